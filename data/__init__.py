@@ -1,0 +1,1 @@
+"""Data: the trial book and its statistics. No Qt; imports `vision` only."""

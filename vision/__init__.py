@@ -1,0 +1,1 @@
+"""Vision: from one photo to numbers. No Qt, no database; imports nothing else of the project."""

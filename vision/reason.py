@@ -1,0 +1,44 @@
+"""Why a number is missing, or a photo cannot be used: one sentence each that a grower can act on.
+
+`None` is for the computer, the `Reason` is for the person. Screens translate a reason by its name.
+"""
+
+from enum import StrEnum
+
+__all__ = ["Reason"]
+
+
+class Reason(StrEnum):
+    """Why something cannot be told, and what to do about it."""
+
+    # the file
+    EMPTY = "the file is empty: copy it from the phone again"
+    CUT_SHORT = "the file is cut short or damaged: copy it from the phone again"
+    NO_PICTURE = "this is not a picture"
+    KIND = "this kind of picture is not read: use JPEG, PNG, TIFF, WebP or HEIC"
+    TOO_MANY_PIXELS = "the picture has more than 100 million pixels: save it smaller"
+    TOO_SMALL = "the picture is too small to score: use the phone's full size"
+    UNREADABLE = "the file cannot be opened: look whether it is still there and may be read"
+    GREY = "the picture has no colour: photograph in colour"
+
+    # the light
+    BLURRED = "too blurred to tell shoots from medium: hold the phone still, or add light"
+    TOO_DARK = "too dark: add light, or hold the phone still for a longer exposure"
+    TOO_BRIGHT = "burnt out: turn the light down or step out of direct sun"
+    PURPLE = "purple light: switch the grow light to white for the photo"
+
+    # the tray
+    NO_TRAY = "no tray seen: photograph it from above with its whole rim in the picture"
+    UNSURE_FRAME = "the tray's rim is not sure: drag the four corners onto the inner edge"
+
+    # single numbers
+    NO_SCALE = "the scale is not known, so nothing can be measured in mm"
+    NO_CANOPY = "no canopy yet"
+    LITTLE_CANOPY = "under 10 % coverage: evenness is not yet meaningful"
+    ALL_ALIKE = "all cells are alike, so there is no pattern to measure"
+    NO_HUE = "too little colour for a hue"
+    NOT_GREEN = "mostly pale or red: the dark green index is for green canopy only"
+    NO_TAG = "no tag read"
+    NO_PATCH = "no grey patch seen, so the colour is as the camera gave it"
+    NO_FOCAL_LENGTH = "the camera's focal length is not known and the photo is too straight to tell it"
+    NO_EDGE = "no sharp edge to measure on"
