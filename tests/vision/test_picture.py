@@ -96,7 +96,8 @@ def test_a_suspect_gets_a_dashed_ring_around_its_place():
     assert away.min() > 34
     assert away.max() < 42  # the patch of 4 cm2 is a disc of 11.3 mm, 22.6 px: well inside
     turn = np.degrees(np.arctan2(rows - 199.5, columns - 199.5)) % 36
-    assert np.histogram(turn, bins=4, range=(0, 36))[0][3] == 0  # dashes of 18 degrees, gaps of 18
+    assert ((turn > 6) & (turn < 12)).any()  # in the middle of a dash of 18 degrees
+    assert not ((turn > 24) & (turn < 30)).any()  # in the middle of the space behind it
 
 
 def test_a_suspect_at_the_right_edge_keeps_its_number_inside_the_picture():
