@@ -17,9 +17,12 @@ class Reason(StrEnum):
     NO_PICTURE = "this is not a picture"
     KIND = "this kind of picture is not read: use JPEG, PNG, TIFF, WebP or HEIC"
     TOO_MANY_PIXELS = "the picture has more than 100 million pixels: save it smaller"
+    TOO_BIG = "the file has more than 200 MB: save the picture smaller, as JPEG"
     TOO_SMALL = "the picture is too small to score: use the phone's full size"
     UNREADABLE = "the file cannot be opened: look whether it is still there and may be read"
+    ALTERED = "the file changed while it was read: bring it in again when it is whole"
     GREY = "the picture has no colour: photograph in colour"
+    INKS = "the picture was saved in printing inks, so its colours are only near: send the camera's own file"
 
     # the light
     BLURRED = "too blurred to tell shoots from medium: hold the phone still, or add light"
