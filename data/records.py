@@ -19,8 +19,9 @@ from vision.reason import Reason
 
 __all__ = [
     "Cells", "Change", "Day", "Fate", "GrowthPoint", "KeptGap", "KeptScore", "KeptSuspect", "Known", "Look",
-    "LookKind", "NeedsCorners", "NeedsTray", "NewTray", "PhotoId", "PhotoRow", "PhotoState", "Pictures", "Refused",
-    "Said", "ScoreId", "Shelf", "Stored", "SuspectId", "TakenFrom", "Tile", "Tray", "TrayId", "TrayType", "Urgency",
+    "LookKind", "NeedsCorners", "NeedsTray", "NewTray", "PhotoId", "PhotoRow", "PhotoState", "Pictures",
+    "Refused", "Said", "ScoreId", "Shelf", "Stored", "SuspectId", "TakenFrom", "Tile", "Tray", "TrayId",
+    "TrayType", "Urgency", "fate_of",
 ]  # fmt: skip
 
 TrayId = NewType("TrayId", int)
@@ -56,7 +57,7 @@ class PhotoState(StrEnum):
     LEFT_OUT = "left out"  # by a person
 
 
-# --- trays -----------------------------------------------------------------------------------------------------
+# --- trays
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -142,7 +143,7 @@ class Shelf:
     trays: tuple[Tray, ...]
 
 
-# --- scores ----------------------------------------------------------------------------------------------------
+# --- scores
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -277,7 +278,7 @@ class Tile:
     photographed_today: bool
 
 
-# --- photos ----------------------------------------------------------------------------------------------------
+# --- photos
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -415,7 +416,7 @@ def fate_of(row: PhotoRow) -> Fate:
     )
 
 
-# --- what needs a look -----------------------------------------------------------------------------------------
+# --- what needs a look
 
 
 class Urgency(IntEnum):

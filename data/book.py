@@ -1,0 +1,343 @@
+"""Book: the trial book of a grower, kept in one folder.
+
+In    photos that were scored, a person's decisions, trays
+Out   the same, kept; each decision of a person can be taken back
+Not   questions (`reader.py`), files and transactions (`store.py`), running many photos (`intake.py`)
+
+A photo and its score are kept in one transaction, after the original has been copied under its digest: what
+the book names is on the disk. A photo is known by its bytes; bringing it in again does nothing.
+"""
+
+import sqlite3
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from datetime import datetime, time, timedelta
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from data import queries
+from data.errors import CannotUndo, TagTaken, in_words
+from data.journal import Recorder, apply_images
+from data.judged import Judged
+from data.originals import Altered, copy_original, original_path, put, safe_suffix
+from data.reader import Reader
+from data.records import (
+    Fate,
+    Known,
+    NewTray,
+    PhotoId,
+    Refused,
+    Said,
+    SuspectId,
+    TakenFrom,
+    TrayId,
+    fate_of,
+)
+from data.rows import score_row, suspect_rows, time_text
+from vision.reason import Reason
+
+if TYPE_CHECKING:
+    from sqlite_utils import Database
+
+__all__ = ["Book"]
+
+SAME_PLACE_MM = 20.0  # two suspects nearer than that are one patch seen twice
+EARLIEST = datetime(2000, 1, 1)  # a camera that says less has lost its clock
+CLOCK_SLACK = timedelta(days=1)  # time zones
+
+
+class Book(Reader):
+    """A trial book: `Book.create(folder)` or `Book.open(folder)`; use it from any thread, `close` it once."""
+
+    # --- photos
+
+    def keep(self, judged: Judged, source: Path) -> Fate:
+        """Keep one photo with its score, match it by its tag, and say what became of it.
+
+        Raises
+        ------
+        BookError
+            If the world stops us; the book is then as it was before this photo.
+        """
+        if judged.digest is None:
+            return Refused(photo_id=None, name=judged.name, reason=judged.refusal or Reason.UNREADABLE)
+        known = self.known(judged.digest)
+        if known is not None:
+            return Known(photo_id=known[0], name=known[1])
+        try:
+            file_time = datetime.fromtimestamp(source.stat().st_mtime)
+            with in_words(self.folder):
+                self._copy(judged, source)
+        except Altered:
+            return Refused(photo_id=None, name=judged.name, reason=Reason.ALTERED)
+        except FileNotFoundError:
+            return Refused(photo_id=None, name=judged.name, reason=Reason.UNREADABLE)
+        return self._kept(judged, file_time)
+
+    def _copy(self, judged: Judged, source: Path) -> None:
+        if judged.is_picture and judged.digest is not None:
+            target = original_path(self.folder, judged.digest, safe_suffix(judged.name))
+            copy_original(source, target, judged.digest)
+
+    def _kept(self, judged: Judged, file_time: datetime) -> Fate:
+        with self.writing() as db:
+            known = self.known(judged.digest or "")
+            if known is not None:  # another window was faster
+                return Known(photo_id=known[0], name=known[1])
+            photo = db.table("photo").insert(self._photo_values(judged, file_time)).last_pk
+            if judged.score is not None:
+                values = score_row(judged.score, sure=not judged.needs_corners, made_at=datetime.now())
+                score = db.table("score").insert(values | {"photo": photo}).last_pk
+                suspects = [row | {"score": score} for row in suspect_rows(judged.score.suspects)]
+                db.table("suspect").insert_all(suspects)
+        assert isinstance(photo, int)
+        self._put_pictures(PhotoId(photo), judged)
+        return fate_of(self.photo(PhotoId(photo)))
+
+    def _photo_values(self, judged: Judged, file_time: datetime) -> dict[str, Any]:
+        taken_at, taken_from = self._taken(judged.taken_at, file_time)
+        trays = () if judged.tag_number is None else self.trays_under_tag(judged.tag_number, taken_at)
+        refusal = None if judged.needs_corners else judged.refusal
+        return {
+            "digest": judged.digest,
+            "name": judged.name,
+            "suffix": safe_suffix(judged.name),
+            "kept": int(judged.is_picture),
+            "added_at": time_text(datetime.now()),
+            "taken_at": time_text(taken_at),
+            "taken_from": str(taken_from),
+            "tag_number": judged.tag_number,
+            "tray": trays[0][0] if trays else None,
+            "matched_by": "tag" if trays else None,
+            "needs_corners": int(judged.needs_corners),
+            "refusal": None if refusal is None else refusal.name,
+        }
+
+    def _taken(self, by_camera: datetime | None, by_file: datetime) -> tuple[datetime, TakenFrom]:
+        """The camera's time, unless there is none or it cannot be: then the file's."""
+        if by_camera is not None and by_camera.tzinfo is not None:
+            by_camera = by_camera.astimezone().replace(tzinfo=None)
+        latest = max(datetime.now(), datetime.combine(self.today(), time.max)) + CLOCK_SLACK
+        if by_camera is not None and EARLIEST <= by_camera <= latest:
+            return by_camera, TakenFrom.CAMERA
+        return by_file, TakenFrom.FILE
+
+    def _put_pictures(self, photo_id: PhotoId, judged: Judged) -> None:
+        pictures = self.pictures(photo_id)
+        if pictures is not None and judged.score is not None:
+            put(pictures.top_view, judged.top_view)
+            put(pictures.labels, judged.labels)
+            put(pictures.thumbnail, judged.thumbnail)
+
+    # --- what a person decides about photos
+
+    def match(self, photo_id: PhotoId, tray_id: TrayId) -> Fate:
+        """Say which tray a photo shows."""
+        return self.match_all({photo_id: tray_id})[0]
+
+    def match_all(self, trays: Mapping[PhotoId, TrayId]) -> tuple[Fate, ...]:
+        """Say which trays several photos show, as one step of undo (the proposals of a walk, say)."""
+        rows = {row.id: row for row in map(self.photo, trays)}
+        codes = [self.tray(tray).code for tray in trays.values()]
+        text = f"photo matched to {codes[0]}" if len(codes) == 1 else f"{len(codes)} photos matched"
+
+        def change(recorder: Recorder) -> None:
+            for photo, tray in trays.items():
+                by = "walk" if rows[photo].proposal_id == tray else "person"
+                recorder.update("photo", photo, {"tray": tray, "matched_by": by, "left_out_at": None})
+
+        self._change(text, change)
+        return tuple(fate_of(self.photo(photo)) for photo in trays)
+
+    def set_corners(
+        self, photo_id: PhotoId, corners_upright: Sequence[tuple[float, float]], judged: Judged
+    ) -> Fate:
+        """Put the score that was made with a person's corners in the place of the unsure one.
+
+        What was said of a suspect stays with the suspect at the same place. A photo that cannot be scored
+        with these corners stays as it was, and its refusal is returned.
+        """
+        row = self.photo(photo_id)
+        score = judged.score
+        if score is None:
+            reason = judged.refusal or Reason.NO_TRAY
+            return Refused(
+                photo_id=photo_id,
+                name=row.name,
+                reason=reason,
+                tray_id=row.tray_id,
+                tray_code=row.tray_code,
+            )
+        body = str([[round(float(x), 2), round(float(y), 2)] for x, y in corners_upright])
+        values = score_row(score, sure=True, made_at=datetime.now())
+        old = {kept["method"]: kept["id"] for kept in self._rows(queries.SCORES_OF_PHOTO, photo=photo_id)}
+        said = self._said_at(photo_id)
+
+        def change(recorder: Recorder) -> None:
+            recorder.insert(
+                "correction",
+                {"photo": photo_id, "kind": "corners", "body": body, "made_at": time_text(datetime.now())},
+            )
+            recorder.update("photo", photo_id, {"needs_corners": 0, "refusal": None})
+            score_id = old.get(score.method)
+            if score_id is None:
+                score_id = recorder.insert("score", values | {"photo": photo_id})
+            else:
+                for suspect in self._rows(queries.SUSPECTS_OF_SCORE, score=score_id):
+                    recorder.delete("suspect", suspect["id"])
+                recorder.update("score", score_id, values)
+            for one in suspect_rows(score.suspects):
+                recorder.insert("suspect", one | {"score": score_id} | _said_near(one, said))
+
+        self._change(f"corners of {row.tray_code or row.name}", change)
+        self._put_pictures(photo_id, judged)
+        return fate_of(self.photo(photo_id))
+
+    def _said_at(self, photo_id: PhotoId) -> list[sqlite3.Row]:
+        newest = self._row(queries.SCORES_OF_PHOTO, photo=photo_id)
+        if newest is None:
+            return []
+        rows = self._rows(queries.SUSPECTS_OF_SCORE, score=newest["id"])
+        return [row for row in rows if row["said"] is not None and row["x_mm"] is not None]
+
+    def say(self, suspect_id: SuspectId, said: Said | str | None) -> None:
+        """Say of a suspect "mold" or "not mold", or with None that it is open again."""
+        word = None if said is None else Said(said)
+        at = None if word is None else time_text(datetime.now())
+        text = f"{word or 'suspect open again'} on {self.suspect_code(suspect_id)}"
+        values = {"said": None if word is None else str(word), "said_at": at}
+        self._change(text, lambda recorder: recorder.update("suspect", suspect_id, values))
+
+    def leave_out(self, photo_id: PhotoId) -> None:
+        """Leave a photo out of everything; the original and its numbers stay."""
+        row = self.photo(photo_id)
+        values = {"left_out_at": time_text(datetime.now())}
+        self._change(f"{row.name} left out", lambda recorder: recorder.update("photo", photo_id, values))
+
+    # --- trays
+
+    def add_tray(self, new: NewTray) -> TrayId:
+        """Add one tray; raises `TagTaken` where its tag is on a tray that still grows."""
+        return self.add_trays([new])[0]
+
+    def add_trays(self, new: Iterable[NewTray]) -> tuple[TrayId, ...]:
+        """Add trays, all or none, as one step of undo."""
+        trays = tuple(new)
+        ids: list[TrayId] = []
+
+        def change(recorder: Recorder) -> None:
+            with self.writing() as db:
+                ids.extend(self._add(db, recorder, tray) for tray in trays)
+
+        text = f"tray {trays[0].code} added" if len(trays) == 1 else f"{len(trays)} trays added"
+        self._change(text, change)
+        return tuple(ids)
+
+    def _add(self, db: "Database", recorder: Recorder, new: NewTray) -> TrayId:
+        def named(table: str, name: str, **more: Any) -> int:
+            """The id of the row with that name, which is added where it is missing."""
+            wanted = {"name": name} | more
+            where = " AND ".join(f"{column} IS :{column}" for column in wanted)
+            found = next(iter(db.table(table).pks_and_rows_where(where, wanted)), None)
+            return int(found[0]) if found else recorder.insert(table, wanted)
+
+        crop = named("crop", new.crop)
+        trial = None if new.trial is None else named("trial", new.trial)
+        position = new.position
+        if position is None:
+            last = self._row(queries.LAST_POSITION, shelf=new.shelf)
+            position = 1 + ((last[0] or 0) if last else 0)
+        values = {
+            "code": new.code,
+            "trial": trial,
+            "block": None if new.block is None else named("block", new.block, trial=trial),
+            "crop": crop,
+            "medium": named("medium", new.medium),
+            "tray_type": named("tray_type", new.tray_type),
+            "seed_lot": None if new.seed_lot is None else named("seed_lot", new.seed_lot, crop=crop),
+            "sown_at": time_text(new.sown_at),
+            "blackout_from": new.blackout_from and time_text(new.blackout_from),
+            "blackout_to": new.blackout_to and time_text(new.blackout_to),
+            "stacked": None if new.stacked is None else int(new.stacked),
+            "heat_mat": None if new.heat_mat is None else int(new.heat_mat),
+            "position": position,
+        }
+        same = (
+            "seating", "sowing_rate_g", "soak_hours", "watering", "feed", "shelf", "light", "tag_number",
+            "note",
+        )  # fmt: skip
+        try:
+            return TrayId(recorder.insert("tray", values | {name: getattr(new, name) for name in same}))
+        except sqlite3.IntegrityError as error:
+            if "tag_number" in str(error) and "UNIQUE" in str(error):
+                raise TagTaken(self.folder, tag=new.tag_number) from error
+            raise
+
+    def finish_tray(self, tray_id: TrayId, at: datetime) -> None:
+        """Say that a tray was harvested or thrown away; its tag is free again."""
+        values = {"done_at": time_text(at)}
+        text = f"{self.tray(tray_id).code} marked as done"
+        self._change(text, lambda recorder: recorder.update("tray", tray_id, values))
+
+    # --- undo
+
+    def _change(self, text: str, change: Callable[[Recorder], None]) -> None:
+        """Do what a person wants, in one transaction with the note how to take it back."""
+        with self.writing() as db:
+            recorder = Recorder(db)
+            change(recorder)
+            if recorder.is_empty:
+                return
+            for row in self._rows(queries.UNDONE_CHANGES):  # a new change ends what could be done again
+                db.table("change").delete(row["id"])
+            made_at = time_text(datetime.now())
+            db.table("change").insert({"made_at": made_at, "text": text, "images": recorder.text})
+
+    def undo(self) -> str | None:
+        """Take back the last change of a person; returns its text, or None where there is none.
+
+        Raises
+        ------
+        CannotUndo
+            If something kept later rests on it; nothing is changed then.
+        """
+        return self._turn(queries.CHANGE_TO_UNDO, forward=False)
+
+    def redo(self) -> str | None:
+        """Do again what `undo` took back; returns its text, or None where there is nothing."""
+        return self._turn(queries.CHANGE_TO_REDO, forward=True)
+
+    def _turn(self, query: str, *, forward: bool) -> str | None:
+        text: str | None = None
+        try:
+            with self.writing() as db:
+                row = self._row(query)
+                if row is None:
+                    return None
+                text = str(row["text"])
+                db.execute(queries.LATE_FOREIGN_KEYS)
+                apply_images(db, row["images"], forward=forward)
+                db.table("change").update(row["id"], {"undone": 0 if forward else 1})
+        except sqlite3.IntegrityError as error:
+            raise CannotUndo(self.folder, change=text) from error
+        return text
+
+    def undo_text(self) -> str | None:
+        """What `undo` would take back ("mold on A5"), or None."""
+        change = self.to_undo()
+        return None if change is None else change.text
+
+    def redo_text(self) -> str | None:
+        """What `redo` would do again, or None."""
+        change = self.to_redo()
+        return None if change is None else change.text
+
+
+def _said_near(suspect: Mapping[str, Any], said: Iterable[sqlite3.Row]) -> dict[str, Any]:
+    """What a person said of a suspect at that place."""
+    if suspect["x_mm"] is None:
+        return {}
+    for row in said:
+        x, y = row["x_mm"] - suspect["x_mm"], row["y_mm"] - suspect["y_mm"]
+        if x * x + y * y <= SAME_PLACE_MM**2:
+            return {"said": row["said"], "said_at": row["said_at"]}
+    return {}

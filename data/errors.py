@@ -1,0 +1,163 @@
+"""Errors: what the world does to a book, told to the grower.
+
+In    the folder of a book; errors of SQLite and of the file system
+Out   a `BookError` whose text says what is wrong, what was kept and what to do
+Not   our own mistakes: a wrong query or a broken rule of the tables stays loud
+"""
+
+# ruff: noqa: N818 (the names say what the book is, not that it is an error)
+import errno
+import sqlite3
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+__all__ = [
+    "BookDamaged",
+    "BookError",
+    "BookExists",
+    "BookIsNewer",
+    "BookLocked",
+    "BookReadOnly",
+    "BookUnreachable",
+    "CannotUndo",
+    "DiskFull",
+    "NotABook",
+    "TagTaken",
+    "in_words",
+]
+
+
+class BookError(Exception):
+    """The book cannot do what was asked; nothing is half written. `str()` is for the grower."""
+
+    says = "the book in {folder} cannot be used"
+
+    def __init__(self, folder: Path, **more: object) -> None:
+        self.folder = folder
+        super().__init__(self.says.format(folder=folder, **more))
+
+    def __reduce__(self) -> tuple[object, ...]:
+        """Keep the words when the error travels between processes."""
+        return (_again, (type(self), self.folder, str(self)))
+
+
+def _again(kind: type[BookError], folder: Path, words: str) -> BookError:
+    error = kind.__new__(kind)
+    Exception.__init__(error, words)
+    error.folder = folder
+    return error
+
+
+class NotABook(BookError):
+    """The folder holds no book."""
+
+    says = "there is no trial book in {folder}: choose the folder that holds book.sqlite, or start a new book"
+
+
+class BookExists(BookError):
+    """A new book was wanted where one stands already."""
+
+    says = "there is a trial book in {folder} already; it was left as it is: open it, or choose another folder"
+
+
+class BookIsNewer(BookError):
+    """The book was written by a newer program."""
+
+    says = "the book in {folder} was written by a newer Evenstand and was left as it is: "
+        "bring this program up to date"
+
+
+class BookLocked(BookError):
+    """Another program is writing."""
+
+    says = (
+        "the book in {folder} is being written by another window or program, and nothing was changed: "
+        "wait until that is done, or close it, and try again"
+    )
+
+
+class BookReadOnly(BookError):
+    """The folder or its file may not be written."""
+
+    says = (
+        "the book in {folder} may only be read, and nothing was changed: "
+        "allow writing in that folder, or copy the whole folder to a place where you may write"
+    )
+
+
+class DiskFull(BookError):
+    """No room is left."""
+
+    says = (
+        "the disk that holds {folder} is full; everything kept so far is safe: "
+        "make room (the folder cache in it may be deleted) and try again"
+    )
+
+
+class BookDamaged(BookError):
+    """The file is damaged."""
+
+    says = (
+        "the book in {folder} is damaged and was left as it is: close the program and copy the newest file "
+        "from its folder backups over book.sqlite; your photos in it are untouched"
+    )
+
+
+class BookUnreachable(BookError):
+    """The disk, stick or network folder does not answer."""
+
+    says = "the book in {folder} cannot be reached: "
+        "look whether the disk or network folder is there, then try again"
+
+
+class TagTaken(BookError):
+    """Two growing trays cannot carry one tag."""
+
+    says = (
+        "tag {tag} is on a tray that still grows: "
+        "give the new tray another tag, or mark that tray as done first"
+    )
+
+
+class CannotUndo(BookError):
+    """Later work rests on the change."""
+
+    says = '"{change}" cannot be taken back, since photos or notes kept later rest on it'
+
+
+MEANING: dict[int, type[BookError]] = {
+    sqlite3.SQLITE_BUSY: BookLocked,
+    sqlite3.SQLITE_LOCKED: BookLocked,
+    sqlite3.SQLITE_FULL: DiskFull,
+    sqlite3.SQLITE_READONLY: BookReadOnly,
+    sqlite3.SQLITE_CANTOPEN: BookReadOnly,
+    sqlite3.SQLITE_PERM: BookReadOnly,
+    sqlite3.SQLITE_CORRUPT: BookDamaged,
+    sqlite3.SQLITE_NOTADB: BookDamaged,
+    sqlite3.SQLITE_IOERR: BookUnreachable,
+}
+NO_ROOM = {sqlite3.SQLITE_IOERR_SHMSIZE}  # a WAL book on a disk with no byte left says this, not SQLITE_FULL
+
+FILE_MEANING: dict[int, type[BookError]] = {
+    errno.ENOSPC: DiskFull,
+    errno.EDQUOT: DiskFull,
+    errno.EROFS: BookReadOnly,
+    errno.EACCES: BookReadOnly,
+    errno.EPERM: BookReadOnly,
+}
+
+
+@contextmanager
+def in_words(folder: Path) -> Iterator[None]:
+    """Turn the world's errors about the book in `folder` into a `BookError`; let our own mistakes through."""
+    try:
+        yield
+    except sqlite3.Error as error:
+        code = getattr(error, "sqlite_errorcode", None) or 0
+        kind = DiskFull if code in NO_ROOM else MEANING.get(code & 0xFF)
+        if kind is None:
+            raise
+        raise kind(folder) from error
+    except OSError as error:
+        raise FILE_MEANING.get(error.errno or 0, BookUnreachable)(folder) from error

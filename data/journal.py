@@ -1,0 +1,88 @@
+"""Journal: what a person changed, so that it can be taken back and done again.
+
+In    rows about to be inserted, updated or deleted inside one `Book.writing()`
+Out   the change is made, and its images (what stood there before, what stands there after) are kept with
+      a text
+Not   intake and scoring: what a photo shows is no decision of a person
+
+An image of an update holds only the columns that changed, so that taking back one thing leaves all
+others alone.
+"""
+
+import json
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from sqlite_utils import Database
+
+__all__ = ["Recorder", "apply_images"]
+
+Values = Mapping[str, Any]
+
+
+class Recorder:
+    """Makes changes and remembers how to take them back; lives for one transaction."""
+
+    def __init__(self, db: "Database") -> None:
+        self._db = db
+        self._images: list[dict[str, Any]] = []
+
+    def insert(self, table: str, values: Values) -> int:
+        """Insert a row; returns its id."""
+        row_id = self._db.table(table).insert(dict(values)).last_pk
+        assert isinstance(row_id, int)
+        self._images.append({"table": table, "id": row_id, "before": None, "after": self._row(table, row_id)})
+        return row_id
+
+    def update(self, table: str, row_id: int, values: Values) -> None:
+        """Set columns of a row."""
+        old = self._row(table, row_id)
+        before = {name: old[name] for name, value in values.items() if old[name] != value}
+        after = {name: values[name] for name in before}
+        if before:
+            self._db.table(table).update(row_id, after)
+            self._images.append({"table": table, "id": row_id, "before": before, "after": after})
+
+    def delete(self, table: str, row_id: int) -> None:
+        """Delete a row."""
+        self._images.append({"table": table, "id": row_id, "before": self._row(table, row_id), "after": None})
+        self._db.table(table).delete(row_id)
+
+    def _row(self, table: str, row_id: int) -> dict[str, Any]:
+        row: dict[str, Any] = self._db.table(table).get(row_id)
+        return row
+
+    @property
+    def is_empty(self) -> bool:
+        """Whether nothing was changed after all."""
+        return not self._images
+
+    @property
+    def text(self) -> str:
+        """The images as the book keeps them."""
+        return json.dumps(self._images, default=_bytes_as_hex)
+
+
+def apply_images(db: "Database", images: str, *, forward: bool) -> None:
+    """Do a change again (`forward`) or take it back, last image first."""
+    recorded = json.loads(images, object_hook=_hex_as_bytes)
+    for image in recorded if forward else reversed(recorded):
+        wanted, stands = (image["after"], image["before"]) if forward else (image["before"], image["after"])
+        table = db.table(image["table"])
+        if wanted is None:
+            table.delete(image["id"])
+        elif stands is None:
+            table.insert(wanted)
+        else:
+            table.update(image["id"], wanted)
+
+
+def _bytes_as_hex(value: object) -> dict[str, str]:
+    if isinstance(value, bytes):
+        return {"hex": value.hex()}
+    raise TypeError(f"a row holds text, numbers and bytes; got {type(value)}")
+
+
+def _hex_as_bytes(value: dict[str, Any]) -> Any:
+    return bytes.fromhex(value["hex"]) if value.keys() == {"hex"} else value

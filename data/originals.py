@@ -1,0 +1,123 @@
+"""Originals: photos copied under their digest, and the cache of pictures made from them.
+
+In    a photo file and its digest; the corners and the method of a score
+Out   where the copy and the pictures lie
+Not   rows (`book.py`), making the pictures (`intake.py`)
+
+A copy is written under a temporary name, brought to the disk and then renamed, so that a name that stands in
+the book always leads to a whole file. Nothing that a file or person says becomes part of a path but a known
+suffix.
+"""
+
+import hashlib
+import os
+import time
+from pathlib import Path
+
+from data.records import Pictures
+
+__all__ = [
+    "Altered",
+    "clear_leftovers",
+    "copy_original",
+    "digest_of",
+    "original_path",
+    "picture_paths",
+    "put",
+]
+
+SUFFIXES = frozenset({".jpg", ".jpeg", ".png", ".tif", ".tiff", ".webp", ".heic", ".heif"})
+CHUNK = 1 << 20
+LEFTOVER_AFTER_S = 3600.0  # no copy of one photo takes an hour
+
+
+class Altered(Exception):  # noqa: N818 (a fact about the file, told as a reason)
+    """The file is no longer the one that was scored."""
+
+
+def digest_of(path: Path) -> str:
+    """SHA-256 of the file's bytes, hex."""
+    with path.open("rb") as file:
+        return hashlib.file_digest(file, "sha256").hexdigest()
+
+
+def safe_suffix(name: str) -> str:
+    """The suffix if it is one of a picture that we read, else ".bin"."""
+    suffix = Path(name).suffix.lower()
+    return suffix if suffix in SUFFIXES else ".bin"
+
+
+def original_path(folder: Path, digest: str, suffix: str) -> Path:
+    """Where the copy of a photo lies in the book's folder."""
+    return folder / "photos" / digest[:2] / f"{digest}{suffix}"
+
+
+def picture_paths(folder: Path, digest: str, method: str, corners: str | None) -> Pictures:
+    """Where the pictures of a score lie; other corners or another method have other pictures."""
+    key = hashlib.sha256(f"{method}\n{corners}".encode()).hexdigest()[:10]
+    stem = folder / "cache" / digest[:2] / f"{digest[:32]}-{key}"
+    return Pictures(
+        top_view=stem.with_name(stem.name + "-top.jpg"),
+        labels=stem.with_name(stem.name + "-labels.png"),
+        thumbnail=stem.with_name(stem.name + "-thumb.jpg"),
+    )
+
+
+def copy_original(source: Path, target: Path, digest: str) -> None:
+    """Copy so that `target` is whole or absent; raises `Altered` where `source` no longer has that digest."""
+    if target.exists():  # renamed into place once, therefore whole
+        return
+    target.parent.mkdir(parents=True, exist_ok=True)
+    part = target.with_name(f".{target.name}.{os.getpid()}.part")
+    try:
+        _copied(source, part, digest)
+        os.replace(part, target)
+    except BaseException:
+        part.unlink(missing_ok=True)
+        raise
+    _settle(target.parent)
+
+
+def _copied(source: Path, part: Path, digest: str) -> None:
+    seen = hashlib.sha256()
+    with source.open("rb") as original, part.open("wb") as copy:
+        while chunk := original.read(CHUNK):
+            seen.update(chunk)
+            copy.write(chunk)
+        copy.flush()
+        os.fsync(copy.fileno())
+    if seen.hexdigest() != digest:
+        raise Altered(source)
+
+
+def _settle(folder: Path) -> None:
+    """Bring a new name in `folder` to the disk, where the system can (Windows cannot)."""
+    try:
+        handle = os.open(folder, os.O_RDONLY)
+    except OSError:
+        return
+    try:
+        os.fsync(handle)
+    except OSError:
+        pass
+    finally:
+        os.close(handle)
+
+
+def put(path: Path, content: bytes) -> None:
+    """Write a picture of the cache, whole or not at all; a cache that cannot be written is no misfortune."""
+    part = path.with_name(f".{path.name}.{os.getpid()}.part")
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        part.write_bytes(content)
+        os.replace(part, path)
+    except OSError:
+        part.unlink(missing_ok=True)
+
+
+def clear_leftovers(folder: Path) -> None:
+    """Remove half copies that a crash has left; those of the last hour may still be at work."""
+    limit = time.time() - LEFTOVER_AFTER_S
+    for part in folder.glob("*/*/.*.part"):
+        if part.stat().st_mtime < limit:
+            part.unlink(missing_ok=True)

@@ -1,0 +1,185 @@
+"""Queries: every question to the book, by name; values are bound by name.
+
+In    nothing
+Out   SQL as constants; each is prepared against an empty book by a test, which also refuses a walk over all
+      photos or all scores: what the Bench asks must depend on the trays that grow, not on the years kept
+Not   running them (`book.py`), tables (`schema.py`)
+
+A photo's score is the newest one: scores of older versions of the method are kept beside it.
+"""
+
+__all__ = [
+    "CHANGE_TO_REDO",
+    "CHANGE_TO_UNDO",
+    "CROP_NAMES",
+    "DAYS_OF_TRAY",
+    "GROWTH",
+    "LAST_POSITION",
+    "MEDIUM_NAMES",
+    "MOLD_SAID",
+    "NEWEST_PHOTOS",
+    "PEERS",
+    "PHOTO",
+    "PHOTOS",
+    "PHOTOS_OF_DAY",
+    "PHOTO_BY_DIGEST",
+    "SCORES_OF_PHOTO",
+    "SETTING",
+    "SUSPECT",
+    "SUSPECTS_OF_GROWING",
+    "SUSPECTS_OF_SCORE",
+    "TRAY",
+    "TRAYS_ALL",
+    "TRAYS_GROWING",
+    "TRAYS_UNDER_TAG",
+    "TRAY_TYPES",
+    "UNDONE_CHANGES",
+]
+
+# --- trays
+
+TRAY_COLUMNS = """
+    SELECT t.id, t.code, c.name AS crop, m.name AS medium, t.sown_at, t.done_at, t.tag_number, t.shelf,
+           t.position, r.name AS trial, b.name AS block, y.name AS tray_type, l.name AS seed_lot, t.seating,
+           t.sowing_rate_g, t.soak_hours, t.blackout_from, t.blackout_to, t.stacked, t.watering, t.feed,
+           t.heat_mat, t.light, t.note
+      FROM tray t
+      JOIN crop c ON c.id = t.crop
+      JOIN medium m ON m.id = t.medium
+      JOIN tray_type y ON y.id = t.tray_type
+      LEFT JOIN trial r ON r.id = t.trial
+      LEFT JOIN block b ON b.id = t.block
+      LEFT JOIN seed_lot l ON l.id = t.seed_lot
+"""
+TRAYS_GROWING = TRAY_COLUMNS + " WHERE t.done_at IS NULL ORDER BY t.shelf, t.position, t.id"
+TRAYS_ALL = TRAY_COLUMNS + " ORDER BY t.shelf, t.position, t.id"
+TRAY = TRAY_COLUMNS + " WHERE t.id = :tray"
+
+TRAYS_UNDER_TAG = """
+    SELECT id, code
+      FROM tray
+     WHERE tag_number = :tag AND date(sown_at) <= date(:at) AND (done_at IS NULL OR done_at >= :at)
+     ORDER BY sown_at DESC
+"""
+LAST_POSITION = "SELECT max(position) FROM tray WHERE shelf = :shelf AND done_at IS NULL"
+CROP_NAMES = "SELECT name FROM crop ORDER BY name"
+MEDIUM_NAMES = "SELECT name FROM medium ORDER BY name"
+TRAY_TYPES = """
+    SELECT id, name, outer_long_mm, outer_short_mm, inner_long_mm, inner_short_mm, rim_height_mm
+      FROM tray_type
+     ORDER BY id
+"""
+
+# --- the Bench: only growing trays
+
+NEWEST_PHOTOS = """
+    SELECT t.id AS tray, p.id AS photo, p.digest, p.taken_at, s.method, s.corners, s.coverage, s.sure
+      FROM tray t
+      LEFT JOIN photo p ON p.id = (
+            SELECT q.id
+              FROM photo q
+             WHERE q.tray = t.id AND q.refusal IS NULL AND q.left_out_at IS NULL
+               AND EXISTS (SELECT 1 FROM score z WHERE z.photo = q.id)
+             ORDER BY q.taken_at DESC, q.id DESC
+             LIMIT 1)
+      LEFT JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
+     WHERE t.done_at IS NULL
+"""
+GROWTH = """
+    SELECT t.id AS tray, p.id AS photo, p.taken_at, p.needs_corners, p.refusal,
+           s.method, s.sure, s.coverage, s.uniformity, s.edge_deficit, s.gap_share
+      FROM tray t
+      JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
+      LEFT JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
+     WHERE t.done_at IS NULL AND p.left_out_at IS NULL
+     ORDER BY t.id, p.taken_at, p.id
+"""
+SUSPECTS_OF_GROWING = """
+    SELECT t.id AS tray, p.id AS photo, p.taken_at, s.sure,
+           u.id, u.x_mm, u.y_mm, u.area_cm2, u.confidence, u.said
+      FROM tray t
+      JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
+      JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
+      JOIN suspect u ON u.score = s.id
+     WHERE t.done_at IS NULL AND p.left_out_at IS NULL AND p.refusal IS NULL
+     ORDER BY t.id, p.taken_at, p.id, u.id
+"""
+MOLD_SAID = """
+    SELECT DISTINCT t.id AS tray
+      FROM tray t
+      JOIN photo p ON p.tray = t.id
+      JOIN score s ON s.photo = p.id
+      JOIN suspect u ON u.score = s.id
+     WHERE t.done_at IS NULL AND p.left_out_at IS NULL AND u.said = 'mold'
+"""
+
+# --- one tray
+
+DAYS_OF_TRAY = """
+    SELECT p.id AS photo, p.digest, p.suffix, p.taken_at, p.taken_from, p.tray, p.refusal, p.needs_corners,
+           p.left_out_at, s.*
+      FROM photo p
+      LEFT JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
+     WHERE p.tray = :tray
+     ORDER BY p.taken_at, p.id
+"""
+PEERS = """
+    SELECT t.id AS tray, t.code, t.sown_at, p.taken_at, s.coverage, s.method
+      FROM tray me
+      JOIN tray t ON t.block IS me.block AND t.crop = me.crop AND date(t.sown_at) = date(me.sown_at)
+      JOIN photo p ON p.tray = t.id AND p.refusal IS NULL AND p.left_out_at IS NULL
+      JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
+     WHERE me.id = :tray AND s.sure = 1 AND s.coverage IS NOT NULL
+     ORDER BY t.shelf, t.position, t.id, p.taken_at
+"""
+SUSPECTS_OF_SCORE = "SELECT * FROM suspect WHERE score = :score ORDER BY confidence DESC, id"
+
+# --- photos
+
+PHOTO_BY_DIGEST = "SELECT id, name FROM photo WHERE digest = :digest"
+PHOTO_COLUMNS = """
+    SELECT p.id, p.digest, p.suffix, p.kept, p.name, p.added_at, p.taken_at, p.taken_from, p.tag_number,
+           p.tray, t.code, p.matched_by, p.needs_corners, p.refusal, p.left_out_at,
+           s.id AS score, s.method, s.corners, s.coverage
+      FROM photo p
+      LEFT JOIN tray t ON t.id = p.tray
+      LEFT JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
+"""
+PHOTO = PHOTO_COLUMNS + " WHERE p.id = :photo"
+PHOTOS = PHOTO_COLUMNS + " WHERE p.id <= :newest ORDER BY p.id DESC LIMIT :most"
+PHOTOS_OF_DAY = """
+    SELECT id, taken_at, tray, matched_by
+      FROM photo
+     WHERE taken_at >= :begin AND taken_at < :end AND refusal IS NULL AND left_out_at IS NULL
+     ORDER BY taken_at, name, id
+"""
+SCORES_OF_PHOTO = "SELECT * FROM score WHERE photo = :photo ORDER BY id DESC"
+SUSPECT = """
+    SELECT u.id, u.said, t.code
+      FROM suspect u
+      JOIN score s ON s.id = u.score
+      JOIN photo p ON p.id = s.photo
+      LEFT JOIN tray t ON t.id = p.tray
+     WHERE u.id = :suspect
+"""
+
+# --- settings and changes
+
+SETTING = "SELECT value FROM setting WHERE name = :name"
+CHANGE_TO_UNDO = "SELECT id, text, made_at, images FROM change WHERE undone = 0 ORDER BY id DESC LIMIT 1"
+CHANGE_TO_REDO = "SELECT id, text, made_at, images FROM change WHERE undone = 1 ORDER BY id LIMIT 1"
+UNDONE_CHANGES = "SELECT id FROM change WHERE undone = 1"
+
+# --- the file itself
+
+ON_CONNECTING = (
+    "PRAGMA foreign_keys = ON",
+    "PRAGMA busy_timeout = {wait_ms:d}",
+    "PRAGMA synchronous = FULL",  # a photo that was said to be stored is on the disk
+)
+READ_APPLICATION = "PRAGMA application_id"
+WRITE_APPLICATION = "PRAGMA application_id = {number:d}"
+WRITE_AHEAD = "PRAGMA journal_mode = WAL"
+LATE_FOREIGN_KEYS = "PRAGMA defer_foreign_keys = ON"
+QUICK_CHECK = "PRAGMA quick_check"
+BEGIN = "BEGIN IMMEDIATE"  # a plain BEGIN that reads and then writes fails as soon as somebody else writes

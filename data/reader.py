@@ -1,0 +1,269 @@
+"""Reader: what can be asked of a book, in the words of the trade.
+
+In    a book on the disk
+Out   records: trays, tiles of the Bench, days of a tray, rows of Intake
+Not   changing anything (`book.py`), what needs a look (`watch.py`)
+
+Light on purpose: no numpy, no picture library, no `sqlite_utils`.
+"""
+
+import sqlite3
+from collections import defaultdict
+from collections.abc import Iterable
+from datetime import date, datetime, timedelta
+from pathlib import Path
+
+from data import queries
+from data.originals import digest_of, original_path, picture_paths
+from data.records import (
+    Change,
+    Day,
+    GrowthPoint,
+    KeptScore,
+    PhotoId,
+    PhotoRow,
+    PhotoState,
+    Pictures,
+    Shelf,
+    SuspectId,
+    Tile,
+    Tray,
+    TrayId,
+    TrayType,
+)
+from data.rows import day_of, photo_row_of, score_of, state_of, time_of, time_text, tray_of
+from data.store import Store
+from data.walk import WalkPhoto, proposals
+
+__all__ = ["GROWTH_DAYS", "Reader"]
+
+GROWTH_DAYS = 21  # of a growth line; the slowest crops of common practice are cut by then
+NEWEST = (1 << 62, "newest")
+
+
+class Reader(Store):
+    """The questions."""
+
+    # --- trays
+
+    def trays(self, *, growing: bool = True) -> tuple[Tray, ...]:
+        """Trays in rack order: shelf, then position. `growing=False` gives those that are done as well."""
+        query = queries.TRAYS_GROWING if growing else queries.TRAYS_ALL
+        return tuple(tray_of(row) for row in self._rows(query))
+
+    def tray(self, tray_id: TrayId) -> Tray:
+        """One tray; raises `KeyError` where there is none of that number."""
+        row = self._row(queries.TRAY, tray=tray_id)
+        if row is None:
+            raise KeyError(tray_id)
+        return tray_of(row)
+
+    def rack(self) -> tuple[Shelf, ...]:
+        """The shelves with their growing trays."""
+        shelves: dict[str, list[Tray]] = defaultdict(list)
+        for tray in self.trays():
+            shelves[tray.shelf].append(tray)
+        return tuple(Shelf(name=name, trays=tuple(trays)) for name, trays in shelves.items())
+
+    def crops(self) -> tuple[str, ...]:
+        """Names of all crops in the book."""
+        return tuple(row["name"] for row in self._rows(queries.CROP_NAMES))
+
+    def media(self) -> tuple[str, ...]:
+        """Names of all media in the book."""
+        return tuple(row["name"] for row in self._rows(queries.MEDIUM_NAMES))
+
+    def tray_types(self) -> tuple[TrayType, ...]:
+        """The kinds of tray that the book knows."""
+        return tuple(TrayType(**dict(row)) for row in self._rows(queries.TRAY_TYPES))
+
+    # --- the Bench
+
+    def tiles(self) -> tuple[Tile, ...]:
+        """All growing trays in rack order, each as the Bench shows it."""
+        today = self.today()
+        newest = {row["tray"]: row for row in self._rows(queries.NEWEST_PHOTOS)}
+        history = defaultdict(list)
+        for row in self._rows(queries.GROWTH, since=self._since(today, GROWTH_DAYS)):
+            history[row["tray"]].append(row)
+        suspects = defaultdict(list)
+        for row in self._rows(queries.SUSPECTS_OF_GROWING, since=self._since(today, GROWTH_DAYS)):
+            suspects[row["photo"]].append(row)
+        mold = {row["tray"] for row in self._rows(queries.MOLD_SAID)}
+        return tuple(
+            self._tile(tray, today, newest[tray.id], history[tray.id], suspects, tray.id in mold)
+            for tray in self.trays()
+        )
+
+    def _tile(
+        self,
+        tray: Tray,
+        today: date,
+        newest: sqlite3.Row,
+        history: list[sqlite3.Row],
+        suspects: dict[int, list[sqlite3.Row]],
+        mold: bool,
+    ) -> Tile:
+        growth = {
+            tray.day(datetime.fromisoformat(row["taken_at"]).date()): float(row["coverage"])
+            for row in history
+            if row["sure"] and row["coverage"] is not None
+        }
+        photo = newest["photo"]
+        return Tile(
+            tray_id=tray.id,
+            code=tray.code,
+            crop=tray.crop,
+            medium=tray.medium,
+            shelf=tray.shelf,
+            position=tray.position,
+            day=tray.day(today),
+            photo_id=photo,
+            taken_at=time_of(newest["taken_at"]),
+            thumbnail=photo
+            and picture_paths(self.folder, newest["digest"], newest["method"], newest["corners"]).thumbnail,
+            coverage=newest["coverage"] if newest["sure"] else None,
+            growth=tuple(sorted(growth.items())),
+            open_suspects=sum(row["said"] is None for row in suspects.get(photo, ())),
+            mold=mold,
+            photographed_today=any(
+                row["taken_at"][:10] == today.isoformat() and row["refusal"] is None for row in history
+            ),
+        )
+
+    @staticmethod
+    def _since(today: date, days: int) -> str:
+        return (today - timedelta(days=days)).isoformat()
+
+    # --- one tray
+
+    def days(self, tray_id: TrayId) -> tuple[Day, ...]:
+        """All photos of one tray with their scores, oldest first; refused and left-out ones too."""
+        tray = self.tray(tray_id)
+        rows = self._rows(queries.DAYS_OF_TRAY, tray=tray_id)
+        return tuple(day_of(row, self._score_in(row), tray, self.folder) for row in rows)
+
+    def _score_in(self, row: sqlite3.Row) -> KeptScore | None:
+        if row["id"] is None:
+            return None
+        return score_of(row, self._rows(queries.SUSPECTS_OF_SCORE, score=row["id"]))
+
+    def peers(self, tray_id: TrayId) -> tuple[GrowthPoint, ...]:
+        """Coverage by day of the tray and of its block mates of the same crop and sowing day."""
+        return tuple(
+            GrowthPoint(
+                tray_id=row["tray"],
+                code=row["code"],
+                day=_days_between(row["sown_at"], row["taken_at"]),
+                coverage=row["coverage"],
+                method=row["method"],
+            )
+            for row in self._rows(queries.PEERS, tray=tray_id)
+        )
+
+    # --- photos
+
+    def known(self, digest: str) -> tuple[PhotoId, str] | None:
+        """The photo with these bytes and its name, if it was brought in before."""
+        row = self._row(queries.PHOTO_BY_DIGEST, digest=digest)
+        return None if row is None else (row["id"], row["name"])
+
+    def known_file(self, path: Path) -> tuple[PhotoId, str] | None:
+        """The same for a file; raises OSError where it cannot be read."""
+        return self.known(digest_of(path))
+
+    def photos(self, most: int = 500, newest: int = NEWEST[0]) -> tuple[PhotoRow, ...]:
+        """Rows of Intake, last added first, with proposals by the order of the walk.
+
+        Parameters
+        ----------
+        most : how many at most.
+        newest : begin at the photo with this id (to turn pages: the last row's id - 1).
+        """
+        rows = self._rows(queries.PHOTOS, newest=newest, most=most)
+        return self._photo_rows(rows)
+
+    def photo(self, photo_id: PhotoId) -> PhotoRow:
+        """One photo; raises `KeyError` where there is none of that number."""
+        row = self._row(queries.PHOTO, photo=photo_id)
+        if row is None:
+            raise KeyError(photo_id)
+        return self._photo_rows([row])[0]
+
+    def _photo_rows(self, rows: list[sqlite3.Row]) -> tuple[PhotoRow, ...]:
+        waiting = [row for row in rows if row["tray"] is None and state_of(row) in _WAITING]
+        walked = self._walked({row["taken_at"][:10] for row in waiting}) if waiting else {}
+        return tuple(
+            photo_row_of(row, walked.get(row["id"]) if row["tray"] is None else None, self.folder)
+            for row in rows
+        )
+
+    def _walked(self, days: Iterable[str]) -> dict[PhotoId, tuple[TrayId, str]]:
+        """Proposals for the photos of some days that no tag has matched."""
+        found: dict[PhotoId, tuple[TrayId, str]] = {}
+        trays = self.trays(growing=False)
+        for text in days:
+            day = date.fromisoformat(text)
+            rack = {tray.id: tray.code for tray in trays if _grew_on(tray, day)}
+            rows = self._rows(queries.PHOTOS_OF_DAY, begin=text, end=(day + timedelta(days=1)).isoformat())
+            walk = [WalkPhoto(id=row["id"], tray=row["tray"]) for row in rows]
+            found |= {photo: (tray, rack[tray]) for photo, tray in proposals(walk, list(rack)).items()}
+        return found
+
+    def photo_path(self, photo_id: PhotoId) -> Path:
+        """Where the original lies; raises `KeyError` where nothing of it was kept."""
+        row = self._row(queries.PHOTO, photo=photo_id)
+        if row is None or not row["kept"]:
+            raise KeyError(photo_id)
+        return original_path(self.folder, row["digest"], row["suffix"])
+
+    def pictures(self, photo_id: PhotoId) -> Pictures | None:
+        """Where the pictures of a photo's score lie; missing ones: `intake.make_pictures`."""
+        row = self._row(queries.PHOTO, photo=photo_id)
+        if row is None or row["score"] is None:
+            return None
+        return picture_paths(self.folder, row["digest"], row["method"], row["corners"])
+
+    def score(self, photo_id: PhotoId) -> KeptScore | None:
+        """The newest score of a photo."""
+        row = self._row(queries.SCORES_OF_PHOTO, photo=photo_id)
+        return None if row is None else self._score_in(row)
+
+    def suspect_code(self, suspect_id: SuspectId) -> str:
+        """The code of the tray on which a suspect lies, or "a photo" where it has none yet."""
+        row = self._row(queries.SUSPECT, suspect=suspect_id)
+        if row is None:
+            raise KeyError(suspect_id)
+        return row["code"] or "a photo"
+
+    def trays_under_tag(self, tag: int, at: datetime) -> tuple[tuple[TrayId, str], ...]:
+        """Trays that carried a tag and grew at a time, last sown first."""
+        rows = self._rows(queries.TRAYS_UNDER_TAG, tag=tag, at=time_text(at))
+        return tuple((row["id"], row["code"]) for row in rows)
+
+    # --- changes
+
+    def to_undo(self) -> Change | None:
+        """The person's change that `undo` would take back."""
+        return _change(self._row(queries.CHANGE_TO_UNDO))
+
+    def to_redo(self) -> Change | None:
+        """The person's change that `redo` would do again."""
+        return _change(self._row(queries.CHANGE_TO_REDO))
+
+
+_WAITING = (PhotoState.NEEDS_TRAY, PhotoState.NEEDS_CORNERS)
+
+
+def _change(row: sqlite3.Row | None) -> Change | None:
+    if row is None:
+        return None
+    return Change(id=row["id"], text=row["text"], made_at=datetime.fromisoformat(row["made_at"]))
+
+
+def _days_between(sown_at: str, taken_at: str) -> float:
+    return (datetime.fromisoformat(taken_at) - datetime.fromisoformat(sown_at)) / timedelta(days=1)
+
+
+def _grew_on(tray: Tray, day: date) -> bool:
+    return tray.sown_at.date() <= day and (tray.done_at is None or day <= tray.done_at.date())

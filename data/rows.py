@@ -1,0 +1,331 @@
+"""Rows: the one place where a row of the book becomes a record, and a score becomes a row.
+
+In    rows of `queries.py`; a `Score` of the vision room
+Out   records of `records.py`; dicts for the tables
+Not   running queries (`book.py`)
+
+The 72 cells are one BLOB of 16-bit numbers, little-endian, 1/100 %, row by row: a third of the
+size of 72 rows of a table.
+"""
+
+import json
+import sqlite3
+import sys
+from array import array
+from collections.abc import Iterable
+from datetime import datetime
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from data.originals import original_path, picture_paths
+from data.records import (
+    Cells,
+    Day,
+    KeptGap,
+    KeptScore,
+    KeptSuspect,
+    PhotoId,
+    PhotoRow,
+    PhotoState,
+    Said,
+    ScoreId,
+    SuspectId,
+    TakenFrom,
+    Tray,
+    TrayId,
+)
+from vision.reason import Reason
+
+if TYPE_CHECKING:
+    from vision.corners import Corners
+    from vision.score import Score
+    from vision.suspects import Suspect
+
+__all__ = [
+    "corners_of",
+    "corners_text",
+    "day_of",
+    "pack_cells",
+    "photo_row_of",
+    "reason_of",
+    "score_of",
+    "score_row",
+    "state_of",
+    "suspect_of",
+    "suspect_rows",
+    "time_of",
+    "time_text",
+    "tray_of",
+    "unpack_cells",
+]
+
+Row = sqlite3.Row
+
+CELL_ROWS = 6
+CELL_COLUMNS = 12
+
+# names of a score's numbers, the same in `vision`, in the book and in `KeptScore`
+STAND = (
+    "coverage", "green", "pale", "red", "uniformity", "low_quarter", "variation", "clumping", "edge_deficit",
+    "gradient_x", "gradient_y", "gap_share",
+)  # fmt: skip
+COLOUR = ("lightness", "a", "b", "chroma", "hue", "dark_green", "spread")
+LIGHT = ("exposure", "clipped_pct", "dark_pct", "glare_pct", "sharpness", "blur_mm")
+
+
+# --- small things
+
+
+def time_text(at: datetime) -> str:
+    """A time as the book keeps it: the rack's local time, to the second."""
+    if at.tzinfo is not None:
+        at = at.astimezone().replace(tzinfo=None)
+    return at.isoformat(timespec="seconds")
+
+
+def time_of(text: str | None) -> datetime | None:
+    """The time that `time_text` wrote."""
+    return None if text is None else datetime.fromisoformat(text)
+
+
+def _time(text: str) -> datetime:
+    return datetime.fromisoformat(text)
+
+
+def reason_of(name: str | None) -> Reason | str | None:
+    """A reason by the name under which the book keeps it; a name that we no longer know stays as it is."""
+    if name is None:
+        return None
+    return Reason.__members__.get(name, name)
+
+
+def _reason_name(reason: Reason | str) -> str:
+    return reason.name if isinstance(reason, Reason) else str(reason)
+
+
+def pack_cells(cells: Iterable[Iterable[float]]) -> bytes:
+    """6 x 12 coverages in % -> 144 bytes."""
+    packed = array("H", (round(cell * 100) for row in cells for cell in row))
+    if len(packed) != CELL_ROWS * CELL_COLUMNS:
+        raise ValueError(f"a tray has {CELL_ROWS} x {CELL_COLUMNS} cells; got {len(packed)}")
+    if sys.byteorder == "big":
+        packed.byteswap()
+    return packed.tobytes()
+
+
+def unpack_cells(blob: bytes) -> Cells:
+    """144 bytes -> 6 rows of 12 coverages in %."""
+    packed = array("H")
+    packed.frombytes(blob)
+    if sys.byteorder == "big":
+        packed.byteswap()
+    values = [cell / 100 for cell in packed]
+    return tuple(tuple(values[r * CELL_COLUMNS : (r + 1) * CELL_COLUMNS]) for r in range(CELL_ROWS))
+
+
+def _points(text: str | None) -> tuple[tuple[float, float], ...]:
+    return tuple((x, y) for x, y in json.loads(text)) if text else ()
+
+
+def _points_text(points: Iterable[Iterable[float]] | None) -> str | None:
+    return None if points is None else json.dumps([[round(float(v), 2) for v in point] for point in points])
+
+
+# --- out of the book
+
+
+def tray_of(row: Row) -> Tray:
+    """A tray with its growing conditions."""
+    values = {name: row[name] for name in row.keys()}  # noqa: SIM118 (sqlite3.Row iterates over values)
+    times = {name: time_of(values[name]) for name in ("sown_at", "done_at", "blackout_from", "blackout_to")}
+    yes_no = {name: None if values[name] is None else bool(values[name]) for name in ("stacked", "heat_mat")}
+    return Tray(**(values | times | yes_no))
+
+
+def suspect_of(row: Row) -> KeptSuspect:
+    """A suspect with what a person said of it."""
+    return KeptSuspect(
+        id=SuspectId(row["id"]),
+        x_mm=row["x_mm"],
+        y_mm=row["y_mm"],
+        area_cm2=row["area_cm2"],
+        confidence=row["confidence"],
+        why=row["why"],
+        outline_mm=_points(row["outline"]),
+        said=None if row["said"] is None else Said(row["said"]),
+    )
+
+
+def score_of(row: Row, suspects: Iterable[Row]) -> KeptScore:
+    """All numbers of one score."""
+    gaps = tuple(
+        KeptGap(x_mm=x, y_mm=y, area_cm2=area, outline_mm=tuple((p, q) for p, q in outline))
+        for x, y, area, outline in json.loads(row["gaps"])
+    )
+    reasons = {name: reason_of(reason) or "" for name, reason in json.loads(row["reasons"]).items()}
+    return KeptScore(
+        id=ScoreId(row["id"]),
+        photo_id=PhotoId(row["photo"]),
+        method=row["method"],
+        sure=bool(row["sure"]),
+        cells=unpack_cells(row["cells"]),
+        gaps=gaps,
+        suspects=tuple(suspect_of(suspect) for suspect in suspects),
+        corners_from=row["corners_from"],
+        frame_confidence=row["frame_confidence"],
+        corners_px=_points(row["corners_px"]),
+        px_per_mm=row["px_per_mm"],
+        tilt_deg=row["tilt_deg"],
+        cast=row["colour_cast"],
+        corrected_by=row["corrected_by"],
+        seconds=row["seconds"],
+        reasons=reasons,
+        **{name: row[name] for name in (*STAND, *COLOUR, *LIGHT)},
+    )
+
+
+def state_of(row: Row) -> PhotoState:
+    """Where a photo stands, by what its row says."""
+    if row["left_out_at"] is not None:
+        return PhotoState.LEFT_OUT
+    if row["refusal"] is not None:
+        return PhotoState.REFUSED
+    if row["needs_corners"]:
+        return PhotoState.NEEDS_CORNERS
+    return PhotoState.NEEDS_TRAY if row["tray"] is None else PhotoState.STORED
+
+
+def _why(row: Row) -> Reason | str | None:
+    return Reason.UNSURE_FRAME if row["needs_corners"] else reason_of(row["refusal"])
+
+
+def day_of(row: Row, score: KeptScore | None, tray: Tray, folder: Path) -> Day:
+    """One photo of a tray on its day."""
+    taken_at = _time(row["taken_at"])
+    return Day(
+        photo_id=PhotoId(row["photo"]),
+        taken_at=taken_at,
+        taken_from=TakenFrom(row["taken_from"]),
+        day=tray.day(taken_at.date()),
+        state=state_of(row),
+        reason=_why(row),
+        photo=original_path(folder, row["digest"], row["suffix"]),
+        pictures=None
+        if score is None
+        else picture_paths(folder, row["digest"], row["method"], row["corners"]),
+        score=score,
+    )
+
+
+def photo_row_of(row: Row, proposal: tuple[TrayId, str] | None, folder: Path) -> PhotoRow:
+    """One row of Intake."""
+    scored = row["score"] is not None
+    return PhotoRow(
+        id=PhotoId(row["id"]),
+        name=row["name"],
+        added_at=_time(row["added_at"]),
+        taken_at=_time(row["taken_at"]),
+        taken_from=TakenFrom(row["taken_from"]),
+        tag_number=row["tag_number"],
+        state=state_of(row),
+        tray_id=row["tray"],
+        tray_code=row["code"],
+        matched_by=row["matched_by"],
+        proposal_id=proposal and proposal[0],
+        proposal_code=proposal and proposal[1],
+        reason=_why(row),
+        photo=original_path(folder, row["digest"], row["suffix"]) if row["kept"] else None,
+        thumbnail=picture_paths(folder, row["digest"], row["method"], row["corners"]).thumbnail
+        if scored
+        else None,
+        coverage=row["coverage"],
+    )
+
+
+# --- into the book
+
+
+def score_row(score: "Score", *, sure: bool, made_at: datetime) -> dict[str, Any]:
+    """A score as a row of the table, without its photo."""
+    stand, colour, light, corners = score.stand, score.colour, score.light, score.corners
+    gaps = [
+        [_plain(g.x_mm), _plain(g.y_mm), _plain(g.area_cm2), [[_plain(v) for v in p] for p in g.outline_mm]]
+        for g in stand.gaps
+    ]
+    reasons = {**score.missing, **stand.reasons, **colour.reasons}
+    return {
+        "method": score.method,
+        "made_at": time_text(made_at),
+        "sure": int(sure),
+        "cells": pack_cells(stand.cells),
+        "gaps": json.dumps(gaps),
+        "corners": None if corners is None else corners_text(corners),
+        "corners_from": None if corners is None else str(corners.found_by),
+        "frame_confidence": None if corners is None else float(corners.confidence),
+        "corners_px": _points_text(score.corners_px),
+        "px_per_mm": _number(score.px_per_mm),
+        "tilt_deg": _number(score.tilt_deg),
+        "colour_cast": _number(light.cast),
+        "corrected_by": light.corrected_by,
+        "seconds": _number(score.seconds),
+        "reasons": json.dumps({name: _reason_name(reason) for name, reason in reasons.items()}),
+        **{name: _number(getattr(stand, name)) for name in STAND},
+        **{name: _number(getattr(colour, name)) for name in COLOUR},
+        **{name: _number(getattr(light, name)) for name in LIGHT},
+    }
+
+
+def suspect_rows(suspects: Iterable["Suspect"]) -> list[dict[str, Any]]:
+    """Suspects as rows of the table, without their score."""
+    return [
+        {
+            "x_mm": _number(one.x_mm),
+            "y_mm": _number(one.y_mm),
+            "area_cm2": _number(one.area_cm2),
+            "confidence": float(one.confidence),
+            "why": str(one.why),
+            "outline": _points_text(one.outline_mm) or "[]",
+        }
+        for one in suspects
+    ]
+
+
+def _number(value: float | None) -> float | None:
+    return None if value is None else float(value)  # numpy's own floats would be stored as BLOB
+
+
+def _plain(value: float | None) -> float | None:
+    return None if value is None else round(float(value), 2)
+
+
+# --- corners, which have to come back exactly: pictures are made again from them
+
+
+def corners_text(corners: "Corners") -> str:
+    """Corners in the stored photo as text."""
+    return json.dumps(
+        {
+            "points": [[float(x), float(y)] for x, y in corners.points],
+            "found_by": str(corners.found_by),
+            "confidence": float(corners.confidence),
+            "tilt_deg": _number(corners.tilt_deg),
+            "lens": [float(term) for term in corners.lens],
+            "focal_px": _number(corners.focal_px),
+        }
+    )
+
+
+def corners_of(text: str) -> "Corners":
+    """The corners that `corners_text` wrote."""
+    from vision.corners import Corners, CornersFrom
+
+    kept = json.loads(text)
+    first, second, third, fourth = ((x, y) for x, y in kept["points"])
+    return Corners(
+        points=(first, second, third, fourth),
+        found_by=CornersFrom(kept["found_by"]),
+        confidence=kept["confidence"],
+        tilt_deg=kept["tilt_deg"],
+        lens=(kept["lens"][0], kept["lens"][1]),
+        focal_px=kept["focal_px"],
+    )

@@ -1,0 +1,239 @@
+"""Store: the folder of a book, its connections, transactions and backups.
+
+In    a folder
+Out   a connection for each thread, `writing()`, backups; the world's errors as `BookError`
+Not   trays and photos (`reader.py`, `book.py`), tables (`schema.py`)
+
+Reading needs `sqlite3` alone; `sqlite_utils` comes in with the first writing, so that a window can show its
+look list before. One store may be used from many threads: each has its own connection; readers never wait.
+"""
+
+import contextlib
+import os
+import sqlite3
+import threading
+from collections.abc import Iterator
+from contextlib import contextmanager
+from datetime import date, datetime
+from pathlib import Path
+from typing import TYPE_CHECKING, Any, Self
+
+from data import queries, schema
+from data.errors import BookDamaged, BookExists, BookIsNewer, NotABook, in_words
+from data.originals import clear_leftovers
+
+if TYPE_CHECKING:
+    from sqlite_utils import Database
+
+__all__ = ["BACKUPS_KEPT", "FILE", "Store"]
+
+FILE = "book.sqlite"
+WAIT_MS = 5000  # for another writer
+BACKUPS_KEPT = 14
+
+
+class _Session:
+    """One thread's connection, and its `sqlite_utils` face once something is written."""
+
+    def __init__(self, path: Path, wait_ms: int) -> None:
+        # check_same_thread: only so that `close` may close what other threads have opened
+        self.connection = sqlite3.connect(
+            f"{path.absolute().as_uri()}?mode=rw", uri=True, isolation_level=None, check_same_thread=False
+        )
+        self.connection.row_factory = sqlite3.Row
+        for statement in queries.ON_CONNECTING:
+            self.connection.execute(statement.format(wait_ms=wait_ms))
+        self._face: Database | None = None
+
+    @property
+    def face(self) -> "Database":
+        if self._face is None:
+            from sqlite_utils import Database
+
+            self._face = Database(self.connection)
+        return self._face
+
+
+class Store:
+    """One book on the disk. Made by `create` or `open`, never by its constructor."""
+
+    def __init__(self, folder: Path, *, wait_ms: int = WAIT_MS) -> None:
+        self.folder = folder
+        self._wait_ms = wait_ms
+        self._mine = threading.local()
+        self._all: list[_Session] = []
+        self._lock = threading.Lock()
+
+    @classmethod
+    def create(cls, folder: Path) -> Self:
+        """A new, empty book in `folder`, which is made where it is missing; raises `BookExists`."""
+        path = folder / FILE
+        if path.exists():
+            raise BookExists(folder)
+        with in_words(folder):
+            for place in ("photos", "backups", "cache"):
+                (folder / place).mkdir(parents=True, exist_ok=True)
+            path.touch(exist_ok=False)
+        store = cls(folder)
+        try:
+            with in_words(folder):
+                connection = store._session().connection
+                connection.execute(queries.WRITE_AHEAD)
+                connection.execute(queries.WRITE_APPLICATION.format(number=schema.APPLICATION_ID))
+            store._migrate()
+        except BaseException:
+            store.close()
+            for rest in folder.glob(f"{FILE}*"):
+                rest.unlink(missing_ok=True)
+            raise
+        return store
+
+    @classmethod
+    def open(cls, folder: Path, *, wait_ms: int = WAIT_MS) -> Self:
+        """The book in `folder`, brought up to date; raises a `BookError` and leaves it as it was."""
+        if not (folder / FILE).is_file():
+            raise NotABook(folder)
+        store = cls(folder, wait_ms=wait_ms)
+        try:
+            with in_words(folder):
+                store._look_at_it()
+        except BookDamaged as error:
+            store.close()
+            if any((folder / "backups").glob("*.sqlite")):
+                raise
+            raise NotABook(
+                folder
+            ) from error  # any file may be called so; without backups it never was a book
+        except BaseException:
+            store.close()
+            raise
+        return store
+
+    def _look_at_it(self) -> None:
+        """Refuse what is no book or a newer one; apply the steps that it lacks, after a backup."""
+        connection = self._session().connection
+        if connection.execute(queries.READ_APPLICATION).fetchone()[0] != schema.APPLICATION_ID:
+            raise NotABook(self.folder)
+        known = [step.__name__ for step in schema.STEPS]
+        applied = schema.applied_steps(connection)
+        if set(applied) - set(known):
+            raise BookIsNewer(self.folder)
+        if set(known) - set(applied):
+            self._copy_to(self.folder / "backups" / f"before-{known[-1]}.sqlite")
+            self._migrate()
+
+    def _migrate(self) -> None:
+        with self.writing() as db:
+            schema.migrate(db)
+
+    def close(self) -> None:
+        """Close the connections of all threads; the book object cannot be used afterwards."""
+        with self._lock:
+            for session in self._all:
+                session.connection.close()
+            self._all.clear()
+            self._mine = threading.local()
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self.close()
+
+    # --- reading and writing
+
+    def _session(self) -> _Session:
+        session: _Session | None = getattr(self._mine, "session", None)
+        if session is None:
+            with in_words(self.folder):
+                session = _Session(self.folder / FILE, self._wait_ms)
+            with self._lock:
+                self._all.append(session)
+            self._mine.session = session
+        return session
+
+    def _rows(self, query: str, **values: Any) -> list[sqlite3.Row]:
+        """All answers to a named query."""
+        with in_words(self.folder):
+            return self._session().connection.execute(query, values).fetchall()
+
+    def _row(self, query: str, **values: Any) -> sqlite3.Row | None:
+        """The first answer to a named query, if there is one."""
+        rows = self._rows(query, **values)
+        return rows[0] if rows else None
+
+    @contextmanager
+    def writing(self) -> Iterator["Database"]:
+        """Everything inside is kept together, or nothing is; blocks may nest."""
+        session = self._session()
+        connection = session.connection
+        with in_words(self.folder):
+            if connection.in_transaction:
+                with session.face.atomic():
+                    yield session.face
+                return
+            connection.execute(queries.BEGIN)
+            try:
+                yield session.face
+                connection.commit()
+            except BaseException:
+                if connection.in_transaction:
+                    connection.rollback()
+                raise
+
+    # --- settings and days
+
+    def setting(self, name: str) -> str | None:
+        """A setting of this book."""
+        row = self._row(queries.SETTING, name=name)
+        return None if row is None else str(row["value"])
+
+    def set_setting(self, name: str, value: str) -> None:
+        """Keep a setting of this book."""
+        with self.writing() as db:
+            db.table("setting").upsert({"name": name, "value": value}, pk="name")
+
+    def today(self) -> date:
+        """Today by the rack's calendar; a demonstration stands still on its own day."""
+        fixed = self.setting("today")
+        return date.today() if fixed is None else date.fromisoformat(fixed)
+
+    def now(self) -> datetime:
+        """The time of day, on `today()`."""
+        return datetime.combine(self.today(), datetime.now().time())
+
+    # --- backups
+
+    def back_up(self) -> Path:
+        """The backup of this day, made if it is not there yet; the newest 14 are kept. Slow: for a worker."""
+        with in_words(self.folder):
+            target = self.folder / "backups" / f"book-{date.today().isoformat()}.sqlite"
+            if not target.exists():
+                self._copy_to(target)
+                clear_leftovers(self.folder)
+                old = sorted(target.parent.glob("book-*.sqlite"))[:-BACKUPS_KEPT]
+                for path in old:
+                    path.unlink(missing_ok=True)
+        return target
+
+    def _copy_to(self, target: Path) -> None:
+        """A copy through SQLite's own backup, checked before it gets its name."""
+        target.parent.mkdir(parents=True, exist_ok=True)
+        part = target.with_suffix(".part")
+        try:
+            with contextlib.closing(sqlite3.connect(part)) as copy:
+                self._session().connection.backup(copy)
+                if copy.execute(queries.QUICK_CHECK).fetchone()[0] != "ok":
+                    raise BookDamaged(self.folder)
+            os.replace(part, target)
+        finally:
+            for rest in part.parent.glob(f"{part.name}*"):
+                rest.unlink(missing_ok=True)
+
+    def is_whole(self) -> bool:
+        """Whether SQLite finds the whole file in order. Slow: 0.1 s for 50 MB."""
+        try:
+            with in_words(self.folder):
+                return bool(self._session().connection.execute(queries.QUICK_CHECK).fetchone()[0] == "ok")
+        except BookDamaged:
+            return False

@@ -1,0 +1,75 @@
+"""Walk: photos without a tag -> the tray that each one probably shows, by the order along the rack.
+
+In    one day's photos in the order in which they were taken, those with a known tray among them; the rack
+Out   proposals, for a person to confirm; never a match
+Not   reading tags (`vision`), storing (`book.py`)
+
+A grower photographs shelf by shelf. Between two photos whose trays are known, as many unknown photos as there
+are trays in between are those trays, in order. Where the numbers do not fit nothing is proposed.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+
+from data.records import PhotoId, TrayId
+
+__all__ = ["WalkPhoto", "proposals"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WalkPhoto:
+    """One photo of the walk."""
+
+    id: PhotoId
+    tray: TrayId | None  # None where no tag was read
+
+
+def proposals(walk: Sequence[WalkPhoto], rack: Sequence[TrayId]) -> dict[PhotoId, TrayId]:
+    """The tray that each photo without one probably shows; photos that cannot be placed are left out.
+
+    Parameters
+    ----------
+    walk : the photos of one day, in the order in which they were taken.
+    rack : the trays that grew on that day, in the order in which they stand.
+    """
+    seen = {photo.tray for photo in walk if photo.tray is not None}
+    order = list(rack) if _walked_forward(walk, rack) else list(reversed(rack))
+    place = {tray: n for n, tray in enumerate(order)}
+
+    found: dict[PhotoId, TrayId] = {}
+    before: int | None = None
+    waiting: list[PhotoId] = []
+    for photo in walk:
+        if photo.tray is None:
+            waiting.append(photo.id)
+        elif photo.tray in place:
+            after = place[photo.tray]
+            found |= _between(waiting, order, seen, before, after)
+            before, waiting = after, []
+    return found | _between(waiting, order, seen, before, None)
+
+
+def _walked_forward(walk: Sequence[WalkPhoto], rack: Sequence[TrayId]) -> bool:
+    place = {tray: n for n, tray in enumerate(rack)}
+    known = [place[photo.tray] for photo in walk if photo.tray in place]
+    steps = [later - earlier for earlier, later in pairwise(known)]
+    return sum(step > 0 for step in steps) >= sum(step < 0 for step in steps)
+
+
+def _between(
+    waiting: Sequence[PhotoId],
+    order: Sequence[TrayId],
+    seen: set[TrayId],
+    before: int | None,
+    after: int | None,
+) -> dict[PhotoId, TrayId]:
+    """Pair `waiting` with the trays between two known places; None is an open end of the walk."""
+    first = 0 if before is None else before + 1
+    last = len(order) if after is None else after
+    free = [tray for tray in order[first:last] if tray not in seen]
+    if before is None and after is not None:
+        free = free[-len(waiting) :] if waiting else []  # the walk may have begun further along
+    elif before is not None and after is None:
+        free = free[: len(waiting)]  # the walk may not be over yet
+    return dict(zip(waiting, free, strict=True)) if len(free) == len(waiting) else {}
