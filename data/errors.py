@@ -58,14 +58,16 @@ class NotABook(BookError):
 class BookExists(BookError):
     """A new book was wanted where one stands already."""
 
-    says = "there is a trial book in {folder} already; it was left as it is: open it, or choose another folder"
+    says = "there is a trial book in {folder} already, left as it is: open it, or choose another folder"
 
 
 class BookIsNewer(BookError):
     """The book was written by a newer program."""
 
-    says = "the book in {folder} was written by a newer Evenstand and was left as it is: "
+    says = (
+        "the book in {folder} was written by a newer Evenstand and was left as it is: "
         "bring this program up to date"
+    )
 
 
 class BookLocked(BookError):
@@ -107,8 +109,10 @@ class BookDamaged(BookError):
 class BookUnreachable(BookError):
     """The disk, stick or network folder does not answer."""
 
-    says = "the book in {folder} cannot be reached: "
+    says = (
+        "the book in {folder} cannot be reached: "
         "look whether the disk or network folder is there, then try again"
+    )
 
 
 class TagTaken(BookError):
