@@ -12,6 +12,7 @@ from collections import defaultdict
 from collections.abc import Iterable
 from datetime import date, datetime, timedelta
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from data import queries
 from data.originals import digest_of, original_path, picture_paths
@@ -31,9 +32,12 @@ from data.records import (
     TrayId,
     TrayType,
 )
-from data.rows import day_of, photo_row_of, score_of, state_of, time_of, time_text, tray_of
+from data.rows import corners_of, day_of, photo_row_of, score_of, state_of, time_of, time_text, tray_of
 from data.store import Store
 from data.walk import WalkPhoto, proposals
+
+if TYPE_CHECKING:
+    from vision.corners import Corners
 
 __all__ = ["GROWTH_DAYS", "Reader"]
 
@@ -228,6 +232,11 @@ class Reader(Store):
         """The newest score of a photo."""
         row = self._row(queries.SCORES_OF_PHOTO, photo=photo_id)
         return None if row is None else self._score_in(row)
+
+    def corners(self, photo_id: PhotoId) -> "Corners | None":
+        """The corners of the newest score, as the vision room knows them (loads numpy)."""
+        row = self._row(queries.SCORES_OF_PHOTO, photo=photo_id)
+        return None if row is None or row["corners"] is None else corners_of(row["corners"])
 
     def suspect_code(self, suspect_id: SuspectId) -> str:
         """The code of the tray on which a suspect lies, or "a photo" where it has none yet."""
