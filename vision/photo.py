@@ -53,10 +53,10 @@ for _name in ("QT_QPA_PLATFORM_PLUGIN_PATH", "QT_QPA_FONTDIR"):
 Pixels = NDArray[np.uint8]  # (rows, columns, 3), RGB
 Point = tuple[float, float]
 
-MOST_BYTES = 200_000_000
+MOST_BYTES = 150_000_000
 MOST_PIXELS = 100_000_000
 LEAST_SIDE_PX = 64  # below that not even a cell of the tray has an inside
-KINDS = ("JPEG", "MPO", "PNG", "TIFF", "WEBP", "HEIF")
+KINDS = ("JPEG", "PNG", "TIFF", "WEBP", "HEIF")  # a multi-picture JPEG opens as JPEG, first picture
 GREY_MODES = ("1", "L", "LA", "La", "I", "F", "I;16", "I;16L", "I;16B", "I;16N")
 COLOUR_MODES = ("RGB", "RGBA", "RGBX", "RGBa", "P", "PA", "YCbCr", "CMYK")
 STRIP_ROWS = 256
@@ -187,6 +187,8 @@ def _loaded(image: Image.Image, name: str) -> None:
         image.load()
     except Exception as error:  # broken streams end in a dozen kinds of error
         raise PhotoRefused(name, Reason.CUT_SHORT) from error
+    if "adobe" in image.info and "adobe_transform" not in image.info:  # how the colours are coded was cut off
+        raise PhotoRefused(name, Reason.CUT_SHORT)
     if image.mode in GREY_MODES:
         raise PhotoRefused(name, Reason.GREY)
     if image.mode not in COLOUR_MODES:

@@ -17,7 +17,7 @@ class Reason(StrEnum):
     NO_PICTURE = "this is not a picture"
     KIND = "this kind of picture is not read: use JPEG, PNG, TIFF, WebP or HEIC"
     TOO_MANY_PIXELS = "the picture has more than 100 million pixels: save it smaller"
-    TOO_BIG = "the file has more than 200 MB: save the picture smaller, as JPEG"
+    TOO_BIG = "the file has more than 150 MB: save the picture smaller, as JPEG"
     TOO_SMALL = "the picture is too small to score: use the phone's full size"
     UNREADABLE = "the file cannot be opened: look whether it is still there and may be read"
     KILLED = "reading this file stopped the worker: save the picture again as JPEG and bring that in"
