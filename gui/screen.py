@@ -1,0 +1,54 @@
+"""Screen: what every place of the window has in common.
+
+In    `Work` at its making; a `Book` when one is opened, None when it is closed
+Out   values go up by signal (a tray is wanted, a sentence is told, the book has changed); calls go down
+Not   what is shown (each screen), who is in front (`window.py`)
+"""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QEvent, Signal
+from PySide6.QtWidgets import QWidget
+
+from gui.work import Work
+
+if TYPE_CHECKING:
+    from data.book import Book
+
+__all__ = ["Screen"]
+
+
+class Screen(QWidget):
+    """One place of the window. A screen never knows its parent and never another screen."""
+
+    tray_wanted = Signal(int)  # id of the tray whose sheet shall be opened
+    place_wanted = Signal(str)  # name of the place to go to: "bench", "intake", "traysheet"
+    told = Signal(str)  # one sentence for the foot of the window
+    book_changed = Signal()  # something was kept, said or undone: all screens and the undo words follow
+
+    KEYS: tuple[tuple[str, str], ...] = ()  # keys of this screen and what they do, for the sheet of keys
+
+    def __init__(self, work: Work, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.work = work
+        self.book: Book | None = None
+
+    def open_book(self, book: "Book | None") -> None:
+        """Show this book from now on; with None forget the one that was open."""
+        self.book = book
+        self.renew()
+
+    def renew(self) -> None:
+        """Read again what is shown; the book has changed. Cheap, called often while photos come in."""
+
+    def arrive(self) -> None:
+        """The screen has come to the front: put the focus where the hands expect it."""
+
+    def redress(self) -> None:
+        """The scheme or the text size has changed: renew icons and whatever was drawn for the old one."""
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Follow a change of scheme."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.PaletteChange:
+            self.redress()

@@ -1,0 +1,161 @@
+"""Work: what runs in the background, so that the window never stands still.
+
+In    a task: a function of a cancel token and a report function (done, total); it knows no Qt
+Out   `Job`, which ends in exactly one of finished, failed, cancelled; `Work`, the parent of every job
+Not   what the work is (`data`), how it is shown (`progress.py`)
+
+Connect to bound methods of a QObject that lives in the window's thread: a lambda goes on being called after
+its widget is gone. `Work` keeps each job until it ends, stops all on closing and waits with a limit.
+"""
+
+import logging
+import os
+import threading
+import time
+from collections.abc import Callable
+from concurrent.futures import Executor, ThreadPoolExecutor
+from typing import Any
+
+from PySide6.QtCore import QObject, QThreadPool, Signal, Slot
+
+from data.cancel import Cancelled, CancelToken
+
+__all__ = ["Job", "Report", "Task", "Work"]
+
+Report = Callable[[int, int], None]  # done, total
+Task = Callable[[CancelToken, Report], Any]
+
+QUICK_THREADS = 2
+LONG_THREADS = 2  # these only hand out and collect; the scoring itself runs in `Work.scorers`
+GOOD_MANNERS = 10  # niceness of scoring threads, where the system has one for each thread
+
+log = logging.getLogger(__name__)
+
+
+class Job(QObject):
+    """One piece of background work; signals arrive in the thread of whoever listens."""
+
+    progressed = Signal(int, int)  # done, total
+    finished = Signal(object)  # the result
+    failed = Signal(object)  # the exception
+    cancelled = Signal()
+
+    def __init__(self, task: Task, words: str, parent: QObject) -> None:
+        super().__init__(parent)
+        self.words = words  # what it does, for the progress strip; empty for what is soon over
+        self.token = CancelToken()
+        self.done, self.total = 0, 0
+        self.begun_at: float | None = None
+        self.over = False
+        self._task = task
+
+    @property
+    def stopping(self) -> bool:
+        """Whether it was asked to stop and has not ended yet."""
+        return self.token.is_set and not self.over
+
+    def seconds(self) -> float:
+        """How long it has run."""
+        return 0.0 if self.begun_at is None else time.monotonic() - self.begun_at
+
+    @Slot()
+    def cancel(self) -> None:
+        """Ask the work to stop at its next look at the token."""
+        self.token.cancel()
+
+    def _run(self) -> None:  # in a pool thread
+        self.begun_at = time.monotonic()
+        try:
+            self.token.check()
+            result = self._task(self.token, self._report)
+        except Cancelled:
+            self.cancelled.emit()
+        except Exception as error:  # everything, or the person waits for ever
+            log.exception("background work failed: %s", self.words or self._task)
+            self.failed.emit(error)
+        else:
+            self.finished.emit(result)
+
+    def _report(self, done: int, total: int) -> None:
+        self.done, self.total = done, total
+        self.progressed.emit(done, total)
+
+
+class Work(QObject):
+    """The parent of all jobs of a window."""
+
+    changed = Signal()  # a job began, got on, or ended
+
+    def __init__(self, parent: QObject | None = None, *, scorers: int | None = None) -> None:
+        super().__init__(parent)
+        self._quick = QThreadPool(self)
+        self._quick.setMaxThreadCount(QUICK_THREADS)
+        self._long = QThreadPool(self)
+        self._long.setMaxThreadCount(LONG_THREADS)
+        self._workers = scorers or max(1, (os.cpu_count() or 2) - 1)
+        self._scorers: ThreadPoolExecutor | None = None
+        self._jobs: list[Job] = []
+        self._closed = False
+
+    @property
+    def scorers(self) -> Executor:
+        """Threads for scoring photos: one less than there are cores, so that the window stays smooth."""
+        if self._scorers is None:
+            self._scorers = ThreadPoolExecutor(
+                self._workers, thread_name_prefix="scorer", initializer=_begin_scorer
+            )
+        return self._scorers
+
+    def start(self, task: Task, words: str = "") -> Job:
+        """Run `task`; with `words` it is shown in the progress strip and can be cancelled there."""
+        job = Job(task, words, self)
+        self._jobs.append(job)
+        job.progressed.connect(self.changed)
+        job.finished.connect(self._forget)
+        job.failed.connect(self._forget)
+        job.cancelled.connect(self._forget)
+        if self._closed:
+            job.cancel()
+        (self._long if words else self._quick).start(job._run)
+        self.changed.emit()
+        return job
+
+    def jobs(self) -> tuple[Job, ...]:
+        """The jobs that have not ended, in the order of their start."""
+        return tuple(self._jobs)
+
+    def shown(self) -> tuple[Job, ...]:
+        """The jobs that a person is told of."""
+        return tuple(job for job in self._jobs if job.words)
+
+    def close(self, limit_ms: int = 5000) -> bool:
+        """Ask everything to stop and wait; False if something still ran after `limit_ms`."""
+        self._closed = True
+        for job in self._jobs:
+            job.cancel()
+        if self._scorers is not None:
+            self._scorers.shutdown(wait=False, cancel_futures=True)
+        done = self._long.waitForDone(limit_ms)
+        return self._quick.waitForDone(limit_ms) and done
+
+    @Slot()
+    def _forget(self) -> None:
+        job = self.sender()
+        if isinstance(job, Job) and job in self._jobs:
+            job.over = True
+            self._jobs.remove(job)
+            self.changed.emit()
+            job.deleteLater()
+
+
+def _begin_scorer() -> None:
+    import cv2
+
+    import vision.photo  # noqa: F401   puts right what cv2 does to Qt's environment
+
+    cv2.setNumThreads(1)  # two photos at once beat two threads in one photo
+    if hasattr(os, "setpriority"):
+        try:
+            os.setpriority(os.PRIO_PROCESS, threading.get_native_id(), GOOD_MANNERS)
+        except OSError:
+            log.debug("scoring threads keep their ordinary priority")
