@@ -8,11 +8,12 @@ Imports of the vision room stand inside the function: the window can name a `Jud
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from data.originals import digest_of
 from vision.reason import Reason
 
 if TYPE_CHECKING:
@@ -67,7 +68,16 @@ def score_for_book(path: Path, corners_upright: Sequence[tuple[float, float]] | 
     from vision.score import score_file
     from vision.tissue import PlainTissue
 
-    return _judged(score_file(path, PlainTissue(), corners_upright))
+    judged = _judged(score_file(path, PlainTissue(), corners_upright))
+    return judged if judged.digest is not None else replace(judged, digest=_digest(path))
+
+
+def _digest(path: Path) -> str | None:
+    """The digest of a file that could not be decoded, so that it is known when it comes again."""
+    try:
+        return digest_of(path)
+    except OSError:
+        return None
 
 
 def score_again(path: Path, corners: "Corners") -> Judged:

@@ -19,12 +19,14 @@ from data.originals import digest_of, original_path, picture_paths
 from data.records import (
     Change,
     Day,
+    DayNumbers,
     GrowthPoint,
     KeptScore,
     PhotoId,
     PhotoRow,
     PhotoState,
     Pictures,
+    SeenSuspect,
     Shelf,
     SuspectId,
     Tile,
@@ -32,7 +34,18 @@ from data.records import (
     TrayId,
     TrayType,
 )
-from data.rows import corners_of, day_of, photo_row_of, score_of, state_of, time_of, time_text, tray_of
+from data.rows import (
+    corners_of,
+    day_numbers_of,
+    day_of,
+    photo_row_of,
+    score_of,
+    seen_suspect_of,
+    state_of,
+    time_of,
+    time_text,
+    tray_of,
+)
 from data.store import Store
 from data.walk import WalkPhoto, proposals
 
@@ -138,6 +151,16 @@ class Reader(Store):
     @staticmethod
     def _since(today: date, days: int) -> str:
         return (today - timedelta(days=days)).isoformat()
+
+    def day_numbers(self, days: int = GROWTH_DAYS) -> tuple[DayNumbers, ...]:
+        """What the look list asks of each photo of the growing trays, by tray and time."""
+        rows = self._rows(queries.GROWTH, since=self._since(self.today(), days))
+        return tuple(day_numbers_of(row) for row in rows)
+
+    def seen_suspects(self, days: int = GROWTH_DAYS) -> tuple[SeenSuspect, ...]:
+        """The suspects of the growing trays on photos whose frame is sure, by tray and time."""
+        rows = self._rows(queries.SUSPECTS_OF_GROWING, since=self._since(self.today(), days))
+        return tuple(seen_suspect_of(row) for row in rows if row["sure"])
 
     # --- one tray
 

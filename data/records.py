@@ -18,10 +18,10 @@ from typing import NewType
 from vision.reason import Reason
 
 __all__ = [
-    "Cells", "Change", "Day", "Fate", "GrowthPoint", "KeptGap", "KeptScore", "KeptSuspect", "Known", "Look",
-    "LookKind", "NeedsCorners", "NeedsTray", "NewTray", "PhotoId", "PhotoRow", "PhotoState", "Pictures",
-    "Refused", "Said", "ScoreId", "Shelf", "Stored", "SuspectId", "TakenFrom", "Tile", "Tray", "TrayId",
-    "TrayType", "Urgency", "fate_of",
+    "Cells", "Change", "Day", "DayNumbers", "Fate", "GrowthPoint", "KeptGap", "KeptScore", "KeptSuspect",
+    "Known", "Look", "LookKind", "NeedsCorners", "NeedsTray", "NewTray", "PhotoId", "PhotoRow", "PhotoState",
+    "Pictures", "Refused", "Said", "ScoreId", "SeenSuspect", "Shelf", "Stored", "SuspectId", "TakenFrom", "Tile",
+    "Tray", "TrayId", "TrayType", "Urgency", "fate_of",
 ]  # fmt: skip
 
 TrayId = NewType("TrayId", int)
@@ -220,6 +220,7 @@ class KeptScore:
     corrected_by: str | None
     seconds: float | None
     reasons: Mapping[str, Reason | str] = field(default_factory=dict)
+    notes: tuple[Reason | str, ...] = ()  # what was odd about the file
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -276,6 +277,37 @@ class Tile:
     open_suspects: int  # of the newest photo
     mold: bool  # a person has said so of this tray
     photographed_today: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DayNumbers:
+    """What the look list asks of one photo of a growing tray; numbers None where the photo gave none."""
+
+    tray_id: TrayId
+    photo_id: PhotoId
+    taken_at: datetime
+    refusal: Reason | str | None
+    needs_corners: bool
+    method: str | None
+    sure: bool
+    coverage: float | None
+    uniformity: float | None
+    edge_deficit: float | None
+    gap_share: float | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SeenSuspect:
+    """A suspect of a growing tray, with the photo on which it was seen."""
+
+    tray_id: TrayId
+    photo_id: PhotoId
+    taken_at: datetime
+    x_mm: float | None
+    y_mm: float | None
+    area_cm2: float | None
+    confidence: float
+    said: Said | None
 
 
 # --- photos
@@ -435,11 +467,13 @@ class Urgency(IntEnum):
 class LookKind(StrEnum):
     """What is wrong, in a few words."""
 
+    MOLD = "mold"
     SUSPECT = "possible mold"
     VANISHED = "canopy vanishes"
     LAGGING = "lags behind"
     UNEVEN = "uneven"
-    DRY_EDGE = "thin edge"
+    GAPS = "gaps stay"
+    EDGE = "thin edge"
     NO_PHOTO = "no photo today"
     UNUSABLE = "photo not used"
 

@@ -21,6 +21,7 @@ from data.originals import original_path, picture_paths
 from data.records import (
     Cells,
     Day,
+    DayNumbers,
     KeptGap,
     KeptScore,
     KeptSuspect,
@@ -29,6 +30,7 @@ from data.records import (
     PhotoState,
     Said,
     ScoreId,
+    SeenSuspect,
     SuspectId,
     TakenFrom,
     Tray,
@@ -44,12 +46,14 @@ if TYPE_CHECKING:
 __all__ = [
     "corners_of",
     "corners_text",
+    "day_numbers_of",
     "day_of",
     "pack_cells",
     "photo_row_of",
     "reason_of",
     "score_of",
     "score_row",
+    "seen_suspect_of",
     "state_of",
     "suspect_of",
     "suspect_rows",
@@ -180,6 +184,7 @@ def score_of(row: Row, suspects: Iterable[Row]) -> KeptScore:
         corrected_by=row["corrected_by"],
         seconds=row["seconds"],
         reasons=reasons,
+        notes=tuple(reason_of(note) or "" for note in json.loads(row["notes"])),
         **{name: row[name] for name in (*STAND, *COLOUR, *LIGHT)},
     )
 
@@ -214,6 +219,37 @@ def day_of(row: Row, score: KeptScore | None, tray: Tray, folder: Path) -> Day:
         if score is None
         else picture_paths(folder, row["digest"], row["method"], row["corners"]),
         score=score,
+    )
+
+
+def day_numbers_of(row: Row) -> DayNumbers:
+    """What the look list asks of one photo."""
+    return DayNumbers(
+        tray_id=TrayId(row["tray"]),
+        photo_id=PhotoId(row["photo"]),
+        taken_at=_time(row["taken_at"]),
+        refusal=reason_of(row["refusal"]),
+        needs_corners=bool(row["needs_corners"]),
+        method=row["method"],
+        sure=bool(row["sure"]),
+        coverage=row["coverage"],
+        uniformity=row["uniformity"],
+        edge_deficit=row["edge_deficit"],
+        gap_share=row["gap_share"],
+    )
+
+
+def seen_suspect_of(row: Row) -> SeenSuspect:
+    """A suspect with the photo on which it was seen."""
+    return SeenSuspect(
+        tray_id=TrayId(row["tray"]),
+        photo_id=PhotoId(row["photo"]),
+        taken_at=_time(row["taken_at"]),
+        x_mm=row["x_mm"],
+        y_mm=row["y_mm"],
+        area_cm2=row["area_cm2"],
+        confidence=row["confidence"],
+        said=None if row["said"] is None else Said(row["said"]),
     )
 
 
@@ -268,6 +304,7 @@ def score_row(score: "Score", *, sure: bool, made_at: datetime) -> dict[str, Any
         "colour_cast": _number(light.cast),
         "corrected_by": light.corrected_by,
         "seconds": _number(score.seconds),
+        "notes": json.dumps([_reason_name(note) for note in score.notes]),
         "reasons": json.dumps({name: _reason_name(reason) for name, reason in reasons.items()}),
         **{name: _number(getattr(stand, name)) for name in STAND},
         **{name: _number(getattr(colour, name)) for name in COLOUR},

@@ -160,6 +160,7 @@ FIRST_TABLES = (
         sharpness REAL, blur_mm REAL, colour_cast REAL, corrected_by TEXT,
         seconds REAL,
         reasons TEXT NOT NULL,
+        notes TEXT NOT NULL,
         UNIQUE (photo, method)
     ) STRICT
     """,

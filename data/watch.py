@@ -1,0 +1,241 @@
+"""Watch: what is known of the growing trays -> what needs a look, most urgent first.
+
+In    trays, the numbers of their photos, suspects, today
+Out   `Look`s: tray, what, how soon, since when, one sentence with the numbers, what to do first
+Not   measuring (`vision`), comparing media (a verdict is no matter of one morning)
+
+A list that cries every day is not read. Nothing is raised on one number alone where the tray's own days or
+its block mates can be asked: numbers of the stand have to be out of line on the two newest days
+(`standing.py`). The exception is possible mold, where waiting may cost more than a look. Limits without another
+source are common practice, chosen so that an ordinary tray stays quiet.
+"""
+
+import math
+from collections import defaultdict
+from collections.abc import Iterable, Iterator, Sequence
+from datetime import date, timedelta
+
+from data.reader import Reader
+from data.records import DayNumbers, Look, LookKind, Said, SeenSuspect, Tray, TrayId, Urgency
+from data.standing import by_day, looks_at_stand
+from vision.reason import Reason
+
+__all__ = ["MOLD_CAUTION", "look_list", "looks"]
+
+SAME_PLACE_MM = 20.0  # two suspects nearer than that are one patch seen twice
+GROWN = 1.2  # times the earlier area: more than the error of an outline
+GROWN_AFTER_NOT_MOLD = 1.5  # times the area that a person has looked at
+LEAST_CONFIDENCE = 0.3  # fainter ones stand on the tray sheet only
+SURE_CONFIDENCE = 0.6  # a new patch that is worth a look on the same day
+
+MOLD_CAUTION = (
+    "A flag is a reason to look, no finding; no flag is no proof that a tray is safe. Do not taste, sell or "
+    "give away from a tray with mold. Open it away from others, with gloves and a suitable respirator; keep "
+    "people with asthma or weak immunity away. Clean tray and tools afterwards."
+)
+
+
+def look_list(book: Reader, today: date | None = None) -> tuple[Look, ...]:
+    """What needs a look in this book now; empty where nothing does."""
+    return looks(book.trays(), book.day_numbers(), book.seen_suspects(), today or book.today())
+
+
+def looks(
+    trays: Sequence[Tray], numbers: Iterable[DayNumbers], suspects: Iterable[SeenSuspect], today: date
+) -> tuple[Look, ...]:
+    """The same from records alone."""
+    sown = [tray for tray in trays if tray.sown_at.date() <= today]
+    photos: dict[TrayId, list[DayNumbers]] = defaultdict(list)
+    for one in numbers:
+        if one.taken_at.date() <= today:
+            photos[one.tray_id].append(one)
+    seen: dict[TrayId, list[SeenSuspect]] = defaultdict(list)
+    for suspect in suspects:
+        if suspect.taken_at.date() <= today:
+            seen[suspect.tray_id].append(suspect)
+    days = {tray.id: by_day(photos[tray.id]) for tray in sown}
+
+    found: list[Look] = []
+    for tray in sown:
+        found += _mold(tray, seen[tray.id], photos[tray.id])
+        found += looks_at_stand(tray, _mates(tray, sown), days, today)
+        found += _unusable(tray, photos[tray.id], today)
+    found += _without_photo(sown, photos, today)
+    place = {tray.id: n for n, tray in enumerate(sown)}
+    order = list(LookKind)
+    return tuple(sorted(found, key=lambda look: (look.urgency, order.index(look.what), place[look.tray_id])))
+
+
+def _mates(tray: Tray, trays: Iterable[Tray]) -> tuple[Tray, ...]:
+    """Trays that should be like this one: same crop, sowing day and block (or shelf, where none is named)."""
+
+    def place(one: Tray) -> tuple[str | None, str | None]:
+        return (one.trial, one.block) if one.block is not None else (None, one.shelf)
+
+    return tuple(
+        other
+        for other in trays
+        if other.id != tray.id
+        and (other.crop, other.sown_at.date(), place(other)) == (tray.crop, tray.sown_at.date(), place(tray))
+    )
+
+
+# --- mold
+
+
+def _mold(tray: Tray, seen: Sequence[SeenSuspect], photos: Sequence[DayNumbers]) -> Iterator[Look]:
+    """What a person called mold, else the open suspects of the newest photo."""
+    called = [suspect for suspect in seen if suspect.said is Said.MOLD]
+    if called:
+        first = called[0].taken_at.date()
+        yield Look(
+            tray_id=tray.id,
+            code=tray.code,
+            what=LookKind.MOLD,
+            urgency=Urgency.NOW,
+            since=first,
+            sentence=f"You said mold on the photo of {_day(first)}; the tray still stands on the rack.",
+            first="Take the tray away from the others, closed, and mark it as done.",
+            caution=MOLD_CAUTION,
+            photo_id=called[0].photo_id,
+        )
+        return
+    usable = [photo for photo in photos if photo.sure]
+    if not usable:
+        return
+    newest = usable[-1].photo_id
+    now = [s for s in seen if s.photo_id == newest and s.said is None and s.confidence >= LEAST_CONFIDENCE]
+    earlier = [s for s in seen if s.photo_id != newest]
+    wanted = [s for s in now if not _settled(s, earlier)]
+    if wanted:
+        yield _possible_mold(tray, wanted, earlier)
+
+
+def _settled(suspect: SeenSuspect, earlier: Iterable[SeenSuspect]) -> bool:
+    """Whether a person has said "not mold" at this place, and it has not grown since."""
+    said = [s for s in earlier if s.said is Said.NOT_MOLD and _same_place(s, suspect)]
+    return bool(said) and _area(suspect) < GROWN_AFTER_NOT_MOLD * max(map(_area, said))
+
+
+def _possible_mold(tray: Tray, now: Sequence[SeenSuspect], earlier: Sequence[SeenSuspect]) -> Look:
+    largest = max(now, key=_area)
+    surest = max(s.confidence for s in now)
+    before = {id(s): [e for e in earlier if _same_place(e, s)] for s in now}
+    day = largest.taken_at.date()
+    since = min((e.taken_at.date() for found in before.values() for e in found), default=day)
+    growing = [s for s in now if _grown_from(s, before[id(s)]) is not None]
+    if growing:
+        urgency = Urgency.NOW
+    elif surest >= SURE_CONFIDENCE or any(before.values()):
+        urgency = Urgency.TODAY
+    else:
+        urgency = Urgency.SOON
+    patches = "1 patch" if len(now) == 1 else f"{len(now)} patches"
+    words = [f"{patches} that may be mold, the largest {_area(largest):.1f} cm²{_where(largest)}"]
+    if growing:
+        one = max(growing, key=_area)
+        old = _grown_from(one, before[id(one)])
+        if old is not None:
+            words.append(
+                f"grown from {_area(old):.1f} to {_area(one):.1f} cm² since {_day(old.taken_at.date())}"
+            )
+    words.append(f"confidence {surest:.2f}")
+    return Look(
+        tray_id=tray.id,
+        code=tray.code,
+        what=LookKind.SUSPECT,
+        urgency=urgency,
+        since=since,
+        sentence="; ".join(words) + ".",
+        first="Look at the place without touching it: a grey web over stems and hulls is mold, a white fan at "
+        "each root that lies flat when misted is root hairs. Then say which it is.",
+        caution=MOLD_CAUTION,
+        photo_id=largest.photo_id,
+    )
+
+
+def _grown_from(suspect: SeenSuspect, before: Iterable[SeenSuspect]) -> SeenSuspect | None:
+    """The same patch on an earlier day, if it has grown since."""
+    older = [e for e in before if e.taken_at.date() < suspect.taken_at.date() and _area(e) > 0]
+    smallest = min(older, key=_area, default=None)
+    grown = smallest is not None and _area(suspect) >= GROWN * _area(smallest)
+    return smallest if grown else None
+
+
+def _same_place(one: SeenSuspect, other: SeenSuspect) -> bool:
+    if one.x_mm is None or one.y_mm is None or other.x_mm is None or other.y_mm is None:
+        return False
+    return math.hypot(one.x_mm - other.x_mm, one.y_mm - other.y_mm) <= SAME_PLACE_MM
+
+
+def _area(suspect: SeenSuspect) -> float:
+    return suspect.area_cm2 or 0.0
+
+
+def _where(suspect: SeenSuspect) -> str:
+    if suspect.x_mm is None or suspect.y_mm is None:
+        return ""
+    return f", {suspect.x_mm / 10:.0f} cm from the left and {suspect.y_mm / 10:.0f} cm from the far side"
+
+
+# --- photos
+
+
+def _unusable(tray: Tray, photos: Sequence[DayNumbers], today: date) -> Iterator[Look]:
+    """Today's photo could not be used, and no other one of today could."""
+    mine = [photo for photo in photos if photo.taken_at.date() == today]
+    bad = [photo for photo in mine if photo.refusal is not None or photo.needs_corners]
+    if not bad or any(photo.sure for photo in mine):
+        return
+    last = bad[-1]
+    corners = last.needs_corners
+    yield Look(
+        tray_id=tray.id,
+        code=tray.code,
+        what=LookKind.UNUSABLE,
+        urgency=Urgency.TODAY,
+        since=today,
+        sentence=f"Today's photo is not used: {Reason.UNSURE_FRAME if corners else last.refusal}.",
+        first="Set the four corners in Intake." if corners else "Photograph the tray again.",
+        photo_id=last.photo_id,
+    )
+
+
+def _without_photo(
+    trays: Sequence[Tray],
+    photos: dict[TrayId, list[DayNumbers]],
+    today: date,
+) -> Iterator[Look]:
+    """Trays that the walk has left out: today where most others have a photo, or before."""
+    open_now = [tray for tray in trays if tray.sown_at.date() < today and not _covered(tray, today)]
+    last = {tray.id: max((p.taken_at.date() for p in photos[tray.id]), default=None) for tray in open_now}
+    done = sum(day == today for day in last.values())
+    walk_is_on = 2 * done >= len(open_now) and done > 0
+    yesterday = today - timedelta(days=1)
+    any_photo = any(day is not None for day in last.values())
+    for tray in open_now:
+        day = last[tray.id]
+        if day == today or not any_photo or (not walk_is_on and (day is None or day >= yesterday)):
+            continue
+        late = day is None or day < yesterday
+        since = tray.sown_at.date() if day is None else day + timedelta(days=1)
+        yield Look(
+            tray_id=tray.id,
+            code=tray.code,
+            what=LookKind.NO_PHOTO,
+            urgency=Urgency.TODAY if late and walk_is_on else Urgency.SOON,
+            since=since,
+            sentence="No photo yet." if day is None else f"No photo since {_day(day)}.",
+            first="Photograph the tray, with its tag in the picture.",
+        )
+
+
+def _covered(tray: Tray, today: date) -> bool:
+    """Whether the tray is still in its blackout, when nobody photographs it."""
+    if tray.blackout_to is None or tray.blackout_to.date() <= today:
+        return False
+    return tray.blackout_from is None or tray.blackout_from.date() <= today
+
+
+def _day(day: date) -> str:
+    return f"{day.day} {day:%B}"
