@@ -23,6 +23,7 @@ class Reason(StrEnum):
     KILLED = "reading this file stopped the worker: save the picture again as JPEG and bring that in"
     OUR_MISTAKE = "this photo could not be scored, and that is a mistake in the program: the file is as it was"
     ALTERED = "the file changed while it was read: bring it in again when it is whole"
+    NO_PICTURES = "there is no picture in this folder: name the folder that the photos lie in"
     GREY = "the picture has no colour: photograph in colour"
     INKS = "the picture was saved in printing inks, so its colours are only near: send the camera's own file"
 
@@ -43,6 +44,7 @@ class Reason(StrEnum):
     ALL_ALIKE = "all cells are alike, so there is no pattern to measure"
     NO_HUE = "too little colour for a hue"
     NOT_GREEN = "mostly pale or red: the dark green index is for green canopy only"
+    NO_TIME = "the file does not say when it was taken: set the clock of the camera"
     NO_TAG = "no tag read"
     NO_PATCH = "no grey patch seen, so the colour is as the camera gave it"
     NO_FOCAL_LENGTH = "the camera's focal length is not known and the photo is too straight to tell it"
