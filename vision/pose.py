@@ -1,0 +1,261 @@
+"""Pose: places in mm and in the photo -> where the camera was, its focal length, its lens.
+
+In    marks: corners in the photo (edge coordinates, px) and in tray axes (mm); size of the photo; what is
+      known of the focal length
+Out   `Pose`, which projects tray axes to the photo; `Fit`: camera, how well it fits, how sure it is
+Not   finding marks (`markers.py`), which marks to believe (`station.py`)
+
+The principal point is taken at the middle of the photo, pixels are square. Lens: Brown's two radial terms,
+radius in half diagonals, r' = r (1 + k1 r^2 + k2 r^4) (Brown 1971, Photogrammetric Engineering 37).
+The fit is Gauss-Newton over few numbers with priors, so that what the marks cannot tell (a lens term with
+two cards, the focal length of a photo taken straight down) stays at what is usual.
+"""
+
+import math
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+
+from vision.camera import USUAL_FOCAL_35MM, focal_from_exif
+from vision.traytype import TAG_HEIGHT_MM, TAG_MARK_MM, square
+
+__all__ = ["Fit", "Pose", "Seen", "first_poses", "fit_pose", "usual_focal"]
+
+Array = NDArray[np.float64]
+
+EXIF_SPREAD = 0.015  # the 35 mm figure is a whole number, and makers round freely
+UNKNOWN_SPREAD = 0.06
+LENS_SPREAD = (0.015, 0.008)  # phone main cameras are within about 1-2 % at the corner
+BENCH_SPREAD_MM = 0.7  # a wire shelf lifts the cards by a millimetre or two
+SHRINK_SPREAD_PX = 1.0  # blur pulls the corners of a mark inwards
+
+CENTRE_PX, SHRINK_PX, SHAPE_PX = 0.15, 0.35, 0.30  # what corners refined to a part of a pixel scatter by
+HUBER = 2.5
+_FREEDOM = 8  # numbers in four corners
+_UNTOLD = 7  # turn, shift and shrinking have no prior worth the name
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Pose:
+    """A camera seen from tray axes; `turn` (3, 3) and `shift` (3,) mm take tray axes to camera axes."""
+
+    turn: Array
+    shift: Array
+    focal_px: float
+    size: tuple[int, int]
+    lens: tuple[float, float] = (0.0, 0.0)
+
+    @property
+    def tilt_deg(self) -> float:
+        """Angle between the optical axis and straight down, 0-180 degrees."""
+        return math.degrees(math.acos(float(np.clip(-self.turn[2, 2], -1, 1))))
+
+    def project(self, places_mm: Array) -> Array:
+        """(n, 3) mm in tray axes -> (n, 2) px in the photo, edge coordinates."""
+        seen = places_mm @ self.turn.T + self.shift
+        flat = self.focal_px * seen[:, :2] / np.maximum(seen[:, 2:], 1.0)
+        half = math.hypot(*self.size) / 2
+        r2 = (flat**2).sum(1, keepdims=True) / half**2
+        bent = flat * (1 + self.lens[0] * r2 + self.lens[1] * r2**2)
+        return np.asarray(bent + np.array(self.size) / 2)
+
+    def plane(self, height_mm: float) -> Array:
+        """Homography (3, 3) from x, y in mm on the level plane at `height_mm` to the photo; without lens."""
+        middle = np.array(
+            [[self.focal_px, 0, self.size[0] / 2], [0, self.focal_px, self.size[1] / 2], [0, 0, 1]]
+        )
+        columns = (self.turn[:, 0], self.turn[:, 1], self.turn[:, 2] * height_mm + self.shift)
+        return np.asarray(middle @ np.column_stack(columns))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Seen:
+    """Corners (4, 2) px as seen in the photo; `quad_mm` (4, 3) where they lie, None for the tag, which slides."""
+
+    corners: Array
+    quad_mm: Array | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fit:
+    """A camera, its misfit in expected scatters (1 = as good as marks can be), covariance of what was fitted."""
+
+    pose: Pose
+    misfit: float
+    worst: Mapping[int, float]  # misfit by position of the mark in the list that was given
+    tag_mm: tuple[float, float, float] | None  # x, y of the tag's mark and its turn, rad
+    covariance: Array
+    values: Array
+
+    def spread(self, places_mm: Array) -> float:
+        """Standard error of the worst of some places (n, 3) once seen in the photo, in mm at those places."""
+        base = self.pose.project(places_mm)
+        steps = np.sqrt(np.diag(self.covariance)) * 0.1 + 1e-9
+        slopes = []
+        for k in range(_TAG):
+            values = self.values.copy()
+            values[k] += steps[k]
+            slopes.append((_posed(values, self.pose).project(places_mm) - base) / steps[k])
+        slope = np.stack(slopes, axis=-1)
+        cov = np.einsum("nik,kl,njl->nij", slope, self.covariance[:_TAG, :_TAG], slope)
+        px = np.sqrt(np.trace(cov, axis1=1, axis2=2))
+        ring = np.linalg.norm(base - np.roll(base, -1, axis=0), axis=1)
+        ring_mm = np.linalg.norm(places_mm - np.roll(places_mm, -1, axis=0), axis=1)
+        return float((px / (ring / ring_mm).mean()).max())
+
+
+def usual_focal(size: tuple[int, int], focal_35mm: float | None) -> tuple[float, float]:
+    """Focal length in px from the 35 mm figure, or that of most phones; and its relative spread."""
+    if focal_35mm is None:
+        return focal_from_exif(USUAL_FOCAL_35MM, size), UNKNOWN_SPREAD
+    return focal_from_exif(focal_35mm, size), EXIF_SPREAD
+
+
+def first_poses(seen: Sequence[Seen], size: tuple[int, int], focal_px: float) -> list[Pose]:
+    """Cameras from the cards alone, without lens: up to two, for a plane seen nearly straight has a mirror pose."""
+    cards = [s for s in seen if s.quad_mm is not None]
+    if not cards:
+        return []
+    mm = np.concatenate([s.quad_mm for s in cards if s.quad_mm is not None])
+    px = np.concatenate([s.corners for s in cards])
+    middle, low = np.array([*mm[:, :2].mean(0), 0.0]), np.array([0.0, 0.0, mm[0, 2]])
+    k = np.array([[focal_px, 0, size[0] / 2], [0, focal_px, size[1] / 2], [0, 0, 1.0]])
+    count, turns, shifts, _ = cv2.solvePnPGeneric(mm - middle - low, px, k, None, flags=cv2.SOLVEPNP_IPPE)
+    found = []
+    for turn_vector, shift in zip(turns[:count], shifts[:count], strict=True):
+        turn = np.asarray(cv2.Rodrigues(turn_vector)[0], dtype=np.float64)
+        where = shift.ravel() - turn @ (middle + low)
+        if turn[2, 2] < 0:  # from above; from below the marks could not be read
+            found.append(Pose(turn=turn, shift=where, focal_px=focal_px, size=size))
+    return found
+
+
+# what is fitted: turn (3), shift (3), log focal length, two lens terms, height of the bench, shrinking;
+# then of the tag, where there is one: x, y, turn
+_FOCAL, _LENS, _BENCH, _SHRINK, _TAG = 6, 7, 9, 10, 11
+
+
+def fit_pose(
+    seen: Sequence[Seen], start: Pose, focal_spread: float, lens_spread: tuple[float, float] = LENS_SPREAD
+) -> Fit:
+    """The camera that explains all marks best, from a first one.
+
+    The scatter expected of the corners is raised until the misfit is 1, so marks that disagree (a card that was
+    pushed) make the priors count for more and the answer less sure.
+    """
+    tag = next((s for s in seen if s.quad_mm is None), None)
+    values = np.zeros(_TAG + (3 if tag is not None else 0))
+    spread = np.array(
+        [
+            3.0,
+            3.0,
+            3.0,
+            1e4,
+            1e4,
+            1e4,
+            focal_spread,
+            *lens_spread,
+            BENCH_SPREAD_MM,
+            SHRINK_SPREAD_PX,
+            1e3,
+            1e3,
+            1.0,
+        ]
+    )[: len(values)]
+    usual = np.zeros(len(values))
+    usual[_SHRINK] = values[_SHRINK] = 0.7
+    if tag is not None:
+        values[_TAG:] = _first_tag(tag, start)
+        usual[_TAG:] = values[_TAG:]
+    scatter = 1.0
+    for _ in range(3):
+        values, covariance, rests = _gauss_newton(seen, start, values, usual, spread, scatter)
+        start = _posed(values, start)  # begin again from there, so that turns stay small
+        usual[_FOCAL] -= values[_FOCAL]
+        values[: _FOCAL + 1] = 0
+        free = max(1, _FREEDOM * len(seen) - _UNTOLD)
+        scatter = max(1.0, math.sqrt(float(np.minimum(rests**2, HUBER**2 * scatter**2).sum()) / free))
+    by_mark = np.sqrt((rests**2).mean(axis=1))
+    return Fit(
+        pose=start,
+        misfit=scatter,
+        worst=dict(enumerate(by_mark.tolist())),
+        tag_mm=(float(values[-3]), float(values[-2]), float(values[-1])) if tag is not None else None,
+        covariance=covariance,
+        values=values,
+    )
+
+
+def _gauss_newton(
+    seen: Sequence[Seen], start: Pose, values: Array, usual: Array, spread: Array, scatter: float
+) -> tuple[Array, Array, Array]:
+    """Values, covariance and rests (marks, 11) after at most a dozen steps."""
+    steps = np.array([1e-6, 1e-6, 1e-6, 1e-3, 1e-3, 1e-3, 1e-6, 1e-6, 1e-6, 1e-3, 1e-3, 1e-3, 1e-3, 1e-6])[
+        : len(values)
+    ]
+    prior = np.diag(1 / spread**2)
+    for _ in range(12):
+        rests = _rests(seen, start, values)
+        slope = np.empty((rests.size, len(values)))
+        for k, step in enumerate(steps):
+            moved = values.copy()
+            moved[k] += step
+            slope[:, k] = (_rests(seen, start, moved) - rests).ravel() / step
+        weight = np.minimum(1, HUBER * scatter / np.maximum(np.abs(rests.ravel()), 1e-9)) / scatter**2
+        normal = slope.T @ (slope * weight[:, None]) + prior
+        move = np.linalg.solve(normal, -slope.T @ (weight * rests.ravel()) - (values - usual) / spread**2)
+        values = values + move
+        if (np.abs(move) < steps).all():
+            break
+    return values, np.linalg.inv(normal), _rests(seen, start, values)
+
+
+def _posed(values: Array, start: Pose) -> Pose:
+    turn = np.asarray(cv2.Rodrigues(values[:3])[0], dtype=np.float64) @ start.turn
+    return replace(
+        start,
+        turn=turn,
+        shift=start.shift + values[3:6],
+        focal_px=start.focal_px * math.exp(float(np.clip(values[_FOCAL], -1, 1))),
+        lens=(float(values[_LENS]), float(values[_LENS + 1])),
+    )
+
+
+def _rests(seen: Sequence[Seen], start: Pose, values: Array) -> Array:
+    """(marks, 11): seen minus expected, in expected scatters, split into centre, shrinking and shape."""
+    quads = np.stack(
+        [_tag_quad(values[-3:]) if s.quad_mm is None else s.quad_mm + _lifted(values) for s in seen]
+    )
+    expected = _posed(values, start).project(quads.reshape(-1, 3)).reshape(-1, 4, 2)
+    arms = expected - expected.mean(axis=1, keepdims=True)
+    arms = arms / np.linalg.norm(arms, axis=2, keepdims=True)
+    off = np.stack([s.corners for s in seen]) - expected
+    centre = off.mean(axis=1)
+    off = off - centre[:, None]
+    inward = -(off * arms).sum(axis=2).mean(axis=1)
+    shape = off + inward[:, None, None] * arms
+    flat = shape.reshape(len(seen), 8) / SHAPE_PX
+    return np.column_stack([centre / CENTRE_PX, (inward - values[_SHRINK]) / SHRINK_PX, flat])
+
+
+def _lifted(values: Array) -> Array:
+    return np.array([0.0, 0.0, values[_BENCH]])
+
+
+def _tag_quad(place: Array) -> Array:
+    x, y, angle = place
+    c, s = math.cos(angle), math.sin(angle)
+    return square(TAG_MARK_MM) @ np.array([[c, s, 0], [-s, c, 0], [0, 0, 1]]) + np.array(
+        [x, y, TAG_HEIGHT_MM]
+    )
+
+
+def _first_tag(tag: Seen, camera: Pose) -> Array:
+    back = np.linalg.inv(camera.plane(TAG_HEIGHT_MM))
+    flat = np.column_stack([tag.corners, np.ones(4)]) @ back.T
+    flat = flat[:, :2] / flat[:, 2:]
+    along = flat[1] - flat[0] + flat[2] - flat[3]
+    return np.array([*flat.mean(0), math.atan2(along[1], along[0])])

@@ -1,0 +1,110 @@
+"""Station: marks in a photo -> the corners of the inner area at rim height, and the tag's patches.
+
+In    `Marks`, `Photo`, `TrayType`
+Out   `Corners` with a confidence; `Patches`: mean linear light of the tag's white and grey patch
+Not   finding marks (`markers.py`), the fit itself (`pose.py`), white balance (`light.py`)
+
+The cards lie lower than the rim, so a plain homography through them is wrong by centimetres: the camera's
+pose is solved and the rim's corners are projected.
+"""
+
+from dataclasses import dataclass
+
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+
+from vision.corners import Corners, CornersFrom
+from vision.markers import Marks, as_quad
+from vision.photo import Photo
+from vision.pose import Fit, Seen, first_poses, fit_pose, usual_focal
+from vision.traytype import GREY_MM, PATCH_MM, TAG_MARK_MM, WHITE_MM, TrayType, square
+
+__all__ = ["Patches", "TrayType", "patches", "station_corners"]
+
+Linear = tuple[float, float, float]
+
+HALF_SURE_MM = 3.0  # standard error of the worst corner at which the confidence is a half
+LEAST_PATCH_PX = 100  # common practice
+CLIPPED = 254
+PATCH_SHARE = 0.6  # of the patch's side: its edges are blurred
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Patches:
+    """Mean linear light (0-1) of red, green and blue on the tag's patches; None where clipped or too small."""
+
+    white: Linear | None
+    grey: Linear | None
+
+
+def station_corners(marks: Marks, photo: Photo, tray: TrayType | None = None) -> Corners | None:
+    """Corners of the inner area, far left first as the station stands; None with fewer than two marks.
+
+    With two cards the confidence tells how much they leave open.
+    """
+    tray = tray or TrayType()
+    fit = fit_station(marks, photo.size_stored, photo.focal_35mm, tray)
+    if fit is None:
+        return None
+    rim = tray.inner_corners()
+    return Corners(
+        points=as_quad(fit.pose.project(rim)),
+        found_by=CornersFrom.STATION,
+        confidence=confidence(fit.spread(rim)),
+        tilt_deg=fit.pose.tilt_deg,
+        lens=fit.pose.lens,
+        focal_px=fit.pose.focal_px,
+    )
+
+
+def confidence(spread_mm: float) -> float:
+    """0 to 1: a half where the standard error of the worst corner is 3 mm (then 10 mm are three of them)."""
+    return float(0.5 ** ((spread_mm / HALF_SURE_MM) ** 2))
+
+
+def fit_station(marks: Marks, size: tuple[int, int], focal_35mm: float | None, tray: TrayType) -> Fit | None:
+    """The best pose for the marks; None with fewer than two of them or no card."""
+    seen = [
+        Seen(corners=np.array(quad), quad_mm=tray.card_quad(number))
+        for number, quad in sorted(marks.cards.items())
+    ]
+    if marks.tag is not None:
+        seen.append(Seen(corners=np.array(marks.tag.quad), quad_mm=None))
+    if not marks.cards or len(seen) < 2:
+        return None
+    focal, spread = usual_focal(size, focal_35mm)
+    fits = [fit_pose(seen, start, spread) for start in first_poses(seen, size, focal)]
+    return min(fits, key=lambda fit: fit.misfit, default=None)
+
+
+def patches(marks: Marks, photo: Photo, corners: Corners) -> Patches | None:
+    """Mean linear light of both patches, found from the tag's own mark; None where no tag was read."""
+    if marks.tag is None:
+        return None
+    own = cv2.getPerspectiveTransform(
+        square(TAG_MARK_MM)[:, :2].astype(np.float32), np.array(marks.tag.quad, np.float32)
+    )
+    return Patches(white=_patch(photo, own, WHITE_MM), grey=_patch(photo, own, GREY_MM))
+
+
+def _patch(photo: Photo, own: NDArray[np.float64], middle_mm: tuple[float, float]) -> Linear | None:
+    side = square(PATCH_MM * PATCH_SHARE)[:, :2] + middle_mm
+    quad = cv2.perspectiveTransform(side.reshape(1, -1, 2), own).reshape(-1, 2) - 0.5
+    height, width = photo.pixels.shape[:2]
+    left, top = np.floor(quad.min(axis=0)).astype(int)
+    right, bottom = np.ceil(quad.max(axis=0)).astype(int) + 1
+    if left < 0 or top < 0 or right > width or bottom > height:
+        return None
+    inside = np.zeros((bottom - top, right - left), np.uint8)
+    cv2.fillConvexPoly(inside, np.round(quad - (left, top)).astype(np.int32), 1)
+    codes = photo.pixels[top:bottom, left:right][inside > 0]
+    if len(codes) < LEAST_PATCH_PX or (codes >= CLIPPED).any(axis=1).mean() > 0.01:
+        return None
+    return tuple(_linear()[codes].mean(axis=0).tolist())
+
+
+def _linear() -> NDArray[np.float64]:
+    """Linear light of each code (IEC 61966-2-1)."""
+    v = np.arange(256) / 255
+    return np.where(v <= 0.04045, v / 12.92, ((v + 0.055) / 1.055) ** 2.4)
