@@ -321,6 +321,11 @@ class Book(Reader):
             raise CannotUndo(self.folder, change=text) from error
         return text
 
+    def forget_changes(self) -> None:
+        """Let what was done so far stand for good; nothing of it can be taken back any more."""
+        with self.writing() as db:
+            db.table("change").delete_where()
+
     def undo_text(self) -> str | None:
         """What `undo` would take back ("mold on A5"), or None."""
         change = self.to_undo()

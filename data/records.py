@@ -20,8 +20,8 @@ from vision.reason import Reason
 __all__ = [
     "Cells", "Change", "Day", "DayNumbers", "Fate", "GrowthPoint", "KeptGap", "KeptScore", "KeptSuspect",
     "Known", "Look", "LookKind", "NeedsCorners", "NeedsTray", "NewTray", "PhotoId", "PhotoRow", "PhotoState",
-    "Pictures", "Refused", "Said", "ScoreId", "SeenSuspect", "Shelf", "Stored", "SuspectId", "TakenFrom", "Tile",
-    "Tray", "TrayId", "TrayType", "Urgency", "fate_of",
+    "Pictures", "Refused", "Said", "ScoreId", "SeenSuspect", "Shelf", "Stored", "SuspectId", "TakenFrom",
+    "Tile", "Tray", "TrayId", "TrayType", "Urgency", "fate_of",
 ]  # fmt: skip
 
 TrayId = NewType("TrayId", int)

@@ -117,8 +117,8 @@ def _vanished(tray: Tray, mine: Days, newest: Sequence[date]) -> Look | None:
         mine[newest[-1]],
         f"Coverage fell from {before[best]:.0f} % on {_day(best)} to {mine[newest[-1]].coverage:.0f} %; "
         f"two days running below its best.",
-        "Feel the medium: dry means wilting, water it from below; wet and slimy means damping off, so keep the "
-        "tray away from the others.",
+        "Feel the medium: dry means wilting, water it from below; wet and slimy means damping off, so keep "
+        "the tray away from the others.",
     )
 
 
@@ -184,8 +184,8 @@ def _gaps(tray: Tray, mine: Days, others: Sequence[Days], newest: Sequence[date]
         Urgency.SOON,
         newest[0],
         now,
-        f"Gaps take {now.gap_share:.0f} % of the tray ({first.gap_share:.0f} % on the day before), though the "
-        f"crop is up: {now.coverage:.0f} % coverage.",
+        f"Gaps take {now.gap_share:.0f} % of the tray ({first.gap_share:.0f} % on the day before), though "
+        f"the crop is up: {now.coverage:.0f} % coverage.",
         "Look into the gaps: bare medium, seed that did not sprout, or shoots that fell over.",
     )
 
@@ -209,8 +209,8 @@ def _edge(tray: Tray, mine: Days, others: Sequence[Days], newest: Sequence[date]
         now,
         f"The edge is {now.edge_deficit:.0f} points thinner than the middle ({first.edge_deficit:.0f} on the "
         f"day before){_beside(newest[-1], others, now.method, lambda s: s.edge_deficit, 'points')}.",
-        "Feel the medium at the edge: a mat that has dried there does not rewet by itself, so wet it from above "
-        "once.",
+        "Feel the medium at the edge: a mat that has dried there does not rewet by itself, so wet it from "
+        "above once.",
     )
 
 

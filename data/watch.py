@@ -6,8 +6,8 @@ Not   measuring (`vision`), comparing media (a verdict is no matter of one morni
 
 A list that cries every day is not read. Nothing is raised on one number alone where the tray's own days or
 its block mates can be asked: numbers of the stand have to be out of line on the two newest days
-(`standing.py`). The exception is possible mold, where waiting may cost more than a look. Limits without another
-source are common practice, chosen so that an ordinary tray stays quiet.
+(`standing.py`). The exception is possible mold, where waiting may cost more than a look. Limits without
+another source are common practice, chosen so that an ordinary tray stays quiet.
 """
 
 import math
@@ -147,8 +147,8 @@ def _possible_mold(tray: Tray, now: Sequence[SeenSuspect], earlier: Sequence[See
         urgency=urgency,
         since=since,
         sentence="; ".join(words) + ".",
-        first="Look at the place without touching it: a grey web over stems and hulls is mold, a white fan at "
-        "each root that lies flat when misted is root hairs. Then say which it is.",
+        first="Look at the place without touching it: a grey web over stems and hulls is mold, a white fan "
+        "at each root that lies flat when misted is root hairs. Then say which it is.",
         caution=MOLD_CAUTION,
         photo_id=largest.photo_id,
     )

@@ -1,0 +1,72 @@
+"""Demo: an invented trial of 18 trays as a book, and its photographs.
+
+In    a folder that holds no book yet
+Out   the book with its trays; the photographs, to be taken in like a grower's own
+Not   any score: all numbers that the demonstration shows are measured on the machine that shows them
+
+Three shelves A, B, C (blocks) of six trays, broccoli and red radish on peat mix, coir and plant-fibre mat,
+sown on 2 March 2026 and photographed on days 2 to 9. Everything in it is invented; the pictures are rendered.
+"""
+
+import csv
+from collections.abc import Iterator
+from datetime import datetime, timedelta
+from pathlib import Path
+
+from data.book import Book
+from data.records import NewTray
+
+__all__ = ["DAY_SHOWN", "demo_photos", "make_demo"]
+
+HERE = Path(__file__).parent
+DAY_SHOWN = "2026-03-11"  # day 9; the demonstration stands still on it
+TRIAL = "Peat mix against coir and fibre mat"
+
+
+def make_demo(folder: Path) -> Book:
+    """The book of the invented trial in `folder`, with its trays and no photo yet; raises `BookError`."""
+    book = Book.create(folder)
+    book.add_trays(trays())
+    book.forget_changes()  # taking all trays away again is no undo that a beginner expects
+    book.set_setting("today", DAY_SHOWN)
+    book.set_setting("demonstration", "yes")
+    return book
+
+
+def demo_photos() -> tuple[Path, ...]:
+    """The 144 photographs, newest day first, so that the Bench fills at once; in a day as one walks."""
+    photos = (HERE / "photos").glob("*.webp")
+    return tuple(sorted(photos, key=lambda path: (-_day(path), path.name)))
+
+
+def _day(path: Path) -> int:
+    return int(path.stem.rpartition("day")[2])
+
+
+def trays() -> Iterator[NewTray]:
+    """The trays as `trial.csv` tells them; what is the same for all stands here."""
+    with (HERE / "trial.csv").open(encoding="utf-8", newline="") as file:
+        for row in csv.DictReader(file):
+            sown_at = datetime.fromisoformat(row["sown_at"])
+            yield NewTray(
+                code=row["code"],
+                crop=row["crop"],
+                medium=row["medium"],
+                sown_at=sown_at,
+                tag_number=int(row["tag"]),
+                shelf=row["code"][0],
+                position=int(row["code"][1:]),
+                block=f"shelf {row['code'][0]}",
+                trial=TRIAL,
+                seed_lot=row["seed_lot"],
+                seating=row["seating"],
+                sowing_rate_g=float(row["sowing_rate_g"]),
+                soak_hours=0.0,
+                blackout_from=sown_at,
+                blackout_to=sown_at + timedelta(days=float(row["blackout_days"])),
+                stacked=True,
+                watering="bottom",
+                feed="none",
+                heat_mat=False,
+                light="LED, 16 h a day",
+            )
