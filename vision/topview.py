@@ -18,7 +18,16 @@ from vision.camera import Matrix, homography, local_scale, tilt_deg
 from vision.corners import Corners
 from vision.photo import Photo, Pixels, in_srgb
 
-__all__ = ["LONG_MM", "PX_PER_MM", "SHORT_MM", "TOP_HEIGHT", "TOP_WIDTH", "TopView", "make_top_view"]
+__all__ = [
+    "LONG_MM",
+    "PX_PER_MM",
+    "SHORT_MM",
+    "TOP_HEIGHT",
+    "TOP_WIDTH",
+    "TopView",
+    "make_top_view",
+    "tray_quad",
+]
 
 TOP_WIDTH = 1016
 TOP_HEIGHT = 508
@@ -66,6 +75,13 @@ def make_top_view(photo: Photo, corners: Corners) -> TopView:
         tilt_deg=tilt if tilt is not None else tilt_deg(plane, photo.size_stored, photo.focal_35mm),
         homography=plane,
     )
+
+
+def tray_quad(top: TopView, times: float = 1.0) -> Matrix:
+    """The inner area, enlarged about its middle, in the stored photo: four points (4, 2), top left first."""
+    middle = FRAME.mean(axis=0)
+    corners = np.column_stack([middle + (FRAME - middle) * times, np.ones(4)]) @ top.homography.T
+    return np.asarray(corners[:, :2] / corners[:, 2:], float)
 
 
 def _middle(photo: Photo) -> Matrix:

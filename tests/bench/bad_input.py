@@ -1,6 +1,6 @@
 """How every odd or broken file of a folder ends when it is read: a table, one process a file.
 
-    EVENSTAND_REAL=FOLDER python tests/bench/bad_input.py        (the folder has manifest.json and f_badinput/)
+    EVENSTAND_REAL=FOLDER python tests/bench/bad_input.py     (it has manifest.json and f_badinput/)
 
 In    a folder of files and, in its manifest, in words what should become of each
 Out   one line a file: how it ended, seconds, peak memory; the words it should agree with
@@ -40,7 +40,9 @@ class Ending:
 def allowed(truth: str) -> set[str]:
     """The endings that the manifest's words allow."""
     words = truth.lower()
-    if "either" in words or ("refuse" in words and any(word in words for word in ("read", "convert", " or "))):
+    if "either" in words or (
+        "refuse" in words and any(word in words for word in ("read", "convert", " or "))
+    ):
         return {"read", "refused"}
     return {"refused"} if "refuse" in words else {"read"}
 
@@ -56,7 +58,9 @@ def _ending(folder: Path, entry: dict[str, str]) -> Ending:
     command = [sys.executable, __file__, "one", str(folder / entry["file"])]
     run = subprocess.run(command, capture_output=True, text=True, timeout=60, check=False, cwd=ROOT)
     fields = run.stdout.strip().splitlines()[-1:] if run.returncode == 0 else []
-    outcome, reason, seconds, peak = fields[0].split("\t") if fields else ("crashed", run.stderr[-200:], "nan", "nan")
+    outcome, reason, seconds, peak = (
+        fields[0].split("\t") if fields else ("crashed", run.stderr[-200:], "nan", "nan")
+    )
     return Ending(
         file=entry["file"].removeprefix("f_badinput/"),
         truth=entry["truth"],
@@ -87,7 +91,8 @@ def one(path: Path) -> str:
 def table(found: list[Ending]) -> str:
     """The endings as text, those that are not as they should be marked."""
     lines = [
-        f"{'ok' if e.as_it_should else 'NO':3s}{e.file:58s}{e.outcome:9s}{e.reason:16s}{e.seconds:6.2f} s{e.peak_mb:6.0f} MB  {e.truth}"
+        f"{'ok' if e.as_it_should else 'NO':3s}{e.file:56s}{e.outcome:9s}{e.reason:16s}"
+        f"{e.seconds:6.2f} s{e.peak_mb:6.0f} MB  {e.truth}"
         for e in found
     ]
     return "\n".join([*lines, f"{sum(e.as_it_should for e in found)} of {len(found)} as they should be"])

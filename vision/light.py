@@ -1,0 +1,228 @@
+"""Light: can this photo be used, and what colour was the light.
+
+In    photo and top view, the mean light of the tag's patches where they were seen
+Out   `Light`: exposure, clipped, dark and glaring shares, sharpness, cast, and the reason to refuse, if any;
+      pixels with white balanced
+Not   what is in the tray (`tissue.py`)
+
+Only what cannot be used is refused: blurred, too dark, burnt out, without colour, purple. A crop may be
+purple itself and fill its tray, so the colour of the light is told from what lies around the tray, or from
+the tag's white patch.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
+
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+
+from vision.cielab import lab, linear
+from vision.photo import Photo, Pixels, in_srgb
+from vision.reason import Reason
+from vision.sharpness import edge_rise_mm, laplacian_variance
+from vision.topview import TopView, tray_quad
+
+if TYPE_CHECKING:
+    from vision.station import Patches
+
+__all__ = ["Light", "judge_light", "judge_pixels", "surroundings_tint", "white_balance"]
+
+MOST_BLUR_MM = 2.5  # rise of the best edges; from there on coverage was off by 5 points and more in trials
+MOST_BURNT_PCT = 8.0  # common practice: 5 to 10 %
+MOST_DARK_PCT = 10.0  # common practice: 5 to 10 %
+LEAST_LIGHTEST = 20.0  # L* of the lightest hundredth: below that only noise is left
+CLIPPED = 254
+BURNT = 250  # all three channels: no tissue has any colour left
+BLACK = 3
+GLARE_SPREAD = 16  # codes between the channels of a clipped pixel that is nearly white
+COLOURLESS = 3  # codes between the channels that compression alone can make
+
+PURPLE_TINT = -0.2  # log2 of green over the geometric mean of red and blue; white lights keep it near 0
+GREEN_TINT = 0.25  # above: leaves that hang over, and no witness
+AROUND = 1.18  # times the inner area: beyond the rim and most of what hangs over it
+BEYOND_PX = 320  # longer side of the sample of the photo
+LEAST_WITNESSES = 300  # px of that sample
+LIGHTEST_PCT = 97.0
+
+MOST_CAST = 3.0  # common practice: beyond that one channel holds too little to be amplified
+Linear = tuple[float, float, float]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Light:
+    """How a photo was lit, and whether it can be used."""
+
+    exposure: float  # mean L* of the top view, 0-100
+    clipped_pct: float  # top view: any channel at its end
+    dark_pct: float  # top view: black in all channels
+    glare_pct: float  # top view: clipped and without colour
+    sharpness: float  # Laplacian variance of the top view, squared codes
+    blur_mm: float | None  # 10-90 % rise of the best edges on the tray
+    cast: float | None  # strongest over weakest channel of the patch in linear light, 1 = neutral
+    corrected_by: str  # "patch" or "none"
+    refusal: Reason | None = None  # why the photo cannot be used
+    reasons: Mapping[str, Reason] = field(default_factory=dict)  # by name of the field that is None
+
+
+def judge_light(photo: Photo, top: TopView, patches: "Patches | None") -> Light:
+    """How the photo was lit and whether it can be used; the top view is the one before white balance."""
+    blur_mm = edge_rise_mm(photo, top)
+    tint = (
+        surroundings_tint(photo, top) if (white := _neutral(patches)) is None else _tint(np.array([white]))[0]
+    )
+    refusals = (
+        Reason.GREY if _colourless(top.pixels) else None,
+        Reason.PURPLE if tint is not None and tint < PURPLE_TINT else None,
+        Reason.BLURRED if blur_mm is not None and blur_mm > MOST_BLUR_MM else None,
+    )
+    return _light(top.pixels, blur_mm, Reason.NO_EDGE, patches, refusals)
+
+
+def judge_pixels(pixels: Pixels) -> Light:
+    """The same for a picture in sRGB that is a top view already, of unknown scale.
+
+    Without surroundings and scale it is never refused as purple or blurred.
+    """
+    return _light(pixels, None, Reason.NO_SCALE, None, (Reason.GREY if _colourless(pixels) else None,))
+
+
+def _light(
+    pixels: Pixels,
+    blur_mm: float | None,
+    no_blur: Reason,
+    patches: "Patches | None",
+    refusals: tuple[Reason | None, ...],
+) -> Light:
+    lightness = lab(pixels)[:, :, 0]
+    total = pixels.shape[0] * pixels.shape[1]
+    least, most = _extremes(pixels)
+    dark = 100 * _at_most(most, BLACK) / total
+    burnt = 100 - 100 * _at_most(least, BURNT - 1) / total
+    clipped = most >= CLIPPED
+    glare = clipped & (cv2.subtract(most, least) <= GLARE_SPREAD)
+    too_dark = dark > MOST_DARK_PCT or _percentile(lightness, 99) < LEAST_LIGHTEST
+    in_order = (
+        Reason.TOO_DARK if too_dark else None,
+        Reason.TOO_BRIGHT if burnt > MOST_BURNT_PCT else None,
+        *refusals,
+    )
+    neutral = _neutral(patches)
+    cast = None if neutral is None else max(neutral) / min(neutral)
+    reasons = ({} if blur_mm is not None else {"blur_mm": no_blur}) | (
+        {} if cast is not None else {"cast": Reason.NO_PATCH}
+    )
+    return Light(
+        exposure=float(lightness.mean()),
+        clipped_pct=100 * np.count_nonzero(clipped) / total,
+        dark_pct=dark,
+        glare_pct=100 * np.count_nonzero(glare) / total,
+        sharpness=laplacian_variance(np.asarray(cv2.cvtColor(pixels, cv2.COLOR_RGB2GRAY), np.uint8)),
+        blur_mm=blur_mm,
+        cast=cast,
+        corrected_by="none" if _gains(patches) is None else "patch",
+        refusal=next((reason for reason in in_order if reason is not None), None),
+        reasons=reasons,
+    )
+
+
+def _extremes(pixels: Pixels) -> tuple[NDArray[np.uint8], NDArray[np.uint8]]:
+    """Least and greatest channel of every pixel."""
+    red, green, blue = cv2.split(pixels)
+    least = cv2.min(cv2.min(red, green), blue)
+    most = cv2.max(cv2.max(red, green), blue)
+    return np.asarray(least, np.uint8), np.asarray(most, np.uint8)
+
+
+def _at_most(channel: NDArray[np.uint8], code: int) -> int:
+    return int(cv2.countNonZero(cv2.inRange(channel, 0, code)))
+
+
+def _percentile(lightness: NDArray[np.float32], share: float) -> float:
+    counts = cv2.calcHist([np.ascontiguousarray(lightness)], [0], None, [400], [0.0, 100.01]).ravel()
+    return float(np.searchsorted(np.cumsum(counts), share / 100 * counts.sum()) / 4)
+
+
+def _colourless(pixels: Pixels) -> bool:
+    """True where no pixel worth the name has a colour: a black and white photo saved as RGB."""
+    least, most = _extremes(pixels)
+    spread = cv2.subtract(most, least)
+    return bool(_at_most(np.asarray(spread, np.uint8), COLOURLESS) >= 0.999 * spread.size)
+
+
+def surroundings_tint(photo: Photo, top: TopView) -> float | None:
+    """Colour of the light on the scale from purple (below 0) to green, None where too little is seen around.
+
+    The tint of a pixel is log2 of its green over the geometric mean of its red and blue, in linear light. All
+    white lights, from warm to cold, keep grey things near 0 on it, and browns and woods too; what grow lights
+    without green do to them is far below. Both must be purple: what lies around the tray in the middle, and
+    the lightest things of the photo. A brick-red bench alone is no purple light.
+    """
+    step = max(1, max(photo.size_stored) // BEYOND_PX)
+    sample = in_srgb(np.ascontiguousarray(photo.pixels[::step, ::step]), photo.profile)
+    light = linear(sample).reshape(-1, 3)
+    tint = _tint(light)
+    witness = (tint < GREEN_TINT) & (light.max(axis=1) > 0.02) & (sample.reshape(-1, 3).max(axis=1) < CLIPPED)
+    around = witness & (_tray_mask(sample.shape[:2], top, step).ravel() == 0)
+    if np.count_nonzero(around) < LEAST_WITNESSES:
+        return None
+    weakest = light.min(axis=1)
+    lightest = witness & (weakest >= np.percentile(weakest, LIGHTEST_PCT))
+    tints = [float(np.median(tint[around]))]
+    if np.count_nonzero(lightest) >= LEAST_WITNESSES // 10:
+        tints.append(float(np.median(tint[lightest])))
+    return max(tints)
+
+
+def _tint(light: NDArray[np.floating]) -> NDArray[np.floating]:
+    """Tint of linear pixels (n, 3); a thousandth keeps black from having any."""
+    red, green, blue = (light + 1e-3).T
+    return np.asarray(np.log2(green) - (np.log2(red) + np.log2(blue)) / 2)
+
+
+def _tray_mask(shape: tuple[int, ...], top: TopView, step: int) -> NDArray[np.uint8]:
+    """1 where the tray and what hangs over it lies in every `step`-th pixel of the photo."""
+    quad = tray_quad(top, AROUND) / step
+    mask = np.zeros(shape, np.uint8)
+    cv2.fillConvexPoly(mask, np.round(quad).astype(np.int32), 1)
+    return mask
+
+
+def _neutral(patches: "Patches | None") -> Linear | None:
+    """Light of the neutral patches together: the lighter one, with less noise, counts for more."""
+    seen = [] if patches is None else [patch for patch in (patches.white, patches.grey) if patch is not None]
+    if not seen:
+        return None
+    red, green, blue = (float(channel) for channel in np.sum(seen, axis=0))
+    return (red, green, blue) if min(red, green, blue) > 0 else None
+
+
+def _gains(patches: "Patches | None") -> Linear | None:
+    """What each channel is multiplied by, green by 1; None without a patch or in too coloured light."""
+    neutral = _neutral(patches)
+    if neutral is None or max(neutral) / min(neutral) > MOST_CAST:
+        return None
+    red, green, blue = neutral
+    return green / red, 1.0, green / blue
+
+
+def white_balance(pixels: Pixels, patches: "Patches | None") -> Pixels:
+    """Pixels in which the grey patch is grey, corrected in linear light; unchanged where no patch is of use.
+
+    Green keeps its value, so that the exposure stays. Gain, clipping and the sRGB curve make one table a
+    channel.
+    """
+    gains = _gains(patches)
+    if gains is None:
+        return pixels
+    codes = np.arange(256, dtype=np.uint8)
+    light = linear(np.repeat(codes, 3).reshape(1, 256, 3)).astype(np.float64)
+    return np.asarray(cv2.LUT(pixels, _encoded(light * gains)), np.uint8)
+
+
+def _encoded(light: NDArray[np.float64]) -> NDArray[np.uint8]:
+    """Codes of linear light, sRGB (IEC 61966-2-1)."""
+    light = np.clip(light, 0.0, 1.0)
+    value = np.where(light <= 0.0031308, 12.92 * light, 1.055 * light ** (1 / 2.4) - 0.055)
+    return np.asarray(np.rint(255 * value), np.uint8)

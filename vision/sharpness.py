@@ -1,0 +1,98 @@
+"""Sharpness: how wide an edge that should be sharp is.
+
+In    a grey picture, or a photo with the tray's corners and their scale
+Out   Laplacian variance; the 10-90 % rise of the best edges, mm
+Not   whether that is good enough (`light.py`)
+
+The Laplacian variance tells more about what is in the picture than about the lens: bare paper has little,
+grass has much. So it is only reported. The width of the strongest edges, of rim, cards and leaves alike,
+hardly depends on what is there.
+"""
+
+import math
+
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+
+from vision.photo import Photo
+from vision.topview import PX_PER_MM, TopView, tray_quad
+
+__all__ = ["edge_rise_mm", "edge_sigma_px", "laplacian_variance"]
+
+RISE_PER_SIGMA = 2.5631  # from 10 to 90 % of a step blurred by a Gaussian
+AROUND = 1.15  # rim and the bench beside it give edges even where the tray is bare
+AGAIN_PX = 1.0  # sd of the blur that is added
+STRONGEST = 0.004  # share of pixels, of each direction, that count as edges
+LEAST_EDGES = 60
+LEAST_CONTRAST = 6.0  # codes per px: a weaker gradient is noise
+DIRECTIONS = 4
+
+
+def laplacian_variance(grey: NDArray[np.uint8]) -> float:
+    """Population variance of the Laplacian with the kernel of four neighbours, in squared codes.
+
+    References
+    ----------
+    Pech-Pacheco, J. L. et al. (2000) Diatom autofocusing in brightfield microscopy. ICPR.
+    """
+    _, deviation = cv2.meanStdDev(cv2.Laplacian(grey, cv2.CV_16S, ksize=1))
+    return float(deviation[0, 0] ** 2)
+
+
+def edge_rise_mm(photo: Photo, top: TopView) -> float | None:
+    """10-90 % rise of the best edges on the tray and close around it, mm; None where there are none.
+
+    Measured at 2 px/mm, where a perfect photo has about 0.9 mm: finer blur does not reach the top view.
+    """
+    quad = tray_quad(top, AROUND)
+    width, height = photo.size_stored
+    left, upper = np.clip(np.floor(quad.min(axis=0)), 0, (width - 1, height - 1)).astype(int)
+    right, lower = np.clip(np.ceil(quad.max(axis=0)), (left + 1, upper + 1), (width, height)).astype(int)
+    part = photo.pixels[upper:lower, left:right]
+    finer = top.photo_px_per_mm / PX_PER_MM
+    if finer > 1:
+        size = (max(1, round(part.shape[1] / finer)), max(1, round(part.shape[0] / finer)))
+        part = np.asarray(cv2.resize(part, size, interpolation=cv2.INTER_AREA), np.uint8)
+    sigma = edge_sigma_px(np.asarray(cv2.cvtColor(part, cv2.COLOR_RGB2GRAY), np.uint8))
+    return None if sigma is None else RISE_PER_SIGMA * sigma / min(top.photo_px_per_mm, PX_PER_MM)
+
+
+def edge_sigma_px(grey: NDArray[np.uint8]) -> float | None:
+    """Blur of the strongest edges as the sd of a Gaussian, px; None where there are no edges.
+
+    An edge that is blurred once more by a known amount loses the more of its slope the sharper it was
+    (Zhuo & Sim 2011, Defocus map estimation from a single image, Pattern Recognition 44; from memory). Taken
+    for four directions apart, and the worst of them told: a hand that moves blurs across its way only.
+    """
+    smooth = grey.astype(np.float32)
+    across, down = _slopes(smooth)
+    slope = cv2.magnitude(across, down)
+    blurred = np.asarray(cv2.GaussianBlur(smooth, (0, 0), AGAIN_PX), np.float32)
+    again = cv2.magnitude(*_slopes(blurred))
+    octant = np.floor((np.arctan2(down, across) / math.pi * DIRECTIONS + 0.5) % DIRECTIONS).astype(np.uint8)
+    widths = [
+        width
+        for one in range(DIRECTIONS)
+        if (width := _width(slope[octant == one], again[octant == one])) is not None
+    ]
+    return max(widths) if widths else None
+
+
+def _slopes(picture: NDArray[np.float32]) -> tuple[NDArray[np.float32], NDArray[np.float32]]:
+    across = cv2.Sobel(picture, cv2.CV_32F, 1, 0, ksize=3, scale=0.125)
+    down = cv2.Sobel(picture, cv2.CV_32F, 0, 1, ksize=3, scale=0.125)
+    return np.asarray(across, np.float32), np.asarray(down, np.float32)
+
+
+def _width(slope: NDArray[np.float32], again: NDArray[np.float32]) -> float | None:
+    """The middle blur of the strongest edges of one direction, px."""
+    count = int(STRONGEST * slope.size)
+    if count < LEAST_EDGES:
+        return None
+    strongest = np.argpartition(slope, -count)[-count:]
+    strongest = strongest[slope[strongest] >= LEAST_CONTRAST]
+    if strongest.size < LEAST_EDGES:
+        return None
+    loss = float(np.median(slope[strongest] / np.maximum(again[strongest], 1e-3)))
+    return AGAIN_PX / math.sqrt(max(loss * loss - 1.0, 1e-4))
