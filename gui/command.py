@@ -1,0 +1,111 @@
+"""Command: what can be asked for on the command line, and how it ends.
+
+In    the words of the command line
+Out   an exit code: 0 done, 1 something was refused (each named on stderr), 2 wrong use, 130 stopped by Ctrl+C
+Not   the work itself, which each command brings in when it is asked for
+
+Nothing heavy is imported here, so that `--help` answers at once and no command loads Qt before a window is
+wanted.
+"""
+
+import argparse
+import os
+import sys
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from importlib.util import find_spec
+from io import TextIOWrapper
+from pathlib import Path
+
+__all__ = ["COMMANDS", "Command", "main", "parser"]
+
+DONE, REFUSED, WRONG_USE, STOPPED = 0, 1, 2, 130
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Command:
+    """One word of the command line."""
+
+    name: str
+    about: str  # one line for the list of commands
+    options: Callable[[argparse.ArgumentParser], None]  # says what may follow the word
+    run: Callable[[argparse.Namespace], int]  # does it; returns the exit code
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run what was asked for; wrong use ends with exit code 2 and the usage on stderr."""
+    stranger = _strange_package()
+    if stranger is not None:
+        print(f"evenstand: {stranger}", file=sys.stderr)
+        return WRONG_USE
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, TextIOWrapper):
+            stream.reconfigure(errors="replace")  # a file's name may hold letters that this terminal has not
+    asked = parser().parse_args(arguments)
+    try:
+        return int(asked.run(asked))
+    except KeyboardInterrupt:
+        print("evenstand: stopped.", file=sys.stderr)
+        return STOPPED
+    except BrokenPipeError:  # the reader of our output has gone: nothing more to say, and nobody to say it to
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return REFUSED
+
+
+def parser() -> argparse.ArgumentParser:
+    """The whole command line."""
+    whole = argparse.ArgumentParser(
+        prog="evenstand",
+        description="Score trays of microgreens from photographs and compare growing media fairly.",
+    )
+    whole.set_defaults(run=_open_window)
+    words = whole.add_subparsers(title="commands", metavar="COMMAND")
+    for command in COMMANDS:
+        word = words.add_parser(command.name, help=command.about, description=command.about)
+        command.options(word)
+        word.set_defaults(run=command.run)
+    return whole
+
+
+def _strange_package() -> str | None:
+    """A sentence where `data` or `vision` of another program would be loaded in place of ours."""
+    home = Path(__file__).resolve().parent.parent
+    for name in ("data", "vision"):
+        spec = find_spec(name)
+        if spec is None or spec.origin is None or Path(spec.origin).resolve().parent.parent != home:
+            return (
+                f"the folder '{name}' beside this program is hidden by another one of that name. "
+                "Start from another folder, or install Evenstand into an environment of its own."
+            )
+    return None
+
+
+def _open_window(_: argparse.Namespace) -> int:
+    from gui.app import run
+
+    return run()
+
+
+def _score_options(word: argparse.ArgumentParser) -> None:
+    word.add_argument("photos", nargs="+", metavar="PHOTO", help="a photo, or a folder of photos")
+    word.add_argument("--json", action="store_true", help="print one JSON list instead of a table")
+    word.add_argument(
+        "--overlay", type=Path, metavar="DIR", help="write NAME_overlay.jpg: what was found, drawn in"
+    )
+    word.add_argument("--labels", type=Path, metavar="DIR", help="write NAME_labels.png: tissue numbers 0-9")
+    word.add_argument(
+        "--whole", action="store_true", help="the pictures are top views already: search and warp nothing"
+    )
+
+
+def _score(asked: argparse.Namespace) -> int:
+    from gui.scoring import score_all
+
+    return score_all(
+        asked.photos, json=asked.json, overlay=asked.overlay, labels=asked.labels, whole=asked.whole
+    )
+
+
+COMMANDS: tuple[Command, ...] = (
+    Command(name="score", about="Score photos without a book.", options=_score_options, run=_score),
+)

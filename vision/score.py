@@ -1,0 +1,273 @@
+"""Score: one photo -> everything that can be told of its tray, or the reason why not.
+
+In    a photo or the path of one; a method that tells tissues apart; corners where a person gave them
+Out   `Scored` (the numbers, the top view, the labels) or `Refused`
+Not   which tray of the book it is and what is stored (the book), drawing (`picture.py`)
+
+This is the plot of the room: marks, corners, top view, light, tissue, stand, colour, suspects. Corners by
+hand win over the station, the station over the frame. A frame that is not sure is scored all the same; its
+confidence says so.
+"""
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from datetime import datetime
+from pathlib import Path
+from time import perf_counter
+
+import cv2
+import numpy as np
+
+from vision.colour import Colour, measure_colour
+from vision.corners import Corners, CornersFrom, by_hand
+from vision.frame import find_frame
+from vision.light import Light, judge_light, judge_pixels, white_balance
+from vision.markers import Marks, find_marks
+from vision.photo import Photo, PhotoRefused, Pixels, Point, grey, in_srgb, read_photo, upright_points
+from vision.reason import Reason
+from vision.stand import Stand, measure_stand
+from vision.station import patches, station_corners
+from vision.suspects import Suspect, find_suspects
+from vision.tissue import Labels, Tissue
+from vision.topview import PX_PER_MM, make_top_view
+
+__all__ = [
+    "PIPELINE",
+    "Refused",
+    "Score",
+    "Scored",
+    "method_of",
+    "score_file",
+    "score_photo",
+    "score_whole",
+    "score_whole_file",
+]
+
+PIPELINE = "1"  # goes up with every change around the tissue method that moves a number
+SURE = 0.5  # from this confidence on corners may be used unasked
+MOST_WHOLE_PX = 4_000_000  # larger pictures of unknown scale are labelled smaller: memory
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Score:
+    """All numbers of one photo. A number that cannot be had is None and named in `missing`."""
+
+    name: str
+    digest: str
+    taken_at: datetime | None
+    tag_number: int | None
+    corners: Corners | None  # of the stored photo; None where the picture is a top view already
+    corners_px: tuple[Point, Point, Point, Point] | None  # of the upright photo
+    light: Light
+    stand: Stand
+    colour: Colour
+    suspects: tuple[Suspect, ...]
+    px_per_mm: float | None  # of the photo, least over the inner area
+    tilt_deg: float | None
+    method: str  # tissue method and pipeline with their versions; scores of two methods are never mixed
+    seconds: float
+    notes: tuple[Reason, ...] = ()  # what was found odd about the file
+    missing: Mapping[str, Reason] = field(default_factory=dict)  # by name of the number, parts included
+
+    @property
+    def corners_from(self) -> CornersFrom:
+        """How the corners were had."""
+        return CornersFrom.WHOLE if self.corners is None else self.corners.found_by
+
+    @property
+    def frame_confidence(self) -> float:
+        """0 to 1: how sure the corners are; 1 where a person gave them or said that the picture is a top
+        view."""
+        return 1.0 if self.corners is None else self.corners.confidence
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Scored:
+    """A score with the pictures that it was measured on."""
+
+    score: Score
+    top: Pixels  # sRGB, corrected for the light where a patch was seen
+    labels: Labels
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Refused:
+    """A photo that cannot be used, and why."""
+
+    name: str
+    digest: str | None  # None where the file could not be read
+    reason: Reason
+    tag_number: int | None = None
+    taken_at: datetime | None = None
+
+
+def score_file(
+    path: Path, tissue: Tissue, corners_upright: Sequence[Point] | None = None
+) -> Scored | Refused:
+    """Score the photo in a file; `corners_upright` are four points of the upright photo, in any order."""
+
+    def score(photo: Photo) -> Scored | Refused:
+        corners = None if corners_upright is None else by_hand(corners_upright, photo)
+        return score_photo(photo, tissue, corners=corners)
+
+    return _read_and(path, score)
+
+
+def score_whole_file(path: Path, tissue: Tissue) -> Scored | Refused:
+    """Score the picture in a file that already is a top view, of unknown scale."""
+    return _read_and(path, lambda photo: score_whole(photo, tissue))
+
+
+def score_photo(photo: Photo, tissue: Tissue, *, corners: Corners | None = None) -> Scored | Refused:
+    """Everything that can be told of the tray in a photo.
+
+    Parameters
+    ----------
+    photo : as read
+    tissue : the method that tells tissues apart; not shared between threads
+    corners : by hand, of the stored photo; None lets them be found
+
+    Returns
+    -------
+    Scored or Refused
+        Refused where no tray is seen or the light is of no use; the tag is told all the same.
+    """
+    started = perf_counter()
+    marks = find_marks(grey(photo))
+    found = corners or find_corners(photo, marks)
+    if found is None:
+        return _refused(photo, Reason.NO_TRAY, marks)
+    view = make_top_view(photo, found)
+    white = patches(marks, photo, found)
+    light = judge_light(photo, view, white)
+    if light.refusal is not None:
+        return _refused(photo, light.refusal, marks)
+    top = white_balance(view.pixels, white)
+    tissues = tissue.label(top, PX_PER_MM)
+    score = Score(
+        name=photo.name,
+        digest=photo.digest,
+        taken_at=photo.taken_at,
+        tag_number=_tag_number(marks),
+        corners=found,
+        corners_px=_four(upright_points(photo, found.points)),
+        light=light,
+        stand=measure_stand(tissues.labels, PX_PER_MM),
+        colour=measure_colour(top, tissues.labels),
+        suspects=find_suspects(top, tissues, PX_PER_MM),
+        px_per_mm=view.photo_px_per_mm,
+        tilt_deg=view.tilt_deg,
+        method=method_of(tissue),
+        seconds=0.0,
+        notes=photo.notes,
+    )
+    return _timed(Scored(score=_explained(score), top=top, labels=tissues.labels), started)
+
+
+def score_whole(photo: Photo, tissue: Tissue) -> Scored | Refused:
+    """Everything that can be told of a picture that already is a top view, of unknown scale.
+
+    Nothing is searched or warped. Labels have the upright picture's own size; lengths and areas are None.
+    """
+    started = perf_counter()
+    top = in_srgb(np.ascontiguousarray(np.rot90(photo.pixels, -photo.turns)), photo.profile)
+    small = _not_too_large(top)
+    light = judge_pixels(small)
+    if light.refusal is not None:
+        return _refused(photo, light.refusal, None)
+    small_labels = tissue.label(small, None).labels
+    size = (top.shape[1], top.shape[0])
+    labels = np.asarray(cv2.resize(small_labels, size, interpolation=cv2.INTER_NEAREST_EXACT), np.uint8)
+    score = Score(
+        name=photo.name,
+        digest=photo.digest,
+        taken_at=photo.taken_at,
+        tag_number=None,
+        corners=None,
+        corners_px=None,
+        light=light,
+        stand=measure_stand(labels, None),
+        colour=measure_colour(small, small_labels),
+        suspects=(),
+        px_per_mm=None,
+        tilt_deg=None,
+        method=method_of(tissue),
+        seconds=0.0,
+        notes=photo.notes,
+    )
+    return _timed(Scored(score=_explained(score), top=top, labels=labels), started)
+
+
+def _read_and(path: Path, score: Callable[[Photo], Scored | Refused]) -> Scored | Refused:
+    started = perf_counter()
+    try:
+        photo = read_photo(path)
+    except PhotoRefused as refused:
+        return Refused(name=path.name, digest=None, reason=refused.reason)
+    return _timed(score(photo), started)
+
+
+def find_corners(photo: Photo, marks: Marks) -> Corners | None:
+    """By the station; where too few of its marks are seen to be sure, by the frame if that is surer."""
+    station = station_corners(marks, photo)
+    if station is not None and station.confidence >= SURE:
+        return station
+    found = [corners for corners in (station, find_frame(photo)) if corners is not None]
+    return max(found, key=lambda corners: corners.confidence, default=None)
+
+
+def method_of(tissue: Tissue) -> str:
+    """What a score names as its method: the tissue method and the pipeline around it, each with its
+    version."""
+    return f"{tissue.name} {tissue.version} / pipeline {PIPELINE}"
+
+
+def _not_too_large(top: Pixels) -> Pixels:
+    rows, columns = top.shape[:2]
+    times = int(np.ceil(np.sqrt(rows * columns / MOST_WHOLE_PX)))
+    if times <= 1:
+        return top
+    return np.asarray(
+        cv2.resize(top, (columns // times, rows // times), interpolation=cv2.INTER_AREA), np.uint8
+    )
+
+
+def _explained(score: Score) -> Score:
+    """The score with every missing number named, its own and those of its parts."""
+    missing: dict[str, Reason] = dict(score.light.reasons)
+    missing |= score.stand.reasons
+    missing |= score.colour.reasons
+    if score.taken_at is None:
+        missing["taken_at"] = Reason.NO_TIME
+    if score.tag_number is None:
+        missing["tag_number"] = Reason.NO_TAG
+    if score.tilt_deg is None:
+        missing["tilt_deg"] = Reason.NO_SCALE if score.corners is None else Reason.NO_FOCAL_LENGTH
+    if score.corners is None:
+        missing |= dict.fromkeys(("corners", "corners_px", "px_per_mm", "suspects"), Reason.NO_SCALE)
+    return replace(score, missing=missing)
+
+
+def _refused(photo: Photo, reason: Reason, marks: Marks | None) -> Refused:
+    return Refused(
+        name=photo.name,
+        digest=photo.digest,
+        reason=reason,
+        tag_number=None if marks is None else _tag_number(marks),
+        taken_at=photo.taken_at,
+    )
+
+
+def _tag_number(marks: Marks) -> int | None:
+    return None if marks.tag is None else marks.tag.number
+
+
+def _four(points: Sequence[Point]) -> tuple[Point, Point, Point, Point]:
+    first, second, third, fourth = points
+    return first, second, third, fourth
+
+
+def _timed(result: Scored | Refused, started: float) -> Scored | Refused:
+    if isinstance(result, Refused):
+        return result
+    return replace(result, score=replace(result.score, seconds=perf_counter() - started))
