@@ -5,7 +5,8 @@ Out   SQL as constants; each is prepared against an empty book by a test, which 
       photos or all scores: what the Bench asks must depend on the trays that grow, not on the years kept
 Not   running them (`book.py`), tables (`schema.py`)
 
-A photo's score is the newest one: scores of older versions of the method are kept beside it.
+A photo's score is the newest one: scores of older versions of the method are kept beside it. CROSS JOIN holds
+SQLite to the order written: from the growing trays to their photos, never the other way round.
 """
 
 __all__ = [
@@ -89,7 +90,7 @@ GROWTH = """
     SELECT t.id AS tray, p.id AS photo, p.taken_at, p.needs_corners, p.refusal,
            s.method, s.sure, s.coverage, s.uniformity, s.edge_deficit, s.gap_share
       FROM tray t
-      JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
+      CROSS JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
       LEFT JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
      WHERE t.done_at IS NULL AND p.left_out_at IS NULL
      ORDER BY t.id, p.taken_at, p.id
@@ -98,18 +99,18 @@ SUSPECTS_OF_GROWING = """
     SELECT t.id AS tray, p.id AS photo, p.taken_at, s.sure,
            u.id, u.x_mm, u.y_mm, u.area_cm2, u.confidence, u.said
       FROM tray t
-      JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
-      JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
-      JOIN suspect u ON u.score = s.id
+      CROSS JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
+      CROSS JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
+      CROSS JOIN suspect u ON u.score = s.id
      WHERE t.done_at IS NULL AND p.left_out_at IS NULL AND p.refusal IS NULL
      ORDER BY t.id, p.taken_at, p.id, u.id
 """
 MOLD_SAID = """
     SELECT DISTINCT t.id AS tray
       FROM tray t
-      JOIN photo p ON p.tray = t.id
-      JOIN score s ON s.photo = p.id
-      JOIN suspect u ON u.score = s.id
+      CROSS JOIN photo p ON p.tray = t.id
+      CROSS JOIN score s ON s.photo = p.id
+      CROSS JOIN suspect u ON u.score = s.id
      WHERE t.done_at IS NULL AND p.left_out_at IS NULL AND u.said = 'mold'
 """
 

@@ -237,6 +237,10 @@ class Reader(Store):
             found |= {photo: (tray, rack[tray]) for photo, tray in proposals(walk, list(rack)).items()}
         return found
 
+    def proposed(self, day: date) -> frozenset[TrayId]:
+        """Trays whose photo of a day probably is there, waiting for a person to confirm it."""
+        return frozenset(tray for tray, _ in self._walked([day.isoformat()]).values())
+
     def photo_path(self, photo_id: PhotoId) -> Path:
         """Where the original lies; raises `KeyError` where nothing of it was kept."""
         row = self._row(queries.PHOTO, photo=photo_id)

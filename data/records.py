@@ -203,6 +203,7 @@ class KeptScore:
     chroma: float | None
     hue: float | None
     dark_green: float | None
+    dark_green_clipped: float | None  # green canopy whose hue lay outside the index, %
     spread: float | None
     suspects: tuple[KeptSuspect, ...]
     corners_from: str | None  # "station", "frame", "hand", "whole"
@@ -474,6 +475,7 @@ class LookKind(StrEnum):
     UNEVEN = "uneven"
     GAPS = "gaps stay"
     EDGE = "thin edge"
+    UNMATCHED = "photo to confirm"
     NO_PHOTO = "no photo today"
     UNUSABLE = "photo not used"
 

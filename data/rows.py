@@ -73,7 +73,7 @@ STAND = (
     "coverage", "green", "pale", "red", "uniformity", "low_quarter", "variation", "clumping", "edge_deficit",
     "gradient_x", "gradient_y", "gap_share",
 )  # fmt: skip
-COLOUR = ("lightness", "a", "b", "chroma", "hue", "dark_green", "spread")
+COLOUR = ("lightness", "a", "b", "chroma", "hue", "dark_green", "dark_green_clipped", "spread")
 LIGHT = ("exposure", "clipped_pct", "dark_pct", "glare_pct", "sharpness", "blur_mm")
 
 

@@ -12,7 +12,7 @@ another source are common practice, chosen so that an ordinary tray stays quiet.
 
 import math
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from datetime import date, timedelta
 
 from data.reader import Reader
@@ -37,13 +37,18 @@ MOLD_CAUTION = (
 
 def look_list(book: Reader, today: date | None = None) -> tuple[Look, ...]:
     """What needs a look in this book now; empty where nothing does."""
-    return looks(book.trays(), book.day_numbers(), book.seen_suspects(), today or book.today())
+    day = today or book.today()
+    return looks(book.trays(), book.day_numbers(), book.seen_suspects(), day, book.proposed(day))
 
 
 def looks(
-    trays: Sequence[Tray], numbers: Iterable[DayNumbers], suspects: Iterable[SeenSuspect], today: date
+    trays: Sequence[Tray],
+    numbers: Iterable[DayNumbers],
+    suspects: Iterable[SeenSuspect],
+    today: date,
+    proposed: Collection[TrayId] = (),
 ) -> tuple[Look, ...]:
-    """The same from records alone."""
+    """The same from records alone; `proposed` are trays whose photo of today waits to be confirmed."""
     sown = [tray for tray in trays if tray.sown_at.date() <= today]
     photos: dict[TrayId, list[DayNumbers]] = defaultdict(list)
     for one in numbers:
@@ -60,7 +65,7 @@ def looks(
         found += _mold(tray, seen[tray.id], photos[tray.id])
         found += looks_at_stand(tray, _mates(tray, sown), days, today)
         found += _unusable(tray, photos[tray.id], today)
-    found += _without_photo(sown, photos, today)
+    found += _without_photo(sown, photos, today, proposed)
     place = {tray.id: n for n, tray in enumerate(sown)}
     order = list(LookKind)
     return tuple(sorted(found, key=lambda look: (look.urgency, order.index(look.what), place[look.tray_id])))
@@ -205,6 +210,7 @@ def _without_photo(
     trays: Sequence[Tray],
     photos: dict[TrayId, list[DayNumbers]],
     today: date,
+    proposed: Collection[TrayId],
 ) -> Iterator[Look]:
     """Trays that the walk has left out: today where most others have a photo, or before."""
     open_now = [tray for tray in trays if tray.sown_at.date() < today and not _covered(tray, today)]
@@ -217,6 +223,9 @@ def _without_photo(
         day = last[tray.id]
         if day == today or not any_photo or (not walk_is_on and (day is None or day >= yesterday)):
             continue
+        if tray.id in proposed:
+            yield _to_confirm(tray, today)
+            continue
         late = day is None or day < yesterday
         since = tray.sown_at.date() if day is None else day + timedelta(days=1)
         yield Look(
@@ -228,6 +237,18 @@ def _without_photo(
             sentence="No photo yet." if day is None else f"No photo since {_day(day)}.",
             first="Photograph the tray, with its tag in the picture.",
         )
+
+
+def _to_confirm(tray: Tray, today: date) -> Look:
+    return Look(
+        tray_id=tray.id,
+        code=tray.code,
+        what=LookKind.UNMATCHED,
+        urgency=Urgency.SOON,
+        since=today,
+        sentence="No tag was read on what is probably today's photo, by the order of the walk.",
+        first="Confirm the photo in Intake, and free the tag from leaves.",
+    )
 
 
 def _covered(tray: Tray, today: date) -> bool:

@@ -1,0 +1,85 @@
+"""Every named query fits the tables, and none walks over all photos or all scores."""
+
+import re
+from collections import defaultdict
+from collections.abc import Iterator
+
+import pytest
+
+from data import queries
+from data.book import Book
+from tests.data.builders import a_tray
+
+ASKED = sorted(
+    name
+    for name, text in vars(queries).items()
+    if name.isupper() and isinstance(text, str) and text.lstrip().startswith("SELECT")
+)
+WHOLE_BOOK = re.compile(r"SCAN (photo|score|suspect|p|q|s|u|z)\b(?! USING COVERING)")
+
+
+@pytest.fixture(scope="module")
+def filled(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Book]:
+    """A book with enough rows that the planner looks at them as it would in a book of years."""
+    with Book.create(tmp_path_factory.mktemp("plans") / "book") as book:
+        book.add_trays(a_tray(f"T{n}") for n in range(50))
+        with book.writing() as db:
+            db.table("photo").insert_all(
+                {
+                    "digest": f"{n:064}", "name": f"{n}.jpg", "suffix": ".jpg", "kept": 1, "added_at": "2026",
+                    "taken_at": f"2026-03-{1 + n % 28:02}T08:00:00", "taken_from": "camera",
+                    "tray": 1 + n % 50,
+                }
+                for n in range(2000)
+            )  # fmt: skip
+            db.table("score").insert_all(
+                {
+                    "photo": n, "method": "plain 1", "made_at": "2026", "sure": 1, "coverage": 50.0,
+                    "cells": bytes(144), "gaps": "[]", "reasons": "{}", "notes": "[]",
+                }
+                for n in range(1, 2001)
+            )  # fmt: skip
+            db.table("suspect").insert_all(
+                {"score": n, "confidence": 0.5, "why": "", "outline": "[]", "said": "mold" if n % 9 else None}
+                for n in range(1, 2001)
+            )
+            db.table("tray").update(1, {"done_at": "2026-03-09T08:00:00"})
+        yield book
+
+
+def plan(book: Book, name: str) -> list[str]:
+    rows = book._rows("EXPLAIN QUERY PLAN " + getattr(queries, name), **defaultdict(lambda: None, VALUES))
+    return [row["detail"] for row in rows]
+
+
+VALUES = {
+    "tray": 1, "tag": 10, "at": "2026-03-08T12:00:00", "shelf": "A", "since": "2026-03-01", "score": 1,
+    "photo": 1, "digest": "0", "newest": 10**9, "most": 500, "begin": "2026-03-08", "end": "2026-03-09", "suspect": 1,
+    "name": "today",
+}  # fmt: skip
+
+
+def test_there_are_queries_to_look_at() -> None:
+    assert len(ASKED) > 20
+
+
+@pytest.mark.parametrize("name", ASKED)
+def test_every_query_fits_the_tables(filled: Book, name: str) -> None:
+    assert plan(filled, name)
+
+
+@pytest.mark.parametrize("name", sorted(set(ASKED) - {"TRAY_COLUMNS", "PHOTO_COLUMNS"}))
+@pytest.mark.parametrize("analysed", [False, True])
+def test_no_query_walks_over_all_photos_or_scores(filled: Book, name: str, analysed: bool) -> None:
+    if analysed:
+        with filled.writing() as db:
+            db.execute("ANALYZE")
+
+    walks = [detail for detail in plan(filled, name) if WHOLE_BOOK.search(detail)]
+
+    assert walks == []
+
+
+def test_a_walk_over_all_photos_would_be_noticed(filled: Book) -> None:
+    rows = filled._rows("EXPLAIN QUERY PLAN SELECT p.name FROM photo p WHERE p.name = 'x'")
+    assert any(WHOLE_BOOK.search(row["detail"]) for row in rows)

@@ -1,0 +1,116 @@
+"""The tables, and books of every age."""
+
+import sqlite3
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from sqlite_utils import Database
+
+from data import schema
+from data.book import Book
+
+BOOKS = Path(__file__).parent / "books"  # one small dump for each version that has left the house
+
+
+def tables_of(db: Database) -> dict[str, str]:
+    """Name -> definition of every table and index."""
+    rows = db.query("SELECT name, sql FROM sqlite_master WHERE sql IS NOT NULL")
+    return {row["name"]: " ".join(row["sql"].split()) for row in rows}
+
+
+def counts(db: Database) -> dict[str, int]:
+    return {name: db.table(name).count for name in db.table_names() if name != "_sqlite_migrations"}
+
+
+def restored(dump: Path, folder: Path) -> Path:
+    """The folder of a book made from a dump."""
+    folder.mkdir()
+    connection = sqlite3.connect(folder / "book.sqlite")
+    connection.executescript(dump.read_text(encoding="utf-8"))
+    connection.execute(f"PRAGMA application_id = {schema.APPLICATION_ID}")
+    connection.close()
+    return folder
+
+
+@pytest.fixture
+def new(tmp_path: Path) -> Iterator[Database]:
+    with Book.create(tmp_path / "new") as book, book.writing() as db:
+        yield db
+
+
+def test_a_new_book_has_exactly_the_tables_that_are_named(new: Database) -> None:
+    assert set(new.table_names()) == schema.TABLES | {"_sqlite_migrations"}
+
+
+def test_every_table_is_strict_and_every_reference_is_guarded(new: Database) -> None:
+    for name in schema.TABLES:
+        assert new.table(name).strict, name
+    (guarded,) = new.execute("PRAGMA foreign_keys").fetchone()
+    assert guarded == 1
+    with pytest.raises(sqlite3.IntegrityError):
+        new.table("seed_lot").insert({"crop": 999, "name": "of no crop"})
+
+
+def test_a_number_that_is_no_number_is_not_kept(new: Database) -> None:
+    with pytest.raises(sqlite3.IntegrityError):
+        new.table("crop").insert({"name": "pea", "soak_hours": "all night"})
+
+
+def test_a_book_is_written_ahead_and_carries_our_mark(new: Database) -> None:
+    assert new.execute("PRAGMA journal_mode").fetchone()[0] == "wal"
+    assert new.execute("PRAGMA application_id").fetchone()[0] == schema.APPLICATION_ID
+
+
+@pytest.mark.parametrize("dump", sorted(BOOKS.glob("v*.sql")), ids=lambda path: path.stem)
+def test_a_book_of_any_age_opens_with_nothing_lost(dump: Path, tmp_path: Path, new: Database) -> None:
+    folder = restored(dump, tmp_path / "old")
+    before_opening = Database(folder / "book.sqlite")
+    before = counts(before_opening)
+    before_opening.close()
+
+    with Book.open(folder) as book, book.writing() as db:
+        assert tables_of(db) == tables_of(new)
+        assert counts(db).items() >= before.items()
+        assert len(book.tiles()) == 3
+        assert len(book.photos()) == before["photo"]
+
+
+def test_there_is_a_dump_of_the_newest_version(new: Database) -> None:
+    newest = BOOKS / f"v{len(schema.STEPS)}.sql"
+    old = Database(memory=True)
+    old.conn.executescript(newest.read_text(encoding="utf-8"))
+
+    assert tables_of(old) == tables_of(new)
+    old.close()
+
+
+def test_a_step_that_fails_leaves_nothing_behind(tmp_path: Path) -> None:
+    def m002_half(db: Database) -> None:
+        db.execute("CREATE TABLE half (id INTEGER PRIMARY KEY) STRICT")
+        raise RuntimeError
+
+    with Book.create(tmp_path / "book") as book:
+        with pytest.raises(RuntimeError), book.writing() as db:
+            schema.migrate(db, (*schema.STEPS, m002_half))
+        with book.writing() as db:
+            assert "half" not in db.table_names()
+            assert schema.applied_steps(db.conn) == ("m001_first_tables",)
+
+
+def test_an_older_book_is_copied_before_it_is_changed(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def m002_more(db: Database) -> None:
+        db.execute("CREATE TABLE more (id INTEGER PRIMARY KEY) STRICT")
+
+    Book.create(tmp_path / "book").close()
+    monkeypatch.setattr(schema, "STEPS", (*schema.STEPS, m002_more))
+    monkeypatch.setattr(schema.migrate, "__defaults__", (schema.STEPS,))
+
+    with Book.open(tmp_path / "book") as book, book.writing() as db:
+        assert "more" in db.table_names()
+
+    before = Database(tmp_path / "book" / "backups" / "before-m002_more.sqlite")
+    assert "more" not in before.table_names()
+    before.close()

@@ -1,0 +1,176 @@
+"""A person's changes can be taken back and done again, each with its text."""
+
+from datetime import datetime
+from pathlib import Path
+from typing import Any
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from data.book import Book
+from data.errors import CannotUndo
+from data.records import PhotoState, Said
+from tests.data.builders import a_note, a_tray, bring, score_note
+
+CORNERS = [(1.0, 2.0), (900.0, 2.0), (900.0, 480.0), (1.0, 480.0)]
+
+
+def contents(book: Book) -> dict[str, list[dict[str, Any]]]:
+    """All rows of the book but the notes on changes."""
+    with book.writing() as db:
+        tables = set(db.table_names()) - {"change", "_sqlite_migrations"}
+        return {name: list(db.table(name).rows) for name in sorted(tables)}
+
+
+def test_a_word_on_a_suspect_can_be_taken_back_and_said_again(book: Book, phone: Path) -> None:
+    fate = bring(book, a_note(phone, tag=11, suspects=[{}]))
+    suspect = book.score(fate.photo_id).suspects[0].id  # type: ignore[union-attr]
+
+    book.say(suspect, "mold")
+    assert book.undo_text() == "mold on A2"
+    assert book.tiles()[1].mold
+
+    assert book.undo() == "mold on A2"
+    assert not book.tiles()[1].mold
+    assert (book.undo_text(), book.redo_text()) == (None, "mold on A2")
+
+    assert book.redo() == "mold on A2"
+    assert book.score(fate.photo_id).suspects[0].said is Said.MOLD  # type: ignore[union-attr]
+
+
+def test_nothing_to_take_back_is_no_error(book: Book) -> None:
+    assert (book.undo(), book.redo(), book.undo_text(), book.redo_text()) == (None, None, None, None)
+
+
+def test_saying_what_is_said_already_is_no_step(book: Book, phone: Path) -> None:
+    fate = bring(book, a_note(phone, tag=11, suspects=[{}]))
+
+    book.say(book.score(fate.photo_id).suspects[0].id, None)  # type: ignore[union-attr]
+
+    assert book.undo_text() is None
+
+
+def test_a_new_change_ends_what_could_be_done_again(book: Book) -> None:
+    book.add_tray(a_tray("B1"))
+    book.undo()
+    book.add_tray(a_tray("B2"))
+
+    assert book.redo_text() is None
+    assert book.undo_text() == "tray B2 added"
+
+
+def test_taking_back_a_match_lets_the_photo_wait_again(book: Book, phone: Path) -> None:
+    fate = bring(book, a_note(phone))
+    book.match(fate.photo_id, book.trays()[2].id)
+    assert book.photo(fate.photo_id).tray_code == "A3"
+
+    assert book.undo() == "photo matched to A3"
+
+    assert book.photo(fate.photo_id).state is PhotoState.NEEDS_TRAY
+
+
+def test_a_whole_walk_is_confirmed_and_taken_back_in_one_step(book: Book, phone: Path) -> None:
+    for n in range(3):
+        bring(book, a_note(phone, f"{n}.jpg", taken_at=datetime(2026, 3, 8, 8, n).isoformat()))
+    proposals = {row.id: row.proposal_id for row in book.photos() if row.proposal_id}
+    assert len(proposals) == 3
+
+    book.match_all(proposals)
+    assert {row.state for row in book.photos()} == {PhotoState.STORED}
+
+    assert book.undo() == "3 photos matched"
+    assert {row.state for row in book.photos()} == {PhotoState.NEEDS_TRAY}
+
+
+def test_taking_back_corners_brings_the_old_score_and_its_suspects_back(book: Book, phone: Path) -> None:
+    patches = [{"x_mm": 100.0}, {"x_mm": 300.0}]
+    path = a_note(phone, tag=10, found_by="frame", sure=0.3, suspects=patches)
+    fate = bring(book, path)
+    before = contents(book)
+    book.set_corners(fate.photo_id, CORNERS, score_note(path, CORNERS))
+    after = contents(book)
+
+    assert book.undo() == "corners of A1"
+    assert contents(book) == before
+
+    book.redo()
+    assert contents(book) == after
+
+
+def test_an_added_tray_is_taken_back_with_the_crop_and_medium_it_brought(book: Book) -> None:
+    before = contents(book)
+    book.add_tray(a_tray("D1", crop="pea", medium="wood fibre", seed_lot="P-1", block="9"))
+
+    book.undo()
+
+    assert contents(book) == before
+
+
+def test_a_tray_with_photos_cannot_be_taken_back(book: Book, phone: Path) -> None:
+    book.add_tray(a_tray("D1", tag_number=50))
+    bring(book, a_note(phone, tag=50))
+
+    with pytest.raises(CannotUndo, match=r'"tray D1 added" cannot be taken back'):
+        book.undo()
+
+    assert [tray.code for tray in book.trays()] == ["A1", "A2", "A3", "D1"]
+    assert book.undo_text() == "tray D1 added"
+
+
+def test_a_finished_tray_comes_back(book: Book) -> None:
+    book.finish_tray(book.trays()[0].id, datetime(2026, 3, 8, 18))
+    assert len(book.trays()) == 2
+
+    assert book.undo() == "A1 marked as done"
+    assert len(book.trays()) == 3
+
+
+def test_changes_can_still_be_taken_back_after_closing(book: Book) -> None:
+    book.add_tray(a_tray("B1"))
+    book.close()
+
+    with Book.open(book.folder) as again:
+        assert again.undo() == "tray B1 added"
+        assert len(again.trays()) == 3
+
+
+STEPS = ["mold", "not", "open", "match", "corners", "out", "tray", "done"]
+
+
+@given(steps=st.lists(st.sampled_from(STEPS), max_size=8))
+@settings(max_examples=25, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+def test_taking_everything_back_is_as_if_nothing_had_been_done(
+    tmp_path_factory: pytest.TempPathFactory, steps: list[str]
+) -> None:
+    folder = tmp_path_factory.mktemp("undo")
+    path = a_note(folder / "phone", suspects=[{}], found_by="frame", sure=0.2)
+    with Book.create(folder / "book") as book:
+        book.add_trays([a_tray("A1"), a_tray("A2")])
+        photo = bring(book, path).photo_id
+        book.forget_changes()
+        before = contents(book)
+        for n, step in enumerate(steps):
+            suspect = book.score(photo).suspects[0].id  # type: ignore[union-attr]
+            match step:
+                case "mold" | "not" | "open":
+                    book.say(suspect, {"mold": "mold", "not": "not mold", "open": None}[step])
+                case "match":
+                    book.match(photo, book.trays(growing=False)[n % 2].id)
+                case "corners":
+                    book.set_corners(photo, CORNERS, score_note(path, CORNERS))
+                case "out":
+                    book.leave_out(photo)
+                case "tray":
+                    book.add_tray(a_tray(f"N{n}", crop=f"crop {n}"))
+                case "done":
+                    book.finish_tray(book.trays(growing=False)[0].id, datetime(2026, 3, 9, n))
+        after = contents(book)
+
+        while book.undo():
+            pass
+        assert contents(book) == before
+
+        while book.redo():
+            pass
+        assert contents(book) == after
