@@ -42,8 +42,8 @@ COLOURLESS = 3  # codes between the channels that compression alone can make
 PURPLE_TINT = -0.2  # log2 of green over the geometric mean of red and blue; white lights keep it near 0
 GREEN_TINT = 0.25  # above: leaves that hang over, and no witness
 AROUND = 1.18  # times the inner area: beyond the rim and most of what hangs over it
-BEYOND_PX = 320  # longer side of the sample of the photo
-LEAST_WITNESSES = 300  # px of that sample
+BEYOND_PX = 240  # longer side of the sample of the photo
+LEAST_WITNESSES = 200  # px of that sample
 LIGHTEST_PCT = 97.0
 
 MOST_CAST = 3.0  # common practice: beyond that one channel holds too little to be amplified

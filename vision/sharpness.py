@@ -26,7 +26,9 @@ AGAIN_PX = 1.0  # sd of the blur that is added
 STRONGEST = 0.004  # share of pixels, of each direction, that count as edges
 LEAST_EDGES = 60
 LEAST_CONTRAST = 6.0  # codes per px: a weaker gradient is noise
-DIRECTIONS = 4
+TAN_22 = math.tan(math.pi / 8)
+
+Picture = NDArray[np.float32]
 
 
 def laplacian_variance(grey: NDArray[np.uint8]) -> float:
@@ -50,11 +52,12 @@ def edge_rise_mm(photo: Photo, top: TopView) -> float | None:
     left, upper = np.clip(np.floor(quad.min(axis=0)), 0, (width - 1, height - 1)).astype(int)
     right, lower = np.clip(np.ceil(quad.max(axis=0)), (left + 1, upper + 1), (width, height)).astype(int)
     part = photo.pixels[upper:lower, left:right]
+    grey = np.asarray(cv2.cvtColor(np.ascontiguousarray(part), cv2.COLOR_RGB2GRAY), np.uint8)
     finer = top.photo_px_per_mm / PX_PER_MM
     if finer > 1:
         size = (max(1, round(part.shape[1] / finer)), max(1, round(part.shape[0] / finer)))
-        part = np.asarray(cv2.resize(part, size, interpolation=cv2.INTER_AREA), np.uint8)
-    sigma = edge_sigma_px(np.asarray(cv2.cvtColor(part, cv2.COLOR_RGB2GRAY), np.uint8))
+        grey = np.asarray(cv2.resize(grey, size, interpolation=cv2.INTER_AREA), np.uint8)
+    sigma = edge_sigma_px(grey)
     return None if sigma is None else RISE_PER_SIGMA * sigma / min(top.photo_px_per_mm, PX_PER_MM)
 
 
@@ -65,27 +68,29 @@ def edge_sigma_px(grey: NDArray[np.uint8]) -> float | None:
     (Zhuo & Sim 2011, Defocus map estimation from a single image, Pattern Recognition 44; from memory). Taken
     for four directions apart, and the worst of them told: a hand that moves blurs across its way only.
     """
-    smooth = grey.astype(np.float32)
-    across, down = _slopes(smooth)
-    slope = cv2.magnitude(across, down)
-    blurred = np.asarray(cv2.GaussianBlur(smooth, (0, 0), AGAIN_PX), np.float32)
-    again = cv2.magnitude(*_slopes(blurred))
-    octant = np.floor((np.arctan2(down, across) / math.pi * DIRECTIONS + 0.5) % DIRECTIONS).astype(np.uint8)
-    widths = [
-        width
-        for one in range(DIRECTIONS)
-        if (width := _width(slope[octant == one], again[octant == one])) is not None
-    ]
-    return max(widths) if widths else None
+    across, down = _slopes(grey)
+    slope = np.hypot(across, down)
+    again = np.hypot(*_slopes(np.asarray(cv2.GaussianBlur(grey, (0, 0), AGAIN_PX), np.uint8)))
+    widths = [_width(slope[one], again[one]) for one in _directions(across, down)]
+    return max((width for width in widths if width is not None), default=None)
 
 
-def _slopes(picture: NDArray[np.float32]) -> tuple[NDArray[np.float32], NDArray[np.float32]]:
-    across = cv2.Sobel(picture, cv2.CV_32F, 1, 0, ksize=3, scale=0.125)
-    down = cv2.Sobel(picture, cv2.CV_32F, 0, 1, ksize=3, scale=0.125)
-    return np.asarray(across, np.float32), np.asarray(down, np.float32)
+def _slopes(grey: NDArray[np.uint8]) -> tuple[Picture, Picture]:
+    """Codes per px across and down, at every second pixel of every second row: edges are longer than that."""
+    across, down = cv2.spatialGradient(grey)  # Sobel 3 x 3, int16, eight times the slope
+    eighth = np.float32(1 / 8)
+    return np.multiply(across[::2, ::2], eighth), np.multiply(down[::2, ::2], eighth)
 
 
-def _width(slope: NDArray[np.float32], again: NDArray[np.float32]) -> float | None:
+def _directions(across: Picture, down: Picture) -> tuple[NDArray[np.bool_], ...]:
+    """Four masks: slopes that run across, down, and along either diagonal, 45 degrees each."""
+    wide, high = np.abs(across), np.abs(down)
+    level, upright = high <= TAN_22 * wide, wide < TAN_22 * high
+    alike = (across > 0) == (down > 0)
+    return level, upright, ~(level | upright) & alike, ~(level | upright) & ~alike
+
+
+def _width(slope: Picture, again: Picture) -> float | None:
     """The middle blur of the strongest edges of one direction, px."""
     count = int(STRONGEST * slope.size)
     if count < LEAST_EDGES:
@@ -94,5 +99,5 @@ def _width(slope: NDArray[np.float32], again: NDArray[np.float32]) -> float | No
     strongest = strongest[slope[strongest] >= LEAST_CONTRAST]
     if strongest.size < LEAST_EDGES:
         return None
-    loss = float(np.median(slope[strongest] / np.maximum(again[strongest], 1e-3)))
+    loss = float(np.median(slope[strongest] / np.maximum(again[strongest], 0.125)))
     return AGAIN_PX / math.sqrt(max(loss * loss - 1.0, 1e-4))
