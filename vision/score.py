@@ -23,13 +23,23 @@ from vision.corners import Corners, CornersFrom, by_hand
 from vision.frame import find_frame
 from vision.light import Light, judge_light, judge_pixels, white_balance
 from vision.markers import Marks, find_marks
-from vision.photo import Photo, PhotoRefused, Pixels, Point, grey, in_srgb, read_photo, upright_points
+from vision.photo import (
+    Photo,
+    PhotoRefused,
+    Pixels,
+    Point,
+    grey,
+    in_srgb,
+    preview,
+    read_photo,
+    upright_points,
+)
 from vision.reason import Reason
 from vision.stand import Stand, measure_stand
 from vision.station import patches, station_corners
 from vision.suspects import Suspect, find_suspects
 from vision.tissue import Labels, Tissue
-from vision.topview import PX_PER_MM, make_top_view
+from vision.topview import PX_PER_MM, TOP_WIDTH, make_top_view
 
 __all__ = [
     "PIPELINE",
@@ -136,7 +146,7 @@ def score_photo(photo: Photo, tissue: Tissue, *, corners: Corners | None = None)
     marks = find_marks(grey(photo))
     found = corners or find_corners(photo, marks)
     if found is None:
-        return _refused(photo, Reason.NO_TRAY, marks)
+        return _refused(photo, _why_no_tray(photo), marks)
     view = make_top_view(photo, found)
     white = patches(marks, photo, found)
     light = judge_light(photo, view, white)
@@ -220,6 +230,11 @@ def method_of(tissue: Tissue) -> str:
     """What a score names as its method: the tissue method and the pipeline around it, each with its
     version."""
     return f"{tissue.name} {tissue.version} / pipeline {PIPELINE}"
+
+
+def _why_no_tray(photo: Photo) -> Reason:
+    """A photo that is black, burnt out or grey shows no tray either: then that is what has to be mended."""
+    return judge_pixels(preview(photo, TOP_WIDTH)).refusal or Reason.NO_TRAY
 
 
 def _not_too_large(top: Pixels) -> Pixels:
