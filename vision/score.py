@@ -55,6 +55,8 @@ __all__ = [
 
 PIPELINE = "1"  # goes up with every change around the tissue method that moves a number
 SURE = 0.5  # from this confidence on corners may be used unasked
+MOST_USELESS_PCT = 50.0  # black or burnt, of a picture that is a top view already
+LEAST_EXPOSURE = 5.0  # mean L* of such a picture: below it everything is black
 MOST_WHOLE_PX = 4_000_000  # larger pictures of unknown scale are labelled smaller: memory
 
 
@@ -182,7 +184,7 @@ def score_whole(photo: Photo, tissue: Tissue) -> Scored | Refused:
     started = perf_counter()
     top = in_srgb(np.ascontiguousarray(np.rot90(photo.pixels, -photo.turns)), photo.profile)
     small = _not_too_large(top)
-    light = judge_pixels(small)
+    light, doubts = _forgiving(judge_pixels(small))
     if light.refusal is not None:
         return _refused(photo, light.refusal, None)
     small_labels = tissue.label(small, None).labels
@@ -203,7 +205,7 @@ def score_whole(photo: Photo, tissue: Tissue) -> Scored | Refused:
         tilt_deg=None,
         method=method_of(tissue),
         seconds=0.0,
-        notes=photo.notes,
+        notes=photo.notes + doubts,
     )
     return _timed(Scored(score=_explained(score), top=top, labels=labels), started)
 
@@ -235,6 +237,18 @@ def method_of(tissue: Tissue) -> str:
 def _why_no_tray(photo: Photo) -> Reason:
     """A photo that is black, burnt out or grey shows no tray either: then that is what has to be mended."""
     return judge_pixels(preview(photo, TOP_WIDTH)).refusal or Reason.NO_TRAY
+
+
+def _forgiving(light: Light) -> tuple[Light, tuple[Reason, ...]]:
+    """The same for a close-up: white paper or black cloth around a plant is no bad light.
+
+    Too dark and too bright are only noted where at least half of the picture is of use.
+    """
+    doubtful = light.refusal in (Reason.TOO_DARK, Reason.TOO_BRIGHT)
+    of_use = max(light.dark_pct, light.glare_pct) < MOST_USELESS_PCT and light.exposure > LEAST_EXPOSURE
+    if light.refusal is None or not doubtful or not of_use:
+        return light, ()
+    return replace(light, refusal=None), (light.refusal,)
 
 
 def _not_too_large(top: Pixels) -> Pixels:

@@ -59,11 +59,12 @@ def worst_corner_mm(score: Score, name: str, *, either_way_round: bool) -> float
     return min(off) / px_per_mm
 
 
-def a_picture(size=(200, 400), left=(60, 150, 70), right=(110, 80, 60)) -> bytes:
-    """A PNG whose left half has one colour and whose right half another."""
+def a_picture(size=(200, 400), left=(60, 150, 70), right=(110, 80, 60), share=0.5) -> bytes:
+    """A PNG whose left half, or other share, has one colour and whose rest another."""
     pixels = np.empty((*size, 3), np.uint8)
-    pixels[:, : size[1] // 2] = left
-    pixels[:, size[1] // 2 :] = right
+    border = int(size[1] * share)
+    pixels[:, :border] = left
+    pixels[:, border:] = right
     stream = BytesIO()
     Image.fromarray(pixels).save(stream, "PNG")
     return stream.getvalue()
@@ -207,6 +208,16 @@ def test_a_picture_that_is_a_top_view_already_is_scored_as_it_is():
     assert score.method == f"painted 7 / pipeline {vision.score.PIPELINE}"
     assert result.labels.shape == (200, 400)
     assert score.missing["gap_share"] is Reason.NO_SCALE
+
+
+def test_white_paper_beside_a_plant_is_noted_and_a_picture_of_nothing_but_white_is_refused():
+    beside = score_whole(decode_photo(a_picture(right=(255, 255, 255), share=0.6), "a.png"), Painted())
+    nothing = score_whole(
+        decode_photo(a_picture(left=(255, 255, 255), right=(255, 253, 240)), "b.png"), Painted()
+    )
+
+    assert beside.score.notes == (Reason.TOO_BRIGHT,)
+    assert isinstance(nothing, Refused)
 
 
 def test_a_whole_picture_is_turned_upright_first():
