@@ -288,7 +288,7 @@ def score_row(score: "Score", *, sure: bool, made_at: datetime) -> dict[str, Any
         [_plain(g.x_mm), _plain(g.y_mm), _plain(g.area_cm2), [[_plain(v) for v in p] for p in g.outline_mm]]
         for g in stand.gaps
     ]
-    reasons = {**score.missing, **stand.reasons, **colour.reasons}
+    reasons = {**score.missing, **stand.reasons, **colour.reasons, **light.reasons}
     return {
         "method": score.method,
         "made_at": time_text(made_at),

@@ -24,7 +24,7 @@ SPREAD_PER_MAD = 1.4826
 SPREADS = 3.0
 LEAST_LAG = 10.0  # points of coverage
 FAR_LAG = 20.0  # points of coverage
-LEAST_VANISHED = 8.0  # points of coverage below the tray's own best day
+LEAST_VANISHED = 8.0  # points of coverage below what the tray has had on two days
 FULL_ENOUGH = 30.0  # % coverage from which evenness is asked for
 UP = 60.0  # % coverage of a crop that should be up
 LEAST_UNEVEN = 10.0  # points of uniformity below the mates
@@ -103,9 +103,9 @@ def looks_at_stand(
 
 def _vanished(tray: Tray, mine: Days, newest: Sequence[date]) -> Look | None:
     before = {day: s.coverage for day, s in mine.items() if day < newest[0]}
-    if not before:
+    if len(before) < 2:
         return None
-    best = max(before, key=lambda day: before[day])
+    best = sorted(before, key=lambda day: before[day])[-2]  # one day alone may have been read too high
     lost = [before[best] - mine[day].coverage for day in newest]
     if before[best] < FULL_ENOUGH or min(lost) < LEAST_VANISHED:
         return None
@@ -116,7 +116,7 @@ def _vanished(tray: Tray, mine: Days, newest: Sequence[date]) -> Look | None:
         newest[0],
         mine[newest[-1]],
         f"Coverage fell from {before[best]:.0f} % on {_day(best)} to {mine[newest[-1]].coverage:.0f} %; "
-        f"two days running below its best.",
+        f"two days running below what it was.",
         "Feel the medium: dry means wilting, water it from below; wet and slimy means damping off, so keep "
         "the tray away from the others.",
     )

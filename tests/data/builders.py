@@ -166,6 +166,7 @@ def a_score(
             sharpness=300.0,
             blur_mm=0.6,
             cast=None,
+            reasons={},
             corrected_by="patch",
         ),
         corners=SimpleNamespace(

@@ -54,7 +54,8 @@ def plan(book: Book, name: str) -> list[str]:
 
 VALUES = {
     "tray": 1, "tag": 10, "at": "2026-03-08T12:00:00", "shelf": "A", "since": "2026-03-01", "score": 1,
-    "photo": 1, "digest": "0", "newest": 10**9, "most": 500, "begin": "2026-03-08", "end": "2026-03-09", "suspect": 1,
+    "photo": 1, "digest": "0", "newest": 10**9, "most": 500, "begin": "2026-03-08", "end": "2026-03-09",
+    "suspect": 1,
     "name": "today",
 }  # fmt: skip
 

@@ -1,0 +1,56 @@
+"""The order of the walk proposes trays for photos without a tag, and keeps silent where it does not fit."""
+
+from data.records import PhotoId, TrayId
+from data.walk import WalkPhoto, proposals
+
+RACK = [TrayId(n) for n in range(1, 7)]
+
+
+def walk(*trays: int | None) -> list[WalkPhoto]:
+    """Photos 100, 101, ... of these trays; None is a photo without a tag."""
+    return [
+        WalkPhoto(id=PhotoId(100 + n), tray=None if tray is None else TrayId(tray))
+        for n, tray in enumerate(trays)
+    ]
+
+
+def test_one_photo_between_two_neighbours_of_a_tray_is_that_tray() -> None:
+    assert proposals(walk(1, None, 3, 4, 5, 6), RACK) == {101: 2}
+
+
+def test_as_many_photos_as_trays_in_between_are_those_trays_in_order() -> None:
+    assert proposals(walk(1, None, None, None, 5, 6), RACK) == {101: 2, 102: 3, 103: 4}
+
+
+def test_where_the_numbers_do_not_fit_nothing_is_proposed() -> None:
+    assert proposals(walk(1, None, 4, 5, 6), RACK) == {}
+    assert proposals(walk(1, None, None, 3), RACK) == {}
+
+
+def test_a_whole_walk_without_tags_is_the_whole_rack() -> None:
+    assert proposals(walk(*[None] * 6), RACK) == {100 + n: n + 1 for n in range(6)}
+
+
+def test_a_part_of_a_walk_without_any_tag_says_nothing() -> None:
+    assert proposals(walk(None, None), RACK) == {}
+
+
+def test_a_walk_may_begin_in_the_middle_and_end_early() -> None:
+    assert proposals(walk(None, 4, None), RACK) == {100: 3, 102: 5}
+
+
+def test_a_walk_from_the_other_end_is_understood() -> None:
+    assert proposals(walk(6, None, 4, 3, None, 1), RACK) == {101: 5, 104: 2}
+
+
+def test_a_tray_that_has_its_photo_is_not_proposed_again() -> None:
+    assert proposals(walk(2, 1, None, 3), RACK) == {}
+
+
+def test_trays_of_another_rack_do_not_disturb() -> None:
+    assert proposals(walk(1, 99, None, 3), RACK) == {102: 2}
+
+
+def test_an_empty_walk_and_an_empty_rack_are_nothing() -> None:
+    assert proposals([], RACK) == {}
+    assert proposals(walk(None), []) == {}

@@ -1,0 +1,301 @@
+"""The look list: quiet when nothing is wrong, never moved by one bad photo, and clear about what to do."""
+
+from collections.abc import Iterable, Sequence
+from datetime import date, datetime
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from data.book import Book
+from data.records import DayNumbers, Look, LookKind, Said, SeenSuspect, Tray, TrayId, Urgency
+from data.watch import MOLD_CAUTION, look_list, looks
+from tests.data.builders import a_kept_tray, a_note, a_seen_suspect, bring, numbers
+from vision.reason import Reason
+
+TODAY = date(2026, 3, 8)
+TRAYS = [a_kept_tray(n) for n in (1, 2, 3, 4)]
+
+
+def even_days(trays: Iterable[int] = (1, 2, 3, 4), days: Iterable[int] = (6, 7, 8)) -> list[DayNumbers]:
+    """Trays that grow alike: 60, 70, 80 % coverage."""
+    return [numbers(tray, day, coverage=80.0 - 10 * (8 - day)) for tray in trays for day in days]
+
+
+def with_tray_one(change: dict[int, dict[str, object]]) -> list[DayNumbers]:
+    """Even days, but for what is said of tray 1 by day."""
+    special = [
+        numbers(1, day, **({"coverage": 80.0 - 10 * (8 - day)} | more)) for day, more in change.items()
+    ]
+    return [n for n in even_days() if n.tray_id != 1 or n.taken_at.day not in change] + special
+
+
+def found(
+    photos: Sequence[DayNumbers], suspects: Sequence[SeenSuspect] = (), trays: Sequence[Tray] = TRAYS
+) -> tuple[Look, ...]:
+    ordered = sorted(photos, key=lambda n: (n.tray_id, n.taken_at))
+    return looks(trays, ordered, sorted(suspects, key=lambda s: (s.tray_id, s.taken_at)), TODAY)
+
+
+def only(list_: Sequence[Look]) -> Look:
+    (look,) = list_
+    return look
+
+
+def test_nothing_is_said_when_nothing_is_wrong() -> None:
+    assert found(even_days()) == ()
+
+
+def test_an_empty_book_needs_nothing() -> None:
+    assert looks([], [], [], TODAY) == ()
+    assert looks(TRAYS, [], [], TODAY) == ()
+
+
+# --- lagging
+
+
+def test_a_tray_behind_its_block_mates_on_two_days_lags() -> None:
+    look = only(found(with_tray_one({7: {"coverage": 50.0}, 8: {"coverage": 55.0}})))
+
+    assert (look.code, look.what, look.urgency, look.since) == (
+        "A1", LookKind.LAGGING, Urgency.TODAY, date(2026, 3, 7),
+    )  # fmt: skip
+    assert look.sentence == (
+        "Coverage 55 %, 25 points below the middle of its block mates (80 %); "
+        "more than on the day before (20 points)."
+    )
+
+
+def test_one_bad_photo_alone_raises_nothing() -> None:
+    assert (
+        found(
+            with_tray_one({8: {"coverage": 5.0, "uniformity": 10.0, "edge_deficit": 60.0, "gap_share": 90.0}})
+        )
+        == ()
+    )
+
+
+@given(
+    day=st.sampled_from([4, 5, 6, 7, 8]),
+    coverage=st.floats(0, 100),
+    uniformity=st.floats(-100, 100),
+    edge=st.floats(-50, 100),
+    gaps=st.floats(0, 100),
+)
+def test_whatever_one_photo_shows_it_alone_raises_nothing(
+    day: int, coverage: float, uniformity: float, edge: float, gaps: float
+) -> None:
+    odd = numbers(1, day, coverage=coverage, uniformity=uniformity, edge_deficit=edge, gap_share=gaps)
+    others = [n for n in even_days(days=(4, 5, 6, 7, 8)) if (n.tray_id, n.taken_at.day) != (1, day)]
+
+    assert found([*others, odd]) == ()
+
+
+def test_a_tray_behind_mates_that_differ_widely_themselves_does_not_lag() -> None:
+    wide = [
+        numbers(tray, day, coverage=coverage)
+        for tray, coverage in ((1, 45.0), (2, 50.0), (3, 65.0), (4, 85.0))
+        for day in (7, 8)
+    ]
+
+    assert LookKind.LAGGING not in {look.what for look in found(wide)}
+
+
+def test_other_crops_blocks_sowing_days_and_methods_are_no_mates() -> None:
+    strangers = [
+        a_kept_tray(1), a_kept_tray(2, crop="red radish"), a_kept_tray(3, block="2"),
+        a_kept_tray(4, sown_at=datetime(2026, 2, 26)),
+    ]  # fmt: skip
+    behind = with_tray_one({6: {"coverage": 25.0}, 7: {"coverage": 30.0}, 8: {"coverage": 35.0}})
+    assert found(behind, trays=strangers) == ()
+
+    newer = with_tray_one(
+        {7: {"coverage": 30.0, "method": "plain 2"}, 8: {"coverage": 35.0, "method": "plain 2"}}
+    )
+    assert found(newer) == ()
+
+
+def test_with_one_mate_nothing_is_compared() -> None:
+    behind = with_tray_one({6: {"coverage": 25.0}, 7: {"coverage": 30.0}, 8: {"coverage": 35.0}})
+
+    assert found(behind, trays=TRAYS[:2]) == ()
+
+
+# --- vanishing, uneven, gaps, edge
+
+
+def test_canopy_that_is_gone_on_two_days_is_told_at_once() -> None:
+    falling = {5: {"coverage": 70.0}, 6: {"coverage": 72.0}, 7: {"coverage": 55.0}, 8: {"coverage": 40.0}}
+    look = found(with_tray_one(falling))[0]
+
+    assert (look.what, look.urgency) == (LookKind.VANISHED, Urgency.NOW)
+    assert "fell from 70 % on 5 March to 40 %" in look.sentence
+    assert "damping off" in look.first
+
+
+def test_an_uneven_tray_is_measured_against_its_mates() -> None:
+    look = only(found(with_tray_one({7: {"uniformity": 60.0}, 8: {"uniformity": 62.0}})))
+
+    assert look.what is LookKind.UNEVEN
+    assert look.sentence == "Uniformity 62 % at 80 % coverage; its block mates have 90 %."
+
+
+def test_unevenness_says_nothing_while_there_is_little_canopy() -> None:
+    early = [
+        numbers(tray, day, coverage=20.0, uniformity=20.0 if tray == 1 else 60.0)
+        for tray in (1, 2, 3)
+        for day in (7, 8)
+    ]
+
+    assert found(early, trays=TRAYS[:3]) == ()
+
+
+def test_gaps_that_stay_once_the_crop_is_up_are_told() -> None:
+    look = only(found(with_tray_one({7: {"gap_share": 9.0}, 8: {"gap_share": 8.0}})))
+
+    assert look.what is LookKind.GAPS
+    assert look.sentence.startswith("Gaps take 8 % of the tray (9 % on the day before)")
+
+
+def test_an_edge_that_stays_thin_is_told_and_one_that_closes_is_not() -> None:
+    look = only(found(with_tray_one({7: {"edge_deficit": 15.0}, 8: {"edge_deficit": 18.0}})))
+    assert look.what is LookKind.EDGE
+    assert "18 points thinner than the middle (15 on the day before)" in look.sentence
+
+    assert found(with_tray_one({7: {"edge_deficit": 25.0}, 8: {"edge_deficit": 15.0}})) == ()
+
+
+def test_old_numbers_are_no_news() -> None:
+    long_ago = [numbers(1, day, uniformity=20.0) for day in (2, 3)]
+
+    assert {look.what for look in found(long_ago, trays=TRAYS[:1])} <= {LookKind.NO_PHOTO}
+
+
+# --- mold
+
+
+def test_a_patch_that_grew_since_yesterday_is_urgent_and_carries_the_caution() -> None:
+    look = only(found(even_days(), [a_seen_suspect(1, 7, area_cm2=4.0), a_seen_suspect(1, 8, area_cm2=7.5)]))
+
+    assert (look.what, look.urgency, look.since) == (LookKind.SUSPECT, Urgency.NOW, date(2026, 3, 7))
+    assert look.sentence == (
+        "1 patch that may be mold, the largest 7.5 cm², 25 cm from the left and 13 cm from the far side; "
+        "grown from 4.0 to 7.5 cm² since 7 March; confidence 0.50."
+    )
+    assert look.caution == MOLD_CAUTION
+
+
+def test_a_new_patch_is_looked_at_sooner_the_surer_it_is() -> None:
+    def urgency(confidence: float) -> list[Urgency]:
+        return [look.urgency for look in found(even_days(), [a_seen_suspect(confidence=confidence)])]
+
+    assert (urgency(0.9), urgency(0.4), urgency(0.1)) == ([Urgency.TODAY], [Urgency.SOON], [])
+
+
+def test_what_a_person_called_not_mold_stays_quiet_until_it_grows() -> None:
+    said = a_seen_suspect(1, 7, area_cm2=6.0, said=Said.NOT_MOLD)
+
+    assert found(even_days(), [said, a_seen_suspect(1, 8, area_cm2=6.5, x_mm=260.0)]) == ()
+    grown = only(found(even_days(), [said, a_seen_suspect(1, 8, area_cm2=10.0, x_mm=260.0)]))
+    assert grown.urgency is Urgency.NOW
+
+
+def test_a_patch_elsewhere_is_not_settled_by_an_old_word() -> None:
+    said = a_seen_suspect(1, 7, said=Said.NOT_MOLD)
+
+    assert len(found(even_days(), [said, a_seen_suspect(1, 8, x_mm=100.0)])) == 1
+
+
+def test_a_patch_that_is_gone_on_the_newest_photo_is_no_news() -> None:
+    assert found(even_days(), [a_seen_suspect(1, 7)]) == ()
+
+
+def test_mold_by_a_persons_word_stays_first_while_the_tray_stands_there() -> None:
+    list_ = found(
+        with_tray_one({7: {"coverage": 50.0}, 8: {"coverage": 55.0}}),
+        [a_seen_suspect(2, 7, said=Said.MOLD), a_seen_suspect(3, 8, confidence=0.9)],
+    )
+
+    assert [(look.code, look.what) for look in list_] == [
+        ("A2", LookKind.MOLD), ("A3", LookKind.SUSPECT), ("A1", LookKind.LAGGING),
+    ]  # fmt: skip
+    assert list_[0].caution == MOLD_CAUTION
+
+
+def test_the_caution_says_what_can_hurt() -> None:
+    for words in ("no proof that a tray is safe", "Do not taste, sell or give away", "respirator", "asthma"):
+        assert words in MOLD_CAUTION
+
+
+# --- photos
+
+
+def test_a_tray_that_the_walk_left_out_is_told_once_the_walk_is_on() -> None:
+    photos = even_days((1, 2, 3)) + even_days((4,), (6, 7))
+
+    look = only(found(photos))
+
+    assert (look.code, look.what, look.urgency) == ("A4", LookKind.NO_PHOTO, Urgency.SOON)
+    assert look.sentence == "No photo since 7 March."
+
+
+def test_in_the_morning_before_the_walk_nothing_is_missing_yet() -> None:
+    assert found(even_days(days=(6, 7))) == ()
+
+
+def test_a_tray_in_blackout_is_not_missed() -> None:
+    covered = a_kept_tray(4, sown_at=datetime(2026, 3, 7), blackout_to=datetime(2026, 3, 10))
+
+    assert found(even_days((1, 2, 3)), trays=[*TRAYS[:3], covered]) == ()
+
+
+def test_a_photo_that_probably_shows_the_tray_is_to_be_confirmed() -> None:
+    photos = even_days((1, 2, 3)) + even_days((4,), (6, 7))
+
+    look = only(looks(TRAYS, photos, [], TODAY, proposed=[TrayId(4)]))
+
+    assert look.what is LookKind.UNMATCHED
+    assert "Intake" in look.first
+
+
+def test_a_photo_of_today_that_is_not_used_says_why_unless_another_one_is() -> None:
+    refused = with_tray_one({8: {"refusal": Reason.BLURRED, "sure": False, "coverage": None}})
+    look = only(found(refused))
+    assert look.what is LookKind.UNUSABLE
+    assert look.sentence == f"Today's photo is not used: {Reason.BLURRED}."
+
+    good = numbers(1, 8, taken_at=datetime(2026, 3, 8, 12, 5))
+    assert found([*refused, good]) == ()
+
+
+def test_a_photo_that_waits_for_corners_says_so() -> None:
+    look = only(found(with_tray_one({8: {"needs_corners": True, "sure": False}})))
+
+    assert (look.what, look.first) == (LookKind.UNUSABLE, "Set the four corners in Intake.")
+
+
+# --- from the book
+
+
+def test_the_list_of_a_real_book_is_that_of_its_records(book: Book, phone: Path) -> None:
+    for day in (7, 8):
+        for tag in (10, 11, 12):
+            suspects = [{"x_mm": 100.0, "area_cm2": float(day)}] if (tag, day) == (12, 8) else []
+            taken = datetime(2026, 3, day, 8, tag).isoformat()
+            coverage = 30.0 if tag == 10 else 70.0
+            note = a_note(
+                phone, f"{day}-{tag}.jpg", tag=tag, taken_at=taken, coverage=coverage, suspects=suspects
+            )
+            bring(book, note)
+
+    list_ = look_list(book)
+
+    assert [(look.code, look.what) for look in list_] == [("A3", LookKind.SUSPECT), ("A1", LookKind.LAGGING)]
+    assert look_list(book, date(2026, 3, 7)) == ()
+
+
+@pytest.mark.parametrize("kind", LookKind)
+def test_every_kind_of_look_has_words(kind: LookKind) -> None:
+    assert kind.value == kind.value.lower()
+    assert len(kind.value) > 3
