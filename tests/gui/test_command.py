@@ -282,3 +282,14 @@ def test_scoring_loads_no_window_and_no_slow_library(tmp_path):
     )
 
     assert not loaded_after(code) & {"PySide6", "scipy", "skimage", "pyqtgraph", "sqlite_utils", "pandas"}
+
+
+def test_a_foreign_package_in_place_of_ours_is_told_and_nothing_is_run(tmp_path):
+    (tmp_path / "data").mkdir()
+    (tmp_path / "data" / "__init__.py").write_text("raise SystemExit('the stranger was loaded')", "utf-8")
+    code = f"import sys; sys.path.insert(0, {str(tmp_path)!r}); from gui.command import main; sys.exit(main(['score', 'a']))"
+
+    ended = subprocess.run([sys.executable, "-c", code], cwd=ROOT, capture_output=True, text=True)
+
+    assert ended.returncode == 2
+    assert "the folder 'data' beside this program is hidden" in ended.stderr
