@@ -9,6 +9,7 @@ the book always leads to a whole file. Nothing that a file or person says become
 suffix.
 """
 
+import contextlib
 import hashlib
 import os
 import time
@@ -112,7 +113,8 @@ def put(path: Path, content: bytes) -> None:
         part.write_bytes(content)
         os.replace(part, path)
     except OSError:
-        part.unlink(missing_ok=True)
+        with contextlib.suppress(OSError):
+            part.unlink(missing_ok=True)
 
 
 def clear_leftovers(folder: Path) -> None:
