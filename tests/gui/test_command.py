@@ -287,7 +287,8 @@ def test_scoring_loads_no_window_and_no_slow_library(tmp_path):
 def test_a_foreign_package_in_place_of_ours_is_told_and_nothing_is_run(tmp_path):
     (tmp_path / "data").mkdir()
     (tmp_path / "data" / "__init__.py").write_text("raise SystemExit('the stranger was loaded')", "utf-8")
-    code = f"import sys; sys.path.insert(0, {str(tmp_path)!r}); from gui.command import main; sys.exit(main(['score', 'a']))"
+    first = f"import sys; sys.path.insert(0, {str(tmp_path)!r})"
+    code = f"{first}; from gui.command import main; sys.exit(main(['score', 'a']))"
 
     ended = subprocess.run([sys.executable, "-c", code], cwd=ROOT, capture_output=True, text=True)
 
