@@ -32,7 +32,8 @@ __all__ = ["Light", "judge_light", "judge_pixels", "surroundings_tint", "white_b
 MOST_BLUR_MM = 2.5  # rise of the best edges; from there on coverage was off by 5 points and more in trials
 MOST_BURNT_PCT = 8.0  # common practice: 5 to 10 %
 MOST_DARK_PCT = 10.0  # common practice: 5 to 10 %
-LEAST_LIGHTEST = 20.0  # L* of the lightest hundredth: below that only noise is left
+LEAST_LIGHTEST = 15.0  # L* of the lightest tenth; four stops too dark, where coverage was off by 7 points
+MOST_FADED_PCT = 15.0  # two channels at their end; two stops too light, where coverage was off by 10 points
 CLIPPED = 254
 BURNT = 250  # all three channels: no tissue has any colour left
 BLACK = 3
@@ -97,15 +98,17 @@ def _light(
 ) -> Light:
     lightness = lab(pixels)[:, :, 0]
     total = pixels.shape[0] * pixels.shape[1]
-    least, most = _extremes(pixels)
+    least, middle, most = _ordered(pixels)
     dark = 100 * _at_most(most, BLACK) / total
     burnt = 100 - 100 * _at_most(least, BURNT - 1) / total
+    faded = 100 - 100 * _at_most(middle, CLIPPED - 1) / total
     clipped = most >= CLIPPED
     glare = clipped & (cv2.subtract(most, least) <= GLARE_SPREAD)
-    too_dark = dark > MOST_DARK_PCT or _percentile(lightness, 99) < LEAST_LIGHTEST
+    clipped_pct = 100 * np.count_nonzero(clipped) / total
+    too_dark = dark > MOST_DARK_PCT or _percentile(lightness, 90) < LEAST_LIGHTEST
     in_order = (
         Reason.TOO_DARK if too_dark else None,
-        Reason.TOO_BRIGHT if burnt > MOST_BURNT_PCT else None,
+        Reason.TOO_BRIGHT if burnt > MOST_BURNT_PCT or faded > MOST_FADED_PCT else None,
         *refusals,
     )
     neutral = _neutral(patches)
@@ -115,7 +118,7 @@ def _light(
     )
     return Light(
         exposure=float(lightness.mean()),
-        clipped_pct=100 * np.count_nonzero(clipped) / total,
+        clipped_pct=clipped_pct,
         dark_pct=dark,
         glare_pct=100 * np.count_nonzero(glare) / total,
         sharpness=laplacian_variance(np.asarray(cv2.cvtColor(pixels, cv2.COLOR_RGB2GRAY), np.uint8)),
@@ -127,12 +130,13 @@ def _light(
     )
 
 
-def _extremes(pixels: Pixels) -> tuple[NDArray[np.uint8], NDArray[np.uint8]]:
-    """Least and greatest channel of every pixel."""
+def _ordered(pixels: Pixels) -> tuple[NDArray[np.uint8], NDArray[np.uint8], NDArray[np.uint8]]:
+    """Least, middle and greatest channel of every pixel."""
     red, green, blue = cv2.split(pixels)
-    least = cv2.min(cv2.min(red, green), blue)
-    most = cv2.max(cv2.max(red, green), blue)
-    return np.asarray(least, np.uint8), np.asarray(most, np.uint8)
+    less, more = cv2.min(red, green), cv2.max(red, green)
+    ordered = cv2.min(less, blue), cv2.max(less, cv2.min(more, blue)), cv2.max(more, blue)
+    least, middle, most = (np.asarray(channel, np.uint8) for channel in ordered)
+    return least, middle, most
 
 
 def _at_most(channel: NDArray[np.uint8], code: int) -> int:
@@ -146,7 +150,7 @@ def _percentile(lightness: NDArray[np.float32], share: float) -> float:
 
 def _colourless(pixels: Pixels) -> bool:
     """True where no pixel worth the name has a colour: a black and white photo saved as RGB."""
-    least, most = _extremes(pixels)
+    least, _, most = _ordered(pixels)
     spread = cv2.subtract(most, least)
     return bool(_at_most(np.asarray(spread, np.uint8), COLOURLESS) >= 0.999 * spread.size)
 
