@@ -32,6 +32,7 @@ __all__ = [
     "TRAY",
     "TRAYS_ALL",
     "TRAYS_GROWING",
+    "TRAYS_GROWN_ON",
     "TRAYS_UNDER_TAG",
     "TRAY_TYPES",
     "UNDONE_CHANGES",
@@ -61,6 +62,12 @@ TRAYS_UNDER_TAG = """
       FROM tray
      WHERE tag_number = :tag AND date(sown_at) <= date(:at) AND (done_at IS NULL OR done_at >= :at)
      ORDER BY sown_at DESC
+"""
+TRAYS_GROWN_ON = """
+    SELECT id, code
+      FROM tray
+     WHERE date(sown_at) <= :day AND (done_at IS NULL OR date(done_at) >= :day)
+     ORDER BY shelf, position, id
 """
 LAST_POSITION = "SELECT max(position) FROM tray WHERE shelf = :shelf AND done_at IS NULL"
 CROP_NAMES = "SELECT name FROM crop ORDER BY name"

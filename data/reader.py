@@ -228,12 +228,13 @@ class Reader(Store):
     def _walked(self, days: Iterable[str]) -> dict[PhotoId, tuple[TrayId, str]]:
         """Proposals for the photos of some days that no tag has matched."""
         found: dict[PhotoId, tuple[TrayId, str]] = {}
-        trays = self.trays(growing=False)
-        for text in days:
-            day = date.fromisoformat(text)
-            rack = {tray.id: tray.code for tray in trays if _grew_on(tray, day)}
-            rows = self._rows(queries.PHOTOS_OF_DAY, begin=text, end=(day + timedelta(days=1)).isoformat())
+        for day in days:
+            next_day = (date.fromisoformat(day) + timedelta(days=1)).isoformat()
+            rows = self._rows(queries.PHOTOS_OF_DAY, begin=day, end=next_day)
             walk = [WalkPhoto(id=row["id"], tray=row["tray"]) for row in rows]
+            if all(photo.tray is not None for photo in walk):
+                continue
+            rack = {row["id"]: row["code"] for row in self._rows(queries.TRAYS_GROWN_ON, day=day)}
             found |= {photo: (tray, rack[tray]) for photo, tray in proposals(walk, list(rack)).items()}
         return found
 
@@ -299,7 +300,3 @@ def _change(row: sqlite3.Row | None) -> Change | None:
 
 def _days_between(sown_at: str, taken_at: str) -> float:
     return (datetime.fromisoformat(taken_at) - datetime.fromisoformat(sown_at)) / timedelta(days=1)
-
-
-def _grew_on(tray: Tray, day: date) -> bool:
-    return tray.sown_at.date() <= day and (tray.done_at is None or day <= tray.done_at.date())

@@ -66,7 +66,7 @@ def by_day(photos: Iterable[DayNumbers]) -> dict[date, Standing]:
 def _standing(photos: Sequence[DayNumbers], method: str) -> Standing:
     def middle(values: Iterable[float | None]) -> float | None:
         known = [value for value in values if value is not None]
-        return median(known) if known else None
+        return known[0] if len(known) == 1 else median(known) if known else None
 
     return Standing(
         photo_id=photos[-1].photo_id,

@@ -59,11 +59,12 @@ def looks(
         if suspect.taken_at.date() <= today:
             seen[suspect.tray_id].append(suspect)
     days = {tray.id: by_day(photos[tray.id]) for tray in sown}
+    mates = _alike(sown)
 
     found: list[Look] = []
     for tray in sown:
         found += _mold(tray, seen[tray.id], photos[tray.id])
-        found += looks_at_stand(tray, _mates(tray, sown), days, today)
+        found += looks_at_stand(tray, mates[tray.id], days, today)
         found += _unusable(tray, photos[tray.id], today)
     found += _without_photo(sown, photos, today, proposed)
     place = {tray.id: n for n, tray in enumerate(sown)}
@@ -71,18 +72,17 @@ def looks(
     return tuple(sorted(found, key=lambda look: (look.urgency, order.index(look.what), place[look.tray_id])))
 
 
-def _mates(tray: Tray, trays: Iterable[Tray]) -> tuple[Tray, ...]:
-    """Trays that should be like this one: same crop, sowing day and block (or shelf, where none is named)."""
-
-    def place(one: Tray) -> tuple[str | None, str | None]:
-        return (one.trial, one.block) if one.block is not None else (None, one.shelf)
-
-    return tuple(
-        other
-        for other in trays
-        if other.id != tray.id
-        and (other.crop, other.sown_at.date(), place(other)) == (tray.crop, tray.sown_at.date(), place(tray))
-    )
+def _alike(trays: Iterable[Tray]) -> dict[TrayId, tuple[Tray, ...]]:
+    """The mates of each tray: same crop, sowing day and block (or shelf, where no block is named)."""
+    groups: dict[tuple[object, ...], list[Tray]] = defaultdict(list)
+    for tray in trays:
+        place = (tray.trial, tray.block) if tray.block is not None else (None, tray.shelf)
+        groups[(tray.crop, tray.sown_at.date(), place)].append(tray)
+    return {
+        tray.id: tuple(mate for mate in group if mate.id != tray.id)
+        for group in groups.values()
+        for tray in group
+    }
 
 
 # --- mold

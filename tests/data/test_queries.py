@@ -56,7 +56,7 @@ VALUES = {
     "tray": 1, "tag": 10, "at": "2026-03-08T12:00:00", "shelf": "A", "since": "2026-03-01", "score": 1,
     "photo": 1, "digest": "0", "newest": 10**9, "most": 500, "begin": "2026-03-08", "end": "2026-03-09",
     "suspect": 1,
-    "name": "today",
+    "name": "today", "day": "2026-03-08",
 }  # fmt: skip
 
 
