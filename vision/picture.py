@@ -46,7 +46,9 @@ THUMBNAIL_WIDTH = 320
 THUMBNAIL_HEIGHT = 160
 JPEG_QUALITY = 85  # 150 kB for a top view; the eye sees no difference at the window's size
 HATCH_PX = 12  # from one hatch line to the next
-SPECK_PX = 40  # canopy specks below 0.1 cm2 get no outline: they would hide the picture
+SPECK_PX = (
+    40  # canopy specks below 0.1 cm2 get no outline and no island in a gap: they would hide the picture
+)
 SHADE = 0.55  # of a cell without canopy; a full cell is not shaded
 LEAST_RING_PX = 14
 DASH_DEGREES = 18
@@ -77,7 +79,7 @@ def with_gaps(top: Pixels, labels: Labels, stand: Stand, px_per_mm: float = PX_P
     for gap in stand.gaps:
         outline = np.rint(np.array(gap.outline_mm) * px_per_mm - 0.5).astype(np.int32)
         cv2.fillPoly(inside, [outline], 1)
-    bare = inside.view(np.bool_) & ~canopy(labels)
+    bare = inside.view(np.bool_) & (_without_specks(canopy(labels)) == 0)
     picture = top.copy()
     rows, columns = np.ogrid[: labels.shape[0], : labels.shape[1]]
     phase = (rows + columns) % HATCH_PX
