@@ -12,7 +12,7 @@ import sqlite3
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from datetime import datetime, time, timedelta
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from data import queries
 from data.errors import CannotUndo, TagTaken, in_words
@@ -32,11 +32,10 @@ from data.records import (
     TrayId,
     fate_of,
 )
-from data.rows import score_row, suspect_rows, time_text
+from data.rows import time_text
+from data.scorerows import score_row, suspect_rows
+from data.sowing import TagOnTray, sow
 from vision.reason import Reason
-
-if TYPE_CHECKING:
-    from sqlite_utils import Database
 
 __all__ = ["Book"]
 
@@ -226,51 +225,22 @@ class Book(Reader):
 
         def change(recorder: Recorder) -> None:
             with self.writing() as db:
-                ids.extend(self._add(db, recorder, tray) for tray in trays)
+                for tray in trays:
+                    try:
+                        ids.append(sow(db, recorder, tray, self._position(tray)))
+                    except TagOnTray as error:
+                        raise TagTaken(self.folder, tag=tray.tag_number) from error
 
         text = f"tray {trays[0].code} added" if len(trays) == 1 else f"{len(trays)} trays added"
         self._change(text, change)
         return tuple(ids)
 
-    def _add(self, db: "Database", recorder: Recorder, new: NewTray) -> TrayId:
-        def named(table: str, name: str, **more: Any) -> int:
-            """The id of the row with that name, which is added where it is missing."""
-            wanted = {"name": name} | more
-            where = " AND ".join(f"{column} IS :{column}" for column in wanted)
-            found = next(iter(db.table(table).pks_and_rows_where(where, wanted)), None)
-            return int(found[0]) if found else recorder.insert(table, wanted)
-
-        crop = named("crop", new.crop)
-        trial = None if new.trial is None else named("trial", new.trial)
-        position = new.position
-        if position is None:
-            last = self._row(queries.LAST_POSITION, shelf=new.shelf)
-            position = 1 + ((last[0] or 0) if last else 0)
-        values = {
-            "code": new.code,
-            "trial": trial,
-            "block": None if new.block is None else named("block", new.block, trial=trial),
-            "crop": crop,
-            "medium": named("medium", new.medium),
-            "tray_type": named("tray_type", new.tray_type),
-            "seed_lot": None if new.seed_lot is None else named("seed_lot", new.seed_lot, crop=crop),
-            "sown_at": time_text(new.sown_at),
-            "blackout_from": new.blackout_from and time_text(new.blackout_from),
-            "blackout_to": new.blackout_to and time_text(new.blackout_to),
-            "stacked": None if new.stacked is None else int(new.stacked),
-            "heat_mat": None if new.heat_mat is None else int(new.heat_mat),
-            "position": position,
-        }
-        same = (
-            "seating", "sowing_rate_g", "soak_hours", "watering", "feed", "shelf", "light", "tag_number",
-            "note",
-        )  # fmt: skip
-        try:
-            return TrayId(recorder.insert("tray", values | {name: getattr(new, name) for name in same}))
-        except sqlite3.IntegrityError as error:
-            if "tag_number" in str(error) and "UNIQUE" in str(error):
-                raise TagTaken(self.folder, tag=new.tag_number) from error
-            raise
+    def _position(self, new: NewTray) -> int:
+        """Its own, or the first place after the last growing tray of the shelf."""
+        if new.position is not None:
+            return new.position
+        last = self._row(queries.LAST_POSITION, shelf=new.shelf)
+        return 1 + ((last[0] or 0) if last else 0)
 
     def finish_tray(self, tray_id: TrayId, at: datetime) -> None:
         """Say that a tray was harvested or thrown away; its tag is free again."""

@@ -35,7 +35,6 @@ from data.records import (
     TrayType,
 )
 from data.rows import (
-    corners_of,
     day_numbers_of,
     day_of,
     photo_row_of,
@@ -46,6 +45,7 @@ from data.rows import (
     time_text,
     tray_of,
 )
+from data.scorerows import corners_of
 from data.store import Store
 from data.walk import WalkPhoto, proposals
 

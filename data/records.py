@@ -1,20 +1,32 @@
 """Records: what the book hands out. Each is frozen and light: no numpy, no picture, no database.
 
 In    rows, turned into records by `data/rows.py` and nowhere else
-Out   `Tray`, `Tile`, `Day`, `KeptScore`, `PhotoRow`, `Look` and the fates of a photo
+Out   `Tray`, `Tile`, `Day`, `PhotoRow`, ...; with them, so that one place is enough to ask, the numbers of a
+      score (`numbers.py`), the fates of a photo (`fates.py`) and the look list (`look.py`)
 Not   reading or writing the book (`book.py`), measuring (`vision`)
 
 Shares are % of the inner area, lengths mm from its top left corner, areas cm2. A number that cannot be had is
 None, with a `Reason` under its name in `reasons`. Times are local times of the rack, without a zone.
 """
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from datetime import date, datetime
-from enum import IntEnum, StrEnum
+from enum import StrEnum
 from pathlib import Path
-from typing import NewType
 
+from data.fates import Fate, Known, NeedsCorners, NeedsTray, Refused, Stored
+from data.look import Look, LookKind, Urgency
+from data.numbers import (
+    Cells,
+    KeptGap,
+    KeptScore,
+    KeptSuspect,
+    PhotoId,
+    Said,
+    ScoreId,
+    SuspectId,
+    TrayId,
+)
 from vision.reason import Reason
 
 __all__ = [
@@ -23,21 +35,6 @@ __all__ = [
     "Pictures", "Refused", "Said", "ScoreId", "SeenSuspect", "Shelf", "Stored", "SuspectId", "TakenFrom",
     "Tile", "Tray", "TrayId", "TrayType", "Urgency", "fate_of",
 ]  # fmt: skip
-
-TrayId = NewType("TrayId", int)
-PhotoId = NewType("PhotoId", int)
-ScoreId = NewType("ScoreId", int)
-SuspectId = NewType("SuspectId", int)
-
-Cells = tuple[tuple[float, ...], ...]  # 6 rows of 12 cells, %
-Outline = tuple[tuple[float, float], ...]  # (x, y) in mm
-
-
-class Said(StrEnum):
-    """A person's word on a suspect."""
-
-    MOLD = "mold"
-    NOT_MOLD = "not mold"
 
 
 class TakenFrom(StrEnum):
@@ -143,85 +140,7 @@ class Shelf:
     trays: tuple[Tray, ...]
 
 
-# --- scores
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class KeptGap:
-    """A connected piece without canopy."""
-
-    x_mm: float
-    y_mm: float
-    area_cm2: float
-    outline_mm: Outline = ()
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class KeptSuspect:
-    """A patch that may be mold; open until a person has said what it is."""
-
-    id: SuspectId
-    x_mm: float | None
-    y_mm: float | None
-    area_cm2: float | None
-    confidence: float  # 0-1
-    why: str
-    outline_mm: Outline = ()
-    said: Said | None = None
-
-    @property
-    def is_open(self) -> bool:
-        """Whether nobody has said yet what it is."""
-        return self.said is None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class KeptScore:
-    """All numbers of one photo by one version of the method."""
-
-    id: ScoreId
-    photo_id: PhotoId
-    method: str
-    sure: bool  # False: the frame is not sure, so the numbers feed no comparison and no look list
-    coverage: float | None
-    green: float | None
-    pale: float | None
-    red: float | None
-    cells: Cells
-    uniformity: float | None
-    low_quarter: float | None
-    variation: float | None
-    clumping: float | None
-    edge_deficit: float | None
-    gradient_x: float | None
-    gradient_y: float | None
-    gap_share: float | None
-    gaps: tuple[KeptGap, ...]
-    lightness: float | None
-    a: float | None
-    b: float | None
-    chroma: float | None
-    hue: float | None
-    dark_green: float | None
-    dark_green_clipped: float | None  # green canopy whose hue lay outside the index, %
-    spread: float | None
-    suspects: tuple[KeptSuspect, ...]
-    corners_from: str | None  # "station", "frame", "hand", "whole"
-    frame_confidence: float | None
-    corners_px: tuple[tuple[float, float], ...]  # in the upright photo; TL, TR, BR, BL of the top view
-    px_per_mm: float | None
-    tilt_deg: float | None
-    exposure: float | None
-    clipped_pct: float | None
-    dark_pct: float | None
-    glare_pct: float | None
-    sharpness: float | None
-    blur_mm: float | None
-    cast: float | None
-    corrected_by: str | None
-    seconds: float | None
-    reasons: Mapping[str, Reason | str] = field(default_factory=dict)
-    notes: tuple[Reason | str, ...] = ()  # what was odd about the file
+# --- days of a tray
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -341,94 +260,6 @@ class PhotoRow:
         return fate_of(self).sentence
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Stored:
-    """Matched to a tray, scored and kept."""
-
-    photo_id: PhotoId
-    name: str
-    tray_id: TrayId
-    tray_code: str
-    matched_by: str
-    coverage: float | None
-
-    @property
-    def sentence(self) -> str:
-        """The fate in words."""
-        how = {"tag": "by its tag", "walk": "by the order of the walk", "person": "by you"}[self.matched_by]
-        number = "" if self.coverage is None else f", coverage {self.coverage:.0f} %"
-        return f"{self.tray_code}, matched {how}{number}"
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class NeedsTray:
-    """Scored and kept, but nobody knows yet which tray it shows."""
-
-    photo_id: PhotoId
-    name: str
-    tag_number: int | None
-    proposal_id: TrayId | None
-    proposal_code: str | None
-
-    @property
-    def sentence(self) -> str:
-        """The fate in words."""
-        if self.proposal_code is not None:
-            return f"probably {self.proposal_code}, by the order of the walk: confirm it or choose the tray"
-        if self.tag_number is None:
-            return "no tag read: choose the tray"
-        return f"tag {self.tag_number} belongs to no tray that grew at that time: choose the tray"
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class NeedsCorners:
-    """Kept, but the tray's rim is not sure, so its numbers count only once the corners are set."""
-
-    photo_id: PhotoId
-    name: str
-    tray_id: TrayId | None
-    tray_code: str | None
-
-    @property
-    def sentence(self) -> str:
-        """The fate in words."""
-        tray = "" if self.tray_code is None else f"{self.tray_code}: "
-        return f"{tray}{Reason.UNSURE_FRAME}"
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Refused:
-    """Not used. `photo_id` is None where the file could not even be read, so that nothing is remembered."""
-
-    photo_id: PhotoId | None
-    name: str
-    reason: Reason | str
-    tray_id: TrayId | None = None
-    tray_code: str | None = None
-
-    @property
-    def sentence(self) -> str:
-        """The fate in words."""
-        tray = "" if self.tray_code is None else f"{self.tray_code}: "
-        return f"{tray}not used: {self.reason}"
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Known:
-    """Brought in before: nothing was done."""
-
-    photo_id: PhotoId
-    name: str
-
-    @property
-    def sentence(self) -> str:
-        """The fate in words."""
-        return "already in the book"
-
-
-Fate = Stored | NeedsTray | NeedsCorners | Refused | Known
-
-
 def fate_of(row: PhotoRow) -> Fate:
     """The fate that a photo in the book has now."""
     if row.state is PhotoState.STORED and row.tray_id is not None and row.tray_code is not None:
@@ -447,52 +278,6 @@ def fate_of(row: PhotoRow) -> Fate:
     return Refused(
         photo_id=row.id, name=row.name, reason=reason, tray_id=row.tray_id, tray_code=row.tray_code
     )
-
-
-# --- what needs a look
-
-
-class Urgency(IntEnum):
-    """How soon; `words` for the screen. The list is sorted by it, 1 first."""
-
-    NOW = 1
-    TODAY = 2
-    SOON = 3
-
-    @property
-    def words(self) -> str:
-        """How soon, in words."""
-        return {1: "now", 2: "today", 3: "soon"}[int(self)]
-
-
-class LookKind(StrEnum):
-    """What is wrong, in a few words."""
-
-    MOLD = "mold"
-    SUSPECT = "possible mold"
-    VANISHED = "canopy vanishes"
-    LAGGING = "lags behind"
-    UNEVEN = "uneven"
-    GAPS = "gaps stay"
-    EDGE = "thin edge"
-    UNMATCHED = "photo to confirm"
-    NO_PHOTO = "no photo today"
-    UNUSABLE = "photo not used"
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Look:
-    """One line of the look list."""
-
-    tray_id: TrayId
-    code: str
-    what: LookKind
-    urgency: Urgency
-    since: date
-    sentence: str  # with the numbers behind it
-    first: str  # what to do first
-    caution: str | None = None  # to be shown with it, never left out
-    photo_id: PhotoId | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -10,7 +10,8 @@ from hypothesis import strategies as st
 
 from data.book import Book
 from data.originals import safe_suffix
-from data.rows import pack_cells, unpack_cells
+from data.rows import unpack_cells
+from data.scorerows import pack_cells
 from tests.data.builders import a_note, a_tray, score_note
 
 NASTY = [
