@@ -2,16 +2,32 @@
 
 In    top view, uint8 (rows, columns, 3), sRGB; its `TissueMap`; scale in px/mm
 Out   `Suspect`s: place in mm from the top view's top left corner, area in cm2, confidence, reasons in words
-Not   what a person said about them (the book), what changed since yesterday
+Not   which pixels are fuzz (`tissue.py`), what a person said (the book), what changed since yesterday
 
 A suspect is a reason to look, no finding; no suspect is no proof that a tray is safe.
 """
 
 from dataclasses import dataclass
 
-from vision.tissue import Pixels, TissueMap
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+
+from vision.cielab import lab
+from vision.tissue import Label, Labels, Mask, Pixels, TissueMap, canopy
 
 __all__ = ["Suspect", "find_suspects"]
+
+JOIN_MM = 6.0  # pieces nearer than this, seen between leaves, are one patch
+LEAST_CM2 = 1.0
+LEAST_CONFIDENCE = 0.25
+RING_MM = 8.0  # the patch is compared with the bare ground so far around it
+LEAST_GROUND = 0.1  # of the ring, before the comparison is made
+MOST_WALL = 0.15  # of the ring: more, and the patch may be the wall
+AMONG_LEAVES = 0.3  # of the ring
+WALL_MM = 20.0  # nearer to the edge than this lies the wall or the medium's torn border
+COMMON = 0.25  # of all fuzz: many small patches are hulls of that colour
+WHITE = 75.0  # L*: root hairs and burnt spots are lighter, felt is grey
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -21,6 +37,7 @@ class Suspect:
     x_mm: float
     y_mm: float
     area_cm2: float
+    """Only what is seen between leaves."""
     confidence: float
     """0-1: how much the patch looks like mold; no chance in the strict sense."""
     why: str
@@ -28,5 +45,155 @@ class Suspect:
 
 
 def find_suspects(top: Pixels, tissue: TissueMap, px_per_mm: float = 2.0) -> tuple[Suspect, ...]:
-    """Suspects of a top view, the surest and largest first."""
-    return ()
+    """Suspects of a top view, the surest first, the larger first among equals.
+
+    Raises
+    ------
+    ValueError
+        If top view and labels differ in size, or the scale is not positive.
+    """
+    if top.shape[:2] != tissue.labels.shape:
+        raise ValueError(f"top view {top.shape[:2]} and labels {tissue.labels.shape} differ in size")
+    if not px_per_mm > 0:
+        raise ValueError(f"px_per_mm must be positive, not {px_per_mm}")
+    fuzz = tissue.labels == Label.FUZZ if tissue.fuzz is None else tissue.fuzz > 0.5
+    scene = _Scene(fuzz=fuzz, labels=tissue.labels, colours=lab(top), px_per_mm=px_per_mm)
+    patches = [_judged(patch) for patch in _patches(scene)]
+    kept = [patch for patch in patches if patch.confidence >= LEAST_CONFIDENCE]
+    return tuple(sorted(kept, key=lambda suspect: (-suspect.confidence, -suspect.area_cm2)))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Patch:
+    """What was measured on one patch."""
+
+    x_mm: float
+    y_mm: float
+    area_cm2: float
+    width_mm: float
+    outline_mm: tuple[tuple[float, float], ...]
+    at_wall: bool
+    in_one: float
+    """Share of its convex hull: felt spreads in one piece, a chain of hulls does not."""
+    of_all: float
+    """Share of all fuzz in the top view."""
+    among_leaves: bool
+    greyer: float | None
+    """Tone of the bare ground around less the patch's own (0 is grey); None where no ground is seen."""
+    lighter: float | None
+    """L* of the patch less that of the bare ground around."""
+    lightness: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Scene:
+    """All that patches are measured on, (rows, columns) each."""
+
+    fuzz: Mask
+    labels: Labels
+    colours: NDArray[np.float32]
+    px_per_mm: float
+
+
+def _patches(scene: _Scene) -> list[_Patch]:
+    joined = cv2.morphologyEx(scene.fuzz.astype(np.uint8), cv2.MORPH_CLOSE, _disc(JOIN_MM, scene.px_per_mm))
+    count, pieces, boxes, _ = cv2.connectedComponentsWithStats(joined)
+    seen = np.bincount(pieces[scene.fuzz], minlength=count)
+    margin = round(RING_MM * scene.px_per_mm) + 1
+    found = []
+    for piece in range(1, count):
+        if seen[piece] >= LEAST_CM2 * 100 * scene.px_per_mm**2:
+            left, upper, width, height = (int(side) for side in boxes[piece][:4])
+            rows = slice(max(0, upper - margin), upper + height + margin)
+            columns = slice(max(0, left - margin), left + width + margin)
+            found.append(_measured(scene, pieces[rows, columns] == piece, rows, columns))
+    return found
+
+
+def _measured(scene: _Scene, inside: Mask, in_rows: slice, in_columns: slice) -> _Patch:
+    """One patch, `inside` the part of the scene that the slices cut out: its box and a margin."""
+    px_per_mm = scene.px_per_mm
+    labels, colours = scene.labels[in_rows, in_columns], scene.colours[in_rows, in_columns]
+    seen = inside & scene.fuzz[in_rows, in_columns]
+    around = (cv2.dilate(inside.astype(np.uint8), _disc(2 * RING_MM, px_per_mm)) > 0) & ~inside
+    ground = around & ((labels == Label.MEDIUM) | (labels == Label.HULL))
+    own = colours[seen].mean(axis=0)
+    other = colours[ground].mean(axis=0) if ground.sum() > LEAST_GROUND * around.sum() else None
+    rows, columns = np.nonzero(seen)
+    outline = _outline(inside)
+    hull = cv2.contourArea(cv2.convexHull(outline.astype(np.float32)))
+    x, y = columns.mean() + in_columns.start + 0.5, rows.mean() + in_rows.start + 0.5
+    height, width = scene.labels.shape
+    from_edge = min(x, y, width - x, height - y) / px_per_mm
+    return _Patch(
+        x_mm=float(x) / px_per_mm,
+        y_mm=float(y) / px_per_mm,
+        area_cm2=float(seen.sum()) / (100 * px_per_mm**2),
+        width_mm=float(max(cv2.minAreaRect(outline.astype(np.float32))[1]) + 1) / px_per_mm,
+        outline_mm=tuple(
+            ((column + in_columns.start + 0.5) / px_per_mm, (row + in_rows.start + 0.5) / px_per_mm)
+            for column, row in outline.tolist()
+        ),
+        at_wall=bool((labels[around] == Label.RIM).mean() > MOST_WALL) or from_edge < WALL_MM,
+        of_all=float(seen.sum()) / float(scene.fuzz.sum()),
+        in_one=min(1.0, float(inside.sum()) / max(1.0, hull)),
+        among_leaves=bool(canopy(labels[around]).mean() > AMONG_LEAVES),
+        greyer=None if other is None else _tone(other) - _tone(own),
+        lighter=None if other is None else float(own[0] - other[0]),
+        lightness=float(own[0]),
+    )
+
+
+def _judged(patch: _Patch) -> Suspect:
+    """Confidence from size and from how far the patch stands out; less at a wall and for burnt white."""
+    size = patch.area_cm2 / (patch.area_cm2 + 1.0)
+    apart = 0.5 if patch.greyer is None or patch.lighter is None else _apart(patch.greyer, patch.lighter)
+    spread = min(1.0, max(0.0, (patch.in_one - 0.3) / 0.4))
+    rare = min(1.0, patch.of_all / COMMON)
+    doubt = spread * rare * (0.4 if patch.at_wall else 1.0) * (0.5 if patch.lightness > WHITE else 1.0)
+    return Suspect(
+        x_mm=patch.x_mm,
+        y_mm=patch.y_mm,
+        area_cm2=patch.area_cm2,
+        confidence=round(size * apart * doubt, 3),
+        why=_why(patch),
+        outline_mm=patch.outline_mm,
+    )
+
+
+def _apart(greyer: float, lighter: float) -> float:
+    """0-1: a tone 20 greyer than the ground, or 20 in L* off, is as far as it goes."""
+    return min(1.0, float(np.hypot(max(0.0, greyer), lighter)) / 20)
+
+
+def _why(patch: _Patch) -> str:
+    place = "between leaves" if patch.among_leaves else "on the bare medium"
+    parts = [f"grey felt {patch.width_mm:.0f} mm wide {place}"]
+    if patch.greyer is None or patch.lighter is None:
+        parts.append("no bare medium beside it to compare with")
+    else:
+        shade = "lighter" if patch.lighter > 3 else "darker" if patch.lighter < -3 else "as light"
+        parts.append(f"greyer and {shade} than the medium around")
+    parts.append(
+        "bright white, so it may be root hairs" if patch.lightness > WHITE else "not white like root hairs"
+    )
+    if patch.at_wall:
+        parts.append("beside the tray's wall, so it may be the wall")
+    return "; ".join(parts)
+
+
+def _tone(colour: NDArray[np.float32]) -> float:
+    lightness, a, b = (float(part) for part in colour)
+    return 100 * float(np.hypot(a, b)) / (lightness + 16)
+
+
+def _outline(inside: Mask) -> NDArray[np.int32]:
+    """Corners of the outer border, (n, 2) as (column, row)."""
+    borders, _ = cv2.findContours(inside.astype(np.uint8), cv2.RETR_EXTERNAL, cv2.CHAIN_APPROX_SIMPLE)
+    longest = max(borders, key=len)
+    return np.asarray(cv2.approxPolyDP(longest, 1.5, True)[:, 0, :], np.int32)
+
+
+def _disc(width_mm: float, px_per_mm: float) -> NDArray[np.uint8]:
+    side = max(1, round(width_mm * px_per_mm) | 1)
+    return np.asarray(cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (side, side)), np.uint8)
