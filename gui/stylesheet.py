@@ -21,6 +21,7 @@ def style_sheet(t: Tokens, text_percent: int = 100) -> str:
     values = asdict(t) | {
         "faint": mixed(t.soft_ink, t.ground, 0.55),
         "edge": mixed(t.soft_ink, t.sheet, 0.85),
+        "bar": mixed(t.soft_ink, t.sheet, 0.62),
         "pressed": mixed(t.ink, t.sheet, 0.10),
         "accent_hover": mixed(t.accent, t.ink, 0.88),
         "notice_ground": mixed(t.notice, t.sheet, 0.12),
@@ -41,8 +42,9 @@ def style_sheet(t: Tokens, text_percent: int = 100) -> str:
 
 # Roles, given by `set_role`:
 #   QLabel       title, big, soft, small, notice, alarm, calm
+#   QToolButton  place (in the row of places), quiet
 #   QPushButton  main (the one accent button of a screen), quiet (no outline), rack, rack-main (44 px high)
-#   QFrame       sheet (a panel), band-calm, band-notice, band-alarm, line (a hairline)
+#   QFrame       sheet (a panel), band-calm, band-notice, band-alarm, line (a hairline), top, foot
 SHEET = """
 QToolTip { background: @raised@; color: @ink@; border: 1px solid @edge@; padding: 6px 8px; }
 QLabel[role="title"] { font-size: @title_pt@pt; font-weight: bold; }
@@ -87,10 +89,23 @@ QPushButton[role="quiet"]:hover, QToolButton[role="quiet"]:hover { background: @
 QPushButton[role="quiet"]:focus, QToolButton[role="quiet"]:focus { border: 2px solid @accent@; }
 QPushButton[role="quiet"]:checked, QToolButton[role="quiet"]:checked { background: @accent@; }
 
+QFrame[role="top"] { background: @sheet@; border: none; border-bottom: 1px solid @line@; }
+QFrame[role="foot"] { background: @ground@; border: none; border-top: 1px solid @line@; }
+QToolButton[role="place"] {
+  background: transparent; color: @soft_ink@; border: 2px solid transparent; border-radius: 0;
+  border-bottom: 3px solid transparent; padding: 8px 12px 7px 10px; min-height: 28px;
+}
+QToolButton[role="place"]:hover { color: @ink@; background: @raised@; }
+QToolButton[role="place"]:checked { color: @ink@; border-bottom-color: @accent@; background: transparent; }
+QToolButton[role="place"]:focus {
+  border: 2px solid @accent@; border-bottom-width: 3px; padding: 8px 12px 7px 10px;
+}
+
 QLineEdit, QComboBox, QPlainTextEdit, QTextEdit {
   background: @sheet@; color: @ink@; border: 1px solid @edge@; border-radius: @radius@px;
   padding: 5px 8px; selection-background-color: @accent@; selection-color: @on_accent@;
 }
+QLineEdit { placeholder-text-color: @soft_ink@; }
 QLineEdit, QComboBox { min-height: 20px; }
 QLineEdit:focus, QComboBox:focus, QPlainTextEdit:focus, QTextEdit:focus {
   border: 2px solid @accent@; padding: 4px 7px;
@@ -113,7 +128,7 @@ QCheckBox::indicator:focus, QRadioButton::indicator:focus { border: 2px solid @a
 QCheckBox:focus, QRadioButton:focus { color: @accent@; }
 
 QAbstractItemView { background: @sheet@; border: 1px solid @line@; border-radius: @radius@px; outline: none; }
-QListView[role="plain"], QTableView[role="plain"] { background: transparent; border: none; border-radius: 0; }
+QAbstractItemView[role="plain"] { background: transparent; border: none; border-radius: 0; }
 QAbstractItemView:focus { border-color: @accent@; }
 QHeaderView { background: transparent; border: none; }
 QHeaderView::section {
@@ -136,7 +151,7 @@ QScrollArea { background: transparent; border: none; }
 QScrollBar { background: transparent; border: none; margin: 0; }
 QScrollBar:vertical { width: 14px; }
 QScrollBar:horizontal { height: 14px; }
-QScrollBar::handle { background: @edge@; border: 3px solid transparent; border-radius: 7px; }
+QScrollBar::handle { background: @bar@; border: 3px solid transparent; border-radius: 7px; }
 QScrollBar::handle:vertical { min-height: 44px; }
 QScrollBar::handle:horizontal { min-width: 44px; }
 QScrollBar::handle:hover { background: @soft_ink@; }

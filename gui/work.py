@@ -16,7 +16,7 @@ from collections.abc import Callable
 from concurrent.futures import Executor, ThreadPoolExecutor
 from typing import Any
 
-from PySide6.QtCore import QObject, QThreadPool, Signal, Slot
+from PySide6.QtCore import QObject, QThreadPool, QTimer, Signal, Slot
 
 from data.cancel import Cancelled, CancelToken
 
@@ -95,6 +95,9 @@ class Work(QObject):
         self._workers = scorers or max(1, (os.cpu_count() or 2) - 1)
         self._scorers: ThreadPoolExecutor | None = None
         self._jobs: list[Job] = []
+        self._waiting: list[Job] = []
+        self._beginning = QTimer(self, singleShot=True, interval=0)
+        self._beginning.timeout.connect(self._begin)
         self._closed = False
 
     @property
@@ -116,9 +119,17 @@ class Work(QObject):
         job.cancelled.connect(self._forget)
         if self._closed:
             job.cancel()
-        (self._long if words else self._quick).start(job._run)
+        self._waiting.append(job)
+        self._beginning.start()
         self.changed.emit()
         return job
+
+    @Slot()
+    def _begin(self) -> None:
+        """Only now: whoever started a job has connected to it, and misses nothing of even the shortest."""
+        waiting, self._waiting = self._waiting, []
+        for job in waiting:
+            (self._long if job.words else self._quick).start(job._run)
 
     def jobs(self) -> tuple[Job, ...]:
         """The jobs that have not ended, in the order of their start."""
@@ -128,15 +139,20 @@ class Work(QObject):
         """The jobs that a person is told of."""
         return tuple(job for job in self._jobs if job.words)
 
+    def stop_all(self, limit_ms: int = 5000) -> bool:
+        """Ask every job to stop and wait; False if something still ran after `limit_ms`."""
+        for job in self._jobs:
+            job.cancel()
+        done = self._long.waitForDone(limit_ms)
+        return self._quick.waitForDone(limit_ms) and done
+
     def close(self, limit_ms: int = 5000) -> bool:
         """Ask everything to stop and wait; False if something still ran after `limit_ms`."""
         self._closed = True
-        for job in self._jobs:
-            job.cancel()
+        done = self.stop_all(limit_ms)
         if self._scorers is not None:
             self._scorers.shutdown(wait=False, cancel_futures=True)
-        done = self._long.waitForDone(limit_ms)
-        return self._quick.waitForDone(limit_ms) and done
+        return done
 
     @Slot()
     def _forget(self) -> None:

@@ -1,0 +1,75 @@
+"""Actions: what a person can do in the window, as one table.
+
+In    nothing
+Out   `PLACES` and `ACTIONS`: name, words, key, icon; buttons, menus and the sheet of keys are made from them
+Not   what they do (`window.py` has a method for each name)
+"""
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QT_TRANSLATE_NOOP
+
+__all__ = ["ACTIONS", "PLACES", "Action", "Place"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Place:
+    """One place of the window; its number stays, whatever else is there."""
+
+    name: str
+    words: str
+    about: str
+    key: str
+    icon: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Action:
+    """One thing that can be done from everywhere."""
+
+    name: str
+    words: str
+    key: str
+    icon: str = ""
+
+
+PLACES = (
+    Place(
+        name="bench",
+        words=str(QT_TRANSLATE_NOOP("Place", "Bench")),
+        about=str(QT_TRANSLATE_NOOP("Place", "The rack as it stands, and what needs a look")),
+        key="Ctrl+1",
+        icon="bench",
+    ),
+    Place(
+        name="intake",
+        words=str(QT_TRANSLATE_NOOP("Place", "Intake")),
+        about=str(QT_TRANSLATE_NOOP("Place", "Bring photos in, and see what became of each")),
+        key="Ctrl+2",
+        icon="intake",
+    ),
+    Place(
+        name="traysheet",
+        words=str(QT_TRANSLATE_NOOP("Place", "Tray sheet")),
+        about=str(QT_TRANSLATE_NOOP("Place", "One tray: its picture, its days, its numbers")),
+        key="Ctrl+3",
+        icon="traysheet",
+    ),
+)
+
+ACTIONS = (
+    Action(name="undo", words=str(QT_TRANSLATE_NOOP("Action", "Undo")), key="Ctrl+Z", icon="undo"),
+    Action(name="redo", words=str(QT_TRANSLATE_NOOP("Action", "Do again")), key="Ctrl+Shift+Z", icon="redo"),
+    Action(name="new_book", words=str(QT_TRANSLATE_NOOP("Action", "Start my own book...")), key="Ctrl+N"),
+    Action(name="choose_book", words=str(QT_TRANSLATE_NOOP("Action", "Open a book...")), key="Ctrl+O"),
+    Action(name="open_demo", words=str(QT_TRANSLATE_NOOP("Action", "Open the demonstration")), key="Ctrl+D"),
+    Action(name="add_trays", words=str(QT_TRANSLATE_NOOP("Action", "Add a tray...")), key="Ctrl+T"),
+    Action(name="bring_in", words=str(QT_TRANSLATE_NOOP("Action", "Bring in photos...")), key="Ctrl+I"),
+    Action(
+        name="go_back", words=str(QT_TRANSLATE_NOOP("Action", "Back to the place before")), key="Alt+Left"
+    ),
+    Action(name="larger_text", words=str(QT_TRANSLATE_NOOP("Action", "Larger text")), key="Ctrl++"),
+    Action(name="smaller_text", words=str(QT_TRANSLATE_NOOP("Action", "Smaller text")), key="Ctrl+-"),
+    Action(name="show_keys", words=str(QT_TRANSLATE_NOOP("Action", "Keys")), key="F1", icon="help"),
+    Action(name="close", words=str(QT_TRANSLATE_NOOP("Action", "Close the window")), key="Ctrl+Q"),
+)

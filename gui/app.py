@@ -1,0 +1,162 @@
+"""App: from nothing to a window with a book in it.
+
+In    the folder of a book, or None: the last one, or the demonstration
+Out   an exit code: 0 closed by the grower, 2 no display
+Not   the window itself (`window.py`)
+
+The window is painted first; the book is opened behind it, and what is heavy is loaded two seconds later in a
+background thread.
+"""
+
+import logging
+import os
+import sys
+from collections.abc import Mapping
+from pathlib import Path
+
+from PySide6.QtCore import QObject, QTimer, Slot
+from PySide6.QtWidgets import QApplication
+
+from data.book import Book
+from data.cancel import CancelToken
+from gui.bench import Bench
+from gui.home import Memory, demo_folder, log_file
+from gui.icon import icon
+from gui.intake import Intake
+from gui.mishap import catch_mishaps, keep_log
+from gui.screen import Screen
+from gui.traysheet import TraySheet
+from gui.wardrobe import Wardrobe
+from gui.window import Window, is_demo
+from gui.work import Report, Work
+
+__all__ = ["Start", "make_screens", "make_window", "run"]
+
+WARMED_AFTER_MS = 2000
+NO_DISPLAY = 2
+
+log = logging.getLogger(__name__)
+
+
+def run(book: Path | None = None) -> int:
+    """Open the window, and return when it is closed."""
+    if not _has_display():
+        print(
+            "evenstand: there is no screen to open a window on. Start it in a desktop session; "
+            "`evenstand score` needs none.",
+            file=sys.stderr,
+        )
+        return NO_DISPLAY
+    app = QApplication.instance() or QApplication(sys.argv[:1])
+    assert isinstance(app, QApplication)
+    app.setApplicationName("Evenstand")
+    app.setDesktopFileName("evenstand")
+    window = make_window(app)
+    keep_log(log_file())
+    catch_mishaps(window.tell_trouble, log_file())
+    window.show()
+    start = Start(window)
+    QTimer.singleShot(0, lambda: start.open(book))
+    return int(app.exec())
+
+
+def _has_display() -> bool:
+    if not sys.platform.startswith("linux"):
+        return True
+    return any(os.environ.get(name) for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"))
+
+
+def make_window(app: QApplication, memory: Memory | None = None) -> Window:
+    """The window with its screens, dressed, without a book yet."""
+    memory = memory or Memory()
+    wardrobe = Wardrobe(app, memory)
+    wardrobe.wear()
+    work = Work()
+    window = Window(work, memory, wardrobe, make_screens(work))
+    work.setParent(window)
+    wardrobe.setParent(window)
+    window.setWindowIcon(icon("traysheet"))
+    app.aboutToQuit.connect(work.close)
+    return window
+
+
+def make_screens(work: Work) -> Mapping[str, Screen]:
+    """The places of the program by name."""
+    return {"bench": Bench(work), "intake": Intake(work), "traysheet": TraySheet(work)}
+
+
+class Start(QObject):
+    """What happens after the first paint: a book is opened, the demonstration made and scored."""
+
+    def __init__(self, window: Window) -> None:
+        super().__init__(window)
+        self._window = window
+        window.demo_wanted.connect(self.open_demo)
+        window.book_opened.connect(self._opened)
+        self._warming = QTimer(self, singleShot=True, interval=WARMED_AFTER_MS)
+        self._warming.timeout.connect(self._warm)
+
+    def open(self, book: Path | None) -> None:
+        """Open the book wanted, else the last one, else the demonstration."""
+        window = self._window
+        wanted = book or window.memory.last_book
+        if wanted is None or not window.open_folder(wanted):
+            self.open_demo()
+        self._warming.start()
+
+    @Slot()
+    def open_demo(self) -> None:
+        """Open the demonstration; make it first where it is not there."""
+        folder = demo_folder()
+        if (folder / "book.sqlite").exists():
+            self._window.open_folder(folder)
+            return
+
+        def make(_token: CancelToken, _report: Report) -> Book:
+            from data.demo import make_demo
+
+            return make_demo(folder)
+
+        job = self._window.work.start(make)
+        job.finished.connect(self._made)
+        job.failed.connect(self._not_made)
+
+    @Slot(object)
+    def _made(self, book: Book) -> None:
+        self._window.show_book(book)
+
+    @Slot(object)
+    def _not_made(self, error: Exception) -> None:
+        self._window.tell_trouble(str(error))
+
+    @Slot(Path)
+    def _opened(self, folder: Path) -> None:
+        """Score what the demonstration still lacks, newest day first; look after the book's backup."""
+        window, book = self._window, self._window.book
+        if book is None:
+            return
+        if is_demo(book):
+            from data.demo import demo_photos
+
+            photos = demo_photos()
+            have = {row.name for row in book.photos(most=len(photos) + 1)}
+            missing = [path for path in photos if path.name not in have]
+            if missing:
+                window.screens["intake"].bring_in(missing)  # type: ignore[attr-defined]
+            return
+
+        def back_up(_token: CancelToken, _report: Report) -> None:
+            book.back_up()
+
+        window.work.start(back_up)
+
+    @Slot()
+    def _warm(self) -> None:
+        """Load what the first photo and the first change will need."""
+
+        def load(_token: CancelToken, _report: Report) -> None:
+            import sqlite_utils  # noqa: F401
+
+            import vision.photo  # noqa: F401
+
+        self._window.work.start(load)

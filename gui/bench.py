@@ -1,0 +1,290 @@
+"""Bench: the rack as it stands, and above it what needs a look now.
+
+In    the open book
+Out   `tray_wanted` by a click on a look or a tile; `place_wanted` and `trays_wanted` by the buttons
+Not   reading the book (`benchview.py`), tiles (`rackview.py`), the look list (`lookpanel.py`)
+"""
+
+from collections.abc import Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QT_TRANSLATE_NOOP, Qt, Signal, Slot
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QPushButton,
+    QStackedLayout,
+    QVBoxLayout,
+    QWidget,
+)
+
+from data.cancel import CancelToken
+from data.errors import BookError
+from data.records import PhotoId
+from gui.benchview import BenchState, Reading, bench_state, read_bench
+from gui.lookpanel import LookPanel
+from gui.palette import Space, set_role
+from gui.rackview import RackView
+from gui.screen import Screen
+from gui.teaching import Teaching
+from gui.thumbnails import Thumbnails
+from gui.work import Report, Work
+
+if TYPE_CHECKING:
+    from data.book import Book
+
+__all__ = ["Bench"]
+
+
+class Bench(Screen):
+    """The first place: most of the benefit with one look a day."""
+
+    trays_wanted = Signal()  # the grower wants to add a tray
+
+    KEYS = (("Ctrl+F", str(QT_TRANSLATE_NOOP("Bench", "Find a tray, a crop or a medium"))),)
+
+    def __init__(self, work: Work, parent: QWidget | None = None) -> None:
+        super().__init__(work, parent)
+        self._reading = Reading()
+        self._state = BenchState()
+        self._running = self._stale = False
+        self.thumbnails = Thumbnails(work, self)
+        self.thumbnails.lost.connect(self._mend)
+        self._content = self._make_content()
+        self._empty = Teaching("bench", self.tr("Add a tray"), self)
+        self._empty.button.setToolTip(self.tr("Add a tray (Ctrl+T)"))
+        self._empty.pressed.connect(self.trays_wanted)
+        self._stack = QStackedLayout(self)
+        self._stack.addWidget(self._content)
+        self._stack.addWidget(self._empty)
+        QShortcut(QKeySequence("Ctrl+F"), self, self._find, context=Qt.ShortcutContext.WindowShortcut)
+        self.show_state(self._state)
+
+    # --- making
+
+    def _make_content(self) -> QWidget:
+        content = QWidget(self)
+        column = QVBoxLayout(content)
+        column.setContentsMargins(Space.L, Space.L, Space.L, Space.M)
+        column.setSpacing(Space.S)
+        self.panel = LookPanel(content)
+        self.panel.tray_chosen.connect(self.tray_wanted)
+        self.panel.fold_wanted.connect(self._fold)
+        column.addWidget(self.panel)
+        column.addSpacing(Space.S)
+        column.addLayout(self._make_rack_head(content))
+        self.rack = RackView(self.thumbnails, content)
+        self.rack.setAccessibleName(self.tr("The rack"))
+        self.rack.tray_chosen.connect(self.tray_wanted)
+        column.addWidget(self.rack, 1)
+        foot = QHBoxLayout()
+        foot.addStretch(1)
+        self.bring = QPushButton(self.tr("Bring in photos"), content)
+        self.bring.setToolTip(self.tr("Go to Intake (Ctrl+2)"))
+        set_role(self.bring, "rack-main")
+        self.bring.clicked.connect(self._want_intake)
+        foot.addWidget(self.bring)
+        column.addLayout(foot)
+        return content
+
+    def _make_rack_head(self, parent: QWidget) -> QHBoxLayout:
+        self.rack_title = QLabel(self.tr("The rack"), parent)
+        set_role(self.rack_title, "title")
+        self.rack_soft = QLabel(parent)
+        set_role(self.rack_soft, "soft")
+        self.filter = QLineEdit(parent)
+        self.filter.setPlaceholderText(self.tr("Find a tray, crop or medium"))
+        self.filter.setAccessibleName(self.tr("Find a tray, crop or medium"))
+        self.filter.setToolTip(self.tr("Show only trays that have these words (Ctrl+F)"))
+        self.filter.setClearButtonEnabled(True)
+        self.filter.setMinimumWidth(self.fontMetrics().averageCharWidth() * 34)
+        self.filter.textChanged.connect(self._refresh)
+        row = QHBoxLayout()
+        row.setSpacing(Space.M)
+        row.addWidget(self.rack_title)
+        row.addWidget(self.rack_soft, 1)
+        row.addWidget(self.filter)
+        return row
+
+    # --- reading
+
+    def open_book(self, book: "Book | None") -> None:
+        """Show this book's rack."""
+        self.thumbnails.clear()
+        self.filter.clear()
+        self._reading, self._state = Reading(), BenchState()
+        super().open_book(book)
+
+    def renew(self) -> None:
+        """Read the book again in the background; asked again meanwhile, it is read once more."""
+        book = self.book
+        if book is None:
+            self._reading = Reading()
+            self._refresh()
+            return
+        if self._running:
+            self._stale = True
+            return
+        self._running, self._stale = True, False
+
+        def read(_token: CancelToken, _report: Report) -> "tuple[Book, Reading]":
+            return book, read_bench(book)
+
+        job = self.work.start(read)
+        job.finished.connect(self._read)
+        job.failed.connect(self._not_read)
+        job.cancelled.connect(self._read_no_more)
+
+    @Slot(object)
+    def _read(self, answer: "tuple[Book, Reading]") -> None:
+        self._running = False
+        book, reading = answer
+        if book is self.book:
+            self._forget_changed_pictures(reading)
+            self._reading = reading
+            self._refresh()
+        if self._stale or book is not self.book:
+            self.renew()
+
+    @Slot(object)
+    def _not_read(self, error: Exception) -> None:
+        self._running = False
+        if isinstance(error, BookError):
+            self.panel.say_trouble(str(error))
+
+    @Slot()
+    def _read_no_more(self) -> None:
+        self._running = False
+        if self._stale:
+            self.renew()
+
+    def _forget_changed_pictures(self, reading: Reading) -> None:
+        """A picture keeps its path when its corners are set anew."""
+        before = {tile.tray_id: tile for tile in self._reading.tiles}
+        changed = [
+            tile.thumbnail
+            for tile in reading.tiles
+            if tile.thumbnail is not None and before.get(tile.tray_id) != tile
+        ]
+        self.thumbnails.forget(changed)
+
+    @Slot(list)
+    def _mend(self, lost: Sequence[Path]) -> None:
+        """Make pictures again that the book's cache has lost."""
+        book = self.book
+        photos = [
+            tile.photo_id
+            for tile in self._reading.tiles
+            if tile.thumbnail in lost and tile.photo_id is not None
+        ]
+        if book is None or not photos:
+            return
+
+        def make(token: CancelToken, report: Report) -> list[Path]:
+            return _made_again(book, photos, token, report)
+
+        job = self.work.start(make, self.tr("Making pictures again"))
+        job.finished.connect(self._mended)
+
+    @Slot(object)
+    def _mended(self, made: list[Path]) -> None:
+        self.thumbnails.forget(made)
+        self.rack.viewport().update()
+
+    # --- showing
+
+    @Slot()
+    def _refresh(self) -> None:
+        self.show_state(bench_state(self._reading, self.filter.text(), all_looks=self._state.all_looks))
+
+    def show_state(self, state: BenchState) -> None:
+        """Show this, whatever was shown before."""
+        self._state = state
+        empty = state.no_trays
+        self._stack.setCurrentWidget(self._empty if empty else self._content)
+        if empty:
+            self._show_empty()
+            return
+        self.panel.show_state(state)
+        self.rack_soft.setText(self._rack_words(state))
+        self.rack.show_rack(state.rack)
+        self.panel.fit(self.height())
+
+    def _show_empty(self) -> None:
+        if self.book is None:
+            self._empty.teach(
+                self.tr("No book is open"),
+                self.tr("A book keeps your trays, their photos and all numbers in one folder of yours."),
+            )
+        else:
+            self._empty.teach(
+                self.tr("Here your rack will stand, shelf by shelf"),
+                self.tr(
+                    "Add your trays with their crop, medium and the day of sowing. Then photograph each from "
+                    "above, every day, and bring the photos in: each tray gets its picture, its coverage and "
+                    "its growth line, and the trays that need a look are named on top."
+                ),
+            )
+        self._empty.button.setVisible(self.book is not None)
+
+    def _rack_words(self, state: BenchState) -> str:
+        rack = state.rack
+        if rack.filtered:
+            return self.tr("{shown} of {count} trays").format(shown=len(rack.standings), count=rack.all_trays)
+        if rack.with_photo < rack.all_trays:
+            return self.tr("{count} trays, {photos} with a photo").format(
+                count=rack.all_trays, photos=rack.with_photo
+            )
+        return self.tr("{count} trays").format(count=rack.all_trays)
+
+    @Slot()
+    def _fold(self) -> None:
+        self.show_state(bench_state(self._reading, self.filter.text(), all_looks=not self._state.all_looks))
+
+    # --- hands and eyes
+
+    @Slot()
+    def _find(self) -> None:
+        if self.isVisible() and not self._state.no_trays:
+            self.filter.setFocus(Qt.FocusReason.ShortcutFocusReason)
+            self.filter.selectAll()
+
+    @Slot()
+    def _want_intake(self) -> None:
+        self.place_wanted.emit("intake")
+
+    def arrive(self) -> None:
+        """Put the focus on what is most urgent."""
+        if self._state.no_trays:
+            self._empty.button.setFocus()
+        elif self._state.looks:
+            self.panel.looks.setFocus()
+        else:
+            self.rack.setFocus()
+
+    def redress(self) -> None:
+        """Icons and line lengths follow."""
+        self._empty.redress()
+        self._refresh()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """The look list takes its share of the new height."""
+        super().resizeEvent(event)
+        self.panel.fit(self.height())
+
+
+def _made_again(book: "Book", photos: Sequence[PhotoId], token: CancelToken, report: Report) -> list[Path]:
+    """Paths of thumbnails that exist again."""
+    from data.intake import make_pictures
+
+    made = []
+    for done, photo in enumerate(photos, start=1):
+        token.check()
+        pictures = make_pictures(book, photo)
+        if pictures is not None and pictures.thumbnail.exists():
+            made.append(pictures.thumbnail)
+        report(done, len(photos))
+    return made

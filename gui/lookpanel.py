@@ -1,0 +1,122 @@
+"""Look panel: the head of the Bench: how many trays need a look, the list, the caution that goes with it.
+
+In    `BenchState`
+Out   `tray_chosen` with the tray's id; `fold_wanted` when the list shall be unfolded or folded
+Not   the rows (`looks.py`), what needs a look (`data.watch`)
+"""
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+
+from gui.benchview import ROWS_AT_FIRST, BenchState
+from gui.looks import LookList
+from gui.palette import Space, set_role
+
+__all__ = ["LookPanel"]
+
+MOST_OF_HEIGHT = 0.45  # of the screen, for the list when it is unfolded
+FOLDED_OF_HEIGHT = 0.32
+LEAST_HEIGHT = 120  # px
+
+
+class LookPanel(QWidget):
+    """The look list with its title and its note."""
+
+    tray_chosen = Signal(int)
+    fold_wanted = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._state = BenchState()
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
+        self.looks = LookList(self)
+        self.looks.setAccessibleName(self.tr("What needs a look"))
+        self.looks.tray_chosen.connect(self.tray_chosen)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(Space.S)
+        column.addLayout(self._make_head())
+        column.addWidget(self._make_sheet())
+
+    def _make_head(self) -> QHBoxLayout:
+        self.title = QLabel(self)
+        set_role(self.title, "title")
+        self._soft = QLabel(self)
+        set_role(self._soft, "soft")
+        self.unfold = QPushButton(self)
+        set_role(self.unfold, "quiet")
+        self.unfold.clicked.connect(self.fold_wanted)
+        row = QHBoxLayout()
+        row.setSpacing(Space.M)
+        row.addWidget(self.title)
+        row.addWidget(self._soft, 1)
+        row.addWidget(self.unfold)
+        return row
+
+    def _make_sheet(self) -> QFrame:
+        sheet = QFrame(self)
+        set_role(sheet, "sheet")
+        self._hairline = QFrame(sheet)
+        set_role(self._hairline, "line")
+        self.note = QLabel(sheet)
+        self.note.setWordWrap(True)
+        self.note.setContentsMargins(Space.L, Space.S, Space.L, Space.S)
+        column = QVBoxLayout(sheet)
+        column.setContentsMargins(1, 1, 1, 1)
+        column.setSpacing(0)
+        for part in (self.looks, self._hairline, self.note):
+            column.addWidget(part)
+        return sheet
+
+    def show_state(self, state: BenchState) -> None:
+        """Show this, whatever was shown before."""
+        self._state = state
+        count = state.trays_to_look_at
+        self.title.setText(self._title(count, no_photos=state.no_photos))
+        self._soft.setText(self.tr("most urgent first") if count else "")
+        self.looks.show_looks(state.looks)
+        self.looks.setVisible(count > 0)
+        self._say(self._words(state), "small" if state.looks else "soft")
+        self._hairline.setVisible(self.note.isVisibleTo(self) and count > 0)
+        self.unfold.setVisible(len(state.looks) > ROWS_AT_FIRST)
+        all_of_them = self.tr("Show all {count}").format(count=len(state.looks))
+        self.unfold.setText(all_of_them if state.hidden_looks else self.tr("Show fewer"))
+
+    def _title(self, count: int, *, no_photos: bool) -> str:
+        if count == 1:
+            return self.tr("1 tray needs a look")
+        if count > 1:
+            return self.tr("{count} trays need a look").format(count=count)
+        return self.tr("What needs a look") if no_photos else self.tr("Nothing needs a look")
+
+    def _words(self, state: BenchState) -> str:
+        if state.looks:
+            return state.caution or ""
+        if state.no_photos:
+            return self.tr(
+                "Photograph your trays from above and bring the photos in. Trays that lag, grow unevenly or "
+                "may carry mold are then named here, with the numbers behind it and what to do first."
+            )
+        return self.tr(
+            "No tray lags, has lasting gaps or shows a patch that may be mold in its newest photo. "
+            "Still walk along the rack: no flag is no proof that a tray is safe."
+        )
+
+    def _say(self, words: str, role: str) -> None:
+        set_role(self.note, role)
+        self.note.setText(words)
+        self.note.setVisible(bool(words))
+
+    def say_trouble(self, sentence: str) -> None:
+        """Say in place why the book could not be read, in words that can be copied."""
+        self.note.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self._say(sentence, "alarm")
+
+    def fit(self, height: int) -> None:
+        """Be as high as the rows need; of a screen of `height` px the rack below keeps the larger part."""
+        if not self._state.looks:
+            return
+        unfolded = self._state.all_looks
+        wanted = self.looks.height_of_rows(None if unfolded else ROWS_AT_FIRST)
+        share = MOST_OF_HEIGHT if unfolded else FOLDED_OF_HEIGHT
+        self.looks.setFixedHeight(min(wanted, max(LEAST_HEIGHT, int(height * share))))

@@ -1,0 +1,88 @@
+"""Screenshots: every place in light and dark, in two sizes, as PNG files; for looking, and for the README.
+
+In    a folder to write to; the folder of a book, else the demonstration is made and scored first
+Out   PLACE-SCHEME-WIDTHxHEIGHT.png
+Not   frames, menus, dialogs of the system: those need a desktop
+
+    python -m gui.screenshots DIR [--book FOLDER] [--text 150]
+"""
+
+import argparse
+import os
+import sys
+import tempfile
+import time
+from collections.abc import Callable, Sequence
+from pathlib import Path
+
+from gui.home import TEXT_SIZES
+
+__all__ = ["main"]
+
+SIZES = ((1366, 768), (1024, 700))
+SETTLED_S = 0.4  # nothing runs for so long: all pictures are there
+PATIENCE_S = 900.0
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Make the pictures; returns an exit code."""
+    words = argparse.ArgumentParser(prog="python -m gui.screenshots", description=__doc__.split("\n", 1)[0])
+    words.add_argument("folder", type=Path, help="where the pictures go")
+    words.add_argument("--book", type=Path, help="the folder of a book")
+    words.add_argument("--text", type=int, default=100, choices=TEXT_SIZES, help="size of letters, %%")
+    words.add_argument("--tray", default=None, help="code of the tray whose sheet is shown")
+    asked = words.parse_args(arguments)
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    with tempfile.TemporaryDirectory() as home:
+        os.environ["EVENSTAND_HOME"] = home
+        return _photograph(asked.folder, asked.book, asked.text, asked.tray)
+
+
+def _photograph(folder: Path, book: Path | None, text: int, code: str | None) -> int:
+    from PySide6.QtWidgets import QApplication
+
+    from gui.app import Start, make_window
+    from gui.home import Memory
+
+    app = QApplication(sys.argv[:1])
+    memory = Memory()
+    memory.text_percent = text
+    window = make_window(app, memory)
+    window.show()
+    Start(window).open(book)
+    _settle(lambda: window.book is not None and not window.work.jobs())
+    folder.mkdir(parents=True, exist_ok=True)
+    trays = () if window.book is None else window.book.trays()
+    tray = next((tray for tray in trays if code in (None, tray.code)), None)
+    for scheme in ("light", "dark"):
+        window.wardrobe.choose(scheme)
+        for width, height in SIZES:
+            window.resize(width, height)
+            for place in window.screens:
+                if place == "traysheet" and tray is not None:
+                    window.open_tray(tray.id)
+                else:
+                    window.go_to(place)
+                window.told.clear()
+                _settle(lambda: not window.work.jobs())
+                name = f"{place}-{scheme}-{width}x{height}.png"
+                window.grab().save(str(folder / name))
+                print(folder / name)
+    window.close()
+    return 0
+
+
+def _settle(done: Callable[[], bool]) -> None:
+    """Let the window live until `done` has been true for a while."""
+    from PySide6.QtWidgets import QApplication
+
+    began = quiet = time.monotonic()
+    while time.monotonic() - quiet < SETTLED_S and time.monotonic() - began < PATIENCE_S:
+        QApplication.processEvents()
+        if not done():
+            quiet = time.monotonic()
+        time.sleep(0.01)
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,62 @@
+"""Teaching: what stands in an empty place: what will be here, one sentence, the button that starts it.
+
+In    the name of an icon, words
+Out   `pressed` when the button is used
+Not   when a place is empty (each screen)
+"""
+
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+
+from gui.icon import icon
+from gui.palette import Space, set_role, tokens_now
+
+__all__ = ["Teaching"]
+
+ICON = 48  # px
+LETTERS_A_LINE = 75
+
+
+class Teaching(QWidget):
+    """An empty place; the button stands where the main action of every screen stands."""
+
+    pressed = Signal()
+
+    def __init__(self, picture: str, button: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._name = picture
+        self._picture = QLabel(self)
+        self.title = QLabel(self)
+        set_role(self.title, "title")
+        self.words = QLabel(self)
+        self.words.setWordWrap(True)
+        set_role(self.words, "soft")
+        self.button = QPushButton(button, self)
+        set_role(self.button, "rack-main")
+        self.button.clicked.connect(self.pressed)
+        middle = QVBoxLayout()
+        middle.setSpacing(Space.M)
+        for part in (self._picture, self.title, self.words):
+            middle.addWidget(part)
+        across = QHBoxLayout()
+        across.addStretch(1)
+        across.addLayout(middle)
+        across.addStretch(1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(Space.L, Space.L, Space.L, Space.M)
+        column.addStretch(2)
+        column.addLayout(across)
+        column.addStretch(3)
+        column.addWidget(self.button, 0, Qt.AlignmentFlag.AlignRight)
+        self.redress()
+
+    def teach(self, title: str, words: str) -> None:
+        """Say what will stand here."""
+        self.title.setText(title)
+        self.words.setText(words)
+
+    def redress(self) -> None:
+        """The icon in the new ink, lines as long as they read well."""
+        drawn = icon(self._name, tokens_now().accent)
+        self._picture.setPixmap(drawn.pixmap(QSize(ICON, ICON), self.devicePixelRatioF()))
+        self.words.setFixedWidth(self.fontMetrics().averageCharWidth() * LETTERS_A_LINE)

@@ -1,0 +1,109 @@
+"""Thumbnails: small pictures for tiles, decoded in the background and kept in a bounded cache.
+
+In    paths of JPEG files
+Out   `QPixmap` at once, or None while it is on its way; `arrived` when some have come
+Not   making pictures that the cache of the book has lost: their paths are told by `lost`
+
+Only the newest requests are kept: what has been scrolled away is not decoded.
+"""
+
+from collections import OrderedDict
+from collections.abc import Sequence
+from pathlib import Path
+
+from PySide6.QtCore import QObject, QTimer, Signal, Slot
+from PySide6.QtGui import QImage, QPixmap
+
+from data.cancel import CancelToken
+from gui.work import Report, Work
+
+__all__ = ["Thumbnails"]
+
+MOST_KEPT = 400  # 320 x 160 x 4 bytes each: 80 MB
+MOST_WANTED = 96  # more tiles than any screen shows
+BATCH = 24
+
+
+class Thumbnails(QObject):
+    """A cache that fills itself."""
+
+    arrived = Signal()
+    lost = Signal(list)  # paths of files that are not there or no pictures
+
+    def __init__(self, work: Work, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._work = work
+        self._kept: OrderedDict[Path, QPixmap] = OrderedDict()
+        self._wanted: OrderedDict[Path, None] = OrderedDict()
+        self._lost: set[Path] = set()
+        self._running = False
+
+    def get(self, path: Path) -> QPixmap | None:
+        """The picture if it is here; else it is asked for, and `arrived` comes later."""
+        picture = self._kept.get(path)
+        if picture is not None:
+            self._kept.move_to_end(path)
+            return picture
+        if path not in self._lost:
+            self._wanted[path] = None
+            self._wanted.move_to_end(path)
+            if len(self._wanted) > MOST_WANTED:
+                self._wanted.popitem(last=False)
+            if not self._running:
+                self._running = True
+                QTimer.singleShot(0, self._ask)
+        return None
+
+    def forget(self, paths: Sequence[Path]) -> None:
+        """The files have changed, or have been made again: decode them anew when they are wanted."""
+        for path in paths:
+            self._kept.pop(path, None)
+            self._lost.discard(path)
+
+    def clear(self) -> None:
+        """Forget everything, for another book."""
+        self._kept.clear()
+        self._wanted.clear()
+        self._lost.clear()
+
+    @Slot()
+    def _ask(self) -> None:
+        batch = [self._wanted.popitem(last=True)[0] for _ in range(min(BATCH, len(self._wanted)))]
+        if not batch:
+            self._running = False
+            return
+
+        def decode(token: CancelToken, _: Report) -> list[tuple[Path, QImage]]:
+            found = []
+            for path in batch:
+                token.check()
+                image = QImage(str(path))
+                if not image.isNull():
+                    image = image.convertToFormat(QImage.Format.Format_RGB32)
+                found.append((path, image))
+            return found
+
+        job = self._work.start(decode)
+        job.finished.connect(self._came)
+        job.failed.connect(self._stopped)
+        job.cancelled.connect(self._stopped)
+
+    @Slot(object)
+    def _came(self, found: list[tuple[Path, QImage]]) -> None:
+        lost = []
+        for path, image in found:
+            if image.isNull():
+                lost.append(path)
+                continue
+            self._kept[path] = QPixmap.fromImage(image)
+            if len(self._kept) > MOST_KEPT:
+                self._kept.popitem(last=False)
+        self._lost.update(lost)
+        self.arrived.emit()
+        if lost:
+            self.lost.emit(lost)
+        self._ask()
+
+    @Slot()
+    def _stopped(self) -> None:
+        self._running = False

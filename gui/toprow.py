@@ -1,0 +1,242 @@
+"""Top row: the places of the window, undo, and the menus of book and view.
+
+In    the actions of the window by name, recent books
+Out   `place_chosen`, `book_chosen`, `scheme_chosen`, `text_chosen`
+Not   what they do (`window.py`)
+"""
+
+from collections.abc import Mapping, Sequence
+from pathlib import Path
+
+from PySide6.QtCore import QCoreApplication, QSize, Qt, Signal, Slot
+from PySide6.QtGui import QAction, QActionGroup, QKeySequence, QResizeEvent
+from PySide6.QtWidgets import (
+    QButtonGroup,
+    QFrame,
+    QHBoxLayout,
+    QMenu,
+    QSizePolicy,
+    QToolButton,
+    QWidget,
+)
+
+from gui.actions import PLACES
+from gui.home import TEXT_SIZES
+from gui.icon import icon
+from gui.palette import Space, set_role, tokens_now
+
+__all__ = ["TopRow"]
+
+ICON = QSize(20, 20)
+LETTERS_FOR_UNDO = 22  # of what would be taken back; the tooltip has it all
+
+
+class TopRow(QFrame):
+    """One row, always there."""
+
+    place_chosen = Signal(str)
+    book_chosen = Signal(str)  # folder
+    scheme_chosen = Signal(str)
+    text_chosen = Signal(int)  # %
+
+    def __init__(self, actions: Mapping[str, QAction], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        set_role(self, "top")
+        self._actions = actions
+        self._undo_text: str | None = None
+        self.places = self._make_places()
+        self.undo, self.redo = self._make_button(actions["undo"]), self._make_button(actions["redo"])
+        self.book = self._make_menu_button(self.tr("Book"), self.tr("Open or start a book"))
+        self.view = self._make_menu_button(self.tr("View"), self.tr("Light or dark, size of letters"))
+        self.keys = self._make_button(actions["show_keys"])
+        self._recent: list[QAction] = []
+        self._fill_book_menu()
+        self._fill_view_menu()
+        row = QHBoxLayout(self)
+        row.setContentsMargins(Space.S, 0, Space.M, 0)
+        row.setSpacing(Space.XS)
+        for button in self.places.values():
+            row.addWidget(button)
+        row.addStretch(1)
+        for button in (self.undo, self.redo, self.book, self.view, self.keys):
+            row.addWidget(button)
+        self.redress()
+
+    def _make_places(self) -> dict[str, QToolButton]:
+        group = QButtonGroup(self)
+        made = {}
+        for place in PLACES:
+            button = QToolButton(self)
+            button.setText(QCoreApplication.translate("Place", place.words))
+            about = QCoreApplication.translate("Place", place.about)
+            button.setToolTip(f"{about} ({_native(place.key)})")
+            button.setAccessibleDescription(about)
+            button.setCheckable(True)
+            button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+            button.setIconSize(ICON)
+            button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+            button.setProperty("place", place.name)
+            set_role(button, "place")
+            button.clicked.connect(self._choose_place)
+            group.addButton(button)
+            made[place.name] = button
+        return made
+
+    def _make_button(self, action: QAction) -> QToolButton:
+        button = QToolButton(self)
+        button.setDefaultAction(action)
+        button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        button.setIconSize(ICON)
+        button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        button.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
+        set_role(button, "quiet")
+        return button
+
+    def _make_menu_button(self, words: str, about: str) -> QToolButton:
+        button = QToolButton(self)
+        button.setText(words)
+        button.setToolTip(about)
+        button.setAccessibleDescription(about)
+        button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        button.setIconSize(ICON)
+        button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
+        button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        button.setMenu(QMenu(button))
+        set_role(button, "quiet")
+        return button
+
+    def _fill_book_menu(self) -> None:
+        menu = self.book.menu()
+        for name in ("new_book", "choose_book", "open_demo"):
+            menu.addAction(self._actions[name])
+        self._before_recent = menu.addSeparator()
+        menu.addAction(self._actions["add_trays"])
+        menu.addAction(self._actions["bring_in"])
+        menu.addSeparator()
+        menu.addAction(self._actions["close"])
+
+    def _fill_view_menu(self) -> None:
+        menu = self.view.menu()
+        self._schemes = QActionGroup(self)
+        for name, words in (
+            ("system", self.tr("As the system")),
+            ("light", self.tr("Light")),
+            ("dark", self.tr("Dark")),
+        ):
+            self._add_choice(menu, self._schemes, words, name)
+        self._schemes.triggered.connect(self._choose_scheme)
+        menu.addSeparator()
+        self._texts = QActionGroup(self)
+        for percent in TEXT_SIZES:
+            self._add_choice(menu, self._texts, self.tr("Text {n} %").format(n=percent), percent)
+        self._texts.triggered.connect(self._choose_text)
+        menu.addSeparator()
+        menu.addAction(self._actions["larger_text"])
+        menu.addAction(self._actions["smaller_text"])
+
+    @staticmethod
+    def _add_choice(menu: QMenu, group: QActionGroup, words: str, value: str | int) -> None:
+        choice = QAction(words, group)
+        choice.setCheckable(True)
+        choice.setData(value)
+        menu.addAction(choice)
+
+    # --- showing
+
+    def show_place(self, name: str) -> None:
+        """Mark the place where we are."""
+        self.places[name].setChecked(True)
+
+    def show_undo(self, undo: str | None, redo: str | None) -> None:
+        """Say what would be taken back, and what would be done again."""
+        self._undo_text = undo
+        for name, text in (("undo", undo), ("redo", redo)):
+            action = self._actions[name]
+            words = action.property("words")
+            action.setEnabled(text is not None)
+            about = words if text is None else self.tr("{do}: {what}").format(do=words, what=text)
+            action.setToolTip(f"{about} ({_native(action.shortcut().toString())})")
+        for button, text in ((self.undo, undo), (self.redo, redo)):
+            button.setAccessibleDescription(text or "")
+        self._fit()
+
+    def show_choices(self, scheme: str, text_percent: int) -> None:
+        """Mark what is worn."""
+        for choice in self._schemes.actions():
+            choice.setChecked(choice.data() == scheme)
+        for choice in self._texts.actions():
+            choice.setChecked(choice.data() == text_percent)
+
+    def show_recent(self, books: Sequence[Path]) -> None:
+        """Offer the books opened of late."""
+        menu = self.book.menu()
+        for action in self._recent:
+            menu.removeAction(action)
+            action.deleteLater()
+        self._recent = []
+        for book in books:
+            action = QAction(book.name.replace("&", "&&"), self)
+            action.setToolTip(str(book))
+            action.setStatusTip(str(book))
+            action.setData(str(book))
+            action.triggered.connect(self._choose_book)
+            self._recent.append(action)
+        if self._recent:
+            heading = QAction(self.tr("Opened of late"), self)
+            heading.setEnabled(False)
+            separator = QAction(self)
+            separator.setSeparator(True)
+            self._recent = [separator, heading, *self._recent]
+        menu.insertActions(self._before_recent, self._recent)
+
+    def redress(self) -> None:
+        """Icons in the new ink."""
+        t = tokens_now()
+        for place in PLACES:
+            self.places[place.name].setIcon(icon(place.icon, t.accent))
+        for name in ("undo", "redo", "show_keys"):
+            self._actions[name].setIcon(icon({"show_keys": "help"}.get(name, name)))
+        self.book.setIcon(icon("book"))
+        self.view.setIcon(icon("view"))
+        self._fit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Words of undo only where there is room."""
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        """The text of what would be taken back stands on the button where the row has room for it."""
+        action = self._actions["undo"]
+        words = action.property("words")
+        text = self._undo_text
+        letter = self.fontMetrics().averageCharWidth()
+        roomy = self.width() > letter * 150
+        if text is not None and roomy:
+            short = text if len(text) <= LETTERS_FOR_UNDO else text[: LETTERS_FOR_UNDO - 1].rstrip() + "…"
+            words = self.tr("{do}: {what}").format(do=words, what=short)
+        action.setText(words.replace("&", "&&"))
+
+    # --- hands
+
+    @Slot()
+    def _choose_place(self) -> None:
+        self.place_chosen.emit(self.sender().property("place"))
+
+    @Slot()
+    def _choose_book(self) -> None:
+        sender = self.sender()
+        if isinstance(sender, QAction):
+            self.book_chosen.emit(sender.data())
+
+    @Slot(QAction)
+    def _choose_scheme(self, choice: QAction) -> None:
+        self.scheme_chosen.emit(choice.data())
+
+    @Slot(QAction)
+    def _choose_text(self, choice: QAction) -> None:
+        self.text_chosen.emit(choice.data())
+
+
+def _native(key: str) -> str:
+    return QKeySequence(key).toString(QKeySequence.SequenceFormat.NativeText)

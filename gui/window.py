@@ -1,0 +1,422 @@
+"""Window: the frame around all places: the row on top, bands, the screen in front, progress, the foot.
+
+In    `Work`, `Memory`, `Wardrobe`, the screens by name
+Out   a book opened and handed to every screen; undo; what a screen wants is done here
+Not   what the places show (each screen), the first start (`app.py`)
+"""
+
+from collections.abc import Callable, Mapping, Sequence
+from functools import partial
+from pathlib import Path
+
+from PySide6.QtCore import QCoreApplication, QTimer, QUrl, Signal, Slot
+from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence, QShortcut
+from PySide6.QtWidgets import (
+    QFileDialog,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QMainWindow,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from data.book import Book
+from data.errors import BookError, NotABook
+from gui.actions import ACTIONS, PLACES
+from gui.bands import Band, TroubleBand
+from gui.home import Memory, books_folder
+from gui.keysheet import KeySheet
+from gui.newbook import NewBook, ask_folder
+from gui.newtray import NewTrayDialog
+from gui.palette import Space, set_role
+from gui.progress import ProgressStrip
+from gui.screen import Screen
+from gui.toprow import TopRow
+from gui.wardrobe import Wardrobe
+from gui.work import Work
+
+__all__ = ["Window"]
+
+LEAST_SIZE = (1024, 700)
+FIRST_SIZE = (1366, 768)
+RENEWED_EVERY_MS = 250
+TOLD_FOR_MS = 8000
+PHOTO_KINDS = "*.jpg *.jpeg *.png *.tif *.tiff *.webp *.heic *.heif"
+
+
+class Window(QMainWindow):
+    """The one window of the program."""
+
+    demo_wanted = Signal()
+    book_opened = Signal(Path)
+
+    def __init__(
+        self,
+        work: Work,
+        memory: Memory,
+        wardrobe: Wardrobe,
+        screens: Mapping[str, Screen],
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.work, self.memory, self.wardrobe = work, memory, wardrobe
+        self.screens = dict(screens)
+        self.book: Book | None = None
+        self._stale: set[str] = set()
+        self._been: list[str] = []
+        self.setMinimumSize(*LEAST_SIZE)
+        self.setAcceptDrops(True)
+        self.actions_by_name = self._make_actions()
+        self._build()
+        self._connect()
+        self._renewing = QTimer(self, singleShot=True, interval=RENEWED_EVERY_MS)
+        self._renewing.timeout.connect(self._renew_if_stale)
+        self._hushing = QTimer(self, singleShot=True, interval=TOLD_FOR_MS)
+        self._hushing.timeout.connect(self.told.clear)
+        if not self.restoreGeometry(memory.geometry):
+            self.resize(*FIRST_SIZE)
+        self._show_book_words()
+        self.go_to("bench")
+
+    # --- making
+
+    def _make_actions(self) -> dict[str, QAction]:
+        made = {}
+        for action in ACTIONS:
+            words = QCoreApplication.translate("Action", action.words)
+            one = QAction(words, self)
+            one.setProperty("words", words)
+            one.setShortcut(QKeySequence(action.key))
+            one.setToolTip(f"{words.removesuffix('...')} ({one.shortcut().toString()})")
+            does: Callable[[], object] = getattr(self, action.name)
+            one.triggered.connect(does)
+            self.addAction(one)
+            made[action.name] = one
+        for place in PLACES:
+            QShortcut(QKeySequence(place.key), self, partial(self.go_to, place.name))
+        return made
+
+    def _build(self) -> None:
+        self.top = TopRow(self.actions_by_name, self)
+        self.demo_band = Band("band-calm", self.tr("Start my own book"), self)
+        self.demo_band.hide()
+        self.trouble = TroubleBand(self)
+        self.stack = QStackedWidget(self)
+        for name, screen in self.screens.items():
+            screen.setObjectName(name)
+            self.stack.addWidget(screen)
+        self.progress = ProgressStrip(self.work, self)
+        column = QVBoxLayout()
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        for part in (self.top, self.demo_band, self.trouble):
+            column.addWidget(part)
+        column.addWidget(self.stack, 1)
+        column.addWidget(self.progress)
+        column.addWidget(self._make_foot())
+        whole = QWidget(self)
+        whole.setLayout(column)
+        self.setCentralWidget(whole)
+
+    def _make_foot(self) -> QFrame:
+        foot = QFrame(self)
+        set_role(foot, "foot")
+        self.told = QLabel(foot)
+        self.about_book = QLabel(foot)
+        set_role(self.about_book, "small")
+        row = QHBoxLayout(foot)
+        row.setContentsMargins(Space.L, Space.XS, Space.L, Space.XS)
+        row.addWidget(self.told, 1)
+        row.addWidget(self.about_book)
+        return foot
+
+    def _connect(self) -> None:
+        self.top.place_chosen.connect(self.go_to)
+        self.top.book_chosen.connect(self._open_recent)
+        self.top.scheme_chosen.connect(self._choose_scheme)
+        self.top.text_chosen.connect(self.wardrobe.resize_text)
+        self.demo_band.pressed.connect(self.new_book)
+        self.wardrobe.changed.connect(self._redress)
+        for screen in self.screens.values():
+            screen.tray_wanted.connect(self.open_tray)
+            screen.place_wanted.connect(self.go_to)
+            screen.told.connect(self.tell)
+            screen.book_changed.connect(self._book_changed)
+        self.screens["bench"].trays_wanted.connect(self.add_trays)  # type: ignore[attr-defined]
+
+    # --- places
+
+    @property
+    def place(self) -> str:
+        """Where we are."""
+        screen = self.stack.currentWidget()
+        return "" if screen is None else screen.objectName()
+
+    @Slot(str)
+    def go_to(self, name: str) -> None:
+        """Bring a place to the front."""
+        if name not in self.screens:
+            return
+        if self._been[-1:] != [name]:
+            self._been = [*self._been[-19:], name]
+        screen = self.screens[name]
+        self.stack.setCurrentWidget(screen)
+        self.top.show_place(name)
+        if name in self._stale:
+            self._stale.discard(name)
+            screen.renew()
+        screen.arrive()
+
+    @Slot()
+    def go_back(self) -> None:
+        """Back to the place before."""
+        if len(self._been) > 1:
+            self._been.pop()
+            self.go_to(self._been.pop())
+
+    @Slot(int)
+    def open_tray(self, tray_id: int) -> None:
+        """Open the sheet of a tray."""
+        self.screens["traysheet"].open_tray(tray_id)  # type: ignore[attr-defined]
+        self.go_to("traysheet")
+
+    # --- books
+
+    @Slot()
+    def new_book(self) -> None:
+        """Let the grower start a book of their own."""
+        NewBook(books_folder(), self._make_book, self).exec()
+
+    def _make_book(self, folder: Path) -> None:
+        """Make a book and open it; raises `BookError`."""
+        self.show_book(Book.create(folder))
+        self.tell(self.tr("Your book stands in {folder}.").format(folder=folder))
+
+    @Slot()
+    def choose_book(self) -> None:
+        """Let the grower choose the folder of a book."""
+        folder = ask_folder(self, self.tr("Open the folder of a book"), books_folder())
+        if folder is not None:
+            self.open_folder(folder)
+
+    @Slot(str)
+    def _open_recent(self, folder: str) -> None:
+        self.open_folder(Path(folder))
+
+    def open_folder(self, folder: Path) -> bool:
+        """Open the book in a folder; False, with a sentence on top, if that cannot be."""
+        if self.book is not None and self.book.folder.resolve() == folder.resolve():
+            return True
+        try:
+            book = Book.open(folder)
+        except BookError as error:
+            if isinstance(error, NotABook):
+                self.memory.forget_book(folder)
+                self.top.show_recent(self._other_books())
+            self.trouble.say(str(error))
+            return False
+        self.show_book(book)
+        return True
+
+    @Slot()
+    def open_demo(self) -> None:
+        """Open the demonstration; it is made where it is not there yet."""
+        self.demo_wanted.emit()
+
+    def show_book(self, book: Book) -> None:
+        """Hand an opened book to every screen; the one before is left when its work has stopped."""
+        before = self.book
+        if before is not None:
+            self.work.stop_all()
+        self.book = book
+        self.memory.remember_book(book.folder)
+        self.trouble.forget()
+        self._stale.clear()
+        for screen in self.screens.values():
+            screen.open_book(book)
+        if before is not None:
+            before.close()
+        self._show_book_words()
+        self.go_to("bench")
+        self.book_opened.emit(book.folder)
+
+    def _other_books(self) -> Sequence[Path]:
+        open_now = None if self.book is None else self.book.folder
+        return [book for book in self.memory.recent if book != open_now]
+
+    def _show_book_words(self) -> None:
+        book = self.book
+        self.top.show_recent(self._other_books())
+        self.top.show_choices(self.memory.scheme, self.memory.text_percent)
+        self._show_undo()
+        for name in ("add_trays", "bring_in"):
+            self.actions_by_name[name].setEnabled(book is not None)
+        if book is None:
+            self.setWindowTitle("Evenstand")
+            self.about_book.clear()
+            self.demo_band.hide()
+            return
+        demo = is_demo(book)
+        name = self.tr("The demonstration") if demo else book.folder.name
+        self.setWindowTitle(f"{name} – Evenstand")
+        today = book.today()
+        self.about_book.setText(f"{name} · {today.day} {today:%B %Y}")
+        self.about_book.setToolTip(str(book.folder))
+        self.demo_band.setVisible(demo)
+        if demo:
+            self.demo_band.say(
+                self.tr(
+                    "This is the demonstration: an invented trial of {count} trays with drawn photos, "
+                    "scored on this computer. It stands still on {day}."
+                ).format(count=len(book.trays()), day=f"{today.day} {today:%B}")
+            )
+
+    # --- changes, undo
+
+    @Slot()
+    def _book_changed(self) -> None:
+        self._stale = set(self.screens)
+        if not self._renewing.isActive():
+            self._renew_if_stale()
+
+    @Slot()
+    def _renew_if_stale(self) -> None:
+        """The screen in front follows, at most four times a second; the others as they come to the front."""
+        name = self.place
+        if name not in self._stale:
+            return
+        self._stale.discard(name)
+        self.screens[name].renew()
+        self._show_undo()
+        self._renewing.start()
+
+    def _show_undo(self) -> None:
+        book = self.book
+        try:
+            texts = (None, None) if book is None else (book.undo_text(), book.redo_text())
+        except BookError as error:
+            self.trouble.say(str(error))
+            texts = (None, None)
+        self.top.show_undo(*texts)
+
+    @Slot()
+    def undo(self) -> None:
+        """Take back the last change."""
+        self._turn(back=True)
+
+    @Slot()
+    def redo(self) -> None:
+        """Do again what was taken back."""
+        self._turn(back=False)
+
+    def _turn(self, *, back: bool) -> None:
+        book = self.book
+        if book is None:
+            return
+        try:
+            text = book.undo() if back else book.redo()
+        except BookError as error:
+            self.trouble.say(str(error))
+            return
+        if text is not None:
+            words = self.tr("Taken back: {what}") if back else self.tr("Done again: {what}")
+            self.tell(words.format(what=text))
+            self._renewing.stop()
+            self._book_changed()
+
+    # --- trays and photos
+
+    @Slot()
+    def add_trays(self) -> None:
+        """Let the grower add trays."""
+        if self.book is not None:
+            dialog = NewTrayDialog(self.book, self)
+            dialog.added.connect(self._book_changed)
+            dialog.exec()
+
+    @Slot()
+    def bring_in(self) -> None:
+        """Let the grower choose photos."""
+        kinds = self.tr("Photos ({kinds})").format(kinds=PHOTO_KINDS)
+        chosen, _ = QFileDialog.getOpenFileNames(self, self.tr("Bring in photos"), "", kinds)
+        self.bring_in_files([Path(path) for path in chosen])
+
+    def bring_in_files(self, paths: Sequence[Path]) -> None:
+        """Hand photos or folders to Intake."""
+        if paths and self.book is not None:
+            self.go_to("intake")
+            self.screens["intake"].bring_in(paths)  # type: ignore[attr-defined]
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """Files may be dropped anywhere."""
+        if self.book is not None and _files_in(event.mimeData().urls()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Bring in what was dropped."""
+        event.acceptProposedAction()
+        self.bring_in_files(_files_in(event.mimeData().urls()))
+
+    # --- words and looks
+
+    @Slot(str)
+    def tell(self, sentence: str) -> None:
+        """Say something at the foot, for a while."""
+        self.told.setText(sentence)
+        self._hushing.start()
+
+    def tell_trouble(self, sentence: str) -> None:
+        """Say what went wrong, until it has been read."""
+        self.trouble.say(sentence)
+
+    @Slot()
+    def show_keys(self) -> None:
+        """Show the sheet of keys."""
+        KeySheet(self.screens.values(), self).exec()
+
+    @Slot(str)
+    def _choose_scheme(self, scheme: str) -> None:
+        self.wardrobe.choose(scheme)
+
+    @Slot()
+    def larger_text(self) -> None:
+        """Larger letters."""
+        self._tell_text(self.wardrobe.step_text(+1))
+
+    @Slot()
+    def smaller_text(self) -> None:
+        """Smaller letters."""
+        self._tell_text(self.wardrobe.step_text(-1))
+
+    def _tell_text(self, percent: int) -> None:
+        self.tell(self.tr("Text {n} %").format(n=percent))
+
+    @Slot()
+    def _redress(self) -> None:
+        self.top.redress()
+        self.top.show_choices(self.memory.scheme, self.memory.text_percent)
+        for screen in self.screens.values():
+            screen.redress()
+
+    # --- closing
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Stop the work, wait for it, close the book: nothing is half written."""
+        self.memory.geometry = self.saveGeometry()
+        self.memory.keep()
+        self.work.close()
+        if self.book is not None:
+            self.book.close()
+            self.book = None
+        super().closeEvent(event)
+
+
+def is_demo(book: Book) -> bool:
+    """Whether a book is the demonstration."""
+    return book.setting("demonstration") is not None
+
+
+def _files_in(urls: Sequence[QUrl]) -> list[Path]:
+    return [Path(url.toLocalFile()) for url in urls if url.isLocalFile()]
