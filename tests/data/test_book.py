@@ -7,6 +7,7 @@ import pytest
 
 from data.book import Book
 from data.errors import BookError, TagTaken
+from data.judged import Judged
 from data.records import Known, NeedsCorners, NeedsTray, PhotoState, Refused, Said, Stored, TakenFrom, TrayId
 from tests.data.builders import NOON, Patch, a_note, a_score, a_tray, bring, score_note
 from vision.reason import Reason
@@ -31,6 +32,23 @@ def test_bringing_a_photo_in_twice_changes_nothing(book: Book, phone: Path) -> N
     second = bring(book, phone / "IMG_1.jpg")
 
     assert second == Known(photo_id=first.photo_id, name="IMG_1.jpg")
+    assert (count(book, "photo"), count(book, "score")) == (1, 1)
+
+
+def test_two_windows_that_keep_one_photo_at_the_same_time_keep_it_once(
+    book: Book, phone: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path = a_note(phone, tag=10)
+    with Book.open(book.folder) as other:
+        copy = book._copy
+
+        def copy_while_the_other_is_faster(judged: Judged, source: Path) -> None:
+            assert isinstance(bring(other, path), Stored)
+            copy(judged, source)
+
+        monkeypatch.setattr(book, "_copy", copy_while_the_other_is_faster)
+
+        assert isinstance(bring(book, path), Known)
     assert (count(book, "photo"), count(book, "score")) == (1, 1)
 
 

@@ -176,8 +176,8 @@ class Counting(Executor):
 
 
 def test_only_a_few_photos_are_handed_out_ahead(book: Book, phone: Path, pool: Executor) -> None:
-    for n in range(50):
-        a_note(phone, f"{n}.jpg", tag=10, number=n)
+    for n in range(30):
+        a_note(phone, f"{n}.jpg", tag=10, number=n, slow=0.02)
     counting = Counting(pool)
 
     run([phone], book, counting)
