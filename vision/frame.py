@@ -1,0 +1,236 @@
+"""Frame: where no station is seen, the tray's inner area found in the photo, with an honest confidence.
+
+In    `Photo`
+Out   `Corners` in the stored photo with a confidence; None where no tray can even be guessed
+Not   the networks (`framenet.py`), the geometry of the fit (`framefit.py`), stations (`station.py`)
+
+First a network says where the tray lies in the whole photo. Then a rectified view is cut out and a second
+network gives, for every column, the chance of each row to hold the upper or lower inner side, for every row
+the same for left and right; a tray of known size is fitted to that. It is done again with four views of other
+sizes and mirrorings. How much the four disagree, how sharp the sides are seen and how well a rigid tray suits
+them decide the confidence (`confidence`): it was fitted on trays that the networks had not seen.
+"""
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+
+from vision.corners import Corners, CornersFrom, order_by_upright
+from vision.framefit import CORNERS_MM, HALF_MM, Array, Points, Pose, first_pose, fitted, inverse, through
+from vision.framenet import VIEW_MM, VIEW_SIZE, SideMaps, place_map, side_maps
+from vision.photo import Photo, Pixels, in_srgb
+
+__all__ = ["Finding", "find_frame", "search"]
+
+LONGEST_PX = 640  # of the reduced photo: twice as fine as the rectified view
+LEAST_AREA = 0.02  # of the map: anything smaller is no tray that could be scored
+LIKELY = 0.5
+CELL_MM = 2 * VIEW_MM[0] / VIEW_SIZE[0]
+SHARPEST_MM = 1.5  # no side is trusted better than that at one place
+ALIKE = 6.0  # neighbouring places that err together
+WINDOWS = (96.0, 12.0, 6.0)  # cells on either side that are looked at, from first to last
+# zoom, shift (mm), mirrored in x, in y
+VIEWS = ((1.0, 0.0, 0.0, 1, 1), (1.06, 7.0, -5.0, -1, 1), (0.95, -6.0, 6.0, 1, -1), (1.02, 4.0, 8.0, -1, -1))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Finding:
+    """A tray fitted to what the networks say, and what tells how far it can be trusted."""
+
+    pose: Pose  # in the reduced photo
+    spread_mm: float  # standard error of the least certain corner, from the fit
+    discord_mm: float  # by how much the views disagree about the worst corner
+    misfit: float  # of a rigid tray, in expected errors
+    sight: tuple[
+        float, float, float, float
+    ]  # how sharply each side is seen: top, bottom, left, right; 1 is well
+    rim: float  # share of the rim seen
+    roughly_mm: float  # from the first guess to the last
+    peak: float  # highest chance in the map of the whole photo
+
+
+def find_frame(photo: Photo) -> Corners | None:
+    """The tray's inner area in a photo without station.
+
+    Returns
+    -------
+    Corners or None
+        `confidence` 0 to 1, from 0.5 on it may be used unasked; None where nothing looks like a tray.
+
+    Raises
+    ------
+    ModelDamaged
+        If the networks' files are not those of this version.
+    """
+    share = min(1.0, LONGEST_PX / max(photo.size_stored))
+    width, height = photo.size_stored
+    size = (max(1, round(width * share)), max(1, round(height * share)))
+    small = np.asarray(cv2.resize(photo.pixels, size, interpolation=cv2.INTER_AREA), np.uint8)
+    finding = search(in_srgb(small, photo.profile), photo.focal_35mm)
+    if finding is None:
+        return None
+    stretch = np.array([width / size[0], height / size[1]])
+    points = [(float(x), float(y)) for x, y in finding.pose.corners * stretch]
+    return Corners(
+        points=order_by_upright(points, photo.turns, photo.size_stored),
+        found_by=CornersFrom.FRAME,
+        confidence=confidence(finding),
+        tilt_deg=finding.pose.tilt_deg,
+        focal_px=math.exp(finding.pose.values[6]) * float(stretch.mean()),
+    )
+
+
+def search(small: Pixels, focal_35mm: float | None) -> Finding | None:
+    """The tray in a photo reduced to 640 px."""
+    chance, to_photo = place_map(small)
+    start = _guess(chance, to_photo, (small.shape[1], small.shape[0]), focal_35mm)
+    if start is None:
+        return None
+    view = _view(start, VIEWS[0])
+    maps = side_maps(small, [view])
+    pose = start
+    for window in WINDOWS[:2]:
+        pose = fitted(pose, _points(maps, [view], (VIEWS[0],), pose, window))
+    views = [_view(pose, way) for way in VIEWS]
+    maps = side_maps(small, views)
+    pose = fitted(pose, _points(maps, views, VIEWS, pose, WINDOWS[1]))
+    points = _points(maps, views, VIEWS, pose, WINDOWS[2])
+    last = fitted(pose, points)
+    alone = [
+        fitted(last, _points([one], [seen], (way,), last, WINDOWS[1]))
+        for one, seen, way in zip(maps, views, VIEWS, strict=True)
+    ]
+    back = inverse(last.matrix)
+    apart = [np.linalg.norm(through(back, pose.corners) - CORNERS_MM, axis=1).max() for pose in alone]
+    moved = np.linalg.norm(through(back, start.corners) - CORNERS_MM, axis=1).max()
+    return Finding(
+        pose=last,
+        spread_mm=last.spread_mm,
+        discord_mm=float(np.max(apart)),
+        misfit=_misfit(last, points),
+        sight=_sight(points),
+        rim=float(np.mean([(one.rim > LIKELY).mean() for one in maps])),
+        roughly_mm=float(moved),
+        peak=float(chance.max()),
+    )
+
+
+def confidence(finding: Finding) -> float:
+    """Chance, 0 to 1, that no corner is off by more than 10 mm."""
+    sure = finding.discord_mm < 3 and finding.misfit < 1 and min(finding.sight) > 0.6
+    return 0.8 if sure else 0.4 / (1 + finding.discord_mm / 10)
+
+
+def _guess(
+    chance: NDArray[np.float32], to_photo: Array, size: tuple[int, int], focal: float | None
+) -> Pose | None:
+    """Pose from the outline of the largest likely patch; None where there is none."""
+    likely = (chance > LIKELY).astype(np.uint8)
+    outlines, _ = cv2.findContours(likely, cv2.RETR_EXTERNAL, cv2.CHAIN_APPROX_NONE)
+    if not outlines:
+        return None
+    outline = max(outlines, key=cv2.contourArea)
+    if cv2.contourArea(outline) < LEAST_AREA * chance.size:
+        return None
+    box = cv2.boxPoints(cv2.minAreaRect(outline)) + 0.5
+    rows, columns = chance.shape
+    ring = outline[:, 0]
+    inner = (ring > 0).all(axis=1) & (ring[:, 0] < columns - 1) & (ring[:, 1] < rows - 1)
+    edge = through(to_photo, ring[inner] + 0.5)
+    quad = through(to_photo, np.asarray(box, float))
+    if np.linalg.norm(quad[1] - quad[0]) < np.linalg.norm(quad[2] - quad[1]):
+        quad = np.roll(quad, -1, axis=0)
+    pose = first_pose(quad, size, focal)
+    if len(edge) < 12:
+        return pose
+    for _ in range(4):
+        pose = fitted(pose, _nearest(pose, edge), rounds=3)
+    return pose
+
+
+def _nearest(pose: Pose, edge: Array) -> Points:
+    """Outline points with the sides that they lie nearest to."""
+    places = through(inverse(pose.matrix), edge)
+    off = np.column_stack(
+        [
+            places[:, 1] + HALF_MM[1],
+            places[:, 1] - HALF_MM[1],
+            places[:, 0] + HALF_MM[0],
+            places[:, 0] - HALF_MM[0],
+        ]
+    )
+    sides = np.abs(off).argmin(axis=1)
+    return Points(places=edge, sides=sides, weights=np.full(len(edge), 1 / 8.0**2 / ALIKE))
+
+
+def _view(pose: Pose, way: tuple[float, float, float, int, int]) -> Array:
+    """Homography from view px to the reduced photo: inner area in the middle, a little off where asked."""
+    zoom, right, down, mirror_x, mirror_y = way
+    mm = VIEW_MM[0] / VIEW_SIZE[0]
+    x, y = mm * mirror_x / zoom, mm * mirror_y / zoom
+    to_mm = np.array([[x, 0, right - x * VIEW_SIZE[0] / 2], [0, y, down - y * VIEW_SIZE[1] / 2], [0, 0, 1]])
+    return np.asarray(pose.matrix @ to_mm, float)
+
+
+def _points(
+    maps: Sequence[SideMaps],
+    views: Sequence[Array],
+    ways: Sequence[tuple[float, float, float, int, int]],
+    pose: Pose,
+    window: float,
+) -> Points:
+    """Where the sides are, place by place, as far as seen within a window around the pose."""
+    places, sides, weights = [], [], []
+    for one, view, way in zip(maps, views, ways, strict=True):
+        ring = through(inverse(view), pose.corners) / 2
+        mirror_x, mirror_y = way[3] < 0, way[4] < 0
+        for side, (first, second) in enumerate(((0, 1), (3, 2), (0, 3), (1, 2))):
+            across = 1 if side < 2 else 0
+            swapped = mirror_y if side < 2 else mirror_x
+            table = (one.top, one.bottom, one.left, one.right)[side ^ swapped]
+            found, weight = _along(table, ring[first], ring[second], across, window)
+            places.append(through(view, 2 * found))
+            sides.append(np.full(len(found), side))
+            weights.append(weight * way[0] ** 2 / len(maps))
+    return Points(places=np.concatenate(places), sides=np.concatenate(sides), weights=np.concatenate(weights))
+
+
+def _along(table: NDArray[np.float32], a: Array, b: Array, across: int, window: float) -> tuple[Array, Array]:
+    """Points (n, 2) in cells and their weights, for one side of one view that runs from a to b."""
+    place = np.arange(0, len(table), 2) + 0.5
+    share = (place - a[1 - across]) / (b - a)[1 - across]
+    expected = a[across] + share * (b - a)[across]
+    counts = (share > 0.03) & (share < 0.97) & (expected > 0) & (expected < table.shape[1])
+    place, expected, chance = place[counts], expected[counts], table[::2][counts].astype(float)
+    cell = np.arange(table.shape[1]) + 0.5
+    chance = chance * (np.abs(cell - expected[:, None]) <= window)
+    mass = chance.sum(axis=1) + 1e-9
+    mean = (chance * cell).sum(axis=1) / mass
+    var = (chance * (cell - mean[:, None]) ** 2).sum(axis=1) / mass
+    weight = mass / (CELL_MM**2 * var + SHARPEST_MM**2) / (ALIKE / 2)
+    points = np.empty((len(place), 2))
+    points[:, 1 - across], points[:, across] = place, mean
+    return points, weight
+
+
+def _misfit(pose: Pose, points: Points) -> float:
+    """Root of the weighted mean square distance of the points from the fitted sides, in their own errors."""
+    places = through(inverse(pose.matrix), points.places)
+    off = np.where(points.sides < 2, places[:, 1], places[:, 0])
+    off = off - np.array([-HALF_MM[1], HALF_MM[1], -HALF_MM[0], HALF_MM[0]])[points.sides]
+    return float(np.sqrt((points.weights * off**2).sum() / points.weights.sum()))
+
+
+def _sight(points: Points) -> tuple[float, float, float, float]:
+    """Mean weight by side, 1 where the whole side is seen as sharply as can be."""
+    best = 1 / (CELL_MM**2 * 0.7 + SHARPEST_MM**2) / (ALIKE / 2) / len(VIEWS)
+    each = [
+        float(points.weights[points.sides == side].mean()) if (points.sides == side).any() else 0.0
+        for side in range(4)
+    ]
+    top, bottom, left, right = (value / best for value in each)
+    return top, bottom, left, right

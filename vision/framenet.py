@@ -1,0 +1,134 @@
+"""Frame networks: a reduced photo -> where the tray lies roughly, where its sides are in rectified views.
+
+In    pixels of the reduced photo (uint8 RGB); for the sides, homographies of rectified views
+Out   *place*: chance (h, w) that a pixel of a 128 x 96 map belongs to the inner area, also under leaves;
+      *sides*: for each view and side the chance of each row (column) along it, see `SideMaps`
+Not   what follows from it (`frame.py`), how it was learned (`training/`)
+
+The files are checked by their digests before they are read. Networks are kept once per thread: OpenCV's
+are not made to be shared.
+"""
+
+import hashlib
+import threading
+from dataclasses import dataclass
+from functools import lru_cache
+from pathlib import Path
+
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+
+from vision.framefit import Array
+from vision.photo import Pixels
+
+__all__ = ["BEYOND", "VIEW_MM", "VIEW_SIZE", "ModelDamaged", "SideMaps", "place_map", "side_maps"]
+
+FOLDER = Path(__file__).parent / "models"
+DIGESTS = {
+    "frame_place": "da546c008256e919248024805a85260cbc391613749bafee95b31021861d1c26",
+    "frame_sides": "db3c4046d6e1042823ad634c284a9ebfd0f180442fab057f03fb8f80f9a9c939",
+}
+PLACE_SIZE = (256, 192)
+VIEW_SIZE = (320, 192)
+VIEW_MM = (640.0, 384.0)
+BEYOND = (114, 114, 114)  # what stands for "outside the photo", in learning too
+
+_kept = threading.local()
+
+
+class ModelDamaged(Exception):  # noqa: N818  an answer to the grower, no fault of ours
+    """A network's file is not the one that belongs to this version."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SideMaps:
+    """Chances for one view: top and bottom (160, 96) by column, left and right (96, 160) by row."""
+
+    top: NDArray[np.float32]
+    bottom: NDArray[np.float32]
+    left: NDArray[np.float32]
+    right: NDArray[np.float32]
+    rim: NDArray[np.float32]  # (96, 160) chance that rim is visible there
+
+
+def place_map(small: Pixels) -> tuple[NDArray[np.float32], Array]:
+    """Chance of inner area, and the homography from that map to the reduced photo, edge coordinates."""
+    to_photo = _whole(small.shape[1], small.shape[0])
+    out = _run("frame_place", [_viewed(small, to_photo, PLACE_SIZE)])
+    chance = 1 / (1 + np.exp(-out[0, 0]))
+    return chance.astype(np.float32), to_photo @ np.diag([2.0, 2.0, 1.0])
+
+
+def side_maps(small: Pixels, views: list[Array]) -> list[SideMaps]:
+    """Chances of the sides in views given by homographies from view px to the reduced photo's px."""
+    out = _run("frame_sides", [_viewed(small, view, VIEW_SIZE) for view in views])
+    return [
+        SideMaps(
+            top=_shares(maps[0].T),
+            bottom=_shares(maps[1].T),
+            left=_shares(maps[2]),
+            right=_shares(maps[3]),
+            rim=(1 / (1 + np.exp(-maps[4]))).astype(np.float32),
+        )
+        for maps in out
+    ]
+
+
+def _shares(logits: NDArray[np.float32]) -> NDArray[np.float32]:
+    weights = np.exp(logits - logits.max(axis=1, keepdims=True))
+    return np.asarray(weights / weights.sum(axis=1, keepdims=True))
+
+
+def _whole(width: int, height: int) -> Array:
+    """From the small whole picture to the photo: lying, as large as fits, in the middle."""
+    across, down = PLACE_SIZE
+    if height > width:  # a quarter turn: the network knows trays at any angle, but its picture lies
+        scale = max(height / across, width / down)
+        return np.array(
+            [
+                [0, -scale, width / 2 + scale * down / 2],
+                [scale, 0, height / 2 - scale * across / 2],
+                [0, 0, 1],
+            ]
+        )
+    scale = max(width / across, height / down)
+    return np.array(
+        [[scale, 0, width / 2 - scale * across / 2], [0, scale, height / 2 - scale * down / 2], [0, 0, 1]]
+    )
+
+
+def _viewed(small: Pixels, to_photo: Array, size: tuple[int, int]) -> Pixels:
+    """The reduced photo through a homography, drawn twice as fine and averaged."""
+    fine = to_photo @ np.array([[0.5, 0, 0.25], [0, 0.5, 0.25], [0, 0, 1]])
+    fine = np.array([[1, 0, -0.5], [0, 1, -0.5], [0, 0, 1]]) @ fine  # cv2 counts from pixel centres
+    drawn = cv2.warpPerspective(
+        small,
+        fine,
+        (2 * size[0], 2 * size[1]),
+        flags=cv2.INTER_LINEAR | cv2.WARP_INVERSE_MAP,
+        borderMode=cv2.BORDER_CONSTANT,
+        borderValue=BEYOND,
+    )
+    return np.asarray(cv2.resize(drawn, size, interpolation=cv2.INTER_AREA), np.uint8)
+
+
+def _run(name: str, pictures: list[Pixels]) -> NDArray[np.float32]:
+    net = _net(name)
+    net.setInput(cv2.dnn.blobFromImages(pictures))
+    return np.asarray(net.forward(), np.float32)
+
+
+def _net(name: str) -> cv2.dnn.Net:
+    nets: dict[str, cv2.dnn.Net] = _kept.__dict__.setdefault("nets", {})
+    if name not in nets:
+        nets[name] = cv2.dnn.readNetFromONNX(np.frombuffer(_model(name), np.uint8))
+    return nets[name]
+
+
+@lru_cache(maxsize=2)
+def _model(name: str) -> bytes:
+    data = (FOLDER / f"{name}.onnx").read_bytes()
+    if hashlib.sha256(data).hexdigest() != DIGESTS[name]:
+        raise ModelDamaged(f"{name}.onnx is damaged or of another version: install the program again")
+    return data
