@@ -1,0 +1,169 @@
+"""Drawn felt, hulls, walls and white fans on drawn media; then a rendered tray with mold, one without."""
+
+from pathlib import Path
+
+import cv2
+import numpy as np
+import pytest
+
+from vision.suspects import Suspect, find_suspects
+from vision.tissue import Label, Mask, Pixels, PlainTissue, TissueMap
+
+PHOTOS = Path(__file__).parent.parent / "photos"
+COIR, HEMP = (94, 68, 48), (150, 126, 90)
+GREY, HULL, WHITE = (112, 112, 110), (60, 58, 56), (238, 238, 236)
+
+
+def a_medium(colour: tuple[int, int, int] = COIR) -> Pixels:
+    """A bare top view at 2 px/mm: one colour with grain."""
+    return _grained(np.ones((508, 1016), bool), np.zeros((508, 1016, 3), np.uint8), colour)
+
+
+def with_felt(top: Pixels, centre_mm: tuple[float, float], radius_mm: float) -> Pixels:
+    """A round grey patch."""
+    return _grained(disc(centre_mm, radius_mm), top, GREY)
+
+
+def disc(centre_mm: tuple[float, float], radius_mm: float) -> Mask:
+    rows, columns = np.mgrid[:508, :1016]
+    x, y = (columns + 0.5) / 2, (rows + 0.5) / 2
+    return np.hypot(x - centre_mm[0], y - centre_mm[1]) <= radius_mm
+
+
+def _grained(where: Mask, top: Pixels, colour: tuple[int, int, int]) -> Pixels:
+    light = np.random.default_rng(3).normal(0, 10, (508, 1016, 1))
+    return np.where(where[..., None], np.clip(np.array(colour) + light, 0, 255), top).astype(np.uint8)
+
+
+def suspects_of(top: Pixels) -> tuple[Suspect, ...]:
+    return find_suspects(top, PlainTissue().label(top, 2.0))
+
+
+@pytest.mark.parametrize("medium", [COIR, HEMP], ids=["coir", "hemp"])
+def test_grey_felt_on_a_brown_medium_is_a_suspect_where_it_lies(medium):
+    (suspect,) = suspects_of(with_felt(a_medium(medium), (200.0, 100.0), 12.0))
+
+    assert suspect.x_mm == pytest.approx(200.0, abs=1.0)
+    assert suspect.y_mm == pytest.approx(100.0, abs=1.0)
+    assert suspect.area_cm2 == pytest.approx(np.pi * 1.2**2, rel=0.15)
+    assert suspect.confidence > 0.5
+
+
+def test_the_outline_goes_around_the_patch():
+    (suspect,) = suspects_of(with_felt(a_medium(), (200.0, 100.0), 12.0))
+
+    away = [np.hypot(x - 200, y - 100) for x, y in suspect.outline_mm]
+
+    assert min(away) > 8
+    assert max(away) < 16
+
+
+def test_the_reason_tells_size_and_what_it_was_compared_with():
+    (suspect,) = suspects_of(with_felt(a_medium(), (200.0, 100.0), 12.0))
+
+    assert suspect.why.startswith("grey felt 2")
+    assert "lighter than the medium around" in suspect.why
+    assert "not white like root hairs" in suspect.why
+
+
+def test_a_clean_tray_has_no_suspect():
+    assert suspects_of(a_medium()) == ()
+
+
+def test_felt_under_one_square_centimetre_is_left_alone():
+    assert suspects_of(with_felt(a_medium(), (200.0, 100.0), 4.0)) == ()
+
+
+def test_two_pieces_six_millimetres_apart_are_one_and_far_ones_two():
+    near = with_felt(with_felt(a_medium(), (190.0, 100.0), 10.0), (213.0, 100.0), 10.0)
+    far = with_felt(with_felt(a_medium(), (150.0, 100.0), 10.0), (250.0, 100.0), 10.0)
+
+    assert len(suspects_of(near)) == 1
+    assert len(suspects_of(far)) == 2
+
+
+def test_larger_felt_is_surer_and_comes_first():
+    top = with_felt(with_felt(a_medium(), (100.0, 100.0), 9.0), (300.0, 100.0), 16.0)
+
+    first, second = suspects_of(top)
+
+    assert first.area_cm2 > second.area_cm2
+    assert first.confidence > second.confidence
+
+
+def test_felt_at_the_wall_is_less_sure_and_says_why():
+    inside, at_wall = (only_suspect_at((200.0, y)) for y in (120.0, 14.0))
+
+    assert at_wall.confidence < inside.confidence / 2
+    assert "wall" in at_wall.why
+    assert "wall" not in inside.why
+
+
+def only_suspect_at(centre_mm: tuple[float, float]) -> Suspect:
+    """What is said of felt that the tissue method is sure of."""
+    chance = disc(centre_mm, 13.0).astype(np.float32)
+    labels = np.full((508, 1016), Label.MEDIUM, np.uint8)
+    (suspect,) = find_suspects(with_felt(a_medium(), centre_mm, 13.0), TissueMap(labels=labels, fuzz=chance))
+    return suspect
+
+
+def test_hulls_of_the_same_grey_all_over_are_no_suspects():
+    top = a_medium()
+    for x in range(60, 460, 30):
+        for y in range(40, 220, 30):
+            top = with_felt(top, (float(x), float(y)), 6.5)
+
+    assert suspects_of(top) == ()
+
+
+def test_white_fans_of_root_hairs_are_no_suspects():
+    top = a_medium()
+    for x in range(120, 920, 40):
+        for angle in np.linspace(0, np.pi, 9):
+            end = (int(x + 16 * np.cos(angle)), int(250 + 16 * np.sin(angle)))
+            cv2.line(top, (x, 250), end, WHITE, 1)
+
+    assert suspects_of(top) == ()
+
+
+def test_turning_the_tray_turns_its_suspects():
+    top = with_felt(a_medium(), (200.0, 100.0), 12.0)
+
+    (turned,) = suspects_of(np.ascontiguousarray(np.rot90(top, 2)))
+
+    assert (turned.x_mm, turned.y_mm) == pytest.approx((508 - 200.0, 254 - 100.0), abs=1.0)
+
+
+def test_a_method_that_gives_chances_is_believed_instead_of_its_labels():
+    chance = np.where(disc((300.0, 120.0), 10.0), 0.9, 0.1).astype(np.float32)
+    labels = np.full((508, 1016), Label.MEDIUM, np.uint8)
+    top = with_felt(a_medium(), (300.0, 120.0), 10.0)
+
+    (suspect,) = find_suspects(top, TissueMap(labels=labels, fuzz=chance))
+
+    assert suspect.x_mm == pytest.approx(300.0, abs=1.0)
+
+
+def test_labels_of_another_size_are_refused_loudly():
+    with pytest.raises(ValueError, match="differ in size"):
+        find_suspects(a_medium(), TissueMap(labels=np.zeros((5, 5), np.uint8)))
+
+
+def rendered(name: str) -> Pixels:
+    """A rendered tray, warped by its true corners."""
+    return np.ascontiguousarray(cv2.imread(str(PHOTOS / name))[..., ::-1])
+
+
+def test_mold_on_a_rendered_broccoli_tray_is_found():
+    """Truth of the rendering: felt of 9.8 cm2 is to be seen between leaves."""
+    truth = cv2.imread(str(PHOTOS / "top_felt_labels.png"), cv2.IMREAD_GRAYSCALE) == Label.FUZZ
+    rows, columns = np.nonzero(truth)
+
+    suspects = suspects_of(rendered("top_felt.jpg"))
+
+    assert np.hypot(suspects[0].x_mm - columns.mean() / 2, suspects[0].y_mm - rows.mean() / 2) < 15
+    assert suspects[0].area_cm2 == pytest.approx(truth.sum() / 400, rel=0.3)
+
+
+def test_a_rendered_young_tray_without_mold_is_quiet():
+    assert suspects_of(rendered("top_young.jpg")) == ()
