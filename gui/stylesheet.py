@@ -10,7 +10,7 @@ from pathlib import Path
 
 from gui.tokens import DARK, Tokens, mixed
 
-__all__ = ["style_sheet"]
+__all__ = ["sheet_values", "style_sheet"]
 
 ICONS = Path(__file__).parent / "icons"
 RADIUS = 8  # px, corners
@@ -18,10 +18,18 @@ RADIUS = 8  # px, corners
 
 def style_sheet(t: Tokens, text_percent: int = 100) -> str:
     """The style sheet of the program; sizes of letters follow the text size in %."""
-    values = asdict(t) | {
+    sheet = SHEET
+    for name, value in sheet_values(t, text_percent).items():
+        sheet = sheet.replace(f"@{name}@", value)
+    return sheet
+
+
+def sheet_values(t: Tokens, text_percent: int = 100) -> dict[str, str]:
+    """What the names in the style sheet stand for: the tokens, and shades mixed from them."""
+    return asdict(t) | {
         "faint": mixed(t.soft_ink, t.ground, 0.55),
         "edge": mixed(t.soft_ink, t.sheet, 0.85),
-        "bar": mixed(t.soft_ink, t.sheet, 0.62),
+        "bar": mixed(t.soft_ink, t.sheet, 0.74),
         "pressed": mixed(t.ink, t.sheet, 0.10),
         "accent_hover": mixed(t.accent, t.ink, 0.88),
         "notice_ground": mixed(t.notice, t.sheet, 0.12),
@@ -34,10 +42,6 @@ def style_sheet(t: Tokens, text_percent: int = 100) -> str:
         "icons": ICONS.as_posix(),
         "scheme": "dark" if t == DARK else "light",
     }
-    sheet = SHEET
-    for name, value in values.items():
-        sheet = sheet.replace(f"@{name}@", value)
-    return sheet
 
 
 # Roles, given by `set_role`:

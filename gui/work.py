@@ -14,6 +14,7 @@ import threading
 import time
 from collections.abc import Callable
 from concurrent.futures import Executor, ThreadPoolExecutor
+from functools import partial
 from typing import Any
 
 from PySide6.QtCore import QObject, QThreadPool, QTimer, Signal, Slot
@@ -63,18 +64,26 @@ class Job(QObject):
         """Ask the work to stop at its next look at the token."""
         self.token.cancel()
 
-    def _run(self) -> None:  # in a pool thread
+    def _run(self) -> tuple[str, object]:  # in a pool thread
         self.begun_at = time.monotonic()
         try:
             self.token.check()
-            result = self._task(self.token, self._report)
+            return "finished", self._task(self.token, self._report)
         except Cancelled:
-            self.cancelled.emit()
+            return "cancelled", None
         except Exception as error:  # everything, or the person waits for ever
             log.exception("background work failed: %s", self.words or self._task)
-            self.failed.emit(error)
-        else:
-            self.finished.emit(result)
+            return "failed", error
+
+    def _end(self, how: str, what: object) -> None:  # in the window's thread
+        self.over = True
+        match how:
+            case "finished":
+                self.finished.emit(what)
+            case "failed":
+                self.failed.emit(what)
+            case _:
+                self.cancelled.emit()
 
     def _report(self, done: int, total: int) -> None:
         self.done, self.total = done, total
@@ -85,6 +94,7 @@ class Work(QObject):
     """The parent of all jobs of a window."""
 
     changed = Signal()  # a job began, got on, or ended
+    _ended = Signal(object, str, object)  # job, how, what came out
 
     def __init__(self, parent: QObject | None = None, *, scorers: int | None = None) -> None:
         super().__init__(parent)
@@ -98,6 +108,7 @@ class Work(QObject):
         self._waiting: list[Job] = []
         self._beginning = QTimer(self, singleShot=True, interval=0)
         self._beginning.timeout.connect(self._begin)
+        self._ended.connect(self._end)
         self._closed = False
 
     @property
@@ -114,9 +125,6 @@ class Work(QObject):
         job = Job(task, words, self)
         self._jobs.append(job)
         job.progressed.connect(self.changed)
-        job.finished.connect(self._forget)
-        job.failed.connect(self._forget)
-        job.cancelled.connect(self._forget)
         if self._closed:
             job.cancel()
         self._waiting.append(job)
@@ -129,7 +137,12 @@ class Work(QObject):
         """Only now: whoever started a job has connected to it, and misses nothing of even the shortest."""
         waiting, self._waiting = self._waiting, []
         for job in waiting:
-            (self._long if job.words else self._quick).start(job._run)
+            (self._long if job.words else self._quick).start(partial(self._run, job))
+
+    def _run(self, job: Job) -> None:  # in a pool thread
+        # Told by Work, which outlives the job: a job that told its own end could be deleted by the first
+        # listener while the others have not heard yet (seen in one run of sixty)
+        self._ended.emit(job, *job._run())
 
     def jobs(self) -> tuple[Job, ...]:
         """The jobs that have not ended, in the order of their start."""
@@ -154,14 +167,12 @@ class Work(QObject):
             self._scorers.shutdown(wait=False, cancel_futures=True)
         return done
 
-    @Slot()
-    def _forget(self) -> None:
-        job = self.sender()
-        if isinstance(job, Job) and job in self._jobs:
-            job.over = True
-            self._jobs.remove(job)
-            self.changed.emit()
-            job.deleteLater()
+    @Slot(object, str, object)
+    def _end(self, job: Job, how: str, what: object) -> None:
+        self._jobs.remove(job)
+        job._end(how, what)
+        self.changed.emit()
+        job.deleteLater()
 
 
 def _begin_scorer() -> None:

@@ -1,0 +1,48 @@
+"""A window's surroundings: background work that ends with the test, its own settings, a dressed program."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtWidgets import QApplication
+
+from data.book import Book
+from gui.home import Memory
+from gui.palette import dress
+from gui.tokens import Scheme
+from gui.work import Work
+from tests.gui.rackbook import a_rack_book
+
+
+@pytest.fixture(autouse=True)
+def home(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    folder = tmp_path / "home"
+    monkeypatch.setenv("EVENSTAND_HOME", str(folder))
+    return folder
+
+
+@pytest.fixture
+def dressed(qapp: QApplication) -> QApplication:
+    dress(qapp, Scheme.LIGHT)
+    return qapp
+
+
+@pytest.fixture
+def work(qapp: QApplication) -> Iterator[Work]:
+    made = Work(scorers=1)
+    yield made
+    assert made.close(), "background work did not end"
+    qapp.processEvents()
+
+
+@pytest.fixture
+def memory(tmp_path: Path) -> Memory:
+    folder = tmp_path / "settings"
+    folder.mkdir()
+    return Memory(folder)
+
+
+@pytest.fixture
+def rack_book(tmp_path: Path) -> Iterator[Book]:
+    with a_rack_book(tmp_path / "rack") as book:
+        yield book

@@ -1,0 +1,109 @@
+"""Builders: a book with a rack in it, tiles and looks; places that only note what is asked of them."""
+
+import dataclasses
+from collections.abc import Sequence
+from datetime import date, datetime
+from functools import lru_cache
+from pathlib import Path
+from typing import Any
+
+from PySide6.QtCore import QBuffer, QByteArray, QIODevice
+from PySide6.QtGui import QColor, QImage
+
+from data.book import Book
+from data.records import Look, LookKind, PhotoId, Tile, TrayId, Urgency
+from gui.rack import Standing
+from gui.screen import Screen
+from tests.data.builders import a_note, a_tray, score_note
+
+
+def a_tile(number: int = 1, **special: Any) -> Tile:
+    """Broccoli on coir on shelf A, day 7, 80 % covered, photographed today."""
+    ordinary = {
+        "tray_id": TrayId(number),
+        "code": f"A{number}",
+        "crop": "broccoli",
+        "medium": "coir",
+        "shelf": "A",
+        "position": number,
+        "day": 7,
+        "photo_id": PhotoId(number),
+        "taken_at": datetime(2026, 3, 8, 12),
+        "thumbnail": None,
+        "coverage": 80.0,
+        "growth": ((2, 5.0), (4, 40.0), (7, 80.0)),
+        "open_suspects": 0,
+        "mold": False,
+        "photographed_today": True,
+    }
+    return Tile(**(ordinary | special))
+
+
+def a_look(number: int = 1, **special: Any) -> Look:
+    """Tray A<number> lags, look at it today."""
+    ordinary = {
+        "tray_id": TrayId(number),
+        "code": f"A{number}",
+        "what": LookKind.LAGGING,
+        "urgency": Urgency.TODAY,
+        "since": date(2026, 3, 7),
+        "sentence": "40 % coverage, 21 points behind its block mates.",
+        "first": "Lift the tray: is it dry?",
+    }
+    return Look(**(ordinary | special))
+
+
+def standings(*tiles: Tile) -> tuple[Standing, ...]:
+    return tuple(Standing(tile=tile) for tile in tiles)
+
+
+@lru_cache(maxsize=1)
+def a_thumbnail() -> bytes:
+    """A green JPEG of 320 x 160."""
+    image = QImage(320, 160, QImage.Format.Format_RGB32)
+    image.fill(QColor(40, 140, 60))
+    packed = QByteArray()
+    buffer = QBuffer(packed)
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    image.save(buffer, "JPG")
+    return bytes(packed.data())
+
+
+def a_rack_book(folder: Path, *, per_shelf: Sequence[int] = (2, 1)) -> Book:
+    """Shelves A, B, ... with trays A1, A2, B1, ... of broccoli; the day is 8 March 2026."""
+    book = Book.create(folder)
+    book.add_trays(
+        a_tray(f"{shelf}{n}", shelf=shelf, tag_number=10 + 30 * place + n)
+        for place, (shelf, count) in enumerate(zip("ABCDEFGH", per_shelf, strict=False))
+        for n in range(1, count + 1)
+    )
+    book.forget_changes()
+    book.set_setting("today", "2026-03-08")
+    return book
+
+
+def photograph(book: Book, code: str, folder: Path, **says: Any) -> PhotoId:
+    """A photo of a tray, scored as `says` tells, kept in the book with a picture."""
+    tag = next(tray.tag_number for tray in book.trays() if tray.code == code)
+    note = a_note(folder, f"{code}-{len(book.photos())}.jpg", tag=tag, **says)
+    judged = dataclasses.replace(score_note(note), thumbnail=a_thumbnail())
+    fate = book.keep(judged, note)
+    assert fate.photo_id is not None
+    return fate.photo_id
+
+
+class NotingScreen(Screen):
+    """A place that only notes what is asked of it."""
+
+    def __init__(self, work: Any) -> None:
+        super().__init__(work)
+        self.asked: list[tuple[str, Any]] = []
+
+    def renew(self) -> None:
+        self.asked.append(("renew", None))
+
+    def open_tray(self, tray_id: int) -> None:
+        self.asked.append(("open", tray_id))
+
+    def bring_in(self, paths: Sequence[Path]) -> None:
+        self.asked.append(("bring in", list(paths)))

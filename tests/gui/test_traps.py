@@ -1,0 +1,55 @@
+"""Traps of the window libraries that were met once and must not come back."""
+
+import re
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from PySide6.QtWidgets import QLabel
+from pytestqt.qtbot import QtBot
+
+ROOT = Path(__file__).resolve().parents[2]
+HEAVY = ("cv2", "scipy", "skimage", "pyqtgraph", "pandas", "numpy", "sqlite_utils", "PIL")
+
+
+def test_calls_that_return_nothing_take_no_reference_from_none(qtbot: QtBot) -> None:
+    # PySide6 6.12.0 on Python 3.11 took one at each call, and the process died after some 5,000 of them
+    label = QLabel()
+    qtbot.addWidget(label)
+    before = sys.getrefcount(None)
+
+    for _ in range(200):
+        label.setText("a")
+
+    assert sys.getrefcount(None) > before - 50
+
+
+@pytest.mark.parametrize("module", ["gui.window", "gui.bench", "gui.app"])
+def test_the_window_is_there_before_anything_heavy_is_loaded(module: str) -> None:
+    asked = f"import sys, {module}; print([name for name in {HEAVY!r} if name in sys.modules])"
+    done = subprocess.run(
+        [sys.executable, "-c", asked], cwd=ROOT, capture_output=True, text=True, check=True, timeout=60
+    )
+    assert done.stdout.strip() == "[]"
+
+
+def test_no_text_is_filled_in_before_it_is_translated() -> None:
+    bad = [
+        f"{path.name}:{number}"
+        for path in sorted((ROOT / "gui").rglob("*.py"))
+        for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), start=1)
+        if re.search(r"\b(tr|translate)\(\s*f[\"']", line)
+    ]
+    assert bad == []
+
+
+def test_without_a_display_one_sentence_and_exit_2(tmp_path: Path) -> None:
+    asked = "import sys; from gui.app import run; sys.exit(run())"
+    surroundings = {"PATH": "/usr/bin:/bin", "EVENSTAND_HOME": str(tmp_path), "LANG": "C.UTF-8"}
+    done = subprocess.run(
+        [sys.executable, "-c", asked], cwd=ROOT, env=surroundings, capture_output=True, text=True, timeout=60
+    )
+    assert done.returncode == 2
+    assert "no screen to open a window on" in done.stderr
+    assert "Traceback" not in done.stderr
