@@ -22,7 +22,6 @@ from data.originals import Altered, copy_original, original_path, put, safe_suff
 from data.reader import Reader
 from data.records import (
     Fate,
-    Known,
     NewTray,
     PhotoId,
     Refused,
@@ -61,7 +60,7 @@ class Book(Reader):
             return Refused(photo_id=None, name=judged.name, reason=judged.refusal or Reason.UNREADABLE)
         known = self.known(judged.digest)
         if known is not None:
-            return Known(photo_id=known[0], name=known[1])
+            return known
         try:
             file_time = datetime.fromtimestamp(source.stat().st_mtime)
             with in_words(self.folder):
@@ -81,7 +80,7 @@ class Book(Reader):
         with self.writing() as db:
             known = self.known(judged.digest or "")
             if known is not None:  # another window was faster
-                return Known(photo_id=known[0], name=known[1])
+                return known
             photo = db.table("photo").insert(self._photo_values(judged, file_time)).last_pk
             if judged.score is not None:
                 values = score_row(judged.score, sure=not judged.needs_corners, made_at=datetime.now())

@@ -91,11 +91,12 @@ class Known:
 
     photo_id: PhotoId
     name: str
+    was: str = ""  # what became of it then
 
     @property
     def sentence(self) -> str:
         """The fate in words."""
-        return "already in the book"
+        return f"already in the book: {self.was}" if self.was else "already in the book"
 
 
 Fate = Stored | NeedsTray | NeedsCorners | Refused | Known

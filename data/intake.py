@@ -14,13 +14,14 @@ import multiprocessing
 import os
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from concurrent.futures import FIRST_COMPLETED, BrokenExecutor, Executor, Future, ProcessPoolExecutor, wait
+from dataclasses import replace
 from pathlib import Path
 
 from data.book import Book
 from data.cancel import CancelToken
 from data.judged import Judged, score_again, score_for_book
 from data.originals import SUFFIXES, digest_of, put
-from data.records import Fate, Known, PhotoId, Pictures, Refused
+from data.records import Fate, PhotoId, Pictures, Refused
 from vision.reason import Reason
 
 __all__ = ["Scorer", "found_photos", "intake", "make_pictures", "rescore", "score_for_book"]
@@ -137,7 +138,7 @@ class _Batch:
             return
         known = self._book.known(digest)
         if known is not None:
-            yield path, Known(photo_id=known[0], name=path.name)
+            yield path, replace(known, name=path.name)
         elif digest in self._digests:
             twins.append(path)
         else:

@@ -22,6 +22,7 @@ from data.records import (
     DayNumbers,
     GrowthPoint,
     KeptScore,
+    Known,
     PhotoId,
     PhotoRow,
     PhotoState,
@@ -190,12 +191,14 @@ class Reader(Store):
 
     # --- photos
 
-    def known(self, digest: str) -> tuple[PhotoId, str] | None:
-        """The photo with these bytes and its name, if it was brought in before."""
+    def known(self, digest: str) -> Known | None:
+        """The photo with these bytes and what became of it, if it was brought in before."""
         row = self._row(queries.PHOTO_BY_DIGEST, digest=digest)
-        return None if row is None else (row["id"], row["name"])
+        if row is None:
+            return None
+        return Known(photo_id=row["id"], name=row["name"], was=self.photo(row["id"]).sentence)
 
-    def known_file(self, path: Path) -> tuple[PhotoId, str] | None:
+    def known_file(self, path: Path) -> Known | None:
         """The same for a file; raises OSError where it cannot be read."""
         return self.known(digest_of(path))
 
