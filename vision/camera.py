@@ -17,6 +17,7 @@ Matrix = NDArray[np.float64]
 
 FILM_DIAGONAL_MM = 43.267  # of 36 x 24 mm
 USUAL_FOCAL_35MM = 26.0  # a phone's main camera, from memory
+LEAST_TRIANGLE = 1e-6  # twice the area of three corners, against the square of their spread
 LEAST_TELLING = 1e-3  # of the denominators: below that the plane is too straight on to tell a focal length
 
 
@@ -29,15 +30,24 @@ def homography(plane: Matrix, photo: Matrix) -> Matrix:
     ----------
     Hartley, R. & Zisserman, A. (2004) Multiple View Geometry in Computer Vision. Section 4.1.
     """
+    if any(
+        _in_line(np.delete(np.asarray(points, float), k, axis=0))
+        for points in (plane, photo)
+        for k in range(4)
+    ):
+        raise ValueError("three of the four corners lie on one line")
     rows, right = [], []
     for (x, y), (u, v) in zip(plane, photo, strict=True):
         rows += [[x, y, 1, 0, 0, 0, -u * x, -u * y], [0, 0, 0, x, y, 1, -v * x, -v * y]]
         right += [u, v]
-    try:
-        solved = np.linalg.solve(np.array(rows, float), np.array(right, float))
-    except np.linalg.LinAlgError as error:
-        raise ValueError("three of the four corners lie on one line") from error
+    solved = np.linalg.solve(np.array(rows, float), np.array(right, float))
     return np.append(solved, 1.0).reshape(3, 3)
+
+
+def _in_line(three: Matrix) -> bool:
+    """True where three points (3, 2) span a triangle without area worth the name."""
+    (a, b), (c, d) = three[1] - three[0], three[2] - three[0]
+    return bool(abs(a * d - b * c) <= LEAST_TRIANGLE * float(np.ptp(three, axis=0).max()) ** 2)
 
 
 def local_scale(matrix: Matrix, x: float, y: float) -> tuple[float, float, float]:

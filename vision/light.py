@@ -29,11 +29,12 @@ if TYPE_CHECKING:
 
 __all__ = ["Light", "judge_light", "judge_pixels", "surroundings_tint", "white_balance"]
 
-MOST_BLUR_MM = 2.5  # rise of the best edges; from there on coverage was off by 5 points and more in trials
+MOST_BLUR_MM = 2.4  # rise of the best edges; from there on coverage was off by 5 points and more in trials
 MOST_BURNT_PCT = 8.0  # common practice: 5 to 10 %
 MOST_DARK_PCT = 10.0  # common practice: 5 to 10 %
 LEAST_LIGHTEST = 15.0  # L* of the lightest tenth; four stops too dark, where coverage was off by 7 points
 MOST_FADED_PCT = 15.0  # two channels at their end; two stops too light, where coverage was off by 10 points
+MOST_LIGHTNESS = 87.0  # mean L*; white paper in good light stays below
 CLIPPED = 254
 BURNT = 250  # all three channels: no tissue has any colour left
 BLACK = 3
@@ -104,11 +105,13 @@ def _light(
     faded = 100 - 100 * _at_most(middle, CLIPPED - 1) / total
     clipped = most >= CLIPPED
     glare = clipped & (cv2.subtract(most, least) <= GLARE_SPREAD)
-    clipped_pct = 100 * np.count_nonzero(clipped) / total
+    clipped_pct = 100 * int(np.count_nonzero(clipped)) / total
     too_dark = dark > MOST_DARK_PCT or _percentile(lightness, 90) < LEAST_LIGHTEST
+    exposure = float(lightness.mean())
+    too_bright = burnt > MOST_BURNT_PCT or faded > MOST_FADED_PCT or exposure > MOST_LIGHTNESS
     in_order = (
         Reason.TOO_DARK if too_dark else None,
-        Reason.TOO_BRIGHT if burnt > MOST_BURNT_PCT or faded > MOST_FADED_PCT else None,
+        Reason.TOO_BRIGHT if too_bright else None,
         *refusals,
     )
     neutral = _neutral(patches)
@@ -117,10 +120,10 @@ def _light(
         {} if cast is not None else {"cast": Reason.NO_PATCH}
     )
     return Light(
-        exposure=float(lightness.mean()),
+        exposure=exposure,
         clipped_pct=clipped_pct,
         dark_pct=dark,
-        glare_pct=100 * np.count_nonzero(glare) / total,
+        glare_pct=100 * int(np.count_nonzero(glare)) / total,
         sharpness=laplacian_variance(np.asarray(cv2.cvtColor(pixels, cv2.COLOR_RGB2GRAY), np.uint8)),
         blur_mm=blur_mm,
         cast=cast,

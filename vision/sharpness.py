@@ -23,8 +23,10 @@ __all__ = ["edge_rise_mm", "edge_sigma_px", "laplacian_variance"]
 RISE_PER_SIGMA = 2.5631  # from 10 to 90 % of a step blurred by a Gaussian
 AROUND = 1.15  # rim and the bench beside it give edges even where the tray is bare
 AGAIN_PX = 1.0  # sd of the blur that is added
+OWN_SQUARE_PX = 1 / 3  # variance of the two pixels over which a slope is taken
 STRONGEST = 0.004  # share of pixels, of each direction, that count as edges
 LEAST_EDGES = 60
+LEAST_OF_STEEPEST = 0.15  # corners and shading have gentler slopes than edges that a moving hand has blurred
 LEAST_CONTRAST = 6.0  # codes per px: a weaker gradient is noise
 TAN_22 = math.tan(math.pi / 8)
 
@@ -45,7 +47,7 @@ def laplacian_variance(grey: NDArray[np.uint8]) -> float:
 def edge_rise_mm(photo: Photo, top: TopView) -> float | None:
     """10-90 % rise of the best edges on the tray and close around it, mm; None where there are none.
 
-    Measured at 2 px/mm, where a perfect photo has about 0.9 mm: finer blur does not reach the top view.
+    Measured at 2 px/mm, where a sharp photo has about 0.7 mm: finer blur does not reach the top view.
     """
     quad = tray_quad(top, AROUND)
     width, height = photo.size_stored
@@ -71,7 +73,10 @@ def edge_sigma_px(grey: NDArray[np.uint8]) -> float | None:
     across, down = _slopes(grey)
     slope = np.hypot(across, down)
     again = np.hypot(*_slopes(np.asarray(cv2.GaussianBlur(grey, (0, 0), AGAIN_PX), np.uint8)))
-    widths = [_width(slope[one], again[one]) for one in _directions(across, down)]
+    least = max(
+        LEAST_CONTRAST, LEAST_OF_STEEPEST * float(np.partition(slope.ravel(), -LEAST_EDGES)[-LEAST_EDGES])
+    )
+    widths = [_width(slope[one], again[one], least) for one in _directions(across, down)]
     return max((width for width in widths if width is not None), default=None)
 
 
@@ -90,14 +95,15 @@ def _directions(across: Picture, down: Picture) -> tuple[NDArray[np.bool_], ...]
     return level, upright, ~(level | upright) & alike, ~(level | upright) & ~alike
 
 
-def _width(slope: Picture, again: Picture) -> float | None:
+def _width(slope: Picture, again: Picture, least: float) -> float | None:
     """The middle blur of the strongest edges of one direction, px."""
-    count = int(STRONGEST * slope.size)
-    if count < LEAST_EDGES:
+    count = max(LEAST_EDGES, int(STRONGEST * slope.size))
+    if slope.size < count:
         return None
     strongest = np.argpartition(slope, -count)[-count:]
-    strongest = strongest[slope[strongest] >= LEAST_CONTRAST]
+    strongest = strongest[slope[strongest] >= least]
     if strongest.size < LEAST_EDGES:
         return None
     loss = float(np.median(slope[strongest] / np.maximum(again[strongest], 0.125)))
-    return AGAIN_PX / math.sqrt(max(loss * loss - 1.0, 1e-4))
+    square = AGAIN_PX**2 / max(loss * loss - 1.0, 1e-4) - OWN_SQUARE_PX
+    return math.sqrt(max(square, 0.0))

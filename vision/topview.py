@@ -62,11 +62,12 @@ def make_top_view(photo: Photo, corners: Corners) -> TopView:
     scales = [local_scale(plane, x, y) for x, y in FRAME]
     shrink = float(np.mean([scale[2] for scale in scales]))
     box, times = _crop(photo, corners, shrink)
-    source = _shrunk(photo.pixels, box, times)
+    source = _rimmed(_shrunk(photo.pixels, box, times))
+    origin = (box[0] - times, box[1] - times)  # of the source with its rim, in the photo
     if corners.lens == (0.0, 0.0):
-        fine = _warped(source, plane, box, times)
+        fine = _warped(source, plane, origin, times)
     else:
-        fine = _warped_through_lens(source, plane, box, times, corners.lens, centre, reach)
+        fine = _warped_through_lens(source, plane, origin, times, corners.lens, centre, reach)
     top = cv2.resize(fine, (TOP_WIDTH, TOP_HEIGHT), interpolation=cv2.INTER_AREA)
     tilt = corners.tilt_deg
     return TopView(
@@ -112,9 +113,14 @@ def _shrunk(pixels: Pixels, box: tuple[int, int, int, int], times: int) -> Pixel
     return np.asarray(cv2.resize(part, (wide, high), interpolation=cv2.INTER_AREA), np.uint8)
 
 
-def _warped(source: Pixels, plane: Matrix, box: tuple[int, int, int, int], times: int) -> Pixels:
+def _rimmed(source: Pixels) -> Pixels:
+    """With one pixel more all round: the outer half of the photo's last pixels is not black."""
+    return np.asarray(cv2.copyMakeBorder(source, 1, 1, 1, 1, cv2.BORDER_REPLICATE), np.uint8)
+
+
+def _warped(source: Pixels, plane: Matrix, origin: tuple[int, int], times: int) -> Pixels:
     """The finer top view by one warp; OpenCV counts from pixel centres, hence the half pixels."""
-    to_source = np.diag([1 / times, 1 / times, 1.0]) @ _shift(-box[0], -box[1])
+    to_source = np.diag([1 / times, 1 / times, 1.0]) @ _shift(-origin[0], -origin[1])
     back = _shift(-0.5, -0.5) @ to_source @ plane @ np.diag([1 / FINER, 1 / FINER, 1.0]) @ _shift(0.5, 0.5)
     flags = cv2.INTER_LINEAR | cv2.WARP_INVERSE_MAP
     return np.asarray(
@@ -125,7 +131,7 @@ def _warped(source: Pixels, plane: Matrix, box: tuple[int, int, int, int], times
 def _warped_through_lens(
     source: Pixels,
     plane: Matrix,
-    box: tuple[int, int, int, int],
+    origin: tuple[int, int],
     times: int,
     lens: tuple[float, float],
     centre: Matrix,
@@ -142,8 +148,8 @@ def _warped_through_lens(
     v = (plane[1, 0] * x + plane[1, 1] * y + plane[1, 2]) / below - centre[1]
     square = (u * u + v * v) / reach**2
     bend = 1 + lens[0] * square + lens[1] * square * square
-    across = ((u * bend + centre[0] - box[0]) / times - 0.5).astype(np.float32)
-    down = ((v * bend + centre[1] - box[1]) / times - 0.5).astype(np.float32)
+    across = ((u * bend + centre[0] - origin[0]) / times - 0.5).astype(np.float32)
+    down = ((v * bend + centre[1] - origin[1]) / times - 0.5).astype(np.float32)
     return np.asarray(cv2.remap(source, across, down, cv2.INTER_LINEAR), np.uint8)
 
 

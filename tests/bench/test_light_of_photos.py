@@ -1,6 +1,6 @@
 """How the light of rendered photos is judged, through their true corners: a table with the worst cases.
 
-EVENSTAND_PHOTOS=FOLDER python tests/bench/light_table.py        (photos NAME.jpg with NAME_truth.json)
+EVENSTAND_PHOTOS=FOLDER python tests/bench/test_light_of_photos.py   (photos NAME.jpg with NAME_truth.json)
 """
 
 import json
@@ -9,6 +9,8 @@ import sys
 import time
 from dataclasses import dataclass
 from pathlib import Path
+
+import pytest
 
 ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))
@@ -80,6 +82,18 @@ def table(found: list[Judged]) -> str:
         f"judged in {1000 * times[len(times) // 2]:.0f} ms (median), {1000 * times[-1]:.0f} ms at most"
     )
     return "\n".join(lines)
+
+
+@pytest.mark.sweep
+@pytest.mark.timeout(600)
+@pytest.mark.skipif("EVENSTAND_PHOTOS" not in os.environ, reason="needs EVENSTAND_PHOTOS, photos with truth")
+def test_purple_light_is_refused_and_white_light_is_not():
+    found = judged(Path(os.environ["EVENSTAND_PHOTOS"]))
+    print(table(found))
+
+    white = [one for one in found if one.truth != "purple"]
+    assert [one.name for one in found if one.truth == "purple" and one.light.refusal is None] == []
+    assert sum(one.light.refusal is not None for one in white) <= 0.02 * len(white)
 
 
 if __name__ == "__main__":

@@ -1,6 +1,6 @@
 """How every odd or broken file of a folder ends when it is read: a table, one process a file.
 
-    EVENSTAND_REAL=FOLDER python tests/bench/bad_input.py     (it has manifest.json and f_badinput/)
+    EVENSTAND_REAL=FOLDER python tests/bench/test_bad_input.py     (it has manifest.json and f_badinput/)
 
 In    a folder of files and, in its manifest, in words what should become of each
 Out   one line a file: how it ended, seconds, peak memory; the words it should agree with
@@ -14,6 +14,8 @@ import sys
 import time
 from dataclasses import dataclass
 from pathlib import Path
+
+import pytest
 
 ROOT = Path(__file__).parents[2]
 
@@ -96,6 +98,18 @@ def table(found: list[Ending]) -> str:
         for e in found
     ]
     return "\n".join([*lines, f"{sum(e.as_it_should for e in found)} of {len(found)} as they should be"])
+
+
+@pytest.mark.sweep
+@pytest.mark.timeout(600)
+@pytest.mark.skipif("EVENSTAND_REAL" not in os.environ, reason="needs EVENSTAND_REAL, a folder of bad files")
+def test_every_bad_file_ends_as_it_should_in_bounded_time_and_memory():
+    found = endings(Path(os.environ["EVENSTAND_REAL"]))
+    print(table(found))
+
+    assert [one.file for one in found if not one.as_it_should] == []
+    assert max(one.peak_mb for one in found) < 1000
+    assert max(one.seconds for one in found) < 10
 
 
 if __name__ == "__main__":

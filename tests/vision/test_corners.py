@@ -1,0 +1,100 @@
+"""Four points become the corners of a tray in one fixed order, whatever order they came in."""
+
+from itertools import permutations
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from vision.corners import CornersFrom, by_hand, order_by_upright, plausible
+from vision.photo import Photo
+
+LYING = [(100.0, 100.0), (500.0, 110.0), (510.0, 310.0), (90.0, 300.0)]  # as the top view wants them
+SIZE = (640, 480)
+
+
+def a_photo(turns: int = 0, size: tuple[int, int] = SIZE) -> Photo:
+    return Photo(
+        name="tray.jpg",
+        digest="0" * 64,
+        pixels=np.zeros((size[1], size[0], 3), np.uint8),
+        turns=turns,
+        profile=None,
+        taken_at=None,
+        utc_offset=None,
+        focal_35mm=None,
+        camera=None,
+        notes=(),
+    )
+
+
+def turned_about_its_middle(degrees: float) -> list[tuple[float, float]]:
+    """The corners of a tray of 400 x 200 px, turned clockwise as seen."""
+    angle = np.radians(degrees)
+    turn = np.array([[np.cos(angle), -np.sin(angle)], [np.sin(angle), np.cos(angle)]])
+    quad = np.array([(-200, -100), (200, -100), (200, 100), (-200, 100)]) @ turn.T + (320, 240)
+    return [(float(x), float(y)) for x, y in quad]
+
+
+@pytest.mark.parametrize("points", list(permutations(LYING)))
+def test_any_order_of_the_four_points_gives_the_same_corners(points):
+    assert list(order_by_upright(points, 0, SIZE)) == LYING
+
+
+@given(st.floats(-69, 69))
+def test_up_to_seventy_degrees_the_upper_long_side_comes_first(degrees):
+    quad = turned_about_its_middle(degrees)
+
+    assert list(order_by_upright(quad[2:] + quad[:2], 0, SIZE)) == quad
+
+
+@pytest.mark.parametrize("degrees", [-85, 85])
+def test_of_a_tray_that_stands_upright_the_left_side_comes_first(degrees):
+    ordered = order_by_upright(turned_about_its_middle(degrees), 0, SIZE)
+
+    assert np.mean([x for x, _ in ordered[:2]]) < 320
+
+
+@pytest.mark.parametrize("turns", [0, 1, 2, 3])
+def test_corners_by_hand_are_up_in_the_upright_photo_and_told_in_the_stored_one(turns):
+    photo = a_photo(turns)
+    width, height = photo.size_upright
+    upright = [(0.2 * width, 0.4 * height), (0.8 * width, 0.4 * height)]
+    upright += [(0.8 * width, 0.55 * height), (0.2 * width, 0.55 * height)]
+
+    corners = by_hand(upright[::-1], photo)
+
+    first = {0: (0.2 * 640, 0.4 * 480), 1: (0.4 * 640, 480 - 0.2 * 480)}
+    first |= {2: (640 - 0.2 * 640, 480 - 0.4 * 480), 3: (640 - 0.4 * 640, 0.2 * 480)}
+    assert corners.points[0] == pytest.approx(first[turns])
+    assert corners.found_by is CornersFrom.HAND
+    assert corners.confidence == 1.0
+
+
+def test_three_points_are_a_mistake_of_ours():
+    with pytest.raises(ValueError, match="four corners; got 3"):
+        order_by_upright(LYING[:3], 0, SIZE)
+
+
+def test_a_tray_is_plausible_either_way_round():
+    assert plausible(LYING, SIZE)
+    assert plausible(LYING[::-1], SIZE)
+    assert plausible(turned_about_its_middle(40), SIZE)
+
+
+@pytest.mark.parametrize(
+    "points",
+    [
+        pytest.param([LYING[0], LYING[2], LYING[1], LYING[3]], id="crossed"),
+        pytest.param([(100, 100), (500, 100), (300, 150), (100, 300)], id="dented"),
+        pytest.param([(0, 0), (30, 0), (30, 15), (0, 15)], id="tiny"),
+        pytest.param([(100, 100), (300, 100), (300, 300), (100, 300)], id="square"),
+        pytest.param([(10, 100), (630, 100), (630, 200), (10, 200)], id="a shelf"),
+        pytest.param([(200, 100), (300, 100), (600, 300), (20, 300)], id="a road"),
+        pytest.param([(-200, 100), (500, 110), (510, 310), (-190, 300)], id="beyond the photo"),
+        pytest.param([(float("nan"), 100), *LYING[1:]], id="no number"),
+    ],
+)
+def test_what_cannot_be_a_tray_is_not_plausible(points):
+    assert not plausible(points, SIZE)

@@ -1,0 +1,178 @@
+"""Light that cannot be used is refused with its own reason; white balance makes grey things grey."""
+
+from dataclasses import fields, replace
+from pathlib import Path
+
+import cv2
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from vision.cielab import linear
+from vision.corners import Corners, CornersFrom
+from vision.light import Light, judge_light, judge_pixels, surroundings_tint, white_balance
+from vision.photo import Photo, Pixels, read_photo
+from vision.reason import Reason
+from vision.station import Patches
+from vision.topview import make_top_view
+
+PHOTOS = Path(__file__).parents[1] / "photos"
+RIM = ((143.22, 160.6), (1082.35, 237.31), (1112.54, 696.31), (82.34, 678.47))  # handheld.json
+CORNERS = Corners(points=RIM, found_by=CornersFrom.HAND, confidence=1.0)
+GREY_CARD = (0.20, 0.20, 0.20)
+
+
+@pytest.fixture(scope="module")
+def handheld() -> Photo:
+    return read_photo(PHOTOS / "handheld.jpg")
+
+
+def lit(photo: Photo, red: float = 1.0, green: float = 1.0, blue: float = 1.0) -> Photo:
+    """The same scene with its light multiplied, as a camera would take it without correcting anything."""
+    light = np.clip(linear(photo.pixels) * np.array([red, green, blue], np.float32), 0, 1)
+    code = np.where(light <= 0.0031308, 12.92 * light, 1.055 * light ** (1 / 2.4) - 0.055)
+    return replace(photo, pixels=np.rint(255 * code).astype(np.uint8))
+
+
+def painted(photo: Photo, colour: tuple[int, int, int]) -> Photo:
+    """The same tray, filled up with leaves of that colour."""
+    pixels = photo.pixels.copy()
+    cv2.fillConvexPoly(pixels, np.round(RIM).astype(np.int32), colour)
+    return replace(photo, pixels=pixels)
+
+
+def judged(photo: Photo, patches: Patches | None = None) -> Light:
+    return judge_light(photo, make_top_view(photo, CORNERS), patches)
+
+
+def silent_fields(light: Light) -> set[str]:
+    """Fields that are None without a reason, or have both."""
+    missing = {field.name for field in fields(light) if getattr(light, field.name) is None} - {"refusal"}
+    return missing ^ set(light.reasons)
+
+
+def test_a_good_photo_is_used_and_every_missing_number_says_why(handheld):
+    light = judged(handheld)
+
+    assert light.refusal is None
+    assert light.corrected_by == "none"
+    assert light.reasons["cast"] is Reason.NO_PATCH
+    assert silent_fields(light) == set()
+    assert 20 < light.exposure < 70
+
+
+@pytest.mark.parametrize("stops", [-2, -1, 1])
+def test_a_stop_too_little_or_too_much_is_still_used(handheld, stops):
+    assert judged(lit(handheld, *[2.0**stops] * 3)).refusal is None
+
+
+def test_a_photo_six_stops_too_dark_is_refused(handheld):
+    assert judged(lit(handheld, *[2.0**-6] * 3)).refusal is Reason.TOO_DARK
+
+
+def test_a_photo_four_stops_too_bright_is_refused(handheld):
+    assert judged(lit(handheld, *[2.0**4] * 3)).refusal is Reason.TOO_BRIGHT
+
+
+def test_a_blurred_photo_is_refused(handheld):
+    blurred = replace(handheld, pixels=np.asarray(cv2.GaussianBlur(handheld.pixels, (0, 0), 4), np.uint8))
+
+    assert judged(blurred).refusal is Reason.BLURRED
+
+
+@pytest.mark.parametrize("gains", [(1.0, 0.4, 1.0), (1.3, 0.5, 0.9), (0.9, 0.5, 1.4)])
+def test_purple_light_is_refused(handheld, gains):
+    assert judged(lit(handheld, *gains)).refusal is Reason.PURPLE
+
+
+@pytest.mark.parametrize("gains", [(1.4, 1.0, 0.6), (0.8, 1.0, 1.3), (1.0, 1.0, 1.0), (1.1, 1.2, 0.9)])
+def test_white_light_from_warm_to_cold_is_never_purple(handheld, gains):
+    assert judged(lit(handheld, *gains)).refusal is None
+
+
+@pytest.mark.parametrize("leaf", [(190, 40, 90), (150, 90, 160), (120, 20, 60)])
+def test_a_tray_full_of_red_leaves_is_no_purple_light(handheld, leaf):
+    assert judged(painted(handheld, leaf)).refusal is None
+
+
+def test_green_leaves_do_not_hide_purple_light(handheld):
+    purple = lit(handheld, 1.0, 0.4, 1.0)
+
+    assert surroundings_tint(painted(purple, (60, 120, 40)), make_top_view(purple, CORNERS)) < -0.2
+
+
+def test_the_white_patch_decides_where_it_is_seen(handheld):
+    white = Patches(white=(0.8, 0.85, 0.8), grey=None)
+    purple = Patches(white=(0.8, 0.3, 0.8), grey=None)
+
+    assert judged(lit(handheld, 1.0, 0.4, 1.0), white).refusal is None
+    assert judged(handheld, purple).refusal is Reason.PURPLE
+
+
+def test_a_black_and_white_photo_is_refused_though_it_is_stored_in_colour(handheld):
+    grey = cv2.cvtColor(handheld.pixels, cv2.COLOR_RGB2GRAY)
+
+    assert judged(replace(handheld, pixels=np.repeat(grey[:, :, None], 3, axis=2))).refusal is Reason.GREY
+
+
+def test_a_picture_of_unknown_scale_is_judged_without_blur(handheld):
+    light = judge_pixels(handheld.pixels)
+
+    assert light.refusal is None
+    assert light.reasons["blur_mm"] is Reason.NO_SCALE
+    assert silent_fields(light) == set()
+
+
+def strips(*colours: tuple[int, int, int]) -> Pixels:
+    """Ten columns of each colour."""
+    return np.repeat(np.array([colours], np.uint8), 10, axis=1).repeat(20, axis=0)
+
+
+def test_shares_are_counted_by_hand():
+    white, red_end, dark, green = (255, 255, 255), (255, 90, 60), (2, 3, 1), (60, 120, 40)
+    light = judge_pixels(strips(white, red_end, dark, green))
+
+    assert light.clipped_pct == pytest.approx(50.0)  # white and red
+    assert light.glare_pct == pytest.approx(25.0)  # white alone has no colour
+    assert light.dark_pct == pytest.approx(25.0)
+
+
+# white balance
+
+
+@given(st.tuples(*[st.floats(0.12, 0.3)] * 3))
+def test_the_grey_card_comes_out_grey_and_green_keeps_its_value(card):
+    code = np.where(np.array(card) > 0.0031308, 1.055 * np.array(card) ** (1 / 2.4) - 0.055, 0) * 255
+    seen = np.rint(code).astype(np.uint8).reshape(1, 1, 3)
+
+    balanced = white_balance(seen, Patches(white=None, grey=card))
+
+    assert np.ptp(balanced.astype(int)) <= 2
+    assert balanced[0, 0, 1] == seen[0, 0, 1]
+
+
+def test_without_a_patch_nothing_is_changed(handheld):
+    assert white_balance(handheld.pixels, None) is handheld.pixels
+    assert white_balance(handheld.pixels, Patches(white=None, grey=None)) is handheld.pixels
+
+
+def test_light_that_is_too_coloured_is_not_amplified(handheld):
+    lamp = Patches(white=None, grey=(0.3, 0.2, 0.09))
+
+    assert white_balance(handheld.pixels, lamp) is handheld.pixels
+    assert judged(handheld, lamp).corrected_by == "none"
+
+
+def test_cast_is_the_strongest_over_the_weakest_channel(handheld):
+    light = judged(handheld, Patches(white=None, grey=(0.20, 0.20, 0.16)))
+
+    assert light.cast == pytest.approx(1.25)
+    assert light.corrected_by == "patch"
+    assert "cast" not in light.reasons
+
+
+def test_a_neutral_patch_leaves_every_colour_as_it_was(handheld):
+    balanced = white_balance(handheld.pixels, Patches(white=(0.85, 0.85, 0.85), grey=GREY_CARD))
+
+    np.testing.assert_array_equal(balanced, handheld.pixels)
