@@ -17,17 +17,17 @@ import warnings
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from functools import lru_cache
 from io import BytesIO
 from pathlib import Path
-from typing import Any
 
 import cv2
 import numpy as np
 import pi_heif
 from numpy.typing import NDArray
-from PIL import ExifTags, Image, ImageCms, UnidentifiedImageError
+from PIL import Image, UnidentifiedImageError
 
+from vision.exif import camera_notes
+from vision.profile import from_inks, in_srgb, worth_applying
 from vision.reason import Reason
 
 __all__ = [
@@ -131,20 +131,18 @@ def decode_photo(data: bytes, name: str) -> Photo:
         raise PhotoRefused(name, Reason.TOO_BIG)
     image = _opened(data, name)
     _loaded(image, name)
-    exif, details = _exif(image)
-    orientation = exif.get(ExifTags.Base.Orientation)
-    orientation = orientation if orientation in TURNS else 1
-    pixels, profile, notes = _pixels(image, orientation in MIRRORED)
+    noted = camera_notes(image)
+    pixels, profile, notes = _pixels(image, noted.orientation in MIRRORED)
     return Photo(
         name=name,
         digest=hashlib.sha256(data).hexdigest(),
         pixels=pixels,
-        turns=TURNS[orientation],
+        turns=TURNS[noted.orientation],
         profile=profile,
-        taken_at=_taken_at(details),
-        utc_offset=_utc_offset(details),
-        focal_35mm=_positive(details.get(ExifTags.Base.FocalLengthIn35mmFilm)),
-        camera=_camera(exif),
+        taken_at=noted.taken_at,
+        utc_offset=noted.utc_offset,
+        focal_35mm=noted.focal_35mm,
+        camera=noted.camera,
         notes=notes,
     )
 
@@ -197,32 +195,21 @@ def _loaded(image: Image.Image, name: str) -> None:
         raise PhotoRefused(name, Reason.TOO_SMALL)
 
 
-def _exif(image: Image.Image) -> tuple[dict[int, Any], dict[int, Any]]:
-    """Main and photo block of the Exif data, empty where broken. The block of the place is left alone."""
-    try:
-        exif = image.getexif()
-        return dict(exif), dict(exif.get_ifd(ExifTags.IFD.Exif))
-    except Exception:  # broken metadata is no reason to lose the photo
-        return {}, {}
-
-
 def _pixels(image: Image.Image, mirrored: bool) -> tuple[Pixels, bytes | None, tuple[Reason, ...]]:
     """Pixels in RGB, the profile that still has to be applied, and what was done to them.
 
     Strip by strip: at no time does a second whole copy exist beside Pillow's own.
     """
     profile = image.info.get("icc_profile") or None
-    inks = _from_inks(profile) if image.mode == "CMYK" else None
     pixels = np.empty((image.height, image.width, 3), np.uint8)
     for top in range(0, image.height, STRIP_ROWS):
         strip = image.crop((0, top, image.width, min(top + STRIP_ROWS, image.height)))
-        strip = ImageCms.applyTransform(strip, inks) or strip if inks is not None else _in_rgb(strip)
-        rows = np.asarray(strip)
+        rows = np.asarray(from_inks(strip, profile) if image.mode == "CMYK" else _in_rgb(strip))
         pixels[top : top + STRIP_ROWS] = rows[:, ::-1] if mirrored else rows
     pixels.flags.writeable = False
     if image.mode == "CMYK":
         return pixels, None, (Reason.INKS,)
-    return pixels, profile if profile is not None and _transform(profile) is not None else None, ()
+    return pixels, worth_applying(profile), ()
 
 
 def _in_rgb(strip: Image.Image) -> Image.Image:
@@ -231,92 +218,6 @@ def _in_rgb(strip: Image.Image) -> Image.Image:
     if strip.mode == "RGBa":  # premultiplied: divide first
         strip = strip.convert("RGBA")
     return strip.convert("RGB")
-
-
-def _from_inks(profile: bytes | None) -> ImageCms.ImageCmsTransform | None:
-    """From printing inks to sRGB by the file's own profile, None where it has none that works."""
-    if profile is None:
-        return None
-    try:
-        return ImageCms.buildTransform(
-            ImageCms.ImageCmsProfile(BytesIO(profile)),
-            _srgb(),
-            "CMYK",
-            "RGB",
-            renderingIntent=ImageCms.Intent.RELATIVE_COLORIMETRIC,
-        )
-    except (ImageCms.PyCMSError, OSError, ValueError, TypeError):
-        return None
-
-
-@lru_cache(maxsize=1)
-def _srgb() -> ImageCms.ImageCmsProfile:
-    return ImageCms.ImageCmsProfile(ImageCms.createProfile("sRGB"))
-
-
-@lru_cache(maxsize=8)
-def _transform(profile: bytes) -> ImageCms.ImageCmsTransform | None:
-    """From the profile to sRGB; None where it is broken, no RGB profile, or sRGB itself."""
-    try:
-        transform = ImageCms.buildTransform(
-            ImageCms.ImageCmsProfile(BytesIO(profile)),
-            _srgb(),
-            "RGB",
-            "RGB",
-            renderingIntent=ImageCms.Intent.RELATIVE_COLORIMETRIC,
-        )
-    except (ImageCms.PyCMSError, OSError, ValueError, TypeError):
-        return None
-    cube = (np.indices((6, 6, 6)).reshape(3, 6, 36).transpose(1, 2, 0) * 51).astype(np.uint8)
-    moved = np.abs(_applied(cube, transform).astype(int) - cube).max()
-    return None if moved <= 2 else transform
-
-
-def _applied(pixels: Pixels, transform: ImageCms.ImageCmsTransform) -> Pixels:
-    image = Image.fromarray(np.ascontiguousarray(pixels))
-    return np.asarray(ImageCms.applyTransform(image, transform) or image)
-
-
-def _taken_at(details: dict[int, Any]) -> datetime | None:
-    """Exif DateTimeOriginal; None where it is missing, unset, or from a clock that was never set."""
-    try:
-        taken = datetime.strptime(str(details[ExifTags.Base.DateTimeOriginal])[:19], "%Y:%m:%d %H:%M:%S")
-    except (KeyError, ValueError):
-        return None
-    return taken if taken.year >= 2000 else None
-
-
-def _utc_offset(details: dict[int, Any]) -> timedelta | None:
-    """Exif OffsetTimeOriginal, such as +02:00."""
-    try:
-        return datetime.strptime(
-            str(details[ExifTags.Base.OffsetTimeOriginal]).strip("\0 "), "%z"
-        ).utcoffset()
-    except (KeyError, ValueError):
-        return None
-
-
-def _positive(value: Any) -> float | None:
-    try:
-        number = float(value)
-    except (TypeError, ValueError, ZeroDivisionError):
-        return None
-    return number if 0 < number < float("inf") else None
-
-
-def _camera(exif: dict[int, Any]) -> str | None:
-    words = [str(exif.get(tag, "")).strip("\0 ") for tag in (ExifTags.Base.Make, ExifTags.Base.Model)]
-    text = " ".join(word for word in words if word)
-    return "".join(letter for letter in text if letter.isprintable())[:80] or None
-
-
-def in_srgb(pixels: Pixels, profile: bytes | None) -> Pixels:
-    """The same colours in sRGB, by relative colorimetric rendering; unchanged where there is no profile.
-
-    Twelve megapixels cost more than decoding them: convert the top view or a preview, not the photo.
-    """
-    transform = _transform(profile) if profile is not None else None
-    return pixels if transform is None else _applied(pixels, transform)
 
 
 def grey(photo: Photo) -> NDArray[np.uint8]:
