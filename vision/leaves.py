@@ -6,7 +6,8 @@ Not   the ground between (`ground.py`), labels (`tissue.py`)
 
 How the thresholds were had. Those for yellow, red, stems and dull blades: each was walked alone, in turns,
 over 133 rendered trays in white light (and again with white balance and exposure changed at random: sd 10 %
-red, 15 % blue, 40 % light) towards the least error of coverage by crop colour and age, then rounded.
+red, 15 % blue, 40 % light) towards the least error of coverage by crop colour and age, then rounded; `YELLOW`
+and `BLADE_REDNESS` once more on the trays as they are, so far as felt between leaves stayed to be seen.
 `GREEN` and `SURE_RED` come from real photographs of wheat and peanut on soil instead: rendered leaves are
 yellower than many real ones (-8 to -12 do alike there), and bluish soil is redder than any rendered medium.
 """
@@ -24,7 +25,7 @@ GREEN = -11.0  # redness below this is a green leaf ...
 SHADE = 56.0  # ... but soil between leaves is lit green by them: below this local lightness, in %,
 GREEN_IN_SHADE = 3.2  # so much less redness is asked for with each %
 
-YELLOW = 53.0  # yellowness above this plus 1.9 redness is a pale shoot or young leaf; a mat is redder
+YELLOW = 50.0  # yellowness above this plus 1.9 redness is a pale shoot or young leaf; a mat is redder
 YELLOW_SLOPE = 1.9
 YELLOW_REDDEST = 11.0
 YELLOW_LEAST_LOCAL = 52.0  # %
@@ -47,7 +48,7 @@ STEM_TONE = 19.0  # and hardly any colour: a white stem between leaves
 
 BLADE_CANOPY = 0.8  # with so much canopy around,
 BLADE_LOCAL = 45.0  # not dark, %,
-BLADE_REDNESS = -5.5  # and a little green: a dull blade between leaves
+BLADE_REDNESS = -2.0  # and a little green: a dull blade between leaves
 
 PALE = -15.0  # redness above which what has grown is pale: leaves that saw no light, stems
 

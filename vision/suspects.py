@@ -57,6 +57,8 @@ def find_suspects(top: Pixels, tissue: TissueMap, px_per_mm: float = 2.0) -> tup
     if not px_per_mm > 0:
         raise ValueError(f"px_per_mm must be positive, not {px_per_mm}")
     fuzz = tissue.labels == Label.FUZZ if tissue.fuzz is None else tissue.fuzz > 0.5
+    if np.count_nonzero(fuzz) < LEAST_CM2 * 100 * px_per_mm**2:
+        return ()
     scene = _Scene(fuzz=fuzz, labels=tissue.labels, colours=lab(top), px_per_mm=px_per_mm)
     patches = [_judged(patch) for patch in _patches(scene)]
     kept = [patch for patch in patches if patch.confidence >= LEAST_CONFIDENCE]

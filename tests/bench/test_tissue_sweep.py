@@ -2,9 +2,9 @@
 
 Run by hand:  EVENSTAND_PHOTOS=DIR [EVENSTAND_REAL=DIR] pytest -m sweep -s tests/bench/test_tissue_sweep.py
 
-DIR holds NAME.jpg, NAME_classes.png (label of each photo pixel) and NAME_truth.json (`corners_rim_px`, crop,
-day, medium, light, mold). Photos are warped by their true corners, so corners play no part. EVENSTAND_REAL holds
-pictures and masks as its manifest.json lists them (kind a).
+DIR holds NAME.jpg, NAME_classes.png (label of each photo pixel) and NAME_truth.json (`corners_rim_px`,
+crop, day, medium, light, mold). Photos are warped by their true corners, so corners play no part.
+EVENSTAND_REAL holds pictures and masks as its manifest.json lists them (kind a).
 """
 
 import json
