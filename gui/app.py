@@ -20,6 +20,7 @@ from PySide6.QtWidgets import QApplication
 from data.book import Book
 from data.cancel import CancelToken
 from gui.bench import Bench
+from gui.bookdesk import is_demo
 from gui.home import Memory, demo_folder, log_file
 from gui.icon import icon
 from gui.intake import Intake
@@ -27,7 +28,7 @@ from gui.mishap import catch_mishaps, keep_log
 from gui.screen import Screen
 from gui.traysheet import TraySheet
 from gui.wardrobe import Wardrobe
-from gui.window import Window, is_demo
+from gui.window import Window
 from gui.work import Report, Work
 
 __all__ = ["Start", "make_screens", "make_window", "run"]
@@ -92,7 +93,7 @@ class Start(QObject):
         super().__init__(window)
         self._window = window
         window.demo_wanted.connect(self.open_demo)
-        window.book_opened.connect(self._opened)
+        window.desk.opened.connect(self._opened)
         self._warming = QTimer(self, singleShot=True, interval=WARMED_AFTER_MS)
         self._warming.timeout.connect(self._warm)
 
@@ -123,18 +124,16 @@ class Start(QObject):
 
     @Slot(object)
     def _made(self, book: Book) -> None:
-        self._window.show_book(book)
+        self._window.desk.take(book)
 
     @Slot(object)
     def _not_made(self, error: Exception) -> None:
         self._window.tell_trouble(str(error))
 
-    @Slot(Path)
-    def _opened(self, folder: Path) -> None:
+    @Slot(object)
+    def _opened(self, book: Book) -> None:
         """Score what the demonstration still lacks, newest day first; look after the book's backup."""
-        window, book = self._window, self._window.book
-        if book is None:
-            return
+        window = self._window
         if is_demo(book):
             from data.demo import demo_photos
 

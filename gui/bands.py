@@ -32,7 +32,8 @@ class Band(QFrame):
         self.row.addWidget(self.button)
 
     def say(self, sentence: str) -> None:
-        """Show the sentence."""
+        """Show the sentence, with a capital letter."""
+        sentence = sentence[:1].upper() + sentence[1:]
         self.words.setText(sentence)
         self.words.setAccessibleName(sentence)
         self.show()

@@ -234,11 +234,13 @@ class Bench(Screen):
         rack = state.rack
         if rack.filtered:
             return self.tr("{shown} of {count} trays").format(shown=len(rack.standings), count=rack.all_trays)
+        one = self.tr("1 tray")
+        count = one if rack.all_trays == 1 else self.tr("{count} trays").format(count=rack.all_trays)
+        if rack.with_photo == 0:
+            return self.tr("{trays}, no photo yet").format(trays=count)
         if rack.with_photo < rack.all_trays:
-            return self.tr("{count} trays, {photos} with a photo").format(
-                count=rack.all_trays, photos=rack.with_photo
-            )
-        return self.tr("{count} trays").format(count=rack.all_trays)
+            return self.tr("{trays}, {photos} with a photo").format(trays=count, photos=rack.with_photo)
+        return count
 
     @Slot()
     def _fold(self) -> None:

@@ -8,7 +8,7 @@ Each row: shape, word and colour of its urgency; the tray; what it is; the numbe
 """
 
 from collections.abc import Sequence
-from typing import Any
+from typing import Any, NamedTuple
 
 from PySide6.QtCore import (
     QAbstractListModel,
@@ -34,6 +34,7 @@ __all__ = ["LookList", "LookModel"]
 
 LOOK = Qt.ItemDataRole.UserRole + 1
 Index = QModelIndex | QPersistentModelIndex
+LEAST_LETTERS = 75  # of a line of words beside the columns
 WRAPPED = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
 
 
@@ -92,9 +93,9 @@ class LookPainter(QStyledItemDelegate):
         look = index.data(LOOK)
         if not isinstance(look, Look):
             return QSize(width, RACK_TARGET)
-        row = QRect(0, 0, width, 10)
-        sentence, first = self._heights(look, self._columns(row, option.font)[3].width(), option.font)
-        return QSize(width, max(RACK_TARGET, sentence + first + 2 * Space.S + 1))
+        words = columns(QRect(0, 0, width, 10), option.font).words
+        sentence, first = heights(look, words.width(), option.font)
+        return QSize(width, max(RACK_TARGET, words.y() + sentence + first + Space.S + 1))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         """Draw one row."""
@@ -106,7 +107,8 @@ class LookPainter(QStyledItemDelegate):
         state = option.state
         painter.save()
         self._ground(painter, row, index, state)
-        mark, code, what, words = self._columns(row, font)
+        places = columns(row, font)
+        mark, code, what, words = places.mark, places.code, places.what, places.words
         bold = QFont(font)
         bold.setBold(True)
         metrics, bold_metrics = QFontMetrics(font), QFontMetrics(bold)
@@ -122,7 +124,7 @@ class LookPainter(QStyledItemDelegate):
         painter.drawText(what, line, bold_metrics.elidedText(kind_words(look.what), elide, what.width()))
         painter.setFont(font)
         painter.drawText(words, int(WRAPPED), look.sentence)
-        sentence, _ = self._heights(look, words.width(), font)
+        sentence, _ = heights(look, words.width(), font)
         painter.setPen(QColor(t.soft_ink))
         painter.drawText(words.adjusted(0, sentence, 0, 0), int(WRAPPED), first_words(look))
         painter.restore()
@@ -142,27 +144,42 @@ class LookPainter(QStyledItemDelegate):
             painter.setPen(QPen(QColor(t.accent), 2))
             painter.drawRoundedRect(QRectF(row).adjusted(3, 3, -3, -3), RADIUS - 2, RADIUS - 2)
 
-    @staticmethod
-    def _columns(row: QRect, font: QFont) -> tuple[QRect, QRect, QRect, QRect]:
-        """Places of urgency, tray, what it is, words; the first three as wide as their letters need."""
-        letter = QFontMetrics(font).averageCharWidth()
-        top, height = row.y() + Space.S, row.height() - Space.S
-        widths = (letter * 11 + Space.S, letter * 8, letter * 19)
-        places, x = [], row.x() + Space.L
-        for width in widths:
-            places.append(QRect(x, top, width - Space.S, height))
-            x += width
-        return places[0], places[1], places[2], QRect(x, top, row.right() - Space.L - x, height)
 
-    @staticmethod
-    def _heights(look: Look, width: int, font: QFont) -> tuple[int, int]:
-        """Heights of the sentence and of what to do first, wrapped to a width, px."""
-        metrics = QFontMetrics(font)
-        room = QRect(0, 0, max(1, width), 10_000)
-        return (
-            metrics.boundingRect(room, int(WRAPPED), look.sentence).height(),
-            metrics.boundingRect(room, int(WRAPPED), first_words(look)).height(),
+class Columns(NamedTuple):
+    """Places in a row: urgency, tray, what it is, then the words."""
+
+    mark: QRect
+    code: QRect
+    what: QRect
+    words: QRect
+
+
+def columns(row: QRect, font: QFont) -> Columns:
+    """As wide as the letters need; what it is stands above the words where these lack room beside it."""
+    metrics = QFontMetrics(font)
+    letter, line = metrics.averageCharWidth(), metrics.height()
+    x, top = row.x() + Space.L, row.y() + Space.S
+    right, bottom = row.right() - Space.L, row.bottom()
+    mark, code, what = letter * 11 + Space.S, letter * 8, letter * 17
+    first = QRect(x, top, mark - Space.S, line)
+    second = QRect(x + mark, top, code - Space.S, line)
+    x += mark + code
+    if right - x - what < letter * LEAST_LETTERS:
+        return Columns(
+            first, second, QRect(x, top, right - x, line), QRect(x, top + line, right - x, bottom - top)
         )
+    third = QRect(x, top, what - Space.S, line)
+    return Columns(first, second, third, QRect(x + what, top, right - x - what, bottom - top))
+
+
+def heights(look: Look, width: int, font: QFont) -> tuple[int, int]:
+    """Heights of the sentence and of what to do first, wrapped to a width, px."""
+    metrics = QFontMetrics(font)
+    room = QRect(0, 0, max(1, width), 10_000)
+    return (
+        metrics.boundingRect(room, int(WRAPPED), look.sentence).height(),
+        metrics.boundingRect(room, int(WRAPPED), first_words(look)).height(),
+    )
 
 
 class LookList(QListView):

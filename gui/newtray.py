@@ -55,6 +55,7 @@ class NewTrayDialog(QDialog):
         today = book.today()
         self.sown = QDateEdit(QDate(today.year, today.month, today.day), self)
         self.sown.setCalendarPopup(True)
+        self.sown.setDisplayFormat("d MMMM yyyy")
         self.shelf = QLineEdit(self)
         self.tag = QLineEdit(self)
         self.tag.setPlaceholderText(self.tr("10 to 586; leave empty without a tag"))

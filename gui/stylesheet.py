@@ -31,6 +31,7 @@ def sheet_values(t: Tokens, text_percent: int = 100) -> dict[str, str]:
         "edge": mixed(t.soft_ink, t.sheet, 0.85),
         "bar": mixed(t.soft_ink, t.sheet, 0.74),
         "pressed": mixed(t.ink, t.sheet, 0.10),
+        "switched": mixed(t.accent, t.sheet, 0.16),
         "accent_hover": mixed(t.accent, t.ink, 0.88),
         "notice_ground": mixed(t.notice, t.sheet, 0.12),
         "alarm_ground": mixed(t.alarm, t.sheet, 0.12),
@@ -47,7 +48,7 @@ def sheet_values(t: Tokens, text_percent: int = 100) -> dict[str, str]:
 # Roles, given by `set_role`:
 #   QLabel       title, big, soft, small, notice, alarm, calm
 #   QToolButton  place (in the row of places), quiet
-#   QPushButton  main (the one accent button of a screen), quiet (no outline), rack, rack-main (44 px high)
+#   QPushButton  main (the one accent button of a screen), quiet (no outline), switch (44 px, on or off), rack, rack-main (44 px high)
 #   QFrame       sheet (a panel), band-calm, band-notice, band-alarm, line (a hairline), top, foot
 SHEET = """
 QToolTip { background: @raised@; color: @ink@; border: 1px solid @edge@; padding: 6px 8px; }
@@ -88,7 +89,16 @@ QPushButton[role="main"]:disabled, QPushButton[role="rack-main"]:disabled {
   background: @ground@; color: @faint@; border-color: @line@;
 }
 QPushButton[role="rack"], QPushButton[role="rack-main"], QToolButton[role="rack"] { min-height: 32px; }
+QPushButton[role="switch"] { min-height: 32px; padding: 5px 11px; }
+QPushButton[role="switch"]:checked {
+  background: @switched@; color: @ink@; border: 2px solid @accent@; padding: 4px 10px;
+}
+QPushButton[role="switch"]:focus, QPushButton[role="switch"]:checked:focus {
+  border: 2px solid @ink@; padding: 4px 10px;
+}
 QPushButton[role="quiet"], QToolButton[role="quiet"] { background: transparent; border-color: transparent; }
+QToolButton[role="quiet"] { padding: 5px 7px; }
+QToolButton[role="quiet"]:focus { padding: 4px 6px; }
 QPushButton[role="quiet"]:hover, QToolButton[role="quiet"]:hover { background: @pressed@; }
 QPushButton[role="quiet"]:focus, QToolButton[role="quiet"]:focus { border: 2px solid @accent@; }
 QPushButton[role="quiet"]:checked, QToolButton[role="quiet"]:checked { background: @accent@; }
@@ -97,27 +107,27 @@ QFrame[role="top"] { background: @sheet@; border: none; border-bottom: 1px solid
 QFrame[role="foot"] { background: @ground@; border: none; border-top: 1px solid @line@; }
 QToolButton[role="place"] {
   background: transparent; color: @soft_ink@; border: 2px solid transparent; border-radius: 0;
-  border-bottom: 3px solid transparent; padding: 8px 12px 7px 10px; min-height: 28px;
+  border-bottom: 3px solid transparent; padding: 8px 10px 7px 8px; min-height: 28px;
 }
 QToolButton[role="place"]:hover { color: @ink@; background: @raised@; }
 QToolButton[role="place"]:checked { color: @ink@; border-bottom-color: @accent@; background: transparent; }
 QToolButton[role="place"]:focus {
-  border: 2px solid @accent@; border-bottom-width: 3px; padding: 8px 12px 7px 10px;
+  border: 2px solid @accent@; border-bottom-width: 3px; padding: 8px 10px 7px 8px;
 }
 
-QLineEdit, QComboBox, QPlainTextEdit, QTextEdit {
+QLineEdit, QComboBox, QDateEdit, QPlainTextEdit, QTextEdit {
   background: @sheet@; color: @ink@; border: 1px solid @edge@; border-radius: @radius@px;
   padding: 5px 8px; selection-background-color: @accent@; selection-color: @on_accent@;
 }
 QLineEdit { placeholder-text-color: @soft_ink@; }
-QLineEdit, QComboBox { min-height: 20px; }
-QLineEdit:focus, QComboBox:focus, QPlainTextEdit:focus, QTextEdit:focus {
+QLineEdit, QComboBox, QDateEdit { min-height: 20px; }
+QLineEdit:focus, QComboBox:focus, QDateEdit:focus, QPlainTextEdit:focus, QTextEdit:focus {
   border: 2px solid @accent@; padding: 4px 7px;
 }
-QLineEdit:disabled, QComboBox:disabled { color: @faint@; border-color: @line@; background: @ground@; }
-QComboBox { padding-right: 28px; }
-QComboBox::drop-down { border: none; width: 28px; }
-QComboBox::down-arrow { image: url("@icons@/chevron-@scheme@.svg"); width: 14px; height: 14px; }
+QLineEdit:disabled, QComboBox:disabled, QDateEdit:disabled { color: @faint@; border-color: @line@; background: @ground@; }
+QComboBox, QDateEdit { padding-right: 28px; }
+QComboBox::drop-down, QDateEdit::drop-down { border: none; width: 28px; }
+QComboBox::down-arrow, QDateEdit::down-arrow { image: url("@icons@/chevron-@scheme@.svg"); width: 14px; height: 14px; }
 QComboBox QAbstractItemView { background: @raised@; border: 1px solid @edge@; padding: 4px; }
 
 QCheckBox, QRadioButton { spacing: 8px; min-height: 24px; }

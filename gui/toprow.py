@@ -27,7 +27,6 @@ from gui.palette import Space, set_role, tokens_now
 
 __all__ = ["TopRow"]
 
-ICON = QSize(20, 20)
 LETTERS_FOR_UNDO = 22  # of what would be taken back; the tooltip has it all
 
 
@@ -73,7 +72,6 @@ class TopRow(QFrame):
             button.setAccessibleDescription(about)
             button.setCheckable(True)
             button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
-            button.setIconSize(ICON)
             button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
             button.setProperty("place", place.name)
             set_role(button, "place")
@@ -86,7 +84,6 @@ class TopRow(QFrame):
         button = QToolButton(self)
         button.setDefaultAction(action)
         button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
-        button.setIconSize(ICON)
         button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         button.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
         set_role(button, "quiet")
@@ -98,7 +95,6 @@ class TopRow(QFrame):
         button.setToolTip(about)
         button.setAccessibleDescription(about)
         button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
-        button.setIconSize(ICON)
         button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
         button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         button.setMenu(QMenu(button))
@@ -192,6 +188,9 @@ class TopRow(QFrame):
     def redress(self) -> None:
         """Icons in the new ink."""
         t = tokens_now()
+        side = max(20, self.fontMetrics().ascent() + 2)
+        for button in self.findChildren(QToolButton):
+            button.setIconSize(QSize(side, side))
         for place in PLACES:
             self.places[place.name].setIcon(icon(place.icon, t.accent))
         for name in ("undo", "redo", "show_keys"):

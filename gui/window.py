@@ -23,9 +23,9 @@ from PySide6.QtWidgets import (
 )
 
 from data.book import Book
-from data.errors import BookError, NotABook
 from gui.actions import ACTIONS, PLACES
 from gui.bands import Band, TroubleBand
+from gui.bookdesk import BookDesk, is_demo
 from gui.home import Memory, books_folder
 from gui.keysheet import KeySheet
 from gui.newbook import NewBook, ask_folder
@@ -50,7 +50,6 @@ class Window(QMainWindow):
     """The one window of the program."""
 
     demo_wanted = Signal()
-    book_opened = Signal(Path)
 
     def __init__(
         self,
@@ -63,7 +62,7 @@ class Window(QMainWindow):
         super().__init__(parent)
         self.work, self.memory, self.wardrobe = work, memory, wardrobe
         self.screens = dict(screens)
-        self.book: Book | None = None
+        self.desk = BookDesk(work, memory, self)
         self._stale: set[str] = set()
         self._been: list[str] = []
         self.setMinimumSize(*LEAST_SIZE)
@@ -139,12 +138,19 @@ class Window(QMainWindow):
         self.top.text_chosen.connect(self.wardrobe.resize_text)
         self.demo_band.pressed.connect(self.new_book)
         self.wardrobe.changed.connect(self._redress)
+        self.desk.opened.connect(self._show_book)
+        self.desk.trouble.connect(self.tell_trouble)
         for screen in self.screens.values():
             screen.tray_wanted.connect(self.open_tray)
             screen.place_wanted.connect(self.go_to)
             screen.told.connect(self.tell)
             screen.book_changed.connect(self._book_changed)
         self.screens["bench"].trays_wanted.connect(self.add_trays)  # type: ignore[attr-defined]
+
+    @property
+    def book(self) -> Book | None:
+        """The book that is open."""
+        return self.desk.book
 
     # --- places
 
@@ -191,7 +197,7 @@ class Window(QMainWindow):
 
     def _make_book(self, folder: Path) -> None:
         """Make a book and open it; raises `BookError`."""
-        self.show_book(Book.create(folder))
+        self.desk.make(folder)
         self.tell(self.tr("Your book stands in {folder}.").format(folder=folder))
 
     @Slot()
@@ -207,48 +213,28 @@ class Window(QMainWindow):
 
     def open_folder(self, folder: Path) -> bool:
         """Open the book in a folder; False, with a sentence on top, if that cannot be."""
-        if self.book is not None and self.book.folder.resolve() == folder.resolve():
-            return True
-        try:
-            book = Book.open(folder)
-        except BookError as error:
-            if isinstance(error, NotABook):
-                self.memory.forget_book(folder)
-                self.top.show_recent(self._other_books())
-            self.trouble.say(str(error))
-            return False
-        self.show_book(book)
-        return True
+        opened = self.desk.open_folder(folder)
+        self.top.show_recent(self.desk.other_books())
+        return opened
 
     @Slot()
     def open_demo(self) -> None:
         """Open the demonstration; it is made where it is not there yet."""
         self.demo_wanted.emit()
 
-    def show_book(self, book: Book) -> None:
-        """Hand an opened book to every screen; the one before is left when its work has stopped."""
-        before = self.book
-        if before is not None:
-            self.work.stop_all()
-        self.book = book
-        self.memory.remember_book(book.folder)
+    @Slot(object)
+    def _show_book(self, book: Book) -> None:
+        """Hand an opened book to every screen."""
         self.trouble.forget()
         self._stale.clear()
         for screen in self.screens.values():
             screen.open_book(book)
-        if before is not None:
-            before.close()
         self._show_book_words()
         self.go_to("bench")
-        self.book_opened.emit(book.folder)
-
-    def _other_books(self) -> Sequence[Path]:
-        open_now = None if self.book is None else self.book.folder
-        return [book for book in self.memory.recent if book != open_now]
 
     def _show_book_words(self) -> None:
         book = self.book
-        self.top.show_recent(self._other_books())
+        self.top.show_recent(self.desk.other_books())
         self.top.show_choices(self.memory.scheme, self.memory.text_percent)
         self._show_undo()
         for name in ("add_trays", "bring_in"):
@@ -293,35 +279,20 @@ class Window(QMainWindow):
         self._renewing.start()
 
     def _show_undo(self) -> None:
-        book = self.book
-        try:
-            texts = (None, None) if book is None else (book.undo_text(), book.redo_text())
-        except BookError as error:
-            self.trouble.say(str(error))
-            texts = (None, None)
-        self.top.show_undo(*texts)
+        self.top.show_undo(*self.desk.undo_texts())
 
     @Slot()
     def undo(self) -> None:
         """Take back the last change."""
-        self._turn(back=True)
+        self._turned(self.desk.undo(), self.tr("Taken back: {what}"))
 
     @Slot()
     def redo(self) -> None:
         """Do again what was taken back."""
-        self._turn(back=False)
+        self._turned(self.desk.redo(), self.tr("Done again: {what}"))
 
-    def _turn(self, *, back: bool) -> None:
-        book = self.book
-        if book is None:
-            return
-        try:
-            text = book.undo() if back else book.redo()
-        except BookError as error:
-            self.trouble.say(str(error))
-            return
+    def _turned(self, text: str | None, words: str) -> None:
         if text is not None:
-            words = self.tr("Taken back: {what}") if back else self.tr("Done again: {what}")
             self.tell(words.format(what=text))
             self._renewing.stop()
             self._book_changed()
@@ -367,6 +338,7 @@ class Window(QMainWindow):
         self.told.setText(sentence)
         self._hushing.start()
 
+    @Slot(str)
     def tell_trouble(self, sentence: str) -> None:
         """Say what went wrong, until it has been read."""
         self.trouble.say(sentence)
@@ -407,15 +379,8 @@ class Window(QMainWindow):
         self.memory.geometry = self.saveGeometry()
         self.memory.keep()
         self.work.close()
-        if self.book is not None:
-            self.book.close()
-            self.book = None
+        self.desk.close()
         super().closeEvent(event)
-
-
-def is_demo(book: Book) -> bool:
-    """Whether a book is the demonstration."""
-    return book.setting("demonstration") is not None
 
 
 def _files_in(urls: Sequence[QUrl]) -> list[Path]:

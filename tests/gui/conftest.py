@@ -1,10 +1,11 @@
 """A window's surroundings: background work that ends with the test, its own settings, a dressed program."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QApplication, QDialog
 
 from data.book import Book
 from gui.home import Memory
@@ -46,3 +47,24 @@ def memory(tmp_path: Path) -> Memory:
 def rack_book(tmp_path: Path) -> Iterator[Book]:
     with a_rack_book(tmp_path / "rack") as book:
         yield book
+
+
+@pytest.fixture
+def answer(qapp: QApplication) -> Callable[[Callable[[QDialog], None]], None]:
+    """Lets a test deal with the next dialog that opens; what fails in there ends the dialog and the test."""
+
+    def arrange(deal: Callable[[QDialog], None]) -> None:
+        def look() -> None:
+            dialog = QApplication.activeModalWidget()
+            if not isinstance(dialog, QDialog):
+                QTimer.singleShot(20, look)
+                return
+            try:
+                deal(dialog)
+            finally:
+                if dialog.isVisible():
+                    dialog.reject()
+
+        QTimer.singleShot(0, look)
+
+    return arrange

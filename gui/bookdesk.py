@@ -1,0 +1,102 @@
+"""Book desk: which book is open, how another one is opened, and what can be taken back in it.
+
+In    folders; `Work`, which must stop before a book is left; `Memory`, which keeps the recent ones
+Out   `opened` with the book; `trouble` with a sentence; the text of what was undone
+Not   dialogs and words on the screen (`window.py`), what is kept in a book (`data`)
+"""
+
+from collections.abc import Sequence
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal
+
+from data.book import Book
+from data.errors import BookError, NotABook
+from gui.home import Memory
+from gui.work import Work
+
+__all__ = ["BookDesk", "is_demo"]
+
+
+class BookDesk(QObject):
+    """One book lies open at a time, or none."""
+
+    opened = Signal(object)  # the book, handed to every screen before the one before is closed
+    trouble = Signal(str)  # what stands in the way, and what to do
+
+    def __init__(self, work: Work, memory: Memory, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._work, self._memory = work, memory
+        self.book: Book | None = None
+
+    def open_folder(self, folder: Path) -> bool:
+        """Open the book in a folder; False, with a sentence, if that cannot be."""
+        if self.book is not None and self.book.folder.resolve() == folder.resolve():
+            return True
+        try:
+            book = Book.open(folder)
+        except BookError as error:
+            if isinstance(error, NotABook):
+                self._memory.forget_book(folder)
+            self.trouble.emit(str(error))
+            return False
+        self.take(book)
+        return True
+
+    def make(self, folder: Path) -> None:
+        """Make a book in a folder and open it; raises `BookError`."""
+        self.take(Book.create(folder))
+
+    def take(self, book: Book) -> None:
+        """Lay this book open; work on the one before is stopped first, so that it stays whole."""
+        before = self.book
+        if before is not None:
+            self._work.stop_all()
+        self.book = book
+        self._memory.remember_book(book.folder)
+        self.opened.emit(book)
+        if before is not None:
+            before.close()
+
+    def other_books(self) -> Sequence[Path]:
+        """Books opened of late, without the one that is open."""
+        open_now = None if self.book is None else self.book.folder
+        return [book for book in self._memory.recent if book != open_now]
+
+    def undo_texts(self) -> tuple[str | None, str | None]:
+        """What could be taken back and what done again, each None where there is nothing."""
+        if self.book is None:
+            return None, None
+        try:
+            return self.book.undo_text(), self.book.redo_text()
+        except BookError as error:
+            self.trouble.emit(str(error))
+            return None, None
+
+    def undo(self) -> str | None:
+        """Take back the last change; its text, or None where nothing was taken back."""
+        return self._turned(back=True)
+
+    def redo(self) -> str | None:
+        """Do again what was taken back; its text, or None where nothing was done."""
+        return self._turned(back=False)
+
+    def _turned(self, *, back: bool) -> str | None:
+        if self.book is None:
+            return None
+        try:
+            return self.book.undo() if back else self.book.redo()
+        except BookError as error:
+            self.trouble.emit(str(error))
+            return None
+
+    def close(self) -> None:
+        """Close the book; whoever calls has stopped the work."""
+        if self.book is not None:
+            self.book.close()
+            self.book = None
+
+
+def is_demo(book: Book) -> bool:
+    """Whether a book is the demonstration."""
+    return book.setting("demonstration") is not None

@@ -1,0 +1,419 @@
+"""Window: places, books, undo, and what happens on closing; with screens that only note what is asked."""
+
+import sys
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QMimeData, QPointF, Qt, QUrl
+from PySide6.QtGui import QDropEvent
+from PySide6.QtWidgets import QApplication, QDialog, QLabel
+from pytestqt.qtbot import QtBot
+
+from data.book import Book
+from data.cancel import CancelToken
+from gui.actions import ACTIONS, PLACES
+from gui.bench import Bench
+from gui.home import Memory
+from gui.keysheet import KeySheet
+from gui.mishap import catch_mishaps
+from gui.newbook import NewBook
+from gui.newtray import NewTrayDialog
+from gui.tokens import DARK
+from gui.wardrobe import Wardrobe
+from gui.window import Window
+from gui.work import Report, Work
+from tests.gui.rackbook import NotingScreen, a_rack_book, photograph
+
+Maker = Callable[[], Window]
+
+
+@pytest.fixture
+def make_window(qtbot: QtBot, memory: Memory, dressed: QApplication) -> Iterator[Maker]:
+    made: list[Window] = []
+
+    def make() -> Window:
+        work = Work(scorers=1)
+        wardrobe = Wardrobe(dressed, memory)
+        wardrobe.wear()
+        screens = {"bench": Bench(work), "intake": NotingScreen(work), "traysheet": NotingScreen(work)}
+        window = Window(work, memory, wardrobe, screens)
+        wardrobe.setParent(window)
+        work.setParent(window)
+        qtbot.addWidget(window)
+        with qtbot.waitActive(window):
+            window.show()
+        made.append(window)
+        return window
+
+    yield make
+    for window in made:
+        window.close()
+    memory.scheme, memory.text_percent = "system", 100
+    Wardrobe(dressed, memory).wear()
+
+
+@pytest.fixture
+def window(make_window: Maker) -> Window:
+    return make_window()
+
+
+@pytest.fixture
+def with_book(window: Window, tmp_path: Path) -> Window:
+    a_rack_book(tmp_path / "rack").close()
+    assert window.open_folder(tmp_path / "rack")
+    return window
+
+
+def book_of(window: Window) -> Book:
+    assert window.book is not None
+    return window.book
+
+
+# --- places
+
+
+def test_no_key_is_given_twice_and_none_is_missing() -> None:
+    keys = [action.key for action in ACTIONS] + [place.key for place in PLACES]
+    assert all(keys)
+    assert len(set(keys)) == len(keys)
+
+
+def test_places_keep_their_numbers() -> None:
+    assert [(place.name, place.key) for place in PLACES] == [
+        ("bench", "Ctrl+1"),
+        ("intake", "Ctrl+2"),
+        ("traysheet", "Ctrl+3"),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("key", "place"), [(Qt.Key.Key_2, "intake"), (Qt.Key.Key_3, "traysheet"), (Qt.Key.Key_1, "bench")]
+)
+def test_keys_lead_to_the_places(window: Window, qtbot: QtBot, key: Qt.Key, place: str) -> None:
+    qtbot.keyClick(window, key, Qt.KeyboardModifier.ControlModifier)
+    assert window.place == place
+    assert window.top.places[place].isChecked()
+
+
+def test_buttons_lead_to_the_places_and_back_leads_back(window: Window, qtbot: QtBot) -> None:
+    qtbot.mouseClick(window.top.places["intake"], Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(window.top.places["traysheet"], Qt.MouseButton.LeftButton)
+
+    qtbot.keyClick(window, Qt.Key.Key_Left, Qt.KeyboardModifier.AltModifier)
+
+    assert window.place == "intake"
+
+
+def test_a_tray_wanted_on_the_bench_opens_its_sheet(with_book: Window) -> None:
+    with_book.screens["bench"].tray_wanted.emit(2)
+
+    assert with_book.place == "traysheet"
+    assert ("open", 2) in with_book.screens["traysheet"].asked  # type: ignore[attr-defined]
+
+
+# --- books
+
+
+def test_without_a_book_the_bench_says_so(window: Window) -> None:
+    bench = window.screens["bench"]
+    assert isinstance(bench, Bench)
+    assert bench._empty.title.text() == "No book is open"
+    assert window.windowTitle() == "Evenstand"
+
+
+def test_an_opened_book_is_named_and_remembered(with_book: Window, memory: Memory, tmp_path: Path) -> None:
+    assert with_book.windowTitle() == "rack – Evenstand"
+    assert with_book.about_book.text() == "rack · 8 March 2026"
+    assert memory.last_book == tmp_path / "rack"
+
+
+def test_a_folder_without_a_book_is_told_with_what_to_do(
+    window: Window, tmp_path: Path, memory: Memory
+) -> None:
+    memory.remember_book(tmp_path)
+
+    assert not window.open_folder(tmp_path)
+
+    assert "choose the folder that holds book.sqlite" in window.trouble.words.text()
+    assert window.trouble.isVisible()
+    assert memory.last_book is None
+
+
+def test_trouble_stays_until_it_has_been_read(window: Window, qtbot: QtBot) -> None:
+    window.tell_trouble("the disk is full")
+    assert window.trouble.words.text() == "The disk is full"
+
+    qtbot.mouseClick(window.trouble.button, Qt.MouseButton.LeftButton)
+
+    assert window.trouble.isHidden()
+
+
+def test_the_demonstration_says_that_it_is_one(window: Window, tmp_path: Path) -> None:
+    with a_rack_book(tmp_path / "demo") as book:
+        book.set_setting("demonstration", "yes")
+    assert window.demo_band.isHidden()
+
+    window.open_folder(tmp_path / "demo")
+
+    assert window.demo_band.isVisible()
+    assert "invented trial of 3 trays" in window.demo_band.words.text()
+    assert window.demo_band.button.text() == "Start my own book"
+
+
+def test_opening_another_book_stops_the_work_on_the_first(
+    with_book: Window, tmp_path: Path, qtbot: QtBot
+) -> None:
+    first = book_of(with_book)
+
+    def for_ever(cancel: CancelToken, report: Report) -> None:
+        while True:
+            cancel.check()
+            report(1, 2)
+
+    job = with_book.work.start(for_ever, "Scoring photos")
+    qtbot.waitUntil(lambda: job.total == 2)
+    a_rack_book(tmp_path / "second", per_shelf=(4,)).close()
+
+    with qtbot.waitSignal(job.cancelled, timeout=2000):
+        with_book.open_folder(tmp_path / "second")
+
+    assert book_of(with_book) is not first
+    assert with_book.screens["intake"].book is with_book.book
+
+
+def test_books_opened_of_late_are_in_the_menu(with_book: Window, tmp_path: Path) -> None:
+    a_rack_book(tmp_path / "second").close()
+    with_book.open_folder(tmp_path / "second")
+
+    action = next(a for a in with_book.top.book.menu().actions() if a.text() == "rack")
+    action.trigger()
+
+    assert book_of(with_book).folder == tmp_path / "rack"
+
+
+def test_starting_an_own_book_makes_a_folder_and_opens_it(
+    window: Window, qtbot: QtBot, home: Path, answer: Callable[..., None]
+) -> None:
+    def name_it(dialog: QDialog) -> None:
+        assert isinstance(dialog, NewBook)
+        dialog.name.setText("Window sill")
+        qtbot.mouseClick(dialog.start, Qt.MouseButton.LeftButton)
+
+    answer(name_it)
+    window.actions_by_name["new_book"].trigger()
+
+    assert book_of(window).folder == home / "Window sill"
+    assert (home / "Window sill" / "book.sqlite").is_file()
+
+
+def test_a_place_that_is_taken_is_told_in_the_dialog(
+    window: Window, qtbot: QtBot, home: Path, answer: Callable[..., None]
+) -> None:
+    Book.create(home / "My trays").close()
+    said: list[str] = []
+
+    def try_it(dialog: QDialog) -> None:
+        assert isinstance(dialog, NewBook)
+        qtbot.mouseClick(dialog.start, Qt.MouseButton.LeftButton)
+        said.append(dialog.trouble.text())
+        dialog.reject()
+
+    answer(try_it)
+    window.new_book()
+
+    assert "already, left as it is" in said[0]
+    assert window.book is None
+
+
+def test_trays_are_added_one_after_the_other_and_can_be_taken_back(
+    with_book: Window, qtbot: QtBot, answer: Callable[..., None]
+) -> None:
+    def add_two(dialog: QDialog) -> None:
+        assert isinstance(dialog, NewTrayDialog)
+        dialog.code.setText("C1")
+        dialog.crop.setCurrentText("pea")
+        dialog.medium.setCurrentText("wood fibre")
+        dialog.shelf.setText("C")
+        dialog.tag.setText("200")
+        for _ in range(2):
+            qtbot.mouseClick(dialog.add, Qt.MouseButton.LeftButton)
+        dialog.accept()
+
+    answer(add_two)
+    with_book.add_trays()
+    trays = {tray.code: tray for tray in book_of(with_book).trays()}
+    assert (trays["C1"].crop, trays["C1"].tag_number, trays["C2"].tag_number) == ("pea", 200, 201)
+    qtbot.waitUntil(lambda: "C2" in with_book.actions_by_name["undo"].toolTip())
+
+    with qtbot.waitActive(with_book):
+        with_book.activateWindow()
+    qtbot.keyClick(with_book, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+
+    assert "C2" not in {tray.code for tray in book_of(with_book).trays()}
+    assert with_book.told.text() == "Taken back: tray C2 added"
+
+
+def test_a_tray_without_a_crop_is_not_added_and_says_why(
+    with_book: Window, qtbot: QtBot, answer: Callable[..., None]
+) -> None:
+    said: list[str] = []
+
+    def add_one(dialog: QDialog) -> None:
+        assert isinstance(dialog, NewTrayDialog)
+        qtbot.mouseClick(dialog.add, Qt.MouseButton.LeftButton)
+        said.append(dialog.said.text())
+        dialog.reject()
+
+    answer(add_one)
+    with_book.add_trays()
+
+    assert said == ["Say which crop grows in it."]
+    assert len(book_of(with_book).trays()) == 3
+
+
+# --- undo
+
+
+def test_undo_says_what_it_would_take_back_and_all_screens_follow(
+    with_book: Window, tmp_path: Path, qtbot: QtBot
+) -> None:
+    patch = {"x_mm": 100.0, "y_mm": 50.0, "area_cm2": 6.0, "confidence": 0.9}
+    photo = photograph(book_of(with_book), "A1", tmp_path, suspects=[patch])
+    undo, redo = with_book.actions_by_name["undo"], with_book.actions_by_name["redo"]
+    assert not undo.isEnabled()
+    score = book_of(with_book).score(photo)
+    assert score is not None
+    book_of(with_book).say(score.suspects[0].id, "mold")
+    with_book.screens["bench"].book_changed.emit()
+    qtbot.waitUntil(undo.isEnabled)
+    assert undo.toolTip() == "Undo: mold on A1 (Ctrl+Z)"
+
+    qtbot.mouseClick(with_book.top.undo, Qt.MouseButton.LeftButton)
+
+    assert with_book.told.text() == "Taken back: mold on A1"
+    score = book_of(with_book).score(photo)
+    assert score is not None
+    assert score.suspects[0].said is None
+    assert (undo.isEnabled(), redo.isEnabled()) == (False, True)
+    qtbot.keyClick(
+        with_book, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
+    )
+    assert with_book.told.text() == "Done again: mold on A1"
+
+
+def test_a_screen_behind_follows_when_it_comes_to_the_front(with_book: Window, qtbot: QtBot) -> None:
+    sheet = with_book.screens["traysheet"]
+    assert isinstance(sheet, NotingScreen)
+    sheet.asked.clear()
+
+    with_book.screens["bench"].book_changed.emit()
+    assert sheet.asked == []
+    with_book.go_to("traysheet")
+
+    assert sheet.asked == [("renew", None)]
+
+
+# --- photos
+
+
+def test_photos_dropped_anywhere_go_to_intake(with_book: Window, tmp_path: Path) -> None:
+    photo = tmp_path / "a photo.jpg"
+    photo.write_bytes(b"x")
+    dropped = QMimeData()
+    dropped.setUrls([QUrl.fromLocalFile(str(photo)), QUrl("https://example.org/a.jpg")])
+    event = QDropEvent(
+        QPointF(9, 9),
+        Qt.DropAction.CopyAction,
+        dropped,
+        Qt.MouseButton.LeftButton,
+        Qt.KeyboardModifier.NoModifier,
+    )
+
+    with_book.dropEvent(event)
+
+    assert with_book.place == "intake"
+    assert ("bring in", [photo]) in with_book.screens["intake"].asked  # type: ignore[attr-defined]
+
+
+# --- looks
+
+
+def test_dark_and_larger_text_are_worn_at_once_and_kept(window: Window, memory: Memory) -> None:
+    before = window.fontMetrics().height()
+
+    window.top.scheme_chosen.emit("dark")
+    window.actions_by_name["larger_text"].trigger()
+
+    assert window.palette().window().color().name() == DARK.ground.lower()
+    assert window.fontMetrics().height() > before
+    assert (memory.scheme, memory.text_percent) == ("dark", 125)
+
+
+@pytest.mark.parametrize("percent", [100, 150])
+def test_nothing_in_the_top_row_is_cut_off_in_the_least_window(
+    window: Window, percent: int, qtbot: QtBot
+) -> None:
+    window.top.text_chosen.emit(percent)
+    window.resize(window.minimumSize())
+    qtbot.waitUntil(lambda: window.width() == 1024)
+    for button in (*window.top.places.values(), window.top.undo, window.top.redo, window.top.keys):
+        assert button.width() >= button.sizeHint().width(), button.text()
+    assert window.top.keys.geometry().right() <= window.top.width()
+
+
+def test_the_sheet_of_keys_names_every_key(window: Window, qtbot: QtBot) -> None:
+    sheet = KeySheet(window.screens.values(), window)
+    qtbot.addWidget(sheet)
+    words = {label.text() for label in sheet.findChildren(QLabel)}
+    assert {"Ctrl+1", "Ctrl+Z", "F1", "Ctrl+F"} <= words
+    assert {action.words.removesuffix("...") for action in ACTIONS} <= words
+
+
+# --- mishaps and closing
+
+
+def test_a_mistake_of_ours_is_told_and_the_window_goes_on(
+    window: Window, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    monkeypatch.setattr(sys, "excepthook", sys.excepthook)
+    catch_mishaps(window.tell_trouble, tmp_path / "evenstand.log")
+
+    sys.excepthook(ValueError, ValueError("wrong shape"), None)
+
+    assert "Something in the program went wrong" in window.trouble.words.text()
+    assert "wrong shape" not in window.trouble.words.text()
+
+
+def test_closing_waits_for_the_work_and_leaves_the_book_whole(
+    make_window: Maker, tmp_path: Path, qtbot: QtBot
+) -> None:
+    a_rack_book(tmp_path / "rack").close()
+    window = make_window()
+    window.open_folder(tmp_path / "rack")
+    ended: list[str] = []
+
+    def for_ever(cancel: CancelToken, report: Report) -> None:
+        try:
+            while True:
+                cancel.check()
+                report(1, 2)
+        finally:
+            ended.append("ended")
+
+    job = window.work.start(for_ever, "Scoring photos")
+    qtbot.waitUntil(lambda: job.total == 2)
+
+    window.close()
+
+    assert ended == ["ended"]
+    with Book.open(tmp_path / "rack") as again:
+        assert again.is_whole()
+
+
+def test_the_window_comes_back_as_it_was(make_window: Maker) -> None:
+    first = make_window()
+    first.resize(1024, 733)  # the screen of the tests is small, and a window is fitted into its width
+    first.close()
+
+    assert make_window().height() == 733
