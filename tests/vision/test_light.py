@@ -96,6 +96,16 @@ def test_a_tray_full_of_red_leaves_is_no_purple_light(handheld, leaf):
     assert judged(painted(handheld, leaf)).refusal is None
 
 
+def test_a_brick_red_bench_is_no_purple_light_as_long_as_something_pale_lies_there(handheld):
+    pixels = np.full_like(handheld.pixels, (170, 80, 65))
+    tray = np.round((np.array(RIM) - np.mean(RIM, axis=0)) * 1.1 + np.mean(RIM, axis=0)).astype(np.int32)
+    inside = cv2.fillConvexPoly(np.zeros(pixels.shape[:2], np.uint8), tray, 1) > 0
+    pixels[inside] = handheld.pixels[inside]
+    pixels[20:90, 300:900] = (225, 224, 220)  # a sheet of paper
+
+    assert judged(replace(handheld, pixels=pixels)).refusal is None
+
+
 def test_green_leaves_do_not_hide_purple_light(handheld):
     purple = lit(handheld, 1.0, 0.4, 1.0)
 
