@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from functools import lru_cache
 from math import ceil, cos, pi, sin
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QFont, QFontMetricsF, QImage, QPainter, QPen, QPolygonF, QTransform
@@ -25,7 +25,6 @@ if TYPE_CHECKING:
     import numpy as np
     from numpy.typing import NDArray
 
-    from vision.stand import Gap
     from vision.tissue import Labels
 
 __all__ = ["Layer", "Layers", "Mark", "make_layers", "paint_layers"]
@@ -34,7 +33,7 @@ PX_PER_MM = 2.0
 FINE_CM2, COARSE_CM2 = 0.1, 0.2  # smaller specks of canopy would only be noise as an outline
 FINE_MM, COARSE_MM = 0.4, 1.2  # how far a simplified outline may lie from the true one
 FINE_FROM = 3.0  # window pixels per mm from which the finer outline is drawn
-ROOM_FOR_A_NUMBER = 34.0  # window pixels that a cell needs to carry its coverage
+ROOM_AROUND_A_NUMBER = 12.0  # window pixels that a cell must be wider than its number
 
 DARK = QColor(12, 16, 14, 215)
 CANOPY = QColor("#56B4E9")
@@ -51,6 +50,14 @@ class Layer(StrEnum):
     GAPS = "gaps"
     CELLS = "cells"
     SUSPECTS = "suspects"
+
+
+class Outlined(Protocol):
+    """A gap, as measured or as kept."""
+
+    @property
+    def outline_mm(self) -> Sequence[tuple[float, float]]:
+        """Its outer outline, (x, y)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -123,7 +130,7 @@ def make_layers(
     labels: "Labels | None",
     *,
     cells: Sequence[Sequence[float]] | None = None,
-    gaps: Sequence["Gap"] = (),
+    gaps: Sequence[Outlined] = (),
     marks: Sequence[Mark] = (),
     homography: "NDArray[np.float64] | None" = None,
 ) -> Layers:
@@ -272,9 +279,12 @@ def _paint_cells(
         painter.setPen(pen)
         for line in lines:
             painter.drawLine(line)
+    small = QFont(font)
+    small.setPointSizeF(0.85 * font.pointSizeF())
+    room = QFontMetricsF(small).horizontalAdvance("100") + ROOM_AROUND_A_NUMBER
     for cell in layers.cells:
-        if cell.width * zoom >= ROOM_FOR_A_NUMBER and seen.contains(cell.place):
-            _paint_plate(painter, to_window.map(cell.place), cell.text, font, CELLS)
+        if cell.width * zoom >= room and seen.contains(cell.place):
+            _paint_plate(painter, to_window.map(cell.place), cell.text, small, CELLS)
 
 
 def _paint_rings(painter: QPainter, layers: Layers, to_window: QTransform, seen: QRectF, font: QFont) -> None:

@@ -18,18 +18,17 @@ from PySide6.QtGui import (
     QPaintEvent,
     QPen,
     QResizeEvent,
-    QShowEvent,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QGestureEvent, QPinchGesture, QToolButton, QWidget
+from PySide6.QtWidgets import QGestureEvent, QHBoxLayout, QPinchGesture, QToolButton, QWidget
 
 from gui.icon import icon
 from gui.layers import Layer, Layers, paint_layers
 from gui.mips import Mips, level_for
-from gui.palette import RACK_TARGET, Space, set_role, tokens_now
+from gui.palette import RACK_TARGET, Space, tokens_now
 from gui.viewport import Viewport
 
-__all__ = ["PictureView"]
+__all__ = ["PictureView", "ZoomBar"]
 
 STEP = 1.25  # one notch of the wheel, one press of + or -
 PUSH = 60.0  # window pixels that an arrow key moves the picture
@@ -46,6 +45,7 @@ class PictureView(QWidget):
     """Shows one picture; knows nothing of trays."""
 
     layers_switched = Signal(object)  # frozenset[Layer]
+    has_picture = Signal(bool)
 
     def __init__(self, parent: QWidget | None = None, *, margin: float = 0.0) -> None:
         super().__init__(parent)
@@ -61,7 +61,6 @@ class PictureView(QWidget):
         self.setMinimumSize(240, 160)
         self.setAccessibleName(self.tr("Picture of the tray"))
         self.grabGesture(Qt.GestureType.PinchGesture)
-        self._buttons = self._zoom_buttons()
 
     def sizeHint(self) -> QSize:
         """Room for a top view at about half its size."""
@@ -76,8 +75,7 @@ class PictureView(QWidget):
         self.layers = layers or Layers()
         if mips is not None and not same_size:
             self.view = Viewport(picture=mips.size, window=self._window(), margin=self.view.margin).fitted()
-        for button in self._buttons:
-            button.setVisible(mips is not None)
+        self.has_picture.emit(mips is not None)
         self._after_change()
 
     def show_layers(self, shown: frozenset[Layer]) -> None:
@@ -104,6 +102,13 @@ class PictureView(QWidget):
         """The whole picture."""
         self.view = self.view.fitted()
         self._after_change()
+
+    def look_at(self, x: float, y: float, times: float) -> None:
+        """Bring a point of the picture to the middle, `times` larger than when all of it is seen."""
+        if self.mips is not None:
+            middle = self.width() / 2, self.height() / 2
+            self.view = self.view.fitted().zoomed(times, *middle).looking_at(x, y)
+            self._after_change()
 
     def switch(self, layer: Layer) -> None:
         """Switch one layer on or off, as a person does."""
@@ -147,6 +152,11 @@ class PictureView(QWidget):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """The keys of the picture; others go to the screen."""
+        if not self.take_key(event):
+            super().keyPressEvent(event)
+
+    def take_key(self, event: QKeyEvent) -> bool:
+        """Do what the key says; False where it says nothing to a picture."""
         key = Qt.Key(event.key())
         if key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
             self.zoom_in()
@@ -162,7 +172,8 @@ class PictureView(QWidget):
             right, down = ARROWS[key]
             self._push(right * PUSH, down * PUSH)
         else:
-            super().keyPressEvent(event)
+            return False
+        return True
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Zoom at the cursor; a touchpad's fine steps count as parts of a notch."""
@@ -261,51 +272,42 @@ class PictureView(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Keep the place; a fitted picture stays fitted."""
         self.view = self.view.resized(*self._window())
-        self._place_buttons()
 
     def _window(self) -> tuple[float, float]:
         return max(1.0, float(self.width())), max(1.0, float(self.height()))
 
-    def _zoom_buttons(self) -> tuple[QToolButton, ...]:
-        """Closer, back, whole picture; they lie in the lower right corner of the picture."""
-        closer, back, whole = QToolButton(self), QToolButton(self), QToolButton(self)
-        closer.setToolTip(self.tr("Look closer (+)"))
-        back.setToolTip(self.tr("Look from further away (-)"))
-        whole.setToolTip(self.tr("Show the whole picture (0)"))
-        closer.setAccessibleName(self.tr("Look closer"))
-        back.setAccessibleName(self.tr("Look from further away"))
-        whole.setAccessibleName(self.tr("Show the whole picture"))
-        closer.clicked.connect(self.zoom_in)
-        back.clicked.connect(self.zoom_out)
-        whole.clicked.connect(self.fit)
-        buttons = (closer, back, whole)
-        for button in buttons:
+
+class ZoomBar(QWidget):
+    """Closer, back, whole picture: for those who neither roll nor pinch; beside the picture, not on it."""
+
+    def __init__(self, view: PictureView, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(Space.XS)
+        self._buttons: dict[str, QToolButton] = {}
+        for name, words, key, does in (
+            ("zoom-in", self.tr("Look closer"), "+", view.zoom_in),
+            ("zoom-out", self.tr("Look from further away"), "-", view.zoom_out),
+            ("zoom-whole", self.tr("Show the whole picture"), "0", view.fit),
+        ):
+            button = QToolButton(self)
+            button.setToolTip(f"{words} ({key})")
+            button.setAccessibleName(words)
             button.setFixedSize(RACK_TARGET, RACK_TARGET)
             button.setIconSize(QSize(22, 22))
-            button.setCursor(Qt.CursorShape.ArrowCursor)
-            button.hide()
-            set_role(button, "over")
-        return buttons
+            button.clicked.connect(does)
+            row.addWidget(button)
+            self._buttons[name] = button
+        view.has_picture.connect(self.setEnabled)
+        self._dress()
 
-    def redress(self) -> None:
-        """Icons in the colour of the scheme."""
-        for button, name in zip(self._buttons, ("zoom-in", "zoom-out", "zoom-whole"), strict=True):
+    def _dress(self) -> None:
+        for name, button in self._buttons.items():
             button.setIcon(icon(name))
 
-    def showEvent(self, event: QShowEvent) -> None:
-        """Icons are made when they are first needed."""
-        self.redress()
-
     def changeEvent(self, event: QEvent) -> None:
-        """Follow a change of scheme."""
+        """Icons in the colour of the scheme."""
         super().changeEvent(event)
         if event.type() == QEvent.Type.PaletteChange:
-            self.redress()
-
-    def _place_buttons(self) -> None:
-        x = self.width() - RACK_TARGET - Space.S
-        y = self.height() - Space.S
-        for button in reversed(self._buttons):
-            y -= RACK_TARGET
-            button.move(x, y)
-            y -= Space.XS
+            self._dress()

@@ -1,0 +1,187 @@
+"""Day strip: the days of one tray side by side, each with its top view and coverage.
+
+In    `Day`s; thumbnails that come when they are asked for
+Out   `day_chosen` with the photo's id, by click or by the left and right keys
+Not   what is shown of the day (`traysheet.py`)
+"""
+
+from collections.abc import Sequence
+from typing import Any
+
+from PySide6.QtCore import (
+    QAbstractListModel,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    QRect,
+    QRectF,
+    QSize,
+    Qt,
+    Signal,
+    Slot,
+)
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPainterPath, QPen
+from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
+
+from data.records import Day
+from gui.palette import RADIUS, Space, tokens_now
+from gui.thumbnails import Thumbnails
+
+__all__ = ["DayStrip"]
+
+Index = QModelIndex | QPersistentModelIndex
+DAY = Qt.ItemDataRole.UserRole + 1
+PICTURE = QSize(104, 52)
+
+
+class DayModel(QAbstractListModel):
+    """A column a day."""
+
+    def __init__(self, thumbnails: Thumbnails, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._days: tuple[Day, ...] = ()
+        self._thumbnails = thumbnails
+        thumbnails.arrived.connect(self._pictures_came)
+
+    def show(self, days: Sequence[Day]) -> None:
+        """Show these."""
+        if tuple(days) != self._days:
+            self.beginResetModel()
+            self._days = tuple(days)
+            self.endResetModel()
+
+    def rowCount(self, parent: Index = QModelIndex()) -> int:
+        """How many."""
+        return 0 if parent.isValid() else len(self._days)
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        """Words, and the picture when it is there."""
+        day = self._days[index.row()]
+        if role == DAY:
+            return day
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
+            return f"{self.day_words(day)}, {self.coverage_words(day)}"
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return str(day.reason) if day.reason else f"{self.day_words(day)}, {day.taken_at:%H:%M}"
+        if role == Qt.ItemDataRole.DecorationRole and day.pictures is not None:
+            return self._thumbnails.get(day.pictures.thumbnail)
+        return None
+
+    def day_words(self, day: Day) -> str:
+        """Which day."""
+        return self.tr("day {day}").format(day=day.day)
+
+    def coverage_words(self, day: Day) -> str:
+        """Its coverage, or that it has none."""
+        if day.score is None or day.score.coverage is None:
+            return self.tr("not used")
+        return f"{day.score.coverage:.0f} %"
+
+    @Slot()
+    def _pictures_came(self) -> None:
+        if self._days:
+            self.dataChanged.emit(self.index(0), self.index(len(self._days) - 1))
+
+
+class DayDelegate(QStyledItemDelegate):
+    """Picture above, day and coverage below; the chosen one is framed."""
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
+        """Grows with the text."""
+        metrics = option.fontMetrics
+        width = max(PICTURE.width(), metrics.horizontalAdvance("day 00   100 %") + Space.S)
+        return QSize(width + Space.M, PICTURE.height() + metrics.height() + Space.L)
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        """One day."""
+        day: Day = index.data(DAY)
+        tokens = tokens_now()
+        box: QRect = option.rect
+        chosen = bool(option.state & QStyle.StateFlag.State_Selected)
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+        painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform, True)
+        if chosen:
+            painter.setPen(QPen(QColor(tokens.accent), 2.0))
+            painter.setBrush(QColor(tokens.raised))
+            painter.drawRoundedRect(QRectF(box).adjusted(2, 2, -2, -2), RADIUS, RADIUS)
+        frame = QRect(box.center().x() - PICTURE.width() // 2, box.y() + Space.S, *PICTURE.toTuple())
+        picture = index.data(Qt.ItemDataRole.DecorationRole)
+        painter.setPen(Qt.PenStyle.NoPen)
+        if picture is None:
+            painter.setBrush(QColor(tokens.line))
+            painter.drawRoundedRect(frame, 4, 4)
+        else:
+            clip = QPainterPath()
+            clip.addRoundedRect(QRectF(frame), 4, 4)
+            painter.setClipPath(clip)
+            painter.drawPixmap(frame, picture)
+            painter.setClipping(False)
+        self._paint_words(painter, index, box, day, chosen)
+        painter.restore()
+
+    def _paint_words(self, painter: QPainter, index: Index, box: QRect, day: Day, chosen: bool) -> None:
+        tokens = tokens_now()
+        model = index.model()
+        assert isinstance(model, DayModel)
+        words = QRect(
+            box.x() + Space.S, box.y() + PICTURE.height() + Space.S + 2, box.width() - 2 * Space.S, 0
+        )
+        font = QFont(painter.font())
+        font.setBold(chosen)
+        painter.setFont(font)
+        words.setHeight(QFontMetrics(font).height())
+        painter.setPen(QColor(tokens.ink))
+        painter.drawText(words, Qt.AlignmentFlag.AlignLeft, model.day_words(day))
+        font.setBold(False)
+        painter.setFont(font)
+        painter.setPen(QColor(tokens.soft_ink if day.score else tokens.notice))
+        painter.drawText(words, Qt.AlignmentFlag.AlignRight, model.coverage_words(day))
+
+
+class DayStrip(QListView):
+    """Left and right go from day to day."""
+
+    day_chosen = Signal(int)  # photo id
+
+    def __init__(self, thumbnails: Thumbnails, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._days = DayModel(thumbnails, self)
+        self._showing = False
+        self.setModel(self._days)
+        self.setItemDelegate(DayDelegate(self))
+        self.setFlow(QListView.Flow.LeftToRight)
+        self.setWrapping(False)
+        self.setUniformItemSizes(True)
+        self.setHorizontalScrollMode(QListView.ScrollMode.ScrollPerPixel)
+        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setAccessibleName(self.tr("Days of the tray"))
+        self.selectionModel().currentChanged.connect(self._current_changed)
+        self.fit_to_text()
+
+    def fit_to_text(self) -> None:
+        """As high as one day and the bar below."""
+        high = PICTURE.height() + self.fontMetrics().height() + Space.L
+        self.setFixedHeight(high + self.horizontalScrollBar().sizeHint().height() + 4)
+
+    def show_days(self, days: Sequence[Day], chosen: int) -> None:
+        """Show these, one of them chosen."""
+        self._showing = True
+        self._days.show(days)
+        index = self._days.index(chosen) if chosen >= 0 else QModelIndex()
+        self.setCurrentIndex(index)
+        if index.isValid():
+            self.scrollTo(index)
+        self._showing = False
+
+    def step(self, days: int) -> None:
+        """So many days on, as far as there are any."""
+        row = min(self._days.rowCount() - 1, max(0, self.currentIndex().row() + days))
+        if row >= 0:
+            self.setCurrentIndex(self._days.index(row))
+
+    @Slot(QModelIndex, QModelIndex)
+    def _current_changed(self, current: QModelIndex, before: QModelIndex) -> None:
+        if not self._showing and current.isValid():
+            day: Day = current.data(DAY)
+            self.day_chosen.emit(int(day.photo_id))

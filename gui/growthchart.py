@@ -1,0 +1,165 @@
+"""Growth chart: coverage over the days of one tray against its block mates.
+
+In    `Curve`s, this tray first; the day that is looked at
+Out   a painted chart, and the same in words for those who cannot see it
+Not   which trays are mates (`data`)
+
+This tray is a thick line with round markers; its mates are thin, each with a dash of its own and its code.
+"""
+
+from collections.abc import Sequence
+from math import ceil, floor
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from gui.palette import Space, tokens_now
+from gui.tokens import SERIES
+from gui.trayview import Curve
+
+__all__ = ["GrowthChart"]
+
+DASHES = ((4.0, 2.0), (1.0, 2.0), (6.0, 2.0, 1.0, 2.0), (2.0, 2.0), (8.0, 3.0))
+LEAST_APART = 3.0  # px between the codes at the ends of lines
+
+
+class GrowthChart(QWidget):
+    """A small chart that needs no library."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._curves: tuple[Curve, ...] = ()
+        self._day: float | None = None
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.setAccessibleName(self.tr("Growth of coverage"))
+
+    def sizeHint(self) -> QSize:
+        """Wide and low."""
+        return QSize(300, 9 * self.fontMetrics().height())
+
+    def show_curves(self, curves: Sequence[Curve], day: float | None) -> None:
+        """Show these; the first is the tray itself."""
+        self._curves, self._day = tuple(curves), day
+        words = [
+            f"{curve.code}: "
+            + ", ".join(
+                self.tr("day {day} {coverage} %").format(day=round(x), coverage=round(y))
+                for x, y in curve.points
+            )
+            for curve in self._curves
+            if curve.points
+        ]
+        self.setAccessibleDescription("; ".join(words) or self.tr("No coverage yet"))
+        self.setToolTip(
+            self.tr("Coverage in % over days since sowing. Thin lines are trays of the same crop beside it.")
+        )
+        self.update()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Axes, mates, then the tray on top."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+        tokens = tokens_now()
+        metrics = QFontMetricsF(self.font())
+        plot = self._plot(metrics)
+        last = self._last_day()
+        self._paint_axes(painter, plot, last, metrics)
+        labels: list[tuple[float, str, bool]] = []
+        for number, curve in reversed(list(enumerate(self._curves))):
+            line = QPolygonF([_at(plot, last, x, y) for x, y in curve.points])
+            if line.isEmpty():
+                continue
+            if number:
+                pen = QPen(QColor(tokens.soft_ink), 2.0)
+                pen.setDashPattern(DASHES[(number - 1) % len(DASHES)])
+                painter.setPen(pen)
+                painter.drawPolyline(line)
+            else:
+                self._paint_tray(painter, line, plot, last)
+            labels.append((line.last().y(), curve.code, number == 0))
+        self._paint_codes(painter, labels, plot, metrics)
+
+    def _plot(self, metrics: QFontMetricsF) -> QRectF:
+        left = metrics.horizontalAdvance("100") + Space.S
+        codes = max((metrics.horizontalAdvance(curve.code) for curve in self._curves), default=0.0)
+        return QRectF(self.rect()).adjusted(
+            left,
+            metrics.height() + Space.XS,
+            -(max(codes * 1.1, metrics.horizontalAdvance(self.tr("day"))) + Space.M),
+            -(metrics.height() + Space.XS),
+        )
+
+    def _last_day(self) -> float:
+        days = [x for curve in self._curves for x, _ in curve.points]
+        return float(max(4, ceil(max(days, default=7.0) - 0.25)))
+
+    def _paint_axes(self, painter: QPainter, plot: QRectF, last: float, metrics: QFontMetricsF) -> None:
+        tokens = tokens_now()
+        painter.setPen(QColor(tokens.soft_ink))
+        painter.drawText(
+            QRectF(0, 0, self.width(), metrics.height()), Qt.AlignmentFlag.AlignLeft, self.tr("Coverage, %")
+        )
+        for share in (0, 50, 100):
+            y = plot.bottom() - share / 100 * plot.height()
+            painter.setPen(QColor(tokens.line))
+            painter.drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y))
+            painter.setPen(QColor(tokens.soft_ink))
+            box = QRectF(0, y - metrics.height() / 2, plot.left() - Space.XS, metrics.height())
+            painter.drawText(box, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, str(share))
+        room = metrics.horizontalAdvance("00") + Space.S
+        step = max(1, ceil(room / (plot.width() / last)))
+        baseline = plot.bottom() + Space.XS
+        for day in range(0, floor(last) + 1, step):
+            x = plot.left() + day / last * plot.width()
+            box = QRectF(x - 30, baseline, 60, metrics.height())
+            painter.drawText(box, Qt.AlignmentFlag.AlignHCenter, str(day))
+        beside = metrics.horizontalAdvance(str(floor(last))) / 2 + Space.XS
+        right = QRectF(plot.right() + beside, baseline, self.width() - plot.right(), metrics.height())
+        painter.drawText(right, Qt.AlignmentFlag.AlignLeft, self.tr("day"))
+        if self._day is not None:
+            x = plot.left() + self._day / last * plot.width()
+            painter.setPen(QPen(QColor(tokens.soft_ink), 1.0, Qt.PenStyle.DotLine))
+            painter.drawLine(QPointF(x, plot.top()), QPointF(x, plot.bottom()))
+
+    def _paint_tray(self, painter: QPainter, line: QPolygonF, plot: QRectF, last: float) -> None:
+        tokens = tokens_now()
+        colour = QColor(SERIES[0] if QColor(tokens.sheet).lightness() > 128 else SERIES[4])
+        painter.setPen(
+            QPen(colour, 3.0, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap, Qt.PenJoinStyle.RoundJoin)
+        )
+        painter.drawPolyline(line)
+        painter.setPen(QPen(QColor(tokens.ink), 1.0))
+        painter.setBrush(colour)
+        here = None if self._day is None else plot.left() + self._day / last * plot.width()
+        for point in line.toList():
+            looked_at = here is not None and abs(point.x() - here) < 2
+            radius = 6.0 if looked_at else 4.0
+            painter.drawEllipse(point, radius, radius)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+
+    def _paint_codes(
+        self,
+        painter: QPainter,
+        labels: list[tuple[float, str, bool]],
+        plot: QRectF,
+        metrics: QFontMetricsF,
+    ) -> None:
+        """The code of each tray at its line's end, pushed apart where lines end together."""
+        tokens = tokens_now()
+        high = metrics.height() - LEAST_APART
+        lowest = plot.bottom() - high * (len(labels) - 1)
+        y = plot.top() - high
+        for wanted, code, own in sorted(labels):
+            y = max(y + high, min(wanted, lowest))
+            lowest += high
+            font = self.font()
+            font.setBold(own)
+            painter.setFont(font)
+            painter.setPen(QColor(tokens.ink if own else tokens.soft_ink))
+            box = QRectF(plot.right() + Space.S, y - metrics.height() / 2, 200, metrics.height())
+            painter.drawText(box, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, code)
+
+
+def _at(plot: QRectF, last: float, day: float, coverage: float) -> QPointF:
+    return QPointF(plot.left() + day / last * plot.width(), plot.bottom() - coverage / 100 * plot.height())

@@ -1,0 +1,168 @@
+"""Number words: each number of a score with its unit, how it was had, or why it is missing; no Qt.
+
+In    `KeptScore`, `Day`
+Out   `NumberLine`s in the order in which a grower wants them
+Not   measuring (`vision`), how a line looks (`numberlist.py`)
+"""
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from data.records import Day, KeptScore, TakenFrom
+from gui.words import translate
+
+__all__ = ["NumberLine", "numbers_of", "quality_of", "when"]
+
+DASH = "–"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NumberLine:
+    """One number as the sheet shows it. `how` says how it was had, or why it is missing."""
+
+    name: str
+    label: str
+    value: str
+    how: str
+    missing: bool = False
+
+
+# name in `KeptScore`, label, unit, decimals, how it was had
+NUMBERS = (
+    ("coverage", "Coverage", "%", 0, "Share of the inner area under green, red or pale shoots, from above."),
+    ("uniformity", "Uniformity", "%", 0, "How alike the 72 cells are (Christiansen): 100 is all alike."),
+    ("low_quarter", "Thinnest quarter", "%", 0, "Mean of the 18 thinnest cells, in % of the mean of all."),
+    ("gap_share", "Gaps", "%", 1, "Share of the inner area in bare pieces of at least 4 cm²."),
+    ("edge_deficit", "Edge thinner by", "points", 1, "Coverage of the middle minus that of the outer 25 mm."),
+    ("gradient_x", "Left to right", "points / 100 mm", 1, "Rise of coverage along the long side (−: fall)."),
+    ("gradient_y", "Far to near", "points / 100 mm", 1, "Rise of coverage along the short side (−: fall)."),
+    ("clumping", "Clumping", "", 2, "Moran's I of the cells: above 0, thick cells lie beside thick ones."),
+    ("green", "Green", "%", 0, "Share of the inner area that is green canopy."),
+    ("pale", "Pale", "%", 0, "Share of the inner area that is pale shoots."),
+    ("red", "Red", "%", 0, "Share of the inner area that is red canopy."),
+    ("hue", "Hue", "°", 0, "Mean hue angle of the canopy in CIELAB: 90 is yellow, 180 is green."),
+    ("chroma", "Chroma", "", 0, "How colourful the canopy is (CIELAB)."),
+    ("lightness", "Lightness", "", 0, "How light the canopy is (CIELAB L*, 0 black to 100 white)."),
+    ("dark_green", "Dark green index", "", 2, "From hue, saturation and brightness: higher is darker green."),
+)  # fmt: skip
+
+QUALITY = (
+    ("px_per_mm", "Scale", "px/mm", 1, "Pixels of the photo for each mm of the tray, where it is least."),
+    ("tilt_deg", "Tilt", "°", 0, "How far the camera was from looking straight down."),
+    ("blur_mm", "Blur", "mm", 2, "Width of the softest sharp edge that can be told, on the tray."),
+    ("exposure", "Brightness", "", 0, "Mean lightness of the top view (CIELAB L*)."),
+    ("clipped_pct", "Burnt out", "%", 1, "Share of the top view without detail in the lights."),
+    ("dark_pct", "Black", "%", 1, "Share of the top view without detail in the shadows."),
+    ("glare_pct", "Glare", "%", 1, "Share of the top view under shine from wet leaves or lamps."),
+    ("seconds", "Scored in", "s", 1, "Time that this computer took."),
+)  # fmt: skip
+
+
+def numbers_of(score: KeptScore | None) -> tuple[NumberLine, ...]:
+    """The stand and its colour."""
+    if score is None:
+        return ()
+    lines = [_line(score, *number) for number in NUMBERS]
+    return tuple(_with_count(line, score) if line.name == "gap_share" else line for line in lines)
+
+
+def _with_count(line: NumberLine, score: KeptScore) -> NumberLine:
+    if line.missing or not score.gaps:
+        return line
+    largest = max(gap.area_cm2 for gap in score.gaps)
+    more = (
+        translate("TraySheet", "1 gap of {largest} cm²").format(largest=f"{largest:.0f}")
+        if len(score.gaps) == 1
+        else translate("TraySheet", "{count} gaps, largest {largest} cm²").format(
+            count=len(score.gaps), largest=f"{largest:.0f}"
+        )
+    )
+    return NumberLine(name=line.name, label=line.label, value=f"{line.value} ({more})", how=line.how)
+
+
+def _line(score: KeptScore, name: str, label: str, unit: str, decimals: int, how: str) -> NumberLine:
+    number = getattr(score, name)
+    words = translate("TraySheet", label)
+    if number is None:
+        reason = score.reasons.get(name)
+        why = translate("Reason", str(reason)) if reason else translate("TraySheet", "not told by this photo")
+        return NumberLine(name=name, label=words, value=DASH, how=why, missing=True)
+    text = f"{number:.{decimals}f}"
+    if float(text) == 0:
+        text = f"{0:.{decimals}f}"  # never "-0"
+    text = text.replace("-", "−")
+    gap = "" if unit in ("", "°") else " "
+    return NumberLine(
+        name=name,
+        label=words,
+        value=f"{text}{gap}{translate('TraySheet', unit) if unit else ''}",
+        how=translate("TraySheet", how),
+    )
+
+
+FOUND_BY = {
+    "station": "by the station's marks",
+    "frame": "by the tray's rim",
+    "hand": "set by you",
+    "whole": "the picture is the tray",
+}
+
+
+def quality_of(day: Day) -> tuple[NumberLine, ...]:
+    """The photo itself: when, how the tray was found in it, how good it is."""
+    from_camera = day.taken_from is TakenFrom.CAMERA
+    lines = [
+        NumberLine(
+            name="taken",
+            label=translate("TraySheet", "Taken"),
+            value=when(day.taken_at),
+            how=translate("TraySheet", "Told by the camera's clock.")
+            if from_camera
+            else translate("TraySheet", "Told by the file's time, for the camera gave none."),
+        )
+    ]
+    score = day.score
+    if score is None:
+        return tuple(lines)
+    lines.append(_corners(score))
+    lines += [_line(score, *number) for number in QUALITY]
+    by_patch = score.corrected_by == "patch"
+    lines.append(
+        NumberLine(
+            name="corrected_by",
+            label=translate("TraySheet", "Colour"),
+            value=translate("TraySheet", "balanced")
+            if by_patch
+            else translate("TraySheet", "as photographed"),
+            how=translate("TraySheet", "White balance from the grey patch of the tag.")
+            if by_patch
+            else translate("TraySheet", "No grey patch was seen, so colours are as the camera gave them."),
+        )
+    )
+    lines.append(
+        NumberLine(
+            name="method",
+            label=translate("TraySheet", "Method"),
+            value=score.method,
+            how=translate("TraySheet", "Scores of different methods are never compared."),
+        )
+    )
+    return tuple(lines)
+
+
+def _corners(score: KeptScore) -> NumberLine:
+    found = translate("TraySheet", FOUND_BY.get(score.corners_from or "", DASH))
+    sure = score.frame_confidence
+    how = (
+        translate("TraySheet", "The program is {percent} % sure of the four corners.").format(
+            percent=round(100 * sure)
+        )
+        if sure is not None
+        else translate("TraySheet", "The four corners of the inner area.")
+    )
+    return NumberLine(name="corners_from", label=translate("TraySheet", "Tray found"), value=found, how=how)
+
+
+def when(moment: datetime) -> str:
+    """A day and time that is read alike everywhere: 3 Mar 2026, 09:00."""
+    return f"{moment.day} {moment:%b %Y, %H:%M}"

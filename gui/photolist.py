@@ -1,0 +1,177 @@
+"""Photo list: the page of Intake with a row a photo, the photo looked at beside it, and the next step.
+
+In    `IntakeState`
+Out   what a person wants done with a photo, by the signals of `panel`; `confirm_all_wanted`, `photos_wanted`
+Not   reading and changing the book (`intake.py`)
+"""
+
+from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt, Signal, Slot
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QPushButton,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from gui.droparea import DropArea
+from gui.intakeview import IntakeRow, IntakeState, Kind
+from gui.palette import Space, set_role
+from gui.photopanel import PhotoPanel
+from gui.phototable import FATE, PHOTO, FateDelegate, PhotoDelegate, PhotoTable
+from gui.thumbnails import Thumbnails
+from gui.work import Work
+
+__all__ = ["PhotoList"]
+
+
+class PhotoList(QWidget):
+    """Everything of Intake but the empty state and the corners."""
+
+    confirm_all_wanted = Signal()
+    photos_wanted = Signal()
+    filter_changed = Signal(bool)
+
+    def __init__(self, work: Work, thumbnails: Thumbnails, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._state = IntakeState()
+        self._current: IntakeRow | None = None
+        self.headline = QLabel(self)
+        set_role(self.headline, "title")
+        self.summary = QLabel(self)
+        self.summary.setWordWrap(True)
+        set_role(self.summary, "soft")
+        self.only_needing = QPushButton(self.tr("Show only these"), self)
+        self.only_needing.setCheckable(True)
+        self.only_needing.setToolTip(self.tr("Show only photos that need you"))
+        self.only_needing.toggled.connect(self.filter_changed)
+        head = QHBoxLayout()
+        head.setSpacing(Space.M)
+        head.addWidget(self.headline)
+        head.addWidget(self.summary, 1)
+        head.addWidget(self.only_needing)
+        self.model = PhotoTable(thumbnails, self)
+        self.table = self._make_table()
+        self.panel = PhotoPanel(work, self)
+        middle = QHBoxLayout()
+        middle.setSpacing(Space.M)
+        middle.addWidget(self.table, 3)
+        middle.addWidget(self.panel, 2)
+        self.drop = DropArea(self, large=False)
+        self.next_step = QPushButton(self)
+        set_role(self.next_step, "rack-main")
+        self.next_step.clicked.connect(self._do_next)
+        foot = QHBoxLayout()
+        foot.setSpacing(Space.M)
+        foot.addWidget(self.drop, 1)
+        foot.addWidget(self.next_step, 0, Qt.AlignmentFlag.AlignBottom)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(Space.L, Space.L, Space.L, Space.M)
+        column.setSpacing(Space.M)
+        column.addLayout(head)
+        column.addLayout(middle, 1)
+        column.addLayout(foot)
+
+    def _make_table(self) -> QTableView:
+        table = QTableView(self)
+        table.setModel(self.model)
+        table.setAccessibleName(self.tr("Photos and what became of them"))
+        table.setTabKeyNavigation(False)
+        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        table.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        table.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        table.setShowGrid(False)
+        table.verticalHeader().hide()
+        table.setItemDelegateForColumn(PHOTO, PhotoDelegate(table))
+        table.setItemDelegateForColumn(FATE, FateDelegate(table))
+        head = table.horizontalHeader()
+        head.setHighlightSections(False)
+        head.setSectionsClickable(False)
+        head.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        head.setSectionResizeMode(FATE, QHeaderView.ResizeMode.Stretch)
+        table.selectionModel().currentRowChanged.connect(self._looked_at)
+        return table
+
+    def fit_to_text(self) -> None:
+        """Columns and rows as the letters want them."""
+        letters = self.table.fontMetrics().averageCharWidth()
+        self.table.setColumnWidth(PHOTO, 108 + 15 * letters)
+        rows = self.table.verticalHeader()
+        rows.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        rows.setDefaultSectionSize(max(56, 2 * self.table.fontMetrics().height() + Space.M))
+
+    # --- showing
+
+    def show_state(self, state: IntakeState) -> None:
+        """Show this; the photo that is looked at stays the same where it is still there."""
+        self._state = state
+        self.headline.setText(state.headline)
+        self.summary.setText(state.summary)
+        self.only_needing.setVisible(state.needing > 0 or state.only_needing)
+        self.only_needing.setChecked(state.only_needing)
+        self.model.show(state.rows)
+        self._keep_looking_at(self._current)
+        self._show_next_step()
+
+    def _keep_looking_at(self, row: IntakeRow | None) -> None:
+        number = -1 if row is None else self.model.number_of(row)
+        if number < 0 and self.model.rowCount():
+            number = max(0, self.model.next_needing(-1))
+        if number != self.table.currentIndex().row():
+            self._go_to(number)
+        self._current = self.model.row(number)
+        self.panel.show_row(self._current)
+
+    def _go_to(self, number: int) -> None:
+        rows = QItemSelectionModel.SelectionFlag.ClearAndSelect | QItemSelectionModel.SelectionFlag.Rows
+        index = self.model.index(number, FATE)
+        self.table.selectionModel().setCurrentIndex(index, rows)
+        self.table.scrollTo(index)
+
+    @Slot(QModelIndex)
+    def _looked_at(self, index: QModelIndex) -> None:
+        self._current = self.model.row(index.row())
+        self.panel.show_row(self._current)
+        self._show_next_step()
+
+    def _show_next_step(self) -> None:
+        """The one main action: what is most worth doing now."""
+        proposals = len(self._state.proposals)
+        if proposals > 1:
+            self.next_step.setText(self.tr("Confirm all {count} proposals").format(count=proposals))
+            self.next_step.setToolTip(
+                self.tr("Match these photos by the order of your walk; undo takes it back")
+            )
+        elif self._state.needing:
+            self.next_step.setText(self.tr("Next that needs you"))
+            self.next_step.setToolTip(self.tr("Go to the next photo that needs you (N)"))
+        else:
+            self.next_step.setText(self.tr("Choose photos"))
+            self.next_step.setToolTip(self.tr("Choose photo files (Ctrl+I)"))
+        self.drop.files.setVisible(bool(self._state.needing))
+
+    @Slot()
+    def _do_next(self) -> None:
+        if len(self._state.proposals) > 1:
+            self.confirm_all_wanted.emit()
+        elif self._state.needing:
+            self.go_to_next()
+        else:
+            self.photos_wanted.emit()
+
+    def go_to_next(self) -> None:
+        """The next photo that needs a person."""
+        number = self.model.next_needing(self.table.currentIndex().row())
+        if number >= 0:
+            self._go_to(number)
+            row = self.model.row(number)
+            if row is not None and row.kind is Kind.NEEDS_TRAY:
+                self.panel.picker.setFocus()
+            elif row is not None and row.kind is Kind.NEEDS_CORNERS:
+                self.panel.corners.setFocus()
+            else:
+                self.panel.confirm.setFocus()

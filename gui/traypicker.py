@@ -1,0 +1,111 @@
+"""Tray picker: the growing trays, found by a few letters.
+
+In    trays
+Out   `chosen` with the tray's id, by Enter or click
+Not   what is done with it
+"""
+
+from collections.abc import Sequence
+from typing import Any
+
+from PySide6.QtCore import (
+    QAbstractListModel,
+    QModelIndex,
+    QPersistentModelIndex,
+    QSize,
+    QSortFilterProxyModel,
+    Qt,
+    Signal,
+    Slot,
+)
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QLineEdit, QListView, QVBoxLayout, QWidget
+
+from data.records import Tray
+from gui.palette import RACK_TARGET, Space
+
+__all__ = ["TrayPicker"]
+
+Index = QModelIndex | QPersistentModelIndex
+TRAY = Qt.ItemDataRole.UserRole + 1
+
+
+class _Trays(QAbstractListModel):
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._trays: tuple[Tray, ...] = ()
+
+    def show(self, trays: Sequence[Tray]) -> None:
+        if tuple(trays) != self._trays:
+            self.beginResetModel()
+            self._trays = tuple(trays)
+            self.endResetModel()
+
+    def rowCount(self, parent: Index = QModelIndex()) -> int:
+        return 0 if parent.isValid() else len(self._trays)
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        tray = self._trays[index.row()]
+        if role == Qt.ItemDataRole.DisplayRole:
+            words = self.tr("{code}   {crop} on {medium}, shelf {shelf}")
+            return words.format(code=tray.code, crop=tray.crop, medium=tray.medium, shelf=tray.shelf)
+        if role == Qt.ItemDataRole.SizeHintRole:
+            return QSize(0, RACK_TARGET)
+        return int(tray.id) if role == TRAY else None
+
+
+class TrayPicker(QWidget):
+    """A field and the trays that match it."""
+
+    chosen = Signal(int)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.field = QLineEdit(self)
+        self.field.setPlaceholderText(self.tr("Find a tray, crop or medium"))
+        self.field.setAccessibleName(self.tr("Find a tray, crop or medium"))
+        self.field.setClearButtonEnabled(True)
+        self._trays = _Trays(self)
+        self._found = QSortFilterProxyModel(self)
+        self._found.setSourceModel(self._trays)
+        self._found.setFilterCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+        self.list = QListView(self)
+        self.list.setAccessibleName(self.tr("Growing trays"))
+        self.list.setModel(self._found)
+        self.list.setUniformItemSizes(True)
+        self.list.activated.connect(self._activated)
+        self.list.clicked.connect(self._activated)
+        self.field.textChanged.connect(self._filter)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(Space.S)
+        column.addWidget(self.field)
+        column.addWidget(self.list, 1)
+        self.setFocusProxy(self.field)
+
+    def show_trays(self, trays: Sequence[Tray]) -> None:
+        """Offer these."""
+        self._trays.show(trays)
+        self._filter()
+
+    @Slot()
+    def _filter(self) -> None:
+        self._found.setFilterFixedString(self.field.text().strip())
+        if self.field.text().strip():
+            self.list.setCurrentIndex(self._found.index(0, 0))
+
+    @Slot(QModelIndex)
+    def _activated(self, index: QModelIndex) -> None:
+        tray = index.data(TRAY)
+        if tray is not None:
+            self.chosen.emit(tray)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """From the field: Enter chooses the first that matches, Down goes into the list."""
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.list.currentIndex().isValid():
+            self._activated(self.list.currentIndex())
+        elif event.key() == Qt.Key.Key_Down and self.field.hasFocus():
+            self.list.setFocus()
+            self.list.setCurrentIndex(self._found.index(0, 0))
+        else:
+            super().keyPressEvent(event)

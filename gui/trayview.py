@@ -1,0 +1,218 @@
+"""Tray view: all that the sheet of one tray says, read from the book; no Qt.
+
+In    a book, a tray, the photo that is looked at (None: the newest that can be used)
+Out   `TrayState`: days, numbers with unit and how each was had, suspects, conditions, growth
+Not   the words for each number (`numberwords.py`), the widgets (`traysheet.py`)
+"""
+
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
+
+from data.records import Day, GrowthPoint, KeptScore, PhotoId, PhotoState, Said, Tray, TrayId
+from data.watch import MOLD_CAUTION
+from gui.numberwords import NumberLine, numbers_of, quality_of, when
+from gui.words import translate
+
+if TYPE_CHECKING:
+    from data.book import Book
+
+__all__ = ["Curve", "SuspectLine", "TrayState", "read_tray"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SuspectLine:
+    """One suspect in words."""
+
+    id: int
+    number: int
+    title: str
+    why: str
+    said: Said | None
+    x_mm: float | None
+    y_mm: float | None
+    radius_mm: float
+
+    @property
+    def word(self) -> str:
+        """What it is, as far as anybody has said."""
+        if self.said is Said.MOLD:
+            return translate("TraySheet", "mold")
+        if self.said is Said.NOT_MOLD:
+            return translate("TraySheet", "not mold")
+        return translate("TraySheet", "possible mold")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Curve:
+    """Coverage over days of one tray."""
+
+    tray_id: TrayId
+    code: str
+    points: tuple[tuple[float, float], ...]  # (days since sowing, coverage %), oldest first
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TrayState:
+    """All that the sheet shows."""
+
+    tray: Tray
+    today: int  # today's day since sowing
+    days: tuple[Day, ...] = ()
+    chosen: int = -1  # of `days`, -1 where there is none
+    numbers: tuple[NumberLine, ...] = ()
+    quality: tuple[NumberLine, ...] = ()
+    suspects: tuple[SuspectLine, ...] = ()
+    conditions: tuple[tuple[str, str], ...] = ()
+    curves: tuple[Curve, ...] = ()  # this tray first
+    before: TrayId | None = None
+    after: TrayId | None = None
+    place: tuple[int, int] = field(default=(0, 0))  # which of how many growing trays
+
+    @property
+    def day(self) -> Day | None:
+        """The day that is looked at."""
+        return self.days[self.chosen] if 0 <= self.chosen < len(self.days) else None
+
+    @property
+    def score(self) -> KeptScore | None:
+        """Its numbers."""
+        return None if self.day is None else self.day.score
+
+    @property
+    def caution(self) -> str | None:
+        """To be shown where a suspect is open, or was said to be mold."""
+        if all(suspect.said is Said.NOT_MOLD for suspect in self.suspects):
+            return None
+        return translate("Look", MOLD_CAUTION)
+
+    @property
+    def title(self) -> str:
+        """The tray in a line."""
+        words = translate("TraySheet", "{code}: {crop} on {medium}")
+        return words.format(code=self.tray.code, crop=self.tray.crop, medium=self.tray.medium)
+
+    @property
+    def description(self) -> str:
+        """The picture in words, for those who cannot see it."""
+        if self.day is None:
+            return translate("TraySheet", "No photo of tray {code} yet.").format(code=self.tray.code)
+        parts = [
+            translate("TraySheet", "Tray {code}, day {day}").format(code=self.tray.code, day=self.day.day)
+        ]
+        parts += [f"{line.label} {line.value}" for line in self.numbers[:4]]
+        parts += [f"{line.number} {line.word}: {line.title}" for line in self.suspects]
+        return ". ".join(parts) + "."
+
+
+def read_tray(book: "Book", tray_id: TrayId, photo_id: PhotoId | None = None) -> TrayState:
+    """The sheet of a tray; raises `KeyError` where there is no such tray."""
+    tray = book.tray(tray_id)
+    days = tuple(day for day in book.days(tray_id) if day.state is not PhotoState.LEFT_OUT)
+    chosen = _chosen(days, photo_id)
+    day = days[chosen] if chosen >= 0 else None
+    score = None if day is None else day.score
+    growing = [other.id for other in book.trays()]
+    here = growing.index(tray_id) if tray_id in growing else -1
+    return TrayState(
+        tray=tray,
+        today=tray.day(book.today()),
+        days=days,
+        chosen=chosen,
+        numbers=numbers_of(score),
+        quality=() if day is None else quality_of(day),
+        suspects=_suspects(score),
+        conditions=_conditions(tray),
+        curves=_curves(tray, book.peers(tray_id)),
+        before=growing[here - 1] if here > 0 else None,
+        after=growing[here + 1] if 0 <= here < len(growing) - 1 else None,
+        place=(here + 1, len(growing)),
+    )
+
+
+def _chosen(days: tuple[Day, ...], photo_id: PhotoId | None) -> int:
+    for number, day in enumerate(days):
+        if day.photo_id == photo_id:
+            return number
+    scored = [number for number, day in enumerate(days) if day.score is not None]
+    return scored[-1] if scored else len(days) - 1
+
+
+def _suspects(score: KeptScore | None) -> tuple[SuspectLine, ...]:
+    if score is None:
+        return ()
+    lines = []
+    for number, suspect in enumerate(score.suspects, start=1):
+        area = suspect.area_cm2
+        size = translate("TraySheet", "size not known") if area is None else f"{area:.1f} cm²"
+        title = translate("TraySheet", "{size}, {confidence} % sure").format(
+            size=size, confidence=round(100 * suspect.confidence)
+        )
+        lines.append(
+            SuspectLine(
+                id=int(suspect.id),
+                number=number,
+                title=title,
+                why=suspect.why,
+                said=suspect.said,
+                x_mm=suspect.x_mm,
+                y_mm=suspect.y_mm,
+                radius_mm=1.35 * (100 * (area or 1.0) / 3.1416) ** 0.5 + 3,
+            )
+        )
+    return tuple(lines)
+
+
+def _curves(tray: Tray, points: tuple[GrowthPoint, ...]) -> tuple[Curve, ...]:
+    by_tray: dict[TrayId, list[GrowthPoint]] = {tray.id: []}
+    for point in points:
+        by_tray.setdefault(point.tray_id, []).append(point)
+    return tuple(
+        Curve(
+            tray_id=tray_id,
+            code=tray.code if tray_id == tray.id else of_tray[0].code,
+            points=tuple(sorted((point.day, point.coverage) for point in of_tray)),
+        )
+        for tray_id, of_tray in by_tray.items()
+    )
+
+
+def _conditions(tray: Tray) -> tuple[tuple[str, str], ...]:
+    """What was noted of the tray; what nobody noted is left out."""
+
+    def said(words: str, value: object) -> tuple[str, str] | None:
+        return None if value is None or value == "" else (translate("TraySheet", words), str(value))
+
+    def yes(value: bool | None) -> str | None:
+        if value is None:
+            return None
+        return translate("TraySheet", "yes") if value else translate("TraySheet", "no")
+
+    dark = None
+    if tray.blackout_from is not None and tray.blackout_to is not None:
+        dark = translate("TraySheet", "{begin} to {end}").format(
+            begin=when(tray.blackout_from), end=when(tray.blackout_to)
+        )
+    place = translate("TraySheet", "shelf {shelf}, place {place}").format(
+        shelf=tray.shelf, place=tray.position
+    )
+    lines = (
+        said("Crop", tray.crop),
+        said("Medium", tray.medium),
+        said("Seating", tray.seating),
+        said("Seed lot", tray.seed_lot),
+        said("Sowing rate", None if tray.sowing_rate_g is None else f"{tray.sowing_rate_g:g} g"),
+        said("Soaked", None if tray.soak_hours is None else f"{tray.soak_hours:g} h"),
+        said("Sown", when(tray.sown_at)),
+        said("Dark", dark),
+        said("Stacked", yes(tray.stacked)),
+        said("Watering", tray.watering),
+        said("Feed", tray.feed),
+        said("Heat mat", yes(tray.heat_mat)),
+        said("Light", tray.light),
+        said("Place", place),
+        said("Block", tray.block),
+        said("Tray", tray.tray_type),
+        said("Tag", tray.tag_number),
+        said("Note", tray.note),
+    )
+    return tuple(line for line in lines if line is not None)
