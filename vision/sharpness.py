@@ -23,6 +23,7 @@ __all__ = ["edge_rise_mm", "edge_sigma_px", "laplacian_variance"]
 RISE_PER_SIGMA = 2.5631  # from 10 to 90 % of a step blurred by a Gaussian
 AROUND = 1.15  # rim and the bench beside it give edges even where the tray is bare
 AGAIN_PX = 1.0  # sd of the blur that is added
+LEAST_SIGMA_PX = 0.3  # a pixel's own width: nothing sharper can be told
 OWN_SQUARE_PX = 1 / 3  # variance of the two pixels over which a slope is taken
 STRONGEST = 0.004  # share of pixels, of each direction, that count as edges
 LEAST_EDGES = 60
@@ -106,4 +107,4 @@ def _width(slope: Picture, again: Picture, least: float) -> float | None:
         return None
     loss = float(np.median(slope[strongest] / np.maximum(again[strongest], 0.125)))
     square = AGAIN_PX**2 / max(loss * loss - 1.0, 1e-4) - OWN_SQUARE_PX
-    return math.sqrt(max(square, 0.0))
+    return math.sqrt(max(square, LEAST_SIGMA_PX**2))
