@@ -116,6 +116,13 @@ def test_hulls_of_the_same_grey_all_over_are_no_suspects():
     assert suspects_of(top) == ()
 
 
+def test_a_smooth_grey_card_is_no_felt():
+    top = a_medium()
+    top[180:230, 380:440] = GREY
+
+    assert suspects_of(top) == ()
+
+
 def test_white_fans_of_root_hairs_are_no_suspects():
     top = a_medium()
     for x in range(120, 920, 40):

@@ -160,6 +160,13 @@ def test_a_little_red_among_green_leaves_is_not_a_red_crop():
     assert (labels_of(top)[60:80, 60:120] == Label.RED).mean() < 0.05
 
 
+def test_a_few_red_seeds_on_reddish_soil_are_no_red_crop():
+    top = np.full((508, 1016, 3), (118, 104, 112), np.uint8)
+    top[squares(step=60, side=6)] = MAGENTA
+
+    assert share(canopy(labels_of(top))) < 2.0
+
+
 @pytest.mark.parametrize("tissue", [PlainTissue(), ExcessGreenTissue()], ids=["plain", "excess green"])
 def test_every_method_names_itself_and_keeps_to_the_labels(tissue: Tissue):
     labels = tissue.label(a_tray(COIR, GREEN), 2.0).labels
