@@ -20,7 +20,7 @@ from PySide6.QtCore import (
     Signal,
     Slot,
 )
-from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPainterPath, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPainterPath, QPen, QResizeEvent
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from data.records import Day
@@ -173,6 +173,12 @@ class DayStrip(QListView):
         if index.isValid():
             self.scrollTo(index)
         self._showing = False
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """The chosen day stays in sight."""
+        super().resizeEvent(event)
+        if self.currentIndex().isValid():
+            self.scrollTo(self.currentIndex())
 
     def step(self, days: int) -> None:
         """So many days on, as far as there are any."""

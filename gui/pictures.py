@@ -25,7 +25,7 @@ from PySide6.QtWidgets import QGestureEvent, QHBoxLayout, QPinchGesture, QToolBu
 from gui.icon import icon
 from gui.layers import Layer, Layers, paint_layers
 from gui.mips import Mips, level_for
-from gui.palette import RACK_TARGET, Space, tokens_now
+from gui.palette import RACK_TARGET, Space, set_role, tokens_now
 from gui.viewport import Viewport
 
 __all__ = ["PictureView", "ZoomBar"]
@@ -296,6 +296,7 @@ class ZoomBar(QWidget):
             button.setAccessibleName(words)
             button.setFixedSize(RACK_TARGET, RACK_TARGET)
             button.setIconSize(QSize(22, 22))
+            set_role(button, "rack")
             button.clicked.connect(does)
             row.addWidget(button)
             self._buttons[name] = button
