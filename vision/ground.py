@@ -4,9 +4,9 @@ In    `Tones` of a top view, where leaves stand, scale in px/mm
 Out   masks (rows, columns)
 Not   leaves (`leaves.py`), which fuzz is a suspect (`suspects.py`), labels (`tissue.py`)
 
-Thresholds were read off the spread (5th to 95th percentile) of each tissue's colour and texture in 111
+Thresholds were read off the spread (5th to 95th percentile) of each tissue's colour and texture in 157
 rendered trays in white light, per medium. Hulls and root hairs are not told: tried by lightness and
-texture, at most a third of what was so marked was right.
+texture, little more than a third of what was so marked was right.
 """
 
 from dataclasses import dataclass
