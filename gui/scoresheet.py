@@ -85,7 +85,7 @@ COLUMNS = (  # heading, unit, width
     ("uniformity", "%", 11),
     ("gaps", "%", 6),
     ("suspects", "", 9),
-    ("corners, how sure", "", 19),
+    ("corners, how sure", "", 20),
 )
 MOST_NAME = 48  # letters of a path in the table; the end of a path tells photos apart
 NONE = "-"
@@ -130,7 +130,7 @@ def as_line(photo: str, result: "Score | Refused", name_width: int) -> str:
             _number(stand.uniformity, 1),
             _number(stand.gap_share, 1),
             NONE if "suspects" in result.missing else str(len(result.suspects)),
-            f"{result.corners_from} {result.frame_confidence:.2f}",
+            f"{result.corners_from} {result.frame_confidence:.2f}{'' if result.is_sure else ' unsure'}",
         ]
     line = f"{_short(photo):{name_width}}"
     return line + "".join(f"{cell:>{width}}" for cell, (_, _, width) in zip(cells, COLUMNS, strict=False))

@@ -19,6 +19,7 @@ from threading import local
 from traceback import extract_tb
 from typing import TYPE_CHECKING
 
+from data.originals import SUFFIXES
 from gui.scoresheet import as_json, as_line, as_object, heading, name_width, plain
 
 if TYPE_CHECKING:
@@ -29,7 +30,6 @@ __all__ = ["CannotWrite", "Job", "jobs_of", "score_all", "scored"]
 
 WORKERS = 2  # measured: with one OpenCV thread each 1.6-1.8 times the photos of one worker; three do fewer
 AHEAD = 2  # photos that wait ready for a worker
-PICTURES = {".jpg", ".jpeg", ".png", ".tif", ".tiff", ".webp", ".heic", ".heif"}
 OURS = ("_labels.png", "_overlay.jpg")  # never scored as photos where they lie beside them
 
 
@@ -96,7 +96,8 @@ def score_all(
 
 
 def jobs_of(photos: Iterable[str]) -> list[Job]:
-    """One job a photo in the order given, folders opened into their pictures by name; no two stems alike.
+    """One job a photo in the order given, a folder's place taken by the pictures in it and below, by name.
+    No two stems are alike.
 
     An empty folder stays as it is and is refused when its turn comes.
     """
@@ -130,18 +131,17 @@ def scored(jobs: Sequence[Job], wish: Wish) -> Iterator[Done]:
 
 
 def _opened(given: str) -> list[str]:
-    folder = Path(given)
-    if not folder.is_dir():
+    if not os.path.isdir(given):
         return [given]
-    try:
-        inside = sorted(entry.name for entry in folder.iterdir() if entry.is_file())
-    except OSError:
-        return [given]
-    return [os.path.join(given, name) for name in inside if _is_photo(name)] or [given]
+    found: list[str] = []
+    for place, inner, names in os.walk(given):  # does not follow links, so it ends
+        inner[:] = sorted(name for name in inner if not name.startswith("."))
+        found.extend(os.path.join(place, name) for name in sorted(names) if _is_photo(name))
+    return found or [given]
 
 
 def _is_photo(name: str) -> bool:
-    return Path(name).suffix.lower() in PICTURES and not name.startswith(".") and not name.endswith(OURS)
+    return Path(name).suffix.lower() in SUFFIXES and not name.startswith(".") and not name.endswith(OURS)
 
 
 def _numbered(stem: str, number: int) -> str:

@@ -92,6 +92,11 @@ class Score:
         view."""
         return 1.0 if self.corners is None else self.corners.confidence
 
+    @property
+    def is_sure(self) -> bool:
+        """Whether the corners may be used without asking a person."""
+        return self.frame_confidence >= SURE
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Scored:

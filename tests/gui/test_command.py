@@ -170,10 +170,14 @@ def test_a_refused_photo_leaves_no_labels(tmp_path, capsys):
 
 
 def test_a_folder_stands_for_its_pictures_by_name_and_not_for_what_we_wrote_ourselves(tmp_path):
-    for name in ("b.JPG", "a.heic", "c.txt", ".hidden.jpg", "b_labels.png", "b_overlay.jpg"):
+    (tmp_path / "sub").mkdir()
+    for name in ("b.JPG", "a.heic", "c.txt", ".hidden.jpg", "b_labels.png", "b_overlay.jpg", "sub/b.png"):
         (tmp_path / name).touch()
 
-    assert [Path(job.photo).name for job in jobs_of([str(tmp_path)])] == ["a.heic", "b.JPG"]
+    jobs = jobs_of([str(tmp_path)])
+
+    assert [Path(job.photo).name for job in jobs] == ["a.heic", "b.JPG", "b.png"]
+    assert [job.stem for job in jobs] == ["a", "b", "b-2"]
 
 
 def test_a_folder_without_pictures_is_refused_by_name(tmp_path, capsys):
@@ -210,6 +214,21 @@ def test_the_table_has_units_and_one_aligned_line_a_photo(tmp_path, capsys):
     end = names.index("coverage") + len("coverage")
     assert float(first[:end].split()[-1]) == pytest.approx(62.5, abs=4)
     assert second[:end].endswith("not used")
+
+
+def test_corners_that_are_not_sure_are_said_to_be_so_in_the_table(capsys):
+    main(
+        [
+            "score",
+            str(ROOT / "tests" / "photos" / "handheld.jpg"),
+            str(ROOT / "tests" / "photos" / "station.jpg"),
+        ]
+    )
+
+    *_, by_hand, at_the_station = capsys.readouterr().out.splitlines()
+    unsure = float(by_hand.replace(" unsure", "").split()[-1]) < 0.5
+    assert by_hand.endswith("unsure") == unsure
+    assert at_the_station.endswith(tuple("0123456789"))
 
 
 def test_a_name_that_would_steer_the_terminal_is_printed_harmless(tmp_path, capsys):
