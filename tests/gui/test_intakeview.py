@@ -1,0 +1,134 @@
+from datetime import datetime
+from pathlib import Path
+from typing import Any
+
+from data.records import Known, PhotoId, PhotoRow, PhotoState, Refused, Stored, TakenFrom, TrayId
+from gui.intakeview import Batch, Kind, intake_state
+from vision.reason import Reason
+
+
+def a_photo(number: int = 1, **special: Any) -> PhotoRow:
+    """A photo that was matched to A1 by its tag, 80 % covered."""
+    ordinary = {
+        "id": PhotoId(number),
+        "name": f"IMG_{number}.jpg",
+        "added_at": datetime(2026, 3, 8, 13),
+        "taken_at": datetime(2026, 3, 8, 12),
+        "taken_from": TakenFrom.CAMERA,
+        "tag_number": 11,
+        "state": PhotoState.STORED,
+        "tray_id": TrayId(1),
+        "tray_code": "A1",
+        "matched_by": "tag",
+        "proposal_id": None,
+        "proposal_code": None,
+        "reason": None,
+        "photo": Path(f"/book/photos/{number}.jpg"),
+        "thumbnail": None,
+        "coverage": 80.0,
+    }
+    return PhotoRow(**(ordinary | special))
+
+
+def lost(number: int, **special: Any) -> PhotoRow:
+    """A photo whose tray nobody knows."""
+    without = {"tray_id": None, "tray_code": None, "matched_by": None, "tag_number": None}
+    return a_photo(number, **(without | {"state": PhotoState.NEEDS_TRAY} | special))
+
+
+def test_a_matched_photo_says_its_tray_and_its_coverage():
+    (row,) = intake_state(Batch(), [a_photo()]).rows
+
+    assert row.kind is Kind.STORED
+    assert row.sentence == "A1, matched by its tag, coverage 80 %"
+
+
+def test_files_wait_in_the_order_in_which_they_came():
+    batch = Batch()
+    batch.add([Path("b.jpg"), Path("a.jpg")])
+
+    state = intake_state(batch, [])
+
+    assert [row.name for row in state.rows] == ["b.jpg", "a.jpg"]
+    assert state.waiting == 2
+    assert state.headline == "Photos are being scored"
+
+
+def test_a_file_that_has_its_fate_is_the_photo_of_the_book():
+    batch = Batch()
+    batch.add([Path("IMG_1.jpg")])
+    fate = Stored(
+        photo_id=PhotoId(1),
+        name="IMG_1.jpg",
+        tray_id=TrayId(1),
+        tray_code="A1",
+        matched_by="tag",
+        coverage=80,
+    )
+    batch.arrived(Path("IMG_1.jpg"), fate)
+
+    (row,) = intake_state(batch, [a_photo()]).rows
+
+    assert row.photo_id == 1
+    assert row.photo == Path("/book/photos/1.jpg")
+
+
+def test_a_file_of_which_nothing_could_be_kept_keeps_its_row_and_its_sentence():
+    batch = Batch()
+    batch.arrived(Path("x.jpg"), Refused(photo_id=None, name="x.jpg", reason=Reason.UNREADABLE))
+
+    (row,) = intake_state(batch, []).rows
+
+    assert row.kind is Kind.REFUSED
+    assert row.sentence.startswith("not used: the file cannot be opened")
+
+
+def test_a_photo_that_comes_again_says_so_and_stands_there_once():
+    batch = Batch()
+    batch.arrived(Path("again.jpg"), Known(photo_id=PhotoId(1), name="again.jpg"))
+
+    (row,) = intake_state(batch, [a_photo()]).rows
+
+    assert row.kind is Kind.KNOWN
+    assert row.sentence == "already in the book: A1, matched by its tag, coverage 80 %"
+
+
+def test_the_headline_counts_what_needs_a_person():
+    rows = [
+        a_photo(1),
+        lost(2),
+        lost(3, proposal_id=TrayId(2), proposal_code="A2"),
+        a_photo(4, state=PhotoState.NEEDS_CORNERS),
+    ]
+
+    state = intake_state(Batch(), rows)
+
+    assert state.headline == "3 photos need you"
+    assert [row.kind for row in state.rows][1:] == [Kind.NEEDS_TRAY, Kind.PROPOSED, Kind.NEEDS_CORNERS]
+
+
+def test_only_those_that_need_a_person_can_be_shown():
+    state = intake_state(Batch(), [a_photo(1), lost(2)], only_needing=True)
+
+    assert [row.photo_id for row in state.rows] == [2]
+    assert state.total == 2
+
+
+def test_proposals_of_the_walk_can_be_confirmed_together():
+    rows = [
+        lost(2, proposal_id=TrayId(2), proposal_code="A2"),
+        lost(3, proposal_id=TrayId(5), proposal_code="A5"),
+        lost(4),
+    ]
+
+    assert intake_state(Batch(), rows).proposals == ((2, 2), (3, 5))
+
+
+def test_what_had_no_fate_when_it_was_cancelled_is_gone_and_the_rest_stays():
+    batch = Batch()
+    batch.add([Path("a.jpg"), Path("b.jpg")])
+    batch.arrived(Path("a.jpg"), Refused(photo_id=None, name="a.jpg", reason=Reason.EMPTY))
+
+    batch.drop_waiting()
+
+    assert [row.name for row in intake_state(batch, []).rows] == ["a.jpg"]
