@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QRectF, Qt, QTimer, Signal, Slot
 from PySide6.QtGui import QColor, QImage, QKeyEvent, QPainter, QPainterPath, QPaintEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
 from gui.cornerview import CornerView, Quad
 from gui.mips import Mips, image_of
@@ -44,7 +44,7 @@ class TopViewPreview(QWidget):
         self._soon = QTimer(self, interval=25, singleShot=True)
         self._soon.timeout.connect(self._make)
         self.setAccessibleName(self.tr("Top view with these corners"))
-        self.setMinimumSize(254, 127)
+        self.setMinimumSize(160, 80)
         policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
         policy.setHeightForWidth(True)
         self.setSizePolicy(policy)
@@ -119,8 +119,8 @@ class CornerPage(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(Space.L)
-        row.addWidget(self.photo, 3)
-        row.addLayout(self._side(), 1)
+        row.addWidget(self.photo, 5)
+        row.addLayout(self._side(), 2)
 
     def _side(self) -> QVBoxLayout:
         self.title = QLabel(self)
@@ -147,33 +147,46 @@ class CornerPage(QWidget):
         )
         keys.setWordWrap(True)
         set_role(keys, "small")
-        self.back = QPushButton(self.tr("Take last move back"), self)
+        words = QWidget(self)
+        read = QVBoxLayout(words)
+        read.setContentsMargins(0, 0, Space.S, 0)
+        read.setSpacing(Space.M)
+        for part in (self.title, how, caption, self.top_view, right, keys):
+            read.addWidget(part)
+        read.addStretch(1)
+        roll = QScrollArea(self)
+        roll.setWidget(words)
+        roll.setWidgetResizable(True)
+        roll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        roll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        side = QVBoxLayout()
+        side.setSpacing(Space.S)
+        side.addWidget(roll, 1)
+        side.addLayout(self._buttons())
+        return side
+
+    def _buttons(self) -> QVBoxLayout:
+        self.back = QPushButton(self.tr("Take back"), self)
         self.back.setToolTip(self.tr("Take the last move of a corner back (Ctrl+Z)"))
         self.back.clicked.connect(self.photo.take_back)
         self.leave = QPushButton(self.tr("Leave"), self)
         self.leave.setToolTip(self.tr("Leave the photo as it is (Esc)"))
         self.leave.clicked.connect(self.left)
         self.use = QPushButton(self.tr("Use these corners"), self)
-        self.use.setToolTip(self.tr("Score the photo with these corners (Enter)"))
         self.use.clicked.connect(self._use)
         set_role(self.back, "rack")
         set_role(self.leave, "rack")
         set_role(self.use, "rack-main")
-        side = QVBoxLayout()
-        side.setSpacing(Space.M)
-        side.addWidget(self.title)
-        side.addWidget(how)
-        side.addSpacing(Space.S)
-        side.addWidget(caption)
-        side.addWidget(self.top_view)
-        side.addWidget(right)
-        side.addStretch(1)
-        side.addWidget(keys)
-        side.addWidget(ZoomBar(self.photo, self), 0, Qt.AlignmentFlag.AlignLeft)
-        side.addWidget(self.back)
-        side.addWidget(self.leave)
-        side.addWidget(self.use)
-        return side
+        above = QHBoxLayout()
+        above.setSpacing(Space.S)
+        above.addWidget(self.back, 1)
+        above.addWidget(self.leave, 1)
+        buttons = QVBoxLayout()
+        buttons.setSpacing(Space.S)
+        buttons.addWidget(ZoomBar(self.photo, self), 0, Qt.AlignmentFlag.AlignLeft)
+        buttons.addLayout(above)
+        buttons.addWidget(self.use)
+        return buttons
 
     def show_photo(
         self, question: object, name: str, mips: Mips, small: "Pixels", guess: Sequence[tuple[float, float]]

@@ -8,7 +8,7 @@ Not   the drop itself (photos may be dropped anywhere in the window), the file d
 from pathlib import Path
 
 from PySide6.QtCore import QRectF, QSize, Qt, Signal, Slot
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from gui.flow import Flow
@@ -77,7 +77,6 @@ class DropArea(QWidget):
             )
         )
         inner = QWidget(self)
-        inner.setMaximumWidth(720)
         middle = QVBoxLayout(inner)
         middle.setContentsMargins(0, 0, 0, 0)
         middle.setSpacing(Space.M)
@@ -87,8 +86,12 @@ class DropArea(QWidget):
         middle.addLayout(buttons)
         column.setContentsMargins(64, 64, 64, 64)
         column.addStretch(1)
-        column.addWidget(inner, 0, Qt.AlignmentFlag.AlignHCenter)
-        column.addStretch(1)
+        across = QHBoxLayout()
+        across.addStretch(1)
+        across.addWidget(inner, 3)
+        across.addStretch(1)
+        column.addLayout(across)
+        column.addStretch(2)
 
     def show_watched(self, folder: Path | None) -> None:
         """Say which folder is watched, and offer to end it."""
@@ -109,6 +112,14 @@ class DropArea(QWidget):
             self.watch_wanted.emit()
         else:
             self.watch_ended.emit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """In a narrow band the buttons say enough."""
+        super().resizeEvent(event)
+        if not self._large:
+            shown = [b.sizeHint().width() for b in (self.files, self.folder, self.watch) if not b.isHidden()]
+            wanted = sum(shown) + self.title.sizeHint().width() + 5 * Space.M
+            self.title.setVisible(self.width() >= wanted)
 
     def redress(self) -> None:
         """The drawing in the ink of the scheme."""

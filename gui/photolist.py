@@ -27,6 +27,8 @@ from gui.work import Work
 
 __all__ = ["PhotoList"]
 
+LARGE_TEXT = 22  # px of a line from which a sentence needs three of them in the least window
+
 
 class PhotoList(QWidget):
     """Everything of Intake but the empty state and the corners."""
@@ -102,7 +104,8 @@ class PhotoList(QWidget):
         self.table.setColumnWidth(PHOTO, 108 + 15 * letters)
         rows = self.table.verticalHeader()
         rows.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-        rows.setDefaultSectionSize(max(56, 2 * self.table.fontMetrics().height() + Space.M))
+        lines = 2 if self.table.fontMetrics().height() < LARGE_TEXT else 3
+        rows.setDefaultSectionSize(max(56, lines * self.table.fontMetrics().lineSpacing() + Space.S))
 
     # --- showing
 

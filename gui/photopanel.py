@@ -47,9 +47,7 @@ class PhotoPanel(QFrame):
         set_role(self, "sheet")
         self.picture = PictureView(self)
         self.picture.setAccessibleName(self.tr("The photo"))
-        self.name = QLabel(self)
-        self.name.setWordWrap(True)
-        set_role(self.name, "title")
+        self.picture.setMinimumSize(200, 110)
         self.sentence = QLabel(self)
         self.sentence.setWordWrap(True)
         self.sentence.setTextInteractionFlags(
@@ -80,10 +78,9 @@ class PhotoPanel(QFrame):
         column.addWidget(self.picture, 3)
         head = QHBoxLayout()
         head.setSpacing(Space.S)
-        head.addWidget(self.name, 1)
-        head.addWidget(ZoomBar(self.picture, self))
+        head.addWidget(self.sentence, 1)
+        head.addWidget(ZoomBar(self.picture, self), 0, Qt.AlignmentFlag.AlignTop)
         column.addLayout(head)
-        column.addWidget(self.sentence)
         column.addLayout(buttons)
         column.addWidget(self.picker, 2)
         self.show_row(None)
@@ -108,7 +105,7 @@ class PhotoPanel(QFrame):
         self._show_picture(row)
 
     def _show_words(self, row: IntakeRow | None) -> None:
-        self.name.setText("" if row is None else row.name)
+        self.picture.setAccessibleDescription("" if row is None else row.name)
         self.sentence.setText(self.tr("Choose a row to see its photo.") if row is None else row.sentence)
 
     def _show_buttons(self, row: IntakeRow | None) -> None:

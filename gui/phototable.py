@@ -20,7 +20,7 @@ from PySide6.QtCore import (
     Qt,
     Slot,
 )
-from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPainterPath, QPen, QPolygonF
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPainterPath, QPen, QPolygonF, QTextLayout
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from gui.intakeview import IntakeRow, Kind
@@ -199,9 +199,28 @@ class FateDelegate(_Delegate):
         else:
             box = box.adjusted(Space.S, 2, -Space.S, -2)
         painter.setPen(ink)
-        wrapped = Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextWordWrap
-        painter.drawText(box, wrapped, str(index.data()))
+        words = "\n".join(lines_of(str(index.data()), painter.font(), box.size()))
+        painter.drawText(box, Qt.AlignmentFlag.AlignVCenter, words)
         painter.restore()
+
+
+def lines_of(words: str, font: QFont, room: QSize) -> list[str]:
+    """The words on as many lines as there is room for; the last one ends in dots where there are more."""
+    metrics = QFontMetrics(font)
+    most = max(1, room.height() // metrics.lineSpacing())
+    layout = QTextLayout(words, font)
+    layout.beginLayout()
+    starts = []
+    while (line := layout.createLine()).isValid():
+        line.setLineWidth(room.width())
+        starts.append(line.textStart())
+    layout.endLayout()
+    ends = [*starts[1:], len(words)]
+    lines = [words[start:end].strip() for start, end in zip(starts, ends, strict=True)]
+    if len(lines) > most:
+        rest = words[starts[most - 1] :]
+        lines = [*lines[: most - 1], metrics.elidedText(rest, Qt.TextElideMode.ElideRight, room.width())]
+    return lines
 
 
 def draw_kind(painter: QPainter, box: QRectF, kind: Kind, tokens: Tokens, ink: QColor | None = None) -> None:

@@ -73,6 +73,7 @@ class TrayPicker(QWidget):
         self.list.setAccessibleName(self.tr("Growing trays"))
         self.list.setModel(self._found)
         self.list.setUniformItemSizes(True)
+        self.list.setMinimumHeight(2 * RACK_TARGET)
         self.list.activated.connect(self._activated)
         self.list.clicked.connect(self._activated)
         self.field.textChanged.connect(self._filter)

@@ -161,7 +161,6 @@ class TraySheet(Screen):
         set_role(self.to_bench, "rack-main")
         self.to_bench.clicked.connect(self._want_bench)
         inner = QWidget(empty)
-        inner.setMaximumWidth(620)
         middle = QVBoxLayout(inner)
         middle.setSpacing(Space.M)
         for part in (self._picture_of_empty, title, words):
@@ -169,7 +168,11 @@ class TraySheet(Screen):
         column = QVBoxLayout(empty)
         column.setContentsMargins(Space.L, Space.L, Space.L, Space.M)
         column.addStretch(1)
-        column.addWidget(inner, 0, Qt.AlignmentFlag.AlignHCenter)
+        across = QHBoxLayout()
+        across.addStretch(1)
+        across.addWidget(inner, 2)
+        across.addStretch(1)
+        column.addLayout(across)
         column.addStretch(2)
         column.addWidget(self.to_bench, 0, Qt.AlignmentFlag.AlignRight)
         return empty
