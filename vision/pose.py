@@ -73,7 +73,7 @@ class Pose:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Seen:
-    """Corners (4, 2) px as seen in the photo; `quad_mm` (4, 3) where they lie, None for the tag, which slides."""
+    """Corners (4, 2) px as seen; `quad_mm` (4, 3) where they lie, None for the tag, which slides."""
 
     corners: Array
     quad_mm: Array | None
@@ -81,7 +81,7 @@ class Seen:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Fit:
-    """A camera, its misfit in expected scatters (1 = as good as marks can be), covariance of what was fitted."""
+    """A pose, its misfit in expected scatters (1 = as good as marks can be), covariance of what is fitted."""
 
     pose: Pose
     misfit: float
@@ -115,7 +115,7 @@ def usual_focal(size: tuple[int, int], focal_35mm: float | None) -> tuple[float,
 
 
 def first_poses(seen: Sequence[Seen], size: tuple[int, int], focal_px: float) -> list[Pose]:
-    """Cameras from the cards alone, without lens: up to two, for a plane seen nearly straight has a mirror pose."""
+    """Poses from the cards alone, without lens: up to two, for a plane seen from far has a mirror pose."""
     cards = [s for s in seen if s.quad_mm is not None]
     if not cards:
         return []
@@ -143,8 +143,8 @@ def fit_pose(
 ) -> Fit:
     """The camera that explains all marks best, from a first one.
 
-    The scatter expected of the corners is raised until the misfit is 1, so marks that disagree (a card that was
-    pushed) make the priors count for more and the answer less sure.
+    Where marks disagree (a card that was pushed) a larger scatter is expected of them all: the priors then
+    count for more, and the answer is less sure.
     """
     tag = next((s for s in seen if s.quad_mm is None), None)
     values = np.zeros(_TAG + (3 if tag is not None else 0))
@@ -210,7 +210,7 @@ def _gauss_newton(
         values = values + move
         if (np.abs(move) < steps).all():
             break
-    return values, np.linalg.inv(normal), _rests(seen, start, values)
+    return values, np.asarray(np.linalg.inv(normal), np.float64), _rests(seen, start, values)
 
 
 def _posed(values: Array, start: Pose) -> Pose:
@@ -248,9 +248,8 @@ def _lifted(values: Array) -> Array:
 def _tag_quad(place: Array) -> Array:
     x, y, angle = place
     c, s = math.cos(angle), math.sin(angle)
-    return square(TAG_MARK_MM) @ np.array([[c, s, 0], [-s, c, 0], [0, 0, 1]]) + np.array(
-        [x, y, TAG_HEIGHT_MM]
-    )
+    level = np.array([[c, s, 0], [-s, c, 0], [0, 0, 1]])
+    return np.asarray(square(TAG_MARK_MM) @ level + (x, y, TAG_HEIGHT_MM), np.float64)
 
 
 def _first_tag(tag: Seen, camera: Pose) -> Array:

@@ -155,7 +155,7 @@ def score_photo(photo: Photo, tissue: Tissue, *, corners: Corners | None = None)
     if found is None:
         return _refused(photo, _why_no_tray(photo), marks)
     view = make_top_view(photo, found)
-    white = patches(marks, photo, found)
+    white = patches(marks, photo)
     light = judge_light(photo, view, white)
     if light.refusal is not None:
         return _refused(photo, light.refusal, marks)

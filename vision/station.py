@@ -27,12 +27,13 @@ Linear = tuple[float, float, float]
 HALF_SURE_MM = 3.0  # standard error of the worst corner at which the confidence is a half
 LEAST_PATCH_PX = 100  # common practice
 CLIPPED = 254
+PUSHED, PUSHED_GAIN = 5.0, 3.0  # misfit from which a card may have been pushed; gain that proves which
 PATCH_SHARE = 0.6  # of the patch's side: its edges are blurred
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Patches:
-    """Mean linear light (0-1) of red, green and blue on the tag's patches; None where clipped or too small."""
+    """Mean linear light (0-1) of red, green, blue on the tag's patches; None where clipped or too small."""
 
     white: Linear | None
     grey: Linear | None
@@ -73,18 +74,28 @@ def fit_station(marks: Marks, size: tuple[int, int], focal_35mm: float | None, t
         seen.append(Seen(corners=np.array(marks.tag.quad), quad_mm=None))
     if not marks.cards or len(seen) < 2:
         return None
+    fit = _best(seen, size, focal_35mm)
+    if fit is None or fit.misfit < PUSHED or len(marks.cards) < 3:
+        return fit
+    others = [_best(seen[:k] + seen[k + 1 :], size, focal_35mm) for k in range(len(marks.cards))]
+    without = min(
+        (other for other in others if other is not None), key=lambda other: other.misfit, default=fit
+    )
+    return without if without.misfit < fit.misfit / PUSHED_GAIN else fit
+
+
+def _best(seen: list[Seen], size: tuple[int, int], focal_35mm: float | None) -> Fit | None:
     focal, spread = usual_focal(size, focal_35mm)
     fits = [fit_pose(seen, start, spread) for start in first_poses(seen, size, focal)]
     return min(fits, key=lambda fit: fit.misfit, default=None)
 
 
-def patches(marks: Marks, photo: Photo, corners: Corners) -> Patches | None:
+def patches(marks: Marks, photo: Photo) -> Patches | None:
     """Mean linear light of both patches, found from the tag's own mark; None where no tag was read."""
     if marks.tag is None:
         return None
-    own = cv2.getPerspectiveTransform(
-        square(TAG_MARK_MM)[:, :2].astype(np.float32), np.array(marks.tag.quad, np.float32)
-    )
+    level = square(TAG_MARK_MM)[:, :2].astype(np.float32)
+    own = np.asarray(cv2.getPerspectiveTransform(level, np.array(marks.tag.quad, np.float32)), np.float64)
     return Patches(white=_patch(photo, own, WHITE_MM), grey=_patch(photo, own, GREY_MM))
 
 

@@ -68,7 +68,7 @@ class TrayType:
 
     def card_quad(self, number: int) -> Points:
         """(4, 3) mm: corners of one card's mark."""
-        return self.card_centres()[number] + square(CARD_MARK_MM)
+        return np.asarray(self.card_centres()[number] + square(CARD_MARK_MM), np.float64)
 
     def inner_corners(self) -> Points:
         """(4, 3) mm: corners of the inner area at rim height; far left, far right, near right, near left."""
