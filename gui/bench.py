@@ -50,9 +50,10 @@ class Bench(Screen):
         super().__init__(work, parent)
         self._reading = Reading()
         self._state = BenchState()
-        self._running = self._stale = False
+        self._running = self._stale = self._awaited = False
         self.thumbnails = Thumbnails(work, self)
         self.thumbnails.lost.connect(self._mend)
+        work.changed.connect(self._work_changed)
         self._content = self._make_content()
         self._empty = Teaching("bench", self.tr("Add a tray"), self)
         self._empty.button.setToolTip(self.tr("Add a tray (Ctrl+T)"))
@@ -146,6 +147,8 @@ class Bench(Screen):
             self._forget_changed_pictures(reading)
             self._reading = reading
             self._refresh()
+            if self._awaited and self.isVisible():
+                self.arrive()
         if self._stale or book is not self.book:
             self.renew()
 
@@ -198,7 +201,17 @@ class Bench(Screen):
 
     @Slot()
     def _refresh(self) -> None:
-        self.show_state(bench_state(self._reading, self.filter.text(), all_looks=self._state.all_looks))
+        self.show_state(self._state_of(all_looks=self._state.all_looks))
+
+    def _state_of(self, *, all_looks: bool) -> BenchState:
+        coming = bool(self.work.shown())
+        return bench_state(self._reading, self.filter.text(), all_looks=all_looks, coming=coming)
+
+    @Slot()
+    def _work_changed(self) -> None:
+        """What is still coming in cannot be missing: look again when it is in."""
+        if bool(self.work.shown()) != self._state.coming:
+            self._refresh()
 
     def show_state(self, state: BenchState) -> None:
         """Show this, whatever was shown before."""
@@ -244,7 +257,7 @@ class Bench(Screen):
 
     @Slot()
     def _fold(self) -> None:
-        self.show_state(bench_state(self._reading, self.filter.text(), all_looks=not self._state.all_looks))
+        self.show_state(self._state_of(all_looks=not self._state.all_looks))
 
     # --- hands and eyes
 
@@ -259,7 +272,10 @@ class Bench(Screen):
         self.place_wanted.emit("intake")
 
     def arrive(self) -> None:
-        """Put the focus on what is most urgent."""
+        """Put the focus on what is most urgent, as soon as that is known."""
+        self._awaited = self._running
+        if self._running:
+            return
         if self._state.no_trays:
             self._empty.button.setFocus()
         elif self._state.looks:

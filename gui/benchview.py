@@ -5,11 +5,10 @@ Out   `BenchState`, from which all that can be seen on the Bench follows
 Not   the words themselves (`bench.py`), what needs a look (`data.watch`)
 """
 
-from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from data.book import Book
-from data.records import Look, Tile
+from data.records import Look, LookKind, Tile
 from data.watch import look_list
 from gui.rack import RackState, rack_state
 
@@ -33,6 +32,7 @@ class BenchState:
     looks: tuple[Look, ...] = ()
     rack: RackState = field(default_factory=RackState)
     all_looks: bool = False  # the grower wants to see the whole look list
+    coming: bool = False  # photos are being scored, so that nobody can say yet which are missing
 
     @property
     def trays_to_look_at(self) -> int:
@@ -65,7 +65,14 @@ def read_bench(book: Book) -> Reading:
     return Reading(tiles=book.tiles(), looks=look_list(book))
 
 
-def bench_state(reading: Reading, wanted: str = "", *, all_looks: bool = False) -> BenchState:
+def bench_state(
+    reading: Reading, wanted: str = "", *, all_looks: bool = False, coming: bool = False
+) -> BenchState:
     """What to show of a reading, with the rack narrowed to the trays that have the wanted words."""
-    looks: Sequence[Look] = reading.looks
-    return BenchState(looks=tuple(looks), rack=rack_state(reading.tiles, looks, wanted), all_looks=all_looks)
+    looks = tuple(look for look in reading.looks if not (coming and look.what is LookKind.NO_PHOTO))
+    return BenchState(
+        looks=looks,
+        rack=rack_state(reading.tiles, looks, wanted),
+        all_looks=all_looks,
+        coming=coming,
+    )

@@ -72,7 +72,7 @@ class LookPanel(QWidget):
         """Show this, whatever was shown before."""
         self._state = state
         count = state.trays_to_look_at
-        self.title.setText(self._title(count, no_photos=state.no_photos))
+        self.title.setText(self._title(count, unknown=state.no_photos or state.coming))
         self._soft.setText(self.tr("most urgent first") if count else "")
         self.looks.show_looks(state.looks)
         self.looks.setVisible(count > 0)
@@ -82,16 +82,18 @@ class LookPanel(QWidget):
         all_of_them = self.tr("Show all {count}").format(count=len(state.looks))
         self.unfold.setText(all_of_them if state.hidden_looks else self.tr("Show fewer"))
 
-    def _title(self, count: int, *, no_photos: bool) -> str:
+    def _title(self, count: int, *, unknown: bool) -> str:
         if count == 1:
             return self.tr("1 tray needs a look")
         if count > 1:
             return self.tr("{count} trays need a look").format(count=count)
-        return self.tr("What needs a look") if no_photos else self.tr("Nothing needs a look")
+        return self.tr("What needs a look") if unknown else self.tr("Nothing needs a look")
 
     def _words(self, state: BenchState) -> str:
         if state.looks:
             return state.caution or ""
+        if state.coming:
+            return self.tr("Photos are being scored; what needs a look comes up here as soon as it is known.")
         if state.no_photos:
             return self.tr(
                 "Photograph your trays from above and bring the photos in. Trays that lag, grow unevenly or "

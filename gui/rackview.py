@@ -5,7 +5,6 @@ Out   `tray_chosen` with the tray's id, by click or Enter
 Not   what a tile looks like (`tilepainter.py`), where it stands (`shelves.py`)
 """
 
-
 from PySide6.QtCore import (
     QEvent,
     QItemSelection,
@@ -20,7 +19,7 @@ from PySide6.QtCore import (
     Slot,
 )
 from PySide6.QtGui import QColor, QFont, QKeyEvent, QPainter, QPaintEvent, QRegion, QResizeEvent
-from PySide6.QtWidgets import QAbstractItemView, QStyle, QStyleOptionViewItem, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QListView, QStyle, QStyleOptionViewItem, QWidget
 
 from gui.palette import Space, set_role, tokens_now
 from gui.rack import RackState
@@ -34,8 +33,8 @@ __all__ = ["RackView"]
 Move = QAbstractItemView.CursorAction
 
 
-class RackView(QAbstractItemView):
-    """One view for the whole rack."""
+class RackView(QListView):
+    """One view for the whole rack; a list for screen readers, laid out in its own way."""
 
     tray_chosen = Signal(int)
 
@@ -60,6 +59,7 @@ class RackView(QAbstractItemView):
         self.setSelectionMode(self.SelectionMode.SingleSelection)
         self.setTabKeyNavigation(False)
         self.viewport().setAttribute(Qt.WidgetAttribute.WA_Hover)
+        self.viewport().setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)  # so that scrolling moves pixels
         self.setMouseTracking(True)
         self.clicked.connect(self._choose)
         self.activated.connect(self._choose_by_key)
@@ -124,7 +124,11 @@ class RackView(QAbstractItemView):
         bar.setRange(0, max(0, self._plan.height - height))
         bar.setPageStep(height)
         bar.setSingleStep(max(20, self._plan.tile_height // 3))
-        super().updateGeometries()
+        QAbstractItemView.updateGeometries(self)  # the list's own would measure its own layout
+
+    def doItemsLayout(self) -> None:
+        """Lay out shelf by shelf, not as a list would."""
+        self._lay_out()
 
     def scrollContentsBy(self, dx: int, dy: int) -> None:
         """Move what is painted; only what is new is painted again."""
@@ -238,10 +242,11 @@ class RackView(QAbstractItemView):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint what lies in the exposed part, nothing else."""
-        if not self._plan.counts:
-            return
         painter = QPainter(self.viewport())
         offset, exposed = self.verticalOffset(), event.rect()
+        painter.fillRect(exposed, QColor(tokens_now().ground))
+        if not self._plan.counts:
+            return
         top, bottom = exposed.top() + offset, exposed.bottom() + offset
         for shelf in self._plan.shelves_between(top, bottom):
             self._paint_head(painter, shelf)

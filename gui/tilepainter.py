@@ -5,10 +5,21 @@ Out   ink on the screen; the size that a tile needs at the text size of now
 Not   where the tile stands (`shelves.py`), where the picture comes from (`thumbnails.py`)
 """
 
+from collections import OrderedDict
 from collections.abc import Callable, Sequence
 from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication, QModelIndex, QPersistentModelIndex, QPointF, QRect, QRectF, Qt
+from PySide6.QtCore import (
+    QCoreApplication,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    QPointF,
+    QRect,
+    QRectF,
+    QSize,
+    Qt,
+)
 from PySide6.QtGui import (
     QBrush,
     QColor,
@@ -33,6 +44,7 @@ from gui.tokens import Tokens
 __all__ = ["TilePainter", "tile_size"]
 
 LEAST_COLUMNS_OF_TEXT = 19  # letters that a tile must have room for beside each other
+MOST_FITTED = 200  # of at most 260 x 130 px: 27 MB
 GROWTH_SHARE = 0.34  # of the tile's width
 
 
@@ -60,6 +72,10 @@ class TilePainter(QStyledItemDelegate):
     """Draws tiles; pictures are asked of `picture_of`, which answers at once."""
 
     picture_of: Callable[[Path], QPixmap | None] | None = None
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._fitted_pictures: OrderedDict[tuple[int, int, float], QPixmap] = OrderedDict()
 
     def paint(
         self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
@@ -90,26 +106,32 @@ class TilePainter(QStyledItemDelegate):
         painter.restore()
 
     def _picture(self, painter: QPainter, box: QRect, standing: Standing, t: Tokens) -> None:
-        path = _rounded_above(QRectF(box).adjusted(1, 1, -1, 0))
         thumbnail = standing.tile.thumbnail
         picture = self.picture_of(thumbnail) if thumbnail is not None and self.picture_of else None
-        painter.setPen(Qt.PenStyle.NoPen)
         if picture is not None:
-            brush = QBrush(picture)
-            brush.setTransform(
-                QTransform.fromTranslate(box.x(), box.y()).scale(
-                    box.width() / picture.width(), box.height() / picture.height()
-                )
-            )
-            painter.setBrush(brush)
-            painter.drawPath(path)
+            ratio = painter.device().devicePixelRatioF()
+            painter.drawPixmap(box.topLeft(), self._fitted(picture, box.size(), ratio))
             return
+        painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QColor(t.ground))
-        painter.drawPath(path)
+        painter.drawPath(_rounded_above(_inside_the_frame(box.size()).translated(QPointF(box.topLeft()))))
         if thumbnail is None:
             painter.setPen(QColor(t.soft_ink))
             words = QCoreApplication.translate("Tile", "no photo yet")
             painter.drawText(box, Qt.AlignmentFlag.AlignCenter, words)
+
+    def _fitted(self, picture: QPixmap, size: QSize, ratio: float) -> QPixmap:
+        """The picture in the size of the tile, corners rounded; drawn once, it was half of each frame."""
+        key = (picture.cacheKey(), size.width(), ratio)
+        fitted = self._fitted_pictures.get(key)
+        if fitted is None:
+            fitted = _fit(picture, size, ratio)
+            self._fitted_pictures[key] = fitted
+            if len(self._fitted_pictures) > MOST_FITTED:
+                self._fitted_pictures.popitem(last=False)
+        else:
+            self._fitted_pictures.move_to_end(key)
+        return fitted
 
     def _words(self, painter: QPainter, box: QRect, font: QFont, standing: Standing, t: Tokens) -> None:
         tile, bold = standing.tile, _bold(font, 1.1)
@@ -181,6 +203,25 @@ def draw_growth(painter: QPainter, box: QRectF, growth: Sequence[tuple[int, floa
     painter.setBrush(QColor(t.accent))
     painter.drawEllipse(points[-1], 3, 3)
     return True
+
+
+def _fit(picture: QPixmap, size: QSize, ratio: float) -> QPixmap:
+    fitted = QPixmap(size * ratio)
+    fitted.setDevicePixelRatio(ratio)
+    fitted.fill(Qt.GlobalColor.transparent)
+    brush = QBrush(picture)
+    brush.setTransform(QTransform.fromScale(size.width() / picture.width(), size.height() / picture.height()))
+    painter = QPainter(fitted)
+    painter.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.SmoothPixmapTransform)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(brush)
+    painter.drawPath(_rounded_above(_inside_the_frame(size)))
+    painter.end()
+    return fitted
+
+
+def _inside_the_frame(size: QSize) -> QRectF:
+    return QRectF(1, 1, size.width() - 2, size.height() - 1)
 
 
 def _rounded_above(box: QRectF) -> QPainterPath:

@@ -96,6 +96,20 @@ def test_a_rack_without_photos_teaches_how_they_come(bench: Bench) -> None:
     assert bench.rack_soft.text() == "1 tray, no photo yet"
 
 
+def test_while_photos_come_in_none_is_called_missing() -> None:
+    missing, lagging = a_look(1, what=LookKind.NO_PHOTO), a_look(2)
+    reading = Reading(tiles=(a_tile(1), a_tile(2)), looks=(missing, lagging))
+
+    assert bench_state(reading, coming=True).looks == (lagging,)
+    assert bench_state(reading, coming=False).looks == (missing, lagging)
+
+
+def test_while_photos_come_in_the_bench_does_not_say_that_nothing_is_wrong(bench: Bench) -> None:
+    bench.show_state(bench_state(Reading(tiles=(a_tile(1),)), coming=True))
+    assert bench.panel.title.text() == "What needs a look"
+    assert "Photos are being scored" in bench.panel.note.text()
+
+
 # --- what it is read from
 
 
@@ -159,6 +173,19 @@ def test_a_book_that_cannot_be_read_is_told_in_place(bench: Bench, rack_book: Bo
     bench._not_read(BookLocked(rack_book.folder))
 
     assert "is being written by another window" in bench.panel.note.text()
+
+
+def test_the_focus_comes_to_the_most_urgent_look_as_soon_as_it_is_known(
+    bench: Bench, rack_book: Book, tmp_path: Path, qtbot: QtBot
+) -> None:
+    photograph(rack_book, "A1", tmp_path, suspects=[{"confidence": 0.9}])
+    with qtbot.waitActive(bench):
+        bench.activateWindow()
+
+    bench.open_book(rack_book)
+    bench.arrive()
+
+    qtbot.waitUntil(bench.panel.looks.hasFocus)
 
 
 # --- hands

@@ -1,0 +1,134 @@
+"""Access: whatever can have the focus says what it is, and Tab leads through each place and comes round."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAccessible, QAccessibleInterface
+from PySide6.QtWidgets import QAbstractItemView, QApplication, QWidget
+from pytestqt.qtbot import QtBot
+
+from data.book import Book
+from gui.app import make_window
+from gui.home import Memory
+from gui.window import Window
+from tests.gui.rackbook import a_rack_book, photograph
+
+PLACES = ("bench", "intake", "traysheet")
+
+
+@pytest.fixture
+def window(qtbot: QtBot, dressed: QApplication, memory: Memory, tmp_path: Path) -> Iterator[Window]:
+    with a_rack_book(tmp_path / "rack") as book:
+        photograph(book, "A1", tmp_path / "photos")
+        photograph(book, "A2", tmp_path / "photos", refuse="BLURRED")
+    made = make_window(dressed, memory)
+    qtbot.addWidget(made)
+    with qtbot.waitActive(made):
+        made.show()
+    made.open_folder(tmp_path / "rack")
+    yield made
+    qtbot.waitUntil(lambda: not made.work.jobs(), timeout=10_000)
+    made.close()
+
+
+def came_to(window: Window, place: str, qtbot: QtBot) -> None:
+    if place == "traysheet":
+        assert isinstance(window.book, Book)
+        window.open_tray(window.book.trays()[0].id)
+    window.go_to(place)
+    qtbot.waitUntil(lambda: not window.work.jobs(), timeout=10_000)
+
+
+def can_have_focus(widget: QWidget) -> bool:
+    return (
+        bool(widget.focusPolicy() & Qt.FocusPolicy.TabFocus)
+        and widget.isVisible()
+        and widget.isEnabled()
+        and widget.focusProxy() is None
+    )
+
+
+def name_of(widget: QWidget) -> str:
+    told = QAccessible.queryAccessibleInterface(widget)
+    return "" if told is None else told.text(QAccessible.Text.Name)
+
+
+@pytest.mark.parametrize("place", PLACES)
+def test_everything_that_can_have_the_focus_has_a_name(window: Window, qtbot: QtBot, place: str) -> None:
+    came_to(window, place, qtbot)
+    widgets = [widget for widget in window.findChildren(QWidget) if can_have_focus(widget)]
+    assert len(widgets) >= 8
+    assert [f"{type(w).__name__} {w.objectName()}" for w in widgets if not name_of(w)] == []
+
+
+@pytest.mark.parametrize("place", PLACES)
+def test_tab_reaches_everything_and_comes_round(window: Window, qtbot: QtBot, place: str) -> None:
+    came_to(window, place, qtbot)
+    wanted = {widget for widget in window.findChildren(QWidget) if can_have_focus(widget)}
+    window.top.places["bench"].setFocus()
+
+    reached = []
+    for _ in range(3 * len(wanted)):
+        widget = QApplication.focusWidget()
+        assert widget is not None
+        if widget in reached:
+            break
+        reached.append(widget)
+        qtbot.keyClick(widget, Qt.Key.Key_Tab)
+
+    left_out = [f"{type(w).__name__} {name_of(w)}" for w in wanted - set(reached)]
+    assert left_out == []
+    assert QApplication.focusWidget() is reached[0]
+
+
+@pytest.mark.parametrize("place", PLACES)
+def test_tab_follows_the_order_of_reading(window: Window, qtbot: QtBot, place: str) -> None:
+    """The row on top, then the place itself: never back up to the row before the round is done."""
+    came_to(window, place, qtbot)
+    window.top.places["bench"].setFocus()
+    zones = []
+    for _ in range(60):
+        widget = QApplication.focusWidget()
+        assert widget is not None
+        zones.append(0 if window.top.isAncestorOf(widget) else 1)
+        qtbot.keyClick(widget, Qt.Key.Key_Tab)
+        if QApplication.focusWidget() is window.top.places["bench"]:
+            break
+    assert zones == sorted(zones)
+
+
+def test_a_screen_reader_hears_each_tile_in_words(window: Window, qtbot: QtBot) -> None:
+    came_to(window, "bench", qtbot)
+    (rack,) = [view for view in window.findChildren(QAbstractItemView) if view.accessibleName() == "The rack"]
+
+    words = list(walked(QAccessible.queryAccessibleInterface(rack)))
+
+    assert any(text.startswith("A1, broccoli, coir, day 7, coverage 55 %") for text in words)
+
+
+def walked(told: QAccessibleInterface | None) -> Iterator[str]:
+    if told is None:
+        return
+    yield told.text(QAccessible.Text.Name)
+    for n in range(told.childCount()):
+        yield from walked(told.child(n))
+
+
+@pytest.mark.parametrize("place", PLACES)
+@pytest.mark.parametrize("percent", [100, 150])
+def test_every_place_fits_into_the_least_window(
+    window: Window, qtbot: QtBot, place: str, percent: int
+) -> None:
+    window.wardrobe.resize_text(percent)
+    came_to(window, place, qtbot)
+    window.resize(window.minimumSize())
+    screen = window.screens[place]
+
+    least = screen.minimumSizeHint()
+
+    assert least.width() <= 1024, "something is cut off at the side"
+    whole = window.centralWidget().minimumSizeHint() if window.centralWidget() else least
+    assert whole.height() <= 700, "something is cut off below"
+    window.wardrobe.resize_text(100)
