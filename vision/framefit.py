@@ -26,7 +26,7 @@ Array = NDArray[np.float64]
 HALF_MM = np.array([254.0, 127.0])
 # y runs down as in the photo; top left, top right, bottom right, bottom left
 CORNERS_MM = HALF_MM * np.array([[-1.0, -1.0], [1.0, -1.0], [1.0, 1.0], [-1.0, 1.0]])
-TILT_SPREAD = 0.35  # rad, of each of two axes
+TILT_SPREAD = 0.15  # rad, of each of two axes
 EXIF_SPREAD = 0.03  # of the logarithm of the focal length: the 35 mm figure is a whole number
 UNKNOWN_SPREAD = 0.10
 HUBER = 2.0

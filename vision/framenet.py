@@ -11,6 +11,7 @@ are not made to be shared.
 
 import hashlib
 import threading
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
@@ -60,9 +61,9 @@ def place_map(small: Pixels) -> tuple[NDArray[np.float32], Array]:
     return chance.astype(np.float32), to_photo @ np.diag([2.0, 2.0, 1.0])
 
 
-def side_maps(small: Pixels, views: list[Array]) -> list[SideMaps]:
-    """Chances of the sides in views given by homographies from view px to the reduced photo's px."""
-    out = _run("frame_sides", [_viewed(small, view, VIEW_SIZE) for view in views])
+def side_maps(views: Sequence[tuple[Pixels, Array]]) -> list[SideMaps]:
+    """Chances of the sides in views: a reduced photo and the homography from view px to its px each."""
+    out = _run("frame_sides", [_viewed(small, view, VIEW_SIZE) for small, view in views])
     return [
         SideMaps(
             top=_shares(maps[0].T),
