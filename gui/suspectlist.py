@@ -29,9 +29,7 @@ class SuspectCard(QFrame):
         self.line = line
         title = QLabel(self.tr("{number}  {word}").format(number=line.number, word=line.word), self)
         set_role(title, "soft" if line.said is Said.NOT_MOLD else "alarm")
-        font = title.font()
-        font.setBold(True)
-        title.setFont(font)
+        title.setStyleSheet("font-weight: bold")
         facts = QLabel(line.title, self)
         why = QLabel(line.why, self)
         for label in (facts, why):
@@ -42,6 +40,7 @@ class SuspectCard(QFrame):
         self.not_mold = self._button(self.tr("Not mold"), self._say_not)
         self.show_it = self._button(self.tr("Show it"), self._look)
         for button, said in ((self.mold, Said.MOLD), (self.not_mold, Said.NOT_MOLD)):
+            set_role(button, "switch")
             button.setCheckable(True)
             button.setChecked(line.said is said)
         self.mold.setToolTip(self.tr("Say that this is mold; press again to take it back (Ctrl+Z)"))
