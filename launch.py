@@ -3,9 +3,9 @@
 
     python3 launch.py                open Evenstand (the first time with its demonstration)
     python3 launch.py test [...]     run the tests; further words go to pytest
-    python3 launch.py score ...      any command of the program: score, intake, look, demo
+    python3 launch.py score ...      any command of the program
 
-Standard library only. Everything it installs lies in `.venv` beside this file; deleting that folder undoes it.
+Standard library only. Everything it installs lies in `.venv` beside this file; deleting that undoes it.
 """
 
 import os
@@ -33,7 +33,7 @@ LIBRARIES = (
 APT_LINE = f"sudo apt install --no-install-recommends python3-venv {LIBRARIES}"
 
 
-class NotReady(Exception):
+class NotReady(Exception):  # noqa: N818  an answer to a person, no fault of ours
     """This machine lacks something; the message is the sentence that says what to do."""
 
 
@@ -41,7 +41,9 @@ def main(words: Sequence[str]) -> int:
     """Set up, run, and pass on the exit code; 3 where the machine lacks something."""
     try:
         if sys.version_info < OLDEST:
-            raise NotReady(f"Evenstand needs Python {OLDEST[0]}.{OLDEST[1]} or newer; this is {sys.version.split()[0]}.")
+            raise NotReady(
+                f"Evenstand needs Python {OLDEST[0]}.{OLDEST[1]} or newer; this is {sys.version.split()[0]}."
+            )
         testing = words[:1] == ["test"]
         set_up(testing)
         look_for_libraries()
@@ -83,10 +85,13 @@ def fetch_uv() -> None:
     into = ["--python", str(PYTHON), "install", "--quiet", UV_WANTED]
     if subprocess.call([sys.executable, "-m", "pip", *into], stderr=subprocess.DEVNULL) == 0:
         return
-    if subprocess.call([PYTHON, "-m", "ensurepip"], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL) != 0:
-        raise NotReady(f"This Python comes without pip. Install what Evenstand needs of the system, then try again:\n{APT_LINE}")
+    quiet = {"stdout": subprocess.DEVNULL, "stderr": subprocess.DEVNULL}
+    if subprocess.call([PYTHON, "-m", "ensurepip"], **quiet) != 0:
+        raise NotReady(f"This Python comes without pip. This line brings it, then try again:\n{APT_LINE}")
     if subprocess.call([PYTHON, "-m", "pip", "install", "--quiet", UV_WANTED]) != 0:
-        raise NotReady("The installer uv could not be fetched. Look whether this machine is online, then try again.")
+        raise NotReady(
+            "The installer uv could not be fetched. Look whether this machine is online, then try again."
+        )
 
 
 def look_for_libraries() -> None:

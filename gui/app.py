@@ -39,8 +39,8 @@ NO_DISPLAY = 2
 log = logging.getLogger(__name__)
 
 
-def run(book: Path | None = None) -> int:
-    """Open the window, and return when it is closed."""
+def run(book: Path | None = None, *, demo: bool = False) -> int:
+    """Open the window on a book (by default the last one) or the demonstration; return when it is closed."""
     if not _has_display():
         print(
             "evenstand: there is no screen to open a window on. Start it in a desktop session; "
@@ -57,7 +57,7 @@ def run(book: Path | None = None) -> int:
     catch_mishaps(window.tell_trouble, log_file())
     window.show()
     start = Start(window)
-    QTimer.singleShot(0, lambda: start.open(book))
+    QTimer.singleShot(0, start.open_demo if demo else lambda: start.open(book))
     return int(app.exec())
 
 
@@ -96,6 +96,7 @@ class Start(QObject):
         window.desk.opened.connect(self._opened)
         self._warming = QTimer(self, singleShot=True, interval=WARMED_AFTER_MS)
         self._warming.timeout.connect(self._warm)
+        self._warming.start()
 
     def open(self, book: Path | None) -> None:
         """Open the book wanted, else the last one, else the demonstration."""
@@ -103,7 +104,6 @@ class Start(QObject):
         wanted = book or window.memory.last_book
         if wanted is None or not window.open_folder(wanted):
             self.open_demo()
-        self._warming.start()
 
     @Slot()
     def open_demo(self) -> None:

@@ -106,6 +106,45 @@ def _score(asked: argparse.Namespace) -> int:
     )
 
 
+def _intake_options(word: argparse.ArgumentParser) -> None:
+    word.add_argument("photos", nargs="+", type=Path, metavar="PATH", help="a photo, or a folder of photos")
+    _book_option(word)
+
+
+def _intake(asked: argparse.Namespace) -> int:
+    from gui.bookcommands import intake_into
+
+    return intake_into(asked.book, asked.photos)
+
+
+def _look_options(word: argparse.ArgumentParser) -> None:
+    word.add_argument("--json", action="store_true", help="print one JSON list instead of lines")
+    _book_option(word)
+
+
+def _look(asked: argparse.Namespace) -> int:
+    from gui.bookcommands import look_at
+
+    return look_at(asked.book, as_json=asked.json)
+
+
+def _book_option(word: argparse.ArgumentParser) -> None:
+    word.add_argument("--book", required=True, type=Path, metavar="FOLDER", help="the folder of the book")
+
+
+def _no_options(_word: argparse.ArgumentParser) -> None:
+    pass
+
+
+def _demo(_asked: argparse.Namespace) -> int:
+    from gui.app import run
+
+    return run(demo=True)
+
+
 COMMANDS: tuple[Command, ...] = (
     Command(name="score", about="Score photos without a book.", options=_score_options, run=_score),
+    Command(name="intake", about="Bring photos into a book.", options=_intake_options, run=_intake),
+    Command(name="look", about="Say what needs a look today.", options=_look_options, run=_look),
+    Command(name="demo", about="Open the demonstration.", options=_no_options, run=_demo),
 )

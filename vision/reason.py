@@ -21,7 +21,9 @@ class Reason(StrEnum):
     TOO_SMALL = "the picture is too small to score: use the phone's full size"
     UNREADABLE = "the file cannot be opened: look whether it is still there and may be read"
     KILLED = "reading this file stopped the worker: save the picture again as JPEG and bring that in"
-    OUR_MISTAKE = "this photo could not be scored, and that is a mistake in the program: the file is as it was"
+    OUR_MISTAKE = (
+        "this photo could not be scored, and that is a mistake in the program: the file is as it was"
+    )
     ALTERED = "the file changed while it was read: bring it in again when it is whole"
     NO_PICTURES = "there is no picture in this folder: name the folder that the photos lie in"
     GREY = "the picture has no colour: photograph in colour"

@@ -1,0 +1,79 @@
+"""Intake and look on the command line, on a book of the demonstration."""
+
+import json
+from pathlib import Path
+
+import pytest
+
+from data.demo import demo_photos, make_demo
+from gui.command import main
+
+
+@pytest.fixture
+def folder(tmp_path: Path) -> Path:
+    book = make_demo(tmp_path / "trial")
+    book.close()
+    return tmp_path / "trial"
+
+
+def photos_of(tray: str, days: int) -> list[str]:
+    return [str(path) for path in demo_photos() if path.stem.startswith(tray)][:days]
+
+
+def test_photos_are_matched_by_their_tag_and_told_line_by_line(
+    folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    code = main(["intake", *photos_of("A1", 2), "--book", str(folder)])
+
+    lines = capsys.readouterr().out.splitlines()
+    assert code == 0
+    assert len(lines) == 2
+    assert all("A1, matched by its tag, coverage" in line for line in lines)
+
+
+def test_a_photo_brought_in_twice_is_known(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    main(["intake", *photos_of("A1", 1), "--book", str(folder)])
+    capsys.readouterr()
+
+    code = main(["intake", *photos_of("A1", 1), "--book", str(folder)])
+
+    assert code == 0
+    assert "already in the book" in capsys.readouterr().out
+
+
+def test_a_file_that_is_no_picture_is_named_and_the_rest_goes_on(
+    folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    letter = tmp_path / "letter.jpg"
+    letter.write_text("no picture")
+
+    code = main(["intake", str(letter), *photos_of("A1", 1), "--book", str(folder)])
+
+    told = capsys.readouterr()
+    assert code == 1
+    assert "letter.jpg" in told.err
+    assert "A1, matched by its tag" in told.out
+
+
+def test_the_look_list_names_a_tray_without_a_photo_for_days(
+    folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    main(["intake", *photos_of("A1", 1), *photos_of("B1", 3)[2:], "--book", str(folder)])
+    capsys.readouterr()
+
+    code = main(["look", "--book", str(folder), "--json"])
+
+    looks = {(look["tray"], look["what"]) for look in json.loads(capsys.readouterr().out)}
+    assert code == 0
+    assert ("B1", "no photo today") in looks  # its last one is two days old
+    assert ("A1", "no photo today") not in looks
+
+
+def test_a_folder_that_is_no_book_is_said_and_left_alone(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    code = main(["look", "--book", str(tmp_path)])
+
+    assert code == 1
+    assert "evenstand: " in capsys.readouterr().err
+    assert list(tmp_path.iterdir()) == []

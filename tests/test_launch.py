@@ -1,0 +1,61 @@
+"""The two commands of the README, and what they promise a fresh machine."""
+
+import re
+import tomllib
+from pathlib import Path
+
+import pytest
+
+import launch
+
+ROOT = Path(__file__).resolve().parent.parent
+README = (ROOT / "README.md").read_text(encoding="utf-8")
+
+
+def test_readme_gives_the_line_that_launch_prints() -> None:
+    assert launch.APT_LINE in README
+
+
+def test_every_command_of_the_readme_is_one_of_the_program() -> None:
+    from gui.command import COMMANDS
+
+    shown = set(re.findall(r"^python3 launch\.py ([a-z]+)", README, re.MULTILINE)) - {"test"}
+
+    assert shown <= {command.name for command in COMMANDS}
+
+
+def test_every_command_of_the_program_is_in_the_readme() -> None:
+    from gui.command import COMMANDS
+
+    shown = set(re.findall(r"^python3 launch\.py ([a-z]+)", README, re.MULTILINE))
+
+    assert {command.name for command in COMMANDS} <= shown
+
+
+def test_the_lock_names_the_public_index_alone() -> None:
+    sources = set(re.findall(r"https?://([^/\"]+)", (ROOT / "uv.lock").read_text(encoding="utf-8")))
+
+    assert sources == {"pypi.org", "files.pythonhosted.org"}
+
+
+def test_test_tools_stay_out_of_a_growers_installation() -> None:
+    settings = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))
+
+    assert settings["tool"]["uv"]["default-groups"] == []
+
+
+def test_a_missing_system_library_is_told_with_the_line_that_brings_it(
+    monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    broken = tmp_path / "python"
+    broken.write_text("#!/bin/sh\necho 'ImportError: libGL.so.1: cannot open it' >&2\nexit 1\n")
+    broken.chmod(0o755)
+    monkeypatch.setattr(launch, "PYTHON", broken)
+    monkeypatch.setattr(launch.sys, "platform", "linux")
+    monkeypatch.setattr(launch.shutil, "which", lambda _: "/usr/bin/apt")
+
+    with pytest.raises(launch.NotReady) as lacking:
+        launch.look_for_libraries()
+
+    assert "libGL.so.1" in str(lacking.value)
+    assert launch.APT_LINE in str(lacking.value)
