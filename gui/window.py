@@ -225,7 +225,6 @@ class Window(QMainWindow):
     @Slot(object)
     def _show_book(self, book: Book) -> None:
         """Hand an opened book to every screen."""
-        self.trouble.forget()
         self._stale.clear()
         for screen in self.screens.values():
             screen.open_book(book)

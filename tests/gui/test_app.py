@@ -1,0 +1,110 @@
+"""App: what opens at a start, the first and any later one."""
+
+from collections.abc import Callable, Iterator, Sequence
+from pathlib import Path
+
+import pytest
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from gui.app import Start, make_window
+from gui.bench import Bench
+from gui.home import Memory, demo_folder
+from gui.intake import Intake
+from gui.window import Window
+from tests.data.builders import a_note, bring
+from tests.gui.rackbook import a_rack_book, photograph
+
+Starter = Callable[[], Window]
+
+
+@pytest.fixture
+def brought_in(monkeypatch: pytest.MonkeyPatch) -> list[str]:
+    """Names of the photos that were handed to Intake, which does not score them here."""
+    names: list[str] = []
+
+    def note(_intake: Intake, paths: Sequence[Path]) -> None:
+        names.extend(path.name for path in paths)
+
+    monkeypatch.setattr(Intake, "bring_in", note)
+    return names
+
+
+@pytest.fixture
+def start(qtbot: QtBot, dressed: QApplication, memory: Memory, brought_in: list[str]) -> Iterator[Starter]:
+    made: list[Window] = []
+
+    def begin() -> Window:
+        window = make_window(dressed, memory)
+        qtbot.addWidget(window)
+        made.append(window)
+        window.show()
+        Start(window).open(None)
+        qtbot.waitUntil(lambda: window.book is not None and not window.work.jobs(), timeout=20_000)
+        return window
+
+    yield begin
+    for window in made:
+        window.close()
+
+
+def test_the_first_start_makes_the_demonstration_and_says_so(start: Starter, brought_in: list[str]) -> None:
+    window = start()
+
+    assert window.book is not None
+    assert window.book.folder == demo_folder()
+    assert window.demo_band.isVisible()
+    bench = window.screens["bench"]
+    assert isinstance(bench, Bench)
+    assert bench.rack.model().rowCount() == 18
+
+
+def test_its_photos_are_scored_newest_day_first(start: Starter, brought_in: list[str]) -> None:
+    start()
+
+    assert len(brought_in) == 144
+    days = [int(name.rpartition("day")[2].split(".")[0]) for name in brought_in]
+    assert days == sorted(days, reverse=True)
+
+
+def test_scoring_that_was_cut_off_goes_on_at_the_next_start(
+    start: Starter, brought_in: list[str], tmp_path: Path
+) -> None:
+    first = start()
+    done = brought_in[0]
+    assert first.book is not None
+    bring(first.book, a_note(tmp_path, done, tag=10))
+    first.close()
+    brought_in.clear()
+
+    start()
+
+    assert len(brought_in) == 143
+    assert done not in brought_in
+
+
+def test_a_later_start_opens_the_book_that_was_open_last(
+    start: Starter, memory: Memory, tmp_path: Path
+) -> None:
+    with a_rack_book(tmp_path / "mine") as book:
+        photograph(book, "A1", tmp_path)
+    memory.remember_book(tmp_path / "mine")
+
+    window = start()
+
+    assert window.book is not None
+    assert window.book.folder == tmp_path / "mine"
+    assert window.demo_band.isHidden()
+    assert list((tmp_path / "mine" / "backups").glob("*.sqlite")), "no backup of the day"
+
+
+def test_where_the_last_book_is_gone_the_demonstration_opens_and_the_loss_is_told(
+    start: Starter, memory: Memory, tmp_path: Path
+) -> None:
+    memory.remember_book(tmp_path / "gone")
+
+    window = start()
+
+    assert window.book is not None
+    assert window.book.folder == demo_folder()
+    assert "There is no trial book in" in window.trouble.words.text()
