@@ -20,7 +20,7 @@ from PySide6.QtCore import (
     Signal,
     Slot,
 )
-from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPainterPath, QPen, QResizeEvent
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QKeyEvent, QPainter, QPainterPath, QPen, QResizeEvent
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from data.records import Day
@@ -179,6 +179,13 @@ class DayStrip(QListView):
         super().resizeEvent(event)
         if self.currentIndex().isValid():
             self.scrollTo(self.currentIndex())
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Only from day to day: digits, Space and the page keys belong to the sheet."""
+        if event.key() in (Qt.Key.Key_Left, Qt.Key.Key_Right, Qt.Key.Key_Home, Qt.Key.Key_End):
+            super().keyPressEvent(event)
+        else:
+            event.ignore()
 
     def step(self, days: int) -> None:
         """So many days on, as far as there are any."""

@@ -62,7 +62,6 @@ class NumberList(QWidget):
         label, value, why = QLabel(self), _Value(self), QLabel(self)
         set_role(label, "soft")
         set_role(why, "small")
-        value.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         for part in (label, value, why):
             part.setTextFormat(Qt.TextFormat.PlainText)
             part.setWordWrap(True)
@@ -80,6 +79,7 @@ class NumberList(QWidget):
             part.setToolTip(line.how)
         value.setAccessibleName(f"{line.label}: {line.value}")
         value.setAccessibleDescription(line.how)
+        value.setFocusPolicy(Qt.FocusPolicy.TabFocus if line.how else Qt.FocusPolicy.NoFocus)
         why.setText(line.how if line.missing else "")
         why.setVisible(line.missing)
 

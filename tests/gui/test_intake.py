@@ -1,0 +1,223 @@
+from collections.abc import Callable
+from functools import partial
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QFont, QGuiApplication
+from PySide6.QtWidgets import QApplication, QPushButton, QWidget
+from pytestqt.qtbot import QtBot
+
+import data.intake
+from data.book import Book
+from gui.folderwatch import FolderWatch
+from gui.intake import Intake
+from gui.intakeview import Kind
+from gui.phototable import lines_of
+from gui.work import Work
+from tests.data.builders import a_note, bring, score_note
+
+
+@pytest.fixture(autouse=True)
+def notes_for_photos(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Photos are notes that say what scoring makes of them."""
+    monkeypatch.setattr(data.intake, "intake", partial(data.intake.intake, score=score_note))
+
+
+@pytest.fixture
+def intake(qtbot: QtBot, dressed: QApplication, work: Work, rack_book: Book) -> Intake:
+    """The rack book has trays A1 (tag 11), A2 (12), B1 (41)."""
+    intake = Intake(work)
+    qtbot.addWidget(intake)
+    intake.resize(1024, 590)
+    with qtbot.waitActive(intake):
+        intake.show()
+    intake.open_book(rack_book)
+    qtbot.waitUntil(lambda: not intake._reading)
+    return intake
+
+
+def kinds(intake: Intake) -> dict[str, Kind]:
+    rows = (intake.list.model.row(number) for number in range(intake.list.model.rowCount()))
+    return {row.name: row.kind for row in rows if row is not None}
+
+
+def brought(intake: Intake, qtbot: QtBot, *paths: Path) -> None:
+    job = intake.bring_in(paths)
+    assert job is not None
+    qtbot.waitUntil(lambda: intake._job is None and not intake._reading)
+    intake.renew()
+    qtbot.waitUntil(lambda: not intake._reading)
+
+
+def test_an_empty_book_teaches_what_will_stand_here(intake: Intake) -> None:
+    assert intake.empty.isVisible()
+    assert intake.empty.title.text() == "Drop photos or a folder anywhere in this window"
+
+
+def test_each_photo_gets_its_fate(intake: Intake, qtbot: QtBot, tmp_path: Path) -> None:
+    brought(
+        intake,
+        qtbot,
+        a_note(tmp_path, "tagged.jpg", tag=11),
+        a_note(tmp_path, "untagged.jpg"),
+        a_note(tmp_path, "dim.jpg", tag=12, refuse="TOO_DARK"),
+        a_note(tmp_path, "slanted.jpg", tag=12, sure=0.2, found_by="frame"),
+    )
+
+    assert kinds(intake) == {
+        "tagged.jpg": Kind.STORED,
+        "untagged.jpg": Kind.NEEDS_TRAY,
+        "dim.jpg": Kind.REFUSED,
+        "slanted.jpg": Kind.NEEDS_CORNERS,
+    }
+    assert intake.list.headline.text() == "2 photos need you"
+
+
+def test_more_photos_wait_until_the_first_are_in(intake: Intake, qtbot: QtBot, tmp_path: Path) -> None:
+    first = a_note(tmp_path, "first.jpg", tag=11, slow=0.3)
+    assert intake.bring_in([first]) is not None
+
+    assert intake.bring_in([a_note(tmp_path, "second.jpg", tag=12)]) is None
+
+    qtbot.waitUntil(lambda: kinds(intake) == {"first.jpg": Kind.STORED, "second.jpg": Kind.STORED})
+
+
+def test_only_those_that_need_a_person_are_shown_on_demand(
+    intake: Intake, qtbot: QtBot, tmp_path: Path
+) -> None:
+    brought(intake, qtbot, a_note(tmp_path, "tagged.jpg", tag=11), a_note(tmp_path, "untagged.jpg"))
+
+    qtbot.mouseClick(intake.list.only_needing, Qt.MouseButton.LeftButton)
+
+    assert list(kinds(intake)) == ["untagged.jpg"]
+
+
+def test_n_goes_to_the_next_photo_that_needs_a_person(intake: Intake, qtbot: QtBot, tmp_path: Path) -> None:
+    brought(
+        intake,
+        qtbot,
+        a_note(tmp_path, "a.jpg"),
+        a_note(tmp_path, "b.jpg", tag=11),
+        a_note(tmp_path, "c.jpg", sure=0.1, found_by="frame"),
+    )
+    needing = [number for number, kind in enumerate(kinds(intake).values()) if kind is not Kind.STORED]
+    intake.list.table.selectRow(needing[0])
+
+    qtbot.keyClick(intake, Qt.Key.Key_N)
+
+    assert intake.list.table.currentIndex().row() == needing[1]
+
+
+def test_a_sentence_can_be_copied(intake: Intake, qtbot: QtBot, tmp_path: Path) -> None:
+    brought(intake, qtbot, a_note(tmp_path, "dim.jpg", refuse="TOO_DARK"))
+
+    qtbot.mouseClick(intake.list.panel.copy, Qt.MouseButton.LeftButton)
+
+    assert QGuiApplication.clipboard().text().startswith("dim.jpg: not used: too dark")
+
+
+def test_leaving_a_photo_out_can_be_undone(
+    intake: Intake, qtbot: QtBot, rack_book: Book, tmp_path: Path
+) -> None:
+    brought(intake, qtbot, a_note(tmp_path, "untagged.jpg"))
+
+    qtbot.mouseClick(intake.list.panel.leave, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: kinds(intake) == {"untagged.jpg": Kind.LEFT_OUT})
+
+    rack_book.undo()
+    intake.renew()
+    qtbot.waitUntil(lambda: kinds(intake) == {"untagged.jpg": Kind.NEEDS_TRAY})
+
+
+def test_proposals_of_the_walk_are_confirmed_together_and_undone_in_one_step(
+    intake: Intake, qtbot: QtBot, rack_book: Book, tmp_path: Path
+) -> None:
+    for minute in range(3):
+        bring(rack_book, a_note(tmp_path, f"{minute}.jpg", taken_at=f"2026-03-08T08:0{minute}:00"))
+    intake.renew()
+    qtbot.waitUntil(lambda: set(kinds(intake).values()) == {Kind.PROPOSED})
+    assert intake.list.next_step.text() == "Confirm all 3 proposals"
+
+    qtbot.mouseClick(intake.list.next_step, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: set(kinds(intake).values()) == {Kind.STORED})
+
+    rack_book.undo()
+    intake.renew()
+    qtbot.waitUntil(lambda: set(kinds(intake).values()) == {Kind.PROPOSED})
+
+
+def test_a_watched_folder_brings_its_photos_in_once_they_are_whole(
+    intake: Intake, qtbot: QtBot, tmp_path: Path
+) -> None:
+    folder = tmp_path / "phone"
+    folder.mkdir()
+    intake.begin_watch(folder)
+
+    a_note(folder, "walk.jpg", tag=11)
+
+    qtbot.waitUntil(lambda: kinds(intake) == {"walk.jpg": Kind.STORED}, timeout=15_000)
+    intake.end_watch()
+
+
+def test_the_watched_folder_is_remembered_with_the_book(
+    intake: Intake, rack_book: Book, tmp_path: Path
+) -> None:
+    intake.begin_watch(tmp_path)
+    assert "Stop watching" in intake.list.drop.watch.text()
+
+    intake.open_book(None)
+    assert intake.watch.folder is None
+
+    intake.open_book(rack_book)
+    assert intake.watch.folder == tmp_path
+    intake.end_watch()
+    assert intake.watch.folder is None
+
+
+def test_a_folder_that_vanishes_is_told(work: Work, qtbot: QtBot, tmp_path: Path, qapp: QApplication) -> None:
+    folder = tmp_path / "gone"
+    folder.mkdir()
+    watch = FolderWatch(work)
+    watch.start(folder)
+    qtbot.waitUntil(lambda: not watch._looking)
+
+    with qtbot.waitSignal(watch.lost, timeout=10_000):
+        folder.rmdir()
+
+    assert watch.folder is None
+
+
+def test_tab_leaves_the_table(intake: Intake, qtbot: QtBot, tmp_path: Path) -> None:
+    brought(intake, qtbot, a_note(tmp_path, "tagged.jpg", tag=11))
+    intake.arrive()
+    assert intake.list.table.hasFocus()
+
+    qtbot.keyClick(intake.list.table, Qt.Key.Key_Tab)
+
+    assert not intake.list.table.hasFocus()
+
+
+def test_everything_that_takes_the_focus_has_a_name(intake: Intake, qtbot: QtBot, tmp_path: Path) -> None:
+    brought(intake, qtbot, a_note(tmp_path, "untagged.jpg"))
+
+    nameless = [
+        widget
+        for widget in intake.findChildren(QWidget)
+        if widget.isVisible()
+        and widget.focusPolicy() & Qt.FocusPolicy.TabFocus
+        and not widget.accessibleName()
+        and not (isinstance(widget, QPushButton) and widget.text())
+    ]
+    assert nameless == []
+
+
+def test_a_long_sentence_ends_in_dots_where_there_is_no_room(qapp: QApplication) -> None:
+    font = QFont("Noto Sans", 10)
+    words = "not used: too blurred to tell shoots from medium: hold the phone still, or add light"
+
+    lines: Callable[[int], list[str]] = lambda height: lines_of(words, font, QSize(200, height))  # noqa: E731
+
+    assert " ".join(lines(400)) == words
+    assert len(lines(40)) == 2
+    assert lines(40)[-1].endswith("…")
