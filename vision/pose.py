@@ -12,7 +12,7 @@ two cards, the focal length of a photo taken straight down) stays at what is usu
 """
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 import cv2
@@ -85,7 +85,6 @@ class Fit:
 
     pose: Pose
     misfit: float
-    worst: Mapping[int, float]  # misfit by position of the mark in the list that was given
     tag_mm: tuple[float, float, float] | None  # x, y of the tag's mark and its turn, rad
     covariance: Array
     values: Array
@@ -172,19 +171,18 @@ def fit_pose(
         usual[_TAG:] = values[_TAG:]
     scatter = 1.0
     for _ in range(3):
-        values, covariance, rests = _gauss_newton(seen, start, values, usual, spread, scatter)
+        values, told, rests = _gauss_newton(seen, start, values, usual, spread, scatter)
         start = _posed(values, start)  # begin again from there, so that turns stay small
         usual[_FOCAL] -= values[_FOCAL]
         values[: _FOCAL + 1] = 0
         free = max(1, _FREEDOM * len(seen) - _UNTOLD)
         scatter = max(1.0, math.sqrt(float(np.minimum(rests**2, HUBER**2 * scatter**2).sum()) / free))
-    by_mark = np.sqrt((rests**2).mean(axis=1))
+    misfit = max(1.0, math.sqrt(float((rests**2).sum()) / free))
     return Fit(
         pose=start,
-        misfit=scatter,
-        worst=dict(enumerate(by_mark.tolist())),
+        misfit=misfit,
         tag_mm=(float(values[-3]), float(values[-2]), float(values[-1])) if tag is not None else None,
-        covariance=covariance,
+        covariance=np.asarray(np.linalg.inv(told / misfit**2 + np.diag(1 / spread**2)), np.float64),
         values=values,
     )
 
@@ -192,7 +190,7 @@ def fit_pose(
 def _gauss_newton(
     seen: Sequence[Seen], start: Pose, values: Array, usual: Array, spread: Array, scatter: float
 ) -> tuple[Array, Array, Array]:
-    """Values, covariance and rests (marks, 11) after at most a dozen steps."""
+    """Values, what the marks told of them (inverse covariance), rests (marks, 11); at most a dozen steps."""
     steps = np.array([1e-6, 1e-6, 1e-6, 1e-3, 1e-3, 1e-3, 1e-6, 1e-6, 1e-6, 1e-3, 1e-3, 1e-3, 1e-3, 1e-6])[
         : len(values)
     ]
@@ -210,7 +208,7 @@ def _gauss_newton(
         values = values + move
         if (np.abs(move) < steps).all():
             break
-    return values, np.asarray(np.linalg.inv(normal), np.float64), _rests(seen, start, values)
+    return values, np.asarray(slope.T @ slope, np.float64), _rests(seen, start, values)
 
 
 def _posed(values: Array, start: Pose) -> Pose:

@@ -27,7 +27,8 @@ Linear = tuple[float, float, float]
 HALF_SURE_MM = 3.0  # standard error of the worst corner at which the confidence is a half
 LEAST_PATCH_PX = 100  # common practice
 CLIPPED = 254
-PUSHED, PUSHED_GAIN = 5.0, 3.0  # misfit from which a card may have been pushed; gain that proves which
+PUSHED = 3.0  # misfit from which a card may have been pushed
+PUSHED_GAIN, PUSHED_CLEAR = 3.0, 2.0  # the fit without it must be so much better, also than without another
 PATCH_SHARE = 0.6  # of the patch's side: its edges are blurred
 
 
@@ -78,10 +79,9 @@ def fit_station(marks: Marks, size: tuple[int, int], focal_35mm: float | None, t
     if fit is None or fit.misfit < PUSHED or len(marks.cards) < 3:
         return fit
     others = [_best(seen[:k] + seen[k + 1 :], size, focal_35mm) for k in range(len(marks.cards))]
-    without = min(
-        (other for other in others if other is not None), key=lambda other: other.misfit, default=fit
-    )
-    return without if without.misfit < fit.misfit / PUSHED_GAIN else fit
+    first, second, *_ = sorted((other for other in others if other), key=lambda other: other.misfit)
+    proven = first.misfit < fit.misfit / PUSHED_GAIN and first.misfit < second.misfit / PUSHED_CLEAR
+    return first if proven else fit
 
 
 def _best(seen: list[Seen], size: tuple[int, int], focal_35mm: float | None) -> Fit | None:

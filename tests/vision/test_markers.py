@@ -1,0 +1,160 @@
+"""Which marks are read, and where exactly, in a drawn station and under leaves."""
+
+import json
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from vision.covered import decoded, decoded_tag
+from vision.markers import find_marks
+from vision.patterns import FRAME, Reading, bits
+from vision.photo import grey, read_photo
+from vision.traytype import TAG_MARK_MM, TrayType, square
+
+PHOTOS = Path(__file__).parent.parent / "photos"
+
+
+def off_px(quad, truth: np.ndarray) -> float:
+    return float(np.linalg.norm(np.array(quad) - truth, axis=1).max())
+
+
+def seen(number: int, *, told: np.ndarray | None = None, flip: tuple[tuple[int, int], ...] = ()) -> Reading:
+    """A look at a tag: all modules told unless said otherwise, some read wrongly."""
+    black = bits(number)
+    for row, column in flip:
+        black[row, column] ^= True
+    told = np.ones((8, 8), bool) if told is None else told
+    return Reading(place=np.eye(3), told=told, black=black, contrast=200.0)
+
+
+def payload(number: int, *, black: bool, count: int) -> tuple[tuple[int, int], ...]:
+    """The first `count` modules inside the frame that are black, or white."""
+    places = np.argwhere((bits(number) == black) & ~FRAME)
+    return tuple((int(row), int(column)) for row, column in places[:count])
+
+
+def test_all_marks_of_a_drawn_station_are_read_where_they_are(draw_station):
+    station = draw_station(tag=313)
+
+    marks = find_marks(station.grey)
+
+    assert marks.complete
+    assert marks.tag.number == 313
+    for number in range(4):
+        assert off_px(marks.cards[number], station.pose.project(TrayType().card_quad(number))) < 1.0
+    place = station.pose.project(square(TAG_MARK_MM) + np.array([-40.0, -201.0, 2.0]))
+    assert off_px(marks.tag.quad, place) < 1.0
+
+
+def test_the_tag_is_read_anywhere_along_the_rim(draw_station):
+    for x in (-200.0, 0.0, 180.0):
+        station = draw_station(tag=555, tag_mm=(x, -201.0), turned_deg=180.0)
+
+        assert find_marks(station.grey).tag.number == 555
+
+
+def test_a_station_without_tag_is_given_none(draw_station):
+    marks = find_marks(draw_station(tag=None).grey)
+
+    assert marks.tag is None
+    assert sorted(marks.cards) == [0, 1, 2, 3]
+
+
+def test_a_number_below_ten_is_a_card_and_never_a_tag(draw_station):
+    assert find_marks(draw_station(tag=9).grey).tag is None
+
+
+def test_a_leaf_over_the_frame_of_a_card_and_of_the_tag_hides_neither(draw_station):
+    leaves = ((-198.0, 236.0, -40.0, 15.0), (240.0, -200.0, -30.0, 15.0), (-31.0, -192.0, 20.0, 6.0))
+    station = draw_station(tag=77, leaves=leaves)
+
+    marks = find_marks(station.grey)
+
+    assert sorted(marks.cards) == [0, 1, 2, 3]
+    assert marks.tag.number == 77
+    assert off_px(marks.cards[0], station.pose.project(TrayType().card_quad(0))) < 3.0
+
+
+def test_a_station_with_a_leaf_over_every_card_is_found(draw_station):
+    leaves = tuple((x * 199.0, y * 196.0, -40.0, 12.0) for x in (-1, 1) for y in (-1, 1))
+    station = draw_station(tag=None, leaves=leaves)
+
+    assert sorted(find_marks(station.grey).cards) == [0, 1, 2, 3]
+
+
+def test_a_tag_quite_under_a_leaf_is_not_guessed(draw_station):
+    station = draw_station(tag=77, leaves=((-36.0, -196.0, 20.0, 19.0),))
+
+    assert find_marks(station.grey).tag is None
+
+
+def test_a_neighbour_s_tag_away_from_this_rim_is_not_taken_for_this_tray_s(draw_station):
+    station = draw_station(tag=200, tag_mm=(0.0, 0.0))
+
+    assert find_marks(station.grey).tag is None
+
+
+@pytest.mark.parametrize("seed", range(3))
+def test_noise_and_squares_are_no_marks(seed):
+    chance = np.random.default_rng(seed)
+    picture = np.full((1200, 1600), 200, np.uint8)
+    for _ in range(150):
+        x, y, side = chance.integers(0, 1500), chance.integers(0, 1100), chance.integers(30, 90)
+        cells = chance.integers(0, 2, (8, 8)) * 200 + 20
+        block = np.kron(cells, np.ones((side // 8, side // 8))).astype(np.uint8)
+        rows, columns = picture[y : y + len(block), x : x + len(block)].shape
+        picture[y : y + rows, x : x + columns] = block[:rows, :columns]
+
+    marks = find_marks(picture)
+
+    assert not marks.cards
+    assert marks.tag is None
+
+
+@pytest.mark.parametrize("shape", [(64, 64), (80, 2000), (300, 400)])
+def test_a_small_or_narrow_picture_has_no_marks_and_no_error(shape):
+    assert not find_marks(np.full(shape, 128, np.uint8)).cards
+
+
+def test_a_code_is_read_with_a_third_of_its_modules_out_of_sight():
+    told = np.ones((8, 8), bool)
+    told[:, :3] = False
+
+    assert decoded_tag(seen(431, told=told)) == 431
+
+
+@pytest.mark.parametrize("number", [10, 300, 586])
+def test_two_wrong_modules_are_corrected_and_three_are_not_where_no_tag_must_be(number):
+    assert decoded(seen(number, flip=payload(number, black=True, count=2))) == number
+    assert decoded(seen(number, flip=payload(number, black=True, count=3))) is None
+
+
+def test_shade_on_white_modules_counts_less_than_white_in_place_of_black():
+    assert decoded_tag(seen(300, flip=payload(300, black=False, count=4))) == 300
+    assert decoded_tag(seen(300, flip=payload(300, black=True, count=2))) is None
+
+
+def test_too_few_modules_in_sight_give_no_number():
+    told = FRAME.copy()
+    told[1:4, 1:6] = True
+
+    assert decoded_tag(seen(300, told=told)) is None
+
+
+def test_a_pattern_without_black_frame_is_no_mark():
+    flip = tuple((0, column) for column in range(8))
+
+    assert decoded(seen(300, flip=flip)) is None
+    assert decoded_tag(seen(300, flip=flip)) is None
+
+
+def test_marks_of_a_rendered_photo_lie_where_they_were_rendered():
+    truth = json.loads((PHOTOS / "covered.json").read_text(encoding="utf-8"))
+
+    marks = find_marks(grey(read_photo(PHOTOS / "covered.jpg")))
+
+    for number in range(4):
+        middle = np.mean(truth["marks_px"][f"station_{number}"], axis=0)
+        assert np.linalg.norm(np.mean(marks.cards[number], axis=0) - middle) < 2.0
+    assert marks.tag.number == truth["tag_number"]
