@@ -34,6 +34,7 @@ __all__ = ["LookList", "LookModel"]
 
 LOOK = Qt.ItemDataRole.UserRole + 1
 Index = QModelIndex | QPersistentModelIndex
+UNITS = ("%", "cm²", "mm", "points")
 LEAST_LETTERS = 75  # of a line of words beside the columns
 WRAPPED = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
 
@@ -41,6 +42,13 @@ WRAPPED = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop | Qt.TextFlag.T
 def first_words(look: Look) -> str:
     """What to do first."""
     return QCoreApplication.translate("Look", "First: {what}").format(what=look.first)
+
+
+def unbroken(text: str) -> str:
+    """The text with every number kept beside its unit when the line breaks."""
+    for unit in UNITS:
+        text = text.replace(f" {unit}", f"\u00a0{unit}")
+    return text
 
 
 class LookModel(QAbstractListModel):
@@ -123,7 +131,7 @@ class LookPainter(QStyledItemDelegate):
         painter.drawText(code, line, bold_metrics.elidedText(look.code, elide, code.width()))
         painter.drawText(what, line, bold_metrics.elidedText(kind_words(look.what), elide, what.width()))
         painter.setFont(font)
-        painter.drawText(words, int(WRAPPED), look.sentence)
+        painter.drawText(words, int(WRAPPED), unbroken(look.sentence))
         sentence, _ = heights(look, words.width(), font)
         painter.setPen(QColor(t.soft_ink))
         painter.drawText(words.adjusted(0, sentence, 0, 0), int(WRAPPED), first_words(look))
@@ -177,7 +185,7 @@ def heights(look: Look, width: int, font: QFont) -> tuple[int, int]:
     metrics = QFontMetrics(font)
     room = QRect(0, 0, max(1, width), 10_000)
     return (
-        metrics.boundingRect(room, int(WRAPPED), look.sentence).height(),
+        metrics.boundingRect(room, int(WRAPPED), unbroken(look.sentence)).height(),
         metrics.boundingRect(room, int(WRAPPED), first_words(look)).height(),
     )
 
