@@ -10,8 +10,20 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 from pathlib import Path
+from typing import assert_never
 
-from data.records import Fate, Known, PhotoId, PhotoRow, PhotoState, TrayId
+from data.records import (
+    Fate,
+    Known,
+    NeedsCorners,
+    NeedsTray,
+    PhotoId,
+    PhotoRow,
+    PhotoState,
+    Refused,
+    Stored,
+    TrayId,
+)
 from gui.words import translate
 
 __all__ = ["Batch", "IntakeRow", "IntakeState", "Kind", "intake_state"]
@@ -150,14 +162,11 @@ def _row_of_file(path: Path, fate: Fate | None, by_id: Mapping[PhotoId, PhotoRow
             key=path, name=path.name, kind=Kind.WAITING, photo=path, sentence=translate("Intake", "waiting")
         )
     photo = None if fate.photo_id is None else by_id.get(fate.photo_id)
-    if photo is None:
-        kind = Kind.KNOWN if isinstance(fate, Known) else Kind.REFUSED
-        if not isinstance(fate, Known) and fate.photo_id is not None:
-            kind = Kind.STORED  # older than the photos that were read
+    if photo is None:  # nothing of it could be kept, or it is not among the photos that were read
         return IntakeRow(
             key=path,
             name=path.name,
-            kind=kind,
+            kind=_kind_of_fate(fate),
             sentence=fate.sentence,
             photo=path,
             photo_id=fate.photo_id,
@@ -165,6 +174,22 @@ def _row_of_file(path: Path, fate: Fate | None, by_id: Mapping[PhotoId, PhotoRow
     if isinstance(fate, Known):
         return _known_before(_row_of_photo(photo))
     return _row_of_photo(photo)
+
+
+def _kind_of_fate(fate: Fate) -> Kind:
+    match fate:
+        case Stored():
+            return Kind.STORED
+        case NeedsTray():
+            return Kind.NEEDS_TRAY if fate.proposal_id is None else Kind.PROPOSED
+        case NeedsCorners():
+            return Kind.NEEDS_CORNERS
+        case Refused():
+            return Kind.REFUSED
+        case Known():
+            return Kind.KNOWN
+        case _:
+            assert_never(fate)
 
 
 def _known_before(row: IntakeRow) -> IntakeRow:

@@ -83,6 +83,17 @@ def test_a_file_of_which_nothing_could_be_kept_keeps_its_row_and_its_sentence():
     assert row.sentence.startswith("not used: the file cannot be opened")
 
 
+def test_a_refused_photo_is_refused_before_the_book_is_read_again_too():
+    batch = Batch()
+    batch.add([Path("half.jpg")])
+    batch.arrived(Path("half.jpg"), Refused(photo_id=PhotoId(6), name="half.jpg", reason=Reason.CUT_SHORT))
+
+    state = intake_state(batch, photos=())
+
+    assert [row.kind for row in state.rows] == [Kind.REFUSED]
+    assert (state.refused, state.stored) == (1, 0)
+
+
 def test_a_photo_that_comes_again_says_so_and_stands_there_once():
     batch = Batch()
     batch.arrived(Path("again.jpg"), Known(photo_id=PhotoId(1), name="again.jpg"))
