@@ -48,7 +48,7 @@ def sheet_values(t: Tokens, text_percent: int = 100) -> dict[str, str]:
 # Roles, given by `set_role`:
 #   QLabel       title, big, soft, small, notice, alarm, calm
 #   QToolButton  place (in the row of places), quiet
-#   QPushButton  main (the one accent button of a screen), quiet (no outline), rack, rack-main, switch (44 px high)
+#   QPushButton  main (the one accent button of a screen), quiet (no outline); 44 px: rack, rack-main, switch
 #   QFrame       sheet (a panel), band-calm, band-notice, band-alarm, line (a hairline), top, foot
 SHEET = """
 QToolTip { background: @raised@; color: @ink@; border: 1px solid @edge@; padding: 6px 8px; }
