@@ -47,6 +47,9 @@ def catch_mishaps(tell: Callable[[str], None], path: Path) -> None:
             "Something in the program went wrong. Your book is as it was after your last step; you may go "
             "on. What happened is written down in {file}.",
         )
-        tell(words.format(file=path))
+        try:
+            tell(words.format(file=path))
+        except RuntimeError:  # the window is gone already; it is in the log
+            log.error("nobody left to tell")
 
     sys.excepthook = hook

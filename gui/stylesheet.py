@@ -124,10 +124,14 @@ QLineEdit, QComboBox, QDateEdit { min-height: 20px; }
 QLineEdit:focus, QComboBox:focus, QDateEdit:focus, QPlainTextEdit:focus, QTextEdit:focus {
   border: 2px solid @accent@; padding: 4px 7px;
 }
-QLineEdit:disabled, QComboBox:disabled, QDateEdit:disabled { color: @faint@; border-color: @line@; background: @ground@; }
+QLineEdit:disabled, QComboBox:disabled, QDateEdit:disabled {
+  color: @faint@; border-color: @line@; background: @ground@;
+}
 QComboBox, QDateEdit { padding-right: 28px; }
 QComboBox::drop-down, QDateEdit::drop-down { border: none; width: 28px; }
-QComboBox::down-arrow, QDateEdit::down-arrow { image: url("@icons@/chevron-@scheme@.svg"); width: 14px; height: 14px; }
+QComboBox::down-arrow, QDateEdit::down-arrow {
+  image: url("@icons@/chevron-@scheme@.svg"); width: 14px; height: 14px;
+}
 QComboBox QAbstractItemView { background: @raised@; border: 1px solid @edge@; padding: 4px; }
 
 QCheckBox, QRadioButton { spacing: 8px; min-height: 24px; }

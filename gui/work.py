@@ -137,6 +137,9 @@ class Work(QObject):
         """Only now: whoever started a job has connected to it, and misses nothing of even the shortest."""
         waiting, self._waiting = self._waiting, []
         for job in waiting:
+            if self._closed:  # no thread may begin that nobody waits for
+                self._end(job, "cancelled", None)
+                continue
             (self._long if job.words else self._quick).start(partial(self._run, job))
 
     def _run(self, job: Job) -> None:  # in a pool thread

@@ -131,14 +131,18 @@ def test_closing_stops_everything_that_runs(qtbot: QtBot) -> None:
     assert [listener.ends for listener in listeners] == [[("cancelled", None)]] * 2
 
 
-def test_nothing_begins_after_closing(qtbot: QtBot) -> None:
+def test_no_thread_begins_after_closing(qtbot: QtBot) -> None:
+    begun: list[str] = []
     work = Work(scorers=1)
+    before = Listener(work.start(lambda _cancel, _report: begun.append("just before")))
     work.close()
+    after = Listener(work.start(lambda _cancel, _report: begun.append("after")))
 
-    listener = Listener(work.start(lambda _cancel, _report: "too late"))
+    qtbot.waitUntil(lambda: bool(before.ends and after.ends))
 
-    qtbot.waitUntil(lambda: bool(listener.ends))
-    assert listener.ends == [("cancelled", None)]
+    assert before.ends == after.ends == [("cancelled", None)]
+    assert begun == []
+    assert before.threads == after.threads == {threading.get_ident()}
 
 
 def test_the_strip_shows_count_and_cancel_while_work_runs(qtbot: QtBot, work: Work) -> None:
