@@ -58,17 +58,17 @@ class Judged:
 
 
 def score_for_book(path: Path, corners_upright: Sequence[tuple[float, float]] | None = None) -> Judged:
-    """Score one photo with the plain method; never raises for what is wrong with the file.
+    """Score one photo with the best method; never raises for what is wrong with the file.
 
     Parameters
     ----------
     path : the photo.
     corners_upright : four points (x, y) in px of the upright photo, as a person set them.
     """
+    from vision.methods import best_tissue
     from vision.score import score_file
-    from vision.tissue import PlainTissue
 
-    judged = _judged(score_file(path, PlainTissue(), corners_upright))
+    judged = _judged(score_file(path, best_tissue(), corners_upright))
     return judged if judged.digest is not None else replace(judged, digest=_digest(path))
 
 
@@ -82,12 +82,12 @@ def _digest(path: Path) -> str | None:
 
 def score_again(path: Path, corners: "Corners") -> Judged:
     """Score a kept photo with the very corners of its score, to make its pictures anew."""
+    from vision.methods import best_tissue
     from vision.photo import PhotoRefused, read_photo
     from vision.score import score_photo
-    from vision.tissue import PlainTissue
 
     try:
-        return _judged(score_photo(read_photo(path), PlainTissue(), corners=corners))
+        return _judged(score_photo(read_photo(path), best_tissue(), corners=corners))
     except PhotoRefused as refused:
         return Judged(name=path.name, digest=None, taken_at=None, tag_number=None, refusal=refused.reason)
 

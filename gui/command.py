@@ -96,14 +96,19 @@ def _score_options(word: argparse.ArgumentParser) -> None:
     word.add_argument(
         "--whole", action="store_true", help="the pictures are top views already: search and warp nothing"
     )
+    word.add_argument(
+        "--method",
+        choices=("learned", "plain"),
+        default="learned",
+        help="how canopy is told from medium: by the learned model, or by plain thresholds on colour",
+    )
 
 
 def _score(asked: argparse.Namespace) -> int:
-    from gui.scoring import score_all
+    from gui.scoring import Wish, score_all
 
-    return score_all(
-        asked.photos, json=asked.json, overlay=asked.overlay, labels=asked.labels, whole=asked.whole
-    )
+    wish = Wish(overlay=asked.overlay, labels=asked.labels, whole=asked.whole, method=asked.method)
+    return score_all(asked.photos, wish, json=asked.json)
 
 
 def _intake_options(word: argparse.ArgumentParser) -> None:

@@ -26,6 +26,7 @@ PIXEL_DIGITS = 2
 KEYS = {
     "corners": "corners_px",
     "coverage": "coverage_pct",
+    "coverage_sd": "coverage_sd_points",
     "green": "green_pct",
     "pale": "pale_pct",
     "red": "red_pct",
@@ -55,6 +56,7 @@ NUMBERS = (
     "corners_from",
     "frame_confidence",
     "coverage_pct",
+    "coverage_sd_points",
     "green_pct",
     "pale_pct",
     "red_pct",
@@ -159,6 +161,7 @@ def _of_score(photo: str, score: "Score") -> dict[str, Any]:
         "corners_from": str(score.corners_from),
         "frame_confidence": score.frame_confidence,
         "coverage_pct": stand.coverage,
+        "coverage_sd_points": score.coverage_sd,
         "green_pct": stand.green,
         "pale_pct": stand.pale,
         "red_pct": stand.red,

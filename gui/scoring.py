@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from vision.score import Refused, Score, Scored
     from vision.tissue import Tissue
 
-__all__ = ["CannotWrite", "Job", "jobs_of", "score_all", "scored"]
+__all__ = ["CannotWrite", "Job", "Wish", "jobs_of", "score_all", "scored"]
 
 WORKERS = 2  # measured: with one OpenCV thread each 1.6-1.8 times the photos of one worker; three do fewer
 AHEAD = 2  # photos that wait ready for a worker
@@ -56,33 +56,32 @@ class Done:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Wish:
-    """What is wanted beside the numbers."""
+    """How the numbers are to be had, and what is wanted beside them."""
 
     overlay: Path | None = None
     labels: Path | None = None
     whole: bool = False
+    method: str = "learned"
 
 
-def score_all(
-    photos: Sequence[str], *, json: bool, overlay: Path | None, labels: Path | None, whole: bool
-) -> int:
+def score_all(photos: Sequence[str], wish: Wish, *, json: bool) -> int:
     """Score photos and folders of photos, print the numbers; returns the exit code."""
-    wish = Wish(overlay=overlay, labels=labels, whole=whole)
     jobs = jobs_of(photos)
     try:
         _folders_ready(wish)
     except CannotWrite as error:
         _say(str(error))
         return 2
-    if overlay is not None or labels is not None:
+    if wish.overlay is not None or wish.labels is not None:
         _tell_renamed(jobs)
     width = name_width([job.photo for job in jobs])
     if not json:
         print(heading(width), flush=True)
-    objects, refused = [], False
+    objects, refused, stood_in = [], False, False
     try:
         for done in scored(jobs, wish):
             refused |= _tell_refusal(done)
+            stood_in = stood_in or _tell_stand_in(done)
             if json:
                 objects.append(as_object(done.job.photo, done.result))
             else:
@@ -117,7 +116,7 @@ def scored(jobs: Sequence[Job], wish: Wish) -> Iterator[Done]:
     waiting: deque[Future[Done]] = deque()
     own = local()
     pool = ThreadPoolExecutor(
-        max_workers=min(WORKERS, os.cpu_count() or 1), initializer=_start, initargs=(own,)
+        max_workers=min(WORKERS, os.cpu_count() or 1), initializer=_start, initargs=(own, wish.method)
     )
     try:
         for job in jobs:
@@ -170,6 +169,17 @@ def _tell_renamed(jobs: Sequence[Job]) -> None:
             _say(f"another photo has the name of {job.photo}: its pictures are called {job.stem}_...")
 
 
+def _tell_stand_in(done: Done) -> bool:
+    """Say that the plain method stands in for the learned model; True where it did."""
+    from vision.reason import Reason
+    from vision.score import Refused
+
+    if isinstance(done.result, Refused) or Reason.PLAIN_ONLY not in done.result.notes:
+        return False
+    _say(Reason.PLAIN_ONLY)
+    return True
+
+
 def _tell_refusal(done: Done) -> bool:
     """Name a refused photo on stderr; True where it was one."""
     from vision.score import Refused
@@ -186,14 +196,14 @@ def _say(sentence: str) -> None:
     print(f"evenstand: {plain(sentence)}", file=sys.stderr, flush=True)
 
 
-def _start(own: local) -> None:
+def _start(own: local, method: str) -> None:
     """In each worker, once: its own method, and one OpenCV thread, the workers use the cores already."""
     import cv2
 
-    from vision.tissue import PlainTissue
+    from vision.methods import tissue_named
 
     cv2.setNumThreads(1)
-    own.tissue = PlainTissue()
+    own.tissue = tissue_named(method)
 
 
 def _do(job: Job, wish: Wish, own: local) -> Done:

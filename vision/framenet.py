@@ -5,27 +5,22 @@ Out   *place*: chance (h, w) that a pixel of a 128 x 96 map belongs to the inner
       *sides*: for each view and side the chance of each row (column) along it, see `SideMaps`
 Not   what follows from it (`frame.py`), how it was learned (`training/`)
 
-The files are checked by their digests before they are read. Networks are kept once per thread: OpenCV's
-are not made to be shared.
+The files are checked by their digests before they are read (`network.py`).
 """
 
-import hashlib
-import threading
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import lru_cache
-from pathlib import Path
 
 import cv2
 import numpy as np
 from numpy.typing import NDArray
 
 from vision.framefit import Array
+from vision.network import FOLDER, ModelDamaged, net_of
 from vision.photo import Pixels
 
 __all__ = ["BEYOND", "VIEW_MM", "VIEW_SIZE", "ModelDamaged", "SideMaps", "place_map", "side_maps"]
 
-FOLDER = Path(__file__).parent / "models"
 DIGESTS = {
     "frame_place": "da546c008256e919248024805a85260cbc391613749bafee95b31021861d1c26",
     "frame_sides": "db3c4046d6e1042823ad634c284a9ebfd0f180442fab057f03fb8f80f9a9c939",
@@ -34,12 +29,6 @@ PLACE_SIZE = (256, 192)
 VIEW_SIZE = (320, 192)
 VIEW_MM = (640.0, 384.0)
 BEYOND = (114, 114, 114)  # what stands for "outside the photo", in learning too
-
-_kept = threading.local()
-
-
-class ModelDamaged(Exception):  # noqa: N818  an answer to the grower, no fault of ours
-    """A network's file is not the one that belongs to this version."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -115,21 +104,6 @@ def _viewed(small: Pixels, to_photo: Array, size: tuple[int, int]) -> Pixels:
 
 
 def _run(name: str, pictures: list[Pixels]) -> NDArray[np.float32]:
-    net = _net(name)
+    net = net_of(FOLDER / f"{name}.onnx", DIGESTS[name])
     net.setInput(cv2.dnn.blobFromImages(pictures))
     return np.asarray(net.forward(), np.float32)
-
-
-def _net(name: str) -> cv2.dnn.Net:
-    nets: dict[str, cv2.dnn.Net] = _kept.__dict__.setdefault("nets", {})
-    if name not in nets:
-        nets[name] = cv2.dnn.readNetFromONNX(np.frombuffer(_model(name), np.uint8))
-    return nets[name]
-
-
-@lru_cache(maxsize=2)
-def _model(name: str) -> bytes:
-    data = (FOLDER / f"{name}.onnx").read_bytes()
-    if hashlib.sha256(data).hexdigest() != DIGESTS[name]:
-        raise ModelDamaged(f"{name}.onnx is damaged or of another version: install the program again")
-    return data

@@ -39,6 +39,13 @@ class Reason(StrEnum):
     NO_TRAY = "no tray seen: photograph it from above with its whole rim in the picture"
     UNSURE_FRAME = "the tray's rim is not sure: drag the four corners onto the inner edge"
 
+    # how far the method can be trusted
+    PLAIN_ONLY = (
+        "the learned model is missing or damaged, so the plain method was used: install the program again"
+    )
+    DOUBTFUL = "coverage is doubtful here: compare the canopy outline with the photo before you rely on it"
+    APART = "two ways to tell canopy from medium disagree here: compare the canopy outline with the photo"
+
     # single numbers
     NO_SCALE = "the scale is not known, so nothing can be measured in mm"
     NO_CANOPY = "no canopy yet"
@@ -51,3 +58,4 @@ class Reason(StrEnum):
     NO_PATCH = "no grey patch seen, so the colour is as the camera gave it"
     NO_FOCAL_LENGTH = "the camera's focal length is not known and the photo is too straight to tell it"
     NO_EDGE = "no sharp edge to measure on"
+    NO_DOUBT = "how far coverage may be off is told only by the learned model, on a tray of known scale"

@@ -78,7 +78,8 @@ class Score:
     tilt_deg: float | None
     method: str  # tissue method and pipeline with their versions; scores of two methods are never mixed
     seconds: float
-    notes: tuple[Reason, ...] = ()  # what was found odd about the file
+    coverage_sd: float | None = None  # standard deviation of coverage, points; None where not told
+    notes: tuple[Reason, ...] = ()  # what was found odd about the file or doubtful about the labels
     missing: Mapping[str, Reason] = field(default_factory=dict)  # by name of the number, parts included
 
     @property
@@ -141,7 +142,7 @@ def score_photo(photo: Photo, tissue: Tissue, *, corners: Corners | None = None)
     Parameters
     ----------
     photo : as read
-    tissue : the method that tells tissues apart; not shared between threads
+    tissue : the method that tells tissues apart
     corners : by hand, of the stored photo; None lets them be found
 
     Returns
@@ -176,7 +177,8 @@ def score_photo(photo: Photo, tissue: Tissue, *, corners: Corners | None = None)
         tilt_deg=view.tilt_deg,
         method=method_of(tissue),
         seconds=0.0,
-        notes=photo.notes,
+        coverage_sd=tissues.coverage_sd,
+        notes=photo.notes + tissues.notes,
     )
     return _timed(Scored(score=_explained(score), top=top, labels=tissues.labels), started)
 
@@ -192,7 +194,8 @@ def score_whole(photo: Photo, tissue: Tissue) -> Scored | Refused:
     light, doubts = _forgiving(judge_pixels(small))
     if light.refusal is not None:
         return _refused(photo, light.refusal, None)
-    small_labels = tissue.label(small, None).labels
+    tissues = tissue.label(small, None)
+    small_labels = tissues.labels
     size = (top.shape[1], top.shape[0])
     labels = np.asarray(cv2.resize(small_labels, size, interpolation=cv2.INTER_NEAREST_EXACT), np.uint8)
     score = Score(
@@ -210,7 +213,8 @@ def score_whole(photo: Photo, tissue: Tissue) -> Scored | Refused:
         tilt_deg=None,
         method=method_of(tissue),
         seconds=0.0,
-        notes=photo.notes + doubts,
+        coverage_sd=tissues.coverage_sd,
+        notes=photo.notes + doubts + tissues.notes,
     )
     return _timed(Scored(score=_explained(score), top=top, labels=labels), started)
 
@@ -275,6 +279,8 @@ def _explained(score: Score) -> Score:
         missing["taken_at"] = Reason.NO_TIME
     if score.tag_number is None:
         missing["tag_number"] = Reason.NO_TAG
+    if score.coverage_sd is None:
+        missing["coverage_sd"] = Reason.NO_DOUBT
     if score.tilt_deg is None:
         missing["tilt_deg"] = Reason.NO_SCALE if score.corners is None else Reason.NO_FOCAL_LENGTH
     if score.corners is None:

@@ -18,9 +18,10 @@ from numpy.typing import NDArray
 
 from vision.ground import find_foreign, find_fuzz, find_rim, look_at_ground
 from vision.leaves import find_leaves
+from vision.reason import Reason
 from vision.tones import Mask, tones
 
-__all__ = ["Label", "Labels", "Mask", "PlainTissue", "Tissue", "TissueMap", "canopy"]
+__all__ = ["Label", "Labels", "Mask", "PlainTissue", "Tissue", "TissueMap", "canopy", "require_top_view"]
 
 Pixels = NDArray[np.uint8]
 Labels = NDArray[np.uint8]
@@ -49,6 +50,10 @@ class TissueMap:
     """uint8 (rows, columns), values of `Label`."""
     fuzz: NDArray[np.float32] | None = None
     """Chance of fuzz, 0-1, (rows, columns); None when the method gives none."""
+    coverage_sd: float | None = None
+    """Standard deviation of coverage, points; None when the method cannot tell how sure it is."""
+    notes: tuple[Reason, ...] = ()
+    """What the grower should know of how these labels were had."""
 
 
 class Tissue(Protocol):
@@ -77,6 +82,9 @@ class PlainTissue:
     name = "plain"
     version = "1"
 
+    def __init__(self, notes: tuple[Reason, ...] = ()) -> None:
+        self._notes = notes  # for every map: why the plain method stands in for another one
+
     def label(self, top: Pixels, px_per_mm: float | None) -> TissueMap:
         """Labels of a top view, uint8 (rows, columns); rim and fuzz only when the scale is known.
 
@@ -85,7 +93,7 @@ class PlainTissue:
         ValueError
             If `top` is no uint8 picture with three channels, or the scale is not positive.
         """
-        _at_the_door(top, px_per_mm)
+        require_top_view(top, px_per_mm)
         seen = tones(top, px_per_mm)
         leaves = find_leaves(seen)
         foreign = find_foreign(seen, leaves.grown)
@@ -98,10 +106,11 @@ class PlainTissue:
             ground = look_at_ground(seen, ~leaves.grown & ~foreign, px_per_mm)
             labels[find_fuzz(ground, px_per_mm)] = Label.FUZZ
             labels[find_rim(ground, px_per_mm)] = Label.RIM
-        return TissueMap(labels=labels)
+        return TissueMap(labels=labels, notes=self._notes)
 
 
-def _at_the_door(top: Pixels, px_per_mm: float | None) -> None:
+def require_top_view(top: Pixels, px_per_mm: float | None) -> None:
+    """Raise `ValueError` if `top` is no uint8 picture with three channels, or the scale is not positive."""
     if top.dtype != np.uint8 or top.ndim != 3 or top.shape[2] != 3:
         raise ValueError(f"a top view is uint8 (rows, columns, 3), not {top.dtype} {top.shape}")
     if px_per_mm is not None and not px_per_mm > 0:

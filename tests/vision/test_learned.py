@@ -1,0 +1,175 @@
+"""Drawn trays first, then top views of rendered ones, then what is done without the model's file."""
+
+from pathlib import Path
+
+import cv2
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+import vision.learned
+from vision.learned import LearnedTissue, View, coverage_sd, labelled, look, most_probable
+from vision.methods import METHODS, best_tissue, tissue_named
+from vision.network import ModelDamaged
+from vision.reason import Reason
+from vision.stand import measure_stand
+from vision.tissue import Label, Labels, Mask, Pixels, canopy
+
+PHOTOS = Path(__file__).parent.parent / "photos"
+PEAT, GREEN = (52, 42, 34), (84, 140, 60)
+
+
+def a_tray(leaf: tuple[int, int, int] = GREEN, side: int = 40) -> Pixels:
+    """A medium with grain and round leaves in rows, 80 px apart."""
+    rng = np.random.default_rng(0)
+    light = cv2.GaussianBlur(rng.normal(0, 18, (508, 1016, 1)), (5, 5), 0)[..., None]
+    top = np.clip(np.array(PEAT) + light, 0, 255).astype(np.uint8)
+    for y in range(50, 480, 80):
+        for x in range(50, 980, 80):
+            cv2.circle(top, (x, y), side // 2, leaf, -1, cv2.LINE_AA)
+    return top
+
+
+def rendered(name: str) -> tuple[Pixels, Labels]:
+    top = cv2.imread(str(PHOTOS / f"{name}.jpg"))
+    labels = cv2.imread(str(PHOTOS / f"{name}_labels.png"), cv2.IMREAD_GRAYSCALE)
+    return np.ascontiguousarray(top[..., ::-1]), np.asarray(labels, np.uint8)
+
+
+def a_view(chance: np.ndarray) -> View:
+    """A view that takes all canopy for green and all else for medium."""
+    return View(
+        canopy=chance.astype(np.float32),
+        fuzz=np.zeros(chance.shape, np.float32),
+        leaf=np.full(chance.shape, Label.GREEN, np.uint8),
+        ground=np.full(chance.shape, Label.MEDIUM, np.uint8),
+    )
+
+
+def share(mask: Mask) -> float:
+    return 100 * float(mask.mean())
+
+
+def overlap(one: Mask, other: Mask) -> float:
+    return float((one & other).sum() / (one | other).sum())
+
+
+@pytest.fixture(scope="module")
+def tissue() -> LearnedTissue:
+    return LearnedTissue()
+
+
+# --- rules that can be counted by hand
+
+
+def test_a_pixel_that_is_canopy_with_a_quarter_counts_as_a_quarter_of_a_pixel():
+    labels = labelled(a_view(np.full((20, 20), 0.25)))
+
+    assert np.count_nonzero(canopy(labels)) == 100
+
+
+def test_the_surest_pixels_are_the_canopy():
+    chance = np.array([[0.9, 0.8, 0.1, 0.1, 0.1]])
+
+    assert labelled(a_view(chance)).tolist() == [[Label.GREEN, Label.GREEN, *[Label.MEDIUM] * 3]]
+
+
+def test_a_tray_with_no_chance_of_canopy_has_none():
+    assert not canopy(labelled(a_view(np.zeros((6, 12))))).any()
+
+
+@settings(deadline=None)
+@given(st.integers(0, 2**16))
+def test_the_running_maximum_is_the_argmax(seed):
+    planes = np.random.default_rng(seed).normal(size=(10, 4, 3, 5)).astype(np.float32)
+
+    label, best = most_probable(planes, tuple(Label))
+
+    assert (label == planes.argmax(axis=0)).all()
+    assert (best == planes.max(axis=0)).all()
+
+
+def test_doubt_grows_with_the_number_of_pixels_that_are_unsure():
+    unsure = [coverage_sd(np.where(np.arange(100) < few, 0.5, 1.0)) for few in (0, 20, 100)]
+
+    assert unsure[0] < unsure[1] < unsure[2]
+    assert 0 < unsure[0] < 1
+
+
+# --- drawn and rendered trays
+
+
+def test_drawn_leaves_on_peat_are_found(tissue):
+    drawn = (a_tray() != a_tray(leaf=(255, 0, 255))).any(axis=2)
+
+    found = canopy(tissue.label(a_tray(), 2.0).labels)
+
+    assert overlap(found, drawn) > 0.9
+
+
+@pytest.mark.parametrize("name", ["top_felt", "top_young"])
+def test_coverage_of_rendered_trays_is_near_their_truth(tissue, name):
+    """Broccoli of day 9 and radish of day 5 on fibre mats, which were learned from: no proof of accuracy."""
+    top, truth = rendered(name)
+
+    found = tissue.label(top, 2.0)
+
+    assert share(canopy(found.labels)) == pytest.approx(share(canopy(truth)), abs=4.0)
+    assert 0 < found.coverage_sd < 10
+
+
+def test_coverage_is_the_mean_of_the_cells_weighted_by_their_size(tissue):
+    labels = tissue.label(rendered("top_felt")[0], 2.0).labels
+    stand = measure_stand(labels)
+    rows, columns = np.diff(np.arange(7) * 508 // 6), np.diff(np.arange(13) * 1016 // 12)
+
+    counted = (np.array(stand.cells) * np.outer(rows, columns)).sum() / (508 * 1016)
+
+    assert stand.coverage == pytest.approx(counted)
+
+
+def test_coverage_is_the_mean_chance_of_canopy(tissue):
+    top, _ = rendered("top_young")
+
+    assert share(canopy(tissue.label(top, 2.0).labels)) == pytest.approx(
+        100 * float(look(top).canopy.mean()), abs=0.01
+    )
+
+
+@pytest.mark.parametrize("size", [(33, 47), (100, 700), (1300, 90)])
+def test_a_picture_of_any_size_and_unknown_scale_gets_labels_of_its_size(tissue, size):
+    picture = cv2.resize(a_tray(), size[::-1], interpolation=cv2.INTER_AREA)
+
+    found = tissue.label(picture, None)
+
+    assert found.labels.shape == size
+    assert set(np.unique(found.labels)) <= set(Label)
+    assert found.coverage_sd is None
+
+
+def test_what_is_no_picture_of_three_channels_is_refused(tissue):
+    with pytest.raises(ValueError, match="uint8"):
+        tissue.label(np.zeros((508, 1016), np.uint8), 2.0)
+
+
+# --- without the model
+
+
+def test_the_learned_model_is_used_unasked_and_the_plain_method_when_asked_for():
+    assert best_tissue().name == "learned"
+    assert [tissue_named(name).name for name in METHODS] == ["learned", "plain"]
+
+
+@pytest.mark.parametrize("data", [None, b"damaged"], ids=["missing", "damaged"])
+def test_without_its_file_the_plain_method_stands_in_and_says_so(data, tmp_path, monkeypatch):
+    if data is not None:
+        (tmp_path / "tissue.onnx").write_bytes(data)
+    monkeypatch.setattr(vision.learned, "MODEL", tmp_path / "tissue.onnx")
+
+    tissue = best_tissue()
+
+    assert tissue.name == "plain"
+    assert tissue.label(a_tray(), 2.0).notes == (Reason.PLAIN_ONLY,)
+    with pytest.raises(ModelDamaged, match="install the program again"):
+        LearnedTissue()

@@ -1,0 +1,202 @@
+"""Learned tissue: a network's view of a top view -> what each pixel shows, and how sure that is.
+
+In    top view, uint8 (rows, columns, 3), sRGB, 2 px/mm; or a picture of unknown scale
+Out   `TissueMap`: labels, chance of fuzz, standard deviation of coverage, notes
+Not   how the network was learned and what it can do (`training/`, `models/tissue.md`)
+
+The canopy is the K most probable pixels, K being the sum of all pixels' chances: a pixel that is canopy with
+30 % counts as 0.3 pixels, so that coverage is right on average also where no single pixel is sure. Coverage,
+cells, gaps and outline all come from that one mask and agree.
+
+The network's 40 planes at half size are 10 labels for each pixel of a 2 x 2 square.
+"""
+
+from dataclasses import dataclass, replace
+from typing import TypeVar
+
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+
+from vision.network import FOLDER, checked, net_of
+from vision.reason import Reason
+from vision.tissue import Label, Labels, Pixels, PlainTissue, TissueMap, canopy, require_top_view
+
+__all__ = ["LearnedTissue", "View", "coverage_sd", "labelled", "look", "most_probable"]
+
+Kind = TypeVar("Kind", bound=np.generic)
+
+MODEL = FOLDER / "tissue.onnx"
+DIGEST = "20360c80f80f412556ce361d5b9b17ff97e835aa6a3f6d8b8be338ad2bbe03e2"
+LABELS = len(Label)
+CANOPY = (Label.PALE, Label.GREEN, Label.RED)
+REST = tuple(label for label in Label if label not in CANOPY)
+STEP_PX = 32  # sides have to be multiples: five halvings
+SMOOTHED = 0.02  # share of each target that learning spread evenly over all labels; taken back here
+LARGEST_WHOLE_PX = 1280  # longer side of a picture of unknown scale: memory
+LEAST_SD = 0.45  # points, where every pixel is sure
+SD_PER_UNSURE = 0.45  # points of coverage a point of p (1 - p)
+DOUBTFUL_SD = 4.0  # points: from here on a person should look
+MOST_APART = 25.0  # points of coverage between this and the plain method
+SMALL_WHOLE_PX = 600  # below it such a picture is looked at twice as large, too
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class View:
+    """What the network says of one picture, (rows, columns) each."""
+
+    canopy: NDArray[np.float32]
+    """Chance of canopy, 0-1."""
+    fuzz: NDArray[np.float32]
+    """Chance of fuzz, 0-1."""
+    leaf: Labels
+    """The most probable label of canopy."""
+    ground: Labels
+    """The most probable label of all others."""
+
+
+class LearnedTissue:
+    """The learned model, run by OpenCV; one instance may be shared between threads.
+
+    Raises
+    ------
+    ModelDamaged
+        When made, if the model's file is missing or damaged.
+    """
+
+    name = "learned"
+    version = "1"
+
+    def __init__(self) -> None:
+        checked(MODEL, DIGEST)
+        self._yardstick = PlainTissue()
+
+    def label(self, top: Pixels, px_per_mm: float | None) -> TissueMap:
+        """Labels of a top view of 2 px/mm, or of a picture of unknown scale.
+
+        Raises
+        ------
+        ValueError
+            If `top` is no uint8 picture with three channels, or the scale is not positive.
+        """
+        require_top_view(top, px_per_mm)
+        return self._of_unknown_scale(top) if px_per_mm is None else self._of_top_view(top, px_per_mm)
+
+    def _of_top_view(self, top: Pixels, px_per_mm: float) -> TissueMap:
+        view = look(top)
+        labels = labelled(view)
+        spread = coverage_sd(view.canopy)
+        plain = canopy(self._yardstick.label(top, px_per_mm).labels)
+        apart = 100 * abs(float(view.canopy.mean()) - float(plain.mean()))
+        return TissueMap(labels=labels, fuzz=view.fuzz, coverage_sd=spread, notes=_doubts(spread, apart))
+
+    def _of_unknown_scale(self, picture: Pixels) -> TissueMap:
+        longer = max(picture.shape[:2])
+        seen = _resized(picture, min(1.0, LARGEST_WHOLE_PX / longer))
+        view = look(seen)
+        if longer < SMALL_WHOLE_PX:
+            view = _mean(view, look(_resized(picture, 2.0)))
+        labels = cv2.resize(labelled(view), picture.shape[1::-1], interpolation=cv2.INTER_NEAREST_EXACT)
+        return TissueMap(labels=np.asarray(labels, np.uint8))
+
+
+def look(picture: Pixels) -> View:
+    """Run the network on a picture as it is, any size."""
+    rows, columns = picture.shape[:2]
+    planes = _run(picture)
+    leaf, leaf_best = most_probable(planes, CANOPY)
+    ground, ground_best = most_probable(planes, REST)
+    planes -= np.maximum(leaf_best, ground_best)
+    cv2.exp(planes.reshape(LABELS, -1), planes.reshape(LABELS, -1))
+    total = planes.sum(axis=0)
+    chance = planes[CANOPY[0] : CANOPY[-1] + 1].sum(axis=0) / total
+    even = SMOOTHED * len(CANOPY) / LABELS
+    return View(
+        canopy=_at_full_size(np.clip((chance - even) / (1 - SMOOTHED), 0, 1), rows, columns),
+        fuzz=_at_full_size(planes[Label.FUZZ] / total, rows, columns),
+        leaf=_at_full_size(leaf, rows, columns),
+        ground=_at_full_size(ground, rows, columns),
+    )
+
+
+def most_probable(
+    planes: NDArray[np.float32], labels: tuple[Label, ...]
+) -> tuple[Labels, NDArray[np.float32]]:
+    """Of some of the planes, (planes, ...): the label of the highest at each place, and its height.
+
+    A running maximum: six times as fast as `argmax` over the first axis, and the same.
+    """
+    best = planes[labels[0]].copy()
+    label = np.full(best.shape, labels[0], np.uint8)
+    for other in labels[1:]:
+        np.copyto(label, np.uint8(other), where=planes[other] > best)
+        np.maximum(best, planes[other], out=best)
+    return label, best
+
+
+def labelled(view: View) -> Labels:
+    """Labels whose canopy is the K most probable pixels, K the sum of the chances."""
+    return np.where(_surest(view.canopy), view.leaf, view.ground)
+
+
+def _surest(chance: NDArray[np.float32]) -> NDArray[np.bool_]:
+    """As many of the most probable pixels as the chances add up to, among equals the upper left ones."""
+    wanted = round(float(chance.sum(dtype=np.float64)))
+    if wanted == 0:
+        return np.zeros(chance.shape, np.bool_)
+    least = np.partition(chance, chance.size - wanted, axis=None)[chance.size - wanted]
+    chosen = np.asarray(chance > least, np.bool_)
+    equal = np.flatnonzero(chance == least)[: wanted - np.count_nonzero(chosen)]
+    chosen.flat[equal] = True
+    return chosen
+
+
+def _run(picture: Pixels) -> NDArray[np.float32]:
+    """Logits, (labels, 4, rows / 2, columns / 2) of the picture filled up to whole steps by its edge."""
+    below, beside = (-side % STEP_PX for side in picture.shape[:2])
+    filled = cv2.copyMakeBorder(picture, 0, below, 0, beside, cv2.BORDER_REPLICATE)
+    net = net_of(MODEL, DIGEST)
+    net.setInput(cv2.dnn.blobFromImage(filled))
+    planes = np.asarray(net.forward(), np.float32)
+    return planes.reshape(LABELS, 4, *planes.shape[2:])
+
+
+def _at_full_size(quarters: NDArray[Kind], rows: int, columns: int) -> NDArray[Kind]:
+    """(4, h, w) -> (rows, columns): the four lie as 2 x 2 squares; what was filled up is cut off."""
+    _, height, width = quarters.shape
+    squares = quarters.reshape(2, 2, height, width).transpose(2, 0, 3, 1)
+    return np.ascontiguousarray(squares.reshape(2 * height, 2 * width)[:rows, :columns])
+
+
+def _resized(picture: Pixels, times: float) -> Pixels:
+    if times == 1:
+        return picture
+    rows, columns = (max(1, round(side * times)) for side in picture.shape[:2])
+    how = cv2.INTER_AREA if times < 1 else cv2.INTER_CUBIC
+    return np.asarray(cv2.resize(picture, (columns, rows), interpolation=how), np.uint8)
+
+
+def coverage_sd(chance: NDArray[np.float32]) -> float:
+    """Standard deviation of coverage, points, from how unsure the pixels are.
+
+    A pixel of chance p adds p (1 - p); were pixels independent, the sum's root would do, but neighbours err
+    together, so the sd goes with the mean itself. Both factors were fitted to errors on trays that were not
+    learned from; a second view at half scale made it no better.
+    """
+    unsure = 100 * float((chance * (1 - chance)).mean())
+    return float(np.hypot(LEAST_SD, SD_PER_UNSURE * unsure))
+
+
+def _doubts(spread: float, apart: float) -> tuple[Reason, ...]:
+    notes = ((Reason.DOUBTFUL, spread > DOUBTFUL_SD), (Reason.APART, apart > MOST_APART))
+    return tuple(reason for reason, holds in notes if holds)
+
+
+def _mean(view: View, larger: View) -> View:
+    """Both views' chances at the size of the first, which also says which label."""
+
+    def both(one: NDArray[np.float32], other: NDArray[np.float32]) -> NDArray[np.float32]:
+        smaller = cv2.resize(other, one.shape[::-1], interpolation=cv2.INTER_AREA)
+        return np.asarray((one + smaller) / 2, np.float32)
+
+    return replace(view, canopy=both(view.canopy, larger.canopy), fuzz=both(view.fuzz, larger.fuzz))
