@@ -204,10 +204,6 @@ def test_the_fit_gives_back_a_pose_from_points_on_its_sides():
 
 def test_a_damaged_network_is_refused_with_a_sentence(monkeypatch):
     monkeypatch.setitem(framenet.DIGESTS, "frame_place", "0" * 64)
-    framenet._model.cache_clear()
-    framenet._kept.__dict__.clear()
 
     with pytest.raises(ModelDamaged, match="install the program again"):
         find_frame(tray(Camera()))
-
-    framenet._model.cache_clear()

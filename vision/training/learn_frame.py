@@ -614,6 +614,23 @@ def learn(asked: argparse.Namespace) -> None:
         )
 
 
+def alter(asked: argparse.Namespace) -> None:
+    """Three strongly changed versions of each photo, for judging: other benches, light, leaves, strips."""
+    device = torch.device("cpu")
+    chance = Chance(device, 99)
+    scenes = Scenes(asked.data, "none", device, chance.rng)
+    rows = [k for k, name in enumerate(scenes.names) if fold(name) != "demo"] * 3
+    names, pictures, corners = [], [], []
+    for start in range(0, len(rows), 8):
+        ids = torch.tensor(rows[start : start + 8])
+        with torch.no_grad():
+            picture, _ = seen(scenes, ids, torch.eye(3).expand(len(ids), 3, 3), SOURCE, chance)
+        pictures.append((picture.permute(0, 2, 3, 1).numpy() * 255).round().astype(np.uint8))
+        names += [scenes.names[k] for k in ids]
+        corners.append(scenes.corners[ids].numpy())
+    np.savez(asked.npz, names=names, pictures=np.concatenate(pictures), corners=np.concatenate(corners))
+
+
 def export(asked: argparse.Namespace) -> None:
     """Weights -> ONNX for any number of pictures."""
     kept = torch.load(asked.weights, weights_only=True)
@@ -649,6 +666,10 @@ def main() -> None:
     verb.add_argument("weights", type=Path)
     verb.add_argument("onnx", type=Path)
     verb.set_defaults(do=export)
+    verb = verbs.add_parser("alter")
+    verb.add_argument("data", type=Path)
+    verb.add_argument("npz", type=Path)
+    verb.set_defaults(do=alter)
     asked = words.parse_args()
     asked.do(asked)
 

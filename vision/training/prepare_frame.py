@@ -1,6 +1,6 @@
 # /// script
 # requires-python = ">=3.11"
-# dependencies = ["numpy", "opencv-python-headless"]
+# dependencies = ["numpy", "opencv-python-headless", "pillow"]
 # ///
 """Reduce rendered photos and textures to what the frame networks learn from.
 
@@ -18,6 +18,7 @@ from pathlib import Path
 
 import cv2
 import numpy as np
+from PIL import ExifTags, Image
 
 LONGEST = 640
 TEXTURE_SIDE = 512
@@ -62,7 +63,10 @@ def reduced(truth_path: Path, target: Path) -> dict[str, dict]:
             str(target / "photos" / f"{name}.png"), cv2.resize(seen, size, interpolation=cv2.INTER_NEAREST)
         )
     corners = (np.array(truth["corners_rim_px"]) * np.array(size) / np.array(photo.shape[1::-1])).round(3)
-    return {name: {"corners": corners.tolist(), "sha256": hashlib.sha256(data).hexdigest()}}
+    with Image.open(truth_path.parent / f"{name}.jpg") as opened:
+        focal = opened.getexif().get_ifd(ExifTags.IFD.Exif).get(ExifTags.Base.FocalLengthIn35mmFilm)
+    entry = {"corners": corners.tolist(), "focal_35mm": focal, "sha256": hashlib.sha256(data).hexdigest()}
+    return {name: entry}
 
 
 def without_cards(small: np.ndarray, truth: dict, share: float) -> np.ndarray:
