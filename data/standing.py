@@ -134,7 +134,13 @@ def _lagging(tray: Tray, mine: Days, others: Sequence[Days], newest: Sequence[da
             return None
         behind.append(lag)
     now, middle = mine[newest[-1]], mine[newest[-1]].coverage + behind[-1]
-    how = "more" if behind[-1] > behind[0] + 1 else "less" if behind[-1] < behind[0] - 1 else "as much"
+    how = (
+        "more than"
+        if behind[-1] > behind[0] + 1
+        else "less than"
+        if behind[-1] < behind[0] - 1
+        else "as much as"
+    )
     return _look(
         tray,
         LookKind.LAGGING,
@@ -142,7 +148,7 @@ def _lagging(tray: Tray, mine: Days, others: Sequence[Days], newest: Sequence[da
         newest[0],
         now,
         f"Coverage {now.coverage:.0f} %, {behind[-1]:.0f} points below the middle of its block mates "
-        f"({middle:.0f} %); {how} than on the day before ({behind[0]:.0f} points).",
+        f"({middle:.0f} %); {how} on the day before ({behind[0]:.0f} points).",
         "Lift the tray: is it lighter than its mates, is the medium dry, is its place darker or colder?",
     )
 
