@@ -13,12 +13,13 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import lru_cache
-from math import ceil, cos, pi, sin
+from math import cos, pi, sin
 from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QFont, QFontMetricsF, QImage, QPainter, QPen, QPolygonF, QTransform
 
+from gui.plates import DARK, paint_plate, place_beside, plate_size
 from gui.viewport import Viewport
 
 if TYPE_CHECKING:
@@ -35,7 +36,6 @@ FINE_MM, COARSE_MM = 0.4, 1.2  # how far a simplified outline may lie from the t
 FINE_FROM = 3.0  # window pixels per mm from which the finer outline is drawn
 ROOM_AROUND_A_NUMBER = 12.0  # window pixels that a cell must be wider than its number
 
-DARK = QColor(12, 16, 14, 215)
 CANOPY = QColor("#56B4E9")
 GAPS = QColor("#E69F00")
 CELLS = QColor(255, 255, 255, 235)
@@ -284,55 +284,31 @@ def _paint_cells(
     room = QFontMetricsF(small).horizontalAdvance("100") + ROOM_AROUND_A_NUMBER
     for cell in layers.cells:
         if cell.width * zoom >= room and seen.contains(cell.place):
-            _paint_plate(painter, to_window.map(cell.place), cell.text, small, CELLS)
+            paint_plate(painter, to_window.map(cell.place), cell.text, small, CELLS)
 
 
 def _paint_rings(painter: QPainter, layers: Layers, to_window: QTransform, seen: QRectF, font: QFont) -> None:
     bold = QFont(font)
     bold.setBold(True)
-    for mark, shape in layers.rings:
-        if not shape.bounds.intersects(seen):
-            continue
-        line = to_window.map(shape.line)
-        colour = SETTLED if mark.settled else SUSPECTS
-        dashed = QPen(colour, 3.0)
+    here = [(mark, to_window.map(ring.line)) for mark, ring in layers.rings if ring.bounds.intersects(seen)]
+    for mark, line in here:
+        dashed = QPen(_ring_colour(mark), 3.0)
         dashed.setDashPattern([1.0, 2.0] if mark.settled else [3.0, 2.0])
         painter.setBrush(Qt.BrushStyle.NoBrush)
         for pen in (QPen(DARK, 6.0), dashed):
             painter.setPen(pen)
             painter.drawPolygon(line)
-        box = line.boundingRect()
+    room = to_window.mapRect(seen)
+    boxes = [line.boundingRect() for _, line in here]
+    plates: list[QRectF] = []
+    for number, (mark, _) in enumerate(here):
         text = QCoreApplication.translate("Layers", "{number} {word}").format(
             number=mark.number, word=mark.word
         )
-        _paint_plate(painter, QPointF(box.center().x(), box.top() - 14), text, bold, colour)
+        others = boxes[:number] + boxes[number + 1 :]
+        plates.append(place_beside(boxes[number], plate_size(text, bold), room, others + plates))
+        paint_plate(painter, plates[-1].center(), text, bold, _ring_colour(mark))
 
 
-def _paint_plate(painter: QPainter, middle: QPointF, text: str, font: QFont, ink: QColor) -> None:
-    plate = _plate(text, font.toString(), ink.rgba(), painter.device().devicePixelRatioF())
-    size = plate.deviceIndependentSize()
-    painter.drawImage(
-        QPointF(round(middle.x() - size.width() / 2), round(middle.y() - size.height() / 2)), plate
-    )
-
-
-@lru_cache(maxsize=512)
-def _plate(text: str, font_name: str, ink: int, ratio: float) -> QImage:
-    """Text on a dark plate: readable on any leaf. Kept, because 72 of them are painted in each frame."""
-    font = QFont()
-    font.fromString(font_name)
-    metrics = QFontMetricsF(font)
-    width, height = ceil(metrics.horizontalAdvance(text)) + 8, ceil(metrics.height())
-    image = QImage(round(width * ratio), round(height * ratio), QImage.Format.Format_ARGB32_Premultiplied)
-    image.setDevicePixelRatio(ratio)
-    image.fill(Qt.GlobalColor.transparent)
-    painter = QPainter(image)
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
-    painter.setPen(Qt.PenStyle.NoPen)
-    painter.setBrush(DARK)
-    painter.drawRoundedRect(QRectF(0, 0, width, height), 4, 4)
-    painter.setFont(font)
-    painter.setPen(QColor.fromRgba(ink))
-    painter.drawText(QRectF(0, 0, width, height), Qt.AlignmentFlag.AlignCenter, text)
-    painter.end()
-    return image
+def _ring_colour(mark: Mark) -> QColor:
+    return SETTLED if mark.settled else SUSPECTS
