@@ -174,8 +174,10 @@ def _why(patch: _Patch) -> str:
     if patch.greyer is None or patch.lighter is None:
         parts.append("no bare medium beside it to compare with")
     else:
-        shade = "lighter" if patch.lighter > 3 else "darker" if patch.lighter < -3 else "as light"
-        parts.append(f"greyer and {shade} than the medium around")
+        shade = (
+            "lighter than" if patch.lighter > 3 else "darker than" if patch.lighter < -3 else "as light as"
+        )
+        parts.append(f"{'greyer and ' if patch.greyer > 0 else ''}{shade} the medium around")
     parts.append(
         "bright white, so it may be root hairs" if patch.lightness > WHITE else "not white like root hairs"
     )

@@ -66,6 +66,12 @@ def test_the_reason_tells_size_and_what_it_was_compared_with():
     assert "not white like root hairs" in suspect.why
 
 
+def test_felt_as_light_as_its_medium_is_said_so_in_plain_words():
+    (suspect,) = suspects_of(with_felt(a_medium((136, 108, 72)), (200.0, 100.0), 12.0))
+
+    assert "greyer and as light as the medium around" in suspect.why
+
+
 def test_a_clean_tray_has_no_suspect():
     assert suspects_of(a_medium()) == ()
 
