@@ -4,9 +4,9 @@ In    top view, uint8 (rows, columns, 3), sRGB, 2 px/mm; or a picture of unknown
 Out   `TissueMap`: labels, chance of fuzz, standard deviation of coverage, notes
 Not   how the network was learned and what it can do (`training/`, `models/tissue.md`)
 
-The canopy is the K most probable pixels, K being the sum of all pixels' chances: a pixel that is canopy with
-30 % counts as 0.3 pixels, so that coverage is right on average also where no single pixel is sure. Coverage,
-cells, gaps and outline all come from that one mask and agree.
+The canopy of a tray is the K most probable pixels, K being the sum of all pixels' chances: a pixel that is
+canopy with 30 % counts as 0.3 pixels, so that coverage is right on average also where no single pixel is
+sure. Coverage, cells, gaps and outline all come from that one mask and agree.
 
 The network's 40 planes at half size are 10 labels for each pixel of a 2 x 2 square.
 """
@@ -33,7 +33,7 @@ CANOPY = (Label.PALE, Label.GREEN, Label.RED)
 REST = tuple(label for label in Label if label not in CANOPY)
 STEP_PX = 32  # sides have to be multiples: five halvings
 SMOOTHED = 0.02  # share of each target that learning spread evenly over all labels; taken back here
-LARGEST_WHOLE_PX = 1280  # longer side of a picture of unknown scale: memory
+LARGEST_WHOLE_PX = 1024  # longer side of a picture of unknown scale: memory
 LEAST_SD = 0.45  # points, where every pixel is sure
 SD_PER_UNSURE = 0.45  # points of coverage a point of p (1 - p)
 DOUBTFUL_SD = 4.0  # points: from here on a person should look
@@ -86,9 +86,15 @@ class LearnedTissue:
         view = look(top)
         labels = labelled(view)
         spread = coverage_sd(view.canopy)
-        plain = canopy(self._yardstick.label(top, px_per_mm).labels)
-        apart = 100 * abs(float(view.canopy.mean()) - float(plain.mean()))
-        return TissueMap(labels=labels, fuzz=view.fuzz, coverage_sd=spread, notes=_doubts(spread, apart))
+        plain = self._yardstick.label(top, px_per_mm).labels
+        apart = 100 * abs(float(view.canopy.mean()) - float(canopy(plain).mean()))
+        felt = (plain == Label.FUZZ) & ~canopy(labels)  # of 18 patches it knows 11, the network 5
+        return TissueMap(
+            labels=labels,
+            fuzz=np.where(felt, np.float32(1), view.fuzz),
+            coverage_sd=spread,
+            notes=_doubts(spread, apart),
+        )
 
     def _of_unknown_scale(self, picture: Pixels) -> TissueMap:
         longer = max(picture.shape[:2])
@@ -96,7 +102,9 @@ class LearnedTissue:
         view = look(seen)
         if longer < SMALL_WHOLE_PX:
             view = _mean(view, look(_resized(picture, 2.0)))
-        labels = cv2.resize(labelled(view), picture.shape[1::-1], interpolation=cv2.INTER_NEAREST_EXACT)
+        # of real photographs the chances are too high on strange ground: the likelier of the two is nearer
+        labels = np.where(view.canopy > 0.5, view.leaf, view.ground)
+        labels = cv2.resize(labels, picture.shape[1::-1], interpolation=cv2.INTER_NEAREST_EXACT)
         return TissueMap(labels=np.asarray(labels, np.uint8))
 
 

@@ -1,0 +1,301 @@
+"""Pictures that the tissue network learns from: crops of trays and real pictures, changed in every way.
+
+In    the folder that `prepare_tissue.py` wrote
+Out   batches of float pictures (n, 3, size, size), 0-1, and labels (n, size, size): 0-9 as in
+      `vision/tissue.py`, PLANT or REST where a mask tells no more
+Not   the network (`learn_tissue.py`)
+
+Everything is done on the device. What may differ between learning and use is changed here: place, turn,
+scale, colour of each tissue by itself, light, camera, what lies under the leaves.
+"""
+
+import json
+import math
+from pathlib import Path
+
+import cv2
+import numpy as np
+import torch
+import torch.nn.functional as tf
+from torch import Tensor
+
+DEVICE = "cuda" if torch.cuda.is_available() else "cpu"
+LABELS = 10
+REST, PLANT = 253, 254
+MEDIUM, HULL, FUZZ = 2, 3, 8
+LEAVES = (4, 6)  # first and last label of canopy
+TOGETHER = ((0, 1, 9), (2,), (3,), (4,), (5,), (6,), (7, 8), (PLANT,), (REST,))  # get one change of colour
+RED_CROPS = ("amaranth", "red_cabbage", "red_radish")
+GREEN_GROUND = ("GreenMeadow", "grass", "leaves", "vegetal", "Garden")  # textures that are plants themselves
+CANVAS = 1016
+LUMA = (0.299, 0.587, 0.114)
+
+
+def is_learned(tray: dict) -> bool:
+    """Split by number: a064-a083 and c316-c323 choose between methods, all others are learned from."""
+    if tray["src"] == "topviews":
+        return True
+    kind, number = tray["name"][0], int(tray["name"][1:])
+    return (kind == "a" and not 64 <= number <= 83) or (kind == "c" and not 316 <= number <= 323)
+
+
+class Pack:
+    """All pictures of a prepared folder, on the device."""
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+        told = json.loads((folder / "meta.json").read_text())
+        self.trays = told["top"]
+        self.pictures = on_device([self.read(f"{t['name']}.jpg") for t in self.trays])
+        self.labels = torch.stack([self.mask(f"{t['name']}_labels.png") for t in self.trays]).to(DEVICE)
+        white = [i for i, tray in enumerate(self.trays) if tray["light"] != "purple"]
+        self.learned = torch.tensor([i for i in white if is_learned(self.trays[i])], device=DEVICE)
+        self.choosing = [i for i in white if not is_learned(self.trays[i])]
+        self.weights = torch.tensor([weight(self.trays[i]) for i in self.learned.tolist()], device=DEVICE)
+        self.moldy = torch.tensor([i for i in self.learned.tolist() if self.trays[i]["mold"]], device=DEVICE)
+        self.held: list[tuple[dict, np.ndarray, np.ndarray]] = []  # real pictures with a mask, every fourth
+        self._take_real(told["real"])
+
+    def read(self, name: str) -> np.ndarray:
+        """A picture, RGB."""
+        return cv2.imread(str(self.folder / name))[..., ::-1]
+
+    def mask(self, name: str) -> Tensor:
+        """A picture of one channel."""
+        return torch.from_numpy(cv2.imread(str(self.folder / name), cv2.IMREAD_GRAYSCALE))
+
+    def _take_real(self, entries: list[dict]) -> None:
+        pictures, labels, masked = [], [], 0
+        for entry in entries:
+            picture = self.read(f"{entry['name']}.jpg")
+            if entry["group"] in ("ews", "peanut"):
+                plant = self.mask(f"{entry['name']}_mask.png").numpy() > 127
+                masked += 1
+                if masked % 4 == 0:
+                    self.held.append((entry, picture.copy(), plant))
+                    continue
+                label, times = np.where(plant, PLANT, REST).astype(np.uint8), 2
+            elif entry["group"] == "texe" and not any(word in entry["name"] for word in GREEN_GROUND):
+                label, times = np.full(picture.shape[:2], REST, np.uint8), 1
+            else:
+                continue
+            closer = 2 if entry["group"] == "ews" else 1  # 350 px: enlarged to meet a top view's scale
+            picture, label = on_canvas(picture, closer, cv2.INTER_CUBIC), on_canvas(label, closer, 0)
+            pictures += [picture] * times
+            labels += [torch.from_numpy(label)] * times
+        self.real, self.real_labels = on_device(pictures), torch.stack(labels).to(DEVICE)
+        with_plants = [i for i, label in enumerate(labels) if bool((label == PLANT).any())]
+        self.with_plants = torch.tensor(with_plants, device=DEVICE)
+
+
+def on_device(pictures: list[np.ndarray]) -> Tensor:
+    """(n, 3, rows, columns), uint8."""
+    return torch.from_numpy(np.stack(pictures)).permute(0, 3, 1, 2).contiguous().to(DEVICE)
+
+
+def on_canvas(picture: np.ndarray, times: int, how: int) -> np.ndarray:
+    """Enlarged, then mirrored (small textures: repeated) to fill the canvas."""
+    larger = cv2.resize(picture, None, fx=times, fy=times, interpolation=how)
+    below, beside = (max(0, CANVAS - side) for side in larger.shape[:2])
+    room = ((0, below), (0, beside), (0, 0))[: larger.ndim]
+    return np.pad(larger, room, "wrap" if larger.shape[0] < 300 else "symmetric")[:CANVAS, :CANVAS]
+
+
+def weight(tray: dict) -> float:
+    """How often a tray is drawn: rare and hard ones more."""
+    rare = 1.0 * (tray["crop"] in RED_CROPS) + 1.5 * (tray["mold"] > 0) + 1.0 * (tray["day"] < 5)
+    return 1 + rare + 0.7 * (tray["medium"] == "paper") + 0.4 * (tray["medium"] == "coir")
+
+
+def batch(pack: Pack, count: int, size: int, strength: float) -> tuple[Tensor, Tensor]:
+    """Two thirds trays, one third real pictures; `strength` says how far colours and light are changed."""
+    drawn = pack.learned[torch.multinomial(pack.weights, count, replacement=True)]
+    x, y = crops(pack.pictures, pack.labels, drawn, size)
+    real = count // 3
+    x[-real:], y[-real:] = crops(pack.real, pack.real_labels, any_real(pack, real), size, (0.38, 1.6))
+    x, y = with_leaves_of_others(x, y)
+    x, y = with_mold_of_others(pack, x, y)
+    x = on_other_ground(pack, x, y, slice(count - real - count // 6, count - real))
+    return as_photographed(recoloured(x, y, strength), strength), y
+
+
+def any_real(pack: Pack, count: int) -> Tensor:
+    """Numbers of real pictures, three in four of them with plants."""
+    all_of_them = torch.randint(len(pack.real), (count,), device=DEVICE)
+    plants = pack.with_plants[torch.randint(len(pack.with_plants), (count,), device=DEVICE)]
+    return torch.where(even(count) < 0.75, plants, all_of_them)
+
+
+def crops(
+    pictures: Tensor, labels: Tensor, drawn: Tensor, size: int, zoom: tuple[float, float] = (0.55, 1.9)
+) -> tuple[Tensor, Tensor]:
+    """Crops at any place and angle, mirrored, sheared a little, each at a zoom of its own."""
+    count, (height, width) = len(drawn), pictures.shape[2:]
+    angle = even(count) * 2 * math.pi
+    times = torch.exp(math.log(zoom[0]) + even(count) * math.log(zoom[1] / zoom[0]))
+    mirrored = torch.where(even(count) < 0.5, -1.0, 1.0)
+    sheared = normal(count) * 0.08
+    half = size / 2 / times
+    middle_x = width / 2 + (even(count) - 0.5) * (width - 60)
+    middle_y = height / 2 + (even(count) - 0.5) * (height - 60)
+    across, up = torch.cos(angle), torch.sin(angle)
+    rows = [across * half * mirrored, (-up + sheared) * half, middle_x - width / 2]
+    columns = [up * half * mirrored, across * half, middle_y - height / 2]
+    way = torch.stack([torch.stack(rows, 1) * 2 / width, torch.stack(columns, 1) * 2 / height], 1)
+    grid = tf.affine_grid(way, [count, 3, size, size], align_corners=False)
+    how = {"padding_mode": "reflection", "align_corners": False}
+    x = tf.grid_sample(pictures[drawn].float() / 255, grid, mode="bilinear", **how)
+    y = tf.grid_sample(labels[drawn][:, None].float(), grid, mode="nearest", **how)
+    return x, y[:, 0].round().long()
+
+
+def is_leaf(y: Tensor) -> Tensor:
+    """Where canopy is, by label or by mask."""
+    return ((y >= LEAVES[0]) & (y <= LEAVES[1])) | (y == PLANT)
+
+
+def with_leaves_of_others(x: Tensor, y: Tensor) -> tuple[Tensor, Tensor]:
+    """Leaves of another picture laid over every fifth or so."""
+    other = torch.randperm(len(x), device=DEVICE)
+    laid = (even(len(x)) < 0.18)[:, None, None] & is_leaf(y[other])
+    return torch.where(laid[:, None], x[other], x), torch.where(laid, y[other], y)
+
+
+def with_mold_of_others(pack: Pack, x: Tensor, y: Tensor) -> tuple[Tensor, Tensor]:
+    """Mold of another tray laid over medium and hulls of the first eighth."""
+    count = len(x) // 8
+    drawn = pack.moldy[torch.randint(len(pack.moldy), (count,), device=DEVICE)]
+    over, its = crops(pack.pictures, pack.labels, drawn, x.shape[2])
+    bare = (y[:count] == MEDIUM) | (y[:count] == HULL) | (y[:count] == FUZZ)
+    laid = (its == FUZZ) & bare
+    thick = 0.6 + 0.4 * even(count, 1, 1, 1)
+    x[:count] = torch.where(laid[:, None], over * thick + x[:count] * (1 - thick), x[:count])
+    y[:count] = torch.where(laid, its, y[:count])
+    return x, y
+
+
+def on_other_ground(pack: Pack, x: Tensor, y: Tensor, which: slice) -> Tensor:
+    """Medium of half of some pictures covered by what lay around real plants, or by a texture."""
+    count = which.stop - which.start
+    drawn = torch.randint(len(pack.real), (count,), device=DEVICE)
+    ground, its = crops(pack.real, pack.real_labels, drawn, x.shape[2], (0.5, 2.5))
+    laid = (its == REST) & (y[which] == MEDIUM) & (even(count) < 0.5)[:, None, None]
+    thick = 0.3 + 0.7 * even(count, 1, 1, 1)
+    x[which] = torch.where(laid[:, None], ground * thick + x[which] * (1 - thick), x[which])
+    return x
+
+
+def recoloured(x: Tensor, y: Tensor, strength: float) -> Tensor:
+    """Every tissue with a change of colour of its own, in half of the pictures: hues cannot be relied on."""
+    count = len(x)
+    changed = (even(count, 1, 1, 1) < 0.5).float() * strength
+    grey = luma(x)
+    total, weights = torch.zeros_like(x), torch.zeros_like(grey)
+    for number, labels in enumerate(TOGETHER):
+        where = torch.isin(y, torch.tensor(labels, device=DEVICE))[:, None].float()
+        where = tf.avg_pool2d(where, 3, 1, 1)
+        farther = 1.6 if number < 2 else 1.0
+        gain = torch.exp(normal(count, 3, 1, 1) * 0.13 * farther * changed)
+        gain = gain * torch.exp(normal(count, 1, 1, 1) * 0.18 * changed)
+        colourful = torch.exp(normal(count, 1, 1, 1) * (0.35 if number < 3 else 0.18) * changed)
+        contrast = torch.exp(normal(count, 1, 1, 1) * 0.2 * changed)
+        z = grey + (x - grey) * colourful
+        mean = (z * where).sum((2, 3), keepdim=True) / where.sum((2, 3), keepdim=True).clamp(min=1)
+        total += (mean + (z - mean) * contrast) * gain * where
+        weights += where
+    return torch.where(weights > 0.01, total / weights.clamp(min=0.01), x).clamp(0, 1)
+
+
+def as_photographed(x: Tensor, strength: float) -> Tensor:
+    """In another light, by another camera."""
+    x = in_other_light(x, strength)
+    x = torch.cat([sharper_or_softer(part) for part in x.chunk(8)])
+    noisy = (even(len(x), 1, 1, 1) < 0.6).float()
+    x = x + torch.randn_like(x) * even(len(x), 1, 1, 1) * 0.05 * noisy
+    return squeezed(x.clamp(0, 1)).clamp(0, 1)
+
+
+def in_other_light(x: Tensor, strength: float) -> Tensor:
+    """Shade, hard shadow, exposure, white balance, gamma, colourfulness and a turn of hue."""
+    count, size = len(x), x.shape[2]
+    soft = torch.exp(field(count, size, 4) * 0.25 * even(count, 1, 1, 1))
+    hard = torch.sigmoid(field(count, size, 3) * 40) * even(count, 1, 1, 1) * 0.6
+    hard = hard * (even(count, 1, 1, 1) < 0.25).float()
+    light = x.clamp(0, 1) ** 2.2 * soft * (1 - hard)
+    light = light * torch.exp(normal(count, 1, 1, 1) * 0.38 * strength)
+    light = light * torch.exp(normal(count, 3, 1, 1) * 0.13 * strength)
+    x = light.clamp(0, 1) ** (1 / 2.2)
+    x = x ** torch.exp(normal(count, 1, 1, 1) * 0.15 * strength)
+    grey = luma(x)
+    x = grey + (x - grey) * torch.exp(normal(count, 1, 1, 1) * 0.22 * strength)
+    turn = (normal(count) * 0.08 * strength)[:, None, None]
+    u, v = x[:, 0] - x[:, 1], x[:, 2] - x[:, 1]
+    u, v = torch.cos(turn) * u - torch.sin(turn) * v, torch.sin(turn) * u + torch.cos(turn) * v
+    green = grey[:, 0] - (LUMA[0] * u + LUMA[2] * v)
+    return torch.stack([green + u, green, green + v], 1)
+
+
+def sharper_or_softer(x: Tensor) -> Tensor:
+    """Half of the time blurred or sharpened, sometimes reduced and enlarged again; one way for all of `x`.
+
+    Labels stay sharp, so strong blur teaches to fill gaps between leaves: no more than this.
+    """
+    size = x.shape[2]
+    sd = float(torch.rand(1)) * 1.1 if torch.rand(1) < 0.5 else 0.0
+    if sd > 0.25:
+        soft = blurred(x, sd)
+        x = soft if torch.rand(1) < 0.7 else x + (x - soft) * float(torch.rand(1)) * 1.5
+    if torch.rand(1) < 0.15:
+        small = tf.interpolate(x, scale_factor=float(torch.rand(1)) * 0.5 + 0.45, mode="area")
+        x = tf.interpolate(small, (size, size), mode="bilinear", align_corners=False)
+    return x
+
+
+def blurred(x: Tensor, sd: float) -> Tensor:
+    """Gaussian blur, sd in px."""
+    reach = max(1, math.ceil(2.5 * sd))
+    kernel = torch.exp(-(torch.arange(-reach, reach + 1, device=DEVICE) ** 2) / (2 * sd * sd))
+    kernel = kernel / kernel.sum()
+    planes = x.reshape(-1, 1, *x.shape[2:])
+    planes = tf.conv2d(tf.pad(planes, (reach, reach, 0, 0), mode="reflect"), kernel[None, None, None])
+    planes = tf.conv2d(tf.pad(planes, (0, 0, reach, reach), mode="reflect"), kernel[None, None, :, None])
+    return planes.reshape(x.shape)
+
+
+def squeezed(x: Tensor) -> Tensor:
+    """As JPEG does to half of them: cosine transform of 8 x 8 blocks, rounded, coarser at higher frequencies.
+
+    One 64 x 64 matrix: the same as small products for rows and columns took half of all time.
+    """
+    count, _, size, _ = x.shape
+    k = torch.arange(8, device=DEVICE).float()
+    cosines = torch.cos((2 * k[None] + 1) * k[:, None] * math.pi / 16) / 2
+    cosines[0] /= math.sqrt(2)
+    both = torch.kron(cosines, cosines)
+    blocks = x.reshape(count, 3, size // 8, 8, size // 8, 8).permute(0, 1, 2, 4, 3, 5)
+    waves = blocks.reshape(count, -1, 64) @ both.T
+    coarse = (0.008 + 0.06 * even(count, 1, 1) ** 2) * (even(count, 1, 1) < 0.5).float()
+    step = coarse * (1 + k[:, None] + k[None]).reshape(1, 1, 64)
+    waves = torch.where(step > 0, torch.round(waves / step.clamp(min=1e-6)) * step, waves)
+    back = (waves @ both).reshape(count, 3, size // 8, size // 8, 8, 8)
+    return back.permute(0, 1, 2, 4, 3, 5).reshape(x.shape)
+
+
+def field(count: int, size: int, cells: int) -> Tensor:
+    """Smooth random fields."""
+    return tf.interpolate(normal(count, 1, cells, cells), (size, size), mode="bicubic", align_corners=False)
+
+
+def luma(x: Tensor) -> Tensor:
+    """Grey, (n, 1, size, size)."""
+    return (x * torch.tensor(LUMA, device=DEVICE)[None, :, None, None]).sum(1, keepdim=True)
+
+
+def even(*shape: int) -> Tensor:
+    """Even random numbers, 0 to 1."""
+    return torch.rand(*shape, device=DEVICE)
+
+
+def normal(*shape: int) -> Tensor:
+    """Normal random numbers."""
+    return torch.randn(*shape, device=DEVICE)
