@@ -1,5 +1,6 @@
 """The command line as a person uses it: what it prints, what it writes, how it ends."""
 
+import argparse
 import json
 import subprocess
 import sys
@@ -10,8 +11,10 @@ import numpy as np
 import pytest
 
 import gui.scoring
+import vision.learned
 from gui.command import COMMANDS, main
 from gui.scoring import jobs_of
+from vision.methods import METHODS
 from vision.reason import Reason
 
 ROOT = Path(__file__).parents[2]
@@ -134,6 +137,49 @@ def test_a_mistake_of_ours_in_one_photo_is_reported_and_the_others_go_on(tmp_pat
     assert code == 1
     assert [row["refused"] for row in json.loads(out)] == [None, Reason.OUR_MISTAKE, None]
     assert "evenstand: bug: IndexError: cell 73 of 72 (test_command.py, line" in err
+
+
+def test_the_method_can_be_chosen_and_is_named_with_every_score(tmp_path, capsys):
+    photo = a_crop(tmp_path / "a.png")
+
+    main(["score", "--json", "--whole", photo])
+    unasked = told(capsys)
+    main(["score", "--json", "--whole", "--method", "plain", photo])
+    plain = told(capsys)
+
+    assert unasked[0]["method"].startswith("learned 1 / ")
+    assert plain[0]["method"].startswith("plain 1 / ")
+
+
+def test_the_methods_offered_are_those_there_are():
+    (score,) = (command for command in COMMANDS if command.name == "score")
+    words = argparse.ArgumentParser()
+    score.options(words)
+
+    (choices,) = (action.choices for action in words._actions if action.dest == "method")
+
+    assert tuple(choices) == METHODS
+
+
+def test_a_tray_is_scored_with_how_far_its_coverage_may_be_off(capsys):
+    main(["score", "--json", str(ROOT / "tests/photos/station.jpg")])
+
+    (tray,) = told(capsys)
+
+    assert 0 < tray["coverage_sd_points"] < 10
+    assert "coverage_sd_points" not in tray["missing"]
+
+
+def test_that_the_plain_method_stands_in_is_said_once_and_with_every_photo(tmp_path, capsys, monkeypatch):
+    monkeypatch.setattr(vision.learned, "MODEL", tmp_path / "gone.onnx")
+    photos = [a_crop(tmp_path / f"{name}.png") for name in "ab"]
+
+    code = main(["score", "--json", "--whole", *photos])
+
+    printed = capsys.readouterr()
+    assert code == 0
+    assert printed.err.count("install the program again") == 1
+    assert all(photo["notes"] == [Reason.PLAIN_ONLY] for photo in json.loads(printed.out))
 
 
 def test_labels_have_the_pictures_own_size_and_its_coverage(tmp_path, capsys):

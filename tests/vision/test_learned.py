@@ -14,6 +14,7 @@ from vision.methods import METHODS, best_tissue, tissue_named
 from vision.network import ModelDamaged
 from vision.reason import Reason
 from vision.stand import measure_stand
+from vision.suspects import find_suspects
 from vision.tissue import Label, Labels, Mask, Pixels, canopy
 
 PHOTOS = Path(__file__).parent.parent / "photos"
@@ -151,6 +152,36 @@ def test_a_picture_of_any_size_and_unknown_scale_gets_labels_of_its_size(tissue,
 def test_what_is_no_picture_of_three_channels_is_refused(tissue):
     with pytest.raises(ValueError, match="uint8"):
         tissue.label(np.zeros((508, 1016), np.uint8), 2.0)
+
+
+def test_felt_among_leaves_is_a_suspect_and_a_young_tray_without_mold_has_none(tissue):
+    """Both were learned from; the felt is the plain method's find."""
+    felt, young = (
+        find_suspects(top, tissue.label(top, 2.0))
+        for top in (rendered(n)[0] for n in ("top_felt", "top_young"))
+    )
+
+    assert len(felt) == 1
+    assert young == ()
+
+
+def test_a_tray_whose_pixels_are_unsure_is_said_to_be_doubtful(tissue, monkeypatch):
+    monkeypatch.setattr(vision.learned, "look", lambda top: a_view(np.full(top.shape[:2], 0.5)))
+
+    found = tissue.label(a_tray(), 2.0)
+
+    assert Reason.DOUBTFUL in found.notes
+    assert found.coverage_sd > 4
+
+
+def test_a_model_that_sees_canopy_everywhere_on_a_sparse_tray_is_contradicted(tissue, monkeypatch):
+    monkeypatch.setattr(vision.learned, "look", lambda top: a_view(np.ones(top.shape[:2])))
+
+    assert tissue.label(a_tray(), 2.0).notes == (Reason.APART,)
+
+
+def test_a_clear_tray_has_no_notes(tissue):
+    assert tissue.label(a_tray(), 2.0).notes == ()
 
 
 # --- without the model

@@ -116,7 +116,8 @@ def learn(pack: Pack, net: Net, asked: argparse.Namespace) -> tuple[Net, int]:
             torch._foreach_lerp_(of_mean, of_net, 1 - min(0.999, step / (step + 50)))
         if done - told > 0.2:
             told = done
-            print(f"{done:4.0%} step {step} loss {float(loss.detach()):.3f}", in_words(*judged(mean.eval(), pack)))
+            now = in_words(*judged(mean.eval(), pack))
+            print(f"{done:4.0%} step {step} loss {float(loss.detach()):.3f}", now)
     return mean.eval(), step
 
 
