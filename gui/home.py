@@ -10,7 +10,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QSettings, QStandardPaths
 
-__all__ = ["TEXT_SIZES", "Memory", "books_folder", "demo_folder", "home_folder", "log_file"]
+__all__ = ["TEXT_SIZES", "Memory", "books_folder", "demo_folder", "home_folder", "log_file", "photos_folder"]
 
 TEXT_SIZES = (100, 125, 150)  # %
 MOST_RECENT = 6
@@ -35,6 +35,12 @@ def books_folder() -> Path:
         return home_folder()
     documents = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
     return Path(documents or Path.home()) / "Evenstand"
+
+
+def photos_folder() -> Path:
+    """Where a person's photos are looked for first."""
+    pictures = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.PicturesLocation)
+    return Path(pictures) if pictures and Path(pictures).is_dir() else Path.home()
 
 
 def demo_folder() -> Path:

@@ -22,6 +22,7 @@ from gui.corners import LONGEST_LIVE, CornerPage
 from gui.cornerview import Quad
 from gui.droparea import DropArea
 from gui.folderwatch import FolderWatch
+from gui.home import photos_folder
 from gui.intakeview import Batch, IntakeRow, IntakeState, intake_state
 from gui.palette import Space
 from gui.photolist import PhotoList
@@ -54,6 +55,7 @@ class Intake(Screen):
         self._job: Job | None = None
         self._only_needing = self._reading = self._stale = False
         self._asked_corners: PhotoId | None = None
+        self._photos_from = photos_folder()
         self.thumbnails = Thumbnails(work, self)
         self.watch = FolderWatch(work, self)
         self.watch.arrived.connect(self._folder_brought)
@@ -167,20 +169,31 @@ class Intake(Screen):
             kinds = self.tr("Photos ({patterns})").format(
                 patterns="*.jpg *.jpeg *.png *.tif *.tiff *.webp *.heic *.heif"
             )
-            names, _ = QFileDialog.getOpenFileNames(self, self.tr("Choose photos"), "", kinds)
-            self.bring_in([Path(name) for name in names])
+            names, _ = QFileDialog.getOpenFileNames(
+                self, self.tr("Choose photos"), str(self._photos_from), kinds
+            )
+            self._bring_chosen([Path(name) for name in names])
 
     @Slot()
     def choose_folder(self) -> None:
         """Ask for a folder."""
-        name = QFileDialog.getExistingDirectory(self, self.tr("Choose a folder with photos"))
-        if name:
-            self.bring_in([Path(name)])
+        name = QFileDialog.getExistingDirectory(
+            self, self.tr("Choose a folder with photos"), str(self._photos_from)
+        )
+        self._bring_chosen([Path(name)] if name else [])
+
+    def _bring_chosen(self, paths: Sequence[Path]) -> None:
+        """Bring these in; the next question begins where they lay."""
+        if paths:
+            self._photos_from = paths[0].parent
+            self.bring_in(paths)
 
     @Slot()
     def choose_watched(self) -> None:
         """Ask for the folder that the phone copies to."""
-        name = QFileDialog.getExistingDirectory(self, self.tr("Choose the folder that your phone copies to"))
+        name = QFileDialog.getExistingDirectory(
+            self, self.tr("Choose the folder that your phone copies to"), str(self._photos_from)
+        )
         if name:
             self.begin_watch(Path(name))
 

@@ -5,8 +5,8 @@ Out   `IntakeState`, from which all that can be seen on the list follows
 Not   scoring and storing (`data.intake`), the widgets (`intake.py`)
 """
 
-from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Collection, Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
 from datetime import datetime
 from enum import StrEnum
 from pathlib import Path
@@ -77,6 +77,7 @@ class IntakeState:
     waiting: int = 0
     needing: int = 0
     stored: int = 0
+    known: int = 0
     refused: int = 0
     only_needing: bool = False
     proposals: tuple[tuple[PhotoId, TrayId], ...] = ()
@@ -100,7 +101,10 @@ class IntakeState:
             if self.total == 1
             else translate("Intake", "{count} photos").format(count=self.total)
         ]
-        words.append(translate("Intake", "{count} matched").format(count=self.stored))
+        if self.stored or not self.known:
+            words.append(translate("Intake", "{count} matched").format(count=self.stored))
+        if self.known:
+            words.append(translate("Intake", "{count} already in the book").format(count=self.known))
         if self.refused:
             words.append(translate("Intake", "{count} not used").format(count=self.refused))
         if self.waiting:
@@ -136,7 +140,9 @@ class Batch:
 def intake_state(batch: Batch, photos: Sequence[PhotoRow], *, only_needing: bool = False) -> IntakeState:
     """The rows: this session's files in their order, then the other photos of the book, last added first."""
     by_id = {photo.id: photo for photo in photos}
-    session = [_row_of_file(path, fate, by_id) for path, fate in batch.items()]
+    items = batch.items()
+    here = {fate.photo_id for _, fate in items if fate is not None and not isinstance(fate, Known)}
+    session = [_row_of_file(path, fate, by_id, here) for path, fate in items]
     shown = {row.photo_id for row in session}
     rows = session + [_row_of_photo(photo) for photo in photos if photo.id not in shown]
     kinds = [row.kind for row in rows]
@@ -145,7 +151,8 @@ def intake_state(batch: Batch, photos: Sequence[PhotoRow], *, only_needing: bool
         total=len(rows),
         waiting=kinds.count(Kind.WAITING),
         needing=sum(row.needs_person for row in rows),
-        stored=sum(kind in (Kind.STORED, Kind.KNOWN) for kind in kinds),
+        stored=kinds.count(Kind.STORED),
+        known=kinds.count(Kind.KNOWN),
         refused=kinds.count(Kind.REFUSED),
         only_needing=only_needing,
         proposals=tuple(
@@ -156,7 +163,10 @@ def intake_state(batch: Batch, photos: Sequence[PhotoRow], *, only_needing: bool
     )
 
 
-def _row_of_file(path: Path, fate: Fate | None, by_id: Mapping[PhotoId, PhotoRow]) -> IntakeRow:
+def _row_of_file(
+    path: Path, fate: Fate | None, by_id: Mapping[PhotoId, PhotoRow], here: Collection[PhotoId | None]
+) -> IntakeRow:
+    """The row of a file; `here` are the photos that have a row of their own in this session."""
     if fate is None:
         return IntakeRow(
             key=path, name=path.name, kind=Kind.WAITING, photo=path, sentence=translate("Intake", "waiting")
@@ -172,7 +182,7 @@ def _row_of_file(path: Path, fate: Fate | None, by_id: Mapping[PhotoId, PhotoRow
             photo_id=fate.photo_id,
         )
     if isinstance(fate, Known):
-        return _known_before(_row_of_photo(photo))
+        return _known_before(path, _row_of_photo(photo), asks=fate.photo_id not in here)
     return _row_of_photo(photo)
 
 
@@ -192,11 +202,19 @@ def _kind_of_fate(fate: Fate) -> Kind:
             assert_never(fate)
 
 
-def _known_before(row: IntakeRow) -> IntakeRow:
-    from dataclasses import replace
-
-    said = translate("Intake", "already in the book: {fate}").format(fate=row.sentence)
-    return replace(row, sentence=said, kind=Kind.KNOWN if row.kind is Kind.STORED else row.kind)
+def _known_before(path: Path, row: IntakeRow, *, asks: bool) -> IntakeRow:
+    """A file that was in the book already: under its own name, and asking for a person once, not twice."""
+    words = translate("Intake", "already in the book: {fate}")
+    if path.name != row.name:
+        words = translate("Intake", "the same photo as {name}, already in the book: {fate}")
+    keeps = asks and row.kind is not Kind.STORED
+    return replace(
+        row,
+        key=path,
+        name=path.name,
+        sentence=words.format(name=row.name, fate=row.sentence),
+        kind=row.kind if keeps else Kind.KNOWN,
+    )
 
 
 def _row_of_photo(photo: PhotoRow) -> IntakeRow:

@@ -6,6 +6,7 @@ Not   reading and changing the book (`intake.py`)
 """
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt, Signal, Slot
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHBoxLayout,
@@ -28,6 +29,25 @@ from gui.work import Work
 __all__ = ["PhotoList"]
 
 LARGE_TEXT = 22  # px of a line from which a sentence needs three of them in the least window
+
+
+class PhotoRows(QTableView):
+    """The table with the keys of a list: letters are for the page, Home and End for the rows."""
+
+    entered = Signal()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter does what the row needs; a letter searches nothing here, so that the page's keys work."""
+        key = event.key()
+        if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.entered.emit()
+        elif key in (Qt.Key.Key_Home, Qt.Key.Key_End):
+            last = self.model().rowCount() - 1
+            self.setCurrentIndex(self.model().index(0 if key == Qt.Key.Key_Home else last, FATE))
+        elif event.text().isprintable() and event.text() and not event.modifiers():
+            event.ignore()
+        else:
+            super().keyPressEvent(event)
 
 
 class PhotoList(QWidget):
@@ -77,8 +97,9 @@ class PhotoList(QWidget):
         column.addLayout(middle, 1)
         column.addLayout(foot)
 
-    def _make_table(self) -> QTableView:
-        table = QTableView(self)
+    def _make_table(self) -> PhotoRows:
+        table = PhotoRows(self)
+        table.entered.connect(self._do_row)
         table.setModel(self.model)
         table.setAccessibleName(self.tr("Photos and what became of them"))
         table.setTabKeyNavigation(False)
@@ -144,6 +165,9 @@ class PhotoList(QWidget):
     def _show_next_step(self) -> None:
         """The one main action: what is most worth doing now."""
         proposals = len(self._state.proposals)
+        row = self._current
+        asked = row is not None and row.kind in (Kind.PROPOSED, Kind.NEEDS_CORNERS) and proposals < 2
+        set_role(self.next_step, "rack" if asked else "rack-main")  # else two buttons would be the main one
         if proposals > 1:
             self.next_step.setText(self.tr("Confirm all {count} proposals").format(count=proposals))
             self.next_step.setToolTip(
@@ -165,6 +189,18 @@ class PhotoList(QWidget):
             self.go_to_next()
         else:
             self.photos_wanted.emit()
+
+    @Slot()
+    def _do_row(self) -> None:
+        """What the chosen photo needs, else the sheet of its tray."""
+        kind = None if self._current is None else self._current.kind
+        if kind is Kind.NEEDS_TRAY:
+            self.panel.picker.setFocus()
+            return
+        buttons = {Kind.PROPOSED: self.panel.confirm, Kind.NEEDS_CORNERS: self.panel.corners}
+        button = buttons.get(kind, self.panel.sheet) if kind is not None else self.panel.sheet
+        if button.isVisible():
+            button.click()
 
     def go_to_next(self) -> None:
         """The next photo that needs a person."""

@@ -64,10 +64,10 @@ class PhotoTable(QAbstractTableModel):
 
     def number_of(self, row: IntakeRow) -> int:
         """Where the same photo stands now, -1 where it is gone."""
-        for number, other in enumerate(self._rows):
-            same = other.key == row.key or (row.photo_id is not None and other.photo_id == row.photo_id)
-            if same or (other.name == row.name and Kind.WAITING in (row.kind, other.kind)):
-                return number
+        for is_same in (_same_row, _same_photo, _same_file):
+            for number, other in enumerate(self._rows):
+                if is_same(row, other):
+                    return number
         return -1
 
     def next_needing(self, after: int) -> int:
@@ -119,6 +119,19 @@ class PhotoTable(QAbstractTableModel):
         if self._rows:
             last = self.index(len(self._rows) - 1, PHOTO)
             self.dataChanged.emit(self.index(0, PHOTO), last, [Qt.ItemDataRole.DecorationRole])
+
+
+def _same_row(one: IntakeRow, other: IntakeRow) -> bool:
+    return one.key == other.key  # first: a file that was brought in twice has two rows of one photo
+
+
+def _same_photo(one: IntakeRow, other: IntakeRow) -> bool:
+    return one.photo_id is not None and one.photo_id == other.photo_id
+
+
+def _same_file(one: IntakeRow, other: IntakeRow) -> bool:
+    """A file that has just got its fate has another key by then."""
+    return one.name == other.name and Kind.WAITING in (one.kind, other.kind)
 
 
 def taken(row: IntakeRow) -> str:

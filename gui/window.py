@@ -12,7 +12,6 @@ from pathlib import Path
 from PySide6.QtCore import QCoreApplication, QTimer, QUrl, Signal, Slot
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
-    QFileDialog,
     QFrame,
     QHBoxLayout,
     QLabel,
@@ -43,7 +42,6 @@ LEAST_SIZE = (1024, 700)
 FIRST_SIZE = (1366, 768)
 RENEWED_EVERY_MS = 250
 TOLD_FOR_MS = 8000
-PHOTO_KINDS = "*.jpg *.jpeg *.png *.tif *.tiff *.webp *.heic *.heif"
 
 
 class Window(QMainWindow):
@@ -309,9 +307,8 @@ class Window(QMainWindow):
     @Slot()
     def bring_in(self) -> None:
         """Let the grower choose photos."""
-        kinds = self.tr("Photos ({kinds})").format(kinds=PHOTO_KINDS)
-        chosen, _ = QFileDialog.getOpenFileNames(self, self.tr("Bring in photos"), "", kinds)
-        self.bring_in_files([Path(path) for path in chosen])
+        self.go_to("intake")
+        self.screens["intake"].choose_photos()  # type: ignore[attr-defined]
 
     def bring_in_files(self, paths: Sequence[Path]) -> None:
         """Hand photos or folders to Intake."""

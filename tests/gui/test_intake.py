@@ -104,9 +104,54 @@ def test_n_goes_to_the_next_photo_that_needs_a_person(intake: Intake, qtbot: QtB
     needing = [number for number, kind in enumerate(kinds(intake).values()) if kind is not Kind.STORED]
     intake.list.table.selectRow(needing[0])
 
-    qtbot.keyClick(intake, Qt.Key.Key_N)
+    qtbot.keyClick(intake.list.table, Qt.Key.Key_N)
 
     assert intake.list.table.currentIndex().row() == needing[1]
+
+
+def test_home_and_end_go_to_the_first_and_the_last_photo(
+    intake: Intake, qtbot: QtBot, tmp_path: Path
+) -> None:
+    brought(intake, qtbot, *(a_note(tmp_path, f"{letter}.jpg", tag=11) for letter in "abc"))
+    table = intake.list.table
+
+    qtbot.keyClick(table, Qt.Key.Key_End)
+    assert table.currentIndex().row() == 2
+
+    qtbot.keyClick(table, Qt.Key.Key_Home)
+    assert table.currentIndex().row() == 0
+
+
+def test_enter_on_a_photo_without_tray_asks_for_the_tray(
+    intake: Intake, qtbot: QtBot, tmp_path: Path
+) -> None:
+    brought(intake, qtbot, a_note(tmp_path, "a.jpg"))
+
+    qtbot.keyClick(intake.list.table, Qt.Key.Key_Return)
+
+    assert intake.list.panel.picker.field.hasFocus()
+
+
+def test_enter_on_a_matched_photo_opens_its_tray(intake: Intake, qtbot: QtBot, tmp_path: Path) -> None:
+    brought(intake, qtbot, a_note(tmp_path, "a.jpg", tag=11))
+
+    with qtbot.waitSignal(intake.tray_wanted):
+        qtbot.keyClick(intake.list.table, Qt.Key.Key_Return)
+
+
+def test_the_second_name_of_a_photo_stays_chosen_when_the_list_is_read_again(
+    intake: Intake, qtbot: QtBot, tmp_path: Path
+) -> None:
+    first = a_note(tmp_path, "a.jpg", tag=11)
+    second = tmp_path / "copy.jpg"
+    second.write_bytes(first.read_bytes())
+    brought(intake, qtbot, first, second)
+    intake.list.table.selectRow(1)
+
+    intake.renew()
+    qtbot.waitUntil(lambda: not intake._reading)
+
+    assert intake.list.table.currentIndex().row() == 1
 
 
 def test_a_sentence_can_be_copied(intake: Intake, qtbot: QtBot, tmp_path: Path) -> None:

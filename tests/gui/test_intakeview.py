@@ -2,7 +2,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any
 
-from data.records import Known, PhotoId, PhotoRow, PhotoState, Refused, Stored, TakenFrom, TrayId
+from data.records import Known, NeedsTray, PhotoId, PhotoRow, PhotoState, Refused, Stored, TakenFrom, TrayId
 from gui.intakeview import Batch, Kind, intake_state
 from vision.reason import Reason
 
@@ -101,7 +101,35 @@ def test_a_photo_that_comes_again_says_so_and_stands_there_once():
     (row,) = intake_state(batch, [a_photo()]).rows
 
     assert row.kind is Kind.KNOWN
-    assert row.sentence == "already in the book: A1, matched by its tag, coverage 80 %"
+    assert row.name == "again.jpg"
+    assert row.sentence == (
+        "the same photo as IMG_1.jpg, already in the book: A1, matched by its tag, coverage 80 %"
+    )
+
+
+def test_a_photo_under_two_names_needs_a_person_once():
+    batch = Batch()
+    needs = NeedsTray(
+        photo_id=PhotoId(2), name="IMG_2.jpg", tag_number=None, proposal_id=None, proposal_code=None
+    )
+    batch.arrived(Path("IMG_2.jpg"), needs)
+    batch.arrived(Path("copy.jpg"), Known(photo_id=PhotoId(2), name="copy.jpg"))
+
+    state = intake_state(batch, [lost(2)])
+
+    assert [row.kind for row in state.rows] == [Kind.NEEDS_TRAY, Kind.KNOWN]
+    assert state.headline == "1 photo needs you"
+    assert state.summary == "2 photos, 1 already in the book"
+
+
+def test_a_photo_of_yesterday_that_comes_again_still_needs_its_tray():
+    batch = Batch()
+    batch.arrived(Path("IMG_2.jpg"), Known(photo_id=PhotoId(2), name="IMG_2.jpg"))
+
+    (row,) = intake_state(batch, [lost(2)]).rows
+
+    assert row.kind is Kind.NEEDS_TRAY
+    assert row.sentence == "already in the book: no tag read: choose the tray"
 
 
 def test_the_headline_counts_what_needs_a_person():
