@@ -100,7 +100,7 @@ def _mold(tray: Tray, seen: Sequence[SeenSuspect], photos: Sequence[DayNumbers])
             urgency=Urgency.NOW,
             since=first,
             sentence=f"You said mold on the photo of {_day(first)}; the tray still stands on the rack.",
-            first="Take the tray away from the others, closed, and mark it as done.",
+            first="Take the tray away from the others, closed, and mark it as done on its sheet.",
             caution=MOLD_CAUTION,
             photo_id=called[0].photo_id,
         )

@@ -1,12 +1,12 @@
 """Sheet side: what stands beside the picture of a tray.
 
 In    `TrayState`
-Out   the signals of its suspect list
+Out   the signals of its suspect list; `finish_wanted`
 Not   the parts themselves
 """
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from gui.growthchart import GrowthChart
 from gui.numberlist import NumberList
@@ -19,6 +19,8 @@ __all__ = ["SheetSide"]
 
 class SheetSide(QFrame):
     """One column: the one number, suspects, numbers, growth, conditions, the photo."""
+
+    finish_wanted = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -38,6 +40,12 @@ class SheetSide(QFrame):
         self.numbers = NumberList(self)
         self.growth = GrowthChart(self)
         self.conditions = NumberList(self)
+        self.finish = QPushButton(self.tr("Mark as done"), self)
+        self.finish.setToolTip(
+            self.tr("Cut, or thrown away: the tray leaves the rack, its photos stay (Ctrl+Z takes it back)")
+        )
+        self.finish.clicked.connect(self.finish_wanted)
+        set_role(self.finish, "rack")
         self.quality = NumberList(self)
         top = QHBoxLayout()
         top.setSpacing(Space.M)
@@ -61,11 +69,13 @@ class SheetSide(QFrame):
             self._line(),
             self._title(self.tr("How it grows")),
             self.conditions,
+            self.finish,
             self._line(),
             self._title(self.tr("The photo")),
             self.quality,
         ):
             column.addWidget(part)
+        column.setAlignment(self.finish, Qt.AlignmentFlag.AlignLeft)
         column.addStretch(1)
 
     def _title(self, words: str) -> QLabel:
@@ -102,6 +112,7 @@ class SheetSide(QFrame):
         self.numbers.show_lines(state.numbers[1:])
         self.growth.show_curves(state.curves, None if day is None else self._day_of(state))
         self.conditions.show_pairs(state.conditions)
+        self.finish.setVisible(state.tray.done_at is None)
         self.quality.show_lines(state.quality)
 
     def _day_of(self, state: TrayState) -> float | None:

@@ -48,6 +48,8 @@ class _Trays(QAbstractListModel):
         tray = self._trays[index.row()]
         if role == Qt.ItemDataRole.DisplayRole:
             words = self.tr("{code}   {crop} on {medium}, shelf {shelf}")
+            if not tray.shelf:
+                words = self.tr("{code}   {crop} on {medium}")
             return words.format(code=tray.code, crop=tray.crop, medium=tray.medium, shelf=tray.shelf)
         if role == Qt.ItemDataRole.SizeHintRole:
             return QSize(0, RACK_TARGET)

@@ -1,7 +1,7 @@
 """Tray sheet: one tray with its picture, its days, its numbers, and what only a person can say.
 
 In    a tray's id; the open book
-Out   mold or not mold, kept in the book; `book_changed` when something was said
+Out   mold or not mold, a tray marked as done, kept in the book; `book_changed` when something was said
 Not   reading (`trayview.py`), the parts (`pictures.py`, `daystrip.py`, `suspectlist.py`, `growthchart.py`)
 """
 
@@ -118,6 +118,7 @@ class TraySheet(Screen):
         self.side = SheetSide(parent)
         self.side.suspects.said.connect(self._say)
         self.side.suspects.looked_at.connect(self._look_at)
+        self.side.finish_wanted.connect(self._finish)
         self.roll = QScrollArea(parent)
         self.roll.setWidget(self.side)
         self.roll.setWidgetResizable(True)
@@ -333,6 +334,23 @@ class TraySheet(Screen):
             self.book.say(SuspectId(suspect_id), said)
         except BookError as error:
             self.told.emit(str(error))
+        self.renew()
+        self.book_changed.emit()
+
+    @Slot()
+    def _finish(self) -> None:
+        """The tray was cut or thrown away."""
+        book, state = self.book, self._state
+        if book is None or state is None:
+            return
+        try:
+            book.finish_tray(state.tray.id, book.now())
+        except BookError as error:
+            self.told.emit(str(error))
+        else:
+            words = self.tr("{code} has left the rack; its photos stay in the book.")
+            self.told.emit(words.format(code=state.tray.code))
+            self.strip.setFocus()
         self.renew()
         self.book_changed.emit()
 

@@ -192,9 +192,8 @@ def _conditions(tray: Tray) -> tuple[tuple[str, str], ...]:
         dark = translate("TraySheet", "{begin} to {end}").format(
             begin=when(tray.blackout_from), end=when(tray.blackout_to)
         )
-    place = translate("TraySheet", "shelf {shelf}, place {place}").format(
-        shelf=tray.shelf, place=tray.position
-    )
+    words = "shelf {shelf}, place {place}" if tray.shelf else "place {place}, without a shelf"
+    place = translate("TraySheet", words).format(shelf=tray.shelf, place=tray.position)
     lines = (
         said("Crop", tray.crop),
         said("Medium", tray.medium),
@@ -209,6 +208,7 @@ def _conditions(tray: Tray) -> tuple[tuple[str, str], ...]:
         said("Feed", tray.feed),
         said("Heat mat", yes(tray.heat_mat)),
         said("Light", tray.light),
+        said("Done", None if tray.done_at is None else when(tray.done_at)),
         said("Place", place),
         said("Block", tray.block),
         said("Tray", tray.tray_type),

@@ -206,3 +206,20 @@ def test_nothing_scrolls_sideways_in_the_least_window(
     assert sheet.minimumSizeHint().width() <= 1024
     assert sheet.side.minimumSizeHint().width() <= sheet.roll.viewport().width()
     dress(dressed, Scheme.LIGHT)
+
+
+def test_a_tray_that_was_cut_leaves_the_rack_and_comes_back_by_undo(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot
+) -> None:
+    tray = tray_id(rack_book, "A1")
+    sheet.open_tray(tray)
+
+    with qtbot.waitSignal(sheet.book_changed):
+        qtbot.mouseClick(sheet.side.finish, Qt.MouseButton.LeftButton)
+
+    assert "A1" not in {tray.code for tray in rack_book.trays()}
+    assert sheet.about.text() == "done"
+    assert sheet.side.finish.isHidden()
+    assert rack_book.undo() == "A1 marked as done"
+    sheet.renew()
+    assert not sheet.side.finish.isHidden()
