@@ -169,9 +169,10 @@ def fit_pose(
     if tag is not None:
         values[_TAG:] = _first_tag(tag, start)
         usual[_TAG:] = values[_TAG:]
+    scene = _scene(seen)
     scatter = 1.0
     for _ in range(3):
-        values, told, rests = _gauss_newton(seen, start, values, usual, spread, scatter)
+        values, told, rests = _gauss_newton(scene, start, values, usual, spread, scatter)
         start = _posed(values, start)  # begin again from there, so that turns stay small
         usual[_FOCAL] -= values[_FOCAL]
         values[: _FOCAL + 1] = 0
@@ -187,28 +188,43 @@ def fit_pose(
     )
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Scene:
+    """All marks as arrays: corners (m, 4, 2) px, quads (m, 4, 3) mm, and which mark slides, the tag (m,)."""
+
+    corners: Array
+    quads: Array  # the tag's as if it lay at the origin
+    slides: NDArray[np.bool_]
+
+
+def _scene(seen: Sequence[Seen]) -> _Scene:
+    at_origin = square(TAG_MARK_MM) + np.array([0.0, 0.0, TAG_HEIGHT_MM])
+    return _Scene(
+        corners=np.stack([s.corners for s in seen]).astype(np.float64),
+        quads=np.stack([at_origin if s.quad_mm is None else s.quad_mm for s in seen]).astype(np.float64),
+        slides=np.array([s.quad_mm is None for s in seen]),
+    )
+
+
 def _gauss_newton(
-    seen: Sequence[Seen], start: Pose, values: Array, usual: Array, spread: Array, scatter: float
+    scene: _Scene, start: Pose, values: Array, usual: Array, spread: Array, scatter: float
 ) -> tuple[Array, Array, Array]:
     """Values, what the marks told of them (inverse covariance), rests (marks, 11); at most a dozen steps."""
     steps = np.array([1e-6, 1e-6, 1e-6, 1e-3, 1e-3, 1e-3, 1e-6, 1e-6, 1e-6, 1e-3, 1e-3, 1e-3, 1e-3, 1e-6])[
         : len(values)
     ]
     prior = np.diag(1 / spread**2)
+    moves = np.vstack([np.zeros(len(values)), np.diag(steps)])  # where we are, then a step along each value
     for _ in range(12):
-        rests = _rests(seen, start, values)
-        slope = np.empty((rests.size, len(values)))
-        for k, step in enumerate(steps):
-            moved = values.copy()
-            moved[k] += step
-            slope[:, k] = (_rests(seen, start, moved) - rests).ravel() / step
-        weight = np.minimum(1, HUBER * scatter / np.maximum(np.abs(rests.ravel()), 1e-9)) / scatter**2
+        here, *moved = _rests(scene, start, values + moves).reshape(len(moves), -1)
+        slope = (np.stack(moved, axis=1) - here[:, None]) / steps
+        weight = np.minimum(1, HUBER * scatter / np.maximum(np.abs(here), 1e-9)) / scatter**2
         normal = slope.T @ (slope * weight[:, None]) + prior
-        move = np.linalg.solve(normal, -slope.T @ (weight * rests.ravel()) - (values - usual) / spread**2)
+        move = np.linalg.solve(normal, -slope.T @ (weight * here) - (values - usual) / spread**2)
         values = values + move
         if (np.abs(move) < steps).all():
             break
-    return values, np.asarray(slope.T @ slope, np.float64), _rests(seen, start, values)
+    return values, np.asarray(slope.T @ slope, np.float64), _rests(scene, start, values[None])[0]
 
 
 def _posed(values: Array, start: Pose) -> Pose:
@@ -222,32 +238,63 @@ def _posed(values: Array, start: Pose) -> Pose:
     )
 
 
-def _rests(seen: Sequence[Seen], start: Pose, values: Array) -> Array:
-    """(marks, 11): seen minus expected, in expected scatters, split into centre, shrinking and shape."""
-    quads = np.stack(
-        [_tag_quad(values[-3:]) if s.quad_mm is None else s.quad_mm + _lifted(values) for s in seen]
+def _rests(scene: _Scene, start: Pose, many: Array) -> Array:
+    """(k, marks, 11) for `many` (k, n) sets of values: seen minus expected, in expected scatters, split into
+    centre, shrinking and shape.
+
+    All sets go through at once: one by one the slopes cost as much as the network.
+    """
+    expected = _projected(scene, start, many)
+    arms = expected - expected.mean(axis=2, keepdims=True)
+    arms = arms / np.linalg.norm(arms, axis=3, keepdims=True)
+    off = scene.corners - expected
+    centre = off.mean(axis=2)
+    off = off - centre[:, :, None]
+    inward = -(off * arms).sum(axis=3).mean(axis=2)
+    shape = off + inward[:, :, None, None] * arms
+    rests = np.empty((*inward.shape, 11))
+    rests[..., :2] = centre / CENTRE_PX
+    rests[..., 2] = (inward - many[:, _SHRINK, None]) / SHRINK_PX
+    rests[..., 3:] = shape.reshape(*inward.shape, 8) / SHAPE_PX
+    return rests
+
+
+def _projected(scene: _Scene, start: Pose, many: Array) -> Array:
+    """(k, marks, 4, 2) px: where the marks' corners would be seen with each set of values (see `Pose`)."""
+    turns = _turns(many[:, :3]) @ start.turn
+    seen = _places(scene, many).reshape(len(many), -1, 3) @ turns.transpose(0, 2, 1)
+    seen += (start.shift + many[:, 3:6])[:, None]
+    focal = start.focal_px * np.exp(np.clip(many[:, _FOCAL], -1, 1))
+    flat = focal[:, None, None] * seen[..., :2] / np.maximum(seen[..., 2:], 1.0)
+    r2 = (flat**2).sum(axis=2, keepdims=True) / (math.hypot(*start.size) / 2) ** 2
+    first, second = many[:, _LENS, None, None], many[:, _LENS + 1, None, None]
+    bent = flat * (1 + first * r2 + second * r2**2) + np.array(start.size) / 2
+    return np.asarray(bent.reshape(len(many), -1, 4, 2))
+
+
+def _places(scene: _Scene, many: Array) -> Array:
+    """(k, marks, 4, 3) mm: the cards lifted with the bench, the tag where it has slid to."""
+    places = np.repeat(scene.quads[None], len(many), axis=0)
+    places[..., 2] += many[:, _BENCH, None, None] * ~scene.slides[:, None]
+    if scene.slides.any():
+        x, y, angle = many[:, _TAG : _TAG + 3].T
+        c, s = np.cos(angle), np.sin(angle)
+        level = np.stack([np.stack([c, s], axis=1), np.stack([-s, c], axis=1)], axis=1)
+        slid = scene.quads[scene.slides][:, :, :2] @ level[:, None] + np.stack([x, y], axis=1)[:, None, None]
+        places[:, scene.slides, :, :2] = slid
+    return places
+
+
+def _turns(vectors: Array) -> Array:
+    """Rotation matrices (k, 3, 3) of rotation vectors (k, 3), rad (Rodrigues' formula)."""
+    angle = np.linalg.norm(vectors, axis=1)[:, None, None]
+    x, y, z = vectors.T
+    none = np.zeros_like(x)
+    cross = np.stack([none, -z, y, z, none, -x, -y, x, none], axis=1).reshape(-1, 3, 3)
+    whole = np.maximum(angle, 1e-12)
+    return np.asarray(
+        np.eye(3) + np.sin(angle) / whole * cross + (1 - np.cos(angle)) / whole**2 * cross @ cross
     )
-    expected = _posed(values, start).project(quads.reshape(-1, 3)).reshape(-1, 4, 2)
-    arms = expected - expected.mean(axis=1, keepdims=True)
-    arms = arms / np.linalg.norm(arms, axis=2, keepdims=True)
-    off = np.stack([s.corners for s in seen]) - expected
-    centre = off.mean(axis=1)
-    off = off - centre[:, None]
-    inward = -(off * arms).sum(axis=2).mean(axis=1)
-    shape = off + inward[:, None, None] * arms
-    flat = shape.reshape(len(seen), 8) / SHAPE_PX
-    return np.column_stack([centre / CENTRE_PX, (inward - values[_SHRINK]) / SHRINK_PX, flat])
-
-
-def _lifted(values: Array) -> Array:
-    return np.array([0.0, 0.0, values[_BENCH]])
-
-
-def _tag_quad(place: Array) -> Array:
-    x, y, angle = place
-    c, s = math.cos(angle), math.sin(angle)
-    level = np.array([[c, s, 0], [-s, c, 0], [0, 0, 1]])
-    return np.asarray(square(TAG_MARK_MM) @ level + (x, y, TAG_HEIGHT_MM), np.float64)
 
 
 def _first_tag(tag: Seen, camera: Pose) -> Array:
