@@ -1,6 +1,5 @@
 """Access: whatever can have the focus says what it is, and Tab leads through each place and comes round."""
 
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -19,7 +18,7 @@ PLACES = ("bench", "intake", "traysheet")
 
 
 @pytest.fixture
-def window(qtbot: QtBot, dressed: QApplication, memory: Memory, tmp_path: Path) -> Iterator[Window]:
+def window(qtbot: QtBot, dressed: QApplication, memory: Memory, tmp_path: Path) -> Window:
     with a_rack_book(tmp_path / "rack") as book:
         photograph(book, "A1", tmp_path / "photos")
         photograph(book, "A2", tmp_path / "photos", refuse="BLURRED")
@@ -28,9 +27,7 @@ def window(qtbot: QtBot, dressed: QApplication, memory: Memory, tmp_path: Path) 
     with qtbot.waitActive(made):
         made.show()
     made.open_folder(tmp_path / "rack")
-    yield made
-    qtbot.waitUntil(lambda: not made.work.jobs(), timeout=10_000)
-    made.close()
+    return made  # qtbot closes it, and closing waits for its jobs
 
 
 def came_to(window: Window, place: str, qtbot: QtBot) -> None:
