@@ -20,7 +20,7 @@ from numpy.typing import NDArray
 
 from vision.network import FOLDER, checked, net_of
 from vision.reason import Reason
-from vision.tissue import Label, Labels, Pixels, PlainTissue, TissueMap, canopy, require_top_view
+from vision.tissue import Label, Labels, Mask, Pixels, PlainTissue, TissueMap, canopy, require_top_view
 
 __all__ = ["LearnedTissue", "View", "coverage_sd", "labelled", "look", "most_probable"]
 
@@ -34,8 +34,9 @@ REST = tuple(label for label in Label if label not in CANOPY)
 STEP_PX = 32  # sides have to be multiples: five halvings
 SMOOTHED = 0.02  # share of each target that learning spread evenly over all labels; taken back here
 LARGEST_WHOLE_PX = 1024  # longer side of a picture of unknown scale: memory
-LEAST_SD = 0.45  # points, where every pixel is sure
-SD_PER_UNSURE = 0.45  # points of coverage a point of p (1 - p)
+LEAST_SD = 0.8  # points, where every pixel is sure
+SD_PER_UNSURE = 0.46  # points of coverage a point of p (1 - p)
+SD_PER_APART = 0.5  # points of coverage a point between this and the plain method
 DOUBTFUL_SD = 4.0  # points: from here on a person should look
 MOST_APART = 25.0  # points of coverage between this and the plain method
 SMALL_WHOLE_PX = 600  # below it such a picture is looked at twice as large, too
@@ -85,13 +86,13 @@ class LearnedTissue:
     def _of_top_view(self, top: Pixels, px_per_mm: float) -> TissueMap:
         view = look(top)
         labels = labelled(view)
-        spread = coverage_sd(view.canopy)
         plain = self._yardstick.label(top, px_per_mm).labels
         apart = 100 * abs(float(view.canopy.mean()) - float(canopy(plain).mean()))
-        felt = (plain == Label.FUZZ) & ~canopy(labels)  # of 18 patches it knows 11, the network 5
+        spread = coverage_sd(view.canopy, apart)
+        felt = (plain == Label.FUZZ) & ~canopy(labels)
         return TissueMap(
             labels=labels,
-            fuzz=np.where(felt, np.float32(1), view.fuzz),
+            fuzz=_felt_and_around(felt, view.fuzz),
             coverage_sd=spread,
             notes=_doubts(spread, apart),
         )
@@ -142,6 +143,18 @@ def most_probable(
     return label, best
 
 
+def _felt_and_around(felt: Mask, fuzz: NDArray[np.float32]) -> NDArray[np.float32]:
+    """1 where the plain method sees felt; the network's chance in pieces that touch it; 0 elsewhere.
+
+    The network alone knows fewer patches than plain felt, and takes gaps beside the wall for some.
+    """
+    likely = ((fuzz > 0.5) | felt).view(np.uint8)
+    count, pieces = cv2.connectedComponents(likely, connectivity=8)
+    touched = np.zeros(count, np.bool_)
+    touched[pieces[felt]] = True
+    return np.where(felt, np.float32(1), np.where(touched[pieces], fuzz, np.float32(0)))
+
+
 def labelled(view: View) -> Labels:
     """Labels whose canopy is the K most probable pixels, K the sum of the chances."""
     return np.where(_surest(view.canopy), view.leaf, view.ground)
@@ -184,15 +197,16 @@ def _resized(picture: Pixels, times: float) -> Pixels:
     return np.asarray(cv2.resize(picture, (columns, rows), interpolation=how), np.uint8)
 
 
-def coverage_sd(chance: NDArray[np.float32]) -> float:
-    """Standard deviation of coverage, points, from how unsure the pixels are.
+def coverage_sd(chance: NDArray[np.float32], apart: float) -> float:
+    """Standard deviation of coverage, points.
 
-    A pixel of chance p adds p (1 - p); were pixels independent, the sum's root would do, but neighbours err
-    together, so the sd goes with the mean itself. Both factors were fitted to errors on trays that were not
-    learned from; a second view at half scale made it no better.
+    From how unsure the pixels are, and from how far the plain method is `apart`, points. A pixel of chance p
+    adds p (1 - p); were pixels independent, the root of the sum would do, but neighbours err together, so the
+    sd goes with the mean itself. The three factors were fitted to errors on trays not learned from
+    (`models/tissue.md` says how well it holds); a second view at half scale made it no better.
     """
     unsure = 100 * float((chance * (1 - chance)).mean())
-    return float(np.hypot(LEAST_SD, SD_PER_UNSURE * unsure))
+    return float(np.linalg.norm((LEAST_SD, SD_PER_UNSURE * unsure, SD_PER_APART * apart)))
 
 
 def _doubts(spread: float, apart: float) -> tuple[Reason, ...]:

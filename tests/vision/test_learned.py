@@ -1,5 +1,6 @@
 """Drawn trays first, then top views of rendered ones, then what is done without the model's file."""
 
+from dataclasses import replace
 from pathlib import Path
 
 import cv2
@@ -15,7 +16,7 @@ from vision.network import ModelDamaged
 from vision.reason import Reason
 from vision.stand import measure_stand
 from vision.suspects import find_suspects
-from vision.tissue import Label, Labels, Mask, Pixels, canopy
+from vision.tissue import Label, Labels, Mask, Pixels, PlainTissue, TissueMap, canopy
 
 PHOTOS = Path(__file__).parent.parent / "photos"
 PEAT, GREEN = (52, 42, 34), (84, 140, 60)
@@ -92,10 +93,29 @@ def test_the_running_maximum_is_the_argmax(seed):
 
 
 def test_doubt_grows_with_the_number_of_pixels_that_are_unsure():
-    unsure = [coverage_sd(np.where(np.arange(100) < few, 0.5, 1.0)) for few in (0, 20, 100)]
+    unsure = [coverage_sd(np.where(np.arange(100) < few, 0.5, 1.0), 0.0) for few in (0, 20, 100)]
 
     assert unsure[0] < unsure[1] < unsure[2]
     assert 0 < unsure[0] < 1
+
+
+def test_doubt_grows_with_how_far_the_plain_method_is_apart():
+    assert coverage_sd(np.ones(100), 2.0) < coverage_sd(np.ones(100), 20.0)
+
+
+def test_fuzz_counts_where_it_touches_plain_felt_and_not_elsewhere(tissue, monkeypatch):
+    """Felt on the left that the network sees twice as large; on the right a patch that only the network sees."""
+    seen = np.zeros((508, 1016), np.float32)
+    seen[200:260, 200:320] = seen[200:260, 700:820] = 0.9
+    felt = np.full(seen.shape, Label.MEDIUM, np.uint8)
+    felt[200:260, 200:260] = Label.FUZZ
+    monkeypatch.setattr(vision.learned, "look", lambda _: replace(a_view(0 * seen), fuzz=seen))
+    monkeypatch.setattr(PlainTissue, "label", lambda *_: TissueMap(labels=felt))
+
+    fuzz = tissue.label(a_tray(), 2.0).fuzz
+
+    assert (fuzz > 0.5).sum() == 60 * 120
+    assert not fuzz[:, 400:].any()
 
 
 # --- drawn and rendered trays
@@ -177,7 +197,7 @@ def test_a_tray_whose_pixels_are_unsure_is_said_to_be_doubtful(tissue, monkeypat
 def test_a_model_that_sees_canopy_everywhere_on_a_sparse_tray_is_contradicted(tissue, monkeypatch):
     monkeypatch.setattr(vision.learned, "look", lambda top: a_view(np.ones(top.shape[:2])))
 
-    assert tissue.label(a_tray(), 2.0).notes == (Reason.APART,)
+    assert Reason.APART in tissue.label(a_tray(), 2.0).notes
 
 
 def test_a_clear_tray_has_no_notes(tissue):
