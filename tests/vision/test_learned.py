@@ -104,7 +104,7 @@ def test_doubt_grows_with_how_far_the_plain_method_is_apart():
 
 
 def test_fuzz_counts_where_it_touches_plain_felt_and_not_elsewhere(tissue, monkeypatch):
-    """Felt on the left that the network sees twice as large; on the right a patch that only the network sees."""
+    """Felt on the left that the network sees twice as large; on the right a patch that it sees alone."""
     seen = np.zeros((508, 1016), np.float32)
     seen[200:260, 200:320] = seen[200:260, 700:820] = 0.9
     felt = np.full(seen.shape, Label.MEDIUM, np.uint8)
