@@ -1,5 +1,6 @@
 """Access: whatever can have the focus says what it is, and Tab leads through each place and comes round."""
 
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
