@@ -20,8 +20,7 @@ __all__ = ["Suspect", "find_suspects"]
 
 JOIN_MM = 6.0  # pieces nearer than this, seen between leaves, are one patch
 LEAST_CM2 = 1.0
-# true patches on photos learned from: 0.46 and more; most false ones: up to 0.32; clear felt of 5 cm2 at the wall: 0.34
-LEAST_CONFIDENCE = 0.33
+LEAST_CONFIDENCE = 0.25
 RING_MM = 8.0  # the patch is compared with the bare ground so far around it
 LEAST_GROUND = 0.1  # of the ring, before the comparison is made
 MOST_WALL = 0.15  # of the ring: more, and the patch may be the wall
