@@ -64,11 +64,11 @@ class Job(QObject):
         """Ask the work to stop at its next look at the token."""
         self.token.cancel()
 
-    def _run(self) -> tuple[str, object]:  # in a pool thread
+    def _run(self, report: Report) -> tuple[str, object]:  # in a pool thread
         self.begun_at = time.monotonic()
         try:
             self.token.check()
-            return "finished", self._task(self.token, self._report)
+            return "finished", self._task(self.token, report)
         except Cancelled:
             return "cancelled", None
         except Exception as error:  # everything, or the person waits for ever
@@ -85,15 +85,17 @@ class Job(QObject):
             case _:
                 self.cancelled.emit()
 
-    def _report(self, done: int, total: int) -> None:
-        self.done, self.total = done, total
-        self.progressed.emit(done, total)
+    def _progress(self, done: int, total: int) -> None:  # in the window's thread
+        if not self.over:
+            self.done, self.total = done, total
+            self.progressed.emit(done, total)
 
 
 class Work(QObject):
     """The parent of all jobs of a window."""
 
     changed = Signal()  # a job began, got on, or ended
+    _reported = Signal(object, int, int)  # job, done, total
     _ended = Signal(object, str, object)  # job, how, what came out
 
     def __init__(self, parent: QObject | None = None, *, scorers: int | None = None) -> None:
@@ -108,6 +110,7 @@ class Work(QObject):
         self._waiting: list[Job] = []
         self._beginning = QTimer(self, singleShot=True, interval=0)
         self._beginning.timeout.connect(self._begin)
+        self._reported.connect(self._progress)
         self._ended.connect(self._end)
         self._closed = False
 
@@ -144,8 +147,13 @@ class Work(QObject):
 
     def _run(self, job: Job) -> None:  # in a pool thread
         # Told by Work, which outlives the job: a job that told its own end could be deleted by the first
-        # listener while the others have not heard yet (seen in one run of sixty)
-        self._ended.emit(job, *job._run())
+        # listener while the others have not heard yet (seen in one run of sixty). Its progress comes the same
+        # way: a thread that emits a signal while another one disconnects from it crashes the process (seen).
+        self._ended.emit(job, *job._run(partial(self._reported.emit, job)))
+
+    @Slot(object, int, int)
+    def _progress(self, job: Job, done: int, total: int) -> None:
+        job._progress(done, total)
 
     def jobs(self) -> tuple[Job, ...]:
         """The jobs that have not ended, in the order of their start."""

@@ -193,3 +193,17 @@ def test_short_work_without_words_is_not_shown(qtbot: QtBot, work: Work) -> None
 def test_photos_are_scored_by_the_executor_of_the_window(qtbot: QtBot, work: Work, times: int) -> None:
     results = list(work.scorers.map(lambda n: n * n, range(times)))
     assert results == [0, 1, 4]
+
+
+def test_one_can_begin_and_stop_listening_while_a_job_reports(qtbot: QtBot, work: Work) -> None:
+    """Emitting in a thread what another one disconnects from crashes the process within a few hundred rounds."""
+    job = work.start(walk_for_ever)
+    heard: list[int] = []
+
+    for _ in range(300):
+        with qtbot.waitSignal(job.progressed, timeout=5000) as signal:
+            pass
+        heard.append(signal.args[0])
+
+    job.cancel()
+    assert len(heard) == 300
