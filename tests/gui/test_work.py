@@ -196,7 +196,7 @@ def test_photos_are_scored_by_the_executor_of_the_window(qtbot: QtBot, work: Wor
 
 
 def test_one_can_begin_and_stop_listening_while_a_job_reports(qtbot: QtBot, work: Work) -> None:
-    """Emitting in a thread what another one disconnects from crashes the process within a few hundred rounds."""
+    """A thread must not emit what another one disconnects from: that crashes the process (seen)."""
     job = work.start(walk_for_ever)
     heard: list[int] = []
 
