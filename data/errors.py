@@ -23,6 +23,7 @@ __all__ = [
     "CannotUndo",
     "DiskFull",
     "NotABook",
+    "PerhapsABook",
     "TagTaken",
     "in_words",
 ]
@@ -53,6 +54,15 @@ class NotABook(BookError):
     """The folder holds no book."""
 
     says = "there is no trial book in {folder}: choose the folder that holds book.sqlite, or start a new book"
+
+
+class PerhapsABook(NotABook):
+    """There is a file of that name which cannot be read, and no backup that would tell whose it was."""
+
+    says = (
+        "book.sqlite in {folder} is damaged, or is no trial book, and no backup stands beside it; it was "
+        "left as it is: copy a backup of yours over it, or choose another folder"
+    )
 
 
 class BookExists(BookError):

@@ -19,7 +19,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, Self
 
 from data import queries, schema
-from data.errors import BookDamaged, BookExists, BookIsNewer, NotABook, in_words
+from data.errors import BookDamaged, BookExists, BookIsNewer, NotABook, PerhapsABook, in_words
 from data.originals import clear_leftovers
 
 if TYPE_CHECKING:
@@ -101,9 +101,7 @@ class Store:
             store.close()
             if any((folder / "backups").glob("*.sqlite")):
                 raise
-            raise NotABook(
-                folder
-            ) from error  # any file may be called so; without backups it never was a book
+            raise PerhapsABook(folder) from error  # any file may be called so
         except BaseException:
             store.close()
             raise

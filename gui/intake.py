@@ -233,7 +233,14 @@ class Intake(Screen):
     @Slot(object)
     def _folder_lost(self, folder: Path) -> None:
         self._watch(None)
-        self.told.emit(self.tr("{folder} is there no more, so it is not watched now.").format(folder=folder))
+        self._tell_lost(folder)
+
+    def _tell_lost(self, folder: Path) -> None:
+        words = self.tr(
+            "{folder} is not there, so no photo comes in from it: "
+            "connect it again, then choose it with Watch a folder."
+        )
+        self.troubled.emit(words.format(folder=folder))
 
     # --- what a person says of a photo
 
@@ -267,7 +274,7 @@ class Intake(Screen):
 
     def _tell(self, error: Exception) -> None:
         if isinstance(error, BookError):
-            self.told.emit(str(error))
+            self.troubled.emit(str(error))
         else:
             self.told.emit(self.tr("That did not work, and nothing was changed. Try it once more."))
 
@@ -334,8 +341,12 @@ class Intake(Screen):
         self._asked_corners = None
         self.thumbnails.clear()
         super().open_book(book)
-        folder = book.setting(WATCHED) if book is not None else None
-        self._watch(Path(folder) if folder and Path(folder).is_dir() else None)
+        wanted = book.setting(WATCHED) if book is not None else None
+        folder = Path(wanted) if wanted else None
+        if folder is not None and not folder.is_dir():
+            self._tell_lost(folder)
+            folder = None
+        self._watch(folder)
 
     def renew(self) -> None:
         """Read the photos of the book in the background; asked again meanwhile, once more."""

@@ -126,7 +126,8 @@ class NewBook(QDialog):
         try:
             self._make(self.folder)
         except BookError as error:
-            self.trouble.setText(str(error))
+            words = str(error)
+            self.trouble.setText(words[:1].upper() + words[1:])
             self.trouble.show()
             return
         self.accept()

@@ -136,4 +136,4 @@ class NewTrayDialog(QDialog):
 
     def _say(self, words: str, role: str) -> None:
         set_role(self.said, role)
-        self.said.setText(words)
+        self.said.setText(words[:1].upper() + words[1:])

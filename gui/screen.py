@@ -24,6 +24,7 @@ class Screen(QWidget):
     tray_wanted = Signal(int)  # id of the tray whose sheet shall be opened
     place_wanted = Signal(str)  # name of the place to go to: "bench", "intake", "traysheet"
     told = Signal(str)  # one sentence for the foot of the window
+    troubled = Signal(str)  # what stands in the way, on top of the window until it has been read
     book_changed = Signal()  # something was kept, said or undone: all screens and the undo words follow
 
     KEYS: tuple[tuple[str, str], ...] = ()  # keys of this screen and what they do, for the sheet of keys

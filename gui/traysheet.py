@@ -224,7 +224,7 @@ class TraySheet(Screen):
             except KeyError:
                 self._tray = None  # its adding was undone
             except BookError as error:
-                self.told.emit(str(error))
+                self.troubled.emit(str(error))
                 return
         self.show_state(state)
 
@@ -333,7 +333,7 @@ class TraySheet(Screen):
         try:
             self.book.say(SuspectId(suspect_id), said)
         except BookError as error:
-            self.told.emit(str(error))
+            self.troubled.emit(str(error))
         self.renew()
         self.book_changed.emit()
 
@@ -346,7 +346,7 @@ class TraySheet(Screen):
         try:
             book.finish_tray(state.tray.id, book.now())
         except BookError as error:
-            self.told.emit(str(error))
+            self.troubled.emit(str(error))
         else:
             words = self.tr("{code} has left the rack; its photos stay in the book.")
             self.told.emit(words.format(code=state.tray.code))

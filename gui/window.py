@@ -142,6 +142,7 @@ class Window(QMainWindow):
             screen.tray_wanted.connect(self.open_tray)
             screen.place_wanted.connect(self.go_to)
             screen.told.connect(self.tell)
+            screen.troubled.connect(self.tell_trouble)
             screen.book_changed.connect(self._book_changed)
         self.screens["bench"].trays_wanted.connect(self.add_trays)  # type: ignore[attr-defined]
 

@@ -132,6 +132,18 @@ def test_a_damaged_book_with_backups_says_where_they_are(book: Book) -> None:
     assert path.read_bytes() == before
 
 
+def test_a_damaged_book_without_a_backup_is_not_told_to_be_none(book: Book) -> None:
+    book.close()
+    path = book.folder / "book.sqlite"
+    path.write_bytes(b"\xff" * 100 + path.read_bytes()[100:])
+    before = path.read_bytes()
+
+    with pytest.raises(NotABook, match="is damaged, or is no trial book"):
+        Book.open(book.folder)
+
+    assert path.read_bytes() == before
+
+
 def test_a_damaged_page_inside_is_told_in_words_when_it_is_met(book: Book) -> None:
     book.add_trays(a_tray(f"B{n}", note="x" * 500) for n in range(200))
     book.close()

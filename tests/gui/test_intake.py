@@ -10,6 +10,7 @@ from pytestqt.qtbot import QtBot
 
 import data.intake
 from data.book import Book
+from data.errors import DiskFull
 from gui.folderwatch import FolderWatch
 from gui.intake import Intake
 from gui.intakeview import Kind
@@ -203,6 +204,35 @@ def test_a_watched_folder_brings_its_photos_in_once_they_are_whole(
 
     qtbot.waitUntil(lambda: kinds(intake) == {"walk.jpg": Kind.STORED}, timeout=15_000)
     intake.end_watch()
+
+
+def test_a_watched_folder_that_is_not_there_any_more_is_told_when_the_book_opens(
+    intake: Intake, qtbot: QtBot, rack_book: Book, tmp_path: Path
+) -> None:
+    folder = tmp_path / "phone"
+    folder.mkdir()
+    intake.begin_watch(folder)
+    folder.rmdir()
+
+    with qtbot.waitSignal(intake.troubled) as told:
+        intake.open_book(rack_book)
+
+    assert f"{folder} is not there" in told.args[0]
+    assert intake.watch.folder is None
+
+
+def test_a_full_disk_is_told_until_it_has_been_read(
+    intake: Intake, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def full(*_: object, **__: object) -> None:
+        raise DiskFull(tmp_path)
+
+    monkeypatch.setattr(Book, "keep", full)
+
+    with qtbot.waitSignal(intake.troubled) as told:
+        intake.bring_in([a_note(tmp_path, "a.jpg", tag=11)])
+
+    assert "is full; everything kept so far is safe" in told.args[0]
 
 
 def test_the_watched_folder_is_remembered_with_the_book(
