@@ -31,10 +31,11 @@ from gui.wardrobe import Wardrobe
 from gui.window import Window
 from gui.work import Report, Work
 
-__all__ = ["Start", "make_screens", "make_window", "run"]
+__all__ = ["Start", "make_screens", "make_window", "run", "show_whole"]
 
 WARMED_AFTER_MS = 2000
 NO_DISPLAY = 2
+TITLE_BAR = 40  # px, about; how high it is nobody says before it is there
 
 log = logging.getLogger(__name__)
 
@@ -55,10 +56,20 @@ def run(book: Path | None = None, *, demo: bool = False) -> int:
     window = make_window(app)
     keep_log(log_file())
     catch_mishaps(window.tell_trouble, log_file())
-    window.show()
+    show_whole(window)
     start = Start(window)
     QTimer.singleShot(0, start.open_demo if demo else lambda: start.open(book))
     return int(app.exec())
+
+
+def show_whole(window: Window) -> None:
+    """Show the window; where it and its frame would not fit the screen, as large as the screen is."""
+    free = window.screen().availableGeometry().size()
+    fits = window.width() <= free.width() and window.height() + TITLE_BAR <= free.height()
+    if fits:
+        window.show()
+    else:
+        window.showMaximized()
 
 
 def _has_display() -> bool:

@@ -120,7 +120,7 @@ QLineEdit, QComboBox, QDateEdit, QPlainTextEdit, QTextEdit {
   padding: 5px 8px; selection-background-color: @accent@; selection-color: @on_accent@;
 }
 QLineEdit { placeholder-text-color: @soft_ink@; }
-QLineEdit, QComboBox, QDateEdit { min-height: 20px; }
+QLineEdit, QComboBox, QDateEdit { min-height: 1.1em; }
 QLineEdit:focus, QComboBox:focus, QDateEdit:focus, QPlainTextEdit:focus, QTextEdit:focus {
   border: 2px solid @accent@; padding: 4px 7px;
 }

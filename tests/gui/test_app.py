@@ -7,7 +7,7 @@ import pytest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from gui.app import Start, make_window
+from gui.app import Start, make_window, show_whole
 from gui.bench import Bench
 from gui.home import Memory, demo_folder
 from gui.intake import Intake
@@ -108,3 +108,13 @@ def test_where_the_last_book_is_gone_the_demonstration_opens_and_the_loss_is_tol
     assert window.book is not None
     assert window.book.folder == demo_folder()
     assert "There is no trial book in" in window.trouble.words.text()
+
+
+def test_a_window_that_would_not_fit_the_screen_is_as_large_as_the_screen(start: Starter) -> None:
+    window = start()
+    free = window.screen().availableGeometry().size()
+    window.resize(free.width() + 200, free.height() + 100)
+
+    show_whole(window)
+
+    assert window.isMaximized()
