@@ -186,6 +186,7 @@ ON_CONNECTING = (
     "PRAGMA synchronous = FULL",  # a photo that was said to be stored is on the disk
 )
 READ_APPLICATION = "PRAGMA application_id"
+READ_VERSION = "PRAGMA data_version"  # another one after each commit of another connection
 WRITE_APPLICATION = "PRAGMA application_id = {number:d}"
 WRITE_AHEAD = "PRAGMA journal_mode = WAL"
 LATE_FOREIGN_KEYS = "PRAGMA defer_foreign_keys = ON"

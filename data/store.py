@@ -179,6 +179,13 @@ class Store:
                     connection.rollback()
                 raise
 
+    def written_elsewhere(self) -> bool:
+        """Whether another thread, window or program has written since this thread asked last."""
+        row = self._row(queries.READ_VERSION)
+        before, now = getattr(self._mine, "version", None), None if row is None else int(row[0])
+        self._mine.version = now
+        return before is not None and before != now
+
     # --- settings and days
 
     def setting(self, name: str) -> str | None:

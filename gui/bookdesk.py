@@ -11,7 +11,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal
 
 from data.book import Book
-from data.errors import BookError, NotABook
+from data.errors import BookError, NotABook, PerhapsABook
 from gui.home import Memory
 from gui.work import Work
 
@@ -36,7 +36,7 @@ class BookDesk(QObject):
         try:
             book = Book.open(folder)
         except BookError as error:
-            if isinstance(error, NotABook):
+            if isinstance(error, NotABook) and not isinstance(error, PerhapsABook):
                 self._memory.forget_book(folder)
             self.trouble.emit(str(error))
             return False
@@ -53,10 +53,18 @@ class BookDesk(QObject):
         if before is not None:
             self._work.stop_all()
         self.book = book
+        self.has_news()  # from here on
         self._memory.remember_book(book.folder)
         self.opened.emit(book)
         if before is not None:
             before.close()
+
+    def has_news(self) -> bool:
+        """Whether someone has written into the book since this was asked last."""
+        try:
+            return self.book is not None and self.book.written_elsewhere()
+        except BookError:
+            return False  # told as soon as something is wanted of the book
 
     def other_books(self) -> Sequence[Path]:
         """Books opened of late, without the one that is open."""

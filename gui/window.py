@@ -41,6 +41,7 @@ __all__ = ["Window"]
 LEAST_SIZE = (1024, 700)
 FIRST_SIZE = (1366, 768)
 RENEWED_EVERY_MS = 250
+LOOKED_EVERY_MS = 3000  # whether another window or the command line has written into the book
 TOLD_FOR_MS = 8000
 
 
@@ -72,6 +73,9 @@ class Window(QMainWindow):
         self._renewing.timeout.connect(self._renew_if_stale)
         self._hushing = QTimer(self, singleShot=True, interval=TOLD_FOR_MS)
         self._hushing.timeout.connect(self.told.clear)
+        self._looking = QTimer(self, interval=LOOKED_EVERY_MS)
+        self._looking.timeout.connect(self._look_for_news)
+        self._looking.start()
         if not self.restoreGeometry(memory.geometry):
             self.resize(*FIRST_SIZE)
         self._show_book_words()
@@ -275,6 +279,12 @@ class Window(QMainWindow):
         self.screens[name].renew()
         self._show_undo()
         self._renewing.start()
+
+    @Slot()
+    def _look_for_news(self) -> None:
+        """What came into the book from outside is shown as if it had come from here."""
+        if self.book is not None and self.desk.has_news():
+            self._book_changed()
 
     def _show_undo(self) -> None:
         self.top.show_undo(*self.desk.undo_texts())

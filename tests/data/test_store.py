@@ -358,3 +358,21 @@ def test_score_note_is_what_these_tests_lean_on(phone: Path) -> None:
     judged = score_note(a_note(phone, tag=10, coverage=33.0))
     assert judged.score is not None
     assert judged.score.stand.coverage == 33.0
+
+
+def test_what_another_window_writes_is_noticed_once(book: Book) -> None:
+    assert not book.written_elsewhere()  # asked for the first time
+
+    with Book.open(book.folder) as other:
+        other.set_setting("watched folder", "/phone")
+
+    assert book.written_elsewhere()
+    assert not book.written_elsewhere()
+
+
+def test_what_a_window_writes_itself_is_no_news_to_it(book: Book) -> None:
+    book.written_elsewhere()
+
+    book.set_setting("watched folder", "/phone")
+
+    assert not book.written_elsewhere()

@@ -417,3 +417,17 @@ def test_the_window_comes_back_as_it_was(make_window: Maker) -> None:
     first.close()
 
     assert make_window().height() == 733
+
+
+def test_photos_that_come_in_from_outside_are_shown(window: Window, qtbot: QtBot, tmp_path: Path) -> None:
+    with a_rack_book(tmp_path / "rack"):
+        pass
+    window.open_folder(tmp_path / "rack")
+    bench = window.screens["bench"]
+    assert isinstance(bench, Bench)
+    qtbot.waitUntil(lambda: "no photo yet" in bench.rack_soft.text())
+
+    with Book.open(tmp_path / "rack") as elsewhere:
+        photograph(elsewhere, "A1", tmp_path / "photos")
+
+    qtbot.waitUntil(lambda: "1 with a photo" in bench.rack_soft.text(), timeout=10_000)
