@@ -83,6 +83,10 @@ class NumberList(QWidget):
         why.setText(line.how if line.missing else "")
         why.setVisible(line.missing)
 
+    def stops(self) -> list[QWidget]:
+        """What Tab comes by, in reading order."""
+        return [value for _, value, _ in self._rows if value.focusPolicy() & Qt.FocusPolicy.TabFocus]
+
     def show_pairs(self, pairs: Sequence[tuple[str, str]]) -> None:
         """Show words without a story behind them."""
         self.show_lines([NumberLine(name=name, label=name, value=value, how="") for name, value in pairs])

@@ -115,6 +115,10 @@ class SheetSide(QFrame):
         self.finish.setVisible(state.tray.done_at is None)
         self.quality.show_lines(state.quality)
 
+    def stops(self) -> list[QWidget]:
+        """What Tab comes by, in reading order; much of it is younger than what follows it."""
+        return [*self.suspects.stops(), *self.numbers.stops(), self.finish, *self.quality.stops()]
+
     def _day_of(self, state: TrayState) -> float | None:
         """The same measure of time as the curve: days since sowing, with the hours."""
         if state.day is None:

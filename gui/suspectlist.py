@@ -143,10 +143,7 @@ class SuspectList(QFrame):
             card.looked_at.connect(self.looked_at)
             self._cards.addWidget(card)
             self.cards.append(card)
-        before: QWidget = (
-            self  # Tab comes here in reading order, though the cards are younger than what follows
-        )
-        for card in self.cards:
-            for button in (card.mold, card.not_mold, card.show_it):
-                self.setTabOrder(before, button)
-                before = button
+
+    def stops(self) -> list[QWidget]:
+        """What Tab comes by, in reading order."""
+        return [button for card in self.cards for button in (card.mold, card.not_mold, card.show_it)]

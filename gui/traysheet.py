@@ -5,6 +5,7 @@ Out   mold or not mold, a tray marked as done, kept in the book; `book_changed` 
 Not   reading (`trayview.py`), the parts (`pictures.py`, `daystrip.py`, `suspectlist.py`, `growthchart.py`)
 """
 
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QSize, Qt, QTimer, Slot
@@ -242,7 +243,14 @@ class TraySheet(Screen):
         self.side.show_state(state)
         self.picture.describe(state.description)
         self._show_neighbours(state)
+        self._order_stops()
         self._load()
+
+    def _order_stops(self) -> None:
+        """Tab comes by in reading order, though rows and suspects are made as they are needed."""
+        stops = [self.strip, *self.side.stops(), self.before, self.after]
+        for stop, following in pairwise(stops):
+            self.setTabOrder(stop, following)
 
     def _about_words(self, state: TrayState) -> str:
         if state.tray.done_at is not None:

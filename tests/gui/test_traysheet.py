@@ -1,7 +1,7 @@
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QApplication, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -168,6 +168,23 @@ def test_everything_that_takes_the_focus_has_a_name(sheet: TraySheet, rack_book:
         and not (isinstance(widget, QPushButton) and widget.text())
     ]
     assert nameless == []
+
+
+def test_tab_reads_the_side_from_top_to_bottom(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:
+    sheet.open_tray(tray_id(rack_book, "A2"))  # without a suspect: their buttons are made later
+    sheet.open_tray(tray_id(rack_book, "A1"))
+    reached: list[QWidget] = []
+    sheet.strip.setFocus()
+    qtbot.keyClick(sheet.strip, Qt.Key.Key_Tab)
+    while (focused := QApplication.focusWidget()) is not None and sheet.side.isAncestorOf(focused):
+        reached.append(focused)
+        qtbot.keyClick(focused, Qt.Key.Key_Tab)
+
+    assert focused is sheet.after  # A1 has no tray before it
+    card = sheet.side.suspects.cards[0]
+    assert reached[:3] == [card.mold, card.not_mold, card.show_it]
+    heights = [part.mapTo(sheet.side, QPoint(0, 0)).y() for part in reached]
+    assert heights == sorted(heights)
 
 
 def test_tab_goes_round_the_whole_sheet(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:
