@@ -173,6 +173,8 @@ def test_everything_that_takes_the_focus_has_a_name(sheet: TraySheet, rack_book:
 def test_tab_reads_the_side_from_top_to_bottom(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:
     sheet.open_tray(tray_id(rack_book, "A2"))  # without a suspect: their buttons are made later
     sheet.open_tray(tray_id(rack_book, "A1"))
+    card = sheet.side.suspects.cards[0]
+    qtbot.waitUntil(card.mold.isVisible)
     reached: list[QWidget] = []
     sheet.strip.setFocus()
     qtbot.keyClick(sheet.strip, Qt.Key.Key_Tab)
@@ -181,7 +183,6 @@ def test_tab_reads_the_side_from_top_to_bottom(sheet: TraySheet, rack_book: Book
         qtbot.keyClick(focused, Qt.Key.Key_Tab)
 
     assert focused is sheet.after  # A1 has no tray before it
-    card = sheet.side.suspects.cards[0]
     assert reached[:3] == [card.mold, card.not_mold, card.show_it]
     heights = [part.mapTo(sheet.side, QPoint(0, 0)).y() for part in reached]
     assert heights == sorted(heights)
