@@ -46,10 +46,17 @@ class Reason(StrEnum):
     DOUBTFUL = "coverage is doubtful here: compare the canopy outline with the photo before you rely on it"
     APART = "two ways to tell canopy from medium disagree here: compare the canopy outline with the photo"
 
+    # two photos of one tray
+    NOTHING_STAYED = (
+        "too much changed between the two photos to lay them on each other: compare them by eye, side by side"
+    )
+    OTHER_METHODS = "the two photos were scored by different methods: compare them by eye, side by side"
+
     # single numbers
     NO_SCALE = "the scale is not known, so nothing can be measured in mm"
     NO_CANOPY = "no canopy yet"
     LITTLE_CANOPY = "under 10 % coverage: evenness is not yet meaningful"
+    NOT_UP = "under 10 % coverage: the crop is not up yet, so nothing counts as a gap"
     ALL_ALIKE = "all cells are alike, so there is no pattern to measure"
     NO_HUE = "too little colour for a hue"
     NOT_GREEN = "mostly pale or red: the dark green index is for green canopy only"

@@ -1,0 +1,246 @@
+"""Drawn trays whose change can be counted: canopy that appears and vanishes, suspects with a history."""
+
+import math
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from vision.alignment import AS_PLACED, Alignment, turned_round
+from vision.change import Change, Moment, measure_change
+from vision.history import Became
+from vision.reason import Reason
+from vision.suspects import Suspect
+from vision.tissue import Label
+
+INNER_MM2 = 508.0 * 254.0
+Box = tuple[float, float, float, float]  # left, top, right, bottom, mm
+LAID = Alignment(matrix=AS_PLACED, turned=False, confidence=1.0)
+APART = Alignment(matrix=None, turned=False, confidence=0.1, reason=Reason.NOTHING_STAYED)
+
+
+def labels(*boxes: Box, shade: Label = Label.GREEN) -> np.ndarray:
+    """Medium with boxes of canopy."""
+    drawn = np.full((508, 1016), Label.MEDIUM, np.uint8)
+    for left, top, right, bottom in boxes:
+        drawn[round(2 * top) : round(2 * bottom), round(2 * left) : round(2 * right)] = shade
+    return drawn
+
+
+def a_suspect(x_mm: float = 300.0, y_mm: float = 100.0, area_cm2: float = 4.0) -> Suspect:
+    """A round patch."""
+    radius = math.sqrt(100 * area_cm2 / math.pi)
+    ring = [
+        (x_mm + radius * math.cos(t), y_mm + radius * math.sin(t)) for t in np.linspace(0, 2 * math.pi, 24)
+    ]
+    return Suspect(
+        x_mm=x_mm, y_mm=y_mm, area_cm2=area_cm2, confidence=0.6, why="drawn", outline_mm=tuple(ring)
+    )
+
+
+def change(
+    earlier: np.ndarray, later: np.ndarray, was=(), now=(), alignment: Alignment = LAID, methods=("a", "a")
+) -> Change:
+    return measure_change(
+        Moment(labels=earlier, suspects=tuple(was), method=methods[0]),
+        Moment(labels=later, suspects=tuple(now), method=methods[1]),
+        alignment,
+    )
+
+
+def shifted(x_mm: float, y_mm: float) -> Alignment:
+    return Alignment(matrix=((1, 0, x_mm), (0, 1, y_mm)), turned=False, confidence=1.0)
+
+
+# --- canopy
+
+
+def test_a_tray_that_stands_still_has_not_changed():
+    same = labels((50, 50, 150, 150))
+    found = change(same, same)
+
+    assert (found.appeared, found.vanished, found.lost, found.coverage) == (0, 0, 0, 0)
+    assert found.reasons == {}
+
+
+def test_canopy_that_is_gone_is_counted_where_it_stood():
+    found = change(labels((50, 50, 150, 150), (300, 50, 400, 150)), labels((50, 50, 150, 150)))
+
+    # an opening by a disc rounds the corners of the box off
+    assert found.vanished == pytest.approx(100 * 100 * 100 / INNER_MM2, rel=0.01)
+    assert found.lost == pytest.approx(50.0, rel=0.01)
+    assert found.appeared == 0
+    assert found.coverage == pytest.approx(-100 * 1e4 / INNER_MM2)
+    assert found.vanished_cells[2][8] == 100  # x 339-381 mm, y 85-127 mm
+    assert found.vanished_cells[2][2] == 0
+    # cells are equal, so their mean is the share of the whole
+    assert np.mean(found.vanished_cells) == pytest.approx(found.vanished, abs=0.05)
+
+
+def test_a_leaf_that_nods_by_two_millimetres_has_neither_vanished_nor_appeared():
+    found = change(labels((50, 50, 80, 80)), labels((52, 51, 82, 81)))
+
+    assert (found.appeared, found.vanished) == (0, 0)
+
+
+def test_leaves_that_turn_from_pale_to_green_are_no_change():
+    found = change(labels((50, 50, 150, 150), shade=Label.PALE), labels((50, 50, 150, 150)))
+
+    assert (found.appeared, found.vanished, found.coverage) == (0, 0, 0)
+
+
+def test_single_specks_are_no_change():
+    specks = labels(*[(x, y, x + 1, y + 1) for x in range(20, 480, 20) for y in range(20, 240, 20)])
+
+    assert change(labels(), specks).appeared == 0
+
+
+def test_the_map_is_used_and_what_only_one_photo_shows_is_left_out():
+    earlier, later = (
+        labels((0, 0, 60, 254), (200, 50, 300, 150)),
+        labels((220, 50, 320, 150), (480, 0, 508, 254)),
+    )
+
+    found = change(earlier, later, alignment=shifted(20.0, 0.0))
+
+    # the earlier left band lies at 20-80 mm now and is gone; the later right band is new
+    assert found.vanished == pytest.approx(100 * 60 * 254 / (488 * 254), rel=0.01)
+    assert found.appeared == pytest.approx(100 * 28 * 254 / (488 * 254), rel=0.01)
+    assert found.appeared_cells[0][0] is not None
+
+
+def test_a_cell_that_is_not_seen_twice_has_no_share():
+    found = change(labels(), labels(), alignment=shifted(60.0, 0.0))
+
+    assert found.vanished_cells[0][0] is None
+    assert found.vanished_cells[0][1] is not None
+
+
+def test_a_tray_turned_round_is_compared_with_itself():
+    earlier = labels((50, 50, 150, 150))
+    turned = Alignment(matrix=turned_round(AS_PLACED), turned=True, confidence=1.0)
+
+    found = change(earlier, np.ascontiguousarray(earlier[::-1, ::-1]), alignment=turned)
+
+    assert (found.appeared, found.vanished) == (0, 0)
+
+
+def test_a_bare_tray_has_no_canopy_to_lose():
+    found = change(labels(), labels((50, 50, 150, 150)))
+
+    assert found.lost is None
+    assert found.reasons == {"lost": Reason.NO_CANOPY}
+
+
+def test_photos_that_cannot_be_laid_on_each_other_still_tell_of_coverage_and_suspects():
+    found = change(
+        labels((0, 0, 254, 254)), labels(), was=[a_suspect()], now=[a_suspect(area_cm2=8.0)], alignment=APART
+    )
+
+    assert found.coverage == pytest.approx(-50.0)
+    assert found.vanished is None
+    assert found.reasons["vanished"] is Reason.NOTHING_STAYED
+    assert [one.became for one in found.suspects] == [Became.LARGER]
+
+
+def test_labels_of_two_methods_are_not_compared():
+    found = change(labels(), labels((50, 50, 150, 150)), methods=("plain 1", "learned 1"))
+
+    assert (found.coverage, found.appeared) == (None, None)
+    assert set(found.reasons.values()) == {Reason.OTHER_METHODS}
+
+
+def test_labels_of_another_size_are_refused():
+    with pytest.raises(ValueError, match="508 x 1016"):
+        change(np.zeros((10, 10), np.uint8), labels())
+
+
+BOXES = st.lists(
+    st.tuples(st.integers(40, 420), st.integers(40, 180), st.integers(4, 40), st.integers(4, 40)).map(
+        lambda box: (box[0], box[1], box[0] + box[2], box[1] + box[3])
+    ),
+    max_size=5,
+)
+
+
+@settings(max_examples=30, deadline=None)
+@given(earlier=BOXES, later=BOXES)
+def test_with_the_days_swapped_appeared_and_vanished_are_swapped(earlier, later):
+    forward, back = change(labels(*earlier), labels(*later)), change(labels(*later), labels(*earlier))
+
+    assert (forward.appeared, forward.vanished) == (back.vanished, back.appeared)
+    assert forward.appeared_cells == back.vanished_cells
+    assert forward.coverage == -back.coverage
+
+
+@settings(max_examples=30, deadline=None)
+@given(earlier=BOXES, later=BOXES, x=st.integers(-30, 30), y=st.integers(-30, 30))
+def test_both_pictures_shifted_alike_change_nothing(earlier, later, x, y):
+    def aside(boxes):
+        return [(left + x, top + y, right + x, bottom + y) for left, top, right, bottom in boxes]
+
+    still, shifted_both = (
+        change(labels(*earlier), labels(*later)),
+        change(labels(*aside(earlier)), labels(*aside(later))),
+    )
+
+    assert shifted_both.appeared == pytest.approx(still.appeared)
+    assert shifted_both.vanished == pytest.approx(still.vanished)
+
+
+# --- suspects
+
+
+def history(was, now, later=None, alignment=LAID):
+    return change(
+        labels(), labels() if later is None else later, was=was, now=now, alignment=alignment
+    ).suspects
+
+
+def test_a_suspect_that_grew_says_by_how_much():
+    (one,) = history([a_suspect(area_cm2=4.0)], [a_suspect(x_mm=304.0, area_cm2=7.0)])
+
+    assert one.became is Became.LARGER
+    assert one.growth == pytest.approx(1.75)
+    assert one.note == "grown from 4.0 to 7.0 cm², 1.8 times: mold grows, look at it now"
+
+
+def test_a_suspect_is_known_again_although_the_tray_was_moved_or_turned():
+    far = history([a_suspect(x_mm=100.0)], [a_suspect(x_mm=140.0)], alignment=shifted(40.0, 0.0))
+    turned = Alignment(matrix=turned_round(AS_PLACED), turned=True, confidence=1.0)
+    about = history([a_suspect(100.0, 50.0)], [a_suspect(408.0, 204.0)], alignment=turned)
+
+    assert [one.became for one in (*far, *about)] == [Became.EQUAL, Became.EQUAL]
+    assert (about[0].x_mm, about[0].y_mm) == (408.0, 204.0)
+
+
+def test_a_suspect_under_leaves_is_covered_and_not_gone():
+    (one,) = history([a_suspect()], [], later=labels((250, 50, 350, 150)))
+
+    assert one.became is Became.GONE
+    assert one.covered > 0.95
+    assert one.note.startswith("covered by leaves: 4.0 cm² before")
+
+
+def test_a_suspect_that_faded_on_bare_medium_is_no_longer_seen():
+    (one,) = history([a_suspect()], [], later=labels((0, 0, 100, 254)))
+
+    assert (one.became, one.covered) == (Became.GONE, 0)
+    assert one.note.startswith("no longer seen: 4.0 cm² before")
+
+
+def test_a_suspect_that_leaves_partly_hide_is_not_called_smaller_without_saying_so():
+    (hidden,) = history([a_suspect()], [a_suspect(area_cm2=2.0)], later=labels((300, 50, 350, 150)))
+    (faded,) = history([a_suspect()], [a_suspect(area_cm2=2.0)])
+
+    assert "leaves cover 5" in hidden.note or "leaves cover 4" in hidden.note
+    assert "leaves" not in faded.note
+    assert faded.note.startswith("smaller")
+
+
+def test_a_new_suspect_is_new():
+    (one,) = history([], [a_suspect()])
+
+    assert (one.became, one.growth, one.earlier_cm2) == (Became.NEW, None, 0)
+    assert one.note.startswith("new, 4.0 cm²")
