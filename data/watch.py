@@ -6,33 +6,21 @@ Not   measuring (`vision`), comparing media (a verdict is no matter of one morni
 
 A list that cries every day is not read. Nothing is raised on one number alone where the tray's own days or
 its block mates can be asked: numbers of the stand have to be out of line on the two newest days
-(`standing.py`). The exception is possible mold, where waiting may cost more than a look. Limits without
-another source are common practice, chosen so that an ordinary tray stays quiet.
+(`standing.py`). The exception is possible mold (`mold.py`), where waiting may cost more than a look. Limits
+without another source are common practice, chosen so that an ordinary tray stays quiet.
 """
 
-import math
 from collections import defaultdict
 from collections.abc import Collection, Iterable, Iterator, Sequence
 from datetime import date, timedelta
 
+from data.mold import MOLD_CAUTION, looks_at_mold
 from data.reader import Reader
-from data.records import DayNumbers, Look, LookKind, Said, SeenSuspect, Tray, TrayId, Urgency
+from data.records import DayNumbers, Look, LookKind, SeenSuspect, Tray, TrayId, Urgency
 from data.standing import by_day, looks_at_stand
 from vision.reason import Reason
 
 __all__ = ["MOLD_CAUTION", "look_list", "looks"]
-
-SAME_PLACE_MM = 20.0  # two suspects nearer than that are one patch seen twice
-GROWN = 1.2  # times the earlier area: more than the error of an outline
-GROWN_AFTER_NOT_MOLD = 1.5  # times the area that a person has looked at
-LEAST_CONFIDENCE = 0.3  # fainter ones stand on the tray sheet only
-SURE_CONFIDENCE = 0.6  # a new patch that is worth a look on the same day
-
-MOLD_CAUTION = (
-    "A flag is a reason to look, no finding; no flag is no proof that a tray is safe. Do not taste, sell or "
-    "give away from a tray with mold. Open it away from others, with gloves and a suitable respirator; keep "
-    "people with asthma or weak immunity away. Clean tray and tools afterwards."
-)
 
 
 def look_list(book: Reader, today: date | None = None) -> tuple[Look, ...]:
@@ -63,7 +51,7 @@ def looks(
 
     found: list[Look] = []
     for tray in sown:
-        found += _mold(tray, seen[tray.id], photos[tray.id])
+        found += looks_at_mold(tray, seen[tray.id], photos[tray.id])
         found += looks_at_stand(tray, mates[tray.id], days, today)
         found += _unusable(tray, photos[tray.id], today)
     found += _without_photo(sown, photos, today, proposed)
@@ -83,104 +71,6 @@ def _alike(trays: Iterable[Tray]) -> dict[TrayId, tuple[Tray, ...]]:
         for group in groups.values()
         for tray in group
     }
-
-
-# --- mold
-
-
-def _mold(tray: Tray, seen: Sequence[SeenSuspect], photos: Sequence[DayNumbers]) -> Iterator[Look]:
-    """What a person called mold, else the open suspects of the newest photo."""
-    called = [suspect for suspect in seen if suspect.said is Said.MOLD]
-    if called:
-        first = called[0].taken_at.date()
-        yield Look(
-            tray_id=tray.id,
-            code=tray.code,
-            what=LookKind.MOLD,
-            urgency=Urgency.NOW,
-            since=first,
-            sentence=f"You said mold on the photo of {_day(first)}; the tray still stands on the rack.",
-            first="Take the tray away from the others, closed, and mark it as done on its sheet.",
-            caution=MOLD_CAUTION,
-            photo_id=called[0].photo_id,
-        )
-        return
-    usable = [photo for photo in photos if photo.sure]
-    if not usable:
-        return
-    newest = usable[-1].photo_id
-    now = [s for s in seen if s.photo_id == newest and s.said is None and s.confidence >= LEAST_CONFIDENCE]
-    earlier = [s for s in seen if s.photo_id != newest]
-    wanted = [s for s in now if not _settled(s, earlier)]
-    if wanted:
-        yield _possible_mold(tray, wanted, earlier)
-
-
-def _settled(suspect: SeenSuspect, earlier: Iterable[SeenSuspect]) -> bool:
-    """Whether a person has said "not mold" at this place, and it has not grown since."""
-    said = [s for s in earlier if s.said is Said.NOT_MOLD and _same_place(s, suspect)]
-    return bool(said) and _area(suspect) < GROWN_AFTER_NOT_MOLD * max(map(_area, said))
-
-
-def _possible_mold(tray: Tray, now: Sequence[SeenSuspect], earlier: Sequence[SeenSuspect]) -> Look:
-    largest = max(now, key=_area)
-    surest = max(s.confidence for s in now)
-    before = {id(s): [e for e in earlier if _same_place(e, s)] for s in now}
-    day = largest.taken_at.date()
-    since = min((e.taken_at.date() for found in before.values() for e in found), default=day)
-    growing = [s for s in now if _grown_from(s, before[id(s)]) is not None]
-    if growing:
-        urgency = Urgency.NOW
-    elif surest >= SURE_CONFIDENCE or any(before.values()):
-        urgency = Urgency.TODAY
-    else:
-        urgency = Urgency.SOON
-    patches = "1 patch" if len(now) == 1 else f"{len(now)} patches"
-    words = [f"{patches} that may be mold, the largest {_area(largest):.1f} cm²{_where(largest)}"]
-    if growing:
-        one = max(growing, key=_area)
-        old = _grown_from(one, before[id(one)])
-        if old is not None:
-            words.append(
-                f"grown from {_area(old):.1f} to {_area(one):.1f} cm² since {_day(old.taken_at.date())}"
-            )
-    words.append(f"confidence {surest:.2f}")
-    return Look(
-        tray_id=tray.id,
-        code=tray.code,
-        what=LookKind.SUSPECT,
-        urgency=urgency,
-        since=since,
-        sentence="; ".join(words) + ".",
-        first="Look at the place without touching it: a grey web over stems and hulls is mold, a white fan "
-        "at each root that lies flat when misted is root hairs. Then say which it is.",
-        caution=MOLD_CAUTION,
-        photo_id=largest.photo_id,
-    )
-
-
-def _grown_from(suspect: SeenSuspect, before: Iterable[SeenSuspect]) -> SeenSuspect | None:
-    """The same patch on an earlier day, if it has grown since."""
-    older = [e for e in before if e.taken_at.date() < suspect.taken_at.date() and _area(e) > 0]
-    smallest = min(older, key=_area, default=None)
-    grown = smallest is not None and _area(suspect) >= GROWN * _area(smallest)
-    return smallest if grown else None
-
-
-def _same_place(one: SeenSuspect, other: SeenSuspect) -> bool:
-    if one.x_mm is None or one.y_mm is None or other.x_mm is None or other.y_mm is None:
-        return False
-    return math.hypot(one.x_mm - other.x_mm, one.y_mm - other.y_mm) <= SAME_PLACE_MM
-
-
-def _area(suspect: SeenSuspect) -> float:
-    return suspect.area_cm2 or 0.0
-
-
-def _where(suspect: SeenSuspect) -> str:
-    if suspect.x_mm is None or suspect.y_mm is None:
-        return ""
-    return f", {suspect.x_mm / 10:.0f} cm from the left and {suspect.y_mm / 10:.0f} cm from the far side"
 
 
 # --- photos

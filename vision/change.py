@@ -26,7 +26,7 @@ __all__ = ["Cells", "Change", "Moment", "SuspectHistory", "measure_change"]
 Cells = tuple[tuple[float | None, ...], ...]
 
 ROWS, COLUMNS = 6, 12
-NEAR_MM = 3.0  # leaves turn and nod by so much in a day; measured on days that stand still
+NEAR_MM = 3.0  # leaves nod and turn by so much in a day: of growing canopy at most 0.3 % then seems lost
 SPECK_MM = 3.0  # narrower changes are borders of leaves
 LEAST_CANOPY = 2.0  # %: a share of less than that says nothing
 COVERED = 0.5  # of a suspect's outline, under leaves
@@ -124,8 +124,8 @@ class _Laid:
         seen = _laid(np.ones_like(was), matrix)
         return cls(
             was=laid & seen,
-            appeared=_without_specks(now & ~_grown(laid)) & seen,
-            vanished=_without_specks(laid & ~_grown(now)) & seen,
+            appeared=_more(now, laid) & seen,
+            vanished=_more(laid, now) & seen,
             seen=seen,
         )
 
@@ -176,6 +176,12 @@ def _laid(mask: Mask, matrix: Affine) -> Mask:
     return np.asarray(
         cv2.warpAffine(mask.astype(np.uint8), place, size, flags=cv2.INTER_NEAREST) > 0, np.bool_
     )
+
+
+def _more(these: Mask, others: Mask) -> Mask:
+    """What is in these and nowhere near the others; each such patch then to its own border."""
+    apart = _without_specks(these & ~_grown(others))
+    return np.asarray(_grown(apart) & these & ~others, np.bool_)
 
 
 def _grown(mask: Mask) -> Mask:

@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from data.book import Book
-from data.records import DayNumbers, Look, LookKind, Said, SeenSuspect, Tray, TrayId, Urgency
+from data.records import DayNumbers, Look, LookKind, PhotoId, Said, SeenSuspect, Tray, TrayId, Urgency
 from data.watch import MOLD_CAUTION, look_list, looks
 from tests.data.builders import a_kept_tray, a_note, a_seen_suspect, bring, numbers
 from vision.reason import Reason
@@ -184,6 +184,63 @@ def test_a_patch_that_grew_since_yesterday_is_urgent_and_carries_the_caution() -
         "grown from 4.0 to 7.5 cm² since 7 March; confidence 0.50."
     )
     assert look.caution == MOLD_CAUTION
+
+
+def test_a_patch_as_large_as_the_day_before_is_not_urgent_and_says_so() -> None:
+    look = only(found(even_days(), [a_seen_suspect(1, 7, area_cm2=5.6), a_seen_suspect(1, 8)]))
+
+    assert (look.urgency, look.since) == (Urgency.TODAY, date(2026, 3, 7))
+    assert "; as large as on 7 March (5.6 cm²); " in look.sentence
+
+
+def test_a_patch_that_shrinks_says_so() -> None:
+    look = only(found(even_days(), [a_seen_suspect(1, 7, area_cm2=9.0), a_seen_suspect(1, 8)]))
+
+    assert look.urgency is Urgency.TODAY
+    assert "; smaller than on 7 March (9.0 cm²); " in look.sentence
+
+
+def test_growth_too_slow_to_show_in_a_day_is_seen_over_all_days_that_show_the_patch() -> None:
+    days = [a_seen_suspect(1, day, area_cm2=area) for day, area in ((6, 5.0), (7, 5.6), (8, 6.3))]
+
+    assert "grown from 5.0 to 6.3 cm² since 6 March" in only(found(even_days(), days)).sentence
+    assert only(found(even_days(), [days[0], days[2]])).urgency is Urgency.TODAY
+
+
+def test_two_patches_that_flow_together_are_not_called_growth() -> None:
+    before = [a_seen_suspect(1, 7, area_cm2=3.0, x_mm=x) for x in (245.0, 263.0)]
+
+    assert only(found(even_days(), [*before, a_seen_suspect(1, 8)])).urgency is Urgency.TODAY
+
+
+def test_a_second_photo_of_the_same_day_shows_no_growth() -> None:
+    again = numbers(1, 8, photo_id=PhotoId(999), taken_at=datetime(2026, 3, 8, 18))
+    larger = a_seen_suspect(
+        1, 8, photo_id=PhotoId(999), taken_at=datetime(2026, 3, 8, 18), area_cm2=9.0, confidence=0.4
+    )
+
+    look = only(found([*even_days(), again], [a_seen_suspect(1, 8), larger]))
+
+    assert look.urgency is not Urgency.NOW
+
+
+def test_areas_by_two_versions_of_the_method_are_no_growth() -> None:
+    photos = [n for n in even_days() if (n.tray_id, n.taken_at.day) != (1, 8)]
+    photos.append(numbers(1, 8, method="plain 2"))
+
+    look = only(found(photos, [a_seen_suspect(1, 7, area_cm2=2.0), a_seen_suspect(1, 8)]))
+
+    assert look.urgency is Urgency.TODAY
+
+
+@given(areas=st.lists(st.floats(0.5, 30), min_size=1, max_size=3), confidence=st.floats(0.3, 1))
+def test_the_suspects_of_one_photo_alone_are_never_urgent(areas: list[float], confidence: float) -> None:
+    suspects = [
+        a_seen_suspect(1, 8, area_cm2=area, x_mm=60.0 + 130 * n, confidence=confidence)
+        for n, area in enumerate(areas)
+    ]
+
+    assert only(found(even_days(), suspects)).urgency is not Urgency.NOW
 
 
 def test_a_new_patch_is_looked_at_sooner_the_surer_it_is() -> None:

@@ -78,6 +78,14 @@ def test_canopy_that_is_gone_is_counted_where_it_stood():
     assert np.mean(found.vanished_cells) == pytest.approx(found.vanished, abs=0.05)
 
 
+def test_a_hole_in_a_dense_stand_is_counted_up_to_its_border():
+    stand = labels((0, 0, 508, 254))
+    hole = stand.copy()
+    hole[200:280, 400:480] = Label.MEDIUM  # 40 x 40 mm
+
+    assert change(stand, hole).vanished == pytest.approx(100 * 1600 / INNER_MM2, rel=0.02)
+
+
 def test_a_leaf_that_nods_by_two_millimetres_has_neither_vanished_nor_appeared():
     found = change(labels((50, 50, 80, 80)), labels((52, 51, 82, 81)))
 
