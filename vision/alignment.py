@@ -38,6 +38,7 @@ FINEST = 0.12  # cycles/px: finer patterns are noise and differ between two phot
 AGREE_PX = 2.0  # 1 mm
 LEAST, FULL = 0.5, 1.0  # share of places that agree: nothing is told, all is told; chance gives 0.25
 LEAST_PEAK = 7.5  # of the correlation over all places, in standard deviations; unlike pictures reach that
+LEAST_TURNED_PEAK = 9.0  # the tray's walls look alike both ways
 CLEARLY = 1.5  # a turned tray has to match so many times better
 SURE = 0.5
 
@@ -49,7 +50,7 @@ class Alignment:
     matrix: Affine | None
     """Earlier (x, y) mm -> later (x, y) mm, from the top left corner; None where nothing sure is found."""
     turned: bool
-    """The tray stands turned by 180 degrees; the matrix holds that too."""
+    """The tray stands turned by 180 degrees; the matrix holds that too. May be known without a matrix."""
     confidence: float
     """0-1, from the share of places that agree; a half and more is sure."""
     reason: Reason | None = None
@@ -57,7 +58,7 @@ class Alignment:
     @property
     def placed(self) -> Affine:
         """The matrix, or the rim laid on the rim where there is none."""
-        return self.matrix or AS_PLACED
+        return self.matrix or (turned_round(AS_PLACED) if self.turned else AS_PLACED)
 
     @property
     def is_sure(self) -> bool:
@@ -67,6 +68,9 @@ class Alignment:
 
 def align(earlier: Pixels, later: Pixels) -> Alignment:
     """Lay the later top view on the earlier one; both uint8 (508, 1016, 3).
+
+    On rendered trays, disturbed by up to 8 mm and 1 degree: median 0.1, worst 0.3 mm. From one day to the
+    next: median 0.6, 95 % 1.4, worst 2.9 mm; none is given while a canopy closes (days 5 to 7 there).
 
     Raises
     ------
@@ -83,10 +87,16 @@ def align(earlier: Pixels, later: Pixels) -> Alignment:
     if straight.is_sure:
         return Alignment(matrix=_in_mm(straight.matrix), turned=False, confidence=straight.confidence)
     turned = _found(first, np.ascontiguousarray(second[::-1, ::-1]))
-    if turned.is_sure and turned.peak > CLEARLY * straight.peak:
+    is_turned = turned.peak > max(LEAST_TURNED_PEAK, CLEARLY * straight.peak)
+    if is_turned and turned.is_sure:
         matrix = turned_round(_in_mm(turned.matrix))
         return Alignment(matrix=matrix, turned=True, confidence=turned.confidence)
-    return Alignment(matrix=None, turned=False, confidence=straight.confidence, reason=Reason.NOTHING_STAYED)
+    return Alignment(
+        matrix=None,
+        turned=is_turned,
+        confidence=turned.confidence if is_turned else straight.confidence,
+        reason=Reason.NOTHING_STAYED,
+    )
 
 
 def moved(matrix: Affine, x_mm: float, y_mm: float) -> tuple[float, float]:

@@ -170,7 +170,7 @@ def test_a_known_disturbance_is_found_to_within_a_millimetre(trays):
 def test_consecutive_days_lie_on_each_other_or_it_is_said_that_they_do_not(trays):
     rng = np.random.default_rng(4)
     level, again, unsure, lost, wrong_way = defaultdict(list), [], defaultdict(int), 0, 0
-    left_alone = []
+    left_alone, about = [], defaultdict(int)
     for tray, days in trays.items():
         for (photo, truth), (next_photo, next_truth) in pairwise(days):
             day = round(truth["day"])
@@ -178,6 +178,9 @@ def test_consecutive_days_lie_on_each_other_or_it_is_said_that_they_do_not(trays
             found = align(earlier, top_view(next_photo, next_truth))
             if found.matrix is None:
                 unsure[day] += 1
+                turned = align(earlier, np.ascontiguousarray(top_view(next_photo, next_truth)[::-1, ::-1]))
+                about["told" if turned.turned else "not told"] += 1
+                wrong_way += found.turned
                 continue
             wrong_way += found.turned
             planes = level_planes(truth, next_truth)
@@ -199,5 +202,6 @@ def test_consecutive_days_lie_on_each_other_or_it_is_said_that_they_do_not(trays
         print(f"  day {day} to {day + 1}: {told(level[day])}; unsure {unsure[day]}")
     print(f"what stays lies off by itself (rim on rim): {told(left_alone)}")
     print(f"the same days, disturbed: {told(again)}; unsure then {lost}; turned wrongly {wrong_way}")
+    print(f"the unsure, turned round: {dict(about)}")
     assert wrong_way == 0
     assert np.percentile(everything, 95) < 2.0

@@ -223,6 +223,14 @@ def test_a_suspect_is_known_again_although_the_tray_was_moved_or_turned():
     assert (about[0].x_mm, about[0].y_mm) == (408.0, 204.0)
 
 
+def test_a_suspect_of_a_turned_tray_is_known_again_even_where_leaves_cannot_be_compared():
+    turned = Alignment(matrix=None, turned=True, confidence=0.2, reason=Reason.NOTHING_STAYED)
+
+    (one,) = history([a_suspect(100.0, 50.0)], [a_suspect(406.0, 206.0)], alignment=turned)
+
+    assert one.became is Became.EQUAL
+
+
 def test_a_suspect_under_leaves_is_covered_and_not_gone():
     (one,) = history([a_suspect()], [], later=labels((250, 50, 350, 150)))
 
