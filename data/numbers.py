@@ -111,4 +111,5 @@ class KeptScore:
     corrected_by: str | None
     seconds: float | None
     reasons: Mapping[str, Reason | str] = field(default_factory=dict)
-    notes: tuple[Reason | str, ...] = ()  # what was odd about the file
+    notes: tuple[Reason | str, ...] = ()  # what was odd about the file or is doubtful about the score
+    coverage_sd: float | None = None  # how far coverage may be off, one standard deviation, points

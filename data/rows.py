@@ -153,6 +153,7 @@ def score_of(row: Row, suspects: Iterable[Row]) -> KeptScore:
         seconds=row["seconds"],
         reasons=reasons,
         notes=tuple(reason_of(note) or "" for note in json.loads(row["notes"])),
+        coverage_sd=row["coverage_sd"],
         **{name: row[name] for name in (*STAND, *COLOUR, *LIGHT)},
     )
 

@@ -267,7 +267,12 @@ def m001_first_tables(db: "Database") -> None:
         db.execute(statement)
 
 
-STEPS: tuple[Callable[["Database"], None], ...] = (m001_first_tables,)
+def m002_doubt_of_coverage(db: "Database") -> None:
+    """How far coverage may be off; scores kept earlier do not know it."""
+    db.execute("ALTER TABLE score ADD COLUMN coverage_sd REAL")
+
+
+STEPS: tuple[Callable[["Database"], None], ...] = (m001_first_tables, m002_doubt_of_coverage)
 
 
 def applied_steps(connection: sqlite3.Connection) -> tuple[str, ...]:

@@ -38,6 +38,7 @@ def score_row(score: "Score", *, sure: bool, made_at: datetime) -> dict[str, Any
         "method": score.method,
         "made_at": time_text(made_at),
         "sure": int(sure),
+        "coverage_sd": _number(score.coverage_sd),
         "cells": pack_cells(stand.cells),
         "gaps": json.dumps(gaps),
         "corners": None if corners is None else corners_text(corners),

@@ -96,16 +96,16 @@ class SheetSide(QFrame):
         if day is None:
             self.big_words.setText(self.tr("coverage; no photo yet"))
         else:
-            self.big_words.setText(
-                self.tr("coverage on day {day}, {date}").format(
-                    day=day.day, date=f"{day.taken_at.day} {day.taken_at:%b %Y}"
-                )
+            words = self.tr("coverage on day {day}, {date}").format(
+                day=day.day, date=f"{day.taken_at.day} {day.taken_at:%b %Y}"
             )
+            self.big_words.setText(f"{words}\n{state.doubt}" if state.doubt else words)
         self.big.setToolTip(state.numbers[0].how if state.numbers else "")
         self.big.setAccessibleName(f"{self.big.text()} {self.big_words.text()}")
         why = "" if day is None or day.reason is None else str(day.reason)
-        self.reason.setText(self.tr("Not used: {why}").format(why=why) if why and score is None else why)
-        self.reason.setVisible(bool(why))
+        refused = self.tr("Not used: {why}").format(why=why) if why and score is None else why
+        self.reason.setText("\n".join(line for line in (refused, *state.notes) if line))
+        self.reason.setVisible(bool(self.reason.text()))
         self.suspects.setVisible(score is not None)
         self._after_suspects.setVisible(score is not None)
         self.suspects.show_suspects(state.suspects, state.caution)

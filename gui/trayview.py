@@ -19,6 +19,9 @@ if TYPE_CHECKING:
 __all__ = ["Curve", "SuspectLine", "TrayState", "read_tray"]
 
 
+TWO_SD = 2.0  # "give or take" holds for about 19 photos in 20
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SuspectLine:
     """One suspect in words."""
@@ -77,6 +80,23 @@ class TrayState:
     def score(self) -> KeptScore | None:
         """Its numbers."""
         return None if self.day is None else self.day.score
+
+    @property
+    def doubt(self) -> str:
+        """How far coverage may be off, in words; empty where it is not known."""
+        sd = None if self.score is None else self.score.coverage_sd
+        if sd is None:
+            return ""
+        points = max(1, round(TWO_SD * sd))
+        if points == 1:
+            return translate("TraySheet", "give or take 1 point")
+        return translate("TraySheet", "give or take {points} points").format(points=points)
+
+    @property
+    def notes(self) -> tuple[str, ...]:
+        """What is odd about the photo or doubtful about its score, each a sentence."""
+        notes = () if self.score is None else self.score.notes
+        return tuple(f"{note[:1].upper()}{note[1:]}." for note in map(str, notes))
 
     @property
     def caution(self) -> str | None:

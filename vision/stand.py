@@ -5,8 +5,9 @@ Out   `Stand`: shares in % of the inner area, areas in cm2, places in mm from it
 Not   colour (`colour.py`), mold (`suspects.py`)
 
 Cells are 6 rows x 12 columns. Uniformity is Christiansen's coefficient (Christiansen 1942), clumping
-is Moran's I (Moran 1950), rook neighbours, each join counted alike. A tray without canopy has neither: None,
-with the reason. The crop's age is not known here: whether a gap should worry anyone the caller must judge.
+is Moran's I (Moran 1950), rook neighbours, each join counted alike. What says nothing yet is None, with the
+reason: without canopy there is no uniformity, and until a tenth is covered nothing is a gap. The crop's age
+is not known here: whether a gap should worry anyone the caller must judge.
 """
 
 from collections.abc import Mapping, Sequence
@@ -73,7 +74,7 @@ class Stand:
     gradient_x: float | None  # points per 100 mm along the long side, left to right
     gradient_y: float | None  # points per 100 mm along the short side, far to near
     gap_share: float | None  # all gaps together, % of the inner area
-    gaps: tuple[Gap, ...]  # largest first; empty also where the scale is not known
+    gaps: tuple[Gap, ...]  # largest first; empty also where `gap_share` is None
     reasons: Mapping[str, Reason] = field(default_factory=dict)  # by name of the field that is None
 
 
@@ -103,8 +104,9 @@ def measure_stand(labels: Labels, px_per_mm: float | None = 2.0) -> Stand:
     gaps: tuple[Gap, ...] = ()
     edge_deficit = gradient_x = gradient_y = gap_share = None
     if px_per_mm is not None:
-        gaps = find_gaps(mask, px_per_mm)
-        gap_share = 100.0 * sum(gap.area_cm2 for gap in gaps) / (mask.size / px_per_mm**2 / MM2_PER_CM2)
+        if "gap_share" not in reasons:
+            gaps = find_gaps(mask, px_per_mm)
+            gap_share = 100.0 * sum(gap.area_cm2 for gap in gaps) / (mask.size / px_per_mm**2 / MM2_PER_CM2)
         edge_deficit = _edge_deficit(mask, px_per_mm)
         gradient_x, gradient_y = gradient(cells, _cell_mm(mask, px_per_mm))
     return Stand(
@@ -266,6 +268,7 @@ def _reasons(coverage: float, cells: Grid, px_per_mm: float | None) -> dict[str,
     if coverage < LITTLE_CANOPY_PCT:
         why = Reason.LITTLE_CANOPY if coverage > 0 else Reason.NO_CANOPY
         reasons |= dict.fromkeys(("uniformity", "low_quarter", "variation"), why)
+        reasons["gap_share"] = Reason.NOT_UP
     if np.ptp(cells) == 0:
         reasons["clumping"] = Reason.ALL_ALIKE if coverage > 0 else Reason.NO_CANOPY
     if px_per_mm is None:

@@ -146,6 +146,7 @@ def a_score(
         "reasons": {},
     }
     return SimpleNamespace(
+        coverage_sd=1.5,
         stand=SimpleNamespace(**(ordinary | stand)),
         colour=SimpleNamespace(
             lightness=45.0,

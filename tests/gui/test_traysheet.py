@@ -51,7 +51,7 @@ def test_a_tray_opens_at_its_newest_day(sheet: TraySheet, rack_book: Book) -> No
 
     assert sheet.title.text() == "A1: broccoli on coir"
     assert sheet.side.big.text() == "71 %"
-    assert sheet.side.big_words.text() == "coverage on day 7, 8 Mar 2026"
+    assert sheet.side.big_words.text() == "coverage on day 7, 8 Mar 2026\ngive or take 3 points"
 
 
 def test_left_and_right_go_from_day_to_day(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:

@@ -1,5 +1,6 @@
 import subprocess
 import sys
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -10,6 +11,7 @@ from data.records import TrayId
 from gui.numberwords import numbers_of
 from gui.trayview import TrayState, read_tray
 from tests.gui.rackbook import photograph
+from vision.reason import Reason
 
 MOLDY = {"suspects": [{"x_mm": 100.0, "y_mm": 50.0, "area_cm2": 6.0, "confidence": 0.7}]}
 
@@ -43,6 +45,35 @@ def test_the_newest_day_is_shown_first(rack_book: Book, tmp_path: Path) -> None:
     assert state.day is not None
     assert state.day.day == 7
     assert line(state, "coverage").value == "71 %"
+
+
+def with_score(state: TrayState, **special: Any) -> TrayState:
+    """The same sheet, its newest score changed."""
+    assert state.day is not None
+    assert state.score is not None
+    day = replace(state.day, score=replace(state.score, **special))
+    return replace(state, days=(*state.days[:-1], day))
+
+
+@pytest.mark.parametrize(
+    ("sd", "words"),
+    [(1.6, "give or take 3 points"), (0.2, "give or take 1 point"), (None, "")],
+)
+def test_coverage_says_how_far_it_may_be_off(
+    rack_book: Book, tmp_path: Path, sd: float | None, words: str
+) -> None:
+    photograph(rack_book, "A1", tmp_path, coverage=71.0, taken_at="2026-03-08T08:00:00")
+
+    assert with_score(the_sheet(rack_book), coverage_sd=sd).doubt == words
+
+
+def test_what_is_doubtful_about_a_score_is_said_in_sentences(rack_book: Book, tmp_path: Path) -> None:
+    photograph(rack_book, "A1", tmp_path, coverage=71.0, taken_at="2026-03-08T08:00:00")
+
+    (note,) = with_score(the_sheet(rack_book), notes=(Reason.DOUBTFUL,)).notes
+
+    assert note.startswith("Coverage is doubtful here")
+    assert note.endswith(".")
 
 
 def test_a_refused_photo_of_today_does_not_hide_the_last_good_one(rack_book: Book, tmp_path: Path) -> None:

@@ -124,6 +124,18 @@ def test_a_bare_square_is_a_gap_with_its_place_and_size():
     assert set(gap.outline_mm) == {(100.25, 50.25), (100.25, 79.75), (139.75, 79.75), (139.75, 50.25)}
 
 
+def test_until_a_tenth_is_covered_nothing_counts_as_a_gap():
+    canopy = np.zeros((508, 1016), dtype=bool)
+    canopy[:, :100] = True
+
+    stand = measure_stand(a_tray(canopy))
+
+    assert stand.coverage < 10
+    assert stand.gaps == ()
+    assert stand.gap_share is None
+    assert stand.reasons["gap_share"] is Reason.NOT_UP
+
+
 def test_gaps_under_four_square_centimetres_are_left_out_and_the_largest_comes_first():
     canopy = full_tray()
     canopy[10:49, 10:51] = False  # 1599 px, 3.9975 cm2
