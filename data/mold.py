@@ -118,8 +118,8 @@ def _possible_mold(
         urgency=urgency,
         since=min((e.taken_at for e in before), default=largest.taken_at).date(),
         sentence="; ".join(words) + ".",
-        first="Look at the place without touching it: a grey web over stems and hulls is mold, a white fan "
-        "at each root that lies flat when misted is root hairs. Then say which it is.",
+        first="Look at the place without touching it: a grey web over stems and hulls speaks for mold, a "
+        "white fan at each root that lies flat when misted for root hairs. Then say which it is.",
         caution=MOLD_CAUTION,
         photo_id=largest.photo_id,
     )
@@ -129,7 +129,8 @@ def _what_became(course: Course[SeenSuspect]) -> str:
     day = _day(course.earlier[0].taken_at.date())
     if course.became is Became.LARGER:
         return f"grown from {course.earlier_cm2:.1f} to {course.later_cm2:.1f} cm² since {day}"
-    return f"{course.became} as on {day} ({course.earlier_cm2:.1f} cm²)".replace("smaller as", "smaller than")
+    how = "smaller than" if course.became is Became.SMALLER else "as large as"
+    return f"{how} on {day} ({course.earlier_cm2:.1f} cm²)"
 
 
 def _area(suspect: SeenSuspect) -> float:

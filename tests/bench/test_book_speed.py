@@ -1,11 +1,10 @@
 """The book after years: 5,000 trays, 70,000 photos, 200 still growing, beside a young book of those alone.
 
-Run by hand: EVENSTAND_SWEEP=1 python -m pytest tests/bench/test_book_speed.py. What is asked of growing trays
+Run by hand: python -m pytest -m sweep tests/bench/test_book_speed.py. What is asked of growing trays
 must take as long as in the young book, on the same machine in the same minute. Measured on two shared cores
 when this was written: look list 41 ms, tiles 27 ms, one tray's days 1.1 ms, one photo stored 2 ms.
 """
 
-import os
 from collections.abc import Callable, Iterator
 from datetime import datetime, timedelta
 from pathlib import Path
@@ -22,7 +21,6 @@ from tests.data.builders import a_note, a_score, a_tray, score_note
 pytestmark = [
     pytest.mark.sweep,
     pytest.mark.timeout(600),
-    pytest.mark.skipif("EVENSTAND_SWEEP" not in os.environ, reason="slow: set EVENSTAND_SWEEP=1 to run it"),
 ]
 
 TRAYS, GROWING, DAYS = 5000, 200, 14

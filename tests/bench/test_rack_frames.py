@@ -1,9 +1,8 @@
 """Frames of the Bench: 2,000 trays with a picture each, in a 1366 x 768 window.
 
-EVENSTAND_SWEEP=1 runs it; it prints what it measured.
+`pytest -m sweep -s` runs it; it prints what it measured.
 """
 
-import os
 import time
 from pathlib import Path
 from statistics import median, quantiles
@@ -19,7 +18,6 @@ FIRST_MS = 100.0
 FRAME_MS = 33.0  # 30 frames a second, on two cores that others share
 
 
-@pytest.mark.skipif("EVENSTAND_SWEEP" not in os.environ, reason="slow: set EVENSTAND_SWEEP=1 to run it")
 def test_two_thousand_trays_are_painted_at_once_and_scroll(
     qtbot: QtBot, tmp_path: Path, qapp: QApplication
 ) -> None:
