@@ -4,9 +4,9 @@ python -m pytest -m sweep -s tests/bench/test_stage_speed.py
 
 The photo is a rendered one at a station, enlarged to 12 megapixels, with a sensor's noise. Some of its cards
 lie partly under leaves, so the search for marks goes its whole way; with all in sight the first of its four
-passes is enough. The decode is measured right beside each stage, since it wanders with what ran before; figures
-are medians of rounds, one thread. A row's limit is about twice what was measured when it was set, on two shared
-cores.
+passes is enough. The decode is measured right beside each stage, since it wanders with what ran before;
+figures are medians of rounds, one thread. A row's limit is about twice what was measured when it was set, on
+two shared cores.
 """
 
 from collections.abc import Callable
