@@ -59,11 +59,6 @@ class KeptSuspect:
     outline_mm: Outline = ()
     said: Said | None = None
 
-    @property
-    def is_open(self) -> bool:
-        """Whether nobody has said yet what it is."""
-        return self.said is None
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class KeptScore:

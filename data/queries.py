@@ -34,7 +34,6 @@ __all__ = [
     "TRAYS_GROWING",
     "TRAYS_GROWN_ON",
     "TRAYS_UNDER_TAG",
-    "TRAY_TYPES",
     "UNDONE_CHANGES",
 ]
 
@@ -72,11 +71,6 @@ TRAYS_GROWN_ON = """
 LAST_POSITION = "SELECT max(position) FROM tray WHERE shelf = :shelf AND done_at IS NULL"
 CROP_NAMES = "SELECT name FROM crop ORDER BY name"
 MEDIUM_NAMES = "SELECT name FROM medium ORDER BY name"
-TRAY_TYPES = """
-    SELECT id, name, outer_long_mm, outer_short_mm, inner_long_mm, inner_short_mm, rim_height_mm
-      FROM tray_type
-     ORDER BY id
-"""
 
 # --- the Bench: only growing trays
 

@@ -33,7 +33,6 @@ from data.records import (
     Tile,
     Tray,
     TrayId,
-    TrayType,
 )
 from data.rows import (
     day_numbers_of,
@@ -91,10 +90,6 @@ class Reader(Store):
         """Names of all media in the book."""
         return tuple(row["name"] for row in self._rows(queries.MEDIUM_NAMES))
 
-    def tray_types(self) -> tuple[TrayType, ...]:
-        """The kinds of tray that the book knows."""
-        return tuple(TrayType(**dict(row)) for row in self._rows(queries.TRAY_TYPES))
-
     # --- the Bench
 
     def tiles(self) -> tuple[Tile, ...]:
@@ -104,12 +99,9 @@ class Reader(Store):
         history = defaultdict(list)
         for row in self._rows(queries.GROWTH, since=self._since(today, GROWTH_DAYS)):
             history[row["tray"]].append(row)
-        suspects = defaultdict(list)
-        for row in self._rows(queries.SUSPECTS_OF_GROWING, since=self._since(today, GROWTH_DAYS)):
-            suspects[row["photo"]].append(row)
         mold = {row["tray"] for row in self._rows(queries.MOLD_SAID)}
         return tuple(
-            self._tile(tray, today, newest[tray.id], history[tray.id], suspects, tray.id in mold)
+            self._tile(tray, today, newest[tray.id], history[tray.id], tray.id in mold)
             for tray in self.trays()
         )
 
@@ -119,7 +111,6 @@ class Reader(Store):
         today: date,
         newest: sqlite3.Row,
         history: list[sqlite3.Row],
-        suspects: dict[int, list[sqlite3.Row]],
         mold: bool,
     ) -> Tile:
         growth = {
@@ -142,11 +133,7 @@ class Reader(Store):
             and picture_paths(self.folder, newest["digest"], newest["method"], newest["corners"]).thumbnail,
             coverage=newest["coverage"] if newest["sure"] else None,
             growth=tuple(sorted(growth.items())),
-            open_suspects=sum(row["said"] is None for row in suspects.get(photo, ())),
             mold=mold,
-            photographed_today=any(
-                row["taken_at"][:10] == today.isoformat() and row["refusal"] is None for row in history
-            ),
         )
 
     @staticmethod

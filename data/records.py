@@ -33,7 +33,7 @@ __all__ = [
     "Cells", "Change", "Day", "DayNumbers", "Fate", "GrowthPoint", "KeptGap", "KeptScore", "KeptSuspect",
     "Known", "Look", "LookKind", "NeedsCorners", "NeedsTray", "NewTray", "PhotoId", "PhotoRow", "PhotoState",
     "Pictures", "Refused", "Said", "ScoreId", "SeenSuspect", "Shelf", "Stored", "SuspectId", "TakenFrom",
-    "Tile", "Tray", "TrayId", "TrayType", "Urgency", "fate_of",
+    "Tile", "Tray", "TrayId", "Urgency", "fate_of",
 ]  # fmt: skip
 
 
@@ -55,19 +55,6 @@ class PhotoState(StrEnum):
 
 
 # --- trays
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TrayType:
-    """The measures of one kind of tray, mm."""
-
-    id: int
-    name: str
-    outer_long_mm: float
-    outer_short_mm: float
-    inner_long_mm: float
-    inner_short_mm: float
-    rim_height_mm: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -194,9 +181,7 @@ class Tile:
     thumbnail: Path | None
     coverage: float | None
     growth: tuple[tuple[int, float], ...]  # (day, coverage %), oldest first, one a day
-    open_suspects: int  # of the newest photo
     mold: bool  # a person has said so of this tray
-    photographed_today: bool
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -12,17 +12,16 @@ from PySide6.QtCore import Slot
 from PySide6.QtWidgets import (
     QDialog,
     QFileDialog,
-    QFormLayout,
     QHBoxLayout,
     QLabel,
     QLineEdit,
     QPushButton,
-    QVBoxLayout,
     QWidget,
 )
 
 from data.errors import BookError
-from gui.palette import Space, set_role
+from gui.form import fields, lay_out
+from gui.palette import set_role
 
 __all__ = ["NewBook", "ask_folder", "safe_name"]
 
@@ -76,28 +75,13 @@ class NewBook(QDialog):
         leave = QPushButton(self.tr("Leave"), self)
         leave.clicked.connect(self.reject)
 
-        form = QFormLayout()
-        form.setHorizontalSpacing(Space.L)
-        form.setVerticalSpacing(Space.M)
+        form = fields()
         form.addRow(self.tr("&Name"), self.name)
         across = QHBoxLayout()
         across.addWidget(self.place, 1)
         across.addWidget(choose)
         form.addRow(self.tr("Folder"), across)
-        buttons = QHBoxLayout()
-        buttons.addStretch(1)
-        buttons.addWidget(leave)
-        buttons.addWidget(self.start)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(Space.XL, Space.XL, Space.XL, Space.L)
-        column.setSpacing(Space.L)
-        for part in (title, about):
-            column.addWidget(part)
-        column.addLayout(form)
-        column.addWidget(self.trouble)
-        column.addStretch(1)
-        column.addLayout(buttons)
-        self.setMinimumWidth(self.fontMetrics().averageCharWidth() * 80)
+        lay_out(self, (title, about), form, self.trouble, (leave, self.start), 80)
         self.name.selectAll()
         self._renew()
 

@@ -13,18 +13,16 @@ from PySide6.QtWidgets import (
     QComboBox,
     QDateEdit,
     QDialog,
-    QFormLayout,
-    QHBoxLayout,
     QLabel,
     QLineEdit,
     QPushButton,
-    QVBoxLayout,
     QWidget,
 )
 
 from data.errors import BookError
 from data.records import NewTray
-from gui.palette import Space, set_role
+from gui.form import fields, lay_out
+from gui.palette import set_role
 from gui.traynames import next_code, tag_of
 
 if TYPE_CHECKING:
@@ -69,29 +67,14 @@ class NewTrayDialog(QDialog):
         done = QPushButton(self.tr("Done"), self)
         done.clicked.connect(self.accept)
 
-        form = QFormLayout()
-        form.setHorizontalSpacing(Space.L)
-        form.setVerticalSpacing(Space.M)
-        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        form = fields()
         form.addRow(self.tr("&Code on the tray"), self.code)
         form.addRow(self.tr("C&rop"), self.crop)
         form.addRow(self.tr("&Medium"), self.medium)
         form.addRow(self.tr("&Sown on"), self.sown)
         form.addRow(self.tr("S&helf"), self.shelf)
         form.addRow(self.tr("&Tag number"), self.tag)
-        buttons = QHBoxLayout()
-        buttons.addStretch(1)
-        buttons.addWidget(done)
-        buttons.addWidget(self.add)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(Space.XL, Space.XL, Space.XL, Space.L)
-        column.setSpacing(Space.L)
-        column.addWidget(title)
-        column.addLayout(form)
-        column.addWidget(self.said)
-        column.addStretch(1)
-        column.addLayout(buttons)
-        self.setMinimumWidth(self.fontMetrics().averageCharWidth() * 66)
+        lay_out(self, (title,), form, self.said, (done, self.add), 66)
         self.code.selectAll()
 
     @Slot()

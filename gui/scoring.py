@@ -28,7 +28,7 @@ if TYPE_CHECKING:
 
 __all__ = ["CannotWrite", "Job", "Wish", "jobs_of", "score_all", "scored"]
 
-WORKERS = 2  # measured: with one OpenCV thread each 1.6-1.8 times the photos of one worker; three do fewer
+WORKERS = 2  # measured on two cores: 1.7-1.8 times the photos of one worker; three do no more
 AHEAD = 2  # photos that wait ready for a worker
 OURS = ("_labels.png", "_overlay.jpg")  # never scored as photos where they lie beside them
 

@@ -81,7 +81,6 @@ class Finding:
         float, float, float, float
     ]  # how sharply each side is seen: top, bottom, left, right; 1 is well
     rim: float  # share of the rim seen
-    roughly_mm: float  # from the first guess to the last
     peak: float  # highest chance in the map of the whole photo
 
 
@@ -147,7 +146,6 @@ def search(small: Pixels, focal_35mm: float | None) -> Finding | None:
     ]
     back = inverse(last.matrix)
     apart = [np.linalg.norm(through(back, pose.corners) - CORNERS_MM, axis=1).max() for pose in alone]
-    moved = np.linalg.norm(through(back, start.corners) - CORNERS_MM, axis=1).max()
     return Finding(
         pose=last,
         spread_mm=last.spread_mm,
@@ -155,7 +153,6 @@ def search(small: Pixels, focal_35mm: float | None) -> Finding | None:
         misfit=_misfit(last, points),
         sight=_sight(points),
         rim=float(np.mean([(one.rim > LIKELY).mean() for one in maps])),
-        roughly_mm=float(moved),
         peak=float(chance.max()),
     )
 

@@ -85,7 +85,6 @@ class Fit:
 
     pose: Pose
     misfit: float
-    tag_mm: tuple[float, float, float] | None  # x, y of the tag's mark and its turn, rad
     covariance: Array
     values: Array
 
@@ -182,7 +181,6 @@ def fit_pose(
     return Fit(
         pose=start,
         misfit=misfit,
-        tag_mm=(float(values[-3]), float(values[-2]), float(values[-1])) if tag is not None else None,
         covariance=np.asarray(np.linalg.inv(told / misfit**2 + np.diag(1 / spread**2)), np.float64),
         values=values,
     )

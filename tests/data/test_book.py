@@ -135,7 +135,6 @@ def test_an_unsure_frame_is_kept_but_counts_for_nothing_until_the_corners_are_se
     assert fate.sentence == f"A1: {Reason.UNSURE_FRAME}"
     tile = book.tiles()[0]
     assert (tile.coverage, tile.growth) == (None, ())
-    assert tile.photographed_today
 
 
 def test_corners_by_hand_make_an_unsure_photo_count(book: Book, phone: Path) -> None:
@@ -315,7 +314,7 @@ def test_the_growth_line_has_one_point_a_day_and_the_newest_is_shown(book: Book,
     tile = book.tiles()[0]
 
     assert tile.growth == ((5, 30.0), (6, 45.0), (7, 60.0))
-    assert (tile.day, tile.coverage, tile.photographed_today) == (7, 60.0, True)
+    assert (tile.day, tile.coverage) == (7, 60.0)
 
 
 def test_a_tray_is_compared_with_its_block_mates_only(book: Book, phone: Path) -> None:

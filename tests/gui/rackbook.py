@@ -32,9 +32,7 @@ def a_tile(number: int = 1, **special: Any) -> Tile:
         "thumbnail": None,
         "coverage": 80.0,
         "growth": ((2, 5.0), (4, 40.0), (7, 80.0)),
-        "open_suspects": 0,
         "mold": False,
-        "photographed_today": True,
     }
     return Tile(**(ordinary | special))
 
