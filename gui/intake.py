@@ -13,11 +13,12 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, Qt, Slot
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QFileDialog, QStackedLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QStackedLayout, QVBoxLayout, QWidget
 
 from data.cancel import CancelToken
 from data.errors import BookError
 from data.records import Fate, PhotoId, PhotoRow, Tray, TrayId
+from gui.choosing import ask_folder, ask_photos
 from gui.corners import LONGEST_LIVE, CornerPage
 from gui.cornerview import Quad
 from gui.droparea import DropArea
@@ -166,21 +167,13 @@ class Intake(Screen):
     def choose_photos(self) -> None:
         """Ask for files."""
         if self.book is not None:
-            kinds = self.tr("Photos ({patterns})").format(
-                patterns="*.jpg *.jpeg *.png *.tif *.tiff *.webp *.heic *.heif"
-            )
-            names, _ = QFileDialog.getOpenFileNames(
-                self, self.tr("Choose photos"), str(self._photos_from), kinds
-            )
-            self._bring_chosen([Path(name) for name in names])
+            self._bring_chosen(ask_photos(self, self.tr("Choose photos"), self._photos_from))
 
     @Slot()
     def choose_folder(self) -> None:
         """Ask for a folder."""
-        name = QFileDialog.getExistingDirectory(
-            self, self.tr("Choose a folder with photos"), str(self._photos_from)
-        )
-        self._bring_chosen([Path(name)] if name else [])
+        folder = ask_folder(self, self.tr("Choose a folder with photos"), self._photos_from)
+        self._bring_chosen([folder] if folder else [])
 
     def _bring_chosen(self, paths: Sequence[Path]) -> None:
         """Bring these in; the next question begins where they lay."""
@@ -191,11 +184,9 @@ class Intake(Screen):
     @Slot()
     def choose_watched(self) -> None:
         """Ask for the folder that the phone copies to."""
-        name = QFileDialog.getExistingDirectory(
-            self, self.tr("Choose the folder that your phone copies to"), str(self._photos_from)
-        )
-        if name:
-            self.begin_watch(Path(name))
+        folder = ask_folder(self, self.tr("Choose the folder that your phone copies to"), self._photos_from)
+        if folder:
+            self.begin_watch(folder)
 
     def begin_watch(self, folder: Path) -> None:
         """Bring in what arrives in this folder, now and after the next start."""

@@ -11,7 +11,6 @@ from pathlib import Path
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import (
     QDialog,
-    QFileDialog,
     QHBoxLayout,
     QLabel,
     QLineEdit,
@@ -20,10 +19,11 @@ from PySide6.QtWidgets import (
 )
 
 from data.errors import BookError
+from gui.choosing import ask_folder
 from gui.form import fields, lay_out
 from gui.palette import set_role
 
-__all__ = ["NewBook", "ask_folder", "safe_name"]
+__all__ = ["NewBook", "safe_name"]
 
 NOT_IN_NAMES = '<>:"/\\|?*'
 
@@ -32,12 +32,6 @@ def safe_name(words: str) -> str:
     """A person's words as the name of a folder on any system; empty if nothing is left of them."""
     kept = "".join(c if c.isprintable() and c not in NOT_IN_NAMES else " " for c in words)
     return " ".join(kept.split()).strip(". ")[:80]
-
-
-def ask_folder(parent: QWidget, title: str, start: Path) -> Path | None:
-    """Let a person choose a folder."""
-    chosen = QFileDialog.getExistingDirectory(parent, title, str(start))
-    return Path(chosen) if chosen else None
 
 
 class NewBook(QDialog):

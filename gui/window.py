@@ -25,9 +25,10 @@ from data.book import Book
 from gui.actions import ACTIONS, PLACES
 from gui.bands import Band, TroubleBand
 from gui.bookdesk import BookDesk, is_demo
+from gui.choosing import ask_folder
 from gui.home import Memory, books_folder
 from gui.keysheet import KeySheet
-from gui.newbook import NewBook, ask_folder
+from gui.newbook import NewBook
 from gui.newtray import NewTrayDialog
 from gui.palette import Space, set_role
 from gui.progress import ProgressStrip

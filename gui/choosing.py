@@ -1,0 +1,30 @@
+"""Choosing: the system's own dialogs for photos and folders, so that each question is asked one way.
+
+In    whose question it is, its title, where to begin
+Out   paths; none where the person left
+Not   what is done with them
+"""
+
+from pathlib import Path
+
+from PySide6.QtCore import QCoreApplication
+from PySide6.QtWidgets import QFileDialog, QWidget
+
+from data.originals import SUFFIXES
+
+__all__ = ["ask_folder", "ask_photos"]
+
+
+def ask_photos(parent: QWidget, title: str, start: Path) -> list[Path]:
+    """Let a person choose photos, of the kinds that are read."""
+    kinds = QCoreApplication.translate("Intake", "Photos ({patterns})").format(
+        patterns=" ".join(f"*{suffix}" for suffix in sorted(SUFFIXES))
+    )
+    names, _ = QFileDialog.getOpenFileNames(parent, title, str(start), kinds)
+    return [Path(name) for name in names]
+
+
+def ask_folder(parent: QWidget, title: str, start: Path) -> Path | None:
+    """Let a person choose a folder."""
+    chosen = QFileDialog.getExistingDirectory(parent, title, str(start))
+    return Path(chosen) if chosen else None
