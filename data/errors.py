@@ -13,6 +13,7 @@ from contextlib import contextmanager
 from pathlib import Path
 
 __all__ = [
+    "BookClosed",
     "BookDamaged",
     "BookError",
     "BookExists",
@@ -123,6 +124,12 @@ class BookUnreachable(BookError):
         "the book in {folder} cannot be reached: "
         "look whether the disk or network folder is there, then try again"
     )
+
+
+class BookClosed(BookError):
+    """It was closed while something still wanted to read it."""
+
+    says = "the book in {folder} was closed meanwhile; what was kept in it is safe: open it again"
 
 
 class TagTaken(BookError):

@@ -19,7 +19,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, Self
 
 from data import queries, schema
-from data.errors import BookDamaged, BookExists, BookIsNewer, NotABook, PerhapsABook, in_words
+from data.errors import BookClosed, BookDamaged, BookExists, BookIsNewer, NotABook, PerhapsABook, in_words
 from data.originals import clear_leftovers
 
 if TYPE_CHECKING:
@@ -29,6 +29,7 @@ __all__ = ["BACKUPS_KEPT", "FILE", "Store"]
 
 FILE = "book.sqlite"
 WAIT_MS = 5000  # for another writer
+CLOSE_WAIT_S = 5.0  # for a query of another thread
 BACKUPS_KEPT = 14
 
 
@@ -41,6 +42,10 @@ class _Session:
             f"{path.absolute().as_uri()}?mode=rw", uri=True, isolation_level=None, check_same_thread=False
         )
         self.connection.row_factory = sqlite3.Row
+        self.in_use = (
+            threading.RLock()
+        )  # closing a connection under a running query crashes the process (seen)
+        self.closed = False
         for statement in queries.ON_CONNECTING:
             self.connection.execute(statement.format(wait_ms=wait_ms))
         self._face: Database | None = None
@@ -53,6 +58,13 @@ class _Session:
             self._face = Database(self.connection)
         return self._face
 
+    def close(self) -> None:
+        """Close once nothing runs on it; after `CLOSE_WAIT_S` it is left to the thread that still uses it."""
+        if self.in_use.acquire(timeout=CLOSE_WAIT_S):
+            self.closed = True
+            self.connection.close()
+            self.in_use.release()
+
 
 class Store:
     """One book on the disk. Made by `create` or `open`, never by its constructor."""
@@ -63,6 +75,7 @@ class Store:
         self._mine = threading.local()
         self._all: list[_Session] = []
         self._lock = threading.Lock()
+        self._closed = False
 
     @classmethod
     def create(cls, folder: Path) -> Self:
@@ -76,10 +89,9 @@ class Store:
             path.touch(exist_ok=False)
         store = cls(folder)
         try:
-            with in_words(folder):
-                connection = store._session().connection
-                connection.execute(queries.WRITE_AHEAD)
-                connection.execute(queries.WRITE_APPLICATION.format(number=schema.APPLICATION_ID))
+            with store._using() as session:
+                session.connection.execute(queries.WRITE_AHEAD)
+                session.connection.execute(queries.WRITE_APPLICATION.format(number=schema.APPLICATION_ID))
             store._migrate()
         except BaseException:
             store.close()
@@ -95,8 +107,7 @@ class Store:
             raise NotABook(folder)
         store = cls(folder, wait_ms=wait_ms)
         try:
-            with in_words(folder):
-                store._look_at_it()
+            store._look_at_it()
         except BookDamaged as error:
             store.close()
             if any((folder / "backups").glob("*.sqlite")):
@@ -109,11 +120,12 @@ class Store:
 
     def _look_at_it(self) -> None:
         """Refuse what is no book or a newer one; apply the steps that it lacks, after a backup."""
-        connection = self._session().connection
-        if connection.execute(queries.READ_APPLICATION).fetchone()[0] != schema.APPLICATION_ID:
-            raise NotABook(self.folder)
+        with self._using() as session:
+            number = session.connection.execute(queries.READ_APPLICATION).fetchone()[0]
+            if number != schema.APPLICATION_ID:
+                raise NotABook(self.folder)
+            applied = schema.applied_steps(session.connection)
         known = [step.__name__ for step in schema.STEPS]
-        applied = schema.applied_steps(connection)
         if set(applied) - set(known):
             raise BookIsNewer(self.folder)
         if set(known) - set(applied):
@@ -125,12 +137,12 @@ class Store:
             schema.migrate(db)
 
     def close(self) -> None:
-        """Close the connections of all threads; the book object cannot be used afterwards."""
+        """Close all threads' connections, each once its query is done; later use raises `BookClosed`."""
         with self._lock:
-            for session in self._all:
-                session.connection.close()
-            self._all.clear()
-            self._mine = threading.local()
+            self._closed = True
+            sessions, self._all = self._all, []
+        for session in sessions:
+            session.close()
 
     def __enter__(self) -> Self:
         return self
@@ -140,20 +152,31 @@ class Store:
 
     # --- reading and writing
 
+    @contextmanager
+    def _using(self) -> Iterator[_Session]:
+        """This thread's session, which nobody closes meanwhile; the world's errors as `BookError`."""
+        with in_words(self.folder):
+            session = self._session()
+            with session.in_use:
+                if session.closed:
+                    raise BookClosed(self.folder)
+                yield session
+
     def _session(self) -> _Session:
         session: _Session | None = getattr(self._mine, "session", None)
         if session is None:
-            with in_words(self.folder):
-                session = _Session(self.folder / FILE, self._wait_ms)
             with self._lock:
+                if self._closed:
+                    raise BookClosed(self.folder)
+                session = _Session(self.folder / FILE, self._wait_ms)
                 self._all.append(session)
             self._mine.session = session
         return session
 
     def _rows(self, query: str, **values: Any) -> list[sqlite3.Row]:
         """All answers to a named query."""
-        with in_words(self.folder):
-            return self._session().connection.execute(query, values).fetchall()
+        with self._using() as session:
+            return session.connection.execute(query, values).fetchall()
 
     def _row(self, query: str, **values: Any) -> sqlite3.Row | None:
         """The first answer to a named query, if there is one."""
@@ -163,9 +186,8 @@ class Store:
     @contextmanager
     def writing(self) -> Iterator["Database"]:
         """Everything inside is kept together, or nothing is; blocks may nest."""
-        session = self._session()
-        connection = session.connection
-        with in_words(self.folder):
+        with self._using() as session:
+            connection = session.connection
             if connection.in_transaction:
                 with session.face.atomic():
                     yield session.face
@@ -226,8 +248,8 @@ class Store:
         target.parent.mkdir(parents=True, exist_ok=True)
         part = target.with_suffix(".part")
         try:
-            with contextlib.closing(sqlite3.connect(part)) as copy:
-                self._session().connection.backup(copy)
+            with contextlib.closing(sqlite3.connect(part)) as copy, self._using() as session:
+                session.connection.backup(copy)
                 if copy.execute(queries.QUICK_CHECK).fetchone()[0] != "ok":
                     raise BookDamaged(self.folder)
             os.replace(part, target)
@@ -238,7 +260,7 @@ class Store:
     def is_whole(self) -> bool:
         """Whether SQLite finds the whole file in order. Slow: 0.1 s for 50 MB."""
         try:
-            with in_words(self.folder):
-                return bool(self._session().connection.execute(queries.QUICK_CHECK).fetchone()[0] == "ok")
+            with self._using() as session:
+                return bool(session.connection.execute(queries.QUICK_CHECK).fetchone()[0] == "ok")
         except BookDamaged:
             return False

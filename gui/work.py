@@ -72,6 +72,9 @@ class Job(QObject):
         except Cancelled:
             return "cancelled", None
         except Exception as error:  # everything, or the person waits for ever
+            if self.token.is_set:  # whoever stopped it may have closed the book under it
+                log.info("stopped: %s (%s)", self.words or self._task, error)
+                return "cancelled", None
             log.exception("background work failed: %s", self.words or self._task)
             return "failed", error
 

@@ -19,6 +19,7 @@ import pytest
 
 from data.book import Book
 from data.errors import (
+    BookClosed,
     BookDamaged,
     BookError,
     BookExists,
@@ -376,3 +377,60 @@ def test_what_a_window_writes_itself_is_no_news_to_it(book: Book) -> None:
     book.set_setting("watched folder", "/phone")
 
     assert not book.written_elsewhere()
+
+
+# --- closing
+
+
+READ_WHILE_CLOSING = """
+import sys, threading
+from pathlib import Path
+from data.book import Book
+from data.errors import BookClosed
+
+for _ in range(40):
+    book = Book.open(Path(sys.argv[1]))
+    begun = threading.Barrier(4)
+
+    def read() -> None:
+        book.tiles()
+        begun.wait()
+        try:
+            while True:
+                book.tiles()
+        except BookClosed:
+            pass
+
+    readers = [threading.Thread(target=read) for _ in range(3)]
+    for reader in readers:
+        reader.start()
+    begun.wait()
+    book.close()
+    for reader in readers:
+        reader.join()
+"""
+
+
+def test_a_book_closed_while_other_threads_read_it_ends_their_reading_and_never_the_program(
+    book: Book, phone: Path
+) -> None:
+    bring(book, a_note(phone, tag=10))
+    book.close()
+
+    ended = subprocess.run(
+        [sys.executable, "-c", READ_WHILE_CLOSING, str(book.folder)],
+        cwd=Path(__file__).parents[2],
+        capture_output=True,
+        text=True,
+        timeout=60,
+        check=False,
+    )
+
+    assert (ended.returncode, ended.stderr) == (0, "")
+
+
+def test_a_closed_book_says_so(book: Book) -> None:
+    book.close()
+
+    with pytest.raises(BookClosed, match="was closed"):
+        book.tiles()

@@ -44,9 +44,10 @@ def memory(tmp_path: Path) -> Memory:
 
 
 @pytest.fixture
-def rack_book(tmp_path: Path) -> Iterator[Book]:
+def rack_book(tmp_path: Path, work: Work) -> Iterator[Book]:
     with a_rack_book(tmp_path / "rack") as book:
         yield book
+        work.stop_all()  # as the program does before it closes a book
 
 
 @pytest.fixture
