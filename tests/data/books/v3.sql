@@ -7,7 +7,7 @@ CREATE TABLE "_sqlite_migrations" (
 );
 INSERT INTO "_sqlite_migrations" VALUES(1,'book','m001_first_tables','2026-11-25 15:29:15.887305+00:00');
 INSERT INTO "_sqlite_migrations" VALUES(2,'book','m002_doubt_of_coverage','2026-11-25 17:01:35.500908+00:00');
-INSERT INTO "_sqlite_migrations" VALUES(3,'book','m003_book_and_trial','2026-11-25 17:39:33.441694+00:00');
+INSERT INTO "_sqlite_migrations" VALUES(3,'book','m003_book_and_trial','2026-11-25 17:44:08.978736+00:00');
 CREATE TABLE bench_test (
         id INTEGER PRIMARY KEY,
         kind TEXT NOT NULL CHECK (kind IN ('wetting', 'cooling', 'breakdown')),
@@ -209,7 +209,7 @@ CREATE TABLE reading (
     , log_file INTEGER REFERENCES log_file (id), bench_test INTEGER REFERENCES bench_test (id)) STRICT
     ;
 INSERT INTO "reading" VALUES(1,1,NULL,'weight',812.0,'g','2026-03-08T07:00:00','person','',NULL,NULL);
-INSERT INTO "reading" VALUES(2,NULL,'1','air_temperature',20.5,'C','2026-03-08T07:00:00','log','',1,NULL);
+INSERT INTO "reading" VALUES(2,NULL,'1','air temperature',20.5,'C','2026-03-08T07:00:00','log','',1,NULL);
 INSERT INTO "reading" VALUES(3,NULL,NULL,'weight',640.0,'g','2026-03-02T08:00:00','person','',NULL,1);
 CREATE TABLE score (
         id INTEGER PRIMARY KEY,
