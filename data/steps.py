@@ -315,6 +315,7 @@ BOOK_AND_TRIAL = (
         since TEXT NOT NULL,
         answer TEXT NOT NULL CHECK (answer IN ('seen', 'tomorrow')),
         urgency INTEGER NOT NULL,
+        size REAL,
         answered_on TEXT NOT NULL
     ) STRICT
     """,
@@ -334,6 +335,12 @@ BOOK_AND_TRIAL = (
         UNIQUE (tray, what, since)
     ) STRICT
     """,
+    "CREATE INDEX look_entry_open ON look_entry (tray, what) WHERE gone_on IS NULL",
+    # earlier trays of a crop, to hold a new one against
+    "CREATE INDEX tray_of_crop ON tray (crop, sown_at)",
+    # the time that the file carries, and what the camera said before its clock was mended
+    "ALTER TABLE photo ADD COLUMN file_at TEXT",
+    "ALTER TABLE photo ADD COLUMN clock_at TEXT",
     # a trial: every plan that was kept, every draw that was made, every round of scoring by eye
     """
     CREATE TABLE plan (

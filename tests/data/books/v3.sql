@@ -7,7 +7,7 @@ CREATE TABLE "_sqlite_migrations" (
 );
 INSERT INTO "_sqlite_migrations" VALUES(1,'book','m001_first_tables','2026-11-25 15:29:15.887305+00:00');
 INSERT INTO "_sqlite_migrations" VALUES(2,'book','m002_doubt_of_coverage','2026-11-25 17:01:35.500908+00:00');
-INSERT INTO "_sqlite_migrations" VALUES(3,'book','m003_book_and_trial','2026-11-25 17:44:08.978736+00:00');
+INSERT INTO "_sqlite_migrations" VALUES(3,'book','m003_book_and_trial','2026-11-25 17:46:20.607190+00:00');
 CREATE TABLE bench_test (
         id INTEGER PRIMARY KEY,
         kind TEXT NOT NULL CHECK (kind IN ('wetting', 'cooling', 'breakdown')),
@@ -117,10 +117,11 @@ CREATE TABLE look_answer (
         since TEXT NOT NULL,
         answer TEXT NOT NULL CHECK (answer IN ('seen', 'tomorrow')),
         urgency INTEGER NOT NULL,
+        size REAL,
         answered_on TEXT NOT NULL
     ) STRICT
     ;
-INSERT INTO "look_answer" VALUES(1,1,'lags behind','2026-03-07','tomorrow',1,'2026-03-08');
+INSERT INTO "look_answer" VALUES(1,1,'lags behind','2026-03-07','tomorrow',1,NULL,'2026-03-08');
 CREATE TABLE look_entry (
         id INTEGER PRIMARY KEY,
         tray INTEGER NOT NULL REFERENCES tray (id),
@@ -182,11 +183,11 @@ CREATE TABLE photo (
         needs_corners INTEGER NOT NULL DEFAULT 0 CHECK (needs_corners IN (0, 1)),
         refusal TEXT,
         left_out_at TEXT
-    ) STRICT
+    , file_at TEXT, clock_at TEXT) STRICT
     ;
-INSERT INTO "photo" VALUES(1,'76b57a562060ad341c6bd7543f4ff83b58f7d4a54d0794416a9f169e3c9158ed','1.jpg','.jpg',1,'2026-11-25T15:29:15','2026-03-08T12:00:00','camera',10,1,'tag',0,NULL,NULL);
-INSERT INTO "photo" VALUES(2,'44e12ebea10883006e27c62ca3199edca93891e47d964562da251ad4bd08cd71','2.jpg','.jpg',1,'2026-11-25T15:29:15','2026-03-08T12:00:00','camera',11,2,'tag',0,'BLURRED',NULL);
-INSERT INTO "photo" VALUES(3,'dff55c4c557896d34a195e55285d7f30f095e5c6c1aeba453c676599e7a40df7','3.jpg','.jpg',1,'2026-11-25T15:29:15','2026-03-08T12:00:00','camera',NULL,NULL,NULL,1,NULL,NULL);
+INSERT INTO "photo" VALUES(1,'76b57a562060ad341c6bd7543f4ff83b58f7d4a54d0794416a9f169e3c9158ed','1.jpg','.jpg',1,'2026-11-25T15:29:15','2026-03-08T12:00:00','camera',10,1,'tag',0,NULL,NULL,NULL,NULL);
+INSERT INTO "photo" VALUES(2,'44e12ebea10883006e27c62ca3199edca93891e47d964562da251ad4bd08cd71','2.jpg','.jpg',1,'2026-11-25T15:29:15','2026-03-08T12:00:00','camera',11,2,'tag',0,'BLURRED',NULL,NULL,NULL);
+INSERT INTO "photo" VALUES(3,'dff55c4c557896d34a195e55285d7f30f095e5c6c1aeba453c676599e7a40df7','3.jpg','.jpg',1,'2026-11-25T15:29:15','2026-03-08T12:00:00','camera',NULL,NULL,NULL,1,NULL,NULL,NULL,NULL);
 CREATE TABLE plan (
         id INTEGER PRIMARY KEY,
         trial INTEGER NOT NULL REFERENCES trial (id),
@@ -338,6 +339,8 @@ CREATE UNIQUE INDEX reading_logged ON reading (coalesce(tray, 0), coalesce(shelf
     WHERE log_file IS NOT NULL
     ;
 CREATE INDEX look_answer_of_tray ON look_answer (tray, what);
+CREATE INDEX look_entry_open ON look_entry (tray, what) WHERE gone_on IS NULL;
+CREATE INDEX tray_of_crop ON tray (crop, sown_at);
 CREATE INDEX plan_of_trial ON plan (trial, kept_at);
 CREATE INDEX draw_of_plan ON draw (plan, drawn_at);
 CREATE INDEX eye_score_of_round ON eye_score (round, place);
