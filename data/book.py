@@ -1,39 +1,30 @@
 """Book: the trial book of a grower, kept in one folder.
 
-In    photos that were scored, a person's decisions, trays
+In    photos that were scored, and a person's decisions on them
 Out   the same, kept; each decision of a person can be taken back
-Not   questions (`reader.py`), files and transactions (`store.py`), running many photos (`intake.py`)
+Not   trays (`traybook.py`), readings and events (`daybook.py`), undo (`changes.py`), questions (`reader.py`),
+      files and transactions (`store.py`), running many photos (`intake.py`)
 
 A photo and its score are kept in one transaction, after the original has been copied under its digest: what
 the book names is on the disk. A photo is known by its bytes; bringing it in again does nothing.
 """
 
 import sqlite3
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import datetime, time, timedelta
 from pathlib import Path
 from typing import Any
 
 from data import queries
-from data.errors import CannotUndo, TagTaken, in_words
-from data.journal import Recorder, apply_images
+from data.daybook import DayBook
+from data.errors import in_words
+from data.journal import Recorder
 from data.judged import Judged
 from data.originals import Altered, copy_original, original_path, put, safe_suffix
-from data.reader import Reader
-from data.records import (
-    Fate,
-    NewTray,
-    PhotoId,
-    Refused,
-    Said,
-    SuspectId,
-    TakenFrom,
-    TrayId,
-    fate_of,
-)
+from data.records import Fate, PhotoId, Refused, Said, SuspectId, TakenFrom, TrayId, fate_of
 from data.rows import time_text
 from data.scorerows import score_row, suspect_rows
-from data.sowing import TagOnTray, sow
+from data.traybook import TrayBook
 from vision.reason import Reason
 
 __all__ = ["Book"]
@@ -43,7 +34,7 @@ EARLIEST = datetime(2000, 1, 1)  # a camera that says less has lost its clock
 CLOCK_SLACK = timedelta(days=1)  # time zones
 
 
-class Book(Reader):
+class Book(TrayBook, DayBook):
     """A trial book: `Book.create(folder)` or `Book.open(folder)`; use it from any thread, `close` it once."""
 
     # --- photos
@@ -210,100 +201,6 @@ class Book(Reader):
         row = self.photo(photo_id)
         values = {"left_out_at": time_text(datetime.now())}
         self._change(f"{row.name} left out", lambda recorder: recorder.update("photo", photo_id, values))
-
-    # --- trays
-
-    def add_tray(self, new: NewTray) -> TrayId:
-        """Add one tray; raises `TagTaken` where its tag is on a tray that still grows."""
-        return self.add_trays([new])[0]
-
-    def add_trays(self, new: Iterable[NewTray]) -> tuple[TrayId, ...]:
-        """Add trays, all or none, as one step of undo."""
-        trays = tuple(new)
-        ids: list[TrayId] = []
-
-        def change(recorder: Recorder) -> None:
-            with self.writing() as db:
-                for tray in trays:
-                    try:
-                        ids.append(sow(db, recorder, tray, self._position(tray)))
-                    except TagOnTray as error:
-                        raise TagTaken(self.folder, tag=tray.tag_number) from error
-
-        text = f"tray {trays[0].code} added" if len(trays) == 1 else f"{len(trays)} trays added"
-        self._change(text, change)
-        return tuple(ids)
-
-    def _position(self, new: NewTray) -> int:
-        """Its own, or the first place after the last growing tray of the shelf."""
-        if new.position is not None:
-            return new.position
-        last = self._row(queries.LAST_POSITION, shelf=new.shelf)
-        return 1 + ((last[0] or 0) if last else 0)
-
-    def finish_tray(self, tray_id: TrayId, at: datetime) -> None:
-        """Say that a tray was harvested or thrown away; its tag is free again."""
-        values = {"done_at": time_text(at)}
-        text = f"{self.tray(tray_id).code} marked as done"
-        self._change(text, lambda recorder: recorder.update("tray", tray_id, values))
-
-    # --- undo
-
-    def _change(self, text: str, change: Callable[[Recorder], None]) -> None:
-        """Do what a person wants, in one transaction with the note how to take it back."""
-        with self.writing() as db:
-            recorder = Recorder(db)
-            change(recorder)
-            if recorder.is_empty:
-                return
-            for row in self._rows(queries.UNDONE_CHANGES):  # a new change ends what could be done again
-                db.table("change").delete(row["id"])
-            made_at = time_text(datetime.now())
-            db.table("change").insert({"made_at": made_at, "text": text, "images": recorder.text})
-
-    def undo(self) -> str | None:
-        """Take back the last change of a person; returns its text, or None where there is none.
-
-        Raises
-        ------
-        CannotUndo
-            If something kept later rests on it; nothing is changed then.
-        """
-        return self._turn(queries.CHANGE_TO_UNDO, forward=False)
-
-    def redo(self) -> str | None:
-        """Do again what `undo` took back; returns its text, or None where there is nothing."""
-        return self._turn(queries.CHANGE_TO_REDO, forward=True)
-
-    def _turn(self, query: str, *, forward: bool) -> str | None:
-        text: str | None = None
-        try:
-            with self.writing() as db:
-                row = self._row(query)
-                if row is None:
-                    return None
-                text = str(row["text"])
-                db.execute(queries.LATE_FOREIGN_KEYS)
-                apply_images(db, row["images"], forward=forward)
-                db.table("change").update(row["id"], {"undone": 0 if forward else 1})
-        except sqlite3.IntegrityError as error:
-            raise CannotUndo(self.folder, change=text) from error
-        return text
-
-    def forget_changes(self) -> None:
-        """Let what was done so far stand for good; nothing of it can be taken back any more."""
-        with self.writing() as db:
-            db.table("change").delete_where()
-
-    def undo_text(self) -> str | None:
-        """What `undo` would take back ("mold on A5"), or None."""
-        change = self.to_undo()
-        return None if change is None else change.text
-
-    def redo_text(self) -> str | None:
-        """What `redo` would do again, or None."""
-        change = self.to_redo()
-        return None if change is None else change.text
 
 
 def _said_near(suspect: Mapping[str, Any], said: Iterable[sqlite3.Row]) -> dict[str, Any]:

@@ -23,9 +23,12 @@ __all__ = [
     "BookUnreachable",
     "CannotUndo",
     "DiskFull",
+    "ImpossibleReading",
     "NotABook",
     "PerhapsABook",
+    "ReasonWanted",
     "TagTaken",
+    "TagsUsedUp",
     "in_words",
 ]
 
@@ -138,6 +141,28 @@ class TagTaken(BookError):
     says = (
         "tag {tag} is on a tray that still grows: "
         "give the new tray another tag, or mark that tray as done first"
+    )
+
+
+class ImpossibleReading(BookError):
+    """A number that a kind of reading cannot have."""
+
+    says = "nothing was kept, since a number cannot be right: {why}"
+
+
+class ReasonWanted(BookError):
+    """A kept plan or drawing is changed only with a reason beside it."""
+
+    says = (
+        '"{what}" was kept before, and nothing was changed: say why it is changed, the reason is kept with it'
+    )
+
+
+class TagsUsedUp(BookError):
+    """There are fewer free tags than trays."""
+
+    says = (
+        "there are not enough free tags (10 to 586) for these trays: mark trays as done, or plan fewer trays"
     )
 
 

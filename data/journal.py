@@ -10,8 +10,10 @@ others alone.
 """
 
 import json
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING, Any
+
+from data import queries
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
@@ -34,6 +36,17 @@ class Recorder:
         assert isinstance(row_id, int)
         self._images.append({"table": table, "id": row_id, "before": None, "after": self._row(table, row_id)})
         return row_id
+
+    def insert_many(self, table: str, rows: Sequence[Values]) -> None:
+        """Insert many rows of the same columns, kept as one image: a logger's file has thousands."""
+        if not rows:
+            return
+        found = self._db.execute(queries.LAST_ID[table]).fetchone()[0]
+        first = 1 + (found or 0)
+        columns = ["id", *rows[0]]
+        listed = [[first + n, *(row[name] for name in rows[0])] for n, row in enumerate(rows)]
+        self._images.append({"table": table, "columns": columns, "rows": listed})
+        self._db.table(table).insert_all(dict(zip(columns, row, strict=True)) for row in listed)
 
     def update(self, table: str, row_id: int, values: Values) -> None:
         """Set columns of a row."""
@@ -68,6 +81,9 @@ def apply_images(db: "Database", images: str, *, forward: bool) -> None:
     """Do a change again (`forward`) or take it back, last image first."""
     recorded = json.loads(images, object_hook=_hex_as_bytes)
     for image in recorded if forward else reversed(recorded):
+        if "rows" in image:
+            _apply_many(db, image, forward=forward)
+            continue
         wanted, stands = (image["after"], image["before"]) if forward else (image["before"], image["after"])
         table = db.table(image["table"])
         if wanted is None:
@@ -76,6 +92,14 @@ def apply_images(db: "Database", images: str, *, forward: bool) -> None:
             table.insert(wanted)
         else:
             table.update(image["id"], wanted)
+
+
+def _apply_many(db: "Database", image: Values, *, forward: bool) -> None:
+    table, rows = db.table(image["table"]), image["rows"]
+    if forward:
+        table.insert_all(dict(zip(image["columns"], row, strict=True)) for row in rows)
+    else:
+        table.delete_where("id BETWEEN ? AND ?", [rows[0][0], rows[-1][0]])
 
 
 def _bytes_as_hex(value: object) -> dict[str, str]:

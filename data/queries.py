@@ -12,18 +12,38 @@ SQLite to the order written: from the growing trays to their photos, never the o
 __all__ = [
     "CHANGE_TO_REDO",
     "CHANGE_TO_UNDO",
+    "CROP",
     "CROP_NAMES",
     "DAYS_OF_TRAY",
+    "ENDS_OF_TRAY",
+    "EVENT",
+    "EVENTS_OF_GROWING",
+    "EVENTS_OF_SHELF",
+    "EVENTS_OF_TRAY",
     "GROWTH",
+    "LAST_ID",
+    "LAST_OF_KIND",
     "LAST_POSITION",
+    "LOGGED",
+    "LOG_FILE",
+    "MEDIA_ALL",
+    "MEDIUM",
     "MEDIUM_NAMES",
     "MOLD_SAID",
+    "NAMED",
     "NEWEST_PHOTOS",
+    "NEWEST_TRAY",
     "PEERS",
     "PHOTO",
     "PHOTOS",
     "PHOTOS_OF_DAY",
     "PHOTO_BY_DIGEST",
+    "READING",
+    "READINGS_ALL",
+    "READINGS_OF_GROWING",
+    "READINGS_OF_SHELF",
+    "READINGS_OF_TEST",
+    "READINGS_OF_TRAY",
     "SCORES_OF_PHOTO",
     "SETTING",
     "SUSPECT",
@@ -31,9 +51,13 @@ __all__ = [
     "SUSPECTS_OF_SCORE",
     "TRAY",
     "TRAYS_ALL",
+    "TRAYS_ENDED",
     "TRAYS_GROWING",
     "TRAYS_GROWN_ON",
     "TRAYS_UNDER_TAG",
+    "TRAY_TYPE",
+    "TRAY_TYPES",
+    "TRUSTED",
     "UNDONE_CHANGES",
 ]
 
@@ -43,7 +67,7 @@ TRAY_COLUMNS = """
     SELECT t.id, t.code, c.name AS crop, m.name AS medium, t.sown_at, t.done_at, t.tag_number, t.shelf,
            t.position, r.name AS trial, b.name AS block, y.name AS tray_type, l.name AS seed_lot, t.seating,
            t.sowing_rate_g, t.soak_hours, t.blackout_from, t.blackout_to, t.stacked, t.watering, t.feed,
-           t.heat_mat, t.light, t.note
+           t.heat_mat, t.light, t.note, t.ended, t.ended_why
       FROM tray t
       JOIN crop c ON c.id = t.crop
       JOIN medium m ON m.id = t.medium
@@ -68,9 +92,70 @@ TRAYS_GROWN_ON = """
      WHERE date(sown_at) <= :day AND (done_at IS NULL OR date(done_at) >= :day)
      ORDER BY shelf, position, id
 """
+TRAYS_ENDED = TRAY_COLUMNS + " WHERE t.done_at IS NOT NULL ORDER BY t.done_at DESC, t.id DESC"
+LAST_OF_KIND = (
+    TRAY_COLUMNS + " WHERE c.name = :crop AND m.name = :medium ORDER BY t.sown_at DESC, t.id DESC LIMIT 1"
+)
+NEWEST_TRAY = "SELECT code FROM tray ORDER BY sown_at DESC, id DESC LIMIT 1"
 LAST_POSITION = "SELECT max(position) FROM tray WHERE shelf = :shelf AND done_at IS NULL"
 CROP_NAMES = "SELECT name FROM crop ORDER BY name"
 MEDIUM_NAMES = "SELECT name FROM medium ORDER BY name"
+
+# --- what trays are made of
+
+CROP = "SELECT * FROM crop WHERE name = :name"
+MEDIUM = "SELECT * FROM medium WHERE name = :name"
+MEDIA_ALL = "SELECT * FROM medium ORDER BY name"
+TRUSTED = "SELECT * FROM medium WHERE trusted = 1 LIMIT 1"
+TRAY_TYPE = "SELECT * FROM tray_type WHERE name = :name"
+TRAY_TYPES = "SELECT * FROM tray_type ORDER BY id"
+NAMED = {"crop": CROP, "medium": MEDIUM, "tray_type": TRAY_TYPE}
+
+# --- readings and events
+
+READING_COLUMNS = """
+    SELECT r.id, r.tray, r.shelf, r.bench_test, r.kind, r.value, r.taken_at, r.source, r.note
+      FROM reading r
+"""
+READING = READING_COLUMNS + " WHERE r.id = :reading"
+ASKED_READINGS = """
+       AND (:kind IS NULL OR r.kind = :kind) AND r.taken_at >= :since AND r.taken_at <= :until
+     ORDER BY r.taken_at, r.id
+"""
+READINGS_OF_TRAY = READING_COLUMNS + " WHERE r.tray = :tray" + ASKED_READINGS
+READINGS_OF_SHELF = READING_COLUMNS + " WHERE r.shelf = :shelf AND r.tray IS NULL" + ASKED_READINGS
+READINGS_OF_TEST = READING_COLUMNS + " WHERE r.bench_test = :bench_test" + ASKED_READINGS
+READINGS_ALL = READING_COLUMNS + " WHERE 1 = 1" + ASKED_READINGS
+READINGS_OF_GROWING = """
+    SELECT r.id, r.tray, r.shelf, r.bench_test, r.kind, r.value, r.taken_at, r.source, r.note
+      FROM tray t
+      CROSS JOIN reading r ON r.tray = t.id AND (:kind IS NULL OR r.kind = :kind)
+     WHERE t.done_at IS NULL
+     ORDER BY t.id, r.taken_at, r.id
+"""
+LOG_FILE = "SELECT id FROM log_file WHERE digest = :digest"
+LOGGED = """
+    SELECT tray, shelf, kind, taken_at
+      FROM reading
+     WHERE log_file IS NOT NULL AND taken_at >= :begin AND taken_at <= :end
+"""
+EVENT_COLUMNS = "SELECT e.id, e.tray, e.shelf, e.kind, e.at, e.note FROM event e"
+EVENTS_OF_TRAY = EVENT_COLUMNS + " WHERE e.tray = :tray ORDER BY e.at, e.id"
+EVENTS_OF_SHELF = EVENT_COLUMNS + " WHERE e.shelf = :shelf AND e.tray IS NULL ORDER BY e.at, e.id"
+EVENTS_OF_GROWING = """
+    SELECT e.id, e.tray, e.shelf, e.kind, e.at, e.note
+      FROM tray t
+      CROSS JOIN event e ON e.tray = t.id
+     WHERE t.done_at IS NULL
+     ORDER BY t.id, e.at, e.id
+"""
+EVENT = """
+    SELECT e.id, e.tray, e.shelf, e.kind, e.at, e.note, t.code, t.ended
+      FROM event e
+      LEFT JOIN tray t ON t.id = e.tray
+     WHERE e.id = :event
+"""
+ENDS_OF_TRAY = "SELECT id FROM event WHERE tray = :tray AND kind IN ('cut', 'thrown away')"
 
 # --- the Bench: only growing trays
 
@@ -170,6 +255,7 @@ SUSPECT = """
 SETTING = "SELECT value FROM setting WHERE name = :name"
 CHANGE_TO_UNDO = "SELECT id, text, made_at, images FROM change WHERE undone = 0 ORDER BY id DESC LIMIT 1"
 CHANGE_TO_REDO = "SELECT id, text, made_at, images FROM change WHERE undone = 1 ORDER BY id LIMIT 1"
+LAST_ID = {"reading": "SELECT max(id) FROM reading"}
 UNDONE_CHANGES = "SELECT id FROM change WHERE undone = 1"
 
 # --- the file itself

@@ -30,7 +30,7 @@ from data.numbers import (
 from vision.reason import Reason
 
 __all__ = [
-    "Cells", "Change", "Day", "DayNumbers", "Fate", "GrowthPoint", "KeptGap", "KeptScore", "KeptSuspect",
+    "Cells", "Change", "Day", "DayNumbers", "EarlierDay", "Fate", "GrowthPoint", "KeptGap", "KeptScore", "KeptSuspect",
     "Known", "Look", "LookKind", "NeedsCorners", "NeedsTray", "NewTray", "PhotoId", "PhotoRow", "PhotoState",
     "Pictures", "Refused", "Said", "ScoreId", "SeenSuspect", "Shelf", "Stored", "SuspectId", "TakenFrom",
     "Tile", "Tray", "TrayId", "Urgency", "fate_of",
@@ -113,6 +113,8 @@ class Tray:
     heat_mat: bool | None
     light: str | None
     note: str
+    ended: str | None = None  # "cut" or "thrown away"; None while it grows, or where nobody said
+    ended_why: str = ""
 
     def day(self, at: date) -> int:
         """Whole days since sowing by the rack's calendar; the day of sowing is 0."""
@@ -199,6 +201,21 @@ class DayNumbers:
     uniformity: float | None
     edge_deficit: float | None
     gap_share: float | None
+    lightness: float | None = None
+    dark_green: float | None = None
+    corrected: bool = False  # colours set right by a patch, so that days can be compared
+    cells: bytes = b""  # packed: `places.cells_in`
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EarlierDay:
+    """One day of an earlier tray of a crop, to hold a new one against."""
+
+    crop: str
+    day: int  # days since sowing
+    method: str
+    coverage: float
+    bare: float | None = None  # share of cells that are nearly bare, %
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -15,7 +15,7 @@ from data.rows import time_text
 if TYPE_CHECKING:
     from sqlite_utils import Database
 
-__all__ = ["TagOnTray", "sow"]
+__all__ = ["TagOnTray", "change_tray", "sow"]
 
 SAME = (
     "code", "seating", "sowing_rate_g", "soak_hours", "watering", "feed", "shelf", "light", "tag_number",
@@ -27,13 +27,32 @@ class TagOnTray(Exception):  # noqa: N818 (told to the grower as `TagTaken`)
     """The tag is on a tray that still grows."""
 
 
+def change_tray(db: "Database", recorder: Recorder, tray_id: TrayId, new: NewTray, position: int) -> None:
+    """Give a tray other conditions; raises `TagOnTray`."""
+    try:
+        recorder.update("tray", tray_id, _row_of(db, recorder, new, position))
+    except sqlite3.IntegrityError as error:
+        raise _meaning(error) from error
+
+
 def sow(db: "Database", recorder: Recorder, new: NewTray, position: int) -> TrayId:
     """Add the row of a tray at its place on the shelf; raises `TagOnTray`."""
+    try:
+        return TrayId(recorder.insert("tray", _row_of(db, recorder, new, position)))
+    except sqlite3.IntegrityError as error:
+        raise _meaning(error) from error
+
+
+def _meaning(error: sqlite3.IntegrityError) -> Exception:
+    return TagOnTray() if "UNIQUE" in str(error) and "tag_number" in str(error) else error
+
+
+def _row_of(db: "Database", recorder: Recorder, new: NewTray, position: int) -> dict[str, Any]:
     crop = _named(db, recorder, "crop", new.crop)
     trial = None if new.trial is None else _named(db, recorder, "trial", new.trial)
     block = None if new.block is None else _named(db, recorder, "block", new.block, trial=trial)
     lot = None if new.seed_lot is None else _named(db, recorder, "seed_lot", new.seed_lot, crop=crop)
-    values = {
+    return {
         "trial": trial,
         "block": block,
         "crop": crop,
@@ -46,13 +65,8 @@ def sow(db: "Database", recorder: Recorder, new: NewTray, position: int) -> Tray
         "stacked": None if new.stacked is None else int(new.stacked),
         "heat_mat": None if new.heat_mat is None else int(new.heat_mat),
         "position": position,
+        **{name: getattr(new, name) for name in SAME},
     }
-    try:
-        return TrayId(recorder.insert("tray", values | {name: getattr(new, name) for name in SAME}))
-    except sqlite3.IntegrityError as error:
-        if "UNIQUE" in str(error) and "tag_number" in str(error):
-            raise TagOnTray from error
-        raise
 
 
 def _named(db: "Database", recorder: Recorder, table: str, name: str, **more: Any) -> int:

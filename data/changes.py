@@ -1,0 +1,78 @@
+"""Changes: every decision of a person, with the way back.
+
+In    a short text and a function that makes the change through a `Recorder`
+Out   the change, kept in one transaction with its images; `undo` and `redo`, today and tomorrow
+Not   what is changed (`book.py` and its neighbours), the images (`journal.py`)
+"""
+
+import sqlite3
+from collections.abc import Callable
+from datetime import datetime
+
+from data import queries
+from data.errors import CannotUndo
+from data.journal import Recorder, apply_images
+from data.reader import Reader
+from data.rows import time_text
+
+__all__ = ["Changes"]
+
+
+class Changes(Reader):
+    """A book whose changes can be taken back."""
+
+    def _change(self, text: str, change: Callable[[Recorder], None]) -> None:
+        """Do what a person wants, in one transaction with the note how to take it back."""
+        with self.writing() as db:
+            recorder = Recorder(db)
+            change(recorder)
+            if recorder.is_empty:
+                return
+            for row in self._rows(queries.UNDONE_CHANGES):  # a new change ends what could be done again
+                db.table("change").delete(row["id"])
+            made_at = time_text(datetime.now())
+            db.table("change").insert({"made_at": made_at, "text": text, "images": recorder.text})
+
+    def undo(self) -> str | None:
+        """Take back the last change of a person; returns its text, or None where there is none.
+
+        Raises
+        ------
+        CannotUndo
+            If something kept later rests on it; nothing is changed then.
+        """
+        return self._turn(queries.CHANGE_TO_UNDO, forward=False)
+
+    def redo(self) -> str | None:
+        """Do again what `undo` took back; returns its text, or None where there is nothing."""
+        return self._turn(queries.CHANGE_TO_REDO, forward=True)
+
+    def _turn(self, query: str, *, forward: bool) -> str | None:
+        text: str | None = None
+        try:
+            with self.writing() as db:
+                row = self._row(query)
+                if row is None:
+                    return None
+                text = str(row["text"])
+                db.execute(queries.LATE_FOREIGN_KEYS)
+                apply_images(db, row["images"], forward=forward)
+                db.table("change").update(row["id"], {"undone": 0 if forward else 1})
+        except sqlite3.IntegrityError as error:
+            raise CannotUndo(self.folder, change=text) from error
+        return text
+
+    def forget_changes(self) -> None:
+        """Let what was done so far stand for good; nothing of it can be taken back any more."""
+        with self.writing() as db:
+            db.table("change").delete_where()
+
+    def undo_text(self) -> str | None:
+        """What `undo` would take back ("mold on A5"), or None."""
+        change = self.to_undo()
+        return None if change is None else change.text
+
+    def redo_text(self) -> str | None:
+        """What `redo` would do again, or None."""
+        change = self.to_redo()
+        return None if change is None else change.text
