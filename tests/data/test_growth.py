@@ -1,0 +1,195 @@
+"""Growth of a tray: curve, day at half coverage, and what cannot be told yet."""
+
+import math
+import subprocess
+import sys
+import time
+from itertools import pairwise
+
+import numpy as np
+import pytest
+from hypothesis import assume, given, settings
+from hypothesis import strategies as st
+
+from data.growth import Curve, degree_days_logged, fit_growth, growth_of
+
+
+def a_tray(days=range(1, 11), upper=92.0, middle=4.5, pace=0.8, noise=0.0, seed=1, **bad):
+    """(day, coverage) of an ordinary tray; `bad` puts another coverage on a day, d3=0 say."""
+    rng = np.random.default_rng(seed)
+    points = [
+        (float(d), float(upper / (1 + math.exp(-(d - middle) / pace)) + noise * rng.normal())) for d in days
+    ]
+    return [(d, bad.get(f"d{d:.0f}", min(100.0, max(0.0, y)))) for d, y in points]
+
+
+def test_an_ordinary_tray_tells_its_day_at_half_coverage():
+    told = growth_of(a_tray(noise=1.0))
+
+    truth = 4.5 - 0.8 * math.log(92 / 50 - 1)
+    assert told.reasons == {}
+    assert told.day_50.low < truth < told.day_50.high
+    assert told.day_50.high - told.day_50.low < 0.4
+    assert told.curve.at(told.day_50.value) == pytest.approx(50, abs=1e-6)
+
+
+def test_uneven_times_and_missing_days_make_no_difference():
+    days = [0.9, 2.1, 3.4, 3.9, 5.0, 7.3, 9.8]
+
+    told = growth_of(a_tray(days))
+
+    assert told.curve.parameters == pytest.approx((92, 4.5, 0.8), rel=1e-4)
+
+
+def test_photos_without_coverage_are_passed_over():
+    told = growth_of([*a_tray(), (11.0, None), (12.0, math.nan)])
+
+    assert told.curve.parameters == pytest.approx((92, 4.5, 0.8), rel=1e-4)
+
+
+def test_order_does_not_matter():
+    assert growth_of(reversed(a_tray(noise=2))).day_50.value == pytest.approx(
+        growth_of(a_tray(noise=2)).day_50.value
+    )
+
+
+def test_one_bad_photo_does_not_move_the_curve():
+    good, bad = growth_of(a_tray(noise=1)), growth_of(a_tray(noise=1, d8=12.0))
+
+    assert bad.left_out == (7,)
+    assert bad.day_50.value == pytest.approx(good.day_50.value, abs=0.1)
+
+
+def test_a_photo_far_too_full_is_left_out_too():
+    assert growth_of(a_tray(noise=1, d2=95.0)).left_out == (1,)
+
+
+def test_four_days_are_too_few_and_it_says_so():
+    told = growth_of(a_tray(range(1, 5)))
+
+    assert told.curve is None
+    assert told.reasons["day_50"] == "Photos of 4 days are there; a growth curve needs 5."
+
+
+def test_several_photos_of_one_day_are_one_day():
+    points = [(4.0 + k / 100, 40.0) for k in range(12)]
+
+    assert growth_of(points).reasons["curve"].startswith("Photos of 1 days")
+
+
+def test_a_tray_below_half_cannot_be_told_yet():
+    told = growth_of(a_tray([0, 1, 2, 3, 4, 5], middle=6.5))
+
+    assert told.curve is None
+    assert "half of its growth" in told.reasons["curve"]
+
+
+def test_a_bare_tray_is_not_up_yet():
+    assert "not up yet" in growth_of([(d, 0.4) for d in range(1, 8)]).reasons["curve"]
+
+
+def test_a_tray_first_seen_full_cannot_be_told():
+    told = growth_of([(6, 84.0), (7, 90.0), (8, 91.0), (9, 92.0), (10, 92.0), (11, 92.5)])
+
+    assert told.curve is None
+    assert "after half" in told.reasons["curve"]
+
+
+def test_coverage_that_goes_up_and_down_is_no_growth_curve():
+    told = growth_of([(1, 5), (2, 70), (3, 10), (4, 80), (5, 15), (6, 90), (7, 20)])
+
+    assert told.curve is None
+    assert told.reasons["curve"]
+
+
+def test_a_poor_tray_never_reaches_half():
+    told = growth_of(a_tray(upper=38.0))
+
+    assert told.curve is not None
+    assert told.day_50 is None
+    assert told.reasons["day_50"] == "The growth ends at 38 % coverage: 50 % is never reached."
+
+
+def test_no_curve_ends_above_a_full_tray():
+    told = growth_of(a_tray(range(1, 8), upper=115, middle=5, pace=1.0))
+
+    assert told.curve.parameters[0] <= 100
+    assert told.curve.upper.value <= 100
+
+
+def test_a_chart_gets_points_of_the_curve():
+    line = growth_of(a_tray()).curve.line(0, 10, points=11)
+
+    assert [day for day, _ in line] == list(range(11))
+    assert all(one <= two for (_, one), (_, two) in pairwise(line))
+
+
+def test_intervals_hold_as_often_as_they_say():
+    truth = 4.5 - 0.8 * math.log(92 / 50 - 1)
+    days = [growth_of(a_tray(noise=1.5, seed=seed)).day_50 for seed in range(100)]
+
+    held = sum(day.low <= truth <= day.high for day in days)
+
+    assert held >= 88  # 95 of 100, less three standard errors
+
+
+shapes = st.tuples(st.floats(60, 98), st.floats(3, 6), st.floats(0.4, 1.2))
+
+
+@settings(max_examples=30, deadline=None)
+@given(shapes, st.floats(0.5, 3))
+def test_a_tray_sown_later_is_the_same_tray_later(shape, later):
+    upper, middle, pace = shape
+    one = growth_of(a_tray(upper=upper, middle=middle, pace=pace))
+    two = growth_of([(day + later, y) for day, y in a_tray(upper=upper, middle=middle, pace=pace)])
+
+    assume(one.day_50 is not None)
+    assert two.day_50.value - one.day_50.value == pytest.approx(later, abs=1e-3)
+
+
+@settings(max_examples=60, deadline=None)
+@given(st.lists(st.tuples(st.floats(0, 20), st.floats(0, 100) | st.none()), max_size=15))
+def test_whatever_is_photographed_there_is_a_curve_or_a_sentence(points):
+    told = growth_of(points)
+
+    assert (told.curve is None) == ("curve" in told.reasons)
+    assert (told.day_50 is None) == ("day_50" in told.reasons)
+    if told.curve is not None:
+        assert 0 < told.curve.parameters[0] <= 100
+
+
+@settings(max_examples=20, deadline=None)
+@given(shapes)
+def test_both_curves_only_rise(shape):
+    upper, middle, pace = shape
+    points = a_tray(upper=upper, middle=middle, pace=pace)
+    for curve in Curve:
+        fitted = fit_growth([d for d, _ in points], [y for _, y in points], curve)
+        heights = [y for _, y in fitted.line(0, 20)]
+        assert heights == sorted(heights)
+
+
+def test_a_curve_takes_less_than_20_ms():
+    points = a_tray(noise=1.5)
+    growth_of(points)
+    took = []
+    for _ in range(7):
+        begun = time.perf_counter()
+        growth_of(points)
+        took.append(time.perf_counter() - begun)
+
+    assert min(took) < 0.02
+
+
+def test_degree_days_of_a_logged_day():
+    assert degree_days_logged([4, 6, 10, 8], base=5) == pytest.approx((0 + 1 + 5 + 3) / 4)
+    assert degree_days_logged([], base=5) is None
+
+
+def test_importing_growth_loads_neither_numpy_nor_scipy():
+    code = "import sys, data.growth, data.cutday, data.germination; print(*sys.modules)"
+    loaded = subprocess.run(
+        [sys.executable, "-c", code], capture_output=True, text=True, check=True
+    ).stdout.split()
+
+    assert not {"numpy", "scipy"} & set(loaded)
