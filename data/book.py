@@ -20,11 +20,12 @@ from data.daybook import DayBook
 from data.errors import in_words
 from data.journal import Recorder
 from data.judged import Judged
+from data.lookbook import LookBook
 from data.originals import Altered, copy_original, original_path, put, safe_suffix
+from data.planbook import PlanBook
 from data.records import Fate, PhotoId, Refused, Said, SuspectId, TakenFrom, TrayId, fate_of
 from data.rows import time_text
 from data.scorerows import score_row, suspect_rows
-from data.traybook import TrayBook
 from vision.reason import Reason
 
 __all__ = ["Book"]
@@ -34,7 +35,7 @@ EARLIEST = datetime(2000, 1, 1)  # a camera that says less has lost its clock
 CLOCK_SLACK = timedelta(days=1)  # time zones
 
 
-class Book(TrayBook, DayBook):
+class Book(PlanBook, DayBook, LookBook):
     """A trial book: `Book.create(folder)` or `Book.open(folder)`; use it from any thread, `close` it once."""
 
     # --- photos

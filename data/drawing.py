@@ -31,6 +31,7 @@ DrawId = NewType("DrawId", int)
 T = TypeVar("T")
 
 TRIES = 400  # drawings before a restriction is loosened
+LEAST_FOR_MEAN = 3  # places of a treatment; with fewer their mean says little
 FIRST_TAG, LAST_TAG = 10, 586
 
 
@@ -182,6 +183,7 @@ def _is_fair(filled: Filled, loosened: int) -> bool:
     return all(
         abs(sum(places) / len(places)) <= (1 + loosened / 2) * usual / sqrt(len(places)) + 1e-9
         for places in rank.values()
+        if len(places) >= LEAST_FOR_MEAN
     )
 
 

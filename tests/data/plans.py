@@ -1,0 +1,37 @@
+"""Builders: an ordinary plan; a test says only what it is about."""
+
+from datetime import date
+from typing import Any
+
+from data.blocks import ShelfPlaces, block_size, lay_blocks
+from data.trial import CropPlan, Factor, Measure, MeasureKind, Plan, Question, crossed
+
+SOWING = date(2026, 3, 2)
+MEDIA = Factor(name="medium", levels=("peat mix", "coir", "fibre mat"))
+SHELVES = tuple(ShelfPlaces(name=name, places=6) for name in "ABC")
+
+
+def a_plan(blocks: int = 3, **special: Any) -> Plan:
+    """Broccoli and radish on peat mix (trusted), coir and fibre mat, a block on each of shelves A, B, C."""
+    factors = special.pop("factors", (MEDIA,))
+    shelves = special.pop("shelves", SHELVES)
+    crops = special.pop(
+        "crops",
+        (
+            CropPlan(name="broccoli", read_on_day=9, sowing_rate_g=18.0, blackout_days=2.0),
+            CropPlan(name="radish", read_on_day=8, sowing_rate_g=35.0),
+        ),
+    )
+    treatments = special.pop("treatments", crossed(factors))
+    settings = next((len(factor.levels) for factor in factors if factor.by_shelf), 1)
+    size = block_size(len(crops), len(treatments), 1, settings)
+    ordinary = {
+        "trial": "Mat against peat",
+        "question": Question.AS_GOOD,
+        "words": "Is the mat as good as the peat mix?",
+        "trusted": treatments[0].name,
+        "measures": (Measure(kind=MeasureKind.SCORE, margin=5.0),),
+        "blocks": lay_blocks(shelves, blocks, size, SOWING, settings=settings).blocks,
+        "same": {"watering": "bottom", "feed": "none"},
+    }
+    return Plan(crops=crops, factors=factors, treatments=treatments, **(ordinary | special))

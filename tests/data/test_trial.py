@@ -1,0 +1,83 @@
+"""A plan is fixed before sowing, and reads the same after years in the book."""
+
+from dataclasses import replace
+
+import pytest
+
+from data.trial import (
+    Factor,
+    KeptPlan,
+    Measure,
+    MeasureKind,
+    PlanId,
+    Spread,
+    crossed,
+    plan_of,
+    plan_text,
+    treatment_of,
+)
+from tests.data.builders import NOON, SOWN, a_kept_tray
+from tests.data.plans import MEDIA, a_plan
+
+FEED = Factor(name="feed", levels=("none", "weekly"))
+
+
+def test_a_plan_comes_back_from_its_text_as_it_was() -> None:
+    plan = a_plan(
+        spread=Spread(sd=4.2, source="your 18 trays", df=10),
+        measures=(
+            Measure(kind=MeasureKind.SCORE, margin=5.0),
+            Measure(kind=MeasureKind.YIELD, margin=10.0, unit="%"),
+        ),
+        score={"coverage": {"weight": 2.0}},
+    )
+
+    assert plan_of(plan_text(plan)) == plan
+
+
+@pytest.mark.parametrize("text", ["[]", "{}", '{"form": 2}', '{"form": 1, "trial": "x"}'])
+def test_text_that_is_no_plan_is_refused(text: str) -> None:
+    with pytest.raises(ValueError, match="no plan"):
+        plan_of(text)
+
+
+def test_what_varies_is_crossed() -> None:
+    names = [treatment.name for treatment in crossed((MEDIA, FEED))]
+
+    assert names == [
+        "peat mix, none", "peat mix, weekly", "coir, none", "coir, weekly",
+        "fibre mat, none", "fibre mat, weekly",
+    ]  # fmt: skip
+
+
+def test_nothing_that_varies_gives_no_treatment() -> None:
+    assert crossed(()) == ()
+
+
+def test_a_tray_is_of_the_treatment_that_all_its_settings_say() -> None:
+    plan = a_plan(factors=(MEDIA, FEED))
+    tray = a_kept_tray(medium="coir", feed="weekly")
+
+    assert treatment_of(tray, plan) == "coir, weekly"
+    assert treatment_of(replace(tray, feed=None), plan) is None
+
+
+def test_a_heat_mat_is_a_setting_in_words() -> None:
+    plan = a_plan(factors=(Factor(name="heat mat", levels=("with heat mat", "without heat mat")),))
+
+    assert treatment_of(a_kept_tray(heat_mat=False), plan) == "without heat mat"
+
+
+def test_trays_are_blocks_times_treatments_times_crops() -> None:
+    plan = a_plan(blocks=3)
+
+    assert (plan.trays_per_treatment, plan.trays) == (3, 18)
+
+
+def test_a_plan_kept_after_the_first_sowing_says_so() -> None:
+    kept = KeptPlan(
+        id=PlanId(1), plan=a_plan(), version=2, kept_at=NOON, why="wider margin", first_sown_at=SOWN
+    )
+
+    assert kept.after_sowing
+    assert not replace(kept, first_sown_at=None).after_sowing
