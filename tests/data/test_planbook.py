@@ -1,4 +1,4 @@
-"""Plans and drawings are kept with their dates; what is changed later stands beside what was planned first."""
+"""Plans and drawings are kept with their dates; what is changed later stands beside them."""
 
 from collections import defaultdict
 from collections.abc import Iterator
@@ -160,10 +160,8 @@ def test_more_trays_than_tags_are_told(book: Book) -> None:
         book.draw_places(book.keep_plan(a_plan()), seed=1)
 
 
-@pytest.mark.parametrize(
-    "name", [name for name in vars(planrows) if name.isupper() and name != "TRAY_COLUMNS"]
-)
+@pytest.mark.parametrize("name", sorted(name for name in planrows.__all__ if name.isupper()))
 def test_every_question_fits_the_tables(name: str, book: Book) -> None:
-    assert book._rows(
-        "EXPLAIN " + getattr(planrows, name), **defaultdict(lambda: None, trial="", name="", draw=0)
-    )
+    values = defaultdict(lambda: None, trial="", name="", draw=0)
+
+    assert book._rows("EXPLAIN " + getattr(planrows, name), **values)
