@@ -12,19 +12,15 @@ whole shelves get a setting the shelf is the unit (Yates 1935, JRSS Suppl. 2, 18
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from functools import lru_cache
 from math import sqrt
-from typing import Any
 
 __all__ = [
-    "MOST_BLOCKS", "SPREADS", "Design", "blocks_needed", "dunnett_q", "least_margin", "power", "shelf_power",
-    "shelf_sets_needed", "tukey_q",
+    "MOST_BLOCKS", "SPREADS", "Design", "blocks_needed", "least_margin", "power", "shelf_power",
+    "shelf_sets_needed",
 ]  # fmt: skip
 
 SPREADS = (0.7, 1.0, 1.4)  # a spread is a guess at first: shown for these multiples
 MOST_BLOCKS = 60
-NODES = 64  # of Gauss's quadrature; tested against R's tables to 0.0005
-REACH = 8.0  # standard deviations on either side
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -72,10 +68,13 @@ def power(
 def _chance(design: Design, distance: float, level: float) -> float:
     from scipy.special import nctdtr
 
+    from data.dunnett import dunnett_q
+    from data.tukey import honest_difference
+
     if design.all_pairs:
-        limit = tukey_q(design.treatments, design.df, level) / sqrt(2)
+        limit = honest_difference(design.treatments, design.df, level)
     else:
-        limit = dunnett_q(design.compared or design.treatments - 1, design.df, level)
+        limit = dunnett_q(design.df, design.compared or design.treatments - 1, level)
     return float(1 - nctdtr(design.df, distance, limit))
 
 
@@ -146,72 +145,3 @@ def shelf_sets_needed(
         return reached is not None and reached >= wanted
 
     return _first(enough)
-
-
-# --- limits
-
-
-@lru_cache(maxsize=1024)
-def dunnett_q(media: int, df: int, level: float = 0.95) -> float:
-    """One-sided limit for `media` new ones against one trusted, as many trays of each (correlation 1/2)."""
-    from scipy.special import ndtr, stdtrit
-
-    if media == 1:
-        return float(stdtrit(df, level))
-    z, weight = _normal()
-    scale, share = _chi(df)
-
-    def inside(q: float) -> float:
-        below = ndtr(sqrt(2) * q * scale[:, None] + z) ** media
-        return float(share @ (below @ weight))
-
-    return _limit(inside, level)
-
-
-@lru_cache(maxsize=1024)
-def tukey_q(treatments: int, df: int, level: float = 0.95) -> float:
-    """Upper limit of the studentized range (Tukey); divided by the root of 2 it is that of a difference."""
-    from scipy.special import ndtr
-
-    z, weight = _normal()
-    scale, share = _chi(df)
-
-    def inside(q: float) -> float:
-        near = (ndtr(z) - ndtr(z - q * scale[:, None])) ** (treatments - 1)
-        return float(treatments * (share @ (near @ weight)))
-
-    return _limit(inside, level)
-
-
-def _limit(inside: Callable[[float], float], level: float) -> float:
-    from scipy.optimize import brentq
-
-    high = 4.0
-    while inside(high) < level:
-        high *= 2
-    return float(brentq(lambda q: inside(q) - level, 0.0, high, xtol=1e-7))
-
-
-@lru_cache(maxsize=1)
-def _normal() -> tuple[Any, Any]:
-    """Nodes and weights for the mean over a standard normal."""
-    import numpy as np
-
-    z, weight = np.polynomial.legendre.leggauss(2 * NODES)
-    z, weight = z * REACH, weight * REACH
-    return z, weight * np.exp(-z * z / 2) / np.sqrt(2 * np.pi)
-
-
-@lru_cache(maxsize=256)
-def _chi(df: int) -> tuple[Any, Any]:
-    """Nodes and weights for the mean over an estimated standard deviation, in units of the true one."""
-    import numpy as np
-    from scipy.special import chdtri, gammaln
-
-    low, high = np.sqrt(chdtri(df, [1 - 1e-12, 1e-12]) / df)
-    node, weight = np.polynomial.legendre.leggauss(NODES)
-    s = (high - low) / 2 * node + (high + low) / 2
-    density = np.exp(
-        np.log(2) + df / 2 * np.log(df / 2) - gammaln(df / 2) + (df - 1) * np.log(s) - df * s * s / 2
-    )
-    return s, weight * (high - low) / 2 * density

@@ -1,0 +1,96 @@
+"""Sample sizes and power against published tables and other programs."""
+
+import numpy as np
+import pytest
+
+from data.power import Design, blocks_needed, least_margin, power
+
+# R 4 with scipy's nct, alpha 0.05 one-sided, margin = one standard deviation, no true difference, no
+# correction for several media: chance to show "as good" by number of blocks
+BLOCKS = (4, 6, 8, 10, 12, 13, 14, 16)
+IN_BLOCKS = {
+    2: (0.2953, 0.4408, 0.5627, 0.6624, 0.7421, 0.7755, 0.8050, 0.8537),
+    3: (0.3484, 0.4876, 0.6015, 0.6936, 0.7668, 0.7972, 0.8241, 0.8684),
+    4: (0.3680, 0.5034, 0.6141, 0.7035, 0.7746, 0.8041, 0.8301, 0.8730),
+}
+
+
+@pytest.mark.parametrize("treatments", IN_BLOCKS)
+def test_chance_in_blocks_is_that_of_the_noncentral_t(treatments: int) -> None:
+    chances = [power(Design(blocks=b, treatments=treatments, compared=1), 1.0, 1.0) for b in BLOCKS]
+
+    assert chances == pytest.approx(IN_BLOCKS[treatments], abs=5e-4)
+
+
+def test_trays_without_blocks_need_what_a_text_book_says() -> None:
+    """R 4, power.t.test, one-sided 5 %, margin = sd, power 0.8: 13.0977, so 14 trays of each of two media."""
+    enough = power(Design(blocks=1, treatments=2, per_block=14), 1.0, 1.0)
+    short = power(Design(blocks=1, treatments=2, per_block=13), 1.0, 1.0)
+
+    assert enough is not None
+    assert short is not None
+    assert short < 0.8 < enough
+
+
+def test_two_sided_sample_size_of_the_example_in_r() -> None:
+    """R's documented example power.t.test(delta = 1, power = .90): n = 22.02, so 23; two-sided 5 %."""
+    chance = [power(Design(blocks=1, treatments=2, per_block=n), 1.0, 1.0, level=0.975) for n in (22, 23)]
+
+    assert chance[0] is not None
+    assert chance[1] is not None
+    assert chance[0] < 0.9 < chance[1]
+
+
+def test_sample_size_for_ten_points_at_a_spread_of_eight() -> None:
+    """R 4, power.t.test(delta = 10, sd = 8, power = .8): n = 11.0942, so 12; at n = 6 the power is 0.4984."""
+    chance = {
+        n: power(Design(blocks=1, treatments=2, per_block=n), 10.0, 8.0, level=0.975) for n in (6, 11, 12)
+    }
+
+    assert chance[6] == pytest.approx(0.4984, abs=5e-4)
+    assert chance[11] is not None
+    assert chance[12] is not None
+    assert chance[11] < 0.8 < chance[12]
+
+
+def test_stricter_level_needs_seventeen_trays() -> None:
+    """R 4: margin = sd, one-sided 2.5 %, power 0.8: n = 16.7147, so 17."""
+    chance = [power(Design(blocks=1, treatments=2, per_block=n), 1.0, 1.0, level=0.975) for n in (16, 17)]
+
+    assert chance[0] is not None
+    assert chance[1] is not None
+    assert chance[0] < 0.8 < chance[1]
+
+
+def test_a_medium_that_is_a_little_worse_needs_more_blocks() -> None:
+    """R 4: two treatments, margin = sd, truly worse by a fifth of the margin, power 0.8: 21 blocks."""
+    needed = blocks_needed(Design(blocks=1, treatments=2), 1.0, 1.0, 0.8, difference=-0.2)
+
+    assert needed == 21
+
+
+def test_six_trays_a_medium_tell_apart_what_r_says() -> None:
+    """R 4: six trays a medium, without blocks, find 1.796 sd with power 0.8 (two-sided 5 %)."""
+    design = Design(blocks=1, treatments=2, per_block=6)
+
+    assert least_margin(design, 1.0, 0.8, level=0.975) == pytest.approx(1.796, abs=2e-3)
+
+
+def test_several_media_are_held_to_dunnett() -> None:
+    """20,000 simulated trials of six blocks, trusted and three new media, all equal, margin one sd.
+
+    The limit is Dunnett's one-sided q for three media and 15 df, 2.239 (R 4, multcomp; Dunnett 1955).
+    """
+    lot = np.random.default_rng(20260301)
+    blocks, media, trials = 6, 4, 20_000
+    y = lot.standard_normal((trials, blocks, media))
+    rest = (
+        y - y.mean(axis=1, keepdims=True) - y.mean(axis=2, keepdims=True) + y.mean(axis=(1, 2), keepdims=True)
+    )
+    df = (blocks - 1) * (media - 1)
+    se = np.sqrt((rest**2).sum(axis=(1, 2)) / df * 2 / blocks)
+    low = (y[:, :, 1] - y[:, :, 0]).mean(axis=1) - 2.239 * se
+
+    assert power(Design(blocks=blocks, treatments=media), 1.0, 1.0) == pytest.approx(
+        (low > -1.0).mean(), abs=0.012
+    )
