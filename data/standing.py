@@ -1,37 +1,30 @@
-"""Standing: how a tray stands against its own days and its block mates -> looks at its stand.
+"""Standing: how a tray stands against its own days, its block mates and earlier trays of its crop.
 
-In    a tray's numbers by day, those of its mates (same crop, block and sowing day)
-Out   `Look`s: canopy vanishes, lags behind, uneven, gaps stay, thin edge
-Not   mold and missing photos (`watch.py`), a verdict on media
+In    numbers of photos by tray
+Out   one `Standing` a day; a `View` of one tray, which knows the middle and the spread of its mates
+Not   what is out of line (`emergence.py`, `vanishing.py`, `evenness.py`, `paling.py`)
 
-Every one has to hold on the two newest days with a usable photo, the later no older than yesterday, so that
-one bad photo alone never raises it. Mates are compared on the same day and by the same version of the method:
-median, and as spread the median absolute deviation times 1.4826 (one over the upper quartile of the standard
-normal distribution, 0.6745), which estimates a standard deviation. Other limits are common practice.
+Whatever is raised of the stand has to hold on the two newest days with a usable photo, the later no older
+than yesterday (`View.run`), so that one bad photo, or one photo under a wrong tag, alone never raises it.
+Mates are compared on the same day and by the same version of the method: median, and as spread the median
+absolute deviation times 1.4826 (one over the upper quartile of the standard normal distribution, 0.6745),
+which estimates a standard deviation. Other limits here and there are common practice, tried on made
+sequences (`tests/bench/test_look_alarm.py`).
 """
 
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from statistics import median
 
-from data.records import DayNumbers, Look, LookKind, PhotoId, Tray, TrayId, Urgency
+from data.look import Look, LookKind, Urgency
+from data.numbers import PhotoId
+from data.records import DayNumbers, EarlierDay, Tray
 
-__all__ = ["Days", "Standing", "by_day", "looks_at_stand"]
+__all__ = ["Days", "Number", "Standing", "View", "by_day"]
 
 LEAST_MATES = 2
 SPREAD_PER_MAD = 1.4826
-SPREADS = 3.0
-LEAST_LAG = 10.0  # points of coverage
-FAR_LAG = 20.0  # points of coverage
-LEAST_VANISHED = 8.0  # points of coverage below what the tray has had on two days
-FULL_ENOUGH = 30.0  # % coverage from which evenness is asked for
-UP = 60.0  # % coverage of a crop that should be up
-LEAST_UNEVEN = 10.0  # points of uniformity below the mates
-POOR_UNIFORMITY = 60.0  # %, where there are no mates
-LEAST_GAP_SHARE = 5.0  # %
-LEAST_EDGE = 12.0  # points
-EDGE_BEYOND_MATES = 8.0  # points
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,6 +37,9 @@ class Standing:
     uniformity: float | None
     edge_deficit: float | None
     gap_share: float | None
+    lightness: float | None  # of photos whose colours were set right by a patch; else None
+    dark_green: float | None
+    cells: bytes  # of the photo that is nearest to the median; empty where there are none
 
 
 Days = Mapping[date, Standing]
@@ -68,193 +64,109 @@ def _standing(photos: Sequence[DayNumbers], method: str) -> Standing:
         known = [value for value in values if value is not None]
         return known[0] if len(known) == 1 else median(known) if known else None
 
+    coverage = middle(p.coverage for p in photos) or 0.0
+    typical = photos[-1]
+    if len(photos) > 1:
+        typical = min(photos, key=lambda p: abs((p.coverage or 0.0) - coverage))
     return Standing(
         photo_id=photos[-1].photo_id,
         method=method,
-        coverage=middle(p.coverage for p in photos) or 0.0,
+        coverage=coverage,
         uniformity=middle(p.uniformity for p in photos),
         edge_deficit=middle(p.edge_deficit for p in photos),
         gap_share=middle(p.gap_share for p in photos),
+        lightness=middle(p.lightness for p in photos if p.corrected),
+        dark_green=middle(p.dark_green for p in photos if p.corrected),
+        cells=typical.cells,
     )
 
 
-def looks_at_stand(
-    tray: Tray, mates: Sequence[Tray], days: Mapping[TrayId, Days], today: date
-) -> Iterator[Look]:
-    """What is out of line on the two newest days of a tray; the gravest of what says the same is enough."""
-    mine = days[tray.id]
-    newest = list(mine)[-2:]
-    if len(newest) < 2 or newest[-1] < today - timedelta(days=1):
-        return
-    others = [days[mate.id] for mate in mates]
-    vanished = _vanished(tray, mine, newest)
-    if vanished is not None:
-        yield vanished
-        return
-    lagging = _lagging(tray, mine, others, newest)
-    if lagging is not None:
-        yield lagging
-    for find in (_edge, _gaps, _uneven):
-        look = find(tray, mine, others, newest)
-        if look is not None:  # a dry edge makes gaps, and gaps make a stand uneven: say it once
-            yield look
-            return
+@dataclass(frozen=True, slots=True, kw_only=True)
+class View:
+    """One tray with all that it can be held against."""
 
+    tray: Tray
+    mine: Days
+    others: tuple[Days, ...]  # its mates: same crop, block and sowing day
+    today: date
+    earlier: tuple[EarlierDay, ...] = ()  # days of earlier trays of the crop
 
-def _vanished(tray: Tray, mine: Days, newest: Sequence[date]) -> Look | None:
-    before = {day: s.coverage for day, s in mine.items() if day < newest[0]}
-    if len(before) < 2:
-        return None
-    best = sorted(before, key=lambda day: before[day])[-2]  # one day alone may have been read too high
-    lost = [before[best] - mine[day].coverage for day in newest]
-    if before[best] < FULL_ENOUGH or min(lost) < LEAST_VANISHED:
-        return None
-    return _look(
-        tray,
-        LookKind.VANISHED,
-        Urgency.NOW,
-        newest[0],
-        mine[newest[-1]],
-        f"Coverage fell from {before[best]:.0f} % on {_day(best)} to {mine[newest[-1]].coverage:.0f} %; "
-        f"two days running below what it was.",
-        "Feel the medium: dry means wilting, water it from below; wet and slimy means damping off, so keep "
-        "the tray away from the others.",
-    )
+    @property
+    def days(self) -> tuple[date, ...]:
+        """Days with a usable photo, oldest first."""
+        return tuple(self.mine)
 
+    @property
+    def is_current(self) -> bool:
+        """Whether there are two days with a usable photo, the newest today or yesterday."""
+        days = self.days
+        return len(days) >= 2 and days[-1] >= self.today - timedelta(days=1)
 
-def _lagging(tray: Tray, mine: Days, others: Sequence[Days], newest: Sequence[date]) -> Look | None:
-    behind: list[float] = []
-    for day in newest:
-        mates = _mates_on(day, others, mine[day].method, lambda s: s.coverage)
-        if mates is None:
+    @property
+    def now(self) -> Standing:
+        """The newest day."""
+        return self.mine[self.days[-1]]
+
+    def run(self, holds: Callable[[date], bool]) -> tuple[date, ...]:
+        """The newest days on which something holds without a break, oldest first; at least two, or none."""
+        found: list[date] = []
+        for day in reversed(self.days):
+            if not holds(day):
+                break
+            found.append(day)
+        return tuple(reversed(found)) if len(found) >= 2 else ()
+
+    def mates(self, day: date, number: Number) -> tuple[float, float] | None:
+        """Median and spread of the mates' numbers on a day; None where fewer than two can be asked."""
+        method = self.mine[day].method
+        values = [
+            value
+            for days in self.others
+            if (one := days.get(day)) is not None
+            and one.method == method
+            and (value := number(one)) is not None
+        ]
+        if len(values) < LEAST_MATES:
             return None
-        middle, spread = mates
-        lag = middle - mine[day].coverage
-        if lag < max(LEAST_LAG, SPREADS * spread):
+        middle = median(values)
+        return middle, SPREAD_PER_MAD * median(abs(value - middle) for value in values)
+
+    def crop_before(
+        self, day: date, number: Callable[[EarlierDay], float | None]
+    ) -> tuple[float, float] | None:
+        """Median and spread of earlier trays of the crop at the same age, by the same version."""
+        age, method = self.tray.day(day), self.mine[day].method
+        values = [
+            value
+            for one in self.earlier
+            if one.day == age and one.method == method and (value := number(one)) is not None
+        ]
+        if len(values) < LEAST_EARLIER:
             return None
-        behind.append(lag)
-    now, middle = mine[newest[-1]], mine[newest[-1]].coverage + behind[-1]
-    how = (
-        "more than"
-        if behind[-1] > behind[0] + 1
-        else "less than"
-        if behind[-1] < behind[0] - 1
-        else "as much as"
-    )
-    return _look(
-        tray,
-        LookKind.LAGGING,
-        Urgency.TODAY if behind[-1] >= FAR_LAG else Urgency.SOON,
-        newest[0],
-        now,
-        f"Coverage {now.coverage:.0f} %, {behind[-1]:.0f} points below the middle of its block mates "
-        f"({middle:.0f} %); {how} on the day before ({behind[0]:.0f} points).",
-        "Lift the tray: is it lighter than its mates, is the medium dry, is its place darker or colder?",
-    )
+        middle = median(values)
+        return middle, SPREAD_PER_MAD * median(abs(value - middle) for value in values)
+
+    def look(
+        self,
+        what: LookKind,
+        urgency: Urgency,
+        run: Sequence[date],
+        sentence: str,
+        first: str,
+        size: float,
+    ) -> Look:
+        """A look at this tray since the first day of a run."""
+        return Look(
+            tray_id=self.tray.id,
+            code=self.tray.code,
+            what=what,
+            urgency=urgency,
+            since=run[0],
+            sentence=sentence,
+            first=first,
+            photo_id=self.now.photo_id,
+            size=size,
+        )
 
 
-def _uneven(tray: Tray, mine: Days, others: Sequence[Days], newest: Sequence[date]) -> Look | None:
-    for day in newest:
-        one = mine[day]
-        if one.uniformity is None or one.coverage < FULL_ENOUGH:
-            return None
-        mates = _mates_on(day, others, one.method, lambda s: s.uniformity)
-        limit = POOR_UNIFORMITY if mates is None else mates[0] - max(LEAST_UNEVEN, SPREADS * mates[1])
-        if one.uniformity > limit:
-            return None
-    now = mine[newest[-1]]
-    return _look(
-        tray,
-        LookKind.UNEVEN,
-        Urgency.SOON,
-        newest[0],
-        now,
-        f"Uniformity {now.uniformity:.0f} % at {now.coverage:.0f} % coverage"
-        f"{_beside(newest[-1], others, now.method, lambda s: s.uniformity, '%')}.",
-        "Look where the thin cells lie: along one side it is water or light, scattered it is seed or sowing.",
-    )
-
-
-def _gaps(tray: Tray, mine: Days, others: Sequence[Days], newest: Sequence[date]) -> Look | None:
-    for day in newest:
-        one = mine[day]
-        if one.gap_share is None or one.coverage < UP or one.gap_share < LEAST_GAP_SHARE:
-            return None
-        mates = _mates_on(day, others, one.method, lambda s: s.gap_share)
-        if mates is not None and one.gap_share < mates[0] + SPREADS * mates[1]:
-            return None
-    first, now = mine[newest[0]], mine[newest[-1]]
-    return _look(
-        tray,
-        LookKind.GAPS,
-        Urgency.SOON,
-        newest[0],
-        now,
-        f"Gaps take {now.gap_share:.0f} % of the tray ({first.gap_share:.0f} % on the day before), though "
-        f"the crop is up: {now.coverage:.0f} % coverage.",
-        "Look into the gaps: bare medium, seed that did not sprout, or shoots that fell over.",
-    )
-
-
-def _edge(tray: Tray, mine: Days, others: Sequence[Days], newest: Sequence[date]) -> Look | None:
-    for day in newest:
-        one = mine[day]
-        if one.edge_deficit is None or one.coverage < FULL_ENOUGH or one.edge_deficit < LEAST_EDGE:
-            return None
-        mates = _mates_on(day, others, one.method, lambda s: s.edge_deficit)
-        if mates is not None and one.edge_deficit < mates[0] + EDGE_BEYOND_MATES:
-            return None
-    first, now = mine[newest[0]], mine[newest[-1]]
-    if (now.edge_deficit or 0.0) < (first.edge_deficit or 0.0) - 1.0:  # it is closing
-        return None
-    return _look(
-        tray,
-        LookKind.EDGE,
-        Urgency.SOON,
-        newest[0],
-        now,
-        f"The edge is {now.edge_deficit:.0f} points thinner than the middle ({first.edge_deficit:.0f} on the "
-        f"day before){_beside(newest[-1], others, now.method, lambda s: s.edge_deficit, 'points')}.",
-        "Feel the medium at the edge: a mat that has dried there does not rewet by itself, so wet it from "
-        "above once.",
-    )
-
-
-# --- mates
-
-
-def _mates_on(day: date, others: Sequence[Days], method: str, number: Number) -> tuple[float, float] | None:
-    """Median and spread of the mates' numbers on a day; None where fewer than two can be asked."""
-    values = [
-        value
-        for days in others
-        if day in days and days[day].method == method and (value := number(days[day])) is not None
-    ]
-    if len(values) < LEAST_MATES:
-        return None
-    middle = median(values)
-    return middle, SPREAD_PER_MAD * median(abs(value - middle) for value in values)
-
-
-def _beside(day: date, others: Sequence[Days], method: str, number: Number, unit: str) -> str:
-    mates = _mates_on(day, others, method, number)
-    return "" if mates is None else f"; its block mates have {mates[0]:.0f} {unit}"
-
-
-def _look(
-    tray: Tray, what: LookKind, urgency: Urgency, since: date, now: Standing, sentence: str, first: str
-) -> Look:
-    return Look(
-        tray_id=tray.id,
-        code=tray.code,
-        what=what,
-        urgency=urgency,
-        since=since,
-        sentence=sentence,
-        first=first,
-        photo_id=now.photo_id,
-    )
-
-
-def _day(day: date) -> str:
-    return f"{day.day} {day:%B}"
+LEAST_EARLIER = 3

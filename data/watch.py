@@ -1,63 +1,153 @@
 """Watch: what is known of the growing trays -> what needs a look, most urgent first.
 
-In    trays, the numbers of their photos, suspects, today
-Out   `Look`s: tray, what, how soon, since when, one sentence with the numbers, what to do first
+In    trays, the numbers of their photos, suspects, weights, logs, a person's answers, today
+Out   `Look`s, one a tray: what, how soon and why, since when, one sentence with the numbers, what to do first
 Not   measuring (`vision`), comparing media (a verdict is no matter of one morning)
 
 A list that cries every day is not read. Nothing is raised on one number alone where the tray's own days or
 its block mates can be asked: numbers of the stand have to be out of line on the two newest days
-(`standing.py`). The exception is possible mold (`mold.py`), where waiting may cost more than a look. Limits
-without another source are common practice, chosen so that an ordinary tray stays quiet.
+(`standing.py`). The exception is possible mold (`mold.py`), where waiting may cost more than a look. How
+often it cries without cause is measured on made sequences (`tests/bench/test_look_alarm.py`).
 """
 
 from collections import defaultdict
-from collections.abc import Collection, Iterable, Iterator, Sequence
-from datetime import date, timedelta
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from datetime import date
+from typing import TYPE_CHECKING
 
+from data.answers import Answer, unanswered
+from data.conditions import Crop
+from data.emergence import look_at_lag, look_at_patchiness
+from data.evenness import look_at_evenness
+from data.look import Look, LookKind
+from data.missing import looks_for_missing, looks_for_unusable
 from data.mold import MOLD_CAUTION, looks_at_mold
-from data.reader import Reader
-from data.records import DayNumbers, Look, LookKind, SeenSuspect, Tray, TrayId, Urgency
-from data.standing import by_day, looks_at_stand
-from vision.reason import Reason
+from data.numbers import Said, TrayId
+from data.paling import look_at_colour
+from data.records import DayNumbers, EarlierDay, SeenSuspect, Tray
+from data.ripeness import look_at_ripeness, together
+from data.standing import View, by_day
+from data.urgency import combined
+from data.vanishing import look_at_vanishing
 
-__all__ = ["MOLD_CAUTION", "look_list", "looks"]
+if TYPE_CHECKING:
+    from data.lookbook import LookBook
+
+__all__ = ["MOLD_CAUTION", "Morning", "look_list", "looks", "read_looks", "reasons"]
 
 
-def look_list(book: Reader, today: date | None = None) -> tuple[Look, ...]:
-    """What needs a look in this book now; empty where nothing does."""
-    day = today or book.today()
-    return looks(book.trays(), book.day_numbers(), book.seen_suspects(), day, book.proposed(day))
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Morning:
+    """All that the look list rests on."""
+
+    today: date
+    trays: Sequence[Tray]  # growing ones, in rack order
+    numbers: Iterable[DayNumbers] = ()  # by tray and time
+    suspects: Iterable[SeenSuspect] = ()  # by tray and time
+    proposed: Collection[TrayId] = ()  # trays whose photo of today waits to be confirmed
+    earlier: Sequence[EarlierDay] = ()
+    crops: Mapping[str, Crop] = field(default_factory=dict)
+    answers: Sequence[Answer] = ()
 
 
-def looks(
-    trays: Sequence[Tray],
-    numbers: Iterable[DayNumbers],
-    suspects: Iterable[SeenSuspect],
-    today: date,
-    proposed: Collection[TrayId] = (),
-) -> tuple[Look, ...]:
-    """The same from records alone; `proposed` are trays whose photo of today waits to be confirmed."""
-    sown = [tray for tray in trays if tray.sown_at.date() <= today]
+def look_list(book: "LookBook", today: date | None = None) -> tuple[Look, ...]:
+    """What needs a look in this book now, less what a person has answered; empty where nothing does."""
+    return looks(book.morning(today))
+
+
+def read_looks(book: "LookBook", today: date | None = None) -> tuple[Look, ...]:
+    """The same, and the history of the list brought up to date; what a window reads in the background."""
+    morning = book.morning(today)
+    found = reasons(morning)
+    book.keep_history(found, morning)
+    return _listed(morning, unanswered(found, morning.answers, morning.today))
+
+
+def looks(morning: Morning) -> tuple[Look, ...]:
+    """The same from records alone."""
+    return _listed(morning, unanswered(reasons(morning), morning.answers, morning.today))
+
+
+def reasons(morning: Morning) -> tuple[Look, ...]:
+    """Every single reason, answered or not, in no order; several of one tray stand side by side."""
+    today = morning.today
+    sown = [tray for tray in morning.trays if tray.sown_at.date() <= today]
     photos: dict[TrayId, list[DayNumbers]] = defaultdict(list)
-    for one in numbers:
+    for one in morning.numbers:
         if one.taken_at.date() <= today:
             photos[one.tray_id].append(one)
     seen: dict[TrayId, list[SeenSuspect]] = defaultdict(list)
-    for suspect in suspects:
+    for suspect in morning.suspects:
         if suspect.taken_at.date() <= today:
             seen[suspect.tray_id].append(suspect)
-    days = {tray.id: by_day(photos[tray.id]) for tray in sown}
-    mates = _alike(sown)
-
     found: list[Look] = []
-    for tray in sown:
-        found += looks_at_mold(tray, seen[tray.id], photos[tray.id])
-        found += looks_at_stand(tray, mates[tray.id], days, today)
-        found += _unusable(tray, photos[tray.id], today)
-    found += _without_photo(sown, photos, today, proposed)
-    place = {tray.id: n for n, tray in enumerate(sown)}
-    order = list(LookKind)
-    return tuple(sorted(found, key=lambda look: (look.urgency, order.index(look.what), place[look.tray_id])))
+    for view in _views(sown, photos, morning):
+        tray = view.tray
+        found += (
+            _with_size(look, seen[tray.id]) for look in looks_at_mold(tray, seen[tray.id], photos[tray.id])
+        )
+        found += _at_stand(view, morning)
+        found += looks_for_unusable(tray, photos[tray.id], today)
+    found += looks_for_missing(sown, photos, today, morning.proposed)
+    return tuple(found)
+
+
+def _listed(morning: Morning, found: Iterable[Look]) -> tuple[Look, ...]:
+    """One line a tray, most urgent first."""
+    by_tray: dict[TrayId, list[Look]] = defaultdict(list)
+    for look in found:
+        by_tray[look.tray_id].append(look)
+    trays = {tray.id: tray for tray in morning.trays}
+    lines = together([combined(some) for some in by_tray.values()], trays)
+    place = {tray: n for n, tray in enumerate(trays)}
+    order = {kind: n for n, kind in enumerate(LookKind)}
+    return tuple(sorted(lines, key=lambda look: (look.urgency, order[look.what], place[look.tray_id])))
+
+
+def _views(
+    trays: Sequence[Tray], photos: Mapping[TrayId, Sequence[DayNumbers]], morning: Morning
+) -> Iterator[View]:
+    days = {tray.id: by_day(photos[tray.id]) for tray in trays}
+    mates = _alike(trays)
+    earlier: dict[str, list[EarlierDay]] = defaultdict(list)
+    for one in morning.earlier:
+        earlier[one.crop].append(one)
+    for tray in trays:
+        yield View(
+            tray=tray,
+            mine=days[tray.id],
+            others=tuple(days[mate.id] for mate in mates[tray.id]),
+            today=morning.today,
+            earlier=tuple(earlier[tray.crop]),
+        )
+
+
+def _at_stand(view: View, morning: Morning) -> Iterator[Look]:
+    """What is out of line on the two newest days of a tray; canopy that went says all the rest."""
+    if not view.is_current:
+        return
+    vanished = look_at_vanishing(view)
+    if vanished is not None:
+        yield vanished
+        return
+    evenness = look_at_evenness(view)
+    found = (
+        look_at_lag(view),
+        evenness,
+        look_at_patchiness(view) if evenness is None else None,  # what says the same is said once
+        look_at_colour(view),
+        look_at_ripeness(view, morning.crops.get(view.tray.crop)),
+    )
+    yield from (look for look in found if look is not None)
+
+
+def _with_size(look: Look, seen: Sequence[SeenSuspect]) -> Look:
+    """How large all open patches of the photo are, so that one more brings an answered look back."""
+    if look.what is not LookKind.SUSPECT:
+        return look
+    areas = [s.area_cm2 or 0.0 for s in seen if s.photo_id == look.photo_id and s.said is not Said.NOT_MOLD]
+    return replace(look, size=sum(areas))
 
 
 def _alike(trays: Iterable[Tray]) -> dict[TrayId, tuple[Tray, ...]]:
@@ -71,82 +161,3 @@ def _alike(trays: Iterable[Tray]) -> dict[TrayId, tuple[Tray, ...]]:
         for group in groups.values()
         for tray in group
     }
-
-
-# --- photos
-
-
-def _unusable(tray: Tray, photos: Sequence[DayNumbers], today: date) -> Iterator[Look]:
-    """Today's photo could not be used, and no other one of today could."""
-    mine = [photo for photo in photos if photo.taken_at.date() == today]
-    bad = [photo for photo in mine if photo.refusal is not None or photo.needs_corners]
-    if not bad or any(photo.sure for photo in mine):
-        return
-    last = bad[-1]
-    corners = last.needs_corners
-    yield Look(
-        tray_id=tray.id,
-        code=tray.code,
-        what=LookKind.UNUSABLE,
-        urgency=Urgency.TODAY,
-        since=today,
-        sentence=f"Today's photo is not used: {Reason.UNSURE_FRAME if corners else last.refusal}.",
-        first="Set the four corners in Intake." if corners else "Photograph the tray again.",
-        photo_id=last.photo_id,
-    )
-
-
-def _without_photo(
-    trays: Sequence[Tray],
-    photos: dict[TrayId, list[DayNumbers]],
-    today: date,
-    proposed: Collection[TrayId],
-) -> Iterator[Look]:
-    """Trays that the walk has left out: today where most others have a photo, or before."""
-    open_now = [tray for tray in trays if tray.sown_at.date() < today and not _covered(tray, today)]
-    last = {tray.id: max((p.taken_at.date() for p in photos[tray.id]), default=None) for tray in open_now}
-    done = sum(day == today for day in last.values())
-    walk_is_on = 2 * done >= len(open_now) and done > 0
-    yesterday = today - timedelta(days=1)
-    any_photo = any(day is not None for day in last.values())
-    for tray in open_now:
-        day = last[tray.id]
-        if day == today or not any_photo or (not walk_is_on and (day is None or day >= yesterday)):
-            continue
-        if tray.id in proposed:
-            yield _to_confirm(tray, today)
-            continue
-        late = day is None or day < yesterday
-        since = tray.sown_at.date() if day is None else day + timedelta(days=1)
-        yield Look(
-            tray_id=tray.id,
-            code=tray.code,
-            what=LookKind.NO_PHOTO,
-            urgency=Urgency.TODAY if late and walk_is_on else Urgency.SOON,
-            since=since,
-            sentence="No photo yet." if day is None else f"No photo since {_day(day)}.",
-            first="Photograph the tray, with its tag in the picture.",
-        )
-
-
-def _to_confirm(tray: Tray, today: date) -> Look:
-    return Look(
-        tray_id=tray.id,
-        code=tray.code,
-        what=LookKind.UNMATCHED,
-        urgency=Urgency.SOON,
-        since=today,
-        sentence="No tag was read on what is probably today's photo, by the order of the walk.",
-        first="Confirm the photo in Intake, and free the tag from leaves.",
-    )
-
-
-def _covered(tray: Tray, today: date) -> bool:
-    """Whether the tray is still in its blackout, when nobody photographs it."""
-    if tray.blackout_to is None or tray.blackout_to.date() <= today:
-        return False
-    return tray.blackout_from is None or tray.blackout_from.date() <= today
-
-
-def _day(day: date) -> str:
-    return f"{day.day} {day:%B}"

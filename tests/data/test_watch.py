@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from data.book import Book
 from data.records import DayNumbers, Look, LookKind, PhotoId, Said, SeenSuspect, Tray, TrayId, Urgency
-from data.watch import MOLD_CAUTION, look_list, looks
+from data.watch import MOLD_CAUTION, Morning, look_list, looks
 from tests.data.builders import a_kept_tray, a_note, a_seen_suspect, bring, numbers
 from vision.reason import Reason
 
@@ -35,7 +35,14 @@ def found(
     photos: Sequence[DayNumbers], suspects: Sequence[SeenSuspect] = (), trays: Sequence[Tray] = TRAYS
 ) -> tuple[Look, ...]:
     ordered = sorted(photos, key=lambda n: (n.tray_id, n.taken_at))
-    return looks(trays, ordered, sorted(suspects, key=lambda s: (s.tray_id, s.taken_at)), TODAY)
+    return looks(
+        Morning(
+            today=TODAY,
+            trays=trays,
+            numbers=ordered,
+            suspects=sorted(suspects, key=lambda s: (s.tray_id, s.taken_at)),
+        )
+    )
 
 
 def only(list_: Sequence[Look]) -> Look:
@@ -48,8 +55,8 @@ def test_nothing_is_said_when_nothing_is_wrong() -> None:
 
 
 def test_an_empty_book_needs_nothing() -> None:
-    assert looks([], [], [], TODAY) == ()
-    assert looks(TRAYS, [], [], TODAY) == ()
+    assert looks(Morning(today=TODAY, trays=[])) == ()
+    assert looks(Morning(today=TODAY, trays=TRAYS)) == ()
 
 
 # --- lagging
@@ -310,7 +317,7 @@ def test_a_tray_in_blackout_is_not_missed() -> None:
 def test_a_photo_that_probably_shows_the_tray_is_to_be_confirmed() -> None:
     photos = even_days((1, 2, 3)) + even_days((4,), (6, 7))
 
-    look = only(looks(TRAYS, photos, [], TODAY, proposed=[TrayId(4)]))
+    look = only(looks(Morning(today=TODAY, trays=TRAYS, numbers=photos, proposed=[TrayId(4)])))
 
     assert look.what is LookKind.UNMATCHED
     assert "Intake" in look.first

@@ -1,0 +1,171 @@
+"""Emergence: how a tray comes up, against its block mates and earlier trays of its crop -> looks.
+
+In    the `View` of one tray
+Out   `Look`s: late to come up, lags behind, comes up patchy
+Not   canopy that was there and went (`vanishing.py`), a full stand with gaps (`evenness.py`)
+
+In the days in which a crop closes, coverage gains 30 points and more a day, so that a healthy tray that is
+few hours behind lacks ten points for a day. A tray is called behind only where it lacks more than its mates
+differ, and more than they gained in four tenths of a day. Limits are common practice, tried on made trays.
+"""
+
+from datetime import date, timedelta
+
+from data.look import Look, LookKind, Urgency
+from data.places import bare_share
+from data.sentence import Sentence
+from data.standing import Standing, View
+
+__all__ = ["look_at_lag", "look_at_patchiness"]
+
+SPREADS = 3.0
+LEAST_LAG = 10.0  # points of coverage
+FAR_LAG = 20.0  # points of coverage
+LAG_DAYS = 0.4  # of the mates' daily gain
+UP = 30.0  # % coverage; below it a tray that is behind is late rather than lagging
+EARLIER_UP = 20.0  # % that earlier trays of the crop had at that age
+LEAST_CANOPY = 15.0  # % coverage from which patchiness can be seen
+CLOSED = 70.0  # % coverage from which what is bare is a gap
+LEAST_BARE = 15.0  # % of the cells
+BARE_BEYOND = 12.0  # points beyond the mates
+
+
+def look_at_lag(view: View) -> Look | None:
+    """Behind the mates, else behind what the crop has done before, on the two newest days."""
+    run = view.run(lambda day: _lag(view, day) is not None)
+    if not run:
+        return _later_than_before(view)
+    now = view.now
+    lags = [_lag(view, day) or 0.0 for day in run[-2:]]
+    values = {
+        "now": now.coverage,
+        "lag": lags[1],
+        "middle": now.coverage + lags[1],
+        "before": lags[0],
+    }
+    late = now.coverage < UP
+    if lags[1] > lags[0] + 1:
+        sentence = Sentence(
+            "Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); "
+            "more than on the day before ({before:.0f} points).", **values,
+        )  # fmt: skip
+    elif lags[1] < lags[0] - 1:
+        sentence = Sentence(
+            "Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); "
+            "less than on the day before ({before:.0f} points).", **values,
+        )  # fmt: skip
+    else:
+        sentence = Sentence(
+            "Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); "
+            "as much as on the day before ({before:.0f} points).", **values,
+        )  # fmt: skip
+    first = (
+        Sentence(
+            "Lift the cover and look at the seed: is it moist, has it split, is the tray colder than its "
+            "mates?"
+        )
+        if late
+        else Sentence(
+            "Lift the tray: is it lighter than its mates, is the medium dry, is its place darker or colder?"
+        )
+    )
+    urgency = Urgency.TODAY if lags[1] >= FAR_LAG else Urgency.SOON
+    return view.look(LookKind.LATE if late else LookKind.LAGGING, urgency, run, sentence, first, lags[1])
+
+
+def _lag(view: View, day: date) -> float | None:
+    """Points behind the mates on a day, or None where it is in line with them or none can be asked."""
+    mates = view.mates(day, _coverage)
+    if mates is None:
+        return None
+    middle, spread = mates
+    lag = middle - view.mine[day].coverage
+    return lag if lag >= max(LEAST_LAG, SPREADS * spread, LAG_DAYS * _gain(view, day, middle)) else None
+
+
+def _gain(view: View, day: date, middle: float) -> float:
+    """What the mates gained in the day before; 0 where nobody knows."""
+    before = day - timedelta(days=1)
+    values = sorted(
+        one.coverage
+        for days in view.others
+        if (one := days.get(before)) is not None and one.method == view.mine[day].method
+    )
+    return max(0.0, middle - values[len(values) // 2]) if values else 0.0
+
+
+def _later_than_before(view: View) -> Look | None:
+    def behind(day: date) -> bool:
+        before = view.crop_before(day, lambda one: one.coverage)
+        if before is None or before[0] < EARLIER_UP or view.mine[day].coverage >= UP:
+            return False
+        return view.mine[day].coverage <= before[0] - max(LEAST_LAG, SPREADS * before[1])
+
+    run = view.run(behind)
+    if not run:
+        return None
+    before = view.crop_before(run[-1], lambda one: one.coverage)
+    assert before is not None
+    lag = before[0] - view.now.coverage
+    return view.look(
+        LookKind.LATE,
+        Urgency.TODAY if lag >= FAR_LAG else Urgency.SOON,
+        run,
+        Sentence(
+            "Coverage {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and "
+            "the day before it was behind them too.",
+            now=view.now.coverage,
+            age=view.tray.day(run[-1]),
+            crop=view.tray.crop,
+            middle=before[0],
+        ),
+        Sentence(
+            "Lift the cover and look at the seed: is it moist, has it split? Where all trays of a sowing are "
+            "late, think of the cold and of the seed lot."
+        ),
+        lag,
+    )
+
+
+def look_at_patchiness(view: View) -> Look | None:
+    """Parts that stay bare while the rest comes up, beyond what the mates or earlier trays show."""
+
+    def patchy(day: date) -> bool:
+        one = view.mine[day]
+        if not one.cells or not LEAST_CANOPY <= one.coverage < CLOSED:
+            return False
+        bare = bare_share(one.cells)
+        mates = view.mates(day, _bare) or view.crop_before(day, lambda e: e.bare)
+        limit = (
+            LEAST_BARE if mates is None else max(LEAST_BARE, mates[0] + max(BARE_BEYOND, SPREADS * mates[1]))
+        )
+        return bare >= limit
+
+    run = view.run(patchy)
+    if not run:
+        return None
+    bare = bare_share(view.now.cells)
+    return view.look(
+        LookKind.PATCHY,
+        Urgency.SOON,
+        run,
+        Sentence(
+            "{bare:.0f} % of the tray is bare or nearly so, while the rest has come up: {now:.0f} % "
+            "coverage.",
+            bare=bare,
+            now=view.now.coverage,
+        ),
+        Sentence(
+            "Look into the bare parts: is there seed, is it moist, does the medium lie flat on the bottom? "
+            "Seed that was sown unevenly cannot be mended; a dry part can be wetted from above once."
+        ),
+        bare,
+    )
+
+
+def _coverage(one: Standing) -> float:
+    return one.coverage
+
+
+def _bare(one: Standing) -> float | None:
+    return bare_share(one.cells) if one.cells else None

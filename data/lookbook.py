@@ -1,0 +1,140 @@
+"""Look book: what the look list asks of the book, a person's answers to it, and its history.
+
+In    a book; looks and answers
+Out   a `Morning`; answers kept, with a way back; entries with their first and last day, and why they went
+Not   what needs a look (`watch.py`), which answer hides what (`answers.py`)
+"""
+
+from collections.abc import Iterable, Sequence
+from datetime import date, timedelta
+
+from data import lookrows
+from data.answers import Answer, AnswerKind
+from data.changes import Changes
+from data.gone import gone_why
+from data.journal import Recorder
+from data.look import Look
+from data.lookrows import PastLook, answer_of, earlier_day_of, numbers_of, past_look_of
+from data.noterows import crop_of
+from data.numbers import TrayId
+from data.queries import CROP
+from data.reader import GROWTH_DAYS
+from data.records import DayNumbers, EarlierDay, Tray
+from data.watch import Morning
+
+__all__ = ["LookBook"]
+
+UP = 70.0  # % coverage from which no earlier trays are asked about coming up
+EARLIER_DAYS = 14  # of an earlier tray
+
+
+class LookBook(Changes):
+    """The look list of a book."""
+
+    # --- what it rests on
+
+    def morning(self, today: date | None = None) -> Morning:
+        """All that the look list of a day rests on; by default of today."""
+        day = today or self.today()
+        trays = self.trays()
+        since = (day - timedelta(days=GROWTH_DAYS)).isoformat()
+        numbers = tuple(numbers_of(row) for row in self._rows(lookrows.NUMBERS, since=since))
+        crops = {
+            row["name"]: crop_of(row)
+            for name in {tray.crop for tray in trays}
+            for row in self._rows(CROP, name=name)
+        }
+        return Morning(
+            today=day,
+            trays=trays,
+            numbers=numbers,
+            suspects=self.seen_suspects(),
+            proposed=self.proposed(day),
+            earlier=self._earlier(trays, numbers),
+            crops=crops,
+            answers=self.look_answers(),
+        )
+
+    def _earlier(self, trays: Iterable[Tray], numbers: Iterable[DayNumbers]) -> tuple[EarlierDay, ...]:
+        """Days of the last trays of those crops that are just coming up."""
+        newest = {one.tray_id: one.coverage for one in numbers if one.sure and one.coverage is not None}
+        first: dict[str, date] = {}
+        for tray in trays:
+            if (newest.get(tray.id) or 0.0) < UP:
+                sown = tray.sown_at.date()
+                first[tray.crop] = min(first.get(tray.crop, sown), sown)
+        return tuple(
+            earlier_day_of(row, crop)
+            for crop, before in first.items()
+            for row in self._rows(
+                lookrows.EARLIER, crop=crop, before=before.isoformat(), days=f"+{EARLIER_DAYS} days"
+            )
+        )
+
+    # --- answers
+
+    def look_answers(self) -> tuple[Answer, ...]:
+        """What a person has said to looks at growing trays, oldest first."""
+        return tuple(answer_of(row) for row in self._rows(lookrows.ANSWERS))
+
+    def answer_look(self, look: Look, answer: AnswerKind | str) -> None:
+        """Say "seen" or "tomorrow" to a line of the look list, with all reasons in it."""
+        said = AnswerKind(answer)
+        on = self.today().isoformat()
+
+        def change(recorder: Recorder) -> None:
+            for one in look.whole:
+                for tray in one.trays or (one.tray_id,):
+                    recorder.insert(
+                        "look_answer",
+                        {
+                            "tray": tray, "what": str(one.what), "since": one.since.isoformat(),
+                            "answer": str(said), "urgency": int(one.urgency), "size": one.size,
+                            "answered_on": on,
+                        },
+                    )  # fmt: skip
+
+        text = f"{look.code} seen" if said is AnswerKind.SEEN else f"{look.code} put off until tomorrow"
+        self._change(text, change)
+
+    # --- history
+
+    def keep_history(self, reasons: Sequence[Look], morning: Morning) -> None:
+        """Note which reasons hold today, and why those that held before do not; writes only what changed."""
+        today = morning.today.isoformat()
+        rows = {(row["tray"], row["what"]): row for row in self._rows(lookrows.OPEN_ENTRIES)}
+        here = {(look.tray_id, str(look.what)): look for look in reasons}
+        news = [
+            look
+            for key, look in here.items()
+            if key not in rows
+            or (rows[key]["last_on"], rows[key]["urgency"], rows[key]["sentence"])
+            != (today, int(look.urgency), str(look.sentence))
+        ]
+        gone = [row for key, row in rows.items() if key not in here and row["last_on"] <= today]
+        if not news and not gone:
+            return
+        with self.writing() as db:
+            table = db.table("look_entry")
+            for look in news:
+                row = rows.get((look.tray_id, str(look.what)))
+                said = {"urgency": int(look.urgency), "sentence": str(look.sentence), "last_on": today}
+                if row is not None:
+                    table.update(row["id"], said)
+                    continue
+                key = {"tray": int(look.tray_id), "what": str(look.what), "since": look.since.isoformat()}
+                old = self._row(lookrows.SAME_ENTRY, **key)
+                if old is None:
+                    table.insert(key | said | {"first_on": today})
+                else:
+                    table.update(old["id"], said | {"gone_on": None, "gone_why": ""})
+            for row in gone:
+                table.update(row["id"], {"gone_on": today, "gone_why": str(gone_why(row, morning))})
+
+    def look_history(self, tray_id: TrayId | None = None, trial: str | None = None) -> tuple[PastLook, ...]:
+        """What stood on the look list, of one tray, of one trial or of all, newest first."""
+        rows = self._rows(lookrows.PAST, tray=tray_id, trial=trial)
+        answers = {
+            tray: self._rows(lookrows.ANSWERS_OF_TRAY, tray=tray) for tray in {row["tray"] for row in rows}
+        }
+        return tuple(past_look_of(row, answers[row["tray"]]) for row in rows)
