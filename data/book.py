@@ -2,26 +2,26 @@
 
 In    photos that were scored, and a person's decisions on them
 Out   the same, kept; each decision of a person can be taken back
-Not   trays (`traybook.py`), readings and events (`daybook.py`), undo (`changes.py`), questions (`reader.py`),
+Not   trays (`traybook.py`), readings and events (`daybook.py`), undo (`changes.py`),
+      corrections (`corrections.py`), questions (`reader.py`),
       files and transactions (`store.py`), running many photos (`intake.py`)
 
 A photo and its score are kept in one transaction, after the original has been copied under its digest: what
 the book names is on the disk. A photo is known by its bytes; bringing it in again does nothing.
 """
 
-import sqlite3
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping
 from datetime import datetime, time, timedelta
 from pathlib import Path
 from typing import Any
 
-from data import queries
+from data.corrections import Corrections
 from data.daybook import DayBook
 from data.errors import in_words
 from data.journal import Recorder
 from data.judged import Judged
 from data.lookbook import LookBook
-from data.originals import Altered, copy_original, original_path, put, safe_suffix
+from data.originals import Altered, copy_original, original_path, safe_suffix
 from data.planbook import PlanBook
 from data.records import Fate, PhotoId, Refused, Said, SuspectId, TakenFrom, TrayId, fate_of
 from data.rows import time_text
@@ -30,12 +30,11 @@ from vision.reason import Reason
 
 __all__ = ["Book"]
 
-SAME_PLACE_MM = 20.0  # two suspects nearer than that are one patch seen twice
 EARLIEST = datetime(2000, 1, 1)  # a camera that says less has lost its clock
 CLOCK_SLACK = timedelta(days=1)  # time zones
 
 
-class Book(PlanBook, DayBook, LookBook):
+class Book(PlanBook, DayBook, LookBook, Corrections):
     """A trial book: `Book.create(folder)` or `Book.open(folder)`; use it from any thread, `close` it once."""
 
     # --- photos
@@ -111,13 +110,6 @@ class Book(PlanBook, DayBook, LookBook):
             return by_camera, TakenFrom.CAMERA
         return by_file, TakenFrom.FILE
 
-    def _put_pictures(self, photo_id: PhotoId, judged: Judged) -> None:
-        pictures = self.pictures(photo_id)
-        if pictures is not None and judged.score is not None:
-            put(pictures.top_view, judged.top_view)
-            put(pictures.labels, judged.labels)
-            put(pictures.thumbnail, judged.thumbnail)
-
     # --- what a person decides about photos
 
     def match(self, photo_id: PhotoId, tray_id: TrayId) -> Fate:
@@ -138,57 +130,6 @@ class Book(PlanBook, DayBook, LookBook):
         self._change(text, change)
         return tuple(fate_of(self.photo(photo)) for photo in trays)
 
-    def set_corners(
-        self, photo_id: PhotoId, corners_upright: Sequence[tuple[float, float]], judged: Judged
-    ) -> Fate:
-        """Put the score that was made with a person's corners in the place of the unsure one.
-
-        What was said of a suspect stays with the suspect at the same place. A photo that cannot be scored
-        with these corners stays as it was, and its refusal is returned.
-        """
-        row = self.photo(photo_id)
-        score = judged.score
-        if score is None:
-            reason = judged.refusal or Reason.NO_TRAY
-            return Refused(
-                photo_id=photo_id,
-                name=row.name,
-                reason=reason,
-                tray_id=row.tray_id,
-                tray_code=row.tray_code,
-            )
-        body = str([[round(float(x), 2), round(float(y), 2)] for x, y in corners_upright])
-        values = score_row(score, sure=True, made_at=datetime.now())
-        old = {kept["method"]: kept["id"] for kept in self._rows(queries.SCORES_OF_PHOTO, photo=photo_id)}
-        said = self._said_at(photo_id)
-
-        def change(recorder: Recorder) -> None:
-            recorder.insert(
-                "correction",
-                {"photo": photo_id, "kind": "corners", "body": body, "made_at": time_text(datetime.now())},
-            )
-            recorder.update("photo", photo_id, {"needs_corners": 0, "refusal": None})
-            score_id = old.get(score.method)
-            if score_id is None:
-                score_id = recorder.insert("score", values | {"photo": photo_id})
-            else:
-                for suspect in self._rows(queries.SUSPECTS_OF_SCORE, score=score_id):
-                    recorder.delete("suspect", suspect["id"])
-                recorder.update("score", score_id, values)
-            for one in suspect_rows(score.suspects):
-                recorder.insert("suspect", one | {"score": score_id} | _said_near(one, said))
-
-        self._change(f"corners of {row.tray_code or row.name}", change)
-        self._put_pictures(photo_id, judged)
-        return fate_of(self.photo(photo_id))
-
-    def _said_at(self, photo_id: PhotoId) -> list[sqlite3.Row]:
-        newest = self._row(queries.SCORES_OF_PHOTO, photo=photo_id)
-        if newest is None:
-            return []
-        rows = self._rows(queries.SUSPECTS_OF_SCORE, score=newest["id"])
-        return [row for row in rows if row["said"] is not None and row["x_mm"] is not None]
-
     def say(self, suspect_id: SuspectId, said: Said | str | None) -> None:
         """Say of a suspect "mold" or "not mold", or with None that it is open again."""
         word = None if said is None else Said(said)
@@ -202,14 +143,3 @@ class Book(PlanBook, DayBook, LookBook):
         row = self.photo(photo_id)
         values = {"left_out_at": time_text(datetime.now())}
         self._change(f"{row.name} left out", lambda recorder: recorder.update("photo", photo_id, values))
-
-
-def _said_near(suspect: Mapping[str, Any], said: Iterable[sqlite3.Row]) -> dict[str, Any]:
-    """What a person said of a suspect at that place."""
-    if suspect["x_mm"] is None:
-        return {}
-    for row in said:
-        x, y = row["x_mm"] - suspect["x_mm"], row["y_mm"] - suspect["y_mm"]
-        if x * x + y * y <= SAME_PLACE_MM**2:
-            return {"said": row["said"], "said_at": row["said_at"]}
-    return {}

@@ -234,7 +234,7 @@ def make_pictures(book: Book, photo_id: PhotoId) -> Pictures | None:
     kept, corners = book.score(photo_id), book.corners(photo_id)
     if kept is None or corners is None:
         return pictures
-    judged = score_again(book.photo_path(photo_id), corners)
+    judged = score_again(book.photo_path(photo_id), corners, book.mended_canopy(photo_id))
     if judged.score is not None:
         put(pictures.top_view, judged.top_view)
         put(pictures.thumbnail, judged.thumbnail)

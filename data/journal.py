@@ -18,7 +18,7 @@ from data import queries
 if TYPE_CHECKING:
     from sqlite_utils import Database
 
-__all__ = ["Recorder", "apply_images"]
+__all__ = ["Recorder", "apply_images", "as_text", "from_text"]
 
 Values = Mapping[str, Any]
 
@@ -74,12 +74,12 @@ class Recorder:
     @property
     def text(self) -> str:
         """The images as the book keeps them."""
-        return json.dumps(self._images, default=_bytes_as_hex)
+        return as_text(self._images)
 
 
 def apply_images(db: "Database", images: str, *, forward: bool) -> None:
     """Do a change again (`forward`) or take it back, last image first."""
-    recorded = json.loads(images, object_hook=_hex_as_bytes)
+    recorded = from_text(images)
     for image in recorded if forward else reversed(recorded):
         if "rows" in image:
             _apply_many(db, image, forward=forward)
@@ -100,6 +100,16 @@ def _apply_many(db: "Database", image: Values, *, forward: bool) -> None:
         table.insert_all(dict(zip(image["columns"], row, strict=True)) for row in rows)
     else:
         table.delete_where("id BETWEEN ? AND ?", [rows[0][0], rows[-1][0]])
+
+
+def as_text(rows: Any) -> str:
+    """Rows as JSON, bytes among them."""
+    return json.dumps(rows, default=_bytes_as_hex)
+
+
+def from_text(text: str) -> Any:
+    """The rows that `as_text` wrote."""
+    return json.loads(text, object_hook=_hex_as_bytes)
 
 
 def _bytes_as_hex(value: object) -> dict[str, str]:

@@ -80,16 +80,29 @@ def _digest(path: Path) -> str | None:
         return None
 
 
-def score_again(path: Path, corners: "Corners") -> Judged:
-    """Score a kept photo with the very corners of its score, to make its pictures anew."""
+def score_again(path: Path, corners: "Corners", canopy: bytes | None = None) -> Judged:
+    """Score a kept photo with the very corners of its score, to make its pictures anew or to mend it.
+
+    Parameters
+    ----------
+    canopy : PNG of the whole canopy as a person has drawn it; None: as it is measured.
+    """
     from vision.methods import best_tissue
     from vision.photo import PhotoRefused, read_photo
     from vision.score import score_photo
 
     try:
-        return _judged(score_photo(read_photo(path), best_tissue(), corners=corners))
+        result = score_photo(read_photo(path), best_tissue(), corners=corners)
     except PhotoRefused as refused:
         return Judged(name=path.name, digest=None, taken_at=None, tag_number=None, refusal=refused.reason)
+    return _judged(result if canopy is None else _mended(result, canopy))
+
+
+def _mended(result: "Scored | Refused", canopy: bytes) -> "Scored | Refused":
+    from vision.mending import decode_mask, mend
+    from vision.score import Refused
+
+    return result if isinstance(result, Refused) else mend(result, decode_mask(canopy))
 
 
 def _judged(result: "Scored | Refused") -> Judged:

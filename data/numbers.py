@@ -107,4 +107,5 @@ class KeptScore:
     seconds: float | None
     reasons: Mapping[str, Reason | str] = field(default_factory=dict)
     notes: tuple[Reason | str, ...] = ()  # what was odd about the file or is doubtful about the score
+    mended: bool = False  # a person has drawn its canopy
     coverage_sd: float | None = None  # how far coverage may be off, one standard deviation, points

@@ -53,13 +53,19 @@ def original_path(folder: Path, digest: str, suffix: str) -> Path:
     return folder / "photos" / digest[:2] / f"{digest}{suffix}"
 
 
-def picture_paths(folder: Path, digest: str, method: str, corners: str | None) -> Pictures:
-    """Where the pictures of a score lie; other corners or another method have other pictures."""
+def picture_paths(
+    folder: Path, digest: str, method: str, corners: str | None, mend: str | None = None
+) -> Pictures:
+    """Where the pictures of a score lie; other corners or another method have other pictures.
+
+    `mend` tells one drawing of a person's canopy from another: each has labels of its own.
+    """
     key = hashlib.sha256(f"{method}\n{corners}".encode()).hexdigest()[:10]
     stem = folder / "cache" / digest[:2] / f"{digest[:32]}-{key}"
+    drawn = "" if mend is None else "-" + hashlib.sha256(mend.encode()).hexdigest()[:8]
     return Pictures(
         top_view=stem.with_name(stem.name + "-top.jpg"),
-        labels=stem.with_name(stem.name + "-labels.png"),
+        labels=stem.with_name(f"{stem.name}{drawn}-labels.png"),
         thumbnail=stem.with_name(stem.name + "-thumb.jpg"),
     )
 

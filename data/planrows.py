@@ -22,12 +22,12 @@ __all__ = [
 TRIAL_NAMES = "SELECT name FROM trial ORDER BY id"
 TRIAL_ID = "SELECT id FROM trial WHERE name = :name"
 PLANS = """
-    SELECT p.id, p.trial, p.body, p.kept_at, p.why,
-           (SELECT min(t.sown_at) FROM tray t WHERE t.trial = p.trial) AS first_sown_at
-      FROM plan p
-      JOIN trial r ON r.id = p.trial
+    SELECT k.id, k.trial, k.body, k.kept_at, k.why,
+           (SELECT min(t.sown_at) FROM tray t WHERE t.trial = k.trial) AS first_sown_at
+      FROM plan k
+      JOIN trial r ON r.id = k.trial
      WHERE :trial IS NULL OR r.name = :trial
-     ORDER BY p.id
+     ORDER BY k.id
 """
 DRAWS = """
     SELECT d.id, d.plan, d.seed, d.body, d.drawn_at, d.why

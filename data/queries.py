@@ -10,6 +10,7 @@ SQLite to the order written: from the growing trays to their photos, never the o
 """
 
 __all__ = [
+    "CANOPY_OF_PHOTO",
     "CHANGE_TO_REDO",
     "CHANGE_TO_UNDO",
     "CROP",
@@ -33,6 +34,7 @@ __all__ = [
     "NAMED",
     "NEWEST_PHOTOS",
     "NEWEST_TRAY",
+    "OLD_SCORES_OF_PHOTO",
     "PEERS",
     "PHOTO",
     "PHOTOS",
@@ -202,9 +204,17 @@ MOLD_SAID = """
 
 # --- one tray
 
-DAYS_OF_TRAY = """
+# which drawing of the canopy a mended score rests on
+MEND = """
+    (SELECT k.id || '-' || k.made_at
+       FROM correction k
+      WHERE k.photo = p.id AND k.kind = 'canopy' AND s.mended = 1
+      ORDER BY k.id DESC
+      LIMIT 1)
+"""
+DAYS_OF_TRAY = f"""
     SELECT p.id AS photo, p.digest, p.suffix, p.taken_at, p.taken_from, p.tray, p.refusal, p.needs_corners,
-           p.left_out_at, s.*
+           p.left_out_at, s.*, {MEND} AS mend
       FROM photo p
       LEFT JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
      WHERE p.tray = :tray
@@ -224,10 +234,10 @@ SUSPECTS_OF_SCORE = "SELECT * FROM suspect WHERE score = :score ORDER BY confide
 # --- photos
 
 PHOTO_BY_DIGEST = "SELECT id, name FROM photo WHERE digest = :digest"
-PHOTO_COLUMNS = """
+PHOTO_COLUMNS = f"""
     SELECT p.id, p.digest, p.suffix, p.kept, p.name, p.added_at, p.taken_at, p.taken_from, p.tag_number,
            p.tray, t.code, p.matched_by, p.needs_corners, p.refusal, p.left_out_at,
-           s.id AS score, s.method, s.corners, s.coverage
+           s.id AS score, s.method, s.corners, s.coverage, s.mended, {MEND} AS mend
       FROM photo p
       LEFT JOIN tray t ON t.id = p.tray
       LEFT JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
@@ -241,6 +251,21 @@ PHOTOS_OF_DAY = """
      ORDER BY taken_at, name, id
 """
 SCORES_OF_PHOTO = "SELECT * FROM score WHERE photo = :photo ORDER BY id DESC"
+CANOPY_OF_PHOTO = """
+    SELECT k.body
+      FROM correction k
+     WHERE k.photo = :photo AND k.kind = 'canopy'
+       AND (SELECT s.mended FROM score s WHERE s.photo = :photo ORDER BY s.id DESC LIMIT 1) = 1
+     ORDER BY k.id DESC
+     LIMIT 1
+"""
+OLD_SCORES_OF_PHOTO = """
+    SELECT o.body
+      FROM score s
+      JOIN old_score o ON o.score = s.id
+     WHERE s.photo = :photo
+     ORDER BY o.id
+"""
 SUSPECT = """
     SELECT u.id, u.said, t.code
       FROM suspect u

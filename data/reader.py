@@ -244,7 +244,7 @@ class Reader(Store):
         row = self._row(queries.PHOTO, photo=photo_id)
         if row is None or row["score"] is None:
             return None
-        return picture_paths(self.folder, row["digest"], row["method"], row["corners"])
+        return picture_paths(self.folder, row["digest"], row["method"], row["corners"], row["mend"])
 
     def score(self, photo_id: PhotoId) -> KeptScore | None:
         """The newest score of a photo."""

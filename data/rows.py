@@ -154,6 +154,7 @@ def score_of(row: Row, suspects: Iterable[Row]) -> KeptScore:
         reasons=reasons,
         notes=tuple(reason_of(note) or "" for note in json.loads(row["notes"])),
         coverage_sd=row["coverage_sd"],
+        mended=bool(row["mended"]),
         **{name: row[name] for name in (*STAND, *COLOUR, *LIGHT)},
     )
 
@@ -186,7 +187,7 @@ def day_of(row: Row, score: KeptScore | None, tray: Tray, folder: Path) -> Day:
         photo=original_path(folder, row["digest"], row["suffix"]),
         pictures=None
         if score is None
-        else picture_paths(folder, row["digest"], row["method"], row["corners"]),
+        else picture_paths(folder, row["digest"], row["method"], row["corners"], row["mend"]),
         score=score,
     )
 

@@ -65,4 +65,5 @@ class Reason(StrEnum):
     NO_PATCH = "no grey patch seen, so the colour is as the camera gave it"
     NO_FOCAL_LENGTH = "the camera's focal length is not known and the photo is too straight to tell it"
     NO_EDGE = "no sharp edge to measure on"
+    MENDED = "a person has mended the canopy, so how far coverage may be off is not known"
     NO_DOUBT = "how far coverage may be off is told only by the learned model, on a tray of known scale"

@@ -1,0 +1,176 @@
+"""Corrections: what a person mends of a score, with the score as it was kept beside it.
+
+In    corners or a canopy that a person has set, and the photo scored with them
+Out   the mended score in the old one's place, the old one kept for good; both can be taken back
+Not   scoring (`mending.py`, `intake.py`), what becomes training data (`trainingdata.py`)
+"""
+
+import base64
+import json
+import sqlite3
+from collections.abc import Iterable, Mapping, Sequence
+from datetime import datetime
+from typing import Any
+
+from data import queries
+from data.changes import Changes
+from data.journal import Recorder, as_text, from_text
+from data.judged import Judged
+from data.originals import put
+from data.records import Fate, KeptScore, PhotoId, PhotoRow, Refused, fate_of
+from data.rows import score_of, time_text
+from data.scorerows import score_row, suspect_rows
+from vision.reason import Reason
+
+__all__ = ["Corrections"]
+
+SAME_PLACE_MM = 20.0  # two suspects nearer than that are one patch seen twice
+
+
+class Corrections(Changes):
+    """Scores that a person has mended."""
+
+    def set_corners(
+        self, photo_id: PhotoId, corners_upright: Sequence[tuple[float, float]], judged: Judged
+    ) -> Fate:
+        """Put the score that was made with a person's corners in the place of the unsure one.
+
+        What was said of a suspect stays with the suspect at the same place. A photo that cannot be scored
+        with these corners stays as it was, and its refusal is returned.
+        """
+        row = self.photo(photo_id)
+        if judged.score is None:
+            return _refused(row, judged)
+        body = str([[round(float(x), 2), round(float(y), 2)] for x, y in corners_upright])
+        values = score_row(judged.score, sure=True, made_at=datetime.now()) | {"mended": 0}
+        said = self._said_at(photo_id)
+
+        def change(recorder: Recorder) -> None:
+            correction = self._correct(recorder, photo_id, "corners", body)
+            recorder.update("photo", photo_id, {"needs_corners": 0, "refusal": None})
+            self._replace(recorder, photo_id, values, correction, suspects=_with_word(judged, said))
+
+        self._change(f"corners of {row.tray_code or row.name}", change)
+        self._put_pictures(photo_id, judged)
+        return fate_of(self.photo(photo_id))
+
+    def mend_canopy(self, photo_id: PhotoId, canopy: bytes, judged: Judged) -> Fate:
+        """Put the numbers of the canopy that a person has drawn in the place of the measured ones.
+
+        Suspects and what was said of them stay. A photo that cannot be scored stays as it was.
+
+        Parameters
+        ----------
+        canopy : PNG of the whole canopy, black and white, as large as the labels.
+        judged : the photo scored with that canopy (`judged.mend_again`).
+        """
+        row = self.photo(photo_id)
+        if judged.score is None:
+            return _refused(row, judged)
+        old = self.score(photo_id)
+        sure = old is not None and old.sure
+        body = json.dumps({"canopy": base64.b64encode(canopy).decode("ascii")})
+        values = score_row(judged.score, sure=sure, made_at=datetime.now()) | {"mended": 1}
+        said = self._said_at(photo_id)
+
+        def change(recorder: Recorder) -> None:
+            correction = self._correct(recorder, photo_id, "canopy", body)
+            same = old is not None and old.method == values["method"]
+            suspects = None if same else _with_word(judged, said)
+            self._replace(recorder, photo_id, values, correction, suspects=suspects)
+
+        self._change(f"canopy of {row.tray_code or row.name}", change)
+        self._put_pictures(photo_id, judged)
+        return fate_of(self.photo(photo_id))
+
+    def mended_canopy(self, photo_id: PhotoId) -> bytes | None:
+        """The PNG of the canopy that the newest score rests on, where a person has drawn it."""
+        row = self._row(queries.CANOPY_OF_PHOTO, photo=photo_id)
+        return None if row is None else base64.b64decode(json.loads(row["body"])["canopy"])
+
+    def old_scores(self, photo_id: PhotoId) -> tuple[KeptScore, ...]:
+        """The scores that corrections of a photo have replaced, first one first."""
+        kept = (from_text(row["body"]) for row in self._rows(queries.OLD_SCORES_OF_PHOTO, photo=photo_id))
+        return tuple(score_of(old["score"], old["suspects"]) for old in kept)
+
+    # --- inside one change
+
+    def _correct(self, recorder: Recorder, photo_id: PhotoId, kind: str, body: str) -> int:
+        made_at = time_text(datetime.now())
+        row = {"photo": photo_id, "kind": kind, "body": body, "made_at": made_at}
+        return recorder.insert("correction", row)
+
+    def _replace(
+        self,
+        recorder: Recorder,
+        photo_id: PhotoId,
+        values: Mapping[str, Any],
+        correction: int,
+        *,
+        suspects: Iterable[Mapping[str, Any]] | None,
+    ) -> None:
+        """Put `values` in the place of the score by the same method; `suspects` None: those there stay."""
+        kept = {row["method"]: row for row in self._rows(queries.SCORES_OF_PHOTO, photo=photo_id)}
+        old = kept.get(values["method"])
+        if old is None:
+            score_id = recorder.insert("score", dict(values) | {"photo": photo_id})
+        else:
+            score_id = old["id"]
+            before = self._rows(queries.SUSPECTS_OF_SCORE, score=score_id)
+            recorder.insert("old_score", _old_score(old, before, correction))
+            for suspect in before if suspects is not None else ():
+                recorder.delete("suspect", suspect["id"])
+            recorder.update("score", score_id, values)
+        for one in suspects or ():
+            recorder.insert("suspect", dict(one) | {"score": score_id})
+
+    def _said_at(self, photo_id: PhotoId) -> list[sqlite3.Row]:
+        newest = self._row(queries.SCORES_OF_PHOTO, photo=photo_id)
+        if newest is None:
+            return []
+        rows = self._rows(queries.SUSPECTS_OF_SCORE, score=newest["id"])
+        return [row for row in rows if row["said"] is not None and row["x_mm"] is not None]
+
+    def _put_pictures(self, photo_id: PhotoId, judged: Judged) -> None:
+        pictures = self.pictures(photo_id)
+        if pictures is not None and judged.score is not None:
+            put(pictures.top_view, judged.top_view)
+            put(pictures.labels, judged.labels)
+            put(pictures.thumbnail, judged.thumbnail)
+
+
+def _refused(row: PhotoRow, judged: Judged) -> Refused:
+    reason = judged.refusal or Reason.NO_TRAY
+    return Refused(
+        photo_id=row.id, name=row.name, reason=reason, tray_id=row.tray_id, tray_code=row.tray_code
+    )
+
+
+def _old_score(score: sqlite3.Row, suspects: Iterable[sqlite3.Row], correction: int) -> dict[str, Any]:
+    return {
+        "score": score["id"],
+        "correction": correction,
+        "body": as_text({"score": _plain(score), "suspects": [_plain(row) for row in suspects]}),
+        "replaced_at": time_text(datetime.now()),
+    }
+
+
+def _plain(row: sqlite3.Row) -> dict[str, Any]:
+    return dict(zip(row.keys(), tuple(row), strict=True))
+
+
+def _with_word(judged: Judged, said: Iterable[sqlite3.Row]) -> list[dict[str, Any]]:
+    """The suspects of a fresh score, each with what a person said of one at its place."""
+    words = list(said)
+    found = () if judged.score is None else judged.score.suspects
+    return [one | _said_near(one, words) for one in suspect_rows(found)]
+
+
+def _said_near(suspect: Mapping[str, Any], said: Iterable[sqlite3.Row]) -> dict[str, Any]:
+    if suspect["x_mm"] is None:
+        return {}
+    for row in said:
+        x, y = row["x_mm"] - suspect["x_mm"], row["y_mm"] - suspect["y_mm"]
+        if x * x + y * y <= SAME_PLACE_MM**2:
+            return {"said": row["said"], "said_at": row["said_at"]}
+    return {}
