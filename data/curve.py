@@ -31,13 +31,20 @@ FLATTEST = 1e-12  # condition of J'J below which a parameter is not told by the 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Fit:
-    """A curve through points. `covariance` is None where there are no more points than parameters."""
+    """A curve through points."""
 
     parameters: tuple[float, ...]
-    covariance: tuple[tuple[float, ...], ...] | None
+    spread: tuple[tuple[float, ...], ...] | None  # (J'J)^-1; None where the points do not tell a parameter
     rss: float  # residual sum of squares
     df: int  # points minus parameters
     residuals: tuple[float, ...]
+
+    @property
+    def covariance(self) -> tuple[tuple[float, ...], ...] | None:
+        """Of the parameters; None where there are no more points than parameters."""
+        if self.spread is None or self.df <= 0:
+            return None
+        return tuple(tuple(one * self.rss / self.df for one in row) for row in self.spread)
 
     @property
     def errors(self) -> tuple[float, ...] | None:
@@ -46,15 +53,17 @@ class Fit:
             return None
         return tuple(float(row[at]) ** 0.5 for at, row in enumerate(self.covariance))
 
-    def error_of(self, function: Callable[..., float]) -> float | None:
-        """Standard error of a function of the parameters, by its slope at the fit (delta method)."""
-        if self.covariance is None:
+    def error_of(self, function: Callable[..., float], scatter: float | None = None) -> float | None:
+        """Standard error of a function of the parameters, by its slope at the fit (delta method).
+
+        `scatter`: standard deviation of a point, where it is known better than the residuals tell it.
+        """
+        if self.spread is None or (scatter is None and self.df <= 0):
             return None
+        variance = self.rss / self.df if scatter is None else scatter**2
         slopes = [self._slope(function, at) for at in range(len(self.parameters))]
-        total = sum(
-            slopes[i] * self.covariance[i][j] * slopes[j]
-            for i in range(len(slopes))
-            for j in range(len(slopes))
+        total = variance * sum(
+            slopes[i] * self.spread[i][j] * slopes[j] for i in range(len(slopes)) for j in range(len(slopes))
         )
         return float(max(0.0, total) ** 0.5)
 
@@ -107,19 +116,17 @@ def fit_curve(
 def _fit(parameters: "Vector", off: "Vector", jacobian: "Vector") -> Fit:
     import numpy as np
 
-    rss = float(off @ off)
-    df = len(off) - len(parameters)
-    covariance = None
+    spread = None
     scale = np.sqrt((jacobian**2).sum(axis=0))
-    if df > 0 and (scale > 0).all():
+    if (scale > 0).all():
         square = (jacobian / scale).T @ (jacobian / scale)
         if np.linalg.cond(square) < 1 / FLATTEST:
-            inverse = np.linalg.inv(square) / np.outer(scale, scale) * (rss / df)
-            covariance = tuple(tuple(map(float, row)) for row in inverse)
+            inverse = np.linalg.inv(square) / np.outer(scale, scale)
+            spread = tuple(tuple(map(float, row)) for row in inverse)
     return Fit(
         parameters=tuple(map(float, parameters)),
-        covariance=covariance,
-        rss=rss,
-        df=df,
+        spread=spread,
+        rss=float(off @ off),
+        df=len(off) - len(parameters),
         residuals=tuple(map(float, -off)),
     )

@@ -5,8 +5,8 @@ import pytest
 from data.units import convert
 
 
-# NIST Special Publication 811 (2008), appendix B.8: factors printed in bold are exact (from memory, each follows
-# from pound = 0.45359237 kg, inch = 2.54 cm, US gallon = 231 cubic inches)
+# NIST Special Publication 811 (2008), appendix B.8: factors printed in bold are exact (from memory; each
+# follows from pound = 0.45359237 kg, inch = 2.54 cm, US gallon = 231 cubic inches)
 @pytest.mark.parametrize(
     ("value", "unit", "into", "expected"),
     [

@@ -1,0 +1,263 @@
+"""Water: weights of a tray or of a medium -> how much water it holds, and the weight at which it is dry.
+
+In    masses in g, volume in cm3, density of the solids in g/cm3
+Out   `WaterContent`, `Wetting` (what a wetting test tells), `DryWeight`; what cannot be told is None with a
+      sentence
+Not   how fast it dries (`drying.py`)
+
+w = (W - D)/D, th = (W - D)/V, bulk density rb = D/V, porosity phi = 1 - rb/rs, air-filled porosity phi - th,
+with water of 1 g/cm3. Holding capacity is th after soaking and free drainage in the tray at its own height: a
+thin mat drains less than a tall pot, so book values of tall columns do not hold. Definitions as in textbooks
+of soil physics (from memory).
+"""
+
+import math
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from enum import StrEnum
+
+from data.sentence import Sentence
+
+__all__ = [
+    "DryFrom",
+    "DryWeight",
+    "WaterContent",
+    "Wetting",
+    "dry_weight",
+    "evaporation_watts",
+    "water_content",
+    "wetting_of",
+]
+
+LEAST_DRAINED_MIN = 30.0  # minutes of free drainage before "drained" means it
+LATENT_J_PER_G = 2450.0  # heat that evaporation takes (FAO-56, chapter 3)
+RESERVE = 0.3  # of the water it holds: below that a tray is called dry; from memory, a starting value
+WETTED_TIMES = 1.3  # a tray that weighs so many times its first weight was dry before (common practice)
+FULL_WITHIN = timedelta(hours=24)  # of wetting, the greatest weight is that of a full tray
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WaterContent:
+    """Water in a medium; shares 0-1, `reasons` says by field name why a number is missing."""
+
+    water_g: float | None
+    gravimetric: float | None  # g water a g dry medium
+    volumetric: float | None  # share of the volume
+    bulk_density: float | None  # g/cm3
+    porosity: float | None  # share of the volume
+    air_filled: float | None  # share of the volume
+    reasons: Mapping[str, Sentence]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Wetting:
+    """What a wetting test of a medium tells; masses in g, without the tray."""
+
+    capacity_g: float | None  # water it holds after free drainage
+    drained: WaterContent
+    runs_off_g: float | None  # from soaked to drained
+    rewetted: float | None  # share of the capacity that it took up again from dry, 0-1
+    reasons: Mapping[str, Sentence]
+
+
+class DryFrom(StrEnum):
+    """What a dry weight was reckoned from."""
+
+    OWN = "the tray's own first weighings"
+    OWN_AND_TEST = "the tray's own first weighing and the wetting test of its medium"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DryWeight:
+    """The weight of a whole tray at which it is called dry; all None where it cannot be told."""
+
+    grams: float | None  # dry_g and a reserve of what it holds
+    dry_g: float | None  # without any water
+    full_g: float | None  # soaked and drained
+    rests_on: DryFrom | None
+    sentence: Sentence
+
+
+# --- one moment
+
+
+def water_content(
+    wet_g: float, dry_g: float, volume_cm3: float | None = None, solid_g_cm3: float | None = None
+) -> WaterContent:
+    """Water content from wet and dry mass, and where they are known volume and density of the solids."""
+    names = ("water_g", "gravimetric", "volumetric", "bulk_density", "porosity", "air_filled")
+    wrong = _wrong_masses(wet_g, dry_g, volume_cm3, solid_g_cm3)
+    if wrong is not None:
+        return WaterContent(**dict.fromkeys(names), reasons=dict.fromkeys(names, wrong))
+    reasons: dict[str, Sentence] = {}
+    water = wet_g - dry_g
+    volumetric = bulk = porosity = air = None
+    if volume_cm3 is None:
+        missing = Sentence("The volume of the medium is not known.")
+        reasons |= dict.fromkeys(("volumetric", "bulk_density", "porosity", "air_filled"), missing)
+    else:
+        volumetric, bulk = water / volume_cm3, dry_g / volume_cm3
+        if solid_g_cm3 is None:
+            missing = Sentence("The density of the medium's solids is not known.")
+            reasons |= dict.fromkeys(("porosity", "air_filled"), missing)
+        else:
+            porosity = 1 - bulk / solid_g_cm3
+            air = porosity - volumetric
+    if air is not None and air < 0:
+        reasons["air_filled"] = Sentence("There is more water than pores: volume or density is wrong.")
+        air = None
+    return WaterContent(
+        water_g=water,
+        gravimetric=water / dry_g,
+        volumetric=volumetric,
+        bulk_density=bulk,
+        porosity=porosity,
+        air_filled=air,
+        reasons=reasons,
+    )
+
+
+def _wrong_masses(
+    wet_g: float, dry_g: float, volume_cm3: float | None, solid_g_cm3: float | None
+) -> Sentence | None:
+    given = [one for one in (wet_g, dry_g, volume_cm3, solid_g_cm3) if one is not None]
+    if not all(math.isfinite(one) and one > 0 for one in given):
+        return Sentence("Masses, volume and density are above zero: one of them is not.")
+    if wet_g < dry_g:
+        return Sentence(
+            "Dry it weighs {dry:.0f} g and wet {wet:.0f} g: one of the two is wrong.", dry=dry_g, wet=wet_g
+        )
+    if volume_cm3 is not None and solid_g_cm3 is not None and dry_g / volume_cm3 >= solid_g_cm3:
+        return Sentence("So much dry medium does not fit into this volume: one of the numbers is wrong.")
+    return None
+
+
+def evaporation_watts(grams_a_day: float) -> float:
+    """Heat in W that evaporating so much water takes from a tray."""
+    return grams_a_day * LATENT_J_PER_G / 86400
+
+
+# --- a test of a medium
+
+
+def wetting_of(
+    dry_g: float,
+    soaked_g: float | None,
+    drained_g: float | None,
+    *,
+    drained_minutes: float | None = None,
+    rewetted_g: float | None = None,
+    volume_cm3: float | None = None,
+    solid_g_cm3: float | None = None,
+) -> Wetting:
+    """What a wetting test tells: dry, soaked, drained, and wetted again after it had dried."""
+    reasons: dict[str, Sentence] = {}
+    content = water_content(drained_g or math.nan, dry_g, volume_cm3, solid_g_cm3)
+    capacity = content.water_g
+    if drained_g is None:
+        reasons["capacity_g"] = Sentence("Weigh it again half an hour after soaking, drained.")
+    elif capacity is None:
+        reasons["capacity_g"] = content.reasons["water_g"]
+    elif drained_minutes is not None and drained_minutes < LEAST_DRAINED_MIN:
+        reasons["capacity_g"] = Sentence(
+            "It drained for {minutes:.0f} minutes only; {least:.0f} are needed.",
+            minutes=drained_minutes,
+            least=LEAST_DRAINED_MIN,
+        )
+        capacity = None
+    runs_off = _runs_off(soaked_g, drained_g, reasons)
+    rewetted = None
+    if capacity is None or capacity <= 0 or rewetted_g is None:
+        reasons["rewetted"] = Sentence("Let it dry, wet it again the same way, drain it and weigh it.")
+    elif rewetted_g < dry_g:
+        reasons["rewetted"] = Sentence("Wetted again it weighs less than dry: one of the two is wrong.")
+    else:
+        rewetted = (rewetted_g - dry_g) / capacity
+    return Wetting(
+        capacity_g=capacity, drained=content, runs_off_g=runs_off, rewetted=rewetted, reasons=reasons
+    )
+
+
+def _runs_off(soaked_g: float | None, drained_g: float | None, reasons: dict[str, Sentence]) -> float | None:
+    if soaked_g is None or drained_g is None:
+        reasons["runs_off_g"] = Sentence("It takes two weighings: soaked, and drained.")
+        return None
+    if drained_g > soaked_g:
+        reasons["runs_off_g"] = Sentence("Drained it weighs more than soaked: one of the two is wrong.")
+        return None
+    return soaked_g - drained_g
+
+
+# --- the dry weight of a tray
+
+
+def dry_weight(
+    weights: Sequence[tuple[datetime, float]],
+    capacity_g: float | None = None,
+    dry_g: float | None = None,
+    reserve: float = RESERVE,
+) -> DryWeight:
+    """The weight at which a tray is called dry, from its own first weighings.
+
+    A tray whose second weight is far above its first was weighed dry first. Else its greatest weight of the
+    first day is that of a full one, and the wetting test of its medium tells the rest.
+
+    Parameters
+    ----------
+    weights
+        (time, g) of the whole tray since it was set up, in any order.
+    capacity_g
+        Water that the medium of a whole tray holds, from its wetting test, where there is one.
+    dry_g
+        The whole tray without any water, where a person says so.
+    reserve
+        Share of the water held that must be there, 0-1.
+    """
+    ordered = sorted(weights)
+    if not ordered and (dry_g is None or capacity_g is None):
+        return _untold(Sentence("The tray was never weighed: weigh it dry, then soaked and drained."))
+    wetted = len(ordered) > 1 and ordered[1][1] >= WETTED_TIMES * ordered[0][1]
+    soaked = ordered[1:] if wetted else ordered
+    full = max((g for at, g in soaked if at <= soaked[0][0] + FULL_WITHIN), default=None)
+    if dry_g is None and wetted:
+        dry_g = ordered[0][1]
+    if dry_g is not None and full is not None:
+        return _told(dry_g, full, DryFrom.OWN, reserve)
+    if dry_g is not None and capacity_g is not None:
+        return _told(dry_g, dry_g + capacity_g, DryFrom.OWN_AND_TEST, reserve)
+    if full is not None and capacity_g is not None:
+        return _told(full - capacity_g, full, DryFrom.OWN_AND_TEST, reserve)
+    return _untold(
+        Sentence(
+            "Weigh a tray dry and again after wetting, or do the wetting test with its medium: 5 minutes."
+        )
+    )
+
+
+def _told(dry_g: float, full_g: float, rests_on: DryFrom, reserve: float) -> DryWeight:
+    if dry_g <= 0 or full_g <= dry_g:
+        return _untold(
+            Sentence(
+                "Full it weighs {full:.0f} g, of which {water:.0f} g would be water: look at the weighings.",
+                full=full_g,
+                water=full_g - dry_g,
+            )
+        )
+    grams = dry_g + reserve * (full_g - dry_g)
+    return DryWeight(
+        grams=grams,
+        dry_g=dry_g,
+        full_g=full_g,
+        rests_on=rests_on,
+        sentence=Sentence(
+            "{share:.0f} % of the {held:.0f} g of water that it holds are left at {grams:.0f} g.",
+            share=100 * reserve,
+            held=full_g - dry_g,
+            grams=grams,
+        ),
+    )
+
+
+def _untold(why: Sentence) -> DryWeight:
+    return DryWeight(grams=None, dry_g=None, full_g=None, rests_on=None, sentence=why)

@@ -1,0 +1,127 @@
+"""What a medium holds, and the weight at which a tray is dry."""
+
+from datetime import datetime, timedelta
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from data.water import DryFrom, dry_weight, water_content, wetting_of
+
+SOWN = datetime(2026, 3, 2, 9)
+
+
+def weighed(*hours_grams):
+    """(time, g) from (hours after sowing, g)."""
+    return [(SOWN + timedelta(hours=h), g) for h, g in hours_grams]
+
+
+def test_without_a_volume_only_the_mass_share_is_told():
+    content = water_content(wet_g=900, dry_g=300)
+
+    assert content.gravimetric == 2
+    assert content.volumetric is None
+    assert content.reasons["porosity"] == "The volume of the medium is not known."
+
+
+@pytest.mark.parametrize(
+    ("wet", "dry", "volume", "solid", "words"),
+    [
+        (300, 480, None, None, "Dry it weighs 480 g and wet 300 g: one of the two is wrong."),
+        (300, -5, None, None, "above zero"),
+        (300, 100, 0, None, "above zero"),
+        (float("nan"), 100, None, None, "above zero"),
+        (900, 600, 300, 1.5, "does not fit"),
+    ],
+)
+def test_masses_that_cannot_be_give_no_number_but_a_sentence(wet, dry, volume, solid, words):
+    content = water_content(wet, dry, volume, solid)
+
+    assert content.gravimetric is None
+    assert words in content.reasons["gravimetric"]
+
+
+def test_more_water_than_pores_is_a_wrong_volume():
+    content = water_content(wet_g=3000, dry_g=480, volume_cm3=2600, solid_g_cm3=1.55)
+
+    assert content.air_filled is None
+    assert "more water than pores" in content.reasons["air_filled"]
+
+
+def test_a_wetting_test():
+    told = wetting_of(300, 1500, 1200, drained_minutes=40, rewetted_g=1110, volume_cm3=2600)
+
+    assert told.capacity_g == 900
+    assert told.runs_off_g == 300
+    assert told.rewetted == pytest.approx(0.9)
+    assert told.drained.volumetric == pytest.approx(900 / 2600)
+
+
+def test_a_wetting_test_that_drained_too_short_tells_no_capacity():
+    told = wetting_of(300, 1500, 1200, drained_minutes=10)
+
+    assert told.capacity_g is None
+    assert told.reasons["capacity_g"] == "It drained for 10 minutes only; 30 are needed."
+
+
+def test_a_wetting_test_just_begun_says_what_comes_next():
+    told = wetting_of(300, None, None)
+
+    assert told.capacity_g is None
+    assert told.reasons["capacity_g"] == "Weigh it again half an hour after soaking, drained."
+
+
+def test_a_tray_weighed_dry_and_full_knows_its_dry_weight():
+    told = dry_weight(weighed((0, 520), (1, 1180), (20, 1090), (60, 800)))
+
+    assert (told.dry_g, told.full_g) == (520, 1180)
+    assert told.grams == pytest.approx(520 + 0.3 * 660)
+    assert told.rests_on is DryFrom.OWN
+    assert told.sentence == "30 % of the 660 g of water that it holds are left at 718 g."
+
+
+def test_a_tray_set_up_wet_takes_the_rest_from_the_wetting_test():
+    told = dry_weight(weighed((0, 1180), (20, 1090)), capacity_g=660)
+
+    assert (told.dry_g, told.full_g) == (520, 1180)
+    assert told.rests_on is DryFrom.OWN_AND_TEST
+
+
+def test_a_tray_watered_between_two_weighings_was_not_dry_before():
+    assert dry_weight(weighed((0, 1100), (24, 1180))).grams is None
+
+
+def test_a_dry_weight_that_a_person_knows_is_taken():
+    assert dry_weight(weighed((0, 1180)), dry_g=520).grams == pytest.approx(718)
+
+
+def test_without_any_of_them_it_says_what_to_do():
+    assert "weigh it dry" in dry_weight([]).sentence
+    assert "wetting test" in dry_weight(weighed((0, 1180))).sentence
+
+
+def test_a_medium_that_holds_more_than_the_tray_weighs_is_doubted():
+    told = dry_weight(weighed((0, 600)), capacity_g=660)
+
+    assert told.grams is None
+    assert "look at the weighings" in told.sentence
+
+
+masses = st.floats(1, 5000)
+
+
+@given(masses, masses, masses, st.floats(0.5, 3))
+def test_pores_are_shared_by_water_and_air(dry, water, volume, solid):
+    content = water_content(dry + water, dry, volume, solid)
+
+    if content.air_filled is not None:
+        assert content.air_filled + content.volumetric == pytest.approx(content.porosity)
+        assert 0 <= content.air_filled <= content.porosity <= 1
+
+
+@given(masses, masses, st.floats(0, 1), st.floats(0, 1))
+def test_a_larger_reserve_is_a_heavier_dry_weight(dry, water, one, two):
+    low, high = sorted((one, two))
+    weights = weighed((0, dry), (1, dry + max(water, dry)))
+
+    assert dry_weight(weights, reserve=low).grams <= dry_weight(weights, reserve=high).grams
