@@ -13,6 +13,7 @@ from data import queries
 from data.errors import CannotUndo
 from data.journal import Recorder, apply_images
 from data.reader import Reader
+from data.records import Change
 from data.rows import time_text
 
 __all__ = ["Changes"]
@@ -76,3 +77,17 @@ class Changes(Reader):
         """What `redo` would do again, or None."""
         change = self.to_redo()
         return None if change is None else change.text
+
+    def to_undo(self) -> Change | None:
+        """The person's change that `undo` would take back."""
+        return _change(self._row(queries.CHANGE_TO_UNDO))
+
+    def to_redo(self) -> Change | None:
+        """The person's change that `redo` would do again."""
+        return _change(self._row(queries.CHANGE_TO_REDO))
+
+
+def _change(row: sqlite3.Row | None) -> Change | None:
+    if row is None:
+        return None
+    return Change(id=row["id"], text=row["text"], made_at=datetime.fromisoformat(row["made_at"]))

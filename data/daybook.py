@@ -9,12 +9,11 @@ from collections.abc import Iterable, Sequence
 from datetime import datetime
 from typing import Any
 
-from data import queries
+from data import noterows
 from data.changes import Changes
 from data.errors import ImpossibleReading
 from data.events import ENDS, Event, EventId, EventKind
 from data.journal import Recorder
-from data.noterows import event_of, reading_of
 from data.numbers import TrayId
 from data.readings import BenchTestId, KeptLog, NewReading, Reading, ReadingId, ReadingKind, impossible
 from data.rows import time_text
@@ -49,26 +48,26 @@ class DayBook(Changes):
         values = {"kind": kind and str(kind), "since": EVER[0], "until": EVER[1]}
         values |= {name: time_text(at) for name, at in (("since", since), ("until", until)) if at is not None}
         if tray_id is not None:
-            rows = self._rows(queries.READINGS_OF_TRAY, tray=tray_id, **values)
+            rows = self._rows(noterows.READINGS_OF_TRAY, tray=tray_id, **values)
         elif shelf is not None:
-            rows = self._rows(queries.READINGS_OF_SHELF, shelf=shelf, **values)
+            rows = self._rows(noterows.READINGS_OF_SHELF, shelf=shelf, **values)
         elif bench_test is not None:
-            rows = self._rows(queries.READINGS_OF_TEST, bench_test=bench_test, **values)
+            rows = self._rows(noterows.READINGS_OF_TEST, bench_test=bench_test, **values)
         else:
-            rows = self._rows(queries.READINGS_ALL, **values)
-        return tuple(reading_of(row) for row in rows)
+            rows = self._rows(noterows.READINGS_ALL, **values)
+        return tuple(noterows.reading_of(row) for row in rows)
 
     def readings_of_growing(self, kind: ReadingKind | None = None) -> tuple[Reading, ...]:
         """Readings of all growing trays, by tray and time: what one morning asks of a book of years."""
-        rows = self._rows(queries.READINGS_OF_GROWING, kind=kind and str(kind))
-        return tuple(reading_of(row) for row in rows)
+        rows = self._rows(noterows.READINGS_OF_GROWING, kind=kind and str(kind))
+        return tuple(noterows.reading_of(row) for row in rows)
 
     def reading(self, reading_id: ReadingId) -> Reading:
         """One reading; raises `KeyError` where there is none of that number."""
-        row = self._row(queries.READING, reading=reading_id)
+        row = self._row(noterows.READING, reading=reading_id)
         if row is None:
             raise KeyError(reading_id)
-        return reading_of(row)
+        return noterows.reading_of(row)
 
     def add_readings(self, new: Sequence[NewReading]) -> tuple[ReadingId, ...]:
         """Keep readings, all or none, as one step of undo; raises `ImpossibleReading`."""
@@ -134,7 +133,7 @@ class DayBook(Changes):
 
     def knows_log(self, digest: str) -> bool:
         """Whether a file with these bytes was brought in before."""
-        return self._row(queries.LOG_FILE, digest=digest) is not None
+        return self._row(noterows.LOG_FILE, digest=digest) is not None
 
     def keep_log(self, digest: str, name: str, read_as: str, new: Iterable[NewReading]) -> KeptLog:
         """Keep rows of a logger's or a scale's file, as one step of undo; raises `ImpossibleReading`.
@@ -175,22 +174,22 @@ class DayBook(Changes):
             return set()
         begin = time_text(min(one.taken_at for one in new))
         end = time_text(max(one.taken_at for one in new))
-        rows = self._rows(queries.LOGGED, begin=begin, end=end)
+        rows = self._rows(noterows.LOGGED, begin=begin, end=end)
         return {(row["tray"], row["shelf"], row["kind"], row["taken_at"]) for row in rows}
 
     # --- events
 
     def events(self, tray_id: TrayId) -> tuple[Event, ...]:
         """What was done to a tray, oldest first."""
-        return tuple(event_of(row) for row in self._rows(queries.EVENTS_OF_TRAY, tray=tray_id))
+        return tuple(noterows.event_of(row) for row in self._rows(noterows.EVENTS_OF_TRAY, tray=tray_id))
 
     def events_of_growing(self) -> tuple[Event, ...]:
         """What was done to all growing trays, by tray and time."""
-        return tuple(event_of(row) for row in self._rows(queries.EVENTS_OF_GROWING))
+        return tuple(noterows.event_of(row) for row in self._rows(noterows.EVENTS_OF_GROWING))
 
     def events_of_shelf(self, shelf: str) -> tuple[Event, ...]:
         """What was done to a shelf as such, oldest first."""
-        return tuple(event_of(row) for row in self._rows(queries.EVENTS_OF_SHELF, shelf=shelf))
+        return tuple(noterows.event_of(row) for row in self._rows(noterows.EVENTS_OF_SHELF, shelf=shelf))
 
     def add_event(
         self,
@@ -242,7 +241,7 @@ class DayBook(Changes):
         self._change(text, lambda recorder: recorder.delete("event", event_id))
 
     def _event_row(self, event_id: EventId) -> Any:
-        row = self._row(queries.EVENT, event=event_id)
+        row = self._row(noterows.EVENT, event=event_id)
         if row is None:
             raise KeyError(event_id)
         return row

@@ -15,9 +15,8 @@ from data.gone import gone_why
 from data.journal import Recorder
 from data.look import Look
 from data.lookrows import PastLook, answer_of, earlier_day_of, numbers_of, past_look_of
-from data.noterows import crop_of
+from data.noterows import CROP, crop_of
 from data.numbers import TrayId
-from data.queries import CROP
 from data.reader import GROWTH_DAYS
 from data.records import DayNumbers, EarlierDay, Tray
 from data.watch import Morning

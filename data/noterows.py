@@ -1,7 +1,7 @@
-"""Note rows: rows of what a person noted -> records.
+"""Note rows: questions about what a person noted, and their rows -> records.
 
-In    rows of crops, media, tray types, readings and events, as `queries.py` asks for them
-Out   their records
+In    rows of crops, media, tray types, readings and events
+Out   their records; the named SQL that asks for them, beside `queries.py`
 Not   trays, photos and scores (`rows.py`), running queries (`traybook.py`, `daybook.py`)
 """
 
@@ -14,9 +14,72 @@ from data.conditions import Crop, Medium, TrayType
 from data.events import Event, EventId, EventKind
 from data.readings import Reading, ReadingId, ReadingKind
 
-__all__ = ["crop_of", "event_of", "medium_of", "reading_of", "tray_type_of"]
+__all__ = [
+    "CROP", "ENDS_OF_TRAY", "EVENT", "EVENTS_OF_GROWING", "EVENTS_OF_SHELF", "EVENTS_OF_TRAY",
+    "LOGGED", "LOG_FILE", "MEDIA_ALL", "MEDIUM", "NAMED", "READING", "READINGS_ALL",
+    "READINGS_OF_GROWING", "READINGS_OF_SHELF", "READINGS_OF_TEST", "READINGS_OF_TRAY", "TRAY_TYPE",
+    "TRAY_TYPES", "TRUSTED", "crop_of", "event_of", "medium_of", "reading_of", "tray_type_of",
+]  # fmt: skip
 
 Row = sqlite3.Row
+
+# --- what trays are made of
+
+CROP = "SELECT * FROM crop WHERE name = :name"
+MEDIUM = "SELECT * FROM medium WHERE name = :name"
+MEDIA_ALL = "SELECT * FROM medium ORDER BY name"
+TRUSTED = "SELECT * FROM medium WHERE trusted = 1 LIMIT 1"
+TRAY_TYPE = "SELECT * FROM tray_type WHERE name = :name"
+TRAY_TYPES = "SELECT * FROM tray_type ORDER BY id"
+NAMED = {"crop": CROP, "medium": MEDIUM, "tray_type": TRAY_TYPE}
+
+# --- readings and events
+
+READING_COLUMNS = """
+    SELECT r.id, r.tray, r.shelf, r.bench_test, r.kind, r.value, r.taken_at, r.source, r.note
+      FROM reading r
+"""
+READING = READING_COLUMNS + " WHERE r.id = :reading"
+ASKED_READINGS = """
+       AND (:kind IS NULL OR r.kind = :kind) AND r.taken_at >= :since AND r.taken_at <= :until
+     ORDER BY r.taken_at, r.id
+"""
+READINGS_OF_TRAY = READING_COLUMNS + " WHERE r.tray = :tray" + ASKED_READINGS
+READINGS_OF_SHELF = READING_COLUMNS + " WHERE r.shelf = :shelf AND r.tray IS NULL" + ASKED_READINGS
+READINGS_OF_TEST = READING_COLUMNS + " WHERE r.bench_test = :bench_test" + ASKED_READINGS
+READINGS_ALL = READING_COLUMNS + " WHERE 1 = 1" + ASKED_READINGS
+READINGS_OF_GROWING = """
+    SELECT r.id, r.tray, r.shelf, r.bench_test, r.kind, r.value, r.taken_at, r.source, r.note
+      FROM tray t
+      CROSS JOIN reading r ON r.tray = t.id AND (:kind IS NULL OR r.kind = :kind)
+     WHERE t.done_at IS NULL
+     ORDER BY t.id, r.taken_at, r.id
+"""
+LOG_FILE = "SELECT id FROM log_file WHERE digest = :digest"
+LOGGED = """
+    SELECT tray, shelf, kind, taken_at
+      FROM reading
+     WHERE log_file IS NOT NULL AND taken_at >= :begin AND taken_at <= :end
+"""
+EVENT_COLUMNS = "SELECT e.id, e.tray, e.shelf, e.kind, e.at, e.note FROM event e"
+EVENTS_OF_TRAY = EVENT_COLUMNS + " WHERE e.tray = :tray ORDER BY e.at, e.id"
+EVENTS_OF_SHELF = EVENT_COLUMNS + " WHERE e.shelf = :shelf AND e.tray IS NULL ORDER BY e.at, e.id"
+EVENTS_OF_GROWING = """
+    SELECT e.id, e.tray, e.shelf, e.kind, e.at, e.note
+      FROM tray t
+      CROSS JOIN event e ON e.tray = t.id
+     WHERE t.done_at IS NULL
+     ORDER BY t.id, e.at, e.id
+"""
+EVENT = """
+    SELECT e.id, e.tray, e.shelf, e.kind, e.at, e.note, t.code, t.ended
+      FROM event e
+      LEFT JOIN tray t ON t.id = e.tray
+     WHERE e.id = :event
+"""
+ENDS_OF_TRAY = "SELECT id FROM event WHERE tray = :tray AND kind IN ('cut', 'thrown away')"
+
+# --- out of the book
 
 
 def crop_of(row: Row) -> Crop:

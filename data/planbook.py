@@ -13,7 +13,7 @@ from datetime import datetime, time, timedelta
 from secrets import randbelow
 from typing import Any
 
-from data import planrows, queries
+from data import noterows, planrows
 from data.conditions import Crop, Medium, from_defaults
 from data.drawing import Draw, DrawId, KeptDraw, NoTagsLeft, Place, draw_text, draw_trial
 from data.errors import ReasonWanted, TagsUsedUp
@@ -81,7 +81,7 @@ class PlanBook(TrayBook):
         medium = plan.trusted_medium
         trusted = None
         if medium is not None:
-            row = self._row(queries.MEDIUM, name=medium)
+            row = self._row(noterows.MEDIUM, name=medium)
             trusted = recorder.insert("medium", {"name": medium}) if row is None else int(row["id"])
         score = plan.measure(MeasureKind.SCORE)
         points = score.margin if score is not None and score.unit == "points" else None

@@ -13,25 +13,15 @@ __all__ = [
     "CANOPY_OF_PHOTO",
     "CHANGE_TO_REDO",
     "CHANGE_TO_UNDO",
-    "CROP",
     "CROP_NAMES",
     "DAYS_OF_TRAY",
-    "ENDS_OF_TRAY",
-    "EVENT",
-    "EVENTS_OF_GROWING",
-    "EVENTS_OF_SHELF",
-    "EVENTS_OF_TRAY",
+    "FIND_TRAYS",
     "GROWTH",
     "LAST_ID",
     "LAST_OF_KIND",
     "LAST_POSITION",
-    "LOGGED",
-    "LOG_FILE",
-    "MEDIA_ALL",
-    "MEDIUM",
     "MEDIUM_NAMES",
     "MOLD_SAID",
-    "NAMED",
     "NEWEST_PHOTOS",
     "NEWEST_TRAY",
     "OLD_SCORES_OF_PHOTO",
@@ -40,14 +30,9 @@ __all__ = [
     "PHOTOS",
     "PHOTOS_OF_DAY",
     "PHOTO_BY_DIGEST",
-    "READING",
-    "READINGS_ALL",
-    "READINGS_OF_GROWING",
-    "READINGS_OF_SHELF",
-    "READINGS_OF_TEST",
-    "READINGS_OF_TRAY",
     "SCORES_OF_PHOTO",
     "SETTING",
+    "SURE_PHOTOS_BESIDE",
     "SUSPECT",
     "SUSPECTS_OF_GROWING",
     "SUSPECTS_OF_SCORE",
@@ -57,9 +42,6 @@ __all__ = [
     "TRAYS_GROWING",
     "TRAYS_GROWN_ON",
     "TRAYS_UNDER_TAG",
-    "TRAY_TYPE",
-    "TRAY_TYPES",
-    "TRUSTED",
     "UNDONE_CHANGES",
 ]
 
@@ -94,6 +76,14 @@ TRAYS_GROWN_ON = """
      WHERE date(sown_at) <= :day AND (done_at IS NULL OR date(done_at) >= :day)
      ORDER BY shelf, position, id
 """
+FIND_TRAYS = (
+    TRAY_COLUMNS
+    + """
+     WHERE (:crop IS NULL OR c.name = :crop) AND (:medium IS NULL OR m.name = :medium)
+       AND (:trial IS NULL OR r.name = :trial) AND (:growing = 0 OR t.done_at IS NULL)
+     ORDER BY t.shelf, t.position, t.id
+"""
+)
 TRAYS_ENDED = TRAY_COLUMNS + " WHERE t.done_at IS NOT NULL ORDER BY t.done_at DESC, t.id DESC"
 LAST_OF_KIND = (
     TRAY_COLUMNS + " WHERE c.name = :crop AND m.name = :medium ORDER BY t.sown_at DESC, t.id DESC LIMIT 1"
@@ -102,62 +92,6 @@ NEWEST_TRAY = "SELECT code FROM tray ORDER BY sown_at DESC, id DESC LIMIT 1"
 LAST_POSITION = "SELECT max(position) FROM tray WHERE shelf = :shelf AND done_at IS NULL"
 CROP_NAMES = "SELECT name FROM crop ORDER BY name"
 MEDIUM_NAMES = "SELECT name FROM medium ORDER BY name"
-
-# --- what trays are made of
-
-CROP = "SELECT * FROM crop WHERE name = :name"
-MEDIUM = "SELECT * FROM medium WHERE name = :name"
-MEDIA_ALL = "SELECT * FROM medium ORDER BY name"
-TRUSTED = "SELECT * FROM medium WHERE trusted = 1 LIMIT 1"
-TRAY_TYPE = "SELECT * FROM tray_type WHERE name = :name"
-TRAY_TYPES = "SELECT * FROM tray_type ORDER BY id"
-NAMED = {"crop": CROP, "medium": MEDIUM, "tray_type": TRAY_TYPE}
-
-# --- readings and events
-
-READING_COLUMNS = """
-    SELECT r.id, r.tray, r.shelf, r.bench_test, r.kind, r.value, r.taken_at, r.source, r.note
-      FROM reading r
-"""
-READING = READING_COLUMNS + " WHERE r.id = :reading"
-ASKED_READINGS = """
-       AND (:kind IS NULL OR r.kind = :kind) AND r.taken_at >= :since AND r.taken_at <= :until
-     ORDER BY r.taken_at, r.id
-"""
-READINGS_OF_TRAY = READING_COLUMNS + " WHERE r.tray = :tray" + ASKED_READINGS
-READINGS_OF_SHELF = READING_COLUMNS + " WHERE r.shelf = :shelf AND r.tray IS NULL" + ASKED_READINGS
-READINGS_OF_TEST = READING_COLUMNS + " WHERE r.bench_test = :bench_test" + ASKED_READINGS
-READINGS_ALL = READING_COLUMNS + " WHERE 1 = 1" + ASKED_READINGS
-READINGS_OF_GROWING = """
-    SELECT r.id, r.tray, r.shelf, r.bench_test, r.kind, r.value, r.taken_at, r.source, r.note
-      FROM tray t
-      CROSS JOIN reading r ON r.tray = t.id AND (:kind IS NULL OR r.kind = :kind)
-     WHERE t.done_at IS NULL
-     ORDER BY t.id, r.taken_at, r.id
-"""
-LOG_FILE = "SELECT id FROM log_file WHERE digest = :digest"
-LOGGED = """
-    SELECT tray, shelf, kind, taken_at
-      FROM reading
-     WHERE log_file IS NOT NULL AND taken_at >= :begin AND taken_at <= :end
-"""
-EVENT_COLUMNS = "SELECT e.id, e.tray, e.shelf, e.kind, e.at, e.note FROM event e"
-EVENTS_OF_TRAY = EVENT_COLUMNS + " WHERE e.tray = :tray ORDER BY e.at, e.id"
-EVENTS_OF_SHELF = EVENT_COLUMNS + " WHERE e.shelf = :shelf AND e.tray IS NULL ORDER BY e.at, e.id"
-EVENTS_OF_GROWING = """
-    SELECT e.id, e.tray, e.shelf, e.kind, e.at, e.note
-      FROM tray t
-      CROSS JOIN event e ON e.tray = t.id
-     WHERE t.done_at IS NULL
-     ORDER BY t.id, e.at, e.id
-"""
-EVENT = """
-    SELECT e.id, e.tray, e.shelf, e.kind, e.at, e.note, t.code, t.ended
-      FROM event e
-      LEFT JOIN tray t ON t.id = e.tray
-     WHERE e.id = :event
-"""
-ENDS_OF_TRAY = "SELECT id FROM event WHERE tray = :tray AND kind IN ('cut', 'thrown away')"
 
 # --- the Bench: only growing trays
 
@@ -185,7 +119,7 @@ GROWTH = """
 """
 SUSPECTS_OF_GROWING = """
     SELECT t.id AS tray, p.id AS photo, p.taken_at, s.sure,
-           u.id, u.x_mm, u.y_mm, u.area_cm2, u.confidence, u.said
+           u.id, u.x_mm, u.y_mm, u.area_cm2, u.confidence, u.said, u.closed_at
       FROM tray t
       CROSS JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
       CROSS JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
@@ -228,6 +162,14 @@ PEERS = """
       JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
      WHERE me.id = :tray AND s.sure = 1 AND s.coverage IS NOT NULL
      ORDER BY t.shelf, t.position, t.id, p.taken_at
+"""
+SURE_PHOTOS_BESIDE = """
+    SELECT p.id AS photo, date(p.taken_at) AS day
+      FROM photo me
+      JOIN photo p ON p.tray = me.tray
+      JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
+     WHERE me.id = :photo AND s.sure = 1 AND p.refusal IS NULL AND p.left_out_at IS NULL
+     ORDER BY p.taken_at, p.id
 """
 SUSPECTS_OF_SCORE = "SELECT * FROM suspect WHERE score = :score ORDER BY confidence DESC, id"
 

@@ -17,7 +17,6 @@ from typing import TYPE_CHECKING
 from data import queries
 from data.originals import digest_of, original_path, picture_paths
 from data.records import (
-    Change,
     Day,
     DayNumbers,
     GrowthPoint,
@@ -46,6 +45,7 @@ from data.rows import (
     tray_of,
 )
 from data.scorerows import corners_of
+from data.search import found
 from data.store import Store
 from data.walk import WalkPhoto, proposals
 
@@ -81,6 +81,22 @@ class Reader(Store):
         for tray in self.trays():
             shelves[tray.shelf].append(tray)
         return tuple(Shelf(name=name, trays=tuple(trays)) for name, trays in shelves.items())
+
+    def find_trays(
+        self,
+        text: str = "",
+        *,
+        crop: str | None = None,
+        medium: str | None = None,
+        trial: str | None = None,
+        day: int | None = None,
+        growing: bool = True,
+    ) -> tuple[Tray, ...]:
+        """Trays in rack order that fit the words and all filters; `day` counts from sowing to today."""
+        rows = self._rows(queries.FIND_TRAYS, crop=crop, medium=medium, trial=trial, growing=int(growing))
+        today = self.today()
+        trays = (tray_of(row) for row in rows)
+        return found((tray for tray in trays if day is None or tray.day(today) == day), text)
 
     def crops(self) -> tuple[str, ...]:
         """Names of all crops in the book."""
@@ -162,6 +178,11 @@ class Reader(Store):
         if row["id"] is None:
             return None
         return score_of(row, self._rows(queries.SUSPECTS_OF_SCORE, score=row["id"]))
+
+    def sure_photos_beside(self, photo_id: PhotoId) -> tuple[tuple[PhotoId, date], ...]:
+        """All photos of a photo's tray that count, itself among them, oldest first, each with its day."""
+        rows = self._rows(queries.SURE_PHOTOS_BESIDE, photo=photo_id)
+        return tuple((row["photo"], date.fromisoformat(row["day"])) for row in rows)
 
     def peers(self, tray_id: TrayId) -> tuple[GrowthPoint, ...]:
         """Coverage by day of the tray and of its block mates of the same crop and sowing day."""
@@ -268,24 +289,8 @@ class Reader(Store):
         rows = self._rows(queries.TRAYS_UNDER_TAG, tag=tag, at=time_text(at))
         return tuple((row["id"], row["code"]) for row in rows)
 
-    # --- changes
-
-    def to_undo(self) -> Change | None:
-        """The person's change that `undo` would take back."""
-        return _change(self._row(queries.CHANGE_TO_UNDO))
-
-    def to_redo(self) -> Change | None:
-        """The person's change that `redo` would do again."""
-        return _change(self._row(queries.CHANGE_TO_REDO))
-
 
 _WAITING = (PhotoState.NEEDS_TRAY, PhotoState.NEEDS_CORNERS)
-
-
-def _change(row: sqlite3.Row | None) -> Change | None:
-    if row is None:
-        return None
-    return Change(id=row["id"], text=row["text"], made_at=datetime.fromisoformat(row["made_at"]))
 
 
 def _days_between(sown_at: str, taken_at: str) -> float:

@@ -11,12 +11,11 @@ from dataclasses import asdict, fields, replace
 from datetime import datetime
 from typing import Any
 
-from data import queries
+from data import noterows, queries
 from data.changes import Changes
 from data.conditions import Crop, Medium, TrayType, as_new, from_defaults, like, next_code
 from data.errors import TagTaken
 from data.journal import Recorder
-from data.noterows import crop_of, medium_of, tray_type_of
 from data.records import NewTray, Tray, TrayId
 from data.rows import time_text, tray_of
 from data.sowing import TagOnTray, change_tray, sow
@@ -116,7 +115,7 @@ class TrayBook(Changes):
     def reopen_tray(self, tray_id: TrayId) -> None:
         """Say that a tray grows after all; what was noted of its end goes with it. Raises `TagTaken`."""
         tray = self.tray(tray_id)
-        ends = self._rows(queries.ENDS_OF_TRAY, tray=tray_id)
+        ends = self._rows(noterows.ENDS_OF_TRAY, tray=tray_id)
 
         def change(recorder: Recorder) -> None:
             for row in ends:
@@ -136,18 +135,18 @@ class TrayBook(Changes):
 
     def crop(self, name: str) -> Crop | None:
         """What the grower has said of a crop; None where the book has none of that name."""
-        row = self._row(queries.CROP, name=name)
-        return None if row is None else crop_of(row)
+        row = self._row(noterows.CROP, name=name)
+        return None if row is None else noterows.crop_of(row)
 
     def medium(self, name: str) -> Medium | None:
         """What the grower has said of a medium; None where the book has none of that name."""
-        row = self._row(queries.MEDIUM, name=name)
-        return None if row is None else medium_of(row)
+        row = self._row(noterows.MEDIUM, name=name)
+        return None if row is None else noterows.medium_of(row)
 
     def trusted(self) -> Medium | None:
         """The medium that the others are held against, if the grower has named one."""
-        row = self._row(queries.TRUSTED)
-        return None if row is None else medium_of(row)
+        row = self._row(noterows.TRUSTED)
+        return None if row is None else noterows.medium_of(row)
 
     def set_crop(self, name: str, **said: Any) -> None:
         """Say what is usual for a crop, named as the fields of `Crop`; added where it is missing."""
@@ -161,7 +160,7 @@ class TrayBook(Changes):
         """Say which medium the others are held against, or that there is none."""
 
         def change(recorder: Recorder) -> None:
-            for row in self._rows(queries.MEDIA_ALL):
+            for row in self._rows(noterows.MEDIA_ALL):
                 recorder.update("medium", row["id"], {"trusted": int(row["name"] == name)})
 
         if name is not None and self.medium(name) is None:
@@ -170,7 +169,7 @@ class TrayBook(Changes):
 
     def _set_named(self, table: str, name: str, values: dict[str, Any]) -> None:
         plain = {key: int(value) if isinstance(value, bool) else value for key, value in values.items()}
-        row = self._row(queries.NAMED[table], name=name)
+        row = self._row(noterows.NAMED[table], name=name)
 
         def change(recorder: Recorder) -> None:
             if row is None:
@@ -184,14 +183,14 @@ class TrayBook(Changes):
 
     def tray_types(self) -> tuple[TrayType, ...]:
         """All kinds of tray that the book knows, the first one first."""
-        return tuple(tray_type_of(row) for row in self._rows(queries.TRAY_TYPES))
+        return tuple(noterows.tray_type_of(row) for row in self._rows(noterows.TRAY_TYPES))
 
     def tray_type(self, name: str) -> TrayType:
         """One kind of tray; raises `KeyError` where the book has none of that name."""
-        row = self._row(queries.TRAY_TYPE, name=name)
+        row = self._row(noterows.TRAY_TYPE, name=name)
         if row is None:
             raise KeyError(name)
-        return tray_type_of(row)
+        return noterows.tray_type_of(row)
 
     def set_tray_type(self, tray_type: TrayType) -> None:
         """Keep the measures of a kind of tray, added where it is missing; older scores stay as they are.
