@@ -6,7 +6,9 @@ Not   canopy that was there and went (`vanishing.py`), a full stand with gaps (`
 
 In the days in which a crop closes, coverage gains 30 points and more a day, so that a healthy tray that is
 few hours behind lacks ten points for a day. A tray is called behind only where it lacks more than its mates
-differ, and more than they gained in four tenths of a day. Limits are common practice, tried on made trays.
+differ, and more than they gained in a fifth of a day; in the middle of two days, of which the worse counts
+for little more than the other, so that one bad photo is not enough. Limits are common practice, tried on made
+trays.
 """
 
 from datetime import date, timedelta
@@ -18,10 +20,12 @@ from data.standing import Standing, View
 
 __all__ = ["look_at_lag", "look_at_patchiness"]
 
-SPREADS = 3.0
-LEAST_LAG = 10.0  # points of coverage
+SPREADS = 2.0  # on each of two days
+LEAST_LAG = 9.0  # points of coverage, in the middle of two days
 FAR_LAG = 20.0  # points of coverage
-LAG_DAYS = 0.4  # of the mates' daily gain
+LAG_DAYS = 0.2  # of the mates' daily gain
+ONE_DAY = (0.75, 1.25)  # shares of that which one day of the two has to show, and may count for
+SPREADS_BEFORE = 3.0  # of earlier trays, which grew in other weather
 UP = 30.0  # % coverage; below it a tray that is behind is late rather than lagging
 EARLIER_UP = 20.0  # % that earlier trays of the crop had at that age
 LEAST_CANOPY = 15.0  # % coverage from which patchiness can be seen
@@ -32,11 +36,12 @@ BARE_BEYOND = 12.0  # points beyond the mates
 
 def look_at_lag(view: View) -> Look | None:
     """Behind the mates, else behind what the crop has done before, on the two newest days."""
-    run = view.run(lambda day: _lag(view, day) is not None)
-    if not run:
+    least, most = ONE_DAY
+    run = view.run(lambda day: _lag(view, day)[1] >= least and not view.is_doubtful(day))
+    if not run or sum(min(most, _lag(view, day)[1]) for day in run[-2:]) < 2.0:
         return _later_than_before(view)
     now = view.now
-    lags = [_lag(view, day) or 0.0 for day in run[-2:]]
+    lags = [_lag(view, day)[0] for day in run[-2:]]
     values = {
         "now": now.coverage,
         "lag": lags[1],
@@ -73,14 +78,14 @@ def look_at_lag(view: View) -> Look | None:
     return view.look(LookKind.LATE if late else LookKind.LAGGING, urgency, run, sentence, first, lags[1])
 
 
-def _lag(view: View, day: date) -> float | None:
-    """Points behind the mates on a day, or None where it is in line with them or none can be asked."""
+def _lag(view: View, day: date) -> tuple[float, float]:
+    """Points behind the mates on a day, and as a share of what is too much; 0 where none can be asked."""
     mates = view.mates(day, _coverage)
     if mates is None:
-        return None
+        return 0.0, 0.0
     middle, spread = mates
     lag = middle - view.mine[day].coverage
-    return lag if lag >= max(LEAST_LAG, SPREADS * spread, LAG_DAYS * _gain(view, day, middle)) else None
+    return lag, lag / max(LEAST_LAG, SPREADS * spread, LAG_DAYS * _gain(view, day, middle))
 
 
 def _gain(view: View, day: date, middle: float) -> float:
@@ -99,7 +104,7 @@ def _later_than_before(view: View) -> Look | None:
         before = view.crop_before(day, lambda one: one.coverage)
         if before is None or before[0] < EARLIER_UP or view.mine[day].coverage >= UP:
             return False
-        return view.mine[day].coverage <= before[0] - max(LEAST_LAG, SPREADS * before[1])
+        return view.mine[day].coverage <= before[0] - max(LEAST_LAG, SPREADS_BEFORE * before[1])
 
     run = view.run(behind)
     if not run:
@@ -137,7 +142,9 @@ def look_at_patchiness(view: View) -> Look | None:
         bare = bare_share(one.cells)
         mates = view.mates(day, _bare) or view.crop_before(day, lambda e: e.bare)
         limit = (
-            LEAST_BARE if mates is None else max(LEAST_BARE, mates[0] + max(BARE_BEYOND, SPREADS * mates[1]))
+            LEAST_BARE
+            if mates is None
+            else max(LEAST_BARE, mates[0] + max(BARE_BEYOND, SPREADS_BEFORE * mates[1]))
         )
         return bare >= limit
 

@@ -5,26 +5,34 @@ Out   a `Morning`; answers kept, with a way back; entries with their first and l
 Not   what needs a look (`watch.py`), which answer hides what (`answers.py`)
 """
 
+from collections import defaultdict
 from collections.abc import Iterable, Sequence
-from datetime import date, timedelta
+from datetime import date, datetime, time, timedelta
 
-from data import lookrows
+from data import lookrows, noterows
+from data.air import AirSample, air_samples
 from data.answers import Answer, AnswerKind
 from data.changes import Changes
+from data.events import EventKind
 from data.gone import gone_why
 from data.journal import Recorder
 from data.look import Look
 from data.lookrows import PastLook, answer_of, earlier_day_of, numbers_of, past_look_of
-from data.noterows import CROP, crop_of
+from data.noterows import crop_of
 from data.numbers import TrayId
 from data.reader import GROWTH_DAYS
+from data.readings import ReadingKind
 from data.records import DayNumbers, EarlierDay, Tray
+from data.rows import time_text
+from data.stackair import SPAN, is_stacked
 from data.watch import Morning
 
 __all__ = ["LookBook"]
 
 UP = 70.0  # % coverage from which no earlier trays are asked about coming up
 EARLIER_DAYS = 14  # of an earlier tray
+EVENING = time(20)  # of a day that is looked at afterwards
+HOUR = timedelta(hours=1)
 
 
 class LookBook(Changes):
@@ -34,14 +42,15 @@ class LookBook(Changes):
 
     def morning(self, today: date | None = None) -> Morning:
         """All that the look list of a day rests on; by default of today."""
-        day = today or self.today()
+        now = self.now() if today is None else datetime.combine(today, EVENING)
+        day = now.date()
         trays = self.trays()
         since = (day - timedelta(days=GROWTH_DAYS)).isoformat()
         numbers = tuple(numbers_of(row) for row in self._rows(lookrows.NUMBERS, since=since))
         crops = {
             row["name"]: crop_of(row)
             for name in {tray.crop for tray in trays}
-            for row in self._rows(CROP, name=name)
+            for row in self._rows(noterows.CROP, name=name)
         }
         return Morning(
             today=day,
@@ -51,8 +60,44 @@ class LookBook(Changes):
             proposed=self.proposed(day),
             earlier=self._earlier(trays, numbers),
             crops=crops,
+            weights=self._weights(),
+            watered=self._watered(),
+            air=self._air(trays, now),
             answers=self.look_answers(),
+            now=now,
         )
+
+    def _weights(self) -> dict[TrayId, list[tuple[datetime, float]]]:
+        found: dict[TrayId, list[tuple[datetime, float]]] = defaultdict(list)
+        for row in self._rows(noterows.READINGS_OF_GROWING, kind=str(ReadingKind.WEIGHT)):
+            found[row["tray"]].append((datetime.fromisoformat(row["taken_at"]), row["value"]))
+        return found
+
+    def _watered(self) -> dict[TrayId, list[datetime]]:
+        found: dict[TrayId, list[datetime]] = defaultdict(list)
+        for row in self._rows(noterows.READINGS_OF_GROWING, kind=str(ReadingKind.WATER)):
+            found[row["tray"]].append(datetime.fromisoformat(row["taken_at"]))
+        for row in self._rows(noterows.EVENTS_OF_GROWING):
+            if row["kind"] == EventKind.WATERED:
+                found[row["tray"]].append(datetime.fromisoformat(row["at"]))
+        return found
+
+    def _air(self, trays: Iterable[Tray], now: datetime) -> dict[str, tuple[AirSample, ...]]:
+        """The last day's log of each shelf on which covered trays press on each other."""
+
+        def logged(shelf: str, kind: ReadingKind) -> list[tuple[datetime, float]]:
+            rows = self._rows(
+                noterows.READINGS_OF_SHELF,
+                shelf=shelf, kind=str(kind), since=time_text(now - SPAN - HOUR), until=time_text(now),
+            )  # fmt: skip
+            return [(datetime.fromisoformat(row["taken_at"]), row["value"]) for row in rows]
+
+        return {
+            shelf: air_samples(
+                logged(shelf, ReadingKind.AIR_TEMPERATURE), logged(shelf, ReadingKind.HUMIDITY)
+            )
+            for shelf in {tray.shelf for tray in trays if is_stacked(tray, now)}
+        }
 
     def _earlier(self, trays: Iterable[Tray], numbers: Iterable[DayNumbers]) -> tuple[EarlierDay, ...]:
         """Days of the last trays of those crops that are just coming up."""

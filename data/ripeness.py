@@ -1,28 +1,23 @@
-"""Ripeness: trays in their crop's time to cut that gain no more -> one look for all sown together.
+"""Ripeness: a tray in its crop's time to cut that gains no more -> a look.
 
-In    the `View` of a tray, what the grower says of the crop; then the looks of all trays
-Out   a `Look`: ready to cut; trays of one crop and sowing day on one shelf are one line
+In    the `View` of a tray, what the grower says of the crop
+Out   a `Look`: ready to cut; trays that were sown together become one line (`batches.py`)
 Not   a fitted day of cut (`growth.py`): this is about today
 
 Asked only of crops whose days of cutting the grower has set. Limits are common practice.
 """
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import replace
 from datetime import timedelta
 
 from data.conditions import Crop
 from data.look import Look, LookKind, Urgency
-from data.numbers import TrayId
-from data.records import Tray
 from data.sentence import Sentence
 from data.standing import View
 
-__all__ = ["look_at_ripeness", "together"]
+__all__ = ["look_at_ripeness"]
 
 FULL = 80.0  # % coverage
 STILL_GAINS = 3.0  # points a day
-CODES_NAMED = 6
 
 
 def look_at_ripeness(view: View, crop: Crop | None) -> Look | None:
@@ -56,29 +51,3 @@ def look_at_ripeness(view: View, crop: Crop | None) -> Look | None:
         photo_id=view.now.photo_id,
         trays=(view.tray.id,),
     )
-
-
-def together(looks: Iterable[Look], trays: Mapping[TrayId, Tray]) -> Iterator[Look]:
-    """The same looks, with one line in place of many where trays that were sown together are merely ready."""
-    batches: dict[tuple[object, ...], list[Look]] = {}
-    for look in looks:
-        if look.what is not LookKind.READY or look.also:
-            yield look
-            continue
-        tray = trays[look.tray_id]
-        batches.setdefault((tray.crop, tray.sown_at.date(), tray.shelf, look.urgency), []).append(look)
-    for batch in batches.values():
-        yield batch[0] if len(batch) == 1 else _one_line(batch)
-
-
-def _one_line(batch: Sequence[Look]) -> Look:
-    first, codes = batch[0], [look.code for look in batch]
-    named = ", ".join(codes[:CODES_NAMED])
-    sentence = (
-        Sentence("{codes}: {what}", codes=named, what=first.sentence)
-        if len(codes) <= CODES_NAMED
-        else Sentence(
-            "{codes} and {more} more: {what}", codes=named, more=len(codes) - CODES_NAMED, what=first.sentence
-        )
-    )
-    return replace(first, sentence=sentence, trays=tuple(look.tray_id for look in batch))

@@ -24,7 +24,10 @@ from data.records import DayNumbers, EarlierDay, Tray
 __all__ = ["Days", "Number", "Standing", "View", "by_day"]
 
 LEAST_MATES = 2
+LEAST_EARLIER = 3  # days of earlier trays
 SPREAD_PER_MAD = 1.4826
+DOUBTFUL_FALL = 8.0  # points of coverage in a day
+RECOVERED = 2.0  # points below what it was
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -107,6 +110,17 @@ class View:
         """The newest day."""
         return self.mine[self.days[-1]]
 
+    def is_doubtful(self, day: date) -> bool:
+        """Whether coverage fell on that day as no crop does, and no later day confirms it: a bad photo."""
+        place = self.days.index(day)
+        if place == 0:
+            return False
+        before, here = (self.mine[one].coverage for one in self.days[place - 1 : place + 1])
+        if before - here < DOUBTFUL_FALL:
+            return False
+        after = self.days[place + 1 :][:1]
+        return not after or self.mine[after[0]].coverage >= before - RECOVERED
+
     def run(self, holds: Callable[[date], bool]) -> tuple[date, ...]:
         """The newest days on which something holds without a break, oldest first; at least two, or none."""
         found: list[date] = []
@@ -167,6 +181,3 @@ class View:
             photo_id=self.now.photo_id,
             size=size,
         )
-
-
-LEAST_EARLIER = 3

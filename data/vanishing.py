@@ -18,6 +18,8 @@ __all__ = ["look_at_vanishing"]
 
 FULL_ENOUGH = 30.0  # % coverage from which canopy can be said to vanish
 LEAST_VANISHED = 8.0  # points of coverage below what the tray has had on two days
+LEAST_OF_OPEN = 12.0  # the same of a stand that has not closed, which is read less surely
+CLOSED = 85.0  # % coverage
 LEAST_LOST = 25.0  # points that a cell lacks on both days
 LEAST_CELLS = 4
 
@@ -37,7 +39,7 @@ def look_at_vanishing(view: View) -> Look | None:
     had, now = view.mine[best], view.now
     if had.coverage < FULL_ENOUGH:
         return None
-    limit = had.coverage - LEAST_VANISHED
+    limit = had.coverage - (LEAST_VANISHED if had.coverage >= CLOSED else LEAST_OF_OPEN)
     if all(view.mine[day].coverage <= limit for day in newest):
         run = view.run(lambda day: day > best and view.mine[day].coverage <= limit)
         return view.look(

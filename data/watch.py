@@ -13,10 +13,12 @@ often it cries without cause is measured on made sequences (`tests/bench/test_lo
 from collections import defaultdict
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from datetime import date
+from datetime import date, datetime, time
 from typing import TYPE_CHECKING
 
+from data.air import AirSample
 from data.answers import Answer, unanswered
+from data.batches import together
 from data.conditions import Crop
 from data.emergence import look_at_lag, look_at_patchiness
 from data.evenness import look_at_evenness
@@ -26,8 +28,10 @@ from data.mold import MOLD_CAUTION, looks_at_mold
 from data.numbers import Said, TrayId
 from data.paling import look_at_colour
 from data.records import DayNumbers, EarlierDay, SeenSuspect, Tray
-from data.ripeness import look_at_ripeness, together
+from data.ripeness import look_at_ripeness
+from data.stackair import look_at_stack
 from data.standing import View, by_day
+from data.thirst import look_at_thirst
 from data.urgency import combined
 from data.vanishing import look_at_vanishing
 
@@ -48,6 +52,10 @@ class Morning:
     proposed: Collection[TrayId] = ()  # trays whose photo of today waits to be confirmed
     earlier: Sequence[EarlierDay] = ()
     crops: Mapping[str, Crop] = field(default_factory=dict)
+    weights: Mapping[TrayId, Sequence[tuple[datetime, float]]] = field(default_factory=dict)  # g
+    watered: Mapping[TrayId, Sequence[datetime]] = field(default_factory=dict)
+    air: Mapping[str, Sequence[AirSample]] = field(default_factory=dict)  # of shelves with stacked trays
+    now: datetime | None = None  # by default the evening of today
     answers: Sequence[Answer] = ()
 
 
@@ -89,6 +97,7 @@ def reasons(morning: Morning) -> tuple[Look, ...]:
         )
         found += _at_stand(view, morning)
         found += looks_for_unusable(tray, photos[tray.id], today)
+        found += _noted(tray, morning)
     found += looks_for_missing(sown, photos, today, morning.proposed)
     return tuple(found)
 
@@ -138,6 +147,17 @@ def _at_stand(view: View, morning: Morning) -> Iterator[Look]:
         look_at_patchiness(view) if evenness is None else None,  # what says the same is said once
         look_at_colour(view),
         look_at_ripeness(view, morning.crops.get(view.tray.crop)),
+    )
+    yield from (look for look in found if look is not None)
+
+
+def _noted(tray: Tray, morning: Morning) -> Iterator[Look]:
+    """What weights and logs tell, which no photo shows."""
+    now = morning.now or datetime.combine(morning.today, time(20))
+    weights = morning.weights.get(tray.id, ())
+    found = (
+        look_at_thirst(tray, weights, morning.watered.get(tray.id, ()), now) if weights else None,
+        look_at_stack(tray, morning.air.get(tray.shelf, ()), now),
     )
     yield from (look for look in found if look is not None)
 

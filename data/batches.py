@@ -1,0 +1,45 @@
+"""Batches: what is the same for many trays of a shelf -> one line of the look list in place of many.
+
+In    lines of the look list, one a tray
+Out   the same, with trays that are merely ready to cut, or merely under the same warm stack, in one line
+Not   lines with other reasons in them: those stay by themselves
+"""
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
+
+from data.look import Look, LookKind
+from data.numbers import TrayId
+from data.records import Tray
+from data.sentence import Sentence
+
+__all__ = ["together"]
+
+CODES_NAMED = 6
+
+
+def together(looks: Iterable[Look], trays: Mapping[TrayId, Tray]) -> Iterator[Look]:
+    """One line for all trays of a shelf that were sown together and need the same."""
+    batches: dict[tuple[object, ...], list[Look]] = {}
+    for look in looks:
+        if look.what not in (LookKind.READY, LookKind.STACK) or look.also:
+            yield look
+            continue
+        tray = trays[look.tray_id]
+        sown = (tray.crop, tray.sown_at.date()) if look.what is LookKind.READY else ()
+        batches.setdefault((look.what, look.urgency, tray.shelf, sown), []).append(look)
+    for batch in batches.values():
+        yield batch[0] if len(batch) == 1 else _one_line(batch)
+
+
+def _one_line(batch: Sequence[Look]) -> Look:
+    first, codes = batch[0], [look.code for look in batch]
+    named = ", ".join(codes[:CODES_NAMED])
+    sentence = (
+        Sentence("{codes}: {what}", codes=named, what=first.sentence)
+        if len(codes) <= CODES_NAMED
+        else Sentence(
+            "{codes} and {more} more: {what}", codes=named, more=len(codes) - CODES_NAMED, what=first.sentence
+        )
+    )
+    return replace(first, sentence=sentence, trays=tuple(look.tray_id for look in batch))
