@@ -10,6 +10,7 @@ None, with a `Reason` under its name in `reasons`.
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from datetime import datetime
 from enum import StrEnum
 from typing import NewType
 
@@ -58,6 +59,13 @@ class KeptSuspect:
     why: str
     outline_mm: Outline = ()
     said: Said | None = None
+    closed_at: datetime | None = None  # it closed itself: the next day's photo no longer showed it
+    closed_why: str = ""
+
+    @property
+    def is_open(self) -> bool:
+        """Whether nobody has said what it is, and it has not closed itself."""
+        return self.said is None and self.closed_at is None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -21,13 +21,14 @@ from vision.suspects import Suspect
 from vision.tissue import Labels, Mask, canopy
 from vision.topview import PX_PER_MM, TOP_HEIGHT, TOP_WIDTH
 
-__all__ = ["Cells", "Change", "Moment", "SuspectHistory", "measure_change"]
+__all__ = ["Area", "Cells", "Change", "Moment", "SuspectHistory", "measure_change"]
 
 Cells = tuple[tuple[float | None, ...], ...]
 
 ROWS, COLUMNS = 6, 12
 NEAR_MM = 3.0  # leaves nod and turn by so much in a day: of growing canopy at most 0.3 % then seems lost
 SPECK_MM = 3.0  # narrower changes are borders of leaves
+LEAST_AREA_CM2 = 1.0  # of a patch that is told of alone
 LEAST_CANOPY = 2.0  # %: a share of less than that says nothing
 COVERED = 0.5  # of a suspect's outline, under leaves
 PARTLY = 0.15
@@ -59,6 +60,25 @@ class SuspectHistory:
     """0-1: share of the earlier outline that leaves cover on the later photo; 0 for a new one."""
     note: str
     """What became of it and what that means, in words."""
+    earlier: tuple[int, ...] = ()
+    """Which of the earlier photo's suspects it was, by their place in that moment; empty for a new one."""
+    later: tuple[int, ...] = ()
+    """Which of the later photo's suspects it is; empty for one that is gone."""
+
+    @property
+    def under_leaves(self) -> bool:
+        """Whether it is gone from sight because leaves have grown over it: then nothing is known of it."""
+        return self.became is Became.GONE and self.covered >= COVERED
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Area:
+    """One patch of canopy that appeared or vanished, on the later photo."""
+
+    x_mm: float
+    y_mm: float
+    area_cm2: float
+    outline_mm: tuple[tuple[float, float], ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -79,6 +99,9 @@ class Change:
     vanished_cells: Cells | None
     suspects: tuple[SuspectHistory, ...]
     """Those of the later photo, in its order, then those that are gone."""
+    appeared_areas: tuple[Area, ...] = ()
+    """Of 1 cm2 and more, the largest first; empty where no canopy could be laid on the other."""
+    vanished_areas: tuple[Area, ...] = ()
     reasons: Mapping[str, Reason] = field(default_factory=dict)
 
 
@@ -144,6 +167,8 @@ def _told(
         appeared_cells=_cells(laid.appeared, laid.seen),
         vanished_cells=_cells(laid.vanished, laid.seen),
         suspects=histories,
+        appeared_areas=_areas(laid.appeared),
+        vanished_areas=_areas(laid.vanished),
         reasons={} if enough else {"lost": Reason.NO_CANOPY},
     )
 
@@ -208,12 +233,46 @@ def _cells(mask: Mask, seen: Mask) -> Cells:
     return tuple(tuple(share(row, column) for column in range(COLUMNS)) for row in range(ROWS))
 
 
+def _areas(mask: Mask) -> tuple[Area, ...]:
+    """Connected pieces of a mask."""
+    count, pieces, boxes, middles = cv2.connectedComponentsWithStats(mask.astype(np.uint8))
+    cm2 = boxes[:, cv2.CC_STAT_AREA] / (100 * PX_PER_MM**2)
+    found = [
+        Area(
+            x_mm=(float(middles[k][0]) + 0.5) / PX_PER_MM,
+            y_mm=(float(middles[k][1]) + 0.5) / PX_PER_MM,
+            area_cm2=float(cm2[k]),
+            outline_mm=_outline(pieces == k),
+        )
+        for k in range(1, count)
+        if cm2[k] >= LEAST_AREA_CM2
+    ]
+    return tuple(sorted(found, key=lambda area: -area.area_cm2))
+
+
+def _outline(piece: Mask) -> tuple[tuple[float, float], ...]:
+    borders, _ = cv2.findContours(piece.astype(np.uint8), cv2.RETR_EXTERNAL, cv2.CHAIN_APPROX_SIMPLE)
+    border = cv2.approxPolyDP(max(borders, key=len), 1.5, True)[:, 0, :]
+    return tuple(((x + 0.5) / PX_PER_MM, (y + 0.5) / PX_PER_MM) for x, y in border.tolist())
+
+
 # --- suspects
 
 
 def _histories(earlier: Moment, later: Moment, now: Mask, alignment: Alignment) -> tuple[SuspectHistory, ...]:
     before = [_moved(suspect, alignment.placed) for suspect in earlier.suspects]
-    return tuple(_history(course, now) for course in courses(before, later.suspects))
+    return tuple(
+        replace(
+            _history(course, now),
+            earlier=_which(course.earlier, before),
+            later=_which(course.later, later.suspects),
+        )
+        for course in courses(before, later.suspects)
+    )
+
+
+def _which(some: Sequence[Suspect], of_all: Sequence[Suspect]) -> tuple[int, ...]:
+    return tuple(k for k, suspect in enumerate(of_all) if any(suspect is one for one in some))
 
 
 def _moved(suspect: Suspect, matrix: Affine) -> Suspect:

@@ -23,6 +23,8 @@ from vision.tissue import Labels, Mask, canopy
 from vision.topview import PX_PER_MM
 
 __all__ = [
+    "decode_jpeg",
+    "decode_labels",
     "encode_jpeg",
     "encode_labels",
     "thumbnail",
@@ -144,6 +146,18 @@ def encode_labels(labels: Labels) -> bytes:
     if not done:
         raise ValueError(f"labels of {labels.shape} could not be written as PNG")
     return data.tobytes()
+
+
+def decode_jpeg(data: bytes) -> Pixels | None:
+    """The picture that `encode_jpeg` wrote; None where the bytes are damaged."""
+    picture = cv2.imdecode(np.frombuffer(data, np.uint8), cv2.IMREAD_COLOR) if data else None
+    return None if picture is None else np.ascontiguousarray(picture[..., ::-1], np.uint8)
+
+
+def decode_labels(data: bytes) -> Labels | None:
+    """The labels that `encode_labels` wrote; None where the bytes are damaged."""
+    labels = cv2.imdecode(np.frombuffer(data, np.uint8), cv2.IMREAD_GRAYSCALE) if data else None
+    return None if labels is None else np.asarray(labels, np.uint8)
 
 
 _CROSS = cv2.getStructuringElement(cv2.MORPH_CROSS, (3, 3))
