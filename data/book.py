@@ -15,6 +15,8 @@ from datetime import datetime, time, timedelta
 from pathlib import Path
 from typing import Any
 
+from data import queries
+from data.closing import vanished
 from data.corrections import Corrections
 from data.daybook import DayBook
 from data.errors import in_words
@@ -80,7 +82,20 @@ class Book(PlanBook, DayBook, LookBook, Corrections):
                 db.table("suspect").insert_all(suspects)
         assert isinstance(photo, int)
         self._put_pictures(PhotoId(photo), judged)
+        self._close_vanished(PhotoId(photo))
         return fate_of(self.photo(PhotoId(photo)))
+
+    def _close_vanished(self, photo_id: PhotoId) -> None:
+        """Suspects of the day before that this photo no longer shows close themselves; not to be undone."""
+        notes = vanished(self, photo_id)
+        if not notes:
+            return
+        at = time_text(datetime.now())
+        with self.writing() as db:
+            for suspect, note in notes.items():
+                row = self._row(queries.SUSPECT, suspect=suspect)
+                if row is not None and row["said"] is None:  # a person may have been faster
+                    db.table("suspect").update(suspect, {"closed_at": at, "closed_why": str(note)})
 
     def _photo_values(self, judged: Judged, file_time: datetime) -> dict[str, Any]:
         taken_at, taken_from = self._taken(judged.taken_at, file_time)

@@ -231,6 +231,7 @@ class SeenSuspect:
     area_cm2: float | None
     confidence: float
     said: Said | None
+    closed: bool = False  # it closed itself, the next day's photo no longer showed it
 
 
 # --- photos

@@ -125,6 +125,8 @@ def suspect_of(row: Row) -> KeptSuspect:
         why=row["why"],
         outline_mm=_points(row["outline"]),
         said=None if row["said"] is None else Said(row["said"]),
+        closed_at=time_of(row["closed_at"]),
+        closed_why=row["closed_why"],
     )
 
 
@@ -220,6 +222,7 @@ def seen_suspect_of(row: Row) -> SeenSuspect:
         area_cm2=row["area_cm2"],
         confidence=row["confidence"],
         said=None if row["said"] is None else Said(row["said"]),
+        closed=row["closed_at"] is not None,
     )
 
 
