@@ -89,7 +89,7 @@ def lay_blocks(
     blocks = []
     for number in range(wanted):
         step, slot = divmod(number, len(slots))
-        names, first, label = slots[slot]
+        names, first, label, window_end = slots[slot]
         turn = step + 1 + before
         blocks.append(
             Block(
@@ -98,13 +98,13 @@ def lay_blocks(
                 sow_on=begins + timedelta(days=round_days * step),
                 round=turn,
                 first_place=first,
-                window_end=next(one.window_end for one in usable if one.name == names[0]),
+                window_end=window_end,
             )
         )
     return Layout(blocks=(*earlier, *blocks), rounds=rounds)
 
 
-Slot = tuple[tuple[str, ...], int, str]
+Slot = tuple[tuple[str, ...], int, str, str]  # shelves, first place, label, end at the window
 
 
 def _parts(shelves: Sequence[ShelfPlaces], size: int) -> list[Slot]:
@@ -115,7 +115,7 @@ def _parts(shelves: Sequence[ShelfPlaces], size: int) -> list[Slot]:
             parts = shelf.places // size
             if part < parts:
                 label = f"shelf {shelf.name}" if parts == 1 else f"shelf {shelf.name}, part {part + 1}"
-                slots.append(((shelf.name,), part * size + 1, label))
+                slots.append(((shelf.name,), part * size + 1, label, _window(shelf, part, parts)))
     return slots
 
 
@@ -125,7 +125,14 @@ def _sets(shelves: Sequence[ShelfPlaces], settings: int) -> list[Slot]:
         tuple(shelf.name for shelf in shelves[at : at + settings])
         for at in range(0, len(shelves) - settings + 1, settings)
     ]
-    return [(names, 1, "shelves " + " and ".join(names)) for names in sets]
+    window = {shelf.name: shelf.window_end for shelf in shelves}
+    return [(names, 1, "shelves " + " and ".join(names), window[names[0]]) for names in sets]
+
+
+def _window(shelf: ShelfPlaces, part: int, parts: int) -> str:
+    """The end of a part that is the shelf's own end at the window, if it has that."""
+    at_window = part == (0 if shelf.window_end == "first" else parts - 1)
+    return shelf.window_end if at_window else ""
 
 
 def cost_of(plan: Plan) -> Cost:

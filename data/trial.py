@@ -21,8 +21,8 @@ from data.records import Tray
 
 __all__ = [
     "FACTORS", "MEDIUM", "Block", "CropPlan", "Factor", "KeptPlan", "Measure", "MeasureKind", "Plan",
-    "PlanId", "Question", "Spread", "Treatment", "crossed", "plan_of", "plan_text", "setting_of",
-    "treatment_of",
+    "PlanId", "Question", "Spread", "Treatment", "crossed", "level_words", "plan_of", "plan_text",
+    "setting_of", "treatment_of",
 ]  # fmt: skip
 
 PlanId = NewType("PlanId", int)
@@ -216,12 +216,23 @@ def crossed(factors: Sequence[Factor]) -> tuple[Treatment, ...]:
     """Every combination of the factors' settings, the last factor changing fastest."""
     return tuple(
         Treatment(
-            name=", ".join(levels),
+            name=", ".join(
+                level_words(factor.name, level) for factor, level in zip(factors, levels, strict=True)
+            ),
             settings=dict(zip((factor.name for factor in factors), levels, strict=True)),
         )
         for levels in product(*(factor.levels for factor in factors))
         if factors
     )
+
+
+def level_words(factor: str, level: str) -> str:
+    """A setting so that it can stand alone: "weekly" of feed is "feed weekly", "none" is "no feed"."""
+    if factor not in ("feed", "watering", "light"):
+        return level
+    if level == "none":
+        return f"no {factor}"
+    return level if factor in level else f"{factor} {level}"
 
 
 def setting_of(tray: Tray, factor: str) -> str | None:

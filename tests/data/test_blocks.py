@@ -27,6 +27,7 @@ def test_a_long_shelf_holds_two_blocks_side_by_side() -> None:
 
     assert [block.first_place for block in layout.blocks] == [1, 7]
     assert layout.blocks[1].name == "shelf A, part 2"
+    assert [block.window_end for block in layout.blocks] == ["first", ""]
 
 
 def test_a_block_is_never_split_over_two_shelves() -> None:

@@ -45,8 +45,8 @@ def test_what_varies_is_crossed() -> None:
     names = [treatment.name for treatment in crossed((MEDIA, FEED))]
 
     assert names == [
-        "peat mix, none", "peat mix, weekly", "coir, none", "coir, weekly",
-        "fibre mat, none", "fibre mat, weekly",
+        "peat mix, no feed", "peat mix, feed weekly", "coir, no feed", "coir, feed weekly",
+        "fibre mat, no feed", "fibre mat, feed weekly",
     ]  # fmt: skip
 
 
@@ -58,7 +58,7 @@ def test_a_tray_is_of_the_treatment_that_all_its_settings_say() -> None:
     plan = a_plan(factors=(MEDIA, FEED))
     tray = a_kept_tray(medium="coir", feed="weekly")
 
-    assert treatment_of(tray, plan) == "coir, weekly"
+    assert treatment_of(tray, plan) == "coir, feed weekly"
     assert treatment_of(replace(tray, feed=None), plan) is None
 
 
