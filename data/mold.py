@@ -5,7 +5,8 @@ Out   `Look`s: what a person called mold, else the open suspects of the newest s
 Not   numbers of the stand (`standing.py`), finding suspects (`vision`)
 
 A suspect is held against the photo of the day before: one that grew is urgent, for mold grows; one that is
-gone from the newest photo is no news, for root hairs fade. Only photos with sure corners, scored by the same
+gone from the newest photo is no news, for root hairs fade: it has closed itself (`closing.py`), and what comes
+back at its place is new. Only photos with sure corners, scored by the same
 version of the method, are compared. Limits are common practice.
 """
 
@@ -98,7 +99,7 @@ def _possible_mold(
 ) -> Look:
     largest = max(now, key=_area)
     surest = max(s.confidence for s in now)
-    before = [e for e in earlier if any(same_place(e, s) for s in now)]
+    before = [e for e in earlier if not e.closed and any(same_place(e, s) for s in now)]
     course = _course(now, days)
     if course is not None and course.became is Became.LARGER:
         urgency = Urgency.NOW

@@ -1,0 +1,205 @@
+"""Two photos of one tray in a book, drawn so that what grew and what vanished is known."""
+
+import hashlib
+from collections.abc import Sequence
+from datetime import datetime
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from data.between import Between, between
+from data.book import Book
+from data.judged import Judged
+from data.mold import looks_at_mold
+from data.records import KeptSuspect, PhotoId, Said
+from tests.data.builders import Patch, a_score
+from vision.history import Became
+from vision.picture import encode_jpeg, encode_labels
+from vision.tissue import Label
+
+Box = tuple[int, int, int, int]  # left, top, right, bottom, mm
+
+
+def medium(seed: int = 1) -> np.ndarray:
+    """Grain that two photos of one tray share, so that they can be laid on each other."""
+    grain = np.random.default_rng(seed).normal(0, 22, (254, 508))
+    return (
+        np.clip(110 + np.kron(grain, np.ones((2, 2)))[..., None], 0, 255).repeat(3, axis=2).astype(np.uint8)
+    )
+
+
+def photo_on(
+    book: Book,
+    day: int,
+    leaves: Sequence[Box] = (),
+    suspects: Sequence[Patch] = (),
+    hour: int = 12,
+    sure: float = 1.0,
+    method: str = "plain 1",
+) -> PhotoId:
+    """A photo of tray A1 (tag 10) at noon of a day in March 2026, kept as intake keeps it."""
+    top, labels = medium(), np.full((508, 1016), Label.MEDIUM, np.uint8)
+    for left, upper, right, lower in leaves:
+        labels[2 * upper : 2 * lower, 2 * left : 2 * right] = Label.GREEN
+    taken_at = datetime(2026, 3, day, hour)
+    name = f"{taken_at:%d-%H}.jpg"
+    source = book.folder.parent / name
+    source.write_bytes(name.encode() + method.encode())
+    coverage = 100 * float((labels == Label.GREEN).mean())
+    judged = Judged(
+        name=name,
+        digest=hashlib.sha256(source.read_bytes()).hexdigest(),
+        taken_at=taken_at,
+        tag_number=10,
+        score=a_score(coverage, suspects=suspects, confidence=sure, method=method),
+        top_view=encode_jpeg(top),
+        labels=encode_labels(labels),
+        thumbnail=b"thumb",
+    )
+    fate = book.keep(judged, source)
+    assert fate.photo_id is not None
+    return fate.photo_id
+
+
+def the_suspect(book: Book, photo: PhotoId) -> KeptSuspect:
+    score = book.score(photo)
+    assert score is not None
+    (suspect,) = score.suspects
+    return suspect
+
+
+def told(book: Book, earlier: PhotoId, later: PhotoId) -> Between:
+    found = between(book, earlier, later)
+    assert found is not None
+    return found
+
+
+# --- what grew, what vanished
+
+
+def test_canopy_that_grew_and_canopy_that_vanished_are_told_with_their_places(book: Book) -> None:
+    first = photo_on(book, 6, leaves=[(50, 50, 150, 150), (300, 50, 350, 100)])
+    second = photo_on(book, 7, leaves=[(50, 50, 250, 150)])
+
+    found = told(book, first, second)
+
+    assert found.coverage == pytest.approx(100 * (100 * 100 - 50 * 50) / (508 * 254), abs=0.1)
+    (gone,) = found.vanished_areas
+    assert gone.area_cm2 == pytest.approx(25.0, rel=0.02)
+    assert (gone.x_mm, gone.y_mm) == pytest.approx((325.0, 75.0), abs=1.0)
+    assert found.sentences[0].startswith("Coverage rose by 5.8 points")
+    assert "25 cm²" in " ".join(found.sentences)
+
+
+def test_a_tray_that_stands_still_says_so_in_one_sentence(book: Book) -> None:
+    first, second = (photo_on(book, day, leaves=[(50, 50, 150, 150)]) for day in (6, 7))
+
+    assert told(book, first, second).sentences == ("Coverage stayed within a point.",)
+
+
+def test_photos_by_two_methods_are_not_compared(book: Book) -> None:
+    first, second = photo_on(book, 6), photo_on(book, 7, method="plain 2")
+
+    found = told(book, first, second)
+
+    assert found.coverage is None
+    assert "different methods" in found.sentences[0]
+
+
+def test_a_photo_whose_corners_are_not_sure_is_not_compared(book: Book) -> None:
+    assert between(book, photo_on(book, 6, sure=0.2), photo_on(book, 7)) is None
+
+
+def test_pictures_that_the_cache_has_lost_are_no_mistake(book: Book) -> None:
+    first, second = photo_on(book, 6), photo_on(book, 7)
+    pictures = book.pictures(first)
+    assert pictures is not None
+    pictures.labels.unlink()
+
+    assert between(book, first, second) is None
+
+
+def test_a_suspect_that_grew_names_itself_on_both_photos(book: Book) -> None:
+    first = photo_on(book, 6, suspects=[Patch(area_cm2=3.0)])
+    second = photo_on(book, 7, suspects=[Patch(area_cm2=6.0)])
+
+    (course,) = told(book, first, second).suspects
+
+    assert course.became is Became.LARGER
+    assert course.earlier == (the_suspect(book, first).id,)
+    assert course.later == (the_suspect(book, second).id,)
+    assert course.sentence == "A patch grew from 3.0 to 6.0 cm². Mold grows: look at it now."
+
+
+# --- closing
+
+
+def test_a_suspect_that_the_next_day_no_longer_shows_closes_itself_with_a_note(book: Book) -> None:
+    first = photo_on(book, 6, suspects=[Patch(area_cm2=3.0)])
+    photo_on(book, 7)
+
+    suspect = the_suspect(book, first)
+
+    assert not suspect.is_open
+    assert suspect.closed_why.startswith("No longer seen on 07 March, 3.0 cm² before. Root hairs fade")
+    assert book.undo_text() is None
+
+
+def test_a_suspect_closes_also_when_the_later_photo_was_brought_in_first(book: Book) -> None:
+    photo_on(book, 7)
+
+    assert not the_suspect(book, photo_on(book, 6, suspects=[Patch()])).is_open
+
+
+def test_a_suspect_under_leaves_stays_open(book: Book) -> None:
+    first = photo_on(book, 6, suspects=[Patch(x_mm=100.0, y_mm=50.0)])
+    second = photo_on(book, 7, leaves=[(60, 20, 140, 90)])
+
+    assert the_suspect(book, first).is_open
+    (course,) = told(book, first, second).suspects
+    assert course.under_leaves
+    assert "lift the leaves" in course.sentence
+
+
+@pytest.mark.parametrize("word", list(Said))
+def test_what_a_person_said_is_never_overruled(book: Book, word: Said) -> None:
+    first = photo_on(book, 6, suspects=[Patch()])
+    book.say(the_suspect(book, first).id, word)
+    photo_on(book, 7)
+
+    suspect = the_suspect(book, first)
+
+    assert (suspect.said, suspect.closed_at, suspect.closed_why) == (word, None, "")
+
+
+@pytest.mark.parametrize(
+    "later",
+    [{"day": 6, "hour": 18}, {"day": 7, "sure": 0.2}, {"day": 7, "method": "plain 2"}],
+    ids=["same day", "unsure corners", "other method"],
+)
+def test_nothing_closes_by_a_photo_that_cannot_be_compared(book: Book, later: dict) -> None:
+    first = photo_on(book, 6, suspects=[Patch()])
+    photo_on(book, **later)
+
+    assert the_suspect(book, first).is_open
+
+
+def test_a_patch_that_comes_back_is_a_new_suspect(book: Book) -> None:
+    photo_on(book, 6, suspects=[Patch(confidence=0.4)])
+    photo_on(book, 7)
+    again = photo_on(book, 8, suspects=[Patch(confidence=0.4)])
+
+    assert the_suspect(book, again).is_open
+    tray = book.trays()[0]
+    (look,) = looks_at_mold(
+        tray, book.seen_suspects(), [n for n in book.day_numbers() if n.tray_id == tray.id]
+    )
+    assert look.since == datetime(2026, 3, 8).date()
+
+
+def test_a_patch_that_stays_does_not_close(book: Book, tmp_path: Path) -> None:
+    first = photo_on(book, 6, suspects=[Patch()])
+    photo_on(book, 7, suspects=[Patch(x_mm=104.0)])
+
+    assert the_suspect(book, first).is_open
