@@ -58,7 +58,7 @@ class Place:
 class Draw:
     """One drawing of lots."""
 
-    seed: int
+    seed: int  # 0: drawn elsewhere, with shuffled cards say, and only kept here
     places: tuple[Place, ...]
     loosened: int = 0  # steps by which the restrictions were loosened
 

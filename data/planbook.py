@@ -26,7 +26,7 @@ from data.trial import MEDIUM, YES_NO, KeptPlan, MeasureKind, Plan, PlanId, plan
 
 __all__ = ["PlanBook", "new_tray", "unsown"]
 
-SEEDS = 2**31
+SEEDS = 2**31 - 1
 MORNING = time(9)  # when trays are sown, unless somebody says otherwise
 
 
@@ -127,7 +127,7 @@ class PlanBook(TrayBook):
         try:
             draw = draw_trial(
                 kept.plan,
-                randbelow(SEEDS) if seed is None else seed,
+                1 + randbelow(SEEDS) if seed is None else seed,
                 kept=stand,
                 taken_tags=(tray.tag_number for tray in growing if tray.tag_number is not None),
                 taken_codes=(tray.code for tray in growing),

@@ -10,6 +10,8 @@ from PIL import Image
 
 from data.book import Book
 from data.demo import demo_photos, make_demo
+from data.planbook import unsown
+from data.trial import treatment_of
 from data.watch import look_list
 
 CLOCK, FOCAL_35MM, GPS = 36867, 41989, 34853  # EXIF 2.32: DateTimeOriginal, FocalLengthIn35mmFilm, GPS IFD
@@ -87,3 +89,20 @@ def test_the_tags_in_the_photos_are_those_of_the_trays() -> None:
     tags = [find_marks(grey(read_photo(path))).tag for path in photos]
 
     assert [tag and tag.number for tag in tags] == list(range(10, 28))
+
+
+def test_the_trial_was_planned_before_sowing_and_stands_as_drawn(tmp_path: Path) -> None:
+    with make_demo(tmp_path / "demo") as book:
+        (kept,) = book.plans()
+        (draw,) = book.draws(kept.plan.trial)
+        trays = book.trial_trays(kept.plan.trial)
+
+        assert kept.version == 1
+        assert not kept.after_sowing
+        assert unsown(draw.draw, trays) == ()
+        assert len(trays) == kept.plan.trays == 18
+        for tray in trays:
+            place = next(place for place in draw.draw.places if place.code == tray.code)
+            assert (tray.shelf, tray.position, tray.block) == (place.shelf, place.position, place.block)
+            assert (tray.crop, treatment_of(tray, kept.plan)) == (place.crop, place.treatment)
+        assert book.undo_text() is None
