@@ -16,6 +16,7 @@ from pathlib import Path
 from typing import Any
 
 from data import queries
+from data.clockbook import ClockBook
 from data.closing import vanished
 from data.corrections import Corrections
 from data.daybook import DayBook
@@ -36,7 +37,7 @@ EARLIEST = datetime(2000, 1, 1)  # a camera that says less has lost its clock
 CLOCK_SLACK = timedelta(days=1)  # time zones
 
 
-class Book(PlanBook, DayBook, LookBook, Corrections):
+class Book(PlanBook, DayBook, LookBook, ClockBook, Corrections):
     """A trial book: `Book.create(folder)` or `Book.open(folder)`; use it from any thread, `close` it once."""
 
     # --- photos
@@ -109,6 +110,7 @@ class Book(PlanBook, DayBook, LookBook, Corrections):
             "added_at": time_text(datetime.now()),
             "taken_at": time_text(taken_at),
             "taken_from": str(taken_from),
+            "file_at": time_text(file_time),
             "tag_number": judged.tag_number,
             "tray": trays[0][0] if trays else None,
             "matched_by": "tag" if trays else None,

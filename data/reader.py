@@ -27,7 +27,6 @@ from data.records import (
     PhotoState,
     Pictures,
     SeenSuspect,
-    Shelf,
     SuspectId,
     Tile,
     Tray,
@@ -42,11 +41,9 @@ from data.rows import (
     state_of,
     time_of,
     time_text,
-    tray_of,
 )
 from data.scorerows import corners_of
-from data.search import found
-from data.store import Store
+from data.trayreader import GROWTH_DAYS, TrayReader
 from data.walk import WalkPhoto, proposals
 
 if TYPE_CHECKING:
@@ -54,66 +51,21 @@ if TYPE_CHECKING:
 
 __all__ = ["GROWTH_DAYS", "Reader"]
 
-GROWTH_DAYS = 21  # of a growth line; the slowest crops of common practice are cut by then
 NEWEST = (1 << 62, "newest")
 
 
-class Reader(Store):
+class Reader(TrayReader):
     """The questions."""
-
-    # --- trays
-
-    def trays(self, *, growing: bool = True) -> tuple[Tray, ...]:
-        """Trays in rack order: shelf, then position. `growing=False` gives those that are done as well."""
-        query = queries.TRAYS_GROWING if growing else queries.TRAYS_ALL
-        return tuple(tray_of(row) for row in self._rows(query))
-
-    def tray(self, tray_id: TrayId) -> Tray:
-        """One tray; raises `KeyError` where there is none of that number."""
-        row = self._row(queries.TRAY, tray=tray_id)
-        if row is None:
-            raise KeyError(tray_id)
-        return tray_of(row)
-
-    def rack(self) -> tuple[Shelf, ...]:
-        """The shelves with their growing trays."""
-        shelves: dict[str, list[Tray]] = defaultdict(list)
-        for tray in self.trays():
-            shelves[tray.shelf].append(tray)
-        return tuple(Shelf(name=name, trays=tuple(trays)) for name, trays in shelves.items())
-
-    def find_trays(
-        self,
-        text: str = "",
-        *,
-        crop: str | None = None,
-        medium: str | None = None,
-        trial: str | None = None,
-        day: int | None = None,
-        growing: bool = True,
-    ) -> tuple[Tray, ...]:
-        """Trays in rack order that fit the words and all filters; `day` counts from sowing to today."""
-        rows = self._rows(queries.FIND_TRAYS, crop=crop, medium=medium, trial=trial, growing=int(growing))
-        today = self.today()
-        trays = (tray_of(row) for row in rows)
-        return found((tray for tray in trays if day is None or tray.day(today) == day), text)
-
-    def crops(self) -> tuple[str, ...]:
-        """Names of all crops in the book."""
-        return tuple(row["name"] for row in self._rows(queries.CROP_NAMES))
-
-    def media(self) -> tuple[str, ...]:
-        """Names of all media in the book."""
-        return tuple(row["name"] for row in self._rows(queries.MEDIUM_NAMES))
 
     # --- the Bench
 
     def tiles(self) -> tuple[Tile, ...]:
         """All growing trays in rack order, each as the Bench shows it."""
         today = self.today()
-        newest = {row["tray"]: row for row in self._rows(queries.NEWEST_PHOTOS)}
+        method = self.comparable().method
+        newest = {row["tray"]: row for row in self._rows(queries.NEWEST_PHOTOS, method=method)}
         history = defaultdict(list)
-        for row in self._rows(queries.GROWTH, since=self._since(today, GROWTH_DAYS)):
+        for row in self._rows(queries.GROWTH, since=self._since(today, GROWTH_DAYS), method=method):
             history[row["tray"]].append(row)
         mold = {row["tray"] for row in self._rows(queries.MOLD_SAID)}
         return tuple(
@@ -132,7 +84,7 @@ class Reader(Store):
         growth = {
             tray.day(datetime.fromisoformat(row["taken_at"]).date()): float(row["coverage"])
             for row in history
-            if row["sure"] and row["coverage"] is not None
+            if row["sure"] and row["coverage"] is not None and row["method"] == newest["method"]
         }
         photo = newest["photo"]
         return Tile(
@@ -152,13 +104,10 @@ class Reader(Store):
             mold=mold,
         )
 
-    @staticmethod
-    def _since(today: date, days: int) -> str:
-        return (today - timedelta(days=days)).isoformat()
-
     def day_numbers(self, days: int = GROWTH_DAYS) -> tuple[DayNumbers, ...]:
         """What the look list asks of each photo of the growing trays, by tray and time."""
-        rows = self._rows(queries.GROWTH, since=self._since(self.today(), days))
+        method = self.comparable().method
+        rows = self._rows(queries.GROWTH, since=self._since(self.today(), days), method=method)
         return tuple(day_numbers_of(row) for row in rows)
 
     def seen_suspects(self, days: int = GROWTH_DAYS) -> tuple[SeenSuspect, ...]:
@@ -171,7 +120,8 @@ class Reader(Store):
     def days(self, tray_id: TrayId) -> tuple[Day, ...]:
         """All photos of one tray with their scores, oldest first; refused and left-out ones too."""
         tray = self.tray(tray_id)
-        rows = self._rows(queries.DAYS_OF_TRAY, tray=tray_id)
+        method = self.comparable([tray_id]).method
+        rows = self._rows(queries.DAYS_OF_TRAY, tray=tray_id, method=method)
         return tuple(day_of(row, self._score_in(row), tray, self.folder) for row in rows)
 
     def _score_in(self, row: sqlite3.Row) -> KeptScore | None:
@@ -185,7 +135,9 @@ class Reader(Store):
         return tuple((row["photo"], date.fromisoformat(row["day"])) for row in rows)
 
     def peers(self, tray_id: TrayId) -> tuple[GrowthPoint, ...]:
-        """Coverage by day of the tray and of its block mates of the same crop and sowing day."""
+        """Coverage by day of the tray and its block mates of the same crop and sowing day, by one method."""
+        mates = [TrayId(row["id"]) for row in self._rows(queries.PEER_TRAYS, tray=tray_id)]
+        method = self.comparable(mates).method or self.comparable([tray_id]).method
         return tuple(
             GrowthPoint(
                 tray_id=row["tray"],
@@ -194,7 +146,8 @@ class Reader(Store):
                 coverage=row["coverage"],
                 method=row["method"],
             )
-            for row in self._rows(queries.PEERS, tray=tray_id)
+            for row in self._rows(queries.PEERS, tray=tray_id, method=method)
+            if row["method"] == method
         )
 
     # --- photos
@@ -242,7 +195,7 @@ class Reader(Store):
         for day in days:
             next_day = (date.fromisoformat(day) + timedelta(days=1)).isoformat()
             rows = self._rows(queries.PHOTOS_OF_DAY, begin=day, end=next_day)
-            walk = [WalkPhoto(id=row["id"], tray=row["tray"]) for row in rows]
+            walk = [WalkPhoto(id=row["id"], tray=row["tray"], at=time_of(row["taken_at"])) for row in rows]
             if all(photo.tray is not None for photo in walk):
                 continue
             rack = {row["id"]: row["code"] for row in self._rows(queries.TRAYS_GROWN_ON, day=day)}

@@ -2,7 +2,7 @@
 
 In    weights with their times, times of watering, now
 Out   a `Look`: drying out; nothing where the tray's dry weight cannot be told
-Not   what "dry" is (`water.py`), the form of a drying curve (`drying.py`): a straight line will do for a night
+Not   what "dry" is (`water.py`), the form of a drying curve (`drying.py`): a line will do for a night
 
 What the shoots gain hides a part of what the medium loses, so a full canopy is a little drier than its
 weight says. Limits are common practice.

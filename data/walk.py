@@ -4,17 +4,23 @@ In    one day's photos in the order in which they were taken, those with a known
 Out   proposals, for a person to confirm; never a match
 Not   reading tags (`vision`), storing (`book.py`)
 
-A grower photographs shelf by shelf. Between two photos whose trays are known, as many unknown photos as there
-are trays in between are those trays, in order. Where the numbers do not fit nothing is proposed.
+A grower photographs shelf by shelf. Between two photos whose trays are known, as many unknown photos as
+there are trays in between are those trays, in order. Where the numbers do not fit, the times are asked: a
+long pause parts two walks of one day, and two photos within seconds show the same tray. Where it still does
+not fit nothing is proposed.
 """
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import datetime, timedelta
 from itertools import pairwise
 
 from data.records import PhotoId, TrayId
 
 __all__ = ["WalkPhoto", "proposals"]
+
+PAUSE = timedelta(minutes=45)  # between two walks of one day
+DOUBLE = timedelta(seconds=4)  # nobody gets to the next tray so fast
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -23,6 +29,7 @@ class WalkPhoto:
 
     id: PhotoId
     tray: TrayId | None  # None where no tag was read
+    at: datetime | None = None  # when it was taken
 
 
 def proposals(walk: Sequence[WalkPhoto], rack: Sequence[TrayId]) -> dict[PhotoId, TrayId]:
@@ -33,6 +40,16 @@ def proposals(walk: Sequence[WalkPhoto], rack: Sequence[TrayId]) -> dict[PhotoId
     walk : the photos of one day, in the order in which they were taken.
     rack : the trays that grew on that day, in the order in which they stand.
     """
+    found = _placed(walk, rack)
+    for part in _walks(walk):
+        for photos in (part, _without_doubles(part)):
+            if any(photo.tray is None and photo.id not in found for photo in photos):
+                found = _placed(photos, rack) | found
+    return found | _doubles(walk, found)
+
+
+def _placed(walk: Sequence[WalkPhoto], rack: Sequence[TrayId]) -> dict[PhotoId, TrayId]:
+    """The same for one walk, each photo another tray."""
     seen = {photo.tray for photo in walk if photo.tray is not None}
     order = list(rack) if _walked_forward(walk, rack) else list(reversed(rack))
     place = {tray: n for n, tray in enumerate(order)}
@@ -55,6 +72,40 @@ def _walked_forward(walk: Sequence[WalkPhoto], rack: Sequence[TrayId]) -> bool:
     known = [place[photo.tray] for photo in walk if photo.tray in place]
     steps = [later - earlier for earlier, later in pairwise(known)]
     return sum(step > 0 for step in steps) >= sum(step < 0 for step in steps)
+
+
+def _walks(walk: Sequence[WalkPhoto]) -> list[list[WalkPhoto]]:
+    """The walks of a day, parted by long pauses."""
+    parts = [list(walk[:1])]
+    for before, photo in pairwise(walk):
+        if _apart(before, photo) > PAUSE:
+            parts.append([])
+        parts[-1].append(photo)
+    return parts
+
+
+def _without_doubles(walk: Sequence[WalkPhoto]) -> list[WalkPhoto]:
+    """The walk with one photo in place of several that were taken within seconds."""
+    return [photo for before, photo in pairwise([None, *walk]) if photo and not _is_double(before, photo)]
+
+
+def _doubles(walk: Sequence[WalkPhoto], found: dict[PhotoId, TrayId]) -> dict[PhotoId, TrayId]:
+    """What was left over because its tray has a photo from seconds before."""
+    more: dict[PhotoId, TrayId] = {}
+    for before, photo in pairwise(walk):
+        tray = before.tray or found.get(before.id) or more.get(before.id)
+        if _is_double(before, photo) and photo.id not in found and tray is not None:
+            more[photo.id] = tray
+    return more
+
+
+def _is_double(before: WalkPhoto | None, photo: WalkPhoto) -> bool:
+    return before is not None and photo.tray is None and _apart(before, photo) <= DOUBLE
+
+
+def _apart(before: WalkPhoto, photo: WalkPhoto) -> timedelta:
+    """Time between two photos; where nobody knows it, neither a pause nor seconds."""
+    return timedelta(minutes=1) if before.at is None or photo.at is None else photo.at - before.at
 
 
 def _between(
