@@ -11,7 +11,7 @@ from datetime import datetime
 
 from data import queries
 from data.errors import CannotUndo
-from data.journal import Recorder, apply_images
+from data.journal import Recorder, apply_images, from_text
 from data.reader import Reader
 from data.records import Change
 from data.rows import time_text
@@ -56,12 +56,23 @@ class Changes(Reader):
                 if row is None:
                     return None
                 text = str(row["text"])
+                if self._is_outdated(row["images"]):
+                    raise CannotUndo(self.folder, change=text)
                 db.execute(queries.LATE_FOREIGN_KEYS)
                 apply_images(db, row["images"], forward=forward)
                 db.table("change").update(row["id"], {"undone": 0 if forward else 1})
         except sqlite3.IntegrityError as error:
             raise CannotUndo(self.folder, change=text) from error
         return text
+
+    def _is_outdated(self, images: str) -> bool:
+        """Whether a photo that the change was about has been scored by another version since."""
+        asked = {"score": queries.NEWER_SCORE, "suspect": queries.NEWER_SCORE_OF_SUSPECT}
+        return any(
+            self._row(asked[image["table"]], id=image["id"]) is not None
+            for image in from_text(images)
+            if image["table"] in asked
+        )
 
     def forget_changes(self) -> None:
         """Let what was done so far stand for good; nothing of it can be taken back any more."""

@@ -24,6 +24,7 @@ from vision.reason import Reason
 
 __all__ = ["Corrections"]
 
+WORD: Mapping[str, str | None] = {"said": None, "said_at": None, "closed_at": None, "closed_why": ""}
 SAME_PLACE_MM = 20.0  # two suspects nearer than that are one patch seen twice
 
 
@@ -93,6 +94,37 @@ class Corrections(Changes):
         kept = (from_text(row["body"]) for row in self._rows(queries.OLD_SCORES_OF_PHOTO, photo=photo_id))
         return tuple(score_of(old["score"], old["suspects"]) for old in kept)
 
+    # --- the present version of the method
+
+    def photos_without(self, method: str, *, growing: bool = False) -> tuple[PhotoId, ...]:
+        """Photos that have a score, but none by `method`: of growing trays first, newest first."""
+        rows = self._rows(queries.PHOTOS_WITHOUT, method=method, growing=int(growing))
+        return tuple(PhotoId(row["id"]) for row in rows)
+
+    def keep_again(self, photo_id: PhotoId, judged: Judged) -> bool:
+        """Keep a score by another version of the method beside those there are; nothing that a person undoes.
+
+        A canopy that a person has drawn and words on suspects go into it. False, and nothing is changed,
+        where the photo has a score by that version, or this one is missing or less sure than what there is.
+        """
+        score, old = judged.score, self.score(photo_id)
+        if score is None or old is None or (old.sure and judged.needs_corners):
+            return False
+        sure = old.sure or not judged.needs_corners
+        values = score_row(score, sure=sure, made_at=datetime.now())
+        with self.writing() as db:
+            kept = self._rows(queries.SCORES_OF_PHOTO, photo=photo_id)
+            if any(row["method"] == score.method for row in kept):
+                return False
+            row = values | {"photo": photo_id, "mended": int(old.mended)}
+            score_id = db.table("score").insert(row).last_pk
+            if sure:
+                db.table("photo").update(photo_id, {"needs_corners": 0})
+            suspects = _with_word(judged, self._said_at(photo_id, kept[0]["id"]))
+            db.table("suspect").insert_all(one | {"score": score_id} for one in suspects)
+        self._put_pictures(photo_id, judged)
+        return True
+
     # --- inside one change
 
     def _correct(self, recorder: Recorder, photo_id: PhotoId, kind: str, body: str) -> int:
@@ -124,12 +156,15 @@ class Corrections(Changes):
         for one in suspects or ():
             recorder.insert("suspect", dict(one) | {"score": score_id})
 
-    def _said_at(self, photo_id: PhotoId) -> list[sqlite3.Row]:
-        newest = self._row(queries.SCORES_OF_PHOTO, photo=photo_id)
-        if newest is None:
-            return []
-        rows = self._rows(queries.SUSPECTS_OF_SCORE, score=newest["id"])
-        return [row for row in rows if row["said"] is not None and row["x_mm"] is not None]
+    def _said_at(self, photo_id: PhotoId, score_id: int | None = None) -> list[sqlite3.Row]:
+        """The suspects of a score, by default of the newest one, of which a word was said, or that are closed."""
+        if score_id is None:
+            newest = self._row(queries.SCORES_OF_PHOTO, photo=photo_id)
+            if newest is None:
+                return []
+            score_id = newest["id"]
+        rows = self._rows(queries.SUSPECTS_OF_SCORE, score=score_id)
+        return [row for row in rows if (row["said"] or row["closed_at"]) and row["x_mm"] is not None]
 
     def _put_pictures(self, photo_id: PhotoId, judged: Judged) -> None:
         pictures = self.pictures(photo_id)
@@ -160,17 +195,29 @@ def _plain(row: sqlite3.Row) -> dict[str, Any]:
 
 
 def _with_word(judged: Judged, said: Iterable[sqlite3.Row]) -> list[dict[str, Any]]:
-    """The suspects of a fresh score, each with what a person said of one at its place."""
+    """The suspects of a fresh score, each with what a person said of one at its place.
+
+    A patch that a person has called mold stays, even where the fresh score no longer sees it.
+    """
     words = list(said)
-    found = () if judged.score is None else judged.score.suspects
-    return [one | _said_near(one, words) for one in suspect_rows(found)]
+    found = suspect_rows(() if judged.score is None else judged.score.suspects)
+    lost = [row for row in words if row["said"] == "mold" and not any(_near(row, one) for one in found)]
+    return [one | _said_near(one, words) for one in found] + [_copied(row) for row in lost]
+
+
+def _copied(row: sqlite3.Row) -> dict[str, Any]:
+    return {name: value for name, value in _plain(row).items() if name not in ("id", "score")}
 
 
 def _said_near(suspect: Mapping[str, Any], said: Iterable[sqlite3.Row]) -> dict[str, Any]:
-    if suspect["x_mm"] is None:
-        return {}
     for row in said:
-        x, y = row["x_mm"] - suspect["x_mm"], row["y_mm"] - suspect["y_mm"]
-        if x * x + y * y <= SAME_PLACE_MM**2:
-            return {"said": row["said"], "said_at": row["said_at"]}
-    return {}
+        if _near(row, suspect):
+            return {name: row[name] for name in WORD}
+    return dict(WORD)
+
+
+def _near(row: sqlite3.Row, suspect: Mapping[str, Any]) -> bool:
+    if suspect["x_mm"] is None:
+        return False
+    x, y = row["x_mm"] - suspect["x_mm"], row["y_mm"] - suspect["y_mm"]
+    return bool(x * x + y * y <= SAME_PLACE_MM**2)

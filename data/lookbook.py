@@ -46,7 +46,10 @@ class LookBook(Changes):
         day = now.date()
         trays = self.trays()
         since = (day - timedelta(days=GROWTH_DAYS)).isoformat()
-        numbers = tuple(numbers_of(row) for row in self._rows(lookrows.NUMBERS, since=since))
+        numbers = tuple(
+            numbers_of(row)
+            for row in self._rows(lookrows.NUMBERS, since=since, method=self.comparable().method)
+        )
         crops = {
             row["name"]: crop_of(row)
             for name in {tray.crop for tray in trays}

@@ -16,6 +16,7 @@ from data.answers import Answer, AnswerKind
 from data.look import LookKind, Urgency
 from data.numbers import PhotoId, TrayId
 from data.places import bare_share
+from data.queries import ASKED_SCORE
 from data.records import DayNumbers, EarlierDay
 from data.rows import reason_of
 
@@ -27,13 +28,13 @@ __all__ = [
 Row = sqlite3.Row
 EARLIER_TRAYS = 12
 
-NUMBERS = """
+NUMBERS = f"""
     SELECT t.id AS tray, p.id AS photo, p.taken_at, p.needs_corners, p.refusal,
            s.method, s.sure, s.coverage, s.uniformity, s.edge_deficit, s.gap_share,
            s.lightness, s.dark_green, s.corrected_by, s.cells
       FROM tray t
       CROSS JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
-      LEFT JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
+      LEFT JOIN score s ON {ASKED_SCORE}
      WHERE t.done_at IS NULL AND p.left_out_at IS NULL
      ORDER BY t.id, p.taken_at, p.id
 """

@@ -10,6 +10,7 @@ SQLite to the order written: from the growing trays to their photos, never the o
 """
 
 __all__ = [
+    "ASKED_SCORE",
     "CANOPY_OF_PHOTO",
     "CHANGE_TO_REDO",
     "CHANGE_TO_UNDO",
@@ -22,15 +23,21 @@ __all__ = [
     "LAST_POSITION",
     "MEDIUM_NAMES",
     "MOLD_SAID",
+    "NEWER_SCORE",
+    "NEWER_SCORE_OF_SUSPECT",
     "NEWEST_PHOTOS",
     "NEWEST_TRAY",
     "OLD_SCORES_OF_PHOTO",
     "PEERS",
+    "PEER_TRAYS",
     "PHOTO",
     "PHOTOS",
     "PHOTOS_OF_DAY",
+    "PHOTOS_WITHOUT",
     "PHOTO_BY_DIGEST",
     "SCORES_OF_PHOTO",
+    "SCORINGS_OF_GROWING",
+    "SCORINGS_OF_SOME",
     "SETTING",
     "SURE_PHOTOS_BESIDE",
     "SUSPECT",
@@ -44,6 +51,12 @@ __all__ = [
     "TRAYS_UNDER_TAG",
     "UNDONE_CHANGES",
 ]
+
+# the score of photo p that a comparison by one version of the method uses; its newest one where it has none
+ASKED_SCORE = """
+    s.id = coalesce((SELECT z.id FROM score z WHERE z.photo = p.id AND z.method = :method),
+                    (SELECT max(z.id) FROM score z WHERE z.photo = p.id))
+"""
 
 # --- trays
 
@@ -95,7 +108,7 @@ MEDIUM_NAMES = "SELECT name FROM medium ORDER BY name"
 
 # --- the Bench: only growing trays
 
-NEWEST_PHOTOS = """
+NEWEST_PHOTOS = f"""
     SELECT t.id AS tray, p.id AS photo, p.digest, p.taken_at, s.method, s.corners, s.coverage, s.sure
       FROM tray t
       LEFT JOIN photo p ON p.id = (
@@ -105,15 +118,15 @@ NEWEST_PHOTOS = """
                AND EXISTS (SELECT 1 FROM score z WHERE z.photo = q.id)
              ORDER BY q.taken_at DESC, q.id DESC
              LIMIT 1)
-      LEFT JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
+      LEFT JOIN score s ON {ASKED_SCORE}
      WHERE t.done_at IS NULL
 """
-GROWTH = """
+GROWTH = f"""
     SELECT t.id AS tray, p.id AS photo, p.taken_at, p.needs_corners, p.refusal,
            s.method, s.sure, s.coverage, s.uniformity, s.edge_deficit, s.gap_share
       FROM tray t
       CROSS JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
-      LEFT JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
+      LEFT JOIN score s ON {ASKED_SCORE}
      WHERE t.done_at IS NULL AND p.left_out_at IS NULL
      ORDER BY t.id, p.taken_at, p.id
 """
@@ -131,9 +144,39 @@ MOLD_SAID = """
     SELECT DISTINCT t.id AS tray
       FROM tray t
       CROSS JOIN photo p ON p.tray = t.id
-      CROSS JOIN score s ON s.photo = p.id
+      CROSS JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
       CROSS JOIN suspect u ON u.score = s.id
      WHERE t.done_at IS NULL AND p.left_out_at IS NULL AND u.said = 'mold'
+"""
+
+SCORED = """
+      FROM {trays} t
+      CROSS JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
+      CROSS JOIN score s ON s.photo = p.id
+     WHERE {which} AND s.sure = 1 AND p.refusal IS NULL AND p.left_out_at IS NULL
+"""
+
+
+def _scorings(trays: str, which: str) -> str:
+    """What each version of the method has scored of some trays; under no name, what any of them has."""
+    scored = SCORED.format(trays=trays, which=which)
+    return f"""
+    SELECT s.method, count(*) AS photos, count(DISTINCT p.tray) AS trays, max(s.id) AS newest
+      {scored}
+     GROUP BY s.method
+     UNION ALL
+    SELECT NULL, count(DISTINCT p.id), count(DISTINCT p.tray), 0
+      {scored}
+"""
+
+
+SCORINGS_OF_GROWING = _scorings("tray", "t.done_at IS NULL")
+SCORINGS_OF_SOME = _scorings("(SELECT value AS id FROM json_each(:trays))", "1 = 1")
+PEER_TRAYS = """
+    SELECT t.id
+      FROM tray me
+      JOIN tray t ON t.block IS me.block AND t.crop = me.crop AND date(t.sown_at) = date(me.sown_at)
+     WHERE me.id = :tray
 """
 
 # --- one tray
@@ -150,16 +193,16 @@ DAYS_OF_TRAY = f"""
     SELECT p.id AS photo, p.digest, p.suffix, p.taken_at, p.taken_from, p.tray, p.refusal, p.needs_corners,
            p.left_out_at, s.*, {MEND} AS mend
       FROM photo p
-      LEFT JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
+      LEFT JOIN score s ON {ASKED_SCORE}
      WHERE p.tray = :tray
      ORDER BY p.taken_at, p.id
 """
-PEERS = """
+PEERS = f"""
     SELECT t.id AS tray, t.code, t.sown_at, p.taken_at, s.coverage, s.method
       FROM tray me
       JOIN tray t ON t.block IS me.block AND t.crop = me.crop AND date(t.sown_at) = date(me.sown_at)
       JOIN photo p ON p.tray = t.id AND p.refusal IS NULL AND p.left_out_at IS NULL
-      JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
+      JOIN score s ON {ASKED_SCORE}
      WHERE me.id = :tray AND s.sure = 1 AND s.coverage IS NOT NULL
      ORDER BY t.shelf, t.position, t.id, p.taken_at
 """
@@ -193,6 +236,15 @@ PHOTOS_OF_DAY = """
      ORDER BY taken_at, name, id
 """
 SCORES_OF_PHOTO = "SELECT * FROM score WHERE photo = :photo ORDER BY id DESC"
+PHOTOS_WITHOUT = """
+    SELECT p.id
+      FROM tray t
+      CROSS JOIN photo p ON p.tray = t.id
+     WHERE (:growing = 0 OR t.done_at IS NULL) AND p.kept = 1 AND p.refusal IS NULL AND p.left_out_at IS NULL
+       AND EXISTS (SELECT 1 FROM score z WHERE z.photo = p.id)
+       AND NOT EXISTS (SELECT 1 FROM score z WHERE z.photo = p.id AND z.method = :method)
+     ORDER BY t.done_at IS NOT NULL, p.taken_at DESC, p.id DESC
+"""
 CANOPY_OF_PHOTO = """
     SELECT k.body
       FROM correction k
@@ -223,6 +275,21 @@ SETTING = "SELECT value FROM setting WHERE name = :name"
 CHANGE_TO_UNDO = "SELECT id, text, made_at, images FROM change WHERE undone = 0 ORDER BY id DESC LIMIT 1"
 CHANGE_TO_REDO = "SELECT id, text, made_at, images FROM change WHERE undone = 1 ORDER BY id LIMIT 1"
 LAST_ID = {"reading": "SELECT max(id) FROM reading"}
+NEWER_SCORE = """
+    SELECT z.id
+      FROM score s
+      JOIN score z ON z.photo = s.photo AND z.id > s.id
+     WHERE s.id = :id
+     LIMIT 1
+"""
+NEWER_SCORE_OF_SUSPECT = """
+    SELECT z.id
+      FROM suspect u
+      JOIN score s ON s.id = u.score
+      JOIN score z ON z.photo = s.photo AND z.id > s.id
+     WHERE u.id = :id
+     LIMIT 1
+"""
 UNDONE_CHANGES = "SELECT id FROM change WHERE undone = 1"
 
 # --- the file itself

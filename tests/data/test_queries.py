@@ -63,7 +63,7 @@ VALUES = {
     "tray": 1, "tag": 10, "at": "2026-03-08T12:00:00", "shelf": "A", "since": "2026-03-01", "score": 1,
     "photo": 1, "digest": "0", "newest": 10**9, "most": 500, "begin": "2026-03-08", "end": "2026-03-09",
     "suspect": 1, "crop": "broccoli", "medium": "coir", "kind": "weight", "until": "2026-03-09", "reading": 1,
-    "event": 1, "bench_test": 1,
+    "event": 1, "bench_test": 1, "trays": "[1, 2]", "method": "plain 1", "id": 1,
     "name": "today", "day": "2026-03-08",
 }  # fmt: skip
 
