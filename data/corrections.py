@@ -157,7 +157,7 @@ class Corrections(Changes):
             recorder.insert("suspect", dict(one) | {"score": score_id})
 
     def _said_at(self, photo_id: PhotoId, score_id: int | None = None) -> list[sqlite3.Row]:
-        """The suspects of a score, by default of the newest one, of which a word was said, or that are closed."""
+        """Suspects of a score, by default of the newest one, of which a word was said or that are closed."""
         if score_id is None:
             newest = self._row(queries.SCORES_OF_PHOTO, photo=photo_id)
             if newest is None:
