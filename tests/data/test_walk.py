@@ -1,5 +1,7 @@
 """The order of the walk proposes trays for photos without a tag, and keeps silent where it does not fit."""
 
+from datetime import datetime, timedelta
+
 from data.records import PhotoId, TrayId
 from data.walk import WalkPhoto, proposals
 
@@ -54,3 +56,49 @@ def test_trays_of_another_rack_do_not_disturb() -> None:
 def test_an_empty_walk_and_an_empty_rack_are_nothing() -> None:
     assert proposals([], RACK) == {}
     assert proposals(walk(None), []) == {}
+
+
+# --- times
+
+
+def timed(*photos: tuple[int | None, float]) -> list[WalkPhoto]:
+    """Photos 100, 101, ... of these trays, with their minutes after eight."""
+    return [
+        WalkPhoto(
+            id=PhotoId(100 + n),
+            tray=None if tray is None else TrayId(tray),
+            at=datetime(2026, 3, 8, 8) + timedelta(minutes=minute),
+        )
+        for n, (tray, minute) in enumerate(photos)
+    ]
+
+
+def test_a_second_walk_in_the_evening_is_placed_though_the_morning_has_all_trays() -> None:
+    morning = [(n, n) for n in range(1, 7)]
+    evening = [(None, 600.0 + n) for n in range(6)]
+
+    assert proposals(timed(*morning, *evening), RACK) == {106 + n: n + 1 for n in range(6)}
+
+
+def test_two_walks_without_any_tag_are_each_the_whole_rack() -> None:
+    walks = [(None, start + n) for start in (0.0, 600.0) for n in range(6)]
+
+    assert proposals(timed(*walks), RACK) == {100 + 6 * w + n: n + 1 for w in (0, 1) for n in range(6)}
+
+
+def test_a_walk_that_was_broken_off_for_breakfast_goes_on_where_it_was() -> None:
+    walked = timed((1, 0), (2, 1), (None, 2), (None, 90), (None, 91), (6, 92))
+
+    assert proposals(walked, RACK) == {102: 3, 103: 4, 104: 5}
+
+
+def test_two_photos_within_seconds_are_the_same_tray() -> None:
+    walked = timed((1, 0), (None, 1.0), (None, 1.05), (None, 2), (4, 3), (5, 4), (6, 5))
+
+    assert proposals(walked, RACK) == {101: 2, 102: 2, 103: 3}
+
+
+def test_as_many_photos_as_trays_are_not_called_doubles_however_fast_they_came() -> None:
+    walked = timed((1, 0), (None, 1.0), (None, 1.05), (4, 3), (5, 4), (6, 5))
+
+    assert proposals(walked, RACK) == {101: 2, 102: 3}
