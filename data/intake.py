@@ -19,6 +19,7 @@ from pathlib import Path
 
 from data.book import Book
 from data.cancel import CancelToken
+from data.errors import FarmLost, KilledByPhoto
 from data.judged import Judged, score_again, score_for_book
 from data.originals import SUFFIXES, digest_of, put
 from data.records import Fate, PhotoId, Pictures, Refused
@@ -75,7 +76,7 @@ def intake(
     ------
     Cancelled
         Between two photos; the book is whole.
-    BookError
+    BookError, FarmLost
         If the world stops us; photos stored before are kept.
     """
     batch = _Batch(book, pool, cancel, score, AHEAD * (workers or _workers(pool)), new_pool or _one_process)
@@ -166,6 +167,10 @@ class _Batch:
         error = future.exception()
         if error is None:
             return self._book.keep(future.result(), path)
+        if isinstance(error, FarmLost):
+            raise error
+        if isinstance(error, KilledByPhoto):
+            return Refused(photo_id=None, name=path.name, reason=Reason.KILLED)
         log.error("%s could not be scored", path, exc_info=error)
         return Refused(photo_id=None, name=path.name, reason=Reason.OUR_MISTAKE)
 
