@@ -2,7 +2,7 @@
 
 In    the canopy as it was scored, bool (508, 1016); strokes of a round brush in pixels of the top view
 Out   the canopy as it is now, its coverage, the rectangle that a move has touched; strokes back and again
-Not   Qt; painting it (`brushview.py`), keeping it (`mendpage.py`)
+Not   Qt; painting it (`brushview.py`), keeping it (`menddesk.py`)
 """
 
 from dataclasses import dataclass

@@ -1,6 +1,6 @@
 """Day strip: the days of one tray side by side, each with its top view and coverage.
 
-In    `Day`s; thumbnails that come when they are asked for
+In    `Day`s, which day it is today (None: the tray has ended); thumbnails that come when they are asked for
 Out   `day_chosen` with the photo's id, by click or by the left and right keys
 Not   what is shown of the day (`traysheet.py`)
 """
@@ -13,6 +13,7 @@ from PySide6.QtCore import (
     QModelIndex,
     QObject,
     QPersistentModelIndex,
+    QPoint,
     QRect,
     QRectF,
     QSize,
@@ -24,6 +25,7 @@ from PySide6.QtGui import QColor, QFont, QFontMetrics, QKeyEvent, QPainter, QPai
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from data.records import Day
+from gui.numberwords import when
 from gui.palette import RADIUS, Space, tokens_now
 from gui.thumbnails import Thumbnails
 
@@ -40,35 +42,57 @@ class DayModel(QAbstractListModel):
     def __init__(self, thumbnails: Thumbnails, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._days: tuple[Day, ...] = ()
+        self.today: int | None = None
         self._thumbnails = thumbnails
         thumbnails.arrived.connect(self._pictures_came)
 
-    def show(self, days: Sequence[Day]) -> None:
+    def show(self, days: Sequence[Day], today: int | None) -> None:
         """Show these."""
-        if tuple(days) != self._days:
+        if (tuple(days), today) != (self._days, self.today):
             self.beginResetModel()
-            self._days = tuple(days)
+            self._days, self.today = tuple(days), today
             self.endResetModel()
+
+    @property
+    def lacks_today(self) -> bool:
+        """Whether the tray grows and has no photo of today yet: the place for it is kept free."""
+        return self.today is not None and not any(day.day == self.today for day in self._days)
+
+    @property
+    def count(self) -> int:
+        """Days that can be chosen."""
+        return len(self._days)
 
     def rowCount(self, parent: Index = QModelIndex()) -> int:
         """How many."""
-        return 0 if parent.isValid() else len(self._days)
+        return 0 if parent.isValid() else len(self._days) + self.lacks_today
+
+    def flags(self, index: Index) -> Qt.ItemFlag:
+        """The place for today's photo cannot be chosen."""
+        return super().flags(index) if index.row() < self.count else Qt.ItemFlag.NoItemFlags
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Words, and the picture when it is there."""
+        if index.row() >= self.count:
+            spoken = role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole)
+            return self.tr("today, no photo yet") if spoken else None
         day = self._days[index.row()]
         if role == DAY:
             return day
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            return f"{self.day_words(day)}, {self.coverage_words(day)}"
+            words = f"{self.day_words(day)}, {self.coverage_words(day)}"
+            return words if day.reason is None else f"{words}: {day.reason}"
         if role == Qt.ItemDataRole.ToolTipRole:
-            return str(day.reason) if day.reason else f"{self.day_words(day)}, {day.taken_at:%H:%M}"
+            words = f"{self.day_words(day)}, {when(day.taken_at)}"
+            return words if day.reason is None else f"{words}\n{day.reason}"
         if role == Qt.ItemDataRole.DecorationRole and day.pictures is not None:
             return self._thumbnails.get(day.pictures.thumbnail)
         return None
 
     def day_words(self, day: Day) -> str:
         """Which day."""
+        if day.day == self.today:
+            return self.tr("today")
         return self.tr("day {day}").format(day=day.day)
 
     def coverage_words(self, day: Day) -> str:
@@ -94,7 +118,7 @@ class DayDelegate(QStyledItemDelegate):
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         """One day."""
-        day: Day = index.data(DAY)
+        day: Day | None = index.data(DAY)
         tokens = tokens_now()
         box: QRect = option.rect
         chosen = bool(option.state & QStyle.StateFlag.State_Selected)
@@ -109,8 +133,7 @@ class DayDelegate(QStyledItemDelegate):
         picture = index.data(Qt.ItemDataRole.DecorationRole)
         painter.setPen(Qt.PenStyle.NoPen)
         if picture is None:
-            painter.setBrush(QColor(tokens.line))
-            painter.drawRoundedRect(frame, 4, 4)
+            self._paint_placeholder(painter, frame, day)
         else:
             clip = QPainterPath()
             clip.addRoundedRect(QRectF(frame), 4, 4)
@@ -120,7 +143,36 @@ class DayDelegate(QStyledItemDelegate):
         self._paint_words(painter, index, box, day, chosen)
         painter.restore()
 
-    def _paint_words(self, painter: QPainter, index: Index, box: QRect, day: Day, chosen: bool) -> None:
+    def _paint_placeholder(self, painter: QPainter, frame: QRect, day: Day | None) -> None:
+        """Dashed where a photo is still to come; struck through, with the reason, where it was refused."""
+        tokens = tokens_now()
+        refused = day is not None and day.reason is not None and day.score is None
+        painter.setBrush(QColor(tokens.raised))
+        painter.setPen(
+            QPen(QColor(tokens.soft_ink), 1.0, Qt.PenStyle.SolidLine if refused else Qt.PenStyle.DashLine)
+        )
+        painter.drawRoundedRect(QRectF(frame).adjusted(0.5, 0.5, -0.5, -0.5), 4, 4)
+        if refused and day is not None:
+            painter.setPen(QPen(QColor(tokens.line), 2.0))
+            painter.drawLine(frame.bottomLeft() + QPoint(6, -6), frame.topRight() + QPoint(-6, 6))
+            small = QFont(painter.font())
+            small.setPointSizeF(0.85 * small.pointSizeF())
+            painter.save()
+            painter.setFont(small)
+            painter.setPen(QColor(tokens.ink))
+            words = frame.adjusted(4, 2, -4, -2)
+            painter.setClipRect(words)
+            centred = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
+            fits = (
+                QFontMetrics(small).boundingRect(words, centred, str(day.reason)).height() <= words.height()
+            )
+            top = Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
+            painter.drawText(words, centred if fits else top, str(day.reason))
+            painter.restore()
+
+    def _paint_words(
+        self, painter: QPainter, index: Index, box: QRect, day: Day | None, chosen: bool
+    ) -> None:
         tokens = tokens_now()
         model = index.model()
         assert isinstance(model, DayModel)
@@ -132,7 +184,14 @@ class DayDelegate(QStyledItemDelegate):
         painter.setFont(font)
         words.setHeight(QFontMetrics(font).height())
         painter.setPen(QColor(tokens.ink))
+        if day is None:
+            painter.drawText(words, Qt.AlignmentFlag.AlignLeft, model.tr("today"))
+            return
         painter.drawText(words, Qt.AlignmentFlag.AlignLeft, model.day_words(day))
+        if day.day == model.today:
+            under = words.adjusted(0, 0, 0, 3)
+            wide = QFontMetrics(font).horizontalAdvance(model.day_words(day))
+            painter.fillRect(QRect(under.left(), under.bottom() - 1, wide, 2), QColor(tokens.accent))
         font.setBold(False)
         painter.setFont(font)
         painter.setPen(QColor(tokens.soft_ink if day.score else tokens.notice))
@@ -164,10 +223,10 @@ class DayStrip(QListView):
         high = PICTURE.height() + self.fontMetrics().height() + Space.L
         self.setFixedHeight(high + self.horizontalScrollBar().sizeHint().height() + 4)
 
-    def show_days(self, days: Sequence[Day], chosen: int) -> None:
+    def show_days(self, days: Sequence[Day], chosen: int, today: int | None = None) -> None:
         """Show these, one of them chosen."""
         self._showing = True
-        self._days.show(days)
+        self._days.show(days, today)
         index = self._days.index(chosen) if chosen >= 0 else QModelIndex()
         self.setCurrentIndex(index)
         if index.isValid():
@@ -189,12 +248,12 @@ class DayStrip(QListView):
 
     def step(self, days: int) -> None:
         """So many days on, as far as there are any."""
-        row = min(self._days.rowCount() - 1, max(0, self.currentIndex().row() + days))
+        row = min(self._days.count - 1, max(0, self.currentIndex().row() + days))
         if row >= 0:
             self.setCurrentIndex(self._days.index(row))
 
     @Slot(QModelIndex, QModelIndex)
     def _current_changed(self, current: QModelIndex, before: QModelIndex) -> None:
-        if not self._showing and current.isValid():
-            day: Day = current.data(DAY)
+        day: Day | None = current.data(DAY) if current.isValid() else None
+        if not self._showing and day is not None:
             self.day_chosen.emit(int(day.photo_id))

@@ -70,15 +70,28 @@ class Flow(QLayout):
         return smallest
 
     def _arranged(self, rect: QRect, *, move: bool) -> int:
-        x, y, high = rect.x(), rect.y(), 0
+        """Rows from top to bottom, each as high as its highest, with the others in the middle of it."""
+        y = rect.y()
+        for row in self._rows(rect.width()):
+            high = max(size.height() for _, size in row)
+            x = rect.x()
+            for item, size in row:
+                if move:
+                    item.setGeometry(QRect(QPoint(x, y + (high - size.height()) // 2), size))
+                x += size.width() + self.spacing()
+            y += high + self.spacing()
+        return max(0, y - self.spacing() - rect.y())
+
+    def _rows(self, width: int) -> list[list[tuple[QLayoutItem, QSize]]]:
+        rows: list[list[tuple[QLayoutItem, QSize]]] = []
+        x = 0
         for item in self._items:
             if item.isEmpty():
                 continue
             size = item.sizeHint()
-            if x > rect.x() and x + size.width() > rect.right() + 1:
-                x, y, high = rect.x(), y + high + self.spacing(), 0
-            if move:
-                item.setGeometry(QRect(QPoint(x, y), size))
+            if not rows or x + size.width() > width:
+                rows.append([])
+                x = 0
+            rows[-1].append((item, size))
             x += size.width() + self.spacing()
-            high = max(high, size.height())
-        return y + high - rect.y()
+        return rows

@@ -1,10 +1,12 @@
 """Growth chart: coverage over the days of one tray against its block mates.
 
-In    `Curve`s, this tray first; the day that is looked at
+In    `Curve`s, this tray first; the day that is looked at; the fitted curve when it is there
 Out   a painted chart, and the same in words for those who cannot see it
-Not   which trays are mates (`data`)
+Not   which trays are mates (`data`), fitting (`growthfit.py`), lanes below it (`timechart.py`)
 
 This tray is a thick line with round markers; its mates are thin, each with a dash of its own and its code.
+With a fitted curve the markers are the photos, the line is the curve, and the band with its two dotted edges
+is where the curve lies with 95 %.
 """
 
 from collections.abc import Sequence
@@ -14,14 +16,17 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from gui.growthfit import Fitted, Points
 from gui.palette import Space, tokens_now
-from gui.tokens import SERIES
+from gui.tokens import SERIES, Tokens
 from gui.trayview import Curve
 
-__all__ = ["GrowthChart"]
+__all__ = ["GrowthChart", "own_colour"]
 
 DASHES = ((4.0, 2.0), (1.0, 2.0), (6.0, 2.0, 1.0, 2.0), (2.0, 2.0), (8.0, 3.0))
 LEAST_APART = 3.0  # px between the codes at the ends of lines
+BAND_ALPHA = 46
+CUT_HIGH = 5.0  # px, half of the bracket's ends
 
 
 class GrowthChart(QWidget):
@@ -31,6 +36,7 @@ class GrowthChart(QWidget):
         super().__init__(parent)
         self._curves: tuple[Curve, ...] = ()
         self._day: float | None = None
+        self._fitted: Fitted | None = None
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(self.tr("Growth of coverage"))
 
@@ -39,8 +45,24 @@ class GrowthChart(QWidget):
         return QSize(300, 9 * self.fontMetrics().height())
 
     def show_curves(self, curves: Sequence[Curve], day: float | None) -> None:
-        """Show these; the first is the tray itself."""
+        """Show these; the first is the tray itself. A curve fitted to other days goes."""
+        if self._fitted is not None and (not curves or self._fitted.points != curves[0].points):
+            self._fitted = None
         self._curves, self._day = tuple(curves), day
+        self._describe()
+        self.setToolTip(
+            self.tr("Coverage in % over days since sowing. Thin lines are trays of the same crop beside it.")
+        )
+        self.update()
+
+    def show_fit(self, fitted: Fitted) -> None:
+        """Draw the curve, unless other days are shown by now."""
+        if self._curves and self._curves[0].points == fitted.points:
+            self._fitted = fitted
+            self._describe()
+            self.update()
+
+    def _describe(self) -> None:
         words = [
             f"{curve.code}: "
             + ", ".join(
@@ -50,24 +72,51 @@ class GrowthChart(QWidget):
             for curve in self._curves
             if curve.points
         ]
+        if self._fitted is not None:
+            words += self._fitted.words
         self.setAccessibleDescription("; ".join(words) or self.tr("No coverage yet"))
-        self.setToolTip(
-            self.tr("Coverage in % over days since sowing. Thin lines are trays of the same crop beside it.")
+
+    # --- where things lie
+
+    def _below(self, metrics: QFontMetricsF) -> float:
+        """Room between the plot and the words of the axis, px."""
+        return 0.0
+
+    def _plot(self, metrics: QFontMetricsF) -> QRectF:
+        codes = max((metrics.horizontalAdvance(curve.code) for curve in self._curves), default=0.0)
+        return QRectF(self.rect()).adjusted(
+            self._left(metrics),
+            metrics.height() + Space.XS,
+            -(max(codes * 1.1, metrics.horizontalAdvance(self.tr("day"))) + Space.M),
+            -(metrics.height() + Space.XS + self._below(metrics)),
         )
-        self.update()
+
+    def _left(self, metrics: QFontMetricsF) -> float:
+        return metrics.horizontalAdvance("100") + Space.S
+
+    def _last_day(self) -> float:
+        days = [x for curve in self._curves for x, _ in curve.points]
+        last = max(days, default=7.0) - 0.25
+        if self._fitted is not None and self._fitted.cut is not None:
+            last = max(last, self._fitted.cut[2])
+        return float(max(4, ceil(last)))
+
+    # --- painting
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Axes, mates, then the tray on top."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
-        tokens = tokens_now()
         metrics = QFontMetricsF(self.font())
         plot = self._plot(metrics)
         last = self._last_day()
+        tokens = tokens_now()
         self._paint_axes(painter, plot, last, metrics)
+        if self._fitted is not None:
+            self._paint_band(painter, plot, last, self._fitted, tokens)
         labels: list[tuple[float, str, bool]] = []
         for number, curve in reversed(list(enumerate(self._curves))):
-            line = QPolygonF([_at(plot, last, x, y) for x, y in curve.points])
+            line = _line(plot, last, curve.points)
             if line.isEmpty():
                 continue
             if number:
@@ -78,21 +127,9 @@ class GrowthChart(QWidget):
             else:
                 self._paint_tray(painter, line, plot, last)
             labels.append((line.last().y(), curve.code, number == 0))
+        if self._fitted is not None and self._fitted.cut is not None:
+            self._paint_cut(painter, plot, last, self._fitted.cut, metrics)
         self._paint_codes(painter, labels, plot, metrics)
-
-    def _plot(self, metrics: QFontMetricsF) -> QRectF:
-        left = metrics.horizontalAdvance("100") + Space.S
-        codes = max((metrics.horizontalAdvance(curve.code) for curve in self._curves), default=0.0)
-        return QRectF(self.rect()).adjusted(
-            left,
-            metrics.height() + Space.XS,
-            -(max(codes * 1.1, metrics.horizontalAdvance(self.tr("day"))) + Space.M),
-            -(metrics.height() + Space.XS),
-        )
-
-    def _last_day(self) -> float:
-        days = [x for curve in self._curves for x, _ in curve.points]
-        return float(max(4, ceil(max(days, default=7.0) - 0.25)))
 
     def _paint_axes(self, painter: QPainter, plot: QRectF, last: float, metrics: QFontMetricsF) -> None:
         tokens = tokens_now()
@@ -109,26 +146,44 @@ class GrowthChart(QWidget):
             painter.drawText(box, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, str(share))
         room = metrics.horizontalAdvance("00") + Space.S
         step = max(1, ceil(room / (plot.width() / last)))
-        baseline = plot.bottom() + Space.XS
-        for day in range(0, floor(last) + 1, step):
-            x = plot.left() + day / last * plot.width()
-            box = QRectF(x - 30, baseline, 60, metrics.height())
-            painter.drawText(box, Qt.AlignmentFlag.AlignHCenter, str(day))
+        foot = plot.bottom() + self._below(metrics)
         beside = metrics.horizontalAdvance(str(floor(last))) / 2 + Space.XS
-        right = QRectF(plot.right() + beside, baseline, self.width() - plot.right(), metrics.height())
-        painter.drawText(right, Qt.AlignmentFlag.AlignLeft, self.tr("day"))
+        for y in dict.fromkeys((plot.bottom(), foot)):
+            for day in range(0, floor(last) + 1, step):
+                x = plot.left() + day / last * plot.width()
+                box = QRectF(x - 30, y + Space.XS, 60, metrics.height())
+                painter.drawText(box, Qt.AlignmentFlag.AlignHCenter, str(day))
+            right = QRectF(plot.right() + beside, y + Space.XS, self.width() - plot.right(), metrics.height())
+            painter.drawText(right, Qt.AlignmentFlag.AlignLeft, self.tr("day"))
         if self._day is not None:
             x = plot.left() + self._day / last * plot.width()
             painter.setPen(QPen(QColor(tokens.soft_ink), 1.0, Qt.PenStyle.DotLine))
-            painter.drawLine(QPointF(x, plot.top()), QPointF(x, plot.bottom()))
+            painter.drawLine(QPointF(x, plot.top()), QPointF(x, foot))
+
+    def _paint_band(
+        self, painter: QPainter, plot: QRectF, last: float, fitted: Fitted, tokens: Tokens
+    ) -> None:
+        low, high = _line(plot, last, fitted.low), _line(plot, last, fitted.high)
+        if low.isEmpty() or high.isEmpty():
+            return
+        fill = own_colour(tokens)
+        fill.setAlpha(BAND_ALPHA)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(fill)
+        painter.drawPolygon(QPolygonF(high.toList() + low.toList()[::-1]))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.setPen(QPen(QColor(tokens.soft_ink), 1.0, Qt.PenStyle.DotLine))
+        painter.drawPolyline(low)
+        painter.drawPolyline(high)
 
     def _paint_tray(self, painter: QPainter, line: QPolygonF, plot: QRectF, last: float) -> None:
         tokens = tokens_now()
-        colour = QColor(SERIES[0] if QColor(tokens.sheet).lightness() > 128 else SERIES[4])
+        colour = own_colour(tokens)
+        curve = _line(plot, last, self._fitted.line) if self._fitted is not None else QPolygonF()
         painter.setPen(
             QPen(colour, 3.0, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap, Qt.PenJoinStyle.RoundJoin)
         )
-        painter.drawPolyline(line)
+        painter.drawPolyline(line if curve.isEmpty() else curve)
         painter.setPen(QPen(QColor(tokens.ink), 1.0))
         painter.setBrush(colour)
         here = None if self._day is None else plot.left() + self._day / last * plot.width()
@@ -137,6 +192,30 @@ class GrowthChart(QWidget):
             radius = 6.0 if looked_at else 4.0
             painter.drawEllipse(point, radius, radius)
         painter.setBrush(Qt.BrushStyle.NoBrush)
+
+    def _paint_cut(
+        self,
+        painter: QPainter,
+        plot: QRectF,
+        last: float,
+        cut: tuple[float, float, float],
+        metrics: QFontMetricsF,
+    ) -> None:
+        """A bracket over the days in which it will probably be cut, and a word."""
+        tokens = tokens_now()
+        y = plot.bottom() - 2 * CUT_HIGH
+        day, low, high = (_at(plot, last, min(last, max(0.0, one)), 0).x() for one in cut)
+        painter.setPen(QPen(QColor(tokens.ink), 2.0))
+        painter.drawLine(QPointF(low, y), QPointF(high, y))
+        for x in (low, high):
+            painter.drawLine(QPointF(x, y - CUT_HIGH), QPointF(x, y + CUT_HIGH))
+        painter.setBrush(QColor(tokens.ink))
+        painter.drawPolygon(QPolygonF([QPointF(day - 5, y - 8), QPointF(day + 5, y - 8), QPointF(day, y)]))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        words = self.tr("cut")
+        wide = metrics.horizontalAdvance(words)
+        x = min(plot.right() - wide, max(plot.left(), day - wide / 2))
+        painter.drawText(QPointF(x, y - 8 - metrics.descent()), words)
 
     def _paint_codes(
         self,
@@ -159,6 +238,16 @@ class GrowthChart(QWidget):
             painter.setPen(QColor(tokens.ink if own else tokens.soft_ink))
             box = QRectF(plot.right() + Space.S, y - metrics.height() / 2, 200, metrics.height())
             painter.drawText(box, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, code)
+        painter.setFont(self.font())
+
+
+def own_colour(tokens: Tokens) -> QColor:
+    """Of the tray itself: the first of the data series, its light sister on a dark sheet."""
+    return QColor(SERIES[0] if QColor(tokens.sheet).lightness() > 128 else SERIES[4])
+
+
+def _line(plot: QRectF, last: float, points: Points) -> QPolygonF:
+    return QPolygonF([_at(plot, last, x, y) for x, y in points])
 
 
 def _at(plot: QRectF, last: float, day: float, coverage: float) -> QPointF:

@@ -126,6 +126,19 @@ def quality_of(day: Day) -> tuple[NumberLine, ...]:
         return tuple(lines)
     lines.append(_corners(score))
     lines += [_line(score, *number) for number in QUALITY]
+    if score.mended:
+        lines.append(
+            NumberLine(
+                name="mended",
+                label=translate("TraySheet", "Canopy"),
+                value=translate("TraySheet", "mended by hand"),
+                how=translate(
+                    "TraySheet",
+                    "A person has drawn where the canopy is; all numbers follow it. "
+                    "What the program had found is kept in the book.",
+                ),
+            )
+        )
     by_patch = score.corrected_by == "patch"
     lines.append(
         NumberLine(

@@ -230,6 +230,7 @@ class PictureView(QWidget):
     def paintEvent(self, event: QPaintEvent) -> None:
         """The picture, the layers, the focus ring."""
         painter = QPainter(self)
+        painter.setClipRegion(event.region())
         tokens = tokens_now()
         painter.fillRect(self.rect(), QColor(tokens.ground))
         if self.mips is None:
@@ -302,6 +303,10 @@ class ZoomBar(QWidget):
             self._buttons[name] = button
         view.has_picture.connect(self.setEnabled)
         self._dress()
+
+    def stops(self) -> list[QWidget]:
+        """What Tab comes by, in reading order."""
+        return list(self._buttons.values())
 
     def _dress(self) -> None:
         for name, button in self._buttons.items():

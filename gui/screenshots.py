@@ -14,8 +14,12 @@ import tempfile
 import time
 from collections.abc import Callable, Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from gui.home import TEXT_SIZES
+
+if TYPE_CHECKING:
+    from gui.window import Window
 
 __all__ = ["main"]
 
@@ -63,13 +67,29 @@ def _photograph(folder: Path, book: Path | None, text: int, code: str | None) ->
                     window.open_tray(tray.id)
                 else:
                     window.go_to(place)
-                window.told.clear()
-                _settle(lambda: not window.work.jobs())
-                name = f"{place}-{scheme}-{width}x{height}.png"
-                window.grab().save(str(folder / name))
-                print(folder / name)
+                _take(window, folder, f"{place}-{scheme}-{width}x{height}.png")
+                if place == "traysheet" and tray is not None:
+                    _take_views(window, folder, f"{scheme}-{width}x{height}.png")
     window.close()
     return 0
+
+
+def _take(window: "Window", folder: Path, name: str) -> None:
+    window.told.clear()
+    _settle(lambda: not window.work.jobs())
+    window.grab().save(str(folder / name))
+    print(folder / name)
+
+
+def _take_views(window: "Window", folder: Path, end: str) -> None:
+    """Every way to look at a tray."""
+    from gui.sheetviews import View
+
+    sheet = window.screens["traysheet"]
+    for view in View:
+        sheet.show_view(view)  # type: ignore[attr-defined]
+        _take(window, folder, f"traysheet-{view.replace(' ', '-')}-{end}")
+    sheet.show_view(View.PICTURE)  # type: ignore[attr-defined]
 
 
 def _settle(done: Callable[[], bool]) -> None:

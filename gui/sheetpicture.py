@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from data.book import Book
     from vision.tissue import Labels
 
-__all__ = ["SheetPicture", "Wanted", "load_sheet_picture", "marks_of"]
+__all__ = ["SheetPicture", "Wanted", "labels_in", "load_sheet_picture", "marks_of", "pictures_of"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -32,10 +32,12 @@ class Wanted:
     photo_id: PhotoId
     as_photo: bool
     marks: tuple[Mark, ...]
+    coverage: float | None = None  # another one: the canopy was mended or scored anew
 
     def same_picture(self, other: "Wanted") -> bool:
         """Whether only the words on the rings differ."""
-        return (self.photo_id, self.as_photo) == (other.photo_id, other.as_photo)
+        mine, theirs = ((w.photo_id, w.as_photo, w.coverage) for w in (self, other))
+        return mine == theirs
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -68,11 +70,7 @@ def load_sheet_picture(book: "Book", day: Day, wanted: Wanted) -> SheetPicture:
     """Reads, and makes again what the cache has lost."""
     from vision.photo import PhotoRefused
 
-    pictures = day.pictures
-    if pictures is not None and not (pictures.top_view.exists() and pictures.labels.exists()):
-        from data.intake import make_pictures
-
-        pictures = make_pictures(book, day.photo_id)
+    pictures = pictures_of(book, day)
     try:
         if wanted.as_photo or pictures is None:
             mips = load_photo(day.photo)
@@ -84,7 +82,7 @@ def load_sheet_picture(book: "Book", day: Day, wanted: Wanted) -> SheetPicture:
     if day.score is None or (wanted.as_photo and way is None):
         return SheetPicture(wanted=wanted, mips=mips, layers=Layers())
     layers = make_layers(
-        _labels(pictures),
+        labels_in(pictures),
         cells=day.score.cells,
         gaps=day.score.gaps,
         marks=wanted.marks,
@@ -93,7 +91,18 @@ def load_sheet_picture(book: "Book", day: Day, wanted: Wanted) -> SheetPicture:
     return SheetPicture(wanted=wanted, mips=mips, layers=layers)
 
 
-def _labels(pictures: Pictures | None) -> "Labels | None":
+def pictures_of(book: "Book", day: Day) -> Pictures | None:
+    """The small pictures of a day, made again where the cache has lost them."""
+    pictures = day.pictures
+    if pictures is not None and not (pictures.top_view.exists() and pictures.labels.exists()):
+        from data.intake import make_pictures
+
+        return make_pictures(book, day.photo_id)
+    return pictures
+
+
+def labels_in(pictures: Pictures | None) -> "Labels | None":
+    """The tissue numbers of a score, None where the cache has none."""
     if pictures is None or not pictures.labels.exists():
         return None
     import cv2

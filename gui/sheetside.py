@@ -1,14 +1,16 @@
 """Sheet side: what stands beside the picture of a tray.
 
 In    `TrayState`
-Out   the signals of its suspect list; `finish_wanted`
+Out   the signals of its suspect list; what its buttons want
 Not   the parts themselves
 """
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, Signal, SignalInstance
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
+from gui.flow import Flow
 from gui.growthchart import GrowthChart
+from gui.growthfit import Fitted
 from gui.numberlist import NumberList
 from gui.palette import Space, set_role
 from gui.suspectlist import SuspectList
@@ -20,7 +22,11 @@ __all__ = ["SheetSide"]
 class SheetSide(QFrame):
     """One column: the one number, suspects, numbers, growth, conditions, the photo."""
 
-    finish_wanted = Signal()
+    cut_wanted = Signal()
+    throw_wanted = Signal()
+    reopen_wanted = Signal()
+    change_wanted = Signal()  # of the conditions
+    ended_wanted = Signal()  # the list of trays that have ended
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -40,12 +46,36 @@ class SheetSide(QFrame):
         self.numbers = NumberList(self)
         self.growth = GrowthChart(self)
         self.conditions = NumberList(self)
-        self.finish = QPushButton(self.tr("Mark as done"), self)
-        self.finish.setToolTip(
-            self.tr("Cut, or thrown away: the tray leaves the rack, its photos stay (Ctrl+Z takes it back)")
+        self.told = QLabel(self)
+        self.told.setWordWrap(True)
+        set_role(self.told, "soft")
+        self.change = self._button(self.tr("Change"), self.tr("Correct how it grows (C)"), self.change_wanted)
+        self.change.setAccessibleName(self.tr("Change the conditions"))
+        self.cut = self._button(
+            self.tr("Cut"),
+            self.tr("It was cut: the tray leaves the rack, its photos stay (Ctrl+Z takes it back)"),
+            self.cut_wanted,
         )
-        self.finish.clicked.connect(self.finish_wanted)
-        set_role(self.finish, "rack")
+        self.throw = self._button(
+            self.tr("Thrown away"),
+            self.tr("Say why it was thrown away: the tray leaves the rack and stays in its trial"),
+            self.throw_wanted,
+        )
+        self.reopen = self._button(
+            self.tr("It grows again"),
+            self.tr("Put the tray back on the rack (Ctrl+Z takes it back)"),
+            self.reopen_wanted,
+        )
+        self.ended = self._button(
+            self.tr("Ended trays"),
+            self.tr("Find a tray that was cut or thrown away (T)"),
+            self.ended_wanted,
+        )
+        ends = QWidget(self)
+        flow = Flow(ends)
+        self._ends = (self.change, self.cut, self.throw, self.reopen, self.ended)
+        for button in self._ends:
+            flow.addWidget(button)
         self.quality = NumberList(self)
         top = QHBoxLayout()
         top.setSpacing(Space.M)
@@ -63,20 +93,27 @@ class SheetSide(QFrame):
             self._after_suspects,
             self._title(self.tr("Growth beside its mates")),
             self.growth,
+            self.told,
             self._line(),
             self._title(self.tr("Numbers of this day")),
             self.numbers,
             self._line(),
             self._title(self.tr("How it grows")),
             self.conditions,
-            self.finish,
+            ends,
             self._line(),
             self._title(self.tr("The photo")),
             self.quality,
         ):
             column.addWidget(part)
-        column.setAlignment(self.finish, Qt.AlignmentFlag.AlignLeft)
         column.addStretch(1)
+
+    def _button(self, words: str, tip: str, wants: SignalInstance) -> QPushButton:
+        button = QPushButton(words, self)
+        button.setToolTip(tip)
+        button.clicked.connect(wants)
+        set_role(button, "rack")
+        return button
 
     def _title(self, words: str) -> QLabel:
         label = QLabel(words, self)
@@ -110,17 +147,20 @@ class SheetSide(QFrame):
         self._after_suspects.setVisible(score is not None)
         self.suspects.show_suspects(state.suspects, state.caution)
         self.numbers.show_lines(state.numbers[1:])
-        self.growth.show_curves(state.curves, None if day is None else self._day_of(state))
+        self.growth.show_curves(state.curves, state.day_looked_at)
+        self.told.clear()
+        self.told.hide()
         self.conditions.show_pairs(state.conditions)
-        self.finish.setVisible(state.tray.done_at is None)
+        grows = state.tray.done_at is None
+        for button, shown in ((self.cut, grows), (self.throw, grows), (self.reopen, not grows)):
+            button.setVisible(shown)
         self.quality.show_lines(state.quality)
+
+    def show_fit(self, fitted: Fitted) -> None:
+        """What the curve says, below the chart."""
+        self.told.setText(" ".join(fitted.words))
+        self.told.setVisible(bool(fitted.words))
 
     def stops(self) -> list[QWidget]:
         """What Tab comes by, in reading order; much of it is younger than what follows it."""
-        return [*self.suspects.stops(), *self.numbers.stops(), self.finish, *self.quality.stops()]
-
-    def _day_of(self, state: TrayState) -> float | None:
-        """The same measure of time as the curve: days since sowing, with the hours."""
-        if state.day is None:
-            return None
-        return (state.day.taken_at - state.tray.sown_at).total_seconds() / 86400
+        return [*self.suspects.stops(), *self.numbers.stops(), *self._ends, *self.quality.stops()]

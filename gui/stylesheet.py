@@ -89,12 +89,12 @@ QPushButton[role="main"]:disabled, QPushButton[role="rack-main"]:disabled {
   background: @ground@; color: @faint@; border-color: @line@;
 }
 QPushButton[role="rack"], QPushButton[role="rack-main"], QToolButton[role="rack"] { min-height: 32px; }
-QPushButton[role="switch"] { min-height: 32px; padding: 5px 11px; }
+QPushButton[role="switch"] { min-height: 32px; padding: 5px 9px; }
 QPushButton[role="switch"]:checked {
-  background: @switched@; color: @ink@; border: 2px solid @accent@; padding: 4px 10px;
+  background: @switched@; color: @ink@; border: 2px solid @accent@; padding: 4px 8px;
 }
 QPushButton[role="switch"]:focus, QPushButton[role="switch"]:checked:focus {
-  border: 2px solid @ink@; padding: 4px 10px;
+  border: 2px solid @ink@; padding: 4px 8px;
 }
 QPushButton[role="quiet"], QToolButton[role="quiet"] { background: transparent; border-color: transparent; }
 QToolButton[role="quiet"] { padding: 5px 7px; }
@@ -115,21 +115,21 @@ QToolButton[role="place"]:focus {
   border: 2px solid @accent@; border-bottom-width: 3px; padding: 8px 10px 7px 8px;
 }
 
-QLineEdit, QComboBox, QDateEdit, QPlainTextEdit, QTextEdit {
+QLineEdit, QComboBox, QDateTimeEdit, QPlainTextEdit, QTextEdit {
   background: @sheet@; color: @ink@; border: 1px solid @edge@; border-radius: @radius@px;
   padding: 5px 8px; selection-background-color: @accent@; selection-color: @on_accent@;
 }
 QLineEdit { placeholder-text-color: @soft_ink@; }
-QLineEdit, QComboBox, QDateEdit { min-height: 1.1em; }
-QLineEdit:focus, QComboBox:focus, QDateEdit:focus, QPlainTextEdit:focus, QTextEdit:focus {
+QLineEdit, QComboBox, QDateTimeEdit { min-height: 1.1em; }
+QLineEdit:focus, QComboBox:focus, QDateTimeEdit:focus, QPlainTextEdit:focus, QTextEdit:focus {
   border: 2px solid @accent@; padding: 4px 7px;
 }
-QLineEdit:disabled, QComboBox:disabled, QDateEdit:disabled {
+QLineEdit:disabled, QComboBox:disabled, QDateTimeEdit:disabled {
   color: @faint@; border-color: @line@; background: @ground@;
 }
-QComboBox, QDateEdit { padding-right: 28px; }
-QComboBox::drop-down, QDateEdit::drop-down { border: none; width: 28px; }
-QComboBox::down-arrow, QDateEdit::down-arrow {
+QComboBox, QDateTimeEdit { padding-right: 28px; }
+QComboBox::drop-down, QDateTimeEdit::drop-down { border: none; width: 28px; }
+QComboBox::down-arrow, QDateTimeEdit::down-arrow {
   image: url("@icons@/chevron-@scheme@.svg"); width: 14px; height: 14px;
 }
 QComboBox QAbstractItemView { background: @raised@; border: 1px solid @edge@; padding: 4px; }

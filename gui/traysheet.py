@@ -1,49 +1,34 @@
 """Tray sheet: one tray with its picture, its days, its numbers, and what only a person can say.
 
 In    a tray's id; the open book
-Out   mold or not mold, a tray marked as done, kept in the book; `book_changed` when something was said
-Not   reading (`trayview.py`), the parts (`pictures.py`, `daystrip.py`, `suspectlist.py`, `growthchart.py`)
+Out   mold or not mold, how a tray ended, kept in the book; `book_changed` when something was said
+Not   reading (`trayview.py`), laying out (`sheetbody.py`), the views of the tray (`sheetviews.py`)
 """
 
-from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QT_TRANSLATE_NOOP, QSize, Qt, QTimer, Slot
+from PySide6.QtCore import QT_TRANSLATE_NOOP, Qt, Slot
 from PySide6.QtGui import QKeyEvent, QResizeEvent
-from PySide6.QtWidgets import (
-    QFrame,
-    QHBoxLayout,
-    QLabel,
-    QPushButton,
-    QScrollArea,
-    QStackedLayout,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QStackedLayout, QWidget
 
-from data.cancel import CancelToken
 from data.errors import BookError
+from data.events import EventKind
 from data.records import PhotoId, Said, SuspectId, TrayId
-from gui.daystrip import DayStrip
-from gui.icon import icon
-from gui.layerbar import LayerBar
-from gui.layers import Layer
-from gui.palette import Space, set_role
-from gui.pictures import PictureView, ZoomBar
+from gui.endedtrays import EndedTrays
+from gui.fitting import Fitting
 from gui.screen import Screen
-from gui.sheetpicture import SheetPicture, Wanted, load_sheet_picture, marks_of
-from gui.sheetside import SheetSide
+from gui.sheetbody import SheetBody
+from gui.sheetempty import SheetEmpty
+from gui.sheetviews import KEYS as VIEW_KEYS
+from gui.sheetviews import OF_ONE_DAY, View
 from gui.thumbnails import Thumbnails
 from gui.trayview import TrayState, read_tray
-from gui.work import Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
 
 __all__ = ["TraySheet"]
-
-BLANK_AFTER_MS = 150  # the picture before stays so long, so that nothing flickers
-CLOSER = 3.0  # times the fitted picture, for a suspect that is shown
 
 
 class TraySheet(Screen):
@@ -52,10 +37,22 @@ class TraySheet(Screen):
     KEYS = (
         ("Left, Right", str(QT_TRANSLATE_NOOP("TraySheet", "The day before, the day after"))),
         ("PgUp, PgDown", str(QT_TRANSLATE_NOOP("TraySheet", "The tray before, the next tray"))),
-        ("Space", str(QT_TRANSLATE_NOOP("TraySheet", "All layers of the picture off and on"))),
+        ("P, D, M", str(QT_TRANSLATE_NOOP("TraySheet", "Picture, two days, mend the canopy"))),
+        ("G, C", str(QT_TRANSLATE_NOOP("TraySheet", "Growth and notes, conditions"))),
+        ("N", str(QT_TRANSLATE_NOOP("TraySheet", "Note a reading or what was done"))),
+        ("T", str(QT_TRANSLATE_NOOP("TraySheet", "Trays that have ended"))),
+        (
+            "Space",
+            str(QT_TRANSLATE_NOOP("TraySheet", "All layers off and on; between two days: the other one")),
+        ),
         ("1 to 4", str(QT_TRANSLATE_NOOP("TraySheet", "Canopy, gaps, cells, suspects off and on"))),
         ("V", str(QT_TRANSLATE_NOOP("TraySheet", "Top view or photo"))),
         ("+, -, 0", str(QT_TRANSLATE_NOOP("TraySheet", "Look closer, from further away, at all of it"))),
+        ("B, E, [, ]", str(QT_TRANSLATE_NOOP("TraySheet", "Mending: brush, eraser, smaller, larger"))),
+        (
+            "Arrows, Shift, Enter",
+            str(QT_TRANSLATE_NOOP("TraySheet", "Mending: move the brush, paint on the way, dab")),
+        ),
     )
 
     def __init__(self, work: Work, parent: QWidget | None = None) -> None:
@@ -63,130 +60,57 @@ class TraySheet(Screen):
         self._tray: TrayId | None = None
         self._photo: PhotoId | None = None
         self._state: TrayState | None = None
-        self._wanted: Wanted | None = None
-        self._held: Wanted | None = None
-        self._blank = QTimer(self, interval=BLANK_AFTER_MS, singleShot=True)
-        self._blank.timeout.connect(self._show_loading)
         self.thumbnails = Thumbnails(work, self)
-        self._content, self._empty = self._make_content(), self._make_empty()
+        self.fitting = Fitting(work, self)
+        self.empty = SheetEmpty(self)
+        self.body = SheetBody(work, self.thumbnails, self)
         self._stack = QStackedLayout(self)
-        self._stack.addWidget(self._empty)
-        self._stack.addWidget(self._content)
-        self.picture.show_layers(frozenset({Layer.SUSPECTS}))
-        self.bar.show_layers(self.picture.shown)
+        self._stack.addWidget(self.empty)
+        self._stack.addWidget(self.body)
+        self._name_parts()
+        self._connect()
         self.redress()
 
-    # --- making
+    def _name_parts(self) -> None:
+        """What is asked for by name."""
+        body = self.body
+        self.views, self.strip, self.side = body.views, body.strip, body.side
+        self.picture, self.bar = body.views.picture.view, body.views.picture.bar
+        self.title, self.about, self.roll = body.title, body.about, body.roll
+        self.before, self.after = body.before, body.after
+        self.to_bench = self.empty.to_bench
 
-    def _make_content(self) -> QWidget:
-        content = QWidget(self)
-        self.title = QLabel(content)
-        set_role(self.title, "title")
-        self.about = QLabel(content)
-        set_role(self.about, "soft")
-        for label in (self.title, self.about):
-            label.setWordWrap(True)
-        words = QVBoxLayout()
-        words.setSpacing(0)
-        words.addWidget(self.title)
-        words.addWidget(self.about)
-        head = QHBoxLayout()
-        head.setSpacing(Space.M)
-        head.addLayout(words, 1)
-        self.picture = PictureView(content)
-        head.addWidget(ZoomBar(self.picture, content))
-        self.picture.layers_switched.connect(self._layers_switched)
-        self.bar = LayerBar(content)
-        self.bar.layer_switched.connect(self.picture.switch)
-        self.bar.photo_wanted.connect(self._load)
-        self.strip = DayStrip(self.thumbnails, content)
+    def _connect(self) -> None:
+        self.empty.bench_wanted.connect(self._want_bench)
+        self.empty.ended_wanted.connect(self.choose_ended)
         self.strip.day_chosen.connect(self._choose_day)
-        left = QVBoxLayout()
-        left.setSpacing(Space.S)
-        left.addLayout(head)
-        left.addWidget(self.picture, 1)
-        left.addWidget(self.bar)
-        left.addWidget(self.strip)
-        self._right = self._make_right(content)
-        row = QHBoxLayout(content)
-        row.setContentsMargins(Space.L, Space.L, Space.L, Space.M)
-        row.setSpacing(Space.M)
-        row.addLayout(left, 1)
-        row.addWidget(self._right)
-        return content
-
-    def _make_right(self, parent: QWidget) -> QWidget:
-        self.side = SheetSide(parent)
-        self.side.suspects.said.connect(self._say)
-        self.side.suspects.looked_at.connect(self._look_at)
-        self.side.finish_wanted.connect(self._finish)
-        self.roll = QScrollArea(parent)
-        self.roll.setWidget(self.side)
-        self.roll.setWidgetResizable(True)
-        self.roll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.roll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.before = QPushButton(self.tr("Tray before"), parent)
         self.before.clicked.connect(self._go_before)
-        self.after = QPushButton(self.tr("Next tray"), parent)
         self.after.clicked.connect(self._go_after)
-        set_role(self.before, "rack")
-        set_role(self.after, "rack-main")
-        foot = QHBoxLayout()
-        foot.setSpacing(Space.S)
-        foot.addWidget(self.before)
-        foot.addWidget(self.after, 1)
-        right = QVBoxLayout()
-        right.setSpacing(Space.S)
-        right.addWidget(self.roll, 1)
-        right.addLayout(foot)
-        right.setContentsMargins(0, 0, 0, 0)
-        whole = QWidget(parent)
-        whole.setLayout(right)
-        return whole
+        self.fitting.fitted.connect(self.side.growth.show_fit)
+        self.fitting.fitted.connect(self.side.show_fit)
+        self.fitting.fitted.connect(self.views.growth.show_fit)
+        self.body.bar.chosen.connect(self.show_view)
+        self.views.view_changed.connect(self._view_changed)
+        self.views.book_changed.connect(self._changed)
+        self.views.told.connect(self.told)
+        self.views.troubled.connect(self.troubled)
+        side = self.side
+        side.suspects.said.connect(self._say)
+        side.suspects.looked_at.connect(self._look_at)
+        side.cut_wanted.connect(self._cut)
+        side.throw_wanted.connect(self._throw_away)
+        side.reopen_wanted.connect(self._reopen)
+        side.change_wanted.connect(self._want_conditions)
+        side.ended_wanted.connect(self.choose_ended)
 
-    def _make_empty(self) -> QWidget:
-        empty = QFrame(self)
-        self._picture_of_empty = QLabel(empty)
-        title = QLabel(self.tr("Here one tray is shown at a time"), empty)
-        set_role(title, "title")
-        words = QLabel(
-            self.tr(
-                "Its picture with everything that was found in it, its days side by side, its numbers, and "
-                "how it grew beside its mates. Choose a tray on the Bench."
-            ),
-            empty,
-        )
-        words.setWordWrap(True)
-        set_role(words, "soft")
-        self.to_bench = QPushButton(self.tr("Go to the Bench"), empty)
-        self.to_bench.setToolTip(self.tr("Go to the Bench (Ctrl+1)"))
-        set_role(self.to_bench, "rack-main")
-        self.to_bench.clicked.connect(self._want_bench)
-        inner = QWidget(empty)
-        middle = QVBoxLayout(inner)
-        middle.setSpacing(Space.M)
-        for part in (self._picture_of_empty, title, words):
-            middle.addWidget(part)
-        column = QVBoxLayout(empty)
-        column.setContentsMargins(Space.L, Space.L, Space.L, Space.M)
-        column.addStretch(1)
-        across = QHBoxLayout()
-        across.addStretch(1)
-        across.addWidget(inner, 2)
-        across.addStretch(1)
-        column.addLayout(across)
-        column.addStretch(2)
-        column.addWidget(self.to_bench, 0, Qt.AlignmentFlag.AlignRight)
-        return empty
-
-    # --- which tray, which day
+    # --- which tray, which day, which view
 
     def open_book(self, book: "Book | None") -> None:
         """Another book: no tray is open."""
-        self._tray = self._photo = self._state = self._wanted = self._held = None
-        self._blank.stop()
+        self._tray = self._photo = self._state = None
         self.thumbnails.clear()
-        self.picture.show_picture(None)
+        self.fitting.forget()
+        self.views.open_book(book)
         super().open_book(book)
 
     def open_tray(self, tray_id: int) -> None:
@@ -214,6 +138,39 @@ class TraySheet(Screen):
     def _want_bench(self) -> None:
         self.place_wanted.emit("bench")
 
+    @Slot()
+    def choose_ended(self) -> None:
+        """Let the grower open a tray that grows no more."""
+        if self.book is None:
+            return
+        try:
+            dialog = EndedTrays(self.book.ended_trays(), self)
+        except BookError as error:
+            self.troubled.emit(str(error))
+            return
+        if dialog.exec() and dialog.chosen is not None:
+            self.open_tray(dialog.chosen)
+            self.strip.setFocus()
+
+    @Slot(object)
+    def show_view(self, view: View) -> None:
+        """Bring one way to look at the tray to the front, ready for the keyboard."""
+        self.views.go_to(view)
+        self.views.page.take_focus()
+
+    @Slot(object)
+    def _view_changed(self, view: View) -> None:
+        self.body.bar.show_view(view)
+        state = self._state
+        self.strip.setVisible(view in OF_ONE_DAY and bool(state and state.days))
+        self.body.order_stops()
+        if state is not None and self.book is not None:
+            self.fitting.ask(self.book, state)
+
+    @Slot()
+    def _want_conditions(self) -> None:
+        self.show_view(View.CONDITIONS)
+
     # --- reading and showing
 
     def renew(self) -> None:
@@ -233,104 +190,22 @@ class TraySheet(Screen):
         """Show this, whatever was shown before."""
         same = state == self._state
         self._state = state
-        self._stack.setCurrentWidget(self._empty if state is None else self._content)
-        if state is None or same:
+        self._stack.setCurrentWidget(self.empty if state is None else self.body)
+        if state is None or self.book is None:
             return
-        self.title.setText(state.title)
-        self.about.setText(self._about_words(state))
-        self.strip.show_days(state.days, state.chosen)
-        self.strip.setVisible(bool(state.days))
-        self.side.show_state(state)
-        self.picture.describe(state.description)
-        self._show_neighbours(state)
-        self._order_stops()
-        self._load()
-
-    def _order_stops(self) -> None:
-        """Tab comes by in reading order, though rows and suspects are made as they are needed."""
-        stops = [self.strip, *self.side.stops(), self.before, self.after]
-        for stop, following in pairwise(stops):
-            self.setTabOrder(stop, following)
-
-    def _about_words(self, state: TrayState) -> str:
-        if state.tray.done_at is not None:
-            return self.tr("done")
-        place, count = state.place
-        return self.tr("tray {place} of {count}, today day {day}").format(
-            place=place, count=count, day=state.today
-        )
-
-    def _show_neighbours(self, state: TrayState) -> None:
-        self.before.setEnabled(state.before is not None)
-        self.after.setEnabled(state.after is not None)
-        self.before.setToolTip(self.tr("The tray before it on the rack (PgUp)"))
-        self.after.setToolTip(self.tr("The next tray on the rack (PgDown)"))
-
-    # --- the picture
-
-    @Slot()
-    def _load(self) -> None:
-        state, book = self._state, self.book
-        if state is None or book is None:
+        if same:
+            self.views.growth.renew()
             return
-        day = state.day
-        for button in self.bar.layers.values():
-            button.setEnabled(day is not None and day.score is not None)
-        if day is None:
-            self._wanted = None
-            self.picture.show_picture(
-                None, message=self.tr("No photo of this tray yet. Bring photos in at Intake.")
-            )
-            return
-        as_photo = self.bar.photo.isChecked() or day.score is None
-        wanted = Wanted(photo_id=day.photo_id, as_photo=as_photo, marks=marks_of(state.suspects))
-        if wanted in (self._wanted, self._held) and self._wanted is not None:
-            self._wanted = wanted
-            return
-        same_picture = self._held is not None and self._held.same_picture(wanted)
-        self._wanted = wanted
-        if not same_picture and not self._blank.isActive():
-            self._blank.start()
-
-        def load(_token: CancelToken, _report: Report) -> SheetPicture:
-            return load_sheet_picture(book, day, wanted)
-
-        job = self.work.start(load)
-        job.finished.connect(self._loaded)
-        job.failed.connect(self._load_failed)
-
-    @Slot(object)
-    def _loaded(self, answer: SheetPicture) -> None:
-        if answer.wanted != self._wanted:
-            return  # another day is looked at by now
-        self._blank.stop()
-        self._held = answer.wanted
-        self.picture.show_picture(answer.mips, layers=answer.layers, message=answer.message)
-
-    @Slot(object)
-    def _load_failed(self, error: Exception) -> None:
-        self._blank.stop()
-        self._held = None
-        self.picture.show_picture(None, message=str(error))
-
-    @Slot()
-    def _show_loading(self) -> None:
-        self._held = None
-        self.picture.show_picture(None, message=self.tr("The picture is coming."))
-
-    @Slot(object)
-    def _layers_switched(self, shown: frozenset[Layer]) -> None:
-        self.bar.show_layers(shown)
+        self.body.show_state(state)
+        self.strip.setVisible(self.views.view in OF_ONE_DAY and bool(state.days))
+        self.views.show_state(state)
+        self.body.order_stops()
+        self.fitting.ask(self.book, state)
 
     @Slot(int)
     def _look_at(self, number: int) -> None:
-        """Bring a suspect to the middle, enlarged."""
-        ring = next((shape for mark, shape in self.picture.layers.rings if mark.number == number), None)
-        if ring is not None:
-            if Layer.SUSPECTS not in self.picture.shown:
-                self.picture.switch(Layer.SUSPECTS)
-            middle = ring.bounds.center()
-            self.picture.look_at(middle.x(), middle.y(), CLOSER)
+        self.views.go_to(View.PICTURE)
+        self.views.picture.look_at_suspect(number)
 
     # --- what a person says
 
@@ -342,23 +217,44 @@ class TraySheet(Screen):
             self.book.say(SuspectId(suspect_id), said)
         except BookError as error:
             self.troubled.emit(str(error))
-        self.renew()
-        self.book_changed.emit()
+        self._changed()
 
     @Slot()
-    def _finish(self) -> None:
-        """The tray was cut or thrown away."""
+    def _cut(self) -> None:
+        """The tray was harvested."""
         book, state = self.book, self._state
         if book is None or state is None:
             return
         try:
-            book.finish_tray(state.tray.id, book.now())
+            book.add_event([state.tray.id], EventKind.CUT, book.now())
         except BookError as error:
             self.troubled.emit(str(error))
         else:
             words = self.tr("{code} has left the rack; its photos stay in the book.")
             self.told.emit(words.format(code=state.tray.code))
             self.strip.setFocus()
+        self._changed()
+
+    @Slot()
+    def _throw_away(self) -> None:
+        """Ask why, where it is noted with its time."""
+        self.views.go_to(View.GROWTH)
+        self.views.growth.begin_event(EventKind.THROWN_AWAY)
+
+    @Slot()
+    def _reopen(self) -> None:
+        """The tray grows after all."""
+        book, state = self.book, self._state
+        if book is None or state is None:
+            return
+        try:
+            book.reopen_tray(state.tray.id)
+        except BookError as error:
+            self.troubled.emit(str(error))
+        self._changed()
+
+    @Slot()
+    def _changed(self) -> None:
         self.renew()
         self.book_changed.emit()
 
@@ -368,43 +264,42 @@ class TraySheet(Screen):
         """The days have the focus, so that left and right work at once."""
         if self._state is None:
             self.to_bench.setFocus()
-        else:
+        elif self.strip.isVisible():
             self.strip.setFocus()
+        else:
+            self.views.page.take_focus()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Keys that work wherever the focus is on the sheet."""
-        if self._state is None:
+        key = Qt.Key(event.key())
+        plain = event.modifiers() in (Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.KeypadModifier)
+        if key == Qt.Key.Key_T and plain:
+            self.choose_ended()
+        elif self._state is None:
             super().keyPressEvent(event)
-            return
-        match event.key():
-            case Qt.Key.Key_PageUp:
-                self._go_before()
-            case Qt.Key.Key_PageDown:
-                self._go_after()
-            case Qt.Key.Key_Left:
-                self.strip.step(-1)
-            case Qt.Key.Key_Right:
-                self.strip.step(1)
-            case Qt.Key.Key_V:
-                self.bar.photo.toggle()
-            case _:
-                if not self.picture.take_key(event):
-                    super().keyPressEvent(event)
+        elif key == Qt.Key.Key_PageUp:
+            self._go_before()
+        elif key == Qt.Key.Key_PageDown:
+            self._go_after()
+        elif key in VIEW_KEYS and plain:
+            self.show_view(VIEW_KEYS[key])
+        elif key == Qt.Key.Key_N and plain:
+            self.show_view(View.GROWTH)
+        elif key in (Qt.Key.Key_Left, Qt.Key.Key_Right) and plain and self.strip.isVisible():
+            self.strip.step(-1 if key == Qt.Key.Key_Left else 1)
+        elif self.views.view is View.PICTURE and key == Qt.Key.Key_V and plain:
+            self.bar.photo.toggle()
+        elif not self.views.page.take_key(event):
+            super().keyPressEvent(event)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """The side column grows with the letters, the picture takes the rest."""
         super().resizeEvent(event)
-        self._fit_side()
-
-    def _fit_side(self) -> None:
-        wanted = 42 * self.fontMetrics().averageCharWidth() + Space.XL
-        self._right.setFixedWidth(max(300, min(wanted, int(self.width() * 0.38))))
+        self.body.fit(self.width())
 
     def redress(self) -> None:
         """Drawings and sizes for the new scheme and text size."""
-        if hasattr(self, "_stack"):
-            self._picture_of_empty.setPixmap(
-                icon("traysheet").pixmap(QSize(48, 48), self.devicePixelRatioF())
-            )
-            self.strip.fit_to_text()
-            self._fit_side()
+        if hasattr(self, "body"):
+            self.empty.redress()
+            self.body.redress()
+            self.body.fit(self.width())

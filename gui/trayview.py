@@ -6,6 +6,7 @@ Not   the words for each number (`numberwords.py`), the widgets (`traysheet.py`)
 """
 
 from dataclasses import dataclass, field
+from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from data.records import Day, GrowthPoint, KeptScore, PhotoId, PhotoState, Said, Tray, TrayId
@@ -82,8 +83,15 @@ class TrayState:
         return None if self.day is None else self.day.score
 
     @property
+    def day_looked_at(self) -> float | None:
+        """The same measure of time as the curves: days since sowing, with the hours."""
+        return None if self.day is None else (self.day.taken_at - self.tray.sown_at) / timedelta(days=1)
+
+    @property
     def doubt(self) -> str:
         """How far coverage may be off, in words; empty where it is not known."""
+        if self.score is not None and self.score.mended:
+            return translate("TraySheet", "mended by hand")
         sd = None if self.score is None else self.score.coverage_sd
         if sd is None:
             return ""
@@ -110,6 +118,18 @@ class TrayState:
         """The tray in a line."""
         words = translate("TraySheet", "{code}: {crop} on {medium}")
         return words.format(code=self.tray.code, crop=self.tray.crop, medium=self.tray.medium)
+
+    @property
+    def ended_words(self) -> str:
+        """How and when it ended, and why; empty while it grows."""
+        if self.tray.done_at is None:
+            return ""
+        when_ended = f"{self.tray.done_at.day} {self.tray.done_at:%b %Y}"
+        if self.tray.ended is None:
+            return translate("TraySheet", "done on {day}").format(day=when_ended)
+        how = translate("TraySheet", self.tray.ended)
+        words = translate("TraySheet", "{how} on {day}").format(how=how, day=when_ended)
+        return f"{words}: {self.tray.ended_why}" if self.tray.ended_why else words
 
     @property
     def description(self) -> str:

@@ -11,10 +11,22 @@ from PySide6.QtCore import QBuffer, QByteArray, QIODevice
 from PySide6.QtGui import QColor, QImage
 
 from data.book import Book
-from data.records import Look, LookKind, PhotoId, Tile, TrayId, Urgency
+from data.records import (
+    Day,
+    KeptScore,
+    Look,
+    LookKind,
+    PhotoId,
+    PhotoState,
+    TakenFrom,
+    Tile,
+    TrayId,
+    Urgency,
+)
 from gui.rack import Standing
 from gui.screen import Screen
 from tests.data.builders import a_note, a_tray, score_note
+from vision.reason import Reason
 
 
 def a_tile(number: int = 1, **special: Any) -> Tile:
@@ -49,6 +61,26 @@ def a_look(number: int = 1, **special: Any) -> Look:
         "first": "Lift the tray: is it dry?",
     }
     return Look(**(ordinary | special))
+
+
+def a_day(day: int = 1, coverage: float | None = 50.0) -> Day:
+    """A photo of a tray at noon of its nth day, scored; without coverage it was refused as blurred."""
+    score = None
+    if coverage is not None:
+        named = {field.name: None for field in dataclasses.fields(KeptScore)}
+        kept = {"photo_id": PhotoId(day), "coverage": coverage, "sure": True, "suspects": (), "gaps": ()}
+        score = KeptScore(**(named | {"mended": False, "notes": (), "reasons": {}} | kept))
+    return Day(
+        photo_id=PhotoId(day),
+        taken_at=datetime(2026, 3, 1 + day, 12),
+        taken_from=TakenFrom.CAMERA,
+        day=day,
+        state=PhotoState.REFUSED if score is None else PhotoState.STORED,
+        reason=Reason.BLURRED if score is None else None,
+        photo=Path("photo.jpg"),
+        pictures=None,
+        score=score,
+    )
 
 
 def standings(*tiles: Tile) -> tuple[Standing, ...]:

@@ -233,11 +233,11 @@ def test_a_tray_that_was_cut_leaves_the_rack_and_comes_back_by_undo(
     sheet.open_tray(tray)
 
     with qtbot.waitSignal(sheet.book_changed):
-        qtbot.mouseClick(sheet.side.finish, Qt.MouseButton.LeftButton)
+        qtbot.mouseClick(sheet.side.cut, Qt.MouseButton.LeftButton)
 
     assert "A1" not in {tray.code for tray in rack_book.trays()}
-    assert sheet.about.text() == "done"
-    assert sheet.side.finish.isHidden()
-    assert rack_book.undo() == "A1 marked as done"
+    assert sheet.about.text() == "cut on 8 Mar 2026"
+    assert sheet.side.cut.isHidden()
+    assert rack_book.undo() == "cut: A1"
     sheet.renew()
-    assert not sheet.side.finish.isHidden()
+    assert not sheet.side.cut.isHidden()

@@ -1,0 +1,80 @@
+"""Day load: top views and canopy of single days, for wiping between two and for mending one; for workers.
+
+In    a book, days
+Out   `Pair`, `DayCanopy`: they name the photos they belong to, so that what comes late is dropped
+Not   showing (`comparepage.py`, `mendpage.py`), the picture with its layers (`sheetpicture.py`)
+"""
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from data.records import Day, PhotoId
+from gui.mips import Mips
+from gui.photoload import load_photo
+from gui.sheetpicture import labels_in, pictures_of
+from gui.words import translate
+
+if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
+    from data.book import Book
+
+__all__ = ["DayCanopy", "Pair", "load_canopy", "load_pair"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Pair:
+    """The top views of two days."""
+
+    ids: tuple[PhotoId, PhotoId]
+    earlier: Mips | None
+    later: Mips | None
+    trouble: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DayCanopy:
+    """A top view and where its canopy is; `canopy` is None where the labels are lost for good."""
+
+    photo_id: PhotoId
+    coverage: float | None
+    mips: Mips | None
+    canopy: "NDArray[np.bool_] | None"
+    trouble: str = ""
+
+
+def load_pair(book: "Book", earlier: Day, later: Day) -> Pair:
+    """Both top views; what happened between them takes longer and comes separately."""
+    ids = (earlier.photo_id, later.photo_id)
+    mips = [_top_view(book, day) for day in (earlier, later)]
+    if None in mips:
+        return Pair(ids=ids, earlier=None, later=None, trouble=translate("TraySheet", LOST))
+    return Pair(ids=ids, earlier=mips[0], later=mips[1])
+
+
+def load_canopy(book: "Book", day: Day) -> DayCanopy:
+    """The top view and the canopy as it stands in the book."""
+    from vision.tissue import canopy
+
+    coverage = None if day.score is None else day.score.coverage
+    mips, labels = _top_view(book, day), labels_in(pictures_of(book, day))
+    if mips is None or labels is None:
+        words = translate("TraySheet", LOST)
+        return DayCanopy(photo_id=day.photo_id, coverage=coverage, mips=None, canopy=None, trouble=words)
+    return DayCanopy(photo_id=day.photo_id, coverage=coverage, mips=mips, canopy=canopy(labels))
+
+
+LOST = "The pictures of this day were made by an older version of the program and cannot be made again."
+
+
+def _top_view(book: "Book", day: Day) -> Mips | None:
+    from vision.photo import PhotoRefused
+
+    pictures = pictures_of(book, day)
+    if pictures is None or not pictures.top_view.exists():
+        return None
+    try:
+        return load_photo(pictures.top_view)
+    except PhotoRefused:
+        return None
