@@ -29,6 +29,7 @@ from data.planbook import PlanBook
 from data.records import Fate, PhotoId, Refused, Said, SuspectId, TakenFrom, TrayId, fate_of
 from data.rows import time_text
 from data.scorerows import score_row, suspect_rows
+from data.trialbook import TrialBook
 from vision.reason import Reason
 
 __all__ = ["Book"]
@@ -37,7 +38,7 @@ EARLIEST = datetime(2000, 1, 1)  # a camera that says less has lost its clock
 CLOCK_SLACK = timedelta(days=1)  # time zones
 
 
-class Book(PlanBook, DayBook, LookBook, ClockBook, Corrections):
+class Book(PlanBook, TrialBook, DayBook, LookBook, ClockBook, Corrections):
     """A trial book: `Book.create(folder)` or `Book.open(folder)`; use it from any thread, `close` it once."""
 
     # --- photos

@@ -62,15 +62,21 @@ class Design:
         effects = np.tensordot(self.spread, adjusted, axes=1)
         of_block = np.tensordot(self.counts, effects, axes=1) / size
         residuals = within - effects[self.medium_of] + of_block[self.block_of]
-        level = centre + (block_mean - of_block).mean(axis=0)
+        level = self._levels(block_mean - of_block)
         return BlockFit(
             design=self,
             effects=effects,
-            means=level + effects,
+            means=centre + level + effects,
             residuals=residuals,
             error_ss=(residuals**2).sum(axis=0),
             media_ss=(adjusted * effects).sum(axis=0),
         )
+
+    def _levels(self, of_block: Floats) -> Floats:
+        """For each medium the mean of the blocks to which shared blocks join it."""
+        piece = np.array(self.piece)
+        mine = [(self.counts[:, piece == number] > 0).any(axis=1) for number in self.piece]
+        return np.array([of_block[blocks].mean(axis=0) for blocks in mine])
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -100,7 +106,7 @@ def design_of(blocks: Sequence[str], media: Sequence[str], order: Sequence[str] 
     `order` names the media in the order wanted; media without a tray are left out.
     """
     there = tuple(dict.fromkeys(media))
-    names = there if order is None else tuple(name for name in order if name in there)
+    names = there if order is None else tuple(name for name in dict.fromkeys(order) if name in there)
     places = tuple(dict.fromkeys(blocks))
     medium_of, block_of = _indices(media, names), _indices(blocks, places)
     counts = np.zeros((len(places), len(names)))

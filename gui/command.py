@@ -13,6 +13,7 @@ import os
 import sys
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from datetime import time as clock
 from importlib.util import find_spec
 from io import TextIOWrapper
 from pathlib import Path
@@ -59,6 +60,7 @@ def parser() -> argparse.ArgumentParser:
         description="Score trays of microgreens from photographs and compare growing media fairly.",
     )
     whole.set_defaults(run=_open_window)
+    _farm_option(whole)
     words = whole.add_subparsers(title="commands", metavar="COMMAND")
     for command in COMMANDS:
         word = words.add_parser(command.name, help=command.about, description=command.about)
@@ -80,10 +82,10 @@ def _strange_package() -> str | None:
     return None
 
 
-def _open_window(_: argparse.Namespace) -> int:
+def _open_window(asked: argparse.Namespace) -> int:
     from gui.app import run
 
-    return run()
+    return run(farm=asked.on)
 
 
 def _score_options(word: argparse.ArgumentParser) -> None:
@@ -114,12 +116,41 @@ def _score(asked: argparse.Namespace) -> int:
 def _intake_options(word: argparse.ArgumentParser) -> None:
     word.add_argument("photos", nargs="+", type=Path, metavar="PATH", help="a photo, or a folder of photos")
     _book_option(word)
+    _farm_option(word)
 
 
 def _intake(asked: argparse.Namespace) -> int:
     from gui.bookcommands import intake_into
 
-    return intake_into(asked.book, asked.photos)
+    return intake_into(asked.book, asked.photos, asked.on)
+
+
+def _watch_options(word: argparse.ArgumentParser) -> None:
+    word.add_argument(
+        "folder", type=Path, metavar="FOLDER", help="the folder that the phone's photos arrive in"
+    )
+    _book_option(word)
+    _farm_option(word)
+    word.add_argument(
+        "--look-at",
+        type=_clock,
+        default=clock(7),
+        metavar="HH:MM",
+        help="when to print the look list each day (by default 07:00)",
+    )
+
+
+def _clock(text: str) -> clock:
+    try:
+        return clock.fromisoformat(text)
+    except ValueError:
+        raise argparse.ArgumentTypeError(f"a time of day is written like 07:00, not {text!r}") from None
+
+
+def _watch(asked: argparse.Namespace) -> int:
+    from gui.watchcommand import watch_folder
+
+    return watch_folder(asked.folder, asked.book, asked.look_at, asked.on)
 
 
 def _look_options(word: argparse.ArgumentParser) -> None:
@@ -133,23 +164,105 @@ def _look(asked: argparse.Namespace) -> int:
     return look_at(asked.book, as_json=asked.json)
 
 
+def _verdict_options(word: argparse.ArgumentParser) -> None:
+    from_where = word.add_mutually_exclusive_group(required=True)
+    from_where.add_argument("--book", type=Path, metavar="FOLDER", help="the folder of the book")
+    from_where.add_argument(
+        "--table", type=Path, metavar="FILE.csv", help="numbers kept elsewhere: columns block, medium, value"
+    )
+    word.add_argument(
+        "--trusted", metavar="NAME", help="with --table: the medium that the others are held against"
+    )
+    word.add_argument(
+        "--margin",
+        type=_margin,
+        metavar="M",
+        help="with --table: how much less still is as good, in the value's unit",
+    )
+    word.add_argument(
+        "--lower-is-better", action="store_true", help="with --table: small values are the good ones"
+    )
+    word.add_argument("--json", action="store_true", help="print one JSON list instead of a table")
+
+
+def _margin(text: str) -> float:
+    from gui.verdictcommand import margin_of
+
+    try:
+        return margin_of(text)
+    except ValueError:
+        raise argparse.ArgumentTypeError(f"a margin is a number of at least 0, not {text!r}") from None
+
+
+def _verdict(asked: argparse.Namespace) -> int:
+    from gui.verdictcommand import verdict_of_book, verdict_of_table
+
+    if asked.table is None:
+        if asked.trusted is not None or asked.margin is not None or asked.lower_is_better:
+            return _wrong_use(
+                "--trusted, --margin and --lower-is-better go with --table; a book has its own."
+            )
+        return verdict_of_book(asked.book, as_json=asked.json)
+    if asked.trusted is None or asked.margin is None:
+        return _wrong_use("--table needs --trusted NAME and --margin M.")
+    return verdict_of_table(
+        asked.table,
+        asked.trusted,
+        asked.margin,
+        lower_is_better=asked.lower_is_better,
+        as_json=asked.json,
+    )
+
+
+def _wrong_use(sentence: str) -> int:
+    print(f"evenstand verdict: {sentence}", file=sys.stderr)
+    return WRONG_USE
+
+
+def _tags_options(word: argparse.ArgumentParser) -> None:
+    word.add_argument("target", type=Path, metavar="OUT.pdf", help="the file to write")
+    word.add_argument("--paper", choices=("A4", "Letter"), default="A4", help="size of the paper")
+    word.add_argument("--trial", metavar="NAME", help="all sheets of this trial, as its places were drawn")
+    _book_option(word)
+
+
+def _tags(asked: argparse.Namespace) -> int:
+    from gui.tagscommand import print_tags
+
+    return print_tags(asked.book, asked.target, asked.paper, asked.trial)
+
+
 def _book_option(word: argparse.ArgumentParser) -> None:
     word.add_argument("--book", required=True, type=Path, metavar="FOLDER", help="the folder of the book")
+
+
+def _farm_option(word: argparse.ArgumentParser) -> None:
+    word.add_argument(
+        "--on", metavar="tcp://HOST:PORT", help="score on the workers of a running Dask cluster, not here"
+    )
 
 
 def _no_options(_word: argparse.ArgumentParser) -> None:
     pass
 
 
-def _demo(_asked: argparse.Namespace) -> int:
+def _demo(asked: argparse.Namespace) -> int:
     from gui.app import run
 
-    return run(demo=True)
+    return run(demo=True, farm=asked.on)
 
 
 COMMANDS: tuple[Command, ...] = (
     Command(name="score", about="Score photos without a book.", options=_score_options, run=_score),
     Command(name="intake", about="Bring photos into a book.", options=_intake_options, run=_intake),
+    Command(
+        name="watch",
+        about="Bring in what arrives in a folder, until stopped.",
+        options=_watch_options,
+        run=_watch,
+    ),
     Command(name="look", about="Say what needs a look today.", options=_look_options, run=_look),
+    Command(name="verdict", about="Say which medium is as good.", options=_verdict_options, run=_verdict),
+    Command(name="tags", about="Print tags and station cards.", options=_tags_options, run=_tags),
     Command(name="demo", about="Open the demonstration.", options=_no_options, run=_demo),
 )

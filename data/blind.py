@@ -1,0 +1,109 @@
+"""Blind: scoring trays by eye without knowing the medium, and what came of it.
+
+In    photos of trays, a seed; the scores that a person gave
+Out   the order in which photos are shown, some of them twice; how well the eye agrees with the photo's score
+      and with itself
+Not   cropping and levelling the pictures (`gui`), keeping a round (`trialbook.py`)
+
+Names are hidden, the order is drawn, every fifth photo comes again later, so that the eye's own wandering is
+known. "Eye instead of photo" is asked of ICC(2,1) (Shrout & Fleiss 1979): may one stand for the other, number
+for number? 0.75 for "good" is a rule of thumb of the trade.
+"""
+
+import random
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from data.numbers import PhotoId, TrayId
+
+if TYPE_CHECKING:
+    from data.agreement import Icc, Limits, RankCorrelation
+    from data.quadrature import Floats
+
+__all__ = ["AGAIN_SHARE", "LEAST_APART", "EyeAgreement", "Showing", "agreement_of", "draw_round"]
+
+AGAIN_SHARE = 0.2  # of the photos are shown a second time
+LEAST_AGAIN = 3
+LEAST_APART = 4  # other photos between the two times
+LEAST_TRAYS = 5  # below that nothing is said of agreement
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Showing:
+    """One photo in its turn. The person sees the place and the picture, nothing else."""
+
+    place: int  # from 1
+    tray_id: TrayId
+    photo_id: PhotoId
+    again: bool  # shown before in this round
+
+
+def draw_round(photos: Sequence[tuple[TrayId, PhotoId]], seed: int) -> tuple[Showing, ...]:
+    """The order of a round; the same seed and photos give the same order, whatever order they came in.
+
+    At least `LEAST_APART` others stand between the two times of a photo that comes again.
+    """
+    chance = random.Random(seed)
+    order = sorted(photos)
+    chance.shuffle(order)
+    count = min(len(order), max(LEAST_AGAIN, round(AGAIN_SHARE * len(order))))
+    if len(order) <= LEAST_APART:
+        count = 0
+    shown: list[tuple[tuple[TrayId, PhotoId], bool]] = [(photo, False) for photo in order]
+    for photo in chance.sample(order[: max(1, len(order) - LEAST_APART)], count) if count else []:
+        first = next(index for index, (one, _) in enumerate(shown) if one == photo)
+        shown.insert(chance.randint(min(first + LEAST_APART + 1, len(shown)), len(shown)), (photo, True))
+    return tuple(
+        Showing(place=place, tray_id=tray, photo_id=photo, again=again)
+        for place, ((tray, photo), again) in enumerate(shown, 1)
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EyeAgreement:
+    """What a round says of the eye; None where there are too few trays or no spread."""
+
+    trays: int  # scored by eye and by photo
+    with_photo: "Icc | None"  # two_random is ICC(2,1)
+    limits: "Limits | None"  # eye minus photo
+    ranks: "RankCorrelation | None"
+    grades: float | None  # weighted kappa of five grades of 20 points
+    again: int  # trays scored twice
+    with_itself: "Icc | None"
+    itself_sd: float | None  # of one score by eye, from the trays scored twice
+
+
+def agreement_of(
+    first: Mapping[TrayId, float], again: Mapping[TrayId, float], photo: Mapping[TrayId, float]
+) -> EyeAgreement:
+    """Hold scores by eye, 0-100, against the photos' and against those of the second time."""
+    import numpy as np
+
+    from data.agreement import icc, kappa, limits_of_agreement, spearman
+
+    both = sorted(first.keys() & photo.keys())
+    eye, by_photo = (np.array([scores[tray] for tray in both], float) for scores in (first, photo))
+    enough = len(both) >= LEAST_TRAYS
+    twice = sorted(first.keys() & again.keys())
+    pairs = np.array([[first[tray], again[tray]] for tray in twice], float)
+    return EyeAgreement(
+        trays=len(both),
+        with_photo=icc(np.column_stack([eye, by_photo])) if enough else None,
+        limits=limits_of_agreement(eye, by_photo) if enough else None,
+        ranks=spearman(eye, by_photo) if enough else None,
+        grades=kappa(_grades(eye, by_photo)).weighted if enough else None,
+        again=len(twice),
+        with_itself=icc(pairs) if len(twice) >= LEAST_AGAIN else None,
+        itself_sd=float(np.sqrt(((pairs[:, 0] - pairs[:, 1]) ** 2).mean() / 2)) if twice else None,
+    )
+
+
+def _grades(one: "Floats", other: "Floats") -> "Floats":
+    """Counts of pairs of grades: 0-19, 20-39, ... 80-100 points."""
+    import numpy as np
+
+    counts = np.zeros((5, 5))
+    for first, second in zip(one, other, strict=True):
+        counts[min(int(max(first, 0) // 20), 4), min(int(max(second, 0) // 20), 4)] += 1
+    return counts

@@ -1,0 +1,334 @@
+"""Book words: what stands around a book's verdicts, as sentences.
+
+In    plans, numbers of trays, verdicts and what was read otherwise
+Out   `Sentence`s: what was fixed beforehand, which trays have no number, what moves the score, how sure it
+      is, mold, whether measures agree
+Not   the sentence of a medium (`verdictwords.py`), cautions of the arithmetic (`verdictnotes.py`)"""
+
+from collections.abc import Iterator, Mapping, Sequence
+from datetime import datetime
+from itertools import combinations, groupby, pairwise
+from typing import TYPE_CHECKING
+
+from data.desirability import PartName
+from data.movers import Mover
+from data.numbers import TrayId
+from data.outcome import Outcome
+from data.records import Tray
+from data.sensitivity import Otherwise, What
+from data.sentence import Sentence
+from data.traynumbers import LostToMold, TrayNumber
+from data.trial import KeptPlan, Measure, MeasureKind
+from data.verdict import Verdict
+from data.verdictwords import Scale, outcome_words
+
+if TYPE_CHECKING:
+    from data.verdicts import CropVerdict
+
+__all__ = [
+    "beforehand", "camera_words", "kind_words", "lost_words", "measures_together", "missing_trays",
+    "mover_words", "otherwise_words", "part_words", "untreated",
+]  # fmt: skip
+
+MOST_TRAYS = 8  # that are named one by one
+LEAST_TRAYS = 5  # for a rank correlation of two measures
+CAMERA_MATTERS = 0.2  # of the standard error, from which its share is worth a word
+
+
+# --- what was fixed
+
+
+def beforehand(
+    versions: Sequence[KeptPlan],
+    measure: Measure,
+    verdict: Verdict,
+    *,
+    day: int | None,
+    fixed: bool,
+    day_fixed: bool,
+) -> tuple[Sentence, ...]:
+    """What was fixed before sowing and what was not; a margin that was changed later."""
+    return tuple(_beforehand(versions, measure, verdict, day, fixed, day_fixed))
+
+
+def _beforehand(
+    versions: Sequence[KeptPlan],
+    measure: Measure,
+    verdict: Verdict,
+    day: int | None,
+    fixed: bool,
+    day_fixed: bool,
+) -> Iterator[Sentence]:
+    if not verdict.trusted:
+        yield Sentence(
+            "No medium is marked as the trusted one. Say which it is, in the plan or among the media."
+        )
+    if not fixed:
+        yield Sentence(
+            "No margin was set before sowing; the usual {margin} was taken.",
+            margin=_margin(measure.margin, measure.unit),
+        )
+    if measure.unit == "%" and verdict.media:
+        yield Sentence(
+            "The margin of {share:g} % is {margin:.1f} g of the trusted medium's mean in this trial.",
+            share=measure.margin,
+            margin=verdict.margin,
+        )
+    if measure.kind is MeasureKind.SCORE and day is not None and not day_fixed:
+        yield Sentence(
+            "No day was fixed before sowing; day {day} was taken, on which most trays have a photo.", day=day
+        )
+    yield from _changes(versions, measure.kind)
+
+
+def _changes(versions: Sequence[KeptPlan], kind: MeasureKind) -> Iterator[Sentence]:
+    if versions and versions[0].after_sowing:
+        yield Sentence(
+            "The plan was kept on {day}, after the first tray was sown: nothing was fixed before sowing.",
+            day=_day(versions[0].kept_at),
+        )
+    margins = [(kept, kept.plan.measure(kind)) for kept in versions]
+    for (_, old), (kept, new) in pairwise(margins):
+        if old is None or new is None or (old.margin, old.unit) == (new.margin, new.unit):
+            continue
+        values = {
+            "old": _margin(old.margin, old.unit),
+            "new": _margin(new.margin, new.unit),
+            "day": _day(kept.kept_at),
+            "why": kept.why,
+        }
+        if kept.after_sowing:
+            yield Sentence(
+                "The margin was changed after sowing, on {day}, from {old} to {new} ({why}): read this "
+                "verdict "
+                "with care.",
+                **values,
+            )
+        else:
+            yield Sentence(
+                "The margin was changed before sowing, on {day}, from {old} to {new} ({why}).", **values
+            )
+
+
+def _margin(margin: float, unit: str) -> Sentence:
+    if unit == "%":
+        return Sentence("{margin:g} %", margin=margin)
+    return Sentence("{margin:g} points", margin=margin)
+
+
+def _day(at: datetime) -> str:
+    return f"{at.day} {at:%B %Y}"
+
+
+# --- trays
+
+
+def missing_trays(numbers: Sequence[TrayNumber]) -> tuple[Sentence, ...]:
+    """Trays that have no number, each with the reason; the first few by name."""
+    without = [number.why_none for number in numbers if number.why_none is not None]
+    named = without[:MOST_TRAYS]
+    if len(without) > len(named):
+        named.append(Sentence("{count} more trays have no number.", count=len(without) - len(named)))
+    return tuple(named)
+
+
+def untreated(trays: Sequence[Tray], treatments: Mapping[TrayId, str]) -> tuple[Sentence, ...]:
+    """Trays that got none of the plan's treatments."""
+    codes = [tray.code for tray in trays if tray.id not in treatments]
+    if not codes:
+        return ()
+    return (Sentence("{trays} got none of the plan's treatments and were left out.", trays=", ".join(codes)),)
+
+
+def lost_words(lost: Sequence[LostToMold]) -> tuple[Sentence, ...]:
+    """Trays lost to mold, by treatment; empty where none was."""
+    if not any(one.lost for one in lost):
+        return ()
+    counts = ", ".join(f"{one.treatment} {one.lost}/{one.trays}" for one in lost)
+    return (Sentence("Lost to mold, of the trays sown: {counts}.", counts=counts),)
+
+
+# --- why, and how sure
+
+
+def mover_words(movers: Sequence[Mover]) -> tuple[Sentence, ...]:
+    """For each medium the part that moves its score most, and the next."""
+    found = []
+    for medium, group in groupby(movers, key=lambda mover: mover.medium):
+        first = next(iter(group))
+        found.append(
+            Sentence(
+                "What moves the score of {medium} most is {part}, {value:.1f} against {trusted:.1f} %: worth "
+                "{points:+.1f} points.",
+                medium=medium,
+                part=part_words(first.part),
+                value=first.value,
+                trusted=first.trusted_value,
+                points=first.points + 0.0,
+            )
+        )
+    return tuple(found)
+
+
+def part_words(part: PartName) -> Sentence:
+    """A part of the canopy score."""
+    match part:
+        case PartName.COVERAGE:
+            return Sentence("coverage")
+        case PartName.UNIFORMITY:
+            return Sentence("uniformity")
+        case PartName.COLOUR:
+            return Sentence("colour (canopy that is not pale)")
+        case PartName.MOLD:
+            return Sentence("mold")
+
+
+def otherwise_words(otherwise: Sequence[Otherwise], scale: Scale) -> tuple[Sentence, ...]:
+    """One line for each question and medium."""
+    return tuple(_otherwise(one, scale) for one in otherwise)
+
+
+def _otherwise(one: Otherwise, scale: Scale) -> Sentence:
+    values = {
+        "medium": one.medium,
+        "least": scale.number(one.least, sign=True),
+        "most": scale.number(one.most, sign=True),
+        "answer": outcome_words(one.changes[0][1]) if one.changes else outcome_words(one.usual),
+        "under": one.changes[0][0] if one.changes else "",
+    }
+    if one.what is What.ANY_BLOCK:
+        if one.changes:
+            return Sentence(
+                "{medium}: with any one block left out the difference lies between {least} and {most}; "
+                "without "
+                "{under} the answer would be: {answer}.",
+                **values,
+            )
+        return Sentence(
+            "{medium}: with any one block left out the difference lies between {least} and {most}, and the "
+            "answer stays.",
+            **values,
+        )
+    if one.what is What.NO_SUSPECTS:
+        if one.changes:
+            return Sentence(
+                "{medium}: without trays with an open suspect the difference is {least}, and the answer "
+                "would "
+                "be: {answer}.",
+                **values,
+            )
+        return Sentence(
+            "{medium}: without trays with an open suspect the difference is {least}, and the answer stays.",
+            **values,
+        )
+    if one.what is What.NO_LOST:
+        if one.changes:
+            return Sentence(
+                "{medium}: without trays lost to mold the difference is {least}, and the answer would be: "
+                "{answer}.",
+                **values,
+            )
+        return Sentence(
+            "{medium}: without trays lost to mold the difference is {least}, and the answer stays.", **values
+        )
+    if one.changes:
+        return Sentence(
+            "{medium}: by the scores of the other version of the method the difference is {least}, and "
+            "the answer "
+            "would be: {answer}.",
+            **values,
+        )
+    return Sentence(
+        "{medium}: by the scores of the other version of the method the difference is {least}, and the "
+        "answer "
+        "stays.",
+        **values,
+    )
+
+
+def camera_words(verdict: Verdict, scale: Scale) -> tuple[Sentence, ...]:
+    """What the camera's own error does to the comparison; empty where it does not matter."""
+    errors = [line.se for line in verdict.media if line.se]
+    if not verdict.camera_sd or not errors:
+        return ()
+    sd = scale.amount(verdict.camera_sd)
+    if verdict.camera_sd**2 < CAMERA_MATTERS**2 * min(errors) ** 2:
+        return (
+            Sentence(
+                "The camera sees media differently by about {sd} (standard deviation); beside the trays' own "
+                "spread that is little.",
+                sd=sd,
+            ),
+        )
+    return (
+        Sentence(
+            "The camera sees media differently by about {sd} (standard deviation), which no number of trays "
+            "averages out; the intervals are widened by it.",
+            sd=sd,
+        ),
+    )
+
+
+# --- measures side by side
+
+
+def measures_together(found: Sequence["CropVerdict"]) -> tuple[Sentence, ...]:
+    """Whether the measures of one crop say the same, tray by tray and medium by medium."""
+    return tuple(_together(found))
+
+
+def _together(found: Sequence["CropVerdict"]) -> Iterator[Sentence]:
+    for one, other in combinations(found, 2):
+        rank = _rank_correlation(one, other)
+        values = {"one": kind_words(one.kind), "other": kind_words(other.kind)}
+        if rank is not None:
+            yield Sentence(
+                "{one} and {other} put {trays} trays in like order with a rank correlation of {rho:+.2f} "
+                "(1 alike, "
+                "0 unrelated).",
+                trays=rank[1],
+                rho=rank[0],
+                **values,
+            )
+        for line in one.verdict.compared:
+            twin = next((m for m in other.verdict.compared if m.medium == line.medium), None)
+            if twin is None or not _contrary(line.outcome, twin.outcome):
+                continue
+            yield Sentence(
+                "{one} and {other} say different things of {medium}: {first} and {second}. The one that "
+                "was named "
+                "beforehand decides.",
+                medium=line.medium,
+                first=outcome_words(line.outcome or Outcome.NOT_SHOWN),
+                second=outcome_words(twin.outcome or Outcome.NOT_SHOWN),
+                **values,
+            )
+
+
+def _contrary(one: Outcome | None, other: Outcome | None) -> bool:
+    """Whether one says worse and the other does not."""
+    told = {one, other}
+    return Outcome.WORSE in told and bool(told & {Outcome.BETTER, Outcome.AS_GOOD, Outcome.AS_GOOD_LOWER})
+
+
+def _rank_correlation(one: "CropVerdict", other: "CropVerdict") -> tuple[float, int] | None:
+    from data.agreement import spearman
+
+    first = {n.tray.id: n.value for n in one.numbers if n.value is not None}
+    second = {n.tray.id: n.value for n in other.numbers if n.value is not None}
+    both = sorted(first.keys() & second.keys())
+    if len(both) < LEAST_TRAYS:
+        return None
+    rank = spearman([first[tray] for tray in both], [second[tray] for tray in both])
+    return None if rank is None else (rank.rho, rank.n)
+
+
+def kind_words(kind: MeasureKind) -> Sentence:
+    """A measure."""
+    match kind:
+        case MeasureKind.SCORE:
+            return Sentence("Canopy score")
+        case MeasureKind.YIELD:
+            return Sentence("Yield")
+        case MeasureKind.EYE:
+            return Sentence("Score by eye")

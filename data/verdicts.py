@@ -1,0 +1,317 @@
+"""Verdicts: the answers of a book's trials, crop by crop and measure by measure.
+
+In    a book; the name of a trial, or all of them; the day, where none was fixed beforehand
+Out   `CropVerdict`s, for each crop the canopy score first, then yield and the score by eye
+Not   the comparison (`verdict.py`), a tray's number (`traynumbers.py`), words (`verdictwords.py`,
+      `bookwords.py`)
+
+Day, measures, margins, weights and the trusted treatment come from the plan that was kept; what it does not
+say is as usual and is said to be so. Numpy and scipy come in when there is something to compare.
+"""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from datetime import date
+from functools import cached_property
+from typing import TYPE_CHECKING
+
+from data import bookwords
+from data.comparable import comparable
+from data.desirability import USUAL, ScoreRule, rule_of
+from data.movers import Mover, ScoredTray, movers
+from data.numbers import TrayId
+from data.records import Tray
+from data.sensitivity import (
+    Otherwise,
+    What,
+    otherwise,
+    reader_of,
+    without_each_block,
+    without_suspects,
+)
+from data.sentence import Sentence
+from data.traynumbers import (
+    LostToMold,
+    TrayNumber,
+    canopy_numbers,
+    day_of_most,
+    eye_numbers,
+    lost_to_mold,
+    mold_areas,
+    scorings_of,
+    yield_numbers,
+)
+from data.trial import KeptPlan, Measure, MeasureKind, Plan, treatment_of
+from data.trialrows import PhotoNumbers
+from data.verdict import Measured, Verdict, verdict_of
+from data.verdictwords import Scale, Unit
+
+if TYPE_CHECKING:
+    from data.book import Book
+
+__all__ = ["MARGIN_POINTS", "MARGIN_YIELD_PCT", "CropVerdict", "verdicts"]
+
+MARGIN_POINTS = 5.0  # of canopy score or score by eye, where nobody has set one
+MARGIN_YIELD_PCT = 10.0  # of the trusted medium's yield
+UNITS = {MeasureKind.SCORE: Unit.POINTS, MeasureKind.YIELD: Unit.GRAMS, MeasureKind.EYE: Unit.POINTS}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CropVerdict:
+    """The answer for one crop and one measure, with what it rests on."""
+
+    trial: str
+    crop: str
+    kind: MeasureKind
+    scale: Scale
+    verdict: Verdict
+    decides: bool  # the measure that was named as the one that decides
+    on_day: int | None  # since sowing; None for yield
+    method: str | None  # version that scored the photos; None for yield and eye
+    numbers: tuple[TrayNumber, ...]  # every tray of the crop
+    treatments: Mapping[TrayId, str]
+    lost: tuple[LostToMold, ...] = ()
+    movers: tuple[Mover, ...] = ()
+    otherwise: tuple[Otherwise, ...] = ()
+    notes: tuple[Sentence, ...] = field(default_factory=tuple)
+
+
+def verdicts(book: "Book", trial: str | None = None, on_day: int | None = None) -> tuple[CropVerdict, ...]:
+    """The verdicts of one trial or of all; empty where the book has no trial with trays.
+
+    Parameters
+    ----------
+    on_day : days since sowing on which photos are read, where the plan fixes none.
+    """
+    names = book.trials() if trial is None else (trial,)
+    return tuple(found for name in names for found in _TrialReading(book, name, on_day).verdicts())
+
+
+class _TrialReading:
+    """One trial of a book."""
+
+    def __init__(self, book: "Book", trial: str, on_day: int | None) -> None:
+        self.book, self.trial, self.asked_day = book, trial, on_day
+        self.trays = book.trial_trays(trial)
+        self.versions: tuple[KeptPlan, ...] = book.plans(trial)
+        self.plan: Plan | None = self.versions[-1].plan if self.versions else None
+        self.photos = book.photo_numbers(trial)
+        self.words = book.suspect_words(trial)
+        self.today: date = book.today()
+
+    def verdicts(self) -> Iterator[CropVerdict]:
+        for crop in dict.fromkeys(tray.crop for tray in self.trays):
+            trays = tuple(tray for tray in self.trays if tray.crop == crop)
+            found = [one for kind in MeasureKind if (one := self._one(crop, trays, kind)) is not None]
+            together = bookwords.measures_together(found)
+            for one in found:
+                yield _with_notes(one, together if one is found[0] else ())
+
+    # --- what was fixed beforehand
+
+    @cached_property
+    def treatments(self) -> dict[TrayId, str]:
+        """What each tray got, as the plan names it; without a plan its medium."""
+        found: dict[TrayId, str] = {}
+        for tray in self.trays:
+            name = tray.medium if self.plan is None else treatment_of(tray, self.plan)
+            if name is not None:
+                found[tray.id] = name
+        return found
+
+    @cached_property
+    def trusted(self) -> str | None:
+        """The trusted treatment: of the plan, of the trial, of the book."""
+        if self.plan is not None:
+            return self.plan.trusted
+        said, _ = self.book.trial_said(self.trial)
+        medium = self.book.trusted()
+        return said or (None if medium is None else medium.name)
+
+    @cached_property
+    def rule(self) -> ScoreRule:
+        """Limits and weights of the canopy score."""
+        if self.plan is None or not self.plan.score:
+            return USUAL
+        try:
+            return rule_of(self.plan.score)
+        except ValueError:
+            return USUAL
+
+    def _measure(self, kind: MeasureKind) -> tuple[Measure, bool]:
+        """The measure with its margin, and whether it was fixed beforehand."""
+        planned = None if self.plan is None else self.plan.measure(kind)
+        if planned is not None:
+            return planned, True
+        if kind is MeasureKind.YIELD:
+            return Measure(kind=kind, margin=MARGIN_YIELD_PCT, unit="%"), False
+        _, points = self.book.trial_said(self.trial)
+        if kind is MeasureKind.SCORE and points is not None:
+            return Measure(kind=kind, margin=points), True
+        return Measure(kind=kind, margin=MARGIN_POINTS), False
+
+    def _day(self, crop: str, trays: Sequence[Tray]) -> tuple[int | None, bool]:
+        """The day on which photos are read, and whether it was fixed beforehand."""
+        if self.plan is not None:
+            try:
+                return self.plan.crop(crop).read_on_day, True
+            except KeyError:
+                pass
+        if self.asked_day is not None:
+            return self.asked_day, False
+        return day_of_most(trays, self.photos), False
+
+    # --- one crop and measure
+
+    def _one(self, crop: str, trays: Sequence[Tray], kind: MeasureKind) -> CropVerdict | None:
+        treated = tuple(tray for tray in trays if tray.id in self.treatments)
+        day, day_fixed = self._day(crop, trays)
+        method: str | None = None
+        others: tuple[str, ...] = ()
+        on_day: tuple[PhotoNumbers, ...] = ()
+        if kind is MeasureKind.SCORE:
+            on_day = self._photos_of(treated, day)
+            scorings = scorings_of(on_day)
+            photos, seen = {photo.photo_id for photo in on_day}, {photo.tray_id for photo in on_day}
+            method = comparable(scorings, len(photos), len(seen)).method
+            others = tuple(one.method for one in scorings if one.method != method)
+            running = self._running(treated, day)
+            numbers = canopy_numbers(treated, on_day, method, self.words, self.rule, running)
+        elif kind is MeasureKind.YIELD:
+            numbers = yield_numbers(treated, self.book.fresh_masses(self.trial), self.words, self.rule)
+        else:
+            numbers = eye_numbers(treated, self.book.eye_scores(self.trial))
+        has_any = any(number.value is not None for number in numbers)
+        measure, fixed = self._measure(kind)
+        if kind is not MeasureKind.SCORE and not has_any:
+            return None
+        table = self._table(numbers)
+        so_far = self._so_far(treated, numbers, kind)
+        camera_sd = self._camera_sd(numbers, method)
+        verdict = self._compared(table, measure, so_far, camera_sd)
+        notes = [
+            *bookwords.beforehand(self.versions, measure, verdict, day=day, fixed=fixed, day_fixed=day_fixed),
+            *bookwords.missing_trays(numbers),
+            *bookwords.untreated(trays, self.treatments),
+        ]
+        found = CropVerdict(
+            trial=self.trial,
+            crop=crop,
+            kind=kind,
+            scale=Scale(unit=UNITS[kind], digits=1),
+            verdict=verdict,
+            decides=self._decides(kind),
+            on_day=day if kind is MeasureKind.SCORE else None,
+            method=method,
+            numbers=numbers,
+            treatments={tray.id: self.treatments[tray.id] for tray in treated},
+            lost=lost_to_mold(self.treatments, treated, mold_areas(self.words)),
+            movers=self._movers(numbers) if kind is MeasureKind.SCORE else (),
+            notes=tuple(notes),
+        )
+        return replace(found, otherwise=tuple(self._otherwise(found, table, treated, on_day, others)))
+
+    def _photos_of(self, trays: Sequence[Tray], day: int | None) -> tuple[PhotoNumbers, ...]:
+        grown = {tray.id: tray for tray in trays}
+        return tuple(
+            photo
+            for photo in self.photos
+            if photo.tray_id in grown and grown[photo.tray_id].day(photo.taken_at.date()) == day
+        )
+
+    def _running(self, trays: Sequence[Tray], day: int | None) -> dict[TrayId, bool]:
+        """Trays whose day is still to come."""
+        return {
+            tray.id: day is not None and tray.done_at is None and tray.day(self.today) <= day
+            for tray in trays
+        }
+
+    def _so_far(self, trays: Sequence[Tray], numbers: Sequence[TrayNumber], kind: MeasureKind) -> bool:
+        """Whether planned trays are still to come: sown but not read, or not sown yet."""
+        if any(number.still_to_come for number in numbers):
+            return True
+        if kind is MeasureKind.EYE and self.plan is not None and any(n.value is None for n in numbers):
+            return True
+        if self.plan is None:
+            return False
+        sown = dict.fromkeys((treatment.name for treatment in self.plan.treatments), 0)
+        for tray in trays:
+            sown[self.treatments[tray.id]] += 1
+        return min(sown.values(), default=0) < self.plan.trays_per_treatment
+
+    def _table(self, numbers: Sequence[TrayNumber]) -> list[Measured]:
+        return [
+            Measured(
+                block=number.tray.block or "",
+                medium=self.treatments[number.tray.id],
+                value=number.value,
+                shelf=number.tray.shelf or None,
+                tray=number.tray.code,
+                suspect=number.score is not None and number.score.open_suspects > 0,
+            )
+            for number in numbers
+            if number.value is not None
+        ]
+
+    def _compared(self, table: list[Measured], measure: Measure, so_far: bool, camera_sd: float) -> Verdict:
+        trusted = self.trusted or ""
+        by_shelf = self._by_shelf()
+        margin = measure.margin
+        if measure.unit == "%":
+            plain = verdict_of(table, trusted, 0.0, settle=False)
+            mean = next((line.mean for line in plain.media if line.medium == trusted), None)
+            margin = abs(mean or 0.0) * measure.margin / 100
+        return verdict_of(table, trusted, margin, so_far=so_far, camera_sd=camera_sd, by_shelf=by_shelf)
+
+    def _by_shelf(self) -> bool:
+        """Whether treatments differ both by shelf and within it: then each block is a set of shelves."""
+        return self.plan is not None and self.plan.shelf_factor is not None and len(self.plan.factors) > 1
+
+    def _camera_sd(self, numbers: Sequence[TrayNumber], method: str | None) -> float:
+        from data.camerabias import score_sd_between_media
+
+        media = {number.tray.medium for number in numbers}
+        if method is None or len(media) < 2:
+            return 0.0
+        scores = [number.score for number in numbers if number.score is not None]
+        return score_sd_between_media(method, scores, self.rule)
+
+    def _decides(self, kind: MeasureKind) -> bool:
+        return kind is (MeasureKind.SCORE if self.plan is None else self.plan.primary.kind)
+
+    def _movers(self, numbers: Sequence[TrayNumber]) -> tuple[Mover, ...]:
+        trays = [
+            ScoredTray(
+                block=number.tray.block or "", medium=self.treatments[number.tray.id], score=number.score
+            )
+            for number in numbers
+            if number.score is not None
+        ]
+        return movers(trays, self.trusted or "")
+
+    def _otherwise(
+        self,
+        found: CropVerdict,
+        table: Sequence[Measured],
+        trays: Sequence[Tray],
+        on_day: Sequence[PhotoNumbers],
+        others: Sequence[str],
+    ) -> Iterator[Otherwise]:
+        verdict = found.verdict
+        if not any(line.outcome for line in verdict.compared) or verdict.so_far:
+            return
+        again = reader_of(verdict, by_shelf=self._by_shelf())
+        yield from otherwise(What.ANY_BLOCK, without_each_block(table), verdict, again)
+        yield from otherwise(What.NO_SUSPECTS, without_suspects(table), verdict, again)
+        areas = mold_areas(self.words)
+        codes = {tray.code for tray in trays if tray.id in areas}
+        kept = [row for row in table if row.tray not in codes]
+        if len(kept) < len(table):
+            yield from otherwise(What.NO_LOST, [("", kept)], verdict, again)
+        for method in others[:1]:
+            numbers = canopy_numbers(trays, on_day, method, self.words, self.rule, {})
+            yield from otherwise(What.OTHER_METHOD, [(method, self._table(numbers))], verdict, again)
+
+
+def _with_notes(found: CropVerdict, more: Sequence[Sentence]) -> CropVerdict:
+    return replace(found, notes=(*found.notes, *more)) if more else found
