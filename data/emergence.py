@@ -102,8 +102,10 @@ def _gain(view: View, day: date, middle: float) -> float:
 def _later_than_before(view: View) -> Look | None:
     def behind(day: date) -> bool:
         before = view.crop_before(day, lambda one: one.coverage)
-        if before is None or before[0] < EARLIER_UP or view.mine[day].coverage >= UP:
+        if before is None or before[0] < EARLIER_UP:
             return False
+        if view.mine[day].coverage >= UP and view.mates(day, _coverage) is not None:
+            return False  # up already, and in line with its mates
         return view.mine[day].coverage <= before[0] - max(LEAST_LAG, SPREADS_BEFORE * before[1])
 
     run = view.run(behind)
@@ -113,7 +115,7 @@ def _later_than_before(view: View) -> Look | None:
     assert before is not None
     lag = before[0] - view.now.coverage
     return view.look(
-        LookKind.LATE,
+        LookKind.LATE if view.now.coverage < UP else LookKind.LAGGING,
         Urgency.TODAY if lag >= FAR_LAG else Urgency.SOON,
         run,
         Sentence(

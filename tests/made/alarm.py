@@ -30,7 +30,8 @@ class Outcome:
     tray_days: int = 0  # of healthy trays
     entry_days: int = 0  # of them with an entry
     entries: int = 0  # of entries, however many days each stands there
-    kinds: dict[str, int] = field(default_factory=dict)
+    kinds: dict[str, int] = field(default_factory=dict)  # of the entries on healthy trays
+    named: set[LookKind] = field(default_factory=set)  # what was ever said of the sick tray
 
     def within(self, days: int) -> float:
         """Share of the faults that were told within so many days."""
@@ -50,6 +51,7 @@ class Outcome:
     def add(self, other: "Outcome") -> "Outcome":
         """Both together."""
         self.delays += other.delays
+        self.named |= other.named
         self.tray_days += other.tray_days
         self.entry_days += other.entry_days
         self.entries += other.entries
@@ -120,6 +122,7 @@ def play(name: str, seed: int, mates: int = 5, rough: float = 1.0) -> Outcome:
     if begins is not None and begins <= LAST_DAY - 2:
         found = next((day for day in DAYS if day >= onset and told[sick.tray.id].get(day)), None)
         outcome.delays.append(None if found is None else found - begins)
+        outcome.named = {kind for day in DAYS if day >= onset for kind in told[sick.tray.id].get(day, ())}
         outcome.add(false_ones(told[sick.tray.id], range(FIRST_DAY, max(FIRST_DAY, onset))))
     for made in block[1:]:
         outcome.add(false_ones(told[made.tray.id], DAYS))
