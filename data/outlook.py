@@ -1,7 +1,7 @@
 """Outlook: when a tray will be below its dry weight, told from its weighings since the last watering.
 
 In    weights of one tray with their times, its `DryWeight`, when it was watered, now
-Out   `Outlook`: a time with its interval, in two sentences; what cannot be told is None, the sentence says why
+Out   `Outlook`: a time with its interval, in two sentences; what cannot be told is None, and they say why
 Not   the curves (`drying.py`), the dry weight (`water.py`), whether to water (the grower)
 
 Shoots hold water too and grow heavier: late in its days a tray is drier than its weight says.

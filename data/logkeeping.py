@@ -1,0 +1,91 @@
+"""Log keeping: a settled `LogSheet` -> readings of trays and shelves in the book.
+
+In    a sheet, the trays of the book
+Out   `NewReading`s, each of the tray that stood under that code at that time; rows whose tray is not known
+Not   reading the file (`logsheet.py`), the transaction and its undo (`daybook.py`)
+"""
+
+from collections.abc import Iterable, Mapping, Sequence
+from datetime import datetime, timedelta
+from typing import TYPE_CHECKING
+
+from data.logrows import BadRow
+from data.logsheet import LogSheet
+from data.readings import KeptLog, NewReading
+from data.records import Tray
+from data.sentence import Sentence
+
+if TYPE_CHECKING:
+    from data.book import Book
+
+__all__ = ["keep_sheet", "placed"]
+
+SOURCE = "logger"
+BEFORE_SOWING = timedelta(days=1)  # a tray is wetted and weighed before it is sown
+
+
+def keep_sheet(book: "Book", sheet: LogSheet) -> tuple[KeptLog, tuple[BadRow, ...]]:
+    """Keep all readings of a sheet as one step of undo; what could not be placed is returned beside it.
+
+    Raises
+    ------
+    ValueError
+        If a question of the sheet is still open: the window must not offer this.
+    BookError
+        If the world stops us; nothing is kept then.
+    """
+    if not sheet.is_settled:
+        raise ValueError("a sheet with open questions, or without readings, is not kept")
+    readings, unplaced = placed(sheet, book.trays(growing=False))
+    return book.keep_log(sheet.digest, sheet.name, sheet.read_as.text, readings), unplaced
+
+
+def placed(sheet: LogSheet, trays: Iterable[Tray]) -> tuple[tuple[NewReading, ...], tuple[BadRow, ...]]:
+    """The readings with the trays that stood under their codes at their times; and those without one."""
+    by_code: dict[str, list[Tray]] = {}
+    for each in trays:
+        by_code.setdefault(each.code.casefold(), []).append(each)
+    readings, unplaced = [], []
+    known: dict[str, Sequence[Tray]] = {}
+    for one in sheet.readings:
+        tray: Tray | None = None
+        if one.tray is not None:
+            if one.tray not in known:
+                known[one.tray] = by_code.get(one.tray.strip().casefold(), ())
+            tray = _stood(known[one.tray], one.at)
+            if tray is None:
+                unplaced.append(BadRow(line=one.line, text=one.tray, reason=_why(one.tray, known)))
+                continue
+        elif one.shelf is None:
+            reason = Sentence("The row names no tray and no shelf.")
+            unplaced.append(BadRow(line=one.line, text="", reason=reason))
+            continue
+        readings.append(
+            NewReading(
+                kind=one.kind,
+                value=one.value,
+                taken_at=one.at,
+                tray_id=None if tray is None else tray.id,
+                shelf=one.shelf,
+                source=SOURCE,
+            )
+        )
+    return tuple(readings), tuple(unplaced)
+
+
+def _stood(trays: Sequence[Tray], at: datetime) -> Tray | None:
+    """The tray that grew then; of several the last sown, and none where two were sown together."""
+    grew = [
+        tray
+        for tray in trays
+        if tray.sown_at - BEFORE_SOWING <= at and (tray.done_at is None or at <= tray.done_at)
+    ]
+    last = max((tray.sown_at for tray in grew), default=None)
+    newest = [tray for tray in grew if tray.sown_at == last]
+    return newest[0] if len(newest) == 1 else None
+
+
+def _why(code: str, known: Mapping[str, Sequence[Tray]]) -> Sentence:
+    if known[code]:
+        return Sentence("No tray {code} was growing then, or more than one.", code=code)
+    return Sentence("The book has no tray {code}.", code=code)
