@@ -33,3 +33,7 @@ class CancelToken:
         """Raise `Cancelled` if the work has been asked to stop."""
         if self._flag.is_set():
             raise Cancelled
+
+    def wait(self, seconds: float) -> None:
+        """Sleep, no longer than until the work is asked to stop."""
+        self._flag.wait(seconds)

@@ -76,7 +76,7 @@ class Farm(Executor):
     @property
     def workers(self) -> int:
         """How many photos can be scored at once now, at least 1."""
-        return max(1, sum(self._client.nthreads().values()))
+        return max(1, sum(map(int, self._client.nthreads().values())))
 
     def submit(self, fn: Callable[..., Any], /, *args: Any, **kwargs: Any) -> Future[Any]:
         """Score the photo at `args[0]` on some worker.

@@ -91,7 +91,7 @@ def intake(
 
 
 def _workers(pool: Executor) -> int:
-    return int(getattr(pool, "_max_workers", 1))
+    return int(getattr(pool, "workers", 0) or getattr(pool, "_max_workers", 1))
 
 
 def _one_process() -> Executor:

@@ -40,8 +40,11 @@ TITLE_BAR = 40  # px, about; how high it is nobody says before it is there
 log = logging.getLogger(__name__)
 
 
-def run(book: Path | None = None, *, demo: bool = False) -> int:
-    """Open the window on a book (by default the last one) or the demonstration; return when it is closed."""
+def run(book: Path | None = None, *, demo: bool = False, farm: str | None = None) -> int:
+    """Open the window on a book (by default the last one) or the demonstration; return when it is closed.
+
+    `farm` is the address of a farm that scores the photos in place of this machine.
+    """
     if not _has_display():
         print(
             "evenstand: there is no screen to open a window on. Start it in a desktop session; "
@@ -53,7 +56,7 @@ def run(book: Path | None = None, *, demo: bool = False) -> int:
     assert isinstance(app, QApplication)
     app.setApplicationName("Evenstand")
     app.setDesktopFileName("evenstand")
-    window = make_window(app)
+    window = make_window(app, farm=farm)
     keep_log(log_file())
     catch_mishaps(window.tell_trouble, log_file())
     show_whole(window)
@@ -78,12 +81,12 @@ def _has_display() -> bool:
     return any(os.environ.get(name) for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"))
 
 
-def make_window(app: QApplication, memory: Memory | None = None) -> Window:
+def make_window(app: QApplication, memory: Memory | None = None, *, farm: str | None = None) -> Window:
     """The window with its screens, dressed, without a book yet."""
     memory = memory or Memory()
     wardrobe = Wardrobe(app, memory)
     wardrobe.wear()
-    work = Work()
+    work = Work(farm=farm)
     window = Window(work, memory, wardrobe, make_screens(work))
     work.setParent(window)
     wardrobe.setParent(window)

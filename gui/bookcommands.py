@@ -7,50 +7,61 @@ Not   scoring without a book (`scoring.py`), the window (`app.py`)
 
 import json
 import sys
-from collections.abc import Sequence
-from concurrent.futures import ThreadPoolExecutor
+from collections.abc import Iterator, Sequence
+from concurrent.futures import Executor, ThreadPoolExecutor
+from contextlib import contextmanager
+from datetime import date
 from pathlib import Path
 from typing import Any
 
 from data.book import Book
 from data.cancel import CancelToken
-from data.errors import BookError
+from data.errors import BookError, FarmLost, FarmMissing
 from data.records import Fate, Look, Refused
 from gui.scoresheet import plain
 
-__all__ = ["intake_into", "look_at"]
+__all__ = ["intake_into", "look_at", "print_looks", "say", "scoring_pool", "tell"]
 
 DONE, REFUSED = 0, 1
 WORKERS = 2  # as for scoring without a book
 
 
-def intake_into(folder: Path, photos: Sequence[Path]) -> int:
+def intake_into(folder: Path, photos: Sequence[Path], on: str | None = None) -> int:
     """Bring photos into the book, a line for each as it is stored; 1 where one was refused.
 
-    Ctrl+C ends it between two photos: what was stored stays, nothing is half there.
+    Ctrl+C ends it between two photos: what was stored stays, nothing is half there. `on` is the address of a
+    farm that scores; by default this machine does.
     """
     from data.intake import found_photos, intake
 
-    try:
-        book = Book.open(folder)
-    except BookError as error:
-        _say(str(error))
-        return REFUSED
-    files = found_photos(photos)
     refused, token = False, CancelToken()
-    with ThreadPoolExecutor(WORKERS, initializer=_one_thread_each) as pool:
-        try:
-            for path, fate in intake(files, book, pool, token, workers=WORKERS):
-                refused |= _tell(path, fate)
-        except BookError as error:
-            _say(str(error))
-            refused = True
-        except KeyboardInterrupt:
-            token.cancel()
-            raise
-        finally:
-            book.close()
+    try:
+        with Book.open(folder) as book, scoring_pool(on) as (pool, workers):
+            for path, fate in intake(found_photos(photos), book, pool, token, workers=workers):
+                refused |= tell(path, fate)
+    except (BookError, FarmLost, FarmMissing) as error:
+        say(str(error))
+        return REFUSED
     return REFUSED if refused else DONE
+
+
+@contextmanager
+def scoring_pool(on: str | None) -> Iterator[tuple[Executor, int]]:
+    """Where photos are scored, and how many at once: threads here, or the workers of the farm at `on`.
+
+    Raises
+    ------
+    FarmMissing
+        If there is no such farm.
+    """
+    if on is None:
+        with ThreadPoolExecutor(WORKERS, initializer=_one_thread_each) as pool:
+            yield pool, WORKERS
+        return
+    from data.farm import Farm
+
+    with Farm(on) as farm:
+        yield farm, farm.workers
 
 
 def look_at(folder: Path, *, as_json: bool) -> int:
@@ -60,25 +71,30 @@ def look_at(folder: Path, *, as_json: bool) -> int:
     try:
         book = Book.open(folder)
     except BookError as error:
-        _say(str(error))
+        say(str(error))
         return REFUSED
     try:
         today, looks = book.today(), look_list(book)
     except BookError as error:
-        _say(str(error))
+        say(str(error))
         return REFUSED
     finally:
         book.close()
     if as_json:
         print(json.dumps([_as_object(look) for look in looks], indent=1, ensure_ascii=False))
-        return DONE
+    else:
+        print_looks(looks, today)
+    return DONE
+
+
+def print_looks(looks: Sequence[Look], today: date) -> None:
+    """The look list in lines, its cautions below."""
     print(_heading(looks, today.isoformat()))
     for look in looks:
         print(plain(f"{look.urgency.words:6} {look.code:6} {look.what}: {look.sentence}"))
         print(plain(f"{'':14}First: {look.first}"))
     for caution in dict.fromkeys(look.caution for look in looks if look.caution):
         print(plain(caution))
-    return DONE
 
 
 def _one_thread_each() -> None:
@@ -87,10 +103,10 @@ def _one_thread_each() -> None:
     cv2.setNumThreads(1)
 
 
-def _tell(path: Path, fate: Fate) -> bool:
+def tell(path: Path, fate: Fate) -> bool:
     """One line for a photo; True where it was refused."""
     if isinstance(fate, Refused):
-        _say(f"{path} {fate.sentence}")
+        say(f"{path} {fate.sentence}")
         return True
     print(plain(f"{path.name}: {fate.sentence}"), flush=True)
     return False
@@ -115,5 +131,6 @@ def _as_object(look: Look) -> dict[str, Any]:
     }
 
 
-def _say(sentence: str) -> None:
+def say(sentence: str) -> None:
+    """A sentence on stderr."""
     print(f"evenstand: {plain(sentence)}", file=sys.stderr, flush=True)

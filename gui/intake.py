@@ -100,7 +100,7 @@ class Intake(Screen):
         if self._job is not None:
             self._queue.extend(paths)
             return None
-        book, news, batch, scorers = self.book, self._news, self._batch, self.work.scorers
+        book, news, batch, work = self.book, self._news, self._batch, self.work
 
         def bring(token: CancelToken, report: Report) -> None:
             from data.intake import found_photos, intake
@@ -108,6 +108,7 @@ class Intake(Screen):
             files = found_photos(paths)
             news.append(partial(batch.add, files))
             report(0, len(files))
+            scorers = work.scorers  # here: a farm is called on the first time
             for done, (path, fate) in enumerate(intake(files, book, scorers, token), start=1):
                 news.append(partial(batch.arrived, path, fate))
                 report(done, len(files))

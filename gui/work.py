@@ -101,14 +101,18 @@ class Work(QObject):
     _reported = Signal(object, int, int)  # job, done, total
     _ended = Signal(object, str, object)  # job, how, what came out
 
-    def __init__(self, parent: QObject | None = None, *, scorers: int | None = None) -> None:
+    def __init__(
+        self, parent: QObject | None = None, *, scorers: int | None = None, farm: str | None = None
+    ) -> None:
         super().__init__(parent)
         self._quick = QThreadPool(self)
         self._quick.setMaxThreadCount(QUICK_THREADS)
         self._long = QThreadPool(self)
         self._long.setMaxThreadCount(LONG_THREADS)
         self._workers = scorers or max(1, (os.cpu_count() or 2) - 1)
-        self._scorers: ThreadPoolExecutor | None = None
+        self._farm = farm  # address of the farm that scores, or None: this machine does
+        self._scorers: Executor | None = None
+        self._making_scorers = threading.Lock()
         self._jobs: list[Job] = []
         self._waiting: list[Job] = []
         self._beginning = QTimer(self, singleShot=True, interval=0)
@@ -119,12 +123,19 @@ class Work(QObject):
 
     @property
     def scorers(self) -> Executor:
-        """Threads for scoring photos: one less than there are cores, so that the window stays smooth."""
-        if self._scorers is None:
-            self._scorers = ThreadPoolExecutor(
-                self._workers, thread_name_prefix="scorer", initializer=_begin_scorer
-            )
-        return self._scorers
+        """Where photos are scored: threads, one less than there are cores, so that the window stays smooth.
+
+        With a farm it is called on now: ask from a task, not from the window's thread.
+
+        Raises
+        ------
+        FarmMissing
+            If there is no farm at the address that was given.
+        """
+        with self._making_scorers:
+            if self._scorers is None:
+                self._scorers = _threads(self._workers) if self._farm is None else _called_on(self._farm)
+            return self._scorers
 
     def start(self, task: Task, words: str = "") -> Job:
         """Run `task`; with `words` it is shown in the progress strip and can be cancelled there."""
@@ -187,6 +198,16 @@ class Work(QObject):
         job._end(how, what)
         self.changed.emit()
         job.deleteLater()
+
+
+def _threads(workers: int) -> Executor:
+    return ThreadPoolExecutor(workers, thread_name_prefix="scorer", initializer=_begin_scorer)
+
+
+def _called_on(address: str) -> Executor:
+    from data.farm import Farm
+
+    return Farm(address)
 
 
 def _begin_scorer() -> None:
