@@ -59,7 +59,7 @@ def marks_of(suspects: Sequence[SuspectLine]) -> tuple[Mark, ...]:
             y_mm=line.y_mm,
             radius_mm=line.radius_mm,
             word=line.word,
-            settled=line.said is Said.NOT_MOLD,
+            settled=line.said is Said.NOT_MOLD or (line.said is None and line.closed),
         )
         for line in suspects
         if line.x_mm is not None and line.y_mm is not None

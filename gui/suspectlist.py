@@ -28,7 +28,8 @@ class SuspectCard(QFrame):
         super().__init__(parent)
         self.line = line
         title = QLabel(self.tr("{number}  {word}").format(number=line.number, word=line.word), self)
-        set_role(title, "soft" if line.said is Said.NOT_MOLD else "alarm")
+        settled = line.said is Said.NOT_MOLD or (line.said is None and line.closed)
+        set_role(title, "soft" if settled else "alarm")
         title.setStyleSheet("font-weight: bold")
         facts = QLabel(line.title, self)
         why = QLabel(line.why, self)

@@ -16,6 +16,7 @@ from data.events import EventKind
 from data.records import PhotoId, Said, SuspectId, TrayId
 from gui.endedtrays import EndedTrays
 from gui.fitting import Fitting
+from gui.palette import set_role
 from gui.screen import Screen
 from gui.sheetbody import SheetBody
 from gui.sheetempty import SheetEmpty
@@ -29,6 +30,8 @@ if TYPE_CHECKING:
     from data.book import Book
 
 __all__ = ["TraySheet"]
+
+WITHOUT_OWN_ACTION = (View.PICTURE, View.TWO_DAYS)  # there "Next tray" is the main one
 
 
 class TraySheet(Screen):
@@ -162,6 +165,7 @@ class TraySheet(Screen):
     def _view_changed(self, view: View) -> None:
         self.body.bar.show_view(view)
         state = self._state
+        set_role(self.after, "rack-main" if view in WITHOUT_OWN_ACTION else "rack")
         self.strip.setVisible(view in OF_ONE_DAY and bool(state and state.days))
         self.body.order_stops()
         if state is not None and self.book is not None:

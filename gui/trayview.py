@@ -35,6 +35,7 @@ class SuspectLine:
     x_mm: float | None
     y_mm: float | None
     radius_mm: float
+    closed: bool = False  # by itself: the next day's photo no longer showed it
 
     @property
     def word(self) -> str:
@@ -43,6 +44,8 @@ class SuspectLine:
             return translate("TraySheet", "mold")
         if self.said is Said.NOT_MOLD:
             return translate("TraySheet", "not mold")
+        if self.closed:
+            return translate("TraySheet", "no longer seen")
         return translate("TraySheet", "possible mold")
 
 
@@ -192,7 +195,8 @@ def _suspects(score: KeptScore | None) -> tuple[SuspectLine, ...]:
                 id=int(suspect.id),
                 number=number,
                 title=title,
-                why=suspect.why,
+                why=f"{suspect.why}\n{suspect.closed_why}".strip(),
+                closed=suspect.closed_at is not None,
                 said=suspect.said,
                 x_mm=suspect.x_mm,
                 y_mm=suspect.y_mm,
