@@ -19,6 +19,7 @@ from data.readings import ReadingKind
 __all__ = ["UNITS", "ColumnAs", "Role", "propose_columns", "unit_in"]
 
 SAMPLE = 100  # rows
+SURELY_WEIGHT = 100.0  # what stands under a tray's code and is that large is no temperature
 MOST = 0.5  # of the cells: a sensor may fail half the time
 
 UNITS: dict[ReadingKind, tuple[str, ...]] = {  # units a column can have; the first is the book's own
@@ -98,6 +99,9 @@ def propose_columns(
 def _column(heading: str, cells: Sequence[str], trays: Collection[str], shelves: Collection[str]) -> ColumnAs:
     if not cells:
         return ColumnAs()
+    named = next((code for code in trays if code.casefold() == heading.strip()), None)
+    if named is not None and _share(cells, lambda cell: (_number_of(cell) or 0) >= SURELY_WEIGHT):
+        return ColumnAs(role=Role.READING, kind=ReadingKind.WEIGHT, unit=unit_in(cells[0]), tray=named)
     role = _time_role(cells)
     if role is not None:
         return ColumnAs(role=role)
@@ -135,6 +139,12 @@ def unit_in(text: str) -> str:
         r"(?:^|[\s,/.\d:])(°?\s?[a-zº℃℉%]{1,10}(?:\s?rh)?)\s*$", plain
     )
     return "" if tail is None else SPELLED.get(tail[1].strip(), "")
+
+
+def _number_of(cell: str) -> float | None:
+    """The number at the beginning of a cell, roughly."""
+    found = re.match(r"[+\s]*(\d+)", cell)
+    return None if found is None else float(found[1])
 
 
 def _time_role(cells: Sequence[str]) -> Role | None:

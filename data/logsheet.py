@@ -13,7 +13,7 @@ import hashlib
 import re
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
-from datetime import date, tzinfo
+from datetime import date, timedelta, tzinfo
 
 from data.logcolumns import ColumnAs, Role, propose_columns
 from data.logquestions import Question, questions_of, settled_unit
@@ -106,7 +106,7 @@ def read_log(
         cells=tuple(tuple(cells) for _, cells in table.rows[:SHOWN]),
         readings=rows.readings,
         bad=rows.bad,
-        notes=_notes(read_as, rows, dates),
+        notes=_notes(read_as, rows, dates, today),
         questions=questions,
     )
 
@@ -171,7 +171,9 @@ def _dates(table: LogTable, read_as: ReadAs) -> list[tuple[str, str, str]]:
     return found
 
 
-def _notes(read_as: ReadAs, rows: RowsRead, dates: Sequence[tuple[str, str, str]]) -> tuple[Sentence, ...]:
+def _notes(
+    read_as: ReadAs, rows: RowsRead, dates: Sequence[tuple[str, str, str]], today: date
+) -> tuple[Sentence, ...]:
     notes = []
     if read_as.date_order in {DateOrder.DMY, DateOrder.MDY} and len(possible_orders(dates)) > 1:
         notes.append(
@@ -188,5 +190,10 @@ def _notes(read_as: ReadAs, rows: RowsRead, dates: Sequence[tuple[str, str, str]
                 "{count} readings lie in the hour that came twice when the clocks were set back.",
                 count=rows.twice,
             )
+        )
+    last = max((one.at for one in rows.readings), default=None)
+    if last is not None and last.date() > today + timedelta(days=1):
+        notes.append(
+            Sentence("Readings go on until {last:%d %B %Y}: is the clock of the logger right?", last=last)
         )
     return tuple(notes)

@@ -29,7 +29,7 @@ LONGEST_NUMBER = 40  # letters, with a unit behind it
 WIDEST = 500  # columns
 NUL_SHARE = 0.2  # of the bytes: UTF-16 without a mark has half of them zero
 
-NUMBER = re.compile(r"\s*[<>~]?\s*[+\-−]?(\d[\d.,'’  ]*|[.,]\d+)\s*(?:[^\d\s][^\d]{0,9})?\s*")
+NUMBER = re.compile(r"\s*[<>~]?\s*[+\-−]?\s*(\d[\d.,'’  ]*|[.,]\d+)\s*(?:[^\d\s][^\d]{0,9})?\s*")
 
 Row = tuple[int, list[str]]  # line in the file, from 1; cells
 
@@ -76,6 +76,8 @@ def read_table(
     begin = _first_row(rows, width) if first_line is None else _row_at(rows, first_line)
     if begin is None:
         raise NotALog(Sentence("No line of the file begins with a date or time that can be read."))
+    if delimiter == "," and begin > 0:
+        rows = [*rows[:begin], *_joined(rows[begin:], rows[begin - 1][1])]
     headings = _headings(rows[:begin], rows[begin][1])
     return LogTable(
         encoding=encoding,
@@ -188,6 +190,31 @@ def _first_row(rows: Sequence[Row], width: int) -> int | None:
         if full and any(looks_like_time(cell) for cell in cells):
             return number
     return None
+
+
+def _joined(rows: Sequence[Row], heading: Sequence[str]) -> Sequence[Row]:
+    """Numbers put together again that a decimal comma has cut in two, in a file with commas between cells.
+
+    Known by the heading: it has one cell where each row has two.
+    """
+    if any(looks_like_number(cell) or looks_like_time(cell) for cell in heading):
+        return rows
+    times = next((at for at, cell in enumerate(rows[0][1]) if not looks_like_time(cell)), 0)
+    width = 2 * len(heading) - times
+    halves = [cells[times:] for _, cells in rows if len(cells) == width]
+    whole = all(cell.lstrip("+-").isdigit() for cells in halves for cell in cells if cell)
+    if times == 0 or len(heading) <= times or len(halves) < len(rows) / 2 or not whole:
+        return rows
+    return [
+        (
+            line,
+            cells[:times]
+            + [",".join(pair) for pair in zip(cells[times::2], cells[times + 1 :: 2], strict=True)],
+        )
+        if len(cells) == width
+        else (line, cells)
+        for line, cells in rows
+    ]
 
 
 def _row_at(rows: Sequence[Row], line: int) -> int | None:

@@ -125,6 +125,36 @@ def test_decimal_commas_within_quotes():
     assert [one.value for one in sheet.readings] == [21.5, 21.6]
 
 
+def test_decimal_commas_without_quotes_between_commas_are_joined_again():
+    sheet = read("time,temp C,rh\n2026-03-02 09:00,20,5,81,2\n2026-03-02 09:10,20,6,82,0\n")
+
+    assert [one.value for one in sheet.readings] == [20.5, 81.2, 20.6, 82.0]
+
+
+def test_a_column_for_each_tray():
+    sheet = read("time;A1;A2\n2026-03-02 09:00;812;798\n2026-03-02 10:00;808;795\n", trays={"A1", "A2"})
+
+    assert sheet.is_settled
+    assert [(one.tray, one.value) for one in sheet.readings] == [
+        ("A1", 812),
+        ("A2", 798),
+        ("A1", 808),
+        ("A2", 795),
+    ]
+
+
+def test_a_scale_that_writes_its_state_before_the_weight():
+    sheet = read("ST,GS,+  812.5 g,2026/03/02,09:00:10\nST,GS,+  811.5 g,2026/03/02,10:00:10\n")
+
+    assert [(one.kind, one.value) for one in sheet.readings] == [(WEIGHT, 812.5), (WEIGHT, 811.5)]
+
+
+def test_a_clock_that_runs_ahead_is_noted():
+    sheet = read("time,temp C\n2031-03-02 09:00,20\n2031-03-02 09:10,20\n")
+
+    assert sheet.notes == ("Readings go on until 02 March 2031: is the clock of the logger right?",)
+
+
 def test_a_line_of_units_under_the_headings():
     sheet = read("Time,T air,Hum\n,°F,%\n2026-03-02 10:00,68,80\n2026-03-02 10:10,69,80\n")
 
