@@ -97,7 +97,7 @@ FIND_TRAYS = (
      ORDER BY t.shelf, t.position, t.id
 """
 )
-TRAYS_ENDED = TRAY_COLUMNS + " WHERE t.done_at IS NOT NULL ORDER BY t.done_at DESC, t.id DESC"
+TRAYS_ENDED = TRAY_COLUMNS + " WHERE t.done_at IS NOT NULL ORDER BY t.done_at DESC, t.id DESC LIMIT :most"
 LAST_OF_KIND = (
     TRAY_COLUMNS + " WHERE c.name = :crop AND m.name = :medium ORDER BY t.sown_at DESC, t.id DESC LIMIT 1"
 )
@@ -306,3 +306,15 @@ WRITE_AHEAD = "PRAGMA journal_mode = WAL"
 LATE_FOREIGN_KEYS = "PRAGMA defer_foreign_keys = ON"
 QUICK_CHECK = "PRAGMA quick_check"
 BEGIN = "BEGIN IMMEDIATE"  # a plain BEGIN that reads and then writes fails as soon as somebody else writes
+
+# --- a book in one file (packing.py)
+
+KEPT_ORIGINALS = "SELECT digest, suffix FROM photo WHERE kept = 1 ORDER BY id"
+
+# What no book of ours has: code that would run in the database, paths that would lead out of the folder.
+STRANGE_IN_BOOK = """
+    SELECT name FROM sqlite_master WHERE type IN ('trigger', 'view') OR sql LIKE 'CREATE VIRTUAL%'
+    UNION ALL
+    SELECT name FROM photo WHERE digest GLOB '*[^0-9a-f]*' OR suffix GLOB '*[^.a-z]*'
+    LIMIT 1
+"""

@@ -8,6 +8,7 @@ A word that stands somewhere as a whole means that alone: "pea" is the pea and n
 both. Small and capital letters and accents are all one.
 """
 
+import re
 import unicodedata
 from collections.abc import Iterable, Sequence
 
@@ -15,15 +16,17 @@ from data.records import Tray
 
 __all__ = ["found"]
 
+WORD = re.compile(r"[^\W_]+")
+
 
 def found(trays: Iterable[Tray], text: str) -> tuple[Tray, ...]:
     """The trays that a text means, in the order given; all of them where the text is empty."""
-    kept = tuple(trays)
-    for word in _words(text):
-        said = [(tray, _said_of(tray)) for tray in kept]
-        whole = tuple(tray for tray, words in said if word in words)
-        kept = whole or tuple(tray for tray, words in said if any(one.startswith(word) for one in words))
-    return kept
+    asked = _words(text)
+    kept = [(tray, _said_of(tray) if asked else ()) for tray in trays]
+    for word in asked:
+        whole = [(tray, said) for tray, said in kept if word in said]
+        kept = whole or [(tray, said) for tray, said in kept if any(one.startswith(word) for one in said)]
+    return tuple(tray for tray, _ in kept)
 
 
 def _said_of(tray: Tray) -> Sequence[str]:
@@ -35,5 +38,7 @@ def _said_of(tray: Tray) -> Sequence[str]:
 
 
 def _words(text: str) -> list[str]:
-    plain = unicodedata.normalize("NFKD", text.casefold())
-    return "".join(c if c.isalnum() else " " for c in plain if not unicodedata.combining(c)).split()
+    plain = text.casefold()
+    if not plain.isascii():
+        plain = "".join(c for c in unicodedata.normalize("NFKD", plain) if not unicodedata.combining(c))
+    return WORD.findall(plain)

@@ -127,9 +127,14 @@ class TrayBook(Changes):
         except sqlite3.IntegrityError as error:
             raise TagTaken(self.folder, tag=tray.tag_number) from error
 
-    def ended_trays(self) -> tuple[Tray, ...]:
-        """Trays that grow no more, last ended first; those thrown away are among them, with the reason."""
-        return tuple(tray_of(row) for row in self._rows(queries.TRAYS_ENDED))
+    def ended_trays(self, most: int = -1) -> tuple[Tray, ...]:
+        """Trays that grow no more, last ended first; those thrown away are among them, with the reason.
+
+        Parameters
+        ----------
+        most : how many at most; all where it is negative.
+        """
+        return tuple(tray_of(row) for row in self._rows(queries.TRAYS_ENDED, most=most))
 
     # --- crops and media
 

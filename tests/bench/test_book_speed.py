@@ -6,7 +6,6 @@ when this was written: look list 41 ms, tiles 27 ms, one tray's days 1.1 ms, one
 """
 
 from collections.abc import Callable, Iterator
-from datetime import datetime, timedelta
 from pathlib import Path
 from statistics import median
 from time import perf_counter
@@ -14,16 +13,14 @@ from time import perf_counter
 import pytest
 
 from data.book import Book
-from data.scorerows import score_row
 from data.watch import look_list
-from tests.data.builders import a_note, a_score, a_tray, score_note
+from tests.bench.big_book import DAYS, GROWING, TRAYS, fill
+from tests.data.builders import a_note, score_note
 
 pytestmark = [
     pytest.mark.sweep,
     pytest.mark.timeout(600),
 ]
-
-TRAYS, GROWING, DAYS = 5000, 200, 14
 
 
 @pytest.fixture(scope="module")
@@ -38,46 +35,6 @@ def young(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Book]:
     with Book.create(tmp_path_factory.mktemp("young") / "book") as book:
         fill(book, GROWING)
         yield book
-
-
-def fill(book: Book, trays: int) -> None:
-    """A book of `trays` trays with a photo on each of 14 days; the last 200 trays still grow."""
-    old, new = datetime(2025, 1, 1), datetime(2026, 3, 1)
-    grows = [n >= trays - GROWING for n in range(trays)]
-    book.add_trays(
-        a_tray(f"T{n}", sown_at=new if grows[n] else old, shelf=f"S{n % 40}", block=str(n % 40),
-               tag_number=10 + n - trays + GROWING if grows[n] else None)
-        for n in range(trays)
-    )  # fmt: skip
-    row = score_row(a_score(55.0), sure=True, made_at=new)
-    with book.writing() as db:
-        db.execute("UPDATE tray SET done_at = '2025-01-20T00:00:00' WHERE id <= ?", [trays - GROWING])
-        db.table("photo").insert_all(
-            {
-                "digest": f"{n:064x}", "name": f"{n}.jpg", "suffix": ".jpg", "kept": 1,
-                "added_at": "2026-03-01T00:00:00", "taken_from": "camera", "tray": n % trays + 1,
-                "matched_by": "tag",
-                "taken_at": (
-                    (new if grows[n % trays] else old) + timedelta(days=1 + n // trays, hours=8)
-                ).isoformat(),
-            }
-            for n in range(trays * DAYS)
-        )  # fmt: skip
-        db.table("score").insert_all(row | {"photo": n} for n in range(1, trays * DAYS + 1))
-        db.table("suspect").insert_all(
-            {
-                "score": n,
-                "x_mm": 100.0,
-                "y_mm": 50.0,
-                "area_cm2": 6.0,
-                "confidence": 0.7,
-                "why": "",
-                "outline": "[]",
-            }
-            for n in range(20, trays * DAYS, 20)
-        )
-    book.forget_changes()
-    book.set_setting("today", "2026-03-15")
 
 
 def times_as_long(old: Callable[[], object], new: Callable[[], object], rounds: int = 15) -> float:

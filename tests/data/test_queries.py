@@ -12,13 +12,18 @@ from data import queries
 from data.book import Book
 from tests.data.builders import a_tray
 
-MODULES = (queries, *map(import_module, (f"data.{path.stem}" for path in Path(queries.__file__).parent.glob("*rows.py"))))
+MODULES = (
+    queries,
+    *map(import_module, (f"data.{path.stem}" for path in Path(queries.__file__).parent.glob("*rows.py"))),
+)
 ASKED = {
     f"{module.__name__}.{name}": text
     for module in MODULES
     for name, text in sorted(vars(module).items())
     if name.isupper() and isinstance(text, str) and text.lstrip().startswith("SELECT")
 }
+# asked once, when a whole book goes into one file or comes out of one
+PACKING = {"data.queries.KEPT_ORIGINALS", "data.queries.STRANGE_IN_BOOK"}
 PARTS = tuple(name for name in ASKED if name.endswith("_COLUMNS"))
 WHOLE_BOOK = re.compile(r"SCAN (photo|score|suspect|p|q|s|u|z)\b(?! USING COVERING)")
 
@@ -77,7 +82,7 @@ def test_every_query_fits_the_tables(filled: Book, name: str) -> None:
     assert plan(filled, name)
 
 
-@pytest.mark.parametrize("name", sorted(set(ASKED) - set(PARTS)))
+@pytest.mark.parametrize("name", sorted(set(ASKED) - set(PARTS) - PACKING))
 @pytest.mark.parametrize("analysed", [False, True])
 def test_no_query_walks_over_all_photos_or_scores(filled: Book, name: str, analysed: bool) -> None:
     if analysed:
