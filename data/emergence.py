@@ -37,7 +37,7 @@ BARE_BEYOND = 12.0  # points beyond the mates
 def look_at_lag(view: View) -> Look | None:
     """Behind the mates, else behind what the crop has done before, on the two newest days."""
     least, most = ONE_DAY
-    run = view.run(lambda day: _lag(view, day)[1] >= least and not view.is_doubtful(day))
+    run = view.run(lambda day: _lag(view, day)[1] >= least, sure=True)
     if not run or sum(min(most, _lag(view, day)[1]) for day in run[-2:]) < 2.0:
         return _later_than_before(view)
     now = view.now

@@ -111,7 +111,7 @@ class View:
         return self.mine[self.days[-1]]
 
     def is_doubtful(self, day: date) -> bool:
-        """Whether coverage fell on that day as no crop does, and no later day confirms it: a bad photo."""
+        """Whether coverage fell on that day as no crop does, and came back or may yet: a bad photo."""
         place = self.days.index(day)
         if place == 0:
             return False
@@ -119,12 +119,17 @@ class View:
         if before - here < DOUBTFUL_FALL:
             return False
         after = self.days[place + 1 :][:1]
-        return not after or self.mine[after[0]].coverage >= before - RECOVERED
+        return not after or self.mine[after[0]].coverage >= max(here + DOUBTFUL_FALL, before - RECOVERED)
 
-    def run(self, holds: Callable[[date], bool]) -> tuple[date, ...]:
-        """The newest days on which something holds without a break, oldest first; at least two, or none."""
+    def run(self, holds: Callable[[date], bool], *, sure: bool = False) -> tuple[date, ...]:
+        """The newest days on which something holds without a break, oldest first; at least two, or none.
+
+        With `sure` days with a doubtful photo are passed over, as if there had been none.
+        """
         found: list[date] = []
         for day in reversed(self.days):
+            if sure and self.is_doubtful(day):
+                continue
             if not holds(day):
                 break
             found.append(day)

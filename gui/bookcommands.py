@@ -92,6 +92,9 @@ def print_looks(looks: Sequence[Look], today: date) -> None:
     print(_heading(looks, today.isoformat()))
     for look in looks:
         print(plain(f"{look.urgency.words:6} {look.code:6} {look.what}: {look.sentence}"))
+        for other in look.also:
+            print(plain(f"{'':14}Also {other.what}: {other.sentence}"))
+        print(plain(f"{'':14}{look.why_urgent}"))
         print(plain(f"{'':14}First: {look.first}"))
     for caution in dict.fromkeys(look.caution for look in looks if look.caution):
         print(plain(caution))
@@ -125,7 +128,9 @@ def _as_object(look: Look) -> dict[str, Any]:
         "what": str(look.what),
         "urgency": look.urgency.words,
         "since": look.since.isoformat(),
+        "why_urgent": look.why_urgent,
         "sentence": look.sentence,
+        "also": [_as_object(other) for other in look.also],
         "first": look.first,
         "caution": look.caution,
     }
