@@ -29,6 +29,7 @@ __all__ = [
     "ImpossibleReading",
     "KilledByPhoto",
     "NotABook",
+    "NotAPack",
     "PerhapsABook",
     "ReasonWanted",
     "TagTaken",
@@ -70,6 +71,15 @@ class PerhapsABook(NotABook):
     says = (
         "book.sqlite in {folder} is damaged, or is no trial book, and no backup stands beside it; it was "
         "left as it is: copy a backup of yours over it, or choose another folder"
+    )
+
+
+class NotAPack(BookError):
+    """The file is no packed book, or a damaged one."""
+
+    says = (
+        "{folder} is no packed book, or it was damaged on its way: nothing was unpacked; "
+        "have it packed and sent once more"
     )
 
 

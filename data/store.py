@@ -129,7 +129,7 @@ class Store:
         if set(applied) - set(known):
             raise BookIsNewer(self.folder)
         if set(known) - set(applied):
-            self._copy_to(self.folder / "backups" / f"before-{known[-1]}.sqlite")
+            self.copy_to(self.folder / "backups" / f"before-{known[-1]}.sqlite")
             self._migrate()
 
     def _migrate(self) -> None:
@@ -236,15 +236,15 @@ class Store:
         with in_words(self.folder):
             target = self.folder / "backups" / f"book-{date.today().isoformat()}.sqlite"
             if not target.exists():
-                self._copy_to(target)
+                self.copy_to(target)
                 clear_leftovers(self.folder)
                 old = sorted(target.parent.glob("book-*.sqlite"))[:-BACKUPS_KEPT]
                 for path in old:
                     path.unlink(missing_ok=True)
         return target
 
-    def _copy_to(self, target: Path) -> None:
-        """A copy through SQLite's own backup, checked before it gets its name."""
+    def copy_to(self, target: Path) -> None:
+        """Copy the database through SQLite's own backup; checked before it gets its name. For a worker."""
         target.parent.mkdir(parents=True, exist_ok=True)
         part = target.with_suffix(".part")
         try:
