@@ -209,6 +209,16 @@ def _otherwise(one: Otherwise, scale: Scale) -> Sentence:
             "answer stays.",
             **values,
         )
+    if one.what is What.OWN_TRAYS:
+        if one.changes:
+            return Sentence(
+                "{medium}: with the spread of its own and the trusted trays alone the answer would be: "
+                "{answer}.",
+                **values,
+            )
+        return Sentence(
+            "{medium}: with the spread of its own and the trusted trays alone the answer stays.", **values
+        )
     if one.what is What.NO_SUSPECTS:
         if one.changes:
             return Sentence(

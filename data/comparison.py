@@ -13,7 +13,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from data.dunnett import dunnett_q
+from data.dunnett import dunnett_q, near_q
 from data.further import further_trays
 from data.leastsquares import design_of
 from data.outcome import ErrorFrom, Outcome, Why, outcome_of
@@ -39,7 +39,8 @@ class Asked:
     so_far: bool
     camera_sd: float
     by_shelf: bool
-    settle: bool
+    own_trays: bool
+    quick: bool
 
 
 def compared(table: Sequence[Measured], asked: Asked) -> Verdict:
@@ -98,7 +99,7 @@ class _Comparison:
             blocks=len(design.blocks),
             trays=len(self.table),
             error_from=error_from,
-            unequal_chance=None if why else self._unequal(),
+            unequal_chance=None if why or asked.quick else self._unequal(),
             camera_sd=asked.camera_sd,
             missing=self._missing(why, q),
         )
@@ -146,7 +147,9 @@ class _Comparison:
         joined = self._joined()
         if not joined:
             return None
-        return dunnett_q(self.design.df, self.design.correlation(0, joined), CONFIDENCE)
+        correlation = self.design.correlation(0, joined)
+        find = near_q if self.asked.quick else dunnett_q
+        return find(self.design.df, correlation, CONFIDENCE)
 
     # --- spreads
 
@@ -162,13 +165,14 @@ class _Comparison:
 
     def _own(self) -> dict[int, Apart]:
         """Differences from each medium's own trays, where they are to be used; else nothing."""
-        if not self.asked.by_shelf:
-            chance = self._unequal()
+        if not (self.asked.by_shelf or self.asked.own_trays):
+            chance = None if self.asked.quick else self._unequal()
             if chance is None or chance > CLEARLY:
                 return {}
         found = {i: own_difference(self.design, self.values, i, 0) for i in self._joined()}
         whole = {i: apart for i, apart in found.items() if apart is not None and apart.se > 0}
-        return whole if self.asked.by_shelf or len(whole) == len(found) else {}
+        certain = self.asked.by_shelf or self.asked.own_trays
+        return whole if certain or len(whole) == len(found) else {}
 
     def _ranks(self, own: dict[int, Apart]) -> dict[int, tuple[int, int]]:
         count = len(self.design.media)
@@ -230,6 +234,8 @@ class _Comparison:
         difference = float(self.fit.difference(index, 0))
         if why is None and self.asked.by_shelf and index not in own:
             why = Why.ONE_SHELF
+        if why is None and self.asked.own_trays and index not in own:
+            why = Why.NO_ERROR
         if why is not None or q is None:
             lacking = dict.fromkeys(("se", "low", "high", "outcome"), why or Why.NO_ERROR)
             return {"difference": difference}, lacking
@@ -255,7 +261,7 @@ class _Comparison:
         outcome = outcome_of(
             difference - half, difference + half, asked.margin, lower_is_better=asked.lower_is_better
         )
-        if outcome.is_shown or not asked.settle:
+        if outcome.is_shown or asked.quick:
             return {"outcome": outcome}
         to_margin = asked.margin + (-difference if asked.lower_is_better else difference)
         trays = self._n(index)

@@ -20,10 +20,11 @@ from scipy.special import ndtr, ndtri, stdtrit
 
 from data.quadrature import Floats, normal_rule, root_above, spread_rule
 
-__all__ = ["dunnett_q", "loadings", "one_sided_chance"]
+__all__ = ["dunnett_q", "loadings", "near_q", "one_sided_chance"]
 
 CONFIDENCE = 0.95
-LATTICE_POINTS = 4096
+LATTICE_POINTS = 1024
+NEAR_ENOUGH = 2e-3  # correlations so near a product change q by less than 1e-5 (seen against the lattice)
 LARGEST_LOADING = 0.99995
 KEPT_DIGITS = 6  # of the correlations by which an answer is remembered
 
@@ -44,6 +45,13 @@ def dunnett_q(df: float, correlation: Floats | int, confidence: float = CONFIDEN
     if k == 1 or np.ptp(off) == 0:
         return _q_equal(k, df, float(off[0]) if k > 1 else 0.5, confidence)
     return _q_general(rounded.tobytes(), k, df, confidence)
+
+
+def near_q(df: float, correlation: Floats, confidence: float = CONFIDENCE) -> float:
+    """The same with the mean correlation for all, which is quick: for asking a trial many times over."""
+    k = len(correlation)
+    mean = 0.5 if k == 1 else float((correlation.sum() - np.trace(correlation)) / (k * (k - 1)))
+    return _q_equal(k, df, round(mean, 2), confidence)
 
 
 def one_sided_chance(q: float, df: float, loading: Floats) -> float:
@@ -74,7 +82,7 @@ def loadings(correlation: Floats) -> Floats:
             loading[i] = min(max(float(off[i] @ loading) / others, 0.0), LARGEST_LOADING)
         if np.abs(loading - before).max() < 1e-10:
             break
-    return np.asarray(loading)
+    return np.asarray(np.round(loading, 7))  # media with as many trays share one
 
 
 @lru_cache(maxsize=4096)
@@ -94,7 +102,7 @@ def _q_general(correlation: bytes, k: int, df: float, confidence: float) -> floa
         return q
     product = np.outer(loading, loading)
     np.fill_diagonal(product, 1.0)
-    if np.abs(product - wanted).max() < 1e-5:
+    if np.abs(product - wanted).max() < NEAR_ENOUGH:
         return q
     step = 1e-3
     slope = (one_sided_chance(q + step, df, loading) - confidence) / step
@@ -119,7 +127,7 @@ def _by_lattice(q: float, df: float, correlation: Floats) -> float:
     root = np.asarray(np.linalg.cholesky(correlation), dtype=np.float64)
     total = 0.0
     for s, weight in zip(*spread_rule(df), strict=True):
-        if weight < 1e-9:
+        if weight < 1e-7:
             continue
         total += weight * _orthant(float(q * s), root, points)
     return float(total)

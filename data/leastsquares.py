@@ -17,7 +17,7 @@ from numpy.typing import NDArray
 
 from data.quadrature import Floats
 
-__all__ = ["BlockFit", "Design", "design_of"]
+__all__ = ["BlockFit", "Design", "Whole", "design_of", "sums"]
 
 Whole = NDArray[np.int64]
 
@@ -56,9 +56,9 @@ class Design:
         centre = values.mean(axis=0)
         own = values - centre
         size = self.counts.sum(axis=1).reshape(-1, *(1,) * (values.ndim - 1))
-        block_mean = _sums(self.block_of, own, len(self.blocks)) / size
+        block_mean = sums(self.block_of, own, len(self.blocks)) / size
         within = own - block_mean[self.block_of]
-        adjusted = _sums(self.medium_of, within, len(self.media))
+        adjusted = sums(self.medium_of, within, len(self.media))
         effects = np.tensordot(self.spread, adjusted, axes=1)
         of_block = np.tensordot(self.counts, effects, axes=1) / size
         residuals = within - effects[self.medium_of] + of_block[self.block_of]
@@ -152,7 +152,8 @@ def _indices(names: Sequence[str], order: Sequence[str]) -> Whole:
     return np.array([place[name] for name in names], dtype=np.int64)
 
 
-def _sums(index: Whole, values: Floats, size: int) -> Floats:
-    total = np.zeros((size, *values.shape[1:]))
-    np.add.at(total, index, values)
-    return total
+def sums(index: Whole, values: Floats, size: int) -> Floats:
+    """The sum of the values of each index, column by column."""
+    if values.ndim == 1:
+        return np.asarray(np.bincount(index, values, size))
+    return np.asarray((np.arange(size)[:, None] == index).astype(float) @ values)

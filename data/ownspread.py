@@ -18,7 +18,7 @@ from functools import lru_cache
 import numpy as np
 from scipy.special import fdtrc, stdtrit
 
-from data.leastsquares import BlockFit, Design, Whole
+from data.leastsquares import BlockFit, Design, sums
 from data.quadrature import Floats
 from data.tukey import range_chance
 
@@ -29,7 +29,7 @@ __all__ = [
 
 CLEARLY = 0.01  # chance under equal spreads below which they differ clearly
 LEAST_TRAYS = 5  # of each medium; spreads of fewer cannot be told apart
-DRAWS = 1999
+DRAWS = 999
 SEED = 20260311
 
 
@@ -140,16 +140,10 @@ def _levene(design: Design, residuals: Floats) -> Floats:
     scale = np.where(freedom > 1e-9, 1 / np.sqrt(np.maximum(freedom, 1e-9)), 0.0)
     size = np.abs(residuals) * scale[:, None]
     count = design.counts.sum(axis=0)[:, None]
-    mean = _by_medium(design.medium_of, size, len(design.media)) / count
+    mean = sums(design.medium_of, size, len(design.media)) / count
     between = (count * (mean - size.mean(axis=0)) ** 2).sum(axis=0)
     within = ((size - mean[design.medium_of]) ** 2).sum(axis=0)
     return np.asarray(between / np.where(within > 0, within, np.inf))
-
-
-def _by_medium(index: Whole, values: Floats, size: int) -> Floats:
-    total = np.zeros((size, values.shape[1]))
-    np.add.at(total, index, values)
-    return total
 
 
 class _Key:

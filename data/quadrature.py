@@ -21,11 +21,11 @@ __all__ = ["Floats", "Rule", "normal_rule", "root_above", "spread_rule"]
 Floats = NDArray[np.float64]
 Rule = tuple[Floats, Floats]  # nodes, weights
 
-NODES = 12  # in a panel
+NODES = 8  # in a panel
 NORMAL_END = 8.5  # beyond it a normal variable has a chance of 2e-17
-NORMAL_PANELS = 14
+NORMAL_PANELS = 10
 # panels over the spread end at these chances that a spread is greater; small spreads matter with few df
-SPREAD_ENDS = (1.0, 1 - 1e-4, 0.995, 0.96, 0.85, 0.6, 0.3, 0.1, 0.01, 1e-4, 1e-8, 1e-14)
+SPREAD_ENDS = (1.0, 1 - 1e-12, 1 - 1e-7, 1 - 1e-4, 0.995, 0.96, 0.85, 0.6, 0.3, 0.1, 0.01, 1e-4, 1e-8, 1e-14)
 
 
 def _panels(ends: Floats) -> Rule:
@@ -54,7 +54,7 @@ def spread_rule(df: float) -> Rule:
     return s, weight * np.exp(log_density)
 
 
-def root_above(rising: Callable[[float], float], low: float, high: float, within: float = 1e-9) -> float:
+def root_above(rising: Callable[[float], float], low: float, high: float, within: float = 1e-8) -> float:
     """Where an increasing function crosses 0 between `low` and `high` (Illinois rule of false position)."""
     f_low, f_high = rising(low), rising(high)
     if f_low >= 0:

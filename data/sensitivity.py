@@ -4,15 +4,16 @@ In    the trays of a verdict, and a verdict made of them
 Out   for each question one `Otherwise`: the range of each difference, and whose outcome changes
 Not   the verdict itself (`verdict.py`), words (`verdictwords.py`)
 
-Asked: any one block left out; without the trays on which an open suspect lies, or that were lost to mold;
-another version of the method where the book has its scores. While a trial runs nothing is shown either way.
+Asked: any one block left out; the error from each medium's own trays in place of one spread; without the
+trays on which an open suspect lies, or that were lost to mold; another version of the method where the book
+has its scores. While a trial runs nothing is shown either way.
 """
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
-from data.outcome import Outcome
+from data.outcome import ErrorFrom, Outcome
 from data.verdict import Measured, MediumResult, Verdict, verdict_of
 
 __all__ = ["Otherwise", "What", "otherwise", "reader_of", "without_each_block", "without_suspects"]
@@ -22,6 +23,7 @@ class What(StrEnum):
     """What is done otherwise."""
 
     ANY_BLOCK = "any one block left out"
+    OWN_TRAYS = "error from each medium's own trays"
     NO_SUSPECTS = "without trays with an open suspect"
     NO_LOST = "without trays lost to mold"
     OTHER_METHOD = "scores of the other version of the method"
@@ -76,7 +78,9 @@ def _line(verdict: Verdict, medium: str) -> MediumResult | None:
     return next((line for line in verdict.compared if line.medium == medium), None)
 
 
-def reader_of(verdict: Verdict, *, by_shelf: bool = False) -> Callable[[Sequence[Measured]], Verdict]:
+def reader_of(
+    verdict: Verdict, *, by_shelf: bool = False, own_trays: bool = False
+) -> Callable[[Sequence[Measured]], Verdict]:
     """Asks another table exactly what was asked for a verdict."""
 
     def again(table: Sequence[Measured]) -> Verdict:
@@ -88,7 +92,8 @@ def reader_of(verdict: Verdict, *, by_shelf: bool = False) -> Callable[[Sequence
             so_far=verdict.so_far,
             camera_sd=verdict.camera_sd,
             by_shelf=by_shelf,
-            settle=False,
+            own_trays=own_trays or verdict.error_from is ErrorFrom.OWN_TRAYS,
+            quick=True,
         )
 
     return again

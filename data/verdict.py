@@ -97,7 +97,8 @@ def verdict_of(
     so_far: bool = False,
     camera_sd: float = 0.0,
     by_shelf: bool = False,
-    settle: bool = True,
+    own_trays: bool = False,
+    quick: bool = False,
 ) -> Verdict:
     """Compare each medium with the trusted one.
 
@@ -108,7 +109,8 @@ def verdict_of(
     so_far : planned trays are still to come: then nothing is shown, whatever the interval says.
     camera_sd : sd, in the numbers' unit, by which a difference may be off for all trays alike.
     by_shelf : settings of whole shelves are among what is compared; each block is a set of shelves.
-    settle : whether to reckon how many further trays would settle what is not shown.
+    own_trays : take the error from each medium's own trays, whether spreads differ clearly or not.
+    quick : for asking again and again: no further trays, no test of spreads, q by the mean correlation.
     """
     if not table:
         return Verdict(
@@ -126,5 +128,5 @@ def verdict_of(
         )
     from data.comparison import Asked, compared
 
-    asked = Asked(trusted, margin, lower_is_better, so_far, camera_sd, by_shelf, settle)
+    asked = Asked(trusted, margin, lower_is_better, so_far, camera_sd, by_shelf, own_trays, quick)
     return compared(table, asked)

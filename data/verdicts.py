@@ -20,6 +20,7 @@ from data.comparable import comparable
 from data.desirability import USUAL, ScoreRule, rule_of
 from data.movers import Mover, ScoredTray, movers
 from data.numbers import TrayId
+from data.outcome import ErrorFrom
 from data.records import Tray
 from data.sensitivity import (
     Otherwise,
@@ -258,7 +259,7 @@ class _TrialReading:
         by_shelf = self._by_shelf()
         margin = measure.margin
         if measure.unit == "%":
-            plain = verdict_of(table, trusted, 0.0, settle=False)
+            plain = verdict_of(table, trusted, 0.0, quick=True)
             mean = next((line.mean for line in plain.media if line.medium == trusted), None)
             margin = abs(mean or 0.0) * measure.margin / 100
         return verdict_of(table, trusted, margin, so_far=so_far, camera_sd=camera_sd, by_shelf=by_shelf)
@@ -301,6 +302,9 @@ class _TrialReading:
         if not any(line.outcome for line in verdict.compared) or verdict.so_far:
             return
         again = reader_of(verdict, by_shelf=self._by_shelf())
+        if verdict.error_from is ErrorFrom.ALL_MEDIA:
+            own = reader_of(verdict, own_trays=True)
+            yield from otherwise(What.OWN_TRAYS, [("", table)], verdict, own)
         yield from otherwise(What.ANY_BLOCK, without_each_block(table), verdict, again)
         yield from otherwise(What.NO_SUSPECTS, without_suspects(table), verdict, again)
         areas = mold_areas(self.words)
