@@ -3,7 +3,7 @@
 from datetime import datetime, timedelta
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from data.air import AirSample, air_samples, deficit, dew_point, saturation, wet_hours
@@ -82,6 +82,7 @@ temperatures = st.floats(-10, 50)
 humidities = st.floats(1, 100)
 
 
+@settings(deadline=None)
 @given(temperatures, humidities)
 def test_air_at_its_dew_point_is_full(temperature, humidity):
     dew = dew_point(temperature, humidity)
@@ -90,6 +91,7 @@ def test_air_at_its_dew_point_is_full(temperature, humidity):
     assert dew <= temperature + 1e-9
 
 
+@settings(deadline=None)
 @given(temperatures, temperatures, humidities)
 def test_warmer_air_lacks_more(one, two, humidity):
     cool, warm = sorted((one, two))
@@ -100,6 +102,7 @@ def test_warmer_air_lacks_more(one, two, humidity):
 air = st.lists(st.tuples(st.floats(-10, 45), st.floats(0, 105)), max_size=40)
 
 
+@settings(deadline=None)
 @given(air, st.floats(0.1, 5))
 def test_hours_add_up(samples, step):
     told = wet_hours(hourly(*samples, step=step), NOON, NOON + timedelta(hours=48))

@@ -1,7 +1,7 @@
 """Numbers that look as if they were in another unit are asked about."""
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from data.doubt import doubt
@@ -62,6 +62,7 @@ def test_humidity_has_one_unit_only():
     assert doubt(0.5, Quantity.SHARE, [50, 60]) is None
 
 
+@settings(deadline=None)
 @given(st.floats(100, 5000), st.floats(0.8, 1.25), st.sampled_from(["oz", "kg", "lb"]))
 def test_whatever_the_tray_a_mixed_up_unit_is_found(weight, change, unit):
     meant = weight * change
@@ -73,6 +74,7 @@ def test_whatever_the_tray_a_mixed_up_unit_is_found(weight, change, unit):
     assert min(abs(asked.instead / one - 1) for one in ratios) < 1e-9
 
 
+@settings(deadline=None)
 @given(st.lists(st.floats(100, 5000), min_size=1, max_size=5), st.floats(0.4, 2.5))
 def test_an_ordinary_change_is_never_doubted(earlier, change):
     middle = sorted(earlier)[len(earlier) // 2] if len(earlier) % 2 else None

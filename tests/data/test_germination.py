@@ -68,6 +68,7 @@ def test_the_interval_shrinks_with_more_seeds(found, times):
     assert many.high - many.low < few.high - few.low
 
 
+@settings(deadline=None)
 @given(st.lists(st.integers(0, 40), min_size=2, max_size=14))
 def test_coolbears_half_never_comes_before_farooqs(new):
     told = germination_of(range(len(new)), new)

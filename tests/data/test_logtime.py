@@ -4,7 +4,7 @@ from datetime import UTC, date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from data.logtime import (
@@ -138,6 +138,7 @@ def test_zones_by_name_and_by_offset():
     assert zone_of("../../etc/passwd") is None
 
 
+@settings(deadline=None)
 @given(st.datetimes(datetime(2001, 1, 1), datetime(2098, 1, 1)))
 def test_any_time_on_any_zone_goes_there_and_back(at):
     at = at.replace(microsecond=0)
@@ -158,6 +159,7 @@ FORMATS = [
 ORDERS = [DateOrder.YMD, DateOrder.DMY, DateOrder.MDY, DateOrder.YMD, DateOrder.YMD]
 
 
+@settings(deadline=None)
 @given(
     st.datetimes(datetime(2001, 1, 1), datetime(2098, 1, 1)),
     st.sampled_from(list(zip(FORMATS, ORDERS, strict=True))),
@@ -170,6 +172,7 @@ def test_any_time_in_any_form_is_read(at, how):
     assert stamp.clock == (at.hour, at.minute, at.second)
 
 
+@settings(deadline=None)
 @given(st.text(max_size=70))
 def test_any_text_is_a_time_or_none(text):
     stamp = stamp_of(text)

@@ -3,7 +3,7 @@
 import math
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from data.units import Quantity, UnitSystem, convert, own_unit, parse, say, units_of
@@ -120,6 +120,7 @@ def test_units_of_two_quantities_are_not_converted():
 pairs = st.sampled_from([(a, b) for q in Quantity for a in units_of(q) for b in units_of(q)])
 
 
+@settings(deadline=None)
 @given(st.floats(-1e6, 1e6), pairs)
 def test_there_and_back_is_the_same(value, pair):
     one, two = pair
@@ -127,6 +128,7 @@ def test_there_and_back_is_the_same(value, pair):
     assert convert(convert(value, one, two), two, one) == pytest.approx(value, rel=1e-12, abs=1e-9)
 
 
+@settings(deadline=None)
 @given(st.floats(-1e6, 1e6), st.floats(-1e6, 1e6), pairs)
 def test_more_stays_more(a, b, pair):
     low, high = sorted((a, b))
@@ -134,6 +136,7 @@ def test_more_stays_more(a, b, pair):
     assert convert(low, *pair) <= convert(high, *pair)
 
 
+@settings(deadline=None)
 @given(st.floats(0.1, 1e6), st.sampled_from(list(Quantity)), st.sampled_from(list(UnitSystem)))
 def test_what_is_said_can_be_typed(value, quantity, system):
     typed = parse(say(value, quantity, system), quantity, system)
@@ -144,6 +147,7 @@ def test_what_is_said_can_be_typed(value, quantity, system):
     assert typed.unit in units_of(quantity)
 
 
+@settings(deadline=None)
 @given(st.text(max_size=80), st.sampled_from(list(Quantity)), st.sampled_from(list(UnitSystem)))
 def test_any_text_gives_a_number_or_a_sentence(text, quantity, system):
     typed = parse(text, quantity, system)
@@ -152,6 +156,7 @@ def test_any_text_gives_a_number_or_a_sentence(text, quantity, system):
     assert typed.value is None or math.isfinite(typed.value)
 
 
+@settings(deadline=None)
 @given(st.floats(-1e5, 1e5), st.sampled_from([".", ","]), st.sampled_from(list(Quantity)))
 def test_both_decimal_signs_are_read(value, decimal, quantity):
     text = f"{value:.2f}".replace(".", decimal)

@@ -3,7 +3,7 @@
 from datetime import datetime, timedelta
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from data.water import DryFrom, dry_weight, water_content, wetting_of
@@ -110,6 +110,7 @@ def test_a_medium_that_holds_more_than_the_tray_weighs_is_doubted():
 masses = st.floats(1, 5000)
 
 
+@settings(deadline=None)
 @given(masses, masses, masses, st.floats(0.5, 3))
 def test_pores_are_shared_by_water_and_air(dry, water, volume, solid):
     content = water_content(dry + water, dry, volume, solid)
@@ -119,6 +120,7 @@ def test_pores_are_shared_by_water_and_air(dry, water, volume, solid):
         assert 0 <= content.air_filled <= content.porosity <= 1
 
 
+@settings(deadline=None)
 @given(masses, masses, st.floats(0, 1), st.floats(0, 1))
 def test_a_larger_reserve_is_a_heavier_dry_weight(dry, water, one, two):
     low, high = sorted((one, two))
