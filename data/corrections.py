@@ -89,6 +89,10 @@ class Corrections(Changes):
         row = self._row(queries.CANOPY_OF_PHOTO, photo=photo_id)
         return None if row is None else base64.b64decode(json.loads(row["body"])["canopy"])
 
+    def drawn_photos(self) -> tuple[PhotoId, ...]:
+        """Photos whose newest score rests on a canopy that a person has drawn, oldest first."""
+        return tuple(PhotoId(row["photo"]) for row in self._rows(queries.DRAWN_PHOTOS))
+
     def old_scores(self, photo_id: PhotoId) -> tuple[KeptScore, ...]:
         """The scores that corrections of a photo have replaced, first one first."""
         kept = (from_text(row["body"]) for row in self._rows(queries.OLD_SCORES_OF_PHOTO, photo=photo_id))

@@ -16,6 +16,7 @@ __all__ = [
     "CHANGE_TO_UNDO",
     "CROP_NAMES",
     "DAYS_OF_TRAY",
+    "DRAWN_PHOTOS",
     "FIND_TRAYS",
     "GROWTH",
     "LAST_ID",
@@ -252,6 +253,13 @@ CANOPY_OF_PHOTO = """
        AND (SELECT s.mended FROM score s WHERE s.photo = :photo ORDER BY s.id DESC LIMIT 1) = 1
      ORDER BY k.id DESC
      LIMIT 1
+"""
+DRAWN_PHOTOS = """
+    SELECT DISTINCT k.photo
+      FROM correction k
+      JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = k.photo)
+     WHERE k.kind = 'canopy' AND s.mended = 1
+     ORDER BY k.photo
 """
 OLD_SCORES_OF_PHOTO = """
     SELECT o.body

@@ -27,6 +27,7 @@ __all__ = [
     "decode_labels",
     "encode_jpeg",
     "encode_labels",
+    "encode_png",
     "thumbnail",
     "with_canopy",
     "with_cells",
@@ -137,6 +138,14 @@ def encode_jpeg(picture: Pixels, quality: int = JPEG_QUALITY) -> bytes:
     )
     if not done:
         raise ValueError(f"a picture of {picture.shape} could not be written as JPEG")
+    return data.tobytes()
+
+
+def encode_png(picture: Pixels) -> bytes:
+    """The bytes of a PNG file: nothing is lost, five times as large as a JPEG."""
+    done, data = cv2.imencode(".png", cv2.cvtColor(picture, cv2.COLOR_RGB2BGR))
+    if not done:
+        raise ValueError(f"a picture of {picture.shape} could not be written as PNG")
     return data.tobytes()
 
 
