@@ -1,4 +1,4 @@
-"""What a person has drawn can be learned from: pictures, labels that say what is not known, and their digests."""
+"""What a person has drawn can be learned from: pictures, labels that say what is not known, digests."""
 
 import hashlib
 import json
@@ -99,7 +99,7 @@ def test_a_photo_that_cannot_be_scored_any_more_is_named_and_left_out(
 
 
 def test_a_real_photo_mended_on_the_left_is_measured_so_and_written(book: Book, tmp_path: Path) -> None:
-    """From the photo to the numbers of the drawn canopy and to the training picture, with the present method."""
+    """From the photo to the numbers of the drawn canopy and to the training picture."""
     fate = book.keep(score_for_book(PHOTO), PHOTO)
     assert fate.photo_id is not None
     labels = cv2.imread(str(book.pictures(fate.photo_id).labels), cv2.IMREAD_UNCHANGED)  # type: ignore[union-attr]
