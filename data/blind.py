@@ -47,11 +47,10 @@ def draw_round(photos: Sequence[tuple[TrayId, PhotoId]], seed: int) -> tuple[Sho
     chance = random.Random(seed)
     order = sorted(photos)
     chance.shuffle(order)
-    count = min(len(order), max(LEAST_AGAIN, round(AGAIN_SHARE * len(order))))
-    if len(order) <= LEAST_APART:
-        count = 0
+    early = order[: max(0, len(order) - LEAST_APART)]  # enough others come after these
+    count = min(len(early), max(LEAST_AGAIN, round(AGAIN_SHARE * len(order))))
     shown: list[tuple[tuple[TrayId, PhotoId], bool]] = [(photo, False) for photo in order]
-    for photo in chance.sample(order[: max(1, len(order) - LEAST_APART)], count) if count else []:
+    for photo in chance.sample(early, count):
         first = next(index for index, (one, _) in enumerate(shown) if one == photo)
         shown.insert(chance.randint(min(first + LEAST_APART + 1, len(shown)), len(shown)), (photo, True))
     return tuple(

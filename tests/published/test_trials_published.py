@@ -308,3 +308,48 @@ def test_immer_difference_by_block():
     half = stdtrit(5, 0.975) * apart.se
     limits = (apart.difference - half, apart.difference + half)
     assert limits == pytest.approx((3.509, 44.108), abs=1e-3)
+
+
+# --- as good as: non-inferiority, from the verdict itself
+
+
+def verdict_on(rows, trusted, margin):
+    from data.verdict import Measured, verdict_of
+
+    return verdict_of([Measured(block=b, medium=m, value=v) for b, m, v in rows], trusted, margin)
+
+
+# Schuirmann (1987), a paired example: ttost_paired of statsmodels, recomputed; each pair is a block
+def test_paired_trays_as_good_within_the_margin():
+    from data.outcome import Outcome
+
+    trusted, new = (71, 68, 75, 70, 73, 69), (70, 66, 74, 71, 70, 68)
+    rows = [(str(i), name, float(v)) for name, vs in (("t", trusted), ("n", new)) for i, v in enumerate(vs)]
+    line = verdict_on(rows, "t", 5.0).medium("n")
+
+    assert (line.difference, line.se, line.df) == pytest.approx((-1.166667, 0.542627, 5), abs=1e-6)
+    assert line.low == pytest.approx(-2.260087, abs=1e-6)
+    assert (line.difference + 5) / line.se == pytest.approx(7.064394, abs=1e-6)
+    assert line.outcome is Outcome.AS_GOOD_LOWER  # the upper limit, -0.0732, lies below zero
+
+
+# `immer`, one new variety against M, margin 10, one-sided 95 %: limits recomputed in R
+@pytest.mark.parametrize(("variety", "low", "shown"), [("P", -2.3328, True), ("S", -13.7411, False)])
+def test_one_variety_as_good_as_the_trusted_one(variety, low, shown):
+    from scipy.special import stdtrit
+
+    from data.outcome import outcome_of
+
+    fit = fitted(in_blocks())
+    difference, se = about(fit, variety, "M")
+
+    half = stdtrit(20, 0.95) * se
+    assert difference - half == pytest.approx(low, abs=1e-4)
+    assert outcome_of(difference - half, difference + half, 10.0).is_shown is shown
+
+
+# the same with four varieties at once: P shown, S not (limits above)
+def test_four_varieties_at_once():
+    outcomes = {line.medium: str(line.outcome) for line in verdict_on(in_blocks(), "M", 10.0).compared}
+
+    assert outcomes == {"S": "not_shown", "V": "as_good", "T": "better", "P": "as_good"}

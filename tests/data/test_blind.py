@@ -1,0 +1,66 @@
+"""A blind round: drawn, repeatable, some photos twice; and what it says of the eye."""
+
+from collections import Counter
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from data.blind import LEAST_APART, agreement_of, draw_round
+from data.numbers import PhotoId, TrayId
+
+
+def photos(count: int) -> list[tuple[TrayId, PhotoId]]:
+    return [(TrayId(n), PhotoId(100 + n)) for n in range(1, count + 1)]
+
+
+@given(st.integers(1, 60), st.integers(0, 2**31))
+def test_every_photo_is_shown_and_some_are_shown_again_later(count: int, seed: int) -> None:
+    shown = draw_round(photos(count), seed)
+
+    times = Counter(one.photo_id for one in shown)
+    assert set(times) == {photo for _, photo in photos(count)}
+    assert [one.place for one in shown] == list(range(1, len(shown) + 1))
+    again = [one for one in shown if one.again]
+    assert len(again) == sum(count - 1 for count in times.values())
+    for one in again:
+        first = next(other for other in shown if other.photo_id == one.photo_id)
+        assert not first.again
+        assert one.place - first.place > LEAST_APART
+
+
+def test_a_fifth_comes_again() -> None:
+    assert sum(one.again for one in draw_round(photos(30), 1)) == 6
+
+
+def test_the_seed_alone_makes_the_order() -> None:
+    assert draw_round(photos(20), 5) == draw_round(photos(20)[::-1], 5)
+    assert draw_round(photos(20), 5) != draw_round(photos(20), 6)
+
+
+def test_an_eye_that_sees_what_the_photo_sees_agrees() -> None:
+    photo = {TrayId(n): 50.0 + 4 * n for n in range(10)}
+    eye = {tray: value + (1 if tray % 2 else -1) for tray, value in photo.items()}
+
+    found = agreement_of(eye, {TrayId(0): eye[TrayId(0)] + 2}, photo)
+
+    assert (found.trays, found.again) == (10, 1)
+    assert found.with_photo.two_random > 0.98
+    assert found.limits.mean == pytest.approx(0.0)
+    assert found.ranks.rho > 0.98
+    assert found.itself_sd == pytest.approx(2**0.5)
+
+
+def test_an_eye_that_gives_all_trays_one_number_agrees_with_nothing() -> None:
+    photo = {TrayId(n): 50.0 + 4 * n for n in range(10)}
+
+    found = agreement_of(dict.fromkeys(photo, 70.0), {}, photo)
+
+    assert found.ranks is None
+    assert abs(found.with_photo.two_random) < 0.1
+
+
+def test_of_few_trays_nothing_is_said() -> None:
+    found = agreement_of({TrayId(1): 50.0}, {}, {TrayId(1): 60.0})
+
+    assert (found.with_photo, found.limits, found.ranks, found.itself_sd) == (None,) * 4

@@ -1,0 +1,169 @@
+"""`verdict` on the command line: the promised keys, the exit codes, a sentence for every bad table."""
+
+import json
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from gui.command import main
+from tests.published.trialdata import in_blocks
+
+PROMISED = {"trusted", "margin", "lower_is_better", "df", "mse", "q", "so_far", "media", "missing"}
+OF_A_MEDIUM = {
+    "medium", "n", "mean", "difference", "se", "low", "high", "outcome", "rank_low", "rank_high",
+}  # fmt: skip
+
+
+def a_file(folder: Path, rows: list[tuple[object, ...]], heading: str = "block,medium,value") -> str:
+    file = folder / "trays.csv"
+    file.write_text("\n".join([heading, *(",".join(map(str, row)) for row in rows)]), encoding="utf-8")
+    return str(file)
+
+
+def asked(capsys: pytest.CaptureFixture[str], *words: str) -> tuple[int, Any, str]:
+    """Exit code, the JSON list, what stands on stderr."""
+    code = main(["verdict", *words, "--json"])
+    out, err = capsys.readouterr()
+    return code, json.loads(out), err
+
+
+@pytest.fixture
+def immer(tmp_path: Path) -> str:
+    return a_file(tmp_path, [tuple(row) for row in in_blocks()])
+
+
+# `immer` of R's MASS against M, margin 10, one-sided 95 %: P shown, S not shown (R multcomp; q recomputed)
+def test_a_table_gives_every_promised_key(immer: str, capsys: pytest.CaptureFixture[str]) -> None:
+    code, (verdict,), err = asked(capsys, "--table", immer, "--trusted", "M", "--margin", "10")
+
+    assert (code, err) == (0, "")
+    assert verdict.keys() >= PROMISED
+    assert all(medium.keys() >= OF_A_MEDIUM for medium in verdict["media"])
+    assert (verdict["df"], verdict["so_far"], verdict["lower_is_better"]) == (20, False, False)
+    assert verdict["mse"] == pytest.approx(110.825442)
+    assert verdict["q"] == pytest.approx(2.304428, abs=1e-5)
+    media = {medium["medium"]: medium for medium in verdict["media"]}
+    assert media["P"]["low"] == pytest.approx(-5.856, abs=1e-3)
+    assert {name: medium["outcome"] for name, medium in media.items()} == {
+        "M": None, "S": "not_shown", "V": "as_good", "T": "better", "P": "as_good",
+    }  # fmt: skip
+    assert (media["T"]["rank_low"], media["T"]["rank_high"]) == (1, 2)
+    assert all(media["M"][key] is None for key in ("difference", "se", "low", "high", "outcome"))
+
+
+def test_sentences_stand_below_the_table(immer: str, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["verdict", "--table", immer, "--trusted", "m", "--margin", "10"]) == 0
+
+    out = capsys.readouterr().out
+    assert "T is better than M: the difference is +23.8 (interval +9.8 to +37.8)." in out
+    assert " p " not in out
+
+
+def test_lower_is_better_turns_the_outcome_alone(immer: str, capsys: pytest.CaptureFixture[str]) -> None:
+    usual = asked(capsys, "--table", immer, "--trusted", "M", "--margin", "10")[1][0]
+    turned = asked(capsys, "--table", immer, "--trusted", "M", "--margin", "10", "--lower-is-better")[1][0]
+
+    numbers = [[m[key] for key in ("mean", "difference", "low", "high")] for m in usual["media"]]
+    assert numbers == [[m[key] for key in ("mean", "difference", "low", "high")] for m in turned["media"]]
+    assert [m["outcome"] for m in turned["media"]][3] == "not_shown"
+
+
+# --- bad tables
+
+
+def trial(*blocks: tuple[object, object]) -> list[tuple[object, ...]]:
+    return [
+        (number, medium, value)
+        for number, values in enumerate(blocks, 1)
+        for medium, value in zip(("peat", "mat"), values, strict=True)
+    ]
+
+
+FAIR = trial((80, 78), (90, 85), (85, 84))
+BAD: dict[str, tuple[list[tuple[object, ...]], int, str]] = {
+    "one tray a medium": (trial((80, 78)), 0, "numbers, no verdict"),
+    "all trays lost": (trial(("", ""), ("", "")), 1, "no tray has one"),
+    "trusted medium missing": ([row for row in FAIR if row[1] != "peat"], 1, "No tray of the trusted medium"),
+    "trusted trays all lost": (trial(("", 78), ("", 85)), 1, "No tray of the trusted medium"),
+    "only the trusted medium": ([row for row in FAIR if row[1] == "peat"], 1, "Only the trusted medium"),
+    "text in a value": ([*FAIR, (4, "mat", "good")], 1, '"good" is no number'),
+    "media in different blocks": ([(1, "peat", 80), (1, "peat", 82), (2, "mat", 70)], 1, "share no block"),
+    "numbers without spread": (trial((80, 78), (90, 88), (85, 83)), 0, "do not differ at all"),
+    "a medium renamed half way": (
+        [*FAIR[:4], (3, "peat", 85), (3, "hemp mat", 84), (4, "peat", 81), (4, "hemp mat", 80)],
+        0,
+        "is it one medium under two names?",
+    ),
+}
+
+
+@pytest.mark.parametrize("name", BAD)
+def test_a_bad_table_gets_a_sentence_and_no_wrong_number(
+    name: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    rows, expected, sentence = BAD[name]
+    words = ["--table", a_file(tmp_path, rows), "--trusted", "peat", "--margin", "5"]
+
+    code, listed, err = asked(capsys, *words)
+    main(["verdict", *words])
+
+    shown = capsys.readouterr()
+    assert code == expected
+    assert sentence in shown.out + shown.err
+    assert bool(err) == (code != 0)
+    for verdict in listed:
+        assert not {"NaN", "Infinity"} & set(json.dumps(verdict).split())
+        for key in ("df", "mse", "q"):
+            assert (verdict[key] is None) == (key in verdict["missing"])
+        for medium in verdict["media"]:
+            for key in ("mean", "difference", "se", "low", "high", "outcome", "rank_low", "rank_high"):
+                assert (medium[key] is None) == (key in medium["missing"])
+
+
+def test_a_margin_of_zero_is_allowed_and_named(immer: str, capsys: pytest.CaptureFixture[str]) -> None:
+    code, (verdict,), _ = asked(capsys, "--table", immer, "--trusted", "M", "--margin", "0")
+
+    assert code == 0
+    assert any("The margin is zero" in note for note in verdict["notes"])
+    assert "as_good" not in {medium["outcome"] for medium in verdict["media"]}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        (),
+        ("--trusted", "M"),
+        ("--margin", "5"),
+        ("--trusted", "M", "--margin", "-1"),
+        ("--trusted", "M", "--margin", "nan"),
+        ("--trusted", "M", "--margin", "much"),
+        ("--trusted", "M", "--margin", "5", "--book", "there"),
+    ],
+)
+def test_wrong_use_ends_with_2(
+    immer: str, words: tuple[str, ...], capsys: pytest.CaptureFixture[str]
+) -> None:
+    try:
+        code = main(["verdict", "--table", immer, *words])
+    except SystemExit as ended:
+        code = int(ended.code or 0)
+
+    assert code == 2
+    assert capsys.readouterr().err
+
+
+def test_a_file_that_is_no_table_is_refused(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    code, listed, err = asked(
+        capsys, "--table", str(tmp_path / "none.csv"), "--trusted", "peat", "--margin", "5"
+    )
+
+    assert (code, listed) == (1, [])
+    assert "cannot be read" in err
+
+
+def test_a_folder_that_is_no_book_is_refused(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    code, listed, err = asked(capsys, "--book", str(tmp_path))
+
+    assert (code, listed) == (1, [])
+    assert err.startswith("evenstand: ")
