@@ -15,8 +15,8 @@ from bisect import bisect_left
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from itertools import pairwise
 
+from data.samples import hours, spans
 from data.sentence import Sentence
 
 __all__ = [
@@ -38,7 +38,6 @@ __all__ = [
 WET_PCT = 90.0  # relative humidity from which leaves are likely wet (Sentelhas et al. 2008)
 WET_KELVIN = 2.0  # air less than that above its dew point: likely wet (common practice)
 WARM_C = 22.0  # from here wet hours count as warm ones; from memory, a starting value
-LONGEST_STEP = timedelta(hours=2)  # a longer silence of the logger is not known
 PSYCHROMETER = 0.000662  # per K, ventilated (FAO-56, equation 16)
 
 
@@ -156,19 +155,18 @@ def wet_hours(samples: Sequence[AirSample], begin: datetime, end: datetime, warm
     unstacking. A sensor that says a little over 100 % means 100; what cannot be air is passed over.
     """
     usable = sorted((one for one in samples if _can_be(one)), key=lambda one: one.at)
-    whole = max(0.0, _hours(end - begin))
+    whole = max(0.0, hours(end - begin))
     wet = hot = known = stretch = longest = 0.0
     last: datetime | None = None
-    for one, until in _spans(usable, begin, end):
-        start = max(one.at, begin)
-        hours = _hours(until - start)
-        known += hours
+    for number, start, until in spans([one.at for one in usable], begin, end):
+        one, span = usable[number], hours(until - start)
+        known += span
         if not likely_wet(one):
             stretch = 0.0
         else:
-            stretch = hours if last != start else stretch + hours
-            wet += hours
-            hot += hours * (one.temperature >= warm)
+            stretch = span if last != start else stretch + span
+            wet += span
+            hot += span * (one.temperature >= warm)
         longest = max(longest, stretch)
         last = until
     if known == 0:
@@ -199,27 +197,5 @@ def _nothing_known(whole: float) -> WetHours:
     )
 
 
-def _spans(
-    samples: Sequence[AirSample], begin: datetime, end: datetime
-) -> Iterable[tuple[AirSample, datetime]]:
-    """Each sample with the time until which it stands, cut to the asked time."""
-    usual = _usual_step(samples)
-    for number, one in enumerate(samples):
-        following = samples[number + 1].at if number + 1 < len(samples) else None
-        until = min(one.at + usual, end) if following is None else min(following, one.at + LONGEST_STEP, end)
-        if until > max(one.at, begin):
-            yield one, until
-
-
-def _usual_step(samples: Sequence[AirSample]) -> timedelta:
-    """How long the last sample stands: as long as the others do."""
-    steps = sorted(two.at - one.at for one, two in pairwise(samples))
-    return min(steps[len(steps) // 2], LONGEST_STEP) if steps else timedelta()
-
-
 def _can_be(sample: AirSample) -> bool:
     return -30 <= sample.temperature <= 70 and 0 < sample.humidity <= 105
-
-
-def _hours(span: timedelta) -> float:
-    return span.total_seconds() / 3600

@@ -1,9 +1,9 @@
-"""Growth: coverage over days -> growth curve, day at half coverage, greatest rate; degree days.
+"""Growth: coverage over days -> growth curve, day at half coverage, greatest rate.
 
 In    coverage in % of one tray, days since sowing, at any times, days may be missing
 Out   `Growth`: the better of a logistic and a Gompertz curve on the bounded scale 0 to 100 %, the day at 50 %
       with its interval; what cannot be told yet is None, with a sentence
-Not   counts (`germination.py`), the day of the cut (`cutday.py`), what needs a look (`watch.py`)
+Not   counts (`germination.py`), warmth (`degreedays.py`), the day of the cut (`cutday.py`)
 
 Logistic  y = A / (1 + exp(-(t - tm)/s)), greatest rate A/(4 s) at tm
 Gompertz  y = A exp(-exp(-c (t - ti))), greatest rate A c/e at ti; written A exp(-b exp(-c t)), b = exp(c ti)
@@ -21,7 +21,7 @@ from data.curve import Fit, fit_curve
 from data.estimate import Estimate
 from data.sentence import Sentence
 
-__all__ = ["Curve", "Growth", "GrowthCurve", "degree_days", "degree_days_logged", "fit_growth", "growth_of"]
+__all__ = ["Curve", "Growth", "GrowthCurve", "fit_growth", "growth_of"]
 
 FULL = 100.0  # %, more of the inner area there is not
 LEAST_DAYS = 5  # with fewer, three parameters say nothing
@@ -33,6 +33,8 @@ CALM = 5.0  # points of coverage: where no photo is further off, none is bad
 ROBUST = 3.0  # points of coverage: beyond it a residual weighs less while outliers are looked for
 MAD_TO_SD = 1.4826  # of the normal distribution
 MOST_OUTLIERS = 0.2  # share of the photos
+SAME_FIT = 2.0  # difference of Akaike's criterion that tells nothing (Burnham & Anderson 2002, from memory)
+TINY = 1e-9  # residual sum of squares of a perfect fit
 RAMP = 2.2  # a logistic takes 2 ln 3 = 2.2 s from a quarter to three quarters
 
 
@@ -169,7 +171,7 @@ def _untold(why: Sentence, left_out: tuple[int, ...] = ()) -> Growth:
 
 
 def _told(good: Sequence[GrowthCurve], left_out: tuple[int, ...]) -> Growth:
-    half = good[0].day_of(FULL / 2)
+    half = _day_of_all(good, FULL / 2)
     reasons = {}
     if half is None:
         reasons["day_50"] = Sentence(
@@ -177,6 +179,21 @@ def _told(good: Sequence[GrowthCurve], left_out: tuple[int, ...]) -> Growth:
         )
     other = good[1] if len(good) > 1 else None
     return Growth(curve=good[0], other=other, day_50=half, left_out=left_out, reasons=reasons)
+
+
+def _day_of_all(good: Sequence[GrowthCurve], level: float) -> Estimate | None:
+    """The day by the better curve; the interval spans both where the photos do not tell them apart."""
+    day = good[0].day_of(level)
+    if day is None or day.low is None or day.high is None:
+        return day
+    low, high = day.low, day.high
+    for one in good[1:]:
+        points = len(one.fit.residuals)
+        alike = points * math.log(max(one.fit.rss, TINY) / max(good[0].fit.rss, TINY)) <= SAME_FIT
+        other = one.day_of(level) if alike else None
+        if other is not None and other.low is not None and other.high is not None:
+            low, high = min(low, other.low), max(high, other.high)
+    return Estimate(value=day.value, low=low, high=high)
 
 
 def _bad_photos(days: Sequence[float], values: Sequence[float]) -> set[int]:
@@ -264,30 +281,3 @@ def _day(curve: Curve, level: float, upper: float, middle: float, pace: float) -
     if curve is Curve.LOGISTIC:
         return middle - pace * math.log(upper / level - 1)
     return middle - math.log(math.log(upper / level)) / pace
-
-
-# --- degree days
-
-
-def degree_days(highest: float, lowest: float, base: float, *, raise_to_base: bool = False) -> float:
-    """Growing degree days of one day from its extreme temperatures in C.
-
-    Without `raise_to_base` by method 1, max(0, mean - base); with it by method 2, which first raises both
-    to the base (McMaster & Wilhelm 1997, Agric. For. Meteorol. 87, 291-300; original not opened).
-
-    Raises
-    ------
-    ValueError
-        If the highest lies below the lowest.
-    """
-    if highest < lowest:
-        raise ValueError(f"the highest temperature, {highest}, lies below the lowest, {lowest}")
-    if raise_to_base:
-        highest, lowest = max(highest, base), max(lowest, base)
-    return max(0.0, (highest + lowest) / 2 - base)
-
-
-def degree_days_logged(temperatures: Iterable[float], base: float) -> float | None:
-    """Growing degree days of one day from evenly spaced temperatures in C; None without any."""
-    above = [max(0.0, one - base) for one in temperatures]
-    return sum(above) / len(above) if above else None

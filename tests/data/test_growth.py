@@ -11,7 +11,7 @@ import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
-from data.growth import Curve, degree_days_logged, fit_growth, growth_of
+from data.growth import Curve, fit_growth, growth_of
 
 
 def a_tray(days=range(1, 11), upper=92.0, middle=4.5, pace=0.8, noise=0.0, seed=1, **bad):
@@ -179,11 +179,6 @@ def test_a_curve_takes_less_than_20_ms():
         took.append(time.perf_counter() - begun)
 
     assert min(took) < 0.02
-
-
-def test_degree_days_of_a_logged_day():
-    assert degree_days_logged([4, 6, 10, 8], base=5) == pytest.approx((0 + 1 + 5 + 3) / 4)
-    assert degree_days_logged([], base=5) is None
 
 
 def test_importing_growth_loads_neither_numpy_nor_scipy():

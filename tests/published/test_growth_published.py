@@ -7,8 +7,9 @@ import math
 
 import pytest
 
+from data.degreedays import degree_days, degree_days_raised
 from data.germination import germination_of, wilson
-from data.growth import Curve, degree_days, fit_growth
+from data.growth import Curve, fit_growth
 from data.progress import area_under_curve, area_under_stairs, relative_curve, relative_stairs
 
 # NIST StRD nonlinear regression, data set Rat42 (Ratkowsky 1983): pasture yield over days
@@ -109,7 +110,7 @@ def test_the_chick_has_a_level_that_is_badly_told():
 )
 def test_degree_days_by_both_methods(highest, lowest, one, two):
     assert degree_days(highest, lowest, 5) == one
-    assert degree_days(highest, lowest, 5, raise_to_base=True) == two
+    assert degree_days_raised(highest, lowest, 5) == two
 
 
 # input of the worked example of the R package agricolae; values recomputed by the formulas of Shaner & Finney
