@@ -313,6 +313,7 @@ WRITE_APPLICATION = "PRAGMA application_id = {number:d}"
 WRITE_AHEAD = "PRAGMA journal_mode = WAL"
 LATE_FOREIGN_KEYS = "PRAGMA defer_foreign_keys = ON"
 QUICK_CHECK = "PRAGMA quick_check"
+BEGIN_READING = "BEGIN DEFERRED"
 BEGIN = "BEGIN IMMEDIATE"  # a plain BEGIN that reads and then writes fails as soon as somebody else writes
 
 # --- a book in one file (packing.py)

@@ -201,6 +201,20 @@ class Store:
                     connection.rollback()
                 raise
 
+    @contextmanager
+    def whole_tables(self) -> Iterator["Database"]:
+        """One state of the book, for whoever goes through whole tables; nothing may be written inside."""
+        with self._using() as session:
+            connection = session.connection
+            if connection.in_transaction:
+                yield session.face
+                return
+            connection.execute(queries.BEGIN_READING)
+            try:
+                yield session.face
+            finally:
+                connection.rollback()
+
     def written_elsewhere(self) -> bool:
         """Whether another thread, window or program has written since this thread asked last."""
         row = self._row(queries.READ_VERSION)
