@@ -232,6 +232,44 @@ def _tags(asked: argparse.Namespace) -> int:
     return print_tags(asked.book, asked.target, asked.paper, asked.trial)
 
 
+def _pack_options(word: argparse.ArgumentParser) -> None:
+    word.add_argument("target", type=Path, metavar="FILE", help="the file to write")
+    _book_option(word)
+
+
+def _pack(asked: argparse.Namespace) -> int:
+    from gui.travelcommands import pack_book
+
+    return pack_book(asked.book, asked.target)
+
+
+def _unpack_options(word: argparse.ArgumentParser) -> None:
+    word.add_argument("source", type=Path, metavar="FILE", help="a packed book")
+    word.add_argument("folder", type=Path, metavar="FOLDER", help="where the book shall stand")
+
+
+def _unpack(asked: argparse.Namespace) -> int:
+    from gui.travelcommands import unpack_into
+
+    return unpack_into(asked.source, asked.folder)
+
+
+def _merge_options(word: argparse.ArgumentParser) -> None:
+    word.add_argument("other", type=Path, metavar="OTHER", help="the other book: its folder, or packed")
+    _book_option(word)
+    word.add_argument("--same", action="store_true", help="names that both books have mean the same")
+    word.add_argument(
+        "--apart", action="append", default=[], metavar="NAME", help="but this one does not; may be repeated"
+    )
+    word.add_argument("--label", default="", metavar="TEXT", help="marks the other's names that stay apart")
+
+
+def _merge(asked: argparse.Namespace) -> int:
+    from gui.travelcommands import merge_into
+
+    return merge_into(asked.book, asked.other, asked.apart, same=asked.same, label=asked.label)
+
+
 def _book_option(word: argparse.ArgumentParser) -> None:
     word.add_argument("--book", required=True, type=Path, metavar="FOLDER", help="the folder of the book")
 
@@ -264,5 +302,8 @@ COMMANDS: tuple[Command, ...] = (
     Command(name="look", about="Say what needs a look today.", options=_look_options, run=_look),
     Command(name="verdict", about="Say which medium is as good.", options=_verdict_options, run=_verdict),
     Command(name="tags", about="Print tags and station cards.", options=_tags_options, run=_tags),
+    Command(name="pack", about="Pack a book into one file.", options=_pack_options, run=_pack),
+    Command(name="unpack", about="Unpack a book elsewhere.", options=_unpack_options, run=_unpack),
+    Command(name="merge", about="Add another grower's book.", options=_merge_options, run=_merge),
     Command(name="demo", about="Open the demonstration.", options=_no_options, run=_demo),
 )

@@ -1,0 +1,91 @@
+"""Travel commands: a book packed into one file, unpacked elsewhere, and two books brought together.
+
+In    the folder of a book; a pack, or the folder of another book
+Out   one sentence on stdout; what could not be done on stderr; the exit code
+Not   the work itself (`data/packing.py`, `data/merging.py`)
+"""
+
+from collections.abc import Collection, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+from data.book import Book
+from data.cancel import CancelToken
+from data.errors import BookError
+from gui.bookcommands import DONE, REFUSED, say
+
+__all__ = ["merge_into", "pack_book", "unpack_into"]
+
+
+def pack_book(folder: Path, target: Path) -> int:
+    """Write the book into one file."""
+    from data.packing import pack
+
+    try:
+        with Book.open(folder) as book:
+            written = pack(book, target, CancelToken())
+    except BookError as error:
+        say(str(error))
+        return REFUSED
+    print(f"{written}: the book and its photos, {written.stat().st_size / 1e6:.0f} MB")
+    return DONE
+
+
+def unpack_into(source: Path, folder: Path) -> int:
+    """Make the book of a pack stand in a folder."""
+    from data.packing import unpack
+
+    try:
+        unpack(source, folder, CancelToken())
+    except BookError as error:
+        say(str(error))
+        return REFUSED
+    print(f"{folder}: unpacked; open it with Ctrl+O in the window")
+    return DONE
+
+
+def merge_into(folder: Path, other: Path, apart: Collection[str], *, same: bool, label: str) -> int:
+    """Add another grower's book, a folder or a pack; names that both have are asked about first."""
+    try:
+        with Book.open(folder) as book, _opened(other) as theirs:
+            return _merge(book, theirs, set(apart), same=same, label=label or other.stem)
+    except BookError as error:
+        say(str(error))
+        return REFUSED
+
+
+@contextmanager
+def _opened(other: Path) -> Iterator[Book]:
+    from data.packing import unpack
+
+    if other.is_dir():
+        with Book.open(other) as book:
+            yield book
+        return
+    with TemporaryDirectory() as place, Book.open(unpack(other, Path(place) / "book", CancelToken())) as book:
+        yield book
+
+
+def _merge(book: Book, theirs: Book, apart: set[str], *, same: bool, label: str) -> int:
+    from data.merging import Answer, merge, same_names
+
+    asked = same_names(book, theirs)
+    unknown = apart - {one.name for one in asked}
+    for name in sorted(unknown):
+        say(f"{name} stands in one of the books only, so there is nothing to keep apart")
+    open_names = [one for one in asked if one.name not in apart]
+    if unknown or (open_names and not same):
+        for one in open_names:
+            say(f"both books have the {one.kind.replace('_', ' ')} {one.name}")
+        say("say --same if these mean the same in both, and --apart NAME for each that does not")
+        return REFUSED
+    answers = {one: Answer.APART if one.name in apart else Answer.SAME for one in asked}
+    merged = merge(book, theirs, answers, label, CancelToken())
+    trays, photos = merged.added.get("tray", 0), merged.added.get("photo", 0)
+    print(f"added: {trays} trays, {photos} photos; the book as it was lies in {merged.copy}")
+    for code in merged.without_tag:
+        say(f"{code} came without its tag, which a growing tray here carries: give it another one")
+    for name in merged.without_original:
+        say(f"{name}: the photo itself is missing in the other book; its numbers came over")
+    return DONE

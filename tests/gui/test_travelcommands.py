@@ -1,0 +1,74 @@
+"""Packing, unpacking and merging from the command line."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from data.book import Book
+from gui.command import main
+from tests.gui.rackbook import a_rack_book, photograph
+
+
+@pytest.fixture
+def book(tmp_path: Path) -> Iterator[Book]:
+    with a_rack_book(tmp_path / "book") as made:
+        photograph(made, "A1", tmp_path / "phone")
+        yield made
+
+
+def test_a_book_goes_into_one_file_and_comes_out_elsewhere(
+    book: Book, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    packed, there = tmp_path / "mine.evenstand", tmp_path / "there"
+
+    assert main(["pack", str(packed), "--book", str(book.folder)]) == 0
+    assert main(["unpack", str(packed), str(there)]) == 0
+
+    with Book.open(there) as same:
+        assert [row.name for row in same.photos()] == [row.name for row in book.photos()]
+    assert str(packed) in capsys.readouterr().out
+
+
+def test_what_is_no_pack_is_told(book: Book, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    (tmp_path / "letter.txt").write_text("Dear grower")
+
+    assert main(["unpack", str(tmp_path / "letter.txt"), str(tmp_path / "there")]) == 1
+    assert "no packed book" in capsys.readouterr().err
+    assert not (tmp_path / "there").exists()
+
+
+def test_merging_asks_about_names_before_it_adds_anything(
+    book: Book, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    a_rack_book(tmp_path / "other", per_shelf=(0, 0, 2)).close()
+    words = ["merge", str(tmp_path / "other"), "--book", str(book.folder)]
+
+    assert main(words) == 1
+    asked = capsys.readouterr().err
+    assert main([*words, "--same", "--apart", "coir"]) == 0
+
+    assert "both books have the crop broccoli" in asked
+    assert "added: 2 trays" in capsys.readouterr().out
+    assert {tray.medium for tray in book.trays()} == {"coir", "coir (other)"}
+
+
+def test_a_packed_book_can_be_merged(book: Book, tmp_path: Path) -> None:
+    a_rack_book(tmp_path / "other", per_shelf=(0, 0, 2)).close()
+    packed = tmp_path / "theirs.evenstand"
+    main(["pack", str(packed), "--book", str(tmp_path / "other")])
+
+    assert main(["merge", str(packed), "--book", str(book.folder), "--same"]) == 0
+    assert len(book.trays()) == 5
+
+
+def test_a_name_that_only_one_book_has_is_no_name_to_keep_apart(
+    book: Book, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    a_rack_book(tmp_path / "other").close()
+
+    ended = main(["merge", str(tmp_path / "other"), "--book", str(book.folder), "--same", "--apart", "hemp"])
+
+    assert ended == 1
+    assert "hemp" in capsys.readouterr().err
+    assert len(book.trays()) == 3
