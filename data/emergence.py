@@ -22,6 +22,8 @@ __all__ = ["look_at_lag", "look_at_patchiness"]
 
 SPREADS = 2.0  # on each of two days
 LEAST_LAG = 9.0  # points of coverage, in the middle of two days
+ONE_OF_THREE = (0.5, 1.25)
+THREE_DAYS = 2.7
 FAR_LAG = 20.0  # points of coverage
 LAG_DAYS = 0.2  # of the mates' daily gain
 ONE_DAY = (0.75, 1.25)  # shares of that which one day of the two has to show, and may count for
@@ -36,9 +38,8 @@ BARE_BEYOND = 12.0  # points beyond the mates
 
 def look_at_lag(view: View) -> Look | None:
     """Behind the mates, else behind what the crop has done before, on the two newest days."""
-    least, most = ONE_DAY
-    run = view.run(lambda day: _lag(view, day)[1] >= least, sure=True)
-    if not run or sum(min(most, _lag(view, day)[1]) for day in run[-2:]) < 2.0:
+    run = _behind(view)
+    if not run:
         return _later_than_before(view)
     now = view.now
     lags = [_lag(view, day)[0] for day in run[-2:]]
@@ -76,6 +77,19 @@ def look_at_lag(view: View) -> Look | None:
     )
     urgency = Urgency.TODAY if lags[1] >= FAR_LAG else Urgency.SOON
     return view.look(LookKind.LATE if late else LookKind.LAGGING, urgency, run, sentence, first, lags[1])
+
+
+def _behind(view: View) -> tuple[date, ...]:
+    """The days on which it was behind: two that make up what is too much twice, or three that nearly do."""
+    least, most = ONE_DAY
+    run = view.run(lambda day: _lag(view, day)[1] >= least, sure=True)
+    if run and sum(min(most, _lag(view, day)[1]) for day in run[-2:]) >= 2.0:
+        return run
+    least, most = ONE_OF_THREE
+    run = view.run(lambda day: _lag(view, day)[1] >= least, sure=True)
+    if len(run) >= 3 and sum(min(most, _lag(view, day)[1]) for day in run[-3:]) >= THREE_DAYS:
+        return run
+    return ()
 
 
 def _lag(view: View, day: date) -> tuple[float, float]:

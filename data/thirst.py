@@ -25,6 +25,7 @@ Weights = Sequence[tuple[datetime, float]]
 WETTED_G = 20.0  # a tray that gains so much was watered, whether anybody noted it or not
 FRESH = timedelta(hours=36)  # older weights say nothing of today
 APART_H = 4.0  # between two weights that tell a pace
+RECENT = timedelta(hours=60)  # weights that tell it: warmth and canopy change, and a watering may go unnoted
 EVENING = time(22)
 MORNING = time(8)
 
@@ -67,8 +68,8 @@ def look_at_thirst(tray: Tray, weights: Weights, watered: Sequence[datetime], no
 
 
 def _pace(known: Weights, watered: Sequence[datetime]) -> float | None:
-    """Grams lost an hour since the last watering: the median over pairs, so that one slip does not count."""
-    begin = max((one for one in watered), default=datetime.min)
+    """Grams lost an hour since the last watering: the median over pairs, so that no slip counts."""
+    begin = max((known[-1][0] - RECENT, *watered))
     for (_, before), (at, after) in pairwise(known):
         if after >= before + WETTED_G:
             begin = max(begin, at)

@@ -24,7 +24,7 @@ from tests.made.noting import Told, play_drying, play_stack
 pytestmark = [pytest.mark.sweep, pytest.mark.timeout(1200)]
 
 RACKS = 60
-JUDGED = range(30_000, 30_000 + RACKS)
+JUDGED = range(40_000, 40_000 + RACKS)
 MATES = (5, 2, 0)
 ROUGH = (1.0, 2.0)
 DEMO = os.environ.get("EVENSTAND_DEMO")
