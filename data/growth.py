@@ -64,6 +64,12 @@ class GrowthCurve:
         step = (end - begin) / (points - 1)
         return tuple((begin + k * step, self.at(begin + k * step)) for k in range(points))
 
+    def coverage_on(self, day: float) -> Estimate:
+        """Coverage in % on a day with the interval of the curve (not of a single photo), within 0 to 100."""
+        error = self.fit.error_of(lambda *free: float(_value(self.curve, day, *self._all(free))))
+        told = Estimate.of(self.at(day), error, self.fit.df)
+        return told.turned(lambda coverage: min(FULL, max(0.0, coverage)))
+
     def day_of(self, level: float) -> Estimate | None:
         """The day at which coverage reaches `level` %, with its interval; None if it never does."""
         if not 0 < level < self.parameters[0]:

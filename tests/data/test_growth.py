@@ -124,6 +124,16 @@ def test_a_chart_gets_points_of_the_curve():
     assert all(one <= two for (_, one), (_, two) in pairwise(line))
 
 
+def test_the_curve_has_an_interval_that_widens_where_no_photo_is():
+    curve = growth_of(a_tray([2, 3, 4, 4.4, 5, 9], noise=1)).curve
+
+    inside, between = curve.coverage_on(4.4), curve.coverage_on(7)
+
+    assert inside.low < curve.at(4.4) < inside.high
+    assert between.high - between.low > inside.high - inside.low
+    assert curve.coverage_on(30).high <= 100
+
+
 def test_intervals_hold_as_often_as_they_say():
     truth = 4.5 - 0.8 * math.log(92 / 50 - 1)
     days = [growth_of(a_tray(noise=1.5, seed=seed)).day_50 for seed in range(100)]
