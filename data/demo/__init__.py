@@ -1,7 +1,7 @@
 """Demo: an invented trial of 18 trays as a book, and its photographs.
 
 In    a folder that holds no book yet
-Out   the book with its plan and trays; the photographs, to be taken in like a grower's own
+Out   the book with its plan, trays and notes; the photographs, to be taken in like a grower's own
 Not   any score: all numbers that the demonstration shows are measured on the machine that shows them
 
 Three shelves A, B, C (blocks) of six trays, broccoli and red radish on peat mix, coir and plant-fibre mat,
@@ -14,6 +14,7 @@ from datetime import datetime, timedelta
 from pathlib import Path
 
 from data.book import Book
+from data.demo.notes import note_demo
 from data.draft import guessed_spread
 from data.drawing import Draw, Place
 from data.records import NewTray
@@ -36,6 +37,7 @@ def make_demo(folder: Path) -> Book:
     plan_id = book.keep_plan(plan(), at=PLANNED)
     book.keep_draw(plan_id, drawn(sown), why="Drawn with shuffled cards, a pile for each shelf.", at=PLANNED)
     book.add_trays(sown)
+    note_demo(book)
     book.forget_changes()  # taking all trays away again is no undo that a beginner expects
     book.set_setting("today", DAY_SHOWN)
     book.set_setting("demonstration", "yes")
