@@ -3,7 +3,7 @@
 In    plans, numbers of trays, verdicts and what was read otherwise
 Out   `Sentence`s: what was fixed beforehand, which trays have no number, what moves the score, how sure it
       is, mold, whether measures agree
-Not   the sentence of a medium (`verdictwords.py`), cautions of the arithmetic (`verdictnotes.py`)"""
+Not   the sentence of a medium (`verdictwords.py`), how sure it is (`surewords.py`)"""
 
 from collections.abc import Iterator, Mapping, Sequence
 from datetime import datetime
@@ -15,24 +15,22 @@ from data.movers import Mover
 from data.numbers import TrayId
 from data.outcome import Outcome
 from data.records import Tray
-from data.sensitivity import Otherwise, What
 from data.sentence import Sentence
 from data.traynumbers import LostToMold, TrayNumber
 from data.trial import KeptPlan, Measure, MeasureKind
 from data.verdict import Verdict
-from data.verdictwords import Scale, outcome_words
+from data.verdictwords import outcome_words
 
 if TYPE_CHECKING:
     from data.verdicts import CropVerdict
 
 __all__ = [
-    "beforehand", "camera_words", "kind_words", "lost_words", "measures_together", "missing_trays",
-    "mover_words", "otherwise_words", "part_words", "untreated",
+    "beforehand", "kind_words", "lost_words", "measures_together", "missing_trays", "mover_words",
+    "part_words", "untreated",
 ]  # fmt: skip
 
 MOST_TRAYS = 8  # that are named one by one
 LEAST_TRAYS = 5  # for a rank correlation of two measures
-CAMERA_MATTERS = 0.2  # of the standard error, from which its share is worth a word
 
 
 # --- what was fixed
@@ -148,7 +146,7 @@ def lost_words(lost: Sequence[LostToMold]) -> tuple[Sentence, ...]:
     return (Sentence("Lost to mold, of the trays sown: {counts}.", counts=counts),)
 
 
-# --- why, and how sure
+# --- why
 
 
 def mover_words(movers: Sequence[Mover]) -> tuple[Sentence, ...]:
@@ -181,102 +179,6 @@ def part_words(part: PartName) -> Sentence:
             return Sentence("colour (canopy that is not pale)")
         case PartName.MOLD:
             return Sentence("mold")
-
-
-def otherwise_words(otherwise: Sequence[Otherwise], scale: Scale) -> tuple[Sentence, ...]:
-    """One line for each question and medium."""
-    return tuple(_otherwise(one, scale) for one in otherwise)
-
-
-def _otherwise(one: Otherwise, scale: Scale) -> Sentence:
-    values = {
-        "medium": one.medium,
-        "least": scale.number(one.least, sign=True),
-        "most": scale.number(one.most, sign=True),
-        "answer": outcome_words(one.changes[0][1]) if one.changes else outcome_words(one.usual),
-        "under": one.changes[0][0] if one.changes else "",
-    }
-    if one.what is What.ANY_BLOCK:
-        if one.changes:
-            return Sentence(
-                "{medium}: with any one block left out the difference lies between {least} and {most}; "
-                "without "
-                "{under} the answer would be: {answer}.",
-                **values,
-            )
-        return Sentence(
-            "{medium}: with any one block left out the difference lies between {least} and {most}, and the "
-            "answer stays.",
-            **values,
-        )
-    if one.what is What.OWN_TRAYS:
-        if one.changes:
-            return Sentence(
-                "{medium}: with the spread of its own and the trusted trays alone the answer would be: "
-                "{answer}.",
-                **values,
-            )
-        return Sentence(
-            "{medium}: with the spread of its own and the trusted trays alone the answer stays.", **values
-        )
-    if one.what is What.NO_SUSPECTS:
-        if one.changes:
-            return Sentence(
-                "{medium}: without trays with an open suspect the difference is {least}, and the answer "
-                "would "
-                "be: {answer}.",
-                **values,
-            )
-        return Sentence(
-            "{medium}: without trays with an open suspect the difference is {least}, and the answer stays.",
-            **values,
-        )
-    if one.what is What.NO_LOST:
-        if one.changes:
-            return Sentence(
-                "{medium}: without trays lost to mold the difference is {least}, and the answer would be: "
-                "{answer}.",
-                **values,
-            )
-        return Sentence(
-            "{medium}: without trays lost to mold the difference is {least}, and the answer stays.", **values
-        )
-    if one.changes:
-        return Sentence(
-            "{medium}: by the scores of the other version of the method the difference is {least}, and "
-            "the answer "
-            "would be: {answer}.",
-            **values,
-        )
-    return Sentence(
-        "{medium}: by the scores of the other version of the method the difference is {least}, and the "
-        "answer "
-        "stays.",
-        **values,
-    )
-
-
-def camera_words(verdict: Verdict, scale: Scale) -> tuple[Sentence, ...]:
-    """What the camera's own error does to the comparison; empty where it does not matter."""
-    errors = [line.se for line in verdict.media if line.se]
-    if not verdict.camera_sd or not errors:
-        return ()
-    sd = scale.amount(verdict.camera_sd)
-    if verdict.camera_sd**2 < CAMERA_MATTERS**2 * min(errors) ** 2:
-        return (
-            Sentence(
-                "The camera sees media differently by about {sd} (standard deviation); beside the trays' own "
-                "spread that is little.",
-                sd=sd,
-            ),
-        )
-    return (
-        Sentence(
-            "The camera sees media differently by about {sd} (standard deviation), which no number of trays "
-            "averages out; the intervals are widened by it.",
-            sd=sd,
-        ),
-    )
 
 
 # --- measures side by side

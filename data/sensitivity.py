@@ -2,21 +2,21 @@
 
 In    the trays of a verdict, and a verdict made of them
 Out   for each question one `Otherwise`: the range of each difference, and whose outcome changes
-Not   the verdict itself (`verdict.py`), words (`verdictwords.py`)
+Not   the verdict itself (`verdict.py`), which questions are asked (`rechecks.py`), words (`surewords.py`)
 
 Asked: any one block left out; the error from each medium's own trays in place of one spread; without the
 trays on which an open suspect lies, or that were lost to mold; another version of the method where the book
 has its scores. While a trial runs nothing is shown either way.
 """
 
-from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Container, Iterable, Sequence
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from data.outcome import ErrorFrom, Outcome
 from data.verdict import Measured, MediumResult, Verdict, verdict_of
 
-__all__ = ["Otherwise", "What", "otherwise", "reader_of", "without_each_block", "without_suspects"]
+__all__ = ["Otherwise", "What", "otherwise", "reader_of", "shifted", "without_each_block", "without_suspects"]
 
 
 class What(StrEnum):
@@ -26,6 +26,7 @@ class What(StrEnum):
     OWN_TRAYS = "error from each medium's own trays"
     NO_SUSPECTS = "without trays with an open suspect"
     NO_LOST = "without trays lost to mold"
+    HEIGHTS = "as media at different heights may look"
     OTHER_METHOD = "scores of the other version of the method"
 
 
@@ -105,6 +106,19 @@ def without_each_block(table: Sequence[Measured]) -> list[tuple[str, list[Measur
     if len(blocks) < 3:
         return []
     return [(block, [row for row in table if row.block != block]) for block in blocks]
+
+
+def shifted(table: Sequence[Measured], media: Container[str], by: float) -> list[tuple[str, list[Measured]]]:
+    """The table twice, with the numbers of some media lower and higher."""
+    if by == 0:
+        return []
+    return [
+        (
+            f"{sign * by:+.1f}",
+            [replace(row, value=row.value + sign * by) if row.medium in media else row for row in table],
+        )
+        for sign in (-1, 1)
+    ]
 
 
 def without_suspects(table: Sequence[Measured]) -> list[tuple[str, list[Measured]]]:

@@ -20,16 +20,9 @@ from data.comparable import comparable
 from data.desirability import USUAL, ScoreRule, rule_of
 from data.movers import Mover, ScoredTray, movers
 from data.numbers import TrayId
-from data.outcome import ErrorFrom
+from data.rechecks import rechecks
 from data.records import Tray
-from data.sensitivity import (
-    Otherwise,
-    What,
-    otherwise,
-    reader_of,
-    without_each_block,
-    without_suspects,
-)
+from data.sensitivity import Otherwise
 from data.sentence import Sentence
 from data.traynumbers import (
     LostToMold,
@@ -210,7 +203,16 @@ class _TrialReading:
             movers=self._movers(numbers) if kind is MeasureKind.SCORE else (),
             notes=tuple(notes),
         )
-        return replace(found, otherwise=tuple(self._otherwise(found, table, treated, on_day, others)))
+        asked_otherwise = rechecks(
+            verdict,
+            table,
+            by_shelf=self._by_shelf(),
+            moldy={tray.code for tray in treated if tray.id in mold_areas(self.words)},
+            shift=self._shift(numbers, kind),
+            other_height=self._other_height(treated),
+            other_method=self._by_other_method(treated, on_day, others),
+        )
+        return replace(found, otherwise=asked_otherwise)
 
     def _photos_of(self, trays: Sequence[Tray], day: int | None) -> tuple[PhotoNumbers, ...]:
         grown = {tray.id: tray for tray in trays}
@@ -277,6 +279,37 @@ class _TrialReading:
         scores = [number.score for number in numbers if number.score is not None]
         return score_sd_between_media(method, scores, self.rule)
 
+    def _shift(self, numbers: Sequence[TrayNumber], kind: MeasureKind) -> float:
+        """Points by which media at different heights may come out apart; 0 for yield and eye."""
+        from data.camerabias import score_shift_of_heights
+
+        if kind is not MeasureKind.SCORE:
+            return 0.0
+        return score_shift_of_heights([n.score for n in numbers if n.score is not None], self.rule)
+
+    def _other_height(self, trays: Sequence[Tray]) -> set[str]:
+        """Treatments whose canopy may stand at another height than that of the trusted one."""
+        kinds = {name: medium.kind for name in self.book.media() if (medium := self.book.medium(name))}
+        lies = {self.treatments[tray.id]: (tray.medium, tray.seating) for tray in trays}
+        trusted = lies.get(self.trusted or "")
+        if trusted is None:
+            return set()
+
+        def is_alike(medium: str, seating: str) -> bool:
+            kind = kinds.get(medium, "")
+            alike = medium == trusted[0] or (kind != "" and kind == kinds.get(trusted[0]))
+            return alike and seating == trusted[1]
+
+        return {name for name, (medium, seating) in lies.items() if not is_alike(medium, seating)}
+
+    def _by_other_method(
+        self, trays: Sequence[Tray], on_day: Sequence[PhotoNumbers], others: Sequence[str]
+    ) -> list[tuple[str, list[Measured]]]:
+        return [
+            (method, self._table(canopy_numbers(trays, on_day, method, self.words, self.rule, {})))
+            for method in others[:1]
+        ]
+
     def _decides(self, kind: MeasureKind) -> bool:
         return kind is (MeasureKind.SCORE if self.plan is None else self.plan.primary.kind)
 
@@ -289,32 +322,6 @@ class _TrialReading:
             if number.score is not None
         ]
         return movers(trays, self.trusted or "")
-
-    def _otherwise(
-        self,
-        found: CropVerdict,
-        table: Sequence[Measured],
-        trays: Sequence[Tray],
-        on_day: Sequence[PhotoNumbers],
-        others: Sequence[str],
-    ) -> Iterator[Otherwise]:
-        verdict = found.verdict
-        if not any(line.outcome for line in verdict.compared) or verdict.so_far:
-            return
-        again = reader_of(verdict, by_shelf=self._by_shelf())
-        if verdict.error_from is ErrorFrom.ALL_MEDIA:
-            own = reader_of(verdict, own_trays=True)
-            yield from otherwise(What.OWN_TRAYS, [("", table)], verdict, own)
-        yield from otherwise(What.ANY_BLOCK, without_each_block(table), verdict, again)
-        yield from otherwise(What.NO_SUSPECTS, without_suspects(table), verdict, again)
-        areas = mold_areas(self.words)
-        codes = {tray.code for tray in trays if tray.id in areas}
-        kept = [row for row in table if row.tray not in codes]
-        if len(kept) < len(table):
-            yield from otherwise(What.NO_LOST, [("", kept)], verdict, again)
-        for method in others[:1]:
-            numbers = canopy_numbers(trays, on_day, method, self.words, self.rule, {})
-            yield from otherwise(What.OTHER_METHOD, [(method, self._table(numbers))], verdict, again)
 
 
 def _with_notes(found: CropVerdict, more: Sequence[Sentence]) -> CropVerdict:

@@ -12,8 +12,9 @@ from collections.abc import Iterable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from data.bookwords import camera_words, lost_words, mover_words, otherwise_words
+from data.bookwords import lost_words, mover_words
 from data.sentence import Sentence
+from data.surewords import camera_words, otherwise_words
 from data.verdict import MediumResult, Verdict
 from data.verdictnotes import cautions, how_worked_out
 from data.verdictwords import Scale, outcome_words, scale_for, sentence, why_words

@@ -1,0 +1,69 @@
+"""Rechecks: a book's verdict asked again in every way that could change it.
+
+In    a verdict, its trays, and what of them may be doubted
+Out   `Otherwise`s, all questions of one kind after the other; none while the trial runs
+Not   asking one table again (`sensitivity.py`), words (`surewords.py`)
+"""
+
+from collections.abc import Container, Iterable, Iterator, Sequence
+
+from data.outcome import ErrorFrom
+from data.sensitivity import (
+    Otherwise,
+    What,
+    otherwise,
+    reader_of,
+    shifted,
+    without_each_block,
+    without_suspects,
+)
+from data.verdict import Measured, Verdict
+
+__all__ = ["rechecks"]
+
+
+def rechecks(
+    verdict: Verdict,
+    table: Sequence[Measured],
+    *,
+    by_shelf: bool,
+    moldy: Container[str],
+    shift: float,
+    other_height: Container[str],
+    other_method: Iterable[tuple[str, Sequence[Measured]]],
+) -> tuple[Otherwise, ...]:
+    """Ask again.
+
+    Parameters
+    ----------
+    moldy : codes of trays that a person called moldy.
+    shift : by which media of `other_height` may come out too high or too low to the camera.
+    other_method : the same trays by another version of the method.
+    """
+    if verdict.so_far or not any(line.outcome for line in verdict.compared):
+        return ()
+    return tuple(_asked(verdict, table, by_shelf, moldy, shift, other_height, other_method))
+
+
+def _asked(
+    verdict: Verdict,
+    table: Sequence[Measured],
+    by_shelf: bool,
+    moldy: Container[str],
+    shift: float,
+    other_height: Container[str],
+    other_method: Iterable[tuple[str, Sequence[Measured]]],
+) -> Iterator[Otherwise]:
+    again = reader_of(verdict, by_shelf=by_shelf)
+    if verdict.error_from is ErrorFrom.ALL_MEDIA:
+        own = reader_of(verdict, own_trays=True)
+        yield from otherwise(What.OWN_TRAYS, [("", table)], verdict, own)
+    yield from otherwise(What.ANY_BLOCK, without_each_block(table), verdict, again)
+    yield from otherwise(What.NO_SUSPECTS, without_suspects(table), verdict, again)
+    kept = [row for row in table if row.tray not in moldy]
+    if len(kept) < len(table):
+        yield from otherwise(What.NO_LOST, [("", kept)], verdict, again)
+    for one in otherwise(What.HEIGHTS, shifted(table, other_height, shift), verdict, again):
+        if one.medium in other_height:
+            yield one
+    yield from otherwise(What.OTHER_METHOD, other_method, verdict, again)
