@@ -61,7 +61,7 @@ class LookBook(Changes):
             numbers=numbers,
             suspects=self.seen_suspects(),
             proposed=self.proposed(day),
-            earlier=self._earlier(trays, numbers),
+            earlier=self._earlier(trays, numbers, day),
             crops=crops,
             weights=self._weights(),
             watered=self._watered(),
@@ -102,21 +102,22 @@ class LookBook(Changes):
             for shelf in {tray.shelf for tray in trays if is_stacked(tray, now)}
         }
 
-    def _earlier(self, trays: Iterable[Tray], numbers: Iterable[DayNumbers]) -> tuple[EarlierDay, ...]:
-        """Days of the last trays of those crops that are just coming up."""
+    def _earlier(
+        self, trays: Iterable[Tray], numbers: Iterable[DayNumbers], today: date
+    ) -> tuple[EarlierDay, ...]:
+        """The first days of the last trays of those crops that are just coming up."""
         newest = {one.tray_id: one.coverage for one in numbers if one.sure and one.coverage is not None}
-        first: dict[str, date] = {}
-        for tray in trays:
-            if (newest.get(tray.id) or 0.0) < UP:
-                sown = tray.sown_at.date()
-                first[tray.crop] = min(first.get(tray.crop, sown), sown)
-        return tuple(
-            earlier_day_of(row, crop)
-            for crop, before in first.items()
-            for row in self._rows(
-                lookrows.EARLIER, crop=crop, before=before.isoformat(), days=f"+{EARLIER_DAYS} days"
-            )
-        )
+        young = [
+            tray for tray in trays if tray.day(today) <= EARLIER_DAYS and (newest.get(tray.id) or 0.0) < UP
+        ]
+        found: list[EarlierDay] = []
+        for crop in {tray.crop for tray in young}:
+            same = [tray for tray in young if tray.crop == crop]
+            before = min(tray.sown_at for tray in same).date().isoformat()
+            days = f"+{1 + max(tray.day(today) for tray in same)} days"
+            rows = self._rows(lookrows.EARLIER, crop=crop, before=before, days=days)
+            found += (earlier_day_of(row, crop) for row in rows)
+        return tuple(found)
 
     # --- answers
 

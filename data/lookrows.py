@@ -4,7 +4,7 @@ In    rows
 Out   `DayNumbers`, `EarlierDay`, `Answer`, `PastLook`; SQL as constants, values bound by name
 Not   running the queries (`lookbook.py`), what needs a look (`watch.py`)
 
-All of them begin at trays that grow, or at a dozen earlier ones of a crop: a morning depends on the rack, not
+All of them begin at trays that grow, or at some earlier ones of a crop: a morning depends on the rack, not
 on the years kept.
 """
 
@@ -26,7 +26,7 @@ __all__ = [
 ]  # fmt: skip
 
 Row = sqlite3.Row
-EARLIER_TRAYS = 12
+EARLIER_TRAYS = 8
 
 NUMBERS = f"""
     SELECT t.id AS tray, p.id AS photo, p.taken_at, p.needs_corners, p.refusal,

@@ -8,13 +8,13 @@ Light on purpose, no numpy: the look list of a morning asks this of every growin
 """
 
 import struct
-from collections.abc import Sequence
 from functools import lru_cache
 from statistics import median
 
 __all__ = ["COLUMNS", "PLACES", "ROWS", "bare_share", "cells_in", "lacks", "lost_patch"]
 
 ROWS, COLUMNS = 6, 12
+Shares = tuple[float, ...]  # of the 72 cells, %
 CELL = struct.Struct(f"<{ROWS * COLUMNS}H")
 
 PLACES: dict[str, tuple[int, ...]] = {
@@ -31,7 +31,7 @@ MIDDLE = tuple(row * COLUMNS + column for row in range(1, ROWS - 1) for column i
 
 
 @lru_cache(maxsize=4096)
-def cells_in(packed: bytes) -> tuple[float, ...]:
+def cells_in(packed: bytes) -> Shares:
     """The 72 shares in %, row by row from the far left."""
     return tuple(value / 100.0 for value in CELL.unpack(packed))
 
@@ -44,26 +44,29 @@ def lacks(packed: bytes) -> dict[str, float]:
     return {place: middle - sum(cells[n] for n in inside) / len(inside) for place, inside in PLACES.items()}
 
 
+@lru_cache(maxsize=4096)
 def bare_share(packed: bytes) -> float:
     """Share of cells, %, with less than a third of what the middle one of all cells has."""
     cells = cells_in(packed)
     limit = median(cells) / 3.0
-    return 100.0 * sum(value < limit for value in cells) / len(cells)
+    return 100.0 * len([value for value in cells if value < limit]) / len(cells)
 
 
-def lost_patch(before: bytes, now: Sequence[bytes], least: float) -> tuple[int, ...]:
-    """The largest connected patch of cells that lack at least `least` points on every one of `now`.
+def lost_patch(before: bytes, now: tuple[bytes, bytes], least: float) -> tuple[int, ...]:
+    """The largest connected patch of cells that lack at least `least` points on both days of `now`.
 
     A tray may have been turned round meanwhile: the way round that shows the smaller loss counts.
     """
-    old = cells_in(before)
-    best: tuple[int, ...] | None = None
-    for cells in (old, old[::-1]):
-        lost = {n for n, value in enumerate(cells) if all(value - cells_in(one)[n] >= least for one in now)}
-        patch = _largest(lost)
-        if best is None or len(patch) < len(best):
-            best = patch
-    return best or ()
+    old, one, other = cells_in(before), cells_in(now[0]), cells_in(now[1])
+    patch = _largest(_lost(old, one, other, least))
+    return min(patch, _largest(_lost(old[::-1], one, other, least)), key=len) if patch else ()
+
+
+def _lost(old: Shares, one: Shares, other: Shares, least: float) -> set[int]:
+    limits = [value - least for value in old]
+    return {
+        n for n, (limit, a, b) in enumerate(zip(limits, one, other, strict=True)) if a <= limit and b <= limit
+    }
 
 
 def _largest(cells: set[int]) -> tuple[int, ...]:

@@ -63,14 +63,30 @@ def by_day(photos: Iterable[DayNumbers]) -> dict[date, Standing]:
 
 
 def _standing(photos: Sequence[DayNumbers], method: str) -> Standing:
+    return _of_one(photos[0], method) if len(photos) == 1 else _of_many(photos, method)
+
+
+def _of_one(photo: DayNumbers, method: str) -> Standing:
+    return Standing(
+        photo_id=photo.photo_id,
+        method=method,
+        coverage=photo.coverage or 0.0,
+        uniformity=photo.uniformity,
+        edge_deficit=photo.edge_deficit,
+        gap_share=photo.gap_share,
+        lightness=photo.lightness if photo.corrected else None,
+        dark_green=photo.dark_green if photo.corrected else None,
+        cells=photo.cells,
+    )
+
+
+def _of_many(photos: Sequence[DayNumbers], method: str) -> Standing:
     def middle(values: Iterable[float | None]) -> float | None:
         known = [value for value in values if value is not None]
-        return known[0] if len(known) == 1 else median(known) if known else None
+        return median(known) if known else None
 
     coverage = middle(p.coverage for p in photos) or 0.0
-    typical = photos[-1]
-    if len(photos) > 1:
-        typical = min(photos, key=lambda p: abs((p.coverage or 0.0) - coverage))
+    typical = min(photos, key=lambda p: abs((p.coverage or 0.0) - coverage))
     return Standing(
         photo_id=photos[-1].photo_id,
         method=method,

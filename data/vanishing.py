@@ -60,14 +60,14 @@ def look_at_vanishing(view: View) -> Look | None:
 
 
 def _patch(view: View) -> Look | None:
-    newest = view.days[-2:]
-    before, earlier = ([day for day in view.days if day < newest[0]][-n] for n in (1, 2))
+    earlier, before, *newest = view.days[-4:]
     seen = [view.mine[day].cells for day in (earlier, before, *newest)]
     if not all(seen) or view.mine[before].coverage < FULL_ENOUGH:
         return None
-    patch = set(lost_patch(seen[1], seen[2:], LEAST_LOST)) & set(
-        lost_patch(seen[0], seen[2:], LEAST_LOST / 2)
-    )
+    now = (seen[2], seen[3])
+    patch = set(lost_patch(seen[1], now, LEAST_LOST))
+    if len(patch) >= LEAST_CELLS:  # and the day before that had it too
+        patch &= set(lost_patch(seen[0], now, LEAST_LOST / 2))
     if len(patch) < LEAST_CELLS:
         return None
     share = 100.0 * len(patch) / (ROWS * COLUMNS)

@@ -78,9 +78,9 @@ def test_bare_cells_are_those_with_less_than_a_third_of_the_middle_one() -> None
 def test_a_patch_is_connected_cells_and_a_tray_that_was_turned_round_has_lost_none() -> None:
     gone = even(90.0, r0c0=10.0, r0c1=10.0, r1c0=10.0, r5c11=10.0)
 
-    assert lost_patch(packed(even()), [packed(gone)], 25.0) == (0, 1, 12)
+    assert lost_patch(packed(even()), (packed(gone), packed(gone)), 25.0) == (0, 1, 12)
     thin_left = side("left", 20.0)
-    assert lost_patch(thin_left, [side("right", 20.0)], 25.0) == ()
+    assert lost_patch(thin_left, (side("right", 20.0), side("right", 20.0)), 25.0) == ()
 
 
 # --- signs
