@@ -19,6 +19,17 @@ def test_the_own_curve_moves_the_day_by_the_lag_of_earlier_trays():
     assert told.sentence == "From its own growth and the 4 trays of the crop cut before."
 
 
+def test_one_more_tray_is_less_sure_than_the_mean_of_earlier_ones():
+    sure = Estimate(value=4.0, low=4.0, high=4.0)
+    earlier = [EarlierTray(day_cut=8 + lag, day_50=3.0) for lag in (0.0, 1.0, 2.0)]
+
+    told = expected_cut(sure, earlier)
+
+    # lags 5, 6, 7: mean 6, s 1; t(2) 4.302653 x sqrt(1 + 1/3)
+    assert told.day.value == 10
+    assert told.day.high - 10 == pytest.approx(4.302653 * (4 / 3) ** 0.5, abs=1e-5)
+
+
 def test_a_slow_tray_is_cut_later():
     late = Estimate(value=5.0, low=4.8, high=5.2)
 

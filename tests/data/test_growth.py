@@ -60,6 +60,11 @@ def test_one_bad_photo_does_not_move_the_curve():
     assert bad.day_50.value == pytest.approx(good.day_50.value, abs=0.1)
 
 
+def test_a_photo_a_third_too_thin_is_bad_and_one_a_little_off_is_not():
+    assert growth_of(a_tray(noise=1, d8=60.0)).left_out == (7,)
+    assert growth_of(a_tray(noise=1, d8=82.0)).left_out == ()
+
+
 def test_a_photo_far_too_full_is_left_out_too():
     assert growth_of(a_tray(noise=1, d2=95.0)).left_out == (1,)
 

@@ -54,6 +54,16 @@ def test_a_code_used_again_means_the_tray_that_grew_then(book):
     assert {one.taken_at.month: one.tray_id for one in readings} == {3: new, 1: old}
 
 
+def test_a_tray_that_was_cut_has_no_weights_any_more(book):
+    old = book.add_tray(a_tray("W1", sown_at=datetime(2026, 1, 1, 9)))
+    book.finish_tray(old, datetime(2026, 1, 3, 9))
+
+    readings, unplaced = placed(read(SCALE), book.trays(growing=False))
+
+    assert readings == ()
+    assert {one.line for one in unplaced} == {2, 3, 4, 5}
+
+
 def test_two_trays_of_one_code_sown_together_are_not_guessed_at(book):
     book.add_trays([a_tray("W1"), a_tray("W1", position=9)])
 

@@ -158,6 +158,7 @@ def test_a_clock_that_runs_ahead_is_noted():
 def test_a_line_of_units_under_the_headings():
     sheet = read("Time,T air,Hum\n,°F,%\n2026-03-02 10:00,68,80\n2026-03-02 10:10,69,80\n")
 
+    assert sheet.headings == ("Time", "T air (°F)", "Hum (%)")
     assert kinds(sheet) == [AIR, RH]
     assert sheet.readings[0].value == pytest.approx(20)
 
@@ -205,6 +206,18 @@ def test_a_probe_in_the_medium_is_no_air():
         AIR,
         MEDIUM,
     ]
+
+
+def test_extremes_are_not_taken_for_readings():
+    text = "time,temp C,temp min C,temp max C\n2026-03-02 10:00,21,19,24\n2026-03-02 10:10,21,19,24\n"
+
+    assert [one.value for one in read(text).readings] == [21, 21]
+
+
+def test_a_sensor_in_wet_air_that_says_a_little_over_100_means_100():
+    assert [
+        one.value for one in read("time,rh %\n2026-03-02 10:00,102.4\n2026-03-02 10:10,99\n").readings
+    ] == [100, 99]
 
 
 def test_dew_point_and_battery_are_not_used():
