@@ -4,8 +4,7 @@ In    a picture, a `CanopyMask`; brush or eraser, its size
 Out   `stroked` after each stroke; `size_wanted`, `mode_wanted` where a key asks for another brush
 Not   strokes themselves (`canopymask.py`), keeping them (`menddesk.py`)
 
-Everything but the canopy lies under a veil with stripes, and the canopy's edge is drawn, so that it is told
-by pattern and line as well as by colour. Only the rectangle under the brush is made and painted again.
+Everything but the canopy lies under a veil. Only the rectangle under the brush is made and painted again.
 """
 
 from math import ceil
@@ -16,9 +15,9 @@ from PySide6.QtGui import QColor, QEnterEvent, QImage, QKeyEvent, QMouseEvent, Q
 from PySide6.QtWidgets import QWidget
 
 from gui.canopymask import CanopyMask, Patch
-from gui.layers import CANOPY
 from gui.mips import Mips
 from gui.pictures import ARROWS, PictureView
+from gui.veil import draw_veil
 
 if TYPE_CHECKING:
     import numpy as np
@@ -27,10 +26,6 @@ if TYPE_CHECKING:
 __all__ = ["BrushView"]
 
 PX_PER_MM = 2.0
-VEIL = (34, 16, 10, 96)  # blue, green, red, alpha, multiplied: dark, half as strong as the picture
-STRIPE = (58, 40, 34, 150)
-EDGE = (CANOPY.blue(), CANOPY.green(), CANOPY.red(), 255)
-STRIPES_EVERY = 12  # pixels of the top view
 RING_ROOM = 4  # window pixels around the brush's ring
 DARK, LIGHT, ERASER = QColor(12, 16, 14), QColor("#56B4E9"), QColor("#E69F00")
 
@@ -57,18 +52,31 @@ class BrushView(PictureView):
 
     # --- what is shown
 
-    def show_mask(self, mips: Mips | None, mask: CanopyMask | None, message: str = "") -> None:
-        """Show a top view and the canopy on it."""
-        self.canopy, self._stroking = mask, False
+    def show_canopy(
+        self,
+        mips: Mips | None,
+        canopy: CanopyMask | None,
+        veil: "NDArray[np.uint8] | None",
+        message: str = "",
+    ) -> None:
+        """Show a top view and the canopy on it; `veil` is that of the canopy as it was scored."""
+        self.canopy, self._stroking = canopy, False
         self._pixels, self._overlay = None, QImage()
-        if mask is not None:
-            rows, columns = mask.now.shape
-            self._overlay = QImage(columns, rows, QImage.Format.Format_ARGB32_Premultiplied)
+        if canopy is not None and veil is not None:
             import numpy as np
 
+            rows, columns = canopy.now.shape
+            self._overlay = QImage(columns, rows, QImage.Format.Format_ARGB32_Premultiplied)
             self._pixels = np.frombuffer(self._overlay.bits(), np.uint8).reshape(rows, columns, 4)
-            self._draw(Patch(left=0, top=0, right=columns, bottom=rows))
+            self._pixels[:] = veil
+            self._changed(canopy.changed)
         self.show_picture(mips, message=message)
+
+    def forget(self) -> None:
+        """All strokes away."""
+        if self.canopy is not None and not self._stroking:
+            self._changed(self.canopy.forget())
+            self.stroked.emit()
 
     def set_brush(self, radius_mm: float, *, paints: bool) -> None:
         """Another size, brush or eraser."""
@@ -93,30 +101,11 @@ class BrushView(PictureView):
             self._changed(self.canopy.redo())
             self.stroked.emit()
 
-    def _draw(self, patch: Patch) -> None:
-        """The veil of a part of the tray, from its mask."""
-        import numpy as np
-
-        if self.canopy is None or self._pixels is None:
-            return
-        rows, columns = self.canopy.now.shape
-        left, top = max(0, patch.left - 1), max(0, patch.top - 1)
-        right, bottom = min(columns, patch.right + 1), min(rows, patch.bottom + 1)
-        canopy = self.canopy.now[top:bottom, left:right]
-        bare = np.pad(~canopy, 1, mode="edge")
-        beside = bare[:-2, 1:-1] | bare[2:, 1:-1] | bare[1:-1, :-2] | bare[1:-1, 2:]
-        down, across = np.ogrid[top:bottom, left:right]
-        part = np.empty((*canopy.shape, 4), np.uint8)
-        part[:] = VEIL
-        part[(down + across) % STRIPES_EVERY < 2] = STRIPE
-        part[canopy] = 0
-        part[canopy & beside] = EDGE
-        self._pixels[top:bottom, left:right] = part
-
     def _changed(self, patch: Patch | None) -> None:
         if patch is None:
             return
-        self._draw(patch)
+        if self.canopy is not None and self._pixels is not None:
+            draw_veil(self._pixels, self.canopy.now, patch)
         left, top = self.view.to_window(patch.left - 1, patch.top - 1)
         right, bottom = self.view.to_window(patch.right + 1, patch.bottom + 1)
         self.update(QRectF(QPointF(left, top), QPointF(right, bottom)).toAlignedRect().adjusted(-2, -2, 2, 2))

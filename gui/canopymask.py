@@ -71,6 +71,17 @@ class CanopyMask:
         return 100.0 * float(self.scored.mean())
 
     @property
+    def changed(self) -> Patch | None:
+        """Where anything differs from what was scored; None where nothing does."""
+        different = self.now != self.scored
+        rows, columns = different.any(axis=1).nonzero()[0], different.any(axis=0).nonzero()[0]
+        if not rows.size:
+            return None
+        return Patch(
+            left=int(columns[0]), top=int(rows[0]), right=int(columns[-1]) + 1, bottom=int(rows[-1]) + 1
+        )
+
+    @property
     def is_changed(self) -> bool:
         """Whether anything differs from what was scored."""
         return bool((self.now != self.scored).any())
@@ -132,6 +143,14 @@ class CanopyMask:
         return True
 
     # --- back and again
+
+    def forget(self) -> Patch | None:
+        """The canopy as it was scored, without strokes; returns what has changed by that."""
+        patch = self.changed
+        self.now = self.scored.copy()
+        self._done.clear()
+        self._undone.clear()
+        return patch
 
     def undo(self) -> Patch | None:
         """Take the last stroke back; returns what it touched."""

@@ -17,11 +17,11 @@ from gui.dayload import Pair, load_pair
 from gui.flow import Flow
 from gui.numberwords import when
 from gui.palette import Space, set_role
-from gui.pictures import ZoomBar
 from gui.sheetpage import SheetPage
 from gui.trayview import TrayState
 from gui.wipeview import WipeView
 from gui.work import Report, Work
+from gui.zoombar import ZoomBar
 
 if TYPE_CHECKING:
     from data.between import Between
@@ -73,6 +73,7 @@ class ComparePage(SheetPage):
         """Hold this day against the one before it, or against the one that was chosen."""
         if self.state is not None and self.state.tray.id != state.tray.id:
             self._against = None
+            self.view.begin_anew()
         super().show_state(state)
         day, other = state.day, other_day(state, self._against)
         self._offer(state, other)

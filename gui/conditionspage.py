@@ -113,6 +113,10 @@ class ConditionsPage(SheetPage):
         self.form.show_tray(draft if draft is not None and kept == state.tray else as_new(state.tray))
         self._edited()
 
+    def stops(self) -> list[QWidget]:
+        """What Tab comes by, in reading order."""
+        return [*self.form.stops(), self.usual, self.leave, self.keep]
+
     def take_focus(self) -> None:
         """The first field."""
         self.form.code.setFocus()

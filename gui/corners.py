@@ -16,7 +16,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QScrollArea, QSi
 from gui.cornerview import CornerView, Quad
 from gui.mips import Mips, image_of
 from gui.palette import RADIUS, Space, set_role, tokens_now
-from gui.pictures import ZoomBar
+from gui.zoombar import ZoomBar
 
 if TYPE_CHECKING:
     from vision.photo import Pixels

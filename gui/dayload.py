@@ -12,6 +12,7 @@ from data.records import Day, PhotoId
 from gui.mips import Mips
 from gui.photoload import load_photo
 from gui.sheetpicture import labels_in, pictures_of
+from gui.veil import veil_of
 from gui.words import translate
 
 if TYPE_CHECKING:
@@ -41,6 +42,7 @@ class DayCanopy:
     coverage: float | None
     mips: Mips | None
     canopy: "NDArray[np.bool_] | None"
+    veil: "NDArray[np.uint8] | None" = None  # over what is bare
     trouble: str = ""
 
 
@@ -62,7 +64,8 @@ def load_canopy(book: "Book", day: Day) -> DayCanopy:
     if mips is None or labels is None:
         words = translate("TraySheet", LOST)
         return DayCanopy(photo_id=day.photo_id, coverage=coverage, mips=None, canopy=None, trouble=words)
-    return DayCanopy(photo_id=day.photo_id, coverage=coverage, mips=mips, canopy=canopy(labels))
+    mask = canopy(labels)
+    return DayCanopy(photo_id=day.photo_id, coverage=coverage, mips=mips, canopy=mask, veil=veil_of(mask))
 
 
 LOST = "The pictures of this day were made by an older version of the program and cannot be made again."

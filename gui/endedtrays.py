@@ -7,7 +7,17 @@ Not   their sheet (`traysheet.py`)
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QEvent, QObject, QSortFilterProxyModel, QStringListModel, Qt, Slot
+from PySide6.QtCore import (
+    QEvent,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    QSize,
+    QSortFilterProxyModel,
+    QStringListModel,
+    Qt,
+    Slot,
+)
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -17,12 +27,14 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QListView,
     QPushButton,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
     QVBoxLayout,
     QWidget,
 )
 
 from data.records import Tray, TrayId
-from gui.palette import Space, set_role
+from gui.palette import TARGET, Space, set_role
 from gui.words import translate
 
 __all__ = ["EndedTrays", "ended_words"]
@@ -48,7 +60,8 @@ class EndedTrays(QDialog):
         self.rows.setAccessibleName(self.tr("Trays that have ended, last ended first"))
         self.rows.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.rows.setUniformItemSizes(True)
-        self.rows.setSpacing(2)
+        self.rows.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.rows.setItemDelegate(_Row(self.rows))
         self._model = QStringListModel([ended_words(tray) for tray in self._trays], self)
         self._found = QSortFilterProxyModel(self)
         self._found.setSourceModel(self._model)
@@ -75,7 +88,7 @@ class EndedTrays(QDialog):
         for part in (title, self.search, self.rows, self.none):
             column.addWidget(part)
         column.addLayout(foot)
-        self.setMinimumWidth(70 * self.fontMetrics().averageCharWidth())
+        self.setMinimumWidth(90 * self.fontMetrics().averageCharWidth())
         self.resize(self.minimumWidth(), 26 * self.fontMetrics().height())
         self._find("")
 
@@ -114,6 +127,19 @@ class EndedTrays(QDialog):
             self.rows.keyPressEvent(event)
             return True
         return super().eventFilter(watched, event)
+
+
+class _Row(QStyledItemDelegate):
+    """As wide as the list, high enough for a finger; what is too long ends in dots."""
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> QSize:
+        return QSize(1, max(TARGET, option.fontMetrics.height() + 12))
+
+    def initStyleOption(
+        self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
+    ) -> None:
+        super().initStyleOption(option, index)
+        option.textElideMode = Qt.TextElideMode.ElideRight
 
 
 def ended_words(tray: Tray) -> str:

@@ -21,6 +21,7 @@ class FieldGrid(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._cells: list[QWidget] = []
+        self.fields: list[QWidget] = []
         self._columns = 0
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
@@ -36,7 +37,6 @@ class FieldGrid(QWidget):
         if not field.accessibleName():
             field.setAccessibleName(words.replace("&", ""))
         field.setParent(cell)
-        field.setMinimumHeight(TARGET)
         field.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         column = QVBoxLayout(cell)
         column.setContentsMargins(0, 0, 0, 0)
@@ -45,6 +45,7 @@ class FieldGrid(QWidget):
         column.addWidget(field)
         column.addStretch(1)
         self._cells.append(cell)
+        self.fields.append(field)
         self._columns = 0
         self._arrange()
 
@@ -52,6 +53,9 @@ class FieldGrid(QWidget):
         """More columns where there is more room."""
         super().resizeEvent(event)
         self._arrange()
+        high = max((field.sizeHint().height() for field in self.fields), default=TARGET)
+        for field in self.fields:  # Qt makes fields of different kinds differ by some pixels
+            field.setFixedHeight(max(TARGET, high))
 
     def _arrange(self) -> None:
         wide = CELL_CHARACTERS * self.fontMetrics().averageCharWidth() + Space.L

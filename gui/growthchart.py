@@ -82,12 +82,16 @@ class GrowthChart(QWidget):
         """Room between the plot and the words of the axis, px."""
         return 0.0
 
+    def _repeats_days(self) -> bool:
+        """Whether the days of the axis stand at the foot of what lies below the plot as well."""
+        return False
+
     def _plot(self, metrics: QFontMetricsF) -> QRectF:
         codes = max((metrics.horizontalAdvance(curve.code) for curve in self._curves), default=0.0)
         return QRectF(self.rect()).adjusted(
             self._left(metrics),
             metrics.height() + Space.XS,
-            -(max(codes * 1.1, metrics.horizontalAdvance(self.tr("day"))) + Space.M),
+            -(max(codes * 1.1, metrics.horizontalAdvance("00" + self.tr("day"))) + Space.M),
             -(metrics.height() + Space.XS + self._below(metrics)),
         )
 
@@ -148,7 +152,7 @@ class GrowthChart(QWidget):
         step = max(1, ceil(room / (plot.width() / last)))
         foot = plot.bottom() + self._below(metrics)
         beside = metrics.horizontalAdvance(str(floor(last))) / 2 + Space.XS
-        for y in dict.fromkeys((plot.bottom(), foot)):
+        for y in (plot.bottom(), foot) if self._repeats_days() else (plot.bottom(),):
             for day in range(0, floor(last) + 1, step):
                 x = plot.left() + day / last * plot.width()
                 box = QRectF(x - 30, y + Space.XS, 60, metrics.height())

@@ -54,8 +54,7 @@ def fit_tray(book: "Book", tray: Tray, points: Points, today: float) -> Fitted:
     if growth.curve is None:
         words.append(str(growth.reasons["curve"]))
     else:
-        first, last = points[0][0], max(points[-1][0], today)
-        line, low, high = _with_interval(growth.curve, first, last)
+        line, low, high = _with_interval(growth.curve, points[0][0], points[-1][0])
         words.append(_half_words(growth))
     found = None
     if tray.done_at is None:
@@ -98,7 +97,8 @@ def _half_words(growth: "Growth") -> str:
     half = growth.day_50
     if half is None:
         return str(growth.reasons.get("day_50", ""))
-    if half.low is None or half.high is None:
+    told = half.low is not None and half.high is not None and f"{half.low:.1f}" != f"{half.high:.1f}"
+    if not told:
         return translate("TraySheet", "Half of the tray was covered on day {day:.1f}.").format(day=half.value)
     words = translate(
         "TraySheet", "Half of the tray was covered on day {day:.1f} (95 %: {low:.1f} to {high:.1f})."

@@ -17,7 +17,8 @@ from gui.canopymask import CanopyMask
 from gui.flow import Flow
 from gui.mips import Mips
 from gui.palette import Space, set_role
-from gui.pictures import ZoomBar
+from gui.veil import veil_of
+from gui.zoombar import ZoomBar
 
 if TYPE_CHECKING:
     import numpy as np
@@ -139,27 +140,34 @@ class MendDesk(QWidget):
 
     # --- which photo
 
-    def show_photo(self, photo_id: PhotoId, mips: Mips, canopy: "NDArray[np.bool_]") -> None:
-        """Begin with this canopy; strokes made earlier on the same photo and canopy are there again."""
+    def show_photo(
+        self,
+        photo_id: PhotoId,
+        mips: Mips,
+        canopy: "NDArray[np.bool_]",
+        veil: "NDArray[np.uint8] | None" = None,
+    ) -> None:
+        """Begin with this canopy and its veil; strokes made earlier on the same canopy are there again."""
         self._set_aside()
         waiting = self._waiting.pop(photo_id, None)
         fits = waiting is not None and bool((waiting.scored == canopy).all())
         self.photo_id = photo_id
-        self.view.show_mask(mips, waiting if fits else CanopyMask(canopy))
+        mask = waiting if waiting is not None and fits else CanopyMask(canopy)
+        self.view.show_canopy(mips, mask, veil_of(canopy) if veil is None else veil)
         self._show_numbers()
 
     def show_none(self, message: str) -> None:
         """There is nothing to mend, or not yet."""
         self._set_aside()
         self.photo_id = None
-        self.view.show_mask(None, None, message)
+        self.view.show_canopy(None, None, None, message)
         self._show_numbers()
 
     def forget_all(self) -> None:
         """Another book: no strokes of this one."""
         self._waiting.clear()
         self.photo_id = None
-        self.view.show_mask(None, None)
+        self.view.show_canopy(None, None, None)
         self._show_numbers()
 
     def _set_aside(self) -> None:
@@ -211,10 +219,7 @@ class MendDesk(QWidget):
     @Slot()
     def forget(self) -> None:
         """The canopy as it was scored."""
-        mask = self.view.canopy
-        if mask is not None and self.view.mips is not None:
-            self.view.show_mask(self.view.mips, CanopyMask(mask.scored))
-        self._show_numbers()
+        self.view.forget()
 
     @Slot()
     def _keep(self) -> None:

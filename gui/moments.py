@@ -8,11 +8,24 @@ Not   words for a time (`numberwords.py`)
 from datetime import datetime
 
 from PySide6.QtCore import QDate, QDateTime, QTime
-from PySide6.QtWidgets import QDateTimeEdit
+from PySide6.QtWidgets import QDateTimeEdit, QWidget
 
-__all__ = ["FORMAT", "moment_in", "show_moment"]
+__all__ = ["MomentEdit", "moment_in", "show_moment"]
 
 FORMAT = "d MMM yyyy HH:mm"
+
+
+class MomentEdit(QDateTimeEdit):
+    """A day and time with a calendar; Tab leaves it at once, left and right go through its parts."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setDisplayFormat(FORMAT)
+        self.setCalendarPopup(True)
+
+    def focusNextPrevChild(self, forwards: bool) -> bool:
+        """Not from day to month to year: that is five presses where one will do."""
+        return QWidget.focusNextPrevChild(self, forwards)
 
 
 def show_moment(edit: QDateTimeEdit, moment: datetime) -> None:

@@ -9,12 +9,12 @@ from datetime import datetime
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QComboBox, QDateTimeEdit, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from data.events import EventKind
 from data.readings import ReadingKind
 from gui.flow import Flow
-from gui.moments import FORMAT, moment_in, show_moment
+from gui.moments import MomentEdit, moment_in, show_moment
 from gui.notetable import number_in
 from gui.noteview import EVENT_WORDS, KIND_WORDS, UNIT_WORDS
 from gui.palette import Space, set_role
@@ -50,9 +50,7 @@ class NoteEntry(QWidget):
         self.value.setAccessibleName(self.tr("How much"))
         self.value.setFixedWidth(10 * self.fontMetrics().averageCharWidth() + Space.XL)
         self.unit = QLabel(self)
-        self.at = QDateTimeEdit(self)
-        self.at.setDisplayFormat(FORMAT)
-        self.at.setCalendarPopup(True)
+        self.at = MomentEdit(self)
         self.at.setAccessibleName(self.tr("When it was"))
         self.note = QLineEdit(self)
         self.note.setAccessibleName(self.tr("Note"))

@@ -128,6 +128,7 @@ class NoteTable(QTableView):
         self.verticalHeader().hide()
         header = self.horizontalHeader()
         header.setHighlightSections(False)
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(NOTE, QHeaderView.ResizeMode.Stretch)
         self.fit_to_text()

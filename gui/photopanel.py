@@ -19,9 +19,10 @@ from gui.intakeview import IntakeRow, Kind
 from gui.mips import Mips
 from gui.palette import Space, set_role
 from gui.photoload import load_photo
-from gui.pictures import PictureView, ZoomBar
+from gui.pictures import PictureView
 from gui.traypicker import TrayPicker
 from gui.work import Report, Work
+from gui.zoombar import ZoomBar
 
 __all__ = ["PhotoPanel"]
 

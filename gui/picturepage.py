@@ -14,11 +14,12 @@ from gui.flow import Flow
 from gui.layerbar import LayerBar
 from gui.layers import Layer
 from gui.palette import Space
-from gui.pictures import PictureView, ZoomBar
+from gui.pictures import PictureView
 from gui.sheetpage import SheetPage
 from gui.sheetpicture import SheetPicture, Wanted, load_sheet_picture, marks_of
 from gui.trayview import TrayState
 from gui.work import Report, Work
+from gui.zoombar import ZoomBar
 
 __all__ = ["PicturePage"]
 

@@ -20,15 +20,15 @@ from PySide6.QtGui import (
     QResizeEvent,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QGestureEvent, QHBoxLayout, QPinchGesture, QToolButton, QWidget
+from PySide6.QtWidgets import QGestureEvent, QPinchGesture, QWidget
 
-from gui.icon import icon
-from gui.layers import Layer, Layers, paint_layers
+from gui.layerpaint import paint_layers
+from gui.layers import Layer, Layers
 from gui.mips import Mips, level_for
-from gui.palette import RACK_TARGET, Space, set_role, tokens_now
+from gui.palette import Space, tokens_now
 from gui.viewport import Viewport
 
-__all__ = ["PictureView", "ZoomBar"]
+__all__ = ["PictureView"]
 
 STEP = 1.25  # one notch of the wheel, one press of + or -
 PUSH = 60.0  # window pixels that an arrow key moves the picture
@@ -276,44 +276,3 @@ class PictureView(QWidget):
 
     def _window(self) -> tuple[float, float]:
         return max(1.0, float(self.width())), max(1.0, float(self.height()))
-
-
-class ZoomBar(QWidget):
-    """Closer, back, whole picture: for those who neither roll nor pinch; beside the picture, not on it."""
-
-    def __init__(self, view: PictureView, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(Space.XS)
-        self._buttons: dict[str, QToolButton] = {}
-        for name, words, key, does in (
-            ("zoom-in", self.tr("Look closer"), "+", view.zoom_in),
-            ("zoom-out", self.tr("Look from further away"), "-", view.zoom_out),
-            ("zoom-whole", self.tr("Show the whole picture"), "0", view.fit),
-        ):
-            button = QToolButton(self)
-            button.setToolTip(f"{words} ({key})")
-            button.setAccessibleName(words)
-            button.setFixedSize(RACK_TARGET, RACK_TARGET)
-            button.setIconSize(QSize(22, 22))
-            set_role(button, "rack")
-            button.clicked.connect(does)
-            row.addWidget(button)
-            self._buttons[name] = button
-        view.has_picture.connect(self.setEnabled)
-        self._dress()
-
-    def stops(self) -> list[QWidget]:
-        """What Tab comes by, in reading order."""
-        return list(self._buttons.values())
-
-    def _dress(self) -> None:
-        for name, button in self._buttons.items():
-            button.setIcon(icon(name))
-
-    def changeEvent(self, event: QEvent) -> None:
-        """Icons in the colour of the scheme."""
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.PaletteChange:
-            self._dress()

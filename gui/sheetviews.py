@@ -45,7 +45,7 @@ KEYS = {
     Qt.Key.Key_G: View.GROWTH,
     Qt.Key.Key_C: View.CONDITIONS,
 }
-OF_ONE_DAY = frozenset({View.PICTURE, View.TWO_DAYS, View.MEND})  # the strip of days belongs to these
+WITH_DAYS = frozenset({View.PICTURE, View.TWO_DAYS})  # the strip of days stands below these
 
 
 class ViewBar(QWidget):

@@ -10,7 +10,7 @@ Each kind has a marker of its own as well as its colour; what was given is bars,
 from math import ceil
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
 from gui.growthchart import GrowthChart
@@ -76,8 +76,20 @@ class TimeChart(GrowthChart):
         return LANE_LINES * metrics.height()
 
     def _marks_high(self, metrics: QFontMetricsF) -> float:
-        has = self._notes is not None and (self._notes.marks or self._notes.dark)
-        return (MOST_MARK_ROWS + 0.6) * metrics.height() if has else 0.0
+        if self._notes is None or not (self._notes.marks or self._notes.dark):
+            return 0.0
+        box = QRectF(0, 0, max(200.0, self.width() - self._left(metrics) - 60), 1)
+        placed = rows_of(self._notes.marks, box, self._last_day(), metrics, taken=self._notes.dark)
+        return (1.6 + max((row for _, _, row in placed), default=0)) * metrics.height()
+
+    def _repeats_days(self) -> bool:
+        return self._notes is not None and len(self._notes.lanes) > 1
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """In a narrow chart the words need more rows."""
+        super().resizeEvent(event)
+        if event.size().width() != event.oldSize().width():
+            self.updateGeometry()
 
     def _below(self, metrics: QFontMetricsF) -> float:
         lanes = 0 if self._notes is None else len(self._notes.lanes)

@@ -9,11 +9,11 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QCheckBox, QComboBox, QDateTimeEdit, QLineEdit, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 
 from data.records import NewTray
 from gui.fieldgrid import FieldGrid
-from gui.moments import FORMAT, moment_in, show_moment
+from gui.moments import MomentEdit, moment_in, show_moment
 from gui.notetable import number_in
 from gui.traynames import tag_of
 
@@ -44,7 +44,7 @@ class TrayForm(FieldGrid):
         self.crop, self.medium, self.tray_type = (QComboBox(self) for _ in range(3))
         for box in (self.crop, self.medium):
             box.setEditable(True)
-        self.sown = self._moment()
+        self.sown = MomentEdit(self)
         self.seed_lot, self.rate, self.soak = (QLineEdit(self) for _ in range(3))
         self.seating = self._choice((self.tr("in the tray"), self.tr("on an upturned tray")), SEATINGS)
         self.stacked, self.heat_mat = self._yes_no(), self._yes_no()
@@ -52,7 +52,7 @@ class TrayForm(FieldGrid):
         self.watering = self._choice(waters, (None, *WATERINGS))
         self.feed, self.light, self.note = (QLineEdit(self) for _ in range(3))
         self.dark = QCheckBox(self.tr("was kept dark"), self)
-        self.dark_from, self.dark_to = self._moment(), self._moment()
+        self.dark_from, self.dark_to = MomentEdit(self), MomentEdit(self)
         for words, field in (
             (self.tr("Code on the tray"), self.code),
             (self.tr("Crop"), self.crop),
@@ -80,17 +80,15 @@ class TrayForm(FieldGrid):
             self._listen(field)
         self.dark.toggled.connect(self._fit_dark)
 
-    def _moment(self) -> QDateTimeEdit:
-        edit = QDateTimeEdit(self)
-        edit.setDisplayFormat(FORMAT)
-        edit.setCalendarPopup(True)
-        return edit
-
     def _choice(self, words: Sequence[str], values: Sequence[str | None]) -> QComboBox:
         box = QComboBox(self)
         for word, value in zip(words, values, strict=True):
             box.addItem(word, value)
         return box
+
+    def stops(self) -> list[QWidget]:
+        """What Tab comes by, in reading order."""
+        return list(self.fields)
 
     def _yes_no(self) -> QComboBox:
         box = QComboBox(self)
@@ -103,7 +101,7 @@ class TrayForm(FieldGrid):
             field.textChanged.connect(self._edited)
         elif isinstance(field, QComboBox):
             field.currentTextChanged.connect(self._edited)
-        elif isinstance(field, QDateTimeEdit):
+        elif isinstance(field, MomentEdit):
             field.dateTimeChanged.connect(self._edited)
         elif isinstance(field, QCheckBox):
             field.toggled.connect(self._edited)

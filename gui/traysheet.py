@@ -7,7 +7,7 @@ Not   reading (`trayview.py`), laying out (`sheetbody.py`), the views of the tra
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QT_TRANSLATE_NOOP, Qt, Slot
+from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QStackedLayout, QWidget
 
@@ -20,8 +20,9 @@ from gui.palette import set_role
 from gui.screen import Screen
 from gui.sheetbody import SheetBody
 from gui.sheetempty import SheetEmpty
+from gui.sheetkeys import SHEET_KEYS
 from gui.sheetviews import KEYS as VIEW_KEYS
-from gui.sheetviews import OF_ONE_DAY, View
+from gui.sheetviews import WITH_DAYS, View
 from gui.thumbnails import Thumbnails
 from gui.trayview import TrayState, read_tray
 from gui.work import Work
@@ -31,32 +32,11 @@ if TYPE_CHECKING:
 
 __all__ = ["TraySheet"]
 
-WITHOUT_OWN_ACTION = (View.PICTURE, View.TWO_DAYS)  # there "Next tray" is the main one
-
 
 class TraySheet(Screen):
     """The picture is the largest thing; numbers lie beside it."""
 
-    KEYS = (
-        ("Left, Right", str(QT_TRANSLATE_NOOP("TraySheet", "The day before, the day after"))),
-        ("PgUp, PgDown", str(QT_TRANSLATE_NOOP("TraySheet", "The tray before, the next tray"))),
-        ("P, D, M", str(QT_TRANSLATE_NOOP("TraySheet", "Picture, two days, mend the canopy"))),
-        ("G, C", str(QT_TRANSLATE_NOOP("TraySheet", "Growth and notes, conditions"))),
-        ("N", str(QT_TRANSLATE_NOOP("TraySheet", "Note a reading or what was done"))),
-        ("T", str(QT_TRANSLATE_NOOP("TraySheet", "Trays that have ended"))),
-        (
-            "Space",
-            str(QT_TRANSLATE_NOOP("TraySheet", "All layers off and on; between two days: the other one")),
-        ),
-        ("1 to 4", str(QT_TRANSLATE_NOOP("TraySheet", "Canopy, gaps, cells, suspects off and on"))),
-        ("V", str(QT_TRANSLATE_NOOP("TraySheet", "Top view or photo"))),
-        ("+, -, 0", str(QT_TRANSLATE_NOOP("TraySheet", "Look closer, from further away, at all of it"))),
-        ("B, E, [, ]", str(QT_TRANSLATE_NOOP("TraySheet", "Mending: brush, eraser, smaller, larger"))),
-        (
-            "Arrows, Shift, Enter",
-            str(QT_TRANSLATE_NOOP("TraySheet", "Mending: move the brush, paint on the way, dab")),
-        ),
-    )
+    KEYS = SHEET_KEYS
 
     def __init__(self, work: Work, parent: QWidget | None = None) -> None:
         super().__init__(work, parent)
@@ -165,8 +145,9 @@ class TraySheet(Screen):
     def _view_changed(self, view: View) -> None:
         self.body.bar.show_view(view)
         state = self._state
-        set_role(self.after, "rack-main" if view in WITHOUT_OWN_ACTION else "rack")
-        self.strip.setVisible(view in OF_ONE_DAY and bool(state and state.days))
+        # the other views have a main action of their own
+        set_role(self.after, "rack-main" if view in WITH_DAYS else "rack")
+        self.strip.setVisible(view in WITH_DAYS and bool(state and state.days))
         self.body.order_stops()
         if state is not None and self.book is not None:
             self.fitting.ask(self.book, state)
@@ -201,7 +182,7 @@ class TraySheet(Screen):
             self.views.growth.renew()
             return
         self.body.show_state(state)
-        self.strip.setVisible(self.views.view in OF_ONE_DAY and bool(state.days))
+        self.strip.setVisible(self.views.view in WITH_DAYS and bool(state.days))
         self.views.show_state(state)
         self.body.order_stops()
         self.fitting.ask(self.book, state)

@@ -31,14 +31,13 @@ DARK, LIGHT = QColor(12, 16, 14), QColor("#FFFFFF")
 class WipeView(PictureView):
     """The picture under the base's hands is the later one; the earlier one lies over its left part."""
 
-    wiped = Signal(float)  # where the line is, 0 left edge to 1 right edge of the picture
+    wiped = Signal(float)  # where the line is, 0 left edge to 1 right edge of what is seen of the picture
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.earlier: Mips | None = None
         self.words = ("", "")
         self.line = 0.5
-        self._line_before = 0.5
         self._holds = False
         self._laid = QTransform()  # the earlier picture onto the later one, px
         self.setMouseTracking(True)
@@ -59,6 +58,11 @@ class WipeView(PictureView):
         """A sentence in the place of the pictures."""
         self.earlier = None
         self.show_picture(None, message=message)
+
+    def begin_anew(self) -> None:
+        """Another tray: all of it, the line in the middle."""
+        self.line = 0.5
+        self.fit()
 
     def wipe_to(self, line: float) -> None:
         """Put the line here, 0 to 1; what lies between its old and its new place is painted again."""
@@ -106,7 +110,8 @@ class WipeView(PictureView):
 
     def _wipe_under(self, at: QPointF) -> None:
         if self.mips is not None:
-            self.wipe_to(self.view.to_picture(at.x(), at.y())[0] / self.mips.size[0])
+            left, right = self._seen_left_and_right()
+            self.wipe_to((at.x() - left) / max(1.0, right - left))
 
     def take_key(self, event: QKeyEvent) -> bool:
         """Arrows, Home and End move the line; Space turns to the other day."""
@@ -129,8 +134,14 @@ class WipeView(PictureView):
     # --- painting
 
     def _line_x(self) -> float:
+        """It stays where it is on the screen while the pictures below are moved or enlarged."""
+        left, right = self._seen_left_and_right()
+        return left + self.line * (right - left)
+
+    def _seen_left_and_right(self) -> tuple[float, float]:
         width = 1 if self.mips is None else self.mips.size[0]
-        return self.view.to_window(self.line * width, 0)[0]
+        left, right = self.view.to_window(0, 0)[0], self.view.to_window(width, 0)[0]
+        return max(0.0, left), min(float(self.width()), right)
 
     def _paint_over(self, painter: QPainter) -> None:
         if self.earlier is None or self.mips is None:

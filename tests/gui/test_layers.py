@@ -2,7 +2,8 @@ import numpy as np
 import pytest
 from PySide6.QtGui import QFont, QImage, QPainter
 
-from gui.layers import CANOPY, Layer, Layers, Mark, make_layers, paint_layers
+from gui.layerpaint import paint_layers
+from gui.layers import CANOPY, Layer, Layers, Mark, make_layers
 from gui.viewport import Viewport
 from vision.stand import Gap
 from vision.tissue import Label
