@@ -172,13 +172,15 @@ class _TrialReading:
             running = self._running(treated, day)
             numbers = canopy_numbers(treated, on_day, method, self.words, self.rule, running)
         elif kind is MeasureKind.YIELD:
-            numbers = yield_numbers(treated, self.book.fresh_masses(self.trial), self.words, self.rule)
+            grams = self.book.fresh_masses(self.trial)
+            if not any(tray.id in grams for tray in treated):
+                return None
+            numbers = yield_numbers(treated, grams, self.words, self.rule)
         else:
             numbers = eye_numbers(treated, self.book.eye_scores(self.trial))
-        has_any = any(number.value is not None for number in numbers)
+            if all(number.value is None for number in numbers):
+                return None
         measure, fixed = self._measure(kind)
-        if kind is not MeasureKind.SCORE and not has_any:
-            return None
         table = self._table(numbers)
         so_far = self._so_far(treated, numbers, kind)
         camera_sd = self._camera_sd(numbers, method)
