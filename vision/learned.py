@@ -4,9 +4,10 @@ In    top view, uint8 (rows, columns, 3), sRGB, 2 px/mm; or a picture of unknown
 Out   `TissueMap`: labels, chance of fuzz, standard deviation of coverage, notes
 Not   how the network was learned and what it can do (`training/`, `models/tissue.md`)
 
-The canopy of a tray is the K most probable pixels, K being the sum of all pixels' chances: a pixel that is
-canopy with 30 % counts as 0.3 pixels, so that coverage is right on average also where no single pixel is
-sure. Coverage, cells, gaps and outline all come from that one mask and agree.
+How much canopy: K pixels, K being the sum of all pixels' chances. A pixel that is canopy with 30 % counts as
+0.3 pixels, so that coverage is right on average also where no single pixel is sure. Where: the K pixels that
+come first by chance and by the photo's own colours (`outline.py`). Coverage, cells, gaps and outline all come
+from that one mask and agree.
 
 The network's 40 planes at half size are 10 labels for each pixel of a 2 x 2 square.
 """
@@ -19,6 +20,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from vision.network import FOLDER, checked, net_of
+from vision.outline import order
 from vision.reason import Reason
 from vision.tissue import Label, Labels, Mask, Pixels, PlainTissue, TissueMap, canopy, require_top_view
 
@@ -66,7 +68,7 @@ class LearnedTissue:
     """
 
     name = "learned"
-    version = "1"
+    version = "2"
 
     def __init__(self) -> None:
         checked(MODEL, DIGEST)
@@ -85,7 +87,7 @@ class LearnedTissue:
 
     def _of_top_view(self, top: Pixels, px_per_mm: float) -> TissueMap:
         view = look(top)
-        labels = labelled(view)
+        labels = labelled(view, order(top, view.canopy))
         plain = self._yardstick.label(top, px_per_mm).labels
         apart = 100 * abs(float(view.canopy.mean()) - float(canopy(plain).mean()))
         spread = coverage_sd(view.canopy, apart)
@@ -155,19 +157,19 @@ def _felt_and_around(felt: Mask, fuzz: NDArray[np.float32]) -> NDArray[np.float3
     return np.where(felt, np.float32(1), np.where(touched[pieces], fuzz, np.float32(0)))
 
 
-def labelled(view: View) -> Labels:
-    """Labels whose canopy is the K most probable pixels, K the sum of the chances."""
-    return np.where(_surest(view.canopy), view.leaf, view.ground)
+def labelled(view: View, value: NDArray[np.float32] | None = None) -> Labels:
+    """Labels whose canopy is K pixels, K the sum of the chances: those of the highest value (or chance)."""
+    wanted = round(float(view.canopy.sum(dtype=np.float64)))
+    return np.where(_highest(view.canopy if value is None else value, wanted), view.leaf, view.ground)
 
 
-def _surest(chance: NDArray[np.float32]) -> NDArray[np.bool_]:
-    """As many of the most probable pixels as the chances add up to, among equals the upper left ones."""
-    wanted = round(float(chance.sum(dtype=np.float64)))
+def _highest(value: NDArray[np.float32], wanted: int) -> NDArray[np.bool_]:
+    """As many pixels as wanted, those of the highest value, among equals the upper left ones."""
     if wanted == 0:
-        return np.zeros(chance.shape, np.bool_)
-    least = np.partition(chance, chance.size - wanted, axis=None)[chance.size - wanted]
-    chosen = np.asarray(chance > least, np.bool_)
-    equal = np.flatnonzero(chance == least)[: wanted - np.count_nonzero(chosen)]
+        return np.zeros(value.shape, np.bool_)
+    least = np.partition(value, value.size - wanted, axis=None)[value.size - wanted]
+    chosen = np.asarray(value > least, np.bool_)
+    equal = np.flatnonzero(value == least)[: wanted - np.count_nonzero(chosen)]
     chosen.flat[equal] = True
     return chosen
 

@@ -77,6 +77,16 @@ def test_the_surest_pixels_are_the_canopy():
     assert labelled(a_view(chance)).tolist() == [[Label.GREEN, Label.GREEN, *[Label.MEDIUM] * 3]]
 
 
+def test_another_order_of_pixels_does_not_change_how_much_is_canopy():
+    chance = np.random.default_rng(1).random((60, 120)).astype(np.float32)
+    order = np.random.default_rng(2).random(chance.shape).astype(np.float32)
+
+    kept, moved = (canopy(labelled(a_view(chance), value)) for value in (None, order))
+
+    assert moved.sum() == kept.sum() == round(float(chance.sum(dtype=np.float64)))
+    assert order[moved].min() > order[~moved].max()
+
+
 def test_a_tray_with_no_chance_of_canopy_has_none():
     assert not canopy(labelled(a_view(np.zeros((6, 12))))).any()
 
