@@ -13,9 +13,10 @@ from dataclasses import dataclass, field
 from datetime import UTC, datetime, time, timedelta, tzinfo
 from typing import NamedTuple
 
+from data.logclock import Clock, zone_of
 from data.logcolumns import UNITS, Role, unit_in
 from data.logtext import LogTable
-from data.logtime import Clock, DateOrder, Stamp, date_of, stamp_of, zone_of
+from data.logtime import DateOrder, Stamp, date_of, stamp_of
 from data.readas import ReadAs
 from data.readings import ReadingKind, impossible
 from data.sentence import Sentence
@@ -58,6 +59,7 @@ class RowsRead:
     bad: Sequence[BadRow]
     twice: int  # readings of the hour that came twice
     noon: bool  # no time of day is given
+    carries_zone: bool  # each time says its zone, or counts seconds since 1970
 
 
 @dataclass(slots=True)
@@ -104,11 +106,18 @@ class _Walk:
         self._bad: list[BadRow] = []
         self._twice = 0
         self._noon = False
+        self._carries_zone = False
 
     def result(self) -> RowsRead:
         for line, cells in self._table.rows:
             self._row(line, cells)
-        return RowsRead(readings=self._readings, bad=self._bad, twice=self._twice, noon=self._noon)
+        return RowsRead(
+            readings=self._readings,
+            bad=self._bad,
+            twice=self._twice,
+            noon=self._noon,
+            carries_zone=self._carries_zone,
+        )
 
     def _row(self, line: int, cells: list[str]) -> None:
         at, twice = self._when(line, cells)
@@ -194,6 +203,7 @@ class _Walk:
     def _hour(self, stamp: Stamp) -> tuple[datetime | None, bool] | None:
         """The rack's time, with None in it for an hour that was skipped; None for a day that is none."""
         if stamp.unix is not None:
+            self._carries_zone = True
             hour = self._clock.absolute(datetime.fromtimestamp(int(stamp.unix), UTC))
             return hour.at, hour.twice
         assert stamp.parts is not None
@@ -205,6 +215,7 @@ class _Walk:
         hours, minutes, seconds = stamp.clock or NOON
         at = datetime.combine(day, time(hours % 24, minutes, seconds)) + timedelta(days=hours // 24)
         if stamp.offset is not None:
+            self._carries_zone = True
             hour = self._clock.absolute((at - stamp.offset).replace(tzinfo=UTC))
         else:
             hour = self._clock.local(at)

@@ -15,11 +15,12 @@ from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta, tzinfo
 
+from data.logclock import zone_in, zone_of
 from data.logcolumns import ColumnAs, Role, propose_columns
 from data.logquestions import Question, questions_of, settled_unit
 from data.logrows import BadRow, Logged, RowsRead, read_rows
 from data.logtext import LogTable, NotALog, read_table
-from data.logtime import DateOrder, likely_orders, possible_orders, stamp_of, zone_of
+from data.logtime import DateOrder, likely_orders, possible_orders, stamp_of
 from data.readas import ReadAs
 from data.sentence import Sentence
 
@@ -123,7 +124,7 @@ def _proposed(table: LogTable, today: date, trays: set[str], shelves: set[str]) 
         decimal=decimal,
         first_line=table.first_line,
         date_order=None,
-        zone=None,
+        zone=next((zone for heading in table.headings if (zone := zone_in(heading)) is not None), None),
         tray=None,
         shelf=None,
         columns=tuple(
@@ -182,6 +183,16 @@ def _notes(
                 order=str(read_as.date_order),
             )
         )
+    if rows.carries_zone:
+        notes.append(Sentence("Each time says its zone; it is kept as the rack's clock shows it."))
+    elif read_as.zone is not None:
+        notes.append(
+            Sentence(
+                "Times are those of {zone}; they are kept as the rack's clock shows them.", zone=read_as.zone
+            )
+        )
+    elif rows.readings:
+        notes.append(Sentence("Times are taken as the rack's own clock shows them."))
     if rows.noon:
         notes.append(Sentence("There is no time of day: noon is taken."))
     if rows.twice:

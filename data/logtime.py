@@ -1,30 +1,27 @@
-"""Log time: dates and times as instruments write them -> times of the rack's own clock.
+"""Log time: dates and times as instruments write them -> their parts, and the order in which they stand.
 
 In    cells such as "2026-03-02T21:40:00+01:00", "02.03.26 21:40", "3/2/2026 9:40 PM", "1772484000"
-Out   parts (`Stamp`), the order of day and month, times; gaps and repeated hours of summer time by name
-Not   finding the columns (`logcolumns.py`)
+Out   parts (`Stamp`), the order of day and month
+Not   time zones and summer time (`logclock.py`), finding the columns (`logcolumns.py`)
 """
 
 import re
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
-from datetime import UTC, date, datetime, timedelta, timezone, tzinfo
+from datetime import date, timedelta
 from enum import StrEnum
 from functools import lru_cache
 from itertools import pairwise
 from typing import NamedTuple
 
 __all__ = [
-    "Clock",
     "DateOrder",
-    "Hour",
     "Stamp",
     "date_of",
     "likely_orders",
     "looks_like_time",
+    "offset_of",
     "possible_orders",
     "stamp_of",
-    "zone_of",
 ]
 
 EARLIEST, LATEST = 2000, 2099  # years of loggers
@@ -89,14 +86,6 @@ class Stamp(NamedTuple):
     unix: float | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Hour:
-    """A time on the rack's clock, and what is special about it."""
-
-    at: datetime | None  # None: the clock skipped it
-    twice: bool = False  # the clock showed it twice that night
-
-
 def looks_like_time(cell: str) -> bool:
     """Whether a cell holds a date, a time of day, or seconds since 1970."""
     return stamp_of(cell) is not None
@@ -112,11 +101,11 @@ def stamp_of(cell: str) -> Stamp | None:
         clock = _clock(found)
         if parts is None or (clock is None and (found["h"] or found["h6"])):
             return None
-        return Stamp(parts, clock, _offset(found["zone"]))
+        return Stamp(parts, clock, offset_of(found["zone"]))
     found = ONLY_CLOCK.fullmatch(cell)
     if found is not None and ":" in cell:
         clock = _clock(found)
-        return None if clock is None else Stamp(None, clock, _offset(found["zone"]))
+        return None if clock is None else Stamp(None, clock, offset_of(found["zone"]))
     found = UNIX.fullmatch(cell)
     if found is None:
         return None
@@ -153,7 +142,8 @@ def _clock(found: re.Match[str]) -> tuple[int, int, int] | None:
 
 
 @lru_cache(maxsize=64)
-def _offset(zone: str | None) -> timedelta | None:
+def offset_of(zone: str | None) -> timedelta | None:
+    """How far a written zone ("+01:00", "Z", "UTC") is from UTC; None for none."""
     if zone is None:
         return None
     found = OFFSET.fullmatch(zone)
@@ -219,84 +209,3 @@ def _ahead(dates: Iterable[tuple[str, str, str]], order: DateOrder, today: date)
 def _steps(dates: Sequence[tuple[str, str, str]], order: DateOrder) -> int:
     days = [day for one in dates if (day := date_of(one, order)) is not None]
     return sum(abs((two - one).days) for one, two in pairwise(days) if one != two)
-
-
-# --- the rack's clock
-
-
-def zone_of(name: str) -> tzinfo | None:
-    """A time zone by its name ("Europe/Berlin", "UTC", "+02:00"); None where it is not known."""
-    found = OFFSET.fullmatch(name.strip())
-    if found is not None:
-        size = _offset(name.strip())
-        return timezone(size) if size is not None and abs(size) < timedelta(hours=24) else None
-    if name.strip().upper() in {"UTC", "GMT", "Z"}:
-        return UTC
-    from zoneinfo import ZoneInfo
-
-    try:
-        return ZoneInfo(name.strip())
-    except (ValueError, OSError, KeyError):  # unknown names, and systems without a list of zones
-        return None
-
-
-class Clock:
-    """Turns times of a file into the rack's; remembers the row before, for the hour that comes twice.
-
-    Parameters
-    ----------
-    zone
-        Zone of the instrument's clock; None: it shows the rack's time.
-    rack
-        The rack's zone; None: that of this computer.
-    """
-
-    def __init__(self, zone: tzinfo | None, rack: tzinfo | None = None) -> None:
-        self._zone = zone
-        self._rack = rack
-        self._calm: dict[tuple[date, bool], timedelta | None] = {}
-        self._before: datetime | None = None
-        self._second = False
-
-    def absolute(self, at: datetime) -> Hour:
-        """A time that knows its zone, on the rack's clock."""
-        naive = at.astimezone(self._rack).replace(tzinfo=None, fold=0)
-        if self._calm_offset(naive.date(), rack=True) is not None:
-            return Hour(naive)
-        first, second = _offsets(naive, self._rack)
-        return Hour(naive, twice=first > second)
-
-    def local(self, at: datetime) -> Hour:
-        """A time as the instrument's clock showed it, on the rack's clock."""
-        calm = self._calm_offset(at.date(), rack=self._zone is None)
-        before, self._before = self._before, at
-        if calm is not None:
-            self._second = False
-            return Hour(at) if self._zone is None else self.absolute((at - calm).replace(tzinfo=UTC))
-        first, second = _offsets(at, self._zone or self._rack)
-        if first < second:
-            return Hour(None)
-        twice = first > second
-        self._second = twice and (self._second or (before is not None and at < before))
-        if self._zone is None:
-            return Hour(at, twice=twice)
-        return self.absolute((at - (second if self._second else first)).replace(tzinfo=UTC))
-
-    def _calm_offset(self, day: date, *, rack: bool) -> timedelta | None:
-        """The one offset from UTC of a day; None for a day on which the clock is changed."""
-        if (day, rack) not in self._calm:
-            zone = self._rack if rack else self._zone
-            begin = datetime(day.year, day.month, day.day)
-            offsets = {one for hours in (-2, 26) for one in _offsets(begin + timedelta(hours=hours), zone)}
-            self._calm[day, rack] = offsets.pop() if len(offsets) == 1 else None
-        return self._calm[day, rack]
-
-
-def _offsets(at: datetime, zone: tzinfo | None) -> tuple[timedelta, timedelta]:
-    """Offsets from UTC before and after a change of the clock; the same on all ordinary hours."""
-    both = []
-    for fold in (0, 1):
-        one = at.replace(fold=fold)
-        aware = one.astimezone() if zone is None else one.replace(tzinfo=zone)
-        both.append(aware.utcoffset() or timedelta())
-    return both[0], both[1]

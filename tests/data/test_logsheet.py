@@ -71,6 +71,7 @@ def test_an_empty_cell_is_no_reading_and_no_mistake():
 def test_what_was_found_out_about_dates_is_said():
     assert read(LOGGER).notes == (
         "Dates are read as day, month, year: so the days follow each other, and none lies ahead.",
+        "Times are taken as the rack's own clock shows them.",
     )
 
 
@@ -152,7 +153,7 @@ def test_a_scale_that_writes_its_state_before_the_weight():
 def test_a_clock_that_runs_ahead_is_noted():
     sheet = read("time,temp C\n2031-03-02 09:00,20\n2031-03-02 09:10,20\n")
 
-    assert sheet.notes == ("Readings go on until 02 March 2031: is the clock of the logger right?",)
+    assert sheet.notes[-1] == "Readings go on until 02 March 2031: is the clock of the logger right?"
 
 
 def test_a_line_of_units_under_the_headings():
@@ -270,6 +271,29 @@ def test_the_loggers_zone_is_given_by_the_person():
     moved = read(LOGGER, read_as=replace(sheet.read_as, zone="UTC"))
 
     assert moved.readings[0].at == datetime(2026, 3, 2, 22, 40)
+
+
+@pytest.mark.parametrize(
+    ("heading", "zone", "hour"),
+    [
+        ("time", None, 10),
+        ("time (UTC)", "UTC", 11),
+        ("time, GMT-05:00", "-05:00", 16),
+        ("time (CET)", None, 10),
+    ],
+)
+def test_a_zone_in_the_heading_is_taken_and_said(heading, zone, hour):
+    sheet = read(f'"{heading}";temp C\n2026-03-02 10:00;21\n2026-03-02 10:10;21\n')
+
+    assert sheet.read_as.zone == zone
+    assert sheet.readings[0].at.hour == hour
+    assert ("rack's own clock" in sheet.notes[0]) == (zone is None)
+
+
+def test_times_that_say_their_zone_are_said_to():
+    sheet = read("time,temp C\n2026-03-02T10:00Z,21\n2026-03-02T10:10Z,21\n")
+
+    assert sheet.notes == ("Each time says its zone; it is kept as the rack's clock shows it.",)
 
 
 def test_a_zone_that_is_none_is_refused():
