@@ -8,6 +8,7 @@ Imports numpy and scipy, so it is brought in when a verdict is asked for.
 """
 
 import math
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -72,7 +73,7 @@ class _Comparison:
         self.values = np.array([row.value for row in units])
         self.design = design_of([row.block for row in units], [row.medium for row in units], names)
         self.fit = self.design.fit(self.values)
-        self.counts = {name: sum(row.medium == name for row in table) for name in names}
+        self.counts = Counter(row.medium for row in table)
 
     def verdict(self) -> Verdict:
         design, asked = self.design, self.asked
@@ -84,8 +85,8 @@ class _Comparison:
         elif own:
             error_from = ErrorFrom.OWN_TRAYS
         q = None if why else self._q()
-        ranks = {} if why else self._ranks(own)
-        spread = {} if why else self._spreads()
+        ranks = {} if why or asked.quick else self._ranks(own)
+        spread = {} if why or asked.quick else self._spreads()
         lines = [self._line(index, own, q, why, ranks, spread) for index in range(len(design.media))]
         return Verdict(
             trusted=asked.trusted,

@@ -87,17 +87,21 @@ def own_difference(design: Design, values: Floats, medium: int, trusted: int) ->
     new, old = (design.medium_of == which for which in (medium, trusted))
     if len(design.blocks) == 1:
         return pair_apart(values[new], values[old]) if min(new.sum(), old.sum()) > 1 else None
-    shared = np.flatnonzero((design.counts[:, medium] > 0) & (design.counts[:, trusted] > 0))
-    if len(shared) < 2:
+    means = block_means(design, values)
+    by_block = means[:, medium] - means[:, trusted]
+    by_block = by_block[np.isfinite(by_block)]
+    if len(by_block) < 2:
         return None
-    by_block = np.array(
-        [
-            values[new & (design.block_of == block)].mean() - values[old & (design.block_of == block)].mean()
-            for block in shared
-        ]
-    )
-    se = float(by_block.std(ddof=1) / np.sqrt(len(shared)))
-    return Apart(difference=float(by_block.mean()), se=se, df=len(shared) - 1)
+    se = float(by_block.std(ddof=1) / np.sqrt(len(by_block)))
+    return Apart(difference=float(by_block.mean()), se=se, df=len(by_block) - 1)
+
+
+def block_means(design: Design, values: Floats) -> Floats:
+    """Blocks x media: the mean of the trays there, NaN where there is none."""
+    media = len(design.media)
+    place = design.block_of * media + design.medium_of
+    total = np.bincount(place, values, len(design.blocks) * media).reshape(-1, media)
+    return np.asarray(total / np.where(design.counts > 0, design.counts, np.nan))
 
 
 def sidak_q(media: int, df: float, confidence: float = 0.95) -> float:

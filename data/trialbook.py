@@ -48,9 +48,14 @@ class EyeRound:
 class TrialBook(Changes):
     """The numbers of a trial."""
 
-    def photo_numbers(self, trial: str) -> tuple[PhotoNumbers, ...]:
-        """Sure scores of all versions of all photos of a trial's trays, by time."""
-        return tuple(map(photo_numbers_of, self._rows(trialrows.PHOTO_NUMBERS, trial=trial)))
+    def photo_numbers(self, trial: str, day: int | None = None) -> tuple[PhotoNumbers, ...]:
+        """Sure scores of all versions of the photos of a trial's trays, by time.
+
+        Parameters
+        ----------
+        day : of each tray since its sowing; None gives all days.
+        """
+        return tuple(map(photo_numbers_of, self._rows(trialrows.PHOTO_NUMBERS, trial=trial, day=day)))
 
     def suspect_words(self, trial: str) -> tuple[SuspectWord, ...]:
         """All suspects on photos of a trial's trays."""

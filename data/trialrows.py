@@ -36,6 +36,7 @@ PHOTO_NUMBERS = """
       CROSS JOIN photo p ON p.tray = t.id
       CROSS JOIN score s ON s.photo = p.id
      WHERE r.name = :trial AND p.left_out_at IS NULL AND p.refusal IS NULL AND s.sure = 1
+       AND (:day IS NULL OR julianday(date(p.taken_at)) - julianday(date(t.sown_at)) = :day)
      ORDER BY p.taken_at, p.id, s.id
 """
 SUSPECTS_OF_TRIAL = """

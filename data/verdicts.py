@@ -89,8 +89,8 @@ class _TrialReading:
         self.trays = book.trial_trays(trial)
         self.versions: tuple[KeptPlan, ...] = book.plans(trial)
         self.plan: Plan | None = self.versions[-1].plan if self.versions else None
-        self.photos = book.photo_numbers(trial)
         self.words = book.suspect_words(trial)
+        self._by_day: dict[int, tuple[PhotoNumbers, ...]] = {}
         self.today: date = book.today()
 
     def verdicts(self) -> Iterator[CropVerdict]:
@@ -153,7 +153,7 @@ class _TrialReading:
                 pass
         if self.asked_day is not None:
             return self.asked_day, False
-        return day_of_most(trays, self.photos), False
+        return day_of_most(trays, self.book.photo_numbers(self.trial)), False
 
     # --- one crop and measure
 
@@ -217,12 +217,12 @@ class _TrialReading:
         return replace(found, otherwise=asked_otherwise)
 
     def _photos_of(self, trays: Sequence[Tray], day: int | None) -> tuple[PhotoNumbers, ...]:
-        grown = {tray.id: tray for tray in trays}
-        return tuple(
-            photo
-            for photo in self.photos
-            if photo.tray_id in grown and grown[photo.tray_id].day(photo.taken_at.date()) == day
-        )
+        if day is None:
+            return ()
+        if day not in self._by_day:
+            self._by_day[day] = self.book.photo_numbers(self.trial, day)
+        mine = {tray.id for tray in trays}
+        return tuple(photo for photo in self._by_day[day] if photo.tray_id in mine)
 
     def _running(self, trays: Sequence[Tray], day: int | None) -> dict[TrayId, bool]:
         """Trays whose day is still to come."""
