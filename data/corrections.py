@@ -25,6 +25,7 @@ from vision.reason import Reason
 __all__ = ["Corrections"]
 
 WORD: Mapping[str, str | None] = {"said": None, "said_at": None, "closed_at": None, "closed_why": ""}
+INNER = ("inner_long_mm", "inner_short_mm")
 SAME_PLACE_MM = 20.0  # two suspects nearer than that are one patch seen twice
 
 
@@ -109,7 +110,7 @@ class Corrections(Changes):
         """Keep a score by another version of the method beside those there are; nothing that a person undoes.
 
         A canopy that a person has drawn and words on suspects go into it. False, and nothing is changed,
-        where the photo has a score by that version, or this one is missing or less sure than what there is.
+        where the photo has a score by that version for its kind of tray, or this one is missing or less sure.
         """
         score, old = judged.score, self.score(photo_id)
         if score is None or old is None or (old.sure and judged.needs_corners):
@@ -118,13 +119,21 @@ class Corrections(Changes):
         values = score_row(score, sure=sure, made_at=datetime.now())
         with self.writing() as db:
             kept = self._rows(queries.SCORES_OF_PHOTO, photo=photo_id)
-            if any(row["method"] == score.method for row in kept):
+            suspects = _with_word(judged, self._said_at(photo_id, kept[0]["id"]))
+            same = next((row for row in kept if row["method"] == score.method), None)
+            if same is not None and all(same[side] == values[side] for side in INNER):
                 return False
             row = values | {"photo": photo_id, "mended": int(old.mended)}
-            score_id = db.table("score").insert(row).last_pk
+            if same is None:
+                score_id = db.table("score").insert(row).last_pk
+            else:  # it took the tray for one of another kind
+                score_id = same["id"]
+                before = self._rows(queries.SUSPECTS_OF_SCORE, score=score_id)
+                db.table("old_score").insert(_old_score(same, before, None))
+                db.table("suspect").delete_where("score = ?", [score_id])
+                db.table("score").update(score_id, row)
             if sure:
                 db.table("photo").update(photo_id, {"needs_corners": 0})
-            suspects = _with_word(judged, self._said_at(photo_id, kept[0]["id"]))
             db.table("suspect").insert_all(one | {"score": score_id} for one in suspects)
         self._put_pictures(photo_id, judged)
         return True
@@ -185,7 +194,7 @@ def _refused(row: PhotoRow, judged: Judged) -> Refused:
     )
 
 
-def _old_score(score: sqlite3.Row, suspects: Iterable[sqlite3.Row], correction: int) -> dict[str, Any]:
+def _old_score(score: sqlite3.Row, suspects: Iterable[sqlite3.Row], correction: int | None) -> dict[str, Any]:
     return {
         "score": score["id"],
         "correction": correction,

@@ -15,6 +15,7 @@ import os
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from concurrent.futures import FIRST_COMPLETED, BrokenExecutor, Executor, Future, ProcessPoolExecutor, wait
 from dataclasses import replace
+from functools import partial
 from pathlib import Path
 
 from data.book import Book
@@ -79,6 +80,9 @@ def intake(
     BookError, FarmLost
         If the world stops us; photos stored before are kept.
     """
+    trays = book.trays_by_tag()
+    if score is score_for_book and trays is not None:  # another scorer knows its trays itself
+        score = partial(score_for_book, trays=trays)
     batch = _Batch(book, pool, cancel, score, AHEAD * (workers or _workers(pool)), new_pool or _one_process)
     rest: Sequence[Path] = found_photos(paths)
     try:
@@ -208,7 +212,7 @@ def rescore(
     book: Book,
     photo_id: PhotoId,
     corners_upright: Sequence[tuple[float, float]],
-    score: Callable[[Path, Sequence[tuple[float, float]]], Judged] = score_for_book,
+    score: Callable[[Path, Sequence[tuple[float, float]]], Judged] | None = None,
 ) -> Fate:
     """Score a kept photo with corners that a person has set, and keep that; slow, for a worker.
 
@@ -221,7 +225,8 @@ def rescore(
     KeyError
         If nothing of that photo was kept.
     """
-    judged = score(book.photo_path(photo_id), corners_upright)
+    scorer = score or partial(score_for_book, trays=book.tray_of_photo(photo_id))
+    judged = scorer(book.photo_path(photo_id), corners_upright)
     return book.set_corners(photo_id, corners_upright, judged)
 
 
@@ -239,7 +244,9 @@ def make_pictures(book: Book, photo_id: PhotoId) -> Pictures | None:
     kept, corners = book.score(photo_id), book.corners(photo_id)
     if kept is None or corners is None:
         return pictures
-    judged = score_again(book.photo_path(photo_id), corners, book.mended_canopy(photo_id))
+    judged = score_again(
+        book.photo_path(photo_id), corners, book.mended_canopy(photo_id), book.tray_of_photo(photo_id)
+    )
     if judged.score is not None:
         put(pictures.top_view, judged.top_view)
         put(pictures.thumbnail, judged.thumbnail)

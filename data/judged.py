@@ -13,6 +13,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from data.kinds import TraysByTag
 from data.originals import digest_of
 from vision.reason import Reason
 
@@ -57,18 +58,23 @@ class Judged:
         return self.refusal not in OF_THE_FILE
 
 
-def score_for_book(path: Path, corners_upright: Sequence[tuple[float, float]] | None = None) -> Judged:
+def score_for_book(
+    path: Path,
+    corners_upright: Sequence[tuple[float, float]] | None = None,
+    trays: TraysByTag | None = None,
+) -> Judged:
     """Score one photo with the best method; never raises for what is wrong with the file.
 
     Parameters
     ----------
     path : the photo.
     corners_upright : four points (x, y) in px of the upright photo, as a person set them.
+    trays : which kind of tray carries which tag; None: all are nominal.
     """
     from vision.methods import best_tissue
     from vision.score import score_file
 
-    judged = _judged(score_file(path, best_tissue(), corners_upright))
+    judged = _judged(score_file(path, best_tissue(), corners_upright, trays))
     return judged if judged.digest is not None else replace(judged, digest=_digest(path))
 
 
@@ -80,7 +86,9 @@ def _digest(path: Path) -> str | None:
         return None
 
 
-def score_again(path: Path, corners: "Corners", canopy: bytes | None = None) -> Judged:
+def score_again(
+    path: Path, corners: "Corners", canopy: bytes | None = None, trays: TraysByTag | None = None
+) -> Judged:
     """Score a kept photo with the very corners of its score, to make its pictures anew or to mend it.
 
     Parameters
@@ -92,7 +100,7 @@ def score_again(path: Path, corners: "Corners", canopy: bytes | None = None) -> 
     from vision.score import score_photo
 
     try:
-        result = score_photo(read_photo(path), best_tissue(), corners=corners)
+        result = score_photo(read_photo(path), best_tissue(), corners=corners, trays=trays)
     except PhotoRefused as refused:
         return Judged(name=path.name, digest=None, taken_at=None, tag_number=None, refusal=refused.reason)
     return _judged(result if canopy is None else _mended(result, canopy))

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 
 from data.book import Book
 from data.judged import Judged, score_again
+from data.kinds import TraysByTag
 from data.records import Fate, PhotoId
 
 if TYPE_CHECKING:
@@ -23,7 +24,7 @@ if TYPE_CHECKING:
 
 __all__ = ["mend_canopy"]
 
-Scorer = Callable[[Path, "Corners", bytes], Judged]
+Scorer = Callable[[Path, "Corners", bytes, TraysByTag | None], Judged]
 
 
 def mend_canopy(
@@ -47,5 +48,6 @@ def mend_canopy(
     corners = book.corners(photo_id)
     if corners is None:
         raise KeyError(photo_id)
+    trays = book.tray_of_photo(photo_id)
     mask = encode_mask(np.asarray(canopy, np.bool_))
-    return book.mend_canopy(photo_id, mask, score(book.photo_path(photo_id), corners, mask))
+    return book.mend_canopy(photo_id, mask, score(book.photo_path(photo_id), corners, mask, trays))

@@ -31,6 +31,29 @@ MEDIA_ALL = "SELECT * FROM medium ORDER BY name"
 TRUSTED = "SELECT * FROM medium WHERE trusted = 1 LIMIT 1"
 TRAY_TYPE = "SELECT * FROM tray_type WHERE name = :name"
 TRAY_TYPES = "SELECT * FROM tray_type ORDER BY id"
+OTHER_TRAYS = """
+    SELECT t.tag_number, t.sown_at, t.done_at, y.*
+      FROM tray_type y
+      JOIN tray t ON t.tray_type = y.id
+     WHERE t.tag_number IS NOT NULL
+     ORDER BY t.sown_at DESC, t.id DESC
+"""
+USUAL_TYPE = """
+    SELECT y.*
+      FROM tray t
+      JOIN tray_type y ON y.id = t.tray_type
+     WHERE t.done_at IS NULL
+     GROUP BY y.id
+     ORDER BY count(*) DESC, y.id
+     LIMIT 1
+"""
+TYPE_OF_PHOTO = """
+    SELECT y.*
+      FROM photo p
+      JOIN tray t ON t.id = p.tray
+      JOIN tray_type y ON y.id = t.tray_type
+     WHERE p.id = :photo
+"""
 NAMED = {"crop": CROP, "medium": MEDIUM, "tray_type": TRAY_TYPE}
 
 # --- readings and events

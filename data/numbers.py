@@ -8,6 +8,7 @@ Shares are % of the inner area, lengths mm from its top left corner, areas cm2. 
 None, with a `Reason` under its name in `reasons`.
 """
 
+import math
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import datetime
@@ -115,5 +116,12 @@ class KeptScore:
     seconds: float | None
     reasons: Mapping[str, Reason | str] = field(default_factory=dict)
     notes: tuple[Reason | str, ...] = ()  # what was odd about the file or is doubtful about the score
+    inner_long_mm: float = 508.0  # that all mm and cm2 rest on
+    inner_short_mm: float = 254.0
     mended: bool = False  # a person has drawn its canopy
     coverage_sd: float | None = None  # how far coverage may be off, one standard deviation, points
+
+    @property
+    def top_px_per_mm(self) -> float:
+        """Pixels of the top view (1016 x 508) per mm: geometric mean of both directions, as areas have it."""
+        return math.sqrt(1016.0 * 508.0 / (self.inner_long_mm * self.inner_short_mm))

@@ -240,10 +240,15 @@ SCORES_OF_PHOTO = "SELECT * FROM score WHERE photo = :photo ORDER BY id DESC"
 PHOTOS_WITHOUT = """
     SELECT p.id
       FROM tray t
+      JOIN tray_type y ON y.id = t.tray_type
       CROSS JOIN photo p ON p.tray = t.id
      WHERE (:growing = 0 OR t.done_at IS NULL) AND p.kept = 1 AND p.refusal IS NULL AND p.left_out_at IS NULL
        AND EXISTS (SELECT 1 FROM score z WHERE z.photo = p.id)
-       AND NOT EXISTS (SELECT 1 FROM score z WHERE z.photo = p.id AND z.method = :method)
+       AND NOT EXISTS (
+             SELECT 1
+               FROM score z
+              WHERE z.photo = p.id AND z.method = :method
+                AND z.inner_long_mm = y.inner_long_mm AND z.inner_short_mm = y.inner_short_mm)
      ORDER BY t.done_at IS NOT NULL, p.taken_at DESC, p.id DESC
 """
 CANOPY_OF_PHOTO = """

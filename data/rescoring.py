@@ -19,6 +19,7 @@ from typing import TYPE_CHECKING
 from data.book import Book
 from data.cancel import CancelToken
 from data.judged import Judged, score_again, score_for_book
+from data.kinds import TraysByTag
 from data.records import PhotoId
 
 if TYPE_CHECKING:
@@ -39,6 +40,7 @@ class Again:
     path: Path
     corners: "Corners | None"  # as the old score has them
     by_hand: bool  # they hold; otherwise they are looked for again
+    trays: TraysByTag | None  # the kind of tray
     canopy: bytes | None  # PNG of a drawn canopy; it lies on the old corners, which then hold too
 
 
@@ -48,10 +50,10 @@ Scorer = Callable[[Again], Judged]
 def score_kept(again: Again) -> Judged:
     """Score a kept photo by the present version; a top-level function, so that it can travel."""
     if again.corners is not None and (again.by_hand or again.canopy is not None):
-        return score_again(again.path, again.corners, again.canopy)
-    judged = score_for_book(again.path)
+        return score_again(again.path, again.corners, again.canopy, again.trays)
+    judged = score_for_book(again.path, trays=again.trays)
     if again.corners is not None and judged.needs_corners:
-        return score_again(again.path, again.corners)
+        return score_again(again.path, again.corners, trays=again.trays)
     return judged
 
 
@@ -64,7 +66,7 @@ def present_method() -> str:
 
 
 def stale_photos(book: Book, method: str, *, growing: bool = False) -> tuple[PhotoId, ...]:
-    """Photos that have a score, but none by `method`: those of growing trays first, newest first.
+    """Photos without a score by `method` for their kind of tray; of growing trays first, newest first.
 
     Parameters
     ----------
@@ -140,6 +142,7 @@ def _again(book: Book, photo_id: PhotoId) -> Again | None:
         path=path,
         corners=book.corners(photo_id),
         by_hand=old.corners_from == "hand",
+        trays=book.tray_of_photo(photo_id),
         canopy=book.mended_canopy(photo_id),
     )
 

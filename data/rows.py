@@ -157,6 +157,8 @@ def score_of(row: Row, suspects: Iterable[Row]) -> KeptScore:
         notes=tuple(reason_of(note) or "" for note in json.loads(row["notes"])),
         coverage_sd=row["coverage_sd"],
         mended=bool(row["mended"]),
+        inner_long_mm=row["inner_long_mm"],
+        inner_short_mm=row["inner_short_mm"],
         **{name: row[name] for name in (*STAND, *COLOUR, *LIGHT)},
     )
 

@@ -49,6 +49,8 @@ def score_row(score: "Score", *, sure: bool, made_at: datetime) -> dict[str, Any
         "tilt_deg": _number(score.tilt_deg),
         "colour_cast": _number(light.cast),
         "corrected_by": light.corrected_by,
+        "inner_long_mm": float(score.inner_mm[0]),
+        "inner_short_mm": float(score.inner_mm[1]),
         "seconds": _number(score.seconds),
         "notes": json.dumps([_reason_name(note) for note in score.notes]),
         "reasons": json.dumps({name: _reason_name(reason) for name, reason in reasons.items()}),

@@ -261,6 +261,9 @@ BOOK_AND_TRIAL = (
     "ALTER TABLE tray ADD COLUMN ended_why TEXT NOT NULL DEFAULT ''",
     # a score that a person's correction has replaced, as it was
     "ALTER TABLE score ADD COLUMN mended INTEGER NOT NULL DEFAULT 0 CHECK (mended IN (0, 1))",
+    # the inner area that its mm and cm2 rest on; scores kept earlier took every tray for 508 x 254
+    "ALTER TABLE score ADD COLUMN inner_long_mm REAL NOT NULL DEFAULT 508.0 CHECK (inner_long_mm > 0)",
+    "ALTER TABLE score ADD COLUMN inner_short_mm REAL NOT NULL DEFAULT 254.0 CHECK (inner_short_mm > 0)",
     """
     CREATE TABLE old_score (
         id INTEGER PRIMARY KEY,

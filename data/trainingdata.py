@@ -18,6 +18,7 @@ from typing import TYPE_CHECKING
 
 from data.book import Book
 from data.cancel import CancelToken
+from data.kinds import TraysByTag
 from data.records import PhotoId
 
 if TYPE_CHECKING:
@@ -39,10 +40,12 @@ class Lesson:
     method: str  # that gave the labels which a person left as they were
 
 
-Teacher = Callable[[Path, "Corners", bytes], Lesson | None]
+Teacher = Callable[[Path, "Corners", bytes, TraysByTag | None], Lesson | None]
 
 
-def lesson_of(path: Path, corners: "Corners", canopy: bytes) -> Lesson | None:
+def lesson_of(
+    path: Path, corners: "Corners", canopy: bytes, trays: TraysByTag | None = None
+) -> Lesson | None:
     """What a drawn photo teaches; None where it cannot be scored any more. Slow: for a worker."""
     from vision.mending import decode_mask, mend_labels
     from vision.methods import best_tissue
@@ -51,7 +54,7 @@ def lesson_of(path: Path, corners: "Corners", canopy: bytes) -> Lesson | None:
     from vision.score import Refused, score_photo
 
     try:
-        result = score_photo(read_photo(path), best_tissue(), corners=corners)
+        result = score_photo(read_photo(path), best_tissue(), corners=corners, trays=trays)
     except PhotoRefused:
         return None
     if isinstance(result, Refused):
@@ -88,7 +91,7 @@ def write_training(
         corners, canopy = book.corners(photo_id), book.mended_canopy(photo_id)
         lesson = None
         if corners is not None and canopy is not None:
-            lesson = teach(book.photo_path(photo_id), corners, canopy)
+            lesson = teach(book.photo_path(photo_id), corners, canopy, book.tray_of_photo(photo_id))
         if lesson is not None:
             entries.append(_written(book, folder, photo_id, lesson))
         yield photo_id, lesson is not None

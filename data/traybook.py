@@ -16,8 +16,9 @@ from data.changes import Changes
 from data.conditions import Crop, Medium, TrayType, as_new, from_defaults, like, next_code
 from data.errors import TagTaken
 from data.journal import Recorder
-from data.records import NewTray, Tray, TrayId
-from data.rows import time_text, tray_of
+from data.kinds import NOMINAL, TagSpan, TraysByTag, one_kind
+from data.records import NewTray, PhotoId, Tray, TrayId
+from data.rows import time_of, time_text, tray_of
 from data.sowing import TagOnTray, change_tray, sow
 
 __all__ = ["TrayBook"]
@@ -196,6 +197,27 @@ class TrayBook(Changes):
         if row is None:
             raise KeyError(name)
         return noterows.tray_type_of(row)
+
+    def trays_by_tag(self) -> TraysByTag | None:
+        """Which kind of tray carries which tag, for scoring; None where all have the nominal measures."""
+        if all(replace(one, name=NOMINAL.name) == NOMINAL for one in self.tray_types()):
+            return None
+        usual = self._row(noterows.USUAL_TYPE)
+        spans = tuple(
+            TagSpan(
+                tag=row["tag_number"],
+                since=datetime.fromisoformat(row["sown_at"]),
+                until=time_of(row["done_at"]),
+                tray_type=noterows.tray_type_of(row),
+            )
+            for row in self._rows(noterows.OTHER_TRAYS)
+        )
+        return TraysByTag(usual=NOMINAL if usual is None else noterows.tray_type_of(usual), spans=spans)
+
+    def tray_of_photo(self, photo_id: PhotoId) -> TraysByTag | None:
+        """The kind of tray that a matched photo shows; by its tag where it is not matched."""
+        row = self._row(noterows.TYPE_OF_PHOTO, photo=photo_id)
+        return self.trays_by_tag() if row is None else one_kind(noterows.tray_type_of(row))
 
     def set_tray_type(self, tray_type: TrayType) -> None:
         """Keep the measures of a kind of tray, added where it is missing; older scores stay as they are.

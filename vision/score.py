@@ -20,26 +20,25 @@ import numpy as np
 
 from vision.colour import Colour, measure_colour
 from vision.corners import Corners, CornersFrom, by_hand
-from vision.frame import find_frame
 from vision.light import Light, judge_light, judge_pixels, white_balance
-from vision.markers import Marks, find_marks
+from vision.markers import Marks
 from vision.photo import (
     Photo,
     PhotoRefused,
     Pixels,
     Point,
-    grey,
     in_srgb,
     preview,
     read_photo,
     upright_points,
 )
+from vision.place import SURE, TrayOf, find_corners, marks_and_tray
 from vision.reason import Reason
 from vision.stand import Stand, measure_stand
-from vision.station import patches, station_corners
+from vision.station import patches
 from vision.suspects import Suspect, find_suspects
 from vision.tissue import Labels, Tissue
-from vision.topview import PX_PER_MM, TOP_WIDTH, make_top_view
+from vision.topview import LONG_MM, PX_PER_MM, SHORT_MM, TOP_WIDTH, make_top_view, top_scale
 
 __all__ = [
     "PIPELINE",
@@ -54,7 +53,6 @@ __all__ = [
 ]
 
 PIPELINE = "1"  # goes up with every change around the tissue method that moves a number
-SURE = 0.5  # from this confidence on corners may be used unasked
 MOST_USELESS_PCT = 50.0  # black or burnt, of a picture that is a top view already
 LEAST_EXPOSURE = 5.0  # mean L* of such a picture: below it everything is black
 MOST_WHOLE_PX = 4_000_000  # larger pictures of unknown scale are labelled smaller: memory
@@ -78,6 +76,7 @@ class Score:
     tilt_deg: float | None
     method: str  # tissue method and pipeline with their versions; scores of two methods are never mixed
     seconds: float
+    inner_mm: tuple[float, float] = (LONG_MM, SHORT_MM)  # long and short side that all mm and cm2 rest on
     coverage_sd: float | None = None  # standard deviation of coverage, points; None where not told
     notes: tuple[Reason, ...] = ()  # what was found odd about the file or doubtful about the labels
     missing: Mapping[str, Reason] = field(default_factory=dict)  # by name of the number, parts included
@@ -120,13 +119,16 @@ class Refused:
 
 
 def score_file(
-    path: Path, tissue: Tissue, corners_upright: Sequence[Point] | None = None
+    path: Path,
+    tissue: Tissue,
+    corners_upright: Sequence[Point] | None = None,
+    trays: TrayOf | None = None,
 ) -> Scored | Refused:
     """Score the photo in a file; `corners_upright` are four points of the upright photo, in any order."""
 
     def score(photo: Photo) -> Scored | Refused:
         corners = None if corners_upright is None else by_hand(corners_upright, photo)
-        return score_photo(photo, tissue, corners=corners)
+        return score_photo(photo, tissue, corners=corners, trays=trays)
 
     return _read_and(path, score)
 
@@ -136,7 +138,9 @@ def score_whole_file(path: Path, tissue: Tissue) -> Scored | Refused:
     return _read_and(path, lambda photo: score_whole(photo, tissue))
 
 
-def score_photo(photo: Photo, tissue: Tissue, *, corners: Corners | None = None) -> Scored | Refused:
+def score_photo(
+    photo: Photo, tissue: Tissue, *, corners: Corners | None = None, trays: TrayOf | None = None
+) -> Scored | Refused:
     """Everything that can be told of the tray in a photo.
 
     Parameters
@@ -144,6 +148,7 @@ def score_photo(photo: Photo, tissue: Tissue, *, corners: Corners | None = None)
     photo : as read
     tissue : the method that tells tissues apart
     corners : by hand, of the stored photo; None lets them be found
+    trays : which kind of tray carries a tag at a time; None: all are nominal
 
     Returns
     -------
@@ -151,8 +156,8 @@ def score_photo(photo: Photo, tissue: Tissue, *, corners: Corners | None = None)
         Refused where no tray is seen or the light is of no use; the tag is told all the same.
     """
     started = perf_counter()
-    marks = find_marks(grey(photo))
-    found = corners or find_corners(photo, marks)
+    marks, tray = marks_and_tray(photo, trays)
+    found = corners or find_corners(photo, marks, tray)
     if found is None:
         return _refused(photo, _why_no_tray(photo), marks)
     view = make_top_view(photo, found)
@@ -161,7 +166,8 @@ def score_photo(photo: Photo, tissue: Tissue, *, corners: Corners | None = None)
     if light.refusal is not None:
         return _refused(photo, light.refusal, marks)
     top = white_balance(view.pixels, white)
-    tissues = tissue.label(top, PX_PER_MM)
+    scale = top_scale(tray.inner_long_mm, tray.inner_short_mm)
+    tissues = tissue.label(top, scale)
     score = Score(
         name=photo.name,
         digest=photo.digest,
@@ -170,13 +176,14 @@ def score_photo(photo: Photo, tissue: Tissue, *, corners: Corners | None = None)
         corners=found,
         corners_px=_four(upright_points(photo, found.points)),
         light=light,
-        stand=measure_stand(tissues.labels, PX_PER_MM),
+        stand=measure_stand(tissues.labels, scale),
         colour=measure_colour(top, tissues.labels),
-        suspects=find_suspects(top, tissues, PX_PER_MM),
-        px_per_mm=view.photo_px_per_mm,
+        suspects=find_suspects(top, tissues, scale),
+        px_per_mm=view.photo_px_per_mm * scale / PX_PER_MM,
         tilt_deg=view.tilt_deg,
         method=method_of(tissue),
         seconds=0.0,
+        inner_mm=(tray.inner_long_mm, tray.inner_short_mm),
         coverage_sd=tissues.coverage_sd,
         notes=photo.notes + tissues.notes,
     )
@@ -226,15 +233,6 @@ def _read_and(path: Path, score: Callable[[Photo], Scored | Refused]) -> Scored 
     except PhotoRefused as refused:
         return Refused(name=path.name, digest=None, reason=refused.reason)
     return _timed(score(photo), started)
-
-
-def find_corners(photo: Photo, marks: Marks) -> Corners | None:
-    """By the station; where too few of its marks are seen to be sure, by the frame if that is surer."""
-    station = station_corners(marks, photo)
-    if station is not None and station.confidence >= SURE:
-        return station
-    found = [corners for corners in (station, find_frame(photo)) if corners is not None]
-    return max(found, key=lambda corners: corners.confidence, default=None)
 
 
 def method_of(tissue: Tissue) -> str:

@@ -26,6 +26,7 @@ __all__ = [
     "TOP_WIDTH",
     "TopView",
     "make_top_view",
+    "top_scale",
     "tray_quad",
 ]
 
@@ -50,6 +51,15 @@ class TopView:
     photo_px_per_mm: float  # least over the four corners, of the photo
     tilt_deg: float | None
     homography: Matrix  # 3 x 3, edge coordinates of the top view -> of the stored photo (freed from the lens)
+
+
+def top_scale(inner_long_mm: float, inner_short_mm: float) -> float:
+    """Pixels per mm of the top view of a tray: 2.0 for the nominal one.
+
+    Every inner area becomes 1016 x 508 px. Where it is not twice as long as wide, this is the geometric mean
+    of the two directions: shares and areas are right, lengths along one side are off by half the difference.
+    """
+    return float(np.sqrt(TOP_WIDTH * TOP_HEIGHT / (inner_long_mm * inner_short_mm)))
 
 
 def make_top_view(photo: Photo, corners: Corners) -> TopView:

@@ -147,6 +147,7 @@ def a_score(
     }
     return SimpleNamespace(
         coverage_sd=1.5,
+        inner_mm=(508.0, 254.0),
         stand=SimpleNamespace(**(ordinary | stand)),
         colour=SimpleNamespace(
             lightness=45.0,

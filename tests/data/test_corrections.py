@@ -23,7 +23,7 @@ HALF[:, :508] = True
 FULL = np.ones((508, 1016), bool)
 
 
-def mend_note(path: Path, corners: Any, canopy: bytes) -> Judged:
+def mend_note(path: Path, corners: Any, canopy: bytes, *_: Any) -> Judged:
     """A note scored with a drawn canopy: its coverage is that of the mask."""
     mask = decode_mask(canopy)
     judged = score_note(path)
@@ -129,7 +129,7 @@ def test_corners_by_hand_keep_the_old_score_and_end_the_mending(book: Book, phot
 
 
 def test_a_photo_that_cannot_be_scored_any_more_stays_as_it_was(book: Book, photo: PhotoId) -> None:
-    def refusing(path: Path, corners: Any, canopy: bytes) -> Judged:
+    def refusing(path: Path, corners: Any, canopy: bytes, *_: Any) -> Judged:
         return replace(score_note(path), score=None, refusal=Reason.BLURRED)
 
     before = book.score(photo)
@@ -152,7 +152,7 @@ def test_an_unsure_score_stays_unsure(book: Book, phone: Path) -> None:
 
 
 def test_a_score_by_a_newer_method_is_put_beside_the_old_one(book: Book, photo: PhotoId) -> None:
-    def newer(path: Path, corners: Sequence[Any], canopy: bytes) -> Judged:
+    def newer(path: Path, corners: Sequence[Any], canopy: bytes, *_: Any) -> Judged:
         judged = mend_note(path, corners, canopy)
         return replace(judged, score=a_score(50.0, method="plain 2"))
 

@@ -23,7 +23,7 @@ from vision.tissue import Label, canopy
 PHOTO = Path("tests/photos/station.jpg")
 
 
-def a_lesson(path: Path, corners: Any, drawn: bytes) -> Lesson:
+def a_lesson(path: Path, corners: Any, drawn: bytes, *_: Any) -> Lesson:
     return Lesson(top=path.read_bytes(), labels=b"labels", canopy=drawn, method="plain 1")
 
 

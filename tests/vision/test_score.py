@@ -10,12 +10,14 @@ import numpy as np
 import pytest
 from PIL import Image
 
+import vision.place
 import vision.score
 from vision.corners import Corners, CornersFrom
 from vision.markers import Marks
 from vision.photo import Photo, decode_photo, read_photo
+from vision.place import find_corners
 from vision.reason import Reason
-from vision.score import Refused, Score, Scored, find_corners, score_file, score_photo, score_whole
+from vision.score import Refused, Score, Scored, score_file, score_photo, score_whole
 from vision.tissue import Label, PlainTissue, TissueMap
 
 PHOTOS = Path(__file__).parents[1] / "photos"
@@ -251,7 +253,7 @@ def test_a_large_whole_picture_gets_labels_of_its_own_size():
     ids=["sure station", "surer frame", "surer of two unsure", "only the station", "only the frame"],
 )
 def test_the_station_wins_where_it_is_sure_else_the_surer_of_the_two(monkeypatch, station, frame, expected):
-    monkeypatch.setattr(vision.score, "station_corners", lambda *_: station)
-    monkeypatch.setattr(vision.score, "find_frame", lambda _: frame)
+    monkeypatch.setattr(vision.place, "station_corners", lambda *_: station)
+    monkeypatch.setattr(vision.place, "find_frame", lambda _: frame)
 
     assert find_corners(decode_photo(a_picture(), "a.png"), Marks()).found_by is expected
