@@ -9,7 +9,7 @@ import sqlite3
 from collections.abc import Callable
 from datetime import datetime
 
-from data import queries
+from data import correctionrows, queries
 from data.errors import CannotUndo
 from data.journal import Recorder, apply_images, from_text
 from data.reader import Reader
@@ -67,7 +67,7 @@ class Changes(Reader):
 
     def _is_outdated(self, images: str) -> bool:
         """Whether a photo that the change was about has been scored by another version since."""
-        asked = {"score": queries.NEWER_SCORE, "suspect": queries.NEWER_SCORE_OF_SUSPECT}
+        asked = {"score": correctionrows.NEWER_SCORE, "suspect": correctionrows.NEWER_SCORE_OF_SUSPECT}
         return any(
             self._row(asked[image["table"]], id=image["id"]) is not None
             for image in from_text(images)

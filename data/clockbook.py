@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from datetime import datetime, timedelta
 from typing import Any
 
+from data import clockrows
 from data.changes import Changes
 from data.clocks import ClockDoubt, ClockPhoto, clock_doubts
 from data.journal import Recorder
@@ -16,15 +17,9 @@ from data.numbers import PhotoId
 from data.records import Fate, fate_of
 from data.rows import time_of, time_text
 
-__all__ = ["CLOCKS", "ClockBook"]
+__all__ = ["ClockBook"]
 
 NEWEST = 500  # photos that are asked about
-CLOCKS = """
-    SELECT id, taken_at, file_at, added_at
-      FROM (SELECT * FROM photo ORDER BY id DESC LIMIT :most)
-     WHERE taken_from = 'camera' AND clock_at IS NULL AND left_out_at IS NULL
-"""
-CLOCK_OF_PHOTO = "SELECT taken_at, clock_at, tag_number, tray, matched_by FROM photo WHERE id = :photo"
 
 
 class ClockBook(Changes):
@@ -39,7 +34,7 @@ class ClockBook(Changes):
                 file_at=time_of(row["file_at"]),
                 added_at=datetime.fromisoformat(row["added_at"]),
             )
-            for row in self._rows(CLOCKS, most=most)
+            for row in self._rows(clockrows.CLOCKS, most=most)
         ]
         sown = [tray.sown_at.date() for tray in self.trays()] if photos else []
         return clock_doubts(photos, min(sown, default=None))
@@ -82,7 +77,7 @@ class ClockBook(Changes):
         return time_of(self._clock_row(photo_id)["clock_at"])
 
     def _clock_row(self, photo_id: PhotoId) -> Any:
-        row = self._row(CLOCK_OF_PHOTO, photo=photo_id)
+        row = self._row(clockrows.CLOCK_OF_PHOTO, photo=photo_id)
         if row is None:
             raise KeyError(photo_id)
         return row

@@ -12,7 +12,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from datetime import datetime
 from typing import Any
 
-from data import queries
+from data import correctionrows, queries
 from data.changes import Changes
 from data.journal import Recorder, as_text, from_text
 from data.judged import Judged
@@ -87,23 +87,25 @@ class Corrections(Changes):
 
     def mended_canopy(self, photo_id: PhotoId) -> bytes | None:
         """The PNG of the canopy that the newest score rests on, where a person has drawn it."""
-        row = self._row(queries.CANOPY_OF_PHOTO, photo=photo_id)
+        row = self._row(correctionrows.CANOPY_OF_PHOTO, photo=photo_id)
         return None if row is None else base64.b64decode(json.loads(row["body"])["canopy"])
 
     def drawn_photos(self) -> tuple[PhotoId, ...]:
         """Photos whose newest score rests on a canopy that a person has drawn, oldest first."""
-        return tuple(PhotoId(row["photo"]) for row in self._rows(queries.DRAWN_PHOTOS))
+        return tuple(PhotoId(row["photo"]) for row in self._rows(correctionrows.DRAWN_PHOTOS))
 
     def old_scores(self, photo_id: PhotoId) -> tuple[KeptScore, ...]:
         """The scores that corrections of a photo have replaced, first one first."""
-        kept = (from_text(row["body"]) for row in self._rows(queries.OLD_SCORES_OF_PHOTO, photo=photo_id))
+        kept = (
+            from_text(row["body"]) for row in self._rows(correctionrows.OLD_SCORES_OF_PHOTO, photo=photo_id)
+        )
         return tuple(score_of(old["score"], old["suspects"]) for old in kept)
 
     # --- the present version of the method
 
     def photos_without(self, method: str, *, growing: bool = False) -> tuple[PhotoId, ...]:
         """Photos that have a score, but none by `method`: of growing trays first, newest first."""
-        rows = self._rows(queries.PHOTOS_WITHOUT, method=method, growing=int(growing))
+        rows = self._rows(correctionrows.PHOTOS_WITHOUT, method=method, growing=int(growing))
         return tuple(PhotoId(row["id"]) for row in rows)
 
     def keep_again(self, photo_id: PhotoId, judged: Judged) -> bool:

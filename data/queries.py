@@ -11,12 +11,10 @@ SQLite to the order written: from the growing trays to their photos, never the o
 
 __all__ = [
     "ASKED_SCORE",
-    "CANOPY_OF_PHOTO",
     "CHANGE_TO_REDO",
     "CHANGE_TO_UNDO",
     "CROP_NAMES",
     "DAYS_OF_TRAY",
-    "DRAWN_PHOTOS",
     "FIND_TRAYS",
     "GROWTH",
     "LAST_ID",
@@ -24,17 +22,13 @@ __all__ = [
     "LAST_POSITION",
     "MEDIUM_NAMES",
     "MOLD_SAID",
-    "NEWER_SCORE",
-    "NEWER_SCORE_OF_SUSPECT",
     "NEWEST_PHOTOS",
     "NEWEST_TRAY",
-    "OLD_SCORES_OF_PHOTO",
     "PEERS",
     "PEER_TRAYS",
     "PHOTO",
     "PHOTOS",
     "PHOTOS_OF_DAY",
-    "PHOTOS_WITHOUT",
     "PHOTO_BY_DIGEST",
     "SCORES_OF_PHOTO",
     "SCORINGS_OF_GROWING",
@@ -237,42 +231,6 @@ PHOTOS_OF_DAY = """
      ORDER BY taken_at, name, id
 """
 SCORES_OF_PHOTO = "SELECT * FROM score WHERE photo = :photo ORDER BY id DESC"
-PHOTOS_WITHOUT = """
-    SELECT p.id
-      FROM tray t
-      JOIN tray_type y ON y.id = t.tray_type
-      CROSS JOIN photo p ON p.tray = t.id
-     WHERE (:growing = 0 OR t.done_at IS NULL) AND p.kept = 1 AND p.refusal IS NULL AND p.left_out_at IS NULL
-       AND EXISTS (SELECT 1 FROM score z WHERE z.photo = p.id)
-       AND NOT EXISTS (
-             SELECT 1
-               FROM score z
-              WHERE z.photo = p.id AND z.method = :method
-                AND z.inner_long_mm = y.inner_long_mm AND z.inner_short_mm = y.inner_short_mm)
-     ORDER BY t.done_at IS NOT NULL, p.taken_at DESC, p.id DESC
-"""
-CANOPY_OF_PHOTO = """
-    SELECT k.body
-      FROM correction k
-     WHERE k.photo = :photo AND k.kind = 'canopy'
-       AND (SELECT s.mended FROM score s WHERE s.photo = :photo ORDER BY s.id DESC LIMIT 1) = 1
-     ORDER BY k.id DESC
-     LIMIT 1
-"""
-DRAWN_PHOTOS = """
-    SELECT DISTINCT k.photo
-      FROM correction k
-      JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = k.photo)
-     WHERE k.kind = 'canopy' AND s.mended = 1
-     ORDER BY k.photo
-"""
-OLD_SCORES_OF_PHOTO = """
-    SELECT o.body
-      FROM score s
-      JOIN old_score o ON o.score = s.id
-     WHERE s.photo = :photo
-     ORDER BY o.id
-"""
 SUSPECT = """
     SELECT u.id, u.said, t.code
       FROM suspect u
@@ -288,21 +246,6 @@ SETTING = "SELECT value FROM setting WHERE name = :name"
 CHANGE_TO_UNDO = "SELECT id, text, made_at, images FROM change WHERE undone = 0 ORDER BY id DESC LIMIT 1"
 CHANGE_TO_REDO = "SELECT id, text, made_at, images FROM change WHERE undone = 1 ORDER BY id LIMIT 1"
 LAST_ID = {"reading": "SELECT max(id) FROM reading"}
-NEWER_SCORE = """
-    SELECT z.id
-      FROM score s
-      JOIN score z ON z.photo = s.photo AND z.id > s.id
-     WHERE s.id = :id
-     LIMIT 1
-"""
-NEWER_SCORE_OF_SUSPECT = """
-    SELECT z.id
-      FROM suspect u
-      JOIN score s ON s.id = u.score
-      JOIN score z ON z.photo = s.photo AND z.id > s.id
-     WHERE u.id = :id
-     LIMIT 1
-"""
 UNDONE_CHANGES = "SELECT id FROM change WHERE undone = 1"
 
 # --- the file itself
