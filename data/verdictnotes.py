@@ -5,14 +5,15 @@ Out   `Sentence`s
 Not   the sentence of a medium (`verdictwords.py`)
 """
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
+from data.halfway import renamed_half_way
 from data.outcome import ErrorFrom
 from data.sentence import Sentence
-from data.verdict import Verdict
+from data.verdict import Measured, Verdict
 from data.verdictwords import why_words
 
-__all__ = ["cautions", "how_worked_out"]
+__all__ = ["cautions", "half_way", "how_worked_out"]
 
 
 def cautions(verdict: Verdict) -> tuple[Sentence, ...]:
@@ -40,6 +41,32 @@ def _cautions(verdict: Verdict) -> Iterable[Sentence]:
             "A setting belongs to whole shelves, so shelves were compared, not trays: the number of shelves "
             "counts."
         )
+
+
+def half_way(table: Sequence[Measured], trusted: str) -> tuple[Sentence, ...]:
+    """Media that may be one under two names."""
+    return tuple(
+        _half_way(one, other, trusted)
+        for one, other in renamed_half_way((row.block, row.medium) for row in table)
+    )
+
+
+def _half_way(one: str, other: str, trusted: str) -> Sentence:
+    if trusted in (one, other):
+        return Sentence(
+            "The trusted medium may have been renamed half way: {one} and {other} never stand in one "
+            "block, and "
+            "together they stand in every block. They were taken as two.",
+            one=one,
+            other=other,
+        )
+    return Sentence(
+        "{one} and {other} never stand in one block, and together they stand in every block: is it one "
+        "medium "
+        "under two names? They were taken as two.",
+        one=one,
+        other=other,
+    )
 
 
 def how_worked_out(verdict: Verdict) -> tuple[Sentence, ...]:

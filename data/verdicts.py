@@ -12,41 +12,38 @@ say is as usual and is said to be so. Numpy and scipy come in when there is some
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
-from functools import cached_property
 from typing import TYPE_CHECKING
 
 from data import bookwords
 from data.comparable import comparable
-from data.desirability import USUAL, ScoreRule, rule_of
 from data.movers import Mover, ScoredTray, movers
 from data.numbers import TrayId
 from data.rechecks import rechecks
 from data.records import Tray
 from data.sensitivity import Otherwise
 from data.sentence import Sentence
+from data.terms import Terms
 from data.traynumbers import (
     LostToMold,
     TrayNumber,
     canopy_numbers,
-    day_of_most,
     eye_numbers,
     lost_to_mold,
     mold_areas,
     scorings_of,
     yield_numbers,
 )
-from data.trial import KeptPlan, Measure, MeasureKind, Plan, treatment_of
+from data.trial import Measure, MeasureKind
 from data.trialrows import PhotoNumbers
 from data.verdict import Measured, Verdict, verdict_of
+from data.verdictnotes import half_way
 from data.verdictwords import Scale, Unit
 
 if TYPE_CHECKING:
     from data.book import Book
 
-__all__ = ["MARGIN_POINTS", "MARGIN_YIELD_PCT", "CropVerdict", "verdicts"]
+__all__ = ["CropVerdict", "verdicts"]
 
-MARGIN_POINTS = 5.0  # of canopy score or score by eye, where nobody has set one
-MARGIN_YIELD_PCT = 10.0  # of the trusted medium's yield
 UNITS = {MeasureKind.SCORE: Unit.POINTS, MeasureKind.YIELD: Unit.GRAMS, MeasureKind.EYE: Unit.POINTS}
 
 
@@ -81,14 +78,11 @@ def verdicts(book: "Book", trial: str | None = None, on_day: int | None = None) 
     return tuple(found for name in names for found in _TrialReading(book, name, on_day).verdicts())
 
 
-class _TrialReading:
+class _TrialReading(Terms):
     """One trial of a book."""
 
     def __init__(self, book: "Book", trial: str, on_day: int | None) -> None:
-        self.book, self.trial, self.asked_day = book, trial, on_day
-        self.trays = book.trial_trays(trial)
-        self.versions: tuple[KeptPlan, ...] = book.plans(trial)
-        self.plan: Plan | None = self.versions[-1].plan if self.versions else None
+        super().__init__(book, trial, on_day)
         self.words = book.suspect_words(trial)
         self._by_day: dict[int, tuple[PhotoNumbers, ...]] = {}
         self.today: date = book.today()
@@ -101,65 +95,11 @@ class _TrialReading:
             for one in found:
                 yield _with_notes(one, together if one is found[0] else ())
 
-    # --- what was fixed beforehand
-
-    @cached_property
-    def treatments(self) -> dict[TrayId, str]:
-        """What each tray got, as the plan names it; without a plan its medium."""
-        found: dict[TrayId, str] = {}
-        for tray in self.trays:
-            name = tray.medium if self.plan is None else treatment_of(tray, self.plan)
-            if name is not None:
-                found[tray.id] = name
-        return found
-
-    @cached_property
-    def trusted(self) -> str | None:
-        """The trusted treatment: of the plan, of the trial, of the book."""
-        if self.plan is not None:
-            return self.plan.trusted
-        said, _ = self.book.trial_said(self.trial)
-        medium = self.book.trusted()
-        return said or (None if medium is None else medium.name)
-
-    @cached_property
-    def rule(self) -> ScoreRule:
-        """Limits and weights of the canopy score."""
-        if self.plan is None or not self.plan.score:
-            return USUAL
-        try:
-            return rule_of(self.plan.score)
-        except ValueError:
-            return USUAL
-
-    def _measure(self, kind: MeasureKind) -> tuple[Measure, bool]:
-        """The measure with its margin, and whether it was fixed beforehand."""
-        planned = None if self.plan is None else self.plan.measure(kind)
-        if planned is not None:
-            return planned, True
-        if kind is MeasureKind.YIELD:
-            return Measure(kind=kind, margin=MARGIN_YIELD_PCT, unit="%"), False
-        _, points = self.book.trial_said(self.trial)
-        if kind is MeasureKind.SCORE and points is not None:
-            return Measure(kind=kind, margin=points), True
-        return Measure(kind=kind, margin=MARGIN_POINTS), False
-
-    def _day(self, crop: str, trays: Sequence[Tray]) -> tuple[int | None, bool]:
-        """The day on which photos are read, and whether it was fixed beforehand."""
-        if self.plan is not None:
-            try:
-                return self.plan.crop(crop).read_on_day, True
-            except KeyError:
-                pass
-        if self.asked_day is not None:
-            return self.asked_day, False
-        return day_of_most(trays, self.book.photo_numbers(self.trial)), False
-
     # --- one crop and measure
 
     def _one(self, crop: str, trays: Sequence[Tray], kind: MeasureKind) -> CropVerdict | None:
         treated = tuple(tray for tray in trays if tray.id in self.treatments)
-        day, day_fixed = self._day(crop, trays)
+        day, day_fixed = self.day(crop, trays)
         method: str | None = None
         others: tuple[str, ...] = ()
         on_day: tuple[PhotoNumbers, ...] = ()
@@ -180,7 +120,7 @@ class _TrialReading:
             numbers = eye_numbers(treated, self.book.eye_scores(self.trial))
             if all(number.value is None for number in numbers):
                 return None
-        measure, fixed = self._measure(kind)
+        measure, fixed = self.measure(kind)
         table = self._table(numbers)
         so_far = self._so_far(treated, numbers, kind)
         camera_sd = self._camera_sd(numbers, method)
@@ -189,6 +129,7 @@ class _TrialReading:
             *bookwords.beforehand(self.versions, measure, verdict, day=day, fixed=fixed, day_fixed=day_fixed),
             *bookwords.missing_trays(numbers),
             *bookwords.untreated(trays, self.treatments),
+            *half_way(table, self.trusted or ""),
         ]
         found = CropVerdict(
             trial=self.trial,
@@ -196,7 +137,7 @@ class _TrialReading:
             kind=kind,
             scale=Scale(unit=UNITS[kind], digits=1),
             verdict=verdict,
-            decides=self._decides(kind),
+            decides=self.decides(kind),
             on_day=day if kind is MeasureKind.SCORE else None,
             method=method,
             numbers=numbers,
@@ -208,7 +149,7 @@ class _TrialReading:
         asked_otherwise = rechecks(
             verdict,
             table,
-            by_shelf=self._by_shelf(),
+            by_shelf=self.by_shelf(),
             moldy={tray.code for tray in treated if tray.id in mold_areas(self.words)},
             shift=self._shift(numbers, kind),
             other_height=self._other_height(treated),
@@ -260,17 +201,13 @@ class _TrialReading:
 
     def _compared(self, table: list[Measured], measure: Measure, so_far: bool, camera_sd: float) -> Verdict:
         trusted = self.trusted or ""
-        by_shelf = self._by_shelf()
+        by_shelf = self.by_shelf()
         margin = measure.margin
         if measure.unit == "%":
             plain = verdict_of(table, trusted, 0.0, quick=True)
             mean = next((line.mean for line in plain.media if line.medium == trusted), None)
             margin = abs(mean or 0.0) * measure.margin / 100
         return verdict_of(table, trusted, margin, so_far=so_far, camera_sd=camera_sd, by_shelf=by_shelf)
-
-    def _by_shelf(self) -> bool:
-        """Whether treatments differ both by shelf and within it: then each block is a set of shelves."""
-        return self.plan is not None and self.plan.shelf_factor is not None and len(self.plan.factors) > 1
 
     def _camera_sd(self, numbers: Sequence[TrayNumber], method: str | None) -> float:
         from data.camerabias import score_sd_between_media
@@ -311,9 +248,6 @@ class _TrialReading:
             (method, self._table(canopy_numbers(trays, on_day, method, self.words, self.rule, {})))
             for method in others[:1]
         ]
-
-    def _decides(self, kind: MeasureKind) -> bool:
-        return kind is (MeasureKind.SCORE if self.plan is None else self.plan.primary.kind)
 
     def _movers(self, numbers: Sequence[TrayNumber]) -> tuple[Mover, ...]:
         trays = [

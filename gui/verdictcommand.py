@@ -16,7 +16,7 @@ from data.bookwords import lost_words, mover_words
 from data.sentence import Sentence
 from data.surewords import camera_words, otherwise_words
 from data.verdict import MediumResult, Verdict
-from data.verdictnotes import cautions, how_worked_out
+from data.verdictnotes import cautions, half_way, how_worked_out
 from data.verdictwords import Scale, outcome_words, scale_for, sentence, why_words
 from gui.scoresheet import plain
 
@@ -69,7 +69,7 @@ def verdict_of_table(path: Path, trusted: str, margin: float, *, lower_is_better
         return REFUSED
     trusted = _as_written(trusted, {row.medium for row in (*table.rows, *table.missing)})
     verdict = verdict_of(table.rows, trusted, margin, lower_is_better=lower_is_better)
-    reported = Reported(verdict, scale_for(verdict), notes=(*table.notes, *_half_way(table.rows, trusted)))
+    reported = Reported(verdict, scale_for(verdict), notes=(*table.notes, *half_way(table.rows, trusted)))
     for refused in table.refused:
         _say(f"{path.name}, {refused}")
     print_all((reported,), as_json=as_json)
@@ -142,28 +142,6 @@ def _as_written(name: str, media: Iterable[str]) -> str:
     """The trusted medium as the file writes it; letters' size and spaces make no difference."""
     wanted = " ".join(name.split())
     return next((medium for medium in media if medium.casefold() == wanted.casefold()), wanted)
-
-
-def _half_way(rows: Sequence[Any], trusted: str) -> Iterable[Sentence]:
-    from data.halfway import renamed_half_way
-
-    for one, other in renamed_half_way((row.block, row.medium) for row in rows):
-        if trusted not in (one, other):
-            yield Sentence(
-                "{one} and {other} never stand in one block, and together they stand in every block: is "
-                "it one "
-                "medium under two names? They were taken as two.",
-                one=one,
-                other=other,
-            )
-        else:
-            yield Sentence(
-                "The trusted medium may have been renamed half way: {one} and {other} never stand in one "
-                "block, "
-                "and together they stand in every block. They were taken as two.",
-                one=one,
-                other=other,
-            )
 
 
 def _nothing_compared(verdict: Verdict) -> Sentence | None:

@@ -7,6 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from data.blind import LEAST_APART, agreement_of, draw_round
+from data.blindwords import eye_words, whom_to_trust
 from data.numbers import PhotoId, TrayId
 
 
@@ -64,3 +65,37 @@ def test_of_few_trays_nothing_is_said() -> None:
     found = agreement_of({TrayId(1): 50.0}, {}, {TrayId(1): 60.0})
 
     assert (found.with_photo, found.limits, found.ranks, found.itself_sd) == (None,) * 4
+
+
+PHOTO = {TrayId(n): 50.0 + 4 * n for n in range(10)}
+
+
+@pytest.mark.parametrize(
+    ("eye", "again", "sentence"),
+    [
+        (PHOTO, PHOTO, "either may be trusted"),
+        (
+            {t: 160 - v for t, v in PHOTO.items()},
+            {t: 160 - v for t, v in PHOTO.items()},
+            "see different things",
+        ),
+        ({t: 160 - v for t, v in PHOTO.items()}, PHOTO, "trust the photo"),
+        ({t: 160 - v for t, v in PHOTO.items()}, {}, "trust neither alone"),
+        ({}, {}, "Too few trays"),
+    ],
+)
+def test_a_sentence_says_whose_numbers_to_trust(
+    eye: dict[TrayId, float], again: dict[TrayId, float], sentence: str
+) -> None:
+    assert sentence in whom_to_trust(agreement_of(eye, again, PHOTO))
+
+
+def test_numbers_of_the_agreement_are_told_before_the_advice() -> None:
+    first, second, third = eye_words(agreement_of(PHOTO, PHOTO, PHOTO))
+
+    assert first == (
+        "On 10 trays the eye gave +0.0 points against the photo, in 95 of 100 trays between +0.0 and +0.0; "
+        "agreement 1.00 (ICC(2,1), 1 is perfect)."
+    )
+    assert second.startswith("Of 10 trays seen twice the eye missed its own number by 0.0 points")
+    assert third == whom_to_trust(agreement_of(PHOTO, PHOTO, PHOTO))

@@ -1,6 +1,8 @@
 """A verdict from numbers: one reading of one interval, and a reason wherever there is none."""
 
 import re
+import subprocess
+import sys
 
 import pytest
 from hypothesis import given
@@ -330,3 +332,14 @@ def test_numbers_without_unit_are_written_to_two_digits_of_their_error(error: fl
     verdict = verdict_of(rows, "peat", error)
 
     assert abs(scale_for(verdict).digits - digits) <= 1
+
+
+def test_the_records_and_words_of_a_verdict_load_no_numpy() -> None:
+    modules = (
+        "data.verdicts, data.verdictwords, data.verdictnotes, data.surewords, data.blindwords, data.tablefile"
+    )
+    code = f"import sys, {modules}; print({{'numpy', 'scipy', 'cv2', 'sqlite_utils'}} & set(sys.modules))"
+
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+
+    assert done.stdout.strip() == "set()"

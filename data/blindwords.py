@@ -1,0 +1,68 @@
+"""Blind words: what a round of scoring by eye says, and whose numbers to trust.
+
+In    the agreement of the eye with the photo's score and with itself
+Out   `Sentence`s
+Not   the agreement itself (`blind.py`)
+
+Limits of 0.75 for good and 0.5 for poor agreement are rules of thumb of the trade, no standard.
+"""
+
+from data.blind import EyeAgreement
+from data.sentence import Sentence
+
+__all__ = ["eye_words", "whom_to_trust"]
+
+GOOD, POOR = 0.75, 0.5
+
+
+def eye_words(found: EyeAgreement) -> tuple[Sentence, ...]:
+    """What was found, in numbers, then whose numbers to trust."""
+    words = []
+    if found.limits is not None and found.with_photo is not None and found.with_photo.two_random is not None:
+        words.append(
+            Sentence(
+                "On {trays} trays the eye gave {mean:+.1f} points against the photo, in 95 of 100 trays "
+                "between "
+                "{low:+.1f} and {high:+.1f}; agreement {icc:.2f} (ICC(2,1), 1 is perfect).",
+                trays=found.trays,
+                mean=found.limits.mean + 0.0,
+                low=found.limits.low,
+                high=found.limits.high,
+                icc=found.with_photo.two_random,
+            )
+        )
+    if found.itself_sd is not None:
+        words.append(
+            Sentence(
+                "Of {again} trays seen twice the eye missed its own number by {sd:.1f} points (standard "
+                "deviation "
+                "of one score).",
+                again=found.again,
+                sd=found.itself_sd,
+            )
+        )
+    words.append(whom_to_trust(found))
+    return tuple(words)
+
+
+def whom_to_trust(found: EyeAgreement) -> Sentence:
+    """One sentence on whose numbers to trust."""
+    with_photo = None if found.with_photo is None else found.with_photo.two_random
+    itself = None if found.with_itself is None else found.with_itself.two_random
+    if with_photo is None:
+        return Sentence("Too few trays were scored by eye and by photo to say whose numbers to trust.")
+    if with_photo >= GOOD:
+        return Sentence("Eye and photo say much the same: either may be trusted.")
+    if itself is None:
+        return Sentence(
+            "Eye and photo differ, and too few trays were seen twice to say how sure the eye is of "
+            "itself: trust "
+            "neither alone."
+        )
+    if itself < POOR:
+        return Sentence("The eye does not agree with itself from one look to the next: trust the photo.")
+    return Sentence(
+        "The eye agrees with itself but not with the photo, so the two see different things: look at the "
+        "trays "
+        "on which they differ most before you trust either."
+    )
