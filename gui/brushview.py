@@ -25,7 +25,6 @@ if TYPE_CHECKING:
 
 __all__ = ["BrushView"]
 
-PX_PER_MM = 2.0
 RING_ROOM = 4  # window pixels around the brush's ring
 DARK, LIGHT, ERASER = QColor(12, 16, 14), QColor("#56B4E9"), QColor("#E69F00")
 
@@ -41,6 +40,7 @@ class BrushView(PictureView):
         super().__init__(parent)
         self.canopy: CanopyMask | None = None
         self.radius_mm = 6.0
+        self.px_per_mm = 2.0  # of the top view
         self.paints = True
         self.veiled = True
         self._overlay = QImage()
@@ -157,7 +157,9 @@ class BrushView(PictureView):
         self._update_ring()
         self._at = at
         if self._stroking and self.canopy is not None:
-            self._changed(self.canopy.move(at.x(), at.y(), self.radius_mm * PX_PER_MM, paint=self.paints))
+            self._changed(
+                self.canopy.move(at.x(), at.y(), self.radius_mm * self.px_per_mm, paint=self.paints)
+            )
         self._update_ring()
 
     def _lift(self) -> None:
@@ -196,7 +198,7 @@ class BrushView(PictureView):
             return
         rows, columns = self.canopy.now.shape
         at = self._at or QPointF(columns / 2, rows / 2)
-        step = max(1.0, self.radius_mm * PX_PER_MM / 2)
+        step = max(1.0, self.radius_mm * self.px_per_mm / 2)
         right, down = ARROWS[key]  # of a picture that is pushed: the brush goes the other way
         to = QPointF(
             min(float(columns), max(0.0, at.x() - right * step)),
@@ -233,7 +235,7 @@ class BrushView(PictureView):
         if self._at is None or self.canopy is None:
             return None
         middle = QPointF(*self.view.to_window(self._at.x(), self._at.y()))
-        radius = self.radius_mm * PX_PER_MM * self.view.zoom
+        radius = self.radius_mm * self.px_per_mm * self.view.zoom
         return QRectF(middle.x() - radius, middle.y() - radius, 2 * radius, 2 * radius)
 
     def _update_ring(self) -> None:

@@ -43,6 +43,7 @@ class DayCanopy:
     mips: Mips | None
     canopy: "NDArray[np.bool_] | None"
     veil: "NDArray[np.uint8] | None" = None  # over what is bare
+    px_per_mm: float = 2.0
     trouble: str = ""
 
 
@@ -65,7 +66,14 @@ def load_canopy(book: "Book", day: Day) -> DayCanopy:
         words = translate("TraySheet", LOST)
         return DayCanopy(photo_id=day.photo_id, coverage=coverage, mips=None, canopy=None, trouble=words)
     mask = canopy(labels)
-    return DayCanopy(photo_id=day.photo_id, coverage=coverage, mips=mips, canopy=mask, veil=veil_of(mask))
+    return DayCanopy(
+        photo_id=day.photo_id,
+        coverage=coverage,
+        mips=mips,
+        canopy=mask,
+        veil=veil_of(mask),
+        px_per_mm=2.0 if day.score is None else day.score.top_px_per_mm,
+    )
 
 
 LOST = "The pictures of this day were made by an older version of the program and cannot be made again."

@@ -54,6 +54,7 @@ class GrowthPage(SheetPage):
         set_role(self.table, "plain")
         self.table.corrected.connect(self._correct)
         self.table.renoted.connect(self._renote)
+        self.table.moved.connect(self._move)
         self.table.deleted.connect(self._delete)
         self.about_rows = QLabel(sheet)
         self.about_rows.setWordWrap(True)
@@ -248,6 +249,16 @@ class GrowthPage(SheetPage):
             self._do(lambda book: book.change_reading(reading, note=note))
         elif event is not None:
             self._do(lambda book: book.change_event(event, note=note))
+
+    @Slot(object, object)
+    def _move(self, row: NoteRow, at: datetime) -> None:
+        reading, event = row.reading, row.event
+        if not self._is_possible(at):
+            return
+        if reading is not None:
+            self._do(lambda book: book.change_reading(reading, taken_at=at))
+        elif event is not None:
+            self._do(lambda book: book.change_event(event, at=at))
 
     @Slot(object)
     def _delete(self, row: NoteRow) -> None:

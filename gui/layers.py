@@ -23,6 +23,7 @@ if TYPE_CHECKING:
 __all__ = ["Layer", "Layers", "Mark", "Shape", "make_layers"]
 
 PX_PER_MM = 2.0
+TOP_PX = (1016.0, 508.0)
 FINE_CM2, COARSE_CM2 = 0.1, 0.2  # smaller specks of canopy would only be noise as an outline
 FINE_MM, COARSE_MM = 0.4, 1.2  # how far a simplified outline may lie from the true one
 
@@ -95,25 +96,28 @@ class Layers:
 class _Way:
     """From the top view to the picture that is shown: itself, or the photo by a homography."""
 
-    def __init__(self, homography: "NDArray[np.float64] | None") -> None:
+    def __init__(self, homography: "NDArray[np.float64] | None", inner_mm: tuple[float, float]) -> None:
         self.homography = homography
+        self._per_mm = (TOP_PX[0] / inner_mm[0], TOP_PX[1] / inner_mm[1])
 
-    def points(self, points: Iterable[Sequence[float]], scale: float = 1.0) -> list[QPointF]:
+    def points(self, points: Iterable[Sequence[float]], *, in_mm: bool = False) -> list[QPointF]:
         import numpy as np
 
-        flat = np.asarray(list(points), dtype=np.float64).reshape(-1, 2) * scale
+        flat = np.asarray(list(points), dtype=np.float64).reshape(-1, 2)
+        if in_mm:
+            flat = flat * self._per_mm
         if self.homography is not None and len(flat):
             seen = np.column_stack((flat, np.ones(len(flat)))) @ self.homography.T
             flat = seen[:, :2] / seen[:, 2:]
         return [QPointF(x, y) for x, y in flat.tolist()]
 
-    def shape(self, points: Iterable[Sequence[float]], scale: float = 1.0) -> Shape:
-        line = QPolygonF(self.points(points, scale))
+    def shape(self, points: Iterable[Sequence[float]], *, in_mm: bool = False) -> Shape:
+        line = QPolygonF(self.points(points, in_mm=in_mm))
         return Shape(line=line, bounds=line.boundingRect())
 
     def px_per_mm(self) -> float:
         left, right = self.points([(254.0, 254.0), (762.0, 254.0)])
-        return max(0.05, QLineF(left, right).length() / 254.0)
+        return max(0.05, QLineF(left, right).length() / 508.0 * self._per_mm[0])
 
 
 def make_layers(
@@ -123,14 +127,21 @@ def make_layers(
     gaps: Sequence[Outlined] = (),
     marks: Sequence[Mark] = (),
     homography: "NDArray[np.float64] | None" = None,
+    inner_mm: tuple[float, float] = (508.0, 254.0),
 ) -> Layers:
-    """Shapes of every layer; `homography` leads from top view to picture (None: it is the top view)."""
-    way = _Way(homography)
+    """Shapes of every layer.
+
+    Parameters
+    ----------
+    homography : from top view to picture; None: it is the top view.
+    inner_mm : long and short side of the inner area, that all mm rest on.
+    """
+    way = _Way(homography, inner_mm)
     fine, coarse = ((), ()) if labels is None else _outlines(labels, way)
     return Layers(
         fine=fine,
         coarse=coarse,
-        gaps=tuple(way.shape(gap.outline_mm, PX_PER_MM) for gap in gaps if len(gap.outline_mm) > 2),
+        gaps=tuple(way.shape(gap.outline_mm, in_mm=True) for gap in gaps if len(gap.outline_mm) > 2),
         grid=_grid(way) if cells else (),
         cells=_cell_texts(cells, way) if cells else (),
         rings=tuple((mark, _ring(mark, way)) for mark in marks),
@@ -179,4 +190,4 @@ def _cell_texts(cells: Sequence[Sequence[float]], way: _Way) -> tuple[CellText, 
 def _ring(mark: Mark, way: _Way) -> Shape:
     steps = [2 * pi * k / 48 for k in range(48)]
     radius = max(mark.radius_mm, 6.0)
-    return way.shape(((mark.x_mm + radius * cos(t), mark.y_mm + radius * sin(t)) for t in steps), PX_PER_MM)
+    return way.shape(((mark.x_mm + radius * cos(t), mark.y_mm + radius * sin(t)) for t in steps), in_mm=True)

@@ -146,12 +146,14 @@ class MendDesk(QWidget):
         mips: Mips,
         canopy: "NDArray[np.bool_]",
         veil: "NDArray[np.uint8] | None" = None,
+        px_per_mm: float = 2.0,
     ) -> None:
         """Begin with this canopy and its veil; strokes made earlier on the same canopy are there again."""
         self._set_aside()
         waiting = self._waiting.pop(photo_id, None)
         fits = waiting is not None and bool((waiting.scored == canopy).all())
         self.photo_id = photo_id
+        self.view.px_per_mm = px_per_mm
         mask = waiting if waiting is not None and fits else CanopyMask(canopy)
         self.view.show_canopy(mips, mask, veil_of(canopy) if veil is None else veil)
         self._show_numbers()

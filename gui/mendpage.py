@@ -91,7 +91,7 @@ class MendPage(SheetPage):
         if answer.mips is None or answer.canopy is None:
             self.desk.show_none(answer.trouble)
         else:
-            self.desk.show_photo(answer.photo_id, answer.mips, answer.canopy, answer.veil)
+            self.desk.show_photo(answer.photo_id, answer.mips, answer.canopy, answer.veil, answer.px_per_mm)
 
     @Slot(object)
     def _load_failed(self, error: Exception) -> None:

@@ -1,14 +1,16 @@
 """Note table: what was measured and done, newest first, each row to be corrected or taken out.
 
 In    `NoteRow`s
-Out   `corrected` with a row and its new value, `renoted` with a row and its new note, `deleted` with a row
+Out   `corrected`, `moved`, `renoted` with a row and its new value, time or note; `deleted` with a row
 Not   keeping it (`growthpage.py`), adding (`noteentry.py`)
 """
 
 from collections.abc import Sequence
+from datetime import datetime
 from typing import Any
 
 from PySide6.QtCore import (
+    QAbstractItemModel,
     QAbstractTableModel,
     QModelIndex,
     QObject,
@@ -18,8 +20,17 @@ from PySide6.QtCore import (
     Signal,
 )
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QSizePolicy, QTableView, QWidget
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHeaderView,
+    QSizePolicy,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTableView,
+    QWidget,
+)
 
+from gui.moments import MomentEdit, moment_in, show_moment
 from gui.noteview import NoteRow
 from gui.numberwords import when
 from gui.palette import TARGET
@@ -28,13 +39,15 @@ __all__ = ["NoteTable", "number_in"]
 
 Index = QModelIndex | QPersistentModelIndex
 WHEN, WHAT, VALUE, NOTE = range(4)
+MOMENT = Qt.ItemDataRole.UserRole + 1
 
 
 class NoteModel(QAbstractTableModel):
-    """When, what, how much, a note; the last two can be typed over."""
+    """When, what, how much, a note; all but what it is can be typed over."""
 
     corrected = Signal(object, float)  # NoteRow, value
     renoted = Signal(object, str)
+    moved = Signal(object, object)  # NoteRow, datetime
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -57,6 +70,8 @@ class NoteModel(QAbstractTableModel):
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Words of a cell."""
         row = self.rows[index.row()]
+        if role == MOMENT:
+            return row.at
         if role == Qt.ItemDataRole.EditRole and index.column() == VALUE:
             return "" if row.value is None else f"{row.value:g}"
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.EditRole):
@@ -80,16 +95,20 @@ class NoteModel(QAbstractTableModel):
         return super().headerData(section, orientation, role)
 
     def flags(self, index: Index) -> Qt.ItemFlag:
-        """A reading's value and every note can be typed over."""
+        """A reading's value, every time and every note can be typed over."""
         flags = super().flags(index)
         row = self.rows[index.row()]
-        if index.column() == NOTE or (index.column() == VALUE and row.value is not None):
+        if index.column() in (WHEN, NOTE) or (index.column() == VALUE and row.value is not None):
             flags |= Qt.ItemFlag.ItemIsEditable
         return flags
 
     def setData(self, index: Index, value: Any, role: int = Qt.ItemDataRole.EditRole) -> bool:
         """A person has typed over a cell; the table follows when the book has it."""
         row = self.rows[index.row()]
+        if index.column() == WHEN:
+            if isinstance(value, datetime) and value != row.at:
+                self.moved.emit(row, value)
+            return True
         if index.column() == NOTE:
             if str(value).strip() != row.note:
                 self.renoted.emit(row, str(value).strip())
@@ -102,11 +121,29 @@ class NoteModel(QAbstractTableModel):
         return True
 
 
+class _WhenDelegate(QStyledItemDelegate):
+    """A field for a day and time in the first column."""
+
+    def createEditor(self, parent: QWidget, option: QStyleOptionViewItem, index: Index) -> QWidget:
+        edit = MomentEdit(parent)
+        edit.setAccessibleName(self.tr("When it was"))
+        return edit
+
+    def setEditorData(self, editor: QWidget, index: Index) -> None:
+        assert isinstance(editor, MomentEdit)
+        show_moment(editor, index.data(MOMENT))
+
+    def setModelData(self, editor: QWidget, model: QAbstractItemModel, index: Index) -> None:
+        assert isinstance(editor, MomentEdit)
+        model.setData(index, moment_in(editor, index.data(MOMENT)))
+
+
 class NoteTable(QTableView):
     """As high as its rows; the page around it scrolls."""
 
     corrected = Signal(object, float)
     renoted = Signal(object, str)
+    moved = Signal(object, object)
     deleted = Signal(object)
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -114,9 +151,11 @@ class NoteTable(QTableView):
         self._notes = NoteModel(self)
         self._notes.corrected.connect(self.corrected)
         self._notes.renoted.connect(self.renoted)
+        self._notes.moved.connect(self.moved)
         self.setModel(self._notes)
+        self.setItemDelegateForColumn(WHEN, _WhenDelegate(self))
         self.setAccessibleName(self.tr("What was measured and done"))
-        self.setToolTip(self.tr("Enter or F2 corrects a number or a note, Delete takes a row out"))
+        self.setToolTip(self.tr("Enter or F2 corrects a number, a time or a note, Delete takes a row out"))
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setTabKeyNavigation(False)
@@ -159,7 +198,7 @@ class NoteTable(QTableView):
         return QSize(200, self.sizeHint().height())
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Delete takes the row out, Enter corrects its number, or the note where it has none."""
+        """Delete takes the row out, Enter corrects the cell, or the number where the cell says what it is."""
         index = self.currentIndex()
         key = event.key()
         if index.isValid() and self.state() != QAbstractItemView.State.EditingState:
@@ -168,7 +207,7 @@ class NoteTable(QTableView):
                 self.deleted.emit(row)
                 return
             if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_F2):
-                column = index.column() if index.column() in (VALUE, NOTE) else VALUE
+                column = VALUE if index.column() == WHAT else index.column()
                 if column == VALUE and row.value is None:
                     column = NOTE
                 self.setCurrentIndex(index.siblingAtColumn(column))

@@ -87,6 +87,7 @@ def load_sheet_picture(book: "Book", day: Day, wanted: Wanted) -> SheetPicture:
         gaps=day.score.gaps,
         marks=wanted.marks,
         homography=way,
+        inner_mm=(day.score.inner_long_mm, day.score.inner_short_mm),
     )
     return SheetPicture(wanted=wanted, mips=mips, layers=layers)
 

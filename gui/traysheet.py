@@ -215,8 +215,11 @@ class TraySheet(Screen):
         except BookError as error:
             self.troubled.emit(str(error))
         else:
+            from data.croptable import doubt_of_cut
+
             words = self.tr("{code} has left the rack; its photos stay in the book.")
-            self.told.emit(words.format(code=state.tray.code))
+            doubt = doubt_of_cut(state.tray.crop, state.today) or ""
+            self.told.emit(f"{words.format(code=state.tray.code)} {doubt}".strip())
             self.strip.setFocus()
         self._changed()
 

@@ -14,6 +14,7 @@ from data.readings import NewReading, ReadingKind
 from data.records import TrayId
 from gui.growthfit import fit_tray
 from gui.growthpage import GrowthPage
+from gui.moments import MomentEdit, show_moment
 from gui.notetable import number_in
 from gui.noteview import Mark, read_notes
 from gui.sheetviews import View
@@ -150,7 +151,7 @@ def test_a_reading_is_corrected_in_the_table_and_undone(
     rack_book.add_readings([a_weight(rack_book, 900)])
     page = opened(sheet, qtbot)
     page.table.setFocus()
-    page.table.setCurrentIndex(page.table.model().index(0, 0))
+    page.table.setCurrentIndex(page.table.model().index(0, 2))
 
     qtbot.keyClick(page.table, Qt.Key.Key_Return)
     editor = page.table.findChild(QLineEdit)
@@ -165,6 +166,25 @@ def test_a_reading_is_corrected_in_the_table_and_undone(
     with qtbot.waitSignal(page.notes_read):
         sheet.renew()
     assert rows(page) == [("weight", "900 g")]
+
+
+def test_the_time_of_a_reading_is_corrected_in_the_table(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot
+) -> None:
+    rack_book.add_readings([a_weight(rack_book, 900)])
+    page = opened(sheet, qtbot)
+    page.table.setFocus()
+    page.table.setCurrentIndex(page.table.model().index(0, 0))
+
+    qtbot.keyClick(page.table, Qt.Key.Key_Return)
+    editor = page.table.findChild(MomentEdit)
+    assert editor is not None
+    show_moment(editor, datetime(2026, 3, 5, 7, 30))
+    with qtbot.waitSignal(page.notes_read):
+        qtbot.keyClick(editor, Qt.Key.Key_Return)
+
+    (kept,) = rack_book.readings(a1(rack_book))
+    assert kept.taken_at == datetime(2026, 3, 5, 7, 30)
 
 
 def test_delete_takes_a_reading_out_and_undo_brings_it_back(

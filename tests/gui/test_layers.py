@@ -59,6 +59,15 @@ def test_a_suspect_is_a_ring_around_its_place_in_mm():
     assert ring.bounds.width() == pytest.approx(80)
 
 
+def test_mm_are_those_of_the_trays_own_kind(qapp):
+    gap = Gap(x_mm=125, y_mm=125, area_cm2=100, outline_mm=((100, 100), (150, 100), (150, 150)))
+
+    layers = make_layers(None, gaps=[gap], inner_mm=(250.0, 250.0))
+
+    assert layers.gaps[0].bounds.left() == pytest.approx(100 * 1016 / 250)
+    assert layers.gaps[0].bounds.top() == pytest.approx(100 * 508 / 250)
+
+
 def test_only_layers_that_are_switched_on_are_painted(qapp):
     layers = make_layers(a_square_of_green(), cells=[[50.0] * 12] * 6)
     black = painted(layers)
