@@ -10,6 +10,7 @@ its block mates can be asked: numbers of the stand have to be out of line on the
 often it cries without cause is measured on made sequences (`tests/bench/test_look_alarm.py`).
 """
 
+import logging
 from collections import defaultdict
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
@@ -21,6 +22,7 @@ from data.answers import Answer, unanswered
 from data.batches import together
 from data.conditions import Crop
 from data.emergence import look_at_lag, look_at_patchiness
+from data.errors import BookLocked, BookReadOnly, DiskFull
 from data.evenness import look_at_evenness
 from data.look import Look, LookKind
 from data.missing import looks_for_missing, looks_for_unusable
@@ -39,6 +41,8 @@ if TYPE_CHECKING:
     from data.lookbook import LookBook
 
 __all__ = ["MOLD_CAUTION", "Morning", "look_list", "looks", "read_looks", "reasons"]
+
+log = logging.getLogger(__name__)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -68,7 +72,10 @@ def read_looks(book: "LookBook", today: date | None = None) -> tuple[Look, ...]:
     """The same, and the history of the list brought up to date; what a window reads in the background."""
     morning = book.morning(today)
     found = reasons(morning)
-    book.keep_history(found, morning)
+    try:
+        book.keep_history(found, morning)
+    except (BookReadOnly, BookLocked, DiskFull):
+        log.info("the history of the look list waits for a better time", exc_info=True)
     return _listed(morning, unanswered(found, morning.answers, morning.today))
 
 

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 
 from data.book import Book
 from data.records import Look, LookKind, Tile
-from data.watch import look_list
+from data.watch import read_looks
 from gui.rack import RackState, rack_state
 
 __all__ = ["BenchState", "Reading", "bench_state", "read_bench"]
@@ -62,7 +62,7 @@ class BenchState:
 
 def read_bench(book: Book) -> Reading:
     """Read the growing trays and what needs a look; for a worker."""
-    return Reading(tiles=book.tiles(), looks=look_list(book))
+    return Reading(tiles=book.tiles(), looks=read_looks(book))
 
 
 def bench_state(

@@ -9,6 +9,7 @@ import pytest
 from data import lookrows
 from data.answers import AnswerKind
 from data.book import Book
+from data.errors import BookReadOnly
 from data.events import EventKind
 from data.look import Look, LookKind
 from data.readings import NewReading, ReadingKind
@@ -153,6 +154,17 @@ def test_what_comes_back_is_opened_again(lagging: Book, phone: Path) -> None:
     read_looks(lagging)
 
     assert [past.gone_on for past in lagging.look_history()] == [None, date(2026, 3, 9)]
+
+
+def test_a_book_that_cannot_be_written_still_shows_its_list(
+    lagging: Book, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def refuse(*_: object) -> None:
+        raise BookReadOnly(lagging.folder)
+
+    monkeypatch.setattr(Book, "keep_history", refuse)
+
+    assert only(read_looks(lagging)).code == "A1"
 
 
 # --- what a morning rests on

@@ -141,16 +141,19 @@ def play_healthy(seed: int, mates: int = 5, rough: float = 1.0) -> Outcome:
 
 
 def play_disturbed(name: str, seed: int, mates: int = 5) -> Outcome:
-    """A healthy block whose first tray is photographed badly; its entries alone, all of them false."""
+    """A healthy block whose first tray is photographed badly: what that alone puts on the list.
+
+    The same block is played without the disturbance; what stands there then as well is not counted.
+    """
     rng = np.random.default_rng(seed)
     crop = CROPS[seed % len(CROPS)]
     block = a_block(1, crop, mates, None, rng)
     odd_day = int(rng.integers(int(crop.middle), LAST_DAY))
     other = a_block(2, CROPS[(seed + 2) % len(CROPS)], 0, None, rng)[0]
-    photos: dict[int, list[DayNumbers]] = {}
+    usual = {day: [made.numbers(day) for made in block] for day in DAYS}
+    photos = {day: list(some) for day, some in usual.items()}
     for day in DAYS:
-        photos[day] = [made.numbers(day) for made in block]
-        mine = photos[day][0]
+        mine = usual[day][0]
         if name == "one bad photo" and day == odd_day:
             photos[day][0] = block[0].numbers(day, bad=True)
         elif name == "wrong tag for a day" and day == odd_day:
@@ -159,5 +162,7 @@ def play_disturbed(name: str, seed: int, mates: int = 5) -> Outcome:
             photos[day] = photos[day][1:]
         elif name == "another method" and day >= odd_day:
             photos[day] = [made.numbers(day, method="learned 2") for made in block]
-    told = shown(block, photos)
-    return false_ones(told[block[0].tray.id], DAYS)
+    first = block[0].tray.id
+    before, after = shown(block, usual)[first], shown(block, photos)[first]
+    caused = {day: kinds - before.get(day, set()) for day, kinds in after.items()}
+    return false_ones(caused, DAYS)
