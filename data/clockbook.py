@@ -5,8 +5,9 @@ Out   doubts about the newest photos; their times mended, with the time of the c
 Not   how a wrong clock is known (`clocks.py`)
 """
 
+from collections import defaultdict
 from collections.abc import Sequence
-from datetime import datetime, timedelta
+from datetime import date, datetime, time, timedelta
 from typing import Any
 
 from data import clockrows
@@ -20,6 +21,8 @@ from data.rows import time_of, time_text
 __all__ = ["ClockBook"]
 
 NEWEST = 500  # photos that are asked about
+LEAST_DAYS = 4  # that tell when walks usually are
+SAME_TIME_MIN = 90
 
 
 class ClockBook(Changes):
@@ -36,8 +39,10 @@ class ClockBook(Changes):
             )
             for row in self._rows(clockrows.CLOCKS, most=most)
         ]
-        sown = [tray.sown_at.date() for tray in self.trays()] if photos else []
-        return clock_doubts(photos, min(sown, default=None))
+        if not photos:
+            return ()
+        sown = [tray.sown_at.date() for tray in self.trays()]
+        return clock_doubts(photos, min(sown, default=None), usual_time(photos))
 
     def mend_clock(self, photo_ids: Sequence[PhotoId], shift: timedelta) -> tuple[Fate, ...]:
         """Add a shift to the times of some photos, as one undo; those with a tag find their tray anew.
@@ -81,6 +86,22 @@ class ClockBook(Changes):
         if row is None:
             raise KeyError(photo_id)
         return row
+
+
+def usual_time(photos: Sequence[ClockPhoto]) -> time | None:
+    """When the walks of most days were: the middle one, where half of them lie within an hour and a half."""
+    days: dict[date, list[datetime]] = defaultdict(list)
+    for photo in photos:
+        days[photo.taken_at.date()].append(photo.taken_at)
+    walks = sorted(sorted(some)[len(some) // 2].time() for some in days.values())
+    if len(walks) < LEAST_DAYS:
+        return None
+    early, late = (_minutes(walks[len(walks) * part // 4]) for part in (1, 3))
+    return walks[len(walks) // 2] if late - early <= SAME_TIME_MIN else None
+
+
+def _minutes(at: time) -> int:
+    return 60 * at.hour + at.minute
 
 
 def _text(photo_ids: Sequence[PhotoId], how: str) -> str:

@@ -14,7 +14,7 @@ taken together.
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from datetime import date, datetime, timedelta
+from datetime import date, datetime, time, timedelta
 from enum import StrEnum
 from itertools import pairwise
 from statistics import median
@@ -35,6 +35,9 @@ QUARTER = timedelta(minutes=15)
 ZONES = timedelta(hours=14)
 SLACK = timedelta(minutes=5)
 DAY = timedelta(days=1)
+HOUR = timedelta(hours=1)
+NIGHT = (22, 5)  # from and to, hours of the day
+LEAST_WALK = 3  # photos
 
 
 class ClockFault(StrEnum):
@@ -67,12 +70,15 @@ class ClockDoubt:
     sentence: Sentence
 
 
-def clock_doubts(photos: Iterable[ClockPhoto], first_sown: date | None = None) -> tuple[ClockDoubt, ...]:
+def clock_doubts(
+    photos: Iterable[ClockPhoto], first_sown: date | None = None, usual: time | None = None
+) -> tuple[ClockDoubt, ...]:
     """What is wrong with the clocks of some photos, oldest batch first.
 
     Parameters
     ----------
     first_sown : the first sowing day of the trays that grow; a photo of a tray is younger.
+    usual : when the walks of other days were, where they were at one time of day.
     """
     found: list[ClockDoubt] = []
     for batch in _batches(photos):
@@ -80,7 +86,8 @@ def clock_doubts(photos: Iterable[ClockPhoto], first_sown: date | None = None) -
         for group in _steady(batch):
             rest = [photo for photo in rest if photo not in group]
             found += _off_by_file(group)
-        found += _impossible(rest, first_sown)
+        impossible = _impossible(rest, first_sown)
+        found += impossible or _by_night(rest, usual)
     return tuple(found)
 
 
@@ -142,6 +149,27 @@ def _impossible(photos: Sequence[ClockPhoto], first_sown: date | None) -> list[C
     return [doubt for group in (before, after) if group for doubt in [_guess(group)] if doubt is not None]
 
 
+def _by_night(photos: Sequence[ClockPhoto], usual: time | None) -> list[ClockDoubt]:
+    """A walk in the night where all others were by day: by whole hours back to the usual time."""
+    if usual is None or len(photos) < LEAST_WALK or not all(_is_night(p.taken_at) for p in photos):
+        return []
+    if _is_night(datetime.combine(date.min, usual)):
+        return []
+    middle = sorted(photo.taken_at for photo in photos)[len(photos) // 2]
+    latest = min(photo.added_at for photo in photos)
+    wanted = datetime.combine(latest.date(), usual)
+    if wanted > latest + SLACK:
+        wanted -= DAY
+    hours = round((wanted - middle) / HOUR) * HOUR
+    if not HOUR <= abs(hours) <= ZONES or max(p.taken_at for p in photos) + hours > latest + SLACK:
+        return []
+    return [_doubt(photos, ClockFault.ZONE, hours, exact=False)]
+
+
+def _is_night(at: datetime) -> bool:
+    return at.hour >= NIGHT[0] or at.hour < NIGHT[1]
+
+
 def _guess(group: Sequence[ClockPhoto]) -> ClockDoubt | None:
     last = max(group, key=lambda photo: photo.taken_at)
     known = min(last.added_at, last.file_at or last.added_at)
@@ -150,7 +178,7 @@ def _guess(group: Sequence[ClockPhoto]) -> ClockDoubt | None:
         return _doubt(group, ClockFault.YEAR, years, exact=True)
     ahead = last.taken_at - last.added_at
     if timedelta(0) < ahead <= ZONES:
-        hours = -(-ahead // timedelta(hours=1)) * timedelta(hours=1)
+        hours = -(-ahead // HOUR) * HOUR
         return _doubt(group, ClockFault.ZONE, -hours, exact=False)
     shift = timedelta(seconds=round((known - last.taken_at).total_seconds()))
     return _doubt(group, ClockFault.RESET, shift, exact=False)
@@ -183,14 +211,19 @@ def _doubt(group: Sequence[ClockPhoto], fault: ClockFault, shift: timedelta, *, 
             "{n} photos are {hours:+.2g} hours off by their files: the camera has another time zone, or "
             "missed "
             "the change to summer time. The first one says {wrong}, its file {right}.",
-            hours=shift / timedelta(hours=1), **values,
+            hours=shift / HOUR, **values,
+        )  # fmt: skip
+    elif fault is ClockFault.ZONE and _is_night(first):
+        sentence = Sentence(
+            "{n} photos say that they were taken in the night, at {wrong}; the walks of other days were by "
+            "day. Moved by whole hours that would be {right}.", **values,
         )  # fmt: skip
     elif fault is ClockFault.ZONE:
         sentence = Sentence(
             "{n} photos say that they were taken after they came in; the clock is ahead by {hours:.0f} "
             "hours or "
             "more. The first one says {wrong}, that would be {right}.",
-            hours=-shift / timedelta(hours=1), **values,
+            hours=-shift / HOUR, **values,
         )  # fmt: skip
     elif fault is ClockFault.YEAR:
         sentence = Sentence(

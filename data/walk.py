@@ -10,14 +10,14 @@ long pause parts two walks of one day, and two photos within seconds show the sa
 not fit nothing is proposed.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from itertools import pairwise
 
-from data.records import PhotoId, TrayId
+from data.records import PhotoId, Tray, TrayId
 
-__all__ = ["WalkPhoto", "proposals"]
+__all__ = ["WalkPhoto", "by_shelf", "proposals"]
 
 PAUSE = timedelta(minutes=45)  # between two walks of one day
 DOUBLE = timedelta(seconds=4)  # nobody gets to the next tray so fast
@@ -46,6 +46,18 @@ def proposals(walk: Sequence[WalkPhoto], rack: Sequence[TrayId]) -> dict[PhotoId
             if any(photo.tray is None and photo.id not in found for photo in photos):
                 found = _placed(photos, rack) | found
     return found | _doubles(walk, found)
+
+
+def by_shelf(
+    proposed: Mapping[PhotoId, TrayId], trays: Iterable[Tray]
+) -> tuple[tuple[str, dict[PhotoId, TrayId]], ...]:
+    """Proposals shelf by shelf in rack order, so that a row of the rack can be confirmed at a time."""
+    rows: dict[str, dict[PhotoId, TrayId]] = {}
+    for tray in trays:
+        for photo, place in proposed.items():
+            if place == tray.id:
+                rows.setdefault(tray.shelf, {})[photo] = place
+    return tuple(rows.items())
 
 
 def _placed(walk: Sequence[WalkPhoto], rack: Sequence[TrayId]) -> dict[PhotoId, TrayId]:

@@ -1,7 +1,7 @@
 """Wrong clocks are noticed for a batch, right ones left alone; mending is one step with a way back."""
 
 import os
-from datetime import date, datetime, timedelta
+from datetime import date, datetime, time, timedelta
 from pathlib import Path
 
 import pytest
@@ -9,6 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from data.book import Book
+from data.clockbook import usual_time
 from data.clocks import ClockDoubt, ClockFault, ClockPhoto, clock_doubts
 from data.numbers import PhotoId
 from tests.data.builders import a_note, bring
@@ -119,6 +120,26 @@ def test_photos_from_days_to_come_are_brought_back_by_whole_hours() -> None:
     assert (doubt.fault, doubt.exact) == (ClockFault.ZONE, False)
     assert doubt.shift % HOUR == timedelta(0)
     assert all(p.taken_at + doubt.shift <= p.added_at for p in a_batch(shift=9 * HOUR, copied=True))
+
+
+def test_a_walk_in_the_night_is_moved_by_whole_hours_to_where_the_others_were() -> None:
+    doubt = only(clock_doubts(a_batch(shift=-6 * HOUR, copied=True), SOWN, time(8, 10)))
+
+    assert (doubt.fault, doubt.shift, doubt.exact) == (ClockFault.ZONE, 6 * HOUR, False)
+    assert "taken in the night" in doubt.sentence
+    assert clock_doubts(a_batch(shift=-6 * HOUR, copied=True), SOWN, None) == ()
+    assert clock_doubts(a_batch(begin=WALK + 10 * HOUR, copied=True), SOWN, time(8, 10)) == ()  # an evening
+
+
+def test_the_usual_time_is_that_of_most_days_and_none_where_they_differ() -> None:
+    same = [p for day in range(5) for p in a_batch(begin=WALK + timedelta(days=day, minutes=7 * day))]
+    wild = [p for day in range(5) for p in a_batch(begin=WALK + timedelta(days=day, hours=3 * day))]
+
+    usual = usual_time(same)
+    assert usual is not None
+    assert time(8, 10) <= usual <= time(8, 35)
+    assert usual_time(wild) is None
+    assert usual_time(a_batch()) is None
 
 
 def test_a_clock_that_runs_twenty_minutes_late_is_named_and_one_of_five_is_not() -> None:

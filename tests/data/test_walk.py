@@ -3,7 +3,8 @@
 from datetime import datetime, timedelta
 
 from data.records import PhotoId, TrayId
-from data.walk import WalkPhoto, proposals
+from data.walk import WalkPhoto, by_shelf, proposals
+from tests.data.builders import a_kept_tray
 
 RACK = [TrayId(n) for n in range(1, 7)]
 
@@ -102,3 +103,11 @@ def test_as_many_photos_as_trays_are_not_called_doubles_however_fast_they_came()
     walked = timed((1, 0), (None, 1.0), (None, 1.05), (4, 3), (5, 4), (6, 5))
 
     assert proposals(walked, RACK) == {101: 2, 102: 3}
+
+
+def test_proposals_can_be_confirmed_a_shelf_at_a_time() -> None:
+    trays = [a_kept_tray(n, shelf="A" if n <= 2 else "B") for n in range(1, 5)]
+    proposed = {PhotoId(100 + n): TrayId(n) for n in (1, 3, 4)}
+
+    assert by_shelf(proposed, trays) == (("A", {101: 1}), ("B", {103: 3, 104: 4}))
+    assert by_shelf({}, trays) == ()
