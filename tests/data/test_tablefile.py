@@ -3,6 +3,8 @@
 from pathlib import Path
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from data.tablefile import Table, TableError, read_table, table_of
 
@@ -130,3 +132,13 @@ def test_a_picture_or_a_workbook_is_no_table(tmp_path: Path, data: bytes) -> Non
 def test_a_file_that_is_not_there_is_told(tmp_path: Path) -> None:
     with pytest.raises(TableError, match="cannot be read"):
         read_table(tmp_path / "none.csv")
+
+
+@given(st.text(alphabet=st.sampled_from("blockmediumvalue,;\t\"\n .-+0123456789eE|'"), max_size=200))
+def test_no_text_whatever_breaks_the_reading(text: str) -> None:
+    for table in (text, "block,medium,value\n" + text):
+        try:
+            read = table_of(table)
+        except TableError:
+            continue
+        assert all(row.medium for row in read.rows)
