@@ -7,15 +7,14 @@ Not   the wiping (`wipeview.py`), loading (`dayload.py`), telling what changed (
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QComboBox, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from data.cancel import CancelToken
 from data.records import Day, PhotoId
 from gui.dayload import Pair, load_pair
 from gui.flow import Flow
-from gui.numberwords import when
 from gui.palette import Space, set_role
 from gui.sheetpage import SheetPage
 from gui.trayview import TrayState
@@ -29,6 +28,7 @@ if TYPE_CHECKING:
 
 __all__ = ["ComparePage", "other_day"]
 
+TOP_PX = (1016.0, 508.0)
 MOST_SENTENCES = 4  # below the picture; coverage first, then canopy, then suspects
 Ids = tuple[PhotoId, PhotoId]
 
@@ -50,8 +50,13 @@ class ComparePage(SheetPage):
         self.other.setAccessibleName(self.tr("The day it is held against"))
         self.other.setToolTip(self.tr("The other day of this tray; the strip below chooses the first one"))
         self.other.activated.connect(self._choose)
+        self.where = QPushButton(self.tr("Where"), tools)
+        self.where.setCheckable(True)
+        self.where.setToolTip(self.tr("Outline where canopy grew and where it vanished (W)"))
+        set_role(self.where, "switch")
+        self.where.toggled.connect(self.view.show_places)
         self.zoom = ZoomBar(self.view, tools)
-        for part in (self.words, self.other, self.zoom):
+        for part in (self.words, self.other, self.where, self.zoom):
             row.addWidget(part)
         self.change = QLabel(self)
         self.change.setWordWrap(True)
@@ -85,12 +90,15 @@ class ComparePage(SheetPage):
             self._load(*sorted((day, other), key=lambda one: (one.taken_at, one.photo_id)))
 
     def take_key(self, event: QKeyEvent) -> bool:
-        """The keys of the picture."""
+        """The keys of the picture, and W for where."""
+        if event.key() == Qt.Key.Key_W:
+            self.where.toggle()
+            return True
         return self.view.take_key(event)
 
     def stops(self) -> list[QWidget]:
         """What Tab comes by, in reading order."""
-        return [self.view, self.other, *self.zoom.stops()]
+        return [self.view, self.other, self.where, *self.zoom.stops()]
 
     def take_focus(self) -> None:
         """The line."""
@@ -101,9 +109,12 @@ class ComparePage(SheetPage):
         if offered != self._offered:
             self._offered = offered
             self.other.clear()
+            twice = {day.day for day in offered if sum(one.day == day.day for one in offered) > 1}
             for day in offered:
                 words = self.tr("day {day}, {when}")
-                self.other.addItem(words.format(day=day.day, when=when(day.taken_at)), int(day.photo_id))
+                date = f"{day.taken_at.day} {day.taken_at:%b}"
+                at = f"{date}, {day.taken_at:%H:%M}" if day.day in twice else date
+                self.other.addItem(words.format(day=day.day, when=at), int(day.photo_id))
         if other is not None:
             self.other.setCurrentIndex(self.other.findData(int(other.photo_id)))
         self.other.setEnabled(len(offered) > 1)
@@ -159,6 +170,7 @@ class ComparePage(SheetPage):
         if book is None:
             return
         self._describe("")
+        self.where.setEnabled(False)
         self.change.setText(self.tr("Looking for what grew and what vanished ..."))
 
         def compare(_token: CancelToken, _report: Report) -> tuple[Ids, "Between | None"]:
@@ -181,6 +193,22 @@ class ComparePage(SheetPage):
         self._describe(" ".join(found.sentences[:MOST_SENTENCES]))
         if found.matrix is not None:
             self.view.lay_on(found.matrix)
+        self._mark(found)
+
+    def _mark(self, found: "Between") -> None:
+        """Where it grew and vanished; the button is of use only where there is something to show."""
+        later = next((day for day in self._days() if day.photo_id == found.later_id), None)
+        score = None if later is None else later.score
+        if score is not None:
+            per_mm = (TOP_PX[0] / score.inner_long_mm, TOP_PX[1] / score.inner_short_mm)
+            grown, vanished = (
+                [area.outline_mm for area in areas] for areas in (found.appeared_areas, found.vanished_areas)
+            )
+            self.view.mark(grown, vanished, per_mm)
+        self.where.setEnabled(bool(found.appeared_areas or found.vanished_areas))
+
+    def _days(self) -> tuple[Day, ...]:
+        return () if self.state is None else self.state.days
 
     @Slot(object)
     def _not_compared(self, _error: Exception) -> None:

@@ -20,6 +20,7 @@ SHEET_KEYS = (
         "Space",
         str(QT_TRANSLATE_NOOP("TraySheet", "All layers off and on; between two days: the other one")),
     ),
+    ("W", str(QT_TRANSLATE_NOOP("TraySheet", "Two days: where canopy grew and vanished, off and on"))),
     ("1 to 4", str(QT_TRANSLATE_NOOP("TraySheet", "Canopy, gaps, cells, suspects off and on"))),
     ("V", str(QT_TRANSLATE_NOOP("TraySheet", "Top view or photo"))),
     ("+, -, 0", str(QT_TRANSLATE_NOOP("TraySheet", "Look closer, from further away, at all of it"))),

@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from math import ceil, floor
 
 from PySide6.QtCore import QPointF, QRect, QRectF, Qt, Signal
-from PySide6.QtGui import QColor, QFont, QKeyEvent, QMouseEvent, QPainter, QPen, QTransform
+from PySide6.QtGui import QColor, QFont, QKeyEvent, QMouseEvent, QPainter, QPen, QPolygonF, QTransform
 from PySide6.QtWidgets import QWidget
 
 from gui.mips import Mips, level_for
@@ -26,6 +26,9 @@ PX_PER_MM = 2.0
 STEP = 0.02  # of the picture's width that one press of an arrow moves the line
 GRIP = (14.0, 44.0)  # window pixels
 DARK, LIGHT = QColor(12, 16, 14), QColor("#FFFFFF")
+GROWN, VANISHED = QColor("#56B4E9"), QColor("#E69F00")
+MOST_WORDS = 3  # of the largest places, each; more words would hide the picture
+Outline = Sequence[tuple[float, float]]
 
 
 class WipeView(PictureView):
@@ -40,18 +43,39 @@ class WipeView(PictureView):
         self.line = 0.5
         self._holds = False
         self._laid = QTransform()  # the earlier picture onto the later one, px
+        self._grown: tuple[QPolygonF, ...] = ()
+        self._vanished: tuple[QPolygonF, ...] = ()
+        self.places_shown = False
         self.setMouseTracking(True)
         self.setAccessibleName(self.tr("Two days of the tray, with a line that wipes between them"))
 
     def show_pair(self, earlier: Mips | None, later: Mips | None, words: tuple[str, str]) -> None:
         """Show these; where one is missing the base's message is shown."""
         self.earlier, self.words, self._laid = earlier, words, QTransform()
+        self._grown = self._vanished = ()
         self.show_picture(later if earlier is not None else None, message=self._message)
 
     def lay_on(self, matrix: Sequence[Sequence[float]]) -> None:
         """How the earlier tray lies on the later one, mm (2 rows of 3): a tray that was moved or turned."""
         (a, b, x), (c, d, y) = ([float(value) for value in row] for row in matrix)
         self._laid = QTransform(a, c, b, d, x * PX_PER_MM, y * PX_PER_MM)
+        self.update()
+
+    def mark(
+        self, grown: Sequence[Outline], vanished: Sequence[Outline], per_mm: tuple[float, float]
+    ) -> None:
+        """Outlines in mm of the later tray, where canopy grew and where it vanished; largest first."""
+        self._grown, self._vanished = (
+            tuple(
+                QPolygonF([QPointF(x * per_mm[0], y * per_mm[1]) for x, y in outline]) for outline in outlines
+            )
+            for outlines in (grown, vanished)
+        )
+        self.update()
+
+    def show_places(self, shown: bool) -> None:
+        """These outlines on or off."""
+        self.places_shown = shown
         self.update()
 
     def say(self, message: str) -> None:
@@ -147,10 +171,43 @@ class WipeView(PictureView):
         if self.earlier is None or self.mips is None:
             return
         x = self._line_x()
+        self._paint_earlier_part(painter, x)
+        if self.places_shown:
+            self._paint_places(painter)
+        self._paint_line(painter, x)
+
+    def _paint_earlier_part(self, painter: QPainter, x: float) -> None:
+        if self.earlier is None:
+            return
         painter.save()
         painter.setClipRect(QRectF(0, 0, x, self.height()), Qt.ClipOperation.IntersectClip)
         self._paint_earlier(painter, self.earlier)
         painter.restore()
+
+    def _paint_places(self, painter: QPainter) -> None:
+        """Grown in a plain thin line, vanished dashed; each with its word, so that grey tells them apart."""
+        to_window = QTransform(self.view.zoom, 0, 0, self.view.zoom, *self.view.to_window(0, 0))
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        dashed = QPen(VANISHED, 3.0)
+        dashed.setDashPattern([3.0, 2.0])
+        for outlines, pens in (
+            (self._grown, (QPen(DARK, 3.0), QPen(GROWN, 1.5))),
+            (self._vanished, (QPen(DARK, 5.0), dashed)),
+        ):
+            for outline in outlines:
+                for pen in pens:
+                    painter.setPen(pen)
+                    painter.drawPolygon(to_window.map(outline))
+        for words, colour, outlines in (
+            (self.tr("grew"), GROWN, self._grown[:MOST_WORDS]),
+            (self.tr("vanished"), VANISHED, self._vanished[:MOST_WORDS]),
+        ):
+            for outline in outlines:
+                middle = to_window.map(outline).boundingRect().center()
+                paint_plate(painter, middle, words, self._bold(), colour)
+
+    def _paint_line(self, painter: QPainter, x: float) -> None:
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
         top, bottom = self._seen_top_and_bottom()
         for pen in (QPen(DARK, 5.0), QPen(LIGHT, 2.0)):

@@ -97,6 +97,19 @@ def test_a_tray_that_was_turned_is_turned_back(view: WipeView) -> None:
     assert colour_at(view, 990, 504) == (255, 0, 0)
 
 
+def test_the_place_that_lost_its_canopy_is_outlined_when_wanted(view: WipeView) -> None:
+    square = ((100.0, 50.0), (150.0, 50.0), (150.0, 100.0), (100.0, 100.0))
+    view.mark([], [square], (2.0, 2.0))
+    before = colour_at(view, 200, 150)
+
+    view.show_places(True)
+
+    assert before == GREY
+    edge = {colour_at(view, 200, y) for y in range(110, 190, 7)}
+    assert GREY not in edge
+    assert colour_at(view, 250, 120) == GREY  # the picture inside is still seen
+
+
 def test_moving_the_line_paints_only_between_its_old_and_its_new_place(view: WipeView) -> None:
     view.repaint()
     painted: list[int] = []
