@@ -6,8 +6,8 @@ Not   finding reasons (`watch.py` and its neighbours), hiding answered ones (`an
 
 The rule, so that a person can follow it. *Now*: it may spread or die within the day. *Today*: it gets worse
 from day to day. *Soon*: it will still be there tomorrow. The most urgent reason counts; possible mold
-together with canopy that goes, or with warm and wet air, counts as now; two signs of a poor stand that are
-soon count as today.
+together with canopy that goes, or with warm and wet air, counts as now; two signs that are soon and do not
+speak of the same (stand, water, light or feed) count as today.
 """
 
 from collections.abc import Sequence
@@ -20,10 +20,16 @@ __all__ = ["combined"]
 
 ORDER = {kind: place for place, kind in enumerate(LookKind)}
 SPREADING = {LookKind.VANISHED, LookKind.STACK}
-OF_THE_STAND = {
-    LookKind.DRY, LookKind.LATE, LookKind.LAGGING, LookKind.EDGE, LookKind.PATCHY, LookKind.GAPS,
-    LookKind.UNEVEN, LookKind.PALING,
-}  # fmt: skip
+CAUSES = {  # what speaks of the same is one sign: a thin edge makes a tray lag
+    LookKind.DRY: "water",
+    LookKind.PALING: "light or feed",
+    LookKind.LATE: "stand",
+    LookKind.LAGGING: "stand",
+    LookKind.EDGE: "stand",
+    LookKind.PATCHY: "stand",
+    LookKind.GAPS: "stand",
+    LookKind.UNEVEN: "stand",
+}
 
 NOW, TODAY, SOON = Urgency.NOW, Urgency.TODAY, Urgency.SOON
 WHY: dict[tuple[LookKind, Urgency], Sentence] = {
@@ -79,8 +85,8 @@ def combined(looks: Sequence[Look]) -> Look:
         rest = [look for look in told if look is not suspect]
         return replace(suspect, urgency=NOW, why_urgent=MOLD_SPREADS, also=tuple(rest))
     urgency, why = first.urgency, first.why_urgent
-    if urgency is SOON and len(kinds & OF_THE_STAND) >= 2:
-        first = next(look for look in told if look.what in OF_THE_STAND)
+    if urgency is SOON and len({CAUSES[kind] for kind in kinds & CAUSES.keys()}) >= 2:
+        first = next(look for look in told if look.what in CAUSES)
         urgency, why = TODAY, TWO_SIGNS
     rest = [look for look in told if look is not first]
     return replace(first, urgency=urgency, why_urgent=why, also=tuple(rest))

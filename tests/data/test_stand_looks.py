@@ -240,6 +240,12 @@ def test_two_signs_that_could_wait_are_for_today() -> None:
     assert one.why_urgent == "Today: each sign alone could wait, two of them on one tray should not."
 
 
+def test_a_thin_edge_and_the_lag_that_it_makes_are_one_sign() -> None:
+    one = combined([a_reason(LookKind.LAGGING, Urgency.SOON), a_reason(LookKind.EDGE, Urgency.SOON)])
+
+    assert (one.what, one.urgency) == (LookKind.EDGE, Urgency.SOON)
+
+
 def test_a_missing_photo_or_a_ripe_tray_makes_no_sign_more_urgent() -> None:
     for kind in (LookKind.NO_PHOTO, LookKind.READY, LookKind.UNMATCHED):
         one = combined([a_reason(LookKind.UNEVEN, Urgency.SOON), a_reason(kind, Urgency.SOON)])
