@@ -28,6 +28,7 @@ LEAST_EDGE = 12.0  # points
 EDGE_BEYOND_MATES = 8.0  # points
 FAR_BEYOND_MATES = 20.0  # points; more is asked of no tray, however much its mates differ
 SURELY_THIN = 30.0  # points of one place: too much, whatever the mates do
+FAR_THINNER = 1.5  # times the deficit of the whole edge
 GROWS = 3.0  # points within the last days
 DAYS_OF_GROWTH = 3
 CLOSES_IN = 3.0  # days; what closes sooner by itself is left alone
@@ -35,7 +36,7 @@ CLOSES_IN = 3.0  # days; what closes sooner by itself is left alone
 
 def look_at_evenness(view: View) -> Look | None:
     """The gravest of what says the same."""
-    return _edge(view) or _side(view) or _gaps(view) or _uneven(view)
+    return _thin(view) or _gaps(view) or _uneven(view)
 
 
 # --- edge, sides, corners
@@ -44,6 +45,14 @@ FIRST_EDGE = Sentence(
     "Feel the medium at the edge: a mat that has dried there does not rewet by itself, so wet it from "
     "above once."
 )
+
+
+def _thin(view: View) -> Look | None:
+    """The edge all round, unless it is one place that is far thinner."""
+    edge, side = _edge(view), _side(view)
+    if edge is None or side is None:
+        return edge or side
+    return side if (side.size or 0.0) >= FAR_THINNER * (edge.size or 0.0) else edge
 
 
 def _edge(view: View) -> Look | None:

@@ -101,6 +101,15 @@ def test_a_dry_side_is_named_and_one_that_grows_is_for_today(name: str) -> None:
     assert stays.urgency is Urgency.SOON
 
 
+def test_one_corner_that_is_far_thinner_than_the_edge_is_named_in_its_place() -> None:
+    corner = packed(even(90.0, **{f"r{r}c{c}": 20.0 for r in (0, 1, 2) for c in (9, 10, 11)}))
+
+    named = only(told(rack({day: {"cells": corner, "edge_deficit": 17.0} for day in (7, 8)})))
+    assert named.sentence.startswith("The far right corner is 70 points thinner")
+    round_ = only(told(rack({day: {"cells": corner, "edge_deficit": 60.0} for day in (7, 8)})))
+    assert round_.sentence.startswith("The edge is 60 points thinner")
+
+
 def test_a_side_that_all_mates_have_thin_is_no_news_unless_it_is_very_thin() -> None:
     def all_alike(level: float) -> list[DayNumbers]:
         cells = side("near", level)
