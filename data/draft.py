@@ -29,8 +29,8 @@ from data.trial import (
 )
 
 __all__ = [
-    "GUESS_SOURCE", "MARGINS", "Draft", "Step", "design_of", "draft_of", "factors_of", "guessed_spread",
-    "lacking", "layout_of", "plan_from", "treatments_of", "trusted_of", "unit_of",
+    "GUESS_SOURCE", "MARGINS", "Draft", "Laid", "Step", "design_of", "draft_of", "factors_of",
+    "guessed_spread", "lacking", "layout_of", "plan_from", "treatments_of", "trusted_of", "unit_of",
     "with_measure",
 ]  # fmt: skip
 
@@ -77,6 +77,15 @@ class Draft:
     round_days: int = ROUND_DAYS
     earlier: tuple[Block, ...] = ()  # blocks that are sown: they stay
     copied_from: str = ""
+    laid: "Laid | None" = None  # the blocks of the kept plan behind this draft
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Laid:
+    """Blocks as they were laid, and for what: while that is the same they stay."""
+
+    blocks: tuple[Block, ...]
+    like: tuple[object, ...]
 
 
 # --- what follows from the choices
@@ -119,7 +128,9 @@ def _settings(draft: Draft) -> int:
 
 
 def layout_of(draft: Draft) -> Layout:
-    """The blocks on the grower's shelves."""
+    """The blocks on the grower's shelves; those of the kept plan while nothing about them is changed."""
+    if draft.laid is not None and draft.laid.like == _like(draft):
+        return Layout(blocks=draft.laid.blocks, rounds=max(block.round for block in draft.laid.blocks))
     size = block_size(len(draft.crops), len(treatments_of(draft)), 1, _settings(draft))
     wanted = max(0, draft.trays - len(draft.earlier))
     return lay_blocks(
@@ -131,6 +142,12 @@ def layout_of(draft: Draft) -> Layout:
         settings=_settings(draft),
         earlier=draft.earlier,
     )
+
+
+def _like(draft: Draft) -> tuple[object, ...]:
+    """All that the blocks depend on."""
+    size = block_size(len(draft.crops), len(treatments_of(draft)), 1, _settings(draft))
+    return (size, _settings(draft), draft.shelves, draft.begins, draft.round_days, draft.trays, draft.earlier)
 
 
 def design_of(draft: Draft) -> Design:
@@ -166,8 +183,20 @@ def plan_from(draft: Draft) -> Plan:
     )
 
 
-def draft_of(plan: Plan) -> Draft:
-    """The choices behind a kept plan; its shelves with as many places as its blocks took."""
+def draft_of(plan: Plan, shelves: Sequence[ShelfPlaces] = ()) -> Draft:
+    """The choices behind a kept plan.
+
+    Parameters
+    ----------
+    shelves : with the places that they have; else they have as many as the plan's blocks took.
+    """
+    draft = _choices_of(plan, {shelf.name: shelf.places for shelf in shelves})
+    if not plan.blocks:
+        return draft
+    return replace(draft, laid=Laid(blocks=plan.blocks, like=_like(draft)))
+
+
+def _choices_of(plan: Plan, known: Mapping[str, int]) -> Draft:
     media = next((factor.levels for factor in plan.factors if factor.name == MEDIUM), ())
     measure = plan.primary
     return Draft(
@@ -183,14 +212,14 @@ def draft_of(plan: Plan) -> Draft:
         same={name: level for name, level in plan.same.items() if name != MEDIUM},
         trays=len(plan.blocks),
         spread=plan.spread or guessed_spread(measure.kind),
-        shelves=_shelves_of(plan),
+        shelves=_shelves_of(plan, known),
         begins=min((block.sow_on for block in plan.blocks), default=date(2000, 1, 1)),
         round_days=_round_days(plan.blocks),
         copied_from=plan.copied_from,
     )
 
 
-def _shelves_of(plan: Plan) -> tuple[ShelfPlaces, ...]:
+def _shelves_of(plan: Plan, known: Mapping[str, int]) -> tuple[ShelfPlaces, ...]:
     factor = plan.shelf_factor
     settings = 1 if factor is None else len(factor.levels)
     size = block_size(len(plan.crops), len(plan.treatments), plan.per_block, settings)
@@ -201,7 +230,8 @@ def _shelves_of(plan: Plan) -> tuple[ShelfPlaces, ...]:
             places[shelf] = max(places.get(shelf, 0), block.first_place - 1 + size)
             window[shelf] = window.get(shelf) or block.window_end
     return tuple(
-        ShelfPlaces(name=shelf, places=count, window_end=window[shelf]) for shelf, count in places.items()
+        ShelfPlaces(name=shelf, places=max(count, known.get(shelf, 0)), window_end=window[shelf])
+        for shelf, count in places.items()
     )
 
 

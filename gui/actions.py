@@ -55,6 +55,13 @@ PLACES = (
         key="Ctrl+3",
         icon="traysheet",
     ),
+    Place(
+        name="plan",
+        words=str(QT_TRANSLATE_NOOP("Place", "Plan")),
+        about=str(QT_TRANSLATE_NOOP("Place", "Plan a fair trial, draw its places, print tags")),
+        key="Ctrl+4",
+        icon="plan",
+    ),
 )
 
 ACTIONS = (

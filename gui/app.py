@@ -25,6 +25,7 @@ from gui.home import Memory, demo_folder, log_file
 from gui.icon import icon
 from gui.intake import Intake
 from gui.mishap import catch_mishaps, keep_log
+from gui.plan import Plan
 from gui.screen import Screen
 from gui.traysheet import TraySheet
 from gui.wardrobe import Wardrobe
@@ -97,7 +98,12 @@ def make_window(app: QApplication, memory: Memory | None = None, *, farm: str | 
 
 def make_screens(work: Work) -> Mapping[str, Screen]:
     """The places of the program by name."""
-    return {"bench": Bench(work), "intake": Intake(work), "traysheet": TraySheet(work)}
+    return {
+        "bench": Bench(work),
+        "intake": Intake(work),
+        "traysheet": TraySheet(work),
+        "plan": Plan(work),
+    }
 
 
 class Start(QObject):

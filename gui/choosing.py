@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 
 from data.originals import SUFFIXES
 
-__all__ = ["ask_folder", "ask_photos"]
+__all__ = ["ask_folder", "ask_new_file", "ask_photos"]
 
 
 def ask_photos(parent: QWidget, title: str, start: Path) -> list[Path]:
@@ -28,3 +28,15 @@ def ask_folder(parent: QWidget, title: str, start: Path) -> Path | None:
     """Let a person choose a folder."""
     chosen = QFileDialog.getExistingDirectory(parent, title, str(start))
     return Path(chosen) if chosen else None
+
+
+def ask_new_file(parent: QWidget, title: str, name: str, kind: str) -> Path | None:
+    """Let a person choose where a new file goes; `kind` as "PDF (*.pdf)"."""
+    chosen, _ = QFileDialog.getSaveFileName(parent, title, str(Path.home() / safe_name(name)), kind)
+    return Path(chosen) if chosen else None
+
+
+def safe_name(name: str) -> str:
+    """A file name out of what a person called something."""
+    kept = "".join(letter if letter.isalnum() or letter in " .-_()" else " " for letter in name)
+    return " ".join(kept.split()).lstrip(".") or "sheets.pdf"

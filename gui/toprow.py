@@ -5,12 +5,13 @@ Out   `place_chosen`, `book_chosen`, `scheme_chosen`, `text_chosen`
 Not   what they do (`window.py`)
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from pathlib import Path
 
 from PySide6.QtCore import QCoreApplication, QSize, Qt, Signal, Slot
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence, QResizeEvent
 from PySide6.QtWidgets import (
+    QBoxLayout,
     QButtonGroup,
     QFrame,
     QHBoxLayout,
@@ -51,15 +52,23 @@ class TopRow(QFrame):
         self._recent: list[QAction] = []
         self._fill_book_menu()
         self._fill_view_menu()
-        row = QHBoxLayout(self)
-        row.setContentsMargins(Space.S, 0, Space.M, 0)
+        self._tools = (self.undo, self.redo, self.book, self.view, self.keys)
+        self._rows = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        self._rows.setContentsMargins(Space.S, 0, Space.M, 0)
+        self._rows.setSpacing(0)
+        self._rows.addLayout(self._make_row(self.places.values()))
+        self._rows.addStretch(1)
+        self._rows.addLayout(self._make_row(self._tools))
+        self.redress()
+
+    @staticmethod
+    def _make_row(buttons: Iterable[QToolButton]) -> QHBoxLayout:
+        row = QHBoxLayout()
         row.setSpacing(Space.XS)
-        for button in self.places.values():
+        for button in buttons:
             row.addWidget(button)
         row.addStretch(1)
-        for button in (self.undo, self.redo, self.book, self.view, self.keys):
-            row.addWidget(button)
-        self.redress()
+        return row
 
     def _make_places(self) -> dict[str, QToolButton]:
         group = QButtonGroup(self)
@@ -215,6 +224,24 @@ class TopRow(QFrame):
             short = text if len(text) <= LETTERS_FOR_UNDO else text[: LETTERS_FOR_UNDO - 1].rstrip() + "…"
             words = self.tr("{do}: {what}").format(do=words, what=short)
         action.setText(words.replace("&", "&&"))
+        self._narrow()
+
+    def _narrow(self) -> None:
+        """Where words and icons do not fit beside each other: icons go first, then there are two rows."""
+        beside = Qt.ToolButtonStyle.ToolButtonTextBesideIcon
+        text = Qt.ToolButtonStyle.ToolButtonTextOnly
+        needed = 0
+        for of_tools, of_places in ((beside, beside), (text, beside), (text, text)):
+            for buttons, style in ((self._tools, of_tools), (tuple(self.places.values()), of_places)):
+                for button in buttons:
+                    button.setToolButtonStyle(style)
+            every = (*self.places.values(), *self._tools)
+            needed = sum(button.sizeHint().width() + Space.XS for button in every) + Space.S + Space.M
+            if needed <= self.width():
+                break
+        one = needed <= self.width()
+        self._rows.setDirection(QBoxLayout.Direction.LeftToRight if one else QBoxLayout.Direction.TopToBottom)
+        self._rows.activate()
 
     # --- hands
 

@@ -130,7 +130,17 @@ def test_a_kept_plan_becomes_the_same_draft_again() -> None:
     again = draft_of(plan)
 
     assert plan_from(again) == plan
-    assert replace(again, shelves=draft.shelves) == draft
+    assert replace(again, shelves=draft.shelves, laid=None) == draft
+
+
+def test_blocks_stay_while_nothing_about_them_is_changed() -> None:
+    plan = plan_from(a_draft(trays=3))
+
+    wider = replace(draft_of(plan, a_draft().shelves), margin=8.0)
+    longer = replace(draft_of(plan, a_draft().shelves), trays=4)
+
+    assert plan_from(wider).blocks == plan.blocks
+    assert len(plan_from(longer).blocks) == 4
 
 
 def test_another_measure_brings_its_own_margin() -> None:

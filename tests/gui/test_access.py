@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible, QAccessibleInterface
-from PySide6.QtWidgets import QAbstractItemView, QApplication, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QApplication, QRadioButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
@@ -15,7 +15,7 @@ from gui.home import Memory
 from gui.window import Window
 from tests.gui.rackbook import a_rack_book, photograph
 
-PLACES = ("bench", "intake", "traysheet")
+PLACES = ("bench", "intake", "traysheet", "plan")
 
 
 @pytest.fixture
@@ -32,6 +32,9 @@ def window(qtbot: QtBot, dressed: QApplication, memory: Memory, tmp_path: Path) 
 
 
 def came_to(window: Window, place: str, qtbot: QtBot) -> None:
+    if place == "plan":
+        qtbot.waitUntil(lambda: window.screens["plan"].desk.book is not None)  # type: ignore[attr-defined]
+        window.screens["plan"]._new()  # type: ignore[attr-defined]
     if place == "traysheet":
         assert isinstance(window.book, Book)
         window.open_tray(window.book.trays()[0].id)
@@ -45,7 +48,13 @@ def can_have_focus(widget: QWidget) -> bool:
         and widget.isVisible()
         and widget.isEnabled()
         and widget.focusProxy() is None
+        and not _is_another_choice(widget)
     )
+
+
+def _is_another_choice(widget: QWidget) -> bool:
+    """One of a group of choices: Tab stops at the chosen one, arrows lead to the others."""
+    return isinstance(widget, QRadioButton) and widget.group() is not None and not widget.isChecked()
 
 
 def name_of(widget: QWidget) -> str:

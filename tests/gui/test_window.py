@@ -84,6 +84,7 @@ def test_places_keep_their_numbers() -> None:
         ("bench", "Ctrl+1"),
         ("intake", "Ctrl+2"),
         ("traysheet", "Ctrl+3"),
+        ("plan", "Ctrl+4"),
     ]
 
 

@@ -1,0 +1,117 @@
+"""Places page: the draft is kept, places are drawn, trays are added to the bench.
+
+In    a draft that lacks nothing, or a kept plan with its drawings
+Out   `drawing_wanted` with a reason, `sowing_wanted`; the reason of a changed plan
+Not   keeping and drawing (`plan.py` asks the book)
+"""
+
+from PySide6.QtCore import Signal, Slot
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+
+from gui.pagepreview import PagePreview
+from gui.palette import Space
+from gui.paper import Paper
+from gui.plankept import KeptPlanPage
+from gui.planpage import heading, soft
+from gui.plansummary import draw_words
+from gui.planview import PlanState
+from gui.trialsheets import map_pages
+
+__all__ = ["PlacesPage"]
+
+
+class PlacesPage(QWidget):
+    """Where everything stands."""
+
+    drawing_wanted = Signal(str)  # reason
+    sowing_wanted = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.title = heading(self.tr("Which tray stands where?"), self)
+        self.words = QLabel(self)
+        self.words.setWordWrap(True)
+        self.reason = QLineEdit(self)
+        self.reason.setAccessibleName(self.tr("Reason"))
+        self.reason.textChanged.connect(self._reason_edited)
+        self.again = QPushButton(self.tr("Draw again"), self)
+        self.again.clicked.connect(self._draw_again)
+        self.sow = QPushButton(self.tr("Add the trays to the bench"), self)
+        self.sow.clicked.connect(self.sowing_wanted)
+        self.history = soft("", self)
+        self.preview = PagePreview(self)
+        self.plan = KeptPlanPage(self)
+        left = QVBoxLayout()
+        left.setSpacing(Space.M)
+        for part in (self.title, self.words, self.sow, self.history, self.reason, self.again):
+            left.addWidget(part)
+        left.addStretch(1)
+        across = QHBoxLayout(self)
+        across.setContentsMargins(0, Space.S, 0, 0)
+        across.setSpacing(Space.XL)
+        across.addLayout(left, 4)
+        across.addWidget(self.preview, 5)
+        across.addWidget(self.plan, 5)
+
+    @property
+    def why(self) -> str:
+        """The reason that stands in the field."""
+        return self.reason.text().strip()
+
+    def show_state(self, state: PlanState) -> None:
+        """Before keeping: what will happen. After: the map, drawing again, adding the trays."""
+        trial = state.trial
+        draw = None if trial is None or state.draft is not None else trial.draw
+        self.preview.setVisible(draw is not None)
+        self.plan.setVisible(draw is None)
+        self.plan.show_state(state)
+        self.again.setVisible(draw is not None)
+        self.sow.setVisible(draw is not None and trial is not None and trial.waiting > 0)
+        changes = state.draft is not None and state.needs_reason
+        self.reason.setVisible(draw is not None or changes)
+        self.reason.setPlaceholderText(
+            self.tr("Why is the plan changed?") if changes else self.tr("Why are the places drawn again?")
+        )
+        if trial is None or draw is None:
+            self.history.clear()
+            self.words.setText(self._before(changes))
+            return
+        pages = map_pages(trial.kept.plan, draw.draw.places, Paper.A4)
+        self.preview.show_pages(pages, Paper.A4)
+        self.words.setText(draw_words(trial, draw))
+        if trial.waiting == 0:
+            self.history.setText(self.tr("All {n} trays stand on the bench.").format(n=len(draw.draw.places)))
+        else:
+            self.history.setText(
+                self.tr("Sown so far: {sown} of {all} trays. Next: {next} trays.").format(
+                    sown=len(draw.draw.places) - trial.waiting,
+                    all=len(draw.draw.places),
+                    next=trial.next_round,
+                )
+            )
+        self.again.setVisible(trial.waiting > 0)
+        self.reason.setVisible(trial.waiting > 0)
+        self._reason_edited()
+
+    def _before(self, changes: bool) -> str:
+        first = self.tr(
+            "The plan is kept with today's date, then places are drawn by lot within each block: no "
+            "treatment stands at the window more often than its share. The seed is kept, so the drawing can "
+            "be checked."
+        )
+        if not changes:
+            return first
+        return self.tr(
+            "This trial was kept before. What you changed becomes a new version with its date and your "
+            "reason; the old one stays, and the verdict tells of both."
+        )
+
+    @Slot()
+    def _reason_edited(self) -> None:
+        self.again.setEnabled(bool(self.why))
+
+    @Slot()
+    def _draw_again(self) -> None:
+        why = self.why
+        self.reason.clear()
+        self.drawing_wanted.emit(why)

@@ -1,0 +1,105 @@
+"""Print page: what is printed for a trial, on which paper, as it will look.
+
+In    a kept plan with drawn places
+Out   `saving_wanted` by the place's main button (`plan.py`); pages of what is chosen
+Not   what stands on the sheets (`sheets.py`)
+"""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication, Slot
+from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QVBoxLayout, QWidget
+
+from data.errors import BookError
+from gui.pagepreview import PagePreview
+from gui.palette import Space
+from gui.paper import Page, Paper
+from gui.planpage import heading, soft
+from gui.planview import PlanState
+from gui.sheets import Printed, SheetKind, pages_for, printed_of_trial
+
+if TYPE_CHECKING:
+    from data.book import Book
+
+__all__ = ["PrintPage"]
+
+ABOUT = {
+    SheetKind.SOWING: "Sowing sheet: what goes into which tray",
+    SheetKind.MAP: "Bench map: where each tray stands",
+    SheetKind.STATION: "Station cards: once, for the place where you take photos",
+    SheetKind.TAGS: "Tags: one for each tray, so that photos find their tray",
+    SheetKind.READINGS: "Reading sheets: blank, without the media",
+}
+
+
+class PrintPage(QWidget):
+    """The last step."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._printed: Printed | None = None
+        left = QVBoxLayout()
+        left.setSpacing(Space.S)
+        left.addWidget(heading(self.tr("What do you want to print?"), self))
+        self.kinds: dict[SheetKind, QCheckBox] = {}
+        for kind in SheetKind:
+            box = QCheckBox(QCoreApplication.translate("PrintPage", ABOUT[kind]), self)
+            box.setChecked(kind is not SheetKind.STATION)
+            box.toggled.connect(self._chosen)
+            self.kinds[kind] = box
+            left.addWidget(box)
+        self.paper = QComboBox(self)
+        self.paper.setAccessibleName(self.tr("Paper"))
+        for paper in Paper:
+            self.paper.addItem(str(paper), str(paper))
+        self.paper.activated.connect(self._chosen)
+        row = QHBoxLayout()
+        row.addWidget(self.paper)
+        row.addStretch(1)
+        left.addLayout(row)
+        self.words = soft("", self)
+        left.addWidget(self.words)
+        left.addStretch(1)
+        self.preview = PagePreview(self)
+        across = QHBoxLayout(self)
+        across.setContentsMargins(0, Space.S, 0, 0)
+        across.setSpacing(Space.XL)
+        across.addLayout(left, 4)
+        across.addWidget(self.preview, 5)
+
+    def show_trial(self, state: PlanState, book: "Book | None") -> None:
+        """The sheets of the trial that is shown."""
+        trial = state.trial
+        draw = None if trial is None else trial.draw
+        self._printed = None
+        if book is not None and trial is not None and draw is not None:
+            try:
+                self._printed = printed_of_trial(book, trial.kept.plan, draw.draw.places)
+            except (BookError, KeyError):
+                self._printed = None
+        self._chosen()
+
+    @property
+    def chosen_paper(self) -> Paper:
+        """The paper."""
+        return Paper(self.paper.currentData())
+
+    @property
+    def title(self) -> str:
+        """Of the file."""
+        return "" if self._printed is None else self._printed.title
+
+    def pages(self) -> tuple[Page, ...]:
+        """What is chosen."""
+        if self._printed is None:
+            return ()
+        chosen = {kind for kind, box in self.kinds.items() if box.isChecked()}
+        return pages_for(self._printed, chosen, self.chosen_paper)
+
+    @Slot()
+    def _chosen(self) -> None:
+        pages = self.pages()
+        self.preview.show_pages(pages, self.chosen_paper)
+        count = self.tr("1 page.") if len(pages) == 1 else self.tr("{n} pages.").format(n=len(pages))
+        hint = self.tr("Print at 100 % (no fitting to the page), and measure the bar at the foot of a page.")
+        self.words.setText(f"{count} {hint}")

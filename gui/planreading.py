@@ -1,0 +1,125 @@
+"""Plan reading: the trials of a book, and what a new one can be made of, no Qt.
+
+In    a book
+Out   `PlanReading` with a `TrialReading` for each trial that has a plan
+Not   the state of the window (`planview.py`), words (`plansummary.py`)
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import date
+
+from data.blocks import ShelfPlaces
+from data.book import Book
+from data.drawing import KeptDraw
+from data.planbook import unsown
+from data.records import Tray
+from data.trial import CropPlan, KeptPlan, MeasureKind, Spread
+
+__all__ = ["PLACES", "PlanReading", "TrialReading", "first_crop", "read_plans"]
+
+READ_ON_DAY = 10  # proposed where nobody has said when a crop is cut
+PLACES = 6  # proposed for a shelf that holds nothing yet
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TrialReading:
+    """One trial as the book has it."""
+
+    versions: tuple[KeptPlan, ...]
+    draws: tuple[KeptDraw, ...] = ()
+    waiting: int = 0  # trays of the last drawing that are not sown
+    next_round: int = 0  # of these the ones sown next
+    sown_blocks: tuple[str, ...] = ()
+
+    @property
+    def kept(self) -> KeptPlan:
+        """The newest version."""
+        return self.versions[-1]
+
+    @property
+    def draw(self) -> KeptDraw | None:
+        """The newest drawing, if it belongs to the newest version."""
+        last = self.draws[-1] if self.draws else None
+        return last if last is not None and last.plan_id == self.kept.id else None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlanReading:
+    """What was read from the book at one moment."""
+
+    trials: tuple[TrialReading, ...] = ()
+    crops: tuple[CropPlan, ...] = ()
+    media: tuple[str, ...] = ()
+    trusted: str = ""
+    shelves: tuple[ShelfPlaces, ...] = ()
+    today: date = date(2000, 1, 1)
+    spreads: Mapping[MeasureKind, Spread] = field(default_factory=dict)  # learned from the grower's own trays
+
+    def trial(self, name: str) -> TrialReading | None:
+        """By its name."""
+        return next((one for one in self.trials if one.kept.plan.trial == name), None)
+
+
+def read_plans(book: Book) -> PlanReading:
+    """Trials with a plan, and what a new one can be made of."""
+    versions: dict[str, list[KeptPlan]] = {}
+    for kept in book.plans():
+        versions.setdefault(kept.plan.trial, []).append(kept)
+    trusted = book.trusted()
+    trays = book.trays(growing=False)
+    return PlanReading(
+        trials=tuple(_read_trial(book, name, kept) for name, kept in versions.items()),
+        crops=tuple(_crop_of(book, name, trays) for name in book.crops()),
+        media=book.media(),
+        trusted="" if trusted is None else trusted.name,
+        shelves=_shelves_of(book),
+        today=book.today(),
+    )
+
+
+def _read_trial(book: Book, name: str, versions: Sequence[KeptPlan]) -> TrialReading:
+    draws, trays = book.draws(name), book.trial_trays(name)
+    waiting = unsown(draws[-1].draw, trays) if draws else ()
+    turn = min((place.round for place in waiting), default=0)
+    return TrialReading(
+        versions=tuple(versions),
+        draws=draws,
+        waiting=len(waiting),
+        next_round=sum(place.round == turn for place in waiting),
+        sown_blocks=tuple(dict.fromkeys(tray.block for tray in trays if tray.block is not None)),
+    )
+
+
+def _crop_of(book: Book, name: str, trays: Sequence[Tray]) -> CropPlan:
+    """What the grower has said of it, else how it was sown last."""
+    said = book.crop(name)
+    if said is None:
+        return first_crop(name)
+    last = max((tray for tray in trays if tray.crop == name), key=lambda tray: tray.sown_at, default=None)
+    rate, soak = said.sowing_rate_g, said.soak_hours
+    if last is not None:
+        rate = last.sowing_rate_g if rate is None else rate
+        soak = last.soak_hours if soak is None else soak
+    day = said.cut_from_day
+    return CropPlan(
+        name=name,
+        read_on_day=READ_ON_DAY if day is None else round(day),
+        sowing_rate_g=rate,
+        soak_hours=soak,
+        blackout_days=said.blackout_days,
+    )
+
+
+def first_crop(name: str) -> CropPlan:
+    """A crop of which nobody has said anything."""
+    return CropPlan(name=name, read_on_day=READ_ON_DAY)
+
+
+def _shelves_of(book: Book) -> tuple[ShelfPlaces, ...]:
+    """The shelves in use, with as many places as they ever held at once."""
+    return tuple(
+        ShelfPlaces(name=shelf.name, places=max(tray.position for tray in shelf.trays))
+        for shelf in book.rack()
+        if shelf.name
+    )

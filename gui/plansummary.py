@@ -1,0 +1,88 @@
+"""Plan summary: a plan and a drawing in labelled sentences, no Qt.
+
+In    a plan, kept or still a draft; a trial as the book has it
+Out   label and words of everything that is fixed
+Not   showing them (`plankept.py`, `planplaces.py`)
+"""
+
+from data.drawing import KeptDraw, window_counts
+from data.planwords import cost_words, kept_words
+from data.trial import CropPlan, KeptPlan, Plan, Question
+from gui.planreading import TrialReading
+from gui.words import translate
+
+__all__ = ["draw_words", "plan_rows", "summary_of"]
+
+
+def tell(text: str) -> str:
+    """A text of this presenter in the person's language."""
+    return translate("PlanSummary", text)
+
+
+def summary_of(trial: TrialReading) -> tuple[tuple[str, str], ...]:
+    """Label and words of everything that was fixed, and when."""
+    rows = [(tell("kept"), str(kept_words(trial.kept))), *plan_rows(trial.kept.plan)]
+    if len(trial.versions) > 1:
+        rows.append((tell("versions"), "\n".join(_version_words(one) for one in trial.versions)))
+    return tuple(rows)
+
+
+def plan_rows(plan: Plan) -> tuple[tuple[str, str], ...]:
+    """Label and words of everything that is fixed with a plan."""
+    rows = (
+        (tell("question"), plan.words or _question(plan.question)),
+        (tell("varies"), "; ".join(f"{one.name}: {', '.join(one.levels)}" for one in plan.factors)),
+        (tell("trusted"), plan.trusted),
+        (tell("crops"), ", ".join(_crop_words(crop) for crop in plan.crops)),
+        (tell("compared"), _measure_words(plan)),
+        (tell("trays"), _tray_words(plan)),
+        (tell("the same"), ", ".join(f"{name}: {level}" for name, level in plan.same.items())),
+        (tell("takes"), " ".join(str(text) for text in cost_words(plan))),
+        (tell("repeats"), plan.copied_from),
+    )
+    return tuple((label, words) for label, words in rows if words)
+
+
+def _question(question: Question) -> str:
+    match question:
+        case Question.BEST:
+            return tell("Which of these is best?")
+        case Question.GAP:
+            return tell("Does the change close the gap to the trusted one?")
+        case _:
+            return tell("Is the new one as good as the trusted one?")
+
+
+def _crop_words(crop: CropPlan) -> str:
+    return tell("{crop} (read on day {day})").format(crop=crop.name, day=crop.read_on_day)
+
+
+def _measure_words(plan: Plan) -> str:
+    measure = plan.primary
+    return tell("{measure}, margin {margin:g} {unit}, one-sided 95 %").format(
+        measure=measure.kind, margin=measure.margin, unit=measure.unit
+    )
+
+
+def _tray_words(plan: Plan) -> str:
+    names = ", ".join(block.name for block in plan.blocks)
+    return tell("{each} of each and crop, {all} in all, in blocks: {names}").format(
+        each=plan.trays_per_treatment, all=plan.trays, names=names
+    )
+
+
+def _version_words(kept: KeptPlan) -> str:
+    day = f"{kept.kept_at.day} {kept.kept_at:%B %Y}"
+    why = kept.why or tell("first plan")
+    return tell("{n}: {day}, {why}").format(n=kept.version, day=day, why=why)
+
+
+def draw_words(trial: TrialReading, draw: KeptDraw) -> str:
+    """How the places were drawn."""
+    day = f"{draw.drawn_at.day} {draw.drawn_at:%B %Y}"
+    seed = draw.draw.seed
+    how = tell("by lot, seed {seed}").format(seed=seed) if seed else tell("elsewhere")
+    counts = window_counts(trial.kept.plan, draw.draw.places)
+    ends = ", ".join(f"{name} {count}" for name, count in counts.items())
+    told = tell("Drawn {how} on {day}. Times at the window end: {ends}.").format(how=how, day=day, ends=ends)
+    return f"{told} {draw.why}" if draw.why else told

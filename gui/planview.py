@@ -1,0 +1,204 @@
+"""Plan view: what the place Plan shows, as one state, no Qt.
+
+In    what was read from the book; a draft of the grower
+Out   `PlanState`, what stands at its foot, `Chances` of a draft
+Not   reading (`planreading.py`), a plan in words (`plansummary.py`), reckoning (`data.power`)
+"""
+
+from dataclasses import dataclass, field, replace
+from enum import StrEnum
+
+from data.blocks import ShelfPlaces
+from data.draft import Draft, Step, design_of, draft_of, lacking, plan_from, treatments_of
+from data.planwords import (
+    chance_words,
+    cost_words,
+    enough_words,
+    shelf_words,
+    six_words,
+    spread_words,
+)
+from data.power import MOST_BLOCKS, SPREADS, blocks_needed, power
+from data.trial import Plan
+from gui.planreading import PLACES, PlanReading, TrialReading
+from gui.words import translate
+
+__all__ = [
+    "WANTED", "Chances", "Foot", "KeptPage", "PlanState", "chances_of", "draft_to_change", "draft_to_copy",
+    "empty_draft",
+]  # fmt: skip
+
+WANTED = 0.8
+LEAST_SHOWN = 20  # trays of each, to the right end of the chart
+
+
+def tell(text: str) -> str:
+    """A text of this presenter in the person's language."""
+    return translate("PlanView", text)
+
+
+class KeptPage(StrEnum):
+    """Pages of a kept plan."""
+
+    PLAN = "plan"
+    PLACES = "places"
+    PRINT = "print"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Chances:
+    """What the trays of a draft can show."""
+
+    draft: Draft
+    curves: tuple[tuple[float, tuple[tuple[float, float], ...]], ...]  # times the spread, (trays, chance)
+    sentences: tuple[str, ...]
+    spread: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Foot:
+    """What stands at the foot of the place."""
+
+    missing: str = ""  # the first thing that is lacking
+    forward: str  # words of the main button
+    may_go_on: bool
+    may_go_back: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlanState:
+    """All that the place shows: a draft that is made, or a kept plan."""
+
+    reading: PlanReading = field(default_factory=PlanReading)
+    draft: Draft | None = None
+    step: int = Step.QUESTION
+    shown: str = ""  # name of the kept trial, while no draft is made
+    page: KeptPage = KeptPage.PLAN
+    chances: Chances | None = None
+
+    @property
+    def trial(self) -> TrialReading | None:
+        """The kept trial that is shown or changed."""
+        name = self.shown if self.draft is None else self.draft.trial.strip()
+        return self.reading.trial(name)
+
+    @property
+    def is_empty(self) -> bool:
+        """Neither a draft nor a kept plan."""
+        return self.draft is None and self.trial is None
+
+    @property
+    def missing(self) -> str:
+        """The first thing that is lacking up to this step."""
+        if self.draft is None:
+            return ""
+        found = (str(text) for step in range(self.step + 1) for text in lacking(self.draft, step))
+        return next(found, "")
+
+    @property
+    def plan(self) -> Plan | None:
+        """The plan that would be kept; None while something is lacking."""
+        if self.draft is None:
+            return None
+        try:
+            return plan_from(self.draft)
+        except ValueError:
+            return None
+
+    @property
+    def needs_reason(self) -> bool:
+        """Whether keeping the draft would make another version."""
+        trial = self.trial
+        return trial is not None and self.plan is not None and trial.kept.plan != self.plan
+
+    def foot(self, why: str) -> "Foot":
+        """What stands at the foot; `why` is the reason in the field."""
+        if self.draft is None:
+            return Foot(
+                forward=self._kept_words(), may_go_on=True, may_go_back=self.page is not KeptPage.PLAN
+            )
+        last = self.step == Step.DRAW
+        missing = self.missing
+        if last and not missing and self.trial is not None:
+            if not self.needs_reason:
+                missing = tell("Nothing is changed yet.")
+            elif not why:
+                missing = tell("Say why the plan is changed.")
+        return Foot(
+            missing=missing,
+            forward=tell("Keep the plan and draw the places") if last else tell("Next"),
+            may_go_on=not missing,
+            may_go_back=self.step > Step.QUESTION,
+        )
+
+    def _kept_words(self) -> str:
+        if self.page is KeptPage.PRINT:
+            return tell("Save as PDF...")
+        if self.page is KeptPage.PLACES:
+            return tell("Next: print")
+        drawn = self.trial is not None and self.trial.draw is not None
+        return tell("Next: places") if drawn else tell("Draw the places")
+
+    @property
+    def costs(self) -> tuple[str, ...]:
+        """What the draft takes."""
+        return () if self.plan is None else tuple(str(text) for text in cost_words(self.plan))
+
+
+# --- drafts to begin with
+
+
+def empty_draft(reading: PlanReading) -> Draft:
+    """A new trial that begins tomorrow with what the book knows."""
+    return Draft(
+        media=reading.media if len(reading.media) <= 4 else (),
+        trusted=reading.trusted,
+        shelves=reading.shelves or (ShelfPlaces(name="A", places=PLACES),),
+        begins=reading.today,
+        same={"feed": "none", "watering": "bottom"},
+    )
+
+
+# --- chances
+
+
+def chances_of(draft: Draft) -> Chances | None:
+    """Curves and sentences; None while there is nothing to compare. Slow at first: for a worker."""
+    if len(treatments_of(draft)) < 2 or draft.margin <= 0:
+        return None
+    design, sd = design_of(draft), draft.spread.sd
+    needed = blocks_needed(design, draft.margin, sd, WANTED) or MOST_BLOCKS
+    most = min(MOST_BLOCKS, max(LEAST_SHOWN, draft.trays + 2, needed + 4))
+    curves = []
+    for times in SPREADS:
+        points = []
+        for blocks in range(2, most + 1):
+            chance = power(replace(design, blocks=blocks), draft.margin, sd * times)
+            if chance is not None:
+                points.append((float(blocks), chance))
+        curves.append((times, tuple(points)))
+    said = (chance_words(draft), enough_words(draft), six_words(draft), shelf_words(draft))
+    return Chances(
+        draft=draft,
+        curves=tuple(curves),
+        sentences=tuple(str(text) for text in said if text is not None),
+        spread=str(spread_words(draft)),
+    )
+
+
+def draft_to_change(trial: TrialReading, reading: PlanReading) -> Draft:
+    """The kept plan as a draft; blocks that are sown stay as they are."""
+    draft = draft_of(trial.kept.plan, reading.shelves)
+    stay = tuple(block for block in trial.kept.plan.blocks if block.name in trial.sown_blocks)
+    return replace(draft, earlier=stay, begins=max(draft.begins, reading.today)) if stay else draft
+
+
+def draft_to_copy(trial: TrialReading, reading: PlanReading) -> Draft:
+    """A new trial that repeats this one, for the grower to change one thing."""
+    name = tell("{trial}, once more").format(trial=trial.kept.plan.trial)
+    return replace(
+        draft_of(trial.kept.plan, reading.shelves),
+        trial=name,
+        copied_from=trial.kept.plan.trial,
+        begins=reading.today,
+    )
