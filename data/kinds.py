@@ -44,6 +44,12 @@ class TraysByTag:
     usual: TrayType  # where no tag was read, or one that the book does not know
     spans: tuple[TagSpan, ...] = ()  # last sown first
 
+    @property
+    def kinds(self) -> "tuple[Measures, ...]":
+        """All kinds that there are, each once, the usual one first."""
+        every = (self.usual, *(span.tray_type for span in self.spans))
+        return tuple(dict.fromkeys(_measures(one) for one in every))
+
     def __call__(self, tag: int | None, at: datetime | None) -> "Measures":
         """The kind of tray under a tag at a time."""
         if at is not None and at.tzinfo is not None:

@@ -7,9 +7,10 @@ Not   the top view (`topview.py`), numbers (`score.py`)
 Corners by hand win over both; the station wins over the frame.
 """
 
-from collections.abc import Callable
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime
+from typing import Protocol
 
 from vision.corners import Corners
 from vision.frame import find_frame
@@ -20,28 +21,40 @@ from vision.traytype import TrayType
 
 __all__ = ["SURE", "TrayOf", "find_corners", "marks_and_tray"]
 
-TrayOf = Callable[[int | None, datetime | None], TrayType]  # tag number and time taken -> kind of tray
-
 SURE = 0.5  # from this confidence on corners may be used unasked
 LIKE_NOMINAL = 0.03  # how far a tray's shape may be from the nominal one for the frame finder
+
+
+class TrayOf(Protocol):
+    """Which kind of tray carries a tag at a time."""
+
+    @property
+    def kinds(self) -> Sequence[TrayType]:
+        """All kinds that there are, each once, the usual one first."""
+
+    def __call__(self, tag: int | None, at: datetime | None) -> TrayType:
+        """The kind under a tag; the usual one where no tag was read, or one that nobody knows."""
 
 
 def marks_and_tray(photo: Photo, trays: TrayOf | None) -> tuple[Marks, TrayType]:
     """The marks of the station, and which kind of tray stands in it.
 
-    The tag tells the tray, and the tray tells where marks have to lie: so of another kind than the nominal
-    one the marks are looked for twice.
+    The tag tells the tray, and the tray tells where marks have to lie: so the marks are looked for as if the
+    usual kind stood there, then another, until the tag that is read belongs to the kind that was supposed.
     """
     picture = grey(photo)
-    marks = find_marks(picture)
     if trays is None:
-        return marks, TrayType()
-    tray = trays(_number(marks), photo.taken_at)
-    if tray == TrayType():
-        return marks, tray
-    again = find_marks(picture, tray)
-    same = trays(_number(again), photo.taken_at) == tray
-    return (again if same else marks), tray
+        return find_marks(picture), TrayType()
+    usual, *others = trays.kinds
+    marks = find_marks(picture, usual)
+    told = trays(_number(marks), photo.taken_at)
+    if marks.tag is not None and told == usual:
+        return marks, usual
+    for kind in sorted(others, key=lambda kind: kind != told):  # what the tag told first
+        again = find_marks(picture, kind)
+        if again.tag is not None and trays(again.tag.number, photo.taken_at) == kind:
+            return again, kind
+    return marks, told
 
 
 def _number(marks: Marks) -> int | None:

@@ -2,7 +2,7 @@
 
 import math
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import cv2
 import numpy as np
@@ -35,6 +35,7 @@ class DrawnStation:
 
     pixels: np.ndarray
     pose: Pose
+    tray: TrayType = field(default_factory=TrayType)
 
     @property
     def grey(self) -> np.ndarray:
@@ -43,7 +44,7 @@ class DrawnStation:
     @property
     def rim(self) -> np.ndarray:
         """Corners of the inner area, px; far left first."""
-        return self.pose.project(TrayType().inner_corners())
+        return self.pose.project(self.tray.inner_corners())
 
     def photo(self, focal_35mm: float | None = 26.0) -> Photo:
         return Photo(
@@ -61,7 +62,7 @@ class DrawnStation:
 
     def worst_mm(self, points: Sequence[tuple[float, float]]) -> float:
         """How far the worst corner is off, mm at the rim."""
-        px_per_mm = np.linalg.norm(self.rim[1] - self.rim[0]) / TrayType().inner_long_mm
+        px_per_mm = np.linalg.norm(self.rim[1] - self.rim[0]) / self.tray.inner_long_mm
         return float(np.linalg.norm(np.array(points) - self.rim, axis=1).max() / px_per_mm)
 
 
@@ -93,11 +94,12 @@ def _drawn(
     leaves: Sequence[tuple[float, float, float, float]] = (),
     pushed: dict[int, tuple[float, float]] | None = None,
     blur_px: float = 0.8,
+    tray: TrayType | None = None,
     **camera: float,
 ) -> DrawnStation:
     """Draw the station; a leaf is (x, y, height, radius) in mm; `camera` as in `_looking_down`."""
     pose = _looking_down(**camera)
-    tray = TrayType()
+    tray = tray or TrayType()
     wide, high = pose.size
     canvas = np.full((high * FINER, wide * FINER), BENCH, np.float32)
     for number in cards:
@@ -108,7 +110,8 @@ def _drawn(
     _fill(canvas, pose, outer, 0.0, 60)
     _fill(canvas, pose, tray.inner_corners()[:, :2], 0.0, 95)
     if tag is not None:
-        middle = (tag_mm[0] + TAG_MIDDLE_MM[0], tag_mm[1] + TAG_MIDDLE_MM[1])
+        wider = (tray.outer_short_mm - TrayType().outer_short_mm) / 2
+        middle = (tag_mm[0] + TAG_MIDDLE_MM[0], tag_mm[1] - wider + TAG_MIDDLE_MM[1])
         _lay(canvas, pose, _tag(tag), middle, TAG_HEIGHT_MM, 4.0)
     for x, y, z, radius in leaves:
         around = np.linspace(0, 2 * np.pi, 24)
@@ -118,7 +121,7 @@ def _drawn(
     photo = cv2.GaussianBlur(photo, (0, 0), blur_px)
     photo = photo + np.random.default_rng(7).normal(0, 2.0, photo.shape)
     pixels = np.repeat(np.clip(photo, 0, 255).astype(np.uint8)[:, :, None], 3, axis=2)
-    return DrawnStation(pixels=pixels, pose=pose)
+    return DrawnStation(pixels=pixels, pose=pose, tray=tray)
 
 
 def _card(number: int) -> np.ndarray:

@@ -1,0 +1,109 @@
+"""Trays of another kind: the tag tells the kind, and corners, areas and lengths follow it."""
+
+from dataclasses import dataclass, replace
+from datetime import datetime
+
+import numpy as np
+import pytest
+
+from vision.corners import Corners, CornersFrom
+from vision.place import find_corners, marks_and_tray
+from vision.score import Scored, score_photo
+from vision.station import station_corners
+from vision.tissue import Label, TissueMap
+from vision.topview import top_scale
+from vision.traytype import TrayType
+
+LARGE = TrayType(
+    outer_long_mm=620, outer_short_mm=320, inner_long_mm=580, inner_short_mm=290, rim_height_mm=50
+)
+SMALL = TrayType(
+    outer_long_mm=420, outer_short_mm=230, inner_long_mm=385, inner_short_mm=195, rim_height_mm=40
+)
+SQUARE = TrayType(outer_long_mm=278, outer_short_mm=278, inner_long_mm=254, inner_short_mm=254)
+
+
+@dataclass
+class UnderTag42:
+    """Tag 42 is on a tray of this kind, all others are on nominal ones."""
+
+    tray: TrayType
+
+    @property
+    def kinds(self) -> tuple[TrayType, ...]:
+        return tuple(dict.fromkeys((TrayType(), self.tray)))
+
+    def __call__(self, tag: int | None, at: datetime | None) -> TrayType:
+        assert at is None  # a drawn photo has no time
+        return self.tray if tag == 42 else TrayType()
+
+
+@pytest.mark.parametrize("share", [1.0, 0.9], ids=["as drawn", "darker"])
+@pytest.mark.parametrize(("tray", "away_mm"), [(LARGE, 760), (SMALL, 640)], ids=["large", "small"])
+def test_the_tag_tells_the_kind_and_the_rim_is_found_by_it(draw_station, tray, away_mm, share):
+    station = draw_station(tray=tray, distance_mm=away_mm)
+    photo = station.photo()
+    photo = replace(photo, pixels=(share * photo.pixels).astype(np.uint8))
+
+    marks, told = marks_and_tray(photo, UnderTag42(tray))
+
+    assert (told, marks.tag.number, len(marks.cards)) == (tray, 42, 4)
+    assert station.worst_mm(find_corners(photo, marks, told).points) < 1.5
+    taken_for_nominal = station_corners(marks, photo)
+    assert station.worst_mm(taken_for_nominal.points) > 8
+
+
+def test_without_other_kinds_every_tray_is_nominal(draw_station):
+    station = draw_station()
+    marks, tray = marks_and_tray(station.photo(), None)
+    assert (tray, marks.tag.number) == (TrayType(), 42)
+    assert marks_and_tray(station.photo(), UnderTag42(TrayType()))[1] == TrayType()
+
+
+def test_a_tray_that_is_not_twice_as_long_as_wide_needs_its_corners_by_hand(monkeypatch, draw_station):
+    frame = Corners(
+        points=((0, 0), (9, 0), (9, 9), (0, 9)), found_by=CornersFrom.FRAME, confidence=0.9, tilt_deg=None
+    )
+    monkeypatch.setattr("vision.place.station_corners", lambda *_: None)
+    monkeypatch.setattr("vision.place.find_frame", lambda _: frame)
+    photo = draw_station().photo()
+    marks, _ = marks_and_tray(photo, None)
+
+    assert find_corners(photo, marks, LARGE).confidence == 0.9
+    assert find_corners(photo, marks, SQUARE).confidence < 0.5
+
+
+def test_the_scale_of_the_top_view_keeps_areas():
+    assert top_scale(508, 254) == 2.0
+    for tray in (LARGE, SMALL, SQUARE):
+        scale = top_scale(tray.inner_long_mm, tray.inner_short_mm)
+        assert 1016 * 508 / scale**2 == pytest.approx(tray.inner_long_mm * tray.inner_short_mm)
+
+
+class HalfBare:
+    """The left half canopy, in the right one a bare patch of a known share."""
+
+    name, version = "half bare", "1"
+
+    def label(self, top: np.ndarray, px_per_mm: float | None) -> TissueMap:
+        assert px_per_mm == top_scale(580, 290)
+        labels = np.full(top.shape[:2], Label.GREEN, np.uint8)
+        labels[100:300, 600:900] = Label.MEDIUM
+        return TissueMap(labels=labels)
+
+
+def test_a_gap_on_a_large_tray_has_the_area_that_it_has(draw_station):
+    station = draw_station(tray=LARGE, distance_mm=760)
+
+    photo = station.photo()
+    tinted = (photo.pixels * (0.9, 1.0, 0.85)).astype(np.uint8)  # a grey picture would be refused
+
+    result = score_photo(replace(photo, pixels=tinted), HalfBare(), trays=UnderTag42(LARGE))
+
+    assert isinstance(result, Scored)
+    share = 200 * 300 / (1016 * 508)
+    (gap,) = result.score.stand.gaps
+    assert gap.area_cm2 == pytest.approx(share * 58.0 * 29.0, rel=0.01)
+    assert result.score.stand.coverage == pytest.approx(100 * (1 - share), abs=0.1)
+    assert result.score.inner_mm == (580, 290)
+    assert (gap.x_mm, gap.y_mm) == pytest.approx((750 / 1016 * 580, 200 / 508 * 290), abs=1.0)
