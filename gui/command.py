@@ -254,17 +254,29 @@ def _unpack(asked: argparse.Namespace) -> int:
     return unpack_into(asked.source, asked.folder)
 
 
-def _merge_options(word: argparse.ArgumentParser) -> None:
-    word.add_argument("other", type=Path, metavar="OTHER", help="the other book: its folder, or packed")
+def _import_options(word: argparse.ArgumentParser) -> None:
+    word.add_argument("other", type=Path, metavar="PATH", help="an export, a packed book, or a book's folder")
     _book_option(word)
-    word.add_argument("--same", action="store_true", help="names that both books have mean the same")
+    word.add_argument("--same", action="store_true", help="names that both have mean the same")
     word.add_argument(
         "--apart", action="append", default=[], metavar="NAME", help="but this one does not; may be repeated"
     )
     word.add_argument("--label", default="", metavar="TEXT", help="marks the other's names that stay apart")
 
 
-def _merge(asked: argparse.Namespace) -> int:
+def _export_options(word: argparse.ArgumentParser) -> None:
+    word.add_argument("target", type=Path, metavar="DIR", help="an empty folder, or one to be made")
+    _book_option(word)
+    word.add_argument("--top-views", action="store_true", help="write the top views of the trays too")
+
+
+def _export(asked: argparse.Namespace) -> int:
+    from gui.travelcommands import export_book
+
+    return export_book(asked.book, asked.target, top_views=asked.top_views)
+
+
+def _import(asked: argparse.Namespace) -> int:
     from gui.travelcommands import merge_into
 
     return merge_into(asked.book, asked.other, asked.apart, same=asked.same, label=asked.label)
@@ -304,6 +316,12 @@ COMMANDS: tuple[Command, ...] = (
     Command(name="tags", about="Print tags and station cards.", options=_tags_options, run=_tags),
     Command(name="pack", about="Pack a book into one file.", options=_pack_options, run=_pack),
     Command(name="unpack", about="Unpack a book elsewhere.", options=_unpack_options, run=_unpack),
-    Command(name="merge", about="Add another grower's book.", options=_merge_options, run=_merge),
+    Command(name="export", about="Write a book as open files.", options=_export_options, run=_export),
+    Command(
+        name="import",
+        about="Add an export or another grower's book to a book.",
+        options=_import_options,
+        run=_import,
+    ),
     Command(name="demo", about="Open the demonstration.", options=_no_options, run=_demo),
 )

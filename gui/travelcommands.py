@@ -1,8 +1,8 @@
-"""Travel commands: a book packed into one file, unpacked elsewhere, and two books brought together.
+"""Travel commands: a book packed, unpacked, written as open files, and two books brought together.
 
-In    the folder of a book; a pack, or the folder of another book
+In    the folder of a book; a pack, an export, or the folder of another book
 Out   one sentence on stdout; what could not be done on stderr; the exit code
-Not   the work itself (`data/packing.py`, `data/merging.py`)
+Not   the work itself (`data/packing.py`, `data/export.py`, `data/imported.py`, `data/merging.py`)
 """
 
 from collections.abc import Collection, Iterator
@@ -15,7 +15,7 @@ from data.cancel import CancelToken
 from data.errors import BookError
 from gui.bookcommands import DONE, REFUSED, say
 
-__all__ = ["merge_into", "pack_book", "unpack_into"]
+__all__ = ["export_book", "merge_into", "pack_book", "unpack_into"]
 
 
 def pack_book(folder: Path, target: Path) -> int:
@@ -45,8 +45,22 @@ def unpack_into(source: Path, folder: Path) -> int:
     return DONE
 
 
+def export_book(folder: Path, target: Path, *, top_views: bool) -> int:
+    """Write all numbers of the book as open files."""
+    from data.export import export
+
+    try:
+        with Book.open(folder) as book:
+            export(book, target, CancelToken(), top_views=top_views)
+    except BookError as error:
+        say(str(error))
+        return REFUSED
+    print(f"{target}: the book in open files; README.md there says how to read them")
+    return DONE
+
+
 def merge_into(folder: Path, other: Path, apart: Collection[str], *, same: bool, label: str) -> int:
-    """Add another grower's book, a folder or a pack; names that both have are asked about first."""
+    """Add another grower's book, a pack or an export; names that both have are asked about first."""
     try:
         with Book.open(folder) as book, _opened(other) as theirs:
             return _merge(book, theirs, set(apart), same=same, label=label or other.stem)
@@ -57,13 +71,15 @@ def merge_into(folder: Path, other: Path, apart: Collection[str], *, same: bool,
 
 @contextmanager
 def _opened(other: Path) -> Iterator[Book]:
+    from data.imported import is_export, read_export
     from data.packing import unpack
 
-    if other.is_dir():
+    if other.is_dir() and not is_export(other):
         with Book.open(other) as book:
             yield book
         return
-    with TemporaryDirectory() as place, Book.open(unpack(other, Path(place) / "book", CancelToken())) as book:
+    bring = read_export if other.is_dir() else unpack
+    with TemporaryDirectory() as place, Book.open(bring(other, Path(place) / "book", CancelToken())) as book:
         yield book
 
 

@@ -42,7 +42,7 @@ def test_merging_asks_about_names_before_it_adds_anything(
     book: Book, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     a_rack_book(tmp_path / "other", per_shelf=(0, 0, 2)).close()
-    words = ["merge", str(tmp_path / "other"), "--book", str(book.folder)]
+    words = ["import", str(tmp_path / "other"), "--book", str(book.folder)]
 
     assert main(words) == 1
     asked = capsys.readouterr().err
@@ -58,7 +58,7 @@ def test_a_packed_book_can_be_merged(book: Book, tmp_path: Path) -> None:
     packed = tmp_path / "theirs.evenstand"
     main(["pack", str(packed), "--book", str(tmp_path / "other")])
 
-    assert main(["merge", str(packed), "--book", str(book.folder), "--same"]) == 0
+    assert main(["import", str(packed), "--book", str(book.folder), "--same"]) == 0
     assert len(book.trays()) == 5
 
 
@@ -67,8 +67,28 @@ def test_a_name_that_only_one_book_has_is_no_name_to_keep_apart(
 ) -> None:
     a_rack_book(tmp_path / "other").close()
 
-    ended = main(["merge", str(tmp_path / "other"), "--book", str(book.folder), "--same", "--apart", "hemp"])
+    ended = main(["import", str(tmp_path / "other"), "--book", str(book.folder), "--same", "--apart", "hemp"])
 
     assert ended == 1
     assert "hemp" in capsys.readouterr().err
     assert len(book.trays()) == 3
+
+
+def test_open_files_come_into_another_book(
+    book: Book, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    Book.create(tmp_path / "new").close()
+
+    assert main(["export", str(tmp_path / "open"), "--book", str(book.folder)]) == 0
+    assert main(["import", str(tmp_path / "open"), "--book", str(tmp_path / "new"), "--same"]) == 0
+
+    with Book.open(tmp_path / "new") as new:
+        assert [tray.code for tray in new.trays()] == [tray.code for tray in book.trays()]
+    assert "added: 3 trays, 1 photos" in capsys.readouterr().out
+
+
+def test_an_export_into_a_full_folder_is_refused(
+    book: Book, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["export", str(book.folder), "--book", str(book.folder)]) == 1
+    assert "empty folder" in capsys.readouterr().err

@@ -1,0 +1,271 @@
+"""Export: a book -> open files that a statistician loads without this program.
+
+In    a book, an empty folder
+Out   a CSV file for each table, the numbers that the verdicts compared and the verdicts themselves, a
+      Frictionless data package that describes them, a page on how to read them
+Not   a book that opens again (`packing.py`), a report for reading (`gui/report.py`)
+
+UTF-8, comma, ISO 8601, a dot in decimal numbers, units in the headings, empty where there is nothing. Text
+that a spreadsheet would take for a formula begins with an apostrophe. Photographs carry places and cameras in
+them and stay with the book; their digests go along, and their top views where they are wanted.
+"""
+
+import csv
+import json
+import os
+import shutil
+import sys
+import tempfile
+from array import array
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from datetime import datetime
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from data.book import Book
+from data.cancel import CancelToken
+from data.errors import ExportWouldMix, in_words
+from data.openpackage import CAUTION, described, field, foreign_key, page, resource_of
+from data.opentables import CELL_HEADINGS, TABLES, Column, Kind, OpenTable
+from data.records import PhotoId
+from data.verdicts import CropVerdict, verdicts
+
+if TYPE_CHECKING:
+    from sqlite_utils import Database
+
+__all__ = ["PROFILE", "export", "plain_text", "spreadsheet_safe"]
+
+PROFILE = "evenstand-export-1"
+FORMULA_BEGINS = ("=", "+", "-", "@", "\t", "\r")
+Cells = Sequence[object]
+Report = Callable[[int, int], None]  # steps done, steps in all
+
+
+def spreadsheet_safe(text: str) -> str:
+    """Text that no spreadsheet takes for a formula; `plain_text` turns it back."""
+    return f"'{text}" if text.startswith((*FORMULA_BEGINS, "'")) else text
+
+
+def plain_text(text: str) -> str:
+    """What `spreadsheet_safe` was given."""
+    return text[1:] if text.startswith("'") else text
+
+
+def export(
+    book: Book,
+    folder: Path,
+    cancel: CancelToken,
+    report: Report = lambda _done, _total: None,
+    *,
+    top_views: bool = False,
+) -> Path:
+    """Write all that the book holds into `folder`; slow, for a worker.
+
+    Parameters
+    ----------
+    top_views : copy the top views too (JPEG, without place and camera), as far as the cache has them.
+
+    Raises
+    ------
+    ExportWouldMix
+        If something lies in `folder` already.
+    Cancelled, BookError
+        Nothing is left in `folder`.
+    """
+    if folder.exists() and any(folder.iterdir()):
+        raise ExportWouldMix(folder)
+    with in_words(folder):
+        folder.parent.mkdir(parents=True, exist_ok=True)
+        beside = Path(tempfile.mkdtemp(prefix=".exporting-", dir=folder.parent))
+        try:
+            _Export(book, beside, cancel, report).write(top_views=top_views)
+            if folder.exists():
+                folder.rmdir()
+            os.replace(beside, folder)
+        finally:
+            shutil.rmtree(beside, ignore_errors=True)
+    folder.chmod(0o755)  # mkdtemp lets nobody else in
+    return folder
+
+
+class _Export:
+    """One export on its way."""
+
+    def __init__(self, book: Book, folder: Path, cancel: CancelToken, report: Report) -> None:
+        self._book, self._folder, self._cancel, self._report = book, folder, cancel, report
+        self._resources: list[dict[str, Any]] = []
+        self._steps = len(TABLES) + 5
+        self._done = 0
+
+    def write(self, *, top_views: bool) -> None:
+        with self._book.whole_tables() as db:
+            for table in TABLES:
+                self._table(db, table)
+            self._cells(db)
+        found = verdicts(self._book)
+        self._compared(found)
+        self._verdicts(found)
+        if top_views:
+            self._top_views()
+        self._step()
+        self._describe()
+
+    def _step(self) -> None:
+        self._done += 1
+        self._report(self._done, self._steps)
+        self._cancel.check()
+
+    # --- files
+
+    def _table(self, db: "Database", table: OpenTable) -> None:
+        columns = table.columns
+        rows = ([_cell(column, row[column.name]) for column in columns] for row in db.table(table.table).rows)
+        self._csv(table.file, [column.heading for column in columns], rows)
+        self._resources.append(resource_of(table))
+        self._step()
+
+    def _cells(self, db: "Database") -> None:
+        rows = ([row["id"], *_cell_shares(row["cells"])] for row in db.table("score").rows)
+        self._csv("cells", ["score_id", *CELL_HEADINGS.values()], rows)
+        fields = [field("score_id", Kind.INTEGER, "the score")]
+        fields += [
+            field(heading, Kind.NUMBER, f"canopy share of the cell in row {row + 1}, column {column + 1}")
+            for (row, column), heading in CELL_HEADINGS.items()
+        ]
+        about = "Coverage of the 6 x 12 equal cells of each tray, row 1 at the top of the top view"
+        keys = [foreign_key("score_id", "scores", "score_id")]
+        self._resources.append(described("cells", about, fields, ["score_id"], keys))
+        self._step()
+
+    def _compared(self, found: Iterable[CropVerdict]) -> None:
+        fields = [
+            field("trial", Kind.TEXT, "the trial"), field("crop", Kind.TEXT, "the crop"),
+            field("measure", Kind.TEXT, "what is compared"), field("block", Kind.TEXT, "the block"),
+            field("medium", Kind.TEXT, "the medium; the treatment where more is varied"),
+            field("tray_id", Kind.INTEGER, "the tray"), field("value", Kind.NUMBER, "the tray's number"),
+            field("unit", Kind.TEXT, "unit of the value"), field("why_none", Kind.TEXT, "why there is none"),
+        ]  # fmt: skip
+        rows = (
+            [
+                *map(_said, (one.trial, one.crop, str(one.kind), number.tray.block or "")),
+                _said(one.treatments[number.tray.id]), number.tray.id, _figure(number.value),
+                _said(str(one.scale.unit)), _said(number.why_none or ""),
+            ]
+            for one in found
+            for number in one.numbers
+            if number.tray.id in one.treatments
+        )  # fmt: skip
+        self._csv("compared", [one["name"] for one in fields], rows)
+        about = "The one number of each tray that the verdicts compare: enough to make every verdict again"
+        keys = [foreign_key("tray_id", "trays", "tray_id")]
+        self._resources.append(
+            described("compared", about, fields, ["trial", "crop", "measure", "tray_id"], keys)
+        )
+        self._step()
+
+    def _verdicts(self, found: Iterable[CropVerdict]) -> None:
+        numbers = {
+            "margin": "difference that still counts as good, fixed beforehand",
+            "df": "degrees of freedom of the error",
+            "mse": "mean square of the error", "n": "trays with a number", "mean": "least-squares mean",
+            "difference": "from the trusted medium", "se": "standard error of the difference",
+            "q": "one-sided 95 % limit factor (Dunnett)", "low": "lower limit of the difference",
+            "high": "upper limit of the difference", "rank_low": "best rank it may have (95 % Tukey)",
+            "rank_high": "worst rank it may have",
+        }  # fmt: skip
+        words = {
+            "trial": "the trial", "crop": "the crop", "measure": "what is compared", "medium": "the medium",
+            "trusted": "the medium it is held against", "unit": "unit of the numbers",
+        }  # fmt: skip
+        fields = [field(name, Kind.TEXT, about) for name, about in words.items()]
+        fields += [field("so_far", Kind.YES_NO, "planned trays are still to come")]
+        fields += [field(name, Kind.NUMBER, about) for name, about in numbers.items()]
+        fields += [
+            field("outcome", Kind.TEXT, "better, as_good, as_good_lower, worse or not_shown"),
+            field("error_from", Kind.TEXT, "what the error of the differences comes from"),
+        ]
+        rows = (_verdict_row(one, index) for one in found for index in range(len(one.verdict.media)))
+        self._csv("verdicts", [one["name"] for one in fields], rows)
+        about = "The verdicts: each medium against the trusted one, by crop and measure"
+        self._resources.append(
+            described("verdicts", about, fields, ["trial", "crop", "measure", "medium"], [])
+        )
+        self._step()
+
+    def _top_views(self) -> None:
+        target = self._folder / "top_views"
+        target.mkdir()
+        with self._book.whole_tables() as db:
+            photos = [row["id"] for row in db.table("photo").rows if row["tray"] is not None]
+        for photo in photos:
+            self._cancel.check()
+            pictures = self._book.pictures(PhotoId(photo))
+            if pictures is not None and pictures.top_view.is_file():
+                shutil.copyfile(pictures.top_view, target / f"photo_{photo}.jpg")
+
+    def _csv(self, name: str, headings: Sequence[str], rows: Iterable[Cells]) -> None:
+        with (self._folder / f"{name}.csv").open("w", encoding="utf-8", newline="") as file:
+            writer = csv.writer(file)
+            writer.writerow(headings)
+            writer.writerows(rows)
+
+    def _describe(self) -> None:
+        package = {
+            "profile": "tabular-data-package",
+            "name": PROFILE,
+            "title": f"Evenstand: the trial book {self._book.folder.name}",
+            "description": str(CAUTION),
+            "created": datetime.now().astimezone().isoformat(timespec="seconds"),
+            "resources": self._resources,
+        }
+        text = json.dumps(package, indent=1, ensure_ascii=False)
+        (self._folder / "datapackage.json").write_text(text, encoding="utf-8")
+        (self._folder / "README.md").write_text("\n".join(page(self._resources)), encoding="utf-8")
+        self._step()
+
+
+# --- cells
+
+
+def _cell(column: Column, value: object) -> object:
+    if value is None:
+        return ""
+    if column.kind is Kind.YES_NO:
+        return "true" if value else "false"
+    if column.kind is Kind.TEXT:
+        return _said(str(value))
+    return _figure(value) if column.kind is Kind.NUMBER else value
+
+
+def _said(text: str) -> str:
+    return spreadsheet_safe(str(text))
+
+
+def _figure(value: object) -> object:
+    """A number in all its digits, without a decimal point that says nothing; "" for none."""
+    if value is None:
+        return ""
+    return repr(value).removesuffix(".0") if isinstance(value, float) else value
+
+
+def _cell_shares(blob: bytes) -> Iterator[object]:
+    shares = array("H")
+    shares.frombytes(blob)
+    if sys.byteorder == "big":
+        shares.byteswap()
+    return (_figure(share / 100) for share in shares)
+
+
+def _verdict_row(one: CropVerdict, index: int) -> list[object]:
+    verdict, line = one.verdict, one.verdict.media[index]
+    own = [
+        one.verdict.margin, verdict.df, verdict.mse, line.n, line.mean, line.difference, line.se, line.q,
+        line.low, line.high, line.rank_low, line.rank_high,
+    ]  # fmt: skip
+    return [
+        *map(_said, (one.trial, one.crop, str(one.kind), line.medium, verdict.trusted, str(one.scale.unit))),
+        "true" if verdict.so_far else "false",
+        *map(_figure, own),
+        "" if line.outcome is None else str(line.outcome),
+        str(verdict.error_from),
+    ]

@@ -1,0 +1,256 @@
+"""A book in open files: described by an open standard, safe in a spreadsheet, enough for every verdict."""
+
+import csv
+import json
+import shutil
+import tempfile
+from collections.abc import Iterator
+from pathlib import Path
+
+import numpy as np
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+from scipy import stats
+
+from data.book import Book
+from data.cancel import Cancelled, CancelToken
+from data.errors import ExportWouldMix, NotAnExport
+from data.export import export, plain_text, spreadsheet_safe
+from data.imported import is_export, read_export
+from data.merging import Answer, merge, same_names
+from data.readings import NewReading, ReadingKind
+from tests.data.builders import Patch
+from tests.data.test_verdicts import Rack
+
+COVERAGE = {"peat mix": 80.0, "coir": 76.0, "fibre mat": 60.0}
+
+
+@pytest.fixture(scope="module")
+def rack(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Rack]:
+    """A finished trial of three media in four blocks, with a reading, a suspect and a wicked note."""
+    made = Rack(tmp_path_factory.mktemp("rack"))
+    made.shoot_all(COVERAGE, suspects=[Patch()])
+    first = made.trays[0]
+    made.book.add_readings(
+        [NewReading(kind=ReadingKind.WEIGHT, value=812.5, taken_at=first.sown_at, tray_id=first.id)]
+    )
+    made.book.edit_tray(first.id, note='=HYPERLINK("http://example.org")')
+    yield made
+    made.book.close()
+
+
+@pytest.fixture(scope="module")
+def exported(rack: Rack, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    return export(rack.book, tmp_path_factory.mktemp("out") / "open", CancelToken())
+
+
+def rows(folder: Path, name: str) -> list[dict[str, str]]:
+    with (folder / f"{name}.csv").open(encoding="utf-8", newline="") as file:
+        return list(csv.DictReader(file))
+
+
+@pytest.mark.filterwarnings("ignore")
+def test_the_package_is_valid_for_the_reference_library(exported: Path) -> None:
+    """frictionless is the reference implementation of Data Package and Table Schema."""
+    from frictionless import validate
+
+    report = validate(str(exported / "datapackage.json"))
+
+    assert report.valid, report.flatten(["name", "rowNumber", "fieldName", "note"])[:5]
+
+
+def test_every_file_is_described_and_every_description_has_its_file(exported: Path) -> None:
+    package = json.loads((exported / "datapackage.json").read_text(encoding="utf-8"))
+
+    assert {resource["path"] for resource in package["resources"]} == {
+        path.name for path in exported.glob("*.csv")
+    }
+    for resource in package["resources"]:
+        headings = [field["name"] for field in resource["schema"]["fields"]]
+        with (exported / resource["path"]).open(encoding="utf-8", newline="") as file:
+            assert next(csv.reader(file)) == headings
+
+
+def test_numbers_stand_in_the_files_as_in_the_book(rack: Rack, exported: Path) -> None:
+    (reading,) = rows(exported, "readings")
+    assert (reading["kind"], float(reading["value"]), reading["unit"]) == ("weight", 812.5, "g")
+    assert len(rows(exported, "scores")) == len(rack.trays) == 12
+    cells = rows(exported, "cells")[0]
+    assert len(cells) == 1 + 72
+
+
+def test_text_that_a_spreadsheet_would_run_is_only_text(exported: Path) -> None:
+    notes = [row["note"] for row in rows(exported, "trays") if row["note"]]
+
+    assert notes == ['\'=HYPERLINK("http://example.org")']
+
+
+@given(st.text(max_size=40))
+def test_safe_text_never_begins_a_formula_and_turns_back(text: str) -> None:
+    safe = spreadsheet_safe(text)
+
+    assert not safe.startswith(("=", "+", "-", "@", "\t", "\r"))
+    assert plain_text(safe) == text
+
+
+def test_nothing_tells_where_or_with_what_a_photo_was_taken(exported: Path) -> None:
+    headings = {heading for path in exported.glob("*.csv") for heading in rows_headings(path)}
+
+    assert not {name for name in headings if "gps" in name.lower() or "camera" in name.lower()}
+    assert not (exported / "photos").exists()
+
+
+def rows_headings(path: Path) -> list[str]:
+    with path.open(encoding="utf-8", newline="") as file:
+        return next(csv.reader(file))
+
+
+def test_a_statistician_makes_the_verdict_again_with_other_tools(exported: Path) -> None:
+    """Least squares by numpy with blocks as fixed effects, Dunnett's limit by scipy's multivariate t.
+
+    Dunnett (1955), J. Am. Stat. Assoc. 50, 1096-1121: for p new media with equal numbers of trays the
+    differences have the correlation 1/2.
+    """
+    compared = [row for row in rows(exported, "compared") if row["measure"] == "canopy score"]
+    values = np.array([float(row["value"]) for row in compared])
+    media = sorted({row["medium"] for row in compared} - {"peat mix"})
+    blocks = sorted({row["block"] for row in compared})
+    design = np.column_stack(
+        [[row["block"] == block for row in compared] for block in blocks]
+        + [[row["medium"] == medium for row in compared] for medium in media]
+    ).astype(float)
+    found, _, rank, _ = np.linalg.lstsq(design, values, rcond=None)
+    df = len(values) - rank
+    mse = float(((values - design @ found) ** 2).sum() / df)
+    covariance = mse * np.linalg.inv(design.T @ design)
+    shape = np.full((2, 2), 0.5) + 0.5 * np.eye(2)
+    q = quantile_of_the_largest(shape, int(df))
+
+    verdict = {row["medium"]: row for row in rows(exported, "verdicts") if row["measure"] == "canopy score"}
+    for place, medium in enumerate(media, start=len(blocks)):
+        told, se = verdict[medium], float(np.sqrt(covariance[place, place]))
+        assert float(told["difference"]) == pytest.approx(found[place], abs=1e-9)
+        assert float(told["df"]) == df
+        assert float(told["mse"]) == pytest.approx(mse, rel=1e-9)
+        assert float(told["q"]) == pytest.approx(q, abs=0.01)
+        assert float(told["low"]) == pytest.approx(
+            found[place] - float(told["q"]) * float(told["se"]), abs=1e-9
+        )
+        assert float(told["se"]) >= se - 1e-9  # the camera's part comes on top
+
+
+def quantile_of_the_largest(shape: np.ndarray, df: int) -> float:
+    low, high = 1.0, 6.0
+    spread = stats.multivariate_t(shape=shape, df=df, seed=1)
+    for _ in range(30):
+        middle = (low + high) / 2
+        if spread.cdf(np.full(len(shape), middle)) < 0.95:
+            low = middle
+        else:
+            high = middle
+    return low
+
+
+def test_files_that_lie_there_are_not_mixed_with(rack: Rack, tmp_path: Path) -> None:
+    (tmp_path / "mine.txt").write_text("mine")
+
+    with pytest.raises(ExportWouldMix):
+        export(rack.book, tmp_path, CancelToken())
+
+    assert [path.name for path in tmp_path.iterdir()] == ["mine.txt"]
+
+
+def test_an_export_that_is_stopped_leaves_nothing(rack: Rack, tmp_path: Path) -> None:
+    token = CancelToken()
+
+    with pytest.raises(Cancelled):
+        export(rack.book, tmp_path / "open", token, lambda *_: token.cancel())
+
+    assert list(tmp_path.iterdir()) == []
+
+
+# --- and in again
+
+
+def test_an_export_of_an_imported_export_is_the_same(exported: Path, tmp_path: Path) -> None:
+    with Book.open(read_export(exported, tmp_path / "book", CancelToken())) as book:
+        again = export(book, tmp_path / "again", CancelToken())
+
+    for path in exported.glob("*.csv"):
+        assert (again / path.name).read_text("utf-8") == path.read_text("utf-8"), path.name
+
+
+def test_an_export_comes_into_another_book(exported: Path, rack: Rack, tmp_path: Path) -> None:
+    with (
+        Book.create(tmp_path / "mine") as book,
+        Book.open(read_export(exported, tmp_path / "theirs", CancelToken())) as theirs,
+    ):
+        answers = dict.fromkeys(same_names(book, theirs), Answer.SAME)
+        merge(book, theirs, answers, "theirs", CancelToken())
+
+        assert [tray.code for tray in book.trial_trays("Mat against peat")] == [
+            tray.code for tray in rack.trays
+        ]
+        assert book.trays(growing=False)[0].note == '=HYPERLINK("http://example.org")'
+
+
+def test_a_folder_of_something_else_is_no_export(tmp_path: Path) -> None:
+    assert not is_export(tmp_path)
+    with pytest.raises(NotAnExport, match="datapackage"):
+        read_export(tmp_path, tmp_path / "book", CancelToken())
+
+
+@pytest.mark.parametrize(
+    ("file", "old", "new", "said"),
+    [
+        ("trays.csv", "sowing_rate_g", "sowing_rate", "no column sowing_rate_g"),
+        ("readings.csv", "812.5", "eight hundred", "readings.csv, line 2, value"),
+        ("readings.csv", "812.5", "nan", "is no number"),
+        ("photos.csv", ",.jpg,", ",/../x,", "no kind of file"),
+        ("scores.csv", ",true,", ",perhaps,", "neither true nor false"),
+        ("trays.csv", "\n1,", "\n1,extra,", "too many or too few"),
+        ("cells.csv", "score_id", "score", "no column score_id"),
+        ("plans.csv", "{", "[", "plans.csv, line 2"),
+    ],
+)
+def test_a_cell_that_does_not_fit_is_named(
+    exported: Path, tmp_path: Path, file: str, old: str, new: str, said: str
+) -> None:
+    changed = Path(shutil.copytree(exported, tmp_path / "changed"))
+    text = (changed / file).read_text("utf-8")
+    assert old in text
+    (changed / file).write_text(text.replace(old, new, 1), "utf-8", newline="")
+
+    with pytest.raises(NotAnExport, match=said):
+        read_export(changed, tmp_path / "book", CancelToken())
+
+
+def test_rows_that_belong_to_nothing_are_refused(exported: Path, tmp_path: Path) -> None:
+    changed = Path(shutil.copytree(exported, tmp_path / "changed"))
+    lines = (changed / "trays.csv").read_text("utf-8").splitlines(keepends=True)
+    (changed / "trays.csv").write_text("".join(lines[:-1]), "utf-8", newline="")
+
+    with pytest.raises(NotAnExport, match="do not belong together"):
+        read_export(changed, tmp_path / "book", CancelToken())
+
+
+@settings(max_examples=30, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(drawn=st.data())
+def test_files_changed_at_random_are_taken_or_refused_and_nothing_else(
+    drawn: st.DataObject, exported: Path, tmp_path: Path
+) -> None:
+    changed = Path(tempfile.mkdtemp(dir=tmp_path))
+    shutil.copytree(exported, changed / "open")
+    path = drawn.draw(st.sampled_from(sorted((changed / "open").glob("*.csv"))))
+    whole = path.read_bytes()
+    at = drawn.draw(st.integers(0, len(whole)))
+    path.write_bytes(
+        whole[:at] + drawn.draw(st.binary(max_size=6)) + whole[at + drawn.draw(st.integers(0, 3)) :]
+    )
+
+    try:
+        with Book.open(read_export(changed / "open", changed / "book", CancelToken())) as book:
+            book.tiles()
+    except NotAnExport:
+        pass
