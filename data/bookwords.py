@@ -16,7 +16,7 @@ from data.numbers import TrayId
 from data.outcome import Outcome
 from data.records import Tray
 from data.sentence import Sentence
-from data.traynumbers import LostToMold, TrayNumber
+from data.traynumbers import LostToMold, NoNumber, TrayNumber
 from data.trial import KeptPlan, Measure, MeasureKind
 from data.verdict import Verdict
 from data.verdictwords import outcome_words
@@ -26,10 +26,9 @@ if TYPE_CHECKING:
 
 __all__ = [
     "beforehand", "kind_words", "lost_words", "measures_together", "missing_trays", "mover_words",
-    "part_words", "untreated",
+    "no_number_words", "part_words", "untreated",
 ]  # fmt: skip
 
-MOST_TRAYS = 8  # that are named one by one
 LEAST_TRAYS = 5  # for a rank correlation of two measures
 
 
@@ -122,12 +121,36 @@ def _day(at: datetime) -> str:
 
 
 def missing_trays(numbers: Sequence[TrayNumber]) -> tuple[Sentence, ...]:
-    """Trays that have no number, each with the reason; the first few by name."""
-    without = [number.why_none for number in numbers if number.why_none is not None]
-    named = without[:MOST_TRAYS]
-    if len(without) > len(named):
-        named.append(Sentence("{count} more trays have no number.", count=len(without) - len(named)))
-    return tuple(named)
+    """Trays that have no number, all of one reason together."""
+    by_reason: dict[NoNumber, list[str]] = {}
+    for number in numbers:
+        if number.why_none is not None:
+            by_reason.setdefault(number.why_none, []).append(number.tray.code)
+    return tuple(no_number_words(why, ", ".join(codes)) for why, codes in by_reason.items())
+
+
+def no_number_words(why: NoNumber, trays: str) -> Sentence:
+    """Why one tray or several have no number."""
+    match why:
+        case NoNumber.NO_PHOTO:
+            return Sentence("No usable photo of the day that is read: {trays}.", trays=trays)
+        case NoNumber.TO_COME:
+            return Sentence("No photo yet of the day that is read: {trays}.", trays=trays)
+        case NoNumber.OTHER_METHOD:
+            return Sentence(
+                "Scored by another version of the method only, and scores of two versions are never "
+                "mixed; score "
+                "again: {trays}.",
+                trays=trays,
+            )
+        case NoNumber.NO_CANOPY:
+            return Sentence("Canopy could not be told on the day that is read: {trays}.", trays=trays)
+        case NoNumber.APART:
+            return Sentence("Lost to mold, and apart as decided beforehand: {trays}.", trays=trays)
+        case NoNumber.NOT_WEIGHED:
+            return Sentence("Not weighed: {trays}.", trays=trays)
+        case NoNumber.NOT_LOOKED_AT:
+            return Sentence("Not scored by eye: {trays}.", trays=trays)
 
 
 def untreated(trays: Sequence[Tray], treatments: Mapping[TrayId, str]) -> tuple[Sentence, ...]:

@@ -1,4 +1,4 @@
-"""Rechecks: a book's verdict asked again in every way that could change it.
+"""Rechecks: a verdict asked again in every way that could change it.
 
 In    a verdict, its trays, and what of them may be doubted
 Out   `Otherwise`s, all questions of one kind after the other; none while the trial runs
@@ -26,11 +26,11 @@ def rechecks(
     verdict: Verdict,
     table: Sequence[Measured],
     *,
-    by_shelf: bool,
-    moldy: Container[str],
-    shift: float,
-    other_height: Container[str],
-    other_method: Iterable[tuple[str, Sequence[Measured]]],
+    by_shelf: bool = False,
+    moldy: Container[str] = (),
+    shift: float = 0.0,
+    other_height: Container[str] = (),
+    other_method: Iterable[tuple[str, Sequence[Measured]]] = (),
 ) -> tuple[Otherwise, ...]:
     """Ask again.
 

@@ -34,7 +34,7 @@ def _otherwise(one: Otherwise, scale: Scale) -> Sentence:
         if one.changes:
             return Sentence(
                 "{medium}: with any one block left out the difference lies between {least} and {most}; "
-                "without "
+                "without block "
                 "{under} the answer would be: {answer}.",
                 **values,
             )

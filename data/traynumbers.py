@@ -11,21 +11,33 @@ of different versions of the method are never mixed (`comparable.py` says which 
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from enum import StrEnum
 
 from data.comparable import Scorings
 from data.desirability import CanopyScore, MoldRule, ScoreRule, Seen, score_canopy
 from data.numbers import TrayId
 from data.records import Tray
-from data.sentence import Sentence
 from data.trialrows import EyeGiven, PhotoNumbers, SuspectWord
 
 __all__ = [
-    "LostToMold", "TrayNumber", "canopy_numbers", "day_of_most", "eye_numbers", "lost_to_mold",
+    "LostToMold", "NoNumber", "TrayNumber", "canopy_numbers", "day_of_most", "eye_numbers", "lost_to_mold",
     "mold_areas", "scorings_of", "yield_numbers",
 ]  # fmt: skip
 
 UNKNOWN_AREA_CM2 = 1.0  # of mold whose area was not measured (no scale)
 OPEN_FROM = 0.3  # confidence of a suspect that is worth a word
+
+
+class NoNumber(StrEnum):
+    """Why a tray has no number."""
+
+    NO_PHOTO = "no usable photo of the day that is read"
+    TO_COME = "its day is still to come"
+    OTHER_METHOD = "scored by another version of the method only"
+    NO_CANOPY = "its canopy could not be told"
+    APART = "lost to mold, and apart as decided beforehand"
+    NOT_WEIGHED = "not weighed"
+    NOT_LOOKED_AT = "not scored by eye"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -35,7 +47,7 @@ class TrayNumber:
     tray: Tray
     value: float | None
     score: CanopyScore | None = None  # with its parts
-    why_none: Sentence | None = None
+    why_none: NoNumber | None = None
     still_to_come: bool = False  # its day has not come yet
 
 
@@ -138,22 +150,14 @@ def canopy_numbers(
             reasons=photo.reasons,
         )
         score = score_canopy(seen, rule)
-        found.append(
-            TrayNumber(tray=tray, value=score.score, score=score, why_none=_why_no_score(tray, score))
-        )
+        found.append(TrayNumber(tray=tray, value=score.score, score=score, why_none=_why_no_score(score)))
     return tuple(found)
 
 
-def _why_no_score(tray: Tray, score: CanopyScore) -> Sentence | None:
+def _why_no_score(score: CanopyScore) -> NoNumber | None:
     if score.score is not None:
         return None
-    if score.mold_cm2 > 0:
-        return _apart(tray)
-    return Sentence("{tray} has no score on that day: its canopy could not be told.", tray=tray.code)
-
-
-def _apart(tray: Tray) -> Sentence:
-    return Sentence("{tray} was lost to mold and stands apart, as decided beforehand.", tray=tray.code)
+    return NoNumber.APART if score.mold_cm2 > 0 else NoNumber.NO_CANOPY
 
 
 def _without_photo(
@@ -161,20 +165,12 @@ def _without_photo(
 ) -> TrayNumber:
     if is_lost(tray, areas) and tray.done_at is not None:  # thrown away before its day: a result, no gap
         if rule.mold is MoldRule.APART:
-            return TrayNumber(tray=tray, value=None, why_none=_apart(tray))
+            return TrayNumber(tray=tray, value=None, why_none=NoNumber.APART)
         return TrayNumber(tray=tray, value=0.0)
     if other_method:
-        why = Sentence(
-            "{tray} was scored by another version of the method only, and scores of different versions "
-            "are never "
-            "mixed; score its photo again.",
-            tray=tray.code,
-        )
-    elif to_come:
-        why = Sentence("{tray} has not come to its day yet.", tray=tray.code)
-    else:
-        why = Sentence("{tray} has no photo of that day that can be used.", tray=tray.code)
-    return TrayNumber(tray=tray, value=None, why_none=why, still_to_come=to_come and not other_method)
+        return TrayNumber(tray=tray, value=None, why_none=NoNumber.OTHER_METHOD)
+    why = NoNumber.TO_COME if to_come else NoNumber.NO_PHOTO
+    return TrayNumber(tray=tray, value=None, why_none=why, still_to_come=to_come)
 
 
 # --- yield and scores by eye
@@ -190,9 +186,7 @@ def yield_numbers(
         value = grams.get(tray.id)
         if value is None and is_lost(tray, areas) and tray.done_at is not None:
             value = None if rule.mold is MoldRule.APART else 0.0
-        why = None
-        if value is None:
-            why = Sentence("{tray} has no fresh mass.", tray=tray.code)
+        why = NoNumber.NOT_WEIGHED if value is None else None
         to_come = value is None and tray.done_at is None
         found.append(TrayNumber(tray=tray, value=value, why_none=why, still_to_come=to_come))
     return tuple(found)
@@ -209,7 +203,7 @@ def eye_numbers(trays: Sequence[Tray], given: Sequence[EyeGiven]) -> tuple[TrayN
         TrayNumber(
             tray=tray,
             value=sum(scores[tray.id]) / len(scores[tray.id]) if tray.id in scores else None,
-            why_none=None if tray.id in scores else Sentence("{tray} has no score by eye.", tray=tray.code),
+            why_none=None if tray.id in scores else NoNumber.NOT_LOOKED_AT,
         )
         for tray in trays
     )

@@ -12,7 +12,8 @@ from collections.abc import Iterable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from data.bookwords import lost_words, mover_words
+from data.bookwords import lost_words, mover_words, no_number_words
+from data.rechecks import rechecks
 from data.sentence import Sentence
 from data.surewords import camera_words, otherwise_words
 from data.verdict import MediumResult, Verdict
@@ -69,7 +70,9 @@ def verdict_of_table(path: Path, trusted: str, margin: float, *, lower_is_better
         return REFUSED
     trusted = _as_written(trusted, {row.medium for row in (*table.rows, *table.missing)})
     verdict = verdict_of(table.rows, trusted, margin, lower_is_better=lower_is_better)
-    reported = Reported(verdict, scale_for(verdict), notes=(*table.notes, *half_way(table.rows, trusted)))
+    scale = scale_for(verdict)
+    notes = (*otherwise_words(rechecks(verdict, table.rows), scale), *table.notes)
+    reported = Reported(verdict, scale, notes=(*notes, *half_way(table.rows, trusted)))
     for refused in table.refused:
         _say(f"{path.name}, {refused}")
     print_all((reported,), as_json=as_json)
@@ -130,7 +133,9 @@ def _reported(found: "CropVerdict") -> Reported:
                 "block": number.tray.block,
                 "medium": found.treatments[number.tray.id],
                 "value": number.value,
-                "why_none": None if number.why_none is None else str(number.why_none),
+                "why_none": None
+                if number.why_none is None
+                else str(no_number_words(number.why_none, number.tray.code)),
             }
             for number in found.numbers
         ],

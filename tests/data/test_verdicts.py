@@ -110,7 +110,7 @@ def test_another_day_is_never_taken_for_the_planned_one(rack: Rack) -> None:
     (found,) = rack.verdicts()
 
     assert found.verdict.medium("coir").n == 3
-    assert found.notes == (f"{left_out} has no photo of that day that can be used.",)
+    assert found.notes == (f"No usable photo of the day that is read: {left_out}.",)
 
 
 def test_a_day_that_nobody_photographed_gives_a_sentence(rack: Rack) -> None:
