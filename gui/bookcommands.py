@@ -17,7 +17,7 @@ from typing import Any
 from data.book import Book
 from data.cancel import CancelToken
 from data.errors import BookError, FarmLost, FarmMissing
-from data.records import Fate, Look, Refused
+from data.records import Fate, Known, Look, Refused
 from gui.scoresheet import plain
 
 __all__ = ["intake_into", "look_at", "print_looks", "say", "scoring_pool", "tell"]
@@ -34,11 +34,15 @@ def intake_into(folder: Path, photos: Sequence[Path], on: str | None = None) -> 
     """
     from data.intake import found_photos, intake
 
-    refused, token = False, CancelToken()
+    refused, token, brought = False, CancelToken(), set[int]()
     try:
         with Book.open(folder) as book, scoring_pool(on) as (pool, workers):
             for path, fate in intake(found_photos(photos), book, pool, token, workers=workers):
                 refused |= tell(path, fate)
+                brought |= set() if fate.photo_id is None or isinstance(fate, Known) else {fate.photo_id}
+            for doubt in book.clock_doubts():
+                if brought & set(doubt.photo_ids):
+                    print(plain(f"Look at the clock: {doubt.sentence}"))
     except (BookError, FarmLost, FarmMissing) as error:
         say(str(error))
         return REFUSED

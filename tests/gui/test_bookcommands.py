@@ -1,12 +1,15 @@
 """Intake and look on the command line, on a book of the demonstration."""
 
 import json
+import os
+import shutil
 from pathlib import Path
 
 import pytest
 
 from data.demo import demo_photos, make_demo
 from gui.command import main
+from vision.photo import read_photo
 
 
 @pytest.fixture
@@ -67,6 +70,25 @@ def test_the_look_list_names_a_tray_without_a_photo_for_days(
     assert code == 0
     assert ("B1", "no photo today") in looks  # its last one is two days old
     assert ("A1", "no photo today") not in looks
+
+
+def test_a_camera_of_another_time_zone_is_noticed_by_its_files(
+    folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    walk = tmp_path / "walk"
+    walk.mkdir()
+    for place, tray in enumerate(("A1", "A2", "A3")):
+        (photo,) = photos_of(tray, 1)
+        copy = Path(shutil.copy(photo, walk))
+        taken = read_photo(copy).taken_at
+        assert taken is not None
+        file_time = taken.timestamp() + 3 * 3600 + place
+        os.utime(copy, (file_time, file_time))
+
+    assert main(["intake", str(walk), "--book", str(folder)]) == 0
+
+    told = capsys.readouterr().out.splitlines()[-1]
+    assert told.startswith("Look at the clock: 3 photos are +3 hours off by their files")
 
 
 def test_a_folder_that_is_no_book_is_said_and_left_alone(
