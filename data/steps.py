@@ -308,6 +308,7 @@ BOOK_AND_TRIAL = (
     CREATE UNIQUE INDEX reading_logged ON reading (coalesce(tray, 0), coalesce(shelf, ''), kind, taken_at)
     WHERE log_file IS NOT NULL
     """,
+    "CREATE INDEX reading_logged_at ON reading (taken_at) WHERE log_file IS NOT NULL",
     "ALTER TABLE event ADD COLUMN shelf TEXT",
     # the look list: what a person answered, what was shown and why it went away
     """

@@ -7,7 +7,7 @@ CREATE TABLE "_sqlite_migrations" (
 );
 INSERT INTO "_sqlite_migrations" VALUES(1,'book','m001_first_tables','2026-11-25 15:29:15.887305+00:00');
 INSERT INTO "_sqlite_migrations" VALUES(2,'book','m002_doubt_of_coverage','2026-11-25 17:01:35.500908+00:00');
-INSERT INTO "_sqlite_migrations" VALUES(3,'book','m003_book_and_trial','2026-11-25 18:21:28.616487+00:00');
+INSERT INTO "_sqlite_migrations" VALUES(3,'book','m003_book_and_trial','2026-11-25 18:31:14.668575+00:00');
 CREATE TABLE bench_test (
         id INTEGER PRIMARY KEY,
         kind TEXT NOT NULL CHECK (kind IN ('wetting', 'cooling', 'breakdown')),
@@ -338,6 +338,7 @@ CREATE INDEX reading_of_test ON reading (bench_test, kind, taken_at) WHERE bench
 CREATE UNIQUE INDEX reading_logged ON reading (coalesce(tray, 0), coalesce(shelf, ''), kind, taken_at)
     WHERE log_file IS NOT NULL
     ;
+CREATE INDEX reading_logged_at ON reading (taken_at) WHERE log_file IS NOT NULL;
 CREATE INDEX look_answer_of_tray ON look_answer (tray, what);
 CREATE INDEX look_entry_open ON look_entry (tray, what) WHERE gone_on IS NULL;
 CREATE INDEX tray_of_crop ON tray (crop, sown_at);
