@@ -9,7 +9,7 @@ from collections.abc import Callable
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import QRect, Qt, Signal, Slot
 from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from data.cancel import CancelToken
@@ -56,6 +56,7 @@ class GrowthPage(SheetPage):
         self.table.renoted.connect(self._renote)
         self.table.moved.connect(self._move)
         self.table.deleted.connect(self._delete)
+        self.table.looked_at.connect(self._show_row)
         self.about_rows = QLabel(sheet)
         self.about_rows.setWordWrap(True)
         set_role(self.about_rows, "soft")
@@ -98,6 +99,11 @@ class GrowthPage(SheetPage):
                 self.entry.begin(self.book.now())
             self.entry.say("")
         self._read()
+
+    @Slot(QRect)
+    def _show_row(self, row: QRect) -> None:
+        middle = self.table.mapTo(self.roll.widget() or self.table, row.center())
+        self.roll.ensureVisible(0, middle.y(), 0, row.height())
 
     def show_fit(self, fitted: Fitted) -> None:
         """The curve, and what it says in words."""

@@ -1,10 +1,11 @@
 """New tray: what grows in it, in what, since when, under which tag.
 
 In    the book
-Out   trays added one after the other, each one step of undo; `added` after each
+Out   trays added one after the other, each like the last one of its kind, each one step of undo; `added`
 Not   planning a trial
 """
 
+from dataclasses import replace
 from datetime import datetime, time
 from typing import TYPE_CHECKING
 
@@ -85,20 +86,25 @@ class NewTrayDialog(QDialog):
             return
         code = self.code.text().strip()
         sown = self.sown.date()
-        new = NewTray(
-            code=code,
-            crop=self.crop.currentText().strip(),
-            medium=self.medium.currentText().strip(),
-            sown_at=datetime.combine(datetime(sown.year(), sown.month(), sown.day()), MORNING),
-            shelf=self.shelf.text().strip(),
-            tag_number=tag_of(self.tag.text()),
-        )
+        crop, medium = self.crop.currentText().strip(), self.medium.currentText().strip()
+        sown_at = datetime.combine(datetime(sown.year(), sown.month(), sown.day()), MORNING)
         try:
+            new = replace(
+                self._book.tray_of_kind(crop, medium, sown_at),
+                code=code,
+                shelf=self.shelf.text().strip(),
+                tag_number=tag_of(self.tag.text()),
+            )
             self._book.add_tray(new)
         except BookError as error:
             self._say(str(error), "alarm")
             return
-        self._say(self.tr("{code} is on the rack.").format(code=code), "soft")
+        words = self.tr("{code} is on the rack.").format(code=code)
+        if new != bare_tray(new):
+            words = self.tr(
+                "{code} is on the rack, grown as the last one of its kind; what differs is told on its sheet."
+            ).format(code=code)
+        self._say(words, "soft")
         self.code.setText(next_code(code))
         self.tag.setText("" if new.tag_number is None else str(new.tag_number + 1))
         self.code.setFocus()
@@ -120,3 +126,15 @@ class NewTrayDialog(QDialog):
     def _say(self, words: str, role: str) -> None:
         set_role(self.said, role)
         self.said.setText(words[:1].upper() + words[1:])
+
+
+def bare_tray(new: NewTray) -> NewTray:
+    """The same tray with nothing told of how it grows."""
+    return NewTray(
+        code=new.code,
+        crop=new.crop,
+        medium=new.medium,
+        sown_at=new.sown_at,
+        shelf=new.shelf,
+        tag_number=new.tag_number,
+    )

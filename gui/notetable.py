@@ -15,6 +15,7 @@ from PySide6.QtCore import (
     QModelIndex,
     QObject,
     QPersistentModelIndex,
+    QRect,
     QSize,
     Qt,
     Signal,
@@ -145,6 +146,7 @@ class NoteTable(QTableView):
     renoted = Signal(object, str)
     moved = Signal(object, object)
     deleted = Signal(object)
+    looked_at = Signal(QRect)  # where the chosen row lies in the table: the page has to show it
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -196,6 +198,12 @@ class NoteTable(QTableView):
     def minimumSizeHint(self) -> QSize:
         """The same, but narrower."""
         return QSize(200, self.sizeHint().height())
+
+    def currentChanged(self, current: Index, previous: Index) -> None:
+        """The table has no scroll of its own."""
+        super().currentChanged(current, previous)
+        if current.isValid() and self.hasFocus():
+            self.looked_at.emit(self.visualRect(current).translated(self.viewport().pos()))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Delete takes the row out, Enter corrects the cell, or the number where the cell says what it is."""

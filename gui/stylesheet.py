@@ -96,6 +96,9 @@ QPushButton[role="switch"]:checked {
 QPushButton[role="switch"]:focus, QPushButton[role="switch"]:checked:focus {
   border: 2px solid @ink@; padding: 4px 8px;
 }
+QPushButton[role="switch"]:disabled, QPushButton[role="switch"]:checked:disabled {
+  background: @ground@; color: @faint@; border: 1px solid @line@; padding: 5px 9px;
+}
 QPushButton[role="quiet"], QToolButton[role="quiet"] { background: transparent; border-color: transparent; }
 QToolButton[role="quiet"] { padding: 5px 7px; }
 QToolButton[role="quiet"]:focus { padding: 4px 6px; }

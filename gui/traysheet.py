@@ -11,9 +11,10 @@ from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QStackedLayout, QWidget
 
+from data.cancel import CancelToken
 from data.errors import BookError
 from data.events import EventKind
-from data.records import PhotoId, Said, SuspectId, TrayId
+from data.records import PhotoId, Said, SuspectId, Tray, TrayId
 from gui.endedtrays import EndedTrays
 from gui.fitting import Fitting
 from gui.palette import set_role
@@ -25,7 +26,7 @@ from gui.sheetviews import KEYS as VIEW_KEYS
 from gui.sheetviews import WITH_DAYS, View
 from gui.thumbnails import Thumbnails
 from gui.trayview import TrayState, read_tray
-from gui.work import Work
+from gui.work import Report, Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -124,13 +125,24 @@ class TraySheet(Screen):
     @Slot()
     def choose_ended(self) -> None:
         """Let the grower open a tray that grows no more."""
-        if self.book is None:
+        book = self.book
+        if book is None:
             return
-        try:
-            dialog = EndedTrays(self.book.ended_trays(), self)
-        except BookError as error:
-            self.troubled.emit(str(error))
-            return
+
+        def read(_token: CancelToken, _report: Report) -> tuple[Tray, ...]:
+            return book.ended_trays()  # of years: 5,000 of them would hold the window up
+
+        job = self.work.start(read)
+        job.finished.connect(self._show_ended)
+        job.failed.connect(self._ended_not_read)
+
+    @Slot(object)
+    def _ended_not_read(self, error: Exception) -> None:
+        self.troubled.emit(str(error))
+
+    @Slot(object)
+    def _show_ended(self, trays: tuple[Tray, ...]) -> None:
+        dialog = EndedTrays(trays, self)
         if dialog.exec() and dialog.chosen is not None:
             self.open_tray(dialog.chosen)
             self.strip.setFocus()

@@ -10,6 +10,7 @@ from data.events import EventKind
 from data.records import Tray, TrayId
 from gui.conditionspage import ConditionsPage
 from gui.endedtrays import EndedTrays
+from gui.newtray import NewTrayDialog
 from gui.sheetviews import View
 from gui.traysheet import TraySheet
 from gui.work import Work
@@ -178,7 +179,7 @@ def test_an_ended_tray_is_found_by_typing_and_opened_by_enter(
     sheet.show_view(View.PICTURE)
     qtbot.keyClick(sheet, Qt.Key.Key_T)
 
-    assert sheet.title.text().startswith("B1")
+    qtbot.waitUntil(lambda: sheet.title.text().startswith("B1"), timeout=5000)
     assert sheet.about.text() == "thrown away on 8 Mar 2026: mold"
     assert not sheet.after.isEnabled()
 
@@ -207,3 +208,25 @@ def test_up_and_down_choose_while_words_are_typed(
     qtbot.keyClick(dialog.search, Qt.Key.Key_Return)
 
     assert dialog.chosen == second
+
+
+# --- new trays
+
+
+def test_a_new_tray_is_grown_as_the_last_one_of_its_kind(
+    rack_book: Book, qtbot: QtBot, dressed: QApplication
+) -> None:
+    for tray in rack_book.trays():
+        rack_book.edit_tray(tray.id, sowing_rate_g=18.0, watering="bottom", note="by the door")
+    dialog = NewTrayDialog(rack_book)
+    qtbot.addWidget(dialog)
+    dialog.code.setText("C1")
+    dialog.crop.setCurrentText("broccoli")
+    dialog.medium.setCurrentText("coir")
+
+    qtbot.mouseClick(dialog.add, Qt.MouseButton.LeftButton)
+
+    added = next(tray for tray in rack_book.trays() if tray.code == "C1")
+    assert (added.sowing_rate_g, added.watering, added.note) == (18.0, "bottom", "")
+    assert added.tag_number is None
+    assert "as the last one of its kind" in dialog.said.text()

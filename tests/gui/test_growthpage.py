@@ -323,3 +323,19 @@ def test_a_date_before_the_sowing_is_asked_about(sheet: TraySheet, rack_book: Bo
 
     assert "before the tray was sown" in page.entry.said.text()
     assert rack_book.readings(a1(rack_book)) == ()
+
+
+def test_the_page_follows_the_row_that_is_chosen(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:
+    rack_book.add_readings([a_weight(rack_book, 900 + n, day=n % 7) for n in range(40)])
+    page = opened(sheet, qtbot)
+    page.table.setFocus()
+    bar = page.roll.verticalScrollBar()
+    page.table.setCurrentIndex(page.table.model().index(0, 0))
+    before = bar.value()
+
+    page.table.setCurrentIndex(page.table.model().index(39, 0))
+
+    assert bar.value() > before
+    row = page.table.visualRect(page.table.currentIndex())
+    seen = page.table.viewport().mapTo(page.roll.viewport(), row.center())
+    assert page.roll.viewport().rect().contains(seen)

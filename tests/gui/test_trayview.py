@@ -7,9 +7,9 @@ from typing import Any
 import pytest
 
 from data.book import Book
-from data.records import TrayId
+from data.records import Said, TrayId
 from gui.numberwords import numbers_of
-from gui.trayview import TrayState, read_tray
+from gui.trayview import SuspectLine, TrayState, read_tray
 from tests.gui.rackbook import photograph
 from vision.reason import Reason
 
@@ -189,3 +189,12 @@ def test_the_presenters_know_no_qt() -> None:
     answer = subprocess.run([sys.executable, "-c", asked], capture_output=True, text=True, check=True)
 
     assert answer.stdout.strip() == "False"
+
+
+def test_a_suspect_that_closed_itself_is_no_longer_seen_unless_a_person_has_said_more() -> None:
+    line = SuspectLine(
+        id=1, number=1, title="", why="", said=None, x_mm=1.0, y_mm=1.0, radius_mm=5.0, closed=True
+    )
+
+    assert line.word == "no longer seen"
+    assert replace(line, said=Said.MOLD).word == "mold"
