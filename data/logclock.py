@@ -9,8 +9,8 @@ zone than the rack's the order of the rows tells which is which; on the rack's o
 """
 
 import re
-from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta, timezone, tzinfo
+from typing import NamedTuple
 
 from data.logtime import OFFSET, offset_of
 
@@ -19,8 +19,7 @@ __all__ = ["Clock", "Hour", "zone_in", "zone_of"]
 NAMED_ZONE = re.compile(r"\b(UTC|GMT)\s?(?:([+-]\d{2}):?(\d{2})?)?(?!\w)")
 
 
-@dataclass(frozen=True, slots=True)
-class Hour:
+class Hour(NamedTuple):
     """A time on the rack's clock, and what is special about it."""
 
     at: datetime | None  # None: the clock skipped it

@@ -66,6 +66,7 @@ STAMP = re.compile(
 )
 ONLY_CLOCK = re.compile(rf"\s*(?:{CLOCK}|{PLAIN_CLOCK})\s?{ZONE}?\s*", re.IGNORECASE)
 UNIX = re.compile(r"\s*(\d{9,10})(?:\.\d+)?\s*|\s*(\d{12,13})\s*")
+WHOLE_DATE = re.compile(r"(\d{4})([-/.])(\d\d)\2(\d\d)|(\d\d)([-/.])(\d\d)\6(\d{4})")
 OFFSET = re.compile(r"(?:UTC|GMT)?\s?([+-])(\d{2}):?(\d{2})?", re.IGNORECASE)
 
 
@@ -93,6 +94,10 @@ def looks_like_time(cell: str) -> bool:
 
 def stamp_of(cell: str) -> Stamp | None:
     """A cell in parts, or None where it is no time."""
+    if len(cell) in (16, 19) and cell[13] == ":" and cell[10] in " T":
+        usual = _usual_form(cell)
+        if usual is not None:
+            return usual
     if len(cell) > 60 or len(cell) < 4:
         return None
     found = STAMP.fullmatch(cell)
@@ -111,6 +116,24 @@ def stamp_of(cell: str) -> Stamp | None:
         return None
     seconds = float(cell) if found[1] else float(cell) / 1000
     return Stamp(None, None, None, seconds) if UNIX_LOW <= seconds < UNIX_HIGH else None
+
+
+def _usual_form(cell: str) -> Stamp | None:
+    """Ten letters of a date, a time of day: the form of nearly all loggers, read without a pattern."""
+    parts = _whole_date(cell[:10])
+    clock = cell[11:13], cell[14:16], cell[17:] or "0"
+    if parts is None or not all(one.isdecimal() for one in clock) or cell[16:17] not in ("", ":"):
+        return None
+    hour, minute, second = map(int, clock)
+    return Stamp(parts, (hour, minute, second), None) if max(hour, minute - 36, second - 36) < 24 else None
+
+
+@lru_cache(maxsize=4096)
+def _whole_date(text: str) -> tuple[str, str, str] | None:
+    found = WHOLE_DATE.fullmatch(text)
+    if found is None:
+        return None
+    return (found[1], found[3], found[4]) if found[1] else (found[5], found[7], found[8])
 
 
 def _parts(found: re.Match[str]) -> tuple[str, str, str] | None:

@@ -107,3 +107,11 @@ def test_any_text_is_a_time_or_none(text):
     stamp = stamp_of(text)
 
     assert stamp is None or stamp.parts or stamp.clock or stamp.unix
+
+
+@settings(deadline=None)
+@given(st.from_regex(r"[0-3]\d[./-]\d\d[./-]20\d\d[ T]\d\d:\d\d(:\d\d)?", fullmatch=True))
+def test_the_usual_form_is_read_as_any_other(cell):
+    plain, with_blank = stamp_of(cell), stamp_of(f" {cell}")  # a blank takes the longer way
+
+    assert plain == with_blank
