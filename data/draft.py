@@ -9,8 +9,10 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
 from itertools import pairwise
+from typing import Any
 
 from data.blocks import Layout, ShelfPlaces, WhyNoBlocks, block_size, lay_blocks
+from data.desirability import USUAL, rule_text
 from data.power import Design
 from data.sentence import Sentence
 from data.spread import GUESS_POINTS, GUESS_YIELD_PCT
@@ -70,6 +72,7 @@ class Draft:
     trusted: str = ""  # a medium
     other: Factor | None = None  # what varies beside the medium; its first level is how it usually is
     same: Mapping[str, str] = field(default_factory=dict)
+    score: Mapping[str, Any] = field(default_factory=lambda: rule_text(USUAL))  # weights of the canopy score
     trays: int = 6  # of each treatment and crop
     spread: Spread = field(default_factory=lambda: guessed_spread(MeasureKind.SCORE))
     shelves: tuple[ShelfPlaces, ...] = ()
@@ -175,11 +178,25 @@ def plan_from(draft: Draft) -> Plan:
         factors=factors_of(draft),
         treatments=treatments_of(draft),
         trusted=trusted_of(draft),
-        measures=(Measure(kind=draft.measure, margin=draft.margin, unit=unit_of(draft.measure)),),
+        measures=_measures(draft),
+        score=dict(draft.score),
         blocks=layout_of(draft).blocks,
         spread=draft.spread,
         same=same,
         copied_from=draft.copied_from,
+    )
+
+
+def _measures(draft: Draft) -> tuple[Measure, ...]:
+    """The one that decides, then the others with their usual margins: they are fixed beforehand, too."""
+    kinds = (draft.measure, *(kind for kind in MeasureKind if kind is not draft.measure))
+    return tuple(
+        Measure(
+            kind=kind,
+            margin=draft.margin if kind is draft.measure else MARGINS[kind],
+            unit=unit_of(kind),
+        )
+        for kind in kinds
     )
 
 
@@ -210,6 +227,7 @@ def _choices_of(plan: Plan, known: Mapping[str, int]) -> Draft:
         trusted=plan.trusted_medium or "",
         other=next((factor for factor in plan.factors if factor.name != MEDIUM), None),
         same={name: level for name, level in plan.same.items() if name != MEDIUM},
+        score=plan.score or rule_text(USUAL),
         trays=len(plan.blocks),
         spread=plan.spread or guessed_spread(measure.kind),
         shelves=_shelves_of(plan, known),

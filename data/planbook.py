@@ -24,7 +24,7 @@ from data.rows import time_text, tray_of
 from data.traybook import TrayBook
 from data.trial import MEDIUM, YES_NO, KeptPlan, MeasureKind, Plan, PlanId, plan_text
 
-__all__ = ["PlanBook", "new_tray", "unsown"]
+__all__ = ["MORNING", "PlanBook", "new_tray", "unsown"]
 
 SEEDS = 2**31 - 1
 MORNING = time(9)  # when trays are sown, unless somebody says otherwise

@@ -10,6 +10,7 @@ version.
 
 from collections.abc import Mapping
 from dataclasses import replace
+from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -316,12 +317,12 @@ class Plan(Screen):
             words = self.tr("The places are drawn again; the drawing before is kept.")
             self._show_drawn(self.desk.draw(trial.kept.id, why), words)
 
-    @Slot()
-    def _sow(self) -> None:
+    @Slot(object)
+    def _sow(self, day: date) -> None:
         trial = self.state.trial
         if trial is not None and trial.draw is not None:
             words = self.tr("{n} trays stand on the bench.").format(n=trial.next_round)
-            self._show_drawn(self.desk.sow(trial.draw.id), words)
+            self._show_drawn(self.desk.sow(trial.draw.id, day), words)
 
     def _show_drawn(self, reading: PlanReading | None, words: str, trial: str | None = None) -> None:
         """The places as the book has them now, and a sentence at the foot."""

@@ -6,6 +6,7 @@ Not   showing anything (`plan.py`)
 """
 
 from collections.abc import Callable
+from datetime import date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -15,6 +16,7 @@ from data.cancel import CancelToken
 from data.draft import Draft
 from data.drawing import DrawId
 from data.errors import BookError
+from data.planbook import MORNING
 from data.trial import Plan, PlanId
 from gui.paper import Page, Paper
 from gui.planreading import PlanReading, read_plans
@@ -127,9 +129,14 @@ class PlanDesk(QObject):
         """Draw the places of a kept plan."""
         return self._ask(lambda book: book.draw_places(plan_id, why=why))
 
-    def sow(self, draw_id: DrawId) -> PlanReading | None:
-        """Add the trays of the next round."""
-        return self._ask(lambda book: book.sow_trial(draw_id))
+    def sow(self, draw_id: DrawId, day: date) -> PlanReading | None:
+        """Add the trays of the next round, sown on that day; today that is now."""
+
+        def does(book: "Book") -> object:
+            sown_at = book.now() if day == book.today() else datetime.combine(day, MORNING)
+            return book.sow_trial(draw_id, sown_at=sown_at.replace(microsecond=0))
+
+        return self._ask(does)
 
     def _ask(self, does: "Callable[[Book], object]") -> PlanReading | None:
         if self.book is None:

@@ -5,8 +5,10 @@ Out   `drawing_wanted` with a reason, `sowing_wanted`; the reason of a changed p
 Not   keeping and drawing (`plan.py` asks the book)
 """
 
-from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from datetime import date
+
+from PySide6.QtCore import QDate, Signal, Slot
+from PySide6.QtWidgets import QDateEdit, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from gui.pagepreview import PagePreview
 from gui.palette import Space
@@ -24,10 +26,11 @@ class PlacesPage(QWidget):
     """Where everything stands."""
 
     drawing_wanted = Signal(str)  # reason
-    sowing_wanted = Signal()
+    sowing_wanted = Signal(object)  # date
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._today: date | None = None
         self.title = heading(self.tr("Which tray stands where?"), self)
         self.words = QLabel(self)
         self.words.setWordWrap(True)
@@ -37,14 +40,27 @@ class PlacesPage(QWidget):
         self.again = QPushButton(self.tr("Draw again"), self)
         self.again.clicked.connect(self._draw_again)
         self.sow = QPushButton(self.tr("Add the trays to the bench"), self)
-        self.sow.clicked.connect(self.sowing_wanted)
+        self.sow.clicked.connect(self._sow)
+        self.sown_on = QDateEdit(self)
+        self.sown_on.setCalendarPopup(True)
+        self.sown_on.setDisplayFormat("d MMMM yyyy")
+        self.sown_on.setAccessibleName(self.tr("Sown on"))
+        self._sown_word = QLabel(self.tr("Sown on"), self)
+        sowing = QHBoxLayout()
+        sowing.addWidget(self._sown_word)
+        sowing.addWidget(self.sown_on)
+        sowing.addStretch(1)
         self.history = soft("", self)
         self.preview = PagePreview(self)
         self.plan = KeptPlanPage(self)
         left = QVBoxLayout()
         left.setSpacing(Space.M)
-        for part in (self.title, self.words, self.sow, self.history, self.reason, self.again):
+        for part in (self.title, self.words, self.history):
             left.addWidget(part)
+        left.addLayout(sowing)
+        below: tuple[QWidget, ...] = (self.sow, self.reason, self.again)
+        for one in below:
+            left.addWidget(one)
         left.addStretch(1)
         across = QHBoxLayout(self)
         across.setContentsMargins(0, Space.S, 0, 0)
@@ -66,7 +82,13 @@ class PlacesPage(QWidget):
         self.plan.setVisible(draw is None)
         self.plan.show_state(state)
         self.again.setVisible(draw is not None)
-        self.sow.setVisible(draw is not None and trial is not None and trial.waiting > 0)
+        waits = draw is not None and trial is not None and trial.waiting > 0
+        for part in (self.sow, self.sown_on, self._sown_word):
+            part.setVisible(waits)
+        today = state.reading.today
+        if self._today != today:
+            self._today = today
+            self.sown_on.setDate(QDate(today.year, today.month, today.day))
         changes = state.draft is not None and state.needs_reason
         self.reason.setVisible(draw is not None or changes)
         self.reason.setPlaceholderText(
@@ -109,6 +131,10 @@ class PlacesPage(QWidget):
     @Slot()
     def _reason_edited(self) -> None:
         self.again.setEnabled(bool(self.why))
+
+    @Slot()
+    def _sow(self) -> None:
+        self.sowing_wanted.emit(self.sown_on.date().toPython())
 
     @Slot()
     def _draw_again(self) -> None:

@@ -9,6 +9,7 @@ from PySide6.QtCore import Slot
 from PySide6.QtWidgets import (
     QAbstractButton,
     QButtonGroup,
+    QComboBox,
     QGridLayout,
     QLabel,
     QLineEdit,
@@ -17,6 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from data.desirability import MoldRule
 from data.draft import unit_of, with_measure
 from data.trial import MeasureKind, Question
 from gui.numberfield import NumberField
@@ -79,6 +81,18 @@ class QuestionPage(PlanPage):
             left,
         )
         self.measures.buttonClicked.connect(self._measure_chosen)
+        self.mold_word = soft(self.tr("A tray with mold that you have confirmed:"), self.body)
+        self.mold = QComboBox(self.body)
+        self.mold.setAccessibleName(self.tr("A tray with mold that you have confirmed"))
+        for rule, words in (
+            (MoldRule.ZERO, self.tr("scores nothing")),
+            (MoldRule.BY_AREA, self.tr("loses points by the area of mold")),
+            (MoldRule.APART, self.tr("gets no score, is counted apart")),
+        ):
+            self.mold.addItem(words, str(rule))
+        self.mold.activated.connect(self._mold_chosen)
+        left.addWidget(self.mold_word)
+        left.addWidget(self.mold)
         left.addStretch(1)
         right.addWidget(heading(self.tr("How much worse is still as good?"), self.body))
         self.margin = NumberField(self.tr("Margin"), most=100, step=1, parent=self.body)
@@ -121,6 +135,9 @@ class QuestionPage(PlanPage):
         for field, text in ((self.name, draft.trial), (self.own_words, draft.words)):
             if field.text() != text:
                 field.setText(text)
+        self.mold.setCurrentIndex(max(0, self.mold.findData(draft.score.get("mold"))))
+        for part in (self.mold, self.mold_word):
+            part.setVisible(draft.measure is MeasureKind.SCORE)
         self.margin.set(draft.margin)
         self.margin.unit.setText(
             self.tr("% of the trusted one's yield")
@@ -137,6 +154,11 @@ class QuestionPage(PlanPage):
         if self._draft is not None and self._draft.measure != button.property("value"):
             other = with_measure(self._draft, MeasureKind(button.property("value")))
             self.change(measure=other.measure, margin=other.margin, spread=other.spread)
+
+    @Slot()
+    def _mold_chosen(self) -> None:
+        if self._draft is not None:
+            self.change(score=dict(self._draft.score) | {"mold": self.mold.currentData()})
 
     @Slot(str)
     def _named(self, text: str) -> None:

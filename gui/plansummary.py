@@ -5,9 +5,10 @@ Out   label and words of everything that is fixed
 Not   showing them (`plankept.py`, `planplaces.py`)
 """
 
+from data.desirability import MoldRule, rule_of
 from data.drawing import KeptDraw, window_counts
 from data.planwords import cost_words, kept_words
-from data.trial import CropPlan, KeptPlan, Plan, Question
+from data.trial import CropPlan, KeptPlan, MeasureKind, Plan, Question
 from gui.planreading import TrialReading
 from gui.words import translate
 
@@ -35,6 +36,7 @@ def plan_rows(plan: Plan) -> tuple[tuple[str, str], ...]:
         (tell("trusted"), plan.trusted),
         (tell("crops"), ", ".join(_crop_words(crop) for crop in plan.crops)),
         (tell("compared"), _measure_words(plan)),
+        (tell("canopy score"), _score_words(plan)),
         (tell("trays"), _tray_words(plan)),
         (tell("the same"), ", ".join(f"{name}: {level}" for name, level in plan.same.items())),
         (tell("takes"), " ".join(str(text) for text in cost_words(plan))),
@@ -58,10 +60,29 @@ def _crop_words(crop: CropPlan) -> str:
 
 
 def _measure_words(plan: Plan) -> str:
-    measure = plan.primary
-    return tell("{measure}, margin {margin:g} {unit}, one-sided 95 %").format(
-        measure=measure.kind, margin=measure.margin, unit=measure.unit
+    first, *others = plan.measures
+    told = tell("{measure}, margin {margin:g} {unit}, one-sided 95 %").format(
+        measure=first.kind, margin=first.margin, unit=first.unit
     )
+    more = [f"{one.kind} ({one.margin:g} {one.unit})" for one in others]
+    return tell("{first}; beside it {others}").format(first=told, others=", ".join(more)) if more else told
+
+
+def _score_words(plan: Plan) -> str:
+    """Weights of its parts, and what mold does."""
+    if not plan.score or plan.measure(MeasureKind.SCORE) is None:
+        return ""
+    try:
+        rule = rule_of(plan.score)
+    except ValueError:
+        return ""
+    weights = ", ".join(f"{name} {part.weight:g}" for name, part in rule.parts.items() if part.weight)
+    mold = {
+        MoldRule.ZERO: tell("a tray with confirmed mold scores nothing"),
+        MoldRule.BY_AREA: tell("a tray with confirmed mold loses points by its area"),
+        MoldRule.APART: tell("a tray with confirmed mold gets no score and is counted apart"),
+    }[rule.mold]
+    return tell("weights: {weights}; {mold}").format(weights=weights, mold=mold)
 
 
 def _tray_words(plan: Plan) -> str:

@@ -15,6 +15,7 @@ from pathlib import Path
 
 from data.book import Book
 from data.demo.notes import note_demo
+from data.desirability import USUAL, rule_text
 from data.draft import guessed_spread
 from data.drawing import Draw, Place
 from data.records import NewTray
@@ -58,7 +59,12 @@ def plan() -> Plan:
         factors=(Factor(name=MEDIUM, levels=MEDIA),),
         treatments=crossed((Factor(name=MEDIUM, levels=MEDIA),)),
         trusted=MEDIA[0],
-        measures=(Measure(kind=MeasureKind.SCORE, margin=5.0),),
+        measures=(
+            Measure(kind=MeasureKind.SCORE, margin=5.0),
+            Measure(kind=MeasureKind.YIELD, margin=10.0, unit="%"),
+            Measure(kind=MeasureKind.EYE, margin=5.0),
+        ),
+        score=rule_text(USUAL),
         blocks=tuple(Block(name=f"shelf {name}", shelves=(name,), sow_on=day) for name in "ABC"),
         spread=guessed_spread(MeasureKind.SCORE),
         same={"watering": "bottom", "feed": "none", "heat mat": "without heat mat", "stacking": "stacked"},

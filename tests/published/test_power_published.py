@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from data.power import Design, blocks_needed, least_margin, power
+from data.power import Design, blocks_needed, least_margin, power, shelf_power
 
 # R 4 with scipy's nct, alpha 0.05 one-sided, margin = one standard deviation, no true difference, no
 # correction for several media: chance to show "as good" by number of blocks
@@ -74,6 +74,19 @@ def test_six_trays_a_medium_tell_apart_what_r_says() -> None:
     design = Design(blocks=1, treatments=2, per_block=6)
 
     assert least_margin(design, 1.0, 0.8, level=0.975) == pytest.approx(1.796, abs=2e-3)
+
+
+def test_shelves_are_judged_by_the_spread_of_shelves() -> None:
+    """Oats of Yates (1935): 6 blocks, 3 varieties on whole plots of 4 trays each.
+
+    R 4 (nlme): variance of plots within blocks 106.062, within plots 177.083; residual mean square of the
+    whole plots 601.3306 on 10 df, so that the mean of a plot spreads by sqrt(601.3306 / 4).
+    """
+    by_parts = shelf_power(6, 3, 4, 20.0, 177.083**0.5, 106.062**0.5)
+    by_stratum = power(Design(blocks=6, treatments=3), 20.0, (601.3306 / 4) ** 0.5)
+
+    assert by_parts == pytest.approx(by_stratum, abs=1e-4)
+    assert Design(blocks=6, treatments=3).df == 10
 
 
 def test_several_media_are_held_to_dunnett() -> None:
