@@ -330,6 +330,7 @@ def test_the_page_follows_the_row_that_is_chosen(sheet: TraySheet, rack_book: Bo
     page = opened(sheet, qtbot)
     page.table.setFocus()
     bar = page.roll.verticalScrollBar()
+    qtbot.waitUntil(lambda: bar.maximum() > 40 * page.table.rowHeight(0) / 2)
     page.table.setCurrentIndex(page.table.model().index(0, 0))
     before = bar.value()
 
