@@ -30,7 +30,7 @@ from data.watch import Morning
 __all__ = ["LookBook"]
 
 UP = 70.0  # % coverage from which no earlier trays are asked about coming up
-EARLIER_DAYS = 14  # of an earlier tray
+EARLIER_DAYS = 10  # after sowing; later no crop is just coming up (common practice)
 EVENING = time(20)  # of a day that is looked at afterwards
 HOUR = timedelta(hours=1)
 

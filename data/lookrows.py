@@ -14,7 +14,7 @@ from datetime import date, datetime
 
 from data.answers import Answer, AnswerKind
 from data.look import LookKind, Urgency
-from data.numbers import PhotoId, TrayId
+from data.numbers import TrayId
 from data.places import bare_share
 from data.queries import ASKED_SCORE
 from data.records import DayNumbers, EarlierDay
@@ -96,23 +96,27 @@ class PastLook:
 
 
 def numbers_of(row: Row) -> DayNumbers:
-    """What the look list asks of one photo."""
+    """What the look list asks of one photo; thousands of rows a morning, so by place and not by name."""
+    (
+        tray, photo, taken_at, needs_corners, refusal, method, sure, coverage, uniformity, edge_deficit,
+        gap_share, lightness, dark_green, corrected_by, cells,
+    ) = row  # fmt: skip
     return DayNumbers(
-        tray_id=TrayId(row["tray"]),
-        photo_id=PhotoId(row["photo"]),
-        taken_at=datetime.fromisoformat(row["taken_at"]),
-        refusal=reason_of(row["refusal"]),
-        needs_corners=bool(row["needs_corners"]),
-        method=row["method"],
-        sure=bool(row["sure"]),
-        coverage=row["coverage"],
-        uniformity=row["uniformity"],
-        edge_deficit=row["edge_deficit"],
-        gap_share=row["gap_share"],
-        lightness=row["lightness"],
-        dark_green=row["dark_green"],
-        corrected=row["corrected_by"] == "patch",
-        cells=row["cells"] or b"",
+        tray_id=tray,
+        photo_id=photo,
+        taken_at=datetime.fromisoformat(taken_at),
+        refusal=None if refusal is None else reason_of(refusal),
+        needs_corners=bool(needs_corners),
+        method=method,
+        sure=bool(sure),
+        coverage=coverage,
+        uniformity=uniformity,
+        edge_deficit=edge_deficit,
+        gap_share=gap_share,
+        lightness=lightness,
+        dark_green=dark_green,
+        corrected=corrected_by == "patch",
+        cells=cells or b"",
     )
 
 

@@ -71,7 +71,8 @@ def _lost(old: Shares, one: Shares, other: Shares, least: float) -> set[int]:
 
 def _largest(cells: set[int]) -> tuple[int, ...]:
     """The largest group of cells that touch along a side."""
-    rest, best = set(cells), list[int]()
+    rest = set(cells)
+    best: list[int] = []
     while rest:
         group, edge = [], [rest.pop()]
         while edge:
