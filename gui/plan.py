@@ -75,7 +75,7 @@ class Plan(Screen):
                 "says how many trays that takes, draws which tray stands where, and prints tags and sheets."
             ),
         )
-        self._empty.pressed.connect(self._new)
+        self._empty.pressed.connect(self.new_trial)
         self._whole = QStackedWidget(self)
         self._whole.addWidget(self._make_content())
         self._whole.addWidget(self._empty)
@@ -95,7 +95,7 @@ class Plan(Screen):
         self.kept_page = KeptPlanPage(self)
         self.steps_pages = (self.question, self.treatments, self.trays, self.blocks)
         for page in self.steps_pages:
-            page.edited.connect(self._edited)
+            page.edited.connect(self.edit_draft)
         self.places.drawing_wanted.connect(self._draw_again)
         self.places.sowing_wanted.connect(self._sow)
         self.places.reason.textChanged.connect(self._show_foot)
@@ -107,13 +107,13 @@ class Plan(Screen):
         content = QWidget(self)
         self.head = PlanRow(content)
         self.head.trial_chosen.connect(self._show_trial)
-        self.head.new_wanted.connect(self._new)
-        self.head.change_wanted.connect(self._change)
-        self.head.copy_wanted.connect(self._copy)
-        self.head.leave_wanted.connect(self._leave)
+        self.head.new_wanted.connect(self.new_trial)
+        self.head.change_wanted.connect(self.change_trial)
+        self.head.copy_wanted.connect(self.copy_trial)
+        self.head.leave_wanted.connect(self.leave_draft)
         self.steps = StepRow(content)
-        self.steps.step_chosen.connect(self._go_to_step)
-        self.steps.page_chosen.connect(self._go_to_page)
+        self.steps.step_chosen.connect(self.go_to_step)
+        self.steps.page_chosen.connect(self.go_to_page)
         self._make_pages()  # after head and steps: Tab goes as one reads
         self.missing = QLabel(content)
         self.missing.setWordWrap(True)
@@ -221,20 +221,22 @@ class Plan(Screen):
     # --- moving
 
     @Slot(int)
-    def _go_to_step(self, step: int) -> None:
+    def go_to_step(self, step: int) -> None:
+        """Show a step of the draft."""
         self.show_state(replace(self.state, step=step))
 
     @Slot(str)
-    def _go_to_page(self, page: str) -> None:
+    def go_to_page(self, page: str) -> None:
+        """Show a page of the kept trial."""
         self.show_state(replace(self.state, page=KeptPage(page)))
 
     @Slot()
     def _back(self) -> None:
         if self.state.draft is not None:
-            self._go_to_step(max(0, self.state.step - 1))
+            self.go_to_step(max(0, self.state.step - 1))
         else:
             pages = list(KeptPage)
-            self._go_to_page(pages[max(0, pages.index(self.state.page) - 1)])
+            self.go_to_page(pages[max(0, pages.index(self.state.page) - 1)])
 
     @Slot()
     def _next(self) -> None:
@@ -243,32 +245,36 @@ class Plan(Screen):
         if state.is_empty or not self.forward.isEnabled():
             return
         if state.draft is not None:
-            self._keep() if state.step == Step.DRAW else self._go_to_step(state.step + 1)
+            self._keep() if state.step == Step.DRAW else self.go_to_step(state.step + 1)
         elif state.page is KeptPage.PRINT:
             self._save()
         elif state.page is KeptPage.PLAN and state.trial is not None and state.trial.draw is None:
             self._show_drawn(self.desk.draw(state.trial.kept.id), self.tr("The places are drawn."))
         else:
             pages = list(KeptPage)
-            self._go_to_page(pages[pages.index(state.page) + 1])
+            self.go_to_page(pages[pages.index(state.page) + 1])
 
     # --- drafts
 
     @Slot(object)
-    def _edited(self, draft: Draft) -> None:
+    def edit_draft(self, draft: Draft) -> None:
+        """Show another draft."""
         self.show_state(replace(self.state, draft=draft))
 
     @Slot()
-    def _new(self) -> None:
+    def new_trial(self) -> None:
+        """Begin with nothing but what the book knows."""
         self._begin(empty_draft(self.state.reading))
 
     @Slot()
-    def _change(self) -> None:
+    def change_trial(self) -> None:
+        """Begin with the kept plan; it will be a new version."""
         if self.state.trial is not None:
             self._begin(draft_to_change(self.state.trial, self.state.reading))
 
     @Slot()
-    def _copy(self) -> None:
+    def copy_trial(self) -> None:
+        """Begin a second trial that repeats this one."""
         if self.state.trial is not None:
             self._begin(draft_to_copy(self.state.trial, self.state.reading))
 
@@ -279,7 +285,7 @@ class Plan(Screen):
         self.desk.learn()
 
     @Slot()
-    def _leave(self) -> None:
+    def leave_draft(self) -> None:
         """Back to the kept plans; the draft is given up."""
         self.show_state(replace(self.state, draft=None, page=KeptPage.PLAN))
 

@@ -70,6 +70,8 @@ def _photograph(folder: Path, book: Path | None, text: int, code: str | None) ->
                 _take(window, folder, f"{place}-{scheme}-{width}x{height}.png")
                 if place == "traysheet" and tray is not None:
                     _take_views(window, folder, f"{scheme}-{width}x{height}.png")
+                if place == "plan":
+                    _take_steps(window, folder, f"{scheme}-{width}x{height}.png")
     window.close()
     return 0
 
@@ -90,6 +92,25 @@ def _take_views(window: "Window", folder: Path, end: str) -> None:
         sheet.show_view(view)  # type: ignore[attr-defined]
         _take(window, folder, f"traysheet-{view.replace(' ', '-')}-{end}")
     sheet.show_view(View.PICTURE)  # type: ignore[attr-defined]
+
+
+def _take_steps(window: "Window", folder: Path, end: str) -> None:
+    """Every page of a kept trial, and every step of a draft that copies it."""
+    from gui.plan import Plan
+    from gui.planview import KeptPage
+
+    plan = window.screens["plan"]
+    assert isinstance(plan, Plan)
+    if plan.state.trial is None:
+        return
+    for page in (KeptPage.PLACES, KeptPage.PRINT):
+        plan.go_to_page(str(page))
+        _take(window, folder, f"plan-{page}-{end}")
+    plan.copy_trial()
+    for step in range(5):
+        plan.go_to_step(step)
+        _take(window, folder, f"plan-step{step + 1}-{end}")
+    plan.leave_draft()
 
 
 def _settle(done: Callable[[], bool]) -> None:

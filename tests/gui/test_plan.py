@@ -63,9 +63,9 @@ def settle(screen: Plan, qtbot: QtBot) -> None:
 
 def kept(plan: Plan, qtbot: QtBot, draft: Draft | None = None) -> None:
     """A draft, kept and drawn by the main button."""
-    plan._new()
-    plan._edited(draft or a_draft())
-    plan._go_to_step(Step.DRAW)
+    plan.new_trial()
+    plan.edit_draft(draft or a_draft())
+    plan.go_to_step(Step.DRAW)
     qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
     settle(plan, qtbot)
 
@@ -138,12 +138,12 @@ def test_places_are_drawn_again_only_with_a_reason(plan: Plan, book: Book, qtbot
 
 def test_a_changed_plan_is_kept_only_with_a_reason(plan: Plan, book: Book, qtbot: QtBot) -> None:
     kept(plan, qtbot)
-    plan._change()
-    plan._go_to_step(Step.DRAW)
+    plan.change_trial()
+    plan.go_to_step(Step.DRAW)
     assert plan.missing.text() == "Nothing is changed yet."
 
     assert plan.state.draft is not None
-    plan._edited(replace(plan.state.draft, margin=8.0))
+    plan.edit_draft(replace(plan.state.draft, margin=8.0))
     assert plan.missing.text() == "Say why the plan is changed."
     qtbot.keyClicks(plan.places.reason, "5 was a slip")
     qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
@@ -155,8 +155,8 @@ def test_a_changed_plan_is_kept_only_with_a_reason(plan: Plan, book: Book, qtbot
 def test_a_copy_says_what_it_repeats(plan: Plan, book: Book, qtbot: QtBot) -> None:
     kept(plan, qtbot)
 
-    plan._copy()
-    plan._go_to_step(Step.DRAW)
+    plan.copy_trial()
+    plan.go_to_step(Step.DRAW)
     qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
 
     assert book.plans("Mat, once more")[-1].plan.copied_from == "Mat"
@@ -168,10 +168,10 @@ def test_adding_trays_to_a_sown_trial_leaves_those_that_stand(plan: Plan, book: 
     qtbot.mouseClick(plan.places.sow, Qt.MouseButton.LeftButton)
     before = book.draws("Mat")[-1].draw.places
 
-    plan._change()
+    plan.change_trial()
     assert plan.state.draft is not None
-    plan._edited(replace(plan.state.draft, trays=5))
-    plan._go_to_step(Step.DRAW)
+    plan.edit_draft(replace(plan.state.draft, trays=5))
+    plan.go_to_step(Step.DRAW)
     qtbot.keyClicks(plan.places.reason, "three do not settle it")
     qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
 
@@ -192,7 +192,7 @@ def test_the_demonstration_shows_its_plan_as_it_was_kept(
 
         assert "Kept on 28 February 2026, before the first tray was sown." in screen.kept_page.text
         assert screen.forward.text() == "Next: places"
-        screen._go_to_page(KeptPage.PLACES)
+        screen.go_to_page(KeptPage.PLACES)
         assert "All 18 trays stand on the bench." in screen.places.history.text()
         assert not screen.places.again.isVisibleTo(screen)
         work.stop_all()
@@ -200,7 +200,7 @@ def test_the_demonstration_shows_its_plan_as_it_was_kept(
 
 def test_sheets_are_saved_as_chosen(plan: Plan, tmp_path: Path, qtbot: QtBot) -> None:
     kept(plan, qtbot)
-    plan._go_to_page(KeptPage.PRINT)
+    plan.go_to_page(KeptPage.PRINT)
     target = tmp_path / "sheets.pdf"
 
     with qtbot.waitSignal(plan.told):
@@ -211,7 +211,7 @@ def test_sheets_are_saved_as_chosen(plan: Plan, tmp_path: Path, qtbot: QtBot) ->
 
 def test_a_folder_that_cannot_be_written_is_told(plan: Plan, tmp_path: Path, qtbot: QtBot) -> None:
     kept(plan, qtbot)
-    plan._go_to_page(KeptPage.PRINT)
+    plan.go_to_page(KeptPage.PRINT)
 
     with qtbot.waitSignal(plan.troubled) as told:
         plan.save_sheets(tmp_path / "nowhere" / "sheets.pdf")
@@ -220,8 +220,8 @@ def test_a_folder_that_cannot_be_written_is_told(plan: Plan, tmp_path: Path, qtb
 
 
 def test_a_late_answer_of_another_draft_is_dropped(plan: Plan, qtbot: QtBot) -> None:
-    plan._new()
-    plan._edited(a_draft(trays=4))
+    plan.new_trial()
+    plan.edit_draft(a_draft(trays=4))
     old = chances_of(a_draft(trays=9))
 
     plan._was_reckoned(a_draft(trays=9), old)
@@ -261,9 +261,9 @@ def test_nothing_runs_out_of_a_small_window(
     font = dressed.font()
     font.setPointSizeF(10.0 * percent / 100)
     plan.setFont(font)
-    plan._new()
-    plan._edited(a_draft(other=Factor(name="feed", levels=("none", "weekly"))))
-    plan._go_to_step(step)
+    plan.new_trial()
+    plan.edit_draft(a_draft(other=Factor(name="feed", levels=("none", "weekly"))))
+    plan.go_to_step(step)
     settle(plan, qtbot)
 
     shown = [
