@@ -34,6 +34,7 @@ LEAST_DRAINED_MIN = 30.0  # minutes of free drainage before "drained" means it
 LATENT_J_PER_G = 2450.0  # heat that evaporation takes (FAO-56, chapter 3)
 RESERVE = 0.3  # of the water it holds: below that a tray is called dry; from memory, a starting value
 WETTED_TIMES = 1.3  # a tray that weighs so many times its first weight was dry before (common practice)
+MOST_TIMES = 8.0  # more than that no wetting does to a whole tray: a slip, or another unit (common practice)
 FULL_WITHIN = timedelta(hours=24)  # of wetting, the greatest weight is that of a full tray
 
 
@@ -217,6 +218,14 @@ def dry_weight(
     ordered = sorted(weights)
     if not ordered and (dry_g is None or capacity_g is None):
         return _untold(Sentence("The tray was never weighed: weigh it dry, then soaked and drained."))
+    if len(ordered) > 1 and ordered[1][1] > MOST_TIMES * ordered[0][1]:
+        return _untold(
+            Sentence(
+                "The first weight, {first:.0f} g, is far below the second, {second:.0f} g: mend one of them.",
+                first=ordered[0][1],
+                second=ordered[1][1],
+            )
+        )
     wetted = len(ordered) > 1 and ordered[1][1] >= WETTED_TIMES * ordered[0][1]
     soaked = ordered[1:] if wetted else ordered
     full = max((g for at, g in soaked if at <= soaked[0][0] + FULL_WITHIN), default=None)
