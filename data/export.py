@@ -25,6 +25,7 @@ from typing import TYPE_CHECKING, Any
 from data.book import Book
 from data.cancel import CancelToken
 from data.errors import ExportWouldMix, in_words
+from data.openchecklist import VERSION, checklist
 from data.openpackage import CAUTION, described, field, foreign_key, page, resource_of
 from data.opentables import CELL_HEADINGS, TABLES, Column, Kind, OpenTable
 from data.records import PhotoId
@@ -105,9 +106,9 @@ class _Export:
         found = verdicts(self._book)
         self._compared(found)
         self._verdicts(found)
+        self._checklist()
         if top_views:
             self._top_views()
-        self._step()
         self._describe()
 
     def _step(self) -> None:
@@ -190,6 +191,20 @@ class _Export:
         self._resources.append(
             described("verdicts", about, fields, ["trial", "crop", "measure", "medium"], [])
         )
+        self._step()
+
+    def _checklist(self) -> None:
+        fields = [
+            field("section", Kind.TEXT, "section of the checklist"),
+            field("number", Kind.INTEGER, "which study, factor, material or tray"),
+            field("attribute", Kind.TEXT, "attribute of the checklist"),
+            field("value", Kind.TEXT, "its value, or where it stands"),
+        ]
+        lines = checklist(self._book)
+        rows = ([line.section, line.number, line.attribute, _said(line.value)] for line in lines)
+        self._csv("miappe", [one["name"] for one in fields], rows)
+        about = f"The attributes of the MIAPPE {VERSION} checklist, as far as the book knows them"
+        self._resources.append(described("miappe", about, fields, [], []))
         self._step()
 
     def _top_views(self) -> None:

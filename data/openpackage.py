@@ -41,7 +41,9 @@ def described(
     foreign_keys: Sequence[Mapping[str, Any]],
 ) -> dict[str, Any]:
     """A file as a resource."""
-    schema: dict[str, Any] = {"fields": list(fields), "primaryKey": list(key), "missingValues": [""]}
+    schema: dict[str, Any] = {"fields": list(fields), "missingValues": [""]}
+    if key:
+        schema["primaryKey"] = list(key)
     if foreign_keys:
         schema["foreignKeys"] = list(foreign_keys)
     return {

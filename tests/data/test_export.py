@@ -152,6 +152,44 @@ def quantile_of_the_largest(shape: np.ndarray, df: int) -> float:
     return low
 
 
+# attributes that the checklist wants once or more, by section (MIAPPE data model, github.com/MIAPPE/MIAPPE)
+WANTED = {
+    "Investigation": {"Investigation title", "MIAPPE version"},
+    "Study": {
+        "Study title", "Start date of study", "Contact institution", "Geographic location (country)",
+        "Experimental site name", "Description of the experimental design", "Observation unit description",
+        "Description of growth facility",
+    },
+    "Data file": {"Data file link", "Data file description"},
+    "Biological material": {"Biological material ID", "Organism"},
+    "Environment": {"Environment parameter", "Environment parameter value"},
+    "Experimental factor": {"Experimental Factor type", "Experimental Factor values"},
+    "Observation unit": {"Observation unit ID", "Observation unit type"},
+    "Observed variable": {"Variable ID", "Trait", "Method", "Scale"},
+}  # fmt: skip
+
+
+def test_the_checklist_of_the_trade_is_answered(exported: Path, rack: Rack) -> None:
+    told: dict[str, set[str]] = {}
+    for row in rows(exported, "miappe"):
+        told.setdefault(row["section"], set()).add(row["attribute"])
+
+    for section, attributes in WANTED.items():
+        assert attributes <= told[section], section
+    units = [row for row in rows(exported, "miappe") if row["attribute"] == "Observation unit ID"]
+    assert len(units) == len(rack.trays)
+
+
+def test_the_checklist_names_columns_and_files_that_are_there(exported: Path) -> None:
+    headings = set(rows_headings(exported / "scores.csv"))
+    told = rows(exported, "miappe")
+
+    assert all((exported / row["value"]).is_file() for row in told if row["attribute"] == "Data file link")
+    of_scores = {row["value"] for row in told if row["attribute"] == "Variable ID" and "_" in row["value"]}
+    assert of_scores
+    assert of_scores <= headings
+
+
 def test_files_that_lie_there_are_not_mixed_with(rack: Rack, tmp_path: Path) -> None:
     (tmp_path / "mine.txt").write_text("mine")
 
