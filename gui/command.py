@@ -282,6 +282,29 @@ def _import(asked: argparse.Namespace) -> int:
     return merge_into(asked.book, asked.other, asked.apart, same=asked.same, label=asked.label)
 
 
+def _rescore_options(word: argparse.ArgumentParser) -> None:
+    _book_option(word)
+    word.add_argument("--growing", action="store_true", help="photos of growing trays alone")
+    _farm_option(word)
+
+
+def _rescore(asked: argparse.Namespace) -> int:
+    from gui.againcommands import rescore_book
+
+    return rescore_book(asked.book, asked.on, growing=asked.growing)
+
+
+def _training_options(word: argparse.ArgumentParser) -> None:
+    word.add_argument("target", type=Path, metavar="DIR", help="an empty folder, or one to be made")
+    _book_option(word)
+
+
+def _training(asked: argparse.Namespace) -> int:
+    from gui.againcommands import write_training_of
+
+    return write_training_of(asked.book, asked.target)
+
+
 def _book_option(word: argparse.ArgumentParser) -> None:
     word.add_argument("--book", required=True, type=Path, metavar="FOLDER", help="the folder of the book")
 
@@ -322,6 +345,18 @@ COMMANDS: tuple[Command, ...] = (
         about="Add an export or another grower's book to a book.",
         options=_import_options,
         run=_import,
+    ),
+    Command(
+        name="rescore",
+        about="Score kept photos again by the present method.",
+        options=_rescore_options,
+        run=_rescore,
+    ),
+    Command(
+        name="training",
+        about="Write drawn canopies as pictures to learn from.",
+        options=_training_options,
+        run=_training,
     ),
     Command(name="demo", about="Open the demonstration.", options=_no_options, run=_demo),
 )

@@ -9,8 +9,11 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from data.book import Book
+from data.conditions import TrayType
 from data.errors import CannotUndo
-from data.records import PhotoState, Said
+from data.events import EventKind
+from data.readings import NewReading, ReadingKind
+from data.records import PhotoId, PhotoState, Said
 from tests.data.builders import a_note, a_tray, bring, score_note
 
 CORNERS = [(1.0, 2.0), (900.0, 2.0), (900.0, 480.0), (1.0, 480.0)]
@@ -135,7 +138,42 @@ def test_changes_can_still_be_taken_back_after_closing(book: Book) -> None:
         assert len(again.trays()) == 3
 
 
-STEPS = ["mold", "not", "open", "match", "corners", "out", "tray", "done"]
+STEPS = [
+    "mold", "not", "open", "match", "corners", "canopy", "out", "tray", "done", "weigh", "weigh again", "log",
+    "water", "cut", "grow", "edit", "crop", "trusted", "type",
+]  # fmt: skip
+
+
+def note(book: Book, step: str, n: int, photo: PhotoId, path: Path) -> None:
+    """What a person notes beside the photos."""
+    tray, at = book.trays(growing=False)[0].id, datetime(2026, 3, 9, n)
+    weights = book.readings(tray, ReadingKind.WEIGHT)
+    match step:
+        case "canopy":
+            book.mend_canopy(photo, b"mask", score_note(path))
+        case "weigh":
+            book.add_readings(
+                [NewReading(kind=ReadingKind.WEIGHT, value=800.0 + n, taken_at=at, tray_id=tray)]
+            )
+        case "weigh again" if weights:
+            book.change_reading(weights[0].id, 900.0 + n)
+        case "log":
+            air = ReadingKind.AIR_TEMPERATURE
+            rows = [NewReading(kind=air, value=20.0, taken_at=at, shelf=f"S{k}") for k in range(3)]
+            book.keep_log(f"{n:064}", f"{n}.csv", "{}", rows)
+        case "water" | "cut":
+            kind = EventKind.WATERED if step == "water" else EventKind.CUT
+            book.add_event([tray], kind, at, str(n))
+        case "grow":
+            book.reopen_tray(tray)
+        case "edit":
+            book.edit_tray(tray, medium=f"medium {n}", note=step, stacked=n % 2 == 0)
+        case "crop":
+            book.set_crop("broccoli", soak_hours=float(n), stacked=True)
+        case "trusted":
+            book.set_trusted("coir" if n % 2 else None)
+        case "type":
+            book.set_tray_type(TrayType(name=f"type {n}"))
 
 
 @given(steps=st.lists(st.sampled_from(STEPS), max_size=8))
@@ -165,6 +203,8 @@ def test_taking_everything_back_is_as_if_nothing_had_been_done(
                     book.add_tray(a_tray(f"N{n}", crop=f"crop {n}"))
                 case "done":
                     book.finish_tray(book.trays(growing=False)[0].id, datetime(2026, 3, 9, n))
+                case _:
+                    note(book, step, n, photo, path)
         after = contents(book)
 
         while book.undo():
