@@ -18,10 +18,20 @@ from data.readings import ReadingKind
 from data.records import NewTray, Tray
 from data.sentence import Sentence
 
-__all__ = ["CROPS", "Band", "CropBands", "bands_of", "doubt_of_cut", "doubt_of_reading", "doubts_of_tray"]
+__all__ = [
+    "CROPS",
+    "Band",
+    "CropBands",
+    "bands_of",
+    "doubt_of_cut",
+    "doubt_of_reading",
+    "doubt_of_type",
+    "doubts_of_tray",
+]
 
 NOMINAL = TrayType(name="10 x 20 inch")
 DAY = timedelta(days=1)
+LEAST_OFF_PCT = 3.0  # of a length, before it is worth a word
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -190,6 +200,20 @@ def doubt_of_reading(
         "Look whether the number and its unit are right.",
         kind=str(kind), value=value, unit=kind.unit, low=round(band.low), high=round(band.high),
     )  # fmt: skip
+
+
+def doubt_of_type(tray_type: TrayType) -> Sentence | None:
+    """What a kind of tray makes doubtful, or None: top views show all inner areas twice as long as wide."""
+    shape = tray_type.inner_long_mm / tray_type.inner_short_mm / 2
+    off = 100 * (max(shape, 1 / shape) ** 0.5 - 1)
+    if off < LEAST_OFF_PCT:
+        return None
+    return Sentence(
+        "The inner area of this tray is {times:.2f} times as long as wide, and pictures show it 2 times as "
+        "long: shares and areas are right, while lengths along a side are up to {off:.0f} % off.",
+        times=tray_type.inner_long_mm / tray_type.inner_short_mm,
+        off=off,
+    )
 
 
 def doubt_of_cut(crop: str, day: float) -> Sentence | None:

@@ -6,7 +6,7 @@ from datetime import date, timedelta
 import pytest
 
 from data.conditions import TrayType
-from data.croptable import CROPS, bands_of, doubt_of_cut, doubt_of_reading, doubts_of_tray
+from data.croptable import CROPS, bands_of, doubt_of_cut, doubt_of_reading, doubt_of_type, doubts_of_tray
 from data.demo import trays
 from data.readings import ReadingKind
 from tests.data.builders import SOWN, a_tray
@@ -107,3 +107,11 @@ def test_yield_and_day_of_the_cut_are_held_against_the_crop() -> None:
     assert doubt_of_cut("radish", 8) is None
     assert "day 6 to 10" in str(doubt_of_cut("radish", 15))
     assert doubt_of_cut("shiso", 90) is None
+
+
+def test_a_tray_of_another_shape_is_told_what_is_doubtful() -> None:
+    assert doubt_of_type(TrayType(name="10 x 20 inch")) is None
+    assert doubt_of_type(LARGE) is None
+    square = TrayType(name="10 x 10 inch", outer_long_mm=278, inner_long_mm=254)
+    assert "1.00 times as long as wide" in str(doubt_of_type(square))
+    assert "41 % off" in str(doubt_of_type(square))
