@@ -170,10 +170,16 @@ class _Comparison:
             chance = None if self.asked.quick else self._unequal()
             if chance is None or chance > CLEARLY:
                 return {}
-        found = {i: own_difference(self.design, self.values, i, 0) for i in self._joined()}
+        found = {i: self._pair(i, 0) for i in self._joined()}
         whole = {i: apart for i, apart in found.items() if apart is not None and apart.se > 0}
         certain = self.asked.by_shelf or self.asked.own_trays
         return whole if certain or len(whole) == len(found) else {}
+
+    def _pair(self, one: int, other: int) -> Apart | None:
+        """Two media from their own trays; one set of shelves says nothing of what belongs to a shelf."""
+        if self.asked.by_shelf and len(self.design.blocks) == 1:
+            return None
+        return own_difference(self.design, self.values, one, other)
 
     def _ranks(self, own: dict[int, Apart]) -> dict[int, tuple[int, int]]:
         count = len(self.design.media)
@@ -182,10 +188,10 @@ class _Comparison:
         apart = honest_difference(count, self.design.df) * np.sqrt(
             float(self.fit.mse) * self.design.unit_variance()
         )
-        if own:
+        if own or self.asked.by_shelf:
             for i in range(count):
                 for j in range(i):
-                    pair = own_difference(self.design, self.values, i, j)
+                    pair = self._pair(i, j)
                     wide = np.inf if pair is None else honest_difference(count, pair.df) * pair.se
                     apart[i, j] = apart[j, i] = wide
         sign = -1.0 if self.asked.lower_is_better else 1.0

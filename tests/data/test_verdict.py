@@ -343,3 +343,42 @@ def test_the_records_and_words_of_a_verdict_load_no_numpy() -> None:
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
 
     assert done.stdout.strip() == "set()"
+
+
+# --- two settings at once, one of whole shelves
+
+
+def heated(blocks: int) -> list[Measured]:
+    """Sets of two shelves, one with a heat mat; peat and mat on each."""
+    return [
+        Measured(
+            block=str(b),
+            shelf=f"{b}{heat}",
+            medium=f"{medium}, {heat}",
+            value=80
+            - 5 * (medium == "mat")
+            + 2 * (heat == "warm")
+            + [0, 3, -2, 1][b] * (heat == "warm")
+            + tray,
+        )
+        for b in range(blocks)
+        for heat in ("cold", "warm")
+        for medium in ("peat", "mat")
+        for tray in range(2)
+    ]
+
+
+def test_settings_of_shelves_and_media_are_compared_set_by_set() -> None:
+    verdict = verdict_of(heated(4), "peat, cold", 5.0, by_shelf=True)
+
+    assert verdict.error_from is ErrorFrom.SHELVES
+    assert verdict.medium("peat, warm").df == 3  # four sets of shelves
+    assert verdict.medium("peat, warm").difference == pytest.approx(2.5)
+
+
+def test_one_set_of_shelves_is_no_test_of_what_belongs_to_the_shelf() -> None:
+    verdict = verdict_of(heated(1), "peat, cold", 5.0, by_shelf=True)
+
+    assert verdict.medium("peat, warm").outcome is None
+    assert verdict.medium("peat, warm").missing["outcome"] is Why.ONE_SHELF
+    assert {(line.rank_low, line.rank_high) for line in verdict.media} == {(1, 4)}

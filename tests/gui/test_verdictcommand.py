@@ -6,7 +6,9 @@ from typing import Any
 
 import pytest
 
+from data.book import Book
 from gui.command import main
+from tests.data.test_verdicts import WORSE, Rack
 from tests.published.trialdata import in_blocks
 
 PROMISED = {"trusted", "margin", "lower_is_better", "df", "mse", "q", "so_far", "media", "missing"}
@@ -167,3 +169,30 @@ def test_a_folder_that_is_no_book_is_refused(tmp_path: Path, capsys: pytest.Capt
 
     assert (code, listed) == (1, [])
     assert err.startswith("evenstand: ")
+
+
+def test_a_book_gives_the_same_keys_for_each_crop_and_measure(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    rack = Rack(tmp_path)
+    rack.shoot_all(WORSE, leave=[rack.tray("coir").code])
+    rack.book.close()
+
+    code, (verdict,), err = asked(capsys, "--book", str(rack.book.folder))
+
+    assert (code, err) == (0, "")
+    assert verdict.keys() >= PROMISED | {"crop", "measure"}
+    assert (verdict["crop"], verdict["measure"], verdict["margin"]) == ("broccoli", "canopy score", 5.0)
+    assert all(medium.keys() >= OF_A_MEDIUM for medium in verdict["media"])
+    assert [number["value"] is None for number in verdict["numbers"]].count(True) == 1
+    assert main(["verdict", "--book", str(rack.book.folder)]) == 0
+    assert "fibre mat is worse than peat mix by more than the margin" in capsys.readouterr().out
+
+
+def test_a_book_without_a_trial_is_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    Book.create(tmp_path / "book").close()
+
+    code, listed, err = asked(capsys, "--book", str(tmp_path / "book"))
+
+    assert (code, listed) == (1, [])
+    assert "no trial" in err
