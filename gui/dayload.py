@@ -52,7 +52,7 @@ def load_pair(book: "Book", earlier: Day, later: Day) -> Pair:
     ids = (earlier.photo_id, later.photo_id)
     mips = [_top_view(book, day) for day in (earlier, later)]
     if None in mips:
-        return Pair(ids=ids, earlier=None, later=None, trouble=translate("TraySheet", LOST))
+        return Pair(ids=ids, earlier=None, later=None, trouble=_lost())
     return Pair(ids=ids, earlier=mips[0], later=mips[1])
 
 
@@ -63,7 +63,7 @@ def load_canopy(book: "Book", day: Day) -> DayCanopy:
     coverage = None if day.score is None else day.score.coverage
     mips, labels = _top_view(book, day), labels_in(pictures_of(book, day))
     if mips is None or labels is None:
-        words = translate("TraySheet", LOST)
+        words = _lost()
         return DayCanopy(photo_id=day.photo_id, coverage=coverage, mips=None, canopy=None, trouble=words)
     mask = canopy(labels)
     return DayCanopy(
@@ -76,7 +76,11 @@ def load_canopy(book: "Book", day: Day) -> DayCanopy:
     )
 
 
-LOST = "The pictures of this day were made by an older version of the program and cannot be made again."
+def _lost() -> str:
+    return translate(
+        "TraySheet",
+        "The pictures of this day were made by an older version of the program and cannot be made again.",
+    )
 
 
 def _top_view(book: "Book", day: Day) -> Mips | None:

@@ -35,6 +35,7 @@ from PySide6.QtWidgets import (
 
 from data.records import Tray, TrayId
 from gui.palette import TARGET, Space, set_role
+from gui.trayview import end_words
 from gui.words import translate
 
 __all__ = ["EndedTrays", "ended_words"]
@@ -144,7 +145,7 @@ class _Row(QStyledItemDelegate):
 
 def ended_words(tray: Tray) -> str:
     """One ended tray in a line."""
-    how = translate("EndedTrays", tray.ended) if tray.ended else translate("EndedTrays", "done")
+    how = end_words(tray)
     day = "" if tray.done_at is None else f"{tray.done_at.day} {tray.done_at:%b %Y}"
     words = translate("EndedTrays", "{code}  {crop} on {medium}, sown {sown}, {how} {day}").format(
         code=tray.code,

@@ -108,7 +108,12 @@ class GrowthPage(SheetPage):
     def show_fit(self, fitted: Fitted) -> None:
         """The curve, and what it says in words."""
         self.chart.show_fit(fitted)
-        self.words.setText("\n".join(fitted.words))
+        legend = (
+            self.tr(
+                "Dots are photos; the line is the curve through them; the band holds it in 19 of 20 cases."
+            ),
+        )
+        self.words.setText("\n".join((*fitted.words, *(legend if fitted.line else ()))))
 
     def take_focus(self) -> None:
         """Where a number is typed at once."""

@@ -16,9 +16,8 @@ from data.readings import ReadingKind
 from gui.flow import Flow
 from gui.moments import MomentEdit, moment_in, show_moment
 from gui.notetable import number_in
-from gui.noteview import EVENT_WORDS, KIND_WORDS, UNIT_WORDS
+from gui.noteview import UNIT_WORDS, event_words, kind_words
 from gui.palette import Space, set_role
-from gui.words import translate
 
 __all__ = ["NoteEntry"]
 
@@ -41,10 +40,10 @@ class NoteEntry(QWidget):
         self.what = QComboBox(self)
         self.what.setAccessibleName(self.tr("What is noted"))
         for reading in READINGS:
-            self.what.addItem(translate("NoteView", KIND_WORDS[reading]), reading)
+            self.what.addItem(kind_words(reading), reading)
         self.what.insertSeparator(self.what.count())
         for event in EVENTS:
-            self.what.addItem(translate("NoteView", EVENT_WORDS[event]), event)
+            self.what.addItem(event_words(event), event)
         self.what.currentIndexChanged.connect(self._fit_to_kind)
         self.value = QLineEdit(self)
         self.value.setAccessibleName(self.tr("How much"))

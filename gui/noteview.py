@@ -18,44 +18,22 @@ from gui.words import translate
 if TYPE_CHECKING:
     from data.book import Book
 
-__all__ = ["EVENT_WORDS", "KIND_WORDS", "Lane", "Mark", "NoteRow", "Notes", "read_notes", "reading_words"]
+__all__ = [
+    "UNIT_WORDS", "Lane", "Mark", "NoteRow", "Notes", "event_words", "kind_words", "read_notes",
+    "reading_words",
+]  # fmt: skip
 
-KIND_WORDS = {
-    ReadingKind.WEIGHT: "weight",
-    ReadingKind.MEDIUM_TEMPERATURE: "temperature of the medium",
-    ReadingKind.AIR_TEMPERATURE: "temperature of the air",
-    ReadingKind.HUMIDITY: "humidity of the air",
-    ReadingKind.WATER: "water given",
-    ReadingKind.FEED: "feed given",
-    ReadingKind.HEIGHT: "height of the shoots",
-    ReadingKind.FRESH_MASS: "fresh mass at the cut",
-    ReadingKind.CUT_QUALITY: "cut quality",
-    ReadingKind.LABOUR: "labour",
-    ReadingKind.SWEEPINGS: "sweepings",
-}
-EVENT_WORDS = {
-    EventKind.SOWED: "sowed",
-    EventKind.UNCOVERED: "uncovered",
-    EventKind.WATERED: "watered",
-    EventKind.FED: "fed",
-    EventKind.TURNED: "turned",
-    EventKind.MOVED: "moved",
-    EventKind.MOLD_OUT: "mold taken out",
-    EventKind.THROWN_AWAY: "thrown away",
-    EventKind.CUT: "cut",
-    EventKind.SET_UP: "set up",
-    EventKind.CLEANED: "cleaned",
-}
 UNIT_WORDS = {"C": "°C", "1-5": "of 5"}
 # what shares a lane: the two temperatures are held against each other, and so are water and feed
-LANES: tuple[tuple[str, tuple[ReadingKind, ...]], ...] = (
-    ("Weight, g", (ReadingKind.WEIGHT,)),
-    ("Given, ml", (ReadingKind.WATER, ReadingKind.FEED)),
-    ("Temperature, °C", (ReadingKind.MEDIUM_TEMPERATURE, ReadingKind.AIR_TEMPERATURE)),
-    ("Humidity, %", (ReadingKind.HUMIDITY,)),
-    ("Height, mm", (ReadingKind.HEIGHT,)),
+ON_LANES = (
+    (ReadingKind.WEIGHT,),
+    (ReadingKind.WATER, ReadingKind.FEED),
+    (ReadingKind.MEDIUM_TEMPERATURE, ReadingKind.AIR_TEMPERATURE),
+    (ReadingKind.HUMIDITY,),
+    (ReadingKind.HEIGHT,),
 )
-ON_A_LANE = frozenset(kind for _, kinds in LANES for kind in kinds)
+GIVEN = ON_LANES[1]  # amounts at a time, no course: bars
+ON_A_LANE = frozenset(kind for kinds in ON_LANES for kind in kinds)
 OF_A_SHELF = (ReadingKind.AIR_TEMPERATURE, ReadingKind.HUMIDITY)  # a logger hangs on the shelf
 MOST_ROWS = 400
 
@@ -67,6 +45,7 @@ class Lane:
     label: str
     kinds: tuple[str, ...]  # words, for whoever cannot see it
     series: tuple[tuple[tuple[float, float], ...], ...]
+    bars: bool = False  # amounts that were given at a time
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -137,15 +116,25 @@ def _days(at: datetime, tray: Tray) -> float:
 
 def _lanes(readings: Sequence[Reading], tray: Tray) -> tuple[Lane, ...]:
     lanes = []
-    for label, kinds in LANES:
+    for label, kinds in zip(_labels(), ON_LANES, strict=True):
         series = tuple(
             tuple(sorted((_days(one.taken_at, tray), one.value) for one in readings if one.kind is kind))
             for kind in kinds
         )
         if any(series):
-            words = tuple(translate("NoteView", KIND_WORDS[kind]) for kind in kinds)
-            lanes.append(Lane(label=translate("NoteView", label), kinds=words, series=series))
+            words = tuple(kind_words(kind) for kind in kinds)
+            lanes.append(Lane(label=label, kinds=words, series=series, bars=kinds is GIVEN))
     return tuple(lanes)
+
+
+def _labels() -> tuple[str, ...]:
+    return (
+        translate("NoteView", "Weight, g"),
+        translate("NoteView", "Given, ml"),
+        translate("NoteView", "Temperature, °C"),
+        translate("NoteView", "Humidity, %"),
+        translate("NoteView", "Height, mm"),
+    )
 
 
 def _marks(readings: Iterable[Reading], events: Iterable[Event], tray: Tray) -> tuple[Mark, ...]:
@@ -154,22 +143,54 @@ def _marks(readings: Iterable[Reading], events: Iterable[Event], tray: Tray) -> 
         for one in readings
         if one.kind not in ON_A_LANE
     ]
-    marks += [
-        Mark(day=_days(one.at, tray), words=translate("NoteView", EVENT_WORDS[one.kind])) for one in events
-    ]
+    marks += [Mark(day=_days(one.at, tray), words=event_words(one.kind)) for one in events]
     return tuple(sorted(marks, key=lambda mark: mark.day))
 
 
 def reading_words(one: Reading) -> str:
     """A reading with its unit: weight 812 g."""
-    words = translate("NoteView", KIND_WORDS[one.kind])
+    words = kind_words(one.kind)
     return f"{words} {one.value:g} {UNIT_WORDS.get(one.unit, one.unit)}"
+
+
+def kind_words(kind: ReadingKind) -> str:
+    """What was measured."""
+    return {
+        ReadingKind.WEIGHT: translate("NoteView", "weight"),
+        ReadingKind.MEDIUM_TEMPERATURE: translate("NoteView", "temperature of the medium"),
+        ReadingKind.AIR_TEMPERATURE: translate("NoteView", "temperature of the air"),
+        ReadingKind.HUMIDITY: translate("NoteView", "humidity of the air"),
+        ReadingKind.WATER: translate("NoteView", "water given"),
+        ReadingKind.FEED: translate("NoteView", "feed given"),
+        ReadingKind.HEIGHT: translate("NoteView", "height of the shoots"),
+        ReadingKind.FRESH_MASS: translate("NoteView", "fresh mass at the cut"),
+        ReadingKind.CUT_QUALITY: translate("NoteView", "cut quality"),
+        ReadingKind.LABOUR: translate("NoteView", "labour"),
+        ReadingKind.SWEEPINGS: translate("NoteView", "sweepings"),
+    }[kind]
+
+
+def event_words(kind: EventKind) -> str:
+    """What was done."""
+    return {
+        EventKind.SOWED: translate("NoteView", "sowed"),
+        EventKind.UNCOVERED: translate("NoteView", "uncovered"),
+        EventKind.WATERED: translate("NoteView", "watered"),
+        EventKind.FED: translate("NoteView", "fed"),
+        EventKind.TURNED: translate("NoteView", "turned"),
+        EventKind.MOVED: translate("NoteView", "moved"),
+        EventKind.MOLD_OUT: translate("NoteView", "mold taken out"),
+        EventKind.THROWN_AWAY: translate("NoteView", "thrown away"),
+        EventKind.CUT: translate("NoteView", "cut"),
+        EventKind.SET_UP: translate("NoteView", "set up"),
+        EventKind.CLEANED: translate("NoteView", "cleaned"),
+    }[kind]
 
 
 def _row_of_reading(one: Reading) -> NoteRow:
     return NoteRow(
         at=one.taken_at,
-        what=translate("NoteView", KIND_WORDS[one.kind]),
+        what=kind_words(one.kind),
         value=one.value,
         unit=UNIT_WORDS.get(one.unit, one.unit),
         note=one.note,
@@ -180,7 +201,7 @@ def _row_of_reading(one: Reading) -> NoteRow:
 def _row_of_event(one: Event, tray: Tray) -> NoteRow:
     return NoteRow(
         at=one.at,
-        what=translate("NoteView", EVENT_WORDS[one.kind]),
+        what=event_words(one.kind),
         value=None,
         unit="",
         note=one.note,

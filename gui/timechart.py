@@ -132,7 +132,7 @@ class TimeChart(GrowthChart):
         self, painter: QPainter, box: QRectF, last: float, lane: Lane, metrics: QFontMetricsF, t: Tokens
     ) -> None:
         values = [value for series in lane.series for _, value in series]
-        bars = lane.label == self.bars_label()
+        bars = lane.bars
         low, high = (0.0 if bars else min(values)), max(values)
         field = box.adjusted(0, metrics.height() + 4, 0, -6)
         painter.setPen(QPen(QColor(t.line), 1.0))
@@ -187,13 +187,6 @@ class TimeChart(GrowthChart):
         for at in points:
             left = at.x() - 6 if number == 0 else at.x() + 1
             painter.drawRect(QRectF(QPointF(left, at.y()), QPointF(left + 5, field.bottom())))
-
-    def bars_label(self) -> str:
-        """The lane whose numbers are amounts given at a time, no course."""
-        from gui.noteview import LANES
-        from gui.words import translate
-
-        return translate("NoteView", LANES[1][0])
 
     def _paint_marks(
         self, painter: QPainter, box: QRectF, last: float, notes: Notes, metrics: QFontMetricsF, t: Tokens

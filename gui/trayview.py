@@ -17,7 +17,7 @@ from gui.words import translate
 if TYPE_CHECKING:
     from data.book import Book
 
-__all__ = ["Curve", "SuspectLine", "TrayState", "read_tray"]
+__all__ = ["Curve", "SuspectLine", "TrayState", "end_words", "read_tray"]
 
 
 TWO_SD = 2.0  # "give or take" holds for about 19 photos in 20
@@ -128,10 +128,7 @@ class TrayState:
         if self.tray.done_at is None:
             return ""
         when_ended = f"{self.tray.done_at.day} {self.tray.done_at:%b %Y}"
-        if self.tray.ended is None:
-            return translate("TraySheet", "done on {day}").format(day=when_ended)
-        how = translate("TraySheet", self.tray.ended)
-        words = translate("TraySheet", "{how} on {day}").format(how=how, day=when_ended)
+        words = translate("TraySheet", "{how} on {day}").format(how=end_words(self.tray), day=when_ended)
         return f"{words}: {self.tray.ended_why}" if self.tray.ended_why else words
 
     @property
@@ -145,6 +142,15 @@ class TrayState:
         parts += [f"{line.label} {line.value}" for line in self.numbers[:4]]
         parts += [f"{line.number} {line.word}: {line.title}" for line in self.suspects]
         return ". ".join(parts) + "."
+
+
+def end_words(tray: Tray) -> str:
+    """How an ended tray ended."""
+    if tray.ended == "cut":
+        return translate("TraySheet", "cut")
+    if tray.ended == "thrown away":
+        return translate("TraySheet", "thrown away")
+    return translate("TraySheet", "done")
 
 
 def read_tray(book: "Book", tray_id: TrayId, photo_id: PhotoId | None = None) -> TrayState:
