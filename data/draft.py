@@ -167,7 +167,8 @@ def plan_from(draft: Draft) -> Plan:
     missing = [sentence for step in range(Step.DRAW) for sentence in lacking(draft, step)]
     if missing:
         raise ValueError(missing[0])
-    same = dict(draft.same)
+    varies = {factor.name for factor in factors_of(draft)}
+    same = {name: level for name, level in draft.same.items() if name not in varies}
     if len(draft.media) == 1:
         same[MEDIUM] = draft.media[0]
     return Plan(

@@ -23,7 +23,7 @@ from PySide6.QtWidgets import (
 from data.blocks import ShelfPlaces
 from data.draft import layout_of
 from gui.numberfield import NumberField
-from gui.palette import Space
+from gui.palette import Space, set_role
 from gui.planpage import PlanPage, heading, soft
 from gui.planreading import PLACES
 from gui.planview import PlanState
@@ -67,6 +67,10 @@ class BlocksPage(PlanPage):
         foot.addWidget(self.add)
         foot.addStretch(1)
         left.addLayout(foot)
+        self.in_use = QLabel(self.body)
+        self.in_use.setWordWrap(True)
+        set_role(self.in_use, "notice")
+        left.addWidget(self.in_use)
         left.addStretch(1)
         self.put_side_by_side(left, self._make_days(), (5, 4))
         self.column.addStretch(1)
@@ -112,6 +116,8 @@ class BlocksPage(PlanPage):
         self._show_shelves(draft.shelves)
         self.begins.setDate(QDate(draft.begins.year, draft.begins.month, draft.begins.day))
         self.every.set(draft.round_days)
+        self.in_use.setText(state.shelves_in_use)
+        self.in_use.setVisible(bool(state.shelves_in_use))
         self._showing = False
         layout = layout_of(draft)
         self.every.setEnabled(layout.rounds > 1)

@@ -5,6 +5,7 @@ Out   `PlanReading` with a `TrialReading` for each trial that has a plan
 Not   the state of the window (`planview.py`), words (`plansummary.py`)
 """
 
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date
@@ -53,6 +54,7 @@ class PlanReading:
     media: tuple[str, ...] = ()
     trusted: str = ""
     shelves: tuple[ShelfPlaces, ...] = ()
+    standing: tuple[tuple[str, str, int], ...] = ()  # shelf, trial or "", trays that grow there
     today: date = date(2000, 1, 1)
     spreads: Mapping[MeasureKind, Spread] = field(default_factory=dict)  # learned from the grower's own trays
 
@@ -74,6 +76,7 @@ def read_plans(book: Book) -> PlanReading:
         media=book.media(),
         trusted="" if trusted is None else trusted.name,
         shelves=_shelves_of(book),
+        standing=_standing(book),
         today=book.today(),
     )
 
@@ -114,6 +117,12 @@ def _crop_of(book: Book, name: str, trays: Sequence[Tray]) -> CropPlan:
 def first_crop(name: str) -> CropPlan:
     """A crop of which nobody has said anything."""
     return CropPlan(name=name, read_on_day=READ_ON_DAY)
+
+
+def _standing(book: Book) -> tuple[tuple[str, str, int], ...]:
+    """How many trays grow on each shelf, by the trial that they belong to."""
+    counts: Counter[tuple[str, str]] = Counter((tray.shelf, tray.trial or "") for tray in book.trays())
+    return tuple((shelf, trial, count) for (shelf, trial), count in counts.items())
 
 
 def _shelves_of(book: Book) -> tuple[ShelfPlaces, ...]:

@@ -86,7 +86,7 @@ def _score_words(plan: Plan) -> str:
 
 
 def _tray_words(plan: Plan) -> str:
-    names = ", ".join(block.name for block in plan.blocks)
+    names = "; ".join(block.name for block in plan.blocks)
     return tell("{each} of each and crop, {all} in all, in blocks: {names}").format(
         each=plan.trays_per_treatment, all=plan.trays, names=names
     )

@@ -140,6 +140,20 @@ class PlanState:
         return tell("Next: places") if drawn else tell("Draw the places")
 
     @property
+    def shelves_in_use(self) -> str:
+        """Which of the draft's shelves hold other trays today, in words."""
+        if self.draft is None:
+            return ""
+        name = self.draft.trial.strip()
+        counts = dict.fromkeys((shelf.name for shelf in self.draft.shelves), 0)
+        for shelf, trial, count in self.reading.standing:
+            if shelf in counts and trial != name:
+                counts[shelf] += count
+        held = ", ".join(f"{shelf} {count}" for shelf, count in counts.items() if count)
+        words = tell("Other trays grow there today ({held}): they must be gone before these are sown.")
+        return words.format(held=held) if held else ""
+
+    @property
     def costs(self) -> tuple[str, ...]:
         """What the draft takes."""
         return () if self.plan is None else tuple(str(text) for text in cost_words(self.plan))

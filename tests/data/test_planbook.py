@@ -9,12 +9,13 @@ from pathlib import Path
 import pytest
 
 from data import planrows
+from data.blocks import ShelfPlaces
 from data.book import Book
 from data.errors import ReasonWanted, TagsUsedUp
 from data.planbook import unsown
-from data.trial import KeptPlan, Measure, MeasureKind
+from data.trial import Factor, KeptPlan, Measure, MeasureKind, treatment_of
 from tests.data.builders import a_tray
-from tests.data.plans import a_plan
+from tests.data.plans import MEDIA, a_plan
 
 BEFORE = datetime(2026, 3, 1, 20)
 
@@ -124,6 +125,19 @@ def test_sowing_twice_adds_nothing(book: Book) -> None:
     sown_once(book)
 
     assert book.sow_trial(book.draws("Mat against peat")[-1].id) == ()
+
+
+def test_a_heat_mat_warms_whole_shelves(book: Book) -> None:
+    heat = Factor(name="heat mat", levels=("without heat mat", "with heat mat"), by_shelf=True)
+    shelves = [ShelfPlaces(name=name, places=6) for name in "ABCD"]
+    plan = a_plan(blocks=2, factors=(MEDIA, heat), shelves=shelves)
+
+    book.sow_trial(book.draw_places(book.keep_plan(plan), seed=4).id)
+
+    warm = {(tray.shelf, tray.heat_mat) for tray in book.trays()}
+    assert len(warm) == 4
+    assert sum(bool(heated) for _, heated in warm) == 2
+    assert all(treatment_of(tray, plan) is not None for tray in book.trays())
 
 
 def test_rounds_are_sown_one_after_the_other(book: Book) -> None:

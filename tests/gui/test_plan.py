@@ -20,6 +20,7 @@ from gui.numberfield import NumberField
 from gui.plan import Plan
 from gui.planview import KeptPage, PlanState, chances_of
 from gui.work import Work
+from tests.data.builders import a_tray
 
 
 def a_draft(**special: Any) -> Draft:
@@ -246,6 +247,25 @@ def test_curves_rise_with_trays_and_fall_with_spread() -> None:
     curves = [[chance for _, chance in points] for _, points in chances.curves]
     assert all(curve == sorted(curve) for curve in curves)
     assert all(a >= b >= c for a, b, c in zip(*curves, strict=True))
+
+
+def test_shelves_that_hold_other_trays_are_told(plan: Plan, book: Book, qtbot: QtBot) -> None:
+    book.add_tray(a_tray("Z1", shelf="B", trial=None, block=None))
+    plan.renew()
+    settle(plan, qtbot)
+    plan.new_trial()
+    plan.edit_draft(a_draft())
+    plan.go_to_step(Step.BLOCKS)
+
+    assert "(B 1)" in plan.blocks.in_use.text()
+
+
+def test_what_varies_is_not_said_to_be_the_same() -> None:
+    feed = Factor(name="feed", levels=("none", "weekly"))
+    state = PlanState(draft=a_draft(other=feed, same={"feed": "none", "watering": "top"}))
+
+    assert state.plan is not None
+    assert state.plan.same == {"watering": "top"}
 
 
 def test_state_of_nothing_is_empty() -> None:
