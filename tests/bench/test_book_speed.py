@@ -2,7 +2,7 @@
 
 Run by hand: python -m pytest -m sweep tests/bench/test_book_speed.py. What is asked of growing trays
 must take as long as in the young book, on the same machine in the same minute. Measured on two shared cores
-when this was written: look list 41 ms, tiles 27 ms, one tray's days 1.1 ms, one photo stored 2 ms.
+when this was written: look list 65 ms, tiles 34 ms, one tray's days 1.2 ms, one photo stored 2.5 ms.
 """
 
 from collections.abc import Callable, Iterator
@@ -82,6 +82,7 @@ def test_storing_a_photo_takes_no_longer_after_years(years: Book, young: Book, t
 
 
 def test_a_photo_takes_little_room_in_the_book(years: Book) -> None:
+    """With a weight a day, three waterings a tray and a month of four loggers."""
     size = (years.folder / "book.sqlite").stat().st_size
 
-    assert size / (TRAYS * DAYS) < 1200  # bytes
+    assert size / (TRAYS * DAYS) < 1600  # bytes
