@@ -44,6 +44,7 @@ class DayCanopy:
     canopy: "NDArray[np.bool_] | None"
     veil: "NDArray[np.uint8] | None" = None  # over what is bare
     px_per_mm: float = 2.0
+    stale: bool = False  # scored by an older version of the method: a mended score would not be comparable
     trouble: str = ""
 
 
@@ -58,9 +59,12 @@ def load_pair(book: "Book", earlier: Day, later: Day) -> Pair:
 
 def load_canopy(book: "Book", day: Day) -> DayCanopy:
     """The top view and the canopy as it stands in the book."""
+    from data.rescoring import present_method
     from vision.tissue import canopy
 
     coverage = None if day.score is None else day.score.coverage
+    if day.score is not None and day.score.method != present_method():
+        return DayCanopy(photo_id=day.photo_id, coverage=coverage, mips=None, canopy=None, stale=True)
     mips, labels = _top_view(book, day), labels_in(pictures_of(book, day))
     if mips is None or labels is None:
         words = _lost()

@@ -53,8 +53,9 @@ class MendDesk(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(Space.S)
         column.addWidget(self.view, 1)
-        column.addWidget(self._make_tools())
-        column.addWidget(self._make_decision())
+        self._tools, self._decision = self._make_tools(), self._make_decision()
+        column.addWidget(self._tools)
+        column.addWidget(self._decision)
         self.choose(True)
         self._show_numbers()
 
@@ -227,6 +228,11 @@ class MendDesk(QWidget):
     def _keep(self) -> None:
         if self.photo_id is not None and self.view.canopy is not None and self.has_strokes:
             self.kept.emit(int(self.photo_id), self.view.canopy.now.copy())
+
+    def show_decision(self, shown: bool) -> None:
+        """The brush and what is decided with it; hidden where there is nothing to decide."""
+        self._tools.setVisible(shown)
+        self._decision.setVisible(shown)
 
     def busy(self, is_busy: bool) -> None:
         """While it is measured again nothing more is painted."""

@@ -7,14 +7,15 @@ Not   the brush and the decision (`menddesk.py`), measuring (`data/mending.py`)
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
 from data.cancel import CancelToken
 from data.records import Fate, PhotoId
 from gui.dayload import DayCanopy, load_canopy
 from gui.menddesk import MendDesk
+from gui.palette import Space, set_role
 from gui.sheetpage import SheetPage
 from gui.trayview import TrayState
 from gui.work import Job, Report, Work
@@ -27,7 +28,7 @@ if TYPE_CHECKING:
 
 __all__ = ["MendPage"]
 
-Question = tuple[PhotoId, float | None]  # a photo, and its coverage: another one has another canopy
+Question = tuple[PhotoId, float | None, str]  # a photo, its coverage and method: others, another canopy
 
 
 class MendPage(SheetPage):
@@ -40,9 +41,18 @@ class MendPage(SheetPage):
         self._keeping: Job | None = None
         self.desk = MendDesk(self)
         self.desk.kept.connect(self._keep)
+        self.again = QPushButton(self.tr("Score this book's photos again"), self)
+        self.again.setToolTip(
+            self.tr("By the present version of the program, in the background; what you have said stays")
+        )
+        set_role(self.again, "rack-main")
+        self.again.clicked.connect(self._score_again)
+        self.again.hide()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(self.desk)
+        column.setSpacing(Space.S)
+        column.addWidget(self.desk, 1)
+        column.addWidget(self.again, 0, Qt.AlignmentFlag.AlignRight)
 
     def open_book(self, book: "Book | None") -> None:
         """No strokes of the book before."""
@@ -56,9 +66,10 @@ class MendPage(SheetPage):
         day, book = state.day, self.book
         if day is None or day.score is None or book is None:
             self._asked = self._shown = None
+            self._show_stale(False)
             self.desk.show_none(self.tr("This day has no canopy to mend: its photo was not used."))
             return
-        question = (day.photo_id, day.score.coverage)
+        question = (day.photo_id, day.score.coverage, day.score.method)
         if question in (self._asked, self._shown):
             return
         self._asked = question
@@ -76,7 +87,7 @@ class MendPage(SheetPage):
 
     def stops(self) -> list[QWidget]:
         """What Tab comes by, in reading order."""
-        return self.desk.stops()
+        return [*self.desk.stops(), self.again]
 
     def take_focus(self) -> None:
         """The brush."""
@@ -84,11 +95,18 @@ class MendPage(SheetPage):
 
     @Slot(object)
     def _loaded(self, answer: DayCanopy) -> None:
-        question = (answer.photo_id, answer.coverage)
-        if question != self._asked:
+        if self._asked is None or (answer.photo_id, answer.coverage) != self._asked[:2]:
             return  # another day is looked at by now
-        self._asked, self._shown = None, question
-        if answer.mips is None or answer.canopy is None:
+        self._asked, self._shown = None, self._asked
+        self._show_stale(answer.stale)
+        if answer.stale:
+            self.desk.show_none(
+                self.tr(
+                    "This photo was scored by an older version of the program. A mended canopy is measured "
+                    "by the present one, and the two are never mixed: let the photos be scored again first."
+                )
+            )
+        elif answer.mips is None or answer.canopy is None:
             self.desk.show_none(answer.trouble)
         else:
             self.desk.show_photo(answer.photo_id, answer.mips, answer.canopy, answer.veil, answer.px_per_mm)
@@ -97,6 +115,50 @@ class MendPage(SheetPage):
     def _load_failed(self, error: Exception) -> None:
         self._asked = self._shown = None
         self.desk.show_none(str(error))
+
+    def _show_stale(self, stale: bool) -> None:
+        self.again.setVisible(stale)
+        self.desk.show_decision(not stale)
+
+    @Slot()
+    def _score_again(self) -> None:
+        """All photos of the book that lack a score by the present version; shown and cancelled below."""
+        book, pool = self.book, self.work.scorers
+        if book is None:
+            return
+
+        def score(token: CancelToken, report: Report) -> tuple[int, int]:
+            from data.rescoring import present_method, rescore_all, stale_photos
+
+            photos = stale_photos(book, present_method())
+            scored = 0
+            for done, (_, again) in enumerate(rescore_all(book, photos, pool, token), start=1):
+                scored += again
+                report(done, len(photos))
+            return scored, len(photos)
+
+        self.again.setEnabled(False)
+        job = self.work.start(score, self.tr("Scoring photos again"))
+        job.finished.connect(self._scored_again)
+        job.failed.connect(self._not_scored_again)
+        job.cancelled.connect(self._again_stopped)
+
+    @Slot(object)
+    def _scored_again(self, counts: tuple[int, int]) -> None:
+        self._again_stopped()
+        words = self.tr("{scored} of {total} photos scored again.")
+        self.told.emit(words.format(scored=counts[0], total=counts[1]))
+
+    @Slot(object)
+    def _not_scored_again(self, error: Exception) -> None:
+        self._again_stopped()
+        self.troubled.emit(str(error))
+
+    @Slot()
+    def _again_stopped(self) -> None:
+        self.again.setEnabled(True)
+        self._asked = self._shown = None
+        self.book_changed.emit()
 
     @Slot(int, object)
     def _keep(self, photo_id: int, canopy: "NDArray[np.bool_]") -> None:

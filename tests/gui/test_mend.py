@@ -19,6 +19,7 @@ from gui.mips import make_mips
 from gui.sheetviews import View
 from gui.traysheet import TraySheet
 from gui.work import Work
+from tests.gui.rackbook import photograph
 
 PHOTO = Path(__file__).resolve().parents[1] / "photos"
 
@@ -226,3 +227,26 @@ def test_a_kept_canopy_changes_the_numbers_says_so_and_goes_back_by_undo(
 
     assert sheet.side.big.text() == scored
     assert "mended" not in sheet.side.big_words.text()
+
+
+def test_a_photo_of_an_older_version_is_scored_again_before_its_canopy_is_mended(
+    rack_book: Book, work: Work, dressed: QApplication, qtbot: QtBot, tmp_path: Path
+) -> None:
+    photograph(rack_book, "A1", tmp_path, coverage=50.0)
+    sheet = TraySheet(work)
+    qtbot.addWidget(sheet)
+    sheet.resize(1024, 640)
+    with qtbot.waitActive(sheet):
+        sheet.show()
+    sheet.open_book(rack_book)
+    sheet.open_tray(rack_book.trays()[0].id)
+
+    sheet.show_view(View.MEND)
+    page = sheet.views.mend
+    qtbot.waitUntil(page.again.isVisible, timeout=10_000)
+
+    assert not page.desk.keep.isVisible()
+    assert "scored again first" in page.desk.view.accessibleDescription() + page.desk.view._message
+    with qtbot.waitSignal(sheet.told, timeout=20_000) as told:
+        qtbot.mouseClick(page.again, Qt.MouseButton.LeftButton)
+    assert told.args == ["0 of 1 photos scored again."]  # the photos of these tests are notes, no pictures
