@@ -5,14 +5,15 @@ Out   `Place` for every tray: block, shelf, position, crop, treatment, code, tag
 Not   keeping it (`planbook.py`), printing it (gui)
 
 Whole drawings are made until one meets the restrictions, so that each allowed one is as likely as any other:
-no treatment has the end of the shelf at the window more often than its share, and its mean place lies near
-the middle. If 400 drawings bring none the restrictions are loosened by a step, and the step is recorded.
+no treatment and no medium has the shelf's end at the window more often than its share, and the mean place of
+each treatment lies near the middle. If 1000 drawings bring none the restrictions are loosened by a step, the
+mean place first, and the steps are recorded.
 The shuffle is Fisher & Yates' (1938, in Durstenfeld's form of 1964; both from memory) on `random.Random`,
 whose sequence Python keeps for a seed.
 """
 
 import json
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import asdict, dataclass
 from datetime import date, datetime
@@ -30,7 +31,8 @@ __all__ = [
 DrawId = NewType("DrawId", int)
 T = TypeVar("T")
 
-TRIES = 400  # drawings before a restriction is loosened
+TRIES = 1000  # drawings before a restriction is loosened
+WINDOW_LAST = 3  # steps of loosening before the window is given more
 LEAST_FOR_MEAN = 3  # places of a treatment; with fewer their mean says little
 FIRST_TAG, LAST_TAG = 10, 586
 
@@ -127,7 +129,7 @@ def _allowed(plan: Plan, blocks: Sequence[Block], lot: Random) -> tuple[Filled, 
     while True:
         for _ in range(TRIES):
             filled = [part for block in blocks for part in _fill(plan, block, lot)]
-            if _is_fair(filled, loosened):
+            if _is_fair(plan, filled, loosened):
                 return filled, loosened
         loosened += 1
 
@@ -162,21 +164,23 @@ def _shuffled(things: list[T], lot: Random) -> list[T]:
     return order
 
 
-def _is_fair(filled: Filled, loosened: int) -> bool:
-    """No treatment too often at the window, none always at one end of its shelves."""
-    at_window: dict[str, int] = defaultdict(int)
+def _is_fair(plan: Plan, filled: Filled, loosened: int) -> bool:
+    """No treatment and no medium too often at the window, none always at one end of its shelves."""
+    marks = {one.name: {one.name, f"medium {one.medium or ''}"} for one in plan.treatments}
+    at_window: Counter[str] = Counter()
+    there: Counter[str] = Counter()
     windows = 0
     rank: dict[str, list[float]] = defaultdict(list)
     for block, _, trays in filled:
         if block.window_end and trays:
             windows += 1
-            at_window[trays[0 if block.window_end == "first" else -1][1]] += 1
+            at_window.update(marks[trays[0 if block.window_end == "first" else -1][1]])
         for position, (_, treatment) in enumerate(trays):
+            there.update(marks[treatment])
             rank[treatment].append(position - (len(trays) - 1) / 2)
-    if len(rank) < 2:
-        return True
-    share = -(-windows // len(rank)) + loosened
-    if any(count > share for count in at_window.values()):
+    total = sum(len(trays) for _, _, trays in filled)
+    slack = loosened // WINDOW_LAST
+    if any(count > -(-windows * there[mark] // total) + slack for mark, count in at_window.items()):
         return False
     size = max((len(trays) for _, _, trays in filled), default=1)
     usual = sqrt((size * size - 1) / 12)  # standard deviation of one place drawn by lot

@@ -17,17 +17,13 @@ from data.power import (
     power,
     shelf_power,
     shelf_sets_needed,
+    within_shelves,
 )
 from data.sentence import Sentence
 from data.trial import KeptPlan, Plan, Question
 
 __all__ = [
-    "chance_words",
-    "cost_words",
-    "enough_words",
-    "kept_words",
-    "shelf_words",
-    "six_words",
+    "chance_words", "cost_words", "enough_words", "kept_words", "shelf_chance", "shelf_words", "six_words",
     "spread_words",
 ]  # fmt: skip
 
@@ -131,36 +127,72 @@ def spread_words(draft: Draft) -> Sentence:
     )  # fmt: skip
 
 
-def shelf_words(draft: Draft) -> Sentence | None:
-    """What it takes to test a setting of whole shelves; None where there is none.
+def shelf_words(draft: Draft) -> tuple[Sentence, ...]:
+    """What it takes to test a setting of whole shelves, and what the same shelves say of the media.
 
-    Shelves are assumed to spread as much as trays do: common practice while nothing is known.
+    Shelves are assumed to spread as much as trays do: common practice while nothing is known. Empty where no
+    setting is one of whole shelves.
     """
     other = draft.other
     if other is None or not other.by_shelf:
-        return None
-    on_shelf = max(1, len(treatments_of(draft)) // len(other.levels))
-    sd = draft.spread.sd
-    needed = shelf_sets_needed(len(other.levels), on_shelf, draft.margin, sd, sd, WANTED)
-    chance = shelf_power(draft.trays, len(other.levels), on_shelf, draft.margin, sd, sd)
+        return ()
+    what, settings = other.name, len(other.levels)
+    chance = shelf_chance(draft, draft.trays)
     if chance is None:
-        return Sentence(
-            "{what} is set for whole shelves, so shelves are what is compared, not trays. With one set of "
-            "shelves it cannot be tested.",
-            what=other.name,
-        )  # fmt: skip
+        return (
+            Sentence(
+                "The {what} is set for whole shelves, so shelves are what is compared, not trays. With one "
+                "set of shelves it cannot be tested.",
+                what=what,
+            ),
+        )
+    sd = draft.spread.sd
+    needed = shelf_sets_needed(settings, on_shelf(draft), draft.margin, sd, sd, WANTED)
     if needed is None:
-        return Sentence(
-            "{what} is set for whole shelves, so shelves are what is compared, not trays. Your {n} sets of "
-            "shelves show it with a chance of {chance}; 60 sets would not be enough for 80 %.",
-            what=other.name, n=draft.trays, chance=_pct(chance),
+        first = Sentence(
+            "The {what} is set for whole shelves, so shelves are what is compared, not trays. Your {n} sets "
+            "of shelves show it with a chance of {chance}; 60 sets would not be enough for 80 %.",
+            what=what, n=draft.trays, chance=_pct(chance),
         )  # fmt: skip
+    else:
+        first = Sentence(
+            "The {what} is set for whole shelves, so shelves are what is compared, not trays. Your {n} sets "
+            "of {settings} shelves show it with a chance of {chance}; {needed} sets are enough for 80 %, if "
+            "shelves spread as much as trays do.",
+            what=what, n=draft.trays, settings=settings, chance=_pct(chance), needed=needed,
+        )  # fmt: skip
+    within = _within_words(draft, settings)
+    return (first,) if within is None else (first, within)
+
+
+def _within_words(draft: Draft, settings: int) -> Sentence | None:
+    """Media stand side by side on every shelf."""
+    media = len(draft.media)
+    if media < 2:
+        return None
+    best = draft.question is Question.BEST
+    design = within_shelves(draft.trays, settings, media, all_pairs=best)
+    chance = power(design, draft.margin, draft.spread.sd)
+    if chance is None:
+        return None
     return Sentence(
-        "{what} is set for whole shelves, so shelves are what is compared, not trays. Your {n} sets of "
-        "shelves show it with a chance of {chance}; it takes {needed} sets of {settings} shelves for 80 %, "
-        "if shelves spread as much as trays do.",
-        what=other.name, n=draft.trays, chance=_pct(chance), needed=needed, settings=len(other.levels),
-    )  # fmt: skip
+        "The media stand side by side on every shelf: for them, all shelves taken together, the chance is "
+        "{chance}.",
+        chance=_pct(chance),
+    )
+
+
+def on_shelf(draft: Draft) -> int:
+    """Trays of one crop on one shelf of a set."""
+    settings = len(draft.other.levels) if draft.other is not None else 1
+    return max(1, len(treatments_of(draft)) // settings)
+
+
+def shelf_chance(draft: Draft, sets: int, times: float = 1.0) -> float | None:
+    """The chance of so many sets of shelves, trays and shelves spreading `times` as much as assumed."""
+    assert draft.other is not None
+    sd = draft.spread.sd * times
+    return shelf_power(sets, len(draft.other.levels), on_shelf(draft), draft.margin, sd, sd)
 
 
 def cost_words(plan: Plan) -> tuple[Sentence, ...]:

@@ -16,7 +16,7 @@ from math import sqrt
 
 __all__ = [
     "MOST_BLOCKS", "SPREADS", "Design", "blocks_needed", "least_margin", "power", "shelf_power",
-    "shelf_sets_needed",
+    "shelf_sets_needed", "within_shelves",
 ]  # fmt: skip
 
 SPREADS = (0.7, 1.0, 1.4)  # a spread is a guess at first: shown for these multiples
@@ -32,6 +32,7 @@ class Design:
     per_block: int = 1  # trays of each treatment in a block
     all_pairs: bool = False  # "which is best?"; else each against the trusted one
     compared: int = 0  # new treatments that the answer is about; 0: all but the trusted one
+    error_df: int = 0  # where the error is not that of blocks and treatments; 0: it is
 
     @property
     def trays(self) -> int:
@@ -41,7 +42,7 @@ class Design:
     @property
     def df(self) -> int:
         """Degrees of freedom of the error: trays less blocks less treatments plus one."""
-        return self.trays * self.treatments - self.blocks - self.treatments + 1
+        return self.error_df or self.trays * self.treatments - self.blocks - self.treatments + 1
 
     @property
     def has_error(self) -> bool:
@@ -133,6 +134,16 @@ def shelf_power(
     """
     design = Design(blocks=sets, treatments=settings)
     return power(design, margin, sqrt(shelf_sd**2 + sd**2 / trays_on_shelf))
+
+
+def within_shelves(sets: int, settings: int, media: int, *, all_pairs: bool = False) -> Design:
+    """How media are compared within shelves that get a setting: on all of them, with the error of trays."""
+    return Design(
+        blocks=sets * settings,
+        treatments=media,
+        all_pairs=all_pairs,
+        error_df=settings * (sets - 1) * (media - 1),
+    )
 
 
 def shelf_sets_needed(

@@ -47,9 +47,9 @@ def marker(painter: QPainter, at: QPointF, series: int, size: float) -> None:
 class LineChart(QWidget):
     """Shares (0-1) over counts, with a wanted share and a chosen count marked."""
 
-    def __init__(self, across: str, up: str, parent: QWidget | None = None) -> None:
+    def __init__(self, up: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._across, self._up = across, up
+        self._across, self._up = "", up
         self._lines: tuple[Line, ...] = ()
         self._chosen: float | None = None
         self._wanted: float | None = None
@@ -66,10 +66,10 @@ class LineChart(QWidget):
         return QSize(18 * height, 11 * height)
 
     def show_lines(
-        self, lines: Sequence[Line], *, chosen: float | None, wanted: float | None, words: str
+        self, lines: Sequence[Line], *, chosen: float | None, wanted: float | None, words: str, across: str
     ) -> None:
         """Show these; `words` say the same to those who cannot see it."""
-        self._lines, self._chosen, self._wanted = tuple(lines), chosen, wanted
+        self._lines, self._chosen, self._wanted, self._across = tuple(lines), chosen, wanted, across
         self.setAccessibleDescription(words)
         self.update()
 

@@ -102,8 +102,8 @@ def draw_words(trial: TrialReading, draw: KeptDraw) -> str:
     """How the places were drawn."""
     day = f"{draw.drawn_at.day} {draw.drawn_at:%B %Y}"
     seed = draw.draw.seed
-    how = tell("by lot, seed {seed}").format(seed=seed) if seed else tell("elsewhere")
+    how = tell("by lot (seed {seed})").format(seed=seed) if seed else tell("elsewhere")
     counts = window_counts(trial.kept.plan, draw.draw.places)
-    ends = ", ".join(f"{name} {count}" for name, count in counts.items())
-    told = tell("Drawn {how} on {day}. Times at the window end: {ends}.").format(how=how, day=day, ends=ends)
+    ends = "; ".join(f"{name}: {count}" for name, count in counts.items())
+    told = tell("Drawn {how} on {day}. At the window end: {ends}.").format(how=how, day=day, ends=ends)
     return f"{told} {draw.why}" if draw.why else told

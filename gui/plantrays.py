@@ -36,9 +36,7 @@ class TraysPage(PlanPage):
         self.sentences = QLabel(self.body)
         self.sentences.setWordWrap(True)
         self.spread_words = soft("", self.body)
-        self.chart = LineChart(
-            self.tr("trays of each, on each crop"), self.tr("chance to show it; 80 % is usual"), self.body
-        )
+        self.chart = LineChart(self.tr("chance to show it; 80 % is usual"), self.body)
         self.chart.setAccessibleName(self.tr("Chance by number of trays"))
         grid = QGridLayout()
         grid.setHorizontalSpacing(Space.M)
@@ -79,7 +77,7 @@ class TraysPage(PlanPage):
         if chances is None:
             self.sentences.setText(self.tr("Choose crops and media first: then the chances stand here."))
             self.spread_words.clear()
-            self.chart.show_lines((), chosen=None, wanted=None, words="")
+            self.chart.show_lines((), chosen=None, wanted=None, words="", across="")
             return
         late = chances.draft != draft
         self.sentences.setEnabled(not late)
@@ -93,8 +91,11 @@ class TraysPage(PlanPage):
             1.0: self.tr("as assumed"),
             1.4: self.tr("further apart"),
         }
+        across = self.tr("sets of shelves") if chances.of_shelves else self.tr("trays of each, on each crop")
         lines = [Line(name=names[times], points=points) for times, points in chances.curves]
-        self.chart.show_lines(lines, chosen=trays, wanted=WANTED, words=" ".join(chances.sentences))
+        self.chart.show_lines(
+            lines, chosen=trays, wanted=WANTED, words=" ".join(chances.sentences), across=across
+        )
 
     @Slot(float)
     def _trays_set(self, value: float) -> None:

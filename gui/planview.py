@@ -14,6 +14,7 @@ from data.planwords import (
     chance_words,
     cost_words,
     enough_words,
+    shelf_chance,
     shelf_words,
     six_words,
     spread_words,
@@ -53,6 +54,7 @@ class Chances:
     curves: tuple[tuple[float, tuple[tuple[float, float], ...]], ...]  # times the spread, (trays, chance)
     sentences: tuple[str, ...]
     spread: str
+    of_shelves: bool = False  # sets of shelves are counted, not trays
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -180,24 +182,31 @@ def chances_of(draft: Draft) -> Chances | None:
     """Curves and sentences; None while there is nothing to compare. Slow at first: for a worker."""
     if len(treatments_of(draft)) < 2 or draft.margin <= 0:
         return None
-    design, sd = design_of(draft), draft.spread.sd
-    needed = blocks_needed(design, draft.margin, sd, WANTED) or MOST_BLOCKS
+    by_shelf = draft.other is not None and draft.other.by_shelf
+    needed = blocks_needed(design_of(draft), draft.margin, draft.spread.sd, WANTED) or MOST_BLOCKS
     most = min(MOST_BLOCKS, max(LEAST_SHOWN, draft.trays + 2, needed + 4))
-    curves = []
-    for times in SPREADS:
-        points = []
-        for blocks in range(2, most + 1):
-            chance = power(replace(design, blocks=blocks), draft.margin, sd * times)
-            if chance is not None:
-                points.append((float(blocks), chance))
-        curves.append((times, tuple(points)))
-    said = (chance_words(draft), enough_words(draft), six_words(draft), shelf_words(draft))
+    said = shelf_words(draft) if by_shelf else (chance_words(draft), enough_words(draft), six_words(draft))
     return Chances(
         draft=draft,
-        curves=tuple(curves),
+        curves=tuple((times, _curve(draft, times, most, by_shelf=by_shelf)) for times in SPREADS),
         sentences=tuple(str(text) for text in said if text is not None),
         spread=str(spread_words(draft)),
+        of_shelves=by_shelf,
     )
+
+
+def _curve(draft: Draft, times: float, most: int, *, by_shelf: bool) -> tuple[tuple[float, float], ...]:
+    """Chance by number of trays of each, or of sets of shelves where these are what is compared."""
+    points = []
+    for count in range(2, most + 1):
+        if by_shelf:
+            chance = shelf_chance(draft, count, times)
+        else:
+            design = replace(design_of(draft), blocks=count)
+            chance = power(design, draft.margin, draft.spread.sd * times)
+        if chance is not None:
+            points.append((float(count), chance))
+    return tuple(points)
 
 
 def draft_to_change(trial: TrialReading, reading: PlanReading) -> Draft:

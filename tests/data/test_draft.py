@@ -93,11 +93,15 @@ def test_a_heat_mat_under_the_only_shelf_cannot_be_tested() -> None:
 
 
 def test_shelves_are_the_replicates_of_a_heat_mat() -> None:
-    words = shelf_words(a_draft(other=HEAT))
+    of_shelves, of_media = shelf_words(a_draft(other=HEAT))
 
-    assert words is not None
-    assert "shelves are what is compared, not trays" in words
-    assert "sets of 2 shelves" in words
+    assert "shelves are what is compared, not trays" in of_shelves
+    assert "6 sets of 2 shelves" in of_shelves
+    assert "side by side on every shelf" in of_media
+
+
+def test_one_set_of_shelves_cannot_test_a_heat_mat() -> None:
+    assert "it cannot be tested" in shelf_words(a_draft(other=HEAT, trays=1))[0]
 
 
 def test_six_trays_are_too_few_for_a_margin_of_one_spread() -> None:

@@ -41,6 +41,19 @@ def test_no_medium_has_the_window_more_often_than_its_share(seed: int) -> None:
     assert window_counts(plan, draw.places) == {"peat mix": 2, "coir": 2, "fibre mat": 2}
 
 
+@given(seed=st.integers(0, 2**31 - 1))
+@settings(max_examples=15, deadline=None)
+def test_no_medium_of_several_treatments_has_the_window_more_often_than_its_share(seed: int) -> None:
+    feed = Factor(name="feed", levels=("none", "weekly"))
+    shelves = [ShelfPlaces(name=name, places=12) for name in "ABCDEF"]
+    plan = a_plan(blocks=6, factors=(MEDIA, feed), shelves=shelves)
+
+    counts = window_counts(plan, draw_trial(plan, seed).places)
+
+    for medium in MEDIA.levels:
+        assert sum(count for name, count in counts.items() if name.startswith(medium)) == 2
+
+
 def test_the_same_seed_draws_the_same_places() -> None:
     """Places of seed 1, written down once: a kept seed must draw them again in years to come."""
     draw = draw_trial(a_plan(blocks=1, crops=ONE_CROP), 1)

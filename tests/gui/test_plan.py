@@ -249,6 +249,16 @@ def test_curves_rise_with_trays_and_fall_with_spread() -> None:
     assert all(a >= b >= c for a, b, c in zip(*curves, strict=True))
 
 
+def test_the_chance_of_a_heat_mat_is_that_of_shelves() -> None:
+    heat = Factor(name="heat mat", levels=("without heat mat", "with heat mat"), by_shelf=True)
+    of_shelves, of_trays = chances_of(a_draft(other=heat)), chances_of(a_draft())
+
+    assert of_shelves is not None
+    assert of_trays is not None
+    assert of_shelves.of_shelves
+    assert dict(dict(of_shelves.curves)[1.0])[6.0] < dict(dict(of_trays.curves)[1.0])[6.0]
+
+
 def test_shelves_that_hold_other_trays_are_told(plan: Plan, book: Book, qtbot: QtBot) -> None:
     book.add_tray(a_tray("Z1", shelf="B", trial=None, block=None))
     plan.renew()

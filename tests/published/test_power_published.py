@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from data.power import Design, blocks_needed, least_margin, power, shelf_power
+from data.power import Design, blocks_needed, least_margin, power, shelf_power, within_shelves
 
 # R 4 with scipy's nct, alpha 0.05 one-sided, margin = one standard deviation, no true difference, no
 # correction for several media: chance to show "as good" by number of blocks
@@ -87,6 +87,11 @@ def test_shelves_are_judged_by_the_spread_of_shelves() -> None:
 
     assert by_parts == pytest.approx(by_stratum, abs=1e-4)
     assert Design(blocks=6, treatments=3).df == 10
+
+
+def test_media_within_shelves_have_the_error_of_the_subplots() -> None:
+    """Oats of Yates (1935): 6 blocks, 3 varieties, 4 nitrogen levels within plots; R: 45 df within plots."""
+    assert within_shelves(6, 3, 4).df == 45
 
 
 def test_several_media_are_held_to_dunnett() -> None:
