@@ -210,7 +210,8 @@ def doubt_of_type(tray_type: TrayType) -> Sentence | None:
         return None
     return Sentence(
         "The inner area of this tray is {times:.2f} times as long as wide, and pictures show it 2 times as "
-        "long: shares and areas are right, while lengths along a side are up to {off:.0f} % off.",
+        "long: shares, areas and places are right, while the outer band of 25 mm is up to {off:.0f} % off, "
+        "and the rim is found by the station alone.",
         times=tray_type.inner_long_mm / tray_type.inner_short_mm,
         off=off,
     )

@@ -16,11 +16,11 @@ from numpy.typing import NDArray
 
 from vision.cielab import lab
 from vision.colour import measure_colour
+from vision.ownmm import stand_of
 from vision.reason import Reason
 from vision.score import Score, Scored
 from vision.stand import measure_stand
 from vision.tissue import Label, Labels, Mask, canopy
-from vision.topview import top_scale
 
 __all__ = ["Mended", "decode_mask", "encode_mask", "mend", "mend_labels"]
 
@@ -93,7 +93,7 @@ def mend(scored: Scored, mask: Mask) -> Scored:
     """The same photo with the numbers of a person's canopy; suspects stay: a brush says nothing of mold."""
     labels = mend_labels(scored.labels, mask, scored.top).labels
     old = scored.score
-    stand = measure_stand(labels, None if old.corners is None else top_scale(*old.inner_mm))
+    stand = measure_stand(labels, None) if old.corners is None else stand_of(labels, old.inner_mm)
     colour = measure_colour(scored.top, labels)
     return replace(scored, labels=labels, score=_with(old, stand=stand, colour=colour))
 

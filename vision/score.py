@@ -22,6 +22,7 @@ from vision.colour import Colour, measure_colour
 from vision.corners import Corners, CornersFrom, by_hand
 from vision.light import Light, judge_light, judge_pixels, white_balance
 from vision.markers import Marks
+from vision.ownmm import stand_of, suspects_of
 from vision.photo import (
     Photo,
     PhotoRefused,
@@ -166,7 +167,8 @@ def score_photo(
     if light.refusal is not None:
         return _refused(photo, light.refusal, marks)
     top = white_balance(view.pixels, white)
-    scale = top_scale(tray.inner_long_mm, tray.inner_short_mm)
+    inner_mm = (tray.inner_long_mm, tray.inner_short_mm)
+    scale = top_scale(*inner_mm)
     tissues = tissue.label(top, scale)
     score = Score(
         name=photo.name,
@@ -176,14 +178,14 @@ def score_photo(
         corners=found,
         corners_px=_four(upright_points(photo, found.points)),
         light=light,
-        stand=measure_stand(tissues.labels, scale),
+        stand=stand_of(tissues.labels, inner_mm),
         colour=measure_colour(top, tissues.labels),
-        suspects=find_suspects(top, tissues, scale),
+        suspects=suspects_of(find_suspects(top, tissues, scale), inner_mm),
         px_per_mm=view.photo_px_per_mm * scale / PX_PER_MM,
         tilt_deg=view.tilt_deg,
         method=method_of(tissue),
         seconds=0.0,
-        inner_mm=(tray.inner_long_mm, tray.inner_short_mm),
+        inner_mm=inner_mm,
         coverage_sd=tissues.coverage_sd,
         notes=photo.notes + tissues.notes,
     )

@@ -57,7 +57,7 @@ def top_scale(inner_long_mm: float, inner_short_mm: float) -> float:
     """Pixels per mm of the top view of a tray: 2.0 for the nominal one.
 
     Every inner area becomes 1016 x 508 px. Where it is not twice as long as wide, this is the geometric mean
-    of the two directions: shares and areas are right, lengths along one side are off by half the difference.
+    of the two directions: shares and areas are right, and `ownmm.py` puts places right.
     """
     return float(np.sqrt(TOP_WIDTH * TOP_HEIGHT / (inner_long_mm * inner_short_mm)))
 

@@ -7,9 +7,11 @@ import numpy as np
 import pytest
 
 from vision.corners import Corners, CornersFrom
+from vision.ownmm import stand_of, suspects_of
 from vision.place import find_corners, marks_and_tray
 from vision.score import Scored, score_photo
 from vision.station import station_corners
+from vision.suspects import Suspect
 from vision.tissue import Label, TissueMap
 from vision.topview import top_scale
 from vision.traytype import TrayType
@@ -107,3 +109,37 @@ def test_a_gap_on_a_large_tray_has_the_area_that_it_has(draw_station):
     assert result.score.stand.coverage == pytest.approx(100 * (1 - share), abs=0.1)
     assert result.score.inner_mm == (580, 290)
     assert (gap.x_mm, gap.y_mm) == pytest.approx((750 / 1016 * 580, 200 / 508 * 290), abs=1.0)
+
+
+LONG = (600.0, 200.0)  # three times as long as wide
+
+
+def test_places_are_right_on_a_tray_of_another_shape():
+    labels = np.full((508, 1016), Label.GREEN, np.uint8)
+    labels[254:354, 508:708] = Label.MEDIUM  # 118 x 39 mm, from the middle of the tray
+
+    stand = stand_of(labels, LONG)
+
+    (gap,) = stand.gaps
+    assert gap.area_cm2 == pytest.approx(60.0 * 20.0 * 200 * 100 / (1016 * 508), rel=0.01)
+    assert (gap.x_mm, gap.y_mm) == pytest.approx((608 / 1016 * 600, 304 / 508 * 200), abs=0.5)
+    xs, ys = zip(*gap.outline_mm, strict=True)
+    assert (max(xs) - min(xs), max(ys) - min(ys)) == pytest.approx((118.1, 39.4), abs=1.5)
+
+
+def test_gradients_are_for_each_hundred_mm_of_their_own_direction():
+    labels = np.full((508, 1016), Label.MEDIUM, np.uint8)
+    for column in range(1016):
+        labels[: column // 2, column] = Label.GREEN  # 0 to 100 % from left to right
+
+    assert stand_of(labels, LONG).gradient_x == pytest.approx(100 / 6.0, rel=0.02)
+    assert stand_of(labels, (508, 254)).gradient_x == pytest.approx(100 / 5.08, rel=0.02)
+
+
+def test_a_suspect_keeps_its_area_and_gets_its_place():
+    found = Suspect(x_mm=100.0, y_mm=50.0, area_cm2=6.0, confidence=0.5, why="", outline_mm=((90.0, 40.0),))
+    scale = top_scale(*LONG)
+    (one,) = suspects_of([found], LONG)
+    assert one.area_cm2 == 6.0
+    assert (one.x_mm, one.y_mm) == pytest.approx((100 * scale / 1016 * 600, 50 * scale / 508 * 200))
+    assert suspects_of([found], (508, 254)) == (found,)
