@@ -77,6 +77,7 @@ ACTIONS = (
     ),
     Action(name="larger_text", words=str(QT_TRANSLATE_NOOP("Action", "Larger text")), key="Ctrl++"),
     Action(name="smaller_text", words=str(QT_TRANSLATE_NOOP("Action", "Smaller text")), key="Ctrl+-"),
-    Action(name="show_keys", words=str(QT_TRANSLATE_NOOP("Action", "Keys")), key="F1", icon="help"),
+    Action(name="show_help", words=str(QT_TRANSLATE_NOOP("Action", "Help")), key="F1", icon="help"),
+    Action(name="show_keys", words=str(QT_TRANSLATE_NOOP("Action", "Keys")), key="Shift+F1"),
     Action(name="close", words=str(QT_TRANSLATE_NOOP("Action", "Close the window")), key="Ctrl+Q"),
 )

@@ -48,11 +48,11 @@ class TopRow(QFrame):
         self.undo, self.redo = self._make_button(actions["undo"]), self._make_button(actions["redo"])
         self.book = self._make_menu_button(self.tr("Book"), self.tr("Open or start a book"))
         self.view = self._make_menu_button(self.tr("View"), self.tr("Light or dark, size of letters"))
-        self.keys = self._make_button(actions["show_keys"])
+        self.help = self._make_button(actions["show_help"])
         self._recent: list[QAction] = []
         self._fill_book_menu()
         self._fill_view_menu()
-        self._tools = (self.undo, self.redo, self.book, self.view, self.keys)
+        self._tools = (self.undo, self.redo, self.book, self.view, self.help)
         self._rows = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
         self._rows.setContentsMargins(Space.S, 0, Space.M, 0)
         self._rows.setSpacing(0)
@@ -138,6 +138,8 @@ class TopRow(QFrame):
         menu.addSeparator()
         menu.addAction(self._actions["larger_text"])
         menu.addAction(self._actions["smaller_text"])
+        menu.addSeparator()
+        menu.addAction(self._actions["show_keys"])
 
     @staticmethod
     def _add_choice(menu: QMenu, group: QActionGroup, words: str, value: str | int) -> None:
@@ -202,8 +204,8 @@ class TopRow(QFrame):
             button.setIconSize(QSize(side, side))
         for place in PLACES:
             self.places[place.name].setIcon(icon(place.icon, t.accent))
-        for name in ("undo", "redo", "show_keys"):
-            self._actions[name].setIcon(icon({"show_keys": "help"}.get(name, name)))
+        for name in ("undo", "redo", "show_help"):
+            self._actions[name].setIcon(icon({"show_help": "help"}.get(name, name)))
         self.book.setIcon(icon("book"))
         self.view.setIcon(icon("view"))
         self._fit()

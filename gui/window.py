@@ -26,6 +26,7 @@ from gui.actions import ACTIONS, PLACES
 from gui.bands import Band, TroubleBand
 from gui.bookdesk import BookDesk, is_demo
 from gui.choosing import ask_folder
+from gui.helpwindow import HelpWindow
 from gui.home import Memory, books_folder
 from gui.keysheet import KeySheet
 from gui.newbook import NewBook
@@ -65,6 +66,7 @@ class Window(QMainWindow):
         self.desk = BookDesk(work, memory, self)
         self._stale: set[str] = set()
         self._been: list[str] = []
+        self._help: HelpWindow | None = None
         self.setMinimumSize(*LEAST_SIZE)
         self.setAcceptDrops(True)
         self.actions_by_name = self._make_actions()
@@ -350,6 +352,16 @@ class Window(QMainWindow):
     def tell_trouble(self, sentence: str) -> None:
         """Say what went wrong, until it has been read."""
         self.trouble.say(sentence)
+
+    @Slot()
+    def show_help(self) -> None:
+        """Show the help, opened at the page of the place the grower is at."""
+        if self._help is None:
+            self._help = HelpWindow(self)
+        self._help.show_page(self.place)
+        self._help.show()
+        self._help.raise_()
+        self._help.activateWindow()
 
     @Slot()
     def show_keys(self) -> None:

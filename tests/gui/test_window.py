@@ -358,9 +358,9 @@ def test_nothing_in_the_top_row_is_cut_off_in_the_least_window(
     window.top.text_chosen.emit(percent)
     window.resize(window.minimumSize())
     qtbot.waitUntil(lambda: window.width() == 1024)
-    for button in (*window.top.places.values(), window.top.undo, window.top.redo, window.top.keys):
+    for button in (*window.top.places.values(), window.top.undo, window.top.redo, window.top.help):
         assert button.width() >= button.sizeHint().width(), button.text()
-    assert window.top.keys.geometry().right() <= window.top.width()
+    assert window.top.help.geometry().right() <= window.top.width()
 
 
 def test_the_sheet_of_keys_names_every_key(window: Window, qtbot: QtBot) -> None:
