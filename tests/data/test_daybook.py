@@ -1,15 +1,18 @@
 """Readings and events are kept, handed out, and each change of them can be taken back."""
 
+import shutil
 from datetime import datetime, timedelta
+from pathlib import Path
 
 import pytest
 
 from data.book import Book
-from data.errors import ImpossibleReading
+from data.errors import DiskFull, ImpossibleReading
 from data.events import EventKind
 from data.readings import UNITS, NewReading, ReadingKind, impossible
 from data.records import TrayId
 from tests.data.builders import NOON, a_tray
+from tests.data.test_store import small_disk
 
 SHA = "ab" * 32
 
@@ -239,3 +242,22 @@ def test_an_event_can_be_deleted(book: Book, tray: TrayId) -> None:
     book.delete_event(one)
     assert book.events(tray) == ()
     assert book.undo() == "turned of A1 deleted"
+
+
+def test_on_a_full_disk_a_file_is_kept_whole_or_not_at_all(tmp_path: Path) -> None:
+    with small_disk(tmp_path / "disk", "3m") as disk:
+        with Book.create(disk / "book") as book:
+            book.add_tray(a_tray())
+            kept = 0
+            with pytest.raises(DiskFull, match="make room"):  # noqa: PT012
+                for n in range(100):
+                    begin = NOON + timedelta(days=n)
+                    rows = [an_air(20.0, begin + timedelta(seconds=m)) for m in range(2000)]
+                    book.keep_log(f"{n:064}", f"{n}.csv", "{}", rows)
+                    kept += 1
+        shutil.rmtree(disk / "book" / "cache")
+        with Book.open(disk / "book") as again:
+            assert again.is_whole()
+            assert kept > 0
+            assert len(again.readings()) == 2000 * kept
+            assert [again.knows_log(f"{n:064}") for n in (kept - 1, kept)] == [True, False]
