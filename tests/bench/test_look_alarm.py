@@ -10,11 +10,11 @@ Measured when this was written, 60 racks of six trays a fault; share told on the
 and four days: late emergence .48 1 1 1, patchy 0 .90 1 1, dry side .08 1 1 1, dry edge .18 1 1 1, lag of 15
 points .05 .78 .98 1, damping off 0 1 1 1, mold of 2 cm2 1 1 1 1, paling 0 .30 .75 1. Without cause, per 100
 healthy tray-days: 0.37 entries; on racks twice as rough 1.1 with five mates, 1.4 with two, and a lag told
-within two days .83 and .72. Without mates and earlier trays of the crop nobody can say that a tray lags. Of 300
-bad photos seven raised an entry, each beside a day that was nearly behind by itself. The demonstration: its
-five dry edges and corners, to be seen from 7 March on, are told on the 7th to the 9th, both sown thinner to one
-side on the 9th; bare patches of 5 % are not told. Ten even trays have two days with an entry in 80. Its mold
-is not told: the scorer shows no suspect there, but some on C1 and C4, which have none.
+within two days .83 and .72. Without mates and earlier trays of the crop nobody can say that a tray lags. Of
+300 bad photos seven raised an entry, each beside a day that was nearly behind by itself. The demonstration:
+its five dry edges and corners, to be seen from 7 March on, are told on the 7th to the 9th, both sown thinner
+to one side on the 9th; bare patches of 5 % are not told. Ten even trays have two days with an entry in 80.
+Its mold is not told: the scorer shows no suspect there, but some on C1 and C4, which have none.
 """
 
 import os
