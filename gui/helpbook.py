@@ -24,7 +24,8 @@ ORDER = (
     "safety", "commands",
 )  # fmt: skip
 AROUND = 60  # characters of a line shown on each side of a word
-MARKS = re.compile(r"[*`|]+|^#+ *", re.MULTILINE)
+MARKS = re.compile(r"[*`\\]+|^#+ *|^\|[ |-]*|[ |-]*\|$")
+CELLS = re.compile(r" *\| *")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -67,7 +68,7 @@ def found(text: str, among: Sequence[Page]) -> tuple[Hit, ...]:
     hits: list[tuple[bool, Hit]] = []
     for page in among:
         for number, line in enumerate(page.text.splitlines()):
-            plain = MARKS.sub(" ", line).strip()
+            plain = CELLS.sub(", ", MARKS.sub("", line)).strip()
             if plain and all(word in _plain(plain) for word in words):
                 hit = Hit(page=page.name, title=page.title, line=_shortened(plain, words[0]))
                 hits.append((number > 0, hit))
@@ -81,6 +82,9 @@ def _plain(text: str) -> str:
 
 
 def _shortened(line: str, word: str) -> str:
+    """The line around a word, cut between words."""
     at = max(0, _plain(line).find(word))
-    begin, end = max(0, at - AROUND), at + len(word) + AROUND
-    return ("... " if begin else "") + " ".join(line[begin:end].split()) + (" ..." if end < len(line) else "")
+    begin, end = at - AROUND, at + len(word) + AROUND
+    begin = 0 if begin <= 0 else line.find(" ", begin) + 1
+    end = len(line) if end >= len(line) else line.rfind(" ", at, end)
+    return ("... " if begin else "") + line[begin:end] + (" ..." if end < len(line) else "")

@@ -9,6 +9,7 @@ from PySide6.QtCore import QLocale, Qt, QUrl, Slot
 from PySide6.QtGui import QDesktopServices, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QDialog,
+    QFrame,
     QHBoxLayout,
     QLabel,
     QLineEdit,
@@ -57,7 +58,7 @@ class HelpWindow(QDialog):
         made = QListWidget(self)
         made.setAccessibleName(self.tr("Pages"))
         made.setWordWrap(True)
-        made.setSpacing(Space.XS // 2)
+        made.setSpacing(Space.XS)
         made.currentItemChanged.connect(self._chosen)
         return made
 
@@ -65,6 +66,7 @@ class HelpWindow(QDialog):
         made = QTextBrowser(self)
         made.setAccessibleName(self.tr("Page"))
         made.setOpenLinks(False)
+        made.setFrameShape(QFrame.Shape.NoFrame)
         made.anchorClicked.connect(self._follow)
         made.document().setDocumentMargin(Space.L)
         return made
@@ -144,9 +146,21 @@ class HelpWindow(QDialog):
         self._text.setMarkdown(self._pages[item.data(NAME)].text)
         looked_for = item.data(WORDS)
         if looked_for:
-            line = item.text().partition("\n")[2].removeprefix("... ").removesuffix(" ...")
-            if not self._text.find(line[:40]):
-                self._text.find(looked_for)
+            self._mark(looked_for, self._nth_of_its_page(item))
+
+    def _nth_of_its_page(self, item: QListWidgetItem) -> int:
+        rows = range(self._list.row(item))
+        return sum(self._list.item(row).data(NAME) == item.data(NAME) for row in rows)
+
+    def _mark(self, word: str, nth: int) -> None:
+        """Select the word in the n-th paragraph that has it."""
+        paragraphs: list[int] = []
+        while self._text.find(word):
+            block = self._text.textCursor().blockNumber()
+            if block not in paragraphs:
+                paragraphs.append(block)
+            if len(paragraphs) > nth:
+                return
 
     @Slot(QUrl)
     def _follow(self, link: QUrl) -> None:
