@@ -20,6 +20,7 @@ from data.power import (
     within_shelves,
 )
 from data.sentence import Sentence
+from data.spread import spread_limits
 from data.trial import KeptPlan, Plan, Question
 
 __all__ = [
@@ -120,10 +121,12 @@ def spread_words(draft: Draft) -> Sentence:
             "This is {source}. Look at the three curves: they stand for 0.7, 1 and 1.4 times as much.",
             sd=_number(spread.sd), unit=unit, source=spread.source,
         )  # fmt: skip
+    low, high = spread_limits(spread.sd, spread.df)
     return Sentence(
-        "Learned from {source}: trays of one kind, side by side, lie {sd} {unit} apart (standard deviation, "
-        "{df} degrees of freedom). The three curves stand for 0.7, 1 and 1.4 times as much.",
-        source=spread.source, sd=_number(spread.sd), unit=unit, df=spread.df,
+        "Learned from {source}: trays of one kind, side by side, lie {sd} {unit} apart (standard deviation; "
+        "the true one between {low} and {high} with 95 %). The three curves stand for 0.7, 1 and 1.4 times "
+        "as much.",
+        source=spread.source, sd=_number(spread.sd), unit=unit, low=_number(low), high=_number(high),
     )  # fmt: skip
 
 

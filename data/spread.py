@@ -71,9 +71,9 @@ def _residual(group: list[Told]) -> tuple[float, int]:
     return float(rest @ rest), len(group) - int(rank)
 
 
-def spread_limits(learned: Learned) -> tuple[float, float]:
-    """95 % limits of the true spread (chi-square)."""
+def spread_limits(sd: float, df: int) -> tuple[float, float]:
+    """95 % limits of the true spread behind an estimate (chi-square)."""
     from scipy.special import chdtri
 
-    low, high = (sqrt(learned.df / float(chdtri(learned.df, tail))) for tail in (0.025, 0.975))
-    return learned.sd * low, learned.sd * high
+    low, high = (sqrt(df / float(chdtri(df, tail))) for tail in (0.025, 0.975))
+    return sd * low, sd * high

@@ -8,7 +8,7 @@ import pytest
 
 from data.blocks import ShelfPlaces
 from data.draft import Draft, Step, draft_of, lacking, plan_from, treatments_of, trusted_of, with_measure
-from data.planwords import chance_words, cost_words, enough_words, shelf_words, six_words
+from data.planwords import chance_words, cost_words, enough_words, shelf_words, six_words, spread_words
 from data.trial import CropPlan, Factor, MeasureKind, Question, Spread
 
 FEED = Factor(name="feed", levels=("none", "weekly"))
@@ -113,6 +113,14 @@ def test_six_trays_are_too_few_for_a_margin_of_one_spread() -> None:
     six = six_words(draft)
     assert six is not None
     assert "too few" in six
+
+
+def test_a_learned_spread_says_how_sure_it_is() -> None:
+    """Chi-square with 8 df, 95 %: 2.180 and 17.535 (any table), so 0.675 to 1.916 times the estimate."""
+    words = spread_words(a_draft(spread=Spread(sd=6.0, source="18 trays of yours", df=8)))
+
+    assert words.startswith("Learned from 18 trays of yours")
+    assert "between 4.1 and 11.5" in words
 
 
 def test_one_tray_of_each_gives_no_chance() -> None:

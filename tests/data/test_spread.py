@@ -2,7 +2,7 @@
 
 import pytest
 
-from data.spread import Learned, Told, learn_spread, spread_limits
+from data.spread import Told, learn_spread, spread_limits
 
 
 def told(group: str, block: str, treatment: str, value: float) -> Told:
@@ -45,4 +45,4 @@ def test_trays_that_nothing_repeats_tell_no_spread() -> None:
 
 def test_two_degrees_of_freedom_leave_almost_everything_open() -> None:
     """n = 3: 0.52 to 6.28 times the estimate (chi-square table: 7.378 and 0.0506 with 2 df)."""
-    assert spread_limits(Learned(sd=1.0, df=2, trays=6)) == pytest.approx((0.52, 6.28), abs=0.01)
+    assert spread_limits(1.0, 2) == pytest.approx((0.52, 6.28), abs=0.01)
