@@ -14,7 +14,7 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
-__all__ = ["order"]
+__all__ = ["clues", "order"]
 
 Plane = NDArray[np.float32]
 
@@ -32,14 +32,18 @@ LIGHTER = 0.004  # of a code of L*
 
 def order(top: NDArray[np.uint8], chance: Plane) -> Plane:
     """The order of pixels, float32 (rows, columns), by odds of canopy that keep to colour and edges."""
+    own, colour, around, lighter = clues(top, chance)
+    return np.asarray(own + COLOUR * colour + AROUND * around + LIGHTER * lighter, np.float32)
+
+
+def clues(top: NDArray[np.uint8], chance: Plane) -> tuple[Plane, Plane, Plane, Plane]:
+    """Log odds of each pixel, of its colour and around it; L* above the surroundings, 8-bit codes."""
     own = _log_odds(chance)
     codes = np.asarray(cv2.cvtColor(top, cv2.COLOR_RGB2LAB), np.uint8)
     light = codes[..., 0].astype(np.float32)
-    surroundings = cv2.GaussianBlur(light, (0, 0), SURROUNDINGS_PX)
-    value = own + COLOUR * _by_colour(codes, chance)
-    value += AROUND * cv2.GaussianBlur(own, (0, 0), AROUND_PX)
-    value += LIGHTER * (light - surroundings)
-    return np.asarray(value, np.float32)
+    around = np.asarray(cv2.GaussianBlur(own, (0, 0), AROUND_PX), np.float32)
+    surroundings = np.asarray(cv2.GaussianBlur(light, (0, 0), SURROUNDINGS_PX), np.float32)
+    return own, _by_colour(codes, chance), around, light - surroundings
 
 
 def _by_colour(codes: NDArray[np.uint8], chance: Plane) -> Plane:
