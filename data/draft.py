@@ -32,8 +32,8 @@ from data.trial import (
 
 __all__ = [
     "GUESS_SOURCE", "MARGINS", "Draft", "Laid", "Step", "design_of", "draft_of", "factors_of",
-    "guessed_spread", "lacking", "layout_of", "plan_from", "treatments_of", "trusted_of", "unit_of",
-    "with_measure",
+    "guessed_spread", "lacking", "laid_like", "layout_of", "plan_from", "treatments_of", "trusted_of",
+    "unit_of", "with_measure",
 ]  # fmt: skip
 
 MARGINS = {MeasureKind.SCORE: 5.0, MeasureKind.YIELD: 10.0, MeasureKind.EYE: 5.0}
@@ -132,7 +132,7 @@ def _settings(draft: Draft) -> int:
 
 def layout_of(draft: Draft) -> Layout:
     """The blocks on the grower's shelves; those of the kept plan while nothing about them is changed."""
-    if draft.laid is not None and draft.laid.like == _like(draft):
+    if draft.laid is not None and draft.laid.like == laid_like(draft):
         return Layout(blocks=draft.laid.blocks, rounds=max(block.round for block in draft.laid.blocks))
     size = block_size(len(draft.crops), len(treatments_of(draft)), 1, _settings(draft))
     wanted = max(0, draft.trays - len(draft.earlier))
@@ -147,7 +147,7 @@ def layout_of(draft: Draft) -> Layout:
     )
 
 
-def _like(draft: Draft) -> tuple[object, ...]:
+def laid_like(draft: Draft) -> tuple[object, ...]:
     """All that the blocks depend on."""
     size = block_size(len(draft.crops), len(treatments_of(draft)), 1, _settings(draft))
     return (size, _settings(draft), draft.shelves, draft.begins, draft.round_days, draft.trays, draft.earlier)
@@ -211,7 +211,7 @@ def draft_of(plan: Plan, shelves: Sequence[ShelfPlaces] = ()) -> Draft:
     draft = _choices_of(plan, {shelf.name: shelf.places for shelf in shelves})
     if not plan.blocks:
         return draft
-    return replace(draft, laid=Laid(blocks=plan.blocks, like=_like(draft)))
+    return replace(draft, laid=Laid(blocks=plan.blocks, like=laid_like(draft)))
 
 
 def _choices_of(plan: Plan, known: Mapping[str, int]) -> Draft:

@@ -62,6 +62,7 @@ class Plan(Screen):
         super().__init__(work, parent)
         self.state = PlanState()
         self._awaited = False
+        self._first = True  # of this book's readings
         self.desk = PlanDesk(work, self)
         self.desk.was_read.connect(self._was_read)
         self.desk.was_reckoned.connect(self._was_reckoned)
@@ -144,7 +145,9 @@ class Plan(Screen):
     def open_book(self, book: "Book | None") -> None:
         """Another book: its trials, no draft."""
         self.treatments.forget()
+        self.desk.close()
         self.desk.book = book
+        self._first = True
         self.show_state(PlanState())
         super().open_book(book)
 
@@ -155,6 +158,9 @@ class Plan(Screen):
     @Slot(object)
     def _was_read(self, reading: PlanReading) -> None:
         state = self._with(reading)
+        if self._first and state.draft is None and reading.draft is not None:
+            state = replace(state, draft=reading.draft, step=Step.QUESTION)
+        self._first = False
         if state.draft is None and reading.trial(state.shown) is None:
             last = reading.trials[-1].kept.plan.trial if reading.trials else ""
             state = replace(state, shown=last, page=KeptPage.PLAN)
@@ -258,7 +264,8 @@ class Plan(Screen):
 
     @Slot(object)
     def edit_draft(self, draft: Draft) -> None:
-        """Show another draft."""
+        """Show another draft, and keep it in the book until it becomes a plan."""
+        self.desk.keep_draft(draft)
         self.show_state(replace(self.state, draft=draft))
 
     @Slot()
@@ -287,6 +294,7 @@ class Plan(Screen):
     @Slot()
     def leave_draft(self) -> None:
         """Back to the kept plans; the draft is given up."""
+        self.desk.keep_draft(None)
         self.show_state(replace(self.state, draft=None, page=KeptPage.PLAN))
 
     @Slot(str)
@@ -334,6 +342,7 @@ class Plan(Screen):
         """The places as the book has them now, and a sentence at the foot."""
         if reading is None:  # trouble was told
             return
+        self.desk.keep_draft(None)
         self.places.reason.clear()
         shown = self.state.shown if trial is None else trial
         self.show_state(replace(self._with(reading), draft=None, shown=shown, page=KeptPage.PLACES))

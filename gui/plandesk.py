@@ -14,6 +14,7 @@ from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
 from data.cancel import CancelToken
 from data.draft import Draft
+from data.drafttext import SETTING, draft_text
 from data.drawing import DrawId
 from data.errors import BookError
 from data.planbook import MORNING
@@ -29,6 +30,7 @@ if TYPE_CHECKING:
 __all__ = ["PlanDesk"]
 
 RECKONED_AFTER_MS = 150  # quiet in the fields
+KEPT_AFTER_MS = 800
 
 
 class PlanDesk(QObject):
@@ -46,6 +48,9 @@ class PlanDesk(QObject):
         self._draft: Draft | None = None
         self._reckoning = QTimer(self, singleShot=True, interval=RECKONED_AFTER_MS)
         self._reckoning.timeout.connect(self._reckon)
+        self._unfinished: Draft | None = None
+        self._keeping = QTimer(self, singleShot=True, interval=KEPT_AFTER_MS)
+        self._keeping.timeout.connect(self._keep_draft)
 
     # --- reading
 
@@ -118,6 +123,34 @@ class PlanDesk(QObject):
         book, spreads = answer
         if book is self.book:
             self.has_learned.emit(spreads)
+
+    # --- an unfinished draft
+
+    def keep_draft(self, draft: Draft | None) -> None:
+        """Write the draft into the book once the fields are quiet, or None at once that there is none."""
+        self._unfinished = draft
+        if draft is None:
+            self._keeping.stop()
+            self._keep_draft()
+        else:
+            self._keeping.start()
+
+    def close(self) -> None:
+        """Write what is still to be written."""
+        if self._keeping.isActive():
+            self._keeping.stop()
+            self._keep_draft()
+
+    @Slot()
+    def _keep_draft(self) -> None:
+        text = "" if self._unfinished is None else draft_text(self._unfinished)
+        if self.book is None:
+            return
+        try:
+            if text != (self.book.setting(SETTING) or ""):
+                self.book.set_setting(SETTING, text)
+        except BookError as error:
+            self.trouble.emit(str(error))
 
     # --- changing the book: each a few milliseconds
 

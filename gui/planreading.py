@@ -12,6 +12,8 @@ from datetime import date
 
 from data.blocks import ShelfPlaces
 from data.book import Book
+from data.draft import Draft
+from data.drafttext import SETTING, draft_from
 from data.drawing import KeptDraw
 from data.planbook import unsown
 from data.records import Tray
@@ -55,6 +57,7 @@ class PlanReading:
     trusted: str = ""
     shelves: tuple[ShelfPlaces, ...] = ()
     standing: tuple[tuple[str, str, int], ...] = ()  # shelf, trial or "", trays that grow there
+    draft: Draft | None = None  # left unfinished when the window was closed
     today: date = date(2000, 1, 1)
     spreads: Mapping[MeasureKind, Spread] = field(default_factory=dict)  # learned from the grower's own trays
 
@@ -77,6 +80,7 @@ def read_plans(book: Book) -> PlanReading:
         trusted="" if trusted is None else trusted.name,
         shelves=_shelves_of(book),
         standing=_standing(book),
+        draft=draft_from(book.setting(SETTING)),
         today=book.today(),
     )
 

@@ -8,6 +8,7 @@ import pytest
 
 from data.blocks import ShelfPlaces
 from data.draft import Draft, Step, draft_of, lacking, plan_from, treatments_of, trusted_of, with_measure
+from data.drafttext import draft_from, draft_text
 from data.planwords import chance_words, cost_words, enough_words, shelf_words, six_words, spread_words
 from data.trial import CropPlan, Factor, MeasureKind, Question, Spread
 
@@ -160,3 +161,21 @@ def test_another_measure_brings_its_own_margin() -> None:
 
     assert (draft.margin, draft.spread.sd) == (10.0, 10.0)
     assert plan_from(draft).primary.unit == "%"
+
+
+def test_an_unfinished_draft_comes_back_from_its_text() -> None:
+    draft = a_draft(other=HEAT, same={"watering": "top"})
+
+    assert draft_from(draft_text(draft)) == draft
+
+
+def test_a_draft_of_a_kept_plan_comes_back_with_its_blocks() -> None:
+    draft = draft_of(plan_from(a_draft(trays=3)), a_draft().shelves)
+
+    assert draft_from(draft_text(draft)) == draft
+    assert draft_from(draft_text(replace(draft, trays=4))) == replace(draft, trays=4, laid=None)
+
+
+@pytest.mark.parametrize("text", [None, "", "[]", "{}", '{"form": 1}', '{"form": 9}', "half of it"])
+def test_text_that_is_no_draft_is_no_draft(text: str | None) -> None:
+    assert draft_from(text) is None

@@ -182,6 +182,23 @@ def test_adding_trays_to_a_sown_trial_leaves_those_that_stand(plan: Plan, book: 
     assert [version.plan.trays for version in book.plans("Mat")] == [6, 10]
 
 
+def test_an_unfinished_draft_is_there_again_when_the_book_is_opened(
+    plan: Plan, book: Book, qtbot: QtBot
+) -> None:
+    plan.new_trial()
+    plan.edit_draft(a_draft())
+
+    plan.open_book(None)
+    plan.open_book(book)
+    settle(plan, qtbot)
+
+    assert plan.state.draft == a_draft()
+    plan.leave_draft()
+    plan.open_book(book)
+    settle(plan, qtbot)
+    assert plan.state.is_empty
+
+
 def test_the_demonstration_shows_its_plan_as_it_was_kept(
     tmp_path: Path, qtbot: QtBot, dressed: QApplication, work: Work
 ) -> None:
