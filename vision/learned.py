@@ -19,6 +19,7 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
+from vision.moldchance import require_table
 from vision.network import FOLDER, checked, net_of
 from vision.outline import order
 from vision.reason import Reason
@@ -56,6 +57,8 @@ class View:
     """The most probable label of canopy."""
     ground: Labels
     """The most probable label of all others."""
+    cells: NDArray[np.float32] | None = None
+    """Chance of each label, (labels, rows / 4, columns / 4): means over 4 x 4 px."""
 
 
 class LearnedTissue:
@@ -72,6 +75,7 @@ class LearnedTissue:
 
     def __init__(self) -> None:
         checked(MODEL, DIGEST)
+        require_table()  # suspects are read off this network's chances
         self._yardstick = PlainTissue()
 
     def label(self, top: Pixels, px_per_mm: float | None) -> TissueMap:
@@ -95,6 +99,7 @@ class LearnedTissue:
         return TissueMap(
             labels=labels,
             fuzz=_felt_and_around(felt, view.fuzz),
+            chances=view.cells,
             coverage_sd=spread,
             notes=_doubts(spread, apart),
         )
@@ -127,7 +132,17 @@ def look(picture: Pixels) -> View:
         fuzz=_at_full_size(planes[Label.FUZZ] / total, rows, columns),
         leaf=_at_full_size(leaf, rows, columns),
         ground=_at_full_size(ground, rows, columns),
+        cells=_in_cells(planes, total, rows, columns),
     )
+
+
+def _in_cells(
+    planes: NDArray[np.float32], total: NDArray[np.float32], rows: int, columns: int
+) -> NDArray[np.float32]:
+    """Shares of the labels' planes in their total, over cells of 4 x 4 px."""
+    shares = (planes / total).sum(axis=1)[:, : rows // 2, : columns // 2] / 4
+    size = (max(1, columns // 4), max(1, rows // 4))
+    return np.stack([cv2.resize(plane, size, interpolation=cv2.INTER_AREA) for plane in shares])
 
 
 def most_probable(

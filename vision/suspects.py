@@ -1,22 +1,29 @@
 """Suspects: top view and tissue -> patches that may be mold.
 
-In    top view, uint8 (rows, columns, 3), sRGB; its `TissueMap`; scale in px/mm
+In    top view, uint8 (rows, columns, 3), sRGB; its `TissueMap`; scale in px/mm; what is known of the tray
 Out   `Suspect`s: place in mm from the top view's top left corner, area in cm2, confidence, reasons in words
 Not   which pixels are fuzz (`tissue.py`), what a person said (the book), what changed since yesterday
+
+Where the tissue method tells chances of its labels, patches are those cells that `moldchance.py` takes for
+mold; else those that the plain felt rule marks. White root hairs stand in fans around sprouts on the first
+days and fade: what is white then counts half, and the reason says so.
 
 A suspect is a reason to look, no finding; no suspect is no proof that a tray is safe.
 """
 
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 
 import cv2
 import numpy as np
 from numpy.typing import NDArray
 
 from vision.cielab import lab
+from vision.moldchance import SEEN, Cells, mold_cells
 from vision.tissue import Label, Labels, Mask, Pixels, TissueMap, canopy
+from vision.topview import PX_PER_MM
 
-__all__ = ["Suspect", "find_suspects"]
+__all__ = ["Suspect", "TrayFacts", "find_suspects", "suspects_in", "with_facts"]
 
 JOIN_MM = 6.0  # pieces nearer than this, seen between leaves, are one patch
 LEAST_CM2 = 1.0
@@ -28,6 +35,30 @@ AMONG_LEAVES = 0.3  # of the ring
 WALL_MM = 20.0  # nearer to the edge than this lies the wall or the medium's torn border
 COMMON = 0.25  # of all fuzz: many small patches are hulls of that colour
 WHITE = 75.0  # L*: root hairs and burnt spots are lighter, felt is grey
+HAIRY_DAYS = (0.5, 5.0)  # since sowing: root hairs stand there (several growers' pages agree; no study found)
+MAY_BE_HAIRS, HAIRY_WHITE, LATE_WHITE = 0.5, 0.3, 0.8  # times the confidence of what is white, by the day
+UNKNOWN_WHITE = "bright white, so it may be root hairs"
+LIKE_NOMINAL = 1.25  # times 2 px/mm, either way: cells of another size are not what the table has learned
+ACROSS_HULLS = 0.15  # share of the patch and its ring
+
+LIKELY = 0.3  # of a cell
+LEAST_CELLS_CM2 = 0.5
+HALF_SURE_CM2 = 2.1  # of mold expected in a patch, its cells' chances added up; 0.7 cm2 is the least
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TrayFacts:
+    """What is known of a tray beside its photo."""
+
+    days: float | None = None
+    """Since sowing."""
+    medium: str | None = None
+    """Its name, for the words."""
+
+    @property
+    def in_hairy_days(self) -> bool | None:
+        """Whether root hairs are to be expected; None where the day is not known."""
+        return None if self.days is None else HAIRY_DAYS[0] <= self.days < HAIRY_DAYS[1]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,10 +73,18 @@ class Suspect:
     """0-1: how much the patch looks like mold; no chance in the strict sense."""
     why: str
     outline_mm: tuple[tuple[float, float], ...]
+    white: bool = False
+    """As root hairs and burnt spots are."""
 
 
-def find_suspects(top: Pixels, tissue: TissueMap, px_per_mm: float = 2.0) -> tuple[Suspect, ...]:
+def find_suspects(
+    top: Pixels, tissue: TissueMap, px_per_mm: float = PX_PER_MM, facts: TrayFacts | None = None
+) -> tuple[Suspect, ...]:
     """Suspects of a top view, the surest first, the larger first among equals.
+
+    Parameters
+    ----------
+    facts : what is known of the tray; None as from the command line, which knows nothing of it.
 
     Raises
     ------
@@ -56,12 +95,41 @@ def find_suspects(top: Pixels, tissue: TissueMap, px_per_mm: float = 2.0) -> tup
         raise ValueError(f"top view {top.shape[:2]} and labels {tissue.labels.shape} differ in size")
     if not px_per_mm > 0:
         raise ValueError(f"px_per_mm must be positive, not {px_per_mm}")
+    found = _found(top, tissue, px_per_mm)
+    return found if facts is None else with_facts(found, facts)
+
+
+def _found(top: Pixels, tissue: TissueMap, px_per_mm: float) -> tuple[Suspect, ...]:
+    like_nominal = 1 / LIKE_NOMINAL < px_per_mm / PX_PER_MM < LIKE_NOMINAL
+    if tissue.chances is not None and like_nominal:
+        colours = lab(top)
+        return suspects_in(mold_cells(top, tissue, colours), colours, tissue, px_per_mm)
     fuzz = tissue.labels == Label.FUZZ if tissue.fuzz is None else tissue.fuzz > 0.5
     if np.count_nonzero(fuzz) < LEAST_CM2 * 100 * px_per_mm**2:
         return ()
     scene = _Scene(fuzz=fuzz, labels=tissue.labels, colours=lab(top), px_per_mm=px_per_mm)
-    patches = [_judged(patch) for patch in _patches(scene)]
-    kept = [patch for patch in patches if patch.confidence >= LEAST_CONFIDENCE]
+    return _sorted(_judged(patch) for patch in _patches(scene, LEAST_CM2))
+
+
+def suspects_in(
+    cells: Cells, colours: NDArray[np.float32], tissue: TissueMap, px_per_mm: float = PX_PER_MM
+) -> tuple[Suspect, ...]:
+    """The same from the chances of cells of 4 px; `colours` is CIELAB of the top view."""
+    likely = (cells.chance > LIKELY) & (cells.bare > SEEN)
+    if not likely.any():
+        return ()
+    labels = tissue.labels
+    size = labels.shape[::-1]
+    chance = np.asarray(
+        cv2.resize(np.where(likely, cells.chance, 0), size, interpolation=cv2.INTER_NEAREST), np.float32
+    )
+    fuzz = np.asarray((chance > 0) & ~canopy(labels), np.bool_)
+    scene = _Scene(fuzz=fuzz, labels=labels, colours=colours, px_per_mm=px_per_mm, chance=chance)
+    return _sorted(_believed(patch) for patch in _patches(scene, LEAST_CELLS_CM2))
+
+
+def _sorted(suspects: Iterable[Suspect]) -> tuple[Suspect, ...]:
+    kept = [suspect for suspect in suspects if suspect.confidence >= LEAST_CONFIDENCE]
     return tuple(sorted(kept, key=lambda suspect: (-suspect.confidence, -suspect.area_cm2)))
 
 
@@ -85,6 +153,9 @@ class _Patch:
     lighter: float | None
     """L* of the patch less that of the bare ground around."""
     lightness: float
+    across_hulls: bool
+    expected_cm2: float | None
+    """Chances of its cells added up; None where only the plain rule has marked it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -95,16 +166,17 @@ class _Scene:
     labels: Labels
     colours: NDArray[np.float32]
     px_per_mm: float
+    chance: NDArray[np.float32] | None = None
 
 
-def _patches(scene: _Scene) -> list[_Patch]:
+def _patches(scene: _Scene, least_cm2: float) -> list[_Patch]:
     joined = cv2.morphologyEx(scene.fuzz.astype(np.uint8), cv2.MORPH_CLOSE, _disc(JOIN_MM, scene.px_per_mm))
     count, pieces, boxes, _ = cv2.connectedComponentsWithStats(joined)
     seen = np.bincount(pieces[scene.fuzz], minlength=count)
     margin = round(RING_MM * scene.px_per_mm) + 1
     found = []
     for piece in range(1, count):
-        if seen[piece] >= LEAST_CM2 * 100 * scene.px_per_mm**2:
+        if seen[piece] >= least_cm2 * 100 * scene.px_per_mm**2:
             left, upper, width, height = (int(side) for side in boxes[piece][:4])
             rows = slice(max(0, upper - margin), upper + height + margin)
             columns = slice(max(0, left - margin), left + width + margin)
@@ -143,24 +215,65 @@ def _measured(scene: _Scene, inside: Mask, in_rows: slice, in_columns: slice) ->
         greyer=None if other is None else _tone(other) - _tone(own),
         lighter=None if other is None else float(own[0] - other[0]),
         lightness=float(own[0]),
+        across_hulls=bool((labels[inside | around] == Label.HULL).mean() > ACROSS_HULLS),
+        expected_cm2=None
+        if scene.chance is None
+        else float(scene.chance[in_rows, in_columns][seen].sum()) / (100 * px_per_mm**2),
     )
 
 
 def _judged(patch: _Patch) -> Suspect:
-    """Confidence from size and from how far the patch stands out; less at a wall and for burnt white."""
+    """By the plain rule: from size and from how far the patch stands out; less at a wall."""
     size = patch.area_cm2 / (patch.area_cm2 + 1.0)
     apart = 0.5 if patch.greyer is None or patch.lighter is None else _apart(patch.greyer, patch.lighter)
     spread = min(1.0, max(0.0, (patch.in_one - 0.3) / 0.4))
     rare = min(1.0, patch.of_all / COMMON)
-    doubt = spread * rare * (0.4 if patch.at_wall else 1.0) * (0.5 if patch.lightness > WHITE else 1.0)
+    return _told(patch, size * apart * spread * rare * (0.4 if patch.at_wall else 1.0))
+
+
+def _believed(patch: _Patch) -> Suspect:
+    """By the chances of its cells: the more mold is expected in it, the surer."""
+    expected = patch.expected_cm2 or 0.0
+    return _told(patch, expected / (expected + HALF_SURE_CM2))
+
+
+def _told(patch: _Patch, confidence: float) -> Suspect:
+    """With half the confidence for burnt white, which may be root hairs."""
+    white = patch.lightness > WHITE
     return Suspect(
         x_mm=patch.x_mm,
         y_mm=patch.y_mm,
         area_cm2=patch.area_cm2,
-        confidence=round(size * apart * doubt, 3),
-        why=_why(patch),
+        confidence=round(confidence * (MAY_BE_HAIRS if white else 1.0), 3),
+        why=_why(patch, white),
         outline_mm=patch.outline_mm,
+        white=white,
     )
+
+
+def with_facts(suspects: Iterable[Suspect], facts: TrayFacts) -> tuple[Suspect, ...]:
+    """The same, judged again with what is known of their tray, the surest first.
+
+    White counts a little less on the days of root hairs and more after them; the reason names day and medium.
+    """
+    return _sorted(_known_better(suspect, facts) for suspect in suspects)
+
+
+def _known_better(suspect: Suspect, facts: TrayFacts) -> Suspect:
+    why, confidence = suspect.why, suspect.confidence
+    if suspect.white and facts.days is not None:
+        share = HAIRY_WHITE if facts.in_hairy_days else LATE_WHITE
+        confidence = round(confidence * share / MAY_BE_HAIRS, 3)
+        why = why.replace(UNKNOWN_WHITE, _of_white(facts.days, hairy=bool(facts.in_hairy_days)))
+    if facts.medium:
+        why = why.replace("medium", facts.medium)
+    return replace(suspect, confidence=confidence, why=why)
+
+
+def _of_white(days: float, *, hairy: bool) -> str:
+    if hairy:
+        return f"bright white on day {days:.0f}, when root hairs stand in fans: look again tomorrow"
+    return f"bright white, yet on day {days:.0f} root hairs have mostly faded"
 
 
 def _apart(greyer: float, lighter: float) -> float:
@@ -168,9 +281,11 @@ def _apart(greyer: float, lighter: float) -> float:
     return min(1.0, float(np.hypot(max(0.0, greyer), lighter)) / 20)
 
 
-def _why(patch: _Patch) -> str:
-    place = "between leaves" if patch.among_leaves else "on the bare medium"
-    parts = [f"grey felt {patch.width_mm:.0f} mm wide {place}"]
+def _why(patch: _Patch, white: bool) -> str:
+    where = "on the bare medium"
+    if patch.across_hulls or patch.among_leaves:
+        where = "across hulls" if patch.across_hulls else "between leaves"
+    parts = [f"{'white' if white else 'grey'} web {patch.width_mm:.0f} mm wide {where}"]
     if patch.greyer is None or patch.lighter is None:
         parts.append("no bare medium beside it to compare with")
     else:
@@ -178,9 +293,7 @@ def _why(patch: _Patch) -> str:
             "lighter than" if patch.lighter > 3 else "darker than" if patch.lighter < -3 else "as light as"
         )
         parts.append(f"{'greyer and ' if patch.greyer > 0 else ''}{shade} the medium around")
-    parts.append(
-        "bright white, so it may be root hairs" if patch.lightness > WHITE else "not white like root hairs"
-    )
+    parts.append(UNKNOWN_WHITE if white else "not white fans along roots")
     if patch.at_wall:
         parts.append("beside the tray's wall, so it may be the wall")
     return "; ".join(parts)

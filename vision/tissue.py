@@ -50,6 +50,8 @@ class TissueMap:
     """uint8 (rows, columns), values of `Label`."""
     fuzz: NDArray[np.float32] | None = None
     """Chance of fuzz, 0-1, (rows, columns); None when the method gives none."""
+    chances: NDArray[np.float32] | None = None
+    """Chance of each label, (labels, rows / 4, columns / 4), means over 4 x 4 px; None where not told."""
     coverage_sd: float | None = None
     """Standard deviation of coverage, points; None when the method cannot tell how sure it is."""
     notes: tuple[Reason, ...] = ()

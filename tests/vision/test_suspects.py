@@ -6,7 +6,7 @@ import cv2
 import numpy as np
 import pytest
 
-from vision.suspects import Suspect, find_suspects
+from vision.suspects import Suspect, TrayFacts, find_suspects, with_facts
 from vision.tissue import Label, Mask, Pixels, PlainTissue, TissueMap
 
 PHOTOS = Path(__file__).parent.parent / "photos"
@@ -61,9 +61,9 @@ def test_the_outline_goes_around_the_patch():
 def test_the_reason_tells_size_and_what_it_was_compared_with():
     (suspect,) = suspects_of(with_felt(a_medium(), (200.0, 100.0), 12.0))
 
-    assert suspect.why.startswith("grey felt 2")
+    assert suspect.why.startswith("grey web 2")
     assert "lighter than the medium around" in suspect.why
-    assert "not white like root hairs" in suspect.why
+    assert "not white fans along roots" in suspect.why
 
 
 def test_felt_as_light_as_its_medium_is_said_so_in_plain_words():
@@ -155,6 +155,51 @@ def test_a_method_that_gives_chances_is_believed_instead_of_its_labels():
     (suspect,) = find_suspects(top, TissueMap(labels=labels, fuzz=chance))
 
     assert suspect.x_mm == pytest.approx(300.0, abs=1.0)
+
+
+def a_white_suspect() -> Suspect:
+    """White felt that the tissue method is sure of, on a day that nobody has told."""
+    top = a_medium()
+    top[disc((200.0, 100.0), 13.0)] = WHITE
+    chance = disc((200.0, 100.0), 13.0).astype(np.float32)
+    labels = np.full((508, 1016), Label.MEDIUM, np.uint8)
+    (suspect,) = find_suspects(top, TissueMap(labels=labels, fuzz=chance))
+    return suspect
+
+
+def test_white_may_be_root_hairs_where_the_day_is_not_known():
+    assert a_white_suspect().white
+    assert "white web 26 mm wide on the bare medium" in a_white_suspect().why
+    assert "bright white, so it may be root hairs" in a_white_suspect().why
+
+
+@pytest.mark.parametrize("days", [1.0, 3.2, 4.9])
+def test_white_on_the_days_of_root_hairs_counts_less_and_says_to_look_again(days: float):
+    (judged,) = with_facts([a_white_suspect()], TrayFacts(days=days))
+
+    assert judged.confidence < a_white_suspect().confidence
+    assert f"bright white on day {days:.0f}, when root hairs stand in fans: look again tomorrow" in judged.why
+
+
+def test_white_after_the_days_of_root_hairs_counts_more():
+    (judged,) = with_facts([a_white_suspect()], TrayFacts(days=9.0))
+
+    assert judged.confidence > a_white_suspect().confidence
+    assert "bright white, yet on day 9 root hairs have mostly faded" in judged.why
+
+
+def test_grey_felt_counts_the_same_on_every_day():
+    suspects = suspects_of(with_felt(a_medium(), (200.0, 100.0), 12.0))
+
+    assert with_facts(suspects, TrayFacts(days=3.0)) == with_facts(suspects, TrayFacts(days=9.0)) == suspects
+
+
+def test_the_reason_names_the_medium_where_it_is_known():
+    top = with_felt(a_medium(), (200.0, 100.0), 12.0)
+
+    (suspect,) = find_suspects(top, PlainTissue().label(top, 2.0), facts=TrayFacts(medium="coir"))
+
+    assert "on the bare coir; greyer and lighter than the coir around" in suspect.why
 
 
 def test_labels_of_another_size_are_refused_loudly():

@@ -1,0 +1,94 @@
+"""The mold table on a rendered tray, and how it is bound to the network whose chances it reads."""
+
+import json
+from pathlib import Path
+
+import cv2
+import numpy as np
+import pytest
+
+from vision import learned, moldchance
+from vision.learned import LearnedTissue
+from vision.moldchance import Cells, mold_cells, names_of_features
+from vision.network import FOLDER, ModelDamaged
+from vision.tissue import Label, Pixels, PlainTissue, TissueMap
+
+PHOTOS = Path(__file__).parent.parent / "photos"
+
+
+def rendered(name: str) -> Pixels:
+    """A rendered tray, warped by its true corners."""
+    return np.ascontiguousarray(cv2.imread(str(PHOTOS / name))[..., ::-1])
+
+
+def cells_of(top: Pixels) -> Cells:
+    return mold_cells(top, LearnedTissue().label(top, 2.0))
+
+
+def test_cells_that_show_mold_are_likelier_than_all_others():
+    truth = cv2.imread(str(PHOTOS / "top_felt_labels.png"), cv2.IMREAD_GRAYSCALE) == Label.FUZZ
+    mold = cv2.resize(truth.astype(np.float32), (254, 127), interpolation=cv2.INTER_AREA)
+
+    cells = cells_of(rendered("top_felt.jpg"))
+
+    seen = cells.bare > 0.5
+    assert np.median(cells.chance[seen & (mold > 0.8)]) > 0.6
+    assert np.percentile(cells.chance[seen & (mold == 0)], 95) < 0.1
+
+
+def test_a_young_tray_without_mold_has_hardly_a_likely_cell():
+    assert (cells_of(rendered("top_young.jpg")).chance > 0.3).mean() < 0.002
+
+
+def test_nothing_is_said_of_cells_under_leaves():
+    top = rendered("top_young.jpg")
+    labels = np.full(top.shape[:2], Label.GREEN, np.uint8)
+    chances = np.zeros((len(Label), 127, 254), np.float32)
+
+    cells = mold_cells(top, TissueMap(labels=labels, chances=chances))
+
+    assert not cells.chance.any()
+    assert not cells.bare.any()
+
+
+def test_a_tray_turned_round_has_its_chances_turned_round():
+    top = rendered("top_felt.jpg")
+    tissue = LearnedTissue().label(top, 2.0)
+    assert tissue.chances is not None
+    assert tissue.fuzz is not None
+    turned = TissueMap(
+        labels=np.ascontiguousarray(tissue.labels[::-1, ::-1]),
+        fuzz=np.ascontiguousarray(tissue.fuzz[::-1, ::-1]),
+        chances=np.ascontiguousarray(tissue.chances[:, ::-1, ::-1]),
+    )
+
+    there = mold_cells(top, tissue).chance
+    back = mold_cells(np.ascontiguousarray(top[::-1, ::-1]), turned).chance[::-1, ::-1]
+
+    assert np.abs(there - back).max() < 0.01
+
+
+def test_the_table_has_learned_the_features_that_it_is_given():
+    assert json.loads(moldchance.MODEL.read_text())["features"] == list(names_of_features())
+
+
+def test_the_card_names_the_network_that_the_table_belongs_to():
+    """A new tissue network needs a new table: `training/learn_mold.py`."""
+    assert learned.DIGEST[:8] in (FOLDER / "mold.md").read_text()
+
+
+def test_a_method_without_chances_is_refused_loudly():
+    top = rendered("top_young.jpg")
+
+    with pytest.raises(ValueError, match="no chances"):
+        mold_cells(top, PlainTissue().label(top, 2.0))
+
+
+def test_a_damaged_table_is_said_when_the_method_is_made(monkeypatch: pytest.MonkeyPatch):
+    moldchance._table.cache_clear()
+    monkeypatch.setattr(moldchance, "DIGEST", "0" * 64)
+    try:
+        with pytest.raises(ModelDamaged, match=r"mold\.json is damaged"):
+            LearnedTissue()
+    finally:
+        moldchance._table.cache_clear()
