@@ -100,6 +100,8 @@ class Plan(Screen):
         self.places.drawing_wanted.connect(self._draw_again)
         self.places.sowing_wanted.connect(self._sow)
         self.places.reason.textChanged.connect(self._show_foot)
+        for field in (self.question.name, self.question.own_words):
+            field.returnPressed.connect(self._next)  # Enter does the main thing
         self.pages = QStackedWidget(self)
         for part in (*self.steps_pages, self.places, self.print_page, self.kept_page):
             self.pages.addWidget(part)

@@ -84,7 +84,7 @@ def test_a_beginner_is_led_from_question_to_places(plan: Plan, book: Book, qtbot
     assert not plan.forward.isEnabled()
 
     qtbot.keyClicks(plan.question.name, "Mat")
-    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+    qtbot.keyClick(plan.question.name, Qt.Key.Key_Return)
     assert plan.missing.text() == "Choose at least one crop."
 
     for field, names in (
