@@ -27,6 +27,7 @@ from data.lookbook import LookBook
 from data.originals import Altered, copy_original, original_path, safe_suffix
 from data.planbook import PlanBook
 from data.records import Fate, PhotoId, Refused, Said, SuspectId, TakenFrom, TrayId, fate_of
+from data.rootday import judged_again
 from data.rows import time_text
 from data.scorerows import score_row, suspect_rows
 from data.trialbook import TrialBook
@@ -76,11 +77,14 @@ class Book(PlanBook, TrialBook, DayBook, LookBook, ClockBook, Corrections):
             known = self.known(judged.digest or "")
             if known is not None:  # another window was faster
                 return known
-            photo = db.table("photo").insert(self._photo_values(judged, file_time)).last_pk
+            kept = self._photo_values(judged, file_time)
+            photo = db.table("photo").insert(kept).last_pk
             if judged.score is not None:
                 values = score_row(judged.score, sure=not judged.needs_corners, made_at=datetime.now())
                 score = db.table("score").insert(values | {"photo": photo}).last_pk
-                suspects = [row | {"score": score} for row in suspect_rows(judged.score.suspects)]
+                tray = None if kept["tray"] is None else self.tray(kept["tray"])
+                found = judged_again(judged.score.suspects, tray, datetime.fromisoformat(kept["taken_at"]))
+                suspects = [row | {"score": score} for row in suspect_rows(found)]
                 db.table("suspect").insert_all(suspects)
         assert isinstance(photo, int)
         self._put_pictures(PhotoId(photo), judged)

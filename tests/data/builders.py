@@ -113,6 +113,7 @@ class Patch:
     outline_mm: Sequence[tuple[float, float]] = field(
         default_factory=lambda: [(90, 40), (110, 40), (100, 60)]
     )
+    white: bool = False
 
 
 def a_score(

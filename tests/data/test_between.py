@@ -203,3 +203,23 @@ def test_a_patch_that_stays_does_not_close(book: Book, tmp_path: Path) -> None:
     photo_on(book, 7, suspects=[Patch(x_mm=104.0)])
 
     assert the_suspect(book, first).is_open
+
+
+# --- root hairs
+
+
+def test_white_on_a_day_of_root_hairs_is_kept_as_less_sure_than_white_on_a_later_day(book: Book) -> None:
+    """The trays are sown on 1 March."""
+    white = Patch(confidence=0.45, white=True, why="white web; bright white, so it may be root hairs")
+
+    early, late = (the_suspect(book, photo_on(book, day, suspects=[white])) for day in (4, 9))
+
+    assert early.confidence < 0.45 < late.confidence
+    assert "on day 3, when root hairs stand in fans" in early.why
+    assert "on day 8 root hairs have mostly faded" in late.why
+
+
+def test_the_reason_of_a_kept_suspect_names_the_medium_of_its_tray(book: Book) -> None:
+    photo = photo_on(book, 6, suspects=[Patch(why="grey web 14 mm wide on the bare medium")])
+
+    assert the_suspect(book, photo).why == "grey web 14 mm wide on the bare coir"
