@@ -17,7 +17,7 @@ from data.outcome import Outcome
 from data.records import Tray
 from data.sentence import Sentence
 from data.traynumbers import LostToMold, NoNumber, TrayNumber
-from data.trial import KeptPlan, Measure, MeasureKind
+from data.trial import CONFIDENCE, KeptPlan, Measure, MeasureKind
 from data.verdict import Verdict
 from data.verdictwords import outcome_words
 
@@ -67,13 +67,20 @@ def _beforehand(
         )
     if measure.unit == "%" and verdict.media:
         yield Sentence(
-            "The margin of {share:g} % is {margin:.1f} g of the trusted medium's mean in this trial.",
+            "The margin of {share:g} % of the mean of {trusted} is {margin:.1f} g in this trial.",
             share=measure.margin,
+            trusted=verdict.trusted,
             margin=verdict.margin,
         )
     if measure.kind is MeasureKind.SCORE and day is not None and not day_fixed:
         yield Sentence(
             "No day was fixed before sowing; day {day} was taken, on which most trays have a photo.", day=day
+        )
+    if versions and versions[-1].plan.level != CONFIDENCE:
+        yield Sentence(
+            "The plan names a confidence of {level:.1f} %; the intervals here are made for {fixed:.0f} %.",
+            level=100 * versions[-1].plan.level,
+            fixed=100 * CONFIDENCE,
         )
     yield from _changes(versions, measure.kind)
 

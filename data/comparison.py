@@ -11,6 +11,7 @@ import math
 from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 
@@ -19,6 +20,7 @@ from data.further import further_trays
 from data.leastsquares import design_of
 from data.outcome import ErrorFrom, Outcome, Why, outcome_of
 from data.ownspread import CLEARLY, Apart, own_difference, sidak_q, spreads, unequal_chance
+from data.quadrature import Floats
 from data.splitplot import medium_is_the_shelfs, shelf_means
 from data.tukey import honest_difference, rank_intervals
 from data.verdict import CONFIDENCE, Measured, MediumResult, Verdict
@@ -100,7 +102,7 @@ class _Comparison:
             blocks=len(design.blocks),
             trays=len(self.table),
             error_from=error_from,
-            unequal_chance=None if why or asked.quick else self._unequal(),
+            unequal_chance=None if why or asked.quick else self._unequal,
             camera_sd=asked.camera_sd,
             missing=self._missing(why, q),
         )
@@ -139,13 +141,14 @@ class _Comparison:
     def _trusted(self) -> int | None:
         return 0 if self.design.media[0] == self.asked.trusted else None
 
+    @cached_property
     def _joined(self) -> list[int]:
         """The media that shared blocks join with the trusted one."""
         piece = self.design.piece
         return [] if self._trusted is None else [i for i in range(1, len(piece)) if piece[i] == piece[0]]
 
     def _q(self) -> float | None:
-        joined = self._joined()
+        joined = self._joined
         if not joined:
             return None
         correlation = self.design.correlation(0, joined)
@@ -154,8 +157,13 @@ class _Comparison:
 
     # --- spreads
 
+    @cached_property
     def _unequal(self) -> float | None:
         return unequal_chance(self.fit)
+
+    @cached_property
+    def _unit_variance(self) -> Floats:
+        return self.design.unit_variance()
 
     def _spreads(self) -> dict[int, float]:
         found = enumerate(spreads(self.fit))
@@ -167,10 +175,10 @@ class _Comparison:
     def _own(self) -> dict[int, Apart]:
         """Differences from each medium's own trays, where they are to be used; else nothing."""
         if not (self.asked.by_shelf or self.asked.own_trays):
-            chance = None if self.asked.quick else self._unequal()
+            chance = None if self.asked.quick else self._unequal
             if chance is None or chance > CLEARLY:
                 return {}
-        found = {i: self._pair(i, 0) for i in self._joined()}
+        found = {i: self._pair(i, 0) for i in self._joined}
         whole = {i: apart for i, apart in found.items() if apart is not None and apart.se > 0}
         certain = self.asked.by_shelf or self.asked.own_trays
         return whole if certain or len(whole) == len(found) else {}
@@ -185,9 +193,7 @@ class _Comparison:
         count = len(self.design.media)
         if count < 2:
             return {}
-        apart = honest_difference(count, self.design.df) * np.sqrt(
-            float(self.fit.mse) * self.design.unit_variance()
-        )
+        apart = honest_difference(count, self.design.df) * np.sqrt(float(self.fit.mse) * self._unit_variance)
         if own or self.asked.by_shelf:
             for i in range(count):
                 for j in range(i):
@@ -209,7 +215,7 @@ class _Comparison:
         spread: dict[int, float],
     ) -> MediumResult:
         name = self.design.media[index]
-        joined = self._joined()
+        joined = self._joined
         alone = self._trusted is not None and index != 0 and index not in joined
         missing: dict[str, Why] = {"mean": Why.APART} if alone else {}
         if index not in ranks:
@@ -246,7 +252,7 @@ class _Comparison:
         if why is not None or q is None:
             lacking = dict.fromkeys(("se", "low", "high", "outcome"), why or Why.NO_ERROR)
             return {"difference": difference}, lacking
-        se = math.sqrt(float(self.fit.mse) * float(self.design.unit_variance()[index, 0]))
+        se = math.sqrt(float(self.fit.mse) * float(self._unit_variance[index, 0]))
         df: float = self.design.df
         if own:
             apart = own[index]
@@ -272,5 +278,5 @@ class _Comparison:
             return {"outcome": outcome}
         to_margin = asked.margin + (-difference if asked.lower_is_better else difference)
         trays = self._n(index)
-        further = further_trays(to_margin, se * math.sqrt(trays / 2), len(self._joined()), trays)
+        further = further_trays(to_margin, se * math.sqrt(trays / 2), len(self._joined), trays)
         return {"outcome": outcome, "further": further}

@@ -29,6 +29,7 @@ __all__ = [
     "FarmMissing",
     "ImpossibleReading",
     "KilledByPhoto",
+    "LevelIsFixed",
     "NotABook",
     "NotAPack",
     "NotAnExport",
@@ -183,6 +184,15 @@ class ReasonWanted(BookError):
 
     says = (
         '"{what}" was kept before, and nothing was changed: say why it is changed, the reason is kept with it'
+    )
+
+
+class LevelIsFixed(BookError):
+    """A plan names another confidence than the one that verdicts have."""
+
+    says = (
+        "verdicts of this program hold with a confidence of {fixed:.0%}, and a plan with {level:.1%} was not "
+        "kept: leave its level at {fixed:.2f}"
     )
 
 

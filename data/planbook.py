@@ -16,13 +16,13 @@ from typing import Any
 from data import noterows, planrows
 from data.conditions import Crop, Medium, from_defaults
 from data.drawing import Draw, DrawId, KeptDraw, NoTagsLeft, Place, draw_text, draw_trial
-from data.errors import ReasonWanted, TagsUsedUp
+from data.errors import LevelIsFixed, ReasonWanted, TagsUsedUp
 from data.journal import Recorder
 from data.planrows import kept_draws, kept_plans
 from data.records import NewTray, Tray, TrayId
 from data.rows import time_text, tray_of
 from data.traybook import TrayBook
-from data.trial import MEDIUM, YES_NO, KeptPlan, MeasureKind, Plan, PlanId, plan_text
+from data.trial import CONFIDENCE, MEDIUM, YES_NO, KeptPlan, MeasureKind, Plan, PlanId, plan_text
 
 __all__ = ["MORNING", "PlanBook", "new_tray", "unsown"]
 
@@ -59,7 +59,11 @@ class PlanBook(TrayBook):
         ------
         ReasonWanted
             If the trial has a plan already and `why` is empty.
+        LevelIsFixed
+            If the plan names another confidence than verdicts have.
         """
+        if plan.level != CONFIDENCE:
+            raise LevelIsFixed(self.folder, level=plan.level, fixed=CONFIDENCE)
         before = self.plans(plan.trial)
         if before and before[-1].plan == plan:
             return before[-1].id

@@ -61,13 +61,18 @@ def root_above(rising: Callable[[float], float], low: float, high: float, within
         return low
     if f_high <= 0:
         return high
+    moved = 0  # the end that moved last: -1 the lower, +1 the upper
     for _ in range(100):
         at = (low * f_high - high * f_low) / (f_high - f_low)
         f_at = rising(at)
         if abs(f_at) < within or high - low < within:
             return at
         if f_at > 0:
-            high, f_high, f_low = at, f_at, f_low / 2
+            high, f_high = at, f_at
+            f_low = f_low / 2 if moved > 0 else f_low  # the other end has stood still twice
+            moved = 1
         else:
-            low, f_low, f_high = at, f_at, f_high / 2
+            low, f_low = at, f_at
+            f_high = f_high / 2 if moved < 0 else f_high
+            moved = -1
     return at

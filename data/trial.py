@@ -20,8 +20,8 @@ from typing import Any, NewType
 from data.records import Tray
 
 __all__ = [
-    "FACTORS", "MEDIUM", "Block", "CropPlan", "Factor", "KeptPlan", "Measure", "MeasureKind", "Plan",
-    "PlanId", "Question", "Spread", "Treatment", "crossed", "level_words", "plan_of", "plan_text",
+    "CONFIDENCE", "FACTORS", "MEDIUM", "Block", "CropPlan", "Factor", "KeptPlan", "Measure", "MeasureKind",
+    "Plan", "PlanId", "Question", "Spread", "Treatment", "crossed", "level_words", "plan_of", "plan_text",
     "setting_of", "treatment_of",
 ]  # fmt: skip
 
@@ -29,6 +29,7 @@ PlanId = NewType("PlanId", int)
 
 FORM = 1  # of the JSON; raised when an older program could misread it
 MEDIUM = "medium"
+CONFIDENCE = 0.95  # of each side of an interval, for all media together
 FACTORS = ("medium", "feed", "watering", "seating", "heat mat", "light", "stacking")
 YES_NO = {"heat mat": ("with heat mat", "without heat mat"), "stacking": ("stacked", "not stacked")}
 
@@ -131,7 +132,7 @@ class Plan:
     per_block: int = 1  # trays of each treatment and crop in a block
     spread: Spread | None = None
     power: float = 0.8  # chance wanted to show "as good" when there truly is no difference
-    level: float = 0.95  # of the one-sided limit
+    level: float = CONFIDENCE  # of the one-sided limit; no other is kept
     score: Mapping[str, Any] = field(
         default_factory=dict
     )  # weights and limits of the canopy score; {}: the usual

@@ -15,10 +15,9 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
 from data.outcome import ErrorFrom, Outcome, Why
+from data.trial import CONFIDENCE
 
 __all__ = ["CONFIDENCE", "Measured", "MediumResult", "Verdict", "verdict_of"]
-
-CONFIDENCE = 0.95  # one-sided
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

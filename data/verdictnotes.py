@@ -92,7 +92,8 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
         yield Sentence(
             "Interval = difference -+ q x standard error with q = {q:.4f}, one-sided 95 % for all {media} "
             "media "
-            "together (Dunnett 1955): all lower limits hold with 95 %, and so do all upper ones.",
+            "together (Dunnett 1955): all lower limits hold with 95 %, and so do all upper ones; both sides "
+            "at once hold with at least 90 %.",
             q=verdict.q,
             media=len(verdict.compared),
         )

@@ -11,6 +11,7 @@ import pytest
 from data.book import Book
 from data.desirability import USUAL as USUAL_RULE
 from data.desirability import MoldRule, ScoreRule, rule_text
+from data.errors import LevelIsFixed
 from data.events import EventKind
 from data.numbers import Said
 from data.outcome import Outcome, Why
@@ -282,3 +283,10 @@ def test_without_a_plan_what_is_usual_is_taken_and_said(tmp_path: Path) -> None:
 def test_a_book_without_a_trial_has_no_verdict(tmp_path: Path) -> None:
     with Book.create(tmp_path / "book") as book:
         assert verdicts(book) == ()
+
+
+def test_a_plan_with_another_confidence_is_not_kept(rack: Rack) -> None:
+    with pytest.raises(LevelIsFixed, match=r"95%.*90\.0%"):
+        rack.book.keep_plan(replace(rack.plan, level=0.90), "less sure will do")
+
+    assert len(rack.book.plans(TRIAL)) == 1
