@@ -89,7 +89,7 @@ def test_every_stage_stays_within_its_share_of_a_decode(capsys: pytest.CaptureFi
         ("tissue, plain", lambda: PlainTissue().label(top, 2.0), 1.5),
         ("stand", lambda: measure_stand(tissues.labels), 0.4),
         ("colour", lambda: measure_colour(top, tissues.labels), 0.4),
-        ("suspects", lambda: find_suspects(top, tissues), 0.5),
+        ("suspects", lambda: find_suspects(top, tissues), 1.6),
         ("top view as JPEG", lambda: encode_jpeg(top), 0.15),
         ("labels as PNG", lambda: encode_labels(scored.labels), 0.2),
         ("thumbnail", lambda: encode_jpeg(thumbnail(top)), 0.2),
