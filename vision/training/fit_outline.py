@@ -36,7 +36,7 @@ def main() -> None:
     learned = [t["name"] for t in trays if t["src"] == "topviews" or not chooses(t["name"])]
     rng = np.random.default_rng(0)
     rows, truths = [], []
-    for seen, leaves in clues_of(folder, learned):
+    for seen, leaves, _ in clues_of(folder, learned):
         drawn = rng.integers(0, leaves.size, EACH)
         rows.append(seen.reshape(4, -1)[:, drawn].T)
         truths.append(leaves.ravel()[drawn])
@@ -53,8 +53,8 @@ def chooses(name: str) -> bool:
     return 64 <= number <= 83 if name[0] == "a" else 316 <= number <= 323
 
 
-def clues_of(folder: Path, names: list[str]) -> Iterator[tuple[NDArray[np.float32], NDArray[np.bool_]]]:
-    """(4, rows, columns) and the true canopy of each picture."""
+def clues_of(folder: Path, names: list[str]) -> Iterator[tuple[NDArray[np.float32], NDArray[np.bool_], int]]:
+    """(4, rows, columns), the true canopy and the number of pixels of canopy by chance, of each picture."""
     cv2.setNumThreads(1)
     for name in names:
         picture = cv2.imread(str(folder / f"{name}.jpg"))
@@ -62,7 +62,9 @@ def clues_of(folder: Path, names: list[str]) -> Iterator[tuple[NDArray[np.float3
         if picture is None or labels is None:
             raise FileNotFoundError(folder / f"{name}.jpg")
         top = np.ascontiguousarray(picture[..., ::-1])
-        yield np.stack(clues(top, look(top).canopy)), canopy(np.asarray(labels, np.uint8))
+        chance = look(top).canopy
+        wanted = round(float(chance.sum(dtype=np.float64)))
+        yield np.stack(clues(top, chance)), canopy(np.asarray(labels, np.uint8)), wanted
 
 
 def logistic(rows: NDArray[np.float32], truths: NDArray[np.bool_]) -> NDArray[np.float64]:
@@ -80,10 +82,10 @@ def logistic(rows: NDArray[np.float32], truths: NDArray[np.bool_]) -> NDArray[np
 def judged(title: str, folder: Path, names: list[str], weights: NDArray[np.float32]) -> None:
     """Print canopy IoU (from 5 % coverage on) and the mean error of cells, points."""
     overlaps, errors = [], []
-    for seen, leaves in clues_of(folder, names):
+    for seen, leaves, wanted in clues_of(folder, names):
         value = np.tensordot(weights, seen, 1)
-        wanted = round(float((1 / (1 + np.exp(-seen[0].astype(np.float64)))).sum()))
-        found = value >= np.partition(value, value.size - wanted, axis=None)[value.size - wanted]
+        found = np.zeros(leaves.shape, np.bool_)
+        found.flat[np.argsort(-value, axis=None, kind="stable")[:wanted]] = True
         seen_cells, true_cells = (
             cv2.resize(mask.astype(np.float32), (12, 6), interpolation=cv2.INTER_AREA)
             for mask in (found, leaves)
