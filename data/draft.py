@@ -12,6 +12,7 @@ from itertools import pairwise
 from typing import Any
 
 from data.blocks import Layout, ShelfPlaces, WhyNoBlocks, block_size, lay_blocks
+from data.camerabias import coverage_sd_between_media
 from data.desirability import USUAL, rule_text
 from data.power import Design
 from data.sentence import Sentence
@@ -31,14 +32,15 @@ from data.trial import (
 )
 
 __all__ = [
-    "GUESS_SOURCE", "MARGINS", "Draft", "Laid", "Step", "design_of", "draft_of", "factors_of",
-    "guessed_spread", "lacking", "laid_like", "layout_of", "plan_from", "treatments_of", "trusted_of",
-    "unit_of", "with_measure",
+    "GUESS_SOURCE", "MARGINS", "Draft", "Laid", "Step", "camera_sd_of", "design_of", "draft_of",
+    "factors_of", "guessed_spread", "lacking", "laid_like", "layout_of", "plan_from", "treatments_of",
+    "trusted_of", "unit_of", "with_measure",
 ]  # fmt: skip
 
 MARGINS = {MeasureKind.SCORE: 5.0, MeasureKind.YIELD: 10.0, MeasureKind.EYE: 5.0}
 GUESS_SOURCE = "a guess, no trays of yours yet"
 ROUND_DAYS = 14
+METHOD = "learned"  # that will score the photos
 
 
 class Step:
@@ -159,7 +161,14 @@ def design_of(draft: Draft) -> Design:
         blocks=draft.trays,
         treatments=len(treatments_of(draft)),
         all_pairs=draft.question is Question.BEST,
+        camera_sd=camera_sd_of(draft),
     )
+
+
+def camera_sd_of(draft: Draft) -> float:
+    """How differently the camera may see two media, in points of the score; about one a point of coverage."""
+    by_photo = draft.measure is MeasureKind.SCORE and len(draft.media) > 1
+    return coverage_sd_between_media(METHOD) if by_photo else 0.0
 
 
 def plan_from(draft: Draft) -> Plan:

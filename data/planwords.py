@@ -5,13 +5,13 @@ Out   `Sentence`s: chances, trays that are enough, what six trays cannot show, c
 Not   the reckoning (`power.py`, `blocks.py`)
 """
 
+from dataclasses import replace
 from math import floor
 
 from data.blocks import Cost, cost_of
-from data.draft import Draft, design_of, treatments_of, unit_of
+from data.draft import Draft, camera_sd_of, design_of, treatments_of, unit_of
 from data.power import (
     SPREADS,
-    Design,
     blocks_needed,
     least_margin,
     power,
@@ -24,8 +24,8 @@ from data.spread import spread_limits
 from data.trial import KeptPlan, Plan, Question
 
 __all__ = [
-    "chance_words", "cost_words", "enough_words", "kept_words", "shelf_chance", "shelf_words", "six_words",
-    "spread_words",
+    "camera_words", "chance_words", "cost_words", "enough_words", "kept_words", "shelf_chance",
+    "shelf_words", "six_words", "spread_words",
 ]  # fmt: skip
 
 WANTED = 0.8
@@ -87,9 +87,7 @@ def enough_words(draft: Draft) -> Sentence:
 
 def six_words(draft: Draft) -> Sentence | None:
     """What six trays of each can and cannot show, before anything is sown."""
-    design = Design(
-        blocks=SIX, treatments=max(2, len(treatments_of(draft))), all_pairs=design_of(draft).all_pairs
-    )
+    design = replace(design_of(draft), blocks=SIX, treatments=max(2, len(treatments_of(draft))))
     least = least_margin(design, draft.spread.sd, WANTED)
     if least is None:
         return None
@@ -128,6 +126,18 @@ def spread_words(draft: Draft) -> Sentence:
         "as much.",
         source=spread.source, sd=_number(spread.sd), unit=unit, low=_number(low), high=_number(high),
     )  # fmt: skip
+
+
+def camera_words(draft: Draft) -> Sentence | None:
+    """That photos of two media are not alike to the camera; None where photos or media are not compared."""
+    sd = camera_sd_of(draft)
+    if not sd:
+        return None
+    return Sentence(
+        "Reckoned in: the camera may see two media {sd} points apart that are covered alike; more trays do "
+        "not help against that.",
+        sd=_number(sd),
+    )
 
 
 def shelf_words(draft: Draft) -> tuple[Sentence, ...]:
@@ -175,6 +185,7 @@ def _within_words(draft: Draft, settings: int) -> Sentence | None:
         return None
     best = draft.question is Question.BEST
     design = within_shelves(draft.trays, settings, media, all_pairs=best)
+    design = replace(design, camera_sd=camera_sd_of(draft))
     chance = power(design, draft.margin, draft.spread.sd)
     if chance is None:
         return None

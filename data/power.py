@@ -12,7 +12,7 @@ whole shelves get a setting the shelf is the unit (Yates 1935, JRSS Suppl. 2, 18
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from math import sqrt
+from math import hypot, sqrt
 
 __all__ = [
     "MOST_BLOCKS", "SPREADS", "Design", "blocks_needed", "least_margin", "power", "shelf_power",
@@ -32,6 +32,7 @@ class Design:
     per_block: int = 1  # trays of each treatment in a block
     all_pairs: bool = False  # "which is best?"; else each against the trusted one
     compared: int = 0  # new treatments that the answer is about; 0: all but the trusted one
+    camera_sd: float = 0.0  # of a difference, in the margin's unit: no number of trays averages it out
     error_df: int = 0  # where the error is not that of blocks and treatments; 0: it is
 
     @property
@@ -62,7 +63,7 @@ def power(
     """
     if not design.has_error:
         return None
-    distance = (margin + difference) / (sd * sqrt(2 / design.trays))
+    distance = (margin + difference) / _error(design, sd)
     return _chance(design, distance, level)
 
 
@@ -115,7 +116,12 @@ def least_margin(design: Design, sd: float, wanted: float, *, level: float = 0.9
     for _ in range(50):
         middle = (low + high) / 2
         low, high = (middle, high) if _chance(design, middle, level) < wanted else (low, middle)
-    return high * sd * sqrt(2 / design.trays)
+    return high * _error(design, sd)
+
+
+def _error(design: Design, sd: float) -> float:
+    """Standard error of a difference, the camera's part in it."""
+    return hypot(sd * sqrt(2 / design.trays), design.camera_sd)
 
 
 # --- whole shelves

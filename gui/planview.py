@@ -11,6 +11,7 @@ from enum import StrEnum
 from data.blocks import ShelfPlaces
 from data.draft import Draft, Step, design_of, draft_of, lacking, plan_from, treatments_of
 from data.planwords import (
+    camera_words,
     chance_words,
     cost_words,
     enough_words,
@@ -190,7 +191,7 @@ def chances_of(draft: Draft) -> Chances | None:
         draft=draft,
         curves=tuple((times, _curve(draft, times, most, by_shelf=by_shelf)) for times in SPREADS),
         sentences=tuple(str(text) for text in said if text is not None),
-        spread=str(spread_words(draft)),
+        spread=" ".join(str(text) for text in (spread_words(draft), camera_words(draft)) if text),
         of_shelves=by_shelf,
     )
 

@@ -9,7 +9,15 @@ import pytest
 from data.blocks import ShelfPlaces
 from data.draft import Draft, Step, draft_of, lacking, plan_from, treatments_of, trusted_of, with_measure
 from data.drafttext import draft_from, draft_text
-from data.planwords import chance_words, cost_words, enough_words, shelf_words, six_words, spread_words
+from data.planwords import (
+    camera_words,
+    chance_words,
+    cost_words,
+    enough_words,
+    shelf_words,
+    six_words,
+    spread_words,
+)
 from data.trial import CropPlan, Factor, MeasureKind, Question, Spread
 
 FEED = Factor(name="feed", levels=("none", "weekly"))
@@ -107,7 +115,7 @@ def test_one_set_of_shelves_cannot_test_a_heat_mat() -> None:
 
 def test_six_trays_are_too_few_for_a_margin_of_one_spread() -> None:
     """R 4: six blocks, margin = sd, power .4408; 14 blocks .8050 (13: .7755)."""
-    draft = a_draft(spread=Spread(sd=5.0, source="a guess"))
+    draft = a_draft(measure=MeasureKind.EYE, spread=Spread(sd=5.0, source="a guess"))
 
     assert "44 %" in chance_words(draft)
     assert enough_words(draft).startswith("14 trays of each are enough")
@@ -122,6 +130,16 @@ def test_a_learned_spread_says_how_sure_it_is() -> None:
 
     assert words.startswith("Learned from 18 trays of yours")
     assert "between 4.1 and 11.5" in words
+
+
+def test_photos_of_two_media_are_reckoned_with_the_camera() -> None:
+    """The camera's part is in the standard error of every difference, so it takes more trays than by eye."""
+    photo, eye = a_draft(), a_draft(measure=MeasureKind.EYE)
+
+    assert camera_words(eye) is None
+    assert camera_words(a_draft(media=("peat mix",), other=FEED)) is None
+    assert "more trays do not help" in (camera_words(photo) or "")
+    assert int(enough_words(photo).split()[0]) > int(enough_words(eye).split()[0])
 
 
 def test_one_tray_of_each_gives_no_chance() -> None:

@@ -15,7 +15,7 @@ from data.blocks import ShelfPlaces
 from data.book import Book
 from data.demo import make_demo
 from data.draft import Draft, Step
-from data.trial import CropPlan, Factor, Question
+from data.trial import CropPlan, Factor, MeasureKind, Question
 from gui.numberfield import NumberField
 from gui.plan import Plan
 from gui.planview import KeptPage, PlanState, chances_of
@@ -249,7 +249,7 @@ def test_a_late_answer_of_another_draft_is_dropped(plan: Plan, qtbot: QtBot) -> 
 
 def test_the_curve_passes_through_the_chance_that_is_said() -> None:
     """R 4: six blocks of two, margin = sd, one-sided 5 %: .4408."""
-    chances = chances_of(a_draft(trays=6))
+    chances = chances_of(a_draft(trays=6, measure=MeasureKind.EYE))
 
     assert chances is not None
     as_assumed = dict(dict(chances.curves)[1.0])

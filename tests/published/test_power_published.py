@@ -89,6 +89,13 @@ def test_shelves_are_judged_by_the_spread_of_shelves() -> None:
     assert Design(blocks=6, treatments=3).df == 10
 
 
+def test_the_camera_s_part_is_added_to_the_standard_error() -> None:
+    """By hand: six trays of each, sd 5, camera 1: root of 25 / 3 and 1, as if the trays spread by 5.2915."""
+    with_camera = power(Design(blocks=6, treatments=2, camera_sd=1.0), 5.0, 5.0)
+
+    assert with_camera == pytest.approx(power(Design(blocks=6, treatments=2), 5.0, 28.0**0.5), abs=1e-9)
+
+
 def test_media_within_shelves_have_the_error_of_the_subplots() -> None:
     """Oats of Yates (1935): 6 blocks, 3 varieties, 4 nitrogen levels within plots; R: 45 df within plots."""
     assert within_shelves(6, 3, 4).df == 45
