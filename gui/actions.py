@@ -71,6 +71,11 @@ ACTIONS = (
     Action(name="choose_book", words=str(QT_TRANSLATE_NOOP("Action", "Open a book...")), key="Ctrl+O"),
     Action(name="open_demo", words=str(QT_TRANSLATE_NOOP("Action", "Open the demonstration")), key="Ctrl+D"),
     Action(name="add_trays", words=str(QT_TRANSLATE_NOOP("Action", "Add a tray...")), key="Ctrl+T"),
+    Action(
+        name="print_tags",
+        words=str(QT_TRANSLATE_NOOP("Action", "Print tags and station cards...")),
+        key="Ctrl+P",
+    ),
     Action(name="bring_in", words=str(QT_TRANSLATE_NOOP("Action", "Bring in photos...")), key="Ctrl+I"),
     Action(
         name="go_back", words=str(QT_TRANSLATE_NOOP("Action", "Back to the place before")), key="Alt+Left"

@@ -71,12 +71,20 @@ class PrintPage(QWidget):
         """The sheets of the trial that is shown."""
         trial = state.trial
         draw = None if trial is None else trial.draw
-        self._printed = None
+        printed = None
         if book is not None and trial is not None and draw is not None:
             try:
-                self._printed = printed_of_trial(book, trial.kept.plan, draw.draw.places)
+                printed = printed_of_trial(book, trial.kept.plan, draw.draw.places)
             except (BookError, KeyError):
-                self._printed = None
+                printed = None
+        self.show_printed(printed)
+
+    def show_printed(self, printed: Printed | None) -> None:
+        """What there is to print; without a plan only tags and cards."""
+        self._printed = printed
+        planned = printed is not None and printed.plan is not None
+        for kind, box in self.kinds.items():
+            box.setVisible(planned or kind in (SheetKind.TAGS, SheetKind.STATION))
         self._chosen()
 
     @property

@@ -117,6 +117,7 @@ class TopRow(QFrame):
         self._before_recent = menu.addSeparator()
         menu.addAction(self._actions["add_trays"])
         menu.addAction(self._actions["bring_in"])
+        menu.addAction(self._actions["print_tags"])
         menu.addSeparator()
         menu.addAction(self._actions["close"])
 

@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 )
 
 from data.book import Book
+from data.errors import BookError
 from gui.actions import ACTIONS, PLACES
 from gui.bands import Band, TroubleBand
 from gui.bookdesk import BookDesk, is_demo
@@ -242,7 +243,7 @@ class Window(QMainWindow):
         self.top.show_recent(self.desk.other_books())
         self.top.show_choices(self.memory.scheme, self.memory.text_percent)
         self._show_undo()
-        for name in ("add_trays", "bring_in"):
+        for name in ("add_trays", "bring_in", "print_tags"):
             self.actions_by_name[name].setEnabled(book is not None)
         if book is None:
             self.setWindowTitle("Evenstand")
@@ -317,6 +318,21 @@ class Window(QMainWindow):
             dialog = NewTrayDialog(self.book, self)
             dialog.added.connect(self._book_changed)
             dialog.exec()
+
+    @Slot()
+    def print_tags(self) -> None:
+        """Let the grower print tags of all trays and the cards of the station."""
+        if self.book is None:
+            return
+        from gui.tagsdialog import TagsDialog
+
+        try:
+            dialog = TagsDialog(self.book, self)
+        except BookError as error:
+            self.tell_trouble(str(error))
+            return
+        if dialog.exec():
+            self.tell(dialog.told)
 
     @Slot()
     def bring_in(self) -> None:

@@ -9,6 +9,7 @@ import pytest
 from numpy.typing import NDArray
 from PySide6.QtCore import QRectF
 from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
 
 from data.book import Book
 from data.conditions import TrayType
@@ -16,7 +17,9 @@ from data.drawing import draw_trial
 from gui.command import main
 from gui.paper import BAR_MM, EDGE_MM, Paper, in_lines, text_width, write_pdf
 from gui.sheets import Printed, SheetKind, pages_for, printed_of_book
+from gui.tagsdialog import TagsDialog
 from gui.tagsheet import CODE_MM, TagLabel, code_lines
+from tests.data.builders import a_tray
 from tests.data.plans import a_plan
 from vision.markers import find_marks
 from vision.patterns import MODULES, bits
@@ -297,3 +300,21 @@ def test_the_command_says_why_a_file_was_not_written(
     assert main(["tags", "--book", str(tmp_path / "book"), str(tmp_path / "no" / "t.pdf")]) == 1
 
     assert "Choose another folder" in capsys.readouterr().err
+
+
+def test_tags_and_cards_are_printed_without_a_trial(
+    tmp_path: Path, qtbot: QtBot, dressed: QApplication
+) -> None:
+    with Book.create(tmp_path / "book") as book:
+        book.add_tray(a_tray("A1", tag_number=10))
+        dialog = TagsDialog(book)
+    qtbot.addWidget(dialog)
+
+    dialog.save_to(tmp_path / "nowhere" / "tags.pdf")
+    assert "Choose another folder" in dialog.trouble.text()
+    dialog.save_to(tmp_path / "tags.pdf")
+
+    document = pypdfium2.PdfDocument(tmp_path / "tags.pdf")
+    assert len(document) == 3
+    document.close()
+    assert dialog.told.startswith("Saved")
