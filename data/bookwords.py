@@ -10,7 +10,7 @@ from datetime import datetime
 from itertools import combinations, groupby, pairwise
 from typing import TYPE_CHECKING
 
-from data.desirability import PartName
+from data.desirability import USUAL, PartName, ScoreRule, rule_of
 from data.movers import Mover
 from data.numbers import TrayId
 from data.outcome import Outcome
@@ -91,6 +91,7 @@ def _changes(versions: Sequence[KeptPlan], kind: MeasureKind) -> Iterator[Senten
             "The plan was kept on {day}, after the first tray was sown: nothing was fixed before sowing.",
             day=_day(versions[0].kept_at),
         )
+    yield from _rule_changes(versions, kind)
     margins = [(kept, kept.plan.measure(kind)) for kept in versions]
     for (_, old), (kept, new) in pairwise(margins):
         if old is None or new is None or (old.margin, old.unit) == (new.margin, new.unit):
@@ -112,6 +113,25 @@ def _changes(versions: Sequence[KeptPlan], kind: MeasureKind) -> Iterator[Senten
             yield Sentence(
                 "The margin was changed before sowing, on {day}, from {old} to {new} ({why}).", **values
             )
+
+
+def _rule_changes(versions: Sequence[KeptPlan], kind: MeasureKind) -> Iterator[Sentence]:
+    """Limits and weights of the canopy score that were changed after sowing."""
+    for old, new in pairwise(versions):
+        if kind is MeasureKind.SCORE and new.after_sowing and _rule(old) != _rule(new):
+            yield Sentence(
+                "Limits and weights of the canopy score were changed after sowing, on {day} ({why}): read "
+                "this verdict with care.",
+                day=_day(new.kept_at),
+                why=new.why,
+            )
+
+
+def _rule(kept: KeptPlan) -> ScoreRule:
+    try:
+        return rule_of(kept.plan.score)
+    except ValueError:
+        return USUAL
 
 
 def _margin(margin: float, unit: str) -> Sentence:

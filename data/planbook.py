@@ -7,7 +7,7 @@ Not   what is in a plan (`trial.py`), how places are drawn (`drawing.py`)
 Nothing is overwritten: a changed plan is a new version with its reason, a new drawing stands beside the old.
 """
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import datetime, time, timedelta
 from secrets import randbelow
@@ -78,6 +78,42 @@ class PlanBook(TrayBook):
             ids.append(recorder.insert("plan", values))
 
         self._change(f"plan of {plan.trial}", change)
+        return PlanId(ids[0])
+
+    def keep_score_rule(self, trial: str, score: Mapping[str, Any], why: str) -> PlanId:
+        """Keep other limits and weights of the canopy score: a new version of the plan, one step of undo.
+
+        The drawing goes along, since where trays stand does not change by it.
+
+        Raises
+        ------
+        KeyError
+            If the trial has no plan.
+        ReasonWanted
+            If `why` is empty.
+        """
+        before = self.plans(trial)
+        if not before:
+            raise KeyError(trial)
+        plan = replace(before[-1].plan, score=dict(score))
+        if plan == before[-1].plan:
+            return before[-1].id
+        if not why.strip():
+            raise ReasonWanted(self.folder, what=trial)
+        drawn = [kept for kept in self.draws(trial) if kept.plan_id == before[-1].id]
+        at = time_text(self.now())
+        ids: list[int] = []
+
+        def change(recorder: Recorder) -> None:
+            row = self._trial_of(recorder, plan, at)
+            values = {"trial": row, "body": plan_text(plan), "kept_at": at, "why": why.strip()}
+            ids.append(recorder.insert("plan", values))
+            for kept in drawn[-1:]:
+                body = draw_text(kept.draw)
+                draw = {"seed": kept.draw.seed, "body": body, "drawn_at": at, "why": why.strip()}
+                recorder.insert("draw", {"plan": ids[0]} | draw)
+
+        self._change(f"limits and weights of {trial}", change)
         return PlanId(ids[0])
 
     def _trial_of(self, recorder: Recorder, plan: Plan, kept_at: str) -> int:

@@ -15,6 +15,7 @@ from datetime import date
 from typing import TYPE_CHECKING
 
 from data import bookwords
+from data.cancel import CancelToken
 from data.comparable import comparable
 from data.movers import Mover, ScoredTray, movers
 from data.numbers import TrayId
@@ -67,15 +68,19 @@ class CropVerdict:
     notes: tuple[Sentence, ...] = field(default_factory=tuple)
 
 
-def verdicts(book: "Book", trial: str | None = None, on_day: int | None = None) -> tuple[CropVerdict, ...]:
+def verdicts(
+    book: "Book", trial: str | None = None, on_day: int | None = None, cancel: CancelToken | None = None
+) -> tuple[CropVerdict, ...]:
     """The verdicts of one trial or of all; empty where the book has no trial with trays.
 
     Parameters
     ----------
     on_day : days since sowing on which photos are read, where the plan fixes none.
+    cancel : looked at before each crop and measure; raises `Cancelled`.
     """
     names = book.trials() if trial is None else (trial,)
-    return tuple(found for name in names for found in _TrialReading(book, name, on_day).verdicts())
+    stop = cancel or CancelToken()
+    return tuple(found for name in names for found in _TrialReading(book, name, on_day).verdicts(stop))
 
 
 class _TrialReading(Terms):
@@ -87,10 +92,15 @@ class _TrialReading(Terms):
         self._by_day: dict[int, tuple[PhotoNumbers, ...]] = {}
         self.today: date = book.today()
 
-    def verdicts(self) -> Iterator[CropVerdict]:
+    def verdicts(self, cancel: CancelToken) -> Iterator[CropVerdict]:
         for crop in dict.fromkeys(tray.crop for tray in self.trays):
             trays = tuple(tray for tray in self.trays if tray.crop == crop)
-            found = [one for kind in MeasureKind if (one := self._one(crop, trays, kind)) is not None]
+            found = []
+            for kind in MeasureKind:
+                cancel.check()
+                one = self._one(crop, trays, kind)
+                if one is not None:
+                    found.append(one)
             together = bookwords.measures_together(found)
             for one in found:
                 yield _with_notes(one, together if one is found[0] else ())

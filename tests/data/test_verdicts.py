@@ -9,9 +9,10 @@ from typing import Any
 import pytest
 
 from data.book import Book
+from data.cancel import Cancelled, CancelToken
 from data.desirability import USUAL as USUAL_RULE
-from data.desirability import MoldRule, ScoreRule, rule_text
-from data.errors import LevelIsFixed
+from data.desirability import MoldRule, PartName, ScoreRule, rule_of, rule_text
+from data.errors import LevelIsFixed, ReasonWanted
 from data.events import EventKind
 from data.numbers import Said
 from data.outcome import Outcome, Why
@@ -290,3 +291,34 @@ def test_a_plan_with_another_confidence_is_not_kept(rack: Rack) -> None:
         rack.book.keep_plan(replace(rack.plan, level=0.90), "less sure will do")
 
     assert len(rack.book.plans(TRIAL)) == 1
+
+
+def test_other_weights_after_sowing_are_a_new_version_and_are_said(rack: Rack) -> None:
+    rack.shoot_all(EVEN)
+    (draw,) = rack.book.draws(TRIAL)
+    parts = USUAL_RULE.parts | {PartName.COVERAGE: replace(USUAL_RULE.parts[PartName.COVERAGE], weight=5.0)}
+    rule = replace(USUAL_RULE, parts=parts)
+
+    rack.book.keep_score_rule(TRIAL, rule_text(rule), "coverage is what I sell")
+
+    (found,) = rack.verdicts()
+    assert rule_of(rack.book.plans(TRIAL)[-1].plan.score) == rule
+    assert any("Limits and weights" in note and "what I sell" in note for note in found.notes)
+    assert rack.book.draws(TRIAL)[-1].draw == draw.draw
+    assert rack.book.draws(TRIAL)[-1].plan_id == rack.book.plans(TRIAL)[-1].id
+    assert rack.book.undo() == f"limits and weights of {TRIAL}"
+    assert (len(rack.book.plans(TRIAL)), len(rack.book.draws(TRIAL))) == (1, 1)
+
+
+def test_other_weights_need_a_reason(rack: Rack) -> None:
+    with pytest.raises(ReasonWanted):
+        rack.book.keep_score_rule(TRIAL, rule_text(replace(USUAL_RULE, mold=MoldRule.APART)), " ")
+
+
+def test_reading_stops_when_it_is_asked_to(rack: Rack) -> None:
+    rack.shoot_all(EVEN)
+    token = CancelToken()
+    token.cancel()
+
+    with pytest.raises(Cancelled):
+        verdicts(rack.book, cancel=token)
