@@ -13,10 +13,11 @@ from dataclasses import dataclass
 from enum import StrEnum
 from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication, QMarginsF, QPointF, QRectF, Qt
+from PySide6.QtCore import QMarginsF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPageSize, QPainter, QPdfWriter, QPen
 
 from gui.palette import FAMILY, load_fonts
+from gui.words import translate
 
 __all__ = [
     "BAR_MM", "EDGE_MM", "INK", "SOFT", "Page", "Paper", "draw_frame", "draw_line", "fitted", "in_lines",
@@ -84,7 +85,7 @@ def _draw_bar(painter: QPainter, width: float, y: float) -> None:
     draw_line(painter, left, y, left + BAR_MM, y, 0.3)
     for x in (left, left + BAR_MM):
         draw_line(painter, x, y - 2, x, y + 2, 0.3)
-    words = QCoreApplication.translate(
+    words = translate(
         "Paper", "Print at 100 %. Measure this bar: it must be 100 mm long, or nothing on this page is right."
     )
     lines = in_lines(words, width - 2 * EDGE_MM - BAR_MM - 4, 2.6)

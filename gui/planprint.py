@@ -7,7 +7,7 @@ Not   what stands on the sheets (`sheets.py`)
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QCoreApplication, Slot
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, Slot
 from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QVBoxLayout, QWidget
 
 from data.errors import BookError
@@ -24,11 +24,15 @@ if TYPE_CHECKING:
 __all__ = ["PrintPage"]
 
 ABOUT = {
-    SheetKind.SOWING: "Sowing sheet: what goes into which tray",
-    SheetKind.MAP: "Bench map: where each tray stands",
-    SheetKind.STATION: "Station cards: once, for the place where you take photos",
-    SheetKind.TAGS: "Tags: one for each tray, so that photos find their tray",
-    SheetKind.READINGS: "Reading sheets: blank, without the media",
+    SheetKind.SOWING: str(QT_TRANSLATE_NOOP("PrintPage", "Sowing sheet: what goes into which tray")),
+    SheetKind.MAP: str(QT_TRANSLATE_NOOP("PrintPage", "Bench map: where each tray stands")),
+    SheetKind.STATION: str(
+        QT_TRANSLATE_NOOP("PrintPage", "Station cards: once, for the place where you take photos")
+    ),
+    SheetKind.TAGS: str(
+        QT_TRANSLATE_NOOP("PrintPage", "Tags: one for each tray, so that photos find their tray")
+    ),
+    SheetKind.READINGS: str(QT_TRANSLATE_NOOP("PrintPage", "Reading sheets: blank, without the media")),
 }
 
 

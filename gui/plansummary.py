@@ -15,32 +15,35 @@ from gui.words import translate
 __all__ = ["draw_words", "plan_rows", "summary_of"]
 
 
-def tell(text: str) -> str:
-    """A text of this presenter in the person's language."""
-    return translate("PlanSummary", text)
-
-
 def summary_of(trial: TrialReading) -> tuple[tuple[str, str], ...]:
     """Label and words of everything that was fixed, and when."""
-    rows = [(tell("kept"), str(kept_words(trial.kept))), *plan_rows(trial.kept.plan)]
+    rows = [(translate("PlanSummary", "kept"), str(kept_words(trial.kept))), *plan_rows(trial.kept.plan)]
     if len(trial.versions) > 1:
-        rows.append((tell("versions"), "\n".join(_version_words(one) for one in trial.versions)))
+        rows.append(
+            (translate("PlanSummary", "versions"), "\n".join(_version_words(one) for one in trial.versions))
+        )
     return tuple(rows)
 
 
 def plan_rows(plan: Plan) -> tuple[tuple[str, str], ...]:
     """Label and words of everything that is fixed with a plan."""
     rows = (
-        (tell("question"), plan.words or _question(plan.question)),
-        (tell("varies"), "; ".join(f"{one.name}: {', '.join(one.levels)}" for one in plan.factors)),
-        (tell("trusted"), plan.trusted),
-        (tell("crops"), ", ".join(_crop_words(crop) for crop in plan.crops)),
-        (tell("compared"), _measure_words(plan)),
-        (tell("canopy score"), _score_words(plan)),
-        (tell("trays"), _tray_words(plan)),
-        (tell("the same"), ", ".join(f"{name}: {level}" for name, level in plan.same.items())),
-        (tell("takes"), " ".join(str(text) for text in cost_words(plan))),
-        (tell("repeats"), plan.copied_from),
+        (translate("PlanSummary", "question"), plan.words or _question(plan.question)),
+        (
+            translate("PlanSummary", "varies"),
+            "; ".join(f"{one.name}: {', '.join(one.levels)}" for one in plan.factors),
+        ),
+        (translate("PlanSummary", "trusted"), plan.trusted),
+        (translate("PlanSummary", "crops"), ", ".join(_crop_words(crop) for crop in plan.crops)),
+        (translate("PlanSummary", "compared"), _measure_words(plan)),
+        (translate("PlanSummary", "canopy score"), _score_words(plan)),
+        (translate("PlanSummary", "trays"), _tray_words(plan)),
+        (
+            translate("PlanSummary", "the same"),
+            ", ".join(f"{name}: {level}" for name, level in plan.same.items()),
+        ),
+        (translate("PlanSummary", "takes"), " ".join(str(text) for text in cost_words(plan))),
+        (translate("PlanSummary", "repeats"), plan.copied_from),
     )
     return tuple((label, words) for label, words in rows if words)
 
@@ -48,24 +51,28 @@ def plan_rows(plan: Plan) -> tuple[tuple[str, str], ...]:
 def _question(question: Question) -> str:
     match question:
         case Question.BEST:
-            return tell("Which of these is best?")
+            return translate("PlanSummary", "Which of these is best?")
         case Question.GAP:
-            return tell("Does the change close the gap to the trusted one?")
+            return translate("PlanSummary", "Does the change close the gap to the trusted one?")
         case _:
-            return tell("Is the new one as good as the trusted one?")
+            return translate("PlanSummary", "Is the new one as good as the trusted one?")
 
 
 def _crop_words(crop: CropPlan) -> str:
-    return tell("{crop} (read on day {day})").format(crop=crop.name, day=crop.read_on_day)
+    return translate("PlanSummary", "{crop} (read on day {day})").format(crop=crop.name, day=crop.read_on_day)
 
 
 def _measure_words(plan: Plan) -> str:
     first, *others = plan.measures
-    told = tell("{measure}, margin {margin:g} {unit}, one-sided 95 %").format(
+    told = translate("PlanSummary", "{measure}, margin {margin:g} {unit}, one-sided 95 %").format(
         measure=first.kind, margin=first.margin, unit=first.unit
     )
     more = [f"{one.kind} ({one.margin:g} {one.unit})" for one in others]
-    return tell("{first}; beside it {others}").format(first=told, others=", ".join(more)) if more else told
+    return (
+        translate("PlanSummary", "{first}; beside it {others}").format(first=told, others=", ".join(more))
+        if more
+        else told
+    )
 
 
 def _score_words(plan: Plan) -> str:
@@ -78,32 +85,40 @@ def _score_words(plan: Plan) -> str:
         return ""
     weights = ", ".join(f"{name} {part.weight:g}" for name, part in rule.parts.items() if part.weight)
     mold = {
-        MoldRule.ZERO: tell("a tray with confirmed mold scores nothing"),
-        MoldRule.BY_AREA: tell("a tray with confirmed mold loses points by its area"),
-        MoldRule.APART: tell("a tray with confirmed mold gets no score and is counted apart"),
+        MoldRule.ZERO: translate("PlanSummary", "a tray with confirmed mold scores nothing"),
+        MoldRule.BY_AREA: translate("PlanSummary", "a tray with confirmed mold loses points by its area"),
+        MoldRule.APART: translate(
+            "PlanSummary", "a tray with confirmed mold gets no score and is counted apart"
+        ),
     }[rule.mold]
-    return tell("weights: {weights}; {mold}").format(weights=weights, mold=mold)
+    return translate("PlanSummary", "weights: {weights}; {mold}").format(weights=weights, mold=mold)
 
 
 def _tray_words(plan: Plan) -> str:
     names = "; ".join(block.name for block in plan.blocks)
-    return tell("{each} of each and crop, {all} in all, in blocks: {names}").format(
+    return translate("PlanSummary", "{each} of each and crop, {all} in all, in blocks: {names}").format(
         each=plan.trays_per_treatment, all=plan.trays, names=names
     )
 
 
 def _version_words(kept: KeptPlan) -> str:
     day = f"{kept.kept_at.day} {kept.kept_at:%B %Y}"
-    why = kept.why or tell("first plan")
-    return tell("{n}: {day}, {why}").format(n=kept.version, day=day, why=why)
+    why = kept.why or translate("PlanSummary", "first plan")
+    return translate("PlanSummary", "{n}: {day}, {why}").format(n=kept.version, day=day, why=why)
 
 
 def draw_words(trial: TrialReading, draw: KeptDraw) -> str:
     """How the places were drawn."""
     day = f"{draw.drawn_at.day} {draw.drawn_at:%B %Y}"
     seed = draw.draw.seed
-    how = tell("by lot (seed {seed})").format(seed=seed) if seed else tell("elsewhere")
+    how = (
+        translate("PlanSummary", "by lot (seed {seed})").format(seed=seed)
+        if seed
+        else translate("PlanSummary", "elsewhere")
+    )
     counts = window_counts(trial.kept.plan, draw.draw.places)
     ends = "; ".join(f"{name}: {count}" for name, count in counts.items())
-    told = tell("Drawn {how} on {day}. At the window end: {ends}.").format(how=how, day=day, ends=ends)
+    told = translate("PlanSummary", "Drawn {how} on {day}. At the window end: {ends}.").format(
+        how=how, day=day, ends=ends
+    )
     return f"{told} {draw.why}" if draw.why else told

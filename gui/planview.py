@@ -34,11 +34,6 @@ WANTED = 0.8
 LEAST_SHOWN = 20  # trays of each, to the right end of the chart
 
 
-def tell(text: str) -> str:
-    """A text of this presenter in the person's language."""
-    return translate("PlanView", text)
-
-
 class KeptPage(StrEnum):
     """Pages of a kept plan."""
 
@@ -124,23 +119,25 @@ class PlanState:
         missing = self.missing
         if last and not missing and self.trial is not None:
             if not self.needs_reason:
-                missing = tell("Nothing is changed yet.")
+                missing = translate("PlanView", "Nothing is changed yet.")
             elif not why:
-                missing = tell("Say why the plan is changed.")
+                missing = translate("PlanView", "Say why the plan is changed.")
         return Foot(
             missing=missing,
-            forward=tell("Keep the plan and draw the places") if last else tell("Next"),
+            forward=translate("PlanView", "Keep the plan and draw the places")
+            if last
+            else translate("PlanView", "Next"),
             may_go_on=not missing,
             may_go_back=self.step > Step.QUESTION,
         )
 
     def _kept_words(self) -> str:
         if self.page is KeptPage.PRINT:
-            return tell("Save as PDF...")
+            return translate("PlanView", "Save as PDF...")
         if self.page is KeptPage.PLACES:
-            return tell("Next: print")
+            return translate("PlanView", "Next: print")
         drawn = self.trial is not None and self.trial.draw is not None
-        return tell("Next: places") if drawn else tell("Draw the places")
+        return translate("PlanView", "Next: places") if drawn else translate("PlanView", "Draw the places")
 
     @property
     def shelves_in_use(self) -> str:
@@ -153,7 +150,9 @@ class PlanState:
             if shelf in counts and trial != name:
                 counts[shelf] += count
         held = ", ".join(f"{shelf} {count}" for shelf, count in counts.items() if count)
-        words = tell("Other trays grow there today ({held}): they must be gone before these are sown.")
+        words = translate(
+            "PlanView", "Other trays grow there today ({held}): they must be gone before these are sown."
+        )
         return words.format(held=held) if held else ""
 
     @property
@@ -219,7 +218,7 @@ def draft_to_change(trial: TrialReading, reading: PlanReading) -> Draft:
 
 def draft_to_copy(trial: TrialReading, reading: PlanReading) -> Draft:
     """A new trial that repeats this one, for the grower to change one thing."""
-    name = tell("{trial}, once more").format(trial=trial.kept.plan.trial)
+    name = translate("PlanView", "{trial}, once more").format(trial=trial.kept.plan.trial)
     return replace(
         draft_of(trial.kept.plan, reading.shelves),
         trial=name,

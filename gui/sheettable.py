@@ -9,10 +9,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import partial
 
-from PySide6.QtCore import QCoreApplication, QRectF
+from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter
 
 from gui.paper import SOFT, Page, Paper, draw_frame, draw_line, in_lines, text_height, write
+from gui.words import translate
 
 __all__ = ["BOX", "Column", "table_pages"]
 
@@ -44,10 +45,9 @@ def table_pages(
     head = _head_height(columns, widths)
     room = free.height() - len(lead) * text_height(SIZE) - 2 - head
     groups = _on_pages(rows, [max(_height(row, widths), least_mm) for row in rows], room)
-    tell = QCoreApplication.translate
     pages = []
     for number, group in enumerate(groups, start=1):
-        of = tell("SheetTable", "page {n} of {total}").format(n=number, total=len(groups))
+        of = translate("SheetTable", "page {n} of {total}").format(n=number, total=len(groups))
         told = f"{note} · {of}" if note and len(groups) > 1 else note or (of if len(groups) > 1 else "")
         draw = partial(
             _draw, columns=columns, widths=widths, rows=group, lead=lead, paper=paper, least_mm=least_mm

@@ -8,17 +8,23 @@ Cut along the outer line and lay the card flat: the rim's outer corner stands ri
 Four cards and one tray are the station then; nobody needs a tape measure.
 """
 
-from PySide6.QtCore import QCoreApplication, QPointF, QRectF
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QPointF, QRectF
 from PySide6.QtGui import QPainter, QPainterPath, QPen
 
 from gui.markpaint import draw_mark
 from gui.paper import EDGE_MM, INK, SOFT, Page, Paper, draw_line, in_lines, text_height, write
+from gui.words import translate
 
 __all__ = ["station_pages"]
 
 ARM_MM = 30.0  # width of the arm under the tray's corner
 OVER_MM = 6.0  # by how much the arm reaches beyond the corner
-NAMES = {0: "far left", 1: "far right", 2: "near right", 3: "near left"}
+NAMES = {
+    0: str(QT_TRANSLATE_NOOP("StationSheet", "far left")),
+    1: str(QT_TRANSLATE_NOOP("StationSheet", "far right")),
+    2: str(QT_TRANSLATE_NOOP("StationSheet", "near right")),
+    3: str(QT_TRANSLATE_NOOP("StationSheet", "near left")),
+}
 
 
 def station_pages(
@@ -35,10 +41,9 @@ def station_pages(
     def near(painter: QPainter) -> None:
         _draw_pair(painter, paper, (3, 2), apart, tray_type)
 
-    tell = QCoreApplication.translate
     return (
-        Page(title=tell("StationSheet", "Station cards, far side"), note=tray_type, draw=far),
-        Page(title=tell("StationSheet", "Station cards, near side"), note=tray_type, draw=near),
+        Page(title=translate("StationSheet", "Station cards, far side"), note=tray_type, draw=far),
+        Page(title=translate("StationSheet", "Station cards, near side"), note=tray_type, draw=near),
     )
 
 
@@ -73,7 +78,7 @@ def _draw_card(painter: QPainter, number: int, centre: QPointF) -> None:
     painter.drawPath(_outline(card, corner, toward, down))
     draw_mark(painter, number, centre, CARD_MARK_MM)
     _draw_corner(painter, corner, toward, down)
-    name = QCoreApplication.translate("StationSheet", NAMES[number])
+    name = translate("StationSheet", NAMES[number])
     base = card.top() + 5.2 if down > 0 else card.bottom() - 1.6
     write(painter, centre.x(), base, f"{number}  {name}", 4.0, bold=True, align="middle")
 
@@ -99,31 +104,30 @@ def _draw_corner(painter: QPainter, corner: QPointF, toward: int, down: int) -> 
     draw_line(painter, corner.x(), corner.y(), corner.x() + inward, corner.y(), 0.6)
     draw_line(painter, corner.x(), corner.y(), corner.x(), corner.y() + down * OVER_MM, 0.6)
     draw_line(painter, corner.x(), corner.y() - down * 18, corner.x(), corner.y(), 0.15, dashed=True)
-    words = QCoreApplication.translate("StationSheet", "corner of the rim")
+    words = translate("StationSheet", "corner of the rim")
     x = corner.x() + (1.5 if toward < 0 else -1.5)
     align = "left" if toward < 0 else "right"
     write(painter, x, corner.y() - (2 if down > 0 else -4.5), words, 2.8, align=align)
 
 
 def _draw_words(painter: QPainter, room: QRectF, apart: tuple[float, float], tray_type: str) -> None:
-    tell = QCoreApplication.translate
     words = (
-        tell(
+        translate(
             "StationSheet",
             "Print on plain matt paper at 100 %, do not laminate. Cut along the thin outer line.",
         ),
-        tell(
+        translate(
             "StationSheet",
             "Lay a tray where it will be photographed. Push each card under the tray's corner until the "
             "corner of the rim stands right above the printed corner. All names are as you stand before the "
             "tray. Fix the cards flat with tape: from then on a tray goes where the printed corners are.",
         ),
-        tell(
+        translate(
             "StationSheet",
             "For the tray type {tray} the middles of the marks then lie {across} mm apart along the long "
             "side and {deep} mm apart from far to near. Measure both if you can. Take photos from above.",
         ).format(tray=tray_type, across=f"{apart[0]:g}", deep=f"{apart[1]:g}"),
-        tell(
+        translate(
             "StationSheet", "Keep the white rim around each mark free. A card that leaves hide does no harm."
         ),
     )

@@ -12,11 +12,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import partial
 
-from PySide6.QtCore import QCoreApplication, QPointF, QRectF
+from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen
 
 from gui.markpaint import draw_mark
 from gui.paper import INK, SOFT, Page, Paper, draw_line, in_lines, text_height, text_width, write
+from gui.words import translate
 
 __all__ = ["CODE_MM", "TagLabel", "code_lines", "draw_tag", "tag_pages"]
 
@@ -40,12 +41,11 @@ class TagLabel:
 def tag_pages(tags: Sequence[TagLabel], paper: Paper) -> tuple[Page, ...]:
     """The tags, in the order given."""
     each = ACROSS * DOWN
-    tell = QCoreApplication.translate
     groups = [tags[at : at + each] for at in range(0, len(tags), each)]
     return tuple(
         Page(
-            title=tell("TagSheet", "Tags"),
-            note=tell("TagSheet", "page {n} of {total}").format(n=number, total=len(groups)),
+            title=translate("TagSheet", "Tags"),
+            note=translate("TagSheet", "page {n} of {total}").format(n=number, total=len(groups)),
             draw=partial(_draw_page, tags=group, paper=paper),
         )
         for number, group in enumerate(groups, start=1)
@@ -59,7 +59,7 @@ def _draw_page(painter: QPainter, tags: Sequence[TagLabel], paper: Paper) -> Non
     free = paper.free
     gap = (free.width() - ACROSS * width) / (ACROSS - 1)
     step = (free.height() - WORDS_MM) / DOWN
-    words = QCoreApplication.translate(
+    words = translate(
         "TagSheet",
         "Cut out card and strip in one piece, fold at the dashed line and hook it over a long side of the "
         "rim: the card lies outside, face up, and stays with its tray. Stiff matt paper, not laminated.",
@@ -95,7 +95,7 @@ def draw_tag(painter: QPainter, tag: TagLabel, middle: QPointF) -> None:
         else:
             painter.fillRect(patch, colour)
     _draw_code(painter, tag.code, CODE_MM.translated(middle))
-    words = QCoreApplication.translate("TagSheet", "tag {n}").format(n=tag.number)
+    words = translate("TagSheet", "tag {n}").format(n=tag.number)
     write(painter, middle.x(), card.top() - 4, words, 2.8, align="middle", colour=SOFT)
 
 

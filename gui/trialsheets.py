@@ -12,44 +12,44 @@ from datetime import date
 from functools import partial
 from itertools import groupby
 
-from PySide6.QtCore import QCoreApplication, QRectF
+from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter
 
 from data.drawing import Place
 from data.trial import Plan
 from gui.paper import SOFT, Page, Paper, draw_frame, draw_line, fitted, in_lines, text_height, write
 from gui.sheettable import BOX, Column, table_pages
+from gui.words import translate
 
 __all__ = ["map_pages", "reading_pages", "sowing_pages"]
 
 SHELF_MM = 40.0  # height of one shelf on the map, with its heading
 BOX_MM = 27.0
-tell = QCoreApplication.translate
 
 
 def sowing_pages(plan: Plan, places: Sequence[Place], paper: Paper) -> tuple[Page, ...]:
     """What goes into which tray and where it stands, block by block in the order of sowing."""
     columns = (
-        Column(title=tell("TrialSheets", "done"), share=7),
-        Column(title=tell("TrialSheets", "code"), share=14),
-        Column(title=tell("TrialSheets", "tag"), share=8),
-        Column(title=tell("TrialSheets", "place"), share=10),
-        Column(title=tell("TrialSheets", "crop"), share=24),
-        Column(title=tell("TrialSheets", "treatment"), share=36),
-        Column(title=tell("TrialSheets", "dry seed"), share=14),
+        Column(title=translate("TrialSheets", "done"), share=7),
+        Column(title=translate("TrialSheets", "code"), share=14),
+        Column(title=translate("TrialSheets", "tag"), share=8),
+        Column(title=translate("TrialSheets", "place"), share=10),
+        Column(title=translate("TrialSheets", "crop"), share=24),
+        Column(title=translate("TrialSheets", "treatment"), share=36),
+        Column(title=translate("TrialSheets", "dry seed"), share=14),
     )
     rows: list[Sequence[str]] = []
     for block, there in _by_block(places):
         day = there[0].sow_on
-        head = tell("TrialSheets", "{block}, sow on {day}").format(block=block, day=_day(day))
+        head = translate("TrialSheets", "{block}, sow on {day}").format(block=block, day=_day(day))
         rows.append((head,))
         rows += [_sowing_row(plan, place) for place in there]
     same = ", ".join(f"{name}: {level}" for name, level in plan.same.items() if level)
     above = plan.words
     if same:
-        above += "\n" + tell("TrialSheets", "The same for all trays: {what}.").format(what=same)
+        above += "\n" + translate("TrialSheets", "The same for all trays: {what}.").format(what=same)
     return table_pages(
-        tell("TrialSheets", "Sowing sheet"), columns, rows, paper, note=plan.trial, above=above
+        translate("TrialSheets", "Sowing sheet"), columns, rows, paper, note=plan.trial, above=above
     )
 
 
@@ -67,7 +67,7 @@ def map_pages(plan: Plan, places: Sequence[Place], paper: Paper) -> tuple[Page, 
     groups = [shelves[at : at + each] for at in range(0, len(shelves), each)]
     return tuple(
         Page(
-            title=tell("TrialSheets", "Bench map"),
+            title=translate("TrialSheets", "Bench map"),
             note=plan.trial,
             draw=partial(_draw_map, plan=plan, shelves=group, paper=paper),
         )
@@ -96,7 +96,7 @@ def _draw_map(
         if end:
             x = free.left() if end == "first" else free.left() + len(there) * wide
             draw_line(painter, x, y + 6, x, y + 8 + BOX_MM, 1.2)
-            words = tell("TrialSheets", "window end")
+            words = translate("TrialSheets", "window end")
             align = "left" if end == "first" else "right"
             write(painter, x, y + 11 + BOX_MM, words, 2.6, align=align, colour=SOFT)
         y += SHELF_MM + 3
@@ -128,19 +128,19 @@ def _draw_place(painter: QPainter, place: Place, room: QRectF) -> None:
 def reading_pages(plan: Plan, places: Sequence[Place], paper: Paper) -> tuple[Page, ...]:
     """A blank sheet a block, for what no photo sees."""
     columns = (
-        Column(title=tell("TrialSheets", "tray"), share=15),
-        Column(title=tell("TrialSheets", "weight (g)"), share=12),
-        Column(title=tell("TrialSheets", "water given (ml)"), share=12),
-        Column(title=tell("TrialSheets", "height (mm)"), share=12),
-        Column(title=tell("TrialSheets", "fresh mass (g)"), share=12),
-        Column(title=tell("TrialSheets", "eye score (0-100)"), share=12),
-        Column(title=tell("TrialSheets", "what you saw"), share=30),
+        Column(title=translate("TrialSheets", "tray"), share=15),
+        Column(title=translate("TrialSheets", "weight (g)"), share=12),
+        Column(title=translate("TrialSheets", "water given (ml)"), share=12),
+        Column(title=translate("TrialSheets", "height (mm)"), share=12),
+        Column(title=translate("TrialSheets", "fresh mass (g)"), share=12),
+        Column(title=translate("TrialSheets", "eye score (0-100)"), share=12),
+        Column(title=translate("TrialSheets", "what you saw"), share=30),
     )
-    above = tell("TrialSheets", "Day and time: ____________________     Who: ____________________")
+    above = translate("TrialSheets", "Day and time: ____________________     Who: ____________________")
     pages: list[Page] = []
     for block, there in _by_block(places):
         rows = [(place.code, *[""] * 6) for place in there]
-        title = tell("TrialSheets", "Readings, {block}").format(block=block)
+        title = translate("TrialSheets", "Readings, {block}").format(block=block)
         pages += table_pages(title, columns, rows, paper, note=plan.trial, above=above, least_mm=10.0)
     return tuple(pages)
 
