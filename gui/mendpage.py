@@ -12,7 +12,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
 from data.cancel import CancelToken
-from data.records import Fate, PhotoId
+from data.records import Fate, PhotoId, Stored
 from gui.dayload import DayCanopy, load_canopy
 from gui.menddesk import MendDesk
 from gui.palette import Space, set_role
@@ -182,7 +182,11 @@ class MendPage(SheetPage):
     def _kept(self, fate: Fate) -> None:
         self._stopped()
         self.desk.forget()
-        self.told.emit(fate.sentence)
+        if isinstance(fate, Stored) and fate.coverage is not None:
+            words = self.tr("Canopy of {code} kept: coverage {coverage:.0f} %, mended by hand.")
+            self.told.emit(words.format(code=fate.tray_code, coverage=fate.coverage))
+        else:
+            self.told.emit(fate.sentence)
         self.book_changed.emit()
 
     @Slot(object)
