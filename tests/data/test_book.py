@@ -391,7 +391,9 @@ def test_old_scores_stay_beside_those_of_a_newer_method(book: Book, phone: Path)
 
 def test_every_error_is_a_sentence_that_names_the_folder(book: Book) -> None:
     for kind in BookError.__subclasses__():
-        words = str(kind(book.folder, tag=10, change="mold on A5", why="too much", what="plan", fixed=1))
+        words = str(
+            kind(book.folder, tag=10, change="mold on A5", why="too much", what="plan", fixed=0.95, level=0.9)
+        )
         assert "{" not in words
         assert len(words) > 40
 
