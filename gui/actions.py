@@ -62,6 +62,13 @@ PLACES = (
         key="Ctrl+4",
         icon="plan",
     ),
+    Place(
+        name="verdict",
+        words=str(QT_TRANSLATE_NOOP("Place", "Verdict")),
+        about=str(QT_TRANSLATE_NOOP("Place", "What the trial says of each medium, and how sure it is")),
+        key="Ctrl+5",
+        icon="verdict",
+    ),
 )
 
 ACTIONS = (

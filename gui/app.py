@@ -28,6 +28,7 @@ from gui.mishap import catch_mishaps, keep_log
 from gui.plan import Plan
 from gui.screen import Screen
 from gui.traysheet import TraySheet
+from gui.verdict import Verdict
 from gui.wardrobe import Wardrobe
 from gui.window import Window
 from gui.work import Report, Work
@@ -103,6 +104,7 @@ def make_screens(work: Work) -> Mapping[str, Screen]:
         "intake": Intake(work),
         "traysheet": TraySheet(work),
         "plan": Plan(work),
+        "verdict": Verdict(work),
     }
 
 

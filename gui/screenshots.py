@@ -72,6 +72,8 @@ def _photograph(folder: Path, book: Path | None, text: int, code: str | None) ->
                     _take_views(window, folder, f"{scheme}-{width}x{height}.png")
                 if place == "plan":
                     _take_steps(window, folder, f"{scheme}-{width}x{height}.png")
+                if place == "verdict":
+                    _take_verdict(window, folder, f"{scheme}-{width}x{height}.png")
     window.close()
     return 0
 
@@ -111,6 +113,22 @@ def _take_steps(window: "Window", folder: Path, end: str) -> None:
         plan.go_to_step(step)
         _take(window, folder, f"plan-step{step + 1}-{end}")
     plan.leave_draft()
+
+
+def _take_verdict(window: "Window", folder: Path, end: str) -> None:
+    """The page further down, and how it was worked out."""
+    from gui.verdict import Verdict
+
+    verdict = window.screens["verdict"]
+    assert isinstance(verdict, Verdict)
+    bar = verdict.page.verticalScrollBar()
+    for number, share in enumerate((0.5, 1.0), 2):
+        verdict.page.how.open_up(share == 1.0)
+        _settle(lambda: True)
+        bar.setValue(round(share * bar.maximum()))
+        _take(window, folder, f"verdict-page{number}-{end}")
+    verdict.page.how.open_up(False)
+    bar.setValue(0)
 
 
 def _settle(done: Callable[[], bool]) -> None:

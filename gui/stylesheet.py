@@ -37,6 +37,7 @@ def sheet_values(t: Tokens, text_percent: int = 100) -> dict[str, str]:
         "alarm_ground": mixed(t.alarm, t.sheet, 0.12),
         "calm_ground": mixed(t.calm, t.sheet, 0.12),
         "title_pt": f"{12 * text_percent / 100:g}",
+        "answer_pt": f"{13 * text_percent / 100:g}",
         "big_pt": f"{22 * text_percent / 100:g}",
         "small_pt": f"{9 * text_percent / 100:g}",
         "radius": str(RADIUS),
@@ -46,13 +47,14 @@ def sheet_values(t: Tokens, text_percent: int = 100) -> dict[str, str]:
 
 
 # Roles, given by `set_role`:
-#   QLabel       title, big, soft, small, notice, alarm, calm
+#   QLabel       title, answer, big, soft, small, notice, alarm, calm
 #   QToolButton  place (in the row of places), quiet
 #   QPushButton  main (the one accent button of a screen), quiet (no outline); 44 px: rack, rack-main, switch
 #   QFrame       sheet (a panel), band-calm, band-notice, band-alarm, line (a hairline), top, foot
 SHEET = """
 QToolTip { background: @raised@; color: @ink@; border: 1px solid @edge@; padding: 6px 8px; }
 QLabel[role="title"] { font-size: @title_pt@pt; font-weight: bold; }
+QLabel[role="answer"] { font-size: @answer_pt@pt; }
 QLabel[role="big"] { font-size: @big_pt@pt; }
 QLabel[role="soft"] { color: @soft_ink@; }
 QLabel[role="small"] { color: @soft_ink@; font-size: @small_pt@pt; }

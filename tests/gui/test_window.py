@@ -85,6 +85,7 @@ def test_places_keep_their_numbers() -> None:
         ("intake", "Ctrl+2"),
         ("traysheet", "Ctrl+3"),
         ("plan", "Ctrl+4"),
+        ("verdict", "Ctrl+5"),
     ]
 
 
