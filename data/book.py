@@ -19,11 +19,11 @@ from data import queries
 from data.clockbook import ClockBook
 from data.closing import vanished
 from data.corrections import Corrections
-from data.daybook import DayBook
 from data.errors import in_words
 from data.journal import Recorder
 from data.judged import Judged
 from data.lookbook import LookBook
+from data.oldbook import OldBook
 from data.originals import Altered, copy_original, original_path, safe_suffix
 from data.planbook import PlanBook
 from data.records import Fate, PhotoId, Refused, Said, SuspectId, TakenFrom, TrayId, fate_of
@@ -39,7 +39,7 @@ EARLIEST = datetime(2000, 1, 1)  # a camera that says less has lost its clock
 CLOCK_SLACK = timedelta(days=1)  # time zones
 
 
-class Book(PlanBook, TrialBook, DayBook, LookBook, ClockBook, Corrections):
+class Book(OldBook, PlanBook, TrialBook, LookBook, ClockBook, Corrections):
     """A trial book: `Book.create(folder)` or `Book.open(folder)`; use it from any thread, `close` it once."""
 
     # --- photos

@@ -19,7 +19,7 @@ from typing import Literal
 from data.logtime import looks_like_time
 from data.sentence import Sentence
 
-__all__ = ["DELIMITERS", "LogTable", "NotALog", "Row", "looks_like_number", "read_table"]
+__all__ = ["DELIMITERS", "LogTable", "NotALog", "Row", "decoded", "looks_like_number", "read_table"]
 
 DELIMITERS = (";", "\t", ",", "|")
 LARGEST = 200 * 1024 * 1024  # bytes; a logger that writes every second for a year makes less
@@ -65,7 +65,7 @@ def read_table(
     """
     if len(data) > LARGEST:
         raise NotALog(Sentence("The file is larger than 200 MB: cut it into parts."))
-    text, encoding = _decoded(data, encoding)
+    text, encoding = decoded(data, encoding)
     if not text.strip():
         raise NotALog(Sentence("The file is empty."))
     delimiter = delimiter or _delimiter(text)
@@ -91,7 +91,8 @@ def read_table(
 # --- bytes to text
 
 
-def _decoded(data: bytes, encoding: str | None) -> tuple[str, str]:
+def decoded(data: bytes, encoding: str | None) -> tuple[str, str]:
+    """The text of a file and its encoding, found out where it is None; raises `NotALog`."""
     encoding = encoding or _encoding(data)
     try:
         text = data.decode(encoding, errors="strict" if encoding.startswith("utf-8") else "replace")
