@@ -27,7 +27,9 @@ from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOpti
 from data.records import Day
 from gui.numberwords import when
 from gui.palette import RADIUS, Space, tokens_now
+from gui.spoken import spoken
 from gui.thumbnails import Thumbnails
+from gui.words import translate
 
 __all__ = ["DayStrip"]
 
@@ -74,17 +76,17 @@ class DayModel(QAbstractListModel):
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Words, and the picture when it is there."""
         if index.row() >= self.count:
-            spoken = role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole)
-            return self.tr("today, no photo yet") if spoken else None
+            read_out = role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole)
+            return self.tr("today, no photo yet") if read_out else None
         day = self._days[index.row()]
         if role == DAY:
             return day
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
             words = f"{self.day_words(day)}, {self.coverage_words(day)}"
-            return words if day.reason is None else f"{words}: {day.reason}"
+            return words if day.reason is None else f"{words}: {spoken(day.reason)}"
         if role == Qt.ItemDataRole.ToolTipRole:
             words = f"{self.day_words(day)}, {when(day.taken_at)}"
-            return words if day.reason is None else f"{words}\n{day.reason}"
+            return words if day.reason is None else f"{words}\n{spoken(day.reason)}"
         if role == Qt.ItemDataRole.DecorationRole and day.pictures is not None:
             return self._thumbnails.get(day.pictures.thumbnail)
         return None
@@ -164,10 +166,11 @@ class DayDelegate(QStyledItemDelegate):
             painter.setClipRect(words)
             centred = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
             fits = (
-                QFontMetrics(small).boundingRect(words, centred, str(day.reason)).height() <= words.height()
+                QFontMetrics(small).boundingRect(words, centred, spoken(day.reason)).height()
+                <= words.height()
             )
             top = Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
-            painter.drawText(words, centred if fits else top, str(day.reason))
+            painter.drawText(words, centred if fits else top, spoken(day.reason))
             painter.restore()
 
     def _paint_words(
@@ -185,7 +188,7 @@ class DayDelegate(QStyledItemDelegate):
         words.setHeight(QFontMetrics(font).height())
         painter.setPen(QColor(tokens.ink))
         if day is None:
-            painter.drawText(words, Qt.AlignmentFlag.AlignLeft, model.tr("today"))
+            painter.drawText(words, Qt.AlignmentFlag.AlignLeft, translate("DayModel", "today"))
             return
         painter.drawText(words, Qt.AlignmentFlag.AlignLeft, model.day_words(day))
         if day.day == model.today:

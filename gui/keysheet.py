@@ -7,7 +7,7 @@ Not   what the keys do (`window.py`, each screen)
 
 from collections.abc import Iterable, Iterator
 
-from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, Qt
 from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import (
     QDialog,
@@ -27,9 +27,9 @@ from gui.screen import Screen
 __all__ = ["KeySheet", "keys_of"]
 
 EVERYWHERE = (
-    ("Tab", "On to the next; with Shift back"),
-    ("Enter", "Open, or do the main thing"),
-    ("Esc", "Leave"),
+    ("Tab", str(QT_TRANSLATE_NOOP("KeySheet", "On to the next; with Shift back"))),
+    ("Enter", str(QT_TRANSLATE_NOOP("KeySheet", "Open, or do the main thing"))),
+    ("Esc", str(QT_TRANSLATE_NOOP("KeySheet", "Leave"))),
 )
 
 

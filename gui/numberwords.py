@@ -7,12 +7,15 @@ Not   measuring (`vision`), how a line looks (`numberlist.py`)
 
 from dataclasses import dataclass
 from datetime import datetime
+from functools import partial
 
 from data.records import Day, KeptScore, TakenFrom
-from gui.words import translate
+from gui.spoken import MOMENT, day_words, in_figures, spoken
+from gui.words import noop, translate
 
 __all__ = ["NumberLine", "numbers_of", "quality_of", "when"]
 
+T = partial(noop, "TraySheet")
 DASH = "–"
 
 
@@ -29,32 +32,41 @@ class NumberLine:
 
 # name in `KeptScore`, label, unit, decimals, how it was had
 NUMBERS = (
-    ("coverage", "Coverage", "%", 0, "Share of the inner area under green, red or pale shoots, from above."),
-    ("uniformity", "Uniformity", "%", 0, "How alike the 72 cells are (Christiansen): 100 is all alike."),
-    ("low_quarter", "Thinnest quarter", "%", 0, "Mean of the 18 thinnest cells, in % of the mean of all."),
-    ("gap_share", "Gaps", "%", 1, "Share of the inner area in bare pieces of at least 4 cm²."),
-    ("edge_deficit", "Edge thinner by", "points", 1, "Coverage of the middle minus that of the outer 25 mm."),
-    ("gradient_x", "Left to right", "points / 100 mm", 1, "Rise of coverage along the long side (−: fall)."),
-    ("gradient_y", "Far to near", "points / 100 mm", 1, "Rise of coverage along the short side (−: fall)."),
-    ("clumping", "Clumping", "", 2, "Moran's I of the cells: above 0, thick cells lie beside thick ones."),
-    ("green", "Green", "%", 0, "Share of the inner area that is green canopy."),
-    ("pale", "Pale", "%", 0, "Share of the inner area that is pale shoots."),
-    ("red", "Red", "%", 0, "Share of the inner area that is red canopy."),
-    ("hue", "Hue", "°", 0, "Mean hue angle of the canopy in CIELAB: 90 is yellow, 180 is green."),
-    ("chroma", "Chroma", "", 0, "How colourful the canopy is (CIELAB)."),
-    ("lightness", "Lightness", "", 0, "How light the canopy is (CIELAB L*, 0 black to 100 white)."),
-    ("dark_green", "Dark green index", "", 2, "From hue, saturation and brightness: higher is darker green."),
+    ("coverage", T("Coverage"), "%", 0,
+     T("Share of the inner area under green, red or pale shoots, from above.")),
+    ("uniformity", T("Uniformity"), "%", 0,
+     T("How alike the 72 cells are (Christiansen): 100 is all alike.")),
+    ("low_quarter", T("Thinnest quarter"), "%", 0,
+     T("Mean of the 18 thinnest cells, in % of the mean of all.")),
+    ("gap_share", T("Gaps"), "%", 1, T("Share of the inner area in bare pieces of at least 4 cm².")),
+    ("edge_deficit", T("Edge thinner by"), T("points"), 1,
+     T("Coverage of the middle minus that of the outer 25 mm.")),
+    ("gradient_x", T("Left to right"), T("points / 100 mm"), 1,
+     T("Rise of coverage along the long side (−: fall).")),
+    ("gradient_y", T("Far to near"), T("points / 100 mm"), 1,
+     T("Rise of coverage along the short side (−: fall).")),
+    ("clumping", T("Clumping"), "", 2,
+     T("Moran's I of the cells: above 0, thick cells lie beside thick ones.")),
+    ("green", T("Green"), "%", 0, T("Share of the inner area that is green canopy.")),
+    ("pale", T("Pale"), "%", 0, T("Share of the inner area that is pale shoots.")),
+    ("red", T("Red"), "%", 0, T("Share of the inner area that is red canopy.")),
+    ("hue", T("Hue"), "°", 0, T("Mean hue angle of the canopy in CIELAB: 90 is yellow, 180 is green.")),
+    ("chroma", T("Chroma"), "", 0, T("How colourful the canopy is (CIELAB).")),
+    ("lightness", T("Lightness"), "", 0, T("How light the canopy is (CIELAB L*, 0 black to 100 white).")),
+    ("dark_green", T("Dark green index"), "", 2,
+     T("From hue, saturation and brightness: higher is darker green.")),
 )  # fmt: skip
 
 QUALITY = (
-    ("px_per_mm", "Scale", "px/mm", 1, "Pixels of the photo for each mm of the tray, where it is least."),
-    ("tilt_deg", "Tilt", "°", 0, "How far the camera was from looking straight down."),
-    ("blur_mm", "Blur", "mm", 2, "Width of the softest sharp edge that can be told, on the tray."),
-    ("exposure", "Brightness", "", 0, "Mean lightness of the top view (CIELAB L*)."),
-    ("clipped_pct", "Burnt out", "%", 1, "Share of the top view without detail in the lights."),
-    ("dark_pct", "Black", "%", 1, "Share of the top view without detail in the shadows."),
-    ("glare_pct", "Glare", "%", 1, "Share of the top view under shine from wet leaves or lamps."),
-    ("seconds", "Scored in", "s", 1, "Time that this computer took."),
+    ("px_per_mm", T("Scale"), "px/mm", 1,
+     T("Pixels of the photo for each mm of the tray, where it is least.")),
+    ("tilt_deg", T("Tilt"), "°", 0, T("How far the camera was from looking straight down.")),
+    ("blur_mm", T("Blur"), "mm", 2, T("Width of the softest sharp edge that can be told, on the tray.")),
+    ("exposure", T("Brightness"), "", 0, T("Mean lightness of the top view (CIELAB L*).")),
+    ("clipped_pct", T("Burnt out"), "%", 1, T("Share of the top view without detail in the lights.")),
+    ("dark_pct", T("Black"), "%", 1, T("Share of the top view without detail in the shadows.")),
+    ("glare_pct", T("Glare"), "%", 1, T("Share of the top view under shine from wet leaves or lamps.")),
+    ("seconds", T("Scored in"), "s", 1, T("Time that this computer took.")),
 )  # fmt: skip
 
 
@@ -81,15 +93,13 @@ def _with_count(line: NumberLine, score: KeptScore) -> NumberLine:
 
 
 def _line(score: KeptScore, name: str, label: str, unit: str, decimals: int, how: str) -> NumberLine:
-    number = getattr(score, name)
+    value = getattr(score, name)
     words = translate("TraySheet", label)
-    if number is None:
+    if value is None:
         reason = score.reasons.get(name)
-        why = translate("Reason", str(reason)) if reason else translate("TraySheet", "not told by this photo")
+        why = spoken(reason) if reason else translate("TraySheet", "not told by this photo")
         return NumberLine(name=name, label=words, value=DASH, how=why, missing=True)
-    text = f"{number:.{decimals}f}"
-    if float(text) == 0:
-        text = f"{0:.{decimals}f}"  # never "-0"
+    text = in_figures(round(value, decimals) + 0.0, f".{decimals}f")  # never "-0"
     text = text.replace("-", "−")
     gap = "" if unit in ("", "°") else " "
     return NumberLine(
@@ -101,10 +111,10 @@ def _line(score: KeptScore, name: str, label: str, unit: str, decimals: int, how
 
 
 FOUND_BY = {
-    "station": "by the station's marks",
-    "frame": "by the tray's rim",
-    "hand": "set by you",
-    "whole": "the picture is the tray",
+    "station": T("by the station's marks"),
+    "frame": T("by the tray's rim"),
+    "hand": T("set by you"),
+    "whole": T("the picture is the tray"),
 }
 
 
@@ -177,5 +187,5 @@ def _corners(score: KeptScore) -> NumberLine:
 
 
 def when(moment: datetime) -> str:
-    """A day and time that is read alike everywhere: 3 Mar 2026, 09:00."""
-    return f"{moment.day} {moment:%b %Y, %H:%M}"
+    """A day and time: 3 Mar 2026, 09:00."""
+    return day_words(moment, MOMENT)

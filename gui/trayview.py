@@ -7,11 +7,13 @@ Not   the words for each number (`numberwords.py`), the widgets (`traysheet.py`)
 
 from dataclasses import dataclass, field
 from datetime import timedelta
+from functools import partial
 from typing import TYPE_CHECKING
 
 from data.records import Day, GrowthPoint, KeptScore, PhotoId, PhotoState, Said, Tray, TrayId
 from data.watch import MOLD_CAUTION
 from gui.numberwords import NumberLine, numbers_of, quality_of, when
+from gui.spoken import DAY_YEAR_SHORT, day_words, in_figures, spoken
 from gui.words import translate
 
 if TYPE_CHECKING:
@@ -20,6 +22,7 @@ if TYPE_CHECKING:
 __all__ = ["Curve", "SuspectLine", "TrayState", "end_words", "read_tray"]
 
 
+T = partial(translate, "TraySheet")
 TWO_SD = 2.0  # "give or take" holds for about 19 photos in 20
 
 
@@ -107,14 +110,14 @@ class TrayState:
     def notes(self) -> tuple[str, ...]:
         """What is odd about the photo or doubtful about its score, each a sentence."""
         notes = () if self.score is None else self.score.notes
-        return tuple(f"{note[:1].upper()}{note[1:]}." for note in map(str, notes))
+        return tuple(f"{note[:1].upper()}{note[1:]}." for note in map(spoken, notes))
 
     @property
     def caution(self) -> str | None:
         """To be shown where a suspect is open, or was said to be mold."""
         if all(suspect.said is Said.NOT_MOLD for suspect in self.suspects):
             return None
-        return translate("Look", MOLD_CAUTION)
+        return spoken(MOLD_CAUTION)
 
     @property
     def title(self) -> str:
@@ -127,7 +130,7 @@ class TrayState:
         """How and when it ended, and why; empty while it grows."""
         if self.tray.done_at is None:
             return ""
-        when_ended = f"{self.tray.done_at.day} {self.tray.done_at:%b %Y}"
+        when_ended = day_words(self.tray.done_at, DAY_YEAR_SHORT)
         words = translate("TraySheet", "{how} on {day}").format(how=end_words(self.tray), day=when_ended)
         return f"{words}: {self.tray.ended_why}" if self.tray.ended_why else words
 
@@ -192,7 +195,7 @@ def _suspects(score: KeptScore | None) -> tuple[SuspectLine, ...]:
     lines = []
     for number, suspect in enumerate(score.suspects, start=1):
         area = suspect.area_cm2
-        size = translate("TraySheet", "size not known") if area is None else f"{area:.1f} cm²"
+        size = translate("TraySheet", "size not known") if area is None else f"{in_figures(area, '.1f')} cm²"
         title = translate("TraySheet", "{size}, {confidence} % sure").format(
             size=size, confidence=round(100 * suspect.confidence)
         )
@@ -201,7 +204,7 @@ def _suspects(score: KeptScore | None) -> tuple[SuspectLine, ...]:
                 id=int(suspect.id),
                 number=number,
                 title=title,
-                why=f"{suspect.why}\n{suspect.closed_why}".strip(),
+                why=spoken(f"{suspect.why}\n{suspect.closed_why}".strip()),
                 closed=suspect.closed_at is not None,
                 said=suspect.said,
                 x_mm=suspect.x_mm,
@@ -230,7 +233,7 @@ def _conditions(tray: Tray) -> tuple[tuple[str, str], ...]:
     """What was noted of the tray; what nobody noted is left out."""
 
     def said(words: str, value: object) -> tuple[str, str] | None:
-        return None if value is None or value == "" else (translate("TraySheet", words), str(value))
+        return None if value is None or value == "" else (words, str(value))
 
     def yes(value: bool | None) -> str | None:
         if value is None:
@@ -242,27 +245,37 @@ def _conditions(tray: Tray) -> tuple[tuple[str, str], ...]:
         dark = translate("TraySheet", "{begin} to {end}").format(
             begin=when(tray.blackout_from), end=when(tray.blackout_to)
         )
-    words = "shelf {shelf}, place {place}" if tray.shelf else "place {place}, without a shelf"
-    place = translate("TraySheet", words).format(shelf=tray.shelf, place=tray.position)
+    words = (
+        translate("TraySheet", "shelf {shelf}, place {place}")
+        if tray.shelf
+        else translate("TraySheet", "place {place}, without a shelf")
+    )
+    place = words.format(shelf=tray.shelf, place=tray.position)
     lines = (
-        said("Crop", tray.crop),
-        said("Medium", tray.medium),
-        said("Seating", tray.seating),
-        said("Seed lot", tray.seed_lot),
-        said("Sowing rate", None if tray.sowing_rate_g is None else f"{tray.sowing_rate_g:g} g"),
-        said("Soaked", None if tray.soak_hours is None else f"{tray.soak_hours:g} h"),
-        said("Sown", when(tray.sown_at)),
-        said("Dark", dark),
-        said("Stacked", yes(tray.stacked)),
-        said("Watering", tray.watering),
-        said("Feed", tray.feed),
-        said("Heat mat", yes(tray.heat_mat)),
-        said("Light", tray.light),
-        said("Done", None if tray.done_at is None else when(tray.done_at)),
-        said("Place", place),
-        said("Block", tray.block),
-        said("Tray", tray.tray_type),
-        said("Tag", tray.tag_number),
-        said("Note", tray.note),
+        said(T("Crop"), tray.crop),
+        said(T("Medium"), tray.medium),
+        said(T("Seating"), spoken(tray.seating)),
+        said(T("Seed lot"), tray.seed_lot),
+        said(
+            T("Sowing rate"),
+            None if tray.sowing_rate_g is None else f"{in_figures(tray.sowing_rate_g)} g",
+        ),
+        said(
+            T("Soaked"),
+            None if tray.soak_hours is None else f"{in_figures(tray.soak_hours)} h",
+        ),
+        said(T("Sown"), when(tray.sown_at)),
+        said(T("Dark"), dark),
+        said(T("Stacked"), yes(tray.stacked)),
+        said(T("Watering"), spoken(tray.watering or "")),
+        said(T("Feed"), tray.feed),
+        said(T("Heat mat"), yes(tray.heat_mat)),
+        said(T("Light"), tray.light),
+        said(T("Done"), None if tray.done_at is None else when(tray.done_at)),
+        said(T("Place"), place),
+        said(T("Block"), spoken(tray.block or "")),
+        said(T("Tray"), tray.tray_type),
+        said(T("Tag"), tray.tag_number),
+        said(T("Note"), tray.note),
     )
     return tuple(line for line in lines if line is not None)

@@ -1,0 +1,206 @@
+"""Spoken: sentences and words of `data` and `vision`, numbers and days, in the language of the window; no Qt.
+
+In    a `Sentence`, a `Reason` or another word; English text that a book has kept; numbers, days
+Out   the same as a person reads it in the window; in English nothing changes
+Not   texts of the window itself (`tr`), files and the command line: those stay English
+
+A sentence that was kept as text has lost its template; it is found again among all that the catalogue has.
+"""
+
+import json
+import re
+import sys
+from collections.abc import Mapping
+from datetime import date, datetime
+from enum import Enum
+from functools import cache, lru_cache
+from pathlib import Path
+from string import Formatter
+from typing import Any
+
+from data.sentence import Sentence
+from gui.words import noop, translate
+
+__all__ = ["DAY", "DAY_SHORT", "DAY_YEAR", "DAY_YEAR_SHORT", "MOMENT", "day_words", "filled", "in_figures",
+           "is_english", "speak_in", "spoken"]  # fmt: skip
+
+SENTENCE = "Sentence"
+TEMPLATES = Path(__file__).parent / "translations" / "templates.json"
+# how days are written; a language has its own, by Qt's letters
+DAY = noop("Date", "d MMMM")
+DAY_YEAR = noop("Date", "d MMMM yyyy")
+DAY_SHORT = noop("Date", "d MMM")
+DAY_YEAR_SHORT = noop("Date", "d MMM yyyy")
+MOMENT = noop("Date", "d MMM yyyy, HH:mm")
+DAY_MOMENT = noop("Date", "d MMMM, HH:mm")
+WITHOUT_A_PLACE = 8  # letters of a template by which it is known again; fewer would fit what a person wrote
+MOST_PARTS = 4096  # sentences remembered
+NUMBER = re.compile(r"[-−+]?\d+\.\d+")
+POINT = re.compile(r"(?<=\d)\.(?=\d)")
+FIELD = re.compile(r"\{(\w+)[^{}]*\}")
+ENGLISH_MONTHS = (
+    "January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
+    "November", "December",
+)  # fmt: skip
+KEPT_DAY = re.compile(rf"(\d{{1,2}}) ({'|'.join(ENGLISH_MONTHS)})(?: (\d{{4}}))?")
+# how Python writes parts of a day, and how Qt does
+LETTERS = {"%d": "d", "%B": "MMMM", "%b": "MMM", "%Y": "yyyy", "%H": "HH", "%M": "mm", "%m": "MM"}
+
+_language = "en"
+
+
+def speak_in(language: str) -> None:
+    """The language of the window, from now on ("en", "de"); set before the first sentence is shown."""
+    global _language
+    _language = language
+    _recalled.cache_clear()
+
+
+def is_english() -> bool:
+    """Whether texts are shown as they are written in the source."""
+    return _language == "en"
+
+
+def spoken(text: object) -> str:
+    """A sentence or word in the language of the window; what nobody has translated stays as it is."""
+    if _language == "en":
+        return str(text)
+    if isinstance(text, Sentence):
+        return _FILLER.vformat(translate(SENTENCE, text.template), (), text.values)
+    if isinstance(text, Enum):
+        return translate(type(text).__name__, str(text))
+    return "\n".join(_recalled(line) for line in str(text).split("\n"))
+
+
+def filled(template: str, **values: Any) -> str:
+    """A translated template with its values: numbers and days as the language writes them."""
+    return template.format(**values) if _language == "en" else _FILLER.vformat(template, (), values)
+
+
+def in_figures(value: float, form: str = "g") -> str:
+    """A number with the decimal mark of the language; `form` as in `format`."""
+    text = format(value, form)
+    return text if _language == "en" else POINT.sub(_point(), text)
+
+
+def day_words(day: date, form: str = DAY_YEAR) -> str:
+    """A day in words; `form` is one of those above."""
+    return _dated(day, translate("Date", form))
+
+
+def _dated(day: date, form: str) -> str:
+    """Qt's letters filled in."""
+    at = day if isinstance(day, datetime) else datetime(day.year, day.month, day.day)
+    values = {
+        "yyyy": str(at.year), "MMMM": _month(at.month, "LongFormat"), "MMM": _month(at.month, "ShortFormat"),
+        "MM": f"{at.month:02d}", "HH": f"{at.hour:02d}", "mm": f"{at.minute:02d}", "d": str(at.day),
+    }  # fmt: skip
+    return re.sub("yyyy|MMMM|MMM|MM|HH|mm|d", lambda found: values[found[0]], form)
+
+
+def _month(month: int, form: str) -> str:
+    qt = sys.modules.get("PySide6.QtCore")
+    if _language == "en" or qt is None:
+        return ENGLISH_MONTHS[month - 1] if form == "LongFormat" else ENGLISH_MONTHS[month - 1][:3]
+    return str(qt.QLocale().monthName(month, getattr(qt.QLocale.FormatType, form)))
+
+
+def _point() -> str:
+    qt = sys.modules.get("PySide6.QtCore")
+    return "." if qt is None else str(qt.QLocale().decimalPoint())
+
+
+class _Filler(Formatter):
+    """Fills a template in the language of the window."""
+
+    def format_field(self, value: Any, form: str) -> str:
+        """One value."""
+        if isinstance(value, bool):
+            return str(value)
+        if isinstance(value, date) and form:
+            for python, qt in LETTERS.items():
+                form = form.replace(python, qt)
+            return _dated(value, form)
+        if isinstance(value, (Sentence, Enum)):
+            return format(spoken(value), form)
+        if isinstance(value, str):
+            return format(_value(value), form)
+        text = format(value, form)
+        return POINT.sub(_point(), text) if isinstance(value, float) or "." in form else text
+
+
+_FILLER = _Filler()
+
+
+def _value(text: str) -> str:
+    """A value that is text: a number, a day, a word of ours, or what a person has written."""
+    if NUMBER.fullmatch(text):
+        return POINT.sub(_point(), text)
+    day = KEPT_DAY.fullmatch(text)
+    if day:
+        year = int(day[3] or 2000)
+        return day_words(
+            date(year, ENGLISH_MONTHS.index(day[2]) + 1, int(day[1])), DAY_YEAR if day[3] else DAY
+        )
+    known = _literal().get(text)
+    return text if known is None else translate(known, text)
+
+
+@lru_cache(maxsize=MOST_PARTS)
+def _recalled(text: str) -> str:
+    """Text that a book has kept, part by part where it was joined of several."""
+    whole = _known_again(text)
+    if whole is not None or not text:
+        return text if whole is None else whole
+    body, end = (text[:-1], ".") if text.endswith(".") else (text, "")
+    if "; " not in body:
+        said = _known_again(body) if end else None
+        return text if said is None else said + end
+    return "; ".join(_recalled(part) for part in body.split("; ")) + end
+
+
+def _known_again(text: str) -> str | None:
+    """The text by its template; None where it has none."""
+    plain = _value(text)
+    if plain != text:
+        return plain
+    for context, source, pattern in _patterns():
+        found = pattern.fullmatch(text)
+        if found:
+            values = {name: _recalled(part) for name, part in found.groupdict().items()}
+            plain_fields = FIELD.sub(r"{\1}", translate(context, source))
+            return plain_fields.format_map(values)
+    return None
+
+
+@cache
+def _templates() -> tuple[tuple[str, str], ...]:
+    return tuple((context, source) for context, source in json.loads(TEMPLATES.read_text(encoding="utf-8")))
+
+
+@cache
+def _literal() -> Mapping[str, str]:
+    """Words and sentences without fields, by their text."""
+    return {source: context for context, source in reversed(_templates()) if not FIELD.search(source)}
+
+
+@cache
+def _patterns() -> tuple[tuple[str, str, re.Pattern[str]], ...]:
+    """Templates as patterns, the one with the most letters of its own first."""
+    found = []
+    for context, source in _templates():
+        letters = sum(letter.isalpha() for letter in FIELD.sub("", source))
+        if FIELD.search(source) and letters >= WITHOUT_A_PLACE:
+            found.append((letters, context, source, re.compile(_pattern(source), re.DOTALL)))
+    found.sort(key=lambda one: -one[0])
+    return tuple(one[1:] for one in found)
+
+
+def _pattern(source: str) -> str:
+    made, at, seen = "", 0, set()
+    for field in FIELD.finditer(source):
+        made += re.escape(source[at : field.start()])
+        made += f"(?P={field[1]})" if field[1] in seen else f"(?P<{field[1]}>.+?)"
+        seen.add(field[1])
+        at = field.end()
+    return made + re.escape(source[at:])
