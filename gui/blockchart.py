@@ -112,7 +112,7 @@ class BlockChart(DrawnChart):
             right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
             canvas.text(f"{number:.10g}", box, right, t.soft_ink)
         head = QRectF(canvas.area.left(), canvas.area.top(), canvas.area.width(), canvas.line_height)
-        words = self.tr("{unit}; black bars are means").format(unit=self._unit)
+        words = self.tr("{unit}; bars are means").format(unit=self._unit)
         canvas.text(words, head, Qt.AlignmentFlag.AlignLeft, t.soft_ink)
         for number, medium in enumerate(self._media):
             box = QRectF(plot.left() + step * number + 2, plot.bottom() + 4, step - 4, 2 * canvas.line_height)

@@ -110,13 +110,12 @@ class MediaChart(DrawnChart):
             x = plot.left() + plot.width() * (day - first) / (last - first)
             box = QRectF(x - 30, plot.bottom() + 6, 60, canvas.line_height)
             canvas.text(f"{day:.0f}", box, Qt.AlignmentFlag.AlignHCenter, t.soft_ink)
-        foot = QRectF(
-            plot.left(), plot.bottom() + 1.3 * canvas.line_height, plot.width(), canvas.line_height * 1.3
-        )
+        wide = canvas.area.right() - plot.left()
+        foot = QRectF(plot.left(), plot.bottom() + 1.3 * canvas.line_height, wide, canvas.line_height * 1.3)
         words = self.tr("days since sowing")
         if self._day is not None:
             words = self.tr("days since sowing; day {day} is read").format(day=self._day)
-        canvas.text(words, foot, Qt.AlignmentFlag.AlignHCenter, t.soft_ink)
+        canvas.text(words, foot, Qt.AlignmentFlag.AlignLeft, t.soft_ink)
 
     def _draw_line(self, canvas: Canvas, line: GrowthLine, points: Sequence[QPointF]) -> None:
         series = self._series.get(line.treatment, 0)

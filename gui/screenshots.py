@@ -19,6 +19,7 @@ from typing import TYPE_CHECKING
 from gui.home import TEXT_SIZES
 
 if TYPE_CHECKING:
+    from gui.verdict import Verdict
     from gui.window import Window
 
 __all__ = ["main"]
@@ -129,6 +130,27 @@ def _take_verdict(window: "Window", folder: Path, end: str) -> None:
         _take(window, folder, f"verdict-page{number}-{end}")
     verdict.page.how.open_up(False)
     bar.setValue(0)
+    verdict.open_rule()
+    _take(window, folder, f"verdict-rule-{end}")
+    verdict.rule_page.left.emit()
+    _take_blind(window, verdict, folder, end)
+
+
+def _take_blind(window: "Window", verdict: "Verdict", folder: Path, end: str) -> None:
+    """One picture of a round by eye, which is taken back afterwards."""
+    book = window.book
+    if book is None or not verdict.rounds.may_begin:
+        return
+    verdict.rounds.begin("")
+    blind = verdict.rounds.window
+    assert blind is not None
+    blind.showNormal()
+    blind.resize(window.size())
+    _settle(lambda: blind.page.picture.has_image)
+    blind.grab().save(str(folder / f"blind-{end}"))
+    print(folder / f"blind-{end}")
+    blind.reject()
+    book.undo()
 
 
 def _settle(done: Callable[[], bool]) -> None:

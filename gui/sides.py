@@ -7,7 +7,7 @@ Not   rows of buttons (`flow.py`)
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QEvent
+from PySide6.QtCore import QEvent, QSize
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QWidget
 
@@ -33,6 +33,16 @@ class Sides(QWidget):
         super().resizeEvent(event)
         self.turn()
 
+    def minimumSizeHint(self) -> QSize:
+        """As narrow as the widest of them: then they stand one above the other."""
+        shown = [widget for widget in self._widgets if not widget.isHidden()]
+        widest = max((self._least(widget) for widget in shown), default=0)
+        return QSize(widest, super().minimumSizeHint().height())
+
+    @staticmethod
+    def _least(widget: QWidget) -> int:
+        return max(widget.minimumSizeHint().width(), widget.minimumWidth())
+
     def event(self, event: QEvent) -> bool:
         """Contents may have grown."""
         if event.type() == QEvent.Type.LayoutRequest:
@@ -42,7 +52,7 @@ class Sides(QWidget):
     def turn(self) -> None:
         """Beside each other where all fit."""
         shown = [widget for widget in self._widgets if not widget.isHidden()]
-        needed = sum(max(w.minimumSizeHint().width(), w.minimumWidth()) for w in shown)
+        needed = sum(self._least(widget) for widget in shown)
         needed += self._row.spacing() * max(0, len(shown) - 1)
         fits = needed <= self.width()
         way = QBoxLayout.Direction.LeftToRight if fits else QBoxLayout.Direction.TopToBottom

@@ -9,14 +9,17 @@ from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QT_TRANSLATE_NOOP, Slot
+from PySide6.QtCore import QT_TRANSLATE_NOOP, Qt, Slot
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QStackedWidget, QVBoxLayout, QWidget
 
+from data.desirability import ScoreRule, rule_text
 from data.trial import MeasureKind
 from gui.choosing import ask_new_file
 from gui.drawnchart import DrawnChart
+from gui.eyerounds import EyeRounds
 from gui.palette import Space, set_role
+from gui.rulepage import RulePage
 from gui.screen import Screen
 from gui.teaching import Teaching
 from gui.verdictdesk import VerdictDesk
@@ -31,6 +34,7 @@ if TYPE_CHECKING:
 
 __all__ = ["Verdict"]
 
+PAGE, EMPTY, RULE = range(3)
 KINDS = "SVG (*.svg);;PNG (*.png)"
 
 
@@ -52,9 +56,13 @@ class Verdict(Screen):
         self.empty = Teaching("verdict", self.tr("Plan a trial"), self)
         self.empty.pressed.connect(self._go_on)
         self._awaited = False
+        self.rounds = EyeRounds(work, self)
+        self.rounds.changed.connect(self._changed)
+        self.rounds.trouble.connect(self.troubled)
         self._whole = QStackedWidget(self)
         self._whole.addWidget(self._make_content())
         self._whole.addWidget(self.empty)
+        self._whole.addWidget(self._make_rule_page())
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self._whole)
@@ -68,11 +76,15 @@ class Verdict(Screen):
         self.head.trial_chosen.connect(self.show_trial)
         self.head.crop_chosen.connect(self.show_crop)
         self.head.kind_chosen.connect(self.show_kind)
+        self.head.rule_wanted.connect(self.open_rule)
         self.page = VerdictPage(content)
         self.page.save_wanted.connect(self._save_chart)
         self.by_eye = QPushButton(self.tr("Score by eye"), content)
+        self.by_eye.setToolTip(
+            self.tr("Score the photos of the day with names hidden, and see whether eye and photo agree")
+        )
+        self.by_eye.clicked.connect(self.rounds.ask)
         set_role(self.by_eye, "main")
-        self.by_eye.hide()
         foot = QHBoxLayout()
         foot.addStretch(1)
         foot.addWidget(self.by_eye)
@@ -84,11 +96,25 @@ class Verdict(Screen):
         column.addLayout(foot)
         return content
 
+    def _make_rule_page(self) -> QWidget:
+        whole = QWidget(self)
+        self.rule_page = RulePage(whole)
+        self.rule_page.keep_wanted.connect(self._keep_rule)
+        self.rule_page.left.connect(self._leave_rule)
+        column = QVBoxLayout(whole)
+        column.setContentsMargins(Space.L, Space.M, Space.L, Space.M)
+        column.addWidget(self.rule_page)
+        leave = QShortcut(QKeySequence("Esc"), self.rule_page, self._leave_rule)
+        leave.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        return whole
+
     # --- the book
 
     def open_book(self, book: "Book | None") -> None:
         """Another book: nothing of the one before."""
+        self._whole.setCurrentIndex(EMPTY)
         self.desk.open(book)
+        self.rounds.book = book
         self.show_state(VerdictState())
         super().open_book(book)
 
@@ -106,7 +132,9 @@ class Verdict(Screen):
         self._take_focus()
 
     def _take_focus(self) -> None:
-        if self._whole.currentIndex():
+        if self._whole.currentIndex() == RULE:
+            return
+        if self._whole.currentIndex() == EMPTY:
             self.empty.button.setFocus()
         elif len(self.state.reading.crops) > 1:
             self.head.crops.setFocus()
@@ -130,10 +158,14 @@ class Verdict(Screen):
     def show_state(self, state: VerdictState) -> None:
         """Everything that can be seen follows from the state."""
         self.state = state
-        self._whole.setCurrentIndex(0 if state.found is not None else 1)
         if state.found is None:
+            self._whole.setCurrentIndex(EMPTY)
             self._teach()
             return
+        if self._whole.currentIndex() != RULE:
+            self._whole.setCurrentIndex(PAGE)
+        self.rounds.show_state(state)
+        self.by_eye.setEnabled(self.rounds.may_begin)
         self.head.show_state(state)
         self.page.show_state(state)
 
@@ -194,6 +226,34 @@ class Verdict(Screen):
         crops = self.state.reading.crops
         if self.state.crop in crops:
             self.show_crop(crops[(crops.index(self.state.crop) + by) % len(crops)])
+
+    # --- limits and weights
+
+    @Slot()
+    def open_rule(self) -> None:
+        """Show the limits and weights of the canopy score, to be tried."""
+        self.rule_page.open_rule(self.state)
+        self._whole.setCurrentIndex(RULE)
+        self.rule_page.take_focus()
+
+    @Slot()
+    def _leave_rule(self) -> None:
+        self._whole.setCurrentIndex(PAGE)
+        self.head.rule.setFocus()
+
+    @Slot(object, str)
+    def _keep_rule(self, rule: ScoreRule, why: str) -> None:
+        trial = self.state.reading.trial
+        if self.desk.keep_rule(trial, rule_text(rule), why):
+            self._leave_rule()
+            self._changed()
+            words = self.tr("Limits and weights are kept with the plan of {trial}.")
+            self.told.emit(words.format(trial=trial))
+
+    @Slot()
+    def _changed(self) -> None:
+        self.desk.read()
+        self.book_changed.emit()
 
     # --- files
 

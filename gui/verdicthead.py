@@ -70,7 +70,7 @@ class VerdictHead(QWidget):
         for kind, button in self.kinds.items():
             button.setVisible(len(kinds) > 1 and kind in kinds)
             button.setChecked(kind is state.kind)
-        self.rule.setVisible(False)
+        self.rule.setVisible(bool(reading.found))
 
     @staticmethod
     def _fill(box: QComboBox, alone: QLabel, names: tuple[str, ...], shown: str) -> None:

@@ -13,7 +13,7 @@ from data.blind import agreement_of
 from data.blindwords import eye_words, whom_to_trust
 from data.cancel import CancelToken
 from data.comparable import comparable
-from data.desirability import USUAL, ScoreRule, rule_of
+from data.desirability import USUAL, ScoreRule, Seen, rule_of
 from data.mediumgrowth import GrowthLine, growth_by_treatment
 from data.numbers import PhotoId, TrayId
 from data.sentence import Sentence
@@ -26,7 +26,7 @@ from data.verdicts import CropVerdict, verdicts
 if TYPE_CHECKING:
     from data.book import Book
 
-__all__ = ["EyeRoundReading", "VerdictReading", "read_verdict"]
+__all__ = ["EyeRoundReading", "TraySeen", "VerdictReading", "read_verdict"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -46,6 +46,15 @@ class EyeRoundReading:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class TraySeen:
+    """One tray on the day that is read, for trying limits and weights."""
+
+    code: str
+    treatment: str
+    seen: Seen
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class VerdictReading:
     """What was read at one moment."""
 
@@ -56,6 +65,8 @@ class VerdictReading:
     photos: Mapping[str, tuple[tuple[TrayId, PhotoId], ...]] = field(
         default_factory=dict
     )  # of the day, by crop
+    seen: Mapping[str, tuple["TraySeen", ...]] = field(default_factory=dict)
+    """What the photos of that day show, by crop."""
     rounds: tuple[EyeRoundReading, ...] = ()  # oldest first
     kept: KeptPlan | None = None
     rule: ScoreRule = USUAL
@@ -102,6 +113,7 @@ def read_verdict(book: "Book", trial: str = "", cancel: CancelToken | None = Non
         found=found,
         growth=_growth(found, photos),
         photos={one.crop: _of_day(one, photos) for one in found if one.kind is MeasureKind.SCORE},
+        seen={one.crop: _seen(one, photos) for one in found if one.kind is MeasureKind.SCORE},
         rounds=_rounds(book, trial, found),
         kept=plans[-1] if plans else None,
         rule=_rule(plans[-1] if plans else None),
@@ -144,6 +156,28 @@ def _of_day(found: CropVerdict, photos: Sequence[PhotoNumbers]) -> tuple[tuple[T
         and trays[photo.tray_id].day(photo.taken_at.date()) == found.on_day
     }
     return tuple(last.items())
+
+
+def _seen(found: CropVerdict, photos: Sequence[PhotoNumbers]) -> tuple[TraySeen, ...]:
+    """Trays in order; parts that weigh nothing by now are there too."""
+    of_day = dict(_of_day(found, photos))
+    numbers = {photo.photo_id: photo for photo in photos if photo.method == found.method}
+    told = []
+    for number in found.numbers:
+        photo = numbers.get(of_day.get(number.tray.id, PhotoId(-1)))
+        if photo is None or number.score is None:
+            continue
+        seen = Seen(
+            coverage=photo.coverage,
+            uniformity=photo.uniformity,
+            colour=photo.coloured,
+            mold_cm2=number.score.mold_cm2,
+            open_suspects=number.score.open_suspects,
+            reasons=photo.reasons,
+        )
+        treatment = found.treatments[number.tray.id]
+        told.append(TraySeen(code=number.tray.code, treatment=treatment, seen=seen))
+    return tuple(told)
 
 
 def _rounds(book: "Book", trial: str, found: Sequence[CropVerdict]) -> tuple[EyeRoundReading, ...]:
