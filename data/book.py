@@ -2,7 +2,8 @@
 
 In    photos that were scored, and a person's decisions on them
 Out   the same, kept; each decision of a person can be taken back
-Not   trays (`traybook.py`), readings and events (`daybook.py`), undo (`changes.py`),
+Not   trays (`traybook.py`), readings and events (`daybook.py`), media (`materialbook.py`),
+      undo (`changes.py`),
       corrections (`corrections.py`), questions (`reader.py`),
       files and transactions (`store.py`), running many photos (`intake.py`)
 
@@ -23,6 +24,7 @@ from data.errors import in_words
 from data.journal import Recorder
 from data.judged import Judged
 from data.lookbook import LookBook
+from data.materialbook import MaterialBook
 from data.oldbook import OldBook
 from data.originals import Altered, copy_original, original_path, safe_suffix
 from data.planbook import PlanBook
@@ -39,7 +41,7 @@ EARLIEST = datetime(2000, 1, 1)  # a camera that says less has lost its clock
 CLOCK_SLACK = timedelta(days=1)  # time zones
 
 
-class Book(OldBook, PlanBook, TrialBook, LookBook, ClockBook, Corrections):
+class Book(OldBook, PlanBook, MaterialBook, TrialBook, LookBook, ClockBook, Corrections):
     """A trial book: `Book.create(folder)` or `Book.open(folder)`; use it from any thread, `close` it once."""
 
     # --- photos

@@ -27,6 +27,7 @@ __all__ = [
     "ExportWouldMix",
     "FarmLost",
     "FarmMissing",
+    "ImpossibleFactor",
     "ImpossibleReading",
     "KilledByPhoto",
     "LevelIsFixed",
@@ -177,6 +178,12 @@ class ImpossibleReading(BookError):
     """A number that a kind of reading cannot have."""
 
     says = "nothing was kept, since a number cannot be right: {why}"
+
+
+class ImpossibleFactor(BookError):
+    """A factor of a medium that cannot be."""
+
+    says = "nothing was kept, since a number about a medium cannot be right: {why}"
 
 
 class ReasonWanted(BookError):

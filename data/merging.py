@@ -49,6 +49,7 @@ KEYS: Mapping[str, tuple[str, ...]] = {
     "old_score": ("score", "replaced_at"),
     "log_file": ("digest",),
     "bench_test": ("kind", "medium", "place", "begun_at"),
+    "heap_photo": ("bench_test", "digest"),
     "reading": ("tray", "shelf", "bench_test", "kind", "taken_at", "value"),
     "event": ("tray", "shelf", "kind", "at", "note"),
     "eye_round": ("rater", "seed", "begun_at"),
@@ -156,6 +157,7 @@ def _copy_originals(
     """Copy the originals that this book lacks; returns the names of photos whose file is not there."""
     lacking: list[str] = []
     photos = [row for row in theirs.table("photo").rows if row["kept"]]
+    photos += theirs.table("heap_photo").rows
     for done, row in enumerate(photos, start=1):
         cancel.check()
         source = original_path(other.folder, row["digest"], row["suffix"])

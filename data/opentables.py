@@ -281,6 +281,15 @@ TABLES: tuple[OpenTable, ...] = (
         ),
     ),
     OpenTable(
+        table="heap_photo",
+        file="heap_photos",
+        about="Photographs of used media, beside their break-down test",
+        columns=(
+            _id("heap_photo"), _ref("bench_test"), _text("digest", "SHA-256 of the file"),
+            _text("suffix", "kind of file"), _text("name", "name of the file"), _time("taken_at", "when"),
+        ),
+    ),
+    OpenTable(
         table="reading",
         file="readings",
         about="Dated numbers from a person, a scale or a logger",

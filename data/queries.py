@@ -266,7 +266,11 @@ BEGIN = "BEGIN IMMEDIATE"  # a plain BEGIN that reads and then writes fails as s
 
 # --- a book in one file (packing.py)
 
-KEPT_ORIGINALS = "SELECT digest, suffix FROM photo WHERE kept = 1 ORDER BY id"
+KEPT_ORIGINALS = """
+    SELECT digest, suffix FROM photo WHERE kept = 1
+    UNION ALL
+    SELECT digest, suffix FROM heap_photo WHERE digest NOT IN (SELECT digest FROM photo)
+"""
 
 # What no book of ours has: code that would run in the database, paths that would lead out of the folder.
 STRANGE_IN_BOOK = """

@@ -37,6 +37,8 @@ class ReadingKind(StrEnum):
     CUT_QUALITY = "cut quality"  # 1 torn and full of medium to 5 clean
     LABOUR = "labour"
     SWEEPINGS = "sweepings"  # what is left to clean up
+    SWEEPINGS_EYE = "sweepings by eye"  # 1 a wipe to 5 a shovel
+    BREAKDOWN_EYE = "break-down by eye"  # of a used medium: 5 whole to 1 gone (`breakdown.py`)
 
     @property
     def unit(self) -> str:
@@ -56,6 +58,8 @@ UNITS = {
     ReadingKind.CUT_QUALITY: "1-5",
     ReadingKind.LABOUR: "min",
     ReadingKind.SWEEPINGS: "g",
+    ReadingKind.SWEEPINGS_EYE: "1-5",
+    ReadingKind.BREAKDOWN_EYE: "1-5",
 }
 # what a number of a kind can be at all; common practice, wide on purpose: a rack, no laboratory
 LIMITS = {
@@ -70,6 +74,8 @@ LIMITS = {
     ReadingKind.CUT_QUALITY: (1.0, 5.0),
     ReadingKind.LABOUR: (0.0, 1_440.0),
     ReadingKind.SWEEPINGS: (0.0, 20_000.0),
+    ReadingKind.SWEEPINGS_EYE: (1.0, 5.0),
+    ReadingKind.BREAKDOWN_EYE: (1.0, 5.0),
 }
 
 

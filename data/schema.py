@@ -24,8 +24,8 @@ SET = "book"
 TABLES = frozenset(
     {
         "medium", "crop", "tray_type", "seed_lot", "trial", "block", "tray", "photo", "score", "suspect",
-        "correction", "old_score", "reading", "log_file", "bench_test", "event", "eye_score", "eye_round",
-        "plan", "draw", "look_answer", "look_entry", "material_factor", "setting", "change",
+        "correction", "old_score", "reading", "log_file", "bench_test", "heap_photo", "event", "eye_score",
+        "eye_round", "plan", "draw", "look_answer", "look_entry", "material_factor", "setting", "change",
     }
 )  # fmt: skip
 

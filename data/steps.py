@@ -80,6 +80,17 @@ BOOK_AND_TRIAL = (
     WHERE log_file IS NOT NULL
     """,
     "CREATE INDEX reading_logged_at ON reading (taken_at) WHERE log_file IS NOT NULL",
+    """
+    CREATE TABLE heap_photo (
+        id INTEGER PRIMARY KEY,
+        bench_test INTEGER NOT NULL REFERENCES bench_test (id),
+        digest TEXT NOT NULL CHECK (length(digest) = 64),
+        suffix TEXT NOT NULL,
+        name TEXT NOT NULL,
+        taken_at TEXT NOT NULL,
+        UNIQUE (bench_test, digest)
+    ) STRICT
+    """,
     "ALTER TABLE event ADD COLUMN shelf TEXT",
     # the look list: what a person answered, what was shown and why it went away
     """

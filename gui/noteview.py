@@ -167,6 +167,8 @@ def kind_words(kind: ReadingKind) -> str:
         ReadingKind.CUT_QUALITY: translate("NoteView", "cut quality"),
         ReadingKind.LABOUR: translate("NoteView", "labour"),
         ReadingKind.SWEEPINGS: translate("NoteView", "sweepings"),
+        ReadingKind.SWEEPINGS_EYE: translate("NoteView", "sweepings by eye"),
+        ReadingKind.BREAKDOWN_EYE: translate("NoteView", "break-down by eye"),
     }[kind]
 
 

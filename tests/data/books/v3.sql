@@ -7,7 +7,7 @@ CREATE TABLE "_sqlite_migrations" (
 );
 INSERT INTO "_sqlite_migrations" VALUES(1,'book','m001_first_tables','2026-11-25 15:29:15.887305+00:00');
 INSERT INTO "_sqlite_migrations" VALUES(2,'book','m002_doubt_of_coverage','2026-11-25 17:01:35.500908+00:00');
-INSERT INTO "_sqlite_migrations" VALUES(3,'book','m003_book_and_trial','2026-11-25 18:31:14.668575+00:00');
+INSERT INTO "_sqlite_migrations" VALUES(3,'book','m003_book_and_trial','2026-11-25 19:08:48.047892+00:00');
 CREATE TABLE bench_test (
         id INTEGER PRIMARY KEY,
         kind TEXT NOT NULL CHECK (kind IN ('wetting', 'cooling', 'breakdown')),
@@ -101,6 +101,17 @@ CREATE TABLE eye_score (
     , round INTEGER REFERENCES eye_round (id), place INTEGER) STRICT
     ;
 INSERT INTO "eye_score" VALUES(1,1,1,'R',7.0,1,'2026-03-08T09:01:00',1,1);
+CREATE TABLE heap_photo (
+        id INTEGER PRIMARY KEY,
+        bench_test INTEGER NOT NULL REFERENCES bench_test (id),
+        digest TEXT NOT NULL CHECK (length(digest) = 64),
+        suffix TEXT NOT NULL,
+        name TEXT NOT NULL,
+        taken_at TEXT NOT NULL,
+        UNIQUE (bench_test, digest)
+    ) STRICT
+    ;
+INSERT INTO "heap_photo" VALUES(1,1,'bbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbb','.jpg','heap.jpg','2026-03-05T08:00:00');
 CREATE TABLE log_file (
         id INTEGER PRIMARY KEY,
         digest TEXT NOT NULL UNIQUE CHECK (length(digest) = 64),

@@ -1,0 +1,189 @@
+"""Heat: how warm a medium stays: what it stores, how fast it follows the shelf, how far a mat lifts it.
+
+In    shares of volume, thickness; temperatures of a medium with their times; night temperatures
+Out   heat capacities, `Cooling` with its time constant, the lift over a mat, degree hours below a floor
+Not   readings and their test (`benchtest.py`), evaporation (`water.py`)
+
+C = 1.92 x_m + 2.51 x_o + 4.18 x_w MJ/(m3 K), shares of volume of minerals, organic matter, water: de Vries
+(1963), Thermal properties of soils, in: Physics of Plant Environment (coefficients from memory). By area
+C_A = C x thickness. A medium that is warmer than the air of its shelf falls by T = Ta + (T0 - Ta) exp(-t/tau)
+with tau = C_A/U; U, the loss of both faces, is 8 to 12 W/(m2 K) in still room air (from memory).
+"""
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime, time, timedelta
+from itertools import pairwise
+from statistics import fmean
+
+from data.estimate import Estimate
+from data.sentence import Sentence
+
+__all__ = [
+    "CAUTION", "Cooling", "areal_capacity", "capacity", "cooling_of", "degree_hours_below",
+    "lift_over_mat", "steady_flux", "temperature_after", "time_constant",
+]  # fmt: skip
+
+CAUTION = Sentence(
+    "Electric heat and water together: use a mat made for wet places, a residual-current (ground-fault) "
+    "protected outlet, cables that drip away from it, and follow the maker's and local electrical rules."
+)
+
+MINERAL, ORGANIC, WATER = 1.92, 2.51, 4.18  # MJ/(m3 K)
+MM = 1e-3
+KJ_PER_MJ = 1e3
+R_VALUE = 0.1761  # m2 K/W of one US R
+THERMOMETER_K = 0.3  # what two readings of a kitchen thermometer differ by (common practice)
+LEAST_ABOVE_K = 1.0  # over the air; below it the thermometer's own error decides
+STEADY_FOR = timedelta(hours=3)
+STEADY_K = 0.5  # spread within it that still counts as steady
+LONGEST_GAP = timedelta(hours=2)  # in a night's log
+
+Sample = tuple[datetime, float]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Cooling:
+    """How fast a medium follows the air; None with a sentence where that cannot be told."""
+
+    hours: Estimate | None  # the time constant: after it 63 % of the difference are gone
+    n: int  # readings that it rests on
+    reason: Sentence | None = None
+
+
+def capacity(mineral: float, organic: float, water: float) -> float:
+    """Heat capacity of a volume, MJ/(m3 K), from shares 0-1; raises `ValueError` for shares above 1."""
+    shares = (mineral, organic, water)
+    if min(shares) < 0 or sum(shares) > 1 + 1e-9:
+        raise ValueError(f"shares of a volume lie from 0 to 1 and add up to 1 at most; got {shares}")
+    return MINERAL * mineral + ORGANIC * organic + WATER * water
+
+
+def areal_capacity(volumetric: float, thickness_mm: float) -> float:
+    """kJ/(m2 K) of a layer, from MJ/(m3 K) and mm."""
+    return volumetric * thickness_mm * MM * KJ_PER_MJ
+
+
+def time_constant(areal_kj: float, loss_w: float) -> float:
+    """Hours, from kJ/(m2 K) and W/(m2 K)."""
+    return areal_kj * KJ_PER_MJ / loss_w / 3600
+
+
+def temperature_after(start_c: float, air_c: float, hours: float, constant_h: float) -> float:
+    """Temperature of a medium after so many hours in air of a steady temperature."""
+    return air_c + (start_c - air_c) * math.exp(-hours / constant_h)
+
+
+def steady_flux(kelvin: float, resistance: float, *, us_r: bool = False) -> float:
+    """W/m2 through a layer; resistance in m2 K/W, or as US R-value."""
+    return kelvin / (resistance * R_VALUE if us_r else resistance)
+
+
+# --- a logged or hand-read cooling
+
+
+def cooling_of(samples: Sequence[Sample], air_c: float | None) -> Cooling:
+    """The time constant from temperatures of the medium after the mat was switched off.
+
+    Two readings give it with the thermometer's error; three and more by least squares.
+    """
+    ordered = sorted(samples)
+    if air_c is None:
+        return _untold(len(ordered), Sentence("Read the air beside the tray, too: the medium falls to it."))
+    if len({at for at, _ in ordered}) < len(ordered):
+        return _untold(len(ordered), Sentence("Two temperatures bear the same time: mend one of them."))
+    if len(ordered) < 2:
+        return _untold(
+            len(ordered), Sentence("Read the medium twice, an hour or two apart, with the heat mat off.")
+        )
+    above = [(at, c - air_c) for at, c in ordered if c - air_c >= LEAST_ABOVE_K]
+    if len(above) < 2:
+        return _untold(
+            len(ordered),
+            Sentence("Warm it at least 4 K above the air first: so near to it nothing can be told."),
+        )
+    hours = [(at - above[0][0]) / timedelta(hours=1) for at, _ in above]
+    kelvin = [k for _, k in above]
+    if kelvin[-1] >= kelvin[0]:
+        return _untold(len(ordered), Sentence("It did not cool: was the heat mat still on?"))
+    found = _two(hours, kelvin) if len(hours) == 2 else _many(hours, kelvin)
+    if found is None:
+        return _untold(len(ordered), Sentence("These temperatures follow no cooling: look at them again."))
+    return Cooling(hours=found, n=len(ordered))
+
+
+def _two(hours: Sequence[float], kelvin: Sequence[float]) -> Estimate:
+    fall = math.log(kelvin[0] / kelvin[1])
+    error = THERMOMETER_K * math.hypot(1 / kelvin[0], 1 / kelvin[1])
+    rate = fall / hours[1]
+    low = hours[1] / (fall + 1.96 * error)
+    high = hours[1] / (fall - 1.96 * error) if fall > 1.96 * error else None
+    if high is None:
+        return Estimate(value=1 / rate)
+    return Estimate(value=1 / rate, low=low, high=high)
+
+
+def _many(hours: Sequence[float], kelvin: Sequence[float]) -> Estimate | None:
+    import numpy as np
+
+    from data.curve import fit_curve
+
+    begin = (kelvin[0], max((hours[-1] - hours[0]) / math.log(kelvin[0] / kelvin[-1]), 1e-3))
+    fit = fit_curve(lambda t, start, tau: start * np.exp(-t / tau), hours, kelvin, begin)
+    if fit is None or fit.parameters[1] <= 0:
+        return None
+    error = fit.error_of(lambda _start, tau: tau)
+    return Estimate.of(fit.parameters[1], error, fit.df)
+
+
+def _untold(n: int, why: Sentence) -> Cooling:
+    return Cooling(hours=None, n=n, reason=why)
+
+
+# --- over a mat, and at night
+
+
+def lift_over_mat(medium: Sequence[Sample], air_c: float | None) -> tuple[float | None, Sentence | None]:
+    """K above the air with the mat on, once it is steady; None and why where it is not."""
+    if air_c is None:
+        return None, Sentence("Read the air beside the tray as well.")
+    if not medium:
+        return None, Sentence("Read the medium over the heat mat after it has been on for half a day.")
+    ordered = sorted(medium)
+    last = [c for at, c in ordered if at >= ordered[-1][0] - STEADY_FOR]
+    if len(last) > 1 and max(last) - min(last) > STEADY_K:
+        return None, Sentence("It is still getting warmer: read it again in three hours.")
+    return fmean(last) - air_c, None
+
+
+def degree_hours_below(
+    samples: Sequence[Sample], floor_c: float, begin: time = time(20), end: time = time(8)
+) -> tuple[float | None, int]:
+    """Degree hours below a floor, mean of the nights logged (K h a night), and how many nights.
+
+    Straight lines between readings; a gap of more than two hours counts for nothing.
+    """
+    ordered = sorted(samples)
+    nights: dict[object, float] = {}
+    for (at, one), (later, two) in pairwise(ordered):
+        middle = at + (later - at) / 2
+        if later - at > LONGEST_GAP or not (middle.time() >= begin or middle.time() < end):
+            continue
+        night = (middle - timedelta(hours=end.hour)).date()
+        hours = (later - at) / timedelta(hours=1)
+        nights[night] = nights.get(night, 0.0) + _below(one, two, floor_c) * hours
+    if not nights:
+        return None, 0
+    return fmean(nights.values()), len(nights)
+
+
+def _below(one: float, two: float, floor: float) -> float:
+    """Mean of how far a straight line from one to two lies below the floor."""
+    first, second = floor - one, floor - two
+    if first >= 0 and second >= 0:
+        return (first + second) / 2
+    if first <= 0 and second <= 0:
+        return 0.0
+    deep = max(first, second)
+    return deep * deep / (abs(first) + abs(second)) / 2

@@ -1,0 +1,86 @@
+"""Footprints against worked numbers of the guides to uncertainty, and factors against their sources."""
+
+import numpy as np
+import pytest
+
+from data.factors import DEFAULTS
+from data.footprint import (
+    Bill,
+    Range,
+    Term,
+    Yield,
+    ends_of,
+    footprints,
+    mean_of,
+    shares_of_variance,
+    spread_of,
+)
+
+
+def plain(name: str, *inputs: str, times: float = 1.0) -> Term:
+    return Term(name, inputs, times)
+
+
+TRAY = {
+    "peat l": Range(3.0, 3.5, 4.0),
+    "peat by l": Range(0.13, 0.22, 0.30),
+    "perlite": Range(0.03, 0.05, 0.07),
+    "perlite made": Range(0.4, 0.9, 1.6),
+    "truck": Range(0.07431, 0.10163, 0.12226),
+}
+TRAY_TERMS = (
+    plain("peat", "peat l", "peat by l"),
+    plain("perlite", "perlite", "perlite made"),
+    plain("way", "truck", times=0.5),
+)
+
+
+# JCGM 101:2008, 9.2.3 (from memory): four rectangular inputs of mean 0 and sd 1; 95 % [-3.88, 3.88], exactly
+# 2 sqrt(3) (2 - 0.6^(1/4)) = 3.879407; to first order [-3.92, 3.92]
+def test_four_rectangular_inputs():
+    rng = np.random.default_rng(1)
+    total = rng.uniform(-(3**0.5), 3**0.5, (4, 1_000_000)).sum(axis=0)
+
+    assert ends_of(total) == pytest.approx((-3.879407, 3.879407), abs=0.02)
+
+
+# JCGM 100:2008, 5.1.2 and JCGM 101:2008; recomputed with numpy 2
+def test_a_product_of_two_triangles():
+    inputs = {"volume": Range(2.0, 2.5, 3.0), "by volume": Range(0.15, 0.22, 0.30)}
+    terms = (plain("peat", "volume", "by volume"),)
+
+    found = footprints([Bill(medium="peat", terms=terms)], inputs, draws=1_000_000)[0]
+
+    assert mean_of(terms, inputs) == pytest.approx(0.558333, abs=1e-6)
+    assert spread_of(terms, inputs) == pytest.approx(0.089142, abs=1e-6)
+    assert (found.mean, found.sd) == pytest.approx((0.558333, 0.089361), abs=0.002)
+    assert (found.low, found.median, found.high) == pytest.approx((0.3975, 0.5543, 0.7414), abs=0.002)
+
+
+# a tray of peat, perlite and half a tonne kilometre; recomputed with numpy 2
+def test_a_tray_by_first_order_and_by_draws():
+    bill = Bill(medium="mix", terms=TRAY_TERMS, fresh=Yield(mean=0.35, sd=0.04))
+
+    found = footprints([bill], TRAY, draws=1_000_000)[0]
+
+    assert mean_of(TRAY_TERMS, TRAY) == pytest.approx(0.85637, abs=1e-5)
+    assert spread_of(TRAY_TERMS, TRAY) == pytest.approx(0.13024, abs=1e-5)
+    shares = shares_of_variance(TRAY_TERMS, TRAY)
+    assert [100 * shares[name] for name in TRAY] == pytest.approx([11.5, 87.1, 0.4, 0.9, 0.1], abs=0.06)
+    assert (found.mean, found.sd) == pytest.approx((0.8566, 0.1305), abs=0.002)
+    assert (found.low, found.high) == pytest.approx((0.611, 1.111), abs=0.01)
+    assert found.per_kg == pytest.approx((1.648, 2.445, 3.522), abs=0.01)
+
+
+# IPCC 2006 Guidelines, vol. 4, ch. 7, table 7.5: 0.45 and 0.34 t C/t of air-dry peat; x 44/12
+def test_carbon_of_peat():
+    peat = DEFAULTS["peat carbon"]
+
+    assert (peat.value, peat.low) == pytest.approx((0.45 * 44 / 12, 0.34 * 44 / 12), abs=5e-3)
+
+
+# Cleary, Roulet & Moore 2005: land use 15, transport 10, extraction 4 % beside 71 % from the peat itself
+def test_peat_upstream_lies_by_its_source():
+    upstream = DEFAULTS["peat upstream"]
+
+    assert upstream.value == pytest.approx((15 + 10 + 4) / 71, abs=0.01)
