@@ -255,13 +255,22 @@ def _unpack(asked: argparse.Namespace) -> int:
 
 
 def _import_options(word: argparse.ArgumentParser) -> None:
-    word.add_argument("other", type=Path, metavar="PATH", help="an export, a packed book, or a book's folder")
+    word.add_argument(
+        "other",
+        type=Path,
+        metavar="PATH",
+        help="an export, a packed book, a book's folder, or old notes as CSV",
+    )
     _book_option(word)
     word.add_argument("--same", action="store_true", help="names that both have mean the same")
     word.add_argument(
         "--apart", action="append", default=[], metavar="NAME", help="but this one does not; may be repeated"
     )
     word.add_argument("--label", default="", metavar="TEXT", help="marks the other's names that stay apart")
+    word.add_argument(
+        "--dates", choices=("ymd", "dmy", "mdy"), help="of old notes: the order of day, month and year"
+    )
+    word.add_argument("--keep", action="store_true", help="of old notes: keep what was shown")
 
 
 def _export_options(word: argparse.ArgumentParser) -> None:
@@ -277,8 +286,10 @@ def _export(asked: argparse.Namespace) -> int:
 
 
 def _import(asked: argparse.Namespace) -> int:
-    from gui.travelcommands import merge_into
+    from gui.travelcommands import keep_notes, merge_into
 
+    if asked.other.is_file() and asked.other.suffix.lower() in (".csv", ".txt", ".tsv"):
+        return keep_notes(asked.book, asked.other, asked.dates, keep=asked.keep)
     return merge_into(asked.book, asked.other, asked.apart, same=asked.same, label=asked.label)
 
 

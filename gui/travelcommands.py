@@ -9,13 +9,18 @@ from collections.abc import Collection, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from tempfile import TemporaryDirectory
+from typing import TYPE_CHECKING
 
 from data.book import Book
 from data.cancel import CancelToken
 from data.errors import BookError
 from gui.bookcommands import DONE, REFUSED, say
+from gui.scoresheet import plain
 
-__all__ = ["export_book", "merge_into", "pack_book", "unpack_into"]
+if TYPE_CHECKING:
+    from data.oldnotes import OldNotes
+
+__all__ = ["export_book", "keep_notes", "merge_into", "pack_book", "unpack_into"]
 
 
 def pack_book(folder: Path, target: Path) -> int:
@@ -67,6 +72,46 @@ def merge_into(folder: Path, other: Path, apart: Collection[str], *, same: bool,
     except BookError as error:
         say(str(error))
         return REFUSED
+
+
+def keep_notes(folder: Path, source: Path, order: str | None, *, keep: bool) -> int:
+    """Show how a table of old trays is read, one line a tray; with `keep` put them into the book."""
+    from data.logtext import NotALog
+    from data.logtime import DateOrder
+    from data.oldnotes import read_old_notes
+
+    try:
+        notes = read_old_notes(source.read_bytes(), order=None if order is None else DateOrder[order.upper()])
+        if notes.question is not None:
+            choices = " or ".join(f"--dates {one.name.lower()}" for one in notes.orders)
+            say(f"{notes.question} Say {choices}." if choices else notes.question)
+            return REFUSED
+        _show_notes(notes)
+        if not keep:
+            print("nothing was kept yet: say --keep to put these trays into the book")
+            return DONE
+        with Book.open(folder) as book:
+            known = book.knows_log(notes.digest)
+            ids = () if known else book.keep_old_notes(notes, source.name)
+    except (BookError, NotALog) as error:
+        say(str(error))
+        return REFUSED
+    except OSError as error:
+        say(f"{source} cannot be read: {error.strerror}")
+        return REFUSED
+    print("these notes are in the book already" if known else f"{len(ids)} trays added")
+    return REFUSED if notes.refused else DONE
+
+
+def _show_notes(notes: "OldNotes") -> None:
+    for heading, field in zip(notes.headings, notes.fields, strict=True):
+        print(plain(f"{heading:24} {field or 'goes into the note'}"))
+    for tray in notes.trays:
+        new, cut = tray.new, "" if tray.cut_at is None else f", cut {tray.cut_at.date()}"
+        mass = "" if tray.fresh_mass_g is None else f", {tray.fresh_mass_g:.0f} g"
+        print(plain(f"{new.code:8} {new.crop} on {new.medium}, sown {new.sown_at.date()}{cut}{mass}"))
+    for refused in notes.refused:
+        say(str(refused))
 
 
 @contextmanager

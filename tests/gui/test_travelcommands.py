@@ -92,3 +92,34 @@ def test_an_export_into_a_full_folder_is_refused(
 ) -> None:
     assert main(["export", str(book.folder), "--book", str(book.folder)]) == 1
     assert "empty folder" in capsys.readouterr().err
+
+
+def test_old_notes_are_shown_first_and_kept_when_told(
+    book: Book, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    notes = tmp_path / "2025.csv"
+    notes.write_text("tray,crop,medium,sown,cut,yield,smell\nK1,pea,coir,2025-04-13,2025-04-24,310,fine\n")
+    words = ["import", str(notes), "--book", str(book.folder)]
+
+    assert main(words) == 0
+    shown = capsys.readouterr().out
+    before = len(book.trays(growing=False))
+    assert main([*words, "--keep"]) == 0
+
+    assert "K1" in shown
+    assert "goes into the note" in shown
+    assert "nothing was kept yet" in shown
+    assert len(book.trays(growing=False)) == before + 1
+
+
+def test_dates_of_old_notes_that_could_be_two_are_asked_about(
+    book: Book, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    notes = tmp_path / "2025.csv"
+    notes.write_text("crop,medium,sown\npea,coir,03/04/2025\n")
+    words = ["import", str(notes), "--book", str(book.folder)]
+
+    assert main(words) == 1
+    assert "--dates dmy or --dates mdy" in capsys.readouterr().err
+    assert main([*words, "--dates", "mdy", "--keep"]) == 0
+    assert "sown 2025-03-04" in capsys.readouterr().out
