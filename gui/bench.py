@@ -23,10 +23,12 @@ from PySide6.QtWidgets import (
 
 from data.cancel import CancelToken
 from data.errors import BookError
-from data.records import PhotoId
+from data.records import Look, PhotoId, Tile
 from gui.benchview import BenchState, Reading, bench_state, read_bench
+from gui.lookhistory import LookHistory
 from gui.lookpanel import LookPanel
 from gui.palette import Space, set_role
+from gui.quickentry import QuickLine
 from gui.rackview import RackView
 from gui.screen import Screen
 from gui.teaching import Teaching
@@ -35,6 +37,7 @@ from gui.work import Report, Work
 
 if TYPE_CHECKING:
     from data.book import Book
+    from data.lookrows import PastLook
 
 __all__ = ["Bench"]
 
@@ -44,7 +47,13 @@ class Bench(Screen):
 
     trays_wanted = Signal()  # the grower wants to add a tray
 
-    KEYS = (("Ctrl+F", str(QT_TRANSLATE_NOOP("Bench", "Find a tray, a crop or a medium"))),)
+    KEYS = (
+        ("Ctrl+F", str(QT_TRANSLATE_NOOP("Bench", "Find a tray, a crop or a medium"))),
+        ("Ctrl+E", str(QT_TRANSLATE_NOOP("Bench", "Note a weight, a watering or something else"))),
+        ("S", str(QT_TRANSLATE_NOOP("Bench", "In the look list: seen, put it away until it gets worse"))),
+        ("T", str(QT_TRANSLATE_NOOP("Bench", "In the look list: until tomorrow"))),
+        ("Space", str(QT_TRANSLATE_NOOP("Bench", "On the rack: choose several trays"))),
+    )
 
     def __init__(self, work: Work, parent: QWidget | None = None) -> None:
         super().__init__(work, parent)
@@ -62,6 +71,7 @@ class Bench(Screen):
         self._stack.addWidget(self._content)
         self._stack.addWidget(self._empty)
         QShortcut(QKeySequence("Ctrl+F"), self, self._find, context=Qt.ShortcutContext.WindowShortcut)
+        QShortcut(QKeySequence("Ctrl+E"), self, self._note, context=Qt.ShortcutContext.WindowShortcut)
         self.show_state(self._state)
 
     # --- making
@@ -74,6 +84,8 @@ class Bench(Screen):
         self.panel = LookPanel(content)
         self.panel.tray_chosen.connect(self.tray_wanted)
         self.panel.fold_wanted.connect(self._fold)
+        self.panel.answered.connect(self._answer)
+        self.panel.history_wanted.connect(self._want_history)
         column.addWidget(self.panel)
         column.addSpacing(Space.S)
         column.addLayout(self._make_rack_head(content))
@@ -81,13 +93,19 @@ class Bench(Screen):
         self.rack.setAccessibleName(self.tr("The rack"))
         self.rack.tray_chosen.connect(self.tray_wanted)
         column.addWidget(self.rack, 1)
+        self.quick = QuickLine(self._chosen, content)
+        self.quick.kept.connect(self._noted)
+        self.quick.troubled.connect(self.troubled)
+        self.quick.next_wanted.connect(self.rack.choose_next)
+        self.rack.choice_changed.connect(self.quick.show_chosen)
         foot = QHBoxLayout()
-        foot.addStretch(1)
+        foot.setSpacing(Space.M)
+        foot.addWidget(self.quick, 1)
         self.bring = QPushButton(self.tr("Bring in photos"), content)
         self.bring.setToolTip(self.tr("Go to Intake (Ctrl+2)"))
         set_role(self.bring, "rack-main")
         self.bring.clicked.connect(self._want_intake)
-        foot.addWidget(self.bring)
+        foot.addWidget(self.bring, 0, Qt.AlignmentFlag.AlignBottom)
         column.addLayout(foot)
         return content
 
@@ -224,6 +242,7 @@ class Bench(Screen):
         self.panel.show_state(state)
         self.rack_soft.setText(self._rack_words(state))
         self.rack.show_rack(state.rack)
+        self.quick.show_trays(self.book, self._reading.tiles, self._reading.tags)
         self.panel.fit(self.height())
 
     def _show_empty(self) -> None:
@@ -251,15 +270,65 @@ class Bench(Screen):
         count = one if rack.all_trays == 1 else self.tr("{count} trays").format(count=rack.all_trays)
         if rack.with_photo == 0:
             return self.tr("{trays}, no photo yet").format(trays=count)
-        if rack.with_photo < rack.all_trays:
-            return self.tr("{trays}, {photos} with a photo").format(trays=count, photos=rack.with_photo)
-        return count
+        done, wanted = state.photographed
+        words = self.tr("{trays}, {done} of {wanted} photographed today")
+        return words.format(trays=count, done=done, wanted=wanted) if wanted else count
 
     @Slot()
     def _fold(self) -> None:
         self.show_state(self._state_of(all_looks=not self._state.all_looks))
 
+    # --- what is said and noted
+
+    def _chosen(self) -> Sequence[Tile]:
+        return self.rack.chosen
+
+    @Slot(str)
+    def _noted(self, sentence: str) -> None:
+        self.told.emit(sentence)
+        self.book_changed.emit()
+
+    @Slot(object, str)
+    def _answer(self, look: Look, answer: str) -> None:
+        if self.book is None:
+            return
+        try:
+            self.book.answer_look(look, answer)
+        except BookError as error:
+            self.troubled.emit(str(error))
+            return
+        words = (
+            self.tr("{code} is put away until tomorrow. Ctrl+Z takes it back.")
+            if answer == "tomorrow"
+            else self.tr("{code} is put away until it gets worse. Ctrl+Z takes it back.")
+        )
+        self.told.emit(words.format(code=look.code))
+        self.book_changed.emit()
+
+    @Slot()
+    def _want_history(self) -> None:
+        book = self.book
+        if book is None:
+            return
+
+        def read(_token: CancelToken, _report: Report) -> "tuple[PastLook, ...]":
+            return book.look_history()
+
+        job = self.work.start(read)
+        job.finished.connect(self._show_history)
+
+    @Slot(object)
+    def _show_history(self, past: "tuple[PastLook, ...]") -> None:
+        window = LookHistory(past, self)
+        window.tray_chosen.connect(self.tray_wanted)
+        window.open()
+
     # --- hands and eyes
+
+    @Slot()
+    def _note(self) -> None:
+        if self.isVisible() and not self._state.no_trays:
+            self.quick.line.setFocus(Qt.FocusReason.ShortcutFocusReason)
 
     @Slot()
     def _find(self) -> None:
@@ -284,7 +353,8 @@ class Bench(Screen):
             self.rack.setFocus()
 
     def redress(self) -> None:
-        """Icons and line lengths follow."""
+        """Icons, words and line lengths follow."""
+        self.quick.redress()
         self._empty.redress()
         self._refresh()
 

@@ -5,10 +5,13 @@ Out   `BenchState`, from which all that can be seen on the Bench follows
 Not   the words themselves (`bench.py`), what needs a look (`data.watch`)
 """
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
+from datetime import date
 
 from data.book import Book
-from data.records import Look, LookKind, Tile
+from data.missing import is_covered
+from data.records import Look, LookKind, Tile, TrayId
 from data.watch import read_looks
 from gui.rack import RackState, rack_state
 
@@ -23,6 +26,16 @@ class Reading:
 
     tiles: tuple[Tile, ...] = ()
     looks: tuple[Look, ...] = ()
+    tags: Mapping[int, TrayId] = field(default_factory=dict)
+    today: date | None = None
+    covered: frozenset[TrayId] = frozenset()  # still in the dark: nobody photographs them
+
+    @property
+    def photographed(self) -> tuple[int, int]:
+        """How many trays have a photo of today, of how many that should have one."""
+        open_now = [tile for tile in self.tiles if tile.tray_id not in self.covered]
+        done = sum(tile.taken_at is not None and tile.taken_at.date() == self.today for tile in open_now)
+        return done, len(open_now)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -32,6 +45,7 @@ class BenchState:
     looks: tuple[Look, ...] = ()
     rack: RackState = field(default_factory=RackState)
     all_looks: bool = False  # the grower wants to see the whole look list
+    photographed: tuple[int, int] = (0, 0)  # today, of how many
     coming: bool = False  # photos are being scored, so that nobody can say yet which are missing
 
     @property
@@ -62,7 +76,14 @@ class BenchState:
 
 def read_bench(book: Book) -> Reading:
     """Read the growing trays and what needs a look; for a worker."""
-    return Reading(tiles=book.tiles(), looks=read_looks(book))
+    trays, today = book.trays(), book.today()
+    return Reading(
+        tiles=book.tiles(),
+        looks=read_looks(book),
+        tags={tray.tag_number: tray.id for tray in trays if tray.tag_number is not None},
+        today=today,
+        covered=frozenset(tray.id for tray in trays if is_covered(tray, today)),
+    )
 
 
 def bench_state(
@@ -74,5 +95,6 @@ def bench_state(
         looks=looks,
         rack=rack_state(reading.tiles, looks, wanted),
         all_looks=all_looks,
+        photographed=reading.photographed,
         coming=coming,
     )

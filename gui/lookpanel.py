@@ -1,7 +1,7 @@
 """Look panel: the head of the Bench: how many trays need a look, the list, the caution that goes with it.
 
 In    `BenchState`
-Out   `tray_chosen` with the tray's id; `fold_wanted` when the list shall be unfolded or folded
+Out   `tray_chosen` with the tray's id; `fold_wanted`; what is said to a line, and the wish for its history
 Not   the rows (`looks.py`), what needs a look (`data.watch`)
 """
 
@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from gui.benchview import ROWS_AT_FIRST, BenchState
+from gui.lookdetail import LookDetail
 from gui.looks import LookList
 from gui.palette import Space, set_role
 
@@ -24,6 +25,8 @@ class LookPanel(QWidget):
 
     tray_chosen = Signal(int)
     fold_wanted = Signal()
+    answered = Signal(object, str)  # the look, "seen" or "tomorrow"
+    history_wanted = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -32,6 +35,12 @@ class LookPanel(QWidget):
         self.looks = LookList(self)
         self.looks.setAccessibleName(self.tr("What needs a look"))
         self.looks.tray_chosen.connect(self.tray_chosen)
+        self.detail = LookDetail(self)
+        self.detail.answered.connect(self.answered)
+        self.detail.history_wanted.connect(self.history_wanted)
+        self.looks.look_changed.connect(self.detail.show_look)
+        self.looks.seen_wanted.connect(self.detail.say_seen)
+        self.looks.tomorrow_wanted.connect(self.detail.say_tomorrow)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(Space.S)
@@ -64,7 +73,7 @@ class LookPanel(QWidget):
         column = QVBoxLayout(sheet)
         column.setContentsMargins(1, 1, 1, 1)
         column.setSpacing(0)
-        for part in (self.looks, self._hairline, self.note):
+        for part in (self.looks, self._hairline, self.detail, self.note):
             column.addWidget(part)
         return sheet
 
@@ -77,7 +86,7 @@ class LookPanel(QWidget):
         self.looks.show_looks(state.looks)
         self.looks.setVisible(count > 0)
         self._say(self._words(state), "small" if state.looks else "soft")
-        self._hairline.setVisible(self.note.isVisibleTo(self) and count > 0)
+        self._hairline.setVisible(count > 0)
         self.unfold.setVisible(len(state.looks) > ROWS_AT_FIRST)
         all_of_them = self.tr("Show all {count}").format(count=len(state.looks))
         self.unfold.setText(all_of_them if state.hidden_looks else self.tr("Show fewer"))

@@ -1,7 +1,7 @@
 """Looks: the look list on the Bench, most urgent first.
 
 In    `Look`s in their order
-Out   `tray_chosen` with the tray's id, by click or Enter
+Out   `tray_chosen` with the tray's id, by click or Enter; the line that is chosen, and keys pressed on it
 Not   what needs a look (`data.watch`), the caution that goes with mold (`bench.py` shows it below the list)
 
 Each row: shape, word and colour of its urgency; the tray; what it is; the numbers; what to do first.
@@ -194,11 +194,15 @@ class LookList(QListView):
     """The list; as high as its rows, up to a limit that the Bench gives."""
 
     tray_chosen = Signal(int)
+    look_changed = Signal(object)  # the chosen `Look`, or None
+    seen_wanted = Signal()  # by key, for the chosen one
+    tomorrow_wanted = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._looks = LookModel(self)
         self.setModel(self._looks)
+        self.selectionModel().currentChanged.connect(self._tell_chosen)
         self.setItemDelegate(LookPainter(self))
         set_role(self, "plain")
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -208,8 +212,23 @@ class LookList(QListView):
         self.clicked.connect(self._choose)
 
     def show_looks(self, looks: Sequence[Look]) -> None:
-        """Show these rows."""
+        """Show these rows; the one that was chosen stays so where it is still there, else the first is."""
+        before = self.chosen
         self._looks.show(looks)
+        if looks and not self.currentIndex().isValid():
+            same = [row for row, look in enumerate(looks) if before is not None and _same(look, before)]
+            self.setCurrentIndex(self._looks.index(same[0] if same else 0))
+        self.look_changed.emit(self.chosen)
+
+    @property
+    def chosen(self) -> Look | None:
+        """The line on which the focus is."""
+        look = self.currentIndex().data(LOOK)
+        return look if isinstance(look, Look) else None
+
+    @Slot()
+    def _tell_chosen(self) -> None:
+        self.look_changed.emit(self.chosen)
 
     def height_of_rows(self, most: int | None = None) -> int:
         """Height of the first `most` rows (all if None), px."""
@@ -224,14 +243,23 @@ class LookList(QListView):
             self.scheduleDelayedItemsLayout()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Enter opens the tray sheet."""
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            self._choose(self.currentIndex())
-            return
-        super().keyPressEvent(event)
+        """Enter opens the tray sheet, S says seen, T tomorrow."""
+        match event.key():
+            case Qt.Key.Key_Return | Qt.Key.Key_Enter:
+                self._choose(self.currentIndex())
+            case Qt.Key.Key_S:
+                self.seen_wanted.emit()
+            case Qt.Key.Key_T:
+                self.tomorrow_wanted.emit()
+            case _:
+                super().keyPressEvent(event)
 
     @Slot(QModelIndex)
     def _choose(self, index: QModelIndex) -> None:
         look = index.data(LOOK)
         if isinstance(look, Look):
             self.tray_chosen.emit(int(look.tray_id))
+
+
+def _same(one: Look, other: Look) -> bool:
+    return (one.tray_id, one.what) == (other.tray_id, other.what)

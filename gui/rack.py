@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from itertools import groupby
 
 from data.records import Look, Tile
+from data.search import meant
 
 __all__ = ["RackState", "Standing", "rack_state"]
 
@@ -43,14 +44,13 @@ class RackState:
 
 
 def rack_state(tiles: Sequence[Tile], looks: Iterable[Look] = (), wanted: str = "") -> RackState:
-    """Tiles in the order given, each with its most urgent look; only those with every word of `wanted`."""
+    """Tiles in the order given, each with its most urgent look; only those that `wanted` means."""
     urgent: dict[int, Look] = {}
     for look in looks:
         known = urgent.get(look.tray_id)
         if known is None or look.urgency < known.urgency:
             urgent[look.tray_id] = look
-    words = wanted.casefold().split()
-    shown = [tile for tile in tiles if all(word in _said_of(tile, urgent) for word in words)]
+    shown = meant(tiles, wanted, lambda tile: _said_of(tile, urgent))
     return RackState(
         standings=tuple(Standing(tile=tile, look=urgent.get(tile.tray_id)) for tile in shown),
         shelves=tuple(
@@ -64,4 +64,4 @@ def rack_state(tiles: Sequence[Tile], looks: Iterable[Look] = (), wanted: str = 
 def _said_of(tile: Tile, looks: dict[int, Look]) -> str:
     look = looks.get(tile.tray_id)
     words = (tile.code, tile.crop, tile.medium, tile.shelf, "" if look is None else str(look.what))
-    return " ".join(words).casefold()
+    return " ".join(words)

@@ -1,7 +1,7 @@
 """Rack view: the trays shelf by shelf, tiles with a heading a shelf; 2,000 trays scroll.
 
 In    a `TileModel`, the names of the shelves with how many trays stand on each
-Out   `tray_chosen` with the tray's id, by click or Enter
+Out   `tray_chosen` with the tray's id, by click or Enter; `chosen` trays, one or several at once
 Not   what a tile looks like (`tilepainter.py`), where it stands (`shelves.py`)
 """
 
@@ -19,8 +19,16 @@ from PySide6.QtCore import (
     Slot,
 )
 from PySide6.QtGui import QColor, QFont, QKeyEvent, QPainter, QPaintEvent, QRegion, QResizeEvent
-from PySide6.QtWidgets import QAbstractItemView, QListView, QStyle, QStyleOptionViewItem, QWidget
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QApplication,
+    QListView,
+    QStyle,
+    QStyleOptionViewItem,
+    QWidget,
+)
 
+from data.records import Tile
 from gui.palette import Space, set_role, tokens_now
 from gui.rack import RackState
 from gui.shelves import Box, ShelfPlan, plan_shelves
@@ -37,6 +45,7 @@ class RackView(QListView):
     """One view for the whole rack; a list for screen readers, laid out in its own way."""
 
     tray_chosen = Signal(int)
+    choice_changed = Signal()
 
     def __init__(self, thumbnails: Thumbnails, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -56,13 +65,19 @@ class RackView(QListView):
         self.setVerticalScrollMode(self.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
-        self.setSelectionMode(self.SelectionMode.SingleSelection)
+        self.setSelectionMode(self.SelectionMode.ExtendedSelection)
+        self.setToolTip(
+            self.tr(
+                "Click or Enter: open the tray. Space, Ctrl or Shift: choose several to note something of"
+            )
+        )
         self.setTabKeyNavigation(False)
         self.viewport().setAttribute(Qt.WidgetAttribute.WA_Hover)
         self.viewport().setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)  # so that scrolling moves pixels
         self.setMouseTracking(True)
         self.clicked.connect(self._choose)
         self.activated.connect(self._choose_by_key)
+        self.selectionModel().selectionChanged.connect(self._chosen_anew)
 
     def show_rack(self, state: RackState) -> None:
         """Show these trays; the one that had the focus keeps it if it is still there."""
@@ -83,9 +98,29 @@ class RackView(QListView):
         self.updateGeometries()
         self.viewport().update()
 
+    @property
+    def chosen(self) -> tuple[Tile, ...]:
+        """The trays that are chosen, in the order of the rack."""
+        rows = sorted(index.row() for index in self.selectedIndexes())
+        return tuple(self._tiles.index(row).data(STANDING).tile for row in rows)
+
+    def choose_next(self) -> None:
+        """Choose the tray after the current one; behind the last one none."""
+        row = self.currentIndex().row() + 1
+        if row < self._tiles.rowCount():
+            self.setCurrentIndex(self._tiles.index(row))
+        else:
+            self.clearSelection()
+
+    @Slot()
+    def _chosen_anew(self) -> None:
+        self.viewport().update()
+        self.choice_changed.emit()
+
     @Slot(QModelIndex)
     def _choose(self, index: QModelIndex) -> None:
-        if index.isValid():
+        several = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
+        if index.isValid() and not QApplication.keyboardModifiers() & several:
             self.tray_chosen.emit(index.data(STANDING).id)
 
     @Slot(QModelIndex)
@@ -99,9 +134,13 @@ class RackView(QListView):
         return bool(hint)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Enter opens; the rest is the view's."""
+        """Enter opens, Space chooses; the rest is the view's."""
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self._by_mouse():
             self._choose(self.currentIndex())
+            return
+        if event.key() == Qt.Key.Key_Space:
+            toggle = QItemSelectionModel.SelectionFlag.Toggle
+            self.selectionModel().select(self.currentIndex(), toggle)
             return
         super().keyPressEvent(event)
 
@@ -211,9 +250,12 @@ class RackView(QListView):
         return False
 
     def setSelection(self, rect: QRect, command: QItemSelectionModel.SelectionFlag) -> None:
-        """Select the tile at the middle of a rectangle."""
-        index = self.indexAt(rect.center())
-        selection = QItemSelection(index, index) if index.isValid() else QItemSelection()
+        """Select the tiles that a rectangle of the viewport touches, and those between its two ends."""
+        selection = QItemSelection()
+        ends = [self.indexAt(point) for point in (rect.topLeft(), rect.bottomRight(), rect.center())]
+        rows = [index.row() for index in ends if index.isValid()]
+        if rows:
+            selection.select(self._tiles.index(min(rows)), self._tiles.index(max(rows)))
         self.selectionModel().select(selection, command)
 
     def visualRegionForSelection(self, selection: QItemSelection) -> QRegion:
@@ -252,7 +294,13 @@ class RackView(QListView):
             self._paint_head(painter, shelf)
         option = QStyleOptionViewItem()
         self.initViewItemOption(option)
-        plain = option.state & ~(QStyle.StateFlag.State_HasFocus | QStyle.StateFlag.State_MouseOver)
+        marks = (
+            QStyle.StateFlag.State_HasFocus
+            | QStyle.StateFlag.State_MouseOver
+            | QStyle.StateFlag.State_Selected
+        )
+        plain = option.state & ~marks
+        several = self.selectedIndexes()
         current, has_focus = self.currentIndex(), self.hasFocus()
         for row in self._plan.between(top, bottom):
             index = self._tiles.index(row)
@@ -260,6 +308,8 @@ class RackView(QListView):
             option.state = plain
             if has_focus and index == current:
                 option.state |= QStyle.StateFlag.State_HasFocus
+            if index in several:
+                option.state |= QStyle.StateFlag.State_Selected
             if self._hovered == index:
                 option.state |= QStyle.StateFlag.State_MouseOver
             self.itemDelegate().paint(painter, option, index)

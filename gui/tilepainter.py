@@ -18,6 +18,7 @@ from PySide6.QtCore import (
     QRect,
     QRectF,
     QSize,
+    QSizeF,
     Qt,
 )
 from PySide6.QtGui import (
@@ -44,6 +45,7 @@ from gui.tokens import Tokens
 __all__ = ["TilePainter", "tile_size"]
 
 LEAST_COLUMNS_OF_TEXT = 19  # letters that a tile must have room for beside each other
+TICK = 22.0  # px
 MOST_FITTED = 200  # of at most 260 x 130 px: 27 MB
 GROWTH_SHARE = 0.34  # of the tile's width
 
@@ -99,6 +101,8 @@ class TilePainter(QStyledItemDelegate):
         self._picture(painter, picture, standing, t)
         below = QRect(box.x(), picture.bottom() + 1, box.width(), box.bottom() - picture.bottom())
         self._words(painter, below.adjusted(Space.M, Space.S, -Space.M, -Space.S), option.font, standing, t)
+        if state & QStyle.StateFlag.State_Selected:
+            _draw_tick(painter, QPointF(box.topLeft()) + QPointF(Space.S, Space.S), t)
         if focused:
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.setPen(QPen(QColor(t.accent), 3))
@@ -235,3 +239,17 @@ def _rounded_above(box: QRectF) -> QPainterPath:
     path.lineTo(box.bottomRight())
     path.closeSubpath()
     return path
+
+
+def _draw_tick(painter: QPainter, corner: QPointF, t: Tokens) -> None:
+    """A tick in a square: this tray is chosen."""
+    square = QRectF(corner, QSizeF(TICK, TICK))
+    painter.setPen(QPen(QColor(t.on_accent), 1))
+    painter.setBrush(QColor(t.accent))
+    painter.drawRoundedRect(square, 4, 4)
+    painter.setPen(QPen(QColor(t.on_accent), 2, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap))
+    x, y, part = square.x(), square.y(), TICK / 10
+    painter.drawPolyline(
+        [QPointF(x + 2.5 * part, y + 5.2 * part), QPointF(x + 4.3 * part, y + 7 * part),
+         QPointF(x + 7.6 * part, y + 3 * part)]
+    )  # fmt: skip

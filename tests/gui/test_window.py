@@ -432,4 +432,4 @@ def test_photos_that_come_in_from_outside_are_shown(window: Window, qtbot: QtBot
     with Book.open(tmp_path / "rack") as elsewhere:
         photograph(elsewhere, "A1", tmp_path / "photos")
 
-    qtbot.waitUntil(lambda: "1 with a photo" in bench.rack_soft.text(), timeout=10_000)
+    qtbot.waitUntil(lambda: "1 of 3 photographed today" in bench.rack_soft.text(), timeout=10_000)

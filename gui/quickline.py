@@ -1,0 +1,124 @@
+"""Quick line: what a person types on the Bench -> which trays it is for, and what is to be kept; no Qt.
+
+In    the text of the line, the trays on the rack, those that are chosen there, what kind of thing is noted
+Out   `QuickEntry`: the trays, the number and how sure it is; or one sentence that says what is missing
+Not   keeping it (`quickentry.py`), reading numbers (`data/typed.py`)
+
+"A1 812" is for A1, "12 812" for the tray with tag 12, "812" for the trays that are chosen on the rack: after
+each Enter the next one, so that a rack can be weighed with a number pad alone.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from data.events import EventKind
+from data.numbers import TrayId
+from data.readings import ReadingKind
+from data.records import Tile
+from data.units import UnitSystem
+from gui.words import translate
+
+if TYPE_CHECKING:
+    from data.doubt import Doubt
+
+__all__ = ["KINDS", "Kind", "QuickEntry", "quick_entry"]
+
+Kind = ReadingKind | EventKind
+# what is noted in the morning, the most usual first
+KINDS: tuple[Kind, ...] = (
+    ReadingKind.WEIGHT,
+    ReadingKind.WATER,
+    EventKind.WATERED,
+    ReadingKind.MEDIUM_TEMPERATURE,
+    ReadingKind.FEED,
+    ReadingKind.HEIGHT,
+    EventKind.UNCOVERED,
+    EventKind.TURNED,
+    EventKind.MOLD_OUT,
+    ReadingKind.FRESH_MASS,
+    ReadingKind.CUT_QUALITY,
+    ReadingKind.LABOUR,
+    EventKind.CUT,
+    EventKind.THROWN_AWAY,
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class QuickEntry:
+    """What was typed. `problem` says what is missing, and nothing can be kept then."""
+
+    kind: Kind
+    trays: tuple[Tile, ...] = ()
+    value: float | None = None  # in the book's unit; None for what was done
+    note: str = ""  # of what was done
+    doubt: "Doubt | None" = None  # to be asked before it is kept
+    problem: str = ""
+
+
+def quick_entry(
+    text: str,
+    kind: Kind,
+    tiles: Sequence[Tile],
+    chosen: Sequence[Tile],
+    tags: Mapping[int, TrayId],
+    earlier: Mapping[TrayId, Sequence[float]],
+    system: UnitSystem = UnitSystem.METRIC,
+) -> QuickEntry:
+    """Read a line.
+
+    Parameters
+    ----------
+    tiles : the growing trays.
+    chosen : those that are chosen on the rack; a line without a tray is for them.
+    tags : number of the tag -> tray.
+    earlier : the tray's earlier numbers of this kind, in the book's unit, newest last.
+    """
+    words = text.split()
+    named, rest = _named(words, tiles, tags, numbers=isinstance(kind, ReadingKind))
+    trays = named or tuple(chosen)
+    if not trays:
+        return QuickEntry(kind=kind, problem=_no_tray(words))
+    if isinstance(kind, EventKind):
+        return _done(kind, trays, " ".join(rest))
+    if not rest:
+        words_of = translate("QuickLine", "Type a number behind the tray, for example {example}.")
+        return QuickEntry(kind=kind, trays=trays, problem=words_of.format(example=f"{trays[0].code} 812"))
+    from data.typed import read_typed
+
+    before = earlier.get(trays[0].tray_id, ()) if len(trays) == 1 else ()
+    typed = read_typed(" ".join(rest), kind, before, system)
+    if typed.value is None and typed.doubt is None:
+        return QuickEntry(kind=kind, trays=trays, problem=str(typed.reason))
+    return QuickEntry(kind=kind, trays=trays, value=typed.value, doubt=typed.doubt)
+
+
+def _named(
+    words: Sequence[str], tiles: Sequence[Tile], tags: Mapping[int, TrayId], *, numbers: bool
+) -> tuple[tuple[Tile, ...], Sequence[str]]:
+    """The tray that the first word names, and the words behind it."""
+    if not words:
+        return (), ()
+    code = words[0].casefold()
+    by_code = tuple(tile for tile in tiles if tile.code.casefold() == code)
+    if by_code:
+        return by_code[:1], words[1:]
+    if words[0].isdecimal() and (len(words) > 1 or not numbers):  # a number alone is the reading
+        tray = tags.get(int(words[0]))
+        by_tag = tuple(tile for tile in tiles if tile.tray_id == tray)
+        if by_tag:
+            return by_tag, words[1:]
+    return (), words
+
+
+def _no_tray(words: Sequence[str]) -> str:
+    if len(words) > 1 and not words[0].replace(".", "").replace(",", "").isdecimal():
+        return translate("QuickLine", "No growing tray is called {code}.").format(code=words[0])
+    return translate("QuickLine", "Type the tray first, for example A1 812, or choose trays on the rack.")
+
+
+def _done(kind: EventKind, trays: tuple[Tile, ...], note: str) -> QuickEntry:
+    if kind is EventKind.THROWN_AWAY and not note:
+        why = translate("QuickLine", "Say why behind the tray: it stays in its trial, and the reason counts.")
+        return QuickEntry(kind=kind, trays=trays, problem=why)
+    return QuickEntry(kind=kind, trays=trays, note=note)
