@@ -10,6 +10,8 @@ from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QSettings, QStandardPaths
 
+from data.units import UnitSystem
+
 __all__ = ["TEXT_SIZES", "Memory", "books_folder", "demo_folder", "home_folder", "log_file", "photos_folder"]
 
 TEXT_SIZES = (100, 125, 150)  # %
@@ -100,6 +102,16 @@ class Memory:
     @text_percent.setter
     def text_percent(self, percent: int) -> None:
         self._settings.setValue("window/text", str(percent))
+
+    @property
+    def units(self) -> UnitSystem:
+        """In which units numbers without one are typed."""
+        chosen = str(self._settings.value("window/units", UnitSystem.METRIC))
+        return UnitSystem(chosen) if chosen in list(UnitSystem) else UnitSystem.METRIC
+
+    @units.setter
+    def units(self, system: UnitSystem) -> None:
+        self._settings.setValue("window/units", str(system))
 
     @property
     def geometry(self) -> QByteArray:

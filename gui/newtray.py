@@ -20,7 +20,6 @@ from PySide6.QtWidgets import (
     QLabel,
     QLineEdit,
     QPushButton,
-    QSpinBox,
     QWidget,
 )
 
@@ -28,6 +27,7 @@ from data.conditions import TrayType, like
 from data.errors import BookError
 from data.records import NewTray, Tray
 from gui.form import fields, lay_out
+from gui.numberfield import NumberField
 from gui.palette import set_role
 from gui.sowingview import codes_words, conditions_words, doubts, several
 from gui.traynames import tag_of
@@ -95,9 +95,7 @@ class NewTrayDialog(QDialog):
             self.like_whom.addItem(words.format(code=tray.code, crop=tray.crop, medium=tray.medium), tray)
         self.like_whom.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.code = QLineEdit(book.free_code(self._trays[-1].code) if self._trays else "A1", self)
-        self.count = QSpinBox(self)
-        self.count.setRange(1, MOST_AT_ONCE)
-        self.count.setAccessibleName(self.tr("How many trays"))
+        self.count = NumberField(self.tr("How many trays"), least=1, most=MOST_AT_ONCE, parent=self)
         self.crop, self.medium = QComboBox(self), QComboBox(self)
         for box, names in ((self.crop, book.crops()), (self.medium, book.media())):
             box.setEditable(True)
@@ -123,7 +121,7 @@ class NewTrayDialog(QDialog):
             line.textChanged.connect(self._follow)
         for box in (self.crop, self.medium):
             box.editTextChanged.connect(self._follow)
-        self.count.valueChanged.connect(self._follow)
+        self.count.changed.connect(self._follow)
         self.sown.dateChanged.connect(self._follow)
 
     # --- what the fields say
@@ -133,6 +131,11 @@ class NewTrayDialog(QDialog):
         """The growing tray that the new ones shall be like; None: the last of its kind."""
         place = self.like_whom.currentIndex()
         return self._trays[place - 1] if place > 0 else None
+
+    @property
+    def how_many(self) -> int:
+        """Trays at once."""
+        return round(self.count.value)
 
     @Slot()
     def _fill_from_model(self) -> None:
@@ -155,7 +158,7 @@ class NewTrayDialog(QDialog):
         else:
             kind = self._book.tray_of_kind(crop, medium, sown_at)
         first = replace(kind, code=code, shelf=self.shelf.text().strip(), tag_number=tag_of(self.tag.text()))
-        return several(first, self.count.value(), self._codes(), self._tags())
+        return several(first, self.how_many, self._codes(), self._tags())
 
     def _codes(self) -> frozenset[str]:
         return frozenset(tray.code for tray in self._trays)
@@ -172,7 +175,7 @@ class NewTrayDialog(QDialog):
     @Slot()
     def _follow(self) -> None:
         """Say which trays would come, what they take over, and what is unusual about them."""
-        count = self.count.value()
+        count = self.how_many
         one, many = self.tr("Add this tray"), self.tr("Add {count} trays").format(count=count)
         self.add.setText(one if count == 1 else many)
         if self._trouble():
@@ -215,7 +218,7 @@ class NewTrayDialog(QDialog):
         *_, after = several(trays[-1], 2, self._codes(), self._tags())
         self.code.setText(after.code)
         self.tag.setText("" if after.tag_number is None else str(after.tag_number))
-        self.count.setValue(1)
+        self.count.set(1)
         one, model = len(trays) == 1, self.model
         words = self.tr("{codes} is on the rack.") if one else self.tr("{codes} are on the rack.")
         if conditions_words(trays[0]) and model is not None:

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QEvent, Signal
 from PySide6.QtWidgets import QWidget
 
+from data.units import UnitSystem
 from gui.work import Work
 
 if TYPE_CHECKING:
@@ -47,6 +48,9 @@ class Screen(QWidget):
 
     def redress(self) -> None:
         """The scheme or the text size has changed: renew icons and whatever was drawn for the old one."""
+
+    def use_units(self, system: UnitSystem) -> None:
+        """Numbers typed without a unit are in those of this system from now on."""
 
     def changeEvent(self, event: QEvent) -> None:
         """Follow a change of scheme."""

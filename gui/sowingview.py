@@ -59,7 +59,9 @@ def conditions_words(tray: NewTray) -> str:
     parts = []
     if tray.sowing_rate_g is not None:
         parts.append(translate("Sowing", "{grams} g of seed").format(grams=in_figures(tray.sowing_rate_g)))
-    if tray.soak_hours is not None:
+    if tray.soak_hours == 0:
+        parts.append(translate("Sowing", "sown dry"))
+    elif tray.soak_hours is not None:
         parts.append(translate("Sowing", "soaked {hours} h").format(hours=in_figures(tray.soak_hours)))
     if tray.blackout_from is not None and tray.blackout_to is not None:
         days = round((tray.blackout_to - tray.blackout_from) / DAY, 1)

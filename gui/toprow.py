@@ -1,7 +1,7 @@
 """Top row: the places of the window, undo, and the menus of book and view.
 
 In    the actions of the window by name, recent books
-Out   `place_chosen`, `book_chosen`, `scheme_chosen`, `text_chosen`
+Out   `place_chosen`, `book_chosen`, `scheme_chosen`, `text_chosen`, `units_chosen`
 Not   what they do (`window.py`)
 """
 
@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from data.units import UnitSystem
 from gui.actions import PLACES
 from gui.home import TEXT_SIZES
 from gui.icon import icon
@@ -38,6 +39,7 @@ class TopRow(QFrame):
     book_chosen = Signal(str)  # folder
     scheme_chosen = Signal(str)
     text_chosen = Signal(int)  # %
+    units_chosen = Signal(str)  # a `UnitSystem`
 
     def __init__(self, actions: Mapping[str, QAction], parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -137,6 +139,14 @@ class TopRow(QFrame):
             self._add_choice(menu, self._texts, self.tr("Text {n} %").format(n=percent), percent)
         self._texts.triggered.connect(self._choose_text)
         menu.addSeparator()
+        self._units = QActionGroup(self)
+        for words, system in (
+            (self.tr("Type g, °C, ml, mm"), UnitSystem.METRIC),
+            (self.tr("Type oz, °F, fl oz, in"), UnitSystem.US),
+        ):
+            self._add_choice(menu, self._units, words, str(system))
+        self._units.triggered.connect(self._choose_units)
+        menu.addSeparator()
         menu.addAction(self._actions["larger_text"])
         menu.addAction(self._actions["smaller_text"])
         menu.addSeparator()
@@ -174,6 +184,11 @@ class TopRow(QFrame):
             choice.setChecked(choice.data() == scheme)
         for choice in self._texts.actions():
             choice.setChecked(choice.data() == text_percent)
+
+    def show_units(self, system: UnitSystem) -> None:
+        """Mark the units in which numbers are typed."""
+        for choice in self._units.actions():
+            choice.setChecked(choice.data() == str(system))
 
     def show_recent(self, books: Sequence[Path]) -> None:
         """Offer the books opened of late."""
@@ -261,6 +276,10 @@ class TopRow(QFrame):
     @Slot(QAction)
     def _choose_scheme(self, choice: QAction) -> None:
         self.scheme_chosen.emit(choice.data())
+
+    @Slot(QAction)
+    def _choose_units(self, choice: QAction) -> None:
+        self.units_chosen.emit(choice.data())
 
     @Slot(QAction)
     def _choose_text(self, choice: QAction) -> None:

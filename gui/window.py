@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 
 from data.book import Book
 from data.errors import BookError
+from data.units import UnitSystem
 from gui.actions import ACTIONS, PLACES
 from gui.bands import Band, TroubleBand
 from gui.bookdesk import BookDesk, is_demo
@@ -82,6 +83,7 @@ class Window(QMainWindow):
         self._looking.start()
         if not self.restoreGeometry(memory.geometry):
             self.resize(*FIRST_SIZE)
+        self._use_units()
         self._show_book_words()
         self.go_to("bench")
 
@@ -142,6 +144,7 @@ class Window(QMainWindow):
         self.top.book_chosen.connect(self._open_recent)
         self.top.scheme_chosen.connect(self._choose_scheme)
         self.top.text_chosen.connect(self.wardrobe.resize_text)
+        self.top.units_chosen.connect(self._choose_units)
         self.demo_band.pressed.connect(self.new_book)
         self.wardrobe.changed.connect(self._redress)
         self.desk.opened.connect(self._show_book)
@@ -387,6 +390,16 @@ class Window(QMainWindow):
     @Slot(str)
     def _choose_scheme(self, scheme: str) -> None:
         self.wardrobe.choose(scheme)
+
+    @Slot(str)
+    def _choose_units(self, system: str) -> None:
+        self.memory.units = UnitSystem(system)
+        self._use_units()
+
+    def _use_units(self) -> None:
+        self.top.show_units(self.memory.units)
+        for screen in self.screens.values():
+            screen.use_units(self.memory.units)
 
     @Slot()
     def larger_text(self) -> None:

@@ -49,7 +49,8 @@ def test_six_more_like_one_of_the_rack_are_one_step_of_undo(rack_book: Book, qtb
     first = rack_book.trays()[0]
     rack_book.edit_tray(first.id, sowing_rate_g=20.0, soak_hours=4.0, light="12 h")
     dialog = shown(rack_book, qtbot, rack_book.tray(first.id))
-    dialog.count.setValue(6)
+    dialog.count.field.setText("6")
+    dialog.count.field.editingFinished.emit()
     assert dialog.add.text() == "Add 6 trays"
     assert "20 g of seed" in dialog.taken_over.text()
 
@@ -92,5 +93,5 @@ def test_after_adding_the_next_free_code_stands_ready(dialog: NewTrayDialog, qtb
 
     qtbot.keyClick(dialog.code, Qt.Key.Key_Return)
 
-    assert (dialog.code.text(), dialog.tag.text(), dialog.count.value()) == ("B1x 2", "301", 1)
+    assert (dialog.code.text(), dialog.tag.text(), dialog.how_many) == ("B1x 2", "301", 1)
     assert dialog.said.text() == "B1x, tag 300 is on the rack."
