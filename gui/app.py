@@ -24,6 +24,8 @@ from gui.bookdesk import is_demo
 from gui.home import Memory, demo_folder, log_file
 from gui.icon import icon
 from gui.intake import Intake
+from gui.language import speak
+from gui.materials import Materials
 from gui.mishap import catch_mishaps, keep_log
 from gui.plan import Plan
 from gui.screen import Screen
@@ -86,6 +88,7 @@ def _has_display() -> bool:
 def make_window(app: QApplication, memory: Memory | None = None, *, farm: str | None = None) -> Window:
     """The window with its screens, dressed, without a book yet."""
     memory = memory or Memory()
+    speak(app, memory)
     wardrobe = Wardrobe(app, memory)
     wardrobe.wear()
     work = Work(farm=farm)
@@ -105,6 +108,7 @@ def make_screens(work: Work) -> Mapping[str, Screen]:
         "traysheet": TraySheet(work),
         "plan": Plan(work),
         "verdict": Verdict(work),
+        "materials": Materials(work),
     }
 
 

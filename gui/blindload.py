@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QImage
 
 from data.records import PhotoId
+from gui.spoken import spoken
 from gui.words import translate
 
 if TYPE_CHECKING:
@@ -42,7 +43,7 @@ def load_blind(book: "Book", photo_id: PhotoId) -> BlindPicture:
             return BlindPicture(photo_id=photo_id, image=None, trouble=_lost())
         top = levelled(read_photo(pictures.top_view).pixels)
     except PhotoRefused as refused:
-        return BlindPicture(photo_id=photo_id, image=None, trouble=str(refused.reason))
+        return BlindPicture(photo_id=photo_id, image=None, trouble=spoken(refused.reason))
     height, width, _ = top.shape
     image = QImage(top.tobytes(), width, height, 3 * width, QImage.Format.Format_RGB888).copy()
     return BlindPicture(photo_id=photo_id, image=image)

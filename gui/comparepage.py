@@ -17,6 +17,7 @@ from gui.dayload import Pair, load_pair
 from gui.flow import Flow
 from gui.palette import Space, set_role
 from gui.sheetpage import SheetPage
+from gui.spoken import DAY_SHORT, day_words, spoken
 from gui.trayview import TrayState
 from gui.wipeview import WipeView
 from gui.work import Report, Work
@@ -112,7 +113,7 @@ class ComparePage(SheetPage):
             twice = {day.day for day in offered if sum(one.day == day.day for one in offered) > 1}
             for day in offered:
                 words = self.tr("day {day}, {when}")
-                date = f"{day.taken_at.day} {day.taken_at:%b}"
+                date = day_words(day.taken_at, DAY_SHORT)
                 at = f"{date}, {day.taken_at:%H:%M}" if day.day in twice else date
                 self.other.addItem(words.format(day=day.day, when=at), int(day.photo_id))
         if other is not None:
@@ -163,7 +164,7 @@ class ComparePage(SheetPage):
 
     @Slot(object)
     def _load_failed(self, error: Exception) -> None:
-        self._stop(str(error))
+        self._stop(spoken(error))
 
     def _ask_what_changed(self, ids: Ids) -> None:
         book = self.book
@@ -190,7 +191,7 @@ class ComparePage(SheetPage):
         if found is None:
             self._describe(self.tr("What grew and what vanished cannot be told from these two photos."))
             return
-        self._describe(" ".join(found.sentences[:MOST_SENTENCES]))
+        self._describe(" ".join(map(spoken, found.sentences[:MOST_SENTENCES])))
         if found.matrix is not None:
             self.view.lay_on(found.matrix)
         self._mark(found)

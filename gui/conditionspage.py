@@ -17,6 +17,7 @@ from data.errors import BookError
 from data.records import NewTray, Tray, TrayId
 from gui.palette import Space, set_role
 from gui.sheetpage import SheetPage
+from gui.spoken import spoken
 from gui.trayform import TrayForm, Trouble
 from gui.trayview import TrayState
 from gui.work import Work
@@ -108,7 +109,7 @@ class ConditionsPage(SheetPage):
             types = [one.name for one in book.tray_types()]
             self.form.show_names(book.crops(), book.media(), types)
         except BookError as error:
-            self.troubled.emit(str(error))
+            self.troubled.emit(spoken(error))
         kept, draft = self._drafts.pop(state.tray.id, (None, None))
         self.form.show_tray(draft if draft is not None and kept == state.tray else as_new(state.tray))
         self._edited()
@@ -171,7 +172,7 @@ class ConditionsPage(SheetPage):
             self._say(trouble.words)
             trouble.field.setFocus()
         except BookError as error:
-            self._say(str(error))
+            self._say(spoken(error))
 
     @Slot()
     def _forget(self) -> None:
@@ -192,7 +193,7 @@ class ConditionsPage(SheetPage):
             trouble.field.setFocus()
             return
         except BookError as error:
-            self._say(str(error))
+            self._say(spoken(error))
             return
         if changes:
             self.told.emit(self.tr("Conditions of {code} kept.").format(code=self.form.code.text().strip()))

@@ -35,6 +35,7 @@ from PySide6.QtWidgets import (
 
 from data.records import Tray, TrayId
 from gui.palette import TARGET, Space, set_role
+from gui.spoken import DAY_YEAR_SHORT, day_words
 from gui.trayview import end_words
 from gui.words import translate
 
@@ -151,7 +152,7 @@ def ended_words(tray: Tray) -> str:
         code=tray.code,
         crop=tray.crop,
         medium=tray.medium,
-        sown=f"{tray.sown_at.day} {tray.sown_at:%b %Y}",
+        sown=day_words(tray.sown_at, DAY_YEAR_SHORT),
         how=how,
         day=day,
     )

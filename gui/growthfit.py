@@ -12,6 +12,7 @@ from math import ceil
 from typing import TYPE_CHECKING
 
 from data.records import Tray, TrayId
+from gui.spoken import DAY_SHORT, day_words, filled, spoken
 from gui.words import translate
 
 if TYPE_CHECKING:
@@ -52,7 +53,7 @@ def fit_tray(book: "Book", tray: Tray, points: Points, today: float) -> Fitted:
     low: Points = ()
     high: Points = ()
     if growth.curve is None:
-        words.append(str(growth.reasons["curve"]))
+        words.append(spoken(growth.reasons["curve"]))
     else:
         line, low, high = _with_interval(growth.curve, points[0][0], points[-1][0])
         words.append(_half_words(growth))
@@ -96,14 +97,15 @@ def _value_on(curve: "GrowthCurve", day: float) -> Callable[..., float]:
 def _half_words(growth: "Growth") -> str:
     half = growth.day_50
     if half is None:
-        return str(growth.reasons.get("day_50", ""))
+        return spoken(growth.reasons.get("day_50", ""))
     told = half.low is not None and half.high is not None and f"{half.low:.1f}" != f"{half.high:.1f}"
     if not told:
-        return translate("TraySheet", "Half of the tray was covered on day {day:.1f}.").format(day=half.value)
+        words = translate("TraySheet", "Half of the tray was covered on day {day:.1f}.")
+        return filled(words, day=half.value)
     words = translate(
         "TraySheet", "Half of the tray was covered on day {day:.1f} (95 %: {low:.1f} to {high:.1f})."
     )
-    return words.format(day=half.value, low=half.low, high=half.high)
+    return filled(words, day=half.value, low=half.low, high=half.high)
 
 
 def _expected(book: "Book", tray: Tray, day_50: "Estimate | None", today: float) -> "CutDay":
@@ -139,20 +141,20 @@ def _earlier(book: "Book", tray: Tray) -> Sequence["EarlierTray"]:
 
 def _cut_words(cut: "CutDay", tray: Tray) -> str:
     if cut.day is None:
-        return str(cut.sentence)
+        return spoken(cut.sentence)
     date = tray.sown_at + timedelta(days=cut.day.value)
     if cut.day.low is None or cut.day.high is None:
         words = translate("TraySheet", "Expected cut: day {day} ({date}).")
-        told = words.format(day=round(cut.day.value), date=f"{date.day} {date:%b}")
+        told = words.format(day=round(cut.day.value), date=day_words(date, DAY_SHORT))
     else:
         words = translate("TraySheet", "Expected cut: day {day} ({date}), between day {low} and day {high}.")
         told = words.format(
             day=round(cut.day.value),
-            date=f"{date.day} {date:%b}",
+            date=day_words(date, DAY_SHORT),
             low=int(cut.day.low),
             high=ceil(cut.day.high),
         )
-    return f"{told} {cut.sentence}"
+    return f"{told} {spoken(cut.sentence)}"
 
 
 def _drawn(cut: "CutDay") -> tuple[float, float, float] | None:

@@ -22,6 +22,7 @@ from gui.notetable import NoteTable
 from gui.noteview import NoteRow, Notes, read_notes
 from gui.palette import Space, set_role
 from gui.sheetpage import SheetPage
+from gui.spoken import spoken
 from gui.timechart import TimeChart
 from gui.trayview import TrayState
 from gui.work import Report, Work
@@ -182,7 +183,7 @@ class GrowthPage(SheetPage):
     @Slot(object)
     def _not_read(self, error: Exception) -> None:
         self._stopped()
-        self.about_rows.setText(str(error))
+        self.about_rows.setText(spoken(error))
 
     @Slot()
     def _stopped(self) -> None:
@@ -222,7 +223,7 @@ class GrowthPage(SheetPage):
             tray_type=book.tray_type(state.tray.tray_type),
             last_weight_g=weights[-1].value if weights else None,
         )
-        return str(doubt or "")
+        return spoken(doubt or "")
 
     @Slot(object, object, str)
     def _add_event(self, kind: EventKind, at: datetime, note: str) -> None:
@@ -288,7 +289,7 @@ class GrowthPage(SheetPage):
         try:
             change(self.book)
         except BookError as error:
-            self.entry.say(str(error))
+            self.entry.say(spoken(error))
             return False
         self.entry.say("")
         self.book_changed.emit()

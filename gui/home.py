@@ -12,11 +12,21 @@ from PySide6.QtCore import QByteArray, QSettings, QStandardPaths
 
 from data.units import UnitSystem
 
-__all__ = ["TEXT_SIZES", "Memory", "books_folder", "demo_folder", "home_folder", "log_file", "photos_folder"]
+__all__ = [
+    "AS_SYSTEM",
+    "TEXT_SIZES",
+    "Memory",
+    "books_folder",
+    "demo_folder",
+    "home_folder",
+    "log_file",
+    "photos_folder",
+]
 
 TEXT_SIZES = (100, 125, 150)  # %
 MOST_RECENT = 6
-SCHEMES = ("system", "light", "dark")
+AS_SYSTEM = "system"
+SCHEMES = (AS_SYSTEM, "light", "dark")
 
 
 def home_folder() -> Path:
@@ -92,6 +102,15 @@ class Memory:
     @scheme.setter
     def scheme(self, scheme: str) -> None:
         self._settings.setValue("window/scheme", scheme)
+
+    @property
+    def language(self) -> str:
+        """What the grower has chosen: "system" or a language ("en", "de")."""
+        return str(self._settings.value("window/language", AS_SYSTEM))
+
+    @language.setter
+    def language(self, language: str) -> None:
+        self._settings.setValue("window/language", language)
 
     @property
     def text_percent(self) -> int:

@@ -29,6 +29,7 @@ from gui.palette import Space
 from gui.photolist import PhotoList
 from gui.photoload import LoadedPhoto, load_for_corners
 from gui.screen import Screen
+from gui.spoken import spoken
 from gui.thumbnails import Thumbnails
 from gui.work import Job, Report, Work
 
@@ -310,7 +311,7 @@ class Intake(Screen):
 
     @Slot(object)
     def _rescored(self, fate: Fate) -> None:
-        self.told.emit(f"{fate.name}: {fate.sentence}")
+        self.told.emit(f"{fate.name}: {spoken(fate.sentence)}")
         self.thumbnails.clear()
         self.renew()
         self.book_changed.emit()

@@ -24,6 +24,7 @@ from data.records import (
     Stored,
     TrayId,
 )
+from gui.spoken import spoken
 from gui.words import translate
 
 __all__ = ["Batch", "IntakeRow", "IntakeState", "Kind", "intake_state"]
@@ -177,7 +178,7 @@ def _row_of_file(
             key=path,
             name=path.name,
             kind=_kind_of_fate(fate),
-            sentence=fate.sentence,
+            sentence=spoken(fate.sentence),
             photo=path,
             photo_id=fate.photo_id,
         )
@@ -222,7 +223,7 @@ def _row_of_photo(photo: PhotoRow) -> IntakeRow:
         key=int(photo.id),
         name=photo.name,
         kind=_kind_of(photo),
-        sentence=photo.sentence,
+        sentence=spoken(photo.sentence),
         taken_at=photo.taken_at,
         photo_id=photo.id,
         photo=photo.photo,

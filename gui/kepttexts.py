@@ -130,9 +130,9 @@ KEPT = (
         "at each root that lies flat when misted for root hairs. Then say which it is.",
     ),
     K(
-        "A flag is a reason to look, no finding; no flag is no proof that a tray is safe. Do not taste, "
-        "sell or give away from a tray with mold. Open it away from others, with gloves and a suitable respirator; "
-        "keep people with asthma or weak immunity away. Clean tray and tools afterwards.",
+        "A flag is a reason to look, no finding; no flag is no proof that a tray is safe. Do not "
+        "taste, sell or give away from a tray with mold. Open it away from others, with gloves and a "
+        "suitable respirator; keep people with asthma or weak immunity away. Clean tray and tools afterwards."
     ),
     # conditions of a tray
     K("in the tray"),

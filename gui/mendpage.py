@@ -17,6 +17,7 @@ from gui.dayload import DayCanopy, load_canopy
 from gui.menddesk import MendDesk
 from gui.palette import Space, set_role
 from gui.sheetpage import SheetPage
+from gui.spoken import spoken
 from gui.trayview import TrayState
 from gui.work import Job, Report, Work
 
@@ -114,7 +115,7 @@ class MendPage(SheetPage):
     @Slot(object)
     def _load_failed(self, error: Exception) -> None:
         self._asked = self._shown = None
-        self.desk.show_none(str(error))
+        self.desk.show_none(spoken(error))
 
     def _show_stale(self, stale: bool) -> None:
         self.again.setVisible(stale)
@@ -152,7 +153,7 @@ class MendPage(SheetPage):
     @Slot(object)
     def _not_scored_again(self, error: Exception) -> None:
         self._again_stopped()
-        self.troubled.emit(str(error))
+        self.troubled.emit(spoken(error))
 
     @Slot()
     def _again_stopped(self) -> None:
@@ -186,13 +187,13 @@ class MendPage(SheetPage):
             words = self.tr("Canopy of {code} kept: coverage {coverage:.0f} %, mended by hand.")
             self.told.emit(words.format(code=fate.tray_code, coverage=fate.coverage))
         else:
-            self.told.emit(fate.sentence)
+            self.told.emit(spoken(fate.sentence))
         self.book_changed.emit()
 
     @Slot(object)
     def _not_kept(self, error: Exception) -> None:
         self._stopped()
-        self.troubled.emit(str(error))
+        self.troubled.emit(spoken(error))
 
     @Slot()
     def _stopped(self) -> None:

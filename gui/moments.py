@@ -10,9 +10,11 @@ from datetime import datetime
 from PySide6.QtCore import QDate, QDateTime, QTime
 from PySide6.QtWidgets import QDateTimeEdit, QWidget
 
+from gui.words import noop, translate
+
 __all__ = ["MomentEdit", "moment_in", "show_moment"]
 
-FORMAT = "d MMM yyyy HH:mm"
+FORMAT = noop("Date", "d MMM yyyy HH:mm")
 
 
 class MomentEdit(QDateTimeEdit):
@@ -20,7 +22,7 @@ class MomentEdit(QDateTimeEdit):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setDisplayFormat(FORMAT)
+        self.setDisplayFormat(translate("Date", FORMAT))
         self.setCalendarPopup(True)
 
     def focusNextPrevChild(self, forwards: bool) -> bool:

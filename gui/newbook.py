@@ -22,6 +22,7 @@ from data.errors import BookError
 from gui.choosing import ask_folder
 from gui.form import fields, lay_out
 from gui.palette import set_role
+from gui.spoken import spoken
 
 __all__ = ["NewBook", "safe_name"]
 
@@ -104,7 +105,7 @@ class NewBook(QDialog):
         try:
             self._make(self.folder)
         except BookError as error:
-            words = str(error)
+            words = spoken(error)
             self.trouble.setText(words[:1].upper() + words[1:])
             self.trouble.show()
             return

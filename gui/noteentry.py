@@ -18,6 +18,7 @@ from gui.moments import MomentEdit, moment_in, show_moment
 from gui.notetable import number_in
 from gui.noteview import UNIT_WORDS, event_words, kind_words
 from gui.palette import Space, set_role
+from gui.spoken import spoken
 
 __all__ = ["NoteEntry"]
 
@@ -151,7 +152,7 @@ def typed(text: str, kind: ReadingKind) -> tuple[float | None, str]:
     if quantity is None:
         return number_in(text), ""
     found = parse(text, Quantity(quantity))
-    return found.value, str(found.reason or "")
+    return found.value, spoken(found.reason or "")
 
 
 QUANTITIES = {

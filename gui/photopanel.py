@@ -20,6 +20,7 @@ from gui.mips import Mips
 from gui.palette import Space, set_role
 from gui.photoload import load_photo
 from gui.pictures import PictureView
+from gui.spoken import spoken
 from gui.traypicker import TrayPicker
 from gui.work import Report, Work
 from gui.zoombar import ZoomBar
@@ -204,4 +205,4 @@ def _loaded(path: Path) -> Loaded:
     try:
         return path, load_photo(path, LONGEST), ""
     except PhotoRefused as refused:
-        return path, None, str(refused.reason)
+        return path, None, spoken(refused.reason)

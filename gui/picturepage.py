@@ -17,6 +17,7 @@ from gui.palette import Space
 from gui.pictures import PictureView
 from gui.sheetpage import SheetPage
 from gui.sheetpicture import SheetPicture, Wanted, load_sheet_picture, marks_of
+from gui.spoken import spoken
 from gui.trayview import TrayState
 from gui.work import Report, Work
 from gui.zoombar import ZoomBar
@@ -127,7 +128,7 @@ class PicturePage(SheetPage):
     def _load_failed(self, error: Exception) -> None:
         self._blank.stop()
         self._held = None
-        self.view.show_picture(None, message=str(error))
+        self.view.show_picture(None, message=spoken(error))
 
     @Slot()
     def _show_loading(self) -> None:

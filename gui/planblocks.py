@@ -27,6 +27,8 @@ from gui.palette import Space, set_role
 from gui.planpage import PlanPage, heading, soft
 from gui.planreading import PLACES
 from gui.planview import PlanState
+from gui.spoken import DAY, DAY_YEAR, day_words, spoken
+from gui.words import translate
 
 __all__ = ["BlocksPage"]
 
@@ -81,7 +83,7 @@ class BlocksPage(PlanPage):
         column.addWidget(heading(self.tr("When?"), self.body))
         self.begins = QDateEdit(self.body)
         self.begins.setCalendarPopup(True)
-        self.begins.setDisplayFormat("d MMMM yyyy")
+        self.begins.setDisplayFormat(translate("Date", DAY_YEAR))
         self.begins.setAccessibleName(self.tr("First day of sowing"))
         self.begins.dateChanged.connect(self._begins_set)
         self.every = NumberField(
@@ -124,7 +126,7 @@ class BlocksPage(PlanPage):
         self._every_word.setEnabled(layout.rounds > 1)
         self.costs.setText("\n".join(state.costs) or self.tr("This stands here once nothing is lacking."))
         names = [
-            self.tr("{block}: {day}").format(block=block.name, day=f"{block.sow_on.day} {block.sow_on:%B}")
+            self.tr("{block}: {day}").format(block=spoken(block.name), day=day_words(block.sow_on, DAY))
             for block in layout.blocks[:MOST_NAMED]
         ]
         if len(layout.blocks) > MOST_NAMED:

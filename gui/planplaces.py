@@ -17,7 +17,9 @@ from gui.plankept import KeptPlanPage
 from gui.planpage import heading, soft
 from gui.plansummary import draw_words
 from gui.planview import PlanState
+from gui.spoken import DAY_YEAR
 from gui.trialsheets import map_pages
+from gui.words import translate
 
 __all__ = ["PlacesPage"]
 
@@ -43,7 +45,7 @@ class PlacesPage(QWidget):
         self.sow.clicked.connect(self._sow)
         self.sown_on = QDateEdit(self)
         self.sown_on.setCalendarPopup(True)
-        self.sown_on.setDisplayFormat("d MMMM yyyy")
+        self.sown_on.setDisplayFormat(translate("Date", DAY_YEAR))
         self.sown_on.setAccessibleName(self.tr("Sown on"))
         self._sown_word = QLabel(self.tr("Sown on"), self)
         sowing = QHBoxLayout()

@@ -10,6 +10,7 @@ from data.drawing import KeptDraw, window_counts
 from data.planwords import cost_words, kept_words
 from data.trial import CropPlan, KeptPlan, MeasureKind, Plan, Question
 from gui.planreading import TrialReading
+from gui.spoken import day_words, spoken
 from gui.words import translate
 
 __all__ = ["draw_words", "plan_rows", "summary_of"]
@@ -17,7 +18,7 @@ __all__ = ["draw_words", "plan_rows", "summary_of"]
 
 def summary_of(trial: TrialReading) -> tuple[tuple[str, str], ...]:
     """Label and words of everything that was fixed, and when."""
-    rows = [(translate("PlanSummary", "kept"), str(kept_words(trial.kept))), *plan_rows(trial.kept.plan)]
+    rows = [(translate("PlanSummary", "kept"), spoken(kept_words(trial.kept))), *plan_rows(trial.kept.plan)]
     if len(trial.versions) > 1:
         rows.append(
             (translate("PlanSummary", "versions"), "\n".join(_version_words(one) for one in trial.versions))
@@ -31,7 +32,7 @@ def plan_rows(plan: Plan) -> tuple[tuple[str, str], ...]:
         (translate("PlanSummary", "question"), plan.words or _question(plan.question)),
         (
             translate("PlanSummary", "varies"),
-            "; ".join(f"{one.name}: {', '.join(one.levels)}" for one in plan.factors),
+            "; ".join(f"{spoken(one.name)}: {', '.join(map(spoken, one.levels))}" for one in plan.factors),
         ),
         (translate("PlanSummary", "trusted"), plan.trusted),
         (translate("PlanSummary", "crops"), ", ".join(_crop_words(crop) for crop in plan.crops)),
@@ -40,9 +41,9 @@ def plan_rows(plan: Plan) -> tuple[tuple[str, str], ...]:
         (translate("PlanSummary", "trays"), _tray_words(plan)),
         (
             translate("PlanSummary", "the same"),
-            ", ".join(f"{name}: {level}" for name, level in plan.same.items()),
+            ", ".join(f"{spoken(name)}: {spoken(level)}" for name, level in plan.same.items()),
         ),
-        (translate("PlanSummary", "takes"), " ".join(str(text) for text in cost_words(plan))),
+        (translate("PlanSummary", "takes"), " ".join(map(spoken, cost_words(plan)))),
         (translate("PlanSummary", "repeats"), plan.copied_from),
     )
     return tuple((label, words) for label, words in rows if words)
@@ -95,21 +96,21 @@ def _score_words(plan: Plan) -> str:
 
 
 def _tray_words(plan: Plan) -> str:
-    names = "; ".join(block.name for block in plan.blocks)
+    names = "; ".join(spoken(block.name) for block in plan.blocks)
     return translate("PlanSummary", "{each} of each and crop, {all} in all, in blocks: {names}").format(
         each=plan.trays_per_treatment, all=plan.trays, names=names
     )
 
 
 def _version_words(kept: KeptPlan) -> str:
-    day = f"{kept.kept_at.day} {kept.kept_at:%B %Y}"
+    day = day_words(kept.kept_at)
     why = kept.why or translate("PlanSummary", "first plan")
     return translate("PlanSummary", "{n}: {day}, {why}").format(n=kept.version, day=day, why=why)
 
 
 def draw_words(trial: TrialReading, draw: KeptDraw) -> str:
     """How the places were drawn."""
-    day = f"{draw.drawn_at.day} {draw.drawn_at:%B %Y}"
+    day = day_words(draw.drawn_at)
     seed = draw.draw.seed
     how = (
         translate("PlanSummary", "by lot (seed {seed})").format(seed=seed)
@@ -117,7 +118,7 @@ def draw_words(trial: TrialReading, draw: KeptDraw) -> str:
         else translate("PlanSummary", "elsewhere")
     )
     counts = window_counts(trial.kept.plan, draw.draw.places)
-    ends = "; ".join(f"{name}: {count}" for name, count in counts.items())
+    ends = "; ".join(f"{spoken(name)}: {count}" for name, count in counts.items())
     told = translate("PlanSummary", "Drawn {how} on {day}. At the window end: {ends}.").format(
         how=how, day=day, ends=ends
     )

@@ -23,6 +23,7 @@ from data.planwords import (
 from data.power import MOST_BLOCKS, SPREADS, blocks_needed, power
 from data.trial import Plan
 from gui.planreading import PLACES, PlanReading, TrialReading
+from gui.spoken import spoken
 from gui.words import translate
 
 __all__ = [
@@ -90,7 +91,7 @@ class PlanState:
         """The first thing that is lacking up to this step."""
         if self.draft is None:
             return ""
-        found = (str(text) for step in range(self.step + 1) for text in lacking(self.draft, step))
+        found = (spoken(text) for step in range(self.step + 1) for text in lacking(self.draft, step))
         return next(found, "")
 
     @property
@@ -158,7 +159,7 @@ class PlanState:
     @property
     def costs(self) -> tuple[str, ...]:
         """What the draft takes."""
-        return () if self.plan is None else tuple(str(text) for text in cost_words(self.plan))
+        return () if self.plan is None else tuple(spoken(text) for text in cost_words(self.plan))
 
 
 # --- drafts to begin with
@@ -189,8 +190,8 @@ def chances_of(draft: Draft) -> Chances | None:
     return Chances(
         draft=draft,
         curves=tuple((times, _curve(draft, times, most, by_shelf=by_shelf)) for times in SPREADS),
-        sentences=tuple(str(text) for text in said if text is not None),
-        spread=" ".join(str(text) for text in (spread_words(draft), camera_words(draft)) if text),
+        sentences=tuple(spoken(text) for text in said if text is not None),
+        spread=" ".join(spoken(text) for text in (spread_words(draft), camera_words(draft)) if text),
         of_shelves=by_shelf,
     )
 

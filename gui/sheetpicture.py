@@ -13,6 +13,7 @@ from data.records import Day, KeptScore, PhotoId, Pictures, Said
 from gui.layers import Layers, Mark, make_layers
 from gui.mips import Mips
 from gui.photoload import load_photo
+from gui.spoken import spoken
 from gui.trayview import SuspectLine
 
 if TYPE_CHECKING:
@@ -78,7 +79,7 @@ def load_sheet_picture(book: "Book", day: Day, wanted: Wanted) -> SheetPicture:
         else:
             mips, way = load_photo(pictures.top_view), None
     except PhotoRefused as refused:
-        return SheetPicture(wanted=wanted, mips=None, layers=Layers(), message=str(refused.reason))
+        return SheetPicture(wanted=wanted, mips=None, layers=Layers(), message=spoken(refused.reason))
     if day.score is None or (wanted.as_photo and way is None):
         return SheetPicture(wanted=wanted, mips=mips, layers=Layers())
     layers = make_layers(

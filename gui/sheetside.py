@@ -13,6 +13,7 @@ from gui.growthchart import GrowthChart
 from gui.growthfit import Fitted
 from gui.numberlist import NumberList
 from gui.palette import Space, set_role
+from gui.spoken import DAY_YEAR_SHORT, day_words, spoken
 from gui.suspectlist import SuspectList
 from gui.trayview import TrayState
 
@@ -134,12 +135,12 @@ class SheetSide(QFrame):
             self.big_words.setText(self.tr("coverage; no photo yet"))
         else:
             words = self.tr("coverage on day {day}, {date}").format(
-                day=day.day, date=f"{day.taken_at.day} {day.taken_at:%b %Y}"
+                day=day.day, date=day_words(day.taken_at, DAY_YEAR_SHORT)
             )
             self.big_words.setText(f"{words}\n{state.doubt}" if state.doubt else words)
         self.big.setToolTip(state.numbers[0].how if state.numbers else "")
         self.big.setAccessibleName(f"{self.big.text()} {self.big_words.text()}")
-        why = "" if day is None or day.reason is None else str(day.reason)
+        why = "" if day is None or day.reason is None else spoken(day.reason)
         refused = self.tr("Not used: {why}").format(why=why) if why and score is None else why
         self.reason.setText("\n".join(line for line in (refused, *state.notes) if line))
         self.reason.setVisible(bool(self.reason.text()))

@@ -19,6 +19,8 @@ from PySide6.QtCore import (
 
 from gui.marks import kind_words
 from gui.rack import Standing
+from gui.spoken import DAY_MOMENT, spoken
+from gui.spoken import day_words as date_words
 
 __all__ = ["STANDING", "TileModel", "caption", "coverage_words", "day_words"]
 
@@ -63,9 +65,9 @@ def tooltip(standing: Standing) -> str:
         words = QCoreApplication.translate(
             "Tile", "Coverage: canopy share of the inner area, from the photo of {day}"
         )
-        lines.append(words.format(day=f"{tile.taken_at.day} {tile.taken_at:%B, %H:%M}"))
+        lines.append(words.format(day=date_words(tile.taken_at, DAY_MOMENT)))
     if standing.look is not None:
-        lines.append(standing.look.sentence)
+        lines.append(spoken(standing.look.sentence))
     lines.append(QCoreApplication.translate("Tile", "Click or Enter: open the tray sheet"))
     return "\n".join(lines)
 

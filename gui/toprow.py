@@ -23,8 +23,9 @@ from PySide6.QtWidgets import (
 
 from data.units import UnitSystem
 from gui.actions import PLACES
-from gui.home import TEXT_SIZES
+from gui.home import AS_SYSTEM, TEXT_SIZES
 from gui.icon import icon
+from gui.language import LANGUAGES
 from gui.palette import Space, set_role, tokens_now
 
 __all__ = ["TopRow"]
@@ -40,6 +41,7 @@ class TopRow(QFrame):
     scheme_chosen = Signal(str)
     text_chosen = Signal(int)  # %
     units_chosen = Signal(str)  # a `UnitSystem`
+    language_chosen = Signal(str)
 
     def __init__(self, actions: Mapping[str, QAction], parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -49,7 +51,9 @@ class TopRow(QFrame):
         self.places = self._make_places()
         self.undo, self.redo = self._make_button(actions["undo"]), self._make_button(actions["redo"])
         self.book = self._make_menu_button(self.tr("Book"), self.tr("Open or start a book"))
-        self.view = self._make_menu_button(self.tr("View"), self.tr("Light or dark, size of letters"))
+        self.view = self._make_menu_button(
+            self.tr("View"), self.tr("Light or dark, size of letters, language")
+        )
         self.help = self._make_button(actions["show_help"])
         self._recent: list[QAction] = []
         self._fill_book_menu()
@@ -150,6 +154,11 @@ class TopRow(QFrame):
         menu.addAction(self._actions["larger_text"])
         menu.addAction(self._actions["smaller_text"])
         menu.addSeparator()
+        self._languages = QActionGroup(self)
+        for name, words in ((AS_SYSTEM, self.tr("Language as the system")), *LANGUAGES):
+            self._add_choice(menu, self._languages, words, name)
+        self._languages.triggered.connect(self._choose_language)
+        menu.addSeparator()
         menu.addAction(self._actions["show_keys"])
 
     @staticmethod
@@ -178,12 +187,14 @@ class TopRow(QFrame):
             button.setAccessibleDescription(text or "")
         self._fit()
 
-    def show_choices(self, scheme: str, text_percent: int) -> None:
+    def show_choices(self, scheme: str, text_percent: int, language: str = AS_SYSTEM) -> None:
         """Mark what is worn."""
         for choice in self._schemes.actions():
             choice.setChecked(choice.data() == scheme)
         for choice in self._texts.actions():
             choice.setChecked(choice.data() == text_percent)
+        for choice in self._languages.actions():
+            choice.setChecked(choice.data() == language)
 
     def show_units(self, system: UnitSystem) -> None:
         """Mark the units in which numbers are typed."""
@@ -276,6 +287,10 @@ class TopRow(QFrame):
     @Slot(QAction)
     def _choose_scheme(self, choice: QAction) -> None:
         self.scheme_chosen.emit(choice.data())
+
+    @Slot(QAction)
+    def _choose_language(self, choice: QAction) -> None:
+        self.language_chosen.emit(choice.data())
 
     @Slot(QAction)
     def _choose_units(self, choice: QAction) -> None:

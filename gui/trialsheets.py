@@ -19,6 +19,7 @@ from data.drawing import Place
 from data.trial import Plan
 from gui.paper import SOFT, Page, Paper, draw_frame, draw_line, fitted, in_lines, text_height, write
 from gui.sheettable import BOX, Column, table_pages
+from gui.spoken import day_words, spoken
 from gui.words import translate
 
 __all__ = ["map_pages", "reading_pages", "sowing_pages"]
@@ -41,10 +42,10 @@ def sowing_pages(plan: Plan, places: Sequence[Place], paper: Paper) -> tuple[Pag
     rows: list[Sequence[str]] = []
     for block, there in _by_block(places):
         day = there[0].sow_on
-        head = translate("TrialSheets", "{block}, sow on {day}").format(block=block, day=_day(day))
+        head = translate("TrialSheets", "{block}, sow on {day}").format(block=spoken(block), day=_day(day))
         rows.append((head,))
         rows += [_sowing_row(plan, place) for place in there]
-    same = ", ".join(f"{name}: {level}" for name, level in plan.same.items() if level)
+    same = ", ".join(f"{spoken(name)}: {spoken(level)}" for name, level in plan.same.items() if level)
     above = plan.words
     if same:
         above += "\n" + translate("TrialSheets", "The same for all trays: {what}.").format(what=same)
@@ -84,9 +85,8 @@ def _draw_map(
     wide = min(free.width() / max(widest, 1), 44.0)
     y = free.top()
     for block, shelf, there in shelves:
-        head = (
-            block if len({place.shelf for place in _places_of(shelves, block)}) == 1 else f"{block}: {shelf}"
-        )
+        on_one = len({place.shelf for place in _places_of(shelves, block)}) == 1
+        head = spoken(block) if on_one else f"{spoken(block)}: {shelf}"
         write(painter, free.left(), y + 4.5, head, 3.8, bold=True)
         first = there[0].position
         for place in there:
@@ -140,7 +140,7 @@ def reading_pages(plan: Plan, places: Sequence[Place], paper: Paper) -> tuple[Pa
     pages: list[Page] = []
     for block, there in _by_block(places):
         rows = [(place.code, *[""] * 6) for place in there]
-        title = translate("TrialSheets", "Readings, {block}").format(block=block)
+        title = translate("TrialSheets", "Readings, {block}").format(block=spoken(block))
         pages += table_pages(title, columns, rows, paper, note=plan.trial, above=above, least_mm=10.0)
     return tuple(pages)
 
@@ -154,4 +154,4 @@ def _block_and_shelf(place: Place) -> tuple[str, str]:
 
 
 def _day(day: date) -> str:
-    return f"{day:%d %B %Y}".lstrip("0")
+    return day_words(day)

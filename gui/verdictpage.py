@@ -22,6 +22,7 @@ from gui.mediachart import MediaChart
 from gui.palette import Space, set_role
 from gui.rankchart import RankChart
 from gui.sides import Sides
+from gui.spoken import spoken
 from gui.verdicttable import VerdictTable
 from gui.verdictview import (
     VerdictState,
@@ -230,7 +231,7 @@ class VerdictPage(QScrollArea):
         sure = list(sure_words(found))
         last = state.reading.last_round(found.crop)
         if last is not None and last.given:
-            sure += [*(str(words) for words in last.words), str(last.trust)]
+            sure += [*(spoken(words) for words in last.words), spoken(last.trust)]
         same = same_otherwise(found)
         self.sure.setText("\n\n".join(sure))
         self.same.say(same)

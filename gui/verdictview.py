@@ -16,6 +16,7 @@ from data.verdict import MediumResult
 from data.verdictnotes import cautions, how_worked_out
 from data.verdictwords import outcome_words, sentence
 from gui.chartlines import BlockLine, IntervalLine, RankLine
+from gui.spoken import in_figures, spoken
 from gui.verdictreading import VerdictReading
 from gui.words import translate
 
@@ -63,7 +64,7 @@ def chosen_state(reading: VerdictReading, before: VerdictState) -> VerdictState:
 
 def head_words(found: "CropVerdict") -> str:
     """Measure, day, margin and trusted medium in one line."""
-    measure = str(kind_words(found.kind))
+    measure = spoken(kind_words(found.kind))
     if found.on_day is not None:
         words = translate("Verdict", "{measure} on day {day}")
         measure = words.format(measure=measure, day=found.on_day)
@@ -96,7 +97,7 @@ def answers_of(found: "CropVerdict") -> tuple[Answer, ...]:
             outcome=line.outcome,
             so_far=found.verdict.so_far,
             series=series_of(found, line.medium),
-            words=str(sentence(found.verdict, line, found.scale)),
+            words=spoken(sentence(found.verdict, line, found.scale)),
         )
         for line in found.verdict.compared
     )
@@ -153,7 +154,7 @@ def _answer(found: "CropVerdict", line: MediumResult) -> str:
         return translate("Verdict", "trusted")
     if line.outcome is None:
         return translate("Verdict", "no verdict")
-    words = str(outcome_words(line.outcome, so_far=found.verdict.so_far))
+    words = spoken(outcome_words(line.outcome, so_far=found.verdict.so_far))
     if line.further is None:
         return words
     if line.further == 1:
@@ -250,10 +251,10 @@ def part_rows(found: "CropVerdict") -> tuple[PartRow, ...]:
     return tuple(
         PartRow(
             medium=mover.medium,
-            part=str(part_words(mover.part)),
-            value=f"{mover.value:.1f} %",
-            trusted=f"{mover.trusted_value:.1f} %",
-            points=f"{mover.points + 0.0:+.1f}",
+            part=spoken(part_words(mover.part)),
+            value=f"{in_figures(mover.value, '.1f')} %",
+            trusted=f"{in_figures(mover.trusted_value, '.1f')} %",
+            points=in_figures(mover.points + 0.0, "+.1f"),
         )
         for mover in found.movers
     )
@@ -261,7 +262,7 @@ def part_rows(found: "CropVerdict") -> tuple[PartRow, ...]:
 
 def why_words(found: "CropVerdict") -> tuple[str, ...]:
     """What moves the score, and trays lost to mold."""
-    return tuple(str(words) for words in (*mover_words(found.movers), *lost_words(found.lost)))
+    return tuple(spoken(words) for words in (*mover_words(found.movers), *lost_words(found.lost)))
 
 
 def sure_words(found: "CropVerdict") -> tuple[str, ...]:
@@ -272,22 +273,22 @@ def sure_words(found: "CropVerdict") -> tuple[str, ...]:
         *otherwise_words(changing, found.scale),
         *camera_words(found.verdict, found.scale),
     ]
-    said = [str(one) for one in words]
+    said = [spoken(one) for one in words]
     same = len(found.otherwise) - len(changing)
     if same and not changing:
         said.insert(0, translate("Verdict", "However it is read, each answer stays as it is."))
-    return tuple(dict.fromkeys((*said, *(str(note) for note in found.notes))))
+    return tuple(dict.fromkeys((*said, *(spoken(note) for note in found.notes))))
 
 
 def same_otherwise(found: "CropVerdict") -> tuple[str, ...]:
     """Readings under which the answer stays, for who wants to see them."""
     same = [one for one in found.otherwise if not one.changes]
-    return tuple(str(one) for one in otherwise_words(same, found.scale))
+    return tuple(spoken(one) for one in otherwise_words(same, found.scale))
 
 
 def how_words(found: "CropVerdict") -> tuple[str, ...]:
     """Formula and source; the only place with chances."""
-    words = [str(line) for line in how_worked_out(found.verdict)]
+    words = [spoken(line) for line in how_worked_out(found.verdict)]
     if found.method is not None:
         by = translate("Verdict", "Photos were scored by the method {method}.")
         words.append(by.format(method=found.method))

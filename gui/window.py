@@ -36,6 +36,7 @@ from gui.newtray import NewTrayDialog
 from gui.palette import Space, set_role
 from gui.progress import ProgressStrip
 from gui.screen import Screen
+from gui.spoken import DAY, day_words, spoken
 from gui.toprow import TopRow
 from gui.wardrobe import Wardrobe
 from gui.work import Work
@@ -145,6 +146,7 @@ class Window(QMainWindow):
         self.top.scheme_chosen.connect(self._choose_scheme)
         self.top.text_chosen.connect(self.wardrobe.resize_text)
         self.top.units_chosen.connect(self._choose_units)
+        self.top.language_chosen.connect(self._choose_language)
         self.demo_band.pressed.connect(self.new_book)
         self.wardrobe.changed.connect(self._redress)
         self.desk.opened.connect(self._show_book)
@@ -244,7 +246,7 @@ class Window(QMainWindow):
     def _show_book_words(self) -> None:
         book = self.book
         self.top.show_recent(self.desk.other_books())
-        self.top.show_choices(self.memory.scheme, self.memory.text_percent)
+        self.top.show_choices(self.memory.scheme, self.memory.text_percent, self.memory.language)
         self._show_undo()
         for name in ("add_trays", "bring_in", "print_tags"):
             self.actions_by_name[name].setEnabled(book is not None)
@@ -257,7 +259,7 @@ class Window(QMainWindow):
         name = self.tr("The demonstration") if demo else book.folder.name
         self.setWindowTitle(f"{name} – Evenstand")
         today = book.today()
-        self.about_book.setText(f"{name} · {today.day} {today:%B %Y}")
+        self.about_book.setText(f"{name} · {day_words(today)}")
         self.about_book.setToolTip(str(book.folder))
         self.demo_band.setVisible(demo)
         if demo:
@@ -265,7 +267,7 @@ class Window(QMainWindow):
                 self.tr(
                     "This is the demonstration: an invented trial of {count} trays with drawn photos, "
                     "scored on this computer. It stands still on {day}."
-                ).format(count=len(book.trays()), day=f"{today.day} {today:%B}")
+                ).format(count=len(book.trays()), day=day_words(today, DAY))
             )
 
     # --- changes, undo
@@ -294,7 +296,8 @@ class Window(QMainWindow):
             self._book_changed()
 
     def _show_undo(self) -> None:
-        self.top.show_undo(*self.desk.undo_texts())
+        undo, redo = (text if text is None else spoken(text) for text in self.desk.undo_texts())
+        self.top.show_undo(undo, redo)
 
     @Slot()
     def undo(self) -> None:
@@ -308,7 +311,7 @@ class Window(QMainWindow):
 
     def _turned(self, text: str | None, words: str) -> None:
         if text is not None:
-            self.tell(words.format(what=text))
+            self.tell(words.format(what=spoken(text)))
             self._renewing.stop()
             self._book_changed()
 
@@ -364,13 +367,13 @@ class Window(QMainWindow):
     @Slot(str)
     def tell(self, sentence: str) -> None:
         """Say something at the foot, for a while."""
-        self.told.setText(sentence)
+        self.told.setText(spoken(sentence))
         self._hushing.start()
 
     @Slot(str)
     def tell_trouble(self, sentence: str) -> None:
         """Say what went wrong, until it has been read."""
-        self.trouble.say(sentence)
+        self.trouble.say(spoken(sentence))
 
     @Slot()
     def show_help(self) -> None:
@@ -390,6 +393,11 @@ class Window(QMainWindow):
     @Slot(str)
     def _choose_scheme(self, scheme: str) -> None:
         self.wardrobe.choose(scheme)
+
+    @Slot(str)
+    def _choose_language(self, language: str) -> None:
+        self.memory.language = language
+        self.tell(self.tr("The language changes at the next start."))
 
     @Slot(str)
     def _choose_units(self, system: str) -> None:
@@ -417,7 +425,7 @@ class Window(QMainWindow):
     @Slot()
     def _redress(self) -> None:
         self.top.redress()
-        self.top.show_choices(self.memory.scheme, self.memory.text_percent)
+        self.top.show_choices(self.memory.scheme, self.memory.text_percent, self.memory.language)
         for screen in self.screens.values():
             screen.redress()
 

@@ -1,0 +1,7702 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+    <context>
+        <name>Action</name>
+        <message>
+            <source>Undo</source>
+            <translation>Rückgängig</translation>
+        </message>
+        <message>
+            <source>Do again</source>
+            <translation>Wiederholen</translation>
+        </message>
+        <message>
+            <source>Start my own book...</source>
+            <translation>Eigenes Buch beginnen...</translation>
+        </message>
+        <message>
+            <source>Open a book...</source>
+            <translation>Buch öffnen...</translation>
+        </message>
+        <message>
+            <source>Open the demonstration</source>
+            <translation>Vorführung öffnen</translation>
+        </message>
+        <message>
+            <source>Add a tray...</source>
+            <translation>Schale hinzufügen...</translation>
+        </message>
+        <message>
+            <source>Print tags and station cards...</source>
+            <translation>Schilder und Stationskarten drucken...</translation>
+        </message>
+        <message>
+            <source>Bring in photos...</source>
+            <translation>Fotos einlesen...</translation>
+        </message>
+        <message>
+            <source>Back to the place before</source>
+            <translation>Zurück zum vorigen Bereich</translation>
+        </message>
+        <message>
+            <source>Larger text</source>
+            <translation>Größere Schrift</translation>
+        </message>
+        <message>
+            <source>Smaller text</source>
+            <translation>Kleinere Schrift</translation>
+        </message>
+        <message>
+            <source>Help</source>
+            <translation>Hilfe</translation>
+        </message>
+        <message>
+            <source>Keys</source>
+            <translation>Tasten</translation>
+        </message>
+        <message>
+            <source>Close the window</source>
+            <translation>Fenster schließen</translation>
+        </message>
+    </context>
+    <context>
+        <name>Became</name>
+        <message>
+            <source>new</source>
+            <translation>neu</translation>
+        </message>
+        <message>
+            <source>larger</source>
+            <translation>größer</translation>
+        </message>
+        <message>
+            <source>as large</source>
+            <translation>gleich groß</translation>
+        </message>
+        <message>
+            <source>smaller</source>
+            <translation>kleiner</translation>
+        </message>
+        <message>
+            <source>gone</source>
+            <translation>verschwunden</translation>
+        </message>
+    </context>
+    <context>
+        <name>Bench</name>
+        <message>
+            <source>Find a tray, a crop or a medium</source>
+            <translation>Schale, Kultur oder Substrat suchen</translation>
+        </message>
+        <message>
+            <source>Note a weight, a watering or something else</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In the look list: seen, put it away until it gets worse</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In the look list: until tomorrow</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>On the rack: choose several trays</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Add a tray</source>
+            <translation>Schale hinzufügen</translation>
+        </message>
+        <message>
+            <source>Add a tray (Ctrl+T)</source>
+            <translation>Schale hinzufügen (Strg+T)</translation>
+        </message>
+        <message>
+            <source>The rack</source>
+            <translation>Das Regal</translation>
+        </message>
+        <message>
+            <source>Bring in photos</source>
+            <translation>Fotos einlesen</translation>
+        </message>
+        <message>
+            <source>Go to Intake (Ctrl+2)</source>
+            <translation>Zum Eingang (Strg+2)</translation>
+        </message>
+        <message>
+            <source>Find a tray, crop or medium</source>
+            <translation>Schale, Kultur oder Substrat suchen</translation>
+        </message>
+        <message>
+            <source>Show only trays that have these words (Ctrl+F)</source>
+            <translation>Nur Schalen zeigen, die diese Wörter haben (Strg+F)</translation>
+        </message>
+        <message>
+            <source>Making pictures again</source>
+            <translation>Bilder werden neu gemacht</translation>
+        </message>
+        <message>
+            <source>No book is open</source>
+            <translation>Kein Buch ist geöffnet</translation>
+        </message>
+        <message>
+            <source>A book keeps your trays, their photos and all numbers in one folder of yours.</source>
+            <translation>Ein Buch bewahrt die Schalen, ihre Fotos und alle Zahlen in einem eigenen Ordner auf.</translation>
+        </message>
+        <message>
+            <source>Here your rack will stand, shelf by shelf</source>
+            <translation>Hier wird das Regal stehen, Etage für Etage</translation>
+        </message>
+        <message>
+            <source>Add your trays with their crop, medium and the day of sowing. Then photograph each from above, every day, and bring the photos in: each tray gets its picture, its coverage and its growth line, and the trays that need a look are named on top.</source>
+            <translation>Schalen mit Kultur, Substrat und Tag der Aussaat hinzufügen. Danach jede täglich von oben fotografieren und die Fotos einlesen: Jede Schale bekommt ihr Bild, ihre Deckung und ihre Wachstumslinie, und Schalen, die einen Blick brauchen, werden oben genannt.</translation>
+        </message>
+        <message>
+            <source>{shown} of {count} trays</source>
+            <translation>{shown} von {count} Schalen</translation>
+        </message>
+        <message>
+            <source>1 tray</source>
+            <translation>1 Schale</translation>
+        </message>
+        <message>
+            <source>{count} trays</source>
+            <translation>{count} Schalen</translation>
+        </message>
+        <message>
+            <source>{trays}, no photo yet</source>
+            <translation>{trays}, noch kein Foto</translation>
+        </message>
+        <message>
+            <source>{trays}, {done} of {wanted} photographed today</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{code} is put away until tomorrow. Ctrl+Z takes it back.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{code} is put away until it gets worse. Ctrl+Z takes it back.</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>Blind</name>
+        <message>
+            <source>The picture is lost. Give no score: go on with Next, and it is left out.</source>
+            <translation>Das Bild ist verloren. Keine Note geben: mit „Weiter“ fortfahren, dann wird es weggelassen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>BlindStart</name>
+        <message>
+            <source>Score by eye</source>
+            <translation>Nach Augenmaß werten</translation>
+        </message>
+        <message>
+            <source>Score {crop} by eye</source>
+            <translation>{crop} nach Augenmaß werten</translation>
+        </message>
+        <message>
+            <source>You see {photos} trays from above, one after the other, with names hidden, in drawn order and equally bright. Some come twice, to see how well you agree with yourself. Give each a number from 0 to 100. You can leave at any time and go on later.</source>
+            <translation>Gezeigt werden {photos} Schalen von oben, eine nach der anderen, ohne Namen, in ausgeloster Folge und gleich hell. Einige kommen zweimal, damit sich zeigt, wie gut die Noten mit sich selbst übereinstimmen. Jede bekommt eine Zahl von 0 bis 100. Unterbrechen und später weitermachen geht jederzeit.</translation>
+        </message>
+        <message>
+            <source>&amp;Who scores</source>
+            <translation>&amp;Wer wertet</translation>
+        </message>
+        <message>
+            <source>Leave</source>
+            <translation>Verlassen</translation>
+        </message>
+        <message>
+            <source>Begin a round</source>
+            <translation>Runde beginnen</translation>
+        </message>
+        <message>
+            <source>Go on: {done} of {total} scored</source>
+            <translation>Weiter: {done} von {total} gewertet</translation>
+        </message>
+    </context>
+    <context>
+        <name>BlindWindow</name>
+        <message>
+            <source>Score by eye</source>
+            <translation>Nach Augenmaß werten</translation>
+        </message>
+    </context>
+    <context>
+        <name>BlockChart</name>
+        <message>
+            <source>Trays of each block</source>
+            <translation>Schalen jedes Blocks</translation>
+        </message>
+        <message>
+            <source>{block}: {numbers}</source>
+            <translation>{block}: {numbers}</translation>
+        </message>
+        <message>
+            <source>{unit}; bars are means</source>
+            <translation>{unit}; Balken sind Mittelwerte</translation>
+        </message>
+    </context>
+    <context>
+        <name>BlocksPage</name>
+        <message>
+            <source>On which shelves?</source>
+            <translation>Auf welchen Etagen?</translation>
+        </message>
+        <message>
+            <source>Trays that stand on one shelf and are sown on one day make a block. Every block holds every treatment, so that light and warmth of a shelf favour none.</source>
+            <translation>Schalen, die auf einer Etage stehen und am selben Tag gesät werden, bilden einen Block. Jeder Block enthält jede Variante, damit Licht und Wärme einer Etage keine bevorzugen.</translation>
+        </message>
+        <message>
+            <source>shelf</source>
+            <translation>Etage</translation>
+        </message>
+        <message>
+            <source>places for trays</source>
+            <translation>Plätze für Schalen</translation>
+        </message>
+        <message>
+            <source>window or draught</source>
+            <translation>Fenster oder Zugluft</translation>
+        </message>
+        <message>
+            <source>Another shelf</source>
+            <translation>Weitere Etage</translation>
+        </message>
+        <message>
+            <source>When?</source>
+            <translation>Wann?</translation>
+        </message>
+        <message>
+            <source>First day of sowing</source>
+            <translation>Erster Tag der Aussaat</translation>
+        </message>
+        <message>
+            <source>Days from one sowing to the next</source>
+            <translation>Tage von einer Aussaat zur nächsten</translation>
+        </message>
+        <message>
+            <source>days</source>
+            <translation>Tage</translation>
+        </message>
+        <message>
+            <source>Next round after</source>
+            <translation>Nächste Runde nach</translation>
+        </message>
+        <message>
+            <source>First sowing</source>
+            <translation>Erste Aussaat</translation>
+        </message>
+        <message>
+            <source>What it takes</source>
+            <translation>Was es braucht</translation>
+        </message>
+        <message>
+            <source>This stands here once nothing is lacking.</source>
+            <translation>Das steht hier, sobald nichts mehr fehlt.</translation>
+        </message>
+        <message>
+            <source>{block}: {day}</source>
+            <translation>{block}: {day}</translation>
+        </message>
+        <message>
+            <source>and {n} more</source>
+            <translation>und {n} weitere</translation>
+        </message>
+        <message>
+            <source>Name of shelf {n}</source>
+            <translation>Name von Etage {n}</translation>
+        </message>
+        <message>
+            <source>Places on shelf {n}</source>
+            <translation>Plätze auf Etage {n}</translation>
+        </message>
+        <message>
+            <source>Window of shelf {n}</source>
+            <translation>Fenster von Etage {n}</translation>
+        </message>
+        <message>
+            <source>at place 1</source>
+            <translation>an Platz 1</translation>
+        </message>
+        <message>
+            <source>at the last place</source>
+            <translation>am letzten Platz</translation>
+        </message>
+        <message>
+            <source>at neither end</source>
+            <translation>an keinem Ende</translation>
+        </message>
+        <message>
+            <source>Leave out</source>
+            <translation>Weglassen</translation>
+        </message>
+        <message>
+            <source>Leave out shelf {n}</source>
+            <translation>Etage {n} weglassen</translation>
+        </message>
+    </context>
+    <context>
+        <name>BrushView</name>
+        <message>
+            <source>Canopy of the tray, to be mended with the brush</source>
+            <translation>Bestand der Schale, mit dem Pinsel nachzubessern</translation>
+        </message>
+    </context>
+    <context>
+        <name>ChartPanel</name>
+        <message>
+            <source>Save...</source>
+            <translation>Speichern...</translation>
+        </message>
+        <message>
+            <source>Save this chart as SVG or PNG (Ctrl+S)</source>
+            <translation>Diagramm als SVG oder PNG speichern (Strg+S)</translation>
+        </message>
+        <message>
+            <source>Save the chart: {title}</source>
+            <translation>Diagramm speichern: {title}</translation>
+        </message>
+    </context>
+    <context>
+        <name>ClockFault</name>
+        <message>
+            <source>time zone or summer time</source>
+            <translation>Zeitzone oder Sommerzeit</translation>
+        </message>
+        <message>
+            <source>wrong year</source>
+            <translation>falsches Jahr</translation>
+        </message>
+        <message>
+            <source>reset to a default date</source>
+            <translation>auf ein Anfangsdatum zurückgesetzt</translation>
+        </message>
+        <message>
+            <source>runs wrong</source>
+            <translation>geht falsch</translation>
+        </message>
+    </context>
+    <context>
+        <name>ComparePage</name>
+        <message>
+            <source>Held against</source>
+            <translation>Verglichen mit</translation>
+        </message>
+        <message>
+            <source>The day it is held against</source>
+            <translation>Der Tag, mit dem verglichen wird</translation>
+        </message>
+        <message>
+            <source>The other day of this tray; the strip below chooses the first one</source>
+            <translation>Der andere Tag dieser Schale; der Streifen unten wählt den ersten</translation>
+        </message>
+        <message>
+            <source>Where</source>
+            <translation>Wo</translation>
+        </message>
+        <message>
+            <source>Outline where canopy grew and where it vanished (W)</source>
+            <translation>Umrisse, wo Bestand hinzukam und wo er verschwand (W)</translation>
+        </message>
+        <message>
+            <source>This day has no top view: choose another one in the strip.</source>
+            <translation>Dieser Tag hat keine Draufsicht: im Streifen einen anderen wählen.</translation>
+        </message>
+        <message>
+            <source>Two photos with a score are needed to see what changed between them.</source>
+            <translation>Zwei ausgewertete Fotos sind nötig, um zu sehen, was sich dazwischen verändert hat.</translation>
+        </message>
+        <message>
+            <source>day {day}, {when}</source>
+            <translation>Tag {day}, {when}</translation>
+        </message>
+        <message>
+            <source>day {day}</source>
+            <translation>Tag {day}</translation>
+        </message>
+        <message>
+            <source>Looking for what grew and what vanished ...</source>
+            <translation>Gesucht wird, was hinzukam und was verschwand ...</translation>
+        </message>
+        <message>
+            <source>What grew and what vanished cannot be told from these two photos.</source>
+            <translation>Was hinzukam und was verschwand, ist aus diesen beiden Fotos nicht zu erkennen.</translation>
+        </message>
+        <message>
+            <source>Left of the line {earlier}, right of it {later}.</source>
+            <translation>Links der Linie {earlier}, rechts {later}.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ConditionsPage</name>
+        <message>
+            <source>Fill in what is usual</source>
+            <translation>Übliches einsetzen</translation>
+        </message>
+        <message>
+            <source>Fill the empty fields as for the last tray of this crop and medium, or as you said of them</source>
+            <translation>Leere Felder wie bei der letzten Schale dieser Kultur und dieses Substrats füllen, oder wie dort angegeben</translation>
+        </message>
+        <message>
+            <source>Leave as it was</source>
+            <translation>Lassen, wie es war</translation>
+        </message>
+        <message>
+            <source>Forget what was typed (Esc)</source>
+            <translation>Eingegebenes vergessen (Esc)</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behalten</translation>
+        </message>
+        <message>
+            <source>Keep these conditions (Ctrl+Enter); Ctrl+Z takes it back</source>
+            <translation>Diese Bedingungen behalten (Strg+Eingabe); Strg+Z nimmt es zurück</translation>
+        </message>
+        <message>
+            <source>Conditions of {code} kept.</source>
+            <translation>Bedingungen von {code} behalten.</translation>
+        </message>
+    </context>
+    <context>
+        <name>CornerPage</name>
+        <message>
+            <source>Drag each ring so that its cross lies on the inner edge of the tray's rim, at the height of the rim. The lens beside your finger shows the place enlarged.</source>
+            <translation>Jeden Ring so ziehen, dass sein Kreuz auf der Innenkante des Schalenrands liegt, in Höhe des Rands. Die Lupe neben dem Finger zeigt die Stelle vergrößert.</translation>
+        </message>
+        <message>
+            <source>The tray from above, with these corners</source>
+            <translation>Die Schale von oben, mit diesen Ecken</translation>
+        </message>
+        <message>
+            <source>It is right when the rim is just gone on all four sides and rows run straight.</source>
+            <translation>Richtig ist es, wenn der Rand auf allen vier Seiten gerade weg ist und Reihen gerade laufen.</translation>
+        </message>
+        <message>
+            <source>Tab: next corner. Arrows: 1 pixel, with Shift 10. + and -: closer and back.</source>
+            <translation>Tab: nächste Ecke. Pfeile: 1 Pixel, mit Umschalt 10. + und -: näher und zurück.</translation>
+        </message>
+        <message>
+            <source>Take back</source>
+            <translation>Zurücknehmen</translation>
+        </message>
+        <message>
+            <source>Take the last move of a corner back (Ctrl+Z)</source>
+            <translation>Die letzte Bewegung einer Ecke zurücknehmen (Strg+Z)</translation>
+        </message>
+        <message>
+            <source>Leave</source>
+            <translation>Verlassen</translation>
+        </message>
+        <message>
+            <source>Leave the photo as it is (Esc)</source>
+            <translation>Foto lassen, wie es ist (Esc)</translation>
+        </message>
+        <message>
+            <source>Use these corners</source>
+            <translation>Diese Ecken nehmen</translation>
+        </message>
+        <message>
+            <source>Corners of {name}</source>
+            <translation>Ecken von {name}</translation>
+        </message>
+        <message>
+            <source>Score the photo with these corners (Enter)</source>
+            <translation>Foto mit diesen Ecken auswerten (Eingabe)</translation>
+        </message>
+        <message>
+            <source>These four points cannot be a tray: put them on its corners, one after the other</source>
+            <translation>Diese vier Punkte können keine Schale sein: nacheinander auf ihre Ecken setzen</translation>
+        </message>
+    </context>
+    <context>
+        <name>CornerView</name>
+        <message>
+            <source>Photo with the four corners of the tray</source>
+            <translation>Foto mit den vier Ecken der Schale</translation>
+        </message>
+        <message>
+            <source>{corner} at {x} px from the left, {y} px from the top</source>
+            <translation>{corner} bei {x} px von links, {y} px von oben</translation>
+        </message>
+        <message>
+            <source>Corner {number} of 4</source>
+            <translation>Ecke {number} von 4</translation>
+        </message>
+    </context>
+    <context>
+        <name>CornersFrom</name>
+        <message>
+            <source>station</source>
+            <translation>Station</translation>
+        </message>
+        <message>
+            <source>frame</source>
+            <translation>Rand</translation>
+        </message>
+        <message>
+            <source>hand</source>
+            <translation>Hand</translation>
+        </message>
+        <message>
+            <source>whole</source>
+            <translation>ganz</translation>
+        </message>
+    </context>
+    <context>
+        <name>CropRow</name>
+        <message>
+            <source>{crop}, read on day</source>
+            <translation>{crop}, abgelesen an Tag</translation>
+        </message>
+        <message>
+            <source>{crop}, dry seed a tray</source>
+            <translation>{crop}, trockenes Saatgut je Schale</translation>
+        </message>
+        <message>
+            <source>g</source>
+            <translation>g</translation>
+        </message>
+    </context>
+    <context>
+        <name>Curve</name>
+        <message>
+            <source>logistic</source>
+            <translation>logistisch</translation>
+        </message>
+        <message>
+            <source>Gompertz</source>
+            <translation>Gompertz</translation>
+        </message>
+    </context>
+    <context>
+        <name>Date</name>
+        <message>
+            <source>d MMMM</source>
+            <translation>d. MMMM</translation>
+        </message>
+        <message>
+            <source>d MMMM yyyy</source>
+            <translation>d. MMMM yyyy</translation>
+        </message>
+        <message>
+            <source>d MMM</source>
+            <translation>d. MMM</translation>
+        </message>
+        <message>
+            <source>d MMM yyyy</source>
+            <translation>d. MMM yyyy</translation>
+        </message>
+        <message>
+            <source>d MMM yyyy, HH:mm</source>
+            <translation>d. MMM yyyy, HH:mm</translation>
+        </message>
+        <message>
+            <source>d MMMM, HH:mm</source>
+            <translation>d. MMMM, HH:mm</translation>
+        </message>
+    </context>
+    <context>
+        <name>DateOrder</name>
+        <message>
+            <source>year, month, day</source>
+            <translation>Jahr, Monat, Tag</translation>
+        </message>
+        <message>
+            <source>day, month, year</source>
+            <translation>Tag, Monat, Jahr</translation>
+        </message>
+        <message>
+            <source>month, day, year</source>
+            <translation>Monat, Tag, Jahr</translation>
+        </message>
+    </context>
+    <context>
+        <name>DayModel</name>
+        <message>
+            <source>today, no photo yet</source>
+            <translation>heute, noch kein Foto</translation>
+        </message>
+        <message>
+            <source>today</source>
+            <translation>heute</translation>
+        </message>
+        <message>
+            <source>day {day}</source>
+            <translation>Tag {day}</translation>
+        </message>
+        <message>
+            <source>not used</source>
+            <translation>nicht verwendet</translation>
+        </message>
+    </context>
+    <context>
+        <name>DayStrip</name>
+        <message>
+            <source>Days of the tray</source>
+            <translation>Tage der Schale</translation>
+        </message>
+    </context>
+    <context>
+        <name>DropArea</name>
+        <message>
+            <source>Drop photos or a folder anywhere in this window</source>
+            <translation>Fotos oder einen Ordner irgendwo in dieses Fenster ziehen</translation>
+        </message>
+        <message>
+            <source>Choose photos</source>
+            <translation>Fotos wählen</translation>
+        </message>
+        <message>
+            <source>Choose photo files (Ctrl+I)</source>
+            <translation>Fotodateien wählen (Strg+I)</translation>
+        </message>
+        <message>
+            <source>Choose a folder</source>
+            <translation>Ordner wählen</translation>
+        </message>
+        <message>
+            <source>Bring in all photos of a folder and the folders in it</source>
+            <translation>Alle Fotos eines Ordners und seiner Unterordner einlesen</translation>
+        </message>
+        <message>
+            <source>Watch a folder</source>
+            <translation>Ordner beobachten</translation>
+        </message>
+        <message>
+            <source>Drop photos or a folder anywhere, or</source>
+            <translation>Fotos oder einen Ordner irgendwohin ziehen, oder</translation>
+        </message>
+        <message>
+            <source>Each photo gets a row here that says what became of it: matched to a tray by its tag or by the order of your walk, or what it still needs from you. A photo shows one tray from above, with its whole rim. Photos are copied into the book; your files stay as they are.</source>
+            <translation>Jedes Foto bekommt hier eine Zeile, die sagt, was aus ihm wurde: einer Schale zugeordnet durch ihr Schild oder die Reihenfolge des Rundgangs, oder was es noch braucht. Ein Foto zeigt eine Schale von oben, mit ihrem ganzen Rand. Fotos werden in das Buch kopiert; die Dateien selbst bleiben, wie sie sind.</translation>
+        </message>
+        <message>
+            <source>Bring in photos as your phone puts them into a folder</source>
+            <translation>Fotos einlesen, sobald das Telefon sie in einen Ordner legt</translation>
+        </message>
+        <message>
+            <source>Stop watching {name}</source>
+            <translation>{name} nicht mehr beobachten</translation>
+        </message>
+        <message>
+            <source>Photos that arrive in {folder} come in by themselves</source>
+            <translation>Fotos, die in {folder} eintreffen, werden von selbst eingelesen</translation>
+        </message>
+    </context>
+    <context>
+        <name>DryFrom</name>
+        <message>
+            <source>the tray's own first weighings</source>
+            <translation>die ersten Wägungen der Schale selbst</translation>
+        </message>
+        <message>
+            <source>the tray's own first weighing and the wetting test of its medium</source>
+            <translation>die erste Wägung der Schale selbst und die Benetzungsprobe ihres Substrats</translation>
+        </message>
+    </context>
+    <context>
+        <name>DryingForm</name>
+        <message>
+            <source>steady</source>
+            <translation>gleichmäßig</translation>
+        </message>
+        <message>
+            <source>exponential</source>
+            <translation>exponentiell</translation>
+        </message>
+        <message>
+            <source>two stages</source>
+            <translation>zwei Abschnitte</translation>
+        </message>
+    </context>
+    <context>
+        <name>EndedTrays</name>
+        <message>
+            <source>Trays that have ended</source>
+            <translation>Beendete Schalen</translation>
+        </message>
+        <message>
+            <source>Trays that were cut or thrown away</source>
+            <translation>Schalen, die geschnitten oder weggeworfen wurden</translation>
+        </message>
+        <message>
+            <source>Part of a code, a crop, a medium, a month ...</source>
+            <translation>Teil von Code, Kultur, Substrat, Monat ...</translation>
+        </message>
+        <message>
+            <source>Find an ended tray</source>
+            <translation>Beendete Schale suchen</translation>
+        </message>
+        <message>
+            <source>Trays that have ended, last ended first</source>
+            <translation>Beendete Schalen, zuletzt beendete zuerst</translation>
+        </message>
+        <message>
+            <source>Open its sheet</source>
+            <translation>Blatt öffnen</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>Schließen</translation>
+        </message>
+        <message>
+            <source>No ended tray is called that.</source>
+            <translation>Keine beendete Schale heißt so.</translation>
+        </message>
+        <message>
+            <source>No tray has ended yet. When one is cut or thrown away, it stands here with all its days.</source>
+            <translation>Noch ist keine Schale beendet. Wird eine geschnitten oder weggeworfen, steht sie hier mit allen ihren Tagen.</translation>
+        </message>
+        <message>
+            <source>{code}  {crop} on {medium}, sown {sown}, {how} {day}</source>
+            <translation>{code}  {crop} auf {medium}, gesät {sown}, {how} {day}</translation>
+        </message>
+    </context>
+    <context>
+        <name>ErrorFrom</name>
+        <message>
+            <source>all media together</source>
+            <translation>alle Substrate zusammen</translation>
+        </message>
+        <message>
+            <source>each medium's own trays</source>
+            <translation>die eigenen Schalen jedes Substrats</translation>
+        </message>
+        <message>
+            <source>whole shelves</source>
+            <translation>ganze Etagen</translation>
+        </message>
+    </context>
+    <context>
+        <name>EventKind</name>
+        <message>
+            <source>sowed</source>
+            <translation>gesät</translation>
+        </message>
+        <message>
+            <source>uncovered</source>
+            <translation>Abdeckung ab</translation>
+        </message>
+        <message>
+            <source>watered</source>
+            <translation>gegossen</translation>
+        </message>
+        <message>
+            <source>fed</source>
+            <translation>gedüngt</translation>
+        </message>
+        <message>
+            <source>turned</source>
+            <translation>gedreht</translation>
+        </message>
+        <message>
+            <source>moved</source>
+            <translation>umgestellt</translation>
+        </message>
+        <message>
+            <source>mold taken out</source>
+            <translation>Schimmel entfernt</translation>
+        </message>
+        <message>
+            <source>thrown away</source>
+            <translation>weggeworfen</translation>
+        </message>
+        <message>
+            <source>cut</source>
+            <translation>geschnitten</translation>
+        </message>
+        <message>
+            <source>set up</source>
+            <translation>aufgestellt</translation>
+        </message>
+        <message>
+            <source>cleaned</source>
+            <translation>gereinigt</translation>
+        </message>
+    </context>
+    <context>
+        <name>GrowthChart</name>
+        <message>
+            <source>Growth of coverage</source>
+            <translation>Wachstum der Deckung</translation>
+        </message>
+        <message>
+            <source>Coverage in % over days since sowing. Thin lines are trays of the same crop beside it.</source>
+            <translation>Deckung in % über den Tagen seit der Aussaat. Dünne Linien sind Schalen derselben Kultur daneben.</translation>
+        </message>
+        <message>
+            <source>day {day} {coverage} %</source>
+            <translation>Tag {day} {coverage} %</translation>
+        </message>
+        <message>
+            <source>No coverage yet</source>
+            <translation>Noch keine Deckung</translation>
+        </message>
+        <message>
+            <source>day</source>
+            <translation>Tag</translation>
+        </message>
+        <message>
+            <source>Coverage, %</source>
+            <translation>Deckung, %</translation>
+        </message>
+        <message>
+            <source>cut</source>
+            <translation>Schnitt</translation>
+        </message>
+    </context>
+    <context>
+        <name>GrowthPage</name>
+        <message>
+            <source>Dots are photos; the line is the curve through them; the band holds it in 19 of 20 cases.</source>
+            <translation>Punkte sind Fotos; die Linie ist die Kurve durch sie; das Band enthält sie in 19 von 20 Fällen.</translation>
+        </message>
+        <message>
+            <source>{count} readings of loggers are drawn above and not listed here.</source>
+            <translation>{count} Messwerte von Loggern sind oben gezeichnet und hier nicht aufgeführt.</translation>
+        </message>
+        <message>
+            <source>Nothing is noted of this tray yet. Type its weight, a watering or what you did into the row below.</source>
+            <translation>Zu dieser Schale ist noch nichts notiert. In der Zeile unten ihr Gewicht, eine Wassergabe oder eine Arbeit eintragen.</translation>
+        </message>
+        <message>
+            <source>Kept. {doubt}</source>
+            <translation>Behalten. {doubt}</translation>
+        </message>
+        <message>
+            <source>{code} has left the rack; its photos stay in the book.</source>
+            <translation>{code} hat das Regal verlassen; die Fotos bleiben im Buch.</translation>
+        </message>
+        <message>
+            <source>That was before the tray was sown. Is the date right?</source>
+            <translation>Das war vor der Aussaat der Schale. Stimmt das Datum?</translation>
+        </message>
+        <message>
+            <source>That is still to come. Is the date right?</source>
+            <translation>Das liegt noch vor uns. Stimmt das Datum?</translation>
+        </message>
+    </context>
+    <context>
+        <name>HelpWindow</name>
+        <message>
+            <source>Help</source>
+            <translation>Hilfe</translation>
+        </message>
+        <message>
+            <source>Search the help</source>
+            <translation>Hilfe durchsuchen</translation>
+        </message>
+        <message>
+            <source>Pages</source>
+            <translation>Seiten</translation>
+        </message>
+        <message>
+            <source>Page</source>
+            <translation>Seite</translation>
+        </message>
+        <message>
+            <source>Nothing is said about that.</source>
+            <translation>Dazu steht hier nichts.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Intake</name>
+        <message>
+            <source>Photos ({patterns})</source>
+            <translation>Fotos ({patterns})</translation>
+        </message>
+        <message>
+            <source>Go to the next photo that needs you</source>
+            <translation>Zum nächsten Foto, das eine Entscheidung braucht</translation>
+        </message>
+        <message>
+            <source>Scoring photos</source>
+            <translation>Fotos werden ausgewertet</translation>
+        </message>
+        <message>
+            <source>Stopped. What was stored by then stays; bring the rest in whenever you like.</source>
+            <translation>Angehalten. Was bis dahin gespeichert war, bleibt; den Rest jederzeit nachholen.</translation>
+        </message>
+        <message>
+            <source>Choose photos</source>
+            <translation>Fotos wählen</translation>
+        </message>
+        <message>
+            <source>Choose a folder with photos</source>
+            <translation>Ordner mit Fotos wählen</translation>
+        </message>
+        <message>
+            <source>Choose the folder that your phone copies to</source>
+            <translation>Ordner wählen, in den das Telefon kopiert</translation>
+        </message>
+        <message>
+            <source>{folder} is not there, so no photo comes in from it: connect it again, then choose it with Watch a folder.</source>
+            <translation>{folder} ist nicht da, also kommt von dort kein Foto: wieder anschließen, dann mit „Ordner beobachten“ wählen.</translation>
+        </message>
+        <message>
+            <source>That did not work, and nothing was changed. Try it once more.</source>
+            <translation>Das hat nicht geklappt, und nichts wurde geändert. Noch einmal versuchen.</translation>
+        </message>
+        <message>
+            <source>Scoring the photo again</source>
+            <translation>Das Foto wird erneut ausgewertet</translation>
+        </message>
+        <message>
+            <source>1 photo needs you</source>
+            <translation>1 Foto braucht eine Entscheidung</translation>
+        </message>
+        <message>
+            <source>{count} photos need you</source>
+            <translation>{count} Fotos brauchen eine Entscheidung</translation>
+        </message>
+        <message>
+            <source>Photos are being scored</source>
+            <translation>Fotos werden gerade ausgewertet</translation>
+        </message>
+        <message>
+            <source>No photo needs you</source>
+            <translation>Kein Foto braucht eine Entscheidung</translation>
+        </message>
+        <message>
+            <source>1 photo</source>
+            <translation>1 Foto</translation>
+        </message>
+        <message>
+            <source>{count} photos</source>
+            <translation>{count} Fotos</translation>
+        </message>
+        <message>
+            <source>{count} matched</source>
+            <translation>{count} zugeordnet</translation>
+        </message>
+        <message>
+            <source>{count} already in the book</source>
+            <translation>{count} schon im Buch</translation>
+        </message>
+        <message>
+            <source>{count} not used</source>
+            <translation>{count} nicht verwendet</translation>
+        </message>
+        <message>
+            <source>{count} waiting</source>
+            <translation>{count} warten</translation>
+        </message>
+        <message>
+            <source>waiting</source>
+            <translation>wartet</translation>
+        </message>
+        <message>
+            <source>already in the book: {fate}</source>
+            <translation>schon im Buch: {fate}</translation>
+        </message>
+        <message>
+            <source>the same photo as {name}, already in the book: {fate}</source>
+            <translation>dasselbe Foto wie {name}, schon im Buch: {fate}</translation>
+        </message>
+    </context>
+    <context>
+        <name>IntervalChart</name>
+        <message>
+            <source>Difference from the trusted medium</source>
+            <translation>Unterschied zum bewährten Substrat</translation>
+        </message>
+        <message>
+            <source>margin</source>
+            <translation>Spielraum</translation>
+        </message>
+        <message>
+            <source>less good</source>
+            <translation>weniger gut</translation>
+        </message>
+        <message>
+            <source>better</source>
+            <translation>besser</translation>
+        </message>
+    </context>
+    <context>
+        <name>Kept</name>
+        <message>
+            <source>photo matched to {code}</source>
+            <translation>Foto {code} zugeordnet</translation>
+        </message>
+        <message>
+            <source>{count} photos matched</source>
+            <translation>{count} Fotos zugeordnet</translation>
+        </message>
+        <message>
+            <source>{what} left out</source>
+            <translation>{what} weggelassen</translation>
+        </message>
+        <message>
+            <source>clock of 1 photo {how}</source>
+            <translation>Uhr von 1 Foto {how}</translation>
+        </message>
+        <message>
+            <source>clock of {count} photos {how}</source>
+            <translation>Uhr von {count} Fotos {how}</translation>
+        </message>
+        <message>
+            <source>mended</source>
+            <translation>berichtigt</translation>
+        </message>
+        <message>
+            <source>believed</source>
+            <translation>geglaubt</translation>
+        </message>
+        <message>
+            <source>corners of {what}</source>
+            <translation>Ecken von {what}</translation>
+        </message>
+        <message>
+            <source>canopy of {what}</source>
+            <translation>Bestand von {what}</translation>
+        </message>
+        <message>
+            <source>{count} readings</source>
+            <translation>{count} Messwerte</translation>
+        </message>
+        <message>
+            <source>readings of {what}</source>
+            <translation>Messwerte von {what}</translation>
+        </message>
+        <message>
+            <source>{count} trays</source>
+            <translation>{count} Schalen</translation>
+        </message>
+        <message>
+            <source>a bench test</source>
+            <translation>eine Laborprobe</translation>
+        </message>
+        <message>
+            <source>weight of {what}</source>
+            <translation>Gewicht von {what}</translation>
+        </message>
+        <message>
+            <source>medium temperature of {what}</source>
+            <translation>Substrattemperatur von {what}</translation>
+        </message>
+        <message>
+            <source>air temperature of {what}</source>
+            <translation>Lufttemperatur von {what}</translation>
+        </message>
+        <message>
+            <source>humidity of {what}</source>
+            <translation>Luftfeuchte von {what}</translation>
+        </message>
+        <message>
+            <source>water given of {what}</source>
+            <translation>Wassergabe von {what}</translation>
+        </message>
+        <message>
+            <source>feed given of {what}</source>
+            <translation>Düngergabe von {what}</translation>
+        </message>
+        <message>
+            <source>height of {what}</source>
+            <translation>Höhe von {what}</translation>
+        </message>
+        <message>
+            <source>fresh mass of {what}</source>
+            <translation>Frischmasse von {what}</translation>
+        </message>
+        <message>
+            <source>cut quality of {what}</source>
+            <translation>Schnittqualität von {what}</translation>
+        </message>
+        <message>
+            <source>labour of {what}</source>
+            <translation>Arbeitszeit von {what}</translation>
+        </message>
+        <message>
+            <source>sweepings of {what}</source>
+            <translation>Kehricht von {what}</translation>
+        </message>
+        <message>
+            <source>{kind} of {what} changed</source>
+            <translation>{kind} von {what} geändert</translation>
+        </message>
+        <message>
+            <source>{kind} of {what} deleted</source>
+            <translation>{kind} von {what} gelöscht</translation>
+        </message>
+        <message>
+            <source>mold taken out: {what}</source>
+            <translation>Schimmel entfernt: {what}</translation>
+        </message>
+        <message>
+            <source>thrown away: {what}</source>
+            <translation>weggeworfen: {what}</translation>
+        </message>
+        <message>
+            <source>uncovered: {what}</source>
+            <translation>Abdeckung ab: {what}</translation>
+        </message>
+        <message>
+            <source>watered: {what}</source>
+            <translation>gegossen: {what}</translation>
+        </message>
+        <message>
+            <source>set up: {what}</source>
+            <translation>aufgestellt: {what}</translation>
+        </message>
+        <message>
+            <source>cleaned: {what}</source>
+            <translation>gereinigt: {what}</translation>
+        </message>
+        <message>
+            <source>tray {code} added</source>
+            <translation>Schale {code} hinzugefügt</translation>
+        </message>
+        <message>
+            <source>{count} trays added</source>
+            <translation>{count} Schalen hinzugefügt</translation>
+        </message>
+        <message>
+            <source>{count} trays from {name}</source>
+            <translation>{count} Schalen aus {name}</translation>
+        </message>
+        <message>
+            <source>conditions of {what}</source>
+            <translation>Bedingungen von {what}</translation>
+        </message>
+        <message>
+            <source>{what} marked as done</source>
+            <translation>{what} als beendet vermerkt</translation>
+        </message>
+        <message>
+            <source>{what} grows again</source>
+            <translation>{what} wächst wieder</translation>
+        </message>
+        <message>
+            <source>trusted medium: {name}</source>
+            <translation>bewährtes Substrat: {name}</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>keines</translation>
+        </message>
+        <message>
+            <source>{what} described</source>
+            <translation>{what} beschrieben</translation>
+        </message>
+        <message>
+            <source>{what} seen</source>
+            <translation>{what} gesehen</translation>
+        </message>
+        <message>
+            <source>{what} put off until tomorrow</source>
+            <translation>{what} auf morgen verschoben</translation>
+        </message>
+        <message>
+            <source>plan of {what}</source>
+            <translation>Plan von {what}</translation>
+        </message>
+        <message>
+            <source>limits and weights of {what}</source>
+            <translation>Grenzen und Gewichte von {what}</translation>
+        </message>
+        <message>
+            <source>places of {what} drawn</source>
+            <translation>Plätze von {what} ausgelost</translation>
+        </message>
+        <message>
+            <source>round of scoring {what} by eye</source>
+            <translation>Runde von {what} nach Augenmaß</translation>
+        </message>
+        <message>
+            <source>score by eye {place} of {total}</source>
+            <translation>Note nach Augenmaß {place} von {total}</translation>
+        </message>
+        <message>
+            <source>{code}, matched by its tag</source>
+            <translation>{code}, zugeordnet durch ihr Schild</translation>
+        </message>
+        <message>
+            <source>{code}, matched by its tag, coverage {number} %</source>
+            <translation>{code}, zugeordnet durch ihr Schild, Deckung {number} %</translation>
+        </message>
+        <message>
+            <source>{code}, matched by the order of the walk</source>
+            <translation>{code}, zugeordnet durch die Reihenfolge des Rundgangs</translation>
+        </message>
+        <message>
+            <source>{code}, matched by the order of the walk, coverage {number} %</source>
+            <translation>{code}, zugeordnet durch die Reihenfolge des Rundgangs, Deckung {number} %</translation>
+        </message>
+        <message>
+            <source>{code}, matched by you</source>
+            <translation>{code}, von Hand zugeordnet</translation>
+        </message>
+        <message>
+            <source>{code}, matched by you, coverage {number} %</source>
+            <translation>{code}, von Hand zugeordnet, Deckung {number} %</translation>
+        </message>
+        <message>
+            <source>probably {code}, by the order of the walk: confirm it or choose the tray</source>
+            <translation>wahrscheinlich {code}, nach der Reihenfolge des Rundgangs: bestätigen oder die Schale wählen</translation>
+        </message>
+        <message>
+            <source>no tag read: choose the tray</source>
+            <translation>kein Schild gelesen: die Schale wählen</translation>
+        </message>
+        <message>
+            <source>tag {number} belongs to no tray that grew at that time: choose the tray</source>
+            <translation>Schild {number} gehört zu keiner Schale, die damals wuchs: die Schale wählen</translation>
+        </message>
+        <message>
+            <source>not used: {reason}</source>
+            <translation>nicht verwendet: {reason}</translation>
+        </message>
+        <message>
+            <source>{code}: not used: {reason}</source>
+            <translation>{code}: nicht verwendet: {reason}</translation>
+        </message>
+        <message>
+            <source>{code}: the tray's rim is not sure: drag the four corners onto the inner edge</source>
+            <translation>{code}: der Schalenrand ist unsicher: die vier Ecken auf die Innenkante ziehen</translation>
+        </message>
+        <message>
+            <source>already in the book</source>
+            <translation>schon im Buch</translation>
+        </message>
+        <message>
+            <source>already in the book: {was}</source>
+            <translation>schon im Buch: {was}</translation>
+        </message>
+        <message>
+            <source>left out by you</source>
+            <translation>von Hand weggelassen</translation>
+        </message>
+        <message>
+            <source>white web {width} mm wide on the bare medium</source>
+            <translation>weißes Geflecht, {width} mm breit, auf dem bloßen Substrat</translation>
+        </message>
+        <message>
+            <source>white web {width} mm wide across hulls</source>
+            <translation>weißes Geflecht, {width} mm breit, über Samenschalen</translation>
+        </message>
+        <message>
+            <source>white web {width} mm wide between leaves</source>
+            <translation>weißes Geflecht, {width} mm breit, zwischen Blättern</translation>
+        </message>
+        <message>
+            <source>grey web {width} mm wide on the bare medium</source>
+            <translation>graues Geflecht, {width} mm breit, auf dem bloßen Substrat</translation>
+        </message>
+        <message>
+            <source>grey web {width} mm wide across hulls</source>
+            <translation>graues Geflecht, {width} mm breit, über Samenschalen</translation>
+        </message>
+        <message>
+            <source>grey web {width} mm wide between leaves</source>
+            <translation>graues Geflecht, {width} mm breit, zwischen Blättern</translation>
+        </message>
+        <message>
+            <source>white web {width} mm wide on the bare {medium}</source>
+            <translation>weißes Geflecht, {width} mm breit, auf bloßem Substrat ({medium})</translation>
+        </message>
+        <message>
+            <source>grey web {width} mm wide on the bare {medium}</source>
+            <translation>graues Geflecht, {width} mm breit, auf bloßem Substrat ({medium})</translation>
+        </message>
+        <message>
+            <source>no bare medium beside it to compare with</source>
+            <translation>kein bloßes Substrat zum Vergleich daneben</translation>
+        </message>
+        <message>
+            <source>no bare {medium} beside it to compare with</source>
+            <translation>kein bloßes Substrat ({medium}) zum Vergleich daneben</translation>
+        </message>
+        <message>
+            <source>lighter than the {medium} around</source>
+            <translation>heller als das Substrat ringsum ({medium})</translation>
+        </message>
+        <message>
+            <source>darker than the {medium} around</source>
+            <translation>dunkler als das Substrat ringsum ({medium})</translation>
+        </message>
+        <message>
+            <source>as light as the {medium} around</source>
+            <translation>so hell wie das Substrat ringsum ({medium})</translation>
+        </message>
+        <message>
+            <source>greyer and lighter than the {medium} around</source>
+            <translation>grauer und heller als das Substrat ringsum ({medium})</translation>
+        </message>
+        <message>
+            <source>greyer and darker than the {medium} around</source>
+            <translation>grauer und dunkler als das Substrat ringsum ({medium})</translation>
+        </message>
+        <message>
+            <source>greyer and as light as the {medium} around</source>
+            <translation>grauer als das Substrat ringsum und so hell ({medium})</translation>
+        </message>
+        <message>
+            <source>not white fans along roots</source>
+            <translation>keine weißen Fächer entlang von Wurzeln</translation>
+        </message>
+        <message>
+            <source>bright white, so it may be root hairs</source>
+            <translation>leuchtend weiß, also vielleicht Wurzelhaare</translation>
+        </message>
+        <message>
+            <source>bright white on day {day}, when root hairs stand in fans: look again tomorrow</source>
+            <translation>leuchtend weiß an Tag {day}, wenn Wurzelhaare in Fächern stehen: morgen noch einmal ansehen</translation>
+        </message>
+        <message>
+            <source>bright white, yet on day {day} root hairs have mostly faded</source>
+            <translation>leuchtend weiß, doch an Tag {day} sind Wurzelhaare meist vergangen</translation>
+        </message>
+        <message>
+            <source>beside the tray's wall, so it may be the wall</source>
+            <translation>an der Schalenwand, also vielleicht die Wand selbst</translation>
+        </message>
+        <message>
+            <source>No longer seen on {day}, {was} cm² before. Root hairs fade, mold seldom does.</source>
+            <translation>Seit {day} nicht mehr zu sehen, vorher {was} cm². Wurzelhaare vergehen, Schimmel selten.</translation>
+        </message>
+        <message>
+            <source>new, {now} cm²: not seen on the earlier photo</source>
+            <translation>neu, {now} cm²: auf dem früheren Foto nicht zu sehen</translation>
+        </message>
+        <message>
+            <source>grown from {then} to {now} cm², {times} times: mold grows, look at it now</source>
+            <translation>gewachsen von {then} auf {now} cm², das {times}-Fache: Schimmel wächst, jetzt ansehen</translation>
+        </message>
+        <message>
+            <source>as large as before: {then} and {now} cm²</source>
+            <translation>so groß wie vorher: {then} und {now} cm²</translation>
+        </message>
+        <message>
+            <source>less is seen of it: {then}, now {now} cm²; leaves cover {share} % of its place</source>
+            <translation>weniger davon zu sehen: {then}, jetzt {now} cm²; Blätter verdecken {share} % der Stelle</translation>
+        </message>
+        <message>
+            <source>smaller: {then}, now {now} cm²; root hairs fade, mold seldom does</source>
+            <translation>kleiner: {then}, jetzt {now} cm²; Wurzelhaare vergehen, Schimmel selten</translation>
+        </message>
+        <message>
+            <source>covered by leaves: {then} cm² before; it may still be there, so lift the leaves and look</source>
+            <translation>von Blättern verdeckt: vorher {then} cm²; es kann noch da sein, also die Blätter anheben und nachsehen</translation>
+        </message>
+        <message>
+            <source>no longer seen: {then} cm² before; root hairs fade, mold seldom does</source>
+            <translation>nicht mehr zu sehen: vorher {then} cm²; Wurzelhaare vergehen, Schimmel selten</translation>
+        </message>
+        <message>
+            <source>You said mold on the photo of {day}; the tray still stands on the rack.</source>
+            <translation>Auf dem Foto vom {day} wurde Schimmel bestätigt; die Schale steht noch im Regal.</translation>
+        </message>
+        <message>
+            <source>Take the tray away from the others, closed, and mark it as done on its sheet.</source>
+            <translation>Die Schale geschlossen von den anderen wegbringen und auf ihrem Blatt als beendet vermerken.</translation>
+        </message>
+        <message>
+            <source>{count} patches that may be mold, the largest {area} cm²</source>
+            <translation>{count} Stellen, die Schimmel sein können, die größte {area} cm²</translation>
+        </message>
+        <message>
+            <source>1 patch that may be mold, the largest {area} cm²</source>
+            <translation>1 Stelle, die Schimmel sein kann, {area} cm²</translation>
+        </message>
+        <message>
+            <source>{count} patches that may be mold, the largest {area} cm², {x} cm from the left and {y} cm from the far side</source>
+            <translation>{count} Stellen, die Schimmel sein können, die größte {area} cm², {x} cm von links und {y} cm von hinten</translation>
+        </message>
+        <message>
+            <source>1 patch that may be mold, the largest {area} cm², {x} cm from the left and {y} cm from the far side</source>
+            <translation>1 Stelle, die Schimmel sein kann, {area} cm², {x} cm von links und {y} cm von hinten</translation>
+        </message>
+        <message>
+            <source>grown from {then} to {now} cm² since {day}</source>
+            <translation>gewachsen von {then} auf {now} cm² seit {day}</translation>
+        </message>
+        <message>
+            <source>smaller than on {day} ({area} cm²)</source>
+            <translation>kleiner als am {day} ({area} cm²)</translation>
+        </message>
+        <message>
+            <source>as large as on {day} ({area} cm²)</source>
+            <translation>so groß wie am {day} ({area} cm²)</translation>
+        </message>
+        <message>
+            <source>confidence {number}</source>
+            <translation>Sicherheit {number}</translation>
+        </message>
+        <message>
+            <source>Look at the place without touching it: a grey web over stems and hulls speaks for mold, a white fan at each root that lies flat when misted for root hairs. Then say which it is.</source>
+            <translation>Die Stelle ansehen, ohne sie zu berühren: ein graues Geflecht über Stängeln und Samenschalen spricht für Schimmel; ein weißer Fächer an jeder Wurzel, der sich beim Besprühen anlegt, für Wurzelhaare. Danach angeben, was es ist.</translation>
+        </message>
+        <message>
+            <source>A flag is a reason to look, no finding; no flag is no proof that a tray is safe. Do not taste, sell or give away from a tray with mold. Open it away from others, with gloves and a suitable respirator; keep people with asthma or weak immunity away. Clean tray and tools afterwards.</source>
+            <translation>Ein Hinweis ist ein Grund nachzusehen, kein Befund; kein Hinweis ist kein Beweis, dass eine Schale unbedenklich ist. Von einer Schale mit Schimmel nichts kosten, verkaufen oder weitergeben. Abseits von anderen öffnen, mit Handschuhen und geeigneter Atemschutzmaske; Menschen mit Asthma oder schwacher Abwehr fernhalten. Schale und Werkzeug danach reinigen.</translation>
+        </message>
+        <message>
+            <source>in the tray</source>
+            <translation>in der Schale</translation>
+        </message>
+        <message>
+            <source>on an upturned tray</source>
+            <translation>auf umgedrehter Schale</translation>
+        </message>
+        <message>
+            <source>top</source>
+            <translation>von oben</translation>
+        </message>
+        <message>
+            <source>bottom</source>
+            <translation>von unten</translation>
+        </message>
+        <message>
+            <source>both</source>
+            <translation>beides</translation>
+        </message>
+        <message>
+            <source>as now</source>
+            <translation>wie jetzt</translation>
+        </message>
+        <message>
+            <source>brighter</source>
+            <translation>heller</translation>
+        </message>
+        <message>
+            <source>with heat mat</source>
+            <translation>mit Heizmatte</translation>
+        </message>
+        <message>
+            <source>without heat mat</source>
+            <translation>ohne Heizmatte</translation>
+        </message>
+        <message>
+            <source>stacked</source>
+            <translation>gestapelt</translation>
+        </message>
+        <message>
+            <source>not stacked</source>
+            <translation>nicht gestapelt</translation>
+        </message>
+        <message>
+            <source>heat mat</source>
+            <translation>Heizmatte</translation>
+        </message>
+        <message>
+            <source>seating</source>
+            <translation>Lage</translation>
+        </message>
+        <message>
+            <source>watering</source>
+            <translation>Bewässerung</translation>
+        </message>
+        <message>
+            <source>feed</source>
+            <translation>Düngung</translation>
+        </message>
+        <message>
+            <source>light</source>
+            <translation>Licht</translation>
+        </message>
+        <message>
+            <source>shelf {name}</source>
+            <translation>Etage {name}</translation>
+        </message>
+        <message>
+            <source>shelf {name}, part {part}</source>
+            <translation>Etage {name}, Teil {part}</translation>
+        </message>
+        <message>
+            <source>shelf {name}, round {turn}</source>
+            <translation>Etage {name}, Runde {turn}</translation>
+        </message>
+        <message>
+            <source>shelf {name}, part {part}, round {turn}</source>
+            <translation>Etage {name}, Teil {part}, Runde {turn}</translation>
+        </message>
+        <message>
+            <source>scoring on a farm needs one more library: install Evenstand with its extra 'farm'</source>
+            <translation>Auswerten auf einem Rechnerverbund braucht eine weitere Bibliothek: Evenstand mit dem Zusatz „farm“ installieren</translation>
+        </message>
+        <message>
+            <source>nobody answers at {address}: look whether the farm's scheduler runs there, and whether this machine reaches it</source>
+            <translation>Unter {address} antwortet niemand: nachsehen, ob der Verteiler des Rechnerverbunds dort läuft und ob dieser Rechner ihn erreicht</translation>
+        </message>
+        <message>
+            <source>the farm at {address} has no workers: start some there, then try again</source>
+            <translation>Der Rechnerverbund unter {address} hat keine Arbeiter: dort welche starten, dann noch einmal versuchen</translation>
+        </message>
+        <message>
+            <source>the worker {worker} has no Evenstand, or an older one: install this version there</source>
+            <translation>Der Arbeiter {worker} hat kein Evenstand oder ein älteres: dort diese Version installieren</translation>
+        </message>
+        <message>
+            <source>the worker {worker} scores by another version ({theirs}), and scores would be mixed: bring that machine or this one up to date</source>
+            <translation>Der Arbeiter {worker} wertet mit einer anderen Version aus ({theirs}), und Wertungen würden vermischt: jenen oder diesen Rechner auf den neuesten Stand bringen</translation>
+        </message>
+        <message>
+            <source>the farm at {address} does not answer any more; all photos stored so far are safe: run the same again when it is back, and it goes on from there</source>
+            <translation>Der Rechnerverbund unter {address} antwortet nicht mehr; alle bisher gespeicherten Fotos sind sicher: dasselbe noch einmal starten, wenn er wieder da ist, dann geht es von dort weiter</translation>
+        </message>
+    </context>
+    <context>
+        <name>KeySheet</name>
+        <message>
+            <source>On to the next; with Shift back</source>
+            <translation>Weiter zum Nächsten; mit Umschalt zurück</translation>
+        </message>
+        <message>
+            <source>Open, or do the main thing</source>
+            <translation>Öffnen, oder das Wichtigste tun</translation>
+        </message>
+        <message>
+            <source>Leave</source>
+            <translation>Verlassen</translation>
+        </message>
+        <message>
+            <source>Places</source>
+            <translation>Bereiche</translation>
+        </message>
+        <message>
+            <source>From everywhere</source>
+            <translation>Von überall</translation>
+        </message>
+        <message>
+            <source>Keys</source>
+            <translation>Tasten</translation>
+        </message>
+    </context>
+    <context>
+        <name>LayerBar</name>
+        <message>
+            <source>Photo</source>
+            <translation>Foto</translation>
+        </message>
+        <message>
+            <source>The photo as it was taken, instead of the view from straight above (V)</source>
+            <translation>Das Foto, wie es aufgenommen wurde, statt der Sicht von oben (V)</translation>
+        </message>
+        <message>
+            <source>Canopy</source>
+            <translation>Bestand</translation>
+        </message>
+        <message>
+            <source>Gaps</source>
+            <translation>Lücken</translation>
+        </message>
+        <message>
+            <source>Cells</source>
+            <translation>Zellen</translation>
+        </message>
+        <message>
+            <source>Suspects</source>
+            <translation>Verdacht</translation>
+        </message>
+        <message>
+            <source>Outline of the canopy</source>
+            <translation>Umriss des Bestands</translation>
+        </message>
+        <message>
+            <source>Bare pieces of at least 4 cm², hatched</source>
+            <translation>Kahle Stücke von mindestens 4 cm², schraffiert</translation>
+        </message>
+        <message>
+            <source>Coverage of each cell in %</source>
+            <translation>Deckung jeder Zelle in %</translation>
+        </message>
+        <message>
+            <source>Rings around what may be mold</source>
+            <translation>Ringe um das, was Schimmel sein kann</translation>
+        </message>
+        <message>
+            <source>{what} ({key}; Space: all)</source>
+            <translation>{what} ({key}; Leertaste: alle)</translation>
+        </message>
+    </context>
+    <context>
+        <name>Layers</name>
+        <message>
+            <source>{number} {word}</source>
+            <translation>{number} {word}</translation>
+        </message>
+    </context>
+    <context>
+        <name>Look</name>
+        <message>
+            <source>First: {what}</source>
+            <translation>Zuerst: {what}</translation>
+        </message>
+        <message>
+            <source>Since {day}</source>
+            <translation>Seit {day}</translation>
+        </message>
+        <message>
+            <source>Click or Enter: open the tray sheet</source>
+            <translation>Klick oder Eingabe: Schalenblatt öffnen</translation>
+        </message>
+    </context>
+    <context>
+        <name>LookDetail</name>
+        <message>
+            <source>Until tomorrow</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Put this line away for today (T in the list)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Seen</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Put this line away until it gets worse (S in the list)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What went away</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What stood here before, and why it went away</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>LookHistory</name>
+        <message>
+            <source>What stood on the look list</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nothing has stood on the look list of this book yet.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tray</source>
+            <translation>Schale</translation>
+        </message>
+        <message>
+            <source>What</source>
+            <translation>Was</translation>
+        </message>
+        <message>
+            <source>From</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>To</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The numbers</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Why it went away</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>still there</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>You said: seen</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>You said: tomorrow</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>LookKind</name>
+        <message>
+            <source>mold</source>
+            <translation>Schimmel</translation>
+        </message>
+        <message>
+            <source>possible mold</source>
+            <translation>möglicher Schimmel</translation>
+        </message>
+        <message>
+            <source>canopy vanishes</source>
+            <translation>Bestand verschwindet</translation>
+        </message>
+        <message>
+            <source>drying out</source>
+            <translation>trocknet aus</translation>
+        </message>
+        <message>
+            <source>warm and wet under the stack</source>
+            <translation>warm und nass unter dem Stapel</translation>
+        </message>
+        <message>
+            <source>thin edge</source>
+            <translation>dünner Rand</translation>
+        </message>
+        <message>
+            <source>comes up patchy</source>
+            <translation>läuft fleckig auf</translation>
+        </message>
+        <message>
+            <source>gaps stay</source>
+            <translation>Lücken bleiben</translation>
+        </message>
+        <message>
+            <source>late to come up</source>
+            <translation>läuft spät auf</translation>
+        </message>
+        <message>
+            <source>lags behind</source>
+            <translation>bleibt zurück</translation>
+        </message>
+        <message>
+            <source>uneven</source>
+            <translation>ungleichmäßig</translation>
+        </message>
+        <message>
+            <source>turns pale</source>
+            <translation>wird blass</translation>
+        </message>
+        <message>
+            <source>photo to confirm</source>
+            <translation>Foto zu bestätigen</translation>
+        </message>
+        <message>
+            <source>no photo today</source>
+            <translation>heute kein Foto</translation>
+        </message>
+        <message>
+            <source>photo not used</source>
+            <translation>Foto nicht verwendet</translation>
+        </message>
+        <message>
+            <source>ready to cut</source>
+            <translation>schnittreif</translation>
+        </message>
+    </context>
+    <context>
+        <name>LookPanel</name>
+        <message>
+            <source>What needs a look</source>
+            <translation>Was einen Blick braucht</translation>
+        </message>
+        <message>
+            <source>most urgent first</source>
+            <translation>Dringendstes zuerst</translation>
+        </message>
+        <message>
+            <source>Show all {count}</source>
+            <translation>Alle {count} zeigen</translation>
+        </message>
+        <message>
+            <source>Show fewer</source>
+            <translation>Weniger zeigen</translation>
+        </message>
+        <message>
+            <source>1 tray needs a look</source>
+            <translation>1 Schale braucht einen Blick</translation>
+        </message>
+        <message>
+            <source>{count} trays need a look</source>
+            <translation>{count} Schalen brauchen einen Blick</translation>
+        </message>
+        <message>
+            <source>Nothing needs a look</source>
+            <translation>Nichts braucht einen Blick</translation>
+        </message>
+        <message>
+            <source>Photos are being scored; what needs a look comes up here as soon as it is known.</source>
+            <translation>Fotos werden ausgewertet; was einen Blick braucht, erscheint hier, sobald es bekannt ist.</translation>
+        </message>
+        <message>
+            <source>Photograph your trays from above and bring the photos in. Trays that lag, grow unevenly or may carry mold are then named here, with the numbers behind it and what to do first.</source>
+            <translation>Die Schalen von oben fotografieren und die Fotos einlesen. Schalen, die zurückbleiben, ungleichmäßig wachsen oder Schimmel haben können, werden dann hier genannt, mit den Zahlen dahinter und was zuerst zu tun ist.</translation>
+        </message>
+        <message>
+            <source>No tray lags, has lasting gaps or shows a patch that may be mold in its newest photo. Still walk along the rack: no flag is no proof that a tray is safe.</source>
+            <translation>Keine Schale bleibt zurück, hat bleibende Lücken oder zeigt auf ihrem neuesten Foto eine Stelle, die Schimmel sein kann. Trotzdem am Regal entlanggehen: kein Hinweis ist kein Beweis, dass eine Schale unbedenklich ist.</translation>
+        </message>
+    </context>
+    <context>
+        <name>MeasureKind</name>
+        <message>
+            <source>canopy score</source>
+            <translation>Bestandswertung</translation>
+        </message>
+        <message>
+            <source>yield</source>
+            <translation>Ertrag</translation>
+        </message>
+        <message>
+            <source>eye score</source>
+            <translation>Note nach Augenmaß</translation>
+        </message>
+    </context>
+    <context>
+        <name>MediaChart</name>
+        <message>
+            <source>Growth by medium</source>
+            <translation>Wachstum nach Substrat</translation>
+        </message>
+        <message>
+            <source>{medium}: {days}</source>
+            <translation>{medium}: {days}</translation>
+        </message>
+        <message>
+            <source>day {day} {coverage} % ({trays} trays)</source>
+            <translation>Tag {day} {coverage} % ({trays} Schalen)</translation>
+        </message>
+        <message>
+            <source>mean coverage, %</source>
+            <translation>mittlere Deckung, %</translation>
+        </message>
+        <message>
+            <source>days since sowing</source>
+            <translation>Tage seit der Aussaat</translation>
+        </message>
+        <message>
+            <source>days since sowing; day {day} is read</source>
+            <translation>Tage seit der Aussaat; Tag {day} wird abgelesen</translation>
+        </message>
+    </context>
+    <context>
+        <name>MendDesk</name>
+        <message>
+            <source>Brush</source>
+            <translation>Pinsel</translation>
+        </message>
+        <message>
+            <source>Paint canopy where it is (B)</source>
+            <translation>Bestand malen, wo er ist (B)</translation>
+        </message>
+        <message>
+            <source>Eraser</source>
+            <translation>Radierer</translation>
+        </message>
+        <message>
+            <source>Take canopy away where none is (E)</source>
+            <translation>Bestand wegnehmen, wo keiner ist (E)</translation>
+        </message>
+        <message>
+            <source>A smaller brush ([)</source>
+            <translation>Kleinerer Pinsel ([)</translation>
+        </message>
+        <message>
+            <source>Smaller brush</source>
+            <translation>Kleinerer Pinsel</translation>
+        </message>
+        <message>
+            <source>A larger brush (])</source>
+            <translation>Größerer Pinsel (])</translation>
+        </message>
+        <message>
+            <source>Larger brush</source>
+            <translation>Größerer Pinsel</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>Take the last stroke back (Ctrl+Z)</source>
+            <translation>Letzten Strich zurücknehmen (Strg+Z)</translation>
+        </message>
+        <message>
+            <source>Stroke back</source>
+            <translation>Strich zurück</translation>
+        </message>
+        <message>
+            <source>Again</source>
+            <translation>Wieder</translation>
+        </message>
+        <message>
+            <source>Do it again (Ctrl+Shift+Z)</source>
+            <translation>Noch einmal tun (Strg+Umschalt+Z)</translation>
+        </message>
+        <message>
+            <source>Stroke again</source>
+            <translation>Strich wieder</translation>
+        </message>
+        <message>
+            <source>Leave as it was</source>
+            <translation>Lassen, wie es war</translation>
+        </message>
+        <message>
+            <source>Forget the strokes; the canopy stays as it is (Esc)</source>
+            <translation>Striche vergessen; der Bestand bleibt, wie er ist (Esc)</translation>
+        </message>
+        <message>
+            <source>Keep this canopy</source>
+            <translation>Diesen Bestand behalten</translation>
+        </message>
+        <message>
+            <source>Measure the tray again with this canopy (Ctrl+Enter); Ctrl+Z takes it back</source>
+            <translation>Schale mit diesem Bestand neu messen (Strg+Eingabe); Strg+Z nimmt es zurück</translation>
+        </message>
+        <message>
+            <source>{width:g} mm wide</source>
+            <translation>{width:g} mm breit</translation>
+        </message>
+        <message>
+            <source>Measuring the tray again ...</source>
+            <translation>Die Schale wird neu gemessen ...</translation>
+        </message>
+        <message>
+            <source>Coverage {before:.1f} % before, {now:.1f} % with your strokes</source>
+            <translation>Deckung vorher {before:.1f} %, mit diesen Strichen {now:.1f} %</translation>
+        </message>
+        <message>
+            <source>Coverage {before:.1f} %. Striped is what counts as bare.</source>
+            <translation>Deckung {before:.1f} %. Gestreift ist, was als kahl zählt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>MendPage</name>
+        <message>
+            <source>Score this book's photos again</source>
+            <translation>Fotos dieses Buchs neu auswerten</translation>
+        </message>
+        <message>
+            <source>By the present version of the program, in the background; what you have said stays</source>
+            <translation>Mit der jetzigen Version des Programms, im Hintergrund; eigene Angaben bleiben</translation>
+        </message>
+        <message>
+            <source>This day has no canopy to mend: its photo was not used.</source>
+            <translation>Dieser Tag hat keinen Bestand zum Nachbessern: sein Foto wurde nicht verwendet.</translation>
+        </message>
+        <message>
+            <source>This photo was scored by an older version of the program. A mended canopy is measured by the present one, and the two are never mixed: let the photos be scored again first.</source>
+            <translation>Dieses Foto wurde mit einer älteren Version des Programms ausgewertet. Ein nachgebesserter Bestand wird mit der jetzigen gemessen, und beide werden nie vermischt: erst die Fotos neu auswerten lassen.</translation>
+        </message>
+        <message>
+            <source>Scoring photos again</source>
+            <translation>Fotos werden neu ausgewertet</translation>
+        </message>
+        <message>
+            <source>{scored} of {total} photos scored again.</source>
+            <translation>{scored} von {total} Fotos neu ausgewertet.</translation>
+        </message>
+        <message>
+            <source>Canopy of {code} kept: coverage {coverage:.0f} %, mended by hand.</source>
+            <translation>Bestand von {code} behalten: Deckung {coverage:.0f} %, von Hand nachgebessert.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Mishap</name>
+        <message>
+            <source>Something in the program went wrong. Your book is as it was after your last step; you may go on. What happened is written down in {file}.</source>
+            <translation>Im Programm ist etwas schiefgegangen. Das Buch ist auf dem Stand des letzten Schritts; weitermachen ist möglich. Was geschehen ist, steht in {file}.</translation>
+        </message>
+    </context>
+    <context>
+        <name>NewBook</name>
+        <message>
+            <source>Start my own book</source>
+            <translation>Eigenes Buch beginnen</translation>
+        </message>
+        <message>
+            <source>A book is one folder that keeps your trays, your photos as they were taken and all numbers. Nothing leaves this computer.</source>
+            <translation>Ein Buch ist ein Ordner, der die Schalen, die Fotos, wie sie aufgenommen wurden, und alle Zahlen aufbewahrt. Nichts verlässt diesen Rechner.</translation>
+        </message>
+        <message>
+            <source>My trays</source>
+            <translation>Meine Schalen</translation>
+        </message>
+        <message>
+            <source>Choose...</source>
+            <translation>Wählen...</translation>
+        </message>
+        <message>
+            <source>Choose the place of the book</source>
+            <translation>Ort des Buchs wählen</translation>
+        </message>
+        <message>
+            <source>Start this book</source>
+            <translation>Dieses Buch beginnen</translation>
+        </message>
+        <message>
+            <source>Leave</source>
+            <translation>Verlassen</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Name</translation>
+        </message>
+        <message>
+            <source>Folder</source>
+            <translation>Ordner</translation>
+        </message>
+        <message>
+            <source>Give the book a name.</source>
+            <translation>Dem Buch einen Namen geben.</translation>
+        </message>
+        <message>
+            <source>Where shall the book stand?</source>
+            <translation>Wo soll das Buch stehen?</translation>
+        </message>
+    </context>
+    <context>
+        <name>NewTrayDialog</name>
+        <message>
+            <source>Add trays</source>
+            <translation>Schalen hinzufügen</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Fertig</translation>
+        </message>
+        <message>
+            <source>&amp;Like</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Code on the tray</source>
+            <translation>&amp;Code auf der Schale</translation>
+        </message>
+        <message>
+            <source>&amp;How many</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>C&amp;rop</source>
+            <translation>&amp;Kultur</translation>
+        </message>
+        <message>
+            <source>&amp;Medium</source>
+            <translation>&amp;Substrat</translation>
+        </message>
+        <message>
+            <source>&amp;Sown on</source>
+            <translation>&amp;Gesät am</translation>
+        </message>
+        <message>
+            <source>Sh&amp;elf</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Tag number</source>
+            <translation>Schil&amp;dnummer</translation>
+        </message>
+        <message>
+            <source>Taken over</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the last one of its kind</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{code}: {crop} on {medium}</source>
+            <translation>{code}: {crop} auf {medium}</translation>
+        </message>
+        <message>
+            <source>How many trays</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>10 to 586; leave empty without a tag</source>
+            <translation>10 bis 586; ohne Schild leer lassen</translation>
+        </message>
+        <message>
+            <source>Add this tray</source>
+            <translation>Diese Schale hinzufügen</translation>
+        </message>
+        <message>
+            <source>Add {count} trays</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Name the crop and the medium: the last of its kind is copied.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nothing: no tray of this kind has been noted yet.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{codes} is on the rack.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{codes} are on the rack.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>On the rack: {codes}, grown as {model}; what differs is told on the tray sheet.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>On the rack: {codes}, grown as the last one of its kind; what differs is told on the tray sheet.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Give the tray a code, as it stands on the tray.</source>
+            <translation>Der Schale einen Code geben, wie er auf ihr steht.</translation>
+        </message>
+        <message>
+            <source>Say which crop grows in it.</source>
+            <translation>Angeben, welche Kultur darin wächst.</translation>
+        </message>
+        <message>
+            <source>Say on which medium it grows.</source>
+            <translation>Angeben, auf welchem Substrat sie wächst.</translation>
+        </message>
+        <message>
+            <source>A tag is a whole number from 10 to 586; leave the field empty without a tag.</source>
+            <translation>Ein Schild ist eine ganze Zahl von 10 bis 586; ohne Schild das Feld leer lassen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>NoNumber</name>
+        <message>
+            <source>no usable photo of the day that is read</source>
+            <translation>kein brauchbares Foto von dem Tag, der abgelesen wird</translation>
+        </message>
+        <message>
+            <source>its day is still to come</source>
+            <translation>ihr Tag kommt noch</translation>
+        </message>
+        <message>
+            <source>scored by another version of the method only</source>
+            <translation>nur mit einer anderen Version der Methode ausgewertet</translation>
+        </message>
+        <message>
+            <source>its canopy could not be told</source>
+            <translation>ihr Bestand war nicht zu erkennen</translation>
+        </message>
+        <message>
+            <source>lost to mold, and apart as decided beforehand</source>
+            <translation>durch Schimmel verloren und gesondert gezählt, wie vorher festgelegt</translation>
+        </message>
+        <message>
+            <source>not weighed</source>
+            <translation>nicht gewogen</translation>
+        </message>
+        <message>
+            <source>not scored by eye</source>
+            <translation>nicht nach Augenmaß gewertet</translation>
+        </message>
+    </context>
+    <context>
+        <name>NoteEntry</name>
+        <message>
+            <source>What is noted</source>
+            <translation>Was notiert wird</translation>
+        </message>
+        <message>
+            <source>How much</source>
+            <translation>Wie viel</translation>
+        </message>
+        <message>
+            <source>When it was</source>
+            <translation>Wann es war</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Notiz</translation>
+        </message>
+        <message>
+            <source>Note it</source>
+            <translation>Notieren</translation>
+        </message>
+        <message>
+            <source>Keep it in the book (Enter); Ctrl+Z takes it back</source>
+            <translation>Im Buch behalten (Eingabe); Strg+Z nimmt es zurück</translation>
+        </message>
+        <message>
+            <source>A number in {unit}</source>
+            <translation>Eine Zahl in {unit}</translation>
+        </message>
+        <message>
+            <source>Why it was thrown away</source>
+            <translation>Warum sie weggeworfen wurde</translation>
+        </message>
+        <message>
+            <source>Say why it was thrown away: it stays in its trial, and the reason counts.</source>
+            <translation>Angeben, warum sie weggeworfen wurde: sie bleibt in ihrem Versuch, und der Grund zählt.</translation>
+        </message>
+        <message>
+            <source>Type a number in {unit}, for example {example}.</source>
+            <translation>Eine Zahl in {unit} eingeben, zum Beispiel {example}.</translation>
+        </message>
+    </context>
+    <context>
+        <name>NoteModel</name>
+        <message>
+            <source>When</source>
+            <translation>Wann</translation>
+        </message>
+        <message>
+            <source>What</source>
+            <translation>Was</translation>
+        </message>
+        <message>
+            <source>How much</source>
+            <translation>Wie viel</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Notiz</translation>
+        </message>
+    </context>
+    <context>
+        <name>NoteTable</name>
+        <message>
+            <source>What was measured and done</source>
+            <translation>Was gemessen und getan wurde</translation>
+        </message>
+        <message>
+            <source>Enter or F2 corrects a number, a time or a note, Delete takes a row out</source>
+            <translation>Eingabe oder F2 berichtigt Zahl, Zeit oder Notiz, Entf nimmt eine Zeile heraus</translation>
+        </message>
+    </context>
+    <context>
+        <name>NoteView</name>
+        <message>
+            <source>Weight, g</source>
+            <translation>Gewicht, g</translation>
+        </message>
+        <message>
+            <source>Given, ml</source>
+            <translation>Gegeben, ml</translation>
+        </message>
+        <message>
+            <source>Temperature, °C</source>
+            <translation>Temperatur, °C</translation>
+        </message>
+        <message>
+            <source>Humidity, %</source>
+            <translation>Feuchte, %</translation>
+        </message>
+        <message>
+            <source>Height, mm</source>
+            <translation>Höhe, mm</translation>
+        </message>
+        <message>
+            <source>weight</source>
+            <translation>Gewicht</translation>
+        </message>
+        <message>
+            <source>temperature of the medium</source>
+            <translation>Temperatur des Substrats</translation>
+        </message>
+        <message>
+            <source>temperature of the air</source>
+            <translation>Temperatur der Luft</translation>
+        </message>
+        <message>
+            <source>humidity of the air</source>
+            <translation>Feuchte der Luft</translation>
+        </message>
+        <message>
+            <source>water given</source>
+            <translation>Wassergabe</translation>
+        </message>
+        <message>
+            <source>feed given</source>
+            <translation>Düngergabe</translation>
+        </message>
+        <message>
+            <source>height of the shoots</source>
+            <translation>Höhe der Triebe</translation>
+        </message>
+        <message>
+            <source>fresh mass at the cut</source>
+            <translation>Frischmasse beim Schnitt</translation>
+        </message>
+        <message>
+            <source>cut quality</source>
+            <translation>Schnittqualität</translation>
+        </message>
+        <message>
+            <source>labour</source>
+            <translation>Arbeitszeit</translation>
+        </message>
+        <message>
+            <source>sweepings</source>
+            <translation>Kehricht</translation>
+        </message>
+        <message>
+            <source>sweepings by eye</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>break-down by eye</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>sowed</source>
+            <translation>gesät</translation>
+        </message>
+        <message>
+            <source>uncovered</source>
+            <translation>Abdeckung ab</translation>
+        </message>
+        <message>
+            <source>watered</source>
+            <translation>gegossen</translation>
+        </message>
+        <message>
+            <source>fed</source>
+            <translation>gedüngt</translation>
+        </message>
+        <message>
+            <source>turned</source>
+            <translation>gedreht</translation>
+        </message>
+        <message>
+            <source>moved</source>
+            <translation>umgestellt</translation>
+        </message>
+        <message>
+            <source>mold taken out</source>
+            <translation>Schimmel entfernt</translation>
+        </message>
+        <message>
+            <source>thrown away</source>
+            <translation>weggeworfen</translation>
+        </message>
+        <message>
+            <source>cut</source>
+            <translation>geschnitten</translation>
+        </message>
+        <message>
+            <source>set up</source>
+            <translation>aufgestellt</translation>
+        </message>
+        <message>
+            <source>cleaned</source>
+            <translation>gereinigt</translation>
+        </message>
+    </context>
+    <context>
+        <name>NumberField</name>
+        <message>
+            <source>{what}, less</source>
+            <translation>{what}, weniger</translation>
+        </message>
+        <message>
+            <source>{what}, more</source>
+            <translation>{what}, mehr</translation>
+        </message>
+    </context>
+    <context>
+        <name>PagePreview</name>
+        <message>
+            <source>Preview of the pages</source>
+            <translation>Vorschau der Seiten</translation>
+        </message>
+    </context>
+    <context>
+        <name>Paper</name>
+        <message>
+            <source>Print at 100 %. Measure this bar: it must be 100 mm long, or nothing on this page is right.</source>
+            <translation>Mit 100 % drucken. Diesen Balken messen: er muss 100 mm lang sein, sonst stimmt auf dieser Seite nichts.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PartName</name>
+        <message>
+            <source>coverage</source>
+            <translation>Deckung</translation>
+        </message>
+        <message>
+            <source>uniformity</source>
+            <translation>Gleichmäßigkeit</translation>
+        </message>
+        <message>
+            <source>colour</source>
+            <translation>Farbe</translation>
+        </message>
+        <message>
+            <source>mold</source>
+            <translation>Schimmel</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotoList</name>
+        <message>
+            <source>Show only these</source>
+            <translation>Nur diese zeigen</translation>
+        </message>
+        <message>
+            <source>Show only photos that need you</source>
+            <translation>Nur Fotos zeigen, die eine Entscheidung brauchen</translation>
+        </message>
+        <message>
+            <source>Photos and what became of them</source>
+            <translation>Fotos und was aus ihnen wurde</translation>
+        </message>
+        <message>
+            <source>Confirm all {count} proposals</source>
+            <translation>Alle {count} Vorschläge bestätigen</translation>
+        </message>
+        <message>
+            <source>Match these photos by the order of your walk; undo takes it back</source>
+            <translation>Diese Fotos nach der Reihenfolge des Rundgangs zuordnen; Rückgängig nimmt es zurück</translation>
+        </message>
+        <message>
+            <source>Next that needs you</source>
+            <translation>Nächstes offene</translation>
+        </message>
+        <message>
+            <source>Go to the next photo that needs you (N)</source>
+            <translation>Zum nächsten Foto, das eine Entscheidung braucht (N)</translation>
+        </message>
+        <message>
+            <source>Choose photos</source>
+            <translation>Fotos wählen</translation>
+        </message>
+        <message>
+            <source>Choose photo files (Ctrl+I)</source>
+            <translation>Fotodateien wählen (Strg+I)</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotoPanel</name>
+        <message>
+            <source>The photo</source>
+            <translation>Das Foto</translation>
+        </message>
+        <message>
+            <source>What became of the photo</source>
+            <translation>Was aus dem Foto wurde</translation>
+        </message>
+        <message>
+            <source>Set the corners</source>
+            <translation>Ecken setzen</translation>
+        </message>
+        <message>
+            <source>Choose the tray</source>
+            <translation>Schale wählen</translation>
+        </message>
+        <message>
+            <source>Copy the sentence</source>
+            <translation>Satz kopieren</translation>
+        </message>
+        <message>
+            <source>Leave out</source>
+            <translation>Weglassen</translation>
+        </message>
+        <message>
+            <source>Count this photo for no tray; it stays in the book, and undo brings it back</source>
+            <translation>Dieses Foto für keine Schale zählen; es bleibt im Buch, und Rückgängig holt es zurück</translation>
+        </message>
+        <message>
+            <source>Choose a row to see its photo.</source>
+            <translation>Eine Zeile wählen, um ihr Foto zu sehen.</translation>
+        </message>
+        <message>
+            <source>Yes, {code}</source>
+            <translation>Ja, {code}</translation>
+        </message>
+        <message>
+            <source>The photo shows tray {code}</source>
+            <translation>Das Foto zeigt Schale {code}</translation>
+        </message>
+        <message>
+            <source>Open {code}</source>
+            <translation>{code} öffnen</translation>
+        </message>
+        <message>
+            <source>Open the sheet of tray {code}</source>
+            <translation>Blatt von Schale {code} öffnen</translation>
+        </message>
+        <message>
+            <source>Another tray</source>
+            <translation>Andere Schale</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotoTable</name>
+        <message>
+            <source>Photo</source>
+            <translation>Foto</translation>
+        </message>
+        <message>
+            <source>What became of it</source>
+            <translation>Was daraus wurde</translation>
+        </message>
+    </context>
+    <context>
+        <name>PicturePage</name>
+        <message>
+            <source>No photo of this tray yet. Bring photos in at Intake.</source>
+            <translation>Noch kein Foto dieser Schale. Fotos im Eingang einlesen.</translation>
+        </message>
+        <message>
+            <source>The picture is coming.</source>
+            <translation>Das Bild kommt gleich.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PictureView</name>
+        <message>
+            <source>Picture of the tray</source>
+            <translation>Bild der Schale</translation>
+        </message>
+    </context>
+    <context>
+        <name>Place</name>
+        <message>
+            <source>Bench</source>
+            <translation>Regal</translation>
+        </message>
+        <message>
+            <source>The rack as it stands, and what needs a look</source>
+            <translation>Das Regal, wie es steht, und was einen Blick braucht</translation>
+        </message>
+        <message>
+            <source>Intake</source>
+            <translation>Eingang</translation>
+        </message>
+        <message>
+            <source>Bring photos in, and see what became of each</source>
+            <translation>Fotos einlesen und sehen, was aus jedem wurde</translation>
+        </message>
+        <message>
+            <source>Tray sheet</source>
+            <translation>Schalenblatt</translation>
+        </message>
+        <message>
+            <source>One tray: its picture, its days, its numbers</source>
+            <translation>Eine Schale: ihr Bild, ihre Tage, ihre Zahlen</translation>
+        </message>
+        <message>
+            <source>Plan</source>
+            <translation>Plan</translation>
+        </message>
+        <message>
+            <source>Plan a fair trial, draw its places, print tags</source>
+            <translation>Einen fairen Versuch planen, Plätze auslosen, Schilder drucken</translation>
+        </message>
+        <message>
+            <source>Verdict</source>
+            <translation>Urteil</translation>
+        </message>
+        <message>
+            <source>What the trial says of each medium, and how sure it is</source>
+            <translation>Was der Versuch über jedes Substrat sagt, und wie sicher es ist</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlacesPage</name>
+        <message>
+            <source>Which tray stands where?</source>
+            <translation>Welche Schale steht wo?</translation>
+        </message>
+        <message>
+            <source>Reason</source>
+            <translation>Grund</translation>
+        </message>
+        <message>
+            <source>Draw again</source>
+            <translation>Neu auslosen</translation>
+        </message>
+        <message>
+            <source>Add the trays to the bench</source>
+            <translation>Schalen ins Regal stellen</translation>
+        </message>
+        <message>
+            <source>Sown on</source>
+            <translation>Gesät am</translation>
+        </message>
+        <message>
+            <source>Why is the plan changed?</source>
+            <translation>Warum wird der Plan geändert?</translation>
+        </message>
+        <message>
+            <source>Why are the places drawn again?</source>
+            <translation>Warum werden die Plätze neu ausgelost?</translation>
+        </message>
+        <message>
+            <source>All {n} trays stand on the bench.</source>
+            <translation>Alle {n} Schalen stehen im Regal.</translation>
+        </message>
+        <message>
+            <source>Sown so far: {sown} of {all} trays. Next: {next} trays.</source>
+            <translation>Bisher gesät: {sown} von {all} Schalen. Als Nächstes: {next} Schalen.</translation>
+        </message>
+        <message>
+            <source>The plan is kept with today's date, then places are drawn by lot within each block: no treatment stands at the window more often than its share. The seed is kept, so the drawing can be checked.</source>
+            <translation>Der Plan wird mit dem heutigen Datum behalten, dann werden die Plätze in jedem Block ausgelost: keine Variante steht öfter am Fenster, als ihr zukommt. Die Startzahl wird behalten, damit die Auslosung nachgeprüft werden kann.</translation>
+        </message>
+        <message>
+            <source>This trial was kept before. What you changed becomes a new version with its date and your reason; the old one stays, and the verdict tells of both.</source>
+            <translation>Dieser Versuch ist schon festgehalten. Änderungen werden eine neue Version mit Datum und Grund; die alte bleibt, und das Urteil nennt beide.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Plan</name>
+        <message>
+            <source>Next step</source>
+            <translation>Nächster Schritt</translation>
+        </message>
+        <message>
+            <source>Step before</source>
+            <translation>Voriger Schritt</translation>
+        </message>
+        <message>
+            <source>Plan a trial</source>
+            <translation>Versuch planen</translation>
+        </message>
+        <message>
+            <source>No trial is planned yet</source>
+            <translation>Noch ist kein Versuch geplant</translation>
+        </message>
+        <message>
+            <source>Here you say what you want to know, which media you compare and on which crops. The program says how many trays that takes, draws which tray stands where, and prints tags and sheets.</source>
+            <translation>Hier wird festgelegt, was die Frage ist, welche Substrate verglichen werden und mit welchen Kulturen. Das Programm sagt, wie viele Schalen das braucht, lost aus, welche Schale wo steht, und druckt Schilder und Bögen.</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>Step before (Alt+Up)</source>
+            <translation>Voriger Schritt (Alt+Auf)</translation>
+        </message>
+        <message>
+            <source>Next step (Alt+Right)</source>
+            <translation>Nächster Schritt (Alt+Rechts)</translation>
+        </message>
+        <message>
+            <source>The places are drawn.</source>
+            <translation>Die Plätze sind ausgelost.</translation>
+        </message>
+        <message>
+            <source>{trial}: the plan is kept, the places are drawn.</source>
+            <translation>{trial}: der Plan ist behalten, die Plätze sind ausgelost.</translation>
+        </message>
+        <message>
+            <source>The places are drawn again; the drawing before is kept.</source>
+            <translation>Die Plätze sind neu ausgelost; die vorige Auslosung bleibt erhalten.</translation>
+        </message>
+        <message>
+            <source>{n} trays stand on the bench.</source>
+            <translation>{n} Schalen stehen im Regal.</translation>
+        </message>
+        <message>
+            <source>Choose something to print first.</source>
+            <translation>Erst etwas zum Drucken wählen.</translation>
+        </message>
+        <message>
+            <source>Save the sheets</source>
+            <translation>Bögen speichern</translation>
+        </message>
+        <message>
+            <source>Saved: {file}. Print at 100 %.</source>
+            <translation>Gespeichert: {file}. Mit 100 % drucken.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanDesk</name>
+        <message>
+            <source>The sheets were not saved: {why}. Choose another folder.</source>
+            <translation>Die Bögen wurden nicht gespeichert: {why}. Einen anderen Ordner wählen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanRow</name>
+        <message>
+            <source>Trial</source>
+            <translation>Versuch</translation>
+        </message>
+        <message>
+            <source>Change the plan</source>
+            <translation>Plan ändern</translation>
+        </message>
+        <message>
+            <source>Copy with one change</source>
+            <translation>Kopie mit einer Änderung</translation>
+        </message>
+        <message>
+            <source>New trial</source>
+            <translation>Neuer Versuch</translation>
+        </message>
+        <message>
+            <source>Give up this draft</source>
+            <translation>Entwurf aufgeben</translation>
+        </message>
+        <message>
+            <source>Draft: {trial}</source>
+            <translation>Entwurf: {trial}</translation>
+        </message>
+        <message>
+            <source>A new trial</source>
+            <translation>Ein neuer Versuch</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanSummary</name>
+        <message>
+            <source>kept</source>
+            <translation>behalten</translation>
+        </message>
+        <message>
+            <source>versions</source>
+            <translation>Versionen</translation>
+        </message>
+        <message>
+            <source>question</source>
+            <translation>Frage</translation>
+        </message>
+        <message>
+            <source>varies</source>
+            <translation>verändert</translation>
+        </message>
+        <message>
+            <source>trusted</source>
+            <translation>bewährt</translation>
+        </message>
+        <message>
+            <source>crops</source>
+            <translation>Kulturen</translation>
+        </message>
+        <message>
+            <source>compared</source>
+            <translation>verglichen</translation>
+        </message>
+        <message>
+            <source>canopy score</source>
+            <translation>Bestandswertung</translation>
+        </message>
+        <message>
+            <source>trays</source>
+            <translation>Schalen</translation>
+        </message>
+        <message>
+            <source>the same</source>
+            <translation>gleich</translation>
+        </message>
+        <message>
+            <source>takes</source>
+            <translation>braucht</translation>
+        </message>
+        <message>
+            <source>repeats</source>
+            <translation>Wiederholungen</translation>
+        </message>
+        <message>
+            <source>Which of these is best?</source>
+            <translation>Welches davon ist das beste?</translation>
+        </message>
+        <message>
+            <source>Does the change close the gap to the trusted one?</source>
+            <translation>Schließt die Änderung den Abstand zum bewährten?</translation>
+        </message>
+        <message>
+            <source>Is the new one as good as the trusted one?</source>
+            <translation>Ist das neue so gut wie das bewährte?</translation>
+        </message>
+        <message>
+            <source>{crop} (read on day {day})</source>
+            <translation>{crop} (abgelesen an Tag {day})</translation>
+        </message>
+        <message>
+            <source>{measure}, margin {margin:g} {unit}, one-sided 95 %</source>
+            <translation>{measure}, Spielraum {margin:g} {unit}, einseitig 95 %</translation>
+        </message>
+        <message>
+            <source>{first}; beside it {others}</source>
+            <translation>{first}; daneben {others}</translation>
+        </message>
+        <message>
+            <source>a tray with confirmed mold scores nothing</source>
+            <translation>eine Schale mit bestätigtem Schimmel zählt null</translation>
+        </message>
+        <message>
+            <source>a tray with confirmed mold loses points by its area</source>
+            <translation>eine Schale mit bestätigtem Schimmel verliert Punkte nach seiner Fläche</translation>
+        </message>
+        <message>
+            <source>a tray with confirmed mold gets no score and is counted apart</source>
+            <translation>eine Schale mit bestätigtem Schimmel bekommt keine Wertung und wird gesondert gezählt</translation>
+        </message>
+        <message>
+            <source>weights: {weights}; {mold}</source>
+            <translation>Gewichte: {weights}; {mold}</translation>
+        </message>
+        <message>
+            <source>{each} of each and crop, {all} in all, in blocks: {names}</source>
+            <translation>{each} von jedem und jeder Kultur, {all} insgesamt, in Blöcken: {names}</translation>
+        </message>
+        <message>
+            <source>first plan</source>
+            <translation>erster Plan</translation>
+        </message>
+        <message>
+            <source>{n}: {day}, {why}</source>
+            <translation>{n}: {day}, {why}</translation>
+        </message>
+        <message>
+            <source>by lot (seed {seed})</source>
+            <translation>durch das Los (Startzahl {seed})</translation>
+        </message>
+        <message>
+            <source>elsewhere</source>
+            <translation>anderswo</translation>
+        </message>
+        <message>
+            <source>Drawn {how} on {day}. At the window end: {ends}.</source>
+            <translation>Ausgelost {how} am {day}. Am Fensterende: {ends}.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanView</name>
+        <message>
+            <source>Nothing is changed yet.</source>
+            <translation>Noch ist nichts geändert.</translation>
+        </message>
+        <message>
+            <source>Say why the plan is changed.</source>
+            <translation>Angeben, warum der Plan geändert wird.</translation>
+        </message>
+        <message>
+            <source>Keep the plan and draw the places</source>
+            <translation>Plan behalten und Plätze auslosen</translation>
+        </message>
+        <message>
+            <source>Next</source>
+            <translation>Weiter</translation>
+        </message>
+        <message>
+            <source>Save as PDF...</source>
+            <translation>Als PDF speichern...</translation>
+        </message>
+        <message>
+            <source>Next: print</source>
+            <translation>Weiter: Drucken</translation>
+        </message>
+        <message>
+            <source>Next: places</source>
+            <translation>Weiter: Plätze</translation>
+        </message>
+        <message>
+            <source>Draw the places</source>
+            <translation>Plätze auslosen</translation>
+        </message>
+        <message>
+            <source>Other trays grow there today ({held}): they must be gone before these are sown.</source>
+            <translation>Dort wachsen heute andere Schalen ({held}): sie müssen weg sein, bevor diese gesät werden.</translation>
+        </message>
+        <message>
+            <source>{trial}, once more</source>
+            <translation>{trial}, noch einmal</translation>
+        </message>
+    </context>
+    <context>
+        <name>PrintPage</name>
+        <message>
+            <source>Sowing sheet: what goes into which tray</source>
+            <translation>Aussaatbogen: was in welche Schale kommt</translation>
+        </message>
+        <message>
+            <source>Bench map: where each tray stands</source>
+            <translation>Regalplan: wo jede Schale steht</translation>
+        </message>
+        <message>
+            <source>Station cards: once, for the place where you take photos</source>
+            <translation>Stationskarten: einmal, für den Platz, an dem fotografiert wird</translation>
+        </message>
+        <message>
+            <source>Tags: one for each tray, so that photos find their tray</source>
+            <translation>Schilder: eines je Schale, damit Fotos ihre Schale finden</translation>
+        </message>
+        <message>
+            <source>Reading sheets: blank, without the media</source>
+            <translation>Messbögen: leer, ohne die Substrate</translation>
+        </message>
+        <message>
+            <source>What do you want to print?</source>
+            <translation>Was soll gedruckt werden?</translation>
+        </message>
+        <message>
+            <source>Paper</source>
+            <translation>Papier</translation>
+        </message>
+        <message>
+            <source>1 page.</source>
+            <translation>1 Seite.</translation>
+        </message>
+        <message>
+            <source>{n} pages.</source>
+            <translation>{n} Seiten.</translation>
+        </message>
+        <message>
+            <source>Print at 100 % (no fitting to the page), and measure the bar at the foot of a page.</source>
+            <translation>Mit 100 % drucken (nicht an die Seite anpassen) und den Balken am Fuß einer Seite messen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProgressLine</name>
+        <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Cancel: {work}</source>
+            <translation>Abbrechen: {work}</translation>
+        </message>
+        <message>
+            <source>Stopping; what is done stays</source>
+            <translation>Hält an; was fertig ist, bleibt</translation>
+        </message>
+        <message>
+            <source>Beginning</source>
+            <translation>Beginnt</translation>
+        </message>
+        <message>
+            <source>{done} of {total}</source>
+            <translation>{done} von {total}</translation>
+        </message>
+        <message>
+            <source>{count}, about {seconds} s left</source>
+            <translation>{count}, noch etwa {seconds} s</translation>
+        </message>
+        <message>
+            <source>{count}, about {minutes:g} min left</source>
+            <translation>{count}, noch etwa {minutes:g} min</translation>
+        </message>
+    </context>
+    <context>
+        <name>QuestionPage</name>
+        <message>
+            <source>What do you want to know?</source>
+            <translation>Was ist die Frage?</translation>
+        </message>
+        <message>
+            <source>Is a new medium as good as the one I trust?</source>
+            <translation>Ist ein neues Substrat so gut wie das bewährte?</translation>
+        </message>
+        <message>
+            <source>Which of several is best?</source>
+            <translation>Welches von mehreren ist das beste?</translation>
+        </message>
+        <message>
+            <source>Does feed, watering or seating close the gap to the one I trust?</source>
+            <translation>Schließt Düngung, Bewässerung oder Lage den Abstand zum bewährten?</translation>
+        </message>
+        <message>
+            <source>for example: Fibre mat in spring</source>
+            <translation>zum Beispiel: Fasermatte im Frühling</translation>
+        </message>
+        <message>
+            <source>for example: Can I leave peat without losing quality?</source>
+            <translation>zum Beispiel: Geht es ohne Torf bei gleicher Qualität?</translation>
+        </message>
+        <message>
+            <source>Name of the trial</source>
+            <translation>Name des Versuchs</translation>
+        </message>
+        <message>
+            <source>In your own words</source>
+            <translation>In eigenen Worten</translation>
+        </message>
+        <message>
+            <source>What is compared?</source>
+            <translation>Was wird verglichen?</translation>
+        </message>
+        <message>
+            <source>Canopy score of the photo, 0 to 100</source>
+            <translation>Bestandswertung des Fotos, 0 bis 100</translation>
+        </message>
+        <message>
+            <source>Yield: fresh mass of each tray</source>
+            <translation>Ertrag: Frischmasse jeder Schale</translation>
+        </message>
+        <message>
+            <source>Eye score, given without knowing the medium</source>
+            <translation>Note nach Augenmaß, ohne das Substrat zu kennen</translation>
+        </message>
+        <message>
+            <source>A tray with mold that you have confirmed:</source>
+            <translation>Eine Schale mit bestätigtem Schimmel:</translation>
+        </message>
+        <message>
+            <source>A tray with mold that you have confirmed</source>
+            <translation>Eine Schale mit bestätigtem Schimmel</translation>
+        </message>
+        <message>
+            <source>scores nothing</source>
+            <translation>zählt null</translation>
+        </message>
+        <message>
+            <source>loses points by the area of mold</source>
+            <translation>verliert Punkte nach der Schimmelfläche</translation>
+        </message>
+        <message>
+            <source>gets no score, is counted apart</source>
+            <translation>ohne Wertung, wird gesondert gezählt</translation>
+        </message>
+        <message>
+            <source>How much worse is still as good?</source>
+            <translation>Wie viel schlechter ist noch gleich gut?</translation>
+        </message>
+        <message>
+            <source>Margin</source>
+            <translation>Spielraum</translation>
+        </message>
+        <message>
+            <source>This margin is fixed with the plan, before sowing. If it is changed later, the verdict says so. A narrow margin takes many more trays.</source>
+            <translation>Dieser Spielraum wird mit dem Plan festgelegt, vor der Aussaat. Wird er später geändert, sagt es das Urteil. Ein enger Spielraum braucht viel mehr Schalen.</translation>
+        </message>
+        <message>
+            <source>% of the trusted one's yield</source>
+            <translation>% vom Ertrag des bewährten</translation>
+        </message>
+        <message>
+            <source>points of 100</source>
+            <translation>von 100 Punkten</translation>
+        </message>
+    </context>
+    <context>
+        <name>QuickLine</name>
+        <message>
+            <source>Note it</source>
+            <translation>Notieren</translation>
+        </message>
+        <message>
+            <source>Keep it in the book (Enter); Ctrl+Z takes it back</source>
+            <translation>Im Buch behalten (Eingabe); Strg+Z nimmt es zurück</translation>
+        </message>
+        <message>
+            <source>What is noted</source>
+            <translation>Was notiert wird</translation>
+        </message>
+        <message>
+            <source>What is noted; in the line * is the next, / the one before</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tray and number</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>A1 812, then Enter; without a tray it is for those chosen on the rack</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>for {code}, where no tray is typed</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>for the {count} chosen trays</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tray and number in {unit}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tray and why</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tray, and a note if you like</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Keep {number}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It was {number}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{count} trays</source>
+            <translation>{count} Schalen</translation>
+        </message>
+        <message>
+            <source>Noted: {what}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{where}: {what}. Ctrl+Z takes it back.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Type a number behind the tray, for example {example}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No growing tray is called {code}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Type the tray first, for example A1 812, or choose trays on the rack.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Say why behind the tray: it stays in its trial, and the reason counts.</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>RackView</name>
+        <message>
+            <source>Click or Enter: open the tray. Space, Ctrl or Shift: choose several to note something of</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Shelf {name}</source>
+            <translation>Etage {name}</translation>
+        </message>
+        <message>
+            <source>Without a shelf</source>
+            <translation>Ohne Etage</translation>
+        </message>
+        <message>
+            <source>1 tray</source>
+            <translation>1 Schale</translation>
+        </message>
+        <message>
+            <source>{count} trays</source>
+            <translation>{count} Schalen</translation>
+        </message>
+    </context>
+    <context>
+        <name>RankChart</name>
+        <message>
+            <source>Ranks that the trial leaves open</source>
+            <translation>Ränge, die der Versuch offen lässt</translation>
+        </message>
+        <message>
+            <source>rank, 1 is best</source>
+            <translation>Rang, 1 ist der beste</translation>
+        </message>
+    </context>
+    <context>
+        <name>ReadingKind</name>
+        <message>
+            <source>weight</source>
+            <translation>Gewicht</translation>
+        </message>
+        <message>
+            <source>medium temperature</source>
+            <translation>Substrattemperatur</translation>
+        </message>
+        <message>
+            <source>air temperature</source>
+            <translation>Lufttemperatur</translation>
+        </message>
+        <message>
+            <source>humidity</source>
+            <translation>Luftfeuchte</translation>
+        </message>
+        <message>
+            <source>water given</source>
+            <translation>Wassergabe</translation>
+        </message>
+        <message>
+            <source>feed given</source>
+            <translation>Düngergabe</translation>
+        </message>
+        <message>
+            <source>height</source>
+            <translation>Höhe</translation>
+        </message>
+        <message>
+            <source>fresh mass</source>
+            <translation>Frischmasse</translation>
+        </message>
+        <message>
+            <source>cut quality</source>
+            <translation>Schnittqualität</translation>
+        </message>
+        <message>
+            <source>labour</source>
+            <translation>Arbeitszeit</translation>
+        </message>
+        <message>
+            <source>sweepings</source>
+            <translation>Kehricht</translation>
+        </message>
+        <message>
+            <source>sweepings by eye</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>break-down by eye</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>Reason</name>
+        <message>
+            <source>the file is empty: copy it from the phone again</source>
+            <translation>die Datei ist leer: noch einmal vom Telefon kopieren</translation>
+        </message>
+        <message>
+            <source>the file is cut short or damaged: copy it from the phone again</source>
+            <translation>die Datei ist abgeschnitten oder beschädigt: noch einmal vom Telefon kopieren</translation>
+        </message>
+        <message>
+            <source>this is not a picture</source>
+            <translation>das ist kein Bild</translation>
+        </message>
+        <message>
+            <source>this kind of picture is not read: use JPEG, PNG, TIFF, WebP or HEIC</source>
+            <translation>diese Art von Bild wird nicht gelesen: JPEG, PNG, TIFF, WebP oder HEIC verwenden</translation>
+        </message>
+        <message>
+            <source>the picture has more than 100 million pixels: save it smaller</source>
+            <translation>das Bild hat mehr als 100 Millionen Pixel: kleiner speichern</translation>
+        </message>
+        <message>
+            <source>the file has more than 150 MB: save the picture smaller, as JPEG</source>
+            <translation>die Datei hat mehr als 150 MB: das Bild kleiner speichern, als JPEG</translation>
+        </message>
+        <message>
+            <source>the picture is too small to score: use the phone's full size</source>
+            <translation>das Bild ist zu klein zum Auswerten: die volle Größe des Telefons verwenden</translation>
+        </message>
+        <message>
+            <source>the file cannot be opened: look whether it is still there and may be read</source>
+            <translation>die Datei lässt sich nicht öffnen: nachsehen, ob sie noch da ist und gelesen werden darf</translation>
+        </message>
+        <message>
+            <source>reading this file stopped the worker: save the picture again as JPEG and bring that in</source>
+            <translation>das Lesen dieser Datei hat den Arbeitsprozess beendet: das Bild noch einmal als JPEG speichern und dieses einlesen</translation>
+        </message>
+        <message>
+            <source>this photo could not be scored, and that is a mistake in the program: the file is as it was</source>
+            <translation>dieses Foto konnte nicht ausgewertet werden, und das ist ein Fehler im Programm: die Datei ist, wie sie war</translation>
+        </message>
+        <message>
+            <source>the file changed while it was read: bring it in again when it is whole</source>
+            <translation>die Datei hat sich beim Lesen verändert: noch einmal einlesen, wenn sie vollständig ist</translation>
+        </message>
+        <message>
+            <source>there is no picture in this folder: name the folder that the photos lie in</source>
+            <translation>in diesem Ordner ist kein Bild: den Ordner nennen, in dem die Fotos liegen</translation>
+        </message>
+        <message>
+            <source>the picture has no colour: photograph in colour</source>
+            <translation>das Bild hat keine Farbe: in Farbe fotografieren</translation>
+        </message>
+        <message>
+            <source>the picture was saved in printing inks, so its colours are only near: send the camera's own file</source>
+            <translation>das Bild wurde in Druckfarben gespeichert, die Farben stimmen also nur ungefähr: die Datei der Kamera selbst schicken</translation>
+        </message>
+        <message>
+            <source>too blurred to tell shoots from medium: hold the phone still, or add light</source>
+            <translation>zu unscharf, um Triebe von Substrat zu unterscheiden: das Telefon ruhig halten oder mehr Licht machen</translation>
+        </message>
+        <message>
+            <source>too dark: add light, or hold the phone still for a longer exposure</source>
+            <translation>zu dunkel: mehr Licht machen, oder das Telefon für eine längere Belichtung ruhig halten</translation>
+        </message>
+        <message>
+            <source>burnt out: turn the light down or step out of direct sun</source>
+            <translation>überbelichtet: das Licht verringern oder aus der direkten Sonne gehen</translation>
+        </message>
+        <message>
+            <source>purple light: switch the grow light to white for the photo</source>
+            <translation>violettes Licht: die Pflanzenlampe für das Foto auf Weiß stellen</translation>
+        </message>
+        <message>
+            <source>no tray seen: photograph it from above with its whole rim in the picture</source>
+            <translation>keine Schale zu sehen: von oben fotografieren, mit dem ganzen Rand im Bild</translation>
+        </message>
+        <message>
+            <source>the tray's rim is not sure: drag the four corners onto the inner edge</source>
+            <translation>der Schalenrand ist unsicher: die vier Ecken auf die Innenkante ziehen</translation>
+        </message>
+        <message>
+            <source>the learned model is missing or damaged, so the plain method was used: install the program again</source>
+            <translation>das gelernte Modell fehlt oder ist beschädigt, darum wurde die einfache Methode verwendet: das Programm neu installieren</translation>
+        </message>
+        <message>
+            <source>coverage is doubtful here: compare the canopy outline with the photo before you rely on it</source>
+            <translation>die Deckung ist hier zweifelhaft: den Umriss des Bestands mit dem Foto vergleichen, bevor man sich darauf verlässt</translation>
+        </message>
+        <message>
+            <source>two ways to tell canopy from medium disagree here: compare the canopy outline with the photo</source>
+            <translation>zwei Verfahren, Bestand von Substrat zu unterscheiden, sind hier uneins: den Umriss des Bestands mit dem Foto vergleichen</translation>
+        </message>
+        <message>
+            <source>too much changed between the two photos to lay them on each other: compare them by eye, side by side</source>
+            <translation>zwischen den beiden Fotos hat sich zu viel verändert, um sie aufeinanderzulegen: nebeneinander nach Augenmaß vergleichen</translation>
+        </message>
+        <message>
+            <source>the two photos were scored by different methods: compare them by eye, side by side</source>
+            <translation>die beiden Fotos wurden mit verschiedenen Methoden ausgewertet: nebeneinander nach Augenmaß vergleichen</translation>
+        </message>
+        <message>
+            <source>the scale is not known, so nothing can be measured in mm</source>
+            <translation>der Maßstab ist nicht bekannt, also lässt sich nichts in mm messen</translation>
+        </message>
+        <message>
+            <source>no canopy yet</source>
+            <translation>noch kein Bestand</translation>
+        </message>
+        <message>
+            <source>under 10 % coverage: evenness is not yet meaningful</source>
+            <translation>unter 10 % Deckung: Gleichmäßigkeit sagt noch nichts aus</translation>
+        </message>
+        <message>
+            <source>under 10 % coverage: the crop is not up yet, so nothing counts as a gap</source>
+            <translation>unter 10 % Deckung: die Kultur ist noch nicht aufgelaufen, also zählt nichts als Lücke</translation>
+        </message>
+        <message>
+            <source>all cells are alike, so there is no pattern to measure</source>
+            <translation>alle Zellen sind gleich, also gibt es kein Muster zu messen</translation>
+        </message>
+        <message>
+            <source>too little colour for a hue</source>
+            <translation>zu wenig Farbe für einen Farbton</translation>
+        </message>
+        <message>
+            <source>mostly pale or red: the dark green index is for green canopy only</source>
+            <translation>überwiegend blass oder rot: der Dunkelgrün-Index gilt nur für grünen Bestand</translation>
+        </message>
+        <message>
+            <source>the file does not say when it was taken: set the clock of the camera</source>
+            <translation>die Datei sagt nicht, wann sie aufgenommen wurde: die Uhr der Kamera stellen</translation>
+        </message>
+        <message>
+            <source>no tag read</source>
+            <translation>kein Schild gelesen</translation>
+        </message>
+        <message>
+            <source>no grey patch seen, so the colour is as the camera gave it</source>
+            <translation>kein graues Feld zu sehen, die Farbe ist also, wie die Kamera sie lieferte</translation>
+        </message>
+        <message>
+            <source>the camera's focal length is not known and the photo is too straight to tell it</source>
+            <translation>die Brennweite der Kamera ist nicht bekannt, und das Foto ist zu gerade, um sie zu erkennen</translation>
+        </message>
+        <message>
+            <source>no sharp edge to measure on</source>
+            <translation>keine scharfe Kante zum Messen</translation>
+        </message>
+        <message>
+            <source>a person has mended the canopy, so how far coverage may be off is not known</source>
+            <translation>der Bestand wurde von Hand nachgebessert, darum ist nicht bekannt, wie weit die Deckung abweichen kann</translation>
+        </message>
+        <message>
+            <source>how far coverage may be off is told only by the learned model, on a tray of known scale</source>
+            <translation>wie weit die Deckung abweichen kann, sagt nur das gelernte Modell, bei einer Schale mit bekanntem Maßstab</translation>
+        </message>
+    </context>
+    <context>
+        <name>RestsOn</name>
+        <message>
+            <source>the tray's own growth and earlier trays of the crop</source>
+            <translation>das eigene Wachstum der Schale und frühere Schalen der Kultur</translation>
+        </message>
+        <message>
+            <source>earlier trays of the crop</source>
+            <translation>frühere Schalen der Kultur</translation>
+        </message>
+        <message>
+            <source>what is usual for the crop</source>
+            <translation>was für die Kultur üblich ist</translation>
+        </message>
+    </context>
+    <context>
+        <name>ResultPage</name>
+        <message>
+            <source>All pictures are scored</source>
+            <translation>Alle Bilder sind gewertet</translation>
+        </message>
+        <message>
+            <source>To the verdict</source>
+            <translation>Zum Urteil</translation>
+        </message>
+        <message>
+            <source>Back to the pictures</source>
+            <translation>Zurück zu den Bildern</translation>
+        </message>
+    </context>
+    <context>
+        <name>Role</name>
+        <message>
+            <source>not used</source>
+            <translation>nicht verwendet</translation>
+        </message>
+        <message>
+            <source>date and time</source>
+            <translation>Datum und Uhrzeit</translation>
+        </message>
+        <message>
+            <source>date</source>
+            <translation>Datum</translation>
+        </message>
+        <message>
+            <source>time of day</source>
+            <translation>Uhrzeit</translation>
+        </message>
+        <message>
+            <source>tray</source>
+            <translation>Schale</translation>
+        </message>
+        <message>
+            <source>shelf</source>
+            <translation>Etage</translation>
+        </message>
+        <message>
+            <source>reading</source>
+            <translation>Messwert</translation>
+        </message>
+    </context>
+    <context>
+        <name>RulePage</name>
+        <message>
+            <source>Limits and weights</source>
+            <translation>Grenzen und Gewichte</translation>
+        </message>
+        <message>
+            <source>Each part is worth 0 at its lower limit and 1 at its upper one. The score is their geometric mean by weight, so no part makes up for one that is worthless.</source>
+            <translation>Jeder Teil zählt 0 an seiner unteren Grenze und 1 an der oberen. Die Wertung ist ihr gewichtetes geometrisches Mittel, also gleicht kein Teil einen wertlosen aus.</translation>
+        </message>
+        <message>
+            <source>worthless at, %</source>
+            <translation>wertlos bei, %</translation>
+        </message>
+        <message>
+            <source>best at, %</source>
+            <translation>am besten bei, %</translation>
+        </message>
+        <message>
+            <source>weight</source>
+            <translation>Gewicht</translation>
+        </message>
+        <message>
+            <source>Mold that a person has confirmed</source>
+            <translation>Bestätigter Schimmel</translation>
+        </message>
+        <message>
+            <source>As usual</source>
+            <translation>Wie üblich</translation>
+        </message>
+        <message>
+            <source>The limits and weights that hold where nobody has set any</source>
+            <translation>Die Grenzen und Gewichte, die gelten, wenn niemand welche festgelegt hat</translation>
+        </message>
+        <message>
+            <source>Your trays</source>
+            <translation>Eigene Schalen</translation>
+        </message>
+        <message>
+            <source>Medium</source>
+            <translation>Substrat</translation>
+        </message>
+        <message>
+            <source>Tray</source>
+            <translation>Schale</translation>
+        </message>
+        <message>
+            <source>Score</source>
+            <translation>Wertung</translation>
+        </message>
+        <message>
+            <source>Tried</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>Why limits and weights are changed</source>
+            <translation>Warum Grenzen und Gewichte geändert werden</translation>
+        </message>
+        <message>
+            <source>Why? The reason is kept with the plan.</source>
+            <translation>Warum? Der Grund wird mit dem Plan behalten.</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>Back to the verdict; nothing is kept (Esc)</source>
+            <translation>Zurück zum Urteil; nichts wird behalten (Esc)</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behalten</translation>
+        </message>
+        <message>
+            <source>Tried on your {crop} trays, day {day}</source>
+            <translation>Probe an den eigenen Schalen mit {crop}, Tag {day}</translation>
+        </message>
+        <message>
+            <source>No photo of the day that is read, so nothing can be tried</source>
+            <translation>Kein Foto von dem Tag, der abgelesen wird, also lässt sich nichts ausprobieren</translation>
+        </message>
+        <message>
+            <source>This trial has no plan, so the usual limits and weights hold; here you can only try others.</source>
+            <translation>Dieser Versuch hat keinen Plan, also gelten die üblichen Grenzen und Gewichte; hier lassen sich andere nur ausprobieren.</translation>
+        </message>
+        <message>
+            <source>Trays are sown already: the verdict will say that this was changed afterwards.</source>
+            <translation>Schalen sind schon gesät: das Urteil wird sagen, dass dies nachträglich geändert wurde.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ScoreRule</name>
+        <message>
+            <source>mean</source>
+            <translation>Mittel</translation>
+        </message>
+        <message>
+            <source>{value} % → {worth}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>a tray with mold scores 0</source>
+            <translation>eine Schale mit Schimmel zählt 0</translation>
+        </message>
+        <message>
+            <source>mold counts by its area</source>
+            <translation>Schimmel zählt nach seiner Fläche</translation>
+        </message>
+        <message>
+            <source>a tray with mold gets no score and is counted apart</source>
+            <translation>eine Schale mit Schimmel bekommt keine Wertung und wird gesondert gezählt</translation>
+        </message>
+        <message>
+            <source>{part}: what is best must lie above what is worthless.</source>
+            <translation>{part}: was am besten ist, muss über dem liegen, was wertlos ist.</translation>
+        </message>
+        <message>
+            <source>Give at least one part a weight.</source>
+            <translation>Mindestens einem Teil ein Gewicht geben.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ScoringPage</name>
+        <message>
+            <source>Pictures scored</source>
+            <translation>Gewertete Bilder</translation>
+        </message>
+        <message>
+            <source>Leave, go on later</source>
+            <translation>Verlassen, später weiter</translation>
+        </message>
+        <message>
+            <source>What you have scored is kept (Esc)</source>
+            <translation>Was gewertet ist, bleibt (Esc)</translation>
+        </message>
+        <message>
+            <source>Score from 0 to 100</source>
+            <translation>Note von 0 bis 100</translation>
+        </message>
+        <message>
+            <source>0: worth nothing</source>
+            <translation>0: nichts wert</translation>
+        </message>
+        <message>
+            <source>100: as good as a tray can be</source>
+            <translation>100: so gut, wie eine Schale sein kann</translation>
+        </message>
+        <message>
+            <source>0-9 tens, arrows by one, Enter next, Backspace back, Esc leave</source>
+            <translation>0-9 Zehner, Pfeile um eins, Eingabe weiter, Rücktaste zurück, Esc verlassen</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>The picture before (Backspace)</source>
+            <translation>Das Bild davor (Rücktaste)</translation>
+        </message>
+        <message>
+            <source>Next</source>
+            <translation>Weiter</translation>
+        </message>
+        <message>
+            <source>Keep this score and go on (Enter)</source>
+            <translation>Diese Note behalten und weiter (Eingabe)</translation>
+        </message>
+        <message>
+            <source>Picture {place} of {total}</source>
+            <translation>Bild {place} von {total}</translation>
+        </message>
+    </context>
+    <context>
+        <name>Sentence</name>
+        <message>
+            <source>This book has no trial with trays, so there is nothing to compare.</source>
+            <translation>Dieses Buch hat keinen Versuch mit Schalen, also gibt es nichts zu vergleichen.</translation>
+        </message>
+        <message>
+            <source>Leaves were likely wet for {wet:.0f} of {known:.0f} logged hours, {hot:.0f} of them warm.</source>
+            <translation>Blätter waren in {wet:.0f} von {known:.0f} aufgezeichneten Stunden wahrscheinlich nass, in {hot:.0f} davon war es warm.</translation>
+        </message>
+        <message>
+            <source>No temperature and humidity were logged in this time.</source>
+            <translation>In dieser Zeit wurden weder Temperatur noch Feuchte aufgezeichnet.</translation>
+        </message>
+        <message>
+            <source>{codes}: {what}</source>
+            <translation>{codes}: {what}</translation>
+        </message>
+        <message>
+            <source>{codes} and {more} more: {what}</source>
+            <translation>{codes} und {more} weitere: {what}</translation>
+        </message>
+        <message>
+            <source>Weigh it {hours} hours after it drained; let it stand where trays stand.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Lay the dry medium in its tray and weigh both.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Wet it through, from where you water, until it takes no more. Weigh it at once.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Let it drain for half an hour, at the slope it stands at, and weigh it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Wet it once more as before, drain it for half an hour and weigh it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Read the air of the shelf, beside the tray.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>With the heat mat on for half a day, read the middle of the wet medium.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Switch the heat mat off, take the tray from it and read the medium at once.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Read the medium again, an hour later; every further reading makes it surer.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Dry a piece of used medium, weigh it in its net bag, and bury or compost it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Dig it out, shake it clean, dry it as at first, weigh it and put it back.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>A mass is above zero; {value:g} g was given.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>There is a reading at {at:%H:%M} already: give this one its own time.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Wet it weighs {wet:.0f} g and dry {dry:.0f} g: one of the two is wrong.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Weigh it 6, 12, 24 and 48 hours after it drained.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It hardly dried: go on weighing it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The photos were scored by different methods, so their canopy is not compared.</source>
+            <translation>Die Fotos wurden mit verschiedenen Methoden ausgewertet, darum wird ihr Bestand nicht verglichen.</translation>
+        </message>
+        <message>
+            <source>The tray stood the other way round; the comparison allows for it.</source>
+            <translation>Die Schale stand andersherum; der Vergleich berücksichtigt es.</translation>
+        </message>
+        <message>
+            <source>Too little stayed in place to lay the photos on each other, so single places are not compared.</source>
+            <translation>Es blieb zu wenig an seinem Ort, um die Fotos aufeinanderzulegen; einzelne Stellen werden darum nicht verglichen.</translation>
+        </message>
+        <message>
+            <source>Canopy grew over {appeared:.0f} % of the tray.</source>
+            <translation>Auf {appeared:.0f} % der Schale kam Bestand hinzu.</translation>
+        </message>
+        <message>
+            <source>Canopy vanished from {vanished:.0f} % of the tray.</source>
+            <translation>Auf {vanished:.0f} % der Schale verschwand Bestand.</translation>
+        </message>
+        <message>
+            <source>The largest place that lost its canopy has {area:.0f} cm², {x:.0f} cm from the left and {y:.0f} cm from the far side.</source>
+            <translation>Die größte Stelle, die ihren Bestand verlor, hat {area:.0f} cm², {x:.0f} cm von links und {y:.0f} cm von hinten.</translation>
+        </message>
+        <message>
+            <source>Coverage stayed within a point.</source>
+            <translation>Die Deckung änderte sich um weniger als einen Punkt.</translation>
+        </message>
+        <message>
+            <source>Coverage rose by {points:.1f} points.</source>
+            <translation>Die Deckung stieg um {points:.1f} Punkte.</translation>
+        </message>
+        <message>
+            <source>Coverage fell by {points:.1f} points.</source>
+            <translation>Die Deckung fiel um {points:.1f} Punkte.</translation>
+        </message>
+        <message>
+            <source>A patch of {now:.1f} cm² is new: the earlier photo does not show it.</source>
+            <translation>Eine Stelle von {now:.1f} cm² ist neu: das frühere Foto zeigt sie nicht.</translation>
+        </message>
+        <message>
+            <source>A patch grew from {was:.1f} to {now:.1f} cm². Mold grows: look at it now.</source>
+            <translation>Eine Stelle wuchs von {was:.1f} auf {now:.1f} cm². Schimmel wächst: jetzt ansehen.</translation>
+        </message>
+        <message>
+            <source>A patch is as large as before: {was:.1f} and {now:.1f} cm².</source>
+            <translation>Eine Stelle ist so groß wie vorher: {was:.1f} und {now:.1f} cm².</translation>
+        </message>
+        <message>
+            <source>Less is seen of a patch: {was:.1f} cm² before, {now:.1f} cm² now. Root hairs fade, mold seldom does; leaves may hide part of it.</source>
+            <translation>Von einer Stelle ist weniger zu sehen: vorher {was:.1f} cm², jetzt {now:.1f} cm². Wurzelhaare vergehen, Schimmel selten; Blätter können einen Teil verdecken.</translation>
+        </message>
+        <message>
+            <source>Leaves have grown over a patch of {was:.1f} cm². It may still be there: lift the leaves and look.</source>
+            <translation>Blätter sind über eine Stelle von {was:.1f} cm² gewachsen. Sie kann noch da sein: die Blätter anheben und nachsehen.</translation>
+        </message>
+        <message>
+            <source>A patch of {was:.1f} cm² is no longer seen. Root hairs fade, mold seldom does.</source>
+            <translation>Eine Stelle von {was:.1f} cm² ist nicht mehr zu sehen. Wurzelhaare vergehen, Schimmel selten.</translation>
+        </message>
+        <message>
+            <source>On {trays} trays the eye gave {mean:+.1f} points against the photo, in 95 of 100 trays between {low:+.1f} and {high:+.1f}; agreement {icc:.2f} (ICC(2,1), 1 is perfect).</source>
+            <translation>Bei {trays} Schalen gab das Auge {mean:+.1f} Punkte gegenüber dem Foto, bei 95 von 100 Schalen zwischen {low:+.1f} und {high:+.1f}; Übereinstimmung {icc:.2f} (ICC(2,1), 1 ist vollkommen).</translation>
+        </message>
+        <message>
+            <source>Of {again} trays seen twice the eye missed its own number by {sd:.1f} points (standard deviation of one score).</source>
+            <translation>Bei {again} zweimal gezeigten Schalen verfehlte das Auge seine eigene Zahl um {sd:.1f} Punkte (Standardabweichung einer Note).</translation>
+        </message>
+        <message>
+            <source>Too few trays were scored by eye and by photo to say whose numbers to trust.</source>
+            <translation>Zu wenige Schalen wurden nach Augenmaß und nach Foto gewertet, um zu sagen, welchen Zahlen zu trauen ist.</translation>
+        </message>
+        <message>
+            <source>Eye and photo say much the same: either may be trusted.</source>
+            <translation>Auge und Foto sagen fast dasselbe: beiden ist zu trauen.</translation>
+        </message>
+        <message>
+            <source>Eye and photo differ, and too few trays were seen twice to say how sure the eye is of itself: trust neither alone.</source>
+            <translation>Auge und Foto weichen voneinander ab, und zu wenige Schalen wurden zweimal gezeigt, um zu sagen, wie sicher das Auge ist: keinem allein trauen.</translation>
+        </message>
+        <message>
+            <source>The eye does not agree with itself from one look to the next: trust the photo.</source>
+            <translation>Das Auge stimmt von einem Blick zum nächsten nicht mit sich überein: dem Foto trauen.</translation>
+        </message>
+        <message>
+            <source>The eye agrees with itself but not with the photo, so the two see different things: look at the trays on which they differ most before you trust either.</source>
+            <translation>Das Auge stimmt mit sich überein, aber nicht mit dem Foto; beide sehen also Verschiedenes: erst die Schalen ansehen, bei denen sie am meisten abweichen.</translation>
+        </message>
+        <message>
+            <source>No medium is marked as the trusted one. Say which it is, in the plan or among the media.</source>
+            <translation>Kein Substrat ist als das bewährte bezeichnet. Im Plan oder bei den Substraten angeben, welches es ist.</translation>
+        </message>
+        <message>
+            <source>No margin was set before sowing; the usual {margin} was taken.</source>
+            <translation>Vor der Aussaat wurde kein Spielraum festgelegt; der übliche von {margin} wurde genommen.</translation>
+        </message>
+        <message>
+            <source>The margin of {share:g} % of the mean of {trusted} is {margin:.1f} g in this trial.</source>
+            <translation>Der Spielraum von {share:g} % des Mittels von {trusted} ist in diesem Versuch {margin:.1f} g.</translation>
+        </message>
+        <message>
+            <source>No day was fixed before sowing; day {day} was taken, on which most trays have a photo.</source>
+            <translation>Vor der Aussaat wurde kein Tag festgelegt; genommen wurde Tag {day}, von dem die meisten Schalen ein Foto haben.</translation>
+        </message>
+        <message>
+            <source>The plan names a confidence of {level:.1f} %; the intervals here are made for {fixed:.0f} %.</source>
+            <translation>Der Plan nennt eine Sicherheit von {level:.1f} %; die Intervalle hier sind für {fixed:.0f} % gerechnet.</translation>
+        </message>
+        <message>
+            <source>The plan was kept on {day}, after the first tray was sown: nothing was fixed before sowing.</source>
+            <translation>Der Plan wurde am {day} festgehalten, nachdem die erste Schale gesät war: vor der Aussaat wurde nichts festgelegt.</translation>
+        </message>
+        <message>
+            <source>The margin was changed after sowing, on {day}, from {old} to {new} ({why}): read this verdict with care.</source>
+            <translation>Der Spielraum wurde nach der Aussaat geändert, am {day}, von {old} auf {new} ({why}): dieses Urteil mit Vorsicht lesen.</translation>
+        </message>
+        <message>
+            <source>The margin was changed before sowing, on {day}, from {old} to {new} ({why}).</source>
+            <translation>Der Spielraum wurde vor der Aussaat geändert, am {day}, von {old} auf {new} ({why}).</translation>
+        </message>
+        <message>
+            <source>Limits and weights of the canopy score were changed after sowing, on {day} ({why}): read this verdict with care.</source>
+            <translation>Grenzen und Gewichte der Bestandswertung wurden nach der Aussaat geändert, am {day} ({why}): dieses Urteil mit Vorsicht lesen.</translation>
+        </message>
+        <message>
+            <source>{margin:g} %</source>
+            <translation>{margin:g} %</translation>
+        </message>
+        <message>
+            <source>{margin:g} points</source>
+            <translation>{margin:g} Punkte</translation>
+        </message>
+        <message>
+            <source>No usable photo of the day that is read: {trays}.</source>
+            <translation>Kein brauchbares Foto von dem Tag, der abgelesen wird: {trays}.</translation>
+        </message>
+        <message>
+            <source>No photo yet of the day that is read: {trays}.</source>
+            <translation>Noch kein Foto von dem Tag, der abgelesen wird: {trays}.</translation>
+        </message>
+        <message>
+            <source>Scored by another version of the method only, and scores of two versions are never mixed; score again: {trays}.</source>
+            <translation>Nur mit einer anderen Version der Methode ausgewertet, und Wertungen zweier Versionen werden nie vermischt; neu auswerten: {trays}.</translation>
+        </message>
+        <message>
+            <source>Canopy could not be told on the day that is read: {trays}.</source>
+            <translation>Der Bestand war an dem Tag, der abgelesen wird, nicht zu erkennen: {trays}.</translation>
+        </message>
+        <message>
+            <source>Lost to mold, and apart as decided beforehand: {trays}.</source>
+            <translation>Durch Schimmel verloren und gesondert gezählt, wie vorher festgelegt: {trays}.</translation>
+        </message>
+        <message>
+            <source>Not weighed: {trays}.</source>
+            <translation>Nicht gewogen: {trays}.</translation>
+        </message>
+        <message>
+            <source>Not scored by eye: {trays}.</source>
+            <translation>Nicht nach Augenmaß gewertet: {trays}.</translation>
+        </message>
+        <message>
+            <source>{trays} got none of the plan's treatments and were left out.</source>
+            <translation>{trays} bekamen keine der Varianten des Plans und wurden weggelassen.</translation>
+        </message>
+        <message>
+            <source>Lost to mold, of the trays sown: {counts}.</source>
+            <translation>Durch Schimmel verloren, von den gesäten Schalen: {counts}.</translation>
+        </message>
+        <message>
+            <source>What moves the score of {medium} most is {part}, {value:.1f} against {trusted:.1f} %: worth {points:+.1f} points.</source>
+            <translation>Die Wertung von {medium} bewegt am meisten: {part}, {value:.1f} gegen {trusted:.1f} %; das macht {points:+.1f} Punkte.</translation>
+        </message>
+        <message>
+            <source>coverage</source>
+            <translation>Deckung</translation>
+        </message>
+        <message>
+            <source>uniformity</source>
+            <translation>Gleichmäßigkeit</translation>
+        </message>
+        <message>
+            <source>colour (canopy that is not pale)</source>
+            <translation>Farbe (Bestand, der nicht blass ist)</translation>
+        </message>
+        <message>
+            <source>mold</source>
+            <translation>Schimmel</translation>
+        </message>
+        <message>
+            <source>{one} and {other} put {trays} trays in like order with a rank correlation of {rho:+.2f} (1 alike, 0 unrelated).</source>
+            <translation>{one} und {other} ordnen {trays} Schalen ähnlich, mit einer Rangkorrelation von {rho:+.2f} (1 gleich, 0 ohne Zusammenhang).</translation>
+        </message>
+        <message>
+            <source>{one} and {other} say different things of {medium}: {first} and {second}. The one that was named beforehand decides.</source>
+            <translation>{one} und {other} sagen Verschiedenes über {medium}: {first} und {second}. Es gilt, was vorher festgelegt wurde.</translation>
+        </message>
+        <message>
+            <source>Canopy score</source>
+            <translation>Bestandswertung</translation>
+        </message>
+        <message>
+            <source>Yield</source>
+            <translation>Ertrag</translation>
+        </message>
+        <message>
+            <source>Score by eye</source>
+            <translation>Nach Augenmaß werten</translation>
+        </message>
+        <message>
+            <source>whole: looks and tears as on the first day</source>
+            <translation>ganz: sieht aus und reißt wie am ersten Tag</translation>
+        </message>
+        <message>
+            <source>soft: whole, but tears with little force</source>
+            <translation>weich: ganz, reißt aber mit wenig Kraft</translation>
+        </message>
+        <message>
+            <source>falling apart: holes, edges gone, fibres still seen</source>
+            <translation>zerfallend: Löcher, Ränder weg, Fasern noch zu sehen</translation>
+        </message>
+        <message>
+            <source>crumbs: pieces smaller than a thumbnail</source>
+            <translation>Krümel: Stücke kleiner als ein Daumennagel</translation>
+        </message>
+        <message>
+            <source>gone: not to be told from the soil around it</source>
+            <translation>weg: von der Erde ringsum nicht zu unterscheiden</translation>
+        </message>
+        <message>
+            <source>It does not get lighter: cannot tell yet. Weigh it dry.</source>
+            <translation>Es wird nicht leichter: noch nicht zu sagen. Trocken wiegen.</translation>
+        </message>
+        <message>
+            <source>A mass is below zero: mend it.</source>
+            <translation>Eine Masse liegt unter null: berichtigen.</translation>
+        </message>
+        <message>
+            <source>Two weighings bear the same time: mend one of them.</source>
+            <translation>Zwei Wägungen haben dieselbe Zeit: eine davon berichtigen.</translation>
+        </message>
+        <message>
+            <source>It weighs more than at first: was it dried in the same way before?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Cannot tell yet: weigh it dry on {n} more dates, weeks apart.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Cannot tell yet: less than a tenth is gone. Weigh it again in some weeks.</source>
+            <translation>Noch nicht zu sagen: weniger als ein Zehntel ist weg. In einigen Wochen wieder wiegen.</translation>
+        </message>
+        <message>
+            <source>Reckoned beyond what was seen ({weeks:.0f} weeks): the last part often goes more slowly.</source>
+            <translation>Über das Beobachtete ({weeks:.0f} Wochen) hinaus gerechnet: der letzte Teil geht oft langsamer.</translation>
+        </message>
+        <message>
+            <source>Cannot tell yet: {weeks:.0f} weeks were seen, and it takes more than twice as long. Weigh it again.</source>
+            <translation>Noch nicht zu sagen: {weeks:.0f} Wochen wurden beobachtet, und es dauert mehr als doppelt so lange. Wieder wiegen.</translation>
+        </message>
+        <message>
+            <source>Look at it every two weeks, and give it a mark from 5 to 1.</source>
+            <translation>Alle zwei Wochen ansehen und eine Note von 5 bis 1 geben.</translation>
+        </message>
+        <message>
+            <source>Cannot tell yet: it has not fallen to crumbs. Look again in two weeks.</source>
+            <translation>Noch nicht zu sagen: es ist nicht zu Krümeln zerfallen. In zwei Wochen wieder ansehen.</translation>
+        </message>
+        <message>
+            <source>{n} photos are {hours:+.2g} hours off by their files: the camera has another time zone, or missed the change to summer time. The first one says {wrong}, its file {right}.</source>
+            <translation>{n} Fotos weichen um {hours:+.2g} Stunden von ihren Dateien ab: die Kamera hat eine andere Zeitzone oder die Umstellung auf Sommerzeit verpasst. Das erste sagt {wrong}, seine Datei {right}.</translation>
+        </message>
+        <message>
+            <source>{n} photos say that they were taken in the night, at {wrong}; the walks of other days were by day. Moved by whole hours that would be {right}.</source>
+            <translation>{n} Fotos sagen, sie seien in der Nacht aufgenommen, um {wrong}; die Rundgänge anderer Tage waren am Tag. Um ganze Stunden verschoben wäre das {right}.</translation>
+        </message>
+        <message>
+            <source>{n} photos say that they were taken after they came in; the clock is ahead by {hours:.0f} hours or more. The first one says {wrong}, that would be {right}.</source>
+            <translation>{n} Fotos sagen, sie seien erst nach dem Einlesen aufgenommen; die Uhr geht {hours:.0f} Stunden oder mehr vor. Das erste sagt {wrong}, das wäre {right}.</translation>
+        </message>
+        <message>
+            <source>{n} photos carry another year. The first one says {wrong}, that would be {right}.</source>
+            <translation>{n} Fotos tragen ein anderes Jahr. Das erste sagt {wrong}, das wäre {right}.</translation>
+        </message>
+        <message>
+            <source>The clock of {n} photos is wrong. The first one says {wrong}, its file {right}.</source>
+            <translation>Die Uhr von {n} Fotos geht falsch. Das erste sagt {wrong}, seine Datei {right}.</translation>
+        </message>
+        <message>
+            <source>The camera's clock was reset: {n} photos are from before the first sowing or from days to come. The first one says {wrong}; by the time at which they came in it is about {right}.</source>
+            <translation>Die Uhr der Kamera wurde zurückgesetzt: {n} Fotos sind von vor der ersten Aussaat oder aus der Zukunft. Das erste sagt {wrong}; nach der Zeit des Einlesens ist es etwa {right}.</translation>
+        </message>
+        <message>
+            <source>{day} {year}, {time}</source>
+            <translation>{day} {year}, {time}</translation>
+        </message>
+        <message>
+            <source>No longer seen on {day:%d %B}, {was:.1f} cm² before. Root hairs fade, mold seldom does.</source>
+            <translation>Seit {day:%d %B} nicht mehr zu sehen, vorher {was:.1f} cm². Wurzelhaare vergehen, Schimmel selten.</translation>
+        </message>
+        <message>
+            <source>These trays were scored by different versions of the method, so they are not compared: score their photos again.</source>
+            <translation>Diese Schalen wurden mit verschiedenen Versionen der Methode ausgewertet, darum werden sie nicht verglichen: ihre Fotos neu auswerten.</translation>
+        </message>
+        <message>
+            <source>{left_out} of {photos} photos were scored by another version of the method and are left out of this comparison: score them again to have them in it.</source>
+            <translation>{left_out} von {photos} Fotos wurden mit einer anderen Version der Methode ausgewertet und fehlen in diesem Vergleich: neu auswerten, um sie aufzunehmen.</translation>
+        </message>
+        <message>
+            <source>{value:.0f} g of dry seed is unusual for {crop} on this tray: {low:.0f} to {high:.0f} g is common. Look whether the number and its unit are right.</source>
+            <translation>{value:.0f} g trockenes Saatgut ist für {crop} auf dieser Schale ungewöhnlich: üblich sind {low:.0f} bis {high:.0f} g. Nachsehen, ob Zahl und Einheit stimmen.</translation>
+        </message>
+        <message>
+            <source>{days:.1f} days covered is unusual for {crop}: {low:.0f} to {high:.0f} days is common.</source>
+            <translation>{days:.1f} Tage abgedeckt ist für {crop} ungewöhnlich: üblich sind {low:.0f} bis {high:.0f} Tage.</translation>
+        </message>
+        <message>
+            <source>{crop} is commonly sown dry; {hours:.0f} hours of soaking were noted.</source>
+            <translation>{crop} wird meist trocken gesät; notiert sind {hours:.0f} Stunden Einweichen.</translation>
+        </message>
+        <message>
+            <source>{hours:.0f} hours of soaking is unusual for {crop}: {low:.0f} to {high:.0f} hours is common.</source>
+            <translation>{hours:.0f} Stunden Einweichen ist für {crop} ungewöhnlich: üblich sind {low:.0f} bis {high:.0f} Stunden.</translation>
+        </message>
+        <message>
+            <source>The blackout ends before it begins: look at its two times.</source>
+            <translation>Die Dunkelphase endet, bevor sie beginnt: die beiden Zeiten prüfen.</translation>
+        </message>
+        <message>
+            <source>The sowing lies {days} days ahead: look at the date.</source>
+            <translation>Die Aussaat liegt {days} Tage in der Zukunft: das Datum prüfen.</translation>
+        </message>
+        <message>
+            <source>{value:.0f} g stands against {last:.0f} g before: look whether a digit or the unit has slipped.</source>
+            <translation>{value:.0f} g stehen {last:.0f} g vorher gegenüber: nachsehen, ob eine Ziffer oder die Einheit verrutscht ist.</translation>
+        </message>
+        <message>
+            <source>{kind} of {value:g} {unit} is unusual: {low:g} to {high:g} {unit} is common. Look whether the number and its unit are right.</source>
+            <translation>{kind} von {value:g} {unit} ist ungewöhnlich: üblich sind {low:g} bis {high:g} {unit}. Nachsehen, ob Zahl und Einheit stimmen.</translation>
+        </message>
+        <message>
+            <source>The inner area of this tray is {times:.2f} times as long as wide, and pictures show it 2 times as long: shares, areas and places are right, while the outer band of 25 mm is up to {off:.0f} % off, and the rim is found by the station alone.</source>
+            <translation>Die Innenfläche dieser Schale ist {times:.2f}-mal so lang wie breit, und Bilder zeigen sie 2-mal so lang: Anteile, Flächen und Orte stimmen, der äußere Streifen von 25 mm weicht bis zu {off:.0f} % ab, und den Rand findet nur die Station.</translation>
+        </message>
+        <message>
+            <source>A cut on day {day:.0f} is unusual for {crop}: day {low:.0f} to {high:.0f} is common.</source>
+            <translation>Ein Schnitt an Tag {day:.0f} ist für {crop} ungewöhnlich: üblich ist Tag {low:.0f} bis {high:.0f}.</translation>
+        </message>
+        <message>
+            <source>From its own growth and the {trays} trays of the crop cut before.</source>
+            <translation>Nach ihrem eigenen Wachstum und den {trays} früher geschnittenen Schalen der Kultur.</translation>
+        </message>
+        <message>
+            <source>From the {trays} trays of the crop cut before.</source>
+            <translation>Nach den {trays} früher geschnittenen Schalen der Kultur.</translation>
+        </message>
+        <message>
+            <source>Usual for the crop is day {low:.0f} to {high:.0f}; your own trays do not tell it yet.</source>
+            <translation>Üblich ist für die Kultur Tag {low:.0f} bis {high:.0f}; die eigenen Schalen sagen es noch nicht.</translation>
+        </message>
+        <message>
+            <source>The day of the cut can be told once {trays} trays of the crop were cut.</source>
+            <translation>Der Tag des Schnitts lässt sich sagen, sobald {trays} Schalen der Kultur geschnitten wurden.</translation>
+        </message>
+        <message>
+            <source>No temperature was logged in this time.</source>
+            <translation>In dieser Zeit wurde keine Temperatur aufgezeichnet.</translation>
+        </message>
+        <message>
+            <source>{total:.0f} degree days above {base:g} °C in {known:.0f} logged hours, {unknown:.0f} h unknown.</source>
+            <translation>{total:.0f} Gradtage über {base:g} °C in {known:.0f} aufgezeichneten Stunden, {unknown:.0f} h unbekannt.</translation>
+        </message>
+        <message>
+            <source>{given} is far from what it was before; read in {meant} it would be {instead}. Which one is it?</source>
+            <translation>{given} liegt weit von dem, was vorher war; in {meant} gelesen wären es {instead}. Was stimmt?</translation>
+        </message>
+        <message>
+            <source>Plan at least two trays of each: with one, nothing can be told from chance.</source>
+            <translation>Mindestens zwei Schalen von jedem planen: mit einer ist nichts vom Zufall zu unterscheiden.</translation>
+        </message>
+        <message>
+            <source>Give the trial a name.</source>
+            <translation>Dem Versuch einen Namen geben.</translation>
+        </message>
+        <message>
+            <source>The margin must be more than nothing: no trial can show that two are equal.</source>
+            <translation>Der Spielraum muss größer als null sein: kein Versuch kann zeigen, dass zwei genau gleich sind.</translation>
+        </message>
+        <message>
+            <source>Choose at least one crop.</source>
+            <translation>Mindestens eine Kultur wählen.</translation>
+        </message>
+        <message>
+            <source>Choose the media.</source>
+            <translation>Die Substrate wählen.</translation>
+        </message>
+        <message>
+            <source>Choose a second medium, or something else that varies.</source>
+            <translation>Ein zweites Substrat wählen, oder etwas anderes, das verändert wird.</translation>
+        </message>
+        <message>
+            <source>Say which medium you trust: the others are held against it.</source>
+            <translation>Angeben, welches das bewährte Substrat ist: mit ihm werden die anderen verglichen.</translation>
+        </message>
+        <message>
+            <source>Say what shall close the gap: feed, watering, another seating.</source>
+            <translation>Angeben, was den Abstand schließen soll: Düngung, Bewässerung, eine andere Lage.</translation>
+        </message>
+        <message>
+            <source>Give {what} two different settings.</source>
+            <translation>Zwei verschiedene Einstellungen angeben: {what}.</translation>
+        </message>
+        <message>
+            <source>Say which shelves the trial may use.</source>
+            <translation>Angeben, welche Etagen der Versuch nutzen darf.</translation>
+        </message>
+        <message>
+            <source>A block holds {n} trays, and no shelf has so many places: use a longer shelf, or plan fewer crops or media.</source>
+            <translation>Ein Block umfasst {n} Schalen, und keine Etage hat so viele Plätze: eine längere Etage nehmen oder weniger Kulturen oder Substrate planen.</translation>
+        </message>
+        <message>
+            <source>{what} is set for whole shelves: that cannot be tested with one shelf. It takes {n} shelves at the same time, one for each setting, and at least two such sets or rounds.</source>
+            <translation>{what} gilt für ganze Etagen: das lässt sich mit einer Etage nicht prüfen. Es braucht {n} Etagen zur selben Zeit, eine je Einstellung, und mindestens zwei solche Sätze oder Runden.</translation>
+        </message>
+        <message>
+            <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); more than on the day before ({before:.0f} points).</source>
+            <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); mehr als am Tag davor ({before:.0f} Punkte).</translation>
+        </message>
+        <message>
+            <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); less than on the day before ({before:.0f} points).</source>
+            <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); weniger als am Tag davor ({before:.0f} Punkte).</translation>
+        </message>
+        <message>
+            <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); as much as on the day before ({before:.0f} points).</source>
+            <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); so viel wie am Tag davor ({before:.0f} Punkte).</translation>
+        </message>
+        <message>
+            <source>Lift the cover and look at the seed: is it moist, has it split, is the tray colder than its mates?</source>
+            <translation>Die Abdeckung anheben und das Saatgut ansehen: ist es feucht, ist es aufgeplatzt, ist die Schale kälter als die anderen?</translation>
+        </message>
+        <message>
+            <source>Lift the tray: is it lighter than its mates, is the medium dry, is its place darker or colder?</source>
+            <translation>Die Schale anheben: ist sie leichter als die anderen, ist das Substrat trocken, ist ihr Platz dunkler oder kälter?</translation>
+        </message>
+        <message>
+            <source>Coverage {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and the day before it was behind them too.</source>
+            <translation>Deckung {now:.0f} % an Tag {age}; frühere Schalen mit {crop} hatten in diesem Alter {middle:.0f} %, und auch am Tag davor lag sie zurück.</translation>
+        </message>
+        <message>
+            <source>Lift the cover and look at the seed: is it moist, has it split? Where all trays of a sowing are late, think of the cold and of the seed lot.</source>
+            <translation>Die Abdeckung anheben und das Saatgut ansehen: ist es feucht, ist es aufgeplatzt? Wenn alle Schalen einer Aussaat spät sind, an Kälte und an die Saatgutpartie denken.</translation>
+        </message>
+        <message>
+            <source>{bare:.0f} % of the tray is bare or nearly so, while the rest has come up: {now:.0f} % coverage.</source>
+            <translation>{bare:.0f} % der Schale sind ganz oder fast kahl, während der Rest aufgelaufen ist: Deckung {now:.0f} %.</translation>
+        </message>
+        <message>
+            <source>Look into the bare parts: is there seed, is it moist, does the medium lie flat on the bottom? Seed that was sown unevenly cannot be mended; a dry part can be wetted from above once.</source>
+            <translation>In die kahlen Teile sehen: liegt dort Saatgut, ist es feucht, liegt das Substrat flach auf dem Boden? Ungleich gesätes Saatgut ist nicht zu retten; ein trockener Teil kann einmal von oben befeuchtet werden.</translation>
+        </message>
+        <message>
+            <source>the book in {folder} cannot be used</source>
+            <translation>das Buch in {folder} kann nicht benutzt werden</translation>
+        </message>
+        <message>
+            <source>there is no trial book in {folder}: choose the folder that holds book.sqlite, or start a new book</source>
+            <translation>in {folder} ist kein Versuchsbuch: den Ordner wählen, in dem book.sqlite liegt, oder ein neues Buch beginnen</translation>
+        </message>
+        <message>
+            <source>book.sqlite in {folder} is damaged, or is no trial book, and no backup stands beside it; it was left as it is: copy a backup of yours over it, or choose another folder</source>
+            <translation>book.sqlite in {folder} ist beschädigt oder kein Versuchsbuch, und keine Sicherung liegt daneben; es blieb, wie es war: eine eigene Sicherung darüberkopieren oder einen anderen Ordner wählen</translation>
+        </message>
+        <message>
+            <source>there are files in {folder} already, left as they are: choose an empty folder for the export</source>
+            <translation>in {folder} liegen schon Dateien, sie blieben, wie sie waren: für die Ausgabe einen leeren Ordner wählen</translation>
+        </message>
+        <message>
+            <source>{folder} is no export that can be brought in, and nothing of it was kept: {what}</source>
+            <translation>{folder} ist keine Ausgabe, die sich einlesen lässt, und nichts davon wurde behalten: {what}</translation>
+        </message>
+        <message>
+            <source>{folder} is no packed book, or it was damaged on its way: nothing was unpacked; have it packed and sent once more</source>
+            <translation>{folder} ist kein gepacktes Buch, oder es wurde unterwegs beschädigt: nichts wurde ausgepackt; noch einmal packen und schicken lassen</translation>
+        </message>
+        <message>
+            <source>there is a trial book in {folder} already, left as it is: open it, or choose another folder</source>
+            <translation>in {folder} ist schon ein Versuchsbuch, es blieb, wie es war: dieses öffnen oder einen anderen Ordner wählen</translation>
+        </message>
+        <message>
+            <source>the book in {folder} was written by a newer Evenstand and was left as it is: bring this program up to date</source>
+            <translation>das Buch in {folder} wurde von einem neueren Evenstand geschrieben und blieb, wie es war: dieses Programm auf den neuesten Stand bringen</translation>
+        </message>
+        <message>
+            <source>the book in {folder} is being written by another window or program, and nothing was changed: wait until that is done, or close it, and try again</source>
+            <translation>in das Buch in {folder} schreibt gerade ein anderes Fenster oder Programm, und nichts wurde geändert: warten, bis das fertig ist, oder es schließen, und noch einmal versuchen</translation>
+        </message>
+        <message>
+            <source>the book in {folder} may only be read, and nothing was changed: allow writing in that folder, or copy the whole folder to a place where you may write</source>
+            <translation>das Buch in {folder} darf nur gelesen werden, und nichts wurde geändert: in diesem Ordner das Schreiben erlauben, oder den ganzen Ordner dorthin kopieren, wo geschrieben werden darf</translation>
+        </message>
+        <message>
+            <source>the disk that holds {folder} is full; everything kept so far is safe: make room (the folder cache in it may be deleted) and try again</source>
+            <translation>die Platte mit {folder} ist voll; alles bisher Behaltene ist sicher: Platz schaffen (der Ordner cache darin darf gelöscht werden) und noch einmal versuchen</translation>
+        </message>
+        <message>
+            <source>the book in {folder} is damaged and was left as it is: close the program and copy the newest file from its folder backups over book.sqlite; your photos in it are untouched</source>
+            <translation>das Buch in {folder} ist beschädigt und blieb, wie es war: das Programm schließen und die neueste Datei aus dem Ordner backups darin über book.sqlite kopieren; die Fotos darin sind unversehrt</translation>
+        </message>
+        <message>
+            <source>the book in {folder} cannot be reached: look whether the disk or network folder is there, then try again</source>
+            <translation>das Buch in {folder} ist nicht zu erreichen: nachsehen, ob Platte oder Netzordner da ist, dann noch einmal versuchen</translation>
+        </message>
+        <message>
+            <source>the book in {folder} was closed meanwhile; what was kept in it is safe: open it again</source>
+            <translation>das Buch in {folder} wurde inzwischen geschlossen; was darin behalten wurde, ist sicher: wieder öffnen</translation>
+        </message>
+        <message>
+            <source>tag {tag} is on a tray that still grows: give the new tray another tag, or mark that tray as done first</source>
+            <translation>Schild {tag} ist an einer Schale, die noch wächst: der neuen Schale ein anderes Schild geben, oder jene erst als beendet vermerken</translation>
+        </message>
+        <message>
+            <source>nothing was kept, since a number cannot be right: {why}</source>
+            <translation>nichts wurde behalten, denn eine Zahl kann nicht stimmen: {why}</translation>
+        </message>
+        <message>
+            <source>nothing was kept, since a number about a medium cannot be right: {why}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>"{what}" was kept before, and nothing was changed: say why it is changed, the reason is kept with it</source>
+            <translation>„{what}“ wurde schon festgehalten, und nichts wurde geändert: angeben, warum es geändert wird; der Grund wird mit behalten</translation>
+        </message>
+        <message>
+            <source>verdicts of this program hold with a confidence of {fixed:.0%}, and a plan with {level:.1%} was not kept: leave its level at {fixed:.2f}</source>
+            <translation>Urteile dieses Programms gelten mit einer Sicherheit von {fixed:.0%}, und ein Plan mit {level:.1%} wurde nicht behalten: die Sicherheit bei {fixed:.2f} lassen</translation>
+        </message>
+        <message>
+            <source>there are not enough free tags (10 to 586) for these trays: mark trays as done, or plan fewer trays</source>
+            <translation>für diese Schalen sind nicht genug Schilder frei (10 bis 586): Schalen als beendet vermerken, oder weniger Schalen planen</translation>
+        </message>
+        <message>
+            <source>"{change}" cannot be taken back, since photos or notes kept later rest on it</source>
+            <translation>„{change}“ lässt sich nicht zurücknehmen, weil später behaltene Fotos oder Notizen darauf beruhen</translation>
+        </message>
+        <message>
+            <source>Feel the medium at the edge: a mat that has dried there does not rewet by itself, so wet it from above once.</source>
+            <translation>Das Substrat am Rand befühlen: eine dort ausgetrocknete Matte wird nicht von selbst wieder nass, also einmal von oben befeuchten.</translation>
+        </message>
+        <message>
+            <source>The edge is {now:.0f} points thinner than the middle ({before:.0f} on the day before).</source>
+            <translation>Der Rand ist {now:.0f} Punkte dünner als die Mitte (am Tag davor {before:.0f}).</translation>
+        </message>
+        <message>
+            <source>The edge is {now:.0f} points thinner than the middle ({before:.0f} on the day before); its block mates have {mates:.0f} points.</source>
+            <translation>Der Rand ist {now:.0f} Punkte dünner als die Mitte (am Tag davor {before:.0f}); die anderen ihres Blocks haben {mates:.0f} Punkte.</translation>
+        </message>
+        <message>
+            <source>{place} is {now:.0f} points thinner than the middle, and was {begun:.0f} on {day}: it grows.</source>
+            <translation>{place} ist {now:.0f} Punkte dünner als die Mitte, am {day} waren es {begun:.0f}: es nimmt zu.</translation>
+        </message>
+        <message>
+            <source>{place} is {now:.0f} points thinner than the middle ({before:.0f} on the day before).</source>
+            <translation>{place} ist {now:.0f} Punkte dünner als die Mitte (am Tag davor {before:.0f}).</translation>
+        </message>
+        <message>
+            <source>The far side</source>
+            <translation>Die hintere Seite</translation>
+        </message>
+        <message>
+            <source>The near side</source>
+            <translation>Die vordere Seite</translation>
+        </message>
+        <message>
+            <source>The left side</source>
+            <translation>Die linke Seite</translation>
+        </message>
+        <message>
+            <source>The right side</source>
+            <translation>Die rechte Seite</translation>
+        </message>
+        <message>
+            <source>The far left corner</source>
+            <translation>Die hintere linke Ecke</translation>
+        </message>
+        <message>
+            <source>The far right corner</source>
+            <translation>Die hintere rechte Ecke</translation>
+        </message>
+        <message>
+            <source>The near left corner</source>
+            <translation>Die vordere linke Ecke</translation>
+        </message>
+        <message>
+            <source>The near right corner</source>
+            <translation>Die vordere rechte Ecke</translation>
+        </message>
+        <message>
+            <source>Gaps take {now:.0f} % of the tray ({before:.0f} % on the day before), though the crop is up: {coverage:.0f} % coverage.</source>
+            <translation>Lücken nehmen {now:.0f} % der Schale ein (am Tag davor {before:.0f} %), obwohl die Kultur aufgelaufen ist: Deckung {coverage:.0f} %.</translation>
+        </message>
+        <message>
+            <source>Look into the gaps: bare medium, seed that did not sprout, or shoots that fell over.</source>
+            <translation>In die Lücken sehen: kahles Substrat, nicht gekeimtes Saatgut oder umgefallene Triebe.</translation>
+        </message>
+        <message>
+            <source>Uniformity {now:.0f} % at {coverage:.0f} % coverage.</source>
+            <translation>Gleichmäßigkeit {now:.0f} % bei {coverage:.0f} % Deckung.</translation>
+        </message>
+        <message>
+            <source>Uniformity {now:.0f} % at {coverage:.0f} % coverage; its block mates have {mates:.0f} %.</source>
+            <translation>Gleichmäßigkeit {now:.0f} % bei {coverage:.0f} % Deckung; die anderen ihres Blocks haben {mates:.0f} %.</translation>
+        </message>
+        <message>
+            <source>Look where the thin cells lie: along one side it is water or light, scattered it is seed or sowing.</source>
+            <translation>Sehen, wo die dünnen Zellen liegen: entlang einer Seite ist es Wasser oder Licht, verstreut ist es Saatgut oder Aussaat.</translation>
+        </message>
+        <message>
+            <source>“{name}” is no factor of this program.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{about}: a number below zero cannot be.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{about}: type the most likely value.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{about}: say how low and how high it can be. A number without a range looks surer than it is; type it three times if it is exact.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{about}: {value:g} does not lie between {low:g} and {high:g}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{about}: {high:g} {unit} is more than can be. Look at the unit.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>A tray is used once at least.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{about}: say where the number comes from, your own scale for instance.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What a feed for food may be made of is ruled by local law; ask your local food authority before you sell.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>A plain medium and a fed one are two treatments: let the feed be what varies in a trial, then the table and the verdict tell them apart.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{feed}: feeds from manure, urine or waste can carry germs to what is eaten raw. They are not for food that is sold unless local rules allow it: ask your local food authority first. Keep them off leaves, wear gloves, wash your hands.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>A screening estimate from your inputs: no certified assessment, and not for labels. Medium, ways, tray and the electricity that you enter are in it. Seed, light and heating are not unless you enter them, and often outweigh the medium. Carbon that plant fibre took up and gives back counts as nought; peat's counts.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Weigh the cut of a tray: then it can be reckoned by the kg.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The yield is zero: nothing can be reckoned by the kg of cut.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nothing has come up yet.</source>
+            <translation>Noch ist nichts aufgelaufen.</translation>
+        </message>
+        <message>
+            <source>Half of them were up before the first count.</source>
+            <translation>Die Hälfte war schon vor der ersten Zählung aufgelaufen.</translation>
+        </message>
+        <message>
+            <source>How many seeds were sown is not known.</source>
+            <translation>Wie viele Samen gesät wurden, ist nicht bekannt.</translation>
+        </message>
+        <message>
+            <source>{emerged} came up of {sown} sown: one of the counts is wrong.</source>
+            <translation>{emerged} von {sown} gesäten sind aufgelaufen: eine der Zählungen ist falsch.</translation>
+        </message>
+        <message>
+            <source>The newest photo shows no open patch there any more.</source>
+            <translation>Das neueste Foto zeigt dort keine offene Stelle mehr.</translation>
+        </message>
+        <message>
+            <source>The canopy is back to what it was.</source>
+            <translation>Der Bestand ist wieder, wie er war.</translation>
+        </message>
+        <message>
+            <source>It was watered, or the newest weight is above what it wants.</source>
+            <translation>Sie wurde gegossen, oder das neueste Gewicht liegt über dem nötigen.</translation>
+        </message>
+        <message>
+            <source>The air is drier, or the stack was opened.</source>
+            <translation>Die Luft ist trockener, oder der Stapel wurde geöffnet.</translation>
+        </message>
+        <message>
+            <source>It has come up, in line with the others.</source>
+            <translation>Sie ist aufgelaufen, wie die anderen.</translation>
+        </message>
+        <message>
+            <source>It is in line with its block mates again.</source>
+            <translation>Sie ist wieder gleichauf mit den anderen ihres Blocks.</translation>
+        </message>
+        <message>
+            <source>The edge has closed, or is in line with that of its block mates.</source>
+            <translation>Der Rand hat sich geschlossen oder ist wie bei den anderen ihres Blocks.</translation>
+        </message>
+        <message>
+            <source>The bare parts have come up.</source>
+            <translation>Die kahlen Teile sind aufgelaufen.</translation>
+        </message>
+        <message>
+            <source>The gaps have closed, or are in line with those of its block mates.</source>
+            <translation>Die Lücken haben sich geschlossen oder sind wie bei den anderen ihres Blocks.</translation>
+        </message>
+        <message>
+            <source>It is as even as its block mates.</source>
+            <translation>Sie ist so gleichmäßig wie die anderen ihres Blocks.</translation>
+        </message>
+        <message>
+            <source>The colour is back.</source>
+            <translation>Die Farbe ist wieder da.</translation>
+        </message>
+        <message>
+            <source>The photo has its tray, or another one was taken.</source>
+            <translation>Das Foto hat seine Schale, oder ein anderes wurde gemacht.</translation>
+        </message>
+        <message>
+            <source>It was photographed, or the day is over.</source>
+            <translation>Sie wurde fotografiert, oder der Tag ist vorbei.</translation>
+        </message>
+        <message>
+            <source>Another photo was used, or the day is over.</source>
+            <translation>Ein anderes Foto wurde verwendet, oder der Tag ist vorbei.</translation>
+        </message>
+        <message>
+            <source>It still gains, or the days of cutting were changed.</source>
+            <translation>Sie legt noch zu, oder die Tage des Schnitts wurden geändert.</translation>
+        </message>
+        <message>
+            <source>The word mold was taken back.</source>
+            <translation>Die Angabe „Schimmel“ wurde zurückgenommen.</translation>
+        </message>
+        <message>
+            <source>The tray was cut.</source>
+            <translation>Die Schale wurde geschnitten.</translation>
+        </message>
+        <message>
+            <source>The tray was thrown away.</source>
+            <translation>Die Schale wurde weggeworfen.</translation>
+        </message>
+        <message>
+            <source>The tray was marked as done.</source>
+            <translation>Die Schale wurde als beendet vermerkt.</translation>
+        </message>
+        <message>
+            <source>You said mold.</source>
+            <translation>Als Schimmel bestätigt.</translation>
+        </message>
+        <message>
+            <source>You said not mold.</source>
+            <translation>Als kein Schimmel angegeben.</translation>
+        </message>
+        <message>
+            <source>No photo of today or yesterday says how it stands now.</source>
+            <translation>Kein Foto von heute oder gestern sagt, wie es jetzt steht.</translation>
+        </message>
+        <message>
+            <source>The coverage follows no growth curve so far.</source>
+            <translation>Die Deckung folgt bisher keiner Wachstumskurve.</translation>
+        </message>
+        <message>
+            <source>Photos of {seen} days are there; a growth curve needs {needed}.</source>
+            <translation>Fotos von {seen} Tagen sind da; eine Wachstumskurve braucht {needed}.</translation>
+        </message>
+        <message>
+            <source>The crop is not up yet: at most {most:.0f} % coverage so far.</source>
+            <translation>Die Kultur ist noch nicht aufgelaufen: bisher höchstens {most:.0f} % Deckung.</translation>
+        </message>
+        <message>
+            <source>The photos do not tell the curve yet: more days are needed.</source>
+            <translation>Die Fotos lassen die Kurve noch nicht erkennen: es braucht mehr Tage.</translation>
+        </message>
+        <message>
+            <source>The tray is not at half of its growth yet: the curve cannot be told.</source>
+            <translation>Die Schale hat die Hälfte ihres Wachstums noch nicht erreicht: die Kurve ist nicht zu erkennen.</translation>
+        </message>
+        <message>
+            <source>The first photo came after half of the growth: the curve cannot be told.</source>
+            <translation>Das erste Foto kam nach der Hälfte des Wachstums: die Kurve ist nicht zu erkennen.</translation>
+        </message>
+        <message>
+            <source>The photos do not tell yet at which coverage the growth will end.</source>
+            <translation>Die Fotos lassen noch nicht erkennen, bei welcher Deckung das Wachstum endet.</translation>
+        </message>
+        <message>
+            <source>The coverage does not follow one growth curve: look at the photos of single days.</source>
+            <translation>Die Deckung folgt nicht einer Wachstumskurve: die Fotos einzelner Tage ansehen.</translation>
+        </message>
+        <message>
+            <source>The growth ends at {upper:.0f} % coverage: 50 % is never reached.</source>
+            <translation>Das Wachstum endet bei {upper:.0f} % Deckung: 50 % werden nie erreicht.</translation>
+        </message>
+        <message>
+            <source>Electric heat and water together: use a mat made for wet places, a residual-current (ground-fault) protected outlet, cables that drip away from it, and follow the maker's and local electrical rules.</source>
+            <translation>Heizstrom und Wasser zusammen: eine für Nassräume gebaute Matte verwenden, eine Steckdose mit Fehlerstromschutz (FI), Kabel so führen, dass Wasser von der Dose weg abtropft, und die Angaben des Herstellers sowie die örtlichen Vorschriften für Elektroanlagen einhalten.</translation>
+        </message>
+        <message>
+            <source>Read the air beside the tray, too: the medium falls to it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Two temperatures bear the same time: mend one of them.</source>
+            <translation>Zwei Temperaturen haben dieselbe Zeit: eine davon berichtigen.</translation>
+        </message>
+        <message>
+            <source>Read the medium twice, an hour or two apart, with the heat mat off.</source>
+            <translation>Das Substrat zweimal messen, im Abstand von ein bis zwei Stunden, bei ausgeschalteter Heizmatte.</translation>
+        </message>
+        <message>
+            <source>Warm it at least 4 K above the air first: so near to it nothing can be told.</source>
+            <translation>Erst mindestens 4 K über die Luft erwärmen: so nah an ihr lässt sich nichts sagen.</translation>
+        </message>
+        <message>
+            <source>It did not cool: was the heat mat still on?</source>
+            <translation>Es kühlte nicht ab: war die Heizmatte noch an?</translation>
+        </message>
+        <message>
+            <source>These temperatures follow no cooling: look at them again.</source>
+            <translation>Diese Temperaturen folgen keiner Abkühlung: noch einmal prüfen.</translation>
+        </message>
+        <message>
+            <source>Read the air beside the tray as well.</source>
+            <translation>Auch die Luft neben der Schale messen.</translation>
+        </message>
+        <message>
+            <source>Read the medium over the heat mat after it has been on for half a day.</source>
+            <translation>Das Substrat über der Heizmatte messen, nachdem sie einen halben Tag an war.</translation>
+        </message>
+        <message>
+            <source>It is still getting warmer: read it again in three hours.</source>
+            <translation>Es wird noch wärmer: in drei Stunden wieder messen.</translation>
+        </message>
+        <message>
+            <source>The row names no tray and no shelf.</source>
+            <translation>Die Zeile nennt keine Schale und keine Etage.</translation>
+        </message>
+        <message>
+            <source>No tray {code} was growing then, or more than one.</source>
+            <translation>Damals wuchs keine Schale {code}, oder mehr als eine.</translation>
+        </message>
+        <message>
+            <source>The book has no tray {code}.</source>
+            <translation>Das Buch hat keine Schale {code}.</translation>
+        </message>
+        <message>
+            <source>Which column holds the date and time?</source>
+            <translation>Welche Spalte enthält Datum und Uhrzeit?</translation>
+        </message>
+        <message>
+            <source>Which column holds the readings, and what was measured?</source>
+            <translation>Welche Spalte enthält die Messwerte, und was wurde gemessen?</translation>
+        </message>
+        <message>
+            <source>Of which tray or shelf are these readings?</source>
+            <translation>Von welcher Schale oder Etage sind diese Messwerte?</translation>
+        </message>
+        <message>
+            <source>Columns {columns} are all {kind} of one place: which one is it?</source>
+            <translation>Die Spalten {columns} sind alle {kind} von einem Ort: welche ist es?</translation>
+        </message>
+        <message>
+            <source>column {number}</source>
+            <translation>Spalte {number}</translation>
+        </message>
+        <message>
+            <source>Which day is {written}?</source>
+            <translation>Welcher Tag ist {written}?</translation>
+        </message>
+        <message>
+            <source>{day:%d %B %Y}</source>
+            <translation>{day:%d. %B %Y}</translation>
+        </message>
+        <message>
+            <source>In which unit is column {number}, {kind}? Its middle value is {middle:g}.</source>
+            <translation>In welcher Einheit ist Spalte {number}, {kind}? Ihr mittlerer Wert ist {middle:g}.</translation>
+        </message>
+        <message>
+            <source>{unit}</source>
+            <translation>{unit}</translation>
+        </message>
+        <message>
+            <source>The clocks were set back, {when:%H:%M} came twice: the first is taken, in line {line}.</source>
+            <translation>Die Uhren wurden zurückgestellt, {when:%H:%M} kam zweimal: die erste wird genommen, in Zeile {line}.</translation>
+        </message>
+        <message>
+            <source>There is a reading of the same time already, in line {line}: the first is taken.</source>
+            <translation>Einen Messwert derselben Zeit gibt es schon, in Zeile {line}: der erste wird genommen.</translation>
+        </message>
+        <message>
+            <source>The row has no time.</source>
+            <translation>Die Zeile hat keine Zeit.</translation>
+        </message>
+        <message>
+            <source>“{text}” is no date and time.</source>
+            <translation>„{text}“ ist kein Datum mit Uhrzeit.</translation>
+        </message>
+        <message>
+            <source>“{text}” is no day of the calendar.</source>
+            <translation>„{text}“ ist kein Tag im Kalender.</translation>
+        </message>
+        <message>
+            <source>The clocks were set forward, there was no {text}: in which zone does the logger live?</source>
+            <translation>Die Uhren wurden vorgestellt, {text} gab es nicht: in welcher Zeitzone läuft der Logger?</translation>
+        </message>
+        <message>
+            <source>“{text}” is no number.</source>
+            <translation>„{text}“ ist keine Zahl.</translation>
+        </message>
+        <message>
+            <source>There is no time zone “{zone}”: type one such as Europe/Paris.</source>
+            <translation>Eine Zeitzone „{zone}“ gibt es nicht: eine wie Europe/Paris eingeben.</translation>
+        </message>
+        <message>
+            <source>Dates are read as {order}: so the days follow each other, and none lies ahead.</source>
+            <translation>Die Daten werden als {order} gelesen: so folgen die Tage aufeinander, und keiner liegt in der Zukunft.</translation>
+        </message>
+        <message>
+            <source>Each time says its zone; it is kept as the rack's clock shows it.</source>
+            <translation>Jede Zeit nennt ihre Zone; behalten wird sie, wie die Uhr am Regal sie zeigt.</translation>
+        </message>
+        <message>
+            <source>Times are those of {zone}; they are kept as the rack's clock shows them.</source>
+            <translation>Die Zeiten sind die von {zone}; behalten werden sie, wie die Uhr am Regal sie zeigt.</translation>
+        </message>
+        <message>
+            <source>Times are taken as the rack's own clock shows them.</source>
+            <translation>Die Zeiten werden genommen, wie die Uhr am Regal sie zeigt.</translation>
+        </message>
+        <message>
+            <source>There is no time of day: noon is taken.</source>
+            <translation>Eine Uhrzeit fehlt: 12 Uhr mittags wird genommen.</translation>
+        </message>
+        <message>
+            <source>{count} readings lie in the hour that came twice when the clocks were set back.</source>
+            <translation>{count} Messwerte liegen in der Stunde, die beim Zurückstellen der Uhren zweimal kam.</translation>
+        </message>
+        <message>
+            <source>Readings go on until {last:%d %B %Y}: is the clock of the logger right?</source>
+            <translation>Die Messwerte gehen bis {last:%d. %B %Y}: geht die Uhr des Loggers richtig?</translation>
+        </message>
+        <message>
+            <source>The file is larger than 200 MB: cut it into parts.</source>
+            <translation>Die Datei ist größer als 200 MB: in Teile zerlegen.</translation>
+        </message>
+        <message>
+            <source>The file is empty.</source>
+            <translation>Die Datei ist leer.</translation>
+        </message>
+        <message>
+            <source>There is no table in the file: no line has a time and a number.</source>
+            <translation>In der Datei ist keine Tabelle: keine Zeile hat eine Zeit und eine Zahl.</translation>
+        </message>
+        <message>
+            <source>No line of the file begins with a date or time that can be read.</source>
+            <translation>Keine Zeile der Datei beginnt mit einem lesbaren Datum oder einer Uhrzeit.</translation>
+        </message>
+        <message>
+            <source>The letters of the file cannot be read as {encoding}.</source>
+            <translation>Die Zeichen der Datei lassen sich nicht als {encoding} lesen.</translation>
+        </message>
+        <message>
+            <source>This is no text file: choose the CSV or text file of the logger.</source>
+            <translation>Das ist keine Textdatei: die CSV- oder Textdatei des Loggers wählen.</translation>
+        </message>
+        <message>
+            <source>There is no table in the file: a line is too long.</source>
+            <translation>In der Datei ist keine Tabelle: eine Zeile ist zu lang.</translation>
+        </message>
+        <message>
+            <source>January</source>
+            <translation>Januar</translation>
+        </message>
+        <message>
+            <source>February</source>
+            <translation>Februar</translation>
+        </message>
+        <message>
+            <source>March</source>
+            <translation>März</translation>
+        </message>
+        <message>
+            <source>April</source>
+            <translation>April</translation>
+        </message>
+        <message>
+            <source>May</source>
+            <translation>Mai</translation>
+        </message>
+        <message>
+            <source>June</source>
+            <translation>Juni</translation>
+        </message>
+        <message>
+            <source>July</source>
+            <translation>Juli</translation>
+        </message>
+        <message>
+            <source>August</source>
+            <translation>August</translation>
+        </message>
+        <message>
+            <source>September</source>
+            <translation>September</translation>
+        </message>
+        <message>
+            <source>October</source>
+            <translation>Oktober</translation>
+        </message>
+        <message>
+            <source>November</source>
+            <translation>November</translation>
+        </message>
+        <message>
+            <source>December</source>
+            <translation>Dezember</translation>
+        </message>
+        <message>
+            <source>{day} {month}</source>
+            <translation>{day}. {month}</translation>
+        </message>
+        <message>
+            <source>Weigh what goes into a tray, dry, and type it in with its range: 5 minutes.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No way to you is entered: transport is not in it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No plastic tray is entered: it is not in it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No electricity is entered: light and heat are not in it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Electricity is entered, but not what your grid gives off: type its kg CO2e/kWh in.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Type in what the medium for a tray costs: 1 minute.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Wetting tests {conditions}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{n} tests under other conditions are kept apart and not in this number.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Weigh 3 trays dry and again after soaking, or do the wetting test: 5 minutes.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>From the trays' own first weighings, dry and soaked.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One of {of}: an interval needs two.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Measure how thick it lies in the tray, and type it in: 1 minute.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>There is more water than medium: look at the thickness.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>There is more water than pores: look at the thickness and the dry mass.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Porosity less water; solids of {density:g} g/cm3.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Weigh the dry medium of one tray, and type it in: 2 minutes.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Without a crop; shoots drink and make it shorter.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>From the weighings of trays with a crop, after one watering.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Do the wetting test and weigh after 6, 12, 24 and 48 hours: 5 minutes in all.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Let the medium of the wetting test dry, wet it again and weigh it: 3 minutes.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Measure how thick it lies, and type it in: 1 minute.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Water and solids need more room than there is: look at the thickness.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Drained; from its water and solids, after de Vries (1963).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Read the medium twice, two hours apart, with the heat mat off: 4 minutes.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Read the medium on a heat mat after half a day, and the air: 2 minutes.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Put a logger into the medium of one tray for a night, and bring its file in: 5 minutes.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>From 20:00 to 8:00, logged in it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Bury or compost a weighed piece in a net bag, and weigh it after weeks: 5 minutes each.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{place}; weighings: {n}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Late weighings flatten: {share:.0f} % seem to stay.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>By eye it fell to crumbs between week {low:.0f} and week {high:.0f}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Measure the room that the medium of a tray takes on the shelf: 2 minutes.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Measure the room that a used one takes on the heap: 2 minutes.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Weigh what is left of a tray after the cut: 1 minute.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Note the minutes of setting up on the tray sheet, as labour: 1 minute.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Note the minutes of cleaning and disposal, as labour, once a tray is done: 1 minute.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Give the cut of 3 trays a mark from 1 to 5 on their tray sheets: 2 minutes.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Weigh what is swept up after 3 trays, or give it a mark: 3 minutes.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Standard deviation from tray to tray: how far a cut can be counted on.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Say what you feed it with, or that you do not: 1 minute.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{about}: {value:g} {unit}. {source}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Peat's own carbon is {peat:.0f} % of it, electricity from the grid {grid:.0f} %.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What makes it most unsure: {name}, {share:.0f} % of the variance.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{medium} gives off {less:.2f} kg CO2e a tray less than {trusted} ({low:.2f} to {high:.2f}).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{medium} gives off {more:.2f} kg CO2e a tray more than {trusted} ({low:.2f} to {high:.2f}).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Whether {medium} gives off less than {trusted} cannot be told: {low:+.2f} to {high:+.2f} kg CO2e a tray.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>To know it better, find out “{name}”: {share:.0f} % of what is unsure in it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Water held</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Water by volume</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Air when drained</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Hours until dry</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Takes up again</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Heat stored</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Follows the shelf in</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Over a heat mat</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Below 18 °C at night</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Half gone</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>5 % left</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>CO2e a tray</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>CO2e a kg of cut</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Price</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Room before use, a week</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Room after use, a week</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>To carry in, a week</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>To carry away, a week</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Set-up</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Cleaning, disposal</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Cut quality</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Cut varies by</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Sweepings</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Sweepings by eye</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Feed</source>
+            <translation>Düngung</translation>
+        </message>
+        <message>
+            <source>Today's photo is not used: {why}.</source>
+            <translation>Das heutige Foto wird nicht verwendet: {why}.</translation>
+        </message>
+        <message>
+            <source>Set the four corners in Intake.</source>
+            <translation>Im Eingang die vier Ecken setzen.</translation>
+        </message>
+        <message>
+            <source>Photograph the tray again.</source>
+            <translation>Die Schale noch einmal fotografieren.</translation>
+        </message>
+        <message>
+            <source>No photo yet.</source>
+            <translation>Noch kein Foto.</translation>
+        </message>
+        <message>
+            <source>No photo since {day}.</source>
+            <translation>Kein Foto seit {day}.</translation>
+        </message>
+        <message>
+            <source>Photograph the tray, with its tag in the picture.</source>
+            <translation>Die Schale fotografieren, mit ihrem Schild im Bild.</translation>
+        </message>
+        <message>
+            <source>No tag was read on what is probably today's photo, by the order of the walk.</source>
+            <translation>Auf dem nach der Reihenfolge des Rundgangs wahrscheinlich heutigen Foto wurde kein Schild gelesen.</translation>
+        </message>
+        <message>
+            <source>Confirm the photo in Intake, and free the tag from leaves.</source>
+            <translation>Das Foto im Eingang bestätigen und das Schild von Blättern befreien.</translation>
+        </message>
+        <message>
+            <source>The file is too large to be a table of trays.</source>
+            <translation>Die Datei ist zu groß für eine Tabelle von Schalen.</translation>
+        </message>
+        <message>
+            <source>The first line names no column for {what}. A line is one tray, with at least crop, medium and the day of sowing.</source>
+            <translation>Die erste Zeile nennt keine Spalte für {what}. Eine Zeile ist eine Schale, mindestens mit Kultur, Substrat und Tag der Aussaat.</translation>
+        </message>
+        <message>
+            <source>No day of sowing could be read: write days like 2026-03-02.</source>
+            <translation>Kein Tag der Aussaat war zu lesen: Tage wie 2026-03-02 schreiben.</translation>
+        </message>
+        <message>
+            <source>Is {written} the day {days}?</source>
+            <translation>Ist {written} der {days}?</translation>
+        </message>
+        <message>
+            <source>Line {line}: {why}; it was left out.</source>
+            <translation>Zeile {line}: {why}; sie wurde weggelassen.</translation>
+        </message>
+        <message>
+            <source>no {what} is named</source>
+            <translation>{what} fehlt</translation>
+        </message>
+        <message>
+            <source>“{day}” is no day after the sowing</source>
+            <translation>„{day}“ ist kein Tag nach der Aussaat</translation>
+        </message>
+        <message>
+            <source>“{day}” is no day</source>
+            <translation>„{day}“ ist kein Tag</translation>
+        </message>
+        <message>
+            <source>“{text}” cannot be {what}</source>
+            <translation>„{text}“ kann nicht {what} sein</translation>
+        </message>
+        <message>
+            <source>A suspect is a reason to look, no finding, and no flag is no proof that a tray is safe. Food that is sold is ruled by local food-safety law.</source>
+            <translation>Ein Verdacht ist ein Grund nachzusehen, kein Befund, und kein Hinweis ist kein Beweis, dass eine Schale unbedenklich ist. Für verkaufte Lebensmittel gilt das örtliche Lebensmittelrecht.</translation>
+        </message>
+        <message>
+            <source>It was not weighed since it was last watered: weigh it.</source>
+            <translation>Seit der letzten Wassergabe wurde sie nicht gewogen: wiegen.</translation>
+        </message>
+        <message>
+            <source>One more weighing, two hours or more later, tells how fast it dries.</source>
+            <translation>Eine weitere Wägung, zwei Stunden später oder mehr, sagt, wie schnell sie trocknet.</translation>
+        </message>
+        <message>
+            <source>That is how it dried before; another weighing tells more.</source>
+            <translation>So trocknete sie vorher; eine weitere Wägung sagt mehr.</translation>
+        </message>
+        <message>
+            <source>How sure that is takes a third weighing.</source>
+            <translation>Wie sicher das ist, sagt erst eine dritte Wägung.</translation>
+        </message>
+        <message>
+            <source>Give or take {hours:.0f} h.</source>
+            <translation>Auf {hours:.0f} h genau.</translation>
+        </message>
+        <message>
+            <source>It stays above its dry weight of {dry} for three days and more.</source>
+            <translation>Sie bleibt drei Tage und länger über ihrem Trockengewicht von {dry}.</translation>
+        </message>
+        <message>
+            <source>It has probably been below its dry weight of {dry} for hours: weigh it.</source>
+            <translation>Sie liegt wahrscheinlich seit Stunden unter ihrem Trockengewicht von {dry}: wiegen.</translation>
+        </message>
+        <message>
+            <source>It will be below its dry weight of {dry} today at {when:%H:%M}.</source>
+            <translation>Sie wird heute um {when:%H:%M} unter ihr Trockengewicht von {dry} fallen.</translation>
+        </message>
+        <message>
+            <source>It will be below its dry weight of {dry} tonight at {when:%H:%M}.</source>
+            <translation>Sie wird heute Nacht um {when:%H:%M} unter ihr Trockengewicht von {dry} fallen.</translation>
+        </message>
+        <message>
+            <source>It will be below its dry weight of {dry} tomorrow at {when:%H:%M}.</source>
+            <translation>Sie wird morgen um {when:%H:%M} unter ihr Trockengewicht von {dry} fallen.</translation>
+        </message>
+        <message>
+            <source>It will be below its dry weight of {dry} in {days} days.</source>
+            <translation>Sie wird in {days} Tagen unter ihr Trockengewicht von {dry} fallen.</translation>
+        </message>
+        <message>
+            <source>It weighs {now}, below its dry weight of {dry}.</source>
+            <translation>Sie wiegt {now}, weniger als ihr Trockengewicht von {dry}.</translation>
+        </message>
+        <message>
+            <source>Compare with a tray of the same crop in good light: pale all over after the first week means hungry, pale and long means too dark, pale at the tips means too wet or too hot.</source>
+            <translation>Mit einer Schale derselben Kultur bei gutem Licht vergleichen: nach der ersten Woche überall blass heißt hungrig, blass und lang heißt zu dunkel, blasse Spitzen heißt zu nass oder zu warm.</translation>
+        </message>
+        <message>
+            <source>The dark green colour index fell from {was:.2f} around {day} to {now:.2f}, {fall:.2f} more than that of its block mates.</source>
+            <translation>Der Dunkelgrün-Index fiel von {was:.2f} um den {day} auf {now:.2f}, {fall:.2f} mehr als bei den anderen ihres Blocks.</translation>
+        </message>
+        <message>
+            <source>The canopy grew lighter, from L* {was:.0f} around {day} to {now:.0f}, {fall:.0f} more than its block mates.</source>
+            <translation>Der Bestand wurde heller, von L* {was:.0f} um den {day} auf {now:.0f}, {fall:.0f} mehr als die anderen ihres Blocks.</translation>
+        </message>
+        <message>
+            <source>One tray of each: you will see numbers, and no verdict.</source>
+            <translation>Eine Schale von jedem: es gibt Zahlen, aber kein Urteil.</translation>
+        </message>
+        <message>
+            <source>{n} trays of each and crop: if two differ by {margin} {unit}, the chance to tell which is better is {likely} ({worst} to {best}, as your trays spread more or less than assumed).</source>
+            <translation>{n} Schalen von jedem und jeder Kultur: unterscheiden sich zwei um {margin} {unit}, ist die Wahrscheinlichkeit, das bessere zu erkennen, {likely} ({worst} bis {best}, je nachdem, ob die Schalen mehr oder weniger streuen als angenommen).</translation>
+        </message>
+        <message>
+            <source>{n} trays of each and crop: if a new one truly is as good, the chance to show it within {margin} {unit} is {likely} ({worst} to {best}, as your trays spread more or less than assumed).</source>
+            <translation>{n} Schalen von jedem und jeder Kultur: ist ein neues wirklich gleich gut, ist die Wahrscheinlichkeit, das im Spielraum von {margin} {unit} zu zeigen, {likely} ({worst} bis {best}, je nachdem, ob die Schalen mehr oder weniger streuen als angenommen).</translation>
+        </message>
+        <message>
+            <source>More than 60 trays of each would be needed for 80 %: choose a wider margin, or make your trays more alike.</source>
+            <translation>Für 80 % wären mehr als 60 Schalen von jedem nötig: einen weiteren Spielraum wählen oder die Schalen gleichmäßiger machen.</translation>
+        </message>
+        <message>
+            <source>{likely} trays of each are enough for 80 % ({low} if your trays lie closer together, more than 60 if they spread more).</source>
+            <translation>{likely} Schalen von jedem genügen für 80 % ({low}, wenn die Schalen enger beieinanderliegen, mehr als 60, wenn sie mehr streuen).</translation>
+        </message>
+        <message>
+            <source>{likely} trays of each are enough for 80 % ({low} if your trays lie closer together, {high} if they spread more).</source>
+            <translation>{likely} Schalen von jedem genügen für 80 % ({low}, wenn die Schalen enger beieinanderliegen, {high}, wenn sie mehr streuen).</translation>
+        </message>
+        <message>
+            <source>Six trays of each can tell apart what differs by {least} {unit} or more.</source>
+            <translation>Sechs Schalen von jedem können unterscheiden, was {least} {unit} oder mehr auseinanderliegt.</translation>
+        </message>
+        <message>
+            <source>Six trays of each show that a medium is as good only within {least} {unit}. For your margin of {margin} they are too few: the answer would most likely be: not shown.</source>
+            <translation>Sechs Schalen von jedem zeigen nur im Rahmen von {least} {unit}, dass ein Substrat gleich gut ist. Für den Spielraum von {margin} sind es zu wenige: die Antwort wäre höchstwahrscheinlich: nicht gezeigt.</translation>
+        </message>
+        <message>
+            <source>Six trays of each show that a medium is as good within {least} {unit}: enough for your margin of {margin}.</source>
+            <translation>Sechs Schalen von jedem zeigen im Rahmen von {least} {unit}, dass ein Substrat gleich gut ist: genug für den Spielraum von {margin}.</translation>
+        </message>
+        <message>
+            <source>Assumed: trays of one kind, side by side, lie about {sd} {unit} apart (standard deviation). This is {source}. Look at the three curves: they stand for 0.7, 1 and 1.4 times as much.</source>
+            <translation>Angenommen: Schalen derselben Art, nebeneinander, liegen etwa {sd} {unit} auseinander (Standardabweichung). Das ist {source}. Die drei Kurven stehen für das 0,7-, 1- und 1,4-Fache.</translation>
+        </message>
+        <message>
+            <source>Learned from {source}: trays of one kind, side by side, lie {sd} {unit} apart (standard deviation; the true one between {low} and {high} with 95 %). The three curves stand for 0.7, 1 and 1.4 times as much.</source>
+            <translation>Gelernt aus {source}: Schalen derselben Art, nebeneinander, liegen {sd} {unit} auseinander (Standardabweichung; die wahre mit 95 % zwischen {low} und {high}). Die drei Kurven stehen für das 0,7-, 1- und 1,4-Fache.</translation>
+        </message>
+        <message>
+            <source>Reckoned in: the camera may see two media {sd} points apart that are covered alike; more trays do not help against that.</source>
+            <translation>Mitgerechnet: die Kamera kann zwei gleich bedeckte Substrate {sd} Punkte auseinander sehen; dagegen helfen mehr Schalen nicht.</translation>
+        </message>
+        <message>
+            <source>The {what} is set for whole shelves, so shelves are what is compared, not trays. With one set of shelves it cannot be tested.</source>
+            <translation>Gilt für ganze Etagen: {what}. Darum werden Etagen verglichen, nicht Schalen. Mit einem Satz Etagen lässt es sich nicht prüfen.</translation>
+        </message>
+        <message>
+            <source>The {what} is set for whole shelves, so shelves are what is compared, not trays. Your {n} sets of shelves show it with a chance of {chance}; 60 sets would not be enough for 80 %.</source>
+            <translation>Gilt für ganze Etagen: {what}. Darum werden Etagen verglichen, nicht Schalen. {n} Sätze Etagen zeigen es mit einer Wahrscheinlichkeit von {chance}; 60 Sätze wären nicht genug für 80 %.</translation>
+        </message>
+        <message>
+            <source>The {what} is set for whole shelves, so shelves are what is compared, not trays. Your {n} sets of {settings} shelves show it with a chance of {chance}; {needed} sets are enough for 80 %, if shelves spread as much as trays do.</source>
+            <translation>Gilt für ganze Etagen: {what}. Darum werden Etagen verglichen, nicht Schalen. {n} Sätze von {settings} Etagen zeigen es mit einer Wahrscheinlichkeit von {chance}; {needed} Sätze genügen für 80 %, wenn Etagen so viel streuen wie Schalen.</translation>
+        </message>
+        <message>
+            <source>The media stand side by side on every shelf: for them, all shelves taken together, the chance is {chance}.</source>
+            <translation>Die Substrate stehen auf jeder Etage nebeneinander: für sie ist die Wahrscheinlichkeit, alle Etagen zusammen, {chance}.</translation>
+        </message>
+        <message>
+            <source>{grams:.0f} g of {crop} seed.</source>
+            <translation>{grams:.0f} g Saatgut von {crop}.</translation>
+        </message>
+        <message>
+            <source>Seed of {crop}: nobody has said how much goes on a tray.</source>
+            <translation>Saatgut von {crop}: wie viel auf eine Schale kommt, ist nicht angegeben.</translation>
+        </message>
+        <message>
+            <source>From {begins} to {ends}, {days} days.</source>
+            <translation>Von {begins} bis {ends}, {days} Tage.</translation>
+        </message>
+        <message>
+            <source>{trays} trays in {rounds} rounds of sowing; {most} places on the shelves at the same time.</source>
+            <translation>{trays} Schalen in {rounds} Runden der Aussaat; {most} Plätze auf den Etagen zur selben Zeit.</translation>
+        </message>
+        <message>
+            <source>{trays} trays, sown on one day, each on its own place.</source>
+            <translation>{trays} Schalen, an einem Tag gesät, jede auf eigenem Platz.</translation>
+        </message>
+        <message>
+            <source>Kept on {day}, nothing is sown yet.</source>
+            <translation>Festgehalten am {day}, noch ist nichts gesät.</translation>
+        </message>
+        <message>
+            <source>Kept on {day}, before the first tray was sown.</source>
+            <translation>Festgehalten am {day}, bevor die erste Schale gesät war.</translation>
+        </message>
+        <message>
+            <source>Kept on {day}, after the first tray was sown: the verdict says so. Reason: {why}</source>
+            <translation>Festgehalten am {day}, nachdem die erste Schale gesät war: das Urteil sagt es. Grund: {why}</translation>
+        </message>
+        <message>
+            <source>{kind} can be {low:g} to {high:g} {unit}; {value:g} was given.</source>
+            <translation>{kind} kann {low:g} bis {high:g} {unit} sein; angegeben wurde {value:g}.</translation>
+        </message>
+        <message>
+            <source>This file is in the book already; nothing was added.</source>
+            <translation>Diese Datei ist schon im Buch; nichts wurde hinzugefügt.</translation>
+        </message>
+        <message>
+            <source>{added} readings added; {known} were in the book already.</source>
+            <translation>{added} Messwerte hinzugefügt; {known} waren schon im Buch.</translation>
+        </message>
+        <message>
+            <source>{added} readings added.</source>
+            <translation>{added} Messwerte hinzugefügt.</translation>
+        </message>
+        <message>
+            <source>{crop} on day {age}, {now:.0f} % coverage; usually cut from day {from_day:.0f} on.</source>
+            <translation>{crop} an Tag {age}, {now:.0f} % Deckung; meist ab Tag {from_day:.0f} geschnitten.</translation>
+        </message>
+        <message>
+            <source>{crop} on day {age}, {now:.0f} % coverage; usually cut on day {from_day:.0f} to {to_day:.0f}.</source>
+            <translation>{crop} an Tag {age}, {now:.0f} % Deckung; meist an Tag {from_day:.0f} bis {to_day:.0f} geschnitten.</translation>
+        </message>
+        <message>
+            <source>Cut it, weigh what you cut, and mark the tray as done on its sheet.</source>
+            <translation>Schneiden, den Schnitt wiegen und die Schale auf ihrem Blatt als beendet vermerken.</translation>
+        </message>
+        <message>
+            <source>Warm and wet for {hot:.0f} of the last {known:.0f} logged hours on shelf {shelf}, while it stands under others.</source>
+            <translation>Warm und nass in {hot:.0f} der letzten {known:.0f} aufgezeichneten Stunden auf Etage {shelf}, während sie unter anderen steht.</translation>
+        </message>
+        <message>
+            <source>Take the stack apart, look at each tray, let it breathe for an hour, and stack again cooler or not at all.</source>
+            <translation>Den Stapel auseinandernehmen, jede Schale ansehen, eine Stunde lüften lassen und kühler oder gar nicht wieder stapeln.</translation>
+        </message>
+        <message>
+            <source>{medium}: with any one block left out the difference lies between {least} and {most}; without block {under} the answer would be: {answer}.</source>
+            <translation>{medium}: lässt man irgendeinen Block weg, liegt der Unterschied zwischen {least} und {most}; ohne Block {under} wäre die Antwort: {answer}.</translation>
+        </message>
+        <message>
+            <source>{medium}: with any one block left out the difference lies between {least} and {most}, and the answer stays.</source>
+            <translation>{medium}: lässt man irgendeinen Block weg, liegt der Unterschied zwischen {least} und {most}, und die Antwort bleibt.</translation>
+        </message>
+        <message>
+            <source>{medium}: with the spread of its own and the trusted trays alone the answer would be: {answer}.</source>
+            <translation>{medium}: allein mit der Streuung der eigenen und der bewährten Schalen wäre die Antwort: {answer}.</translation>
+        </message>
+        <message>
+            <source>{medium}: with the spread of its own and the trusted trays alone the answer stays.</source>
+            <translation>{medium}: allein mit der Streuung der eigenen und der bewährten Schalen bleibt die Antwort.</translation>
+        </message>
+        <message>
+            <source>{medium}: media at different heights in the tray look denser or thinner to the camera; by that the difference may lie between {least} and {most}, and then the answer could be: {answer}.</source>
+            <translation>{medium}: Substrate in verschiedener Höhe der Schale sehen für die Kamera dichter oder dünner aus; dadurch kann der Unterschied zwischen {least} und {most} liegen, und dann könnte die Antwort sein: {answer}.</translation>
+        </message>
+        <message>
+            <source>{medium}: media at different heights in the tray look denser or thinner to the camera; by that the difference may lie between {least} and {most}, and the answer stays.</source>
+            <translation>{medium}: Substrate in verschiedener Höhe der Schale sehen für die Kamera dichter oder dünner aus; dadurch kann der Unterschied zwischen {least} und {most} liegen, und die Antwort bleibt.</translation>
+        </message>
+        <message>
+            <source>{medium}: without trays with an open suspect the difference is {least}, and the answer would be: {answer}.</source>
+            <translation>{medium}: ohne Schalen mit offenem Verdacht ist der Unterschied {least}, und die Antwort wäre: {answer}.</translation>
+        </message>
+        <message>
+            <source>{medium}: without trays with an open suspect the difference is {least}, and the answer stays.</source>
+            <translation>{medium}: ohne Schalen mit offenem Verdacht ist der Unterschied {least}, und die Antwort bleibt.</translation>
+        </message>
+        <message>
+            <source>{medium}: without trays lost to mold the difference is {least}, and the answer would be: {answer}.</source>
+            <translation>{medium}: ohne durch Schimmel verlorene Schalen ist der Unterschied {least}, und die Antwort wäre: {answer}.</translation>
+        </message>
+        <message>
+            <source>{medium}: without trays lost to mold the difference is {least}, and the answer stays.</source>
+            <translation>{medium}: ohne durch Schimmel verlorene Schalen ist der Unterschied {least}, und die Antwort bleibt.</translation>
+        </message>
+        <message>
+            <source>{medium}: by the scores of the other version of the method the difference is {least}, and the answer would be: {answer}.</source>
+            <translation>{medium}: nach den Wertungen der anderen Version der Methode ist der Unterschied {least}, und die Antwort wäre: {answer}.</translation>
+        </message>
+        <message>
+            <source>{medium}: by the scores of the other version of the method the difference is {least}, and the answer stays.</source>
+            <translation>{medium}: nach den Wertungen der anderen Version der Methode ist der Unterschied {least}, und die Antwort bleibt.</translation>
+        </message>
+        <message>
+            <source>The camera sees media differently by about {sd} (standard deviation); beside the trays' own spread that is little.</source>
+            <translation>Die Kamera sieht Substrate um etwa {sd} verschieden (Standardabweichung); neben der Streuung der Schalen selbst ist das wenig.</translation>
+        </message>
+        <message>
+            <source>The camera sees media differently by about {sd} (standard deviation), which no number of trays averages out; the intervals are widened by it.</source>
+            <translation>Die Kamera sieht Substrate um etwa {sd} verschieden (Standardabweichung), was keine Zahl von Schalen ausmittelt; die Intervalle sind darum breiter.</translation>
+        </message>
+        <message>
+            <source>{file} is too large to be a table of trays.</source>
+            <translation>{file} ist zu groß für eine Tabelle von Schalen.</translation>
+        </message>
+        <message>
+            <source>{file} cannot be read: {why}.</source>
+            <translation>{file} lässt sich nicht lesen: {why}.</translation>
+        </message>
+        <message>
+            <source>{file} is no text file. Save the table as CSV and name that file.</source>
+            <translation>{file} ist keine Textdatei. Die Tabelle als CSV speichern und diese Datei nennen.</translation>
+        </message>
+        <message>
+            <source>{file} is empty.</source>
+            <translation>{file} ist leer.</translation>
+        </message>
+        <message>
+            <source>{file} is no table that can be read.</source>
+            <translation>{file} ist keine lesbare Tabelle.</translation>
+        </message>
+        <message>
+            <source>{file} has two columns named {column}.</source>
+            <translation>{file} hat zwei Spalten namens {column}.</translation>
+        </message>
+        <message>
+            <source>{file} has no column named {column}. Its first line has to name the columns block, medium and value.</source>
+            <translation>{file} hat keine Spalte namens {column}. Die erste Zeile muss die Spalten block, medium und value nennen.</translation>
+        </message>
+        <message>
+            <source>line {line}: it has more columns than the heading; it was left out.</source>
+            <translation>Zeile {line}: sie hat mehr Spalten als die Überschrift; sie wurde weggelassen.</translation>
+        </message>
+        <message>
+            <source>line {line}: no medium is named; it was left out.</source>
+            <translation>Zeile {line}: kein Substrat genannt; sie wurde weggelassen.</translation>
+        </message>
+        <message>
+            <source>line {line}: no block is named ({medium}); it was left out.</source>
+            <translation>Zeile {line}: kein Block genannt ({medium}); sie wurde weggelassen.</translation>
+        </message>
+        <message>
+            <source>line {line}: "{written}" is no number, or could be two ({medium}); it was left out.</source>
+            <translation>Zeile {line}: „{written}“ ist keine Zahl oder könnte zwei sein ({medium}); sie wurde weggelassen.</translation>
+        </message>
+        <message>
+            <source>There is no column named block, so all trays were taken as one block.</source>
+            <translation>Keine Spalte heißt block, darum wurden alle Schalen als ein Block genommen.</translation>
+        </message>
+        <message>
+            <source>{others} was taken for {first}.</source>
+            <translation>{others} wurde als {first} genommen.</translation>
+        </message>
+        <message>
+            <source>Water it from below until it is back to its full weight, and weigh it again after it drained.</source>
+            <translation>Von unten gießen, bis sie wieder ihr volles Gewicht hat, und nach dem Abtropfen wieder wiegen.</translation>
+        </message>
+        <message>
+            <source>{last:.0f} g on {day} at {time}, {under:.0f} g under the weight at which it is dry ({dry:.0f} g).</source>
+            <translation>{last:.0f} g am {day} um {time}, {under:.0f} g unter dem Gewicht, bei dem sie trocken ist ({dry:.0f} g).</translation>
+        </message>
+        <message>
+            <source>{last:.0f} g on {day} at {time}, {pace:.0f} g less each hour: below its dry weight of {dry:.0f} g by {when} on {then}.</source>
+            <translation>{last:.0f} g am {day} um {time}, jede Stunde {pace:.0f} g weniger: unter ihrem Trockengewicht von {dry:.0f} g um {when} am {then}.</translation>
+        </message>
+        <message>
+            <source>{n} trays of yours</source>
+            <translation>{n} eigene Schalen</translation>
+        </message>
+        <message>
+            <source>“{text}” can be {one} or {two}. Which one is it?</source>
+            <translation>„{text}“ kann {one} oder {two} sein. Was stimmt?</translation>
+        </message>
+        <message>
+            <source>“{text}” is no number: type one such as 812 g.</source>
+            <translation>„{text}“ ist keine Zahl: eine wie 812 g eingeben.</translation>
+        </message>
+        <message>
+            <source>“{unit}” is no unit of {quantity}: use {units}.</source>
+            <translation>„{unit}“ ist keine Einheit für {quantity}: {units} verwenden.</translation>
+        </message>
+        <message>
+            <source>Now: spores spread to the other trays while it stands there.</source>
+            <translation>Jetzt: Sporen verbreiten sich auf die anderen Schalen, solange sie dort steht.</translation>
+        </message>
+        <message>
+            <source>Now: it has grown, and what grows may be mold.</source>
+            <translation>Jetzt: es ist gewachsen, und was wächst, kann Schimmel sein.</translation>
+        </message>
+        <message>
+            <source>Today: if it is mold, it is larger tomorrow.</source>
+            <translation>Heute: ist es Schimmel, ist er morgen größer.</translation>
+        </message>
+        <message>
+            <source>Soon: it is faint and new; the next photo tells whether it grows.</source>
+            <translation>Bald: es ist schwach und neu; das nächste Foto sagt, ob es wächst.</translation>
+        </message>
+        <message>
+            <source>Now: wilting kills within hours, and damping off spreads.</source>
+            <translation>Jetzt: Welken tötet in Stunden, und Umfallkrankheit breitet sich aus.</translation>
+        </message>
+        <message>
+            <source>Now: it is past the weight at which it wants water.</source>
+            <translation>Jetzt: das Gewicht, bei dem sie Wasser braucht, ist unterschritten.</translation>
+        </message>
+        <message>
+            <source>Today: by tonight it is past the weight at which it wants water.</source>
+            <translation>Heute: bis heute Nacht ist das Gewicht unterschritten, bei dem sie Wasser braucht.</translation>
+        </message>
+        <message>
+            <source>Soon: it wants water tomorrow.</source>
+            <translation>Bald: morgen braucht sie Wasser.</translation>
+        </message>
+        <message>
+            <source>Today: mold begins where it stays warm and wet for hours.</source>
+            <translation>Heute: Schimmel beginnt, wo es stundenlang warm und nass bleibt.</translation>
+        </message>
+        <message>
+            <source>Today: it is far behind, and seed that lies dry or cold is soon lost.</source>
+            <translation>Heute: sie liegt weit zurück, und trocken oder kalt liegendes Saatgut ist bald verloren.</translation>
+        </message>
+        <message>
+            <source>Soon: it is behind, and may still catch up.</source>
+            <translation>Bald: sie liegt zurück und kann noch aufholen.</translation>
+        </message>
+        <message>
+            <source>Today: it is far behind its mates on two days running.</source>
+            <translation>Heute: sie liegt an zwei Tagen nacheinander weit hinter den anderen.</translation>
+        </message>
+        <message>
+            <source>Soon: it is behind its mates on two days running, by less than 20 points.</source>
+            <translation>Bald: sie liegt an zwei Tagen nacheinander hinter den anderen, um weniger als 20 Punkte.</translation>
+        </message>
+        <message>
+            <source>Today: it grows from day to day, and what has dried out comes back slowly.</source>
+            <translation>Heute: es nimmt von Tag zu Tag zu, und Ausgetrocknetes erholt sich langsam.</translation>
+        </message>
+        <message>
+            <source>Soon: it stays as it is.</source>
+            <translation>Bald: es bleibt, wie es ist.</translation>
+        </message>
+        <message>
+            <source>Soon: what is bare stays bare unless it is merely dry.</source>
+            <translation>Bald: was kahl ist, bleibt kahl, wenn es nicht bloß trocken ist.</translation>
+        </message>
+        <message>
+            <source>Soon: the gaps are there on two days, and hardly change.</source>
+            <translation>Bald: die Lücken sind an zwei Tagen da und ändern sich kaum.</translation>
+        </message>
+        <message>
+            <source>Soon: it is uneven on two days, and hardly changes.</source>
+            <translation>Bald: sie ist an zwei Tagen ungleichmäßig, und das ändert sich kaum.</translation>
+        </message>
+        <message>
+            <source>Soon: colour changes over days, and light or feed takes days to act.</source>
+            <translation>Bald: Farbe ändert sich über Tage, und Licht oder Düngung wirkt erst nach Tagen.</translation>
+        </message>
+        <message>
+            <source>Today: a photo can be taken again only today.</source>
+            <translation>Heute: ein Foto kann nur heute noch einmal gemacht werden.</translation>
+        </message>
+        <message>
+            <source>Today: nobody has looked at it for more than a day.</source>
+            <translation>Heute: seit mehr als einem Tag hat niemand nachgesehen.</translation>
+        </message>
+        <message>
+            <source>Soon: only today's photo is missing.</source>
+            <translation>Bald: nur das heutige Foto fehlt.</translation>
+        </message>
+        <message>
+            <source>Soon: the photo is there, and only waits for your word.</source>
+            <translation>Bald: das Foto ist da und wartet nur auf eine Angabe.</translation>
+        </message>
+        <message>
+            <source>Today: the last day of its time to cut has come.</source>
+            <translation>Heute: der letzte Tag ihrer Schnittzeit ist gekommen.</translation>
+        </message>
+        <message>
+            <source>Soon: it gains little now, and can be cut on any of the next days.</source>
+            <translation>Bald: sie legt jetzt wenig zu und kann an einem der nächsten Tage geschnitten werden.</translation>
+        </message>
+        <message>
+            <source>Now: it may spread or die within the day.</source>
+            <translation>Jetzt: es kann sich noch heute ausbreiten, oder sie kann eingehen.</translation>
+        </message>
+        <message>
+            <source>Today: it gets worse from day to day.</source>
+            <translation>Heute: es wird von Tag zu Tag schlimmer.</translation>
+        </message>
+        <message>
+            <source>Soon: it will still be there tomorrow.</source>
+            <translation>Bald: morgen ist es noch da.</translation>
+        </message>
+        <message>
+            <source>Now: possible mold together with canopy that goes, or with warm and wet air, may spread by tomorrow.</source>
+            <translation>Jetzt: möglicher Schimmel zusammen mit schwindendem Bestand oder mit warmer, nasser Luft kann sich bis morgen ausbreiten.</translation>
+        </message>
+        <message>
+            <source>Today: each sign alone could wait, two of them on one tray should not.</source>
+            <translation>Heute: jedes Zeichen allein könnte warten, zwei an einer Schale nicht.</translation>
+        </message>
+        <message>
+            <source>Feel the medium: dry means wilting, water it from below; wet and slimy means damping off, so keep the tray away from the others.</source>
+            <translation>Das Substrat befühlen: trocken heißt Welke, dann von unten gießen; nass und schleimig heißt Umfallkrankheit, dann die Schale von den anderen fernhalten.</translation>
+        </message>
+        <message>
+            <source>Coverage fell from {before:.0f} % on {day} to {now:.0f} %; two days running below what it was.</source>
+            <translation>Die Deckung fiel von {before:.0f} % am {day} auf {now:.0f} %; an zwei Tagen nacheinander unter dem, was sie war.</translation>
+        </message>
+        <message>
+            <source>A patch of {share:.0f} % of the tray lost its canopy after {day}, and lacks it on two days.</source>
+            <translation>Eine Stelle von {share:.0f} % der Schale verlor nach dem {day} ihren Bestand und ist an zwei Tagen kahl.</translation>
+        </message>
+        <message>
+            <source>The margin is zero: then no medium can be shown to be as good, only better or worse. Set how much less you would still call as good.</source>
+            <translation>Der Spielraum ist null: dann kann kein Substrat als gleich gut gezeigt werden, nur als besser oder schlechter. Angeben, wie viel weniger noch gleich gut heißen soll.</translation>
+        </message>
+        <message>
+            <source>Spreads differ clearly between media, so each difference rests on its own two media's trays, block by block, not on one common spread.</source>
+            <translation>Die Streuungen der Substrate unterscheiden sich deutlich, darum beruht jeder Unterschied auf den Schalen seiner beiden Substrate, Block für Block, nicht auf einer gemeinsamen Streuung.</translation>
+        </message>
+        <message>
+            <source>A setting belongs to whole shelves, so shelves were compared, not trays: the number of shelves counts.</source>
+            <translation>Eine Einstellung gilt für ganze Etagen, darum wurden Etagen verglichen, nicht Schalen: es zählt die Zahl der Etagen.</translation>
+        </message>
+        <message>
+            <source>The trusted medium may have been renamed half way: {one} and {other} never stand in one block, and together they stand in every block. They were taken as two.</source>
+            <translation>Das bewährte Substrat wurde vielleicht unterwegs umbenannt: {one} und {other} stehen nie in einem Block, und zusammen stehen sie in jedem Block. Sie wurden als zwei genommen.</translation>
+        </message>
+        <message>
+            <source>{one} and {other} never stand in one block, and together they stand in every block: is it one medium under two names? They were taken as two.</source>
+            <translation>{one} und {other} stehen nie in einem Block, und zusammen stehen sie in jedem Block: ist es ein Substrat unter zwei Namen? Sie wurden als zwei genommen.</translation>
+        </message>
+        <message>
+            <source>One number a tray; value = block + medium + chance, least squares with fixed blocks (Fisher 1935); means are adjusted as if each medium stood in every block.</source>
+            <translation>Eine Zahl je Schale; Wert = Block + Substrat + Zufall, kleinste Quadrate mit festen Blöcken (Fisher 1935); die Mittel sind bereinigt, als stünde jedes Substrat in jedem Block.</translation>
+        </message>
+        <message>
+            <source>Error variance {mse:.6g} on {df} degrees of freedom from {trays} trays in {blocks} blocks.</source>
+            <translation>Fehlervarianz {mse:.6g} mit {df} Freiheitsgraden aus {trays} Schalen in {blocks} Blöcken.</translation>
+        </message>
+        <message>
+            <source>Interval = difference -+ q x standard error with q = {q:.4f}, one-sided 95 % for all {media} media together (Dunnett 1955): all lower limits hold with 95 %, and so do all upper ones; both sides at once hold with at least 90 %.</source>
+            <translation>Intervall = Unterschied -+ q x Standardfehler mit q = {q:.4f}, einseitig 95 % für alle {media} Substrate zusammen (Dunnett 1955): alle unteren Grenzen gelten mit 95 %, alle oberen ebenso; beide Seiten zugleich gelten mit mindestens 90 %.</translation>
+        </message>
+        <message>
+            <source>Better: the whole interval lies on the good side of zero. As good: it ends on the good side of the margin. Worse: it lies beyond the margin. Otherwise nothing is shown (Piaggio et al. 2012).</source>
+            <translation>Besser: das ganze Intervall liegt auf der guten Seite von null. Gleich gut: es endet auf der guten Seite des Spielraums. Schlechter: es liegt jenseits des Spielraums. Sonst ist nichts gezeigt (Piaggio u. a. 2012).</translation>
+        </message>
+        <message>
+            <source>Ranks: those that Tukey's 95 % intervals of all pairs leave open (Tukey 1953, Kramer 1956; Mogstad et al. 2024).</source>
+            <translation>Ränge: jene, die Tukeys 95-%-Intervalle aller Paare offen lassen (Tukey 1953, Kramer 1956; Mogstad u. a. 2024).</translation>
+        </message>
+        <message>
+            <source>Too few trays to tell whether some media scatter more than others; one spread was used.</source>
+            <translation>Zu wenige Schalen, um zu sagen, ob manche Substrate mehr streuen als andere; eine Streuung wurde genommen.</translation>
+        </message>
+        <message>
+            <source>Spreads so unequal come up by chance in {chance:.1f} % of trials with one spread (Levene 1960); below 1 % each medium's own trays are used (Welch 1951; by blocks where there are blocks).</source>
+            <translation>So ungleiche Streuungen kommen durch Zufall in {chance:.1f} % der Versuche mit einer Streuung vor (Levene 1960); unter 1 % gelten die Schalen jedes Substrats für sich (Welch 1951; nach Blöcken, wo es Blöcke gibt).</translation>
+        </message>
+        <message>
+            <source>Standard errors hold {sd:.2f} for the way the camera sees media differently, on top of the trays' own spread (added as squares; JCGM 100:2008).</source>
+            <translation>Die Standardfehler enthalten {sd:.2f} dafür, dass die Kamera Substrate verschieden sieht, zusätzlich zur Streuung der Schalen selbst (als Quadrate addiert; JCGM 100:2008).</translation>
+        </message>
+        <message>
+            <source>{number} points</source>
+            <translation>{number} Punkte</translation>
+        </message>
+        <message>
+            <source>{number} g</source>
+            <translation>{number} g</translation>
+        </message>
+        <message>
+            <source>{number}</source>
+            <translation>{number}</translation>
+        </message>
+        <message>
+            <source>So far {medium} differs from {trusted} by {difference} (interval {low} to {high}). The trial still runs: nothing is shown before the planned trays are in.</source>
+            <translation>Bisher unterscheidet sich {medium} von {trusted} um {difference} (Intervall {low} bis {high}). Der Versuch läuft noch: gezeigt ist nichts, bevor die geplanten Schalen da sind.</translation>
+        </message>
+        <message>
+            <source>{medium} is better than {trusted}: the difference is {difference} (interval {low} to {high}).</source>
+            <translation>{medium} ist besser als {trusted}: der Unterschied ist {difference} (Intervall {low} bis {high}).</translation>
+        </message>
+        <message>
+            <source>{medium} is as good as {trusted}, within the margin of {margin}: the difference is {difference} (interval {low} to {high}).</source>
+            <translation>{medium} ist so gut wie {trusted}, im Spielraum von {margin}: der Unterschied ist {difference} (Intervall {low} bis {high}).</translation>
+        </message>
+        <message>
+            <source>{medium} is within the margin of {margin}, yet surely somewhat less good than {trusted}: the difference is {difference} (interval {low} to {high}).</source>
+            <translation>{medium} liegt im Spielraum von {margin}, ist aber sicher etwas weniger gut als {trusted}: der Unterschied ist {difference} (Intervall {low} bis {high}).</translation>
+        </message>
+        <message>
+            <source>{medium} is worse than {trusted} by more than the margin of {margin} allows: the difference is {difference} (interval {low} to {high}).</source>
+            <translation>{medium} ist schlechter als {trusted}, um mehr, als der Spielraum von {margin} erlaubt: der Unterschied ist {difference} (Intervall {low} bis {high}).</translation>
+        </message>
+        <message>
+            <source>Not shown: the trial cannot tell whether {medium} is as good as {trusted} within the margin of {margin}; the difference is {difference} (interval {low} to {high}). It lies so near the margin that no reasonable number of further trays would settle it.</source>
+            <translation>Nicht gezeigt: der Versuch kann nicht sagen, ob {medium} im Spielraum von {margin} so gut ist wie {trusted}; der Unterschied ist {difference} (Intervall {low} bis {high}). Er liegt so nah am Spielraum, dass keine vernünftige Zahl weiterer Schalen es klären würde.</translation>
+        </message>
+        <message>
+            <source>Not shown: the trial cannot tell whether {medium} is as good as {trusted} within the margin of {margin}; the difference is {difference} (interval {low} to {high}). 1 further tray of each medium would probably settle it.</source>
+            <translation>Nicht gezeigt: der Versuch kann nicht sagen, ob {medium} im Spielraum von {margin} so gut ist wie {trusted}; der Unterschied ist {difference} (Intervall {low} bis {high}). 1 weitere Schale jedes Substrats würde es wahrscheinlich klären.</translation>
+        </message>
+        <message>
+            <source>Not shown: the trial cannot tell whether {medium} is as good as {trusted} within the margin of {margin}; the difference is {difference} (interval {low} to {high}). {further} further trays of each medium would probably settle it.</source>
+            <translation>Nicht gezeigt: der Versuch kann nicht sagen, ob {medium} im Spielraum von {margin} so gut ist wie {trusted}; der Unterschied ist {difference} (Intervall {low} bis {high}). {further} weitere Schalen jedes Substrats würden es wahrscheinlich klären.</translation>
+        </message>
+        <message>
+            <source>{medium} is the trusted medium; it has no number.</source>
+            <translation>{medium} ist das bewährte Substrat; es hat keine Zahl.</translation>
+        </message>
+        <message>
+            <source>{medium} is the trusted medium, mean {mean}; the others are held against it.</source>
+            <translation>{medium} ist das bewährte Substrat, Mittel {mean}; mit ihm werden die anderen verglichen.</translation>
+        </message>
+        <message>
+            <source>{medium}: no verdict. {why}</source>
+            <translation>{medium}: kein Urteil. {why}</translation>
+        </message>
+        <message>
+            <source>{medium}: numbers, no verdict. Its mean is {mean}, {difference} against {trusted}. {why}</source>
+            <translation>{medium}: Zahlen, kein Urteil. Sein Mittel ist {mean}, {difference} gegenüber {trusted}. {why}</translation>
+        </message>
+        <message>
+            <source>There is no number to compare: no tray has one.</source>
+            <translation>Es gibt keine Zahl zum Vergleichen: keine Schale hat eine.</translation>
+        </message>
+        <message>
+            <source>No tray of the trusted medium {trusted} has a number, so there is nothing to compare with.</source>
+            <translation>Keine Schale des bewährten Substrats {trusted} hat eine Zahl, also gibt es nichts, womit zu vergleichen wäre.</translation>
+        </message>
+        <message>
+            <source>Only the trusted medium has numbers, so there is nothing to compare it with.</source>
+            <translation>Nur das bewährte Substrat hat Zahlen, also gibt es nichts, womit es zu vergleichen wäre.</translation>
+        </message>
+        <message>
+            <source>With one tray of each medium nobody can tell the medium from the luck of the tray; grow at least two blocks with all media in each.</source>
+            <translation>Mit einer Schale je Substrat kann niemand das Substrat vom Glück der Schale unterscheiden; mindestens zwei Blöcke mit allen Substraten in jedem anbauen.</translation>
+        </message>
+        <message>
+            <source>One tray alone says nothing beyond itself; grow more than one of each medium.</source>
+            <translation>Eine Schale allein sagt nichts über sich hinaus; mehr als eine von jedem Substrat anbauen.</translation>
+        </message>
+        <message>
+            <source>No tray is left over to tell chance from difference; grow more blocks.</source>
+            <translation>Keine Schale bleibt übrig, um Zufall von Unterschied zu trennen; mehr Blöcke anbauen.</translation>
+        </message>
+        <message>
+            <source>The trays of a medium do not differ at all, which no real trays do; look whether numbers were copied.</source>
+            <translation>Die Schalen eines Substrats unterscheiden sich gar nicht, was bei echten Schalen nie vorkommt; nachsehen, ob Zahlen kopiert wurden.</translation>
+        </message>
+        <message>
+            <source>{medium} and {trusted} share no block, nor does a chain of other media join them.</source>
+            <translation>{medium} und {trusted} teilen keinen Block, und auch keine Kette anderer Substrate verbindet sie.</translation>
+        </message>
+        <message>
+            <source>Shelf and medium cannot be told apart: what is set for a whole shelf is tested between shelves, and each medium needs at least two.</source>
+            <translation>Etage und Substrat sind nicht zu trennen: was für eine ganze Etage gilt, wird zwischen Etagen geprüft, und jedes Substrat braucht mindestens zwei.</translation>
+        </message>
+        <message>
+            <source>This is the trusted medium.</source>
+            <translation>Das ist das bewährte Substrat.</translation>
+        </message>
+        <message>
+            <source>so far</source>
+            <translation>bisher</translation>
+        </message>
+        <message>
+            <source>better</source>
+            <translation>besser</translation>
+        </message>
+        <message>
+            <source>as good</source>
+            <translation>gleich gut</translation>
+        </message>
+        <message>
+            <source>within margin, less good</source>
+            <translation>im Spielraum, weniger gut</translation>
+        </message>
+        <message>
+            <source>worse</source>
+            <translation>schlechter</translation>
+        </message>
+        <message>
+            <source>not shown</source>
+            <translation>nicht gezeigt</translation>
+        </message>
+        <message>
+            <source>The volume of the medium is not known.</source>
+            <translation>Das Volumen des Substrats ist nicht bekannt.</translation>
+        </message>
+        <message>
+            <source>The density of the medium's solids is not known.</source>
+            <translation>Die Dichte der festen Substanz des Substrats ist nicht bekannt.</translation>
+        </message>
+        <message>
+            <source>There is more water than pores: volume or density is wrong.</source>
+            <translation>Es ist mehr Wasser als Poren: Volumen oder Dichte ist falsch.</translation>
+        </message>
+        <message>
+            <source>Masses, volume and density are above zero: one of them is not.</source>
+            <translation>Massen, Volumen und Dichte liegen über null: eine davon nicht.</translation>
+        </message>
+        <message>
+            <source>Dry it weighs {dry:.0f} g and wet {wet:.0f} g: one of the two is wrong.</source>
+            <translation>Trocken wiegt es {dry:.0f} g und nass {wet:.0f} g: eines von beiden ist falsch.</translation>
+        </message>
+        <message>
+            <source>So much dry medium does not fit into this volume: one of the numbers is wrong.</source>
+            <translation>So viel trockenes Substrat passt nicht in dieses Volumen: eine der Zahlen ist falsch.</translation>
+        </message>
+        <message>
+            <source>Weigh it again half an hour after soaking, drained.</source>
+            <translation>Eine halbe Stunde nach dem Einweichen noch einmal wiegen, abgetropft.</translation>
+        </message>
+        <message>
+            <source>It drained for {minutes:.0f} minutes only; {least:.0f} are needed.</source>
+            <translation>Es tropfte nur {minutes:.0f} Minuten ab; nötig sind {least:.0f}.</translation>
+        </message>
+        <message>
+            <source>Let it dry, wet it again the same way, drain it and weigh it.</source>
+            <translation>Trocknen lassen, auf dieselbe Weise wieder benetzen, abtropfen lassen und wiegen.</translation>
+        </message>
+        <message>
+            <source>Wetted again it weighs less than dry: one of the two is wrong.</source>
+            <translation>Wieder benetzt wiegt es weniger als trocken: eines von beiden ist falsch.</translation>
+        </message>
+        <message>
+            <source>It takes two weighings: soaked, and drained.</source>
+            <translation>Es braucht zwei Wägungen: eingeweicht und abgetropft.</translation>
+        </message>
+        <message>
+            <source>Drained it weighs more than soaked: one of the two is wrong.</source>
+            <translation>Abgetropft wiegt es mehr als eingeweicht: eines von beiden ist falsch.</translation>
+        </message>
+        <message>
+            <source>The tray was never weighed: weigh it dry, then soaked and drained.</source>
+            <translation>Die Schale wurde nie gewogen: trocken wiegen, dann eingeweicht und abgetropft.</translation>
+        </message>
+        <message>
+            <source>The first weight, {first:.0f} g, is far below the second, {second:.0f} g: mend one of them.</source>
+            <translation>Das erste Gewicht, {first:.0f} g, liegt weit unter dem zweiten, {second:.0f} g: eines berichtigen.</translation>
+        </message>
+        <message>
+            <source>Weigh a tray dry and again after wetting, or do the wetting test with its medium: 5 minutes.</source>
+            <translation>Eine Schale trocken und nach dem Benetzen wiegen, oder die Benetzungsprobe mit ihrem Substrat machen: 5 Minuten.</translation>
+        </message>
+        <message>
+            <source>Full it weighs {full:.0f} g, of which {water:.0f} g would be water: look at the weighings.</source>
+            <translation>Voll wiegt sie {full:.0f} g, davon wären {water:.0f} g Wasser: die Wägungen prüfen.</translation>
+        </message>
+        <message>
+            <source>{share:.0f} % of the {held:.0f} g of water that it holds are left at {grams:.0f} g.</source>
+            <translation>Bei {grams:.0f} g sind {share:.0f} % der {held:.0f} g Wasser übrig, die sie hält.</translation>
+        </message>
+    </context>
+    <context>
+        <name>SheetBody</name>
+        <message>
+            <source>Tray before</source>
+            <translation>Vorige Schale</translation>
+        </message>
+        <message>
+            <source>Next tray</source>
+            <translation>Nächste Schale</translation>
+        </message>
+        <message>
+            <source>The tray before it on the rack (PgUp)</source>
+            <translation>Die vorige Schale im Regal (Bild auf)</translation>
+        </message>
+        <message>
+            <source>The next tray on the rack (PgDown)</source>
+            <translation>Die nächste Schale im Regal (Bild ab)</translation>
+        </message>
+        <message>
+            <source>tray {place} of {count}, today day {day}</source>
+            <translation>Schale {place} von {count}, heute Tag {day}</translation>
+        </message>
+    </context>
+    <context>
+        <name>SheetEmpty</name>
+        <message>
+            <source>Here one tray is shown at a time</source>
+            <translation>Hier wird immer eine Schale gezeigt</translation>
+        </message>
+        <message>
+            <source>Its picture with everything that was found in it, its days side by side, its numbers, and how it grew beside its mates. Choose a tray on the Bench.</source>
+            <translation>Ihr Bild mit allem, was darin gefunden wurde, ihre Tage nebeneinander, ihre Zahlen, und wie sie neben den anderen wuchs. Im Regal eine Schale wählen.</translation>
+        </message>
+        <message>
+            <source>Trays that have ended</source>
+            <translation>Beendete Schalen</translation>
+        </message>
+        <message>
+            <source>Find a tray that was cut or thrown away (T)</source>
+            <translation>Eine geschnittene oder weggeworfene Schale suchen (T)</translation>
+        </message>
+        <message>
+            <source>Go to the Bench</source>
+            <translation>Zum Regal</translation>
+        </message>
+        <message>
+            <source>Go to the Bench (Ctrl+1)</source>
+            <translation>Zum Regal (Strg+1)</translation>
+        </message>
+    </context>
+    <context>
+        <name>SheetKind</name>
+        <message>
+            <source>sowing sheet</source>
+            <translation>Aussaatbogen</translation>
+        </message>
+        <message>
+            <source>bench map</source>
+            <translation>Regalplan</translation>
+        </message>
+        <message>
+            <source>station cards</source>
+            <translation>Stationskarten</translation>
+        </message>
+        <message>
+            <source>tags</source>
+            <translation>Schilder</translation>
+        </message>
+        <message>
+            <source>reading sheets</source>
+            <translation>Messbögen</translation>
+        </message>
+    </context>
+    <context>
+        <name>SheetSide</name>
+        <message>
+            <source>Change</source>
+            <translation>Ändern</translation>
+        </message>
+        <message>
+            <source>Correct how it grows (C)</source>
+            <translation>Anbau berichtigen (C)</translation>
+        </message>
+        <message>
+            <source>Change the conditions</source>
+            <translation>Bedingungen ändern</translation>
+        </message>
+        <message>
+            <source>Cut</source>
+            <translation>Schnitt</translation>
+        </message>
+        <message>
+            <source>It was cut: the tray leaves the rack, its photos stay (Ctrl+Z takes it back)</source>
+            <translation>Sie wurde geschnitten: die Schale verlässt das Regal, ihre Fotos bleiben (Strg+Z nimmt es zurück)</translation>
+        </message>
+        <message>
+            <source>Thrown away</source>
+            <translation>Wegwerfen</translation>
+        </message>
+        <message>
+            <source>Say why it was thrown away: the tray leaves the rack and stays in its trial</source>
+            <translation>Angeben, warum sie weggeworfen wurde: die Schale verlässt das Regal und bleibt in ihrem Versuch</translation>
+        </message>
+        <message>
+            <source>It grows again</source>
+            <translation>Sie wächst wieder</translation>
+        </message>
+        <message>
+            <source>Put the tray back on the rack (Ctrl+Z takes it back)</source>
+            <translation>Die Schale wieder ins Regal stellen (Strg+Z nimmt es zurück)</translation>
+        </message>
+        <message>
+            <source>Ended trays</source>
+            <translation>Beendete</translation>
+        </message>
+        <message>
+            <source>Find a tray that was cut or thrown away (T)</source>
+            <translation>Eine geschnittene oder weggeworfene Schale suchen (T)</translation>
+        </message>
+        <message>
+            <source>Growth beside its mates</source>
+            <translation>Wachstum neben den anderen</translation>
+        </message>
+        <message>
+            <source>Numbers of this day</source>
+            <translation>Zahlen dieses Tages</translation>
+        </message>
+        <message>
+            <source>How it grows</source>
+            <translation>Wie sie wächst</translation>
+        </message>
+        <message>
+            <source>The photo</source>
+            <translation>Das Foto</translation>
+        </message>
+        <message>
+            <source>coverage; no photo yet</source>
+            <translation>Deckung; noch kein Foto</translation>
+        </message>
+        <message>
+            <source>coverage on day {day}, {date}</source>
+            <translation>Deckung an Tag {day}, {date}</translation>
+        </message>
+        <message>
+            <source>Not used: {why}</source>
+            <translation>Nicht verwendet: {why}</translation>
+        </message>
+    </context>
+    <context>
+        <name>SheetTable</name>
+        <message>
+            <source>page {n} of {total}</source>
+            <translation>Seite {n} von {total}</translation>
+        </message>
+    </context>
+    <context>
+        <name>Sowing</name>
+        <message>
+            <source>{first} to {last}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{codes}, tag {tag}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{codes}, tags {first} to {last}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{grams} g of seed</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>soaked {hours} h</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{days} days in the dark</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>stacked</source>
+            <translation>gestapelt</translation>
+        </message>
+        <message>
+            <source>watered: {how}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>feed: {what}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>light: {what}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>seed lot {lot}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>A growing tray is called {code} already; two are hard to tell apart.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tag {tag} is on a tray that still grows: choose another one.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>There are not enough tags: the last trays come without one.</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>StationSheet</name>
+        <message>
+            <source>far left</source>
+            <translation>hinten links</translation>
+        </message>
+        <message>
+            <source>far right</source>
+            <translation>hinten rechts</translation>
+        </message>
+        <message>
+            <source>near right</source>
+            <translation>vorn rechts</translation>
+        </message>
+        <message>
+            <source>near left</source>
+            <translation>vorn links</translation>
+        </message>
+        <message>
+            <source>Station cards, far side</source>
+            <translation>Stationskarten, hintere Seite</translation>
+        </message>
+        <message>
+            <source>Station cards, near side</source>
+            <translation>Stationskarten, vordere Seite</translation>
+        </message>
+        <message>
+            <source>corner of the rim</source>
+            <translation>Ecke des Schalenrands</translation>
+        </message>
+        <message>
+            <source>Print on plain matt paper at 100 %, do not laminate. Cut along the thin outer line.</source>
+            <translation>Auf einfaches mattes Papier mit 100 % drucken, nicht laminieren. Entlang der dünnen äußeren Linie schneiden.</translation>
+        </message>
+        <message>
+            <source>Lay a tray where it will be photographed. Push each card under the tray's corner until the corner of the rim stands right above the printed corner. All names are as you stand before the tray. Fix the cards flat with tape: from then on a tray goes where the printed corners are.</source>
+            <translation>Eine Schale dorthin legen, wo sie fotografiert wird. Jede Karte unter die Ecke der Schale schieben, bis die Ecke des Schalenrands genau über der gedruckten Ecke steht. Alle Namen gelten, wie man vor der Schale steht. Die Karten flach mit Klebeband befestigen: von da an kommt jede Schale dorthin, wo die gedruckten Ecken sind.</translation>
+        </message>
+        <message>
+            <source>For the tray type {tray} the middles of the marks then lie {across} mm apart along the long side and {deep} mm apart from far to near. Measure both if you can. Take photos from above.</source>
+            <translation>Für den Schalentyp {tray} liegen die Mitten der Marken dann {across} mm auseinander entlang der langen Seite und {deep} mm von hinten nach vorn. Wenn möglich beides messen. Von oben fotografieren.</translation>
+        </message>
+        <message>
+            <source>Keep the white rim around each mark free. A card that leaves hide does no harm.</source>
+            <translation>Den weißen Rand um jede Marke frei halten. Eine von Blättern verdeckte Karte schadet nicht.</translation>
+        </message>
+    </context>
+    <context>
+        <name>StepRow</name>
+        <message>
+            <source>1 Question</source>
+            <translation>1 Frage</translation>
+        </message>
+        <message>
+            <source>2 What varies</source>
+            <translation>2 Was sich ändert</translation>
+        </message>
+        <message>
+            <source>3 How many</source>
+            <translation>3 Wie viele</translation>
+        </message>
+        <message>
+            <source>4 Shelves</source>
+            <translation>4 Etagen</translation>
+        </message>
+        <message>
+            <source>5 Keep and draw</source>
+            <translation>5 Auslosen</translation>
+        </message>
+        <message>
+            <source>The plan</source>
+            <translation>Der Plan</translation>
+        </message>
+        <message>
+            <source>Places</source>
+            <translation>Plätze</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Drucken</translation>
+        </message>
+    </context>
+    <context>
+        <name>SuspectCard</name>
+        <message>
+            <source>{number}  {word}</source>
+            <translation>{number}  {word}</translation>
+        </message>
+        <message>
+            <source>Mold</source>
+            <translation>Schimmel</translation>
+        </message>
+        <message>
+            <source>Not mold</source>
+            <translation>Kein Schimmel</translation>
+        </message>
+        <message>
+            <source>Show it</source>
+            <translation>Zeigen</translation>
+        </message>
+        <message>
+            <source>Say that this is mold; press again to take it back (Ctrl+Z)</source>
+            <translation>Angeben, dass dies Schimmel ist; noch einmal drücken nimmt es zurück (Strg+Z)</translation>
+        </message>
+        <message>
+            <source>Say that this is no mold; press again to take it back (Ctrl+Z)</source>
+            <translation>Angeben, dass dies kein Schimmel ist; noch einmal drücken nimmt es zurück (Strg+Z)</translation>
+        </message>
+        <message>
+            <source>Show this place enlarged in the picture</source>
+            <translation>Diese Stelle im Bild vergrößert zeigen</translation>
+        </message>
+        <message>
+            <source>Suspect {number}: {what}</source>
+            <translation>Verdacht {number}: {what}</translation>
+        </message>
+    </context>
+    <context>
+        <name>SuspectList</name>
+        <message>
+            <source>No suspects</source>
+            <translation>Kein Verdacht</translation>
+        </message>
+        <message>
+            <source>Nothing in this photo looks like mold to the program. No flag is no proof that a tray is safe: look yourself.</source>
+            <translation>Nichts auf diesem Foto sieht für das Programm nach Schimmel aus. Kein Hinweis ist kein Beweis, dass eine Schale unbedenklich ist: selbst nachsehen.</translation>
+        </message>
+        <message>
+            <source>Suspects</source>
+            <translation>Verdacht</translation>
+        </message>
+        <message>
+            <source>No flag is no proof that a tray is safe.</source>
+            <translation>Kein Hinweis ist kein Beweis, dass eine Schale unbedenklich ist.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TagSheet</name>
+        <message>
+            <source>Tags</source>
+            <translation>Schilder</translation>
+        </message>
+        <message>
+            <source>page {n} of {total}</source>
+            <translation>Seite {n} von {total}</translation>
+        </message>
+        <message>
+            <source>Cut out card and strip in one piece, fold at the dashed line and hook it over a long side of the rim: the card lies outside, face up, and stays with its tray. Stiff matt paper, not laminated.</source>
+            <translation>Karte und Streifen in einem Stück ausschneiden, an der gestrichelten Linie falten und über eine lange Seite des Schalenrands hängen: die Karte liegt außen, Schrift nach oben, und bleibt bei ihrer Schale. Steifes mattes Papier, nicht laminiert.</translation>
+        </message>
+        <message>
+            <source>tag {n}</source>
+            <translation>Schild {n}</translation>
+        </message>
+    </context>
+    <context>
+        <name>TagsDialog</name>
+        <message>
+            <source>Tags and station cards</source>
+            <translation>Schilder und Stationskarten</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>Schließen</translation>
+        </message>
+        <message>
+            <source>Save as PDF...</source>
+            <translation>Als PDF speichern...</translation>
+        </message>
+        <message>
+            <source>Save the sheets</source>
+            <translation>Bögen speichern</translation>
+        </message>
+        <message>
+            <source>tags and station cards</source>
+            <translation>Schilder und Stationskarten</translation>
+        </message>
+        <message>
+            <source>The sheets were not saved: {why}. Choose another folder.</source>
+            <translation>Die Bögen wurden nicht gespeichert: {why}. Einen anderen Ordner wählen.</translation>
+        </message>
+        <message>
+            <source>Saved: {file}. Print at 100 %.</source>
+            <translation>Gespeichert: {file}. Mit 100 % drucken.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Tile</name>
+        <message>
+            <source>day {day}</source>
+            <translation>Tag {day}</translation>
+        </message>
+        <message>
+            <source>{coverage:.0f} %</source>
+            <translation>{coverage:.0f} %</translation>
+        </message>
+        <message>
+            <source>no photo yet</source>
+            <translation>noch kein Foto</translation>
+        </message>
+        <message>
+            <source>coverage {coverage:.0f} %</source>
+            <translation>Deckung {coverage:.0f} %</translation>
+        </message>
+        <message>
+            <source>Coverage: canopy share of the inner area, from the photo of {day}</source>
+            <translation>Deckung: Anteil des Bestands an der Innenfläche, nach dem Foto vom {day}</translation>
+        </message>
+        <message>
+            <source>Click or Enter: open the tray sheet</source>
+            <translation>Klick oder Eingabe: Schalenblatt öffnen</translation>
+        </message>
+    </context>
+    <context>
+        <name>TimeChart</name>
+        <message>
+            <source>Growth, readings and events over the days</source>
+            <translation>Wachstum, Messwerte und Ereignisse über den Tagen</translation>
+        </message>
+        <message>
+            <source>{kind}: {count} readings, the last one {value:g} on day {day:.0f}</source>
+            <translation>{kind}: {count} Messwerte, der letzte {value:g} an Tag {day:.0f}</translation>
+        </message>
+        <message>
+            <source>{words} on day {day:.0f}</source>
+            <translation>{words} an Tag {day:.0f}</translation>
+        </message>
+        <message>
+            <source>dark</source>
+            <translation>dunkel</translation>
+        </message>
+    </context>
+    <context>
+        <name>TopRow</name>
+        <message>
+            <source>Book</source>
+            <translation>Buch</translation>
+        </message>
+        <message>
+            <source>Open or start a book</source>
+            <translation>Ein Buch öffnen oder beginnen</translation>
+        </message>
+        <message>
+            <source>View</source>
+            <translation>Ansicht</translation>
+        </message>
+        <message>
+            <source>Light or dark, size of letters</source>
+            <translation>Hell oder dunkel, Schriftgröße, Sprache</translation>
+        </message>
+        <message>
+            <source>As the system</source>
+            <translation>Wie das System</translation>
+        </message>
+        <message>
+            <source>Light</source>
+            <translation>Hell</translation>
+        </message>
+        <message>
+            <source>Dark</source>
+            <translation>Dunkel</translation>
+        </message>
+        <message>
+            <source>Text {n} %</source>
+            <translation>Schrift {n} %</translation>
+        </message>
+        <message>
+            <source>{do}: {what}</source>
+            <translation>{do}: {what}</translation>
+        </message>
+        <message>
+            <source>Opened of late</source>
+            <translation>Zuletzt geöffnet</translation>
+        </message>
+    </context>
+    <context>
+        <name>TopViewPreview</name>
+        <message>
+            <source>Top view with these corners</source>
+            <translation>Draufsicht mit diesen Ecken</translation>
+        </message>
+    </context>
+    <context>
+        <name>TrayForm</name>
+        <message>
+            <source>in the tray</source>
+            <translation>in der Schale</translation>
+        </message>
+        <message>
+            <source>on an upturned tray</source>
+            <translation>auf umgedrehter Schale</translation>
+        </message>
+        <message>
+            <source>not noted</source>
+            <translation>nicht notiert</translation>
+        </message>
+        <message>
+            <source>from the top</source>
+            <translation>von oben</translation>
+        </message>
+        <message>
+            <source>from below</source>
+            <translation>von unten</translation>
+        </message>
+        <message>
+            <source>both</source>
+            <translation>beides</translation>
+        </message>
+        <message>
+            <source>was kept dark</source>
+            <translation>stand dunkel</translation>
+        </message>
+        <message>
+            <source>Code on the tray</source>
+            <translation>Code auf der Schale</translation>
+        </message>
+        <message>
+            <source>Crop</source>
+            <translation>Kultur</translation>
+        </message>
+        <message>
+            <source>Medium</source>
+            <translation>Substrat</translation>
+        </message>
+        <message>
+            <source>Sown</source>
+            <translation>Gesät</translation>
+        </message>
+        <message>
+            <source>Seed lot</source>
+            <translation>Saatgutpartie</translation>
+        </message>
+        <message>
+            <source>Sowing rate, g of dry seed</source>
+            <translation>Saatmenge, g trocken</translation>
+        </message>
+        <message>
+            <source>Soaked, hours</source>
+            <translation>Eingeweicht, Stunden</translation>
+        </message>
+        <message>
+            <source>Seating</source>
+            <translation>Lage</translation>
+        </message>
+        <message>
+            <source>After sowing</source>
+            <translation>Nach der Aussaat</translation>
+        </message>
+        <message>
+            <source>Dark from</source>
+            <translation>Dunkel ab</translation>
+        </message>
+        <message>
+            <source>Dark to</source>
+            <translation>Dunkel bis</translation>
+        </message>
+        <message>
+            <source>Stacked</source>
+            <translation>Gestapelt</translation>
+        </message>
+        <message>
+            <source>Watering</source>
+            <translation>Bewässerung</translation>
+        </message>
+        <message>
+            <source>Feed</source>
+            <translation>Düngung</translation>
+        </message>
+        <message>
+            <source>Heat mat</source>
+            <translation>Heizmatte</translation>
+        </message>
+        <message>
+            <source>Light</source>
+            <translation>Licht</translation>
+        </message>
+        <message>
+            <source>Shelf</source>
+            <translation>Etage</translation>
+        </message>
+        <message>
+            <source>Place on the shelf</source>
+            <translation>Platz auf der Etage</translation>
+        </message>
+        <message>
+            <source>Tray type</source>
+            <translation>Schalentyp</translation>
+        </message>
+        <message>
+            <source>Tag number</source>
+            <translation>Schildnummer</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Notiz</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>nein</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>ja</translation>
+        </message>
+        <message>
+            <source>Give the tray a code, as it stands on the tray.</source>
+            <translation>Der Schale einen Code geben, wie er auf ihr steht.</translation>
+        </message>
+        <message>
+            <source>Say which crop grows in it.</source>
+            <translation>Angeben, welche Kultur darin wächst.</translation>
+        </message>
+        <message>
+            <source>Say on which medium it grows.</source>
+            <translation>Angeben, auf welchem Substrat sie wächst.</translation>
+        </message>
+        <message>
+            <source>A tag is a whole number from 10 to 586; leave the field empty without a tag.</source>
+            <translation>Ein Schild ist eine ganze Zahl von 10 bis 586; ohne Schild das Feld leer lassen.</translation>
+        </message>
+        <message>
+            <source>Count the places along the shelf: 1, 2, 3 ...</source>
+            <translation>Die Plätze entlang der Etage zählen: 1, 2, 3 ...</translation>
+        </message>
+        <message>
+            <source>Type a number, or leave the field empty.</source>
+            <translation>Eine Zahl eingeben, oder das Feld leer lassen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TrayPicker</name>
+        <message>
+            <source>Find a tray, crop or medium</source>
+            <translation>Schale, Kultur oder Substrat suchen</translation>
+        </message>
+        <message>
+            <source>Growing trays</source>
+            <translation>Wachsende Schalen</translation>
+        </message>
+    </context>
+    <context>
+        <name>TrayPicture</name>
+        <message>
+            <source>A tray from above, its name hidden</source>
+            <translation>Eine Schale von oben, ihr Name verborgen</translation>
+        </message>
+        <message>
+            <source>The picture is coming.</source>
+            <translation>Das Bild kommt gleich.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TraySheet</name>
+        <message>
+            <source>The pictures of this day were made by an older version of the program and cannot be made again.</source>
+            <translation>Die Bilder dieses Tages stammen von einer älteren Version des Programms und lassen sich nicht neu machen.</translation>
+        </message>
+        <message>
+            <source>Half of the tray was covered on day {day:.1f}.</source>
+            <translation>Die Hälfte der Schale war an Tag {day:.1f} bedeckt.</translation>
+        </message>
+        <message>
+            <source>Half of the tray was covered on day {day:.1f} (95 %: {low:.1f} to {high:.1f}).</source>
+            <translation>Die Hälfte der Schale war an Tag {day:.1f} bedeckt (95 %: {low:.1f} bis {high:.1f}).</translation>
+        </message>
+        <message>
+            <source>Expected cut: day {day} ({date}).</source>
+            <translation>Erwarteter Schnitt: Tag {day} ({date}).</translation>
+        </message>
+        <message>
+            <source>Expected cut: day {day} ({date}), between day {low} and day {high}.</source>
+            <translation>Erwarteter Schnitt: Tag {day} ({date}), zwischen Tag {low} und Tag {high}.</translation>
+        </message>
+        <message>
+            <source>Coverage</source>
+            <translation>Deckung</translation>
+        </message>
+        <message>
+            <source>Share of the inner area under green, red or pale shoots, from above.</source>
+            <translation>Anteil der Innenfläche unter grünen, roten oder blassen Trieben, von oben.</translation>
+        </message>
+        <message>
+            <source>Uniformity</source>
+            <translation>Gleichmäßigkeit</translation>
+        </message>
+        <message>
+            <source>How alike the 72 cells are (Christiansen): 100 is all alike.</source>
+            <translation>Wie ähnlich sich die 72 Zellen sind (Christiansen): 100 heißt alle gleich.</translation>
+        </message>
+        <message>
+            <source>Thinnest quarter</source>
+            <translation>Dünnstes Viertel</translation>
+        </message>
+        <message>
+            <source>Mean of the 18 thinnest cells, in % of the mean of all.</source>
+            <translation>Mittel der 18 dünnsten Zellen, in % des Mittels aller.</translation>
+        </message>
+        <message>
+            <source>Gaps</source>
+            <translation>Lücken</translation>
+        </message>
+        <message>
+            <source>Share of the inner area in bare pieces of at least 4 cm².</source>
+            <translation>Anteil der Innenfläche in kahlen Stücken von mindestens 4 cm².</translation>
+        </message>
+        <message>
+            <source>Edge thinner by</source>
+            <translation>Rand dünner um</translation>
+        </message>
+        <message>
+            <source>points</source>
+            <translation>Punkte</translation>
+        </message>
+        <message>
+            <source>Coverage of the middle minus that of the outer 25 mm.</source>
+            <translation>Deckung der Mitte minus jene der äußeren 25 mm.</translation>
+        </message>
+        <message>
+            <source>Left to right</source>
+            <translation>Links nach rechts</translation>
+        </message>
+        <message>
+            <source>points / 100 mm</source>
+            <translation>Punkte / 100 mm</translation>
+        </message>
+        <message>
+            <source>Rise of coverage along the long side (−: fall).</source>
+            <translation>Anstieg der Deckung entlang der langen Seite (−: Abfall).</translation>
+        </message>
+        <message>
+            <source>Far to near</source>
+            <translation>Hinten nach vorn</translation>
+        </message>
+        <message>
+            <source>Rise of coverage along the short side (−: fall).</source>
+            <translation>Anstieg der Deckung entlang der kurzen Seite (−: Abfall).</translation>
+        </message>
+        <message>
+            <source>Clumping</source>
+            <translation>Klumpung</translation>
+        </message>
+        <message>
+            <source>Moran's I of the cells: above 0, thick cells lie beside thick ones.</source>
+            <translation>Morans I der Zellen: über 0 liegen dichte Zellen neben dichten.</translation>
+        </message>
+        <message>
+            <source>Green</source>
+            <translation>Grün</translation>
+        </message>
+        <message>
+            <source>Share of the inner area that is green canopy.</source>
+            <translation>Anteil der Innenfläche mit grünem Bestand.</translation>
+        </message>
+        <message>
+            <source>Pale</source>
+            <translation>Blass</translation>
+        </message>
+        <message>
+            <source>Share of the inner area that is pale shoots.</source>
+            <translation>Anteil der Innenfläche mit blassen Trieben.</translation>
+        </message>
+        <message>
+            <source>Red</source>
+            <translation>Rot</translation>
+        </message>
+        <message>
+            <source>Share of the inner area that is red canopy.</source>
+            <translation>Anteil der Innenfläche mit rotem Bestand.</translation>
+        </message>
+        <message>
+            <source>Hue</source>
+            <translation>Farbton</translation>
+        </message>
+        <message>
+            <source>Mean hue angle of the canopy in CIELAB: 90 is yellow, 180 is green.</source>
+            <translation>Mittlerer Farbtonwinkel des Bestands in CIELAB: 90 ist Gelb, 180 ist Grün.</translation>
+        </message>
+        <message>
+            <source>Chroma</source>
+            <translation>Buntheit</translation>
+        </message>
+        <message>
+            <source>How colourful the canopy is (CIELAB).</source>
+            <translation>Wie farbig der Bestand ist (CIELAB).</translation>
+        </message>
+        <message>
+            <source>Lightness</source>
+            <translation>Helligkeit</translation>
+        </message>
+        <message>
+            <source>How light the canopy is (CIELAB L*, 0 black to 100 white).</source>
+            <translation>Wie hell der Bestand ist (CIELAB L*, 0 Schwarz bis 100 Weiß).</translation>
+        </message>
+        <message>
+            <source>Dark green index</source>
+            <translation>Dunkelgrün-Index</translation>
+        </message>
+        <message>
+            <source>From hue, saturation and brightness: higher is darker green.</source>
+            <translation>Aus Farbton, Sättigung und Helligkeit: höher ist dunkleres Grün.</translation>
+        </message>
+        <message>
+            <source>Scale</source>
+            <translation>Maßstab</translation>
+        </message>
+        <message>
+            <source>Pixels of the photo for each mm of the tray, where it is least.</source>
+            <translation>Pixel des Fotos je mm der Schale, wo es am wenigsten sind.</translation>
+        </message>
+        <message>
+            <source>Tilt</source>
+            <translation>Neigung</translation>
+        </message>
+        <message>
+            <source>How far the camera was from looking straight down.</source>
+            <translation>Wie weit die Kamera von der senkrechten Sicht abwich.</translation>
+        </message>
+        <message>
+            <source>Blur</source>
+            <translation>Unschärfe</translation>
+        </message>
+        <message>
+            <source>Width of the softest sharp edge that can be told, on the tray.</source>
+            <translation>Breite der weichsten erkennbaren scharfen Kante, auf der Schale.</translation>
+        </message>
+        <message>
+            <source>Brightness</source>
+            <translation>Belichtung</translation>
+        </message>
+        <message>
+            <source>Mean lightness of the top view (CIELAB L*).</source>
+            <translation>Mittlere Helligkeit der Draufsicht (CIELAB L*).</translation>
+        </message>
+        <message>
+            <source>Burnt out</source>
+            <translation>Überbelichtet</translation>
+        </message>
+        <message>
+            <source>Share of the top view without detail in the lights.</source>
+            <translation>Anteil der Draufsicht ohne Zeichnung in den Lichtern.</translation>
+        </message>
+        <message>
+            <source>Black</source>
+            <translation>Schwarz</translation>
+        </message>
+        <message>
+            <source>Share of the top view without detail in the shadows.</source>
+            <translation>Anteil der Draufsicht ohne Zeichnung in den Schatten.</translation>
+        </message>
+        <message>
+            <source>Glare</source>
+            <translation>Glanz</translation>
+        </message>
+        <message>
+            <source>Share of the top view under shine from wet leaves or lamps.</source>
+            <translation>Anteil der Draufsicht unter dem Glanz nasser Blätter oder Lampen.</translation>
+        </message>
+        <message>
+            <source>Scored in</source>
+            <translation>Ausgewertet in</translation>
+        </message>
+        <message>
+            <source>Time that this computer took.</source>
+            <translation>Zeit, die dieser Rechner brauchte.</translation>
+        </message>
+        <message>
+            <source>1 gap of {largest} cm²</source>
+            <translation>1 Lücke von {largest} cm²</translation>
+        </message>
+        <message>
+            <source>{count} gaps, largest {largest} cm²</source>
+            <translation>{count} Lücken, größte {largest} cm²</translation>
+        </message>
+        <message>
+            <source>not told by this photo</source>
+            <translation>von diesem Foto nicht zu sagen</translation>
+        </message>
+        <message>
+            <source>by the station's marks</source>
+            <translation>durch die Marken der Station</translation>
+        </message>
+        <message>
+            <source>by the tray's rim</source>
+            <translation>durch den Schalenrand</translation>
+        </message>
+        <message>
+            <source>set by you</source>
+            <translation>von Hand gesetzt</translation>
+        </message>
+        <message>
+            <source>the picture is the tray</source>
+            <translation>das Bild ist die Schale</translation>
+        </message>
+        <message>
+            <source>Taken</source>
+            <translation>Aufgenommen</translation>
+        </message>
+        <message>
+            <source>Told by the camera's clock.</source>
+            <translation>Nach der Uhr der Kamera.</translation>
+        </message>
+        <message>
+            <source>Told by the file's time, for the camera gave none.</source>
+            <translation>Nach der Zeit der Datei, denn die Kamera nannte keine.</translation>
+        </message>
+        <message>
+            <source>Canopy</source>
+            <translation>Bestand</translation>
+        </message>
+        <message>
+            <source>mended by hand</source>
+            <translation>von Hand nachgebessert</translation>
+        </message>
+        <message>
+            <source>A person has drawn where the canopy is; all numbers follow it. What the program had found is kept in the book.</source>
+            <translation>Der Bestand wurde von Hand gezeichnet; alle Zahlen folgen ihm. Was das Programm gefunden hatte, bleibt im Buch.</translation>
+        </message>
+        <message>
+            <source>Colour</source>
+            <translation>Farbe</translation>
+        </message>
+        <message>
+            <source>balanced</source>
+            <translation>abgeglichen</translation>
+        </message>
+        <message>
+            <source>as photographed</source>
+            <translation>wie fotografiert</translation>
+        </message>
+        <message>
+            <source>White balance from the grey patch of the tag.</source>
+            <translation>Weißabgleich nach dem grauen Feld des Schilds.</translation>
+        </message>
+        <message>
+            <source>No grey patch was seen, so colours are as the camera gave them.</source>
+            <translation>Kein graues Feld war zu sehen, die Farben sind also, wie die Kamera sie lieferte.</translation>
+        </message>
+        <message>
+            <source>Method</source>
+            <translation>Methode</translation>
+        </message>
+        <message>
+            <source>Scores of different methods are never compared.</source>
+            <translation>Wertungen verschiedener Methoden werden nie verglichen.</translation>
+        </message>
+        <message>
+            <source>The program is {percent} % sure of the four corners.</source>
+            <translation>Das Programm ist zu {percent} % sicher bei den vier Ecken.</translation>
+        </message>
+        <message>
+            <source>The four corners of the inner area.</source>
+            <translation>Die vier Ecken der Innenfläche.</translation>
+        </message>
+        <message>
+            <source>Tray found</source>
+            <translation>Schale gefunden</translation>
+        </message>
+        <message>
+            <source>The day before, the day after</source>
+            <translation>Der Tag davor, der Tag danach</translation>
+        </message>
+        <message>
+            <source>The tray before, the next tray</source>
+            <translation>Die vorige Schale, die nächste Schale</translation>
+        </message>
+        <message>
+            <source>Picture, two days, mend the canopy</source>
+            <translation>Bild, zwei Tage, Bestand nachbessern</translation>
+        </message>
+        <message>
+            <source>Growth and notes, conditions</source>
+            <translation>Wachstum und Notizen, Bedingungen</translation>
+        </message>
+        <message>
+            <source>Note a reading or what was done</source>
+            <translation>Messwert oder Arbeit notieren</translation>
+        </message>
+        <message>
+            <source>Trays that have ended</source>
+            <translation>Beendete Schalen</translation>
+        </message>
+        <message>
+            <source>All layers off and on; between two days: the other one</source>
+            <translation>Alle Ebenen aus und ein; zwischen zwei Tagen: der andere</translation>
+        </message>
+        <message>
+            <source>Two days: where canopy grew and vanished, off and on</source>
+            <translation>Zwei Tage: hinzugekommener und verschwundener Bestand, aus und ein</translation>
+        </message>
+        <message>
+            <source>Canopy, gaps, cells, suspects off and on</source>
+            <translation>Bestand, Lücken, Zellen, Verdacht aus und ein</translation>
+        </message>
+        <message>
+            <source>Top view or photo</source>
+            <translation>Draufsicht oder Foto</translation>
+        </message>
+        <message>
+            <source>Look closer, from further away, at all of it</source>
+            <translation>Näher, weiter weg, ganz ansehen</translation>
+        </message>
+        <message>
+            <source>Mending: brush, eraser, smaller, larger</source>
+            <translation>Nachbessern: Pinsel, Radierer, kleiner, größer</translation>
+        </message>
+        <message>
+            <source>Mending: move the brush, paint on the way, dab</source>
+            <translation>Nachbessern: Pinsel bewegen, dabei malen, tupfen</translation>
+        </message>
+        <message>
+            <source>{code} has left the rack; its photos stay in the book.</source>
+            <translation>{code} hat das Regal verlassen; die Fotos bleiben im Buch.</translation>
+        </message>
+        <message>
+            <source>mold</source>
+            <translation>Schimmel</translation>
+        </message>
+        <message>
+            <source>not mold</source>
+            <translation>kein Schimmel</translation>
+        </message>
+        <message>
+            <source>no longer seen</source>
+            <translation>nicht mehr zu sehen</translation>
+        </message>
+        <message>
+            <source>possible mold</source>
+            <translation>möglicher Schimmel</translation>
+        </message>
+        <message>
+            <source>give or take 1 point</source>
+            <translation>auf 1 Punkt genau</translation>
+        </message>
+        <message>
+            <source>give or take {points} points</source>
+            <translation>auf {points} Punkte genau</translation>
+        </message>
+        <message>
+            <source>{code}: {crop} on {medium}</source>
+            <translation>{code}: {crop} auf {medium}</translation>
+        </message>
+        <message>
+            <source>{how} on {day}</source>
+            <translation>{how} am {day}</translation>
+        </message>
+        <message>
+            <source>No photo of tray {code} yet.</source>
+            <translation>Noch kein Foto von Schale {code}.</translation>
+        </message>
+        <message>
+            <source>Tray {code}, day {day}</source>
+            <translation>Schale {code}, Tag {day}</translation>
+        </message>
+        <message>
+            <source>cut</source>
+            <translation>geschnitten</translation>
+        </message>
+        <message>
+            <source>thrown away</source>
+            <translation>weggeworfen</translation>
+        </message>
+        <message>
+            <source>done</source>
+            <translation>beendet</translation>
+        </message>
+        <message>
+            <source>size not known</source>
+            <translation>Größe nicht bekannt</translation>
+        </message>
+        <message>
+            <source>{size}, {confidence} % sure</source>
+            <translation>{size}, zu {confidence} % sicher</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>ja</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>nein</translation>
+        </message>
+        <message>
+            <source>{begin} to {end}</source>
+            <translation>{begin} bis {end}</translation>
+        </message>
+        <message>
+            <source>shelf {shelf}, place {place}</source>
+            <translation>Etage {shelf}, Platz {place}</translation>
+        </message>
+        <message>
+            <source>place {place}, without a shelf</source>
+            <translation>Platz {place}, ohne Etage</translation>
+        </message>
+        <message>
+            <source>Crop</source>
+            <translation>Kultur</translation>
+        </message>
+        <message>
+            <source>Medium</source>
+            <translation>Substrat</translation>
+        </message>
+        <message>
+            <source>Seating</source>
+            <translation>Lage</translation>
+        </message>
+        <message>
+            <source>Seed lot</source>
+            <translation>Saatgutpartie</translation>
+        </message>
+        <message>
+            <source>Sowing rate</source>
+            <translation>Saatmenge</translation>
+        </message>
+        <message>
+            <source>Soaked</source>
+            <translation>Eingeweicht</translation>
+        </message>
+        <message>
+            <source>Sown</source>
+            <translation>Gesät</translation>
+        </message>
+        <message>
+            <source>Dark</source>
+            <translation>Dunkel</translation>
+        </message>
+        <message>
+            <source>Stacked</source>
+            <translation>Gestapelt</translation>
+        </message>
+        <message>
+            <source>Watering</source>
+            <translation>Bewässerung</translation>
+        </message>
+        <message>
+            <source>Feed</source>
+            <translation>Düngung</translation>
+        </message>
+        <message>
+            <source>Heat mat</source>
+            <translation>Heizmatte</translation>
+        </message>
+        <message>
+            <source>Light</source>
+            <translation>Licht</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Beendet</translation>
+        </message>
+        <message>
+            <source>Place</source>
+            <translation>Platz</translation>
+        </message>
+        <message>
+            <source>Block</source>
+            <translation>Block</translation>
+        </message>
+        <message>
+            <source>Tray</source>
+            <translation>Schale</translation>
+        </message>
+        <message>
+            <source>Tag</source>
+            <translation>Schild</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Notiz</translation>
+        </message>
+    </context>
+    <context>
+        <name>TraysPage</name>
+        <message>
+            <source>How many trays of each, on each crop?</source>
+            <translation>Wie viele Schalen von jedem, je Kultur?</translation>
+        </message>
+        <message>
+            <source>Trays of each</source>
+            <translation>Schalen von jedem</translation>
+        </message>
+        <message>
+            <source>trays</source>
+            <translation>Schalen</translation>
+        </message>
+        <message>
+            <source>Spread</source>
+            <translation>Streuung</translation>
+        </message>
+        <message>
+            <source>Take it from my trays</source>
+            <translation>Aus den eigenen Schalen nehmen</translation>
+        </message>
+        <message>
+            <source>chance to show it; 80 % is usual</source>
+            <translation>Wahrscheinlichkeit, es zu zeigen; 80 % sind üblich</translation>
+        </message>
+        <message>
+            <source>Chance by number of trays</source>
+            <translation>Wahrscheinlichkeit nach Zahl der Schalen</translation>
+        </message>
+        <message>
+            <source>Trays of one kind lie apart by</source>
+            <translation>Schalen einer Art liegen auseinander um</translation>
+        </message>
+        <message>
+            <source>Choose crops and media first: then the chances stand here.</source>
+            <translation>Erst Kulturen und Substrate wählen: dann stehen die Wahrscheinlichkeiten hier.</translation>
+        </message>
+        <message>
+            <source>closer together</source>
+            <translation>enger beieinander</translation>
+        </message>
+        <message>
+            <source>as assumed</source>
+            <translation>wie angenommen</translation>
+        </message>
+        <message>
+            <source>further apart</source>
+            <translation>weiter auseinander</translation>
+        </message>
+        <message>
+            <source>sets of shelves</source>
+            <translation>Sätze von Etagen</translation>
+        </message>
+        <message>
+            <source>trays of each, on each crop</source>
+            <translation>Schalen von jedem, je Kultur</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentsPage</name>
+        <message>
+            <source>On which crops?</source>
+            <translation>Mit welchen Kulturen?</translation>
+        </message>
+        <message>
+            <source>crop</source>
+            <translation>Kultur</translation>
+        </message>
+        <message>
+            <source>read on day</source>
+            <translation>abgelesen an Tag</translation>
+        </message>
+        <message>
+            <source>dry seed a tray</source>
+            <translation>trockenes Saatgut je Schale</translation>
+        </message>
+        <message>
+            <source>Another crop</source>
+            <translation>Weitere Kultur</translation>
+        </message>
+        <message>
+            <source>Which media?</source>
+            <translation>Welche Substrate?</translation>
+        </message>
+        <message>
+            <source>in the trial</source>
+            <translation>im Versuch</translation>
+        </message>
+        <message>
+            <source>the one I trust</source>
+            <translation>das bewährte</translation>
+        </message>
+        <message>
+            <source>Another medium</source>
+            <translation>Weiteres Substrat</translation>
+        </message>
+        <message>
+            <source>Add</source>
+            <translation>Hinzufügen</translation>
+        </message>
+        <message>
+            <source>Add: {what}</source>
+            <translation>Hinzufügen: {what}</translation>
+        </message>
+        <message>
+            <source>Does anything else vary?</source>
+            <translation>Ändert sich sonst noch etwas?</translation>
+        </message>
+        <message>
+            <source>What else varies</source>
+            <translation>Was sich sonst ändert</translation>
+        </message>
+        <message>
+            <source>nothing else</source>
+            <translation>sonst nichts</translation>
+        </message>
+        <message>
+            <source>As usual</source>
+            <translation>Wie üblich</translation>
+        </message>
+        <message>
+            <source>The change</source>
+            <translation>Die Änderung</translation>
+        </message>
+        <message>
+            <source>as usual:</source>
+            <translation>wie üblich:</translation>
+        </message>
+        <message>
+            <source>the change:</source>
+            <translation>die Änderung:</translation>
+        </message>
+        <message>
+            <source>A whole shelf gets one setting (a heat mat, a lamp)</source>
+            <translation>Eine ganze Etage bekommt eine Einstellung (Heizmatte, Lampe)</translation>
+        </message>
+        <message>
+            <source>Then shelves are what is compared, not trays, and it takes several of each.</source>
+            <translation>Dann werden Etagen verglichen, nicht Schalen, und es braucht mehrere von jeder.</translation>
+        </message>
+        <message>
+            <source>What is the same for all trays?</source>
+            <translation>Was ist für alle Schalen gleich?</translation>
+        </message>
+        <message>
+            <source>Feed</source>
+            <translation>Düngung</translation>
+        </message>
+        <message>
+            <source>Watering</source>
+            <translation>Bewässerung</translation>
+        </message>
+        <message>
+            <source>Feed:</source>
+            <translation>Düngung:</translation>
+        </message>
+        <message>
+            <source>Watering:</source>
+            <translation>Bewässerung:</translation>
+        </message>
+        <message>
+            <source>{medium} is the one I trust</source>
+            <translation>{medium} ist das bewährte</translation>
+        </message>
+    </context>
+    <context>
+        <name>TrialSheets</name>
+        <message>
+            <source>done</source>
+            <translation>erledigt</translation>
+        </message>
+        <message>
+            <source>code</source>
+            <translation>Code</translation>
+        </message>
+        <message>
+            <source>tag</source>
+            <translation>Schild</translation>
+        </message>
+        <message>
+            <source>place</source>
+            <translation>Platz</translation>
+        </message>
+        <message>
+            <source>crop</source>
+            <translation>Kultur</translation>
+        </message>
+        <message>
+            <source>treatment</source>
+            <translation>Variante</translation>
+        </message>
+        <message>
+            <source>dry seed</source>
+            <translation>trockenes Saatgut</translation>
+        </message>
+        <message>
+            <source>{block}, sow on {day}</source>
+            <translation>{block}, säen am {day}</translation>
+        </message>
+        <message>
+            <source>The same for all trays: {what}.</source>
+            <translation>Für alle Schalen gleich: {what}.</translation>
+        </message>
+        <message>
+            <source>Sowing sheet</source>
+            <translation>Aussaatbogen</translation>
+        </message>
+        <message>
+            <source>Bench map</source>
+            <translation>Regalplan</translation>
+        </message>
+        <message>
+            <source>window end</source>
+            <translation>Fensterende</translation>
+        </message>
+        <message>
+            <source>tray</source>
+            <translation>Schale</translation>
+        </message>
+        <message>
+            <source>weight (g)</source>
+            <translation>Gewicht (g)</translation>
+        </message>
+        <message>
+            <source>water given (ml)</source>
+            <translation>Wassergabe (ml)</translation>
+        </message>
+        <message>
+            <source>height (mm)</source>
+            <translation>Höhe (mm)</translation>
+        </message>
+        <message>
+            <source>fresh mass (g)</source>
+            <translation>Frischmasse (g)</translation>
+        </message>
+        <message>
+            <source>eye score (0-100)</source>
+            <translation>Note (0-100)</translation>
+        </message>
+        <message>
+            <source>what you saw</source>
+            <translation>Beobachtungen</translation>
+        </message>
+        <message>
+            <source>Day and time: ____________________     Who: ____________________</source>
+            <translation>Tag und Uhrzeit: ____________________     Wer: ____________________</translation>
+        </message>
+        <message>
+            <source>Readings, {block}</source>
+            <translation>Messwerte, {block}</translation>
+        </message>
+    </context>
+    <context>
+        <name>TroubleBand</name>
+        <message>
+            <source>I have read it</source>
+            <translation>Gelesen</translation>
+        </message>
+    </context>
+    <context>
+        <name>Urgency</name>
+        <message>
+            <source>now</source>
+            <translation>jetzt</translation>
+        </message>
+        <message>
+            <source>today</source>
+            <translation>heute</translation>
+        </message>
+        <message>
+            <source>soon</source>
+            <translation>bald</translation>
+        </message>
+    </context>
+    <context>
+        <name>Verdict</name>
+        <message>
+            <source>Next crop</source>
+            <translation>Nächste Kultur</translation>
+        </message>
+        <message>
+            <source>Crop before</source>
+            <translation>Vorige Kultur</translation>
+        </message>
+        <message>
+            <source>Save the chart that has the focus</source>
+            <translation>Ausgewähltes Diagramm speichern</translation>
+        </message>
+        <message>
+            <source>Plan a trial</source>
+            <translation>Versuch planen</translation>
+        </message>
+        <message>
+            <source>Score by eye</source>
+            <translation>Nach Augenmaß werten</translation>
+        </message>
+        <message>
+            <source>Score the photos of the day with names hidden, and see whether eye and photo agree</source>
+            <translation>Die Fotos des Tages mit verborgenen Namen werten und sehen, ob Auge und Foto übereinstimmen</translation>
+        </message>
+        <message>
+            <source>The verdict is being read</source>
+            <translation>Das Urteil wird gelesen</translation>
+        </message>
+        <message>
+            <source>No trial yet, so there is no verdict</source>
+            <translation>Noch kein Versuch, also kein Urteil</translation>
+        </message>
+        <message>
+            <source>Here stands one sentence for each new medium: better than the one you trust, as good within your margin, worse, or not shown, and what would settle it. It takes a trial with at least two trays of each medium, photographed on the same day after sowing.</source>
+            <translation>Hier steht ein Satz zu jedem neuen Substrat: besser als das bewährte, gleich gut im Spielraum, schlechter oder nicht gezeigt, und was es klären würde. Es braucht einen Versuch mit mindestens zwei Schalen jedes Substrats, am selben Tag nach der Aussaat fotografiert.</translation>
+        </message>
+        <message>
+            <source>No tray of {trial} is sown yet</source>
+            <translation>Noch keine Schale von {trial} ist gesät</translation>
+        </message>
+        <message>
+            <source>Sow its trays in Plan and photograph them on the day that the plan names; the answer comes here.</source>
+            <translation>Die Schalen im Plan säen und an dem Tag fotografieren, den der Plan nennt; die Antwort kommt hierher.</translation>
+        </message>
+        <message>
+            <source>Go to the plan</source>
+            <translation>Zum Plan</translation>
+        </message>
+        <message>
+            <source>Limits and weights are kept with the plan of {trial}.</source>
+            <translation>Grenzen und Gewichte sind mit dem Plan von {trial} behalten.</translation>
+        </message>
+        <message>
+            <source>Save the chart</source>
+            <translation>Diagramm speichern</translation>
+        </message>
+        <message>
+            <source>The chart was not saved: {why}. Choose another folder.</source>
+            <translation>Das Diagramm wurde nicht gespeichert: {why}. Einen anderen Ordner wählen.</translation>
+        </message>
+        <message>
+            <source>Saved: {file}</source>
+            <translation>Gespeichert: {file}</translation>
+        </message>
+        <message>
+            <source>{measure} on day {day}</source>
+            <translation>{measure} an Tag {day}</translation>
+        </message>
+        <message>
+            <source>{measure}, against {trusted}, margin {margin}</source>
+            <translation>{measure}, gegen {trusted}, Spielraum {margin}</translation>
+        </message>
+        <message>
+            <source>; another measure was named as the one that decides</source>
+            <translation>; als entscheidend war ein anderes Maß genannt</translation>
+        </message>
+        <message>
+            <source>{low} to {high}</source>
+            <translation>{low} bis {high}</translation>
+        </message>
+        <message>
+            <source>trusted</source>
+            <translation>bewährt</translation>
+        </message>
+        <message>
+            <source>no verdict</source>
+            <translation>kein Urteil</translation>
+        </message>
+        <message>
+            <source>{answer}, 1 further tray</source>
+            <translation>{answer}, 1 weitere Schale</translation>
+        </message>
+        <message>
+            <source>{answer}, {n} further trays</source>
+            <translation>{answer}, {n} weitere Schalen</translation>
+        </message>
+        <message>
+            <source>{rank} of {media}</source>
+            <translation>{rank} von {media}</translation>
+        </message>
+        <message>
+            <source>{low}-{high} of {media}</source>
+            <translation>{low}-{high} von {media}</translation>
+        </message>
+        <message>
+            <source>{medium}: {difference}, interval {interval}</source>
+            <translation>{medium}: {difference}, Intervall {interval}</translation>
+        </message>
+        <message>
+            <source>no block</source>
+            <translation>kein Block</translation>
+        </message>
+        <message>
+            <source>However it is read, each answer stays as it is.</source>
+            <translation>Wie man es auch liest, jede Antwort bleibt, wie sie ist.</translation>
+        </message>
+        <message>
+            <source>Photos were scored by the method {method}.</source>
+            <translation>Die Fotos wurden mit der Methode {method} ausgewertet.</translation>
+        </message>
+    </context>
+    <context>
+        <name>VerdictHead</name>
+        <message>
+            <source>Trial</source>
+            <translation>Versuch</translation>
+        </message>
+        <message>
+            <source>Crop</source>
+            <translation>Kultur</translation>
+        </message>
+        <message>
+            <source>Limits and weights</source>
+            <translation>Grenzen und Gewichte</translation>
+        </message>
+        <message>
+            <source>What the canopy score is made of, tried on your own trays</source>
+            <translation>Woraus die Bestandswertung besteht, ausprobiert an den eigenen Schalen</translation>
+        </message>
+    </context>
+    <context>
+        <name>VerdictPage</name>
+        <message>
+            <source>Media</source>
+            <translation>Substrate</translation>
+        </message>
+        <message>
+            <source>Medium</source>
+            <translation>Substrat</translation>
+        </message>
+        <message>
+            <source>Trays</source>
+            <translation>Schalen</translation>
+        </message>
+        <message>
+            <source>Mean</source>
+            <translation>Mittel</translation>
+        </message>
+        <message>
+            <source>Difference</source>
+            <translation>Unterschied</translation>
+        </message>
+        <message>
+            <source>Interval</source>
+            <translation>Intervall</translation>
+        </message>
+        <message>
+            <source>Answer</source>
+            <translation>Antwort</translation>
+        </message>
+        <message>
+            <source>Rank</source>
+            <translation>Rang</translation>
+        </message>
+        <message>
+            <source>What moves it</source>
+            <translation>Was es bewegt</translation>
+        </message>
+        <message>
+            <source>Parts of the score</source>
+            <translation>Teile der Wertung</translation>
+        </message>
+        <message>
+            <source>Part</source>
+            <translation>Teil</translation>
+        </message>
+        <message>
+            <source>Its mean</source>
+            <translation>Sein Mittel</translation>
+        </message>
+        <message>
+            <source>Trusted</source>
+            <translation>Bewährt</translation>
+        </message>
+        <message>
+            <source>Worth, points</source>
+            <translation>Wert, Punkte</translation>
+        </message>
+        <message>
+            <source>How sure it is</source>
+            <translation>Wie sicher es ist</translation>
+        </message>
+        <message>
+            <source>Read otherwise, the answer stays</source>
+            <translation>Anders gelesen, bleibt die Antwort</translation>
+        </message>
+        <message>
+            <source>How this was worked out</source>
+            <translation>Wie das gerechnet wurde</translation>
+        </message>
+        <message>
+            <source>There is nothing to compare yet.</source>
+            <translation>Noch gibt es nichts zu vergleichen.</translation>
+        </message>
+        <message>
+            <source>Means of {trays} trays in {blocks} blocks, {unit}</source>
+            <translation>Mittel von {trays} Schalen in {blocks} Blöcken, {unit}</translation>
+        </message>
+    </context>
+    <context>
+        <name>ViewBar</name>
+        <message>
+            <source>Picture</source>
+            <translation>Bild</translation>
+        </message>
+        <message>
+            <source>The picture of the day with its layers (P)</source>
+            <translation>Das Bild des Tages mit seinen Ebenen (P)</translation>
+        </message>
+        <message>
+            <source>Two days</source>
+            <translation>Zwei Tage</translation>
+        </message>
+        <message>
+            <source>Two days, and a line that wipes between them (D)</source>
+            <translation>Zwei Tage, und eine Linie, die zwischen ihnen wischt (D)</translation>
+        </message>
+        <message>
+            <source>Mend</source>
+            <translation>Nachbessern</translation>
+        </message>
+        <message>
+            <source>Mend the canopy with a brush (M)</source>
+            <translation>Den Bestand mit einem Pinsel nachbessern (M)</translation>
+        </message>
+        <message>
+            <source>Growth</source>
+            <translation>Wachstum</translation>
+        </message>
+        <message>
+            <source>Growth, readings and events; note something (G)</source>
+            <translation>Wachstum, Messwerte und Ereignisse; etwas notieren (G)</translation>
+        </message>
+        <message>
+            <source>Conditions</source>
+            <translation>Bedingungen</translation>
+        </message>
+        <message>
+            <source>How it grows, to be corrected (C)</source>
+            <translation>Wie sie wächst, zum Berichtigen (C)</translation>
+        </message>
+    </context>
+    <context>
+        <name>What</name>
+        <message>
+            <source>any one block left out</source>
+            <translation>irgendein Block weggelassen</translation>
+        </message>
+        <message>
+            <source>error from each medium's own trays</source>
+            <translation>Fehler aus den eigenen Schalen jedes Substrats</translation>
+        </message>
+        <message>
+            <source>without trays with an open suspect</source>
+            <translation>ohne Schalen mit offenem Verdacht</translation>
+        </message>
+        <message>
+            <source>without trays lost to mold</source>
+            <translation>ohne durch Schimmel verlorene Schalen</translation>
+        </message>
+        <message>
+            <source>as media at different heights may look</source>
+            <translation>wie Substrate in verschiedener Höhe aussehen können</translation>
+        </message>
+        <message>
+            <source>scores of the other version of the method</source>
+            <translation>Wertungen der anderen Version der Methode</translation>
+        </message>
+    </context>
+    <context>
+        <name>Why</name>
+        <message>
+            <source>no numbers</source>
+            <translation>keine Zahlen</translation>
+        </message>
+        <message>
+            <source>no tray of the trusted medium has a number</source>
+            <translation>keine Schale des bewährten Substrats hat eine Zahl</translation>
+        </message>
+        <message>
+            <source>no other medium has a number</source>
+            <translation>kein anderes Substrat hat eine Zahl</translation>
+        </message>
+        <message>
+            <source>one tray of each medium</source>
+            <translation>eine Schale je Substrat</translation>
+        </message>
+        <message>
+            <source>one tray of this medium, or of the trusted one</source>
+            <translation>eine Schale dieses Substrats oder des bewährten</translation>
+        </message>
+        <message>
+            <source>no tray is left over to tell chance from difference</source>
+            <translation>keine Schale bleibt übrig, um Zufall von Unterschied zu trennen</translation>
+        </message>
+        <message>
+            <source>the numbers have no spread at all</source>
+            <translation>die Zahlen streuen gar nicht</translation>
+        </message>
+        <message>
+            <source>no block holds both</source>
+            <translation>kein Block enthält beide</translation>
+        </message>
+        <message>
+            <source>each medium stands on one shelf only</source>
+            <translation>jedes Substrat steht nur auf einer Etage</translation>
+        </message>
+        <message>
+            <source>this is the trusted medium</source>
+            <translation>das ist das bewährte Substrat</translation>
+        </message>
+    </context>
+    <context>
+        <name>WhyNoBlocks</name>
+        <message>
+            <source>no shelf has room for a whole block</source>
+            <translation>keine Etage hat Platz für einen ganzen Block</translation>
+        </message>
+        <message>
+            <source>there are fewer shelves than settings</source>
+            <translation>es gibt weniger Etagen als Einstellungen</translation>
+        </message>
+    </context>
+    <context>
+        <name>Window</name>
+        <message>
+            <source>Start my own book</source>
+            <translation>Eigenes Buch beginnen</translation>
+        </message>
+        <message>
+            <source>Your book stands in {folder}.</source>
+            <translation>Das Buch steht in {folder}.</translation>
+        </message>
+        <message>
+            <source>Open the folder of a book</source>
+            <translation>Ordner eines Buchs öffnen</translation>
+        </message>
+        <message>
+            <source>The demonstration</source>
+            <translation>Die Vorführung</translation>
+        </message>
+        <message>
+            <source>This is the demonstration: an invented trial of {count} trays with drawn photos, scored on this computer. It stands still on {day}.</source>
+            <translation>Das ist die Vorführung: ein erfundener Versuch mit {count} Schalen und gezeichneten Fotos, auf diesem Rechner ausgewertet. Sie steht still am {day}.</translation>
+        </message>
+        <message>
+            <source>Taken back: {what}</source>
+            <translation>Zurückgenommen: {what}</translation>
+        </message>
+        <message>
+            <source>Done again: {what}</source>
+            <translation>Wieder getan: {what}</translation>
+        </message>
+        <message>
+            <source>Text {n} %</source>
+            <translation>Schrift {n} %</translation>
+        </message>
+    </context>
+    <context>
+        <name>WipeView</name>
+        <message>
+            <source>Two days of the tray, with a line that wipes between them</source>
+            <translation>Zwei Tage der Schale, mit einer Linie, die zwischen ihnen wischt</translation>
+        </message>
+        <message>
+            <source>grew</source>
+            <translation>hinzugekommen</translation>
+        </message>
+        <message>
+            <source>vanished</source>
+            <translation>verschwunden</translation>
+        </message>
+    </context>
+    <context>
+        <name>ZoomBar</name>
+        <message>
+            <source>Look closer</source>
+            <translation>Näher ansehen</translation>
+        </message>
+        <message>
+            <source>Look from further away</source>
+            <translation>Von weiter weg ansehen</translation>
+        </message>
+        <message>
+            <source>Show the whole picture</source>
+            <translation>Das ganze Bild zeigen</translation>
+        </message>
+    </context>
+    <context>
+        <name>_Trays</name>
+        <message>
+            <source>{code}   {crop} on {medium}, shelf {shelf}</source>
+            <translation>{code}   {crop} auf {medium}, Etage {shelf}</translation>
+        </message>
+        <message>
+            <source>{code}   {crop} on {medium}</source>
+            <translation>{code}   {crop} auf {medium}</translation>
+        </message>
+    </context>
+    <context>
+        <name>_WhenDelegate</name>
+        <message>
+            <source>When it was</source>
+            <translation>Wann es war</translation>
+        </message>
+    </context>
+</TS>
