@@ -25,6 +25,7 @@ class LookDetail(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._look: Look | None = None
+        self._brief = False
         self.words = QLabel(self)
         self.words.setWordWrap(True)
         set_role(self.words, "soft")
@@ -58,7 +59,18 @@ class LookDetail(QWidget):
         self._look = look
         self.tomorrow.setVisible(look is not None)
         self.seen.setVisible(look is not None)
-        self.words.setText("" if look is None else "\n".join(_lines(look)))
+        self._show_words()
+
+    def be_brief(self, brief: bool) -> None:
+        """Where there is little room: one line, all of it as a tooltip."""
+        if brief != self._brief:
+            self._brief = brief
+            self._show_words()
+
+    def _show_words(self) -> None:
+        lines = [] if self._look is None else _lines(self._look)
+        self.words.setText("\n".join(lines[:1] if self._brief else lines))
+        self.words.setToolTip("\n".join(lines) if self._brief and len(lines) > 1 else "")
 
     @Slot()
     def say_seen(self) -> None:

@@ -17,7 +17,7 @@ __all__ = ["LookPanel"]
 
 MOST_OF_HEIGHT = 0.45  # of the screen, for the list when it is unfolded
 FOLDED_OF_HEIGHT = 0.32
-LEAST_HEIGHT = 120  # px
+ROOMY_LINES = 28  # of text on the screen; with fewer the list says less
 
 
 class LookPanel(QWidget):
@@ -125,9 +125,11 @@ class LookPanel(QWidget):
 
     def fit(self, height: int) -> None:
         """Be as high as the rows need; of a screen of `height` px the rack below keeps the larger part."""
+        self.detail.be_brief(height < ROOMY_LINES * self.fontMetrics().height())
         if not self._state.looks:
             return
         unfolded = self._state.all_looks
         wanted = self.looks.height_of_rows(None if unfolded else ROWS_AT_FIRST)
         share = MOST_OF_HEIGHT if unfolded else FOLDED_OF_HEIGHT
-        self.looks.setFixedHeight(min(wanted, max(LEAST_HEIGHT, int(height * share))))
+        least = self.looks.height_of_rows(1)
+        self.looks.setFixedHeight(max(least, min(wanted, int(height * share))))

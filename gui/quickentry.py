@@ -119,7 +119,7 @@ class QuickLine(QWidget):
         """Say for which trays a line without a tray is."""
         chosen = self._chosen()
         if not chosen:
-            words = self.tr("A1 812, then Enter; without a tray it is for those chosen on the rack")
+            words = ""
         elif len(chosen) == 1:
             words = self.tr("for {code}, where no tray is typed").format(code=chosen[0].code)
         else:
@@ -135,7 +135,7 @@ class QuickLine(QWidget):
     def _fit_to_kind(self) -> None:
         kind = self.what
         if isinstance(kind, ReadingKind):
-            words = self.tr("Tray and number in {unit}").format(unit=UNIT_WORDS.get(kind.unit, kind.unit))
+            words = self.tr("Tray and number in {unit}").format(unit=bare_unit_words(kind, self.system))
         elif kind is EventKind.THROWN_AWAY:
             words = self.tr("Tray and why")
         else:
@@ -147,6 +147,11 @@ class QuickLine(QWidget):
         if self._open is not None:
             self._open = None
             self._say("")
+
+    def use_units(self, system: UnitSystem) -> None:
+        """Numbers without a unit are in these from now on."""
+        self.system = system
+        self._fit_to_kind()
 
     # --- keeping
 
@@ -194,10 +199,15 @@ class QuickLine(QWidget):
         self.instead.show()
         self.instead.setFocus()
 
-    @staticmethod
-    def _figure(entry: QuickEntry, value: float | None) -> str:
-        unit = entry.kind.unit if isinstance(entry.kind, ReadingKind) else ""
-        return "" if value is None else f"{value:.4g} {UNIT_WORDS.get(unit, unit)}"
+    def _figure(self, entry: QuickEntry, value: float | None) -> str:
+        if value is None or not isinstance(entry.kind, ReadingKind):
+            return ""
+        from data.typed import quantity_of
+        from data.units import say
+
+        quantity, unit = quantity_of(entry.kind), entry.kind.unit
+        plain = f"{value:.4g} {UNIT_WORDS.get(unit, unit)}"
+        return plain if quantity is None else say(value, quantity, self.system)
 
     @Slot()
     def _keep_as_typed(self) -> None:
@@ -266,3 +276,13 @@ class QuickLine(QWidget):
     def redress(self) -> None:
         """Words in the language and letters of now."""
         self._fit_to_kind()
+
+
+def bare_unit_words(kind: ReadingKind, system: UnitSystem) -> str:
+    """The unit that a number without one is taken in."""
+    from data.typed import quantity_of
+    from data.units import BARE
+
+    quantity = quantity_of(kind)
+    unit = kind.unit if quantity is None else BARE[system][quantity]
+    return {"F": "°F"}.get(unit, UNIT_WORDS.get(unit, unit))
