@@ -23,12 +23,15 @@ from PySide6.QtWidgets import (
 
 from data.cancel import CancelToken
 from data.errors import BookError
-from data.records import Look, PhotoId, Tile
+from data.records import Look, PhotoId, Tile, Tray
+from data.units import UnitSystem
 from gui.benchview import BenchState, Reading, bench_state, read_bench
+from gui.endedtrays import EndedTrays
 from gui.lookhistory import LookHistory
 from gui.lookpanel import LookPanel
 from gui.palette import Space, set_role
 from gui.quickentry import QuickLine
+from gui.rackfilters import RackFilters
 from gui.rackview import RackView
 from gui.screen import Screen
 from gui.teaching import Teaching
@@ -40,6 +43,8 @@ if TYPE_CHECKING:
     from data.lookrows import PastLook
 
 __all__ = ["Bench"]
+
+MISSING_NAMED = 4
 
 
 class Bench(Screen):
@@ -89,6 +94,12 @@ class Bench(Screen):
         column.addWidget(self.panel)
         column.addSpacing(Space.S)
         column.addLayout(self._make_rack_head(content))
+        self.filters = RackFilters(content)
+        self.filters.hide()
+        self.filters.changed.connect(self._refresh)
+        self.filters.left.connect(self.clear_filters)
+        self.filters.ended_wanted.connect(self._want_ended)
+        column.addWidget(self.filters)
         self.rack = RackView(self.thumbnails, content)
         self.rack.setAccessibleName(self.tr("The rack"))
         self.rack.tray_chosen.connect(self.tray_wanted)
@@ -121,11 +132,18 @@ class Bench(Screen):
         self.filter.setClearButtonEnabled(True)
         self.filter.setMinimumWidth(self.fontMetrics().averageCharWidth() * 34)
         self.filter.textChanged.connect(self._refresh)
+        leave = QShortcut(QKeySequence("Esc"), self.filter, self.clear_filters)
+        leave.setContext(Qt.ShortcutContext.WidgetShortcut)
+        self.more = QPushButton(self.tr("Filters"), parent)
+        self.more.setCheckable(True)
+        self.more.setToolTip(self.tr("Crop, medium, trial, day, photo missing; trays that have ended"))
+        self.more.toggled.connect(self._unfold_filters)
         row = QHBoxLayout()
         row.setSpacing(Space.M)
         row.addWidget(self.rack_title)
         row.addWidget(self.rack_soft, 1)
         row.addWidget(self.filter)
+        row.addWidget(self.more)
         return row
 
     # --- reading
@@ -134,6 +152,7 @@ class Bench(Screen):
         """Show this book's rack."""
         self.thumbnails.clear()
         self.filter.clear()
+        self.filters.clear()
         self._reading, self._state = Reading(), BenchState()
         super().open_book(book)
 
@@ -223,7 +242,9 @@ class Bench(Screen):
 
     def _state_of(self, *, all_looks: bool) -> BenchState:
         coming = bool(self.work.shown())
-        return bench_state(self._reading, self.filter.text(), all_looks=all_looks, coming=coming)
+        return bench_state(
+            self._reading, self.filter.text(), self.filters.narrowing, all_looks=all_looks, coming=coming
+        )
 
     @Slot()
     def _work_changed(self) -> None:
@@ -242,6 +263,9 @@ class Bench(Screen):
         self.panel.show_state(state)
         self.rack_soft.setText(self._rack_words(state))
         self.rack.show_rack(state.rack)
+        self.filters.show_choices(state.choices)
+        on = self.filters.narrowing.count
+        self.more.setText(self.tr("Filters: {count} on").format(count=on) if on else self.tr("Filters"))
         self.quick.show_trays(self.book, self._reading.tiles, self._reading.tags)
         self.panel.fit(self.height())
 
@@ -270,9 +294,54 @@ class Bench(Screen):
         count = one if rack.all_trays == 1 else self.tr("{count} trays").format(count=rack.all_trays)
         if rack.with_photo == 0:
             return self.tr("{trays}, no photo yet").format(trays=count)
-        done, wanted = state.photographed
+        wanted, missing = state.to_photograph, state.missing
+        if not wanted:
+            return count
         words = self.tr("{trays}, {done} of {wanted} photographed today")
-        return words.format(trays=count, done=done, wanted=wanted) if wanted else count
+        said = words.format(trays=count, done=wanted - len(missing), wanted=wanted)
+        if not missing or len(missing) == wanted:
+            return said
+        named = ", ".join(missing[:MISSING_NAMED])
+        more = len(missing) - MISSING_NAMED
+        if more > 0:
+            words = self.tr("{said}; missing: {codes} and {more} more")
+            return words.format(said=said, codes=named, more=more)
+        return self.tr("{said}; missing: {codes}").format(said=said, codes=named)
+
+    @Slot(bool)
+    def _unfold_filters(self, shown: bool) -> None:
+        self.filters.setVisible(shown)
+        if shown:
+            self.filters.crop.setFocus()
+
+    @Slot()
+    def clear_filters(self) -> None:
+        """Show all trays again; the focus goes to them."""
+        self.filter.clear()
+        self.filters.clear()
+        self.rack.setFocus()
+
+    @Slot()
+    def _want_ended(self) -> None:
+        """Read in the background: in a book of years there are thousands."""
+        book = self.book
+        if book is None:
+            return
+
+        def read(_token: CancelToken, _report: Report) -> "tuple[Book, tuple[Tray, ...]]":
+            return book, book.ended_trays()
+
+        job = self.work.start(read)
+        job.finished.connect(self._show_ended)
+
+    @Slot(object)
+    def _show_ended(self, answer: "tuple[Book, tuple[Tray, ...]]") -> None:
+        book, trays = answer
+        if book is not self.book:
+            return
+        dialog = EndedTrays(trays, self)
+        if dialog.exec() and dialog.chosen is not None:
+            self.tray_wanted.emit(int(dialog.chosen))
 
     @Slot()
     def _fold(self) -> None:
@@ -351,6 +420,10 @@ class Bench(Screen):
             self.panel.looks.setFocus()
         else:
             self.rack.setFocus()
+
+    def use_units(self, system: UnitSystem) -> None:
+        """Of numbers typed without a unit."""
+        self.quick.use_units(system)
 
     def redress(self) -> None:
         """Icons, words and line lengths follow."""

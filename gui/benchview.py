@@ -11,9 +11,10 @@ from datetime import date
 
 from data.book import Book
 from data.missing import is_covered
-from data.records import Look, LookKind, Tile, TrayId
+from data.records import Look, LookKind, Tile, Tray, TrayId
 from data.watch import read_looks
-from gui.rack import RackState, rack_state
+from gui.rack import Choices, Narrowing, RackState, choices_of, rack_state
+from gui.spoken import spoken
 
 __all__ = ["BenchState", "Reading", "bench_state", "read_bench"]
 
@@ -26,16 +27,24 @@ class Reading:
 
     tiles: tuple[Tile, ...] = ()
     looks: tuple[Look, ...] = ()
+    trays: Mapping[TrayId, Tray] = field(default_factory=dict)
     tags: Mapping[int, TrayId] = field(default_factory=dict)
     today: date | None = None
-    covered: frozenset[TrayId] = frozenset()  # still in the dark: nobody photographs them
+    covered: frozenset[TrayId] = frozenset()  # still in the dark, or sown today: nobody photographs them
 
     @property
-    def photographed(self) -> tuple[int, int]:
-        """How many trays have a photo of today, of how many that should have one."""
-        open_now = [tile for tile in self.tiles if tile.tray_id not in self.covered]
-        done = sum(tile.taken_at is not None and tile.taken_at.date() == self.today for tile in open_now)
-        return done, len(open_now)
+    def open_now(self) -> tuple[Tile, ...]:
+        """Trays that should have a photo of today."""
+        return tuple(tile for tile in self.tiles if tile.tray_id not in self.covered)
+
+    @property
+    def missing(self) -> tuple[Tile, ...]:
+        """Those of them that have none yet."""
+        return tuple(
+            tile
+            for tile in self.open_now
+            if tile.taken_at is None or (self.today is not None and tile.taken_at.date() < self.today)
+        )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -45,7 +54,9 @@ class BenchState:
     looks: tuple[Look, ...] = ()
     rack: RackState = field(default_factory=RackState)
     all_looks: bool = False  # the grower wants to see the whole look list
-    photographed: tuple[int, int] = (0, 0)  # today, of how many
+    choices: Choices = field(default_factory=Choices)
+    to_photograph: int = 0  # trays that should have a photo of today
+    missing: tuple[str, ...] = ()  # codes of those that have none yet
     coming: bool = False  # photos are being scored, so that nobody can say yet which are missing
 
     @property
@@ -56,7 +67,7 @@ class BenchState:
     @property
     def caution(self) -> str | None:
         """The caution that goes with an entry of the list, if one has any."""
-        return next((look.caution for look in self.looks if look.caution), None)
+        return next((spoken(look.caution) for look in self.looks if look.caution), None)
 
     @property
     def no_trays(self) -> bool:
@@ -80,21 +91,33 @@ def read_bench(book: Book) -> Reading:
     return Reading(
         tiles=book.tiles(),
         looks=read_looks(book),
+        trays={tray.id: tray for tray in trays},
         tags={tray.tag_number: tray.id for tray in trays if tray.tag_number is not None},
         today=today,
-        covered=frozenset(tray.id for tray in trays if is_covered(tray, today)),
+        covered=frozenset(
+            tray.id for tray in trays if is_covered(tray, today) or tray.sown_at.date() >= today
+        ),
     )
 
 
 def bench_state(
-    reading: Reading, wanted: str = "", *, all_looks: bool = False, coming: bool = False
+    reading: Reading,
+    wanted: str = "",
+    narrowed: Narrowing | None = None,
+    *,
+    all_looks: bool = False,
+    coming: bool = False,
 ) -> BenchState:
-    """What to show of a reading, with the rack narrowed to the trays that have the wanted words."""
+    """What to show of a reading, with the rack narrowed to the trays that are wanted."""
     looks = tuple(look for look in reading.looks if not (coming and look.what is LookKind.NO_PHOTO))
+    missing = reading.missing
+    ids = frozenset(tile.tray_id for tile in missing)
     return BenchState(
         looks=looks,
-        rack=rack_state(reading.tiles, looks, wanted),
+        rack=rack_state(reading.tiles, looks, wanted, narrowed, reading.trays, ids),
+        choices=choices_of(reading.tiles, reading.trays),
         all_looks=all_looks,
-        photographed=reading.photographed,
+        to_photograph=len(reading.open_now),
+        missing=tuple(tile.code for tile in missing),
         coming=coming,
     )
