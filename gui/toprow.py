@@ -46,6 +46,7 @@ class TopRow(QFrame):
     def __init__(self, actions: Mapping[str, QAction], parent: QWidget | None = None) -> None:
         super().__init__(parent)
         set_role(self, "top")
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)  # what is below gives way
         self._actions = actions
         self._undo_text: str | None = None
         self.places = self._make_places()
