@@ -20,12 +20,6 @@ OF_WASTE = re.compile(
 )
 PLAIN = frozenset({"", "none", "no", "no feed", "without feed", "plain", "water", "plain water"})
 
-CAUTION = Sentence(
-    "{feed}: feeds from manure, urine or waste can carry germs to what is eaten raw. They are not for food "
-    "that is sold unless local rules allow it: ask your local food authority first. Keep them off leaves, wear "
-    "gloves, wash your hands.",
-    feed="{feed}",
-)
 ASK_FIRST = Sentence(
     "What a feed for food may be made of is ruled by local law; ask your local food authority before you sell."
 )
@@ -49,4 +43,11 @@ def feed_caution(feed: str | None) -> Sentence | None:
     """What must be said beside a feed; None where nothing is fed."""
     if is_plain(feed):
         return None
-    return Sentence(CAUTION.template, feed=feed) if is_of_waste(feed) else ASK_FIRST
+    if not is_of_waste(feed):
+        return ASK_FIRST
+    return Sentence(
+        "{feed}: feeds from manure, urine or waste can carry germs to what is eaten raw. They are not for food "
+        "that is sold unless local rules allow it: ask your local food authority first. Keep them off leaves, "
+        "wear gloves, wash your hands.",
+        feed=feed,
+    )

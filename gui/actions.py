@@ -69,6 +69,13 @@ PLACES = (
         key="Ctrl+5",
         icon="verdict",
     ),
+    Place(
+        name="materials",
+        words=str(QT_TRANSLATE_NOOP("Place", "Materials")),
+        about=str(QT_TRANSLATE_NOOP("Place", "Media side by side: water, warmth, climate, cost, work")),
+        key="Ctrl+6",
+        icon="materials",
+    ),
 )
 
 ACTIONS = (

@@ -14,6 +14,7 @@ from datetime import datetime, timedelta
 from pathlib import Path
 
 from data.book import Book
+from data.demo.materials import note_materials
 from data.demo.notes import note_demo
 from data.desirability import USUAL, rule_text
 from data.draft import guessed_spread
@@ -39,6 +40,7 @@ def make_demo(folder: Path) -> Book:
     book.keep_draw(plan_id, drawn(sown), why="Drawn with shuffled cards, a pile for each shelf.", at=PLANNED)
     book.add_trays(sown)
     note_demo(book)
+    note_materials(book)
     book.forget_changes()  # taking all trays away again is no undo that a beginner expects
     book.set_setting("today", DAY_SHOWN)
     book.set_setting("demonstration", "yes")

@@ -86,6 +86,7 @@ def test_places_keep_their_numbers() -> None:
         ("traysheet", "Ctrl+3"),
         ("plan", "Ctrl+4"),
         ("verdict", "Ctrl+5"),
+        ("materials", "Ctrl+6"),
     ]
 
 

@@ -1,0 +1,325 @@
+"""Material reading: a book -> the table of its media, with the climate drawn for all of them at once.
+
+In    a book; it is read in a background thread
+Out   `MaterialReading`: table, tests with what is due, limits, differences of the footprint in words
+Not   cells (`materialcells.py`), the arithmetic of the footprint (`footprint.py`)
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from statistics import fmean
+from typing import TYPE_CHECKING
+
+from data.benchtest import BenchTest, Due, due_of
+from data.conditions import Medium
+from data.costs import Labour, mean_of_trays, minutes_by_kind
+from data.drying import hours_until
+from data.estimate import Estimate
+from data.factors import Factor
+from data.footprint import NOTE, Difference, Footprint, Yield, differences, footprints
+from data.heat import degree_hours_below
+from data.materialbill import ELECTRICITY, PEAT, Bills, bills_of
+from data.materialcells import MediumFacts, cells_of, origin_of
+from data.materials import Cell, Origin, Standing, Table, standing_of, table_of
+from data.outlook import since_watering
+from data.readings import BenchTestId, Reading, ReadingKind
+from data.records import Tray
+from data.sentence import Sentence
+from data.water import DryFrom, dry_weight
+
+if TYPE_CHECKING:
+    from data.book import Book
+
+__all__ = ["ClimateAnswer", "DueTest", "MaterialReading", "read_materials"]
+
+FLOOR_C = 18.0  # at night; below it warm crops come up slowly (common practice)
+MOST_HOURS = 240.0
+WORST = (Origin.GUESS, Origin.DEFAULT, Origin.TYPED)
+TELLING = 0.1  # share of the variance from which an input's origin counts for the whole
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DueTest:
+    """A test that goes on, and what comes next in it."""
+
+    test: BenchTest
+    due: Due
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ClimateAnswer:
+    """One medium against the trusted one, in words."""
+
+    medium: str
+    sentence: Sentence
+    settles: Sentence | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MaterialReading:
+    """All that the place Materials shows."""
+
+    table: Table
+    media: tuple[Medium, ...] = ()
+    factors: tuple[Factor, ...] = ()
+    tests: tuple[BenchTest, ...] = ()
+    test_readings: Mapping[BenchTestId, tuple[Reading, ...]] | None = None
+    due: tuple[DueTest, ...] = ()
+    limits: Mapping[str, tuple[float | None, float | None]] | None = None
+    standing: tuple[Standing, ...] = ()
+    climate: tuple[ClimateAnswer, ...] = ()
+    trays_a_week: float = 10.0
+    now: datetime | None = None
+
+
+def read_materials(book: "Book") -> MaterialReading:
+    """Everything, from the book; a second at most for a book of years."""
+    media = book.media_known()
+    trusted = _trusted(book, media)
+    factors, tests = book.factors(), book.bench_tests()
+    readings = {test: tuple(found) for test, found in book.test_readings().items()}
+    gathered = _Gathered(book, media)
+    cells: dict[tuple[str, str], Cell] = {}
+    yields: dict[str, Yield] = {}
+    for medium in media:
+        own = [(test, readings.get(test.id, ())) for test in tests if test.medium == medium.name]
+        facts = gathered.facts(medium, own, factors, book.trays_a_week())
+        cells |= {(row, medium.name): cell for row, cell in cells_of(facts).items()}
+        mass = mean_of_trays([one / 1000 for one in facts.fresh_g])
+        if mass is not None:
+            error = 0.0 if mass.sd is None else mass.sd / mass.n**0.5
+            yields[medium.name] = Yield(mean=mass.estimate.value, sd=error)
+    names = [medium.name for medium in media]
+    bills = bills_of(factors, names, yields)
+    found = {one.medium: one for one in footprints(bills.bills, bills.inputs)}
+    for name in names:
+        cells |= _climate_cells(name, bills, found.get(name), gathered.trays_weighed(name))
+    off = () if trusted is None else differences(bills.bills, bills.inputs, trusted)
+    paired = {("footprint", one.medium): Estimate(value=one.mean, low=one.low, high=one.high) for one in off}
+    table = table_of(names, trusted, cells, paired)
+    now = book.now()
+    limits = book.limits()
+    return MaterialReading(
+        table=table,
+        media=media,
+        factors=factors,
+        tests=tests,
+        test_readings=readings,
+        due=tuple(_due(tests, readings, now)),
+        limits=limits,
+        standing=standing_of(table, limits),
+        climate=tuple(_answer(one, trusted or "") for one in off),
+        trays_a_week=book.trays_a_week(),
+        now=now,
+    )
+
+
+def _trusted(book: "Book", media: Sequence[Medium]) -> str | None:
+    """The one that the grower has named, else that of the last plan."""
+    names = [one.name for one in media]
+    marked = next((one.name for one in media if one.trusted), None)
+    planned = [kept.plan.trusted_medium for kept in book.plans()]
+    return marked or next((name for name in reversed(planned) if name in names), None)
+
+
+def _due(
+    tests: Sequence[BenchTest], readings: Mapping[BenchTestId, tuple[Reading, ...]], now: datetime
+) -> list[DueTest]:
+    found = []
+    for test in tests:
+        due = due_of(test, readings.get(test.id, ()), now)
+        if due is not None:
+            found.append(DueTest(test=test, due=due))
+    return sorted(found, key=lambda one: one.due.at)
+
+
+# --- climate
+
+
+def _climate_cells(
+    medium: str, bills: Bills, found: Footprint | None, weighed: int
+) -> dict[tuple[str, str], Cell]:
+    rows = ("footprint", medium), ("footprint by kg", medium)
+    if found is None:
+        gap = Cell.missing(bills.missing[medium], NOTE)
+        return dict.fromkeys(rows, gap)
+    telling = [name for name, share in found.variance.items() if share >= TELLING]
+    origins = {origin_of(bills.factors[name]) for name in telling}
+    origin = next((one for one in WORST if one in origins), Origin.TYPED)
+    sources = tuple(dict.fromkeys(bills.factors[name].source for name in found.variance))
+    notes = (*_parts(found), *bills.notes.get(medium, ()), NOTE)
+    tray = Cell(
+        value=found.mean, low=found.low, high=found.high, n=len(found.variance), of="inputs", origin=origin,
+        notes=notes, sources=sources,
+    )  # fmt: skip
+    if found.per_kg is None:
+        by_kg = Cell.missing(found.reason or NOTE, NOTE)
+    else:
+        low, middle, high = found.per_kg
+        by_kg = Cell(
+            value=middle,
+            low=low,
+            high=high,
+            n=weighed,
+            of="trays",
+            origin=origin,
+            notes=notes,
+            sources=sources,
+        )
+    return {rows[0]: tray, rows[1]: by_kg}
+
+
+def _parts(found: Footprint) -> tuple[Sentence, ...]:
+    peat, grid = found.parts.get(PEAT, 0.0), found.parts.get(ELECTRICITY, 0.0)
+    said = [
+        Sentence(
+            "Peat's own carbon is {peat:.0f} % of it, electricity from the grid {grid:.0f} %.",
+            peat=100 * peat,
+            grid=100 * grid,
+        )
+    ]
+    first = next(iter(found.variance.items()), None)
+    if first is not None and first[1] > 0:
+        said.append(
+            Sentence(
+                "What makes it most unsure: {name}, {share:.0f} % of the variance.",
+                name=first[0],
+                share=100 * first[1],
+            )
+        )
+    return tuple(said)
+
+
+def _answer(one: Difference, trusted: str) -> ClimateAnswer:
+    if one.high < 0:
+        sentence = Sentence(
+            "{medium} gives off {less:.2f} kg CO2e a tray less than {trusted} ({low:.2f} to {high:.2f}).",
+            medium=one.medium, trusted=trusted, less=-one.mean, low=-one.high, high=-one.low,
+        )  # fmt: skip
+    elif one.low > 0:
+        sentence = Sentence(
+            "{medium} gives off {more:.2f} kg CO2e a tray more than {trusted} ({low:.2f} to {high:.2f}).",
+            medium=one.medium, trusted=trusted, more=one.mean, low=one.low, high=one.high,
+        )  # fmt: skip
+    else:
+        sentence = Sentence(
+            "Whether {medium} gives off less than {trusted} cannot be told: {low:+.2f} to {high:+.2f} kg "
+            "CO2e a tray.",
+            medium=one.medium, trusted=trusted, low=one.low, high=one.high,
+        )  # fmt: skip
+    settles = None
+    if one.settles is not None:
+        settles = Sentence(
+            "To know it better, find out “{name}”: {share:.0f} % of what is unsure in it.",
+            name=one.settles,
+            share=100 * one.settles_share,
+        )
+    return ClimateAnswer(medium=one.medium, sentence=sentence, settles=settles)
+
+
+# --- what trays tell
+
+
+class _Gathered:
+    """Readings of all trays by medium, each kind read once."""
+
+    def __init__(self, book: "Book", media: Sequence[Medium]) -> None:
+        self._book = book
+        self._areas = {kind.name: kind.inner_cm2 for kind in book.tray_types()}
+        trays = (*book.trays(), *book.ended_trays())
+        self._trays: dict[str, list[Tray]] = {medium.name: [] for medium in media}
+        for tray in trays:
+            self._trays.setdefault(tray.medium, []).append(tray)
+        kinds = (
+            ReadingKind.WEIGHT, ReadingKind.LABOUR, ReadingKind.CUT_QUALITY, ReadingKind.FRESH_MASS,
+            ReadingKind.SWEEPINGS, ReadingKind.SWEEPINGS_EYE, ReadingKind.MEDIUM_TEMPERATURE,
+        )  # fmt: skip
+        self._of: dict[ReadingKind, dict[int, list[tuple[datetime, float]]]] = {}
+        for kind in kinds:
+            found: dict[int, list[tuple[datetime, float]]] = {}
+            for one in book.readings(kind=kind):
+                if one.tray_id is not None:
+                    found.setdefault(one.tray_id, []).append((one.taken_at, one.value))
+            self._of[kind] = found
+
+    def trays_weighed(self, medium: str) -> int:
+        """How many trays have a fresh mass."""
+        return len(self._means(medium, ReadingKind.FRESH_MASS))
+
+    def _means(self, medium: str, kind: ReadingKind) -> list[float]:
+        """One number a tray."""
+        of_tray = self._of[kind]
+        return [
+            fmean(value for _, value in of_tray[tray.id])
+            for tray in self._trays[medium]
+            if tray.id in of_tray
+        ]
+
+    def facts(
+        self,
+        medium: Medium,
+        tests: Sequence[tuple[BenchTest, Sequence[Reading]]],
+        factors: Sequence[Factor],
+        trays_a_week: float,
+    ) -> MediumFacts:
+        """All of one medium."""
+        trays = self._trays[medium.name]
+        capacities, dry_after = self._water(trays)
+        feeds = {tray.feed for tray in trays if tray.feed is not None}
+        kind = trays[-1].tray_type if trays else next(iter(self._areas))
+        logged = [self._of[ReadingKind.MEDIUM_TEMPERATURE].get(tray.id, []) for tray in trays]
+        nights = [degree_hours_below(samples, FLOOR_C) for samples in logged if samples]
+        known = [(value, n) for value, n in nights if value is not None]
+        return MediumFacts(
+            medium=medium.name,
+            area_cm2=self._areas.get(kind, next(iter(self._areas.values()))),
+            feed=medium.feed if medium.feed is not None else (feeds.pop() if len(feeds) == 1 else None),
+            seating=medium.seating,
+            watering=medium.watering,
+            tests=tests,
+            factors=factors,
+            trays_a_week=trays_a_week,
+            capacities=capacities,
+            dry_after=dry_after,
+            minutes=self._minutes(trays),
+            cut_quality=self._means(medium.name, ReadingKind.CUT_QUALITY),
+            fresh_g=self._means(medium.name, ReadingKind.FRESH_MASS),
+            sweepings_g=self._means(medium.name, ReadingKind.SWEEPINGS),
+            sweepings_marks=self._means(medium.name, ReadingKind.SWEEPINGS_EYE),
+            cold_nights=(fmean(v for v, _ in known), sum(n for _, n in known)) if known else (None, 0),
+        )
+
+    def _minutes(self, trays: Sequence[Tray]) -> dict[Labour, list[float]]:
+        found: dict[Labour, list[float]] = {}
+        for tray in trays:
+            noted = self._of[ReadingKind.LABOUR].get(tray.id, [])
+            for kind, minutes in minutes_by_kind(noted, tray.sown_at, tray.done_at).items():
+                found.setdefault(kind, []).append(minutes)
+        return found
+
+    def _water(self, trays: Sequence[Tray]) -> tuple[list[float], list[float]]:
+        """g held and hours until dry of each tray that tells them."""
+        held, hours = [], []
+        for tray in trays:
+            weights = self._of[ReadingKind.WEIGHT].get(tray.id, [])
+            dry = dry_weight(weights)
+            if (
+                dry.rests_on is not DryFrom.OWN
+                or dry.full_g is None
+                or dry.dry_g is None
+                or dry.grams is None
+            ):
+                continue
+            held.append(dry.full_g - dry.dry_g)
+            open_from = tray.blackout_to or tray.sown_at  # under cover little dries
+            stretches = since_watering([one for one in weights if one[0] >= open_from], ())
+            told = next((one for one in stretches if len(one) >= 3), None)
+            if told is None:
+                continue
+            since = [(at - told[0][0]) / timedelta(hours=1) for at, _ in told]
+            water = [grams - dry.dry_g for _, grams in told]
+            found = hours_until(since, water, dry.grams - dry.dry_g) if min(water) >= 0 else None
+            if found is not None and 0 < found.value < MOST_HOURS:
+                hours.append(found.value)
+        return held, hours

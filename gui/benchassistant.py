@@ -1,0 +1,353 @@
+"""Bench assistant: leads through a test of a medium, one weighing or temperature after the other.
+
+In    the desk with its book, the kind of test, the medium; or a test that goes on
+Out   a test begun, readings kept, each with its step; photographs of the heap beside a break-down test
+Not   what a test tells (`data/benchtest.py`), the table
+"""
+
+from collections.abc import Sequence
+from datetime import datetime
+from pathlib import Path
+
+from PySide6.QtCore import Qt, Slot
+from PySide6.QtGui import QPixmap
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDialog,
+    QFileDialog,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from data.benchtest import (
+    BenchKind,
+    BenchTest,
+    Due,
+    NewBenchTest,
+    Step,
+    due_of,
+    readings_of_step,
+    step_reading,
+    steps_of,
+    wrong_reading,
+)
+from data.book import Book
+from data.breakdown import EYE_MARKS
+from data.heat import CAUTION
+from data.readings import NewReading, Reading, ReadingKind
+from data.typed import read_typed
+from gui.form import fields
+from gui.materialdesk import MaterialDesk
+from gui.materialview import said
+from gui.moments import MomentEdit, moment_in, show_moment
+from gui.palette import Space, set_role
+
+__all__ = ["BenchAssistant"]
+
+THUMB = 96  # px
+MOST_THUMBS = 5
+
+
+class BenchAssistant(QDialog):
+    """One step at a time; what is due later is remembered in the book."""
+
+    def __init__(
+        self,
+        desk: MaterialDesk,
+        book: Book,
+        kind: BenchKind,
+        medium: str,
+        test: BenchTest | None = None,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._desk, self._book, self._kind, self._medium = desk, book, kind, medium
+        self.test = test
+        self._doubted: float | None = None
+        titles = {
+            BenchKind.WETTING: self.tr("Wetting test: {medium}"),
+            BenchKind.COOLING: self.tr("Cooling test: {medium}"),
+            BenchKind.BREAKDOWN: self.tr("Break-down: {medium}"),
+        }
+        self.setWindowTitle(titles[kind].format(medium=medium))
+        self._build()
+        desk.kept.connect(self._show)
+        self._show()
+        self.setMinimumWidth(64 * self.fontMetrics().averageCharWidth())
+
+    # --- making
+
+    def _build(self) -> None:
+        self.done_list = self._label("soft")
+        self.words = self._label("title")
+        self.when = self._label("")
+        self.caution = self._label("notice")
+        self.caution.setText(said(CAUTION))
+        self.caution.setVisible(self._kind is BenchKind.COOLING)
+        self.trouble = self._label("alarm")
+        self._make_conditions()
+        self.value = QLineEdit(self)
+        self.value.setAccessibleName(self.tr("What was read"))
+        self.mark = QComboBox(self)
+        self.mark.setAccessibleName(self.tr("How it looks"))
+        self.mark.addItem(self.tr("not looked at"), None)
+        for mark, words in EYE_MARKS.items():
+            self.mark.addItem(f"{mark}  {said(words)}", float(mark))
+        self.at = MomentEdit(self)
+        self.at.setAccessibleName(self.tr("When it was"))
+        form = fields()
+        self.value_name = QLabel(self)
+        form.addRow(self.value_name, self.value)
+        self.mark_name = QLabel(self.tr("By eye"), self)
+        form.addRow(self.mark_name, self.mark)
+        form.addRow(self.tr("When"), self.at)
+        self.pictures = QHBoxLayout()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(Space.XL, Space.L, Space.XL, Space.L)
+        column.setSpacing(Space.M)
+        for part in (self.conditions, self.done_list, self.words, self.when):
+            column.addWidget(part)
+        column.addLayout(form)
+        column.addLayout(self.pictures)
+        for part in (self.trouble, self.caution):
+            column.addWidget(part)
+        column.addStretch(1)
+        column.addLayout(self._make_buttons())
+
+    def _make_buttons(self) -> QHBoxLayout:
+        self.photo = QPushButton(self.tr("Photos of the heap..."), self)
+        self.photo.clicked.connect(self._choose_photos)
+        self.instead = QPushButton(self)
+        self.instead.clicked.connect(self._take_instead)
+        self.instead.hide()
+        self.delete = QPushButton(self.tr("Delete this test"), self)
+        self.delete.clicked.connect(self._delete)
+        close = QPushButton(self.tr("Close"), self)
+        close.clicked.connect(self.reject)
+        self.keep = QPushButton(self.tr("Keep"), self)
+        set_role(self.keep, "main")
+        self.keep.setDefault(True)
+        self.keep.clicked.connect(self._keep)
+        row = QHBoxLayout()
+        row.setSpacing(Space.S)
+        row.addWidget(self.delete)
+        row.addWidget(self.photo)
+        row.addStretch(1)
+        row.addWidget(self.instead)
+        row.addWidget(close)
+        row.addWidget(self.keep)
+        return row
+
+    def _label(self, role: str) -> QLabel:
+        label = QLabel(self)
+        label.setWordWrap(True)
+        label.setTextFormat(Qt.TextFormat.PlainText)
+        if role:
+            set_role(label, role)
+        return label
+
+    def _make_conditions(self) -> None:
+        """Asked once, before the first reading."""
+        medium = self._book.medium(self._medium)
+        self.conditions = QWidget(self)
+        row = QHBoxLayout(self.conditions)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(Space.S)
+        self.seating, self.watering = QComboBox(self.conditions), QComboBox(self.conditions)
+        self.kind_of_tray = QComboBox(self.conditions)
+        self.place = QLineEdit(self.conditions)
+        seatings = {
+            "in the tray": self.tr("in the tray"),
+            "on an upturned tray": self.tr("on an upturned tray"),
+        }
+        for value, words in seatings.items():
+            self.seating.addItem(words, value)
+        waterings = {
+            "top": self.tr("watered from the top"),
+            "bottom": self.tr("watered from the bottom"),
+            "both": self.tr("watered from both"),
+        }
+        for value, words in waterings.items():
+            self.watering.addItem(words, value)
+        for kind in self._book.tray_types():
+            self.kind_of_tray.addItem(kind.name, kind.name)
+        if medium is not None:
+            self.seating.setCurrentIndex(max(0, self.seating.findData(medium.seating)))
+            self.watering.setCurrentIndex(max(0, self.watering.findData(medium.watering or "bottom")))
+        self.place.setPlaceholderText(self.tr("Where: garden, compost, pile"))
+        self.place.setAccessibleName(self.tr("Where it breaks down"))
+        self.seating.setAccessibleName(self.tr("Seating"))
+        self.watering.setAccessibleName(self.tr("Watering"))
+        self.kind_of_tray.setAccessibleName(self.tr("Kind of tray"))
+        shown: list[QWidget] = [self.place]
+        if self._kind is not BenchKind.BREAKDOWN:
+            shown = [self.kind_of_tray, self.seating, self.watering]
+        for part in (self.kind_of_tray, self.seating, self.watering, self.place):
+            part.setVisible(part in shown)
+            row.addWidget(part)
+
+    # --- showing
+
+    @property
+    def readings(self) -> tuple[Reading, ...]:
+        """What was read so far."""
+        return () if self.test is None else self._book.readings(bench_test=self.test.id)
+
+    @property
+    def due(self) -> Due | None:
+        """What comes next."""
+        now = self._book.now()
+        if self.test is None:
+            return Due(step=steps_of(self._kind)[0], at=now, is_now=True)
+        return due_of(self.test, self.readings, now)
+
+    @Slot()
+    def _show(self) -> None:
+        due, readings, now = self.due, self.readings, self._book.now()
+        self.conditions.setVisible(self.test is None)
+        self.delete.setVisible(self.test is not None)
+        self.photo.setVisible(self.test is not None and self._kind is BenchKind.BREAKDOWN)
+        self.done_list.setText("\n".join(self._done(step, readings) for step in steps_of(self._kind)))
+        asked = due is not None
+        for part in (self.value, self.at, self.value_name, self.keep):
+            part.setVisible(asked)
+        looks = asked and self._kind is BenchKind.BREAKDOWN and self.test is not None
+        self.mark.setVisible(looks)
+        self.mark_name.setVisible(looks)
+        if due is None:
+            self.words.setText(self.tr("This test is complete."))
+            self.when.setText(self.tr("The table has its numbers."))
+        else:
+            self.words.setText(said(due.step.words))
+            self.when.setText(self._when(due, now))
+            names = {
+                ReadingKind.WEIGHT: self.tr("Weight, g or with its unit"),
+                ReadingKind.MEDIUM_TEMPERATURE: self.tr("Medium, °C or with its unit"),
+                ReadingKind.AIR_TEMPERATURE: self.tr("Air, °C or with its unit"),
+            }
+            self.value_name.setText(names[due.step.kind])
+        show_moment(self.at, now)
+        self._show_pictures()
+
+    def _done(self, step: Step, readings: Sequence[Reading]) -> str:
+        found = [one for one in readings_of_step(readings, step.name) if one.kind is step.kind]
+        if not found:
+            return self.tr("○ {step}").format(step=self.tr(step.name))
+        told = ", ".join(f"{one.value:g} {'°C' if one.unit == 'C' else one.unit}" for one in found)
+        return self.tr("● {step}: {told}").format(step=self.tr(step.name), told=told)
+
+    def _when(self, due: Due, now: datetime) -> str:
+        if due.is_now:
+            return self.tr("It is due now.")
+        if due.at.date() == now.date():
+            return self.tr("Due at {at}. Close this: the table reminds you.").format(at=f"{due.at:%H:%M}")
+        return self.tr("Due on {day} at {at}. Close this: the table reminds you.").format(
+            day=f"{due.at:%d %B}", at=f"{due.at:%H:%M}"
+        )
+
+    def _show_pictures(self) -> None:
+        while (item := self.pictures.takeAt(0)) is not None:
+            widget = item.widget()
+            if widget is not None:
+                widget.deleteLater()
+        if self.test is None or self._kind is not BenchKind.BREAKDOWN:
+            return
+        for photo in self._book.heap_photos(self.test.id)[-MOST_THUMBS:]:
+            label = QLabel(self)
+            picture = QPixmap(str(self._book.heap_photo_path(photo)))
+            day = f"{photo.taken_at:%d %B %Y}"
+            if picture.isNull():
+                label.setText(photo.name)
+            else:
+                label.setPixmap(picture.scaledToHeight(THUMB, Qt.TransformationMode.SmoothTransformation))
+            label.setToolTip(day)
+            label.setAccessibleName(self.tr("Photo of the heap, {day}").format(day=day))
+            self.pictures.addWidget(label)
+        self.pictures.addStretch(1)
+
+    # --- keeping
+
+    @Slot()
+    def _keep(self) -> None:
+        due = self.due
+        if due is None:
+            return
+        earlier = [one.value for one in self.readings if one.kind is due.step.kind]
+        typed = read_typed(self.value.text(), due.step.kind, earlier)
+        if typed.doubt is not None and (self._doubted is None or self._doubted != typed.value):
+            self._ask(typed.doubt.sentence, typed.doubt.instead, typed.value)
+            return
+        if typed.value is None:
+            self._say(said(typed.reason) if typed.reason else self.tr("Type a number such as 812 g."))
+            return
+        self._keep_value(due.step, typed.value)
+
+    def _ask(self, sentence: object, instead: float, value: float | None) -> None:
+        self._doubted = value
+        self._instead_value = instead
+        self._say(str(sentence))
+        self.instead.setText(self.tr("It was {value}").format(value=f"{instead:.4g}"))
+        self.instead.show()
+
+    @Slot()
+    def _take_instead(self) -> None:
+        due = self.due
+        if due is not None:
+            self._keep_value(due.step, self._instead_value)
+
+    def _keep_value(self, step: Step, value: float) -> None:
+        at = moment_in(self.at)
+        wrong = wrong_reading(self.readings, step, value, at)
+        if wrong is not None:
+            self._say(said(wrong))
+            return
+        mark = self.mark.currentData() if self.mark.isVisible() else None
+
+        def change(book: Book) -> None:
+            if self.test is None:
+                self.test = book.bench_test(book.begin_test(self._new(at)))
+            readings = [step_reading(self.test, step, value, at)]
+            if mark is not None:
+                kind = ReadingKind.BREAKDOWN_EYE
+                readings.append(
+                    NewReading(kind=kind, value=mark, taken_at=at, bench_test=self.test.id, note=step.name)
+                )
+            book.add_readings(readings)
+
+        if self._desk.keep(change):
+            self._doubted = None
+            self.value.clear()
+            self.mark.setCurrentIndex(0)
+            self._say("")
+            self.value.setFocus()
+
+    def _new(self, at: datetime) -> NewBenchTest:
+        return NewBenchTest(
+            kind=self._kind,
+            medium=self._medium,
+            begun_at=at,
+            tray_type=self.kind_of_tray.currentData(),
+            seating=self.seating.currentData(),
+            watering=self.watering.currentData(),
+            place=self.place.text().strip(),
+        )
+
+    def _say(self, words: str) -> None:
+        self.trouble.setText(words)
+        self.instead.hide()
+
+    @Slot()
+    def _delete(self) -> None:
+        test = self.test
+        if test is not None and self._desk.keep(lambda book: book.delete_test(test.id)):
+            self.accept()
+
+    @Slot()
+    def _choose_photos(self) -> None:
+        paths, _ = QFileDialog.getOpenFileNames(self, self.tr("Photos of the heap"))
+        if self.test is not None:
+            self._desk.keep_photos(self.test.id, [Path(path) for path in paths])

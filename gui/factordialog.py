@@ -1,0 +1,228 @@
+"""Factor dialog: the numbers about a medium that are typed in, each with range, source, year and who.
+
+In    the desk with its book, the medium, the factor to begin with
+Out   factors kept, or put back to their defaults
+Not   what they are for (`data/footprint.py`, `data/costs.py`)
+"""
+
+from dataclasses import replace
+
+from PySide6.QtCore import Qt, Slot
+from PySide6.QtWidgets import (
+    QDialog,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QListWidget,
+    QListWidgetItem,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from data.book import Book
+from data.factors import KINDS, Factor, FactorGroup, chosen, default_of, wrong_factor
+from gui.form import fields
+from gui.materialdesk import MaterialDesk
+from gui.materialview import said
+from gui.notetable import number_in
+from gui.palette import Space, set_role
+
+__all__ = ["FactorDialog"]
+
+FAR_OFF = (28.349523125, 1000.0)  # ounces for grams, kilograms for grams
+NEAR = 2.5
+
+
+class FactorDialog(QDialog):
+    """The list on the left, one factor on the right."""
+
+    def __init__(
+        self, desk: MaterialDesk, book: Book, medium: str, begin: str, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._desk, self._book, self._medium = desk, book, medium
+        self._doubted: float | None = None
+        self.setWindowTitle(self.tr("Numbers about {medium}").format(medium=medium))
+        self._build()
+        self._fill()
+        self._choose(begin)
+        self.resize(820, 560)
+
+    def _build(self) -> None:
+        self.list = QListWidget(self)
+        self.list.setAccessibleName(self.tr("Numbers"))
+        self.list.setMinimumWidth(36 * self.fontMetrics().averageCharWidth())
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.list.setWordWrap(True)
+        self.list.currentItemChanged.connect(self._show)
+        self.title = QLabel(self)
+        self.title.setWordWrap(True)
+        set_role(self.title, "title")
+        self.standing = QLabel(self)
+        self.standing.setWordWrap(True)
+        set_role(self.standing, "soft")
+        self.value, self.low, self.high = QLineEdit(self), QLineEdit(self), QLineEdit(self)
+        self.source, self.year, self.who = QLineEdit(self), QLineEdit(self), QLineEdit(self)
+        form = fields()
+        for words, field in (
+            (self.tr("Most likely"), self.value),
+            (self.tr("Lowest it could be"), self.low),
+            (self.tr("Highest it could be"), self.high),
+            (self.tr("Where from"), self.source),
+            (self.tr("Year"), self.year),
+            (self.tr("Who entered it"), self.who),
+        ):
+            form.addRow(words, field)
+            field.setAccessibleName(words)
+        self.trouble = QLabel(self)
+        self.trouble.setWordWrap(True)
+        set_role(self.trouble, "alarm")
+        self.back = QPushButton(self.tr("Put back"), self)
+        self.back.clicked.connect(self._put_back)
+        close = QPushButton(self.tr("Close"), self)
+        close.clicked.connect(self.accept)
+        self.keep = QPushButton(self.tr("Keep"), self)
+        set_role(self.keep, "main")
+        self.keep.setDefault(True)
+        self.keep.clicked.connect(self._keep)
+        row = QHBoxLayout()
+        row.addWidget(self.back)
+        row.addStretch(1)
+        row.addWidget(close)
+        row.addWidget(self.keep)
+        right = QVBoxLayout()
+        right.setSpacing(Space.M)
+        right.addWidget(self.title)
+        right.addWidget(self.standing)
+        right.addLayout(form)
+        right.addWidget(self.trouble)
+        right.addStretch(1)
+        right.addLayout(row)
+        whole = QHBoxLayout(self)
+        whole.setContentsMargins(Space.L, Space.L, Space.L, Space.L)
+        whole.setSpacing(Space.L)
+        whole.addWidget(self.list, 2)
+        whole.addLayout(right, 3)
+
+    @property
+    def name(self) -> str:
+        """The factor that is shown."""
+        item = self.list.currentItem()
+        return "" if item is None else str(item.data(Qt.ItemDataRole.UserRole))
+
+    def _medium_of(self, name: str) -> str | None:
+        """Climate factors are of all media; the rest are of one."""
+        return self._medium if KINDS[name].of_medium else None
+
+    def _now(self, name: str) -> Factor | None:
+        return chosen(self._book.factors(), name, self._medium)
+
+    def _fill(self) -> None:
+        self.list.blockSignals(True)
+        chosen_name = self.name
+        self.list.clear()
+        for group in FactorGroup:
+            for kind in KINDS.values():
+                if kind.group is not group:
+                    continue
+                now = self._now(kind.name)
+                told = "–" if now is None or now.value is None else f"{now.value:g} {kind.unit}"
+                changed = now is not None and not now.is_default and default_of(kind.name) is not None
+                words = f"{said(kind.about)}: {told}"
+                item = QListWidgetItem(words + (" " + self.tr("(changed)") if changed else ""))
+                item.setData(Qt.ItemDataRole.UserRole, kind.name)
+                self.list.addItem(item)
+        self.list.blockSignals(False)
+        if chosen_name:
+            self._choose(chosen_name)
+
+    def _choose(self, name: str) -> None:
+        for number in range(self.list.count()):
+            if self.list.item(number).data(Qt.ItemDataRole.UserRole) == name:
+                self.list.setCurrentRow(number)
+        self._show()
+
+    @Slot()
+    def _show(self) -> None:
+        name = self.name
+        if not name:
+            return
+        kind, now = KINDS[name], self._now(name)
+        self._doubted = None
+        self.trouble.clear()
+        self.title.setText(f"{said(kind.about)}, {kind.unit}")
+        first = default_of(name)
+        if now is None:
+            words = self.tr("Nobody has said it yet.")
+        elif now.is_default:
+            words = self.tr("A default. Type your own over it.")
+        elif first is not None and first.value is not None:
+            words = self.tr("Changed; the default is {value} ({low} to {high}): {source}").format(
+                value=f"{first.value:g}", low=f"{first.low:g}", high=f"{first.high:g}", source=first.source
+            )
+        else:
+            words = self.tr("Typed in.")
+        if not kind.of_medium:
+            words += " " + self.tr("It is the same for all media.")
+        self.standing.setText(words)
+        shown = now or Factor(name=name, value=None, low=None, high=None, unit=kind.unit, source="")
+        for field, number in ((self.value, shown.value), (self.low, shown.low), (self.high, shown.high)):
+            field.setText("" if number is None else f"{number:g}")
+        self.source.setText(shown.source)
+        self.year.setText("" if shown.year is None else str(shown.year))
+        self.who.setText(shown.who)
+        for field in (self.source, self.who):
+            field.setCursorPosition(0)
+        self.back.setEnabled(now is not None and not now.is_default)
+
+    @Slot()
+    def _keep(self) -> None:
+        name = self.name
+        kind = KINDS[name]
+        factor = Factor(
+            name=name,
+            value=number_in(self.value.text()),
+            low=number_in(self.low.text()),
+            high=number_in(self.high.text()),
+            unit=kind.unit,
+            source=self.source.text().strip(),
+            year=int(self.year.text()) if self.year.text().strip().isdigit() else None,
+            medium=self._medium_of(name),
+            who=self.who.text().strip(),
+            entered_at=self._book.now(),
+        )
+        why = wrong_factor(factor)
+        if why is not None:
+            self.trouble.setText(said(why))
+            return
+        if self._is_far_off(factor) and self._doubted != factor.value:
+            self._doubted = factor.value
+            return
+        if self._desk.keep(lambda book: book.set_factor(replace(factor))):
+            self._fill()
+
+    def _is_far_off(self, factor: Factor) -> bool:
+        """Ask about a number that fits another unit better."""
+        usual, value = KINDS[factor.name].usual, factor.value
+        if usual is None or not value:
+            return False
+        for times in FAR_OFF:
+            for other in (value * times, value / times):
+                near = usual / NEAR <= other <= usual * NEAR
+                if near and not usual / 8 < value < usual * 8:
+                    words = self.tr(
+                        "{value} {unit} is unusual; in another unit it would be {other}. "
+                        "Keep it again if it is right."
+                    )
+                    unit = KINDS[factor.name].unit
+                    self.trouble.setText(words.format(value=f"{value:g}", unit=unit, other=f"{other:.3g}"))
+                    return True
+        return False
+
+    @Slot()
+    def _put_back(self) -> None:
+        name = self.name
+        medium = self._medium_of(name)
+        if self._desk.keep(lambda book: book.put_back_factor(name, medium)):
+            self._fill()

@@ -1,0 +1,107 @@
+"""Limits dialog: what a medium must keep, row by row; there is no total.
+
+In    limits as they are
+Out   `limits`: least and most by row, where a person has said one
+Not   keeping them (`materials.py`), who keeps them (`data/materials.py`)
+"""
+
+from collections.abc import Mapping
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import (
+    QDialog,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from data.materials import ROWS
+from gui.materialview import said
+from gui.notetable import number_in
+from gui.palette import Space, set_role
+
+__all__ = ["LimitsDialog"]
+
+Limits = Mapping[str, tuple[float | None, float | None]]
+
+
+class LimitsDialog(QDialog):
+    """Least and most for every row of numbers."""
+
+    def __init__(self, limits: Limits, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(self.tr("What a medium must keep"))
+        self._fields: dict[str, tuple[QLineEdit, QLineEdit]] = {}
+        body = QWidget(self)
+        grid = QGridLayout(body)
+        grid.setHorizontalSpacing(Space.M)
+        grid.setVerticalSpacing(Space.S)
+        for column, words in enumerate(("", self.tr("at least"), self.tr("at most"))):
+            grid.addWidget(QLabel(words, body), 0, column)
+        for number, row in enumerate((one for one in ROWS if one.unit), start=1):
+            name = f"{said(row.words)}, {row.unit}"
+            grid.addWidget(QLabel(name, body), number, 0)
+            pair = QLineEdit(body), QLineEdit(body)
+            for field, value, end in zip(
+                pair,
+                limits.get(row.key, (None, None)),
+                (self.tr("at least"), self.tr("at most")),
+                strict=True,
+            ):
+                field.setText("" if value is None else f"{value:g}")
+                field.setAccessibleName(f"{name}, {end}")
+                field.setMaximumWidth(12 * self.fontMetrics().averageCharWidth())
+            grid.addWidget(pair[0], number, 1)
+            grid.addWidget(pair[1], number, 2)
+            self._fields[row.key] = pair
+        scroll = QScrollArea(self)
+        scroll.setWidgetResizable(True)
+        scroll.setWidget(body)
+        self.trouble = QLabel(self)
+        self.trouble.setWordWrap(True)
+        set_role(self.trouble, "alarm")
+        close = QPushButton(self.tr("Cancel"), self)
+        close.clicked.connect(self.reject)
+        keep = QPushButton(self.tr("Keep"), self)
+        set_role(keep, "main")
+        keep.setDefault(True)
+        keep.clicked.connect(self._keep)
+        row_of_buttons = QHBoxLayout()
+        row_of_buttons.addStretch(1)
+        row_of_buttons.addWidget(close)
+        row_of_buttons.addWidget(keep)
+        column_of_all = QVBoxLayout(self)
+        column_of_all.setContentsMargins(Space.L, Space.L, Space.L, Space.L)
+        column_of_all.addWidget(scroll, 1)
+        column_of_all.addWidget(self.trouble)
+        column_of_all.addLayout(row_of_buttons)
+        self.resize(560, 560)
+
+    @property
+    def limits(self) -> dict[str, tuple[float | None, float | None]]:
+        """What stands in the fields."""
+        found = {}
+        for key, (least, most) in self._fields.items():
+            ends = number_in(least.text()), number_in(most.text())
+            if ends != (None, None):
+                found[key] = ends
+        return found
+
+    @Slot()
+    def _keep(self) -> None:
+        for key, pair in self._fields.items():
+            typed = [field.text().strip() for field in pair]
+            numbers = [number_in(text) for text in typed]
+            words = said(next(row for row in ROWS if row.key == key).words)
+            if any(text and number is None for text, number in zip(typed, numbers, strict=True)):
+                self.trouble.setText(self.tr("{row}: type a number, or leave it empty.").format(row=words))
+                return
+            if None not in numbers and numbers[0] > numbers[1]:  # type: ignore[operator]
+                self.trouble.setText(self.tr("{row}: the least is above the most.").format(row=words))
+                return
+        self.accept()
