@@ -163,6 +163,9 @@ class ScoringPage(QWidget):
         self.say(held.trouble if held is not None and lost else "")
         with QSignalBlocker(self.slider):
             self.slider.setValue(50 if state.value is None else state.value)
+        self.slider.setProperty("unset", state.value is None)
+        self.slider.style().unpolish(self.slider)
+        self.slider.style().polish(self.slider)
         self.number.setText("\u2013" if state.value is None else str(state.value))
         self.next.setEnabled(state.value is not None or lost)
 

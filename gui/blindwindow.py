@@ -23,6 +23,7 @@ from gui.blindload import BlindPicture, load_blind
 from gui.blindpage import SOFT, ResultPage, ScoringPage
 from gui.blindview import BlindState
 from gui.palette import Space
+from gui.spoken import spoken
 from gui.work import Report, Work
 
 if TYPE_CHECKING:
@@ -30,10 +31,17 @@ if TYPE_CHECKING:
 
 __all__ = ["BlindWindow"]
 
-GREY, WHITE = "#4A4A4A", "#FFFFFF"
+GREY, WHITE, GROOVE = "#4A4A4A", "#FFFFFF", "#8C8C8C"
 SHEET = (
     f"#blind {{ background: {GREY}; }} #blind QLabel {{ color: {WHITE}; }}"
     f" #blind QLabel[role='small'] {{ color: {SOFT}; }}"
+    f" #blind QProgressBar {{ background: {GROOVE}; }} #blind QProgressBar::chunk {{ background: {WHITE}; }}"
+    f" #blind QSlider {{ min-height: 34px; }}"
+    f" #blind QSlider::groove:horizontal {{ background: {GROOVE}; height: 6px; border-radius: 3px; }}"
+    f" #blind QSlider::handle:horizontal {{ background: {WHITE}; width: 20px; margin: -7px 0;"
+    f" border-radius: 10px; border: 2px solid {WHITE}; }}"
+    f" #blind QSlider[unset='true']::handle:horizontal {{ background: {GREY}; border: 2px solid {GROOVE}; }}"
+    f" #blind QSlider:focus {{ border-bottom: 1px solid {SOFT}; }}"
 )
 
 
@@ -96,7 +104,7 @@ class BlindWindow(QDialog):
     def _show_result(self) -> None:
         first, again = self._book.scores_of_round(self.state.round)
         found = agreement_of(first, again, self._by_photo)
-        self.ending.show_words(str(whom_to_trust(found)), [str(line) for line in eye_words(found)[:-1]])
+        self.ending.show_words(spoken(whom_to_trust(found)), [spoken(line) for line in eye_words(found)[:-1]])
         self.ending.to_verdict.setFocus()
 
     # --- pictures
@@ -124,7 +132,7 @@ class BlindWindow(QDialog):
 
     @Slot(object)
     def _failed(self, error: Exception) -> None:
-        self.page.say(str(error))
+        self.page.say(spoken(error))
 
     # --- hands
 
@@ -143,7 +151,7 @@ class BlindWindow(QDialog):
             try:
                 self._book.give_eye_score(state.round, state.place, state.value)
             except BookError as error:
-                self.page.say(str(error))
+                self.page.say(spoken(error))
                 return
         self.show_state(state.kept())
 

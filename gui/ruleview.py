@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from data.bookwords import part_words
 from data.desirability import CanopyScore, MoldRule, PartName, ScoreRule, score_canopy
+from gui.spoken import in_figures, spoken
 from gui.verdictreading import TraySeen
 from gui.words import translate
 
@@ -25,7 +26,7 @@ class PreviewRow:
 
     name: str
     medium: str
-    parts: tuple[str, ...]  # "96.3 % is worth 0.95", in the order of `PREVIEWED`
+    parts: tuple[str, ...]  # "96.3 % → 0.95", in the order of `PREVIEWED`
     before: str
     now: str
 
@@ -40,7 +41,7 @@ def preview_rows(trays: Sequence[TraySeen], holds: ScoreRule, tried: ScoreRule) 
             before=_points(score_canopy(tray.seen, holds).score),
             now=_points(score_canopy(tray.seen, tried).score),
         )
-        for tray in trays
+        for tray in sorted(trays, key=lambda tray: tray.treatment)
     )
 
 
@@ -54,7 +55,7 @@ def mean_rows(trays: Sequence[TraySeen], holds: ScoreRule, tried: ScoreRule) -> 
             before=_mean(trays, medium, holds),
             now=_mean(trays, medium, tried),
         )
-        for medium in dict.fromkeys(tray.treatment for tray in trays)
+        for medium in sorted({tray.treatment for tray in trays})
     )
 
 
@@ -65,15 +66,15 @@ def _mean(trays: Sequence[TraySeen], medium: str, rule: ScoreRule) -> str:
 
 
 def _points(score: float | None) -> str:
-    return NONE if score is None else f"{score:.1f}"
+    return NONE if score is None else in_figures(score, ".1f")
 
 
 def _part(score: CanopyScore, name: PartName) -> str:
     share = score.part(name)
     if share is None:
         return NONE
-    words = translate("ScoreRule", "{value} % is worth {worth}")
-    return words.format(value=f"{share.value:.1f}", worth=f"{share.desirability:.2f}")
+    words = translate("ScoreRule", "{value} % \u2192 {worth}")
+    return words.format(value=in_figures(share.value, ".1f"), worth=in_figures(share.desirability, ".2f"))
 
 
 def mold_words(rule: MoldRule) -> str:
@@ -93,7 +94,7 @@ def trouble_of(rule: ScoreRule) -> str:
     for name, part in counted.items():
         if name is not PartName.MOLD and part.good <= part.bad:
             words = translate("ScoreRule", "{part}: what is best must lie above what is worthless.")
-            return words.format(part=str(part_words(name)).capitalize())
+            return words.format(part=spoken(part_words(name)).capitalize())
     if not any(name in counted for name in PREVIEWED):
         return translate("ScoreRule", "Give at least one part a weight.")
     return ""

@@ -21,6 +21,7 @@ from gui.palette import Space, set_role
 
 __all__ = ["VerdictTable"]
 
+LEAST_LETTERS, MOST_LETTERS = 12, 26  # of the first column, before its names are cut
 ROW_LINES = 1.7  # lines of text that a row is high
 
 
@@ -88,4 +89,6 @@ class VerdictTable(QTableWidget):
         letter = self.fontMetrics().averageCharWidth()
         narrow = sum(self.sizeHintForColumn(c) for c in range(1, self.columnCount()) if self.rowCount())
         heads = sum(self.horizontalHeader().sectionSizeHint(c) for c in range(1, self.columnCount()))
-        return QSize(max(narrow, heads) + 14 * letter, 2 * self.fontMetrics().height())
+        name = min(self.sizeHintForColumn(0) if self.rowCount() else 0, MOST_LETTERS * letter)
+        widest = max(narrow, heads) + max(name, LEAST_LETTERS * letter)
+        return QSize(widest + 2 * Space.S, 2 * self.fontMetrics().height())

@@ -14,7 +14,7 @@ from data.surewords import camera_words, otherwise_words
 from data.trial import MeasureKind
 from data.verdict import MediumResult
 from data.verdictnotes import cautions, how_worked_out
-from data.verdictwords import outcome_words, sentence
+from data.verdictwords import Unit, outcome_words, sentence, with_unit
 from gui.chartlines import BlockLine, IntervalLine, RankLine
 from gui.spoken import in_figures, spoken
 from gui.verdictreading import VerdictReading
@@ -71,7 +71,7 @@ def head_words(found: "CropVerdict") -> str:
     verdict = found.verdict
     words = translate("Verdict", "{measure}, against {trusted}, margin {margin}")
     said = words.format(
-        measure=measure, trusted=verdict.trusted or NONE, margin=found.scale.amount(verdict.margin)
+        measure=measure, trusted=verdict.trusted or NONE, margin=spoken(found.scale.amount(verdict.margin))
     )
     if not found.decides:
         said += translate("Verdict", "; another measure was named as the one that decides")
@@ -131,7 +131,7 @@ def _row(found: "CropVerdict", line: MediumResult) -> TableRow:
     scale = found.scale
 
     def written(value: float | None, *, sign: bool = False) -> str:
-        return NONE if value is None else scale.number(value, sign=sign)
+        return NONE if value is None else spoken(with_unit(scale.number(value, sign=sign), Unit.NONE))
 
     interval = NONE
     if line.low is not None and line.high is not None:

@@ -51,7 +51,7 @@ def test_each_part_of_a_score_is_visible_and_changes_at_once(screen: Verdict, qt
     table = screen.rule_page.table
     assert table.rowCount() == 3 + 12  # a mean for each medium, then the trays
     tray = 3
-    assert "is worth" in table.item(tray, 2).text()
+    assert "→" in table.item(tray, 2).text()
     assert table.item(tray, 5).text() == table.item(tray, 6).text()
 
     weight(screen, qtbot, "10")
@@ -102,7 +102,7 @@ def test_a_part_without_weight_can_be_weighed_again() -> None:
 
     (row,) = preview_rows(trays, without, USUAL)
 
-    assert row.parts[2] == "95.0 % is worth 0.93"
+    assert row.parts[2] == "95.0 % → 0.93"
     assert float(row.now) > float(row.before)
 
 
