@@ -18,6 +18,7 @@ from gui.chartlines import BlockLine
 from gui.charts import DASHES
 from gui.drawnchart import Canvas, DrawnChart, spread_labels, ticks
 from gui.palette import Space
+from gui.spoken import in_figures
 
 __all__ = ["BlockChart"]
 
@@ -45,7 +46,9 @@ class BlockChart(DrawnChart):
             self.tr("{block}: {numbers}").format(
                 block=line.name,
                 numbers=", ".join(
-                    f"{medium} {value:.1f}" for medium in media for value in line.values.get(medium, ())
+                    f"{medium} {in_figures(value, '.1f')}"
+                    for medium in media
+                    for value in line.values.get(medium, ())
                 ),
             )
             for line in lines

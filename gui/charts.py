@@ -13,6 +13,7 @@ from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QP
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from gui.palette import Space, tokens_now
+from gui.spoken import in_figures
 from gui.tokens import SERIES
 
 __all__ = ["Line", "LineChart", "marker"]
@@ -120,7 +121,7 @@ class LineChart(QWidget):
         number = -(-least // step) * step
         while number <= most:
             x = place(number, 0).x()
-            text = f"{number:g}"
+            text = in_figures(number)
             painter.drawText(
                 QPointF(x - metrics.horizontalAdvance(text) / 2, plot.bottom() + metrics.height()), text
             )

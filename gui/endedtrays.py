@@ -147,7 +147,7 @@ class _Row(QStyledItemDelegate):
 def ended_words(tray: Tray) -> str:
     """One ended tray in a line."""
     how = end_words(tray)
-    day = "" if tray.done_at is None else f"{tray.done_at.day} {tray.done_at:%b %Y}"
+    day = "" if tray.done_at is None else day_words(tray.done_at, DAY_YEAR_SHORT)
     words = translate("EndedTrays", "{code}  {crop} on {medium}, sown {sown}, {how} {day}").format(
         code=tray.code,
         crop=tray.crop,

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QWidget
 from gui.chartlines import IntervalLine
 from gui.drawnchart import Canvas, DrawnChart, series_colour, ticks
 from gui.palette import Space
+from gui.spoken import in_figures
 
 __all__ = ["IntervalChart"]
 
@@ -125,7 +126,7 @@ class IntervalChart(DrawnChart):
             at = plot.left() + plot.width() * (number - low) / (high - low)
             canvas.line(QPointF(at, foot), QPointF(at, foot + 4), t.soft_ink)
             box = QRectF(at - 50, foot + 5, 100, canvas.line_height)
-            words = f"{number:+.10g}" if number else "0"
+            words = in_figures(number, "+.10g") if number else "0"
             canvas.text(words, box, Qt.AlignmentFlag.AlignHCenter, t.soft_ink)
         below = QRectF(plot.left(), foot + 1.5 * canvas.line_height, plot.width(), 1.3 * canvas.line_height)
         worse, better = self.tr("less good"), self.tr("better")

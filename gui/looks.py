@@ -29,19 +29,20 @@ from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOpti
 from data.records import Look
 from gui.marks import draw_mark, kind_words, urgency_colour, urgency_words
 from gui.palette import RACK_TARGET, RADIUS, Space, set_role, tokens_now
+from gui.spoken import DAY, day_words, spoken
 
 __all__ = ["LookList", "LookModel"]
 
 LOOK = Qt.ItemDataRole.UserRole + 1
 Index = QModelIndex | QPersistentModelIndex
-UNITS = ("%", "cm²", "mm", "points")
+UNITS = ("%", "cm²", "mm", "points", "Punkte")
 LEAST_LETTERS = 75  # of a line of words beside the columns
 WRAPPED = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
 
 
 def first_words(look: Look) -> str:
     """What to do first."""
-    return QCoreApplication.translate("Look", "First: {what}").format(what=look.first)
+    return QCoreApplication.translate("Look", "First: {what}").format(what=spoken(look.first))
 
 
 def unbroken(text: str) -> str:
@@ -81,10 +82,10 @@ class LookModel(QAbstractListModel):
                 return look.code
             case Qt.ItemDataRole.AccessibleTextRole:
                 parts = (look.code, kind_words(look.what), urgency_words(look.urgency))
-                return f"{', '.join(parts)}. {look.sentence} {first_words(look)}"
+                return f"{', '.join(parts)}. {spoken(look.sentence)} {first_words(look)}"
             case Qt.ItemDataRole.ToolTipRole:
                 since = QCoreApplication.translate("Look", "Since {day}")
-                day = f"{look.since.day} {look.since:%B}"
+                day = day_words(look.since, DAY)
                 opens = QCoreApplication.translate("Look", "Click or Enter: open the tray sheet")
                 return f"{since.format(day=day)}\n{opens}"
             case _:
@@ -131,7 +132,7 @@ class LookPainter(QStyledItemDelegate):
         painter.drawText(code, line, bold_metrics.elidedText(look.code, elide, code.width()))
         painter.drawText(what, line, bold_metrics.elidedText(kind_words(look.what), elide, what.width()))
         painter.setFont(font)
-        painter.drawText(words, int(WRAPPED), unbroken(look.sentence))
+        painter.drawText(words, int(WRAPPED), unbroken(spoken(look.sentence)))
         sentence, _ = heights(look, words.width(), font)
         painter.setPen(QColor(t.soft_ink))
         painter.drawText(words.adjusted(0, sentence, 0, 0), int(WRAPPED), first_words(look))
@@ -185,7 +186,7 @@ def heights(look: Look, width: int, font: QFont) -> tuple[int, int]:
     metrics = QFontMetrics(font)
     room = QRect(0, 0, max(1, width), 10_000)
     return (
-        metrics.boundingRect(room, int(WRAPPED), unbroken(look.sentence)).height(),
+        metrics.boundingRect(room, int(WRAPPED), unbroken(spoken(look.sentence))).height(),
         metrics.boundingRect(room, int(WRAPPED), first_words(look)).height(),
     )
 

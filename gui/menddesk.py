@@ -17,6 +17,7 @@ from gui.canopymask import CanopyMask
 from gui.flow import Flow
 from gui.mips import Mips
 from gui.palette import Space, set_role
+from gui.spoken import filled
 from gui.veil import veil_of
 from gui.zoombar import ZoomBar
 
@@ -243,7 +244,7 @@ class MendDesk(QWidget):
     @Slot()
     def _show_numbers(self) -> None:
         mask = self.view.canopy
-        self.width_words.setText(self.tr("{width:g} mm wide").format(width=2 * RADII_MM[self._size]))
+        self.width_words.setText(filled(self.tr("{width:g} mm wide"), width=2 * RADII_MM[self._size]))
         self.smaller.setEnabled(self._size > 0)
         self.larger.setEnabled(self._size < len(RADII_MM) - 1)
         self.undo.setEnabled(mask is not None and mask.can_undo)
@@ -257,10 +258,10 @@ class MendDesk(QWidget):
             self.numbers.setText(self.tr("Measuring the tray again ..."))
         elif changed:
             words = self.tr("Coverage {before:.1f} % before, {now:.1f} % with your strokes")
-            self.numbers.setText(words.format(before=mask.coverage_before, now=mask.coverage))
+            self.numbers.setText(filled(words, before=mask.coverage_before, now=mask.coverage))
         else:
             words = self.tr("Coverage {before:.1f} %. Striped is what counts as bare.")
-            self.numbers.setText(words.format(before=mask.coverage_before))
+            self.numbers.setText(filled(words, before=mask.coverage_before))
         self.view.describe(self.numbers.text())
         self.changed.emit()
 

@@ -35,6 +35,7 @@ from gui.moments import MomentEdit, moment_in, show_moment
 from gui.noteview import NoteRow
 from gui.numberwords import when
 from gui.palette import TARGET
+from gui.spoken import in_figures
 
 __all__ = ["NoteTable", "number_in"]
 
@@ -74,12 +75,12 @@ class NoteModel(QAbstractTableModel):
         if role == MOMENT:
             return row.at
         if role == Qt.ItemDataRole.EditRole and index.column() == VALUE:
-            return "" if row.value is None else f"{row.value:g}"
+            return "" if row.value is None else in_figures(row.value)
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.EditRole):
-            value = "" if row.value is None else f"{row.value:g} {row.unit}"
+            value = "" if row.value is None else f"{in_figures(row.value)} {row.unit}"
             return (when(row.at), row.what, value, row.note)[index.column()]
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            value = "" if row.value is None else f" {row.value:g} {row.unit}"
+            value = "" if row.value is None else f" {in_figures(row.value)} {row.unit}"
             return f"{when(row.at)}, {row.what}{value} {row.note}".strip()
         if role == Qt.ItemDataRole.TextAlignmentRole and index.column() == VALUE:
             return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)

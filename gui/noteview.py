@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 from data.events import Event, EventId, EventKind
 from data.readings import Reading, ReadingId, ReadingKind
 from data.records import Tray, TrayId
+from gui.spoken import in_figures
 from gui.words import translate
 
 if TYPE_CHECKING:
@@ -150,7 +151,7 @@ def _marks(readings: Iterable[Reading], events: Iterable[Event], tray: Tray) -> 
 def reading_words(one: Reading) -> str:
     """A reading with its unit: weight 812 g."""
     words = kind_words(one.kind)
-    return f"{words} {one.value:g} {UNIT_WORDS.get(one.unit, one.unit)}"
+    return f"{words} {in_figures(one.value)} {UNIT_WORDS.get(one.unit, one.unit)}"
 
 
 def kind_words(kind: ReadingKind) -> str:

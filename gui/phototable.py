@@ -25,6 +25,7 @@ from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from gui.intakeview import IntakeRow, Kind
 from gui.palette import RACK_TARGET, Space, tokens_now
+from gui.spoken import DAY_MOMENT_SHORT, day_words
 from gui.thumbnails import Thumbnails
 from gui.tokens import Tokens
 
@@ -136,7 +137,7 @@ def _same_file(one: IntakeRow, other: IntakeRow) -> bool:
 
 def taken(row: IntakeRow) -> str:
     """When the photo was taken, empty where nobody knows yet."""
-    return "" if row.taken_at is None else f"{row.taken_at.day} {row.taken_at:%b, %H:%M}"
+    return "" if row.taken_at is None else day_words(row.taken_at, DAY_MOMENT_SHORT)
 
 
 class _Delegate(QStyledItemDelegate):

@@ -10,7 +10,7 @@ from data.drawing import KeptDraw, window_counts
 from data.planwords import cost_words, kept_words
 from data.trial import CropPlan, KeptPlan, MeasureKind, Plan, Question
 from gui.planreading import TrialReading
-from gui.spoken import day_words, spoken
+from gui.spoken import day_words, filled, in_figures, spoken
 from gui.words import translate
 
 __all__ = ["draw_words", "plan_rows", "summary_of"]
@@ -65,10 +65,9 @@ def _crop_words(crop: CropPlan) -> str:
 
 def _measure_words(plan: Plan) -> str:
     first, *others = plan.measures
-    told = translate("PlanSummary", "{measure}, margin {margin:g} {unit}, one-sided 95 %").format(
-        measure=first.kind, margin=first.margin, unit=first.unit
-    )
-    more = [f"{one.kind} ({one.margin:g} {one.unit})" for one in others]
+    words = translate("PlanSummary", "{measure}, margin {margin:g} {unit}, one-sided 95 %")
+    told = filled(words, measure=first.kind, margin=first.margin, unit=spoken(first.unit))
+    more = [f"{spoken(one.kind)} ({in_figures(one.margin)} {one.unit})" for one in others]
     return (
         translate("PlanSummary", "{first}; beside it {others}").format(first=told, others=", ".join(more))
         if more
@@ -84,7 +83,9 @@ def _score_words(plan: Plan) -> str:
         rule = rule_of(plan.score)
     except ValueError:
         return ""
-    weights = ", ".join(f"{name} {part.weight:g}" for name, part in rule.parts.items() if part.weight)
+    weights = ", ".join(
+        f"{spoken(name)} {in_figures(part.weight)}" for name, part in rule.parts.items() if part.weight
+    )
     mold = {
         MoldRule.ZERO: translate("PlanSummary", "a tray with confirmed mold scores nothing"),
         MoldRule.BY_AREA: translate("PlanSummary", "a tray with confirmed mold loses points by its area"),

@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt, QTimer, Slot
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
 
 from gui.palette import Space, set_role
+from gui.spoken import filled
 from gui.timeleft import seconds_left
 from gui.work import Job, Work
 
@@ -64,7 +65,7 @@ class ProgressLine(QFrame):
             return count
         if left < 60:
             return self.tr("{count}, about {seconds} s left").format(count=count, seconds=left)
-        return self.tr("{count}, about {minutes:g} min left").format(count=count, minutes=left / 60)
+        return filled(self.tr("{count}, about {minutes:g} min left"), count=count, minutes=left / 60)
 
 
 class ProgressStrip(QWidget):

@@ -21,8 +21,10 @@ from typing import Any
 from data.sentence import Sentence
 from gui.words import noop, translate
 
-__all__ = ["DAY", "DAY_SHORT", "DAY_YEAR", "DAY_YEAR_SHORT", "MOMENT", "day_words", "filled", "in_figures",
-           "is_english", "speak_in", "spoken"]  # fmt: skip
+__all__ = [
+    "DAY", "DAY_MOMENT", "DAY_MOMENT_SHORT", "DAY_SHORT", "DAY_YEAR", "DAY_YEAR_SHORT", "MOMENT",
+    "day_words", "filled", "in_figures", "is_english", "speak_in", "spoken",
+]  # fmt: skip
 
 SENTENCE = "Sentence"
 TEMPLATES = Path(__file__).parent / "translations" / "templates.json"
@@ -32,6 +34,7 @@ DAY_YEAR = noop("Date", "d MMMM yyyy")
 DAY_SHORT = noop("Date", "d MMM")
 DAY_YEAR_SHORT = noop("Date", "d MMM yyyy")
 MOMENT = noop("Date", "d MMM yyyy, HH:mm")
+DAY_MOMENT_SHORT = noop("Date", "d MMM, HH:mm")
 DAY_MOMENT = noop("Date", "d MMMM, HH:mm")
 WITHOUT_A_PLACE = 8  # letters of a template by which it is known again; fewer would fit what a person wrote
 MOST_PARTS = 4096  # sentences remembered

@@ -13,6 +13,7 @@ from PySide6.QtGui import QPainter, QPainterPath, QPen
 
 from gui.markpaint import draw_mark
 from gui.paper import EDGE_MM, INK, SOFT, Page, Paper, draw_line, in_lines, text_height, write
+from gui.spoken import in_figures
 from gui.words import translate
 
 __all__ = ["station_pages"]
@@ -126,7 +127,7 @@ def _draw_words(painter: QPainter, room: QRectF, apart: tuple[float, float], tra
             "StationSheet",
             "For the tray type {tray} the middles of the marks then lie {across} mm apart along the long "
             "side and {deep} mm apart from far to near. Measure both if you can. Take photos from above.",
-        ).format(tray=tray_type, across=f"{apart[0]:g}", deep=f"{apart[1]:g}"),
+        ).format(tray=tray_type, across=in_figures(apart[0]), deep=in_figures(apart[1])),
         translate(
             "StationSheet", "Keep the white rim around each mark free. A card that leaves hide does no harm."
         ),

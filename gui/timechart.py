@@ -16,6 +16,7 @@ from PySide6.QtWidgets import QWidget
 from gui.growthchart import GrowthChart
 from gui.noteview import Lane, Mark, Notes
 from gui.palette import Space, tokens_now
+from gui.spoken import filled, in_figures
 from gui.tokens import SERIES, Tokens
 
 __all__ = ["TimeChart", "rows_of"]
@@ -64,7 +65,7 @@ class TimeChart(GrowthChart):
                 if series:
                     told = self.tr("{kind}: {count} readings, the last one {value:g} on day {day:.0f}")
                     words.append(
-                        told.format(kind=kind, count=len(series), value=series[-1][1], day=series[-1][0])
+                        filled(told, kind=kind, count=len(series), value=series[-1][1], day=series[-1][0])
                     )
         done = self.tr("{words} on day {day:.0f}")
         words += [done.format(words=mark.words, day=mark.day) for mark in self._notes.marks]
@@ -158,7 +159,9 @@ class TimeChart(GrowthChart):
         ends = ((high, field.top()), (low, field.bottom())) if high > low else ((high, field.center().y()),)
         for value, y in ends:
             box = QRectF(0, y - metrics.height() / 2, field.left() - Space.XS, metrics.height())
-            painter.drawText(box, right, f"{value:.0f}" if abs(value) >= 10 or value == 0 else f"{value:.1f}")
+            painter.drawText(
+                box, right, f"{value:.0f}" if abs(value) >= 10 or value == 0 else in_figures(value, ".1f")
+            )
 
     def _paint_series(self, painter: QPainter, points: list[QPointF], number: int, t: Tokens) -> None:
         colour, marker = MARKERS[number]

@@ -19,7 +19,7 @@ from data.drawing import Place
 from data.trial import Plan
 from gui.paper import SOFT, Page, Paper, draw_frame, draw_line, fitted, in_lines, text_height, write
 from gui.sheettable import BOX, Column, table_pages
-from gui.spoken import day_words, spoken
+from gui.spoken import day_words, in_figures, spoken
 from gui.words import translate
 
 __all__ = ["map_pages", "reading_pages", "sowing_pages"]
@@ -56,7 +56,7 @@ def sowing_pages(plan: Plan, places: Sequence[Place], paper: Paper) -> tuple[Pag
 
 def _sowing_row(plan: Plan, place: Place) -> tuple[str, ...]:
     rate = plan.crop(place.crop).sowing_rate_g
-    seed = "" if rate is None else f"{rate:g} g"
+    seed = "" if rate is None else f"{in_figures(rate)} g"
     where = f"{place.shelf} {place.position}"
     return (BOX, place.code, str(place.tag_number), where, place.crop, place.treatment, seed or "..... g")
 
