@@ -40,9 +40,11 @@ from data.breakdown import EYE_MARKS
 from data.heat import CAUTION
 from data.readings import NewReading, Reading, ReadingKind
 from data.typed import read_typed
+from data.units import UnitSystem
+from gui.flow import Flow
 from gui.form import fields
 from gui.materialdesk import MaterialDesk
-from gui.materialview import said
+from gui.materialview import said, step_words
 from gui.moments import MomentEdit, moment_in, show_moment
 from gui.palette import Space, set_role
 
@@ -62,11 +64,13 @@ class BenchAssistant(QDialog):
         kind: BenchKind,
         medium: str,
         test: BenchTest | None = None,
+        system: UnitSystem = UnitSystem.METRIC,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self._desk, self._book, self._kind, self._medium = desk, book, kind, medium
         self.test = test
+        self._system = system
         self._doubted: float | None = None
         titles = {
             BenchKind.WETTING: self.tr("Wetting test: {medium}"),
@@ -154,9 +158,7 @@ class BenchAssistant(QDialog):
         """Asked once, before the first reading."""
         medium = self._book.medium(self._medium)
         self.conditions = QWidget(self)
-        row = QHBoxLayout(self.conditions)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(Space.S)
+        row = Flow(self.conditions)
         self.seating, self.watering = QComboBox(self.conditions), QComboBox(self.conditions)
         self.kind_of_tray = QComboBox(self.conditions)
         self.place = QLineEdit(self.conditions)
@@ -167,9 +169,9 @@ class BenchAssistant(QDialog):
         for value, words in seatings.items():
             self.seating.addItem(words, value)
         waterings = {
-            "top": self.tr("watered from the top"),
-            "bottom": self.tr("watered from the bottom"),
-            "both": self.tr("watered from both"),
+            "top": self.tr("watered from top"),
+            "bottom": self.tr("watered from below"),
+            "both": self.tr("watered from both sides"),
         }
         for value, words in waterings.items():
             self.watering.addItem(words, value)
@@ -225,20 +227,23 @@ class BenchAssistant(QDialog):
             self.words.setText(said(due.step.words))
             self.when.setText(self._when(due, now))
             names = {
-                ReadingKind.WEIGHT: self.tr("Weight, g or with its unit"),
-                ReadingKind.MEDIUM_TEMPERATURE: self.tr("Medium, °C or with its unit"),
-                ReadingKind.AIR_TEMPERATURE: self.tr("Air, °C or with its unit"),
+                ReadingKind.WEIGHT: self.tr("Weight, {unit} or with its unit"),
+                ReadingKind.MEDIUM_TEMPERATURE: self.tr("Medium, {unit} or with its unit"),
+                ReadingKind.AIR_TEMPERATURE: self.tr("Air, {unit} or with its unit"),
             }
-            self.value_name.setText(names[due.step.kind])
+            metric = self._system is UnitSystem.METRIC
+            units = ("g", "°C") if metric else ("oz", "°F")
+            unit = units[0] if due.step.kind is ReadingKind.WEIGHT else units[1]
+            self.value_name.setText(names[due.step.kind].format(unit=unit))
         show_moment(self.at, now)
         self._show_pictures()
 
     def _done(self, step: Step, readings: Sequence[Reading]) -> str:
         found = [one for one in readings_of_step(readings, step.name) if one.kind is step.kind]
         if not found:
-            return self.tr("○ {step}").format(step=self.tr(step.name))
+            return self.tr("○ {step}").format(step=step_words(step.name))
         told = ", ".join(f"{one.value:g} {'°C' if one.unit == 'C' else one.unit}" for one in found)
-        return self.tr("● {step}: {told}").format(step=self.tr(step.name), told=told)
+        return self.tr("● {step}: {told}").format(step=step_words(step.name), told=told)
 
     def _when(self, due: Due, now: datetime) -> str:
         if due.is_now:
@@ -277,7 +282,7 @@ class BenchAssistant(QDialog):
         if due is None:
             return
         earlier = [one.value for one in self.readings if one.kind is due.step.kind]
-        typed = read_typed(self.value.text(), due.step.kind, earlier)
+        typed = read_typed(self.value.text(), due.step.kind, earlier, self._system)
         if typed.doubt is not None and (self._doubted is None or self._doubted != typed.value):
             self._ask(typed.doubt.sentence, typed.doubt.instead, typed.value)
             return

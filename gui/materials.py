@@ -10,7 +10,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Slot
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import (
-    QComboBox,
     QHBoxLayout,
     QLabel,
     QMenu,
@@ -23,6 +22,7 @@ from PySide6.QtWidgets import (
 from data.benchtest import BenchKind, BenchTest
 from data.materialreading import MaterialReading
 from data.materials import Origin, Table
+from data.units import UnitSystem
 from gui.flow import Flow
 from gui.materialdesk import MaterialDesk
 from gui.materialpanel import MaterialPanel, OriginMark
@@ -50,6 +50,7 @@ class Materials(Screen):
         super().__init__(work, parent)
         self.reading = NOTHING
         self._shown = ("", "")
+        self._system = UnitSystem.METRIC
         self.desk = MaterialDesk(work, self)
         self.desk.was_read.connect(self._was_read)
         self.desk.trouble.connect(self.troubled)
@@ -83,7 +84,7 @@ class Materials(Screen):
         self.panel.trial_wanted.connect(self._to_plan)
         body = QHBoxLayout()
         body.setSpacing(Space.M)
-        body.addWidget(self.table, 2)
+        body.addWidget(self.table, 3)
         body.addWidget(self.panel, 1)
         self.standing = QLabel(content)
         self.standing.setWordWrap(True)
@@ -106,10 +107,6 @@ class Materials(Screen):
     def _make_head(self, content: QWidget) -> QWidget:
         head = QWidget(content)
         row = Flow(head)
-        self.medium = QComboBox(head)
-        self.medium.setAccessibleName(self.tr("Medium"))
-        self.medium.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
-        self.medium.activated.connect(self._medium_chosen)
         self.tests = QPushButton(self.tr("Test it"), head)
         menu = QMenu(self.tests)
         for kind, words in (
@@ -133,7 +130,7 @@ class Materials(Screen):
             self.tr("Trays a week"), self.tr("trays a week"), least=1, most=10_000, parent=head
         )
         self.weekly.changed.connect(self._weekly_set)
-        for part in (self.medium, self.tests, self.numbers, self.feed, self.must, self.weekly):
+        for part in (self.tests, self.numbers, self.feed, self.must, self.weekly):
             row.addWidget(part)
         return head
 
@@ -181,6 +178,10 @@ class Materials(Screen):
             self.table.fit()
             self._empty.redress()
 
+    def use_units(self, system: UnitSystem) -> None:
+        """Weights and temperatures of tests are typed in these."""
+        self._system = system
+
     @Slot(object)
     def _was_read(self, reading: MaterialReading) -> None:
         self.reading = reading
@@ -200,10 +201,6 @@ class Materials(Screen):
         self._whole.setCurrentIndex(1 if empty else 0)
         if empty:
             return
-        chosen = self.medium.currentText()
-        self.medium.clear()
-        self.medium.addItems(list(reading.table.media))
-        self.medium.setCurrentText(chosen)
         self.weekly.set(reading.trays_a_week)
         self.table.show_reading(reading)
         self._show_due()
@@ -226,7 +223,13 @@ class Materials(Screen):
     @Slot(str, str)
     def _show_cell(self, row: str, medium: str) -> None:
         self._shown = (row, medium)
-        self.medium.setCurrentText(medium)
+        for button, words in (
+            (self.tests, self.tr("Test {medium}")),
+            (self.numbers, self.tr("Numbers about {medium}")),
+            (self.feed, self.tr("Feed of {medium}")),
+        ):
+            button.setToolTip(words.format(medium=medium))
+            button.setAccessibleName(words.format(medium=medium))
         self.panel.show_cell(self.reading, row, medium)
 
     # --- doing
@@ -264,7 +267,7 @@ class Materials(Screen):
             one.test for one in self.reading.due if (one.test.kind, one.test.medium) == (kind, medium)
         ]
         test = goes_on or (under_way[0] if under_way else None)
-        BenchAssistant(self.desk, self.book, kind, medium, test, self).exec()
+        BenchAssistant(self.desk, self.book, kind, medium, test, self._system, self).exec()
 
     def edit_numbers(self, medium: str, name: str = "dry mass") -> None:
         """Type numbers in."""
@@ -294,7 +297,7 @@ class Materials(Screen):
     def _test_chosen(self) -> None:
         action = self.sender()
         if isinstance(action, QAction):
-            self.test(BenchKind(action.data()), self.medium.currentText())
+            self.test(BenchKind(action.data()), self._shown[1])
 
     @Slot()
     def _due_chosen(self) -> None:
@@ -306,16 +309,11 @@ class Materials(Screen):
 
     @Slot()
     def _numbers_chosen(self) -> None:
-        self.edit_numbers(self.medium.currentText())
+        self.edit_numbers(self._shown[1])
 
     @Slot()
     def _feed_chosen(self) -> None:
-        self.edit_feed(self.medium.currentText())
-
-    @Slot()
-    def _medium_chosen(self) -> None:
-        if self._shown[0]:
-            self.table.choose(self._shown[0], self.medium.currentText())
+        self.edit_feed(self._shown[1])
 
     @Slot(float)
     def _weekly_set(self, trays: float) -> None:

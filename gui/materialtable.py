@@ -46,6 +46,8 @@ class MaterialTable(QTableWidget):
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setTabKeyNavigation(False)
         self.setShowGrid(False)
+        self.setCornerButtonEnabled(False)
+        self.setStyleSheet("QTableCornerButton::section { background: transparent; border: none; }")
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setItemDelegate(_Painter(self))
@@ -69,7 +71,7 @@ class MaterialTable(QTableWidget):
         self.clearSpans()
         self._media = table.media
         self.setColumnCount(len(table.media))
-        trusted = self.tr("{medium} (trusted)")
+        trusted = self.tr("{medium}\ntrusted")
         names = [trusted.format(medium=name) if name == table.trusted else name for name in table.media]
         self.setHorizontalHeaderLabels(names)
         for number, line in enumerate(self._lines):
@@ -99,7 +101,7 @@ class MaterialTable(QTableWidget):
     def _row_words(self, line: Line) -> str:
         if line.row is None:
             return line.heading
-        unit = f"  {line.row.unit}" if line.row.unit else ""
+        unit = f"\n{line.row.unit}" if line.row.unit else ""
         return said(line.row.words) + unit
 
     def fit(self) -> None:
@@ -107,7 +109,7 @@ class MaterialTable(QTableWidget):
         line = self.fontMetrics().height()
         for number, one in enumerate(self._lines):
             self.setRowHeight(number, round(1.6 * line) if one.row is None else round(2.5 * line))
-        self.horizontalHeader().setMinimumSectionSize(15 * self.fontMetrics().averageCharWidth())
+        self.horizontalHeader().setMinimumSectionSize(13 * self.fontMetrics().averageCharWidth())
 
     @Slot()
     def _moved(self) -> None:

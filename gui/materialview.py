@@ -15,8 +15,21 @@ from data.sentence import Sentence
 from gui.words import translate
 
 __all__ = [
-    "CellWords", "Line", "cell_words", "difference_words", "due_words", "kept_words", "lines_of", "n_words",
-    "origin_words", "panel_words", "range_words", "row_of", "said", "value_words",
+    "CellWords",
+    "Line",
+    "cell_words",
+    "difference_words",
+    "due_words",
+    "kept_words",
+    "lines_of",
+    "n_words",
+    "origin_words",
+    "panel_words",
+    "range_words",
+    "row_of",
+    "said",
+    "step_words",
+    "value_words",
 ]  # fmt: skip
 
 
@@ -156,7 +169,8 @@ def panel_words(table: Table, row: Row, medium: str, reading: MaterialReading) -
         told = ", ".join(part for part in (range_words(row, cell), n_words(cell)) if part)
         if told:
             found.append(("soft", told))
-    if cell.difference is not None and table.trusted is not None:
+    told_below = row.key == "footprint" and any(one.medium == medium for one in reading.climate)
+    if cell.difference is not None and table.trusted is not None and not told_below:
         found.append(("", difference_words(row, cell.difference, table.trusted)))
     if row.key == "footprint":
         for answer in reading.climate:
@@ -168,6 +182,26 @@ def panel_words(table: Table, row: Row, medium: str, reading: MaterialReading) -
     if cell.sources:
         found.append(("small", translate("Materials", "Sources:") + " " + "; ".join(cell.sources)))
     return found
+
+
+def step_words(name: str) -> str:
+    """A step of a test in short."""
+    return {
+        "dry": translate("Materials", "dry"),
+        "soaked": translate("Materials", "soaked"),
+        "drained": translate("Materials", "drained"),
+        "after 6 h": translate("Materials", "after 6 h"),
+        "after 12 h": translate("Materials", "after 12 h"),
+        "after 24 h": translate("Materials", "after 24 h"),
+        "after 48 h": translate("Materials", "after 48 h"),
+        "rewetted": translate("Materials", "rewetted"),
+        "air": translate("Materials", "air of the shelf"),
+        "over the mat": translate("Materials", "over the heat mat"),
+        "off": translate("Materials", "heat mat off"),
+        "cooling": translate("Materials", "cooling"),
+        "laid out": translate("Materials", "laid out"),
+        "left": translate("Materials", "what is left"),
+    }.get(name, name)
 
 
 def due_words(one: DueTest, now: datetime) -> str:

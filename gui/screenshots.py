@@ -73,6 +73,8 @@ def _photograph(folder: Path, book: Path | None, text: int, code: str | None) ->
                     _take_views(window, folder, f"{scheme}-{width}x{height}.png")
                 if place == "plan":
                     _take_steps(window, folder, f"{scheme}-{width}x{height}.png")
+                if place == "materials":
+                    _take_cells(window, folder, f"{scheme}-{width}x{height}.png")
                 if place == "verdict":
                     _take_verdict(window, folder, f"{scheme}-{width}x{height}.png")
     window.close()
@@ -151,6 +153,18 @@ def _take_blind(window: "Window", verdict: "Verdict", folder: Path, end: str) ->
     print(folder / f"blind-{end}")
     blind.reject()
     book.undo()
+
+
+def _take_cells(window: "Window", folder: Path, end: str) -> None:
+    """The panel of a cell of the climate and of a gap."""
+    from gui.materials import Materials
+
+    place = window.screens["materials"]
+    assert isinstance(place, Materials)
+    media = place.reading.table.media
+    for row in ("footprint", "cooling") if len(media) > 1 else ():
+        place.table.choose(row, media[1])
+        _take(window, folder, f"materials-{row}-{end}")
 
 
 def _settle(done: Callable[[], bool]) -> None:
