@@ -126,6 +126,7 @@ class RulePage(QWidget):
         column = QVBoxLayout(panel)
         column.setContentsMargins(Space.M, Space.M, Space.M, Space.M)
         column.setSpacing(Space.S)
+        self.preview = panel
         self.about = heading("", panel)
         self.table = VerdictTable(
             self.tr("Your trays"),
@@ -212,6 +213,7 @@ class RulePage(QWidget):
         rows = (*mean_rows(trays, self._holds, rule), *preview_rows(trays, self._holds, rule))
         self.table.setVisible(bool(trays))
         self.table.show_rows([(r.medium, r.name, *r.parts, r.before, r.now) for r in rows])
+        self.preview.setProperty("wanted", self.table.wanted + 2 * Space.M)
         self._show_foot()
 
     @Slot()

@@ -1,6 +1,6 @@
 """Sides: widgets beside each other, or one above the other where the width is too small for them.
 
-In    widgets with their shares of the width
+In    widgets with their shares of the width; their property "wanted" is the width below which they turn
 Out   a widget that turns by itself
 Not   rows of buttons (`flow.py`)
 """
@@ -52,7 +52,7 @@ class Sides(QWidget):
     def turn(self) -> None:
         """Beside each other where all fit."""
         shown = [widget for widget in self._widgets if not widget.isHidden()]
-        needed = sum(self._least(widget) for widget in shown)
+        needed = sum(max(self._least(widget), widget.property("wanted") or 0) for widget in shown)
         needed += self._row.spacing() * max(0, len(shown) - 1)
         fits = needed <= self.width()
         way = QBoxLayout.Direction.LeftToRight if fits else QBoxLayout.Direction.TopToBottom

@@ -203,6 +203,7 @@ class VerdictPage(QScrollArea):
         self.table.show_rows(
             [(r.medium, r.trays, r.mean, r.difference, r.interval, r.answer, r.rank) for r in rows]
         )
+        self.table_panel.setProperty("wanted", self.table.wanted + 2 * Space.M)
         intervals, ranks, blocks = interval_lines(found), rank_lines(found), block_lines(found)
         self.intervals.show_lines(
             intervals, margin=verdict.margin, trusted=verdict.trusted, unit=unit, so_far=verdict.so_far
@@ -227,6 +228,7 @@ class VerdictPage(QScrollArea):
         parts = part_rows(found)
         self.parts.setVisible(bool(parts))
         self.parts.show_rows([(p.medium, p.part, p.value, p.trusted, p.points) for p in parts])
+        self.why_panel.setProperty("wanted", self.parts.wanted + 2 * Space.M)
         self.why_panel.setVisible(bool(why or parts))
         sure = list(sure_words(found))
         last = state.reading.last_round(found.crop)

@@ -21,7 +21,7 @@ from gui.palette import Space, set_role
 
 __all__ = ["VerdictTable"]
 
-LEAST_LETTERS, MOST_LETTERS = 12, 26  # of the first column, before its names are cut
+LEAST_LETTERS, MOST_LETTERS = 9, 26  # of the first column, before its names are cut
 ROW_LINES = 1.7  # lines of text that a row is high
 
 
@@ -85,10 +85,19 @@ class VerdictTable(QTableWidget):
         return QSize(self.minimumSizeHint().width(), self.horizontalHeader().sizeHint().height() + rows + 4)
 
     def minimumSizeHint(self) -> QSize:
-        """Numbers are never cut; names may be."""
-        letter = self.fontMetrics().averageCharWidth()
-        narrow = sum(self.sizeHintForColumn(c) for c in range(1, self.columnCount()) if self.rowCount())
-        heads = sum(self.horizontalHeader().sectionSizeHint(c) for c in range(1, self.columnCount()))
-        name = min(self.sizeHintForColumn(0) if self.rowCount() else 0, MOST_LETTERS * letter)
-        widest = max(narrow, heads) + max(name, LEAST_LETTERS * letter)
-        return QSize(widest + 2 * Space.S, 2 * self.fontMetrics().height())
+        """Numbers are never cut; names may be, their tooltip has them."""
+        return QSize(self._across(LEAST_LETTERS), 2 * self.fontMetrics().height())
+
+    @property
+    def wanted(self) -> int:
+        """The width at which names are whole, unless they are very long, px."""
+        return self._across(MOST_LETTERS)
+
+    def _across(self, letters: int) -> int:
+        """All columns, the first as wide as its names or as so many letters."""
+        head = self.horizontalHeader()
+        wide = [
+            max(self.sizeHintForColumn(c), head.sectionSizeHint(c)) if self.rowCount() else 0
+            for c in range(self.columnCount())
+        ]
+        return sum(wide[1:]) + min(wide[0], letters * self.fontMetrics().averageCharWidth()) + 2 * Space.XS

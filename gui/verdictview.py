@@ -251,7 +251,7 @@ def part_rows(found: "CropVerdict") -> tuple[PartRow, ...]:
     return tuple(
         PartRow(
             medium=mover.medium,
-            part=spoken(part_words(mover.part)),
+            part=spoken(part_words(mover.part)).split(" (")[0],
             value=f"{in_figures(mover.value, '.1f')} %",
             trusted=f"{in_figures(mover.trusted_value, '.1f')} %",
             points=in_figures(mover.points + 0.0, "+.1f"),

@@ -16,6 +16,8 @@ from data.book import Book
 from data.readings import NewReading, ReadingKind
 from data.trial import MeasureKind
 from data.verdicts import CropVerdict, verdicts
+from gui.palette import dress
+from gui.tokens import Scheme
 from gui.verdict import Verdict
 from gui.verdictview import answers_of, head_words, table_rows
 from gui.work import Work
@@ -162,6 +164,24 @@ def test_a_change_of_the_book_is_read_again(rack: Rack, screen: Verdict, qtbot: 
     settle(screen, qtbot)
 
     assert row_of(screen, "coir")[1] == "4"
+
+
+@pytest.mark.parametrize("percent", [100, 125, 150])
+def test_nothing_is_wider_than_the_smallest_window(
+    rack: Rack, screen: Verdict, dressed: QApplication, percent: int, qtbot: QtBot
+) -> None:
+    rack.shoot_all(WORSE)
+    dress(dressed, Scheme.LIGHT, percent)
+    screen.resize(1024, 560)
+    read(screen, rack.book, qtbot)
+    qtbot.wait(50)
+
+    assert screen.page.body.width() <= screen.page.viewport().width()
+    for table in (screen.page.table, screen.page.parts):
+        wide = sum(table.columnWidth(column) for column in range(table.columnCount()))
+        assert wide <= table.viewport().width()
+        for column in range(1, table.columnCount()):
+            assert table.sizeHintForColumn(column) <= table.columnWidth(column) + 1
 
 
 # --- what is taught
