@@ -25,6 +25,7 @@ from data.cancel import CancelToken
 from data.errors import BookError
 from data.records import Look, PhotoId, Tile, Tray
 from data.units import UnitSystem
+from gui.benchswitch import BenchSwitch
 from gui.benchview import BenchState, Reading, bench_state, read_bench
 from gui.endedtrays import EndedTrays
 from gui.lookhistory import LookHistory
@@ -45,6 +46,7 @@ if TYPE_CHECKING:
 __all__ = ["Bench"]
 
 MISSING_NAMED = 4
+LINES_FOR_BOTH, LINES_FOR_FILTERS = 33, 5  # of text that look list and rack need beside each other
 
 
 class Bench(Screen):
@@ -55,6 +57,7 @@ class Bench(Screen):
     KEYS = (
         ("Ctrl+F", str(QT_TRANSLATE_NOOP("Bench", "Find a tray, a crop or a medium"))),
         ("Ctrl+E", str(QT_TRANSLATE_NOOP("Bench", "Note a weight, a watering or something else"))),
+        ("F6", str(QT_TRANSLATE_NOOP("Bench", "From what needs a look to the rack, and back"))),
         ("S", str(QT_TRANSLATE_NOOP("Bench", "In the look list: seen, put it away until it gets worse"))),
         ("T", str(QT_TRANSLATE_NOOP("Bench", "In the look list: until tomorrow"))),
         ("Space", str(QT_TRANSLATE_NOOP("Bench", "On the rack: choose several trays"))),
@@ -77,6 +80,7 @@ class Bench(Screen):
         self._stack.addWidget(self._empty)
         QShortcut(QKeySequence("Ctrl+F"), self, self._find, context=Qt.ShortcutContext.WindowShortcut)
         QShortcut(QKeySequence("Ctrl+E"), self, self._note, context=Qt.ShortcutContext.WindowShortcut)
+        QShortcut(QKeySequence("F6"), self, self._change_over, context=Qt.ShortcutContext.WindowShortcut)
         self.show_state(self._state)
 
     # --- making
@@ -91,8 +95,12 @@ class Bench(Screen):
         self.panel.fold_wanted.connect(self._fold)
         self.panel.answered.connect(self._answer)
         self.panel.history_wanted.connect(self._want_history)
+        self.panel.looks.look_changed.connect(self._look_changed)
+        self.switch = BenchSwitch(content)
+        self.switch.hide()
+        self.switch.turned.connect(self._fit)
+        column.addWidget(self.switch)
         column.addWidget(self.panel)
-        column.addSpacing(Space.S)
         column.addLayout(self._make_rack_head(content))
         self.filters = RackFilters(content)
         self.filters.hide()
@@ -104,6 +112,7 @@ class Bench(Screen):
         self.rack.setAccessibleName(self.tr("The rack"))
         self.rack.tray_chosen.connect(self.tray_wanted)
         column.addWidget(self.rack, 1)
+        column.addStretch(0)
         self.quick = QuickLine(self._chosen, content)
         self.quick.kept.connect(self._noted)
         self.quick.troubled.connect(self.troubled)
@@ -267,7 +276,41 @@ class Bench(Screen):
         on = self.filters.narrowing.count
         self.more.setText(self.tr("Filters: {count} on").format(count=on) if on else self.tr("Filters"))
         self.quick.show_trays(self.book, self._reading.tiles, self._reading.tags)
-        self.panel.fit(self.height())
+        self.switch.show_counts(state.trays_to_look_at, len(state.rack.standings))
+        self._fit()
+
+    @Slot()
+    def _look_changed(self) -> None:
+        if self.isVisible() and not self.switch.isHidden():
+            self._fit()
+
+    @Slot()
+    def _fit(self) -> None:
+        """Both, where there is room for both; else one of them, by the switch."""
+        lines = LINES_FOR_BOTH + (LINES_FOR_FILTERS if self.more.isChecked() else 0)
+        tight = self.height() < lines * self.fontMetrics().height()
+        looks, rack = not tight or self.switch.at_looks, not tight or not self.switch.at_looks
+        self.switch.setVisible(tight)
+        self.panel.setVisible(looks)
+        self.panel.be_alone(tight)
+        for part in (self.rack, self.rack_soft, self.filter, self.more):
+            part.setVisible(rack)
+        self.rack_title.setVisible(not tight)
+        self.filters.setVisible(rack and self.more.isChecked())
+        if not tight:
+            self.panel.fit(self.height())
+        elif looks:
+            below = max(self.quick.height(), self.bring.sizeHint().height()) + self.switch.sizeHint().height()
+            self.panel.fit_alone(self.height() - below - 2 * Space.L - 3 * Space.S)
+
+    @Slot()
+    def _change_over(self) -> None:
+        """From what needs a look to the rack, and back."""
+        if not self.isVisible() or self._state.no_trays:
+            return
+        to_looks = not self.panel.looks.hasFocus() if self.switch.isHidden() else not self.switch.at_looks
+        self.switch.turn(to_looks=to_looks)
+        (self.panel.looks if to_looks and self._state.looks else self.rack).setFocus()
 
     def _show_empty(self) -> None:
         if self.book is None:
@@ -310,7 +353,9 @@ class Bench(Screen):
 
     @Slot(bool)
     def _unfold_filters(self, shown: bool) -> None:
-        self.filters.setVisible(shown)
+        if shown:
+            self.switch.turn(to_looks=False)
+        self._fit()
         if shown:
             self.filters.crop.setFocus()
 
@@ -402,6 +447,7 @@ class Bench(Screen):
     @Slot()
     def _find(self) -> None:
         if self.isVisible() and not self._state.no_trays:
+            self.switch.turn(to_looks=False)
             self.filter.setFocus(Qt.FocusReason.ShortcutFocusReason)
             self.filter.selectAll()
 
@@ -416,7 +462,7 @@ class Bench(Screen):
             return
         if self._state.no_trays:
             self._empty.button.setFocus()
-        elif self._state.looks:
+        elif self._state.looks and not self.panel.isHidden():
             self.panel.looks.setFocus()
         else:
             self.rack.setFocus()
@@ -427,6 +473,7 @@ class Bench(Screen):
 
     def redress(self) -> None:
         """Icons, words and line lengths follow."""
+        self._fit()
         self.quick.redress()
         self._empty.redress()
         self._refresh()
@@ -434,7 +481,7 @@ class Bench(Screen):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """The look list takes its share of the new height."""
         super().resizeEvent(event)
-        self.panel.fit(self.height())
+        self._fit()
 
 
 def _made_again(book: "Book", photos: Sequence[PhotoId], token: CancelToken, report: Report) -> list[Path]:

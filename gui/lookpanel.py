@@ -18,6 +18,7 @@ __all__ = ["LookPanel"]
 MOST_OF_HEIGHT = 0.45  # of the screen, for the list when it is unfolded
 FOLDED_OF_HEIGHT = 0.32
 ROOMY_LINES = 28  # of text on the screen; with fewer the list says less
+ROOMY_ALONE = 16
 
 
 class LookPanel(QWidget):
@@ -31,6 +32,7 @@ class LookPanel(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._state = BenchState()
+        self._alone = False
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         self.looks = LookList(self)
         self.looks.setAccessibleName(self.tr("What needs a look"))
@@ -45,7 +47,8 @@ class LookPanel(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(Space.S)
         column.addLayout(self._make_head())
-        column.addWidget(self._make_sheet())
+        self._sheet = self._make_sheet()
+        column.addWidget(self._sheet)
 
     def _make_head(self) -> QHBoxLayout:
         self.title = QLabel(self)
@@ -87,7 +90,9 @@ class LookPanel(QWidget):
         self.looks.setVisible(count > 0)
         self._say(self._words(state), "small" if state.looks else "soft")
         self._hairline.setVisible(count > 0)
-        self.unfold.setVisible(len(state.looks) > ROWS_AT_FIRST)
+        self.title.setVisible(not self._alone)
+        self._soft.setVisible(not self._alone)
+        self.unfold.setVisible(len(state.looks) > ROWS_AT_FIRST and not self._alone)
         all_of_them = self.tr("Show all {count}").format(count=len(state.looks))
         self.unfold.setText(all_of_them if state.hidden_looks else self.tr("Show fewer"))
 
@@ -133,3 +138,22 @@ class LookPanel(QWidget):
         share = MOST_OF_HEIGHT if unfolded else FOLDED_OF_HEIGHT
         least = self.looks.height_of_rows(1)
         self.looks.setFixedHeight(max(least, min(wanted, int(height * share))))
+
+    def be_alone(self, alone: bool) -> None:
+        """With the rack beside it or not: alone it needs no title, and lists everything."""
+        if alone != self._alone:
+            self._alone = alone
+            self.show_state(self._state)
+
+    def fit_alone(self, height: int) -> None:
+        """Fill `height` px, as far as there are rows."""
+        self.detail.be_brief(height < ROOMY_ALONE * self.fontMetrics().height())
+        layout = self.layout()
+        if not self._state.looks or layout is None:
+            return
+        for inner in (self.detail.layout(), self._sheet.layout(), layout):  # words may have changed just now
+            if inner is not None:
+                inner.activate()
+        others = layout.totalHeightForWidth(self.width()) - self.looks.height()
+        wanted, least = self.looks.height_of_rows(), self.looks.height_of_rows(1)
+        self.looks.setFixedHeight(max(least, min(wanted, height - others)))

@@ -93,7 +93,7 @@ class QuickLine(QWidget):
     def _make_line(self) -> QLineEdit:
         made = QLineEdit(self)
         made.setAccessibleName(self.tr("Tray and number"))
-        made.setMinimumWidth(24 * self.fontMetrics().averageCharWidth())
+        made.setMinimumWidth(30 * self.fontMetrics().averageCharWidth())
         made.textChanged.connect(self._typing)
         made.installEventFilter(self)
         return made
