@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
     QFileDialog,
+    QFormLayout,
     QHBoxLayout,
     QLabel,
     QLineEdit,
@@ -41,7 +42,6 @@ from data.heat import CAUTION
 from data.readings import NewReading, Reading, ReadingKind
 from data.typed import read_typed
 from data.units import UnitSystem
-from gui.flow import Flow
 from gui.form import fields
 from gui.materialdesk import MaterialDesk
 from gui.materialview import said, step_words
@@ -80,8 +80,8 @@ class BenchAssistant(QDialog):
         self.setWindowTitle(titles[kind].format(medium=medium))
         self._build()
         desk.kept.connect(self._show)
-        self._show()
         self.setMinimumWidth(64 * self.fontMetrics().averageCharWidth())
+        self._show()
 
     # --- making
 
@@ -158,7 +158,9 @@ class BenchAssistant(QDialog):
         """Asked once, before the first reading."""
         medium = self._book.medium(self._medium)
         self.conditions = QWidget(self)
-        row = Flow(self.conditions)
+        form = QFormLayout(self.conditions)
+        form.setContentsMargins(0, 0, 0, 0)
+        form.setVerticalSpacing(Space.S)
         self.seating, self.watering = QComboBox(self.conditions), QComboBox(self.conditions)
         self.kind_of_tray = QComboBox(self.conditions)
         self.place = QLineEdit(self.conditions)
@@ -180,17 +182,20 @@ class BenchAssistant(QDialog):
         if medium is not None:
             self.seating.setCurrentIndex(max(0, self.seating.findData(medium.seating)))
             self.watering.setCurrentIndex(max(0, self.watering.findData(medium.watering or "bottom")))
-        self.place.setPlaceholderText(self.tr("Where: garden, compost, pile"))
+        self.place.setPlaceholderText(self.tr("garden, compost, pile"))
         self.place.setAccessibleName(self.tr("Where it breaks down"))
         self.seating.setAccessibleName(self.tr("Seating"))
         self.watering.setAccessibleName(self.tr("Watering"))
         self.kind_of_tray.setAccessibleName(self.tr("Kind of tray"))
-        shown: list[QWidget] = [self.place]
-        if self._kind is not BenchKind.BREAKDOWN:
-            shown = [self.kind_of_tray, self.seating, self.watering]
-        for part in (self.kind_of_tray, self.seating, self.watering, self.place):
-            part.setVisible(part in shown)
-            row.addWidget(part)
+        if self._kind is BenchKind.BREAKDOWN:
+            form.addRow(self.tr("Where"), self.place)
+            for part in (self.kind_of_tray, self.seating, self.watering):
+                part.hide()
+            return
+        self.place.hide()
+        form.addRow(self.tr("Kind of tray"), self.kind_of_tray)
+        form.addRow(self.tr("Seating"), self.seating)
+        form.addRow(self.tr("Watering"), self.watering)
 
     # --- showing
 
@@ -237,6 +242,12 @@ class BenchAssistant(QDialog):
             self.value_name.setText(names[due.step.kind].format(unit=unit))
         show_moment(self.at, now)
         self._show_pictures()
+        self._fit()
+
+    def _fit(self) -> None:
+        """As high as wrapped words need."""
+        width = max(self.width(), self.minimumWidth())
+        self.setMinimumHeight(self.layout().totalHeightForWidth(width))
 
     def _done(self, step: Step, readings: Sequence[Reading]) -> str:
         found = [one for one in readings_of_step(readings, step.name) if one.kind is step.kind]
@@ -344,6 +355,7 @@ class BenchAssistant(QDialog):
     def _say(self, words: str) -> None:
         self.trouble.setText(words)
         self.instead.hide()
+        self._fit()
 
     @Slot()
     def _delete(self) -> None:

@@ -32,6 +32,7 @@ __all__ = ["FactorDialog"]
 
 FAR_OFF = (28.349523125, 1000.0)  # ounces for grams, kilograms for grams
 NEAR = 2.5
+MOST_WIDE, MOST_HIGH = 1000, 660  # px: it fits the least window
 
 
 class FactorDialog(QDialog):
@@ -47,12 +48,13 @@ class FactorDialog(QDialog):
         self._build()
         self._fill()
         self._choose(begin)
-        self.resize(820, 560)
+        letter = self.fontMetrics().averageCharWidth()
+        self.resize(min(104 * letter, MOST_WIDE), min(28 * self.fontMetrics().height(), MOST_HIGH))
 
     def _build(self) -> None:
         self.list = QListWidget(self)
         self.list.setAccessibleName(self.tr("Numbers"))
-        self.list.setMinimumWidth(36 * self.fontMetrics().averageCharWidth())
+        self.list.setMinimumWidth(30 * self.fontMetrics().averageCharWidth())
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.setWordWrap(True)
         self.list.currentItemChanged.connect(self._show)
@@ -102,8 +104,8 @@ class FactorDialog(QDialog):
         whole = QHBoxLayout(self)
         whole.setContentsMargins(Space.L, Space.L, Space.L, Space.L)
         whole.setSpacing(Space.L)
-        whole.addWidget(self.list, 2)
-        whole.addLayout(right, 3)
+        whole.addWidget(self.list, 1)
+        whole.addLayout(right, 1)
 
     @property
     def name(self) -> str:
@@ -156,7 +158,7 @@ class FactorDialog(QDialog):
         if now is None:
             words = self.tr("Nobody has said it yet.")
         elif now.is_default:
-            words = self.tr("A default. Type your own over it.")
+            words = self.tr("A default. Type your own over it.") + f" {now.source}"
         elif first is not None and first.value is not None:
             words = self.tr("Changed; the default is {value} ({low} to {high}): {source}").format(
                 value=f"{first.value:g}", low=f"{first.low:g}", high=f"{first.high:g}", source=first.source
