@@ -300,7 +300,7 @@ class RackView(QListView):
             | QStyle.StateFlag.State_Selected
         )
         plain = option.state & ~marks
-        several = self.selectedIndexes()
+        selection = self.selectionModel()
         current, has_focus = self.currentIndex(), self.hasFocus()
         for row in self._plan.between(top, bottom):
             index = self._tiles.index(row)
@@ -308,7 +308,7 @@ class RackView(QListView):
             option.state = plain
             if has_focus and index == current:
                 option.state |= QStyle.StateFlag.State_HasFocus
-            if index in several:
+            if selection.isSelected(index):
                 option.state |= QStyle.StateFlag.State_Selected
             if self._hovered == index:
                 option.state |= QStyle.StateFlag.State_MouseOver
