@@ -227,7 +227,7 @@ def _row_of_photo(photo: PhotoRow) -> IntakeRow:
         taken_at=photo.taken_at,
         photo_id=photo.id,
         photo=photo.photo,
-        thumbnail=photo.thumbnail,
+        thumbnail=photo.thumbnail or photo.photo,  # a photo that is not used has no top view: show itself
         tray_id=photo.tray_id,
         tray_code=photo.tray_code,
         proposal_id=photo.proposal_id,

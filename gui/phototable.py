@@ -17,6 +17,7 @@ from PySide6.QtCore import (
     QRect,
     QRectF,
     QSize,
+    QSizeF,
     Qt,
     Slot,
 )
@@ -175,7 +176,11 @@ class PhotoDelegate(_Delegate):
             painter.fillRect(frame, QColor(tokens.line))
         else:
             painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform, True)
-            painter.drawPixmap(frame, picture)
+            painter.fillRect(frame, QColor(tokens.line))
+            shown = QSizeF(picture.size()).scaled(QSizeF(frame.size()), Qt.AspectRatioMode.KeepAspectRatio)
+            place = QRectF(QPointF(0, 0), shown)
+            place.moveCenter(QRectF(frame).center())
+            painter.drawPixmap(place, picture, QRectF(picture.rect()))
         words = box.adjusted(2 * Space.S + 80 + Space.XS, 0, -Space.S, 0)
         self._paint_words(painter, words, index.data(ROW), ink, QColor(tokens.soft_ink))
         painter.restore()

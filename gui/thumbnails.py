@@ -1,6 +1,6 @@
 """Thumbnails: small pictures for tiles, decoded in the background and kept in a bounded cache.
 
-In    paths of JPEG files
+In    paths of JPEG files: thumbnails, or whole photos that have none
 Out   `QPixmap` at once, or None while it is on its way; `arrived` when some have come
 Not   making pictures that the cache of the book has lost: their paths are told by `lost`
 
@@ -11,8 +11,8 @@ from collections import OrderedDict
 from collections.abc import Sequence
 from pathlib import Path
 
-from PySide6.QtCore import QObject, QTimer, Signal, Slot
-from PySide6.QtGui import QImage, QPixmap
+from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
+from PySide6.QtGui import QImage, QImageReader, QPixmap
 
 from data.cancel import CancelToken
 from gui.work import Report, Work
@@ -22,6 +22,7 @@ __all__ = ["Thumbnails"]
 MOST_KEPT = 400  # 320 x 160 x 4 bytes each: 80 MB
 MOST_WANTED = 96  # more tiles than any screen shows
 BATCH = 24
+LONGEST = 320  # px
 
 
 class Thumbnails(QObject):
@@ -77,10 +78,7 @@ class Thumbnails(QObject):
             found = []
             for path in batch:
                 token.check()
-                image = QImage(str(path))
-                if not image.isNull():
-                    image = image.convertToFormat(QImage.Format.Format_RGB32)
-                found.append((path, image))
+                found.append((path, _small(path)))
             return found
 
         job = self._work.start(decode)
@@ -107,3 +105,14 @@ class Thumbnails(QObject):
     @Slot()
     def _stopped(self) -> None:
         self._running = False
+
+
+def _small(path: Path) -> QImage:
+    """The picture upright, at most as large as a thumbnail: a whole photo is made small while it is read."""
+    reader = QImageReader(str(path))
+    reader.setAutoTransform(True)
+    size = reader.size()
+    if size.width() > LONGEST or size.height() > LONGEST:
+        reader.setScaledSize(size.scaled(LONGEST, LONGEST, Qt.AspectRatioMode.KeepAspectRatio))
+    image = reader.read()
+    return image if image.isNull() else image.convertToFormat(QImage.Format.Format_RGB32)

@@ -171,3 +171,14 @@ def test_what_had_no_fate_when_it_was_cancelled_is_gone_and_the_rest_stays():
     batch.drop_waiting()
 
     assert [row.name for row in intake_state(batch, []).rows] == ["a.jpg"]
+
+
+def test_a_photo_that_is_not_used_shows_itself_where_it_has_no_top_view():
+    refused = a_photo(1, state=PhotoState.REFUSED, reason=Reason.BLURRED, coverage=None)
+    matched = a_photo(2, thumbnail=Path("/book/cache/2.jpg"))
+    rows = intake_state(Batch(), [refused, matched]).rows
+
+    assert {row.photo_id: row.thumbnail for row in rows} == {
+        1: Path("/book/photos/1.jpg"),
+        2: Path("/book/cache/2.jpg"),
+    }
