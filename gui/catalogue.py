@@ -32,12 +32,15 @@ MARKED = ("translate", "QT_TRANSLATE_NOOP", "noop")
 # enumerations whose words are read in the window; their context is their name
 WORDS = frozenset(
     (
-        "Became", "ClockFault", "CornersFrom", "Curve", "DateOrder", "DryFrom", "DryingForm", "ErrorFrom",
-        "EventKind", "LookKind", "MeasureKind", "NoNumber", "PartName", "Reason", "ReadingKind", "RestsOn",
-        "Role", "SheetKind", "What", "Why", "WhyNoBlocks",
+        "Became", "ClockFault", "CornersFrom", "Curve", "DateOrder", "DryFrom", "DryingForm",
+        "ErrorFrom", "EventKind", "FactorGroup", "Group", "LookKind", "MeasureKind", "NoNumber",
+        "PartName", "ReadingKind", "Reason", "RestsOn", "Role", "SheetKind", "What", "Why",
+        "WhyNoBlocks",
     )
 )  # fmt: skip
 NOT_READ = ("catalogue.py",)
+# functions that make a sentence of one of their arguments: its place among them
+INTO_SENTENCE = {"_kind": 3}
 
 
 @dataclass(frozen=True, slots=True, order=True)
@@ -108,6 +111,8 @@ class _Reader(ast.NodeVisitor):
         words = [_words(argument) for argument in node.args]
         if name == "Sentence" and node.args:
             self._see(node, SENTENCE, words[0])
+        elif name in INTO_SENTENCE and len(words) > INTO_SENTENCE[name]:
+            self._see(node, SENTENCE, words[INTO_SENTENCE[name]])
         elif name == "tr" and len(words) == 1 and isinstance(node.func, ast.Attribute):
             own = isinstance(node.func.value, ast.Name) and node.func.value.id == "self" and self._within
             self._see(node, self._within[-1] if own else None, words[0])

@@ -12,6 +12,7 @@ from data.estimate import Estimate
 from data.materialreading import DueTest, MaterialReading
 from data.materials import ROWS, Cell, Kept, Origin, Row, Table
 from data.sentence import Sentence
+from gui.spoken import spoken as in_words
 from gui.words import translate
 
 __all__ = [
@@ -53,8 +54,7 @@ class CellWords:
 
 def said(sentence: Sentence) -> str:
     """A sentence in the person's language."""
-    values = {k: said(v) if isinstance(v, Sentence) else v for k, v in sentence.values.items()}
-    return translate("Sentence", sentence.template).format(**values)
+    return in_words(sentence)
 
 
 def lines_of() -> tuple[Line, ...]:
@@ -64,7 +64,7 @@ def lines_of() -> tuple[Line, ...]:
     for row in ROWS:
         if row.group is not group:
             group = row.group
-            lines.append(Line(row=None, heading=translate("Materials", str(group))))
+            lines.append(Line(row=None, heading=in_words(group)))
         lines.append(Line(row=row))
     return tuple(lines)
 

@@ -12,6 +12,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QPushButton, QWidget
 
 from gui.palette import Space
+from gui.spoken import in_figures
 
 __all__ = ["NumberField"]
 
@@ -70,7 +71,7 @@ class NumberField(QWidget):
     def set(self, value: float) -> None:
         """Show a number, without telling."""
         self._value = min(max(value, self._least), self._most)
-        text = "" if self._unsaid and self._value == 0 else f"{self._value:g}"
+        text = "" if self._unsaid and self._value == 0 else in_figures(self._value)
         if self.field.text() != text:
             self.field.setText(text)
 

@@ -203,7 +203,7 @@ def _pattern(source: str) -> str:
     made, at, seen = "", 0, set()
     for field in FIELD.finditer(source):
         made += re.escape(source[at : field.start()])
-        made += f"(?P={field[1]})" if field[1] in seen else f"(?P<{field[1]}>.+?)"
+        made += f"(?P={field[1]})" if field[1] in seen else f"(?P<{field[1]}>[^;]+?)"
         seen.add(field[1])
         at = field.end()
     return made + re.escape(source[at:])

@@ -91,19 +91,23 @@
         </message>
         <message>
             <source>Note a weight, a watering or something else</source>
-            <translation type="unfinished" />
+            <translation>Ein Gewicht, eine Wassergabe oder etwas anderes notieren</translation>
+        </message>
+        <message>
+            <source>From what needs a look to the rack, and back</source>
+            <translation>Von dem, was einen Blick braucht, zum Regal und zurück</translation>
         </message>
         <message>
             <source>In the look list: seen, put it away until it gets worse</source>
-            <translation type="unfinished" />
+            <translation>In der Blickliste: gesehen, weglegen, bis es schlimmer wird</translation>
         </message>
         <message>
             <source>In the look list: until tomorrow</source>
-            <translation type="unfinished" />
+            <translation>In der Blickliste: bis morgen</translation>
         </message>
         <message>
             <source>On the rack: choose several trays</source>
-            <translation type="unfinished" />
+            <translation>Im Regal: mehrere Schalen wählen</translation>
         </message>
         <message>
             <source>Add a tray</source>
@@ -134,8 +138,20 @@
             <translation>Nur Schalen zeigen, die diese Wörter haben (Strg+F)</translation>
         </message>
         <message>
+            <source>Filters</source>
+            <translation>Filter</translation>
+        </message>
+        <message>
+            <source>Crop, medium, trial, day, photo missing; trays that have ended</source>
+            <translation>Kultur, Substrat, Versuch, Tag, fehlendes Foto; beendete Schalen</translation>
+        </message>
+        <message>
             <source>Making pictures again</source>
             <translation>Bilder werden neu gemacht</translation>
+        </message>
+        <message>
+            <source>Filters: {count} on</source>
+            <translation>Filter: {count} an</translation>
         </message>
         <message>
             <source>No book is open</source>
@@ -171,15 +187,193 @@
         </message>
         <message>
             <source>{trays}, {done} of {wanted} photographed today</source>
-            <translation type="unfinished" />
+            <translation>{trays}, {done} von {wanted} heute fotografiert</translation>
+        </message>
+        <message>
+            <source>{said}; missing: {codes} and {more} more</source>
+            <translation>{said}; es fehlen: {codes} und {more} weitere</translation>
+        </message>
+        <message>
+            <source>{said}; missing: {codes}</source>
+            <translation>{said}; es fehlen: {codes}</translation>
         </message>
         <message>
             <source>{code} is put away until tomorrow. Ctrl+Z takes it back.</source>
-            <translation type="unfinished" />
+            <translation>{code} ist bis morgen weggelegt. Strg+Z nimmt es zurück.</translation>
         </message>
         <message>
             <source>{code} is put away until it gets worse. Ctrl+Z takes it back.</source>
-            <translation type="unfinished" />
+            <translation>{code} ist weggelegt, bis es schlimmer wird. Strg+Z nimmt es zurück.</translation>
+        </message>
+    </context>
+    <context>
+        <name>BenchAssistant</name>
+        <message>
+            <source>Wetting test: {medium}</source>
+            <translation>Benetzungsprobe: {medium}</translation>
+        </message>
+        <message>
+            <source>Cooling test: {medium}</source>
+            <translation>Abkühlprobe: {medium}</translation>
+        </message>
+        <message>
+            <source>Break-down: {medium}</source>
+            <translation>Abbau: {medium}</translation>
+        </message>
+        <message>
+            <source>What was read</source>
+            <translation>Was gemessen wurde</translation>
+        </message>
+        <message>
+            <source>How it looks</source>
+            <translation>Wie es aussieht</translation>
+        </message>
+        <message>
+            <source>not looked at</source>
+            <translation>nicht angesehen</translation>
+        </message>
+        <message>
+            <source>When it was</source>
+            <translation>Wann es war</translation>
+        </message>
+        <message>
+            <source>By eye</source>
+            <translation>Nach Augenmaß</translation>
+        </message>
+        <message>
+            <source>When</source>
+            <translation>Wann</translation>
+        </message>
+        <message>
+            <source>Photos of the heap...</source>
+            <translation>Fotos vom Haufen...</translation>
+        </message>
+        <message>
+            <source>Delete this test</source>
+            <translation>Diese Probe löschen</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>Schließen</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behalten</translation>
+        </message>
+        <message>
+            <source>in the tray</source>
+            <translation>in der Schale</translation>
+        </message>
+        <message>
+            <source>on an upturned tray</source>
+            <translation>auf umgedrehter Schale</translation>
+        </message>
+        <message>
+            <source>watered from top</source>
+            <translation>von oben gegossen</translation>
+        </message>
+        <message>
+            <source>watered from below</source>
+            <translation>von unten gegossen</translation>
+        </message>
+        <message>
+            <source>watered from both sides</source>
+            <translation>von beiden Seiten gegossen</translation>
+        </message>
+        <message>
+            <source>garden, compost, pile</source>
+            <translation>Garten, Kompost, Haufen</translation>
+        </message>
+        <message>
+            <source>Where it breaks down</source>
+            <translation>Wo es sich abbaut</translation>
+        </message>
+        <message>
+            <source>Seating</source>
+            <translation>Lage</translation>
+        </message>
+        <message>
+            <source>Watering</source>
+            <translation>Bewässerung</translation>
+        </message>
+        <message>
+            <source>Kind of tray</source>
+            <translation>Art der Schale</translation>
+        </message>
+        <message>
+            <source>Where</source>
+            <translation>Wo</translation>
+        </message>
+        <message>
+            <source>This test is complete.</source>
+            <translation>Diese Probe ist vollständig.</translation>
+        </message>
+        <message>
+            <source>The table has its numbers.</source>
+            <translation>Die Tabelle hat ihre Zahlen.</translation>
+        </message>
+        <message>
+            <source>Weight, {unit} or with its unit</source>
+            <translation>Gewicht, {unit} oder mit Einheit</translation>
+        </message>
+        <message>
+            <source>Medium, {unit} or with its unit</source>
+            <translation>Substrat, {unit} oder mit Einheit</translation>
+        </message>
+        <message>
+            <source>Air, {unit} or with its unit</source>
+            <translation>Luft, {unit} oder mit Einheit</translation>
+        </message>
+        <message>
+            <source>○ {step}</source>
+            <translation>○ {step}</translation>
+        </message>
+        <message>
+            <source>● {step}: {told}</source>
+            <translation>● {step}: {told}</translation>
+        </message>
+        <message>
+            <source>It is due now.</source>
+            <translation>Es ist jetzt fällig.</translation>
+        </message>
+        <message>
+            <source>Due at {at}. Close this: the table reminds you.</source>
+            <translation>Fällig um {at}. Schließen: die Tabelle erinnert daran.</translation>
+        </message>
+        <message>
+            <source>Due on {day} at {at}. Close this: the table reminds you.</source>
+            <translation>Fällig am {day} um {at}. Schließen: die Tabelle erinnert daran.</translation>
+        </message>
+        <message>
+            <source>Photo of the heap, {day}</source>
+            <translation>Foto vom Haufen, {day}</translation>
+        </message>
+        <message>
+            <source>Type a number such as 812 g.</source>
+            <translation>Eine Zahl wie 812 g eingeben.</translation>
+        </message>
+        <message>
+            <source>It was {value}</source>
+            <translation>Es war {value}</translation>
+        </message>
+        <message>
+            <source>Photos of the heap</source>
+            <translation>Fotos vom Haufen</translation>
+        </message>
+    </context>
+    <context>
+        <name>BenchSwitch</name>
+        <message>
+            <source>The window has no room for both; F6 turns to the other</source>
+            <translation>Das Fenster hat nicht für beides Platz; F6 wechselt</translation>
+        </message>
+        <message>
+            <source>Needs a look ({count})</source>
+            <translation>Braucht einen Blick ({count})</translation>
+        </message>
+        <message>
+            <source>The rack ({count})</source>
+            <translation>Das Regal ({count})</translation>
         </message>
     </context>
     <context>
@@ -578,6 +772,10 @@
     <context>
         <name>Date</name>
         <message>
+            <source>d MMM yyyy HH:mm</source>
+            <translation>d. MMM yyyy HH:mm</translation>
+        </message>
+        <message>
             <source>d MMMM</source>
             <translation>d. MMMM</translation>
         </message>
@@ -596,6 +794,10 @@
         <message>
             <source>d MMM yyyy, HH:mm</source>
             <translation>d. MMM yyyy, HH:mm</translation>
+        </message>
+        <message>
+            <source>d MMM, HH:mm</source>
+            <translation>d. MMM, HH:mm</translation>
         </message>
         <message>
             <source>d MMMM, HH:mm</source>
@@ -819,6 +1021,174 @@
         <message>
             <source>cleaned</source>
             <translation>gereinigt</translation>
+        </message>
+    </context>
+    <context>
+        <name>FactorDialog</name>
+        <message>
+            <source>Numbers about {medium}</source>
+            <translation>Zahlen zu {medium}</translation>
+        </message>
+        <message>
+            <source>Numbers</source>
+            <translation>Zahlen</translation>
+        </message>
+        <message>
+            <source>Most likely</source>
+            <translation>Wahrscheinlichster Wert</translation>
+        </message>
+        <message>
+            <source>Lowest it could be</source>
+            <translation>Kleinster möglicher</translation>
+        </message>
+        <message>
+            <source>Highest it could be</source>
+            <translation>Größter möglicher</translation>
+        </message>
+        <message>
+            <source>Where from</source>
+            <translation>Woher</translation>
+        </message>
+        <message>
+            <source>Year</source>
+            <translation>Jahr</translation>
+        </message>
+        <message>
+            <source>Who entered it</source>
+            <translation>Wer es eingab</translation>
+        </message>
+        <message>
+            <source>Put back</source>
+            <translation>Zurücksetzen</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>Schließen</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behalten</translation>
+        </message>
+        <message>
+            <source>(changed)</source>
+            <translation>(geändert)</translation>
+        </message>
+        <message>
+            <source>Nobody has said it yet.</source>
+            <translation>Noch nicht angegeben.</translation>
+        </message>
+        <message>
+            <source>A default. Type your own over it.</source>
+            <translation>Ein Vorgabewert. Den eigenen darüberschreiben.</translation>
+        </message>
+        <message>
+            <source>Changed; the default is {value} ({low} to {high}): {source}</source>
+            <translation>Geändert; vorgegeben ist {value} ({low} bis {high}): {source}</translation>
+        </message>
+        <message>
+            <source>Typed in.</source>
+            <translation>Eingegeben.</translation>
+        </message>
+        <message>
+            <source>It is the same for all media.</source>
+            <translation>Gilt für alle Substrate gleich.</translation>
+        </message>
+        <message>
+            <source>{value} {unit} is unusual; in another unit it would be {other}. Keep it again if it is right.</source>
+            <translation>{value} {unit} ist ungewöhnlich; in einer anderen Einheit wären es {other}. Noch einmal behalten, wenn es stimmt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>FactorGroup</name>
+        <message>
+            <source>what goes into a tray</source>
+            <translation>was in eine Schale kommt</translation>
+        </message>
+        <message>
+            <source>the way to you</source>
+            <translation>der Weg hierher</translation>
+        </message>
+        <message>
+            <source>measures</source>
+            <translation>Maße</translation>
+        </message>
+        <message>
+            <source>money</source>
+            <translation>Geld</translation>
+        </message>
+        <message>
+            <source>feed</source>
+            <translation>Düngung</translation>
+        </message>
+        <message>
+            <source>climate factors</source>
+            <translation>Klimafaktoren</translation>
+        </message>
+    </context>
+    <context>
+        <name>FeedDialog</name>
+        <message>
+            <source>Feed of {medium}</source>
+            <translation>Düngung von {medium}</translation>
+        </message>
+        <message>
+            <source>none, or what it is</source>
+            <translation>keine, oder was es ist</translation>
+        </message>
+        <message>
+            <source>Feed</source>
+            <translation>Düngung</translation>
+        </message>
+        <message>
+            <source>Note on the smell</source>
+            <translation>Notiz zum Geruch</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behalten</translation>
+        </message>
+        <message>
+            <source>{what}: type a number, or leave it empty.</source>
+            <translation>{what}: eine Zahl eingeben, oder leer lassen.</translation>
+        </message>
+        <message>
+            <source>the grower</source>
+            <translation>Gärtner</translation>
+        </message>
+    </context>
+    <context>
+        <name>Group</name>
+        <message>
+            <source>Water</source>
+            <translation>Wasser</translation>
+        </message>
+        <message>
+            <source>Warmth</source>
+            <translation>Wärme</translation>
+        </message>
+        <message>
+            <source>After use</source>
+            <translation>Nach dem Gebrauch</translation>
+        </message>
+        <message>
+            <source>Climate</source>
+            <translation>Klima</translation>
+        </message>
+        <message>
+            <source>Cost and room</source>
+            <translation>Kosten und Raum</translation>
+        </message>
+        <message>
+            <source>Work and cut</source>
+            <translation>Arbeit und Schnitt</translation>
+        </message>
+        <message>
+            <source>Feed</source>
+            <translation>Düngung</translation>
         </message>
     </context>
     <context>
@@ -1625,6 +1995,37 @@
         </message>
     </context>
     <context>
+        <name>LimitsDialog</name>
+        <message>
+            <source>What a medium must keep</source>
+            <translation>Was ein Substrat einhalten muss</translation>
+        </message>
+        <message>
+            <source>at least</source>
+            <translation>mindestens</translation>
+        </message>
+        <message>
+            <source>at most</source>
+            <translation>höchstens</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behalten</translation>
+        </message>
+        <message>
+            <source>{row}: type a number, or leave it empty.</source>
+            <translation>{row}: eine Zahl eingeben, oder leer lassen.</translation>
+        </message>
+        <message>
+            <source>{row}: the least is above the most.</source>
+            <translation>{row}: das Mindeste liegt über dem Höchsten.</translation>
+        </message>
+    </context>
+    <context>
         <name>Look</name>
         <message>
             <source>First: {what}</source>
@@ -1643,38 +2044,38 @@
         <name>LookDetail</name>
         <message>
             <source>Until tomorrow</source>
-            <translation type="unfinished" />
+            <translation>Bis morgen</translation>
         </message>
         <message>
             <source>Put this line away for today (T in the list)</source>
-            <translation type="unfinished" />
+            <translation>Diese Zeile für heute weglegen (T in der Liste)</translation>
         </message>
         <message>
             <source>Seen</source>
-            <translation type="unfinished" />
+            <translation>Gesehen</translation>
         </message>
         <message>
             <source>Put this line away until it gets worse (S in the list)</source>
-            <translation type="unfinished" />
+            <translation>Diese Zeile weglegen, bis es schlimmer wird (S in der Liste)</translation>
         </message>
         <message>
             <source>What went away</source>
-            <translation type="unfinished" />
+            <translation>Was verschwand</translation>
         </message>
         <message>
             <source>What stood here before, and why it went away</source>
-            <translation type="unfinished" />
+            <translation>Was vorher hier stand, und warum es verschwand</translation>
         </message>
     </context>
     <context>
         <name>LookHistory</name>
         <message>
             <source>What stood on the look list</source>
-            <translation type="unfinished" />
+            <translation>Was auf der Blickliste stand</translation>
         </message>
         <message>
             <source>Nothing has stood on the look list of this book yet.</source>
-            <translation type="unfinished" />
+            <translation>Auf der Blickliste dieses Buchs stand noch nichts.</translation>
         </message>
         <message>
             <source>Tray</source>
@@ -1686,31 +2087,31 @@
         </message>
         <message>
             <source>From</source>
-            <translation type="unfinished" />
+            <translation>Von</translation>
         </message>
         <message>
             <source>To</source>
-            <translation type="unfinished" />
+            <translation>Bis</translation>
         </message>
         <message>
             <source>The numbers</source>
-            <translation type="unfinished" />
+            <translation>Die Zahlen</translation>
         </message>
         <message>
             <source>Why it went away</source>
-            <translation type="unfinished" />
+            <translation>Warum es verschwand</translation>
         </message>
         <message>
             <source>still there</source>
-            <translation type="unfinished" />
+            <translation>noch da</translation>
         </message>
         <message>
             <source>You said: seen</source>
-            <translation type="unfinished" />
+            <translation>Gesagt: gesehen</translation>
         </message>
         <message>
             <source>You said: tomorrow</source>
-            <translation type="unfinished" />
+            <translation>Gesagt: morgen</translation>
         </message>
     </context>
     <context>
@@ -1821,6 +2222,311 @@
         <message>
             <source>No tray lags, has lasting gaps or shows a patch that may be mold in its newest photo. Still walk along the rack: no flag is no proof that a tray is safe.</source>
             <translation>Keine Schale bleibt zurück, hat bleibende Lücken oder zeigt auf ihrem neuesten Foto eine Stelle, die Schimmel sein kann. Trotzdem am Regal entlanggehen: kein Hinweis ist kein Beweis, dass eine Schale unbedenklich ist.</translation>
+        </message>
+    </context>
+    <context>
+        <name>MaterialDesk</name>
+        <message>
+            <source>Copying photos of the heap</source>
+            <translation>Fotos vom Haufen werden kopiert</translation>
+        </message>
+    </context>
+    <context>
+        <name>MaterialPanel</name>
+        <message>
+            <source>Plan a trial with and without feed</source>
+            <translation>Versuch mit und ohne Düngung planen</translation>
+        </message>
+        <message>
+            <source>Type it in...</source>
+            <translation>Eingeben...</translation>
+        </message>
+        <message>
+            <source>Look at its numbers...</source>
+            <translation>Zahlen ansehen...</translation>
+        </message>
+        <message>
+            <source>Wetting test...</source>
+            <translation>Benetzungsprobe...</translation>
+        </message>
+        <message>
+            <source>Cooling test...</source>
+            <translation>Abkühlprobe...</translation>
+        </message>
+        <message>
+            <source>Break-down...</source>
+            <translation>Abbau...</translation>
+        </message>
+        <message>
+            <source>Say what it is fed...</source>
+            <translation>Düngung angeben...</translation>
+        </message>
+        <message>
+            <source>Go to a tray sheet</source>
+            <translation>Zu einem Schalenblatt</translation>
+        </message>
+        <message>
+            <source>Bring in a logger's file</source>
+            <translation>Datei eines Loggers einlesen</translation>
+        </message>
+    </context>
+    <context>
+        <name>MaterialTable</name>
+        <message>
+            <source>Media side by side</source>
+            <translation>Substrate nebeneinander</translation>
+        </message>
+        <message>
+            <source>{medium}
+trusted</source>
+            <translation>{medium} (bewährt)</translation>
+        </message>
+    </context>
+    <context>
+        <name>Materials</name>
+        <message>
+            <source>Go to the Bench</source>
+            <translation>Zum Regal</translation>
+        </message>
+        <message>
+            <source>No media yet</source>
+            <translation>Noch keine Substrate</translation>
+        </message>
+        <message>
+            <source>Add a tray: its medium then stands here, with all that a photograph cannot see.</source>
+            <translation>Eine Schale hinzufügen: ihr Substrat steht dann hier, mit allem, was ein Foto nicht sehen kann.</translation>
+        </message>
+        <message>
+            <source>CO2e is a screening estimate: no certified assessment. There is no grand total.</source>
+            <translation>CO2e ist eine grobe Schätzung: keine geprüfte Bilanz. Eine Gesamtnote gibt es nicht.</translation>
+        </message>
+        <message>
+            <source>Test it</source>
+            <translation>Prüfen</translation>
+        </message>
+        <message>
+            <source>Wetting test...</source>
+            <translation>Benetzungsprobe...</translation>
+        </message>
+        <message>
+            <source>Cooling test...</source>
+            <translation>Abkühlprobe...</translation>
+        </message>
+        <message>
+            <source>Break-down...</source>
+            <translation>Abbau...</translation>
+        </message>
+        <message>
+            <source>Its numbers...</source>
+            <translation>Zahlen...</translation>
+        </message>
+        <message>
+            <source>Its feed...</source>
+            <translation>Düngung...</translation>
+        </message>
+        <message>
+            <source>Limits...</source>
+            <translation>Grenzen...</translation>
+        </message>
+        <message>
+            <source>What a medium must keep</source>
+            <translation>Was ein Substrat einhalten muss</translation>
+        </message>
+        <message>
+            <source>Trays a week</source>
+            <translation>Schalen je Woche</translation>
+        </message>
+        <message>
+            <source>trays a week</source>
+            <translation>Schalen je Woche</translation>
+        </message>
+        <message>
+            <source>Test {medium}</source>
+            <translation>{medium} prüfen</translation>
+        </message>
+        <message>
+            <source>Numbers about {medium}</source>
+            <translation>Zahlen zu {medium}</translation>
+        </message>
+        <message>
+            <source>Feed of {medium}</source>
+            <translation>Düngung von {medium}</translation>
+        </message>
+        <message>
+            <source>exact</source>
+            <translation>genau</translation>
+        </message>
+        <message>
+            <source>{low} to {high}</source>
+            <translation>{low} bis {high}</translation>
+        </message>
+        <message>
+            <source>1 tray</source>
+            <translation>1 Schale</translation>
+        </message>
+        <message>
+            <source>{n} trays</source>
+            <translation>{n} Schalen</translation>
+        </message>
+        <message>
+            <source>1 test</source>
+            <translation>1 Probe</translation>
+        </message>
+        <message>
+            <source>{n} tests</source>
+            <translation>{n} Proben</translation>
+        </message>
+        <message>
+            <source>1 weighing</source>
+            <translation>1 Wägung</translation>
+        </message>
+        <message>
+            <source>{n} weighings</source>
+            <translation>{n} Wägungen</translation>
+        </message>
+        <message>
+            <source>1 night</source>
+            <translation>1 Nacht</translation>
+        </message>
+        <message>
+            <source>{n} nights</source>
+            <translation>{n} Nächte</translation>
+        </message>
+        <message>
+            <source>1 input</source>
+            <translation>1 Eingabe</translation>
+        </message>
+        <message>
+            <source>{n} inputs</source>
+            <translation>{n} Eingaben</translation>
+        </message>
+        <message>
+            <source>measured here</source>
+            <translation>hier gemessen</translation>
+        </message>
+        <message>
+            <source>typed in</source>
+            <translation>eingegeben</translation>
+        </message>
+        <message>
+            <source>default from literature</source>
+            <translation>Vorgabe aus der Literatur</translation>
+        </message>
+        <message>
+            <source>guess</source>
+            <translation>Schätzung</translation>
+        </message>
+        <message>
+            <source>keeps all limits</source>
+            <translation>hält alle Grenzen ein</translation>
+        </message>
+        <message>
+            <source>limits: cannot be told</source>
+            <translation>Grenzen: nicht zu sagen</translation>
+        </message>
+        <message>
+            <source>misses a limit</source>
+            <translation>verfehlt eine Grenze</translation>
+        </message>
+        <message>
+            <source>limits: not known yet</source>
+            <translation>Grenzen: noch nicht bekannt</translation>
+        </message>
+        <message>
+            <source>{difference} {unit} against {trusted}; no interval can be had.</source>
+            <translation>{difference} {unit} gegenüber {trusted}; ein Intervall ist nicht zu haben.</translation>
+        </message>
+        <message>
+            <source>{difference} {unit} against {trusted}, interval {low} to {high}.</source>
+            <translation>{difference} {unit} gegenüber {trusted}, Intervall {low} bis {high}.</translation>
+        </message>
+        <message>
+            <source>Which one has more cannot be told.</source>
+            <translation>Welches mehr hat, ist nicht zu sagen.</translation>
+        </message>
+        <message>
+            <source>Sources:</source>
+            <translation>Quellen:</translation>
+        </message>
+        <message>
+            <source>dry</source>
+            <translation>trocken</translation>
+        </message>
+        <message>
+            <source>soaked</source>
+            <translation>eingeweicht</translation>
+        </message>
+        <message>
+            <source>drained</source>
+            <translation>abgetropft</translation>
+        </message>
+        <message>
+            <source>after 6 h</source>
+            <translation>nach 6 h</translation>
+        </message>
+        <message>
+            <source>after 12 h</source>
+            <translation>nach 12 h</translation>
+        </message>
+        <message>
+            <source>after 24 h</source>
+            <translation>nach 24 h</translation>
+        </message>
+        <message>
+            <source>after 48 h</source>
+            <translation>nach 48 h</translation>
+        </message>
+        <message>
+            <source>rewetted</source>
+            <translation>wieder benetzt</translation>
+        </message>
+        <message>
+            <source>air of the shelf</source>
+            <translation>Luft der Etage</translation>
+        </message>
+        <message>
+            <source>over the heat mat</source>
+            <translation>über der Heizmatte</translation>
+        </message>
+        <message>
+            <source>heat mat off</source>
+            <translation>Heizmatte aus</translation>
+        </message>
+        <message>
+            <source>cooling</source>
+            <translation>kühlt ab</translation>
+        </message>
+        <message>
+            <source>laid out</source>
+            <translation>ausgelegt</translation>
+        </message>
+        <message>
+            <source>what is left</source>
+            <translation>was übrig ist</translation>
+        </message>
+        <message>
+            <source>wetting test</source>
+            <translation>Benetzungsprobe</translation>
+        </message>
+        <message>
+            <source>cooling test</source>
+            <translation>Abkühlprobe</translation>
+        </message>
+        <message>
+            <source>break-down</source>
+            <translation>Abbau</translation>
+        </message>
+        <message>
+            <source>At {at}: {medium}, {test}</source>
+            <translation>Um {at}: {medium}, {test}</translation>
+        </message>
+        <message>
+            <source>Now: {medium}, {test}</source>
+            <translation>Jetzt: {medium}, {test}</translation>
+        </message>
+        <message>
+            <source>In {n} days: {medium}, {test}</source>
+            <translation>In {n} Tagen: {medium}, {test}</translation>
         </message>
     </context>
     <context>
@@ -2053,7 +2759,7 @@
         </message>
         <message>
             <source>&amp;Like</source>
-            <translation type="unfinished" />
+            <translation>&amp;Wie</translation>
         </message>
         <message>
             <source>&amp;Code on the tray</source>
@@ -2061,7 +2767,7 @@
         </message>
         <message>
             <source>&amp;How many</source>
-            <translation type="unfinished" />
+            <translation>An&amp;zahl</translation>
         </message>
         <message>
             <source>C&amp;rop</source>
@@ -2077,7 +2783,7 @@
         </message>
         <message>
             <source>Sh&amp;elf</source>
-            <translation type="unfinished" />
+            <translation>&amp;Etage</translation>
         </message>
         <message>
             <source>&amp;Tag number</source>
@@ -2085,11 +2791,11 @@
         </message>
         <message>
             <source>Taken over</source>
-            <translation type="unfinished" />
+            <translation>Übernommen</translation>
         </message>
         <message>
             <source>the last one of its kind</source>
-            <translation type="unfinished" />
+            <translation>die letzte ihrer Art</translation>
         </message>
         <message>
             <source>{code}: {crop} on {medium}</source>
@@ -2097,7 +2803,7 @@
         </message>
         <message>
             <source>How many trays</source>
-            <translation type="unfinished" />
+            <translation>Wie viele Schalen</translation>
         </message>
         <message>
             <source>10 to 586; leave empty without a tag</source>
@@ -2109,31 +2815,31 @@
         </message>
         <message>
             <source>Add {count} trays</source>
-            <translation type="unfinished" />
+            <translation>{count} Schalen hinzufügen</translation>
         </message>
         <message>
             <source>Name the crop and the medium: the last of its kind is copied.</source>
-            <translation type="unfinished" />
+            <translation>Kultur und Substrat nennen: die letzte ihrer Art wird kopiert.</translation>
         </message>
         <message>
             <source>Nothing: no tray of this kind has been noted yet.</source>
-            <translation type="unfinished" />
+            <translation>Nichts: von dieser Art ist noch keine Schale notiert.</translation>
         </message>
         <message>
             <source>{codes} is on the rack.</source>
-            <translation type="unfinished" />
+            <translation>{codes} steht im Regal.</translation>
         </message>
         <message>
             <source>{codes} are on the rack.</source>
-            <translation type="unfinished" />
+            <translation>{codes} stehen im Regal.</translation>
         </message>
         <message>
             <source>On the rack: {codes}, grown as {model}; what differs is told on the tray sheet.</source>
-            <translation type="unfinished" />
+            <translation>Im Regal: {codes}, angebaut wie {model}; was anders ist, wird auf dem Schalenblatt gesagt.</translation>
         </message>
         <message>
             <source>On the rack: {codes}, grown as the last one of its kind; what differs is told on the tray sheet.</source>
-            <translation type="unfinished" />
+            <translation>Im Regal: {codes}, angebaut wie die letzte ihrer Art; was anders ist, wird auf dem Schalenblatt gesagt.</translation>
         </message>
         <message>
             <source>Give the tray a code, as it stands on the tray.</source>
@@ -2324,11 +3030,11 @@
         </message>
         <message>
             <source>sweepings by eye</source>
-            <translation type="unfinished" />
+            <translation>Kehricht nach Augenmaß</translation>
         </message>
         <message>
             <source>break-down by eye</source>
-            <translation type="unfinished" />
+            <translation>Abbau nach Augenmaß</translation>
         </message>
         <message>
             <source>sowed</source>
@@ -2583,6 +3289,14 @@
         <message>
             <source>What the trial says of each medium, and how sure it is</source>
             <translation>Was der Versuch über jedes Substrat sagt, und wie sicher es ist</translation>
+        </message>
+        <message>
+            <source>Materials</source>
+            <translation>Material</translation>
+        </message>
+        <message>
+            <source>Media side by side: water, warmth, climate, cost, work</source>
+            <translation>Substrate nebeneinander: Wasser, Wärme, Klima, Kosten, Arbeit</translation>
         </message>
     </context>
     <context>
@@ -3072,43 +3786,39 @@
         </message>
         <message>
             <source>What is noted; in the line * is the next, / the one before</source>
-            <translation type="unfinished" />
+            <translation>Was notiert wird; in der Zeile ist * das nächste, / das vorige</translation>
         </message>
         <message>
             <source>Tray and number</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>A1 812, then Enter; without a tray it is for those chosen on the rack</source>
-            <translation type="unfinished" />
+            <translation>Schale und Zahl</translation>
         </message>
         <message>
             <source>for {code}, where no tray is typed</source>
-            <translation type="unfinished" />
+            <translation>für {code}, wenn keine Schale genannt ist</translation>
         </message>
         <message>
             <source>for the {count} chosen trays</source>
-            <translation type="unfinished" />
+            <translation>für die {count} gewählten Schalen</translation>
         </message>
         <message>
             <source>Tray and number in {unit}</source>
-            <translation type="unfinished" />
+            <translation>Schale und Zahl in {unit}</translation>
         </message>
         <message>
             <source>Tray and why</source>
-            <translation type="unfinished" />
+            <translation>Schale und Grund</translation>
         </message>
         <message>
             <source>Tray, and a note if you like</source>
-            <translation type="unfinished" />
+            <translation>Schale, und wenn gewünscht eine Notiz</translation>
         </message>
         <message>
             <source>Keep {number}</source>
-            <translation type="unfinished" />
+            <translation>{number} behalten</translation>
         </message>
         <message>
             <source>It was {number}</source>
-            <translation type="unfinished" />
+            <translation>Es war {number}</translation>
         </message>
         <message>
             <source>{count} trays</source>
@@ -3116,34 +3826,85 @@
         </message>
         <message>
             <source>Noted: {what}</source>
-            <translation type="unfinished" />
+            <translation>Notiert: {what}</translation>
         </message>
         <message>
             <source>{where}: {what}. Ctrl+Z takes it back.</source>
-            <translation type="unfinished" />
+            <translation>{where}: {what}. Strg+Z nimmt es zurück.</translation>
         </message>
         <message>
             <source>Type a number behind the tray, for example {example}.</source>
-            <translation type="unfinished" />
+            <translation>Eine Zahl hinter die Schale schreiben, zum Beispiel {example}.</translation>
         </message>
         <message>
             <source>No growing tray is called {code}.</source>
-            <translation type="unfinished" />
+            <translation>Keine wachsende Schale heißt {code}.</translation>
         </message>
         <message>
             <source>Type the tray first, for example A1 812, or choose trays on the rack.</source>
-            <translation type="unfinished" />
+            <translation>Zuerst die Schale eingeben, zum Beispiel A1 812, oder Schalen im Regal wählen.</translation>
         </message>
         <message>
             <source>Say why behind the tray: it stays in its trial, and the reason counts.</source>
-            <translation type="unfinished" />
+            <translation>Den Grund hinter die Schale schreiben: sie bleibt in ihrem Versuch, und der Grund zählt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>RackFilters</name>
+        <message>
+            <source>Crop</source>
+            <translation>Kultur</translation>
+        </message>
+        <message>
+            <source>Medium</source>
+            <translation>Substrat</translation>
+        </message>
+        <message>
+            <source>Trial</source>
+            <translation>Versuch</translation>
+        </message>
+        <message>
+            <source>Day since sowing</source>
+            <translation>Tag seit der Aussaat</translation>
+        </message>
+        <message>
+            <source>Not photographed today</source>
+            <translation>Heute nicht fotografiert</translation>
+        </message>
+        <message>
+            <source>Trays that have ended...</source>
+            <translation>Beendete Schalen...</translation>
+        </message>
+        <message>
+            <source>Find a tray that was cut or thrown away, and open its sheet</source>
+            <translation>Eine geschnittene oder weggeworfene Schale suchen und ihr Blatt öffnen</translation>
+        </message>
+        <message>
+            <source>day {day}</source>
+            <translation>Tag {day}</translation>
+        </message>
+        <message>
+            <source>All crops</source>
+            <translation>Alle Kulturen</translation>
+        </message>
+        <message>
+            <source>All media</source>
+            <translation>Alle Substrate</translation>
+        </message>
+        <message>
+            <source>All trials</source>
+            <translation>Alle Versuche</translation>
+        </message>
+        <message>
+            <source>All days</source>
+            <translation>Alle Tage</translation>
         </message>
     </context>
     <context>
         <name>RackView</name>
         <message>
             <source>Click or Enter: open the tray. Space, Ctrl or Shift: choose several to note something of</source>
-            <translation type="unfinished" />
+            <translation>Klick oder Eingabe: Schale öffnen. Leertaste, Strg oder Umschalt: mehrere wählen, um etwas zu notieren</translation>
         </message>
         <message>
             <source>Shelf {name}</source>
@@ -3221,11 +3982,11 @@
         </message>
         <message>
             <source>sweepings by eye</source>
-            <translation type="unfinished" />
+            <translation>Kehricht nach Augenmaß</translation>
         </message>
         <message>
             <source>break-down by eye</source>
-            <translation type="unfinished" />
+            <translation>Abbau nach Augenmaß</translation>
         </message>
     </context>
     <context>
@@ -3547,7 +4308,7 @@
         </message>
         <message>
             <source>{value} % → {worth}</source>
-            <translation type="unfinished" />
+            <translation>{value} % → {worth}</translation>
         </message>
         <message>
             <source>a tray with mold scores 0</source>
@@ -3645,67 +4406,67 @@
         </message>
         <message>
             <source>Weigh it {hours} hours after it drained; let it stand where trays stand.</source>
-            <translation type="unfinished" />
+            <translation>{hours} Stunden nach dem Abtropfen wiegen; es dort stehen lassen, wo Schalen stehen.</translation>
         </message>
         <message>
             <source>Lay the dry medium in its tray and weigh both.</source>
-            <translation type="unfinished" />
+            <translation>Das trockene Substrat in seine Schale legen und beides wiegen.</translation>
         </message>
         <message>
             <source>Wet it through, from where you water, until it takes no more. Weigh it at once.</source>
-            <translation type="unfinished" />
+            <translation>Ganz durchnässen, von der Seite, von der gegossen wird, bis es nichts mehr aufnimmt. Sofort wiegen.</translation>
         </message>
         <message>
             <source>Let it drain for half an hour, at the slope it stands at, and weigh it.</source>
-            <translation type="unfinished" />
+            <translation>Eine halbe Stunde abtropfen lassen, in der Neigung, in der es steht, und wiegen.</translation>
         </message>
         <message>
             <source>Wet it once more as before, drain it for half an hour and weigh it.</source>
-            <translation type="unfinished" />
+            <translation>Noch einmal wie vorher benetzen, eine halbe Stunde abtropfen lassen und wiegen.</translation>
         </message>
         <message>
             <source>Read the air of the shelf, beside the tray.</source>
-            <translation type="unfinished" />
+            <translation>Die Luft der Etage messen, neben der Schale.</translation>
         </message>
         <message>
             <source>With the heat mat on for half a day, read the middle of the wet medium.</source>
-            <translation type="unfinished" />
+            <translation>Wenn die Heizmatte einen halben Tag an ist, die Mitte des nassen Substrats messen.</translation>
         </message>
         <message>
             <source>Switch the heat mat off, take the tray from it and read the medium at once.</source>
-            <translation type="unfinished" />
+            <translation>Die Heizmatte ausschalten, die Schale herunternehmen und das Substrat sofort messen.</translation>
         </message>
         <message>
             <source>Read the medium again, an hour later; every further reading makes it surer.</source>
-            <translation type="unfinished" />
+            <translation>Das Substrat eine Stunde später wieder messen; jede weitere Messung macht es sicherer.</translation>
         </message>
         <message>
             <source>Dry a piece of used medium, weigh it in its net bag, and bury or compost it.</source>
-            <translation type="unfinished" />
+            <translation>Ein Stück gebrauchtes Substrat trocknen, in seinem Netzbeutel wiegen und vergraben oder kompostieren.</translation>
         </message>
         <message>
             <source>Dig it out, shake it clean, dry it as at first, weigh it and put it back.</source>
-            <translation type="unfinished" />
+            <translation>Ausgraben, sauber schütteln, wie am Anfang trocknen, wiegen und zurücklegen.</translation>
         </message>
         <message>
             <source>A mass is above zero; {value:g} g was given.</source>
-            <translation type="unfinished" />
+            <translation>Eine Masse liegt über null; angegeben wurden {value:g} g.</translation>
         </message>
         <message>
             <source>There is a reading at {at:%H:%M} already: give this one its own time.</source>
-            <translation type="unfinished" />
+            <translation>Einen Messwert um {at:%H:%M} gibt es schon: diesem eine eigene Zeit geben.</translation>
         </message>
         <message>
             <source>Wet it weighs {wet:.0f} g and dry {dry:.0f} g: one of the two is wrong.</source>
-            <translation type="unfinished" />
+            <translation>Nass wiegt es {wet:.0f} g und trocken {dry:.0f} g: eines von beiden ist falsch.</translation>
         </message>
         <message>
             <source>Weigh it 6, 12, 24 and 48 hours after it drained.</source>
-            <translation type="unfinished" />
+            <translation>6, 12, 24 und 48 Stunden nach dem Abtropfen wiegen.</translation>
         </message>
         <message>
             <source>It hardly dried: go on weighing it.</source>
-            <translation type="unfinished" />
+            <translation>Es trocknete kaum: weiter wiegen.</translation>
         </message>
         <message>
             <source>The photos were scored by different methods, so their canopy is not compared.</source>
@@ -3949,11 +4710,11 @@
         </message>
         <message>
             <source>It weighs more than at first: was it dried in the same way before?</source>
-            <translation type="unfinished" />
+            <translation>Es wiegt mehr als am Anfang: wurde es vorher genauso getrocknet?</translation>
         </message>
         <message>
             <source>Cannot tell yet: weigh it dry on {n} more dates, weeks apart.</source>
-            <translation type="unfinished" />
+            <translation>Noch nicht zu sagen: an {n} weiteren Tagen trocken wiegen, im Abstand von Wochen.</translation>
         </message>
         <message>
             <source>Cannot tell yet: less than a tenth is gone. Weigh it again in some weeks.</source>
@@ -4233,7 +4994,7 @@
         </message>
         <message>
             <source>nothing was kept, since a number about a medium cannot be right: {why}</source>
-            <translation type="unfinished" />
+            <translation>nichts wurde behalten, denn eine Zahl zu einem Substrat kann nicht stimmen: {why}</translation>
         </message>
         <message>
             <source>"{what}" was kept before, and nothing was changed: say why it is changed, the reason is kept with it</source>
@@ -4324,60 +5085,208 @@
             <translation>Sehen, wo die dünnen Zellen liegen: entlang einer Seite ist es Wasser oder Licht, verstreut ist es Saatgut oder Aussaat.</translation>
         </message>
         <message>
+            <source>dry peat in a tray</source>
+            <translation>trockener Torf in einer Schale</translation>
+        </message>
+        <message>
+            <source>perlite in a tray</source>
+            <translation>Perlit in einer Schale</translation>
+        </message>
+        <message>
+            <source>dry coir in a tray</source>
+            <translation>trockene Kokosfaser in einer Schale</translation>
+        </message>
+        <message>
+            <source>dry wood fibre in a tray</source>
+            <translation>trockene Holzfaser in einer Schale</translation>
+        </message>
+        <message>
+            <source>dry hemp, flax, jute or kenaf in a tray</source>
+            <translation>trockener Hanf, Flachs, Jute oder Kenaf in einer Schale</translation>
+        </message>
+        <message>
+            <source>of that, needled into a mat</source>
+            <translation>davon zu einer Matte vernadelt</translation>
+        </message>
+        <message>
+            <source>mass of the plastic tray</source>
+            <translation>Masse der Kunststoffschale</translation>
+        </message>
+        <message>
+            <source>how often a plastic tray is used</source>
+            <translation>wie oft eine Kunststoffschale benutzt wird</translation>
+        </message>
+        <message>
+            <source>electricity for a tray, as far as you count it</source>
+            <translation>Strom für eine Schale, soweit er zählen soll</translation>
+        </message>
+        <message>
+            <source>by truck</source>
+            <translation>mit dem Lastwagen</translation>
+        </message>
+        <message>
+            <source>by van</source>
+            <translation>mit dem Lieferwagen</translation>
+        </message>
+        <message>
+            <source>by rail</source>
+            <translation>mit der Bahn</translation>
+        </message>
+        <message>
+            <source>by ship</source>
+            <translation>mit dem Schiff</translation>
+        </message>
+        <message>
+            <source>thickness of the medium in the tray</source>
+            <translation>Dicke des Substrats in der Schale</translation>
+        </message>
+        <message>
+            <source>dry mass of the medium in a tray</source>
+            <translation>Trockenmasse des Substrats in einer Schale</translation>
+        </message>
+        <message>
+            <source>density of its solids</source>
+            <translation>Dichte seiner festen Substanz</translation>
+        </message>
+        <message>
+            <source>share of minerals in its solids, by volume</source>
+            <translation>Anteil der Minerale an seiner festen Substanz, nach Volumen</translation>
+        </message>
+        <message>
+            <source>room on the shelf before use</source>
+            <translation>Raum im Lager vor dem Gebrauch</translation>
+        </message>
+        <message>
+            <source>room on the heap after use</source>
+            <translation>Raum auf dem Haufen nach dem Gebrauch</translation>
+        </message>
+        <message>
+            <source>mass to carry away after the cut</source>
+            <translation>Masse zum Wegtragen nach dem Schnitt</translation>
+        </message>
+        <message>
+            <source>price of the medium for a tray</source>
+            <translation>Preis des Substrats für eine Schale</translation>
+        </message>
+        <message>
+            <source>feed in a litre of water</source>
+            <translation>Dünger in einem Liter Wasser</translation>
+        </message>
+        <message>
+            <source>days from one feed to the next</source>
+            <translation>Tage von einer Düngung zur nächsten</translation>
+        </message>
+        <message>
+            <source>smell at the rack, 1 none to 5 not bearable</source>
+            <translation>Geruch am Regal, 1 keiner bis 5 nicht auszuhalten</translation>
+        </message>
+        <message>
+            <source>peat's own carbon, fully oxidised</source>
+            <translation>eigener Kohlenstoff des Torfs, vollständig oxidiert</translation>
+        </message>
+        <message>
+            <source>peat: land, extraction, haul, on top of its carbon</source>
+            <translation>Torf: Fläche, Abbau, Transport, zusätzlich zu seinem Kohlenstoff</translation>
+        </message>
+        <message>
+            <source>expanded perlite</source>
+            <translation>Blähperlit</translation>
+        </message>
+        <message>
+            <source>coir, washed and pressed, to the port</source>
+            <translation>Kokosfaser, gewaschen und gepresst, bis zum Hafen</translation>
+        </message>
+        <message>
+            <source>wood fibre, steamed and ground</source>
+            <translation>Holzfaser, gedämpft und gemahlen</translation>
+        </message>
+        <message>
+            <source>plant fibre, to the factory's gate</source>
+            <translation>Pflanzenfaser, bis zum Werkstor</translation>
+        </message>
+        <message>
+            <source>needling fibre into a mat</source>
+            <translation>Vernadeln von Faser zu einer Matte</translation>
+        </message>
+        <message>
+            <source>plastic, formed</source>
+            <translation>Kunststoff, geformt</translation>
+        </message>
+        <message>
+            <source>truck</source>
+            <translation>Lastwagen</translation>
+        </message>
+        <message>
+            <source>van, diesel</source>
+            <translation>Lieferwagen, Diesel</translation>
+        </message>
+        <message>
+            <source>rail</source>
+            <translation>Bahn</translation>
+        </message>
+        <message>
+            <source>container ship</source>
+            <translation>Containerschiff</translation>
+        </message>
+        <message>
+            <source>your electricity</source>
+            <translation>eigener Strom</translation>
+        </message>
+        <message>
             <source>“{name}” is no factor of this program.</source>
-            <translation type="unfinished" />
+            <translation>„{name}“ ist keine Größe dieses Programms.</translation>
         </message>
         <message>
             <source>{about}: a number below zero cannot be.</source>
-            <translation type="unfinished" />
+            <translation>{about}: eine Zahl unter null kann nicht sein.</translation>
         </message>
         <message>
             <source>{about}: type the most likely value.</source>
-            <translation type="unfinished" />
+            <translation>{about}: den wahrscheinlichsten Wert eingeben.</translation>
         </message>
         <message>
             <source>{about}: say how low and how high it can be. A number without a range looks surer than it is; type it three times if it is exact.</source>
-            <translation type="unfinished" />
+            <translation>{about}: angeben, wie klein und wie groß sie sein kann. Eine Zahl ohne Spanne sieht sicherer aus, als sie ist; ist sie genau, sie dreimal eingeben.</translation>
         </message>
         <message>
             <source>{about}: {value:g} does not lie between {low:g} and {high:g}.</source>
-            <translation type="unfinished" />
+            <translation>{about}: {value:g} liegt nicht zwischen {low:g} und {high:g}.</translation>
         </message>
         <message>
             <source>{about}: {high:g} {unit} is more than can be. Look at the unit.</source>
-            <translation type="unfinished" />
+            <translation>{about}: {high:g} {unit} ist mehr, als sein kann. Die Einheit prüfen.</translation>
         </message>
         <message>
             <source>A tray is used once at least.</source>
-            <translation type="unfinished" />
+            <translation>Eine Schale wird mindestens einmal benutzt.</translation>
         </message>
         <message>
             <source>{about}: say where the number comes from, your own scale for instance.</source>
-            <translation type="unfinished" />
+            <translation>{about}: angeben, woher die Zahl kommt, zum Beispiel von der eigenen Waage.</translation>
         </message>
         <message>
             <source>What a feed for food may be made of is ruled by local law; ask your local food authority before you sell.</source>
-            <translation type="unfinished" />
+            <translation>Woraus ein Dünger für Lebensmittel bestehen darf, regelt örtliches Recht; vor dem Verkauf die örtliche Lebensmittelbehörde fragen.</translation>
         </message>
         <message>
             <source>A plain medium and a fed one are two treatments: let the feed be what varies in a trial, then the table and the verdict tell them apart.</source>
-            <translation type="unfinished" />
+            <translation>Ein ungedüngtes und ein gedüngtes Substrat sind zwei Varianten: die Düngung in einem Versuch verändern, dann halten Tabelle und Urteil sie auseinander.</translation>
         </message>
         <message>
             <source>{feed}: feeds from manure, urine or waste can carry germs to what is eaten raw. They are not for food that is sold unless local rules allow it: ask your local food authority first. Keep them off leaves, wear gloves, wash your hands.</source>
-            <translation type="unfinished" />
+            <translation>{feed}: Dünger aus Mist, Urin oder Abfall kann Keime auf das bringen, was roh gegessen wird. Für verkaufte Lebensmittel ist er nicht gedacht, wenn örtliche Vorschriften ihn nicht erlauben: vorher die örtliche Lebensmittelbehörde fragen. Von Blättern fernhalten, Handschuhe tragen, Hände waschen.</translation>
         </message>
         <message>
             <source>A screening estimate from your inputs: no certified assessment, and not for labels. Medium, ways, tray and the electricity that you enter are in it. Seed, light and heating are not unless you enter them, and often outweigh the medium. Carbon that plant fibre took up and gives back counts as nought; peat's counts.</source>
-            <translation type="unfinished" />
+            <translation>Eine grobe Schätzung aus den eigenen Angaben: keine geprüfte Bilanz, und nicht für Etiketten. Enthalten sind Substrat, Wege, Schale und der angegebene Strom. Saatgut, Licht und Heizung nur, wenn sie angegeben sind; oft wiegen sie schwerer als das Substrat. Kohlenstoff, den Pflanzenfasern aufnahmen und wieder abgeben, zählt null; der von Torf zählt.</translation>
         </message>
         <message>
             <source>Weigh the cut of a tray: then it can be reckoned by the kg.</source>
-            <translation type="unfinished" />
+            <translation>Den Schnitt einer Schale wiegen: dann lässt es sich je kg rechnen.</translation>
         </message>
         <message>
             <source>The yield is zero: nothing can be reckoned by the kg of cut.</source>
-            <translation type="unfinished" />
+            <translation>Der Ertrag ist null: je kg Schnitt lässt sich nichts rechnen.</translation>
         </message>
         <message>
             <source>Nothing has come up yet.</source>
@@ -4525,7 +5434,7 @@
         </message>
         <message>
             <source>Read the air beside the tray, too: the medium falls to it.</source>
-            <translation type="unfinished" />
+            <translation>Auch die Luft neben der Schale messen: das Substrat kühlt bis auf sie ab.</translation>
         </message>
         <message>
             <source>Two temperatures bear the same time: mend one of them.</source>
@@ -4749,287 +5658,287 @@
         </message>
         <message>
             <source>Weigh what goes into a tray, dry, and type it in with its range: 5 minutes.</source>
-            <translation type="unfinished" />
+            <translation>Wiegen, was in eine Schale kommt, trocken, und mit seiner Spanne eingeben: 5 Minuten.</translation>
         </message>
         <message>
             <source>No way to you is entered: transport is not in it.</source>
-            <translation type="unfinished" />
+            <translation>Kein Transportweg ist angegeben: Transport ist nicht enthalten.</translation>
         </message>
         <message>
             <source>No plastic tray is entered: it is not in it.</source>
-            <translation type="unfinished" />
+            <translation>Keine Kunststoffschale ist angegeben: sie ist nicht enthalten.</translation>
         </message>
         <message>
             <source>No electricity is entered: light and heat are not in it.</source>
-            <translation type="unfinished" />
+            <translation>Kein Strom ist angegeben: Licht und Wärme sind nicht enthalten.</translation>
         </message>
         <message>
             <source>Electricity is entered, but not what your grid gives off: type its kg CO2e/kWh in.</source>
-            <translation type="unfinished" />
+            <translation>Strom ist angegeben, aber nicht, was das Netz ausstößt: seine kg CO2e/kWh eingeben.</translation>
         </message>
         <message>
             <source>Type in what the medium for a tray costs: 1 minute.</source>
-            <translation type="unfinished" />
+            <translation>Eingeben, was das Substrat für eine Schale kostet: 1 Minute.</translation>
         </message>
         <message>
             <source>Wetting tests {conditions}.</source>
-            <translation type="unfinished" />
+            <translation>Benetzungsproben {conditions}.</translation>
         </message>
         <message>
             <source>{n} tests under other conditions are kept apart and not in this number.</source>
-            <translation type="unfinished" />
+            <translation>{n} Proben unter anderen Bedingungen stehen für sich und sind nicht in dieser Zahl.</translation>
         </message>
         <message>
             <source>Weigh 3 trays dry and again after soaking, or do the wetting test: 5 minutes.</source>
-            <translation type="unfinished" />
+            <translation>3 Schalen trocken und nach dem Einweichen wiegen, oder die Benetzungsprobe machen: 5 Minuten.</translation>
         </message>
         <message>
             <source>From the trays' own first weighings, dry and soaked.</source>
-            <translation type="unfinished" />
+            <translation>Aus den ersten Wägungen der Schalen selbst, trocken und eingeweicht.</translation>
         </message>
         <message>
             <source>One of {of}: an interval needs two.</source>
-            <translation type="unfinished" />
+            <translation>Eine von {of}: ein Intervall braucht zwei.</translation>
         </message>
         <message>
             <source>Measure how thick it lies in the tray, and type it in: 1 minute.</source>
-            <translation type="unfinished" />
+            <translation>Messen, wie dick es in der Schale liegt, und eingeben: 1 Minute.</translation>
         </message>
         <message>
             <source>There is more water than medium: look at the thickness.</source>
-            <translation type="unfinished" />
+            <translation>Es ist mehr Wasser als Substrat: die Dicke prüfen.</translation>
         </message>
         <message>
             <source>There is more water than pores: look at the thickness and the dry mass.</source>
-            <translation type="unfinished" />
+            <translation>Es ist mehr Wasser als Poren: Dicke und Trockenmasse prüfen.</translation>
         </message>
         <message>
             <source>Porosity less water; solids of {density:g} g/cm3.</source>
-            <translation type="unfinished" />
+            <translation>Porenraum weniger Wasser; feste Substanz mit {density:g} g/cm3.</translation>
         </message>
         <message>
             <source>Weigh the dry medium of one tray, and type it in: 2 minutes.</source>
-            <translation type="unfinished" />
+            <translation>Das trockene Substrat einer Schale wiegen und eingeben: 2 Minuten.</translation>
         </message>
         <message>
             <source>Without a crop; shoots drink and make it shorter.</source>
-            <translation type="unfinished" />
+            <translation>Ohne Kultur; Triebe trinken und machen es kürzer.</translation>
         </message>
         <message>
             <source>From the weighings of trays with a crop, after one watering.</source>
-            <translation type="unfinished" />
+            <translation>Aus den Wägungen von Schalen mit Kultur, nach einer Wassergabe.</translation>
         </message>
         <message>
             <source>Do the wetting test and weigh after 6, 12, 24 and 48 hours: 5 minutes in all.</source>
-            <translation type="unfinished" />
+            <translation>Die Benetzungsprobe machen und nach 6, 12, 24 und 48 Stunden wiegen: zusammen 5 Minuten.</translation>
         </message>
         <message>
             <source>Let the medium of the wetting test dry, wet it again and weigh it: 3 minutes.</source>
-            <translation type="unfinished" />
+            <translation>Das Substrat der Benetzungsprobe trocknen lassen, wieder benetzen und wiegen: 3 Minuten.</translation>
         </message>
         <message>
             <source>Measure how thick it lies, and type it in: 1 minute.</source>
-            <translation type="unfinished" />
+            <translation>Messen, wie dick es liegt, und eingeben: 1 Minute.</translation>
         </message>
         <message>
             <source>Water and solids need more room than there is: look at the thickness.</source>
-            <translation type="unfinished" />
+            <translation>Wasser und feste Substanz brauchen mehr Raum, als da ist: die Dicke prüfen.</translation>
         </message>
         <message>
             <source>Drained; from its water and solids, after de Vries (1963).</source>
-            <translation type="unfinished" />
+            <translation>Abgetropft; aus Wasser und fester Substanz, nach de Vries (1963).</translation>
         </message>
         <message>
             <source>Read the medium twice, two hours apart, with the heat mat off: 4 minutes.</source>
-            <translation type="unfinished" />
+            <translation>Das Substrat zweimal messen, im Abstand von zwei Stunden, bei ausgeschalteter Heizmatte: 4 Minuten.</translation>
         </message>
         <message>
             <source>Read the medium on a heat mat after half a day, and the air: 2 minutes.</source>
-            <translation type="unfinished" />
+            <translation>Das Substrat nach einem halben Tag auf der Heizmatte messen, und die Luft: 2 Minuten.</translation>
         </message>
         <message>
             <source>Put a logger into the medium of one tray for a night, and bring its file in: 5 minutes.</source>
-            <translation type="unfinished" />
+            <translation>Für eine Nacht einen Logger in das Substrat einer Schale stecken und seine Datei einlesen: 5 Minuten.</translation>
         </message>
         <message>
             <source>From 20:00 to 8:00, logged in it.</source>
-            <translation type="unfinished" />
+            <translation>Von 20:00 bis 8:00, darin aufgezeichnet.</translation>
         </message>
         <message>
             <source>Bury or compost a weighed piece in a net bag, and weigh it after weeks: 5 minutes each.</source>
-            <translation type="unfinished" />
+            <translation>Ein gewogenes Stück im Netzbeutel vergraben oder kompostieren und nach Wochen wiegen: je 5 Minuten.</translation>
         </message>
         <message>
             <source>{place}; weighings: {n}.</source>
-            <translation type="unfinished" />
+            <translation>{place}; Wägungen: {n}.</translation>
         </message>
         <message>
             <source>Late weighings flatten: {share:.0f} % seem to stay.</source>
-            <translation type="unfinished" />
+            <translation>Späte Wägungen flachen ab: {share:.0f} % scheinen zu bleiben.</translation>
         </message>
         <message>
             <source>By eye it fell to crumbs between week {low:.0f} and week {high:.0f}.</source>
-            <translation type="unfinished" />
+            <translation>Nach Augenmaß zerfiel es zwischen Woche {low:.0f} und Woche {high:.0f} zu Krümeln.</translation>
         </message>
         <message>
             <source>Measure the room that the medium of a tray takes on the shelf: 2 minutes.</source>
-            <translation type="unfinished" />
+            <translation>Den Raum messen, den das Substrat einer Schale im Lager braucht: 2 Minuten.</translation>
         </message>
         <message>
             <source>Measure the room that a used one takes on the heap: 2 minutes.</source>
-            <translation type="unfinished" />
+            <translation>Den Raum messen, den ein gebrauchtes auf dem Haufen braucht: 2 Minuten.</translation>
         </message>
         <message>
             <source>Weigh what is left of a tray after the cut: 1 minute.</source>
-            <translation type="unfinished" />
+            <translation>Wiegen, was nach dem Schnitt von einer Schale übrig ist: 1 Minute.</translation>
         </message>
         <message>
             <source>Note the minutes of setting up on the tray sheet, as labour: 1 minute.</source>
-            <translation type="unfinished" />
+            <translation>Die Minuten des Aufstellens auf dem Schalenblatt als Arbeitszeit notieren: 1 Minute.</translation>
         </message>
         <message>
             <source>Note the minutes of cleaning and disposal, as labour, once a tray is done: 1 minute.</source>
-            <translation type="unfinished" />
+            <translation>Die Minuten des Reinigens und Entsorgens als Arbeitszeit notieren, sobald eine Schale beendet ist: 1 Minute.</translation>
         </message>
         <message>
             <source>Give the cut of 3 trays a mark from 1 to 5 on their tray sheets: 2 minutes.</source>
-            <translation type="unfinished" />
+            <translation>Dem Schnitt von 3 Schalen auf ihren Blättern eine Note von 1 bis 5 geben: 2 Minuten.</translation>
         </message>
         <message>
             <source>Weigh what is swept up after 3 trays, or give it a mark: 3 minutes.</source>
-            <translation type="unfinished" />
+            <translation>Wiegen, was nach 3 Schalen zusammengekehrt wird, oder eine Note geben: 3 Minuten.</translation>
         </message>
         <message>
             <source>Standard deviation from tray to tray: how far a cut can be counted on.</source>
-            <translation type="unfinished" />
+            <translation>Standardabweichung von Schale zu Schale: wie weit auf einen Schnitt Verlass ist.</translation>
         </message>
         <message>
             <source>Say what you feed it with, or that you do not: 1 minute.</source>
-            <translation type="unfinished" />
+            <translation>Angeben, womit gedüngt wird, oder dass nicht: 1 Minute.</translation>
         </message>
         <message>
             <source>{about}: {value:g} {unit}. {source}</source>
-            <translation type="unfinished" />
+            <translation>{about}: {value:g} {unit}. {source}</translation>
         </message>
         <message>
             <source>Peat's own carbon is {peat:.0f} % of it, electricity from the grid {grid:.0f} %.</source>
-            <translation type="unfinished" />
+            <translation>Davon sind {peat:.0f} % der Kohlenstoff des Torfs selbst, {grid:.0f} % Strom aus dem Netz.</translation>
         </message>
         <message>
             <source>What makes it most unsure: {name}, {share:.0f} % of the variance.</source>
-            <translation type="unfinished" />
+            <translation>Was es am unsichersten macht: {name}, {share:.0f} % der Varianz.</translation>
         </message>
         <message>
             <source>{medium} gives off {less:.2f} kg CO2e a tray less than {trusted} ({low:.2f} to {high:.2f}).</source>
-            <translation type="unfinished" />
+            <translation>{medium} stößt je Schale {less:.2f} kg CO2e weniger aus als {trusted} ({low:.2f} bis {high:.2f}).</translation>
         </message>
         <message>
             <source>{medium} gives off {more:.2f} kg CO2e a tray more than {trusted} ({low:.2f} to {high:.2f}).</source>
-            <translation type="unfinished" />
+            <translation>{medium} stößt je Schale {more:.2f} kg CO2e mehr aus als {trusted} ({low:.2f} bis {high:.2f}).</translation>
         </message>
         <message>
             <source>Whether {medium} gives off less than {trusted} cannot be told: {low:+.2f} to {high:+.2f} kg CO2e a tray.</source>
-            <translation type="unfinished" />
+            <translation>Ob {medium} weniger ausstößt als {trusted}, ist nicht zu sagen: {low:+.2f} bis {high:+.2f} kg CO2e je Schale.</translation>
         </message>
         <message>
             <source>To know it better, find out “{name}”: {share:.0f} % of what is unsure in it.</source>
-            <translation type="unfinished" />
+            <translation>Um es besser zu wissen, „{name}“ herausfinden: {share:.0f} % der Unsicherheit darin.</translation>
         </message>
         <message>
             <source>Water held</source>
-            <translation type="unfinished" />
+            <translation>Gehaltenes Wasser</translation>
         </message>
         <message>
             <source>Water by volume</source>
-            <translation type="unfinished" />
+            <translation>Wasser nach Volumen</translation>
         </message>
         <message>
             <source>Air when drained</source>
-            <translation type="unfinished" />
+            <translation>Luft, abgetropft</translation>
         </message>
         <message>
-            <source>Hours until dry</source>
-            <translation type="unfinished" />
+            <source>Dries in</source>
+            <translation>Trocknet in</translation>
         </message>
         <message>
             <source>Takes up again</source>
-            <translation type="unfinished" />
+            <translation>Nimmt wieder auf</translation>
         </message>
         <message>
             <source>Heat stored</source>
-            <translation type="unfinished" />
+            <translation>Gespeicherte Wärme</translation>
         </message>
         <message>
             <source>Follows the shelf in</source>
-            <translation type="unfinished" />
+            <translation>Folgt der Etage in</translation>
         </message>
         <message>
             <source>Over a heat mat</source>
-            <translation type="unfinished" />
+            <translation>Über der Heizmatte</translation>
         </message>
         <message>
             <source>Below 18 °C at night</source>
-            <translation type="unfinished" />
+            <translation>Unter 18 °C bei Nacht</translation>
         </message>
         <message>
             <source>Half gone</source>
-            <translation type="unfinished" />
+            <translation>Halb abgebaut</translation>
         </message>
         <message>
             <source>5 % left</source>
-            <translation type="unfinished" />
+            <translation>5 % übrig</translation>
         </message>
         <message>
             <source>CO2e a tray</source>
-            <translation type="unfinished" />
+            <translation>CO2e je Schale</translation>
         </message>
         <message>
             <source>CO2e a kg of cut</source>
-            <translation type="unfinished" />
+            <translation>CO2e je kg Schnitt</translation>
         </message>
         <message>
             <source>Price</source>
-            <translation type="unfinished" />
+            <translation>Preis</translation>
         </message>
         <message>
-            <source>Room before use, a week</source>
-            <translation type="unfinished" />
+            <source>Room before, a week</source>
+            <translation>Lagerraum davor je Woche</translation>
         </message>
         <message>
-            <source>Room after use, a week</source>
-            <translation type="unfinished" />
+            <source>Room after, a week</source>
+            <translation>Lagerraum danach je Woche</translation>
         </message>
         <message>
             <source>To carry in, a week</source>
-            <translation type="unfinished" />
+            <translation>Hineinzutragen je Woche</translation>
         </message>
         <message>
             <source>To carry away, a week</source>
-            <translation type="unfinished" />
+            <translation>Hinauszutragen je Woche</translation>
         </message>
         <message>
             <source>Set-up</source>
-            <translation type="unfinished" />
+            <translation>Aufstellen</translation>
         </message>
         <message>
             <source>Cleaning, disposal</source>
-            <translation type="unfinished" />
+            <translation>Reinigen, Entsorgen</translation>
         </message>
         <message>
             <source>Cut quality</source>
-            <translation type="unfinished" />
+            <translation>Schnittqualität</translation>
         </message>
         <message>
             <source>Cut varies by</source>
-            <translation type="unfinished" />
+            <translation>Schnitt schwankt um</translation>
         </message>
         <message>
             <source>Sweepings</source>
-            <translation type="unfinished" />
+            <translation>Kehricht</translation>
         </message>
         <message>
             <source>Sweepings by eye</source>
-            <translation type="unfinished" />
+            <translation>Kehricht nach Augenmaß</translation>
         </message>
         <message>
             <source>Feed</source>
@@ -5971,27 +6880,31 @@
         <name>Sowing</name>
         <message>
             <source>{first} to {last}</source>
-            <translation type="unfinished" />
+            <translation>{first} bis {last}</translation>
         </message>
         <message>
             <source>{codes}, tag {tag}</source>
-            <translation type="unfinished" />
+            <translation>{codes}, Schild {tag}</translation>
         </message>
         <message>
             <source>{codes}, tags {first} to {last}</source>
-            <translation type="unfinished" />
+            <translation>{codes}, Schilder {first} bis {last}</translation>
         </message>
         <message>
             <source>{grams} g of seed</source>
-            <translation type="unfinished" />
+            <translation>{grams} g Saatgut</translation>
+        </message>
+        <message>
+            <source>sown dry</source>
+            <translation>trocken gesät</translation>
         </message>
         <message>
             <source>soaked {hours} h</source>
-            <translation type="unfinished" />
+            <translation>{hours} h eingeweicht</translation>
         </message>
         <message>
             <source>{days} days in the dark</source>
-            <translation type="unfinished" />
+            <translation>{days} Tage im Dunkeln</translation>
         </message>
         <message>
             <source>stacked</source>
@@ -5999,31 +6912,31 @@
         </message>
         <message>
             <source>watered: {how}</source>
-            <translation type="unfinished" />
+            <translation>gegossen: {how}</translation>
         </message>
         <message>
             <source>feed: {what}</source>
-            <translation type="unfinished" />
+            <translation>Düngung: {what}</translation>
         </message>
         <message>
             <source>light: {what}</source>
-            <translation type="unfinished" />
+            <translation>Licht: {what}</translation>
         </message>
         <message>
             <source>seed lot {lot}</source>
-            <translation type="unfinished" />
+            <translation>Saatgutpartie {lot}</translation>
         </message>
         <message>
             <source>A growing tray is called {code} already; two are hard to tell apart.</source>
-            <translation type="unfinished" />
+            <translation>Eine wachsende Schale heißt schon {code}; zwei sind schwer auseinanderzuhalten.</translation>
         </message>
         <message>
             <source>Tag {tag} is on a tray that still grows: choose another one.</source>
-            <translation type="unfinished" />
+            <translation>Schild {tag} ist an einer Schale, die noch wächst: ein anderes wählen.</translation>
         </message>
         <message>
             <source>There are not enough tags: the last trays come without one.</source>
-            <translation type="unfinished" />
+            <translation>Es sind nicht genug Schilder da: die letzten Schalen kommen ohne.</translation>
         </message>
     </context>
     <context>
@@ -6273,7 +7186,7 @@
             <translation>Ansicht</translation>
         </message>
         <message>
-            <source>Light or dark, size of letters</source>
+            <source>Light or dark, size of letters, language</source>
             <translation>Hell oder dunkel, Schriftgröße, Sprache</translation>
         </message>
         <message>
@@ -6291,6 +7204,18 @@
         <message>
             <source>Text {n} %</source>
             <translation>Schrift {n} %</translation>
+        </message>
+        <message>
+            <source>Type g, °C, ml, mm</source>
+            <translation>g, °C, ml, mm eingeben</translation>
+        </message>
+        <message>
+            <source>Type oz, °F, fl oz, in</source>
+            <translation>oz, °F, fl oz, in eingeben</translation>
+        </message>
+        <message>
+            <source>Language as the system</source>
+            <translation>Sprache wie das System</translation>
         </message>
         <message>
             <source>{do}: {what}</source>
@@ -7290,8 +8215,8 @@
             <translation>Versuch planen</translation>
         </message>
         <message>
-            <source>Score by eye</source>
-            <translation>Nach Augenmaß werten</translation>
+            <source>Score blind by eye</source>
+            <translation>Verdeckt werten</translation>
         </message>
         <message>
             <source>Score the photos of the day with names hidden, and see whether eye and photo agree</source>
@@ -7645,6 +8570,10 @@
         <message>
             <source>Done again: {what}</source>
             <translation>Wieder getan: {what}</translation>
+        </message>
+        <message>
+            <source>The language changes at the next start.</source>
+            <translation>Die Sprache wechselt beim nächsten Start.</translation>
         </message>
         <message>
             <source>Text {n} %</source>
