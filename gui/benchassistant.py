@@ -42,7 +42,7 @@ from data.heat import CAUTION
 from data.readings import NewReading, Reading, ReadingKind
 from data.typed import read_typed
 from data.units import UnitSystem
-from gui.form import fields
+from gui.form import fields, fit
 from gui.materialdesk import MaterialDesk
 from gui.materialview import said, step_words
 from gui.moments import MomentEdit, moment_in, show_moment
@@ -242,12 +242,7 @@ class BenchAssistant(QDialog):
             self.value_name.setText(names[due.step.kind].format(unit=unit))
         show_moment(self.at, now)
         self._show_pictures()
-        self._fit()
-
-    def _fit(self) -> None:
-        """As high as wrapped words need."""
-        width = max(self.width(), self.minimumWidth())
-        self.setMinimumHeight(self.layout().totalHeightForWidth(width))
+        fit(self)
 
     def _done(self, step: Step, readings: Sequence[Reading]) -> str:
         found = [one for one in readings_of_step(readings, step.name) if one.kind is step.kind]
@@ -355,7 +350,7 @@ class BenchAssistant(QDialog):
     def _say(self, words: str) -> None:
         self.trouble.setText(words)
         self.instead.hide()
-        self._fit()
+        fit(self)
 
     @Slot()
     def _delete(self) -> None:

@@ -158,7 +158,7 @@ class FactorDialog(QDialog):
         if now is None:
             words = self.tr("Nobody has said it yet.")
         elif now.is_default:
-            words = self.tr("A default. Type your own over it.") + f" {now.source}"
+            words = self.tr("A default. Type your own over it. From: {source}.").format(source=now.source)
         elif first is not None and first.value is not None:
             words = self.tr("Changed; the default is {value} ({low} to {high}): {source}").format(
                 value=f"{first.value:g}", low=f"{first.low:g}", high=f"{first.high:g}", source=first.source

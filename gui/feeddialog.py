@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QDialog, QLabel, QLineEdit, QPushButton, QWidget
 from data.book import Book
 from data.factors import KINDS, Factor, chosen
 from data.feeds import ASK_FIRST, COMPARE, feed_caution
-from gui.form import fields, lay_out
+from gui.form import fields, fit, lay_out
 from gui.materialdesk import MaterialDesk
 from gui.materialview import said
 from gui.notetable import number_in
@@ -69,6 +69,7 @@ class FeedDialog(QDialog):
         caution = feed_caution(self.feed.text())
         self.caution.setText("" if caution is None or caution == ASK_FIRST else said(caution))
         self.caution.setVisible(bool(self.caution.text()))
+        fit(self)
 
     @Slot()
     def _keep(self) -> None:

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QDialog, QFormLayout, QHBoxLayout, QLabel, QPushBu
 
 from gui.palette import Space
 
-__all__ = ["fields", "lay_out"]
+__all__ = ["fields", "fit", "lay_out"]
 
 
 def fields() -> QFormLayout:
@@ -46,3 +46,11 @@ def lay_out(
     column.addStretch(1)
     column.addLayout(row)
     dialog.setMinimumWidth(dialog.fontMetrics().averageCharWidth() * characters)
+
+
+def fit(dialog: QDialog) -> None:
+    """Never lower than wrapped words need, which a dialog does not see by itself when they change."""
+    layout = dialog.layout()
+    if layout is not None:
+        width = max(dialog.width(), dialog.minimumWidth())
+        dialog.setMinimumHeight(layout.totalHeightForWidth(width))
