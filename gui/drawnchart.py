@@ -36,6 +36,7 @@ __all__ = ["Canvas", "DrawnChart", "nice_step", "series_colour", "spread_labels"
 
 COLOURS = 6  # of SERIES; the seventh is too light for a white sheet
 PNG_SCALE = 2  # px of the file for one of the window
+HEAD_LINES = 3.3  # of a file: title, two lines of caption
 SAVED_WIDTH = 760  # px, at least
 
 
@@ -171,7 +172,7 @@ class DrawnChart(QWidget):
     def _saved_size(self) -> QSize:
         line = QFontMetricsF(self.font()).height()
         hint = self.sizeHint()
-        return QSize(max(SAVED_WIDTH, hint.width()), hint.height() + round(2 * line) + 2 * Space.L)
+        return QSize(max(SAVED_WIDTH, hint.width()), hint.height() + round(HEAD_LINES * line) + 2 * Space.L)
 
     def _draw_saved(self, painter: QPainter, size: QSize) -> None:
         font = QFont(self.font())
@@ -181,10 +182,18 @@ class DrawnChart(QWidget):
         painter.fillRect(whole, QColor(LIGHT.sheet))
         inner = whole.adjusted(Space.L, Space.L, -Space.L, -Space.L)
         canvas = Canvas(painter, inner, LIGHT, font)
-        head = QRectF(inner.left(), inner.top(), inner.width(), 2 * canvas.line_height)
-        words = f"{self.title}. {self.caption}" if self.caption else self.title
-        canvas.text(words, head, Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
-        below = inner.adjusted(0, 2 * canvas.line_height, 0, 0)
+        left = Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft
+        bold = QFont(font)
+        bold.setBold(True)
+        painter.setFont(bold)
+        canvas.text(self.title, QRectF(inner.left(), inner.top(), inner.width(), canvas.line_height), left)
+        painter.setFont(font)
+        painter.setPen(QColor(LIGHT.soft_ink))
+        caption = QRectF(
+            inner.left(), inner.top() + canvas.line_height, inner.width(), 2 * canvas.line_height
+        )
+        painter.drawText(caption, int(left | Qt.TextFlag.TextWordWrap), self.caption)
+        below = inner.adjusted(0, HEAD_LINES * canvas.line_height, 0, 0)
         self.draw(Canvas(painter, below, LIGHT, font))
 
 

@@ -79,7 +79,7 @@ class Verdict(Screen):
         self.head.rule_wanted.connect(self.open_rule)
         self.page = VerdictPage(content)
         self.page.save_wanted.connect(self._save_chart)
-        self.by_eye = QPushButton(self.tr("Score by eye"), content)
+        self.by_eye = QPushButton(self.tr("Score blind by eye"), content)
         self.by_eye.setToolTip(
             self.tr("Score the photos of the day with names hidden, and see whether eye and photo agree")
         )
