@@ -4,7 +4,7 @@ In    a folder to write to; the folder of a book, else the demonstration is made
 Out   PLACE-SCHEME-WIDTHxHEIGHT.png
 Not   frames, menus, dialogs of the system: those need a desktop
 
-    python -m gui.screenshots DIR [--book FOLDER] [--text 150]
+    python -m gui.screenshots DIR [--book FOLDER] [--text 150] [--language de] [--scheme light]
 """
 
 import argparse
@@ -17,6 +17,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from gui.home import TEXT_SIZES
+from gui.language import LANGUAGES
 
 if TYPE_CHECKING:
     from gui.verdict import Verdict
@@ -24,6 +25,7 @@ if TYPE_CHECKING:
 
 __all__ = ["main"]
 
+SCHEMES = ("light", "dark")
 SIZES = ((1366, 768), (1024, 700))
 SETTLED_S = 0.4  # nothing runs for so long: all pictures are there
 PATIENCE_S = 900.0
@@ -36,14 +38,16 @@ def main(arguments: Sequence[str] | None = None) -> int:
     words.add_argument("--book", type=Path, help="the folder of a book")
     words.add_argument("--text", type=int, default=100, choices=TEXT_SIZES, help="size of letters, %%")
     words.add_argument("--tray", default=None, help="code of the tray whose sheet is shown")
+    words.add_argument("--language", default="en", choices=[name for name, _ in LANGUAGES])
+    words.add_argument("--scheme", default=None, choices=SCHEMES, help="by default both")
     asked = words.parse_args(arguments)
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     with tempfile.TemporaryDirectory() as home:
         os.environ["EVENSTAND_HOME"] = home
-        return _photograph(asked.folder, asked.book, asked.text, asked.tray)
+        return _photograph(asked)
 
 
-def _photograph(folder: Path, book: Path | None, text: int, code: str | None) -> int:
+def _photograph(asked: argparse.Namespace) -> int:
     from PySide6.QtWidgets import QApplication
 
     from gui.app import Start, make_window
@@ -51,15 +55,17 @@ def _photograph(folder: Path, book: Path | None, text: int, code: str | None) ->
 
     app = QApplication(sys.argv[:1])
     memory = Memory()
-    memory.text_percent = text
+    memory.text_percent = asked.text
+    memory.language = asked.language
     window = make_window(app, memory)
     window.show()
-    Start(window).open(book)
+    Start(window).open(asked.book)
     _settle(lambda: window.book is not None and not window.work.jobs())
+    folder, code = asked.folder, asked.tray
     folder.mkdir(parents=True, exist_ok=True)
     trays = () if window.book is None else window.book.trays()
     tray = next((tray for tray in trays if code in (None, tray.code)), None)
-    for scheme in ("light", "dark"):
+    for scheme in SCHEMES if asked.scheme is None else (asked.scheme,):
         window.wardrobe.choose(scheme)
         for width, height in SIZES:
             window.resize(width, height)
