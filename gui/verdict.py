@@ -148,7 +148,9 @@ class Verdict(Screen):
 
     @Slot(object)
     def _was_read(self, reading: VerdictReading) -> None:
-        self.show_state(chosen_state(reading, self.state))
+        state = chosen_state(reading, self.state)
+        if state != self.state:
+            self.show_state(state)
         if self._awaited and self.isVisible():
             self._awaited = False
             self._take_focus()

@@ -53,7 +53,7 @@ class VerdictTable(QTableWidget):
         header = self.horizontalHeader()
         header.setHighlightSections(False)
         header.setSectionsClickable(False)
-        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)  # `fit` does it once, not for every cell
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
 
     def _align(self, column: int) -> Qt.AlignmentFlag:
@@ -76,6 +76,8 @@ class VerdictTable(QTableWidget):
         self.verticalHeader().setDefaultSectionSize(round(ROW_LINES * self.fontMetrics().height()))
         for number in range(self.rowCount()):
             self.setRowHeight(number, round(ROW_LINES * self.fontMetrics().height()))
+        for column in range(1, self.columnCount()):
+            self.resizeColumnToContents(column)
         self.setFixedHeight(self.sizeHint().height())
         self.updateGeometry()
 
