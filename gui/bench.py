@@ -6,15 +6,12 @@ Not   reading the book (`benchview.py`), tiles (`rackview.py`), the look list (`
 """
 
 from collections.abc import Sequence
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, Qt, Signal, Slot
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
     QHBoxLayout,
-    QLabel,
-    QLineEdit,
     QPushButton,
     QStackedLayout,
     QVBoxLayout,
@@ -23,16 +20,17 @@ from PySide6.QtWidgets import (
 
 from data.cancel import CancelToken
 from data.errors import BookError
-from data.records import Look, PhotoId, Tile, Tray
+from data.records import Look, Tile
 from data.units import UnitSystem
+from gui.benchlists import BenchLists
 from gui.benchswitch import BenchSwitch
 from gui.benchview import BenchState, Reading, bench_state, read_bench
-from gui.endedtrays import EndedTrays
-from gui.lookhistory import LookHistory
+from gui.benchwords import empty_words
 from gui.lookpanel import LookPanel
+from gui.lostpictures import LostPictures
 from gui.palette import Space, set_role
 from gui.quickentry import QuickLine
-from gui.rackfilters import RackFilters
+from gui.rackhead import RackHead
 from gui.rackview import RackView
 from gui.screen import Screen
 from gui.teaching import Teaching
@@ -41,11 +39,9 @@ from gui.work import Report, Work
 
 if TYPE_CHECKING:
     from data.book import Book
-    from data.lookrows import PastLook
 
 __all__ = ["Bench"]
 
-MISSING_NAMED = 4
 LINES_FOR_BOTH, LINES_FOR_FILTERS = 33, 5  # of text that look list and rack need beside each other
 
 
@@ -69,7 +65,10 @@ class Bench(Screen):
         self._state = BenchState()
         self._running = self._stale = self._awaited = False
         self.thumbnails = Thumbnails(work, self)
-        self.thumbnails.lost.connect(self._mend)
+        self.lost = LostPictures(work, self.thumbnails, self)
+        self.lost.made.connect(self._look_again)
+        self.lists = BenchLists(work, self)
+        self.lists.tray_chosen.connect(self.tray_wanted)
         work.changed.connect(self._work_changed)
         self._content = self._make_content()
         self._empty = Teaching("bench", self.tr("Add a tray"), self)
@@ -101,13 +100,12 @@ class Bench(Screen):
         self.switch.turned.connect(self._fit)
         column.addWidget(self.switch)
         column.addWidget(self.panel)
-        column.addLayout(self._make_rack_head(content))
-        self.filters = RackFilters(content)
-        self.filters.hide()
-        self.filters.changed.connect(self._refresh)
-        self.filters.left.connect(self.clear_filters)
-        self.filters.ended_wanted.connect(self._want_ended)
-        column.addWidget(self.filters)
+        self.head = RackHead(content)
+        self.head.changed.connect(self._refresh)
+        self.head.left.connect(self._to_rack)
+        self.head.unfolded.connect(self._unfolded)
+        self.head.ended_wanted.connect(self._want_ended)
+        column.addWidget(self.head)
         self.rack = RackView(self.thumbnails, content)
         self.rack.setAccessibleName(self.tr("The rack"))
         self.rack.tray_chosen.connect(self.tray_wanted)
@@ -129,39 +127,12 @@ class Bench(Screen):
         column.addLayout(foot)
         return content
 
-    def _make_rack_head(self, parent: QWidget) -> QHBoxLayout:
-        self.rack_title = QLabel(self.tr("The rack"), parent)
-        set_role(self.rack_title, "title")
-        self.rack_soft = QLabel(parent)
-        set_role(self.rack_soft, "soft")
-        self.filter = QLineEdit(parent)
-        self.filter.setPlaceholderText(self.tr("Find a tray, crop or medium"))
-        self.filter.setAccessibleName(self.tr("Find a tray, crop or medium"))
-        self.filter.setToolTip(self.tr("Show only trays that have these words (Ctrl+F)"))
-        self.filter.setClearButtonEnabled(True)
-        self.filter.setMinimumWidth(self.fontMetrics().averageCharWidth() * 34)
-        self.filter.textChanged.connect(self._refresh)
-        leave = QShortcut(QKeySequence("Esc"), self.filter, self.clear_filters)
-        leave.setContext(Qt.ShortcutContext.WidgetShortcut)
-        self.more = QPushButton(self.tr("Filters"), parent)
-        self.more.setCheckable(True)
-        self.more.setToolTip(self.tr("Crop, medium, trial, day, photo missing; trays that have ended"))
-        self.more.toggled.connect(self._unfold_filters)
-        row = QHBoxLayout()
-        row.setSpacing(Space.M)
-        row.addWidget(self.rack_title)
-        row.addWidget(self.rack_soft, 1)
-        row.addWidget(self.filter)
-        row.addWidget(self.more)
-        return row
-
     # --- reading
 
     def open_book(self, book: "Book | None") -> None:
         """Show this book's rack."""
         self.thumbnails.clear()
-        self.filter.clear()
-        self.filters.clear()
+        self.head.clear()
         self._reading, self._state = Reading(), BenchState()
         super().open_book(book)
 
@@ -192,6 +163,9 @@ class Bench(Screen):
         if book is self.book:
             self._forget_changed_pictures(reading)
             self._reading = reading
+            self.lost.know(
+                book, {t.thumbnail: t.photo_id for t in reading.tiles if t.thumbnail and t.photo_id}
+            )
             self._refresh()
             if self._awaited and self.isVisible():
                 self.arrive()
@@ -220,29 +194,6 @@ class Bench(Screen):
         ]
         self.thumbnails.forget(changed)
 
-    @Slot(list)
-    def _mend(self, lost: Sequence[Path]) -> None:
-        """Make pictures again that the book's cache has lost."""
-        book = self.book
-        photos = [
-            tile.photo_id
-            for tile in self._reading.tiles
-            if tile.thumbnail in lost and tile.photo_id is not None
-        ]
-        if book is None or not photos:
-            return
-
-        def make(token: CancelToken, report: Report) -> list[Path]:
-            return _made_again(book, photos, token, report)
-
-        job = self.work.start(make, self.tr("Making pictures again"))
-        job.finished.connect(self._mended)
-
-    @Slot(object)
-    def _mended(self, made: list[Path]) -> None:
-        self.thumbnails.forget(made)
-        self.rack.viewport().update()
-
     # --- showing
 
     @Slot()
@@ -252,7 +203,7 @@ class Bench(Screen):
     def _state_of(self, *, all_looks: bool) -> BenchState:
         coming = bool(self.work.shown())
         return bench_state(
-            self._reading, self.filter.text(), self.filters.narrowing, all_looks=all_looks, coming=coming
+            self._reading, self.head.wanted, self.head.narrowing, all_looks=all_looks, coming=coming
         )
 
     @Slot()
@@ -270,11 +221,8 @@ class Bench(Screen):
             self._show_empty()
             return
         self.panel.show_state(state)
-        self.rack_soft.setText(self._rack_words(state))
+        self.head.show_state(state)
         self.rack.show_rack(state.rack)
-        self.filters.show_choices(state.choices)
-        on = self.filters.narrowing.count
-        self.more.setText(self.tr("Filters: {count} on").format(count=on) if on else self.tr("Filters"))
         self.quick.show_trays(self.book, self._reading.tiles, self._reading.tags)
         self.switch.show_counts(state.trays_to_look_at, len(state.rack.standings))
         self._fit()
@@ -287,16 +235,15 @@ class Bench(Screen):
     @Slot()
     def _fit(self) -> None:
         """Both, where there is room for both; else one of them, by the switch."""
-        lines = LINES_FOR_BOTH + (LINES_FOR_FILTERS if self.more.isChecked() else 0)
+        lines = LINES_FOR_BOTH + (LINES_FOR_FILTERS if self.head.more.isChecked() else 0)
         tight = self.height() < lines * self.fontMetrics().height()
         looks, rack = not tight or self.switch.at_looks, not tight or not self.switch.at_looks
         self.switch.setVisible(tight)
         self.panel.setVisible(looks)
         self.panel.be_alone(tight)
-        for part in (self.rack, self.rack_soft, self.filter, self.more):
-            part.setVisible(rack)
-        self.rack_title.setVisible(not tight)
-        self.filters.setVisible(rack and self.more.isChecked())
+        self.rack.setVisible(rack)
+        self.head.setVisible(rack)
+        self.head.title.setVisible(not tight)
         if not tight:
             self.panel.fit(self.height())
         elif looks:
@@ -313,80 +260,30 @@ class Bench(Screen):
         (self.panel.looks if to_looks and self._state.looks else self.rack).setFocus()
 
     def _show_empty(self) -> None:
-        if self.book is None:
-            self._empty.teach(
-                self.tr("No book is open"),
-                self.tr("A book keeps your trays, their photos and all numbers in one folder of yours."),
-            )
-        else:
-            self._empty.teach(
-                self.tr("Here your rack will stand, shelf by shelf"),
-                self.tr(
-                    "Add your trays with their crop, medium and the day of sowing. Then photograph each from "
-                    "above, every day, and bring the photos in: each tray gets its picture, its coverage and "
-                    "its growth line, and the trays that need a look are named on top."
-                ),
-            )
+        self._empty.teach(*empty_words(has_book=self.book is not None))
         self._empty.button.setVisible(self.book is not None)
 
-    def _rack_words(self, state: BenchState) -> str:
-        rack = state.rack
-        if rack.filtered:
-            return self.tr("{shown} of {count} trays").format(shown=len(rack.standings), count=rack.all_trays)
-        one = self.tr("1 tray")
-        count = one if rack.all_trays == 1 else self.tr("{count} trays").format(count=rack.all_trays)
-        if rack.with_photo == 0:
-            return self.tr("{trays}, no photo yet").format(trays=count)
-        wanted, missing = state.to_photograph, state.missing
-        if not wanted:
-            return count
-        words = self.tr("{trays}, {done} of {wanted} photographed today")
-        said = words.format(trays=count, done=wanted - len(missing), wanted=wanted)
-        if not missing or len(missing) == wanted:
-            return said
-        named = ", ".join(missing[:MISSING_NAMED])
-        more = len(missing) - MISSING_NAMED
-        if more > 0:
-            words = self.tr("{said}; missing: {codes} and {more} more")
-            return words.format(said=said, codes=named, more=more)
-        return self.tr("{said}; missing: {codes}").format(said=said, codes=named)
+    @Slot()
+    def _look_again(self) -> None:
+        self.rack.viewport().update()
+
+    @Slot()
+    def _to_rack(self) -> None:
+        self.rack.setFocus()
 
     @Slot(bool)
-    def _unfold_filters(self, shown: bool) -> None:
+    def _unfolded(self, shown: bool) -> None:
         if shown:
             self.switch.turn(to_looks=False)
         self._fit()
-        if shown:
-            self.filters.crop.setFocus()
-
-    @Slot()
-    def clear_filters(self) -> None:
-        """Show all trays again; the focus goes to them."""
-        self.filter.clear()
-        self.filters.clear()
-        self.rack.setFocus()
 
     @Slot()
     def _want_ended(self) -> None:
-        """Read in the background: in a book of years there are thousands."""
-        book = self.book
-        if book is None:
-            return
+        self.lists.show_ended(self.book)
 
-        def read(_token: CancelToken, _report: Report) -> "tuple[Book, tuple[Tray, ...]]":
-            return book, book.ended_trays()
-
-        job = self.work.start(read)
-        job.finished.connect(self._show_ended)
-
-    @Slot(object)
-    def _show_ended(self, answer: "tuple[Book, tuple[Tray, ...]]") -> None:
-        book, trays = answer
-        if book is not self.book:
-            return
-        dialog = EndedTrays(trays, self)
-        if dialog.exec() and dialog.chosen is not None:
-            self.tray_wanted.emit(int(dialog.chosen))
+    @Slot()
+    def _want_history(self) -> None:
+        self.lists.show_history(self.book)
 
     @Slot()
     def _fold(self) -> None:
@@ -419,24 +316,6 @@ class Bench(Screen):
         self.told.emit(words.format(code=look.code))
         self.book_changed.emit()
 
-    @Slot()
-    def _want_history(self) -> None:
-        book = self.book
-        if book is None:
-            return
-
-        def read(_token: CancelToken, _report: Report) -> "tuple[PastLook, ...]":
-            return book.look_history()
-
-        job = self.work.start(read)
-        job.finished.connect(self._show_history)
-
-    @Slot(object)
-    def _show_history(self, past: "tuple[PastLook, ...]") -> None:
-        window = LookHistory(past, self)
-        window.tray_chosen.connect(self.tray_wanted)
-        window.open()
-
     # --- hands and eyes
 
     @Slot()
@@ -448,8 +327,8 @@ class Bench(Screen):
     def _find(self) -> None:
         if self.isVisible() and not self._state.no_trays:
             self.switch.turn(to_looks=False)
-            self.filter.setFocus(Qt.FocusReason.ShortcutFocusReason)
-            self.filter.selectAll()
+            self.head.search.setFocus(Qt.FocusReason.ShortcutFocusReason)
+            self.head.search.selectAll()
 
     @Slot()
     def _want_intake(self) -> None:
@@ -482,17 +361,3 @@ class Bench(Screen):
         """The look list takes its share of the new height."""
         super().resizeEvent(event)
         self._fit()
-
-
-def _made_again(book: "Book", photos: Sequence[PhotoId], token: CancelToken, report: Report) -> list[Path]:
-    """Paths of thumbnails that exist again."""
-    from data.intake import make_pictures
-
-    made = []
-    for done, photo in enumerate(photos, start=1):
-        token.check()
-        pictures = make_pictures(book, photo)
-        if pictures is not None and pictures.thumbnail.exists():
-            made.append(pictures.thumbnail)
-        report(done, len(photos))
-    return made

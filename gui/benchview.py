@@ -8,10 +8,11 @@ Not   the words themselves (`bench.py`), what needs a look (`data.watch`)
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date
+from pathlib import Path
 
 from data.book import Book
 from data.missing import is_covered
-from data.records import Look, LookKind, Tile, Tray, TrayId
+from data.records import Look, LookKind, PhotoId, Tile, Tray, TrayId
 from data.watch import read_looks
 from gui.rack import Choices, Narrowing, RackState, choices_of, rack_state
 from gui.spoken import spoken
@@ -36,6 +37,15 @@ class Reading:
     def open_now(self) -> tuple[Tile, ...]:
         """Trays that should have a photo of today."""
         return tuple(tile for tile in self.tiles if tile.tray_id not in self.covered)
+
+    @property
+    def pictures(self) -> Mapping[Path, PhotoId]:
+        """Thumbnails and the photos that they show."""
+        return {
+            tile.thumbnail: tile.photo_id
+            for tile in self.tiles
+            if tile.thumbnail is not None and tile.photo_id is not None
+        }
 
     @property
     def missing(self) -> tuple[Tile, ...]:

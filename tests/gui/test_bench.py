@@ -93,7 +93,7 @@ def test_a_book_without_trays_teaches_what_will_stand_here(
 def test_a_rack_without_photos_teaches_how_they_come(bench: Bench) -> None:
     shown(bench, Reading(tiles=(a_tile(1, photo_id=None, coverage=None, growth=()),)))
     assert "bring the photos in" in bench.panel.note.text()
-    assert bench.rack_soft.text() == "1 tray, no photo yet"
+    assert bench.head.soft.text() == "1 tray, no photo yet"
 
 
 def test_while_photos_come_in_none_is_called_missing() -> None:
@@ -231,10 +231,10 @@ def test_words_in_the_filter_narrow_the_rack(bench: Bench, qtbot: QtBot) -> None
     bench._reading = Reading(tiles=(a_tile(1), a_tile(2, crop="red radish")))
     bench._refresh()
 
-    qtbot.keyClicks(bench.filter, "radish")
+    qtbot.keyClicks(bench.head.search, "radish")
 
     assert bench.rack.model().rowCount() == 1
-    assert bench.rack_soft.text() == "1 of 2 trays"
+    assert bench.head.soft.text() == "1 of 2 trays"
 
 
 def test_the_tile_with_the_focus_keeps_it_when_the_rack_changes(bench: Bench) -> None:

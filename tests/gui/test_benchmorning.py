@@ -188,7 +188,7 @@ def test_an_unknown_tray_is_told_and_nothing_is_kept(morning: Bench, rack_book: 
 
 
 def test_it_says_how_many_are_photographed_and_which_are_missing(morning: Bench) -> None:
-    assert morning.rack_soft.text() == "3 trays, 1 of 3 photographed today; missing: A2, B1"
+    assert morning.head.soft.text() == "3 trays, 1 of 3 photographed today; missing: A2, B1"
 
 
 def test_trays_in_the_dark_are_not_asked_for() -> None:
@@ -201,13 +201,13 @@ def test_trays_in_the_dark_are_not_asked_for() -> None:
 def test_the_rack_is_narrowed_by_what_is_chosen_and_esc_shows_all_again(bench: Bench, qtbot: QtBot) -> None:
     bench._reading = Reading(tiles=(a_tile(1), a_tile(2, crop="pea", day=3), a_tile(3, day=3)))
     bench._refresh()
-    bench.more.setChecked(True)
-    bench.filters.day.setCurrentIndex(bench.filters.day.findData(3))
-    bench.filters.crop.setCurrentIndex(bench.filters.crop.findData("pea"))
-    assert bench.rack_soft.text() == "1 of 3 trays"
-    assert bench.more.text() == "Filters: 2 on"
+    bench.head.more.setChecked(True)
+    bench.head.filters.day.setCurrentIndex(bench.head.filters.day.findData(3))
+    bench.head.filters.crop.setCurrentIndex(bench.head.filters.crop.findData("pea"))
+    assert bench.head.soft.text() == "1 of 3 trays"
+    assert bench.head.more.text() == "Filters: 2 on"
 
-    qtbot.keyClick(bench.filters.crop, Qt.Key.Key_Escape)
+    qtbot.keyClick(bench.head.filters.crop, Qt.Key.Key_Escape)
 
     assert bench.rack.model().rowCount() == 3
 

@@ -428,9 +428,9 @@ def test_photos_that_come_in_from_outside_are_shown(window: Window, qtbot: QtBot
     window.open_folder(tmp_path / "rack")
     bench = window.screens["bench"]
     assert isinstance(bench, Bench)
-    qtbot.waitUntil(lambda: "no photo yet" in bench.rack_soft.text())
+    qtbot.waitUntil(lambda: "no photo yet" in bench.head.soft.text())
 
     with Book.open(tmp_path / "rack") as elsewhere:
         photograph(elsewhere, "A1", tmp_path / "photos")
 
-    qtbot.waitUntil(lambda: "1 of 3 photographed today" in bench.rack_soft.text(), timeout=10_000)
+    qtbot.waitUntil(lambda: "1 of 3 photographed today" in bench.head.soft.text(), timeout=10_000)

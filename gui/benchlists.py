@@ -1,0 +1,74 @@
+"""Bench lists: the two lists that the Bench opens: trays that have ended, what stood on the look list.
+
+In    the book; read in the background, since a book of years has thousands
+Out   `tray_chosen` with the id of the one that is to be opened
+Not   what the lists look like (`endedtrays.py`, `lookhistory.py`)
+"""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, Signal, Slot
+from PySide6.QtWidgets import QWidget
+
+from data.cancel import CancelToken
+from gui.endedtrays import EndedTrays
+from gui.lookhistory import LookHistory
+from gui.work import Report, Work
+
+if TYPE_CHECKING:
+    from data.book import Book
+    from data.lookrows import PastLook
+    from data.records import Tray
+
+__all__ = ["BenchLists"]
+
+
+class BenchLists(QObject):
+    """Reads a list and shows it over the Bench."""
+
+    tray_chosen = Signal(int)
+
+    def __init__(self, work: Work, over: QWidget) -> None:
+        super().__init__(over)
+        self._work, self._over = work, over
+        self._book: Book | None = None
+
+    def show_ended(self, book: "Book | None") -> None:
+        """Trays that were cut or thrown away."""
+        self._book = book
+        if book is None:
+            return
+
+        def read(_token: CancelToken, _report: Report) -> "tuple[Book, tuple[Tray, ...]]":
+            return book, book.ended_trays()
+
+        self._work.start(read).finished.connect(self._ended)
+
+    @Slot(object)
+    def _ended(self, answer: "tuple[Book, tuple[Tray, ...]]") -> None:
+        book, trays = answer
+        if book is not self._book:
+            return
+        dialog = EndedTrays(trays, self._over)
+        if dialog.exec() and dialog.chosen is not None:
+            self.tray_chosen.emit(int(dialog.chosen))
+
+    def show_history(self, book: "Book | None") -> None:
+        """What stood on the look list, and why it went away."""
+        self._book = book
+        if book is None:
+            return
+
+        def read(_token: CancelToken, _report: Report) -> "tuple[Book, tuple[PastLook, ...]]":
+            return book, book.look_history()
+
+        self._work.start(read).finished.connect(self._history)
+
+    @Slot(object)
+    def _history(self, answer: "tuple[Book, tuple[PastLook, ...]]") -> None:
+        book, past = answer
+        if book is not self._book:
+            return
+        dialog = LookHistory(past, self._over)
+        dialog.tray_chosen.connect(self.tray_chosen)
+        dialog.open()
