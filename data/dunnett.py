@@ -26,6 +26,7 @@ CONFIDENCE = 0.95
 LATTICE_POINTS = 1024
 NEAR_ENOUGH = 2e-3  # correlations so near a product change q by less than 1e-5 (seen against the lattice)
 LARGEST_LOADING = 0.99995
+TINY = 1e-12  # of squares: media that share nothing with any other
 KEPT_DIGITS = 6  # of the correlations by which an answer is remembered
 
 
@@ -79,7 +80,7 @@ def loadings(correlation: Floats) -> Floats:
         before = loading.copy()
         for i in range(k):
             others = loading @ loading - loading[i] ** 2
-            loading[i] = min(max(float(off[i] @ loading) / others, 0.0), LARGEST_LOADING)
+            loading[i] = min(max(float(off[i] @ loading) / max(others, TINY), 0.0), LARGEST_LOADING)
         if np.abs(loading - before).max() < 1e-10:
             break
     return np.asarray(np.round(loading, 7))  # media with as many trays share one

@@ -61,7 +61,7 @@ def test_each_photo_gets_its_fate(intake: Intake, qtbot: QtBot, tmp_path: Path) 
         intake,
         qtbot,
         a_note(tmp_path, "tagged.jpg", tag=11),
-        a_note(tmp_path, "untagged.jpg"),
+        a_note(tmp_path, "untagged.jpg", taken_at="2026-02-20T12:00:00"),  # before anything was sown
         a_note(tmp_path, "dim.jpg", tag=12, refuse="TOO_DARK"),
         a_note(tmp_path, "slanted.jpg", tag=12, sure=0.2, found_by="frame"),
     )
