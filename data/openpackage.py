@@ -17,7 +17,8 @@ __all__ = ["CAUTION", "described", "field", "foreign_key", "page", "resource_of"
 
 CAUTION = Sentence(
     "A suspect is a reason to look, no finding, and no flag is no proof that a tray is safe. Food that is "
-    "sold is ruled by local food-safety law."
+    "sold is ruled by local food-safety law. Factors of climate and break-down make screening estimates, no "
+    "certified assessment, and are not for labels."
 )
 
 

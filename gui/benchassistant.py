@@ -44,9 +44,10 @@ from data.typed import read_typed
 from data.units import UnitSystem
 from gui.form import fields, fit
 from gui.materialdesk import MaterialDesk
-from gui.materialview import said, step_words
+from gui.materialview import step_words
 from gui.moments import MomentEdit, moment_in, show_moment
 from gui.palette import Space, set_role
+from gui.spoken import spoken
 
 __all__ = ["BenchAssistant"]
 
@@ -90,7 +91,7 @@ class BenchAssistant(QDialog):
         self.words = self._label("title")
         self.when = self._label("")
         self.caution = self._label("notice")
-        self.caution.setText(said(CAUTION))
+        self.caution.setText(spoken(CAUTION))
         self.caution.setVisible(self._kind is BenchKind.COOLING)
         self.trouble = self._label("alarm")
         self._make_conditions()
@@ -100,7 +101,7 @@ class BenchAssistant(QDialog):
         self.mark.setAccessibleName(self.tr("How it looks"))
         self.mark.addItem(self.tr("not looked at"), None)
         for mark, words in EYE_MARKS.items():
-            self.mark.addItem(f"{mark}  {said(words)}", float(mark))
+            self.mark.addItem(f"{mark}  {spoken(words)}", float(mark))
         self.at = MomentEdit(self)
         self.at.setAccessibleName(self.tr("When it was"))
         form = fields()
@@ -229,7 +230,7 @@ class BenchAssistant(QDialog):
             self.words.setText(self.tr("This test is complete."))
             self.when.setText(self.tr("The table has its numbers."))
         else:
-            self.words.setText(said(due.step.words))
+            self.words.setText(spoken(due.step.words))
             self.when.setText(self._when(due, now))
             names = {
                 ReadingKind.WEIGHT: self.tr("Weight, {unit} or with its unit"),
@@ -293,7 +294,7 @@ class BenchAssistant(QDialog):
             self._ask(typed.doubt.sentence, typed.doubt.instead, typed.value)
             return
         if typed.value is None:
-            self._say(said(typed.reason) if typed.reason else self.tr("Type a number such as 812 g."))
+            self._say(spoken(typed.reason) if typed.reason else self.tr("Type a number such as 812 g."))
             return
         self._keep_value(due.step, typed.value)
 
@@ -314,7 +315,7 @@ class BenchAssistant(QDialog):
         at = moment_in(self.at)
         wrong = wrong_reading(self.readings, step, value, at)
         if wrong is not None:
-            self._say(said(wrong))
+            self._say(spoken(wrong))
             return
         mark = self.mark.currentData() if self.mark.isVisible() else None
 

@@ -24,9 +24,9 @@ from data.book import Book
 from data.factors import KINDS, Factor, FactorGroup, chosen, default_of, wrong_factor
 from gui.form import fields
 from gui.materialdesk import MaterialDesk
-from gui.materialview import said
 from gui.notetable import number_in
 from gui.palette import Space, set_role
+from gui.spoken import spoken
 
 __all__ = ["FactorDialog"]
 
@@ -131,7 +131,7 @@ class FactorDialog(QDialog):
                 now = self._now(kind.name)
                 told = "–" if now is None or now.value is None else f"{now.value:g} {kind.unit}"
                 changed = now is not None and not now.is_default and default_of(kind.name) is not None
-                words = f"{said(kind.about)}: {told}"
+                words = f"{spoken(kind.about)}: {told}"
                 item = QListWidgetItem(words + (" " + self.tr("(changed)") if changed else ""))
                 item.setData(Qt.ItemDataRole.UserRole, kind.name)
                 self.list.addItem(item)
@@ -153,7 +153,7 @@ class FactorDialog(QDialog):
         kind, now = KINDS[name], self._now(name)
         self._doubted = None
         self.trouble.clear()
-        self.title.setText(f"{said(kind.about)}, {kind.unit}")
+        self.title.setText(f"{spoken(kind.about)}, {kind.unit}")
         first = default_of(name)
         if now is None:
             words = self.tr("Nobody has said it yet.")
@@ -196,7 +196,7 @@ class FactorDialog(QDialog):
         )
         why = wrong_factor(factor)
         if why is not None:
-            self.trouble.setText(said(why))
+            self.trouble.setText(spoken(why))
             return
         if self._is_far_off(factor) and self._doubted != factor.value:
             self._doubted = factor.value

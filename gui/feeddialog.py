@@ -13,9 +13,9 @@ from data.factors import KINDS, Factor, chosen
 from data.feeds import ASK_FIRST, COMPARE, feed_caution
 from gui.form import fields, fit, lay_out
 from gui.materialdesk import MaterialDesk
-from gui.materialview import said
 from gui.notetable import number_in
 from gui.palette import set_role
+from gui.spoken import spoken
 
 __all__ = ["FeedDialog"]
 
@@ -39,7 +39,7 @@ class FeedDialog(QDialog):
         for name in ("feed dilution", "feed every", "feed odour"):
             now = chosen(own, name, medium)
             field = QLineEdit("" if now is None or now.value is None else f"{now.value:g}", self)
-            words = f"{said(KINDS[name].about)}, {KINDS[name].unit}"
+            words = f"{spoken(KINDS[name].about)}, {KINDS[name].unit}"
             field.setAccessibleName(words)
             form.addRow(words, field)
             self.numbers[name] = field
@@ -50,7 +50,7 @@ class FeedDialog(QDialog):
         self.caution = QLabel(self)
         self.caution.setWordWrap(True)
         set_role(self.caution, "notice")
-        compare = QLabel(f"{said(ASK_FIRST)} {said(COMPARE)}", self)
+        compare = QLabel(f"{spoken(ASK_FIRST)} {spoken(COMPARE)}", self)
         compare.setWordWrap(True)
         set_role(compare, "soft")
         self.trouble = QLabel(self)
@@ -67,7 +67,7 @@ class FeedDialog(QDialog):
     @Slot()
     def _warn(self) -> None:
         caution = feed_caution(self.feed.text())
-        self.caution.setText("" if caution is None or caution == ASK_FIRST else said(caution))
+        self.caution.setText("" if caution is None or caution == ASK_FIRST else spoken(caution))
         self.caution.setVisible(bool(self.caution.text()))
         fit(self)
 
@@ -81,7 +81,7 @@ class FeedDialog(QDialog):
             value = number_in(field.text())
             if value is None or not 0 <= value <= KINDS[name].most:
                 words = self.tr("{what}: type a number, or leave it empty.")
-                self.trouble.setText(words.format(what=said(KINDS[name].about)))
+                self.trouble.setText(words.format(what=spoken(KINDS[name].about)))
                 return
             source = self.note.text().strip() if name == "feed odour" else ""
             factors.append(

@@ -21,9 +21,9 @@ from PySide6.QtWidgets import (
 )
 
 from data.materials import ROWS
-from gui.materialview import said
 from gui.notetable import number_in
 from gui.palette import Space, set_role
+from gui.spoken import spoken
 
 __all__ = ["LimitsDialog"]
 
@@ -44,7 +44,7 @@ class LimitsDialog(QDialog):
         for column, words in enumerate(("", self.tr("at least"), self.tr("at most"))):
             grid.addWidget(QLabel(words, body), 0, column)
         for number, row in enumerate((one for one in ROWS if one.unit), start=1):
-            name = f"{said(row.words)}, {row.unit}"
+            name = f"{spoken(row.words)}, {row.unit}"
             grid.addWidget(QLabel(name, body), number, 0)
             pair = QLineEdit(body), QLineEdit(body)
             for field, value, end in zip(
@@ -97,7 +97,7 @@ class LimitsDialog(QDialog):
         for key, pair in self._fields.items():
             typed = [field.text().strip() for field in pair]
             numbers = [number_in(text) for text in typed]
-            words = said(next(row for row in ROWS if row.key == key).words)
+            words = spoken(next(row for row in ROWS if row.key == key).words)
             if any(text and number is None for text, number in zip(typed, numbers, strict=True)):
                 self.trouble.setText(self.tr("{row}: type a number, or leave it empty.").format(row=words))
                 return

@@ -13,8 +13,9 @@ from data.feeds import ASK_FIRST, COMPARE
 from data.materialreading import MaterialReading
 from data.materials import Origin, Row
 from gui.materialtable import DOT, draw_origin
-from gui.materialview import origin_words, panel_words, row_of, said
+from gui.materialview import origin_words, panel_words, row_of
 from gui.palette import Space, set_role
+from gui.spoken import spoken
 
 __all__ = ["MaterialPanel", "OriginMark"]
 
@@ -59,7 +60,7 @@ class MaterialPanel(QScrollArea):
         column = QVBoxLayout(body)
         column.setContentsMargins(Space.L, Space.M, Space.L, Space.M)
         column.setSpacing(Space.S)
-        title = QLabel(f"{said(row.words)}, {medium}", body)
+        title = QLabel(f"{spoken(row.words)}, {medium}", body)
         title.setWordWrap(True)
         set_role(title, "title")
         column.addWidget(title)
@@ -79,7 +80,7 @@ class MaterialPanel(QScrollArea):
             column.addWidget(label)
         if row.action == "feed":
             for sentence in (ASK_FIRST, COMPARE):
-                label = QLabel(said(sentence), body)
+                label = QLabel(spoken(sentence), body)
                 label.setWordWrap(True)
                 column.addWidget(label)
         words = self._button_words(row, gap=cell.gap is not None)

@@ -23,8 +23,9 @@ from PySide6.QtWidgets import (
 
 from data.materialreading import MaterialReading
 from data.materials import Origin
-from gui.materialview import CellWords, Line, cell_words, lines_of, said
+from gui.materialview import CellWords, Line, cell_words, lines_of
 from gui.palette import Space, tokens_now
+from gui.spoken import spoken
 
 __all__ = ["MaterialTable", "draw_origin"]
 
@@ -102,7 +103,7 @@ class MaterialTable(QTableWidget):
         if line.row is None:
             return line.heading
         unit = f"\n{line.row.unit}" if line.row.unit else ""
-        return said(line.row.words) + unit
+        return spoken(line.row.words) + unit
 
     def fit(self) -> None:
         """Rows as high as two lines of text; a column never narrower than its words."""

@@ -11,7 +11,7 @@ from datetime import datetime, timedelta
 from data.estimate import Estimate
 from data.materialreading import DueTest, MaterialReading
 from data.materials import ROWS, Cell, Kept, Origin, Row, Table
-from data.sentence import Sentence
+from gui.spoken import spoken
 from gui.spoken import spoken as in_words
 from gui.words import translate
 
@@ -28,7 +28,6 @@ __all__ = [
     "panel_words",
     "range_words",
     "row_of",
-    "said",
     "step_words",
     "value_words",
 ]  # fmt: skip
@@ -50,11 +49,6 @@ class CellWords:
     below: str
     origin: Origin | None
     spoken: str  # for a screen reader
-
-
-def said(sentence: Sentence) -> str:
-    """A sentence in the person's language."""
-    return in_words(sentence)
 
 
 def lines_of() -> tuple[Line, ...]:
@@ -126,13 +120,13 @@ def kept_words(kept: Kept) -> str:
 def cell_words(row: Row, medium: str, cell: Cell) -> CellWords:
     """What stands in a cell."""
     if cell.gap is not None:
-        gap = said(cell.gap)
-        return CellWords(value="", below=gap, origin=None, spoken=f"{medium}, {said(row.words)}: {gap}")
+        gap = spoken(cell.gap)
+        return CellWords(value="", below=gap, origin=None, spoken=f"{medium}, {spoken(row.words)}: {gap}")
     value = cell.text if cell.value is None else value_words(row, cell.value)
     parts = [part for part in (range_words(row, cell), n_words(cell)) if part]
     below = ", ".join(parts)
-    spoken = f"{medium}, {said(row.words)}: {value} {row.unit}, {below}, {origin_words(cell.origin)}"
-    return CellWords(value=value, below=below, origin=cell.origin, spoken=spoken)
+    told = f"{medium}, {spoken(row.words)}: {value} {row.unit}, {below}, {origin_words(cell.origin)}"
+    return CellWords(value=value, below=below, origin=cell.origin, spoken=told)
 
 
 def difference_words(row: Row, one: Estimate, trusted: str) -> str:
@@ -162,7 +156,7 @@ def panel_words(table: Table, row: Row, medium: str, reading: MaterialReading) -
     cell = table.cell(row.key, medium)
     found: list[tuple[str, str]] = []
     if cell.gap is not None:
-        found.append(("", said(cell.gap)))
+        found.append(("", spoken(cell.gap)))
     else:
         value = cell.text if cell.value is None else f"{value_words(row, cell.value)} {row.unit}"
         found.append(("big", value))
@@ -175,10 +169,10 @@ def panel_words(table: Table, row: Row, medium: str, reading: MaterialReading) -
     if row.key == "footprint":
         for answer in reading.climate:
             if answer.medium == medium:
-                found.append(("", said(answer.sentence)))
+                found.append(("", spoken(answer.sentence)))
                 if answer.settles is not None:
-                    found.append(("", said(answer.settles)))
-    found += [("", said(note)) for note in cell.notes]
+                    found.append(("", spoken(answer.settles)))
+    found += [("", spoken(note)) for note in cell.notes]
     if cell.sources:
         found.append(("small", translate("Materials", "Sources:") + " " + "; ".join(cell.sources)))
     return found
