@@ -91,7 +91,7 @@ KINDS: Mapping[str, FactorKind] = MappingProxyType(
             _kind("perlite", BILL, "kg/tray", Sentence("perlite in a tray"), 10, 0.05),
             _kind("coir", BILL, "kg/tray", Sentence("dry coir in a tray"), 10, 0.4),
             _kind("wood fibre", BILL, "kg/tray", Sentence("dry wood fibre in a tray"), 10, 0.3),
-            _kind("plant fibre", BILL, "kg/tray", Sentence("dry hemp, flax, jute, kenaf in a tray"), 10, 0.15),
+            _kind("plant fibre", BILL, "kg/tray", Sentence("dry hemp, flax, jute or kenaf"), 10, 0.15),
             _kind("needled fibre", BILL, "kg/tray", Sentence("of that, needled into a mat"), 10, 0.15),
             _kind("plastic tray", BILL, "kg/tray", Sentence("mass of the plastic tray"), 5, 0.2),
             _kind("tray uses", BILL, "times", Sentence("how often a plastic tray is used"), 10_000),
