@@ -186,13 +186,25 @@ class VerdictPage(QScrollArea):
     def _show_answer(self, found: "CropVerdict") -> None:
         self.head.setText(head_words(found))
         self.answers.show_answers(answers_of(found))
-        nothing = "" if found.verdict.media else self.tr("There is nothing to compare yet.")
+        nothing = "" if found.verdict.media else self._nothing_words(found)
         self.nothing.setText(nothing)
         self.nothing.setVisible(bool(nothing))
         set_role(self.nothing, "answer")
 
+    def _nothing_words(self, found: "CropVerdict") -> str:
+        if found.on_day is None:
+            return self.tr(
+                "There is nothing to compare yet: no tray has a photo that can be used. Bring photos in at "
+                "Intake."
+            )
+        words = self.tr(
+            "There is nothing to compare yet: no tray has a photo of day {day} that can be used. Photograph "
+            "all trays on that day after sowing, and bring the photos in at Intake."
+        )
+        return words.format(day=found.on_day)
+
     def _show_charts(self, found: "CropVerdict", state: VerdictState) -> None:
-        verdict, unit = found.verdict, str(found.scale.unit)
+        verdict, unit = found.verdict, spoken(found.scale.unit)
         rows = table_rows(found)
         self.table_panel.setVisible(bool(rows))
         self.table_title.setText(
