@@ -18,7 +18,7 @@ from gui.chartlines import BlockLine
 from gui.charts import DASHES
 from gui.drawnchart import Canvas, DrawnChart, spread_labels, ticks
 from gui.palette import Space
-from gui.spoken import in_figures
+from gui.spoken import in_figures, spoken
 
 __all__ = ["BlockChart"]
 
@@ -44,7 +44,7 @@ class BlockChart(DrawnChart):
         self._media, self._lines, self._means, self._unit = tuple(media), tuple(lines), dict(means), unit
         words = [
             self.tr("{block}: {numbers}").format(
-                block=line.name,
+                block=spoken(line.name),
                 numbers=", ".join(
                     f"{medium} {in_figures(value, '.1f')}"
                     for medium in media
@@ -70,7 +70,7 @@ class BlockChart(DrawnChart):
         low, high = low - pad, high + pad
         left = canvas.metrics.horizontalAdvance("000.0") + Space.S
         named = 1 < len(self._lines) <= MOST_NAMED
-        longest = max(canvas.metrics.horizontalAdvance(line.name) for line in self._lines)
+        longest = max(canvas.metrics.horizontalAdvance(spoken(line.name)) for line in self._lines)
         names = min(longest, 0.3 * canvas.area.width()) + Space.L if named else 0.0
         plot = canvas.area.adjusted(left, 1.4 * canvas.line_height, -names, -2.3 * canvas.line_height)
         step = plot.width() / len(self._media)
@@ -101,7 +101,7 @@ class BlockChart(DrawnChart):
             for n, medium in enumerate(self._media):
                 for value in line.values.get(medium, ()):
                     canvas.mark(place(n, value), n, 4.5, shape=number)
-            ends.append((points[-1].y(), line.name, number))
+            ends.append((points[-1].y(), spoken(line.name), number))
         if named:
             self._draw_names(canvas, plot, ends)
 

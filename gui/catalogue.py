@@ -34,7 +34,7 @@ WORDS = frozenset(
     (
         "Became", "ClockFault", "CornersFrom", "Curve", "DateOrder", "DryFrom", "DryingForm",
         "ErrorFrom", "EventKind", "FactorGroup", "Group", "LookKind", "MeasureKind", "NoNumber",
-        "PartName", "ReadingKind", "Reason", "RestsOn", "Role", "SheetKind", "What", "Why",
+        "PartName", "ReadingKind", "Reason", "RestsOn", "Role", "SheetKind", "Unit", "What", "Why",
         "WhyNoBlocks",
     )
 )  # fmt: skip

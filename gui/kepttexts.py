@@ -147,6 +147,8 @@ KEPT = (
     K("stacked"),
     K("not stacked"),
     K("heat mat"),
+    K("medium"),
+    K("stacking"),
     K("seating"),
     K("watering"),
     K("feed"),

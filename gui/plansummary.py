@@ -67,7 +67,7 @@ def _measure_words(plan: Plan) -> str:
     first, *others = plan.measures
     words = translate("PlanSummary", "{measure}, margin {margin:g} {unit}, one-sided 95 %")
     told = filled(words, measure=first.kind, margin=first.margin, unit=spoken(first.unit))
-    more = [f"{spoken(one.kind)} ({in_figures(one.margin)} {one.unit})" for one in others]
+    more = [f"{spoken(one.kind)} ({in_figures(one.margin)} {spoken(one.unit)})" for one in others]
     return (
         translate("PlanSummary", "{first}; beside it {others}").format(first=told, others=", ".join(more))
         if more

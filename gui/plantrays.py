@@ -15,6 +15,7 @@ from gui.numberfield import NumberField
 from gui.palette import Space
 from gui.planpage import PlanPage, heading, soft
 from gui.planview import WANTED, Chances, PlanState
+from gui.spoken import spoken
 
 __all__ = ["TraysPage"]
 
@@ -70,7 +71,7 @@ class TraysPage(PlanPage):
             return
         self.trays.set(draft.trays)
         self.spread.set(draft.spread.sd)
-        self.spread.unit.setText(unit_of(draft.measure))
+        self.spread.unit.setText(spoken(unit_of(draft.measure)))
         self._learned = state.reading.spreads.get(draft.measure)
         self.learn.setVisible(self._learned is not None and self._learned != draft.spread)
         chances = state.chances

@@ -28,6 +28,7 @@ from gui.palette import Space
 from gui.planpage import PlanPage, heading, soft
 from gui.planreading import first_crop
 from gui.planview import PlanState
+from gui.spoken import spoken
 
 __all__ = ["TreatmentsPage"]
 
@@ -106,7 +107,7 @@ class TreatmentsPage(PlanPage):
         self.other.addItem(self.tr("nothing else"), "")
         for factor in FACTORS:
             if factor != MEDIUM:
-                self.other.addItem(factor, factor)
+                self.other.addItem(spoken(factor), factor)
         self.other.activated.connect(self._other_chosen)
         self.usual, self.new = QLineEdit(self.body), QLineEdit(self.body)
         self.usual.setAccessibleName(self.tr("As usual"))
@@ -135,7 +136,7 @@ class TreatmentsPage(PlanPage):
         self.feed.textEdited.connect(self._same_edited)
         self.watering.setAccessibleName(self.tr("Watering"))
         for way in ("bottom", "top", "both"):
-            self.watering.addItem(way, way)
+            self.watering.addItem(spoken(way), way)
         self.watering.activated.connect(self._same_edited)
         same = QHBoxLayout()
         same.setSpacing(Space.S)

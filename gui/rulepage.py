@@ -29,7 +29,7 @@ from gui.palette import Space, set_role
 from gui.planpage import heading, soft
 from gui.ruleview import PREVIEWED, mean_rows, mold_words, preview_rows, trouble_of
 from gui.sides import Sides
-from gui.spoken import spoken
+from gui.spoken import begun, spoken
 from gui.verdicttable import VerdictTable
 from gui.verdictview import VerdictState
 
@@ -86,7 +86,7 @@ class RulePage(QWidget):
         grid.setHorizontalSpacing(Space.M)
         grid.setVerticalSpacing(Space.S)
         for number, name in enumerate(PREVIEWED):
-            title = QLabel(spoken(part_words(name)).capitalize(), panel)
+            title = QLabel(begun(spoken(part_words(name))), panel)
             title.setWordWrap(True)
             grid.addWidget(title, 2 * number, 0, 1, 3)
             across = (
@@ -133,7 +133,7 @@ class RulePage(QWidget):
             (
                 self.tr("Medium"),
                 self.tr("Tray"),
-                *(spoken(part_words(name)).split(" (")[0].capitalize() for name in PREVIEWED),
+                *(begun(spoken(part_words(name)).split(" (")[0]) for name in PREVIEWED),
                 self.tr("Score"),
                 self.tr("Tried"),
             ),

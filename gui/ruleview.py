@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from data.bookwords import part_words
 from data.desirability import CanopyScore, MoldRule, PartName, ScoreRule, score_canopy
-from gui.spoken import in_figures, spoken
+from gui.spoken import begun, in_figures, spoken
 from gui.verdictreading import TraySeen
 from gui.words import translate
 
@@ -94,7 +94,7 @@ def trouble_of(rule: ScoreRule) -> str:
     for name, part in counted.items():
         if name is not PartName.MOLD and part.good <= part.bad:
             words = translate("ScoreRule", "{part}: what is best must lie above what is worthless.")
-            return words.format(part=spoken(part_words(name)).capitalize())
+            return words.format(part=begun(spoken(part_words(name))))
     if not any(name in counted for name in PREVIEWED):
         return translate("ScoreRule", "Give at least one part a weight.")
     return ""

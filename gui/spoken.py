@@ -23,10 +23,10 @@ from gui.words import noop, translate
 
 __all__ = [
     "DAY", "DAY_MOMENT", "DAY_MOMENT_SHORT", "DAY_SHORT", "DAY_YEAR", "DAY_YEAR_SHORT", "MOMENT",
-    "day_words", "filled", "in_figures", "is_english", "speak_in", "spoken",
+    "begun", "day_words", "filled", "in_figures", "is_english", "speak_in", "spoken",
 ]  # fmt: skip
 
-SENTENCE = "Sentence"
+SENTENCE, KEPT = "Sentence", "Kept"
 TEMPLATES = Path(__file__).parent / "translations" / "templates.json"
 # how days are written; a language has its own, by Qt's letters
 DAY = noop("Date", "d MMMM")
@@ -36,7 +36,8 @@ DAY_YEAR_SHORT = noop("Date", "d MMM yyyy")
 MOMENT = noop("Date", "d MMM yyyy, HH:mm")
 DAY_MOMENT_SHORT = noop("Date", "d MMM, HH:mm")
 DAY_MOMENT = noop("Date", "d MMMM, HH:mm")
-WITHOUT_A_PLACE = 8  # letters of a template by which it is known again; fewer would fit what a person wrote
+LEAST_LETTERS = 8  # of a template by which it is known again; fewer would fit what a person wrote
+LEAST_OF_KEPT = 4  # of those that stand in a book for certain
 MOST_PARTS = 4096  # sentences remembered
 NUMBER = re.compile(r"[-−+]?\d+\.\d+")
 POINT = re.compile(r"(?<=\d)\.(?=\d)")
@@ -73,6 +74,11 @@ def spoken(text: object) -> str:
     if isinstance(text, Enum):
         return translate(type(text).__name__, str(text))
     return "\n".join(_recalled(line) for line in str(text).split("\n"))
+
+
+def begun(text: str) -> str:
+    """The text as a sentence or label begins: the first letter large, the others as they are."""
+    return text[:1].upper() + text[1:]
 
 
 def filled(template: str, **values: Any) -> str:
@@ -127,7 +133,7 @@ class _Filler(Formatter):
         if isinstance(value, (Sentence, Enum)):
             return format(spoken(value), form)
         if isinstance(value, str):
-            return format(_value(value), form)
+            return format(_recalled(value), form)
         text = format(value, form)
         return POINT.sub(_point(), text) if isinstance(value, float) or "." in form else text
 
@@ -193,7 +199,8 @@ def _patterns() -> tuple[tuple[str, str, re.Pattern[str]], ...]:
     found = []
     for context, source in _templates():
         letters = sum(letter.isalpha() for letter in FIELD.sub("", source))
-        if FIELD.search(source) and letters >= WITHOUT_A_PLACE:
+        least = LEAST_OF_KEPT if context == KEPT else LEAST_LETTERS
+        if FIELD.search(source) and letters >= least:
             found.append((letters, context, source, re.compile(_pattern(source), re.DOTALL)))
     found.sort(key=lambda one: -one[0])
     return tuple(one[1:] for one in found)

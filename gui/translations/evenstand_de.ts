@@ -130,44 +130,12 @@
             <translation>Zum Eingang (Strg+2)</translation>
         </message>
         <message>
-            <source>Find a tray, crop or medium</source>
-            <translation>Schale, Kultur oder Substrat suchen</translation>
+            <source>{code} is put away until tomorrow. Ctrl+Z takes it back.</source>
+            <translation>{code} ist bis morgen weggelegt. Strg+Z nimmt es zurück.</translation>
         </message>
         <message>
-            <source>Show only trays that have these words (Ctrl+F)</source>
-            <translation>Nur Schalen zeigen, die diese Wörter haben (Strg+F)</translation>
-        </message>
-        <message>
-            <source>Filters</source>
-            <translation>Filter</translation>
-        </message>
-        <message>
-            <source>Crop, medium, trial, day, photo missing; trays that have ended</source>
-            <translation>Kultur, Substrat, Versuch, Tag, fehlendes Foto; beendete Schalen</translation>
-        </message>
-        <message>
-            <source>Making pictures again</source>
-            <translation>Bilder werden neu gemacht</translation>
-        </message>
-        <message>
-            <source>Filters: {count} on</source>
-            <translation>Filter: {count} an</translation>
-        </message>
-        <message>
-            <source>No book is open</source>
-            <translation>Kein Buch ist geöffnet</translation>
-        </message>
-        <message>
-            <source>A book keeps your trays, their photos and all numbers in one folder of yours.</source>
-            <translation>Ein Buch bewahrt die Schalen, ihre Fotos und alle Zahlen in einem eigenen Ordner auf.</translation>
-        </message>
-        <message>
-            <source>Here your rack will stand, shelf by shelf</source>
-            <translation>Hier wird das Regal stehen, Etage für Etage</translation>
-        </message>
-        <message>
-            <source>Add your trays with their crop, medium and the day of sowing. Then photograph each from above, every day, and bring the photos in: each tray gets its picture, its coverage and its growth line, and the trays that need a look are named on top.</source>
-            <translation>Schalen mit Kultur, Substrat und Tag der Aussaat hinzufügen. Danach jede täglich von oben fotografieren und die Fotos einlesen: Jede Schale bekommt ihr Bild, ihre Deckung und ihre Wachstumslinie, und Schalen, die einen Blick brauchen, werden oben genannt.</translation>
+            <source>{code} is put away until it gets worse. Ctrl+Z takes it back.</source>
+            <translation>{code} ist weggelegt, bis es schlimmer wird. Strg+Z nimmt es zurück.</translation>
         </message>
         <message>
             <source>{shown} of {count} trays</source>
@@ -198,12 +166,20 @@
             <translation>{said}; es fehlen: {codes}</translation>
         </message>
         <message>
-            <source>{code} is put away until tomorrow. Ctrl+Z takes it back.</source>
-            <translation>{code} ist bis morgen weggelegt. Strg+Z nimmt es zurück.</translation>
+            <source>No book is open</source>
+            <translation>Kein Buch ist geöffnet</translation>
         </message>
         <message>
-            <source>{code} is put away until it gets worse. Ctrl+Z takes it back.</source>
-            <translation>{code} ist weggelegt, bis es schlimmer wird. Strg+Z nimmt es zurück.</translation>
+            <source>A book keeps your trays, their photos and all numbers in one folder of yours.</source>
+            <translation>Ein Buch bewahrt die Schalen, ihre Fotos und alle Zahlen in einem eigenen Ordner auf.</translation>
+        </message>
+        <message>
+            <source>Here your rack will stand, shelf by shelf</source>
+            <translation>Hier wird das Regal stehen, Etage für Etage</translation>
+        </message>
+        <message>
+            <source>Add your trays with their crop, medium and the day of sowing. Then photograph each from above, every day, and bring the photos in: each tray gets its picture, its coverage and its growth line, and the trays that need a look are named on top.</source>
+            <translation>Schalen mit Kultur, Substrat und Tag der Aussaat hinzufügen. Danach jede täglich von oben fotografieren und die Fotos einlesen: Jede Schale bekommt ihr Bild, ihre Deckung und ihre Wachstumslinie, und Schalen, die einen Blick brauchen, werden oben genannt.</translation>
         </message>
     </context>
     <context>
@@ -1078,8 +1054,8 @@
             <translation>Noch nicht angegeben.</translation>
         </message>
         <message>
-            <source>A default. Type your own over it.</source>
-            <translation>Ein Vorgabewert. Den eigenen darüberschreiben.</translation>
+            <source>A default. Type your own over it. From: {source}.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Changed; the default is {value} ({low} to {high}): {source}</source>
@@ -1550,7 +1526,7 @@
         </message>
         <message>
             <source>none</source>
-            <translation>keines</translation>
+            <translation>ohne</translation>
         </message>
         <message>
             <source>{what} described</source>
@@ -1855,6 +1831,14 @@
         <message>
             <source>heat mat</source>
             <translation>Heizmatte</translation>
+        </message>
+        <message>
+            <source>medium</source>
+            <translation>Substrat</translation>
+        </message>
+        <message>
+            <source>stacking</source>
+            <translation>Stapeln</translation>
         </message>
         <message>
             <source>seating</source>
@@ -2222,6 +2206,13 @@
         <message>
             <source>No tray lags, has lasting gaps or shows a patch that may be mold in its newest photo. Still walk along the rack: no flag is no proof that a tray is safe.</source>
             <translation>Keine Schale bleibt zurück, hat bleibende Lücken oder zeigt auf ihrem neuesten Foto eine Stelle, die Schimmel sein kann. Trotzdem am Regal entlanggehen: kein Hinweis ist kein Beweis, dass eine Schale unbedenklich ist.</translation>
+        </message>
+    </context>
+    <context>
+        <name>LostPictures</name>
+        <message>
+            <source>Making pictures again</source>
+            <translation>Bilder werden neu gemacht</translation>
         </message>
     </context>
     <context>
@@ -3901,6 +3892,33 @@ trusted</source>
         </message>
     </context>
     <context>
+        <name>RackHead</name>
+        <message>
+            <source>The rack</source>
+            <translation>Das Regal</translation>
+        </message>
+        <message>
+            <source>Filters</source>
+            <translation>Filter</translation>
+        </message>
+        <message>
+            <source>Crop, medium, trial, day, photo missing; trays that have ended</source>
+            <translation>Kultur, Substrat, Versuch, Tag, fehlendes Foto; beendete Schalen</translation>
+        </message>
+        <message>
+            <source>Find a tray, crop or medium</source>
+            <translation>Schale, Kultur oder Substrat suchen</translation>
+        </message>
+        <message>
+            <source>Show only trays that have these words (Ctrl+F); Esc shows all again</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Filters: {count} on</source>
+            <translation>Filter: {count} an</translation>
+        </message>
+    </context>
+    <context>
         <name>RackView</name>
         <message>
             <source>Click or Enter: open the tray. Space, Ctrl or Shift: choose several to note something of</source>
@@ -5101,8 +5119,8 @@ trusted</source>
             <translation>trockene Holzfaser in einer Schale</translation>
         </message>
         <message>
-            <source>dry hemp, flax, jute or kenaf in a tray</source>
-            <translation>trockener Hanf, Flachs, Jute oder Kenaf in einer Schale</translation>
+            <source>dry hemp, flax, jute, kenaf in a tray</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>of that, needled into a mat</source>
@@ -5117,8 +5135,8 @@ trusted</source>
             <translation>wie oft eine Kunststoffschale benutzt wird</translation>
         </message>
         <message>
-            <source>electricity for a tray, as far as you count it</source>
-            <translation>Strom für eine Schale, soweit er zählen soll</translation>
+            <source>electricity that you count for a tray</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>by truck</source>
@@ -5161,8 +5179,8 @@ trusted</source>
             <translation>Raum auf dem Haufen nach dem Gebrauch</translation>
         </message>
         <message>
-            <source>mass to carry away after the cut</source>
-            <translation>Masse zum Wegtragen nach dem Schnitt</translation>
+            <source>mass to carry away after a cut</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>price of the medium for a tray</source>
@@ -5185,8 +5203,8 @@ trusted</source>
             <translation>eigener Kohlenstoff des Torfs, vollständig oxidiert</translation>
         </message>
         <message>
-            <source>peat: land, extraction, haul, on top of its carbon</source>
-            <translation>Torf: Fläche, Abbau, Transport, zusätzlich zu seinem Kohlenstoff</translation>
+            <source>peat: land, haul, on top of its carbon</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>expanded perlite</source>
@@ -5201,8 +5219,8 @@ trusted</source>
             <translation>Holzfaser, gedämpft und gemahlen</translation>
         </message>
         <message>
-            <source>plant fibre, to the factory's gate</source>
-            <translation>Pflanzenfaser, bis zum Werkstor</translation>
+            <source>plant fibre, to the factory</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>needling fibre into a mat</source>
@@ -5681,74 +5699,6 @@ trusted</source>
             <translation>Eingeben, was das Substrat für eine Schale kostet: 1 Minute.</translation>
         </message>
         <message>
-            <source>Wetting tests {conditions}.</source>
-            <translation>Benetzungsproben {conditions}.</translation>
-        </message>
-        <message>
-            <source>{n} tests under other conditions are kept apart and not in this number.</source>
-            <translation>{n} Proben unter anderen Bedingungen stehen für sich und sind nicht in dieser Zahl.</translation>
-        </message>
-        <message>
-            <source>Weigh 3 trays dry and again after soaking, or do the wetting test: 5 minutes.</source>
-            <translation>3 Schalen trocken und nach dem Einweichen wiegen, oder die Benetzungsprobe machen: 5 Minuten.</translation>
-        </message>
-        <message>
-            <source>From the trays' own first weighings, dry and soaked.</source>
-            <translation>Aus den ersten Wägungen der Schalen selbst, trocken und eingeweicht.</translation>
-        </message>
-        <message>
-            <source>One of {of}: an interval needs two.</source>
-            <translation>Eine von {of}: ein Intervall braucht zwei.</translation>
-        </message>
-        <message>
-            <source>Measure how thick it lies in the tray, and type it in: 1 minute.</source>
-            <translation>Messen, wie dick es in der Schale liegt, und eingeben: 1 Minute.</translation>
-        </message>
-        <message>
-            <source>There is more water than medium: look at the thickness.</source>
-            <translation>Es ist mehr Wasser als Substrat: die Dicke prüfen.</translation>
-        </message>
-        <message>
-            <source>There is more water than pores: look at the thickness and the dry mass.</source>
-            <translation>Es ist mehr Wasser als Poren: Dicke und Trockenmasse prüfen.</translation>
-        </message>
-        <message>
-            <source>Porosity less water; solids of {density:g} g/cm3.</source>
-            <translation>Porenraum weniger Wasser; feste Substanz mit {density:g} g/cm3.</translation>
-        </message>
-        <message>
-            <source>Weigh the dry medium of one tray, and type it in: 2 minutes.</source>
-            <translation>Das trockene Substrat einer Schale wiegen und eingeben: 2 Minuten.</translation>
-        </message>
-        <message>
-            <source>Without a crop; shoots drink and make it shorter.</source>
-            <translation>Ohne Kultur; Triebe trinken und machen es kürzer.</translation>
-        </message>
-        <message>
-            <source>From the weighings of trays with a crop, after one watering.</source>
-            <translation>Aus den Wägungen von Schalen mit Kultur, nach einer Wassergabe.</translation>
-        </message>
-        <message>
-            <source>Do the wetting test and weigh after 6, 12, 24 and 48 hours: 5 minutes in all.</source>
-            <translation>Die Benetzungsprobe machen und nach 6, 12, 24 und 48 Stunden wiegen: zusammen 5 Minuten.</translation>
-        </message>
-        <message>
-            <source>Let the medium of the wetting test dry, wet it again and weigh it: 3 minutes.</source>
-            <translation>Das Substrat der Benetzungsprobe trocknen lassen, wieder benetzen und wiegen: 3 Minuten.</translation>
-        </message>
-        <message>
-            <source>Measure how thick it lies, and type it in: 1 minute.</source>
-            <translation>Messen, wie dick es liegt, und eingeben: 1 Minute.</translation>
-        </message>
-        <message>
-            <source>Water and solids need more room than there is: look at the thickness.</source>
-            <translation>Wasser und feste Substanz brauchen mehr Raum, als da ist: die Dicke prüfen.</translation>
-        </message>
-        <message>
-            <source>Drained; from its water and solids, after de Vries (1963).</source>
-            <translation>Abgetropft; aus Wasser und fester Substanz, nach de Vries (1963).</translation>
-        </message>
-        <message>
             <source>Read the medium twice, two hours apart, with the heat mat off: 4 minutes.</source>
             <translation>Das Substrat zweimal messen, im Abstand von zwei Stunden, bei ausgeschalteter Heizmatte: 4 Minuten.</translation>
         </message>
@@ -5945,6 +5895,14 @@ trusted</source>
             <translation>Düngung</translation>
         </message>
         <message>
+            <source>Weigh the dry medium of one tray, and type it in: 2 minutes.</source>
+            <translation>Das trockene Substrat einer Schale wiegen und eingeben: 2 Minuten.</translation>
+        </message>
+        <message>
+            <source>One of {of}: an interval needs two.</source>
+            <translation>Eine von {of}: ein Intervall braucht zwei.</translation>
+        </message>
+        <message>
             <source>Today's photo is not used: {why}.</source>
             <translation>Das heutige Foto wird nicht verwendet: {why}.</translation>
         </message>
@@ -6013,8 +5971,8 @@ trusted</source>
             <translation>„{text}“ kann nicht {what} sein</translation>
         </message>
         <message>
-            <source>A suspect is a reason to look, no finding, and no flag is no proof that a tray is safe. Food that is sold is ruled by local food-safety law.</source>
-            <translation>Ein Verdacht ist ein Grund nachzusehen, kein Befund, und kein Hinweis ist kein Beweis, dass eine Schale unbedenklich ist. Für verkaufte Lebensmittel gilt das örtliche Lebensmittelrecht.</translation>
+            <source>A suspect is a reason to look, no finding, and no flag is no proof that a tray is safe. Food that is sold is ruled by local food-safety law. Factors of climate and break-down make screening estimates, no certified assessment, and are not for labels.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>It was not weighed since it was last watered: weigh it.</source>
@@ -6189,6 +6147,254 @@ trusted</source>
             <translation>{added} Messwerte hinzugefügt.</translation>
         </message>
         <message>
+            <source>Mold: a flag is a reason to look, no finding, and no flag is no proof that a tray is safe. Do not taste, sell or give away from a tray with mold; open it away from others, with gloves and a suitable respirator, keep people with asthma or weak immunity away, and clean trays and tools.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Food that is sold is ruled by local food-safety law and its inspectors, and so are feeds from manure or waste. This report is no certificate and no legal judgement.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Electric heat and water together: follow the maker's and local electrical rules.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Footprint figures are screening estimates, no certified assessment.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The answers hold for the crops, seed lots, rack and season of this trial; elsewhere they are a reason to try, no proof.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Each photo was turned into a top view of the tray with 2 pixels a millimetre, and every pixel was told to be canopy or not by the method {versions}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No photo of the day that is read was scored.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Coverage is the share of the inner area that is canopy. Uniformity is read from the coverage of 72 cells of the tray. The canopy score joins coverage, uniformity, colour and mold as desirabilities by their weighted geometric mean (Derringer &amp; Suich 1980).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The tray is the unit. Its number is read on the day that was fixed; a tray without a usable photo of that day has no number and none is put in its place. Scores of two versions of a method are never mixed.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Colours in charts are those of Okabe &amp; Ito (2008); each medium has its own marker and dash as well.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No trial yet</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Report of a trial of growing media, made on {day}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Answers</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No tray of this trial is sown yet, so there is nothing to compare.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What was asked</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>This book has no trial. Plan one, and its report will stand here.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No plan was kept for this trial: nothing was fixed beforehand.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The plan was changed later. {when} Version {version}: {why}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What was fixed</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Fixed beforehand</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>As planned</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Trusted</source>
+            <translation>Bewährt</translation>
+        </message>
+        <message>
+            <source>Against it</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{crop}, read on day {day}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Crops</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Measure that decides</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Beside it</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{measure}, margin {margin:g} {unit}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Trays</source>
+            <translation>Schalen</translation>
+        </message>
+        <message>
+            <source>{trays} of each and crop, in blocks: {blocks}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{crop}: {measure} on day {day}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{crop}: {measure}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What the trays look like</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>There is no scored photo of the day that is read.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{crop} on day {day}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Growth by medium</source>
+            <translation>Wachstum nach Substrat</translation>
+        </message>
+        <message>
+            <source>No photo of this trial has a coverage that is sure.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The media as materials</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What a photograph cannot see, with how each number was had. Media differ in many ways at once, so there is no grand total.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What went wrong</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No tray was thrown away, and no photo of its trays was refused.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{n} more are named in the full report.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tray {code} ({crop}, {medium}) was thrown away on {day}: {why}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>no reason was noted</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tray {code}, day {day}: a photo does not count, {state}: {reason}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>left out by a person</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What needed a look</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nothing of this trial stood on the look list.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Look list</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tray</source>
+            <translation>Schale</translation>
+        </message>
+        <message>
+            <source>First</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Last</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What</source>
+            <translation>Was</translation>
+        </message>
+        <message>
+            <source>Then</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{n} older ones are kept in the book.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>How this was worked out</source>
+            <translation>Wie das gerechnet wurde</translation>
+        </message>
+        <message>
+            <source>All steps, with their sources, are in the full report.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{crop}, {measure}:</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Cautions</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>typical: {code}, score {value}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>highest: {code}, score {value}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>lowest: {code}, score {value}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>{crop} on day {age}, {now:.0f} % coverage; usually cut from day {from_day:.0f} on.</source>
             <translation>{crop} an Tag {age}, {now:.0f} % Deckung; meist ab Tag {from_day:.0f} geschnitten.</translation>
         </message>
@@ -6335,6 +6541,10 @@ trusted</source>
         <message>
             <source>“{text}” can be {one} or {two}. Which one is it?</source>
             <translation>„{text}“ kann {one} oder {two} sein. Was stimmt?</translation>
+        </message>
+        <message>
+            <source>Pictures were chosen by a rule: of each medium the tray with the median score on the day that is read (typical; of an even count the lower of the two in the middle), the one with the highest and the one with the lowest.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>“{text}” is no number: type one such as 812 g.</source>
@@ -6719,6 +6929,66 @@ trusted</source>
         <message>
             <source>{share:.0f} % of the {held:.0f} g of water that it holds are left at {grams:.0f} g.</source>
             <translation>Bei {grams:.0f} g sind {share:.0f} % der {held:.0f} g Wasser übrig, die sie hält.</translation>
+        </message>
+        <message>
+            <source>Wetting tests {conditions}.</source>
+            <translation>Benetzungsproben {conditions}.</translation>
+        </message>
+        <message>
+            <source>{n} tests under other conditions are kept apart and not in this number.</source>
+            <translation>{n} Proben unter anderen Bedingungen stehen für sich und sind nicht in dieser Zahl.</translation>
+        </message>
+        <message>
+            <source>Weigh 3 trays dry and again after soaking, or do the wetting test: 5 minutes.</source>
+            <translation>3 Schalen trocken und nach dem Einweichen wiegen, oder die Benetzungsprobe machen: 5 Minuten.</translation>
+        </message>
+        <message>
+            <source>From the trays' own first weighings, dry and soaked.</source>
+            <translation>Aus den ersten Wägungen der Schalen selbst, trocken und eingeweicht.</translation>
+        </message>
+        <message>
+            <source>Measure how thick it lies in the tray, and type it in: 1 minute.</source>
+            <translation>Messen, wie dick es in der Schale liegt, und eingeben: 1 Minute.</translation>
+        </message>
+        <message>
+            <source>There is more water than medium: look at the thickness.</source>
+            <translation>Es ist mehr Wasser als Substrat: die Dicke prüfen.</translation>
+        </message>
+        <message>
+            <source>There is more water than pores: look at the thickness and the dry mass.</source>
+            <translation>Es ist mehr Wasser als Poren: Dicke und Trockenmasse prüfen.</translation>
+        </message>
+        <message>
+            <source>Porosity less water; solids of {density:g} g/cm3.</source>
+            <translation>Porenraum weniger Wasser; feste Substanz mit {density:g} g/cm3.</translation>
+        </message>
+        <message>
+            <source>Without a crop; shoots drink and make it shorter.</source>
+            <translation>Ohne Kultur; Triebe trinken und machen es kürzer.</translation>
+        </message>
+        <message>
+            <source>From the weighings of trays with a crop, after one watering.</source>
+            <translation>Aus den Wägungen von Schalen mit Kultur, nach einer Wassergabe.</translation>
+        </message>
+        <message>
+            <source>Do the wetting test and weigh after 6, 12, 24 and 48 hours: 5 minutes in all.</source>
+            <translation>Die Benetzungsprobe machen und nach 6, 12, 24 und 48 Stunden wiegen: zusammen 5 Minuten.</translation>
+        </message>
+        <message>
+            <source>Let the medium of the wetting test dry, wet it again and weigh it: 3 minutes.</source>
+            <translation>Das Substrat der Benetzungsprobe trocknen lassen, wieder benetzen und wiegen: 3 Minuten.</translation>
+        </message>
+        <message>
+            <source>Measure how thick it lies, and type it in: 1 minute.</source>
+            <translation>Messen, wie dick es liegt, und eingeben: 1 Minute.</translation>
+        </message>
+        <message>
+            <source>Water and solids need more room than there is: look at the thickness.</source>
+            <translation>Wasser und feste Substanz brauchen mehr Raum, als da ist: die Dicke prüfen.</translation>
+        </message>
+        <message>
+            <source>Drained; from its water and solids, after de Vries (1963).</source>
+            <translation>Abgetropft; aus Wasser und fester Substanz, nach de Vries (1963).</translation>
         </message>
     </context>
     <context>
@@ -8091,7 +8361,7 @@ trusted</source>
         <name>TrialSheets</name>
         <message>
             <source>done</source>
-            <translation>erledigt</translation>
+            <translation>fertig</translation>
         </message>
         <message>
             <source>code</source>
@@ -8179,6 +8449,17 @@ trusted</source>
         <message>
             <source>I have read it</source>
             <translation>Gelesen</translation>
+        </message>
+    </context>
+    <context>
+        <name>Unit</name>
+        <message>
+            <source>points</source>
+            <translation>Punkte</translation>
+        </message>
+        <message>
+            <source>g</source>
+            <translation>g</translation>
         </message>
     </context>
     <context>
