@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 
 from data.cancel import CancelToken
 from data.errors import BookError
-from data.records import Look, Tile
+from data.records import Look, Tile, Tray
 from data.units import UnitSystem
 from gui.benchlists import BenchLists
 from gui.benchswitch import BenchSwitch
@@ -290,6 +290,12 @@ class Bench(Screen):
         self.show_state(self._state_of(all_looks=not self._state.all_looks))
 
     # --- what is said and noted
+
+    @property
+    def chosen_tray(self) -> Tray | None:
+        """The tray that is chosen on the rack, if it is one alone: new ones can be like it."""
+        chosen = self.rack.chosen
+        return self._reading.trays.get(chosen[0].tray_id) if len(chosen) == 1 else None
 
     def _chosen(self) -> Sequence[Tile]:
         return self.rack.chosen

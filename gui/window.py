@@ -321,7 +321,8 @@ class Window(QMainWindow):
     def add_trays(self) -> None:
         """Let the grower add trays."""
         if self.book is not None:
-            dialog = NewTrayDialog(self.book, self)
+            model = self.screens["bench"].chosen_tray if self.place == "bench" else None  # type: ignore[attr-defined]
+            dialog = NewTrayDialog(self.book, self, model)
             dialog.added.connect(self._book_changed)
             dialog.exec()
 

@@ -257,6 +257,25 @@ def test_trays_are_added_one_after_the_other_and_can_be_taken_back(
     assert with_book.told.text() == "Taken back: tray C2 added"
 
 
+def test_new_trays_are_offered_like_the_one_that_is_chosen_on_the_rack(
+    with_book: Window, qtbot: QtBot, answer: Callable[..., None]
+) -> None:
+    bench = with_book.screens["bench"]
+    assert isinstance(bench, Bench)
+    qtbot.waitUntil(lambda: bench.rack.model().rowCount() == 3 and not bench._running)
+    bench.rack.setCurrentIndex(bench.rack.model().index(2, 0))
+    offered: list[tuple[str, str]] = []
+
+    def look(dialog: QDialog) -> None:
+        assert isinstance(dialog, NewTrayDialog)
+        offered.append((dialog.like_whom.currentText(), dialog.code.text()))
+
+    answer(look)
+    with_book.add_trays()
+
+    assert offered == [("B1: broccoli on coir", "B2")]
+
+
 def test_a_tray_without_a_crop_is_not_added_and_says_why(
     with_book: Window, qtbot: QtBot, answer: Callable[..., None]
 ) -> None:
