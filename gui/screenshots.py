@@ -158,7 +158,7 @@ def _take_blind(window: "Window", verdict: "Verdict", folder: Path, end: str) ->
     blind.grab().save(str(folder / f"blind-{end}"))
     print(folder / f"blind-{end}")
     blind.reject()
-    book.undo()
+    window.undo()
 
 
 def _take_cells(window: "Window", folder: Path, end: str) -> None:
