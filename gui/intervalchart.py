@@ -15,26 +15,23 @@ from gui.chartlines import IntervalLine
 from gui.drawnchart import Canvas, DrawnChart, series_colour, ticks
 from gui.palette import Space
 from gui.spoken import in_figures
+from gui.words import translate
 
-__all__ = ["IntervalChart"]
+__all__ = ["IntervalChart", "IntervalDrawing"]
 
 ALPHA = 40  # of the shading within the margin
 NAMES_SHARE = 0.32  # of the width, at most
 PAD = 0.06  # of the span, beyond the outermost number
 
 
-class IntervalChart(DrawnChart):
-    """One row for each new medium."""
+class IntervalDrawing:
+    """How one row for each new medium is drawn; it knows no widget, so that a report draws it too."""
 
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__("", parent)
-        self.title = self.tr("Difference from the trusted medium")
-        self.setAccessibleName(self.title)
-        self._lines: tuple[IntervalLine, ...] = ()
-        self._margin, self._trusted, self._unit = 0.0, "", ""
-        self._so_far = self._lower_is_better = False
+    _lines: tuple[IntervalLine, ...] = ()
+    _margin, _trusted, _unit = 0.0, "", ""
+    _so_far = _lower_is_better = False
 
-    def show_lines(
+    def tell(
         self,
         lines: Sequence[IntervalLine],
         *,
@@ -44,12 +41,9 @@ class IntervalChart(DrawnChart):
         so_far: bool,
         lower_is_better: bool = False,
     ) -> None:
-        """Show these against the margin, in the numbers' unit."""
+        """Draw these from now on, against the margin, in the numbers' unit."""
         self._lines, self._margin, self._trusted, self._unit = tuple(lines), margin, trusted, unit
         self._so_far, self._lower_is_better = so_far, lower_is_better
-        self.describe("\n".join(line.words for line in lines))
-        self.updateGeometry()
-        self.update()
 
     def lines_high(self) -> float:
         """Two lines of text a medium, and the axis."""
@@ -112,7 +106,7 @@ class IntervalChart(DrawnChart):
         right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
         before = QRectF(canvas.area.left(), head, min(edge, zero) - canvas.area.left() + Space.XS, high)
         after = QRectF(max(edge, zero) - Space.XS, head, canvas.area.right() - max(edge, zero), high)
-        margin, trusted = self.tr("margin"), self._trusted
+        margin, trusted = translate("IntervalChart", "margin"), self._trusted
         if self._lower_is_better:
             margin, trusted = trusted, margin
         canvas.text(margin, before, right)
@@ -129,7 +123,7 @@ class IntervalChart(DrawnChart):
             words = in_figures(number, "+.10g") if number else "0"
             canvas.text(words, box, Qt.AlignmentFlag.AlignHCenter, t.soft_ink)
         below = QRectF(plot.left(), foot + 1.5 * canvas.line_height, plot.width(), 1.3 * canvas.line_height)
-        worse, better = self.tr("less good"), self.tr("better")
+        worse, better = translate("IntervalChart", "less good"), translate("IntervalChart", "better")
         if self._lower_is_better:
             worse, better = better, worse
         canvas.text(f"\u2190 {worse}", below, Qt.AlignmentFlag.AlignLeft, t.soft_ink)
@@ -154,3 +148,30 @@ class IntervalChart(DrawnChart):
         for end in (low, high):
             canvas.line(QPointF(end, y - 7), QPointF(end, y + 7), t.ink, 2.0)
         canvas.mark(QPointF(middle, y), line.series, 6.5, hollow=self._so_far)
+
+
+class IntervalChart(IntervalDrawing, DrawnChart):
+    """One row for each new medium."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__("", parent)
+        self.title = self.tr("Difference from the trusted medium")
+        self.setAccessibleName(self.title)
+
+    def show_lines(
+        self,
+        lines: Sequence[IntervalLine],
+        *,
+        margin: float,
+        trusted: str,
+        unit: str,
+        so_far: bool,
+        lower_is_better: bool = False,
+    ) -> None:
+        """Show these against the margin, in the numbers' unit."""
+        self.tell(
+            lines, margin=margin, trusted=trusted, unit=unit, so_far=so_far, lower_is_better=lower_is_better
+        )
+        self.describe("\n".join(line.words for line in lines))
+        self.updateGeometry()
+        self.update()

@@ -6,6 +6,7 @@ Not   growth of one tray with its fitted curve (`growthchart.py`), the means (`d
 """
 
 from collections.abc import Mapping, Sequence
+from types import MappingProxyType
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPen, QPolygonF
@@ -15,42 +16,25 @@ from data.mediumgrowth import GrowthLine
 from gui.charts import DASHES
 from gui.drawnchart import Canvas, DrawnChart, series_colour, spread_labels, ticks
 from gui.palette import Space
+from gui.words import translate
 
-__all__ = ["MediaChart"]
+__all__ = ["MediaChart", "MediaDrawing"]
 
 SHARES = (0, 25, 50, 75, 100)
 NAMES_SHARE = 0.34
 
 
-class MediaChart(DrawnChart):
-    """A line a medium."""
+class MediaDrawing:
+    """How a line a medium is drawn; it knows no widget, so that a report draws it too."""
 
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__("", parent)
-        self.title = self.tr("Growth by medium")
-        self.setAccessibleName(self.title)
-        self._lines: tuple[GrowthLine, ...] = ()
-        self._series: Mapping[str, int] = {}
-        self._day: int | None = None
+    _lines: tuple[GrowthLine, ...] = ()
+    _series: Mapping[str, int] = MappingProxyType({})
+    _day: int | None = None
 
-    def show_growth(self, lines: Sequence[GrowthLine], series: Mapping[str, int], day: int | None) -> None:
-        """Show these; `series` as in the other charts."""
+    def tell(self, lines: Sequence[GrowthLine], series: Mapping[str, int], day: int | None) -> None:
+        """Draw these from now on; `series` as in the other charts."""
         self._lines = tuple(line for line in lines if line.points)
         self._series, self._day = dict(series), day
-        words = [
-            self.tr("{medium}: {days}").format(
-                medium=line.treatment,
-                days=", ".join(
-                    self.tr("day {day} {coverage} % ({trays} trays)").format(
-                        day=point.day, coverage=f"{point.coverage:.0f}", trays=point.trays
-                    )
-                    for point in line.points
-                ),
-            )
-            for line in self._lines
-        ]
-        self.describe("\n".join(words))
-        self.update()
 
     def lines_high(self) -> float:
         """As high as the blocks beside it."""
@@ -95,7 +79,7 @@ class MediaChart(DrawnChart):
     def _draw_axes(self, canvas: Canvas, plot: QRectF, first: int, last: int) -> None:
         t = canvas.tokens
         head = QRectF(canvas.area.left(), canvas.area.top(), canvas.area.width(), canvas.line_height)
-        canvas.text(self.tr("mean coverage, %"), head, Qt.AlignmentFlag.AlignLeft, t.soft_ink)
+        canvas.text(translate("MediaChart", "mean coverage, %"), head, Qt.AlignmentFlag.AlignLeft, t.soft_ink)
         for share in SHARES:
             y = plot.bottom() - plot.height() * share / 100
             canvas.line(QPointF(plot.left(), y), QPointF(plot.right(), y), t.line)
@@ -112,9 +96,9 @@ class MediaChart(DrawnChart):
             canvas.text(f"{day:.0f}", box, Qt.AlignmentFlag.AlignHCenter, t.soft_ink)
         wide = canvas.area.right() - plot.left()
         foot = QRectF(plot.left(), plot.bottom() + 1.3 * canvas.line_height, wide, canvas.line_height * 1.3)
-        words = self.tr("days since sowing")
+        words = translate("MediaChart", "days since sowing")
         if self._day is not None:
-            words = self.tr("days since sowing; day {day} is read").format(day=self._day)
+            words = translate("MediaChart", "days since sowing; day {day} is read").format(day=self._day)
         canvas.text(words, foot, Qt.AlignmentFlag.AlignLeft, t.soft_ink)
 
     def _draw_line(self, canvas: Canvas, line: GrowthLine, points: Sequence[QPointF]) -> None:
@@ -126,3 +110,30 @@ class MediaChart(DrawnChart):
         canvas.painter.drawPolyline(QPolygonF(list(points)))
         for point in points:
             canvas.mark(point, series, 4.0)
+
+
+class MediaChart(MediaDrawing, DrawnChart):
+    """A line a medium."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__("", parent)
+        self.title = self.tr("Growth by medium")
+        self.setAccessibleName(self.title)
+
+    def show_growth(self, lines: Sequence[GrowthLine], series: Mapping[str, int], day: int | None) -> None:
+        """Show these; `series` as in the other charts."""
+        self.tell(lines, series, day)
+        words = [
+            self.tr("{medium}: {days}").format(
+                medium=line.treatment,
+                days=", ".join(
+                    self.tr("day {day} {coverage} % ({trays} trays)").format(
+                        day=point.day, coverage=f"{point.coverage:.0f}", trays=point.trays
+                    )
+                    for point in line.points
+                ),
+            )
+            for line in self._lines
+        ]
+        self.describe("\n".join(words))
+        self.update()
