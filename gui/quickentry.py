@@ -100,6 +100,7 @@ class QuickLine(QWidget):
 
     def _make_answer(self, does: Callable[[], None]) -> QPushButton:
         made = QPushButton(self)
+        made.setAutoDefault(True)  # so that Enter of the number pad presses it, too
         set_role(made, "rack")
         made.clicked.connect(does)
         return made
@@ -168,7 +169,7 @@ class QuickLine(QWidget):
         if entry.problem:
             self._say(spoken(entry.problem), "alarm")
             self.line.selectAll()
-        elif entry.doubt is not None:
+        elif entry.doubt is not None or entry.odd:
             self._ask(entry)
         else:
             self._keep(entry, entry.value)
@@ -188,14 +189,15 @@ class QuickLine(QWidget):
         return [one.value for one in found]
 
     def _ask(self, entry: QuickEntry) -> None:
-        assert entry.doubt is not None
         self._open = entry
-        self._say(spoken(entry.doubt.sentence), "notice")
+        self._say(entry.odd if entry.doubt is None else spoken(entry.doubt.sentence), "notice")
         self.as_typed.setText(self.tr("Keep {number}").format(number=self._figure(entry, entry.value)))
         self.as_typed.setVisible(entry.value is not None)
-        self.instead.setText(
-            self.tr("It was {number}").format(number=self._figure(entry, entry.doubt.instead))
-        )
+        if entry.doubt is None:
+            self.instead.setText(self.tr("Type it again"))
+        else:
+            number = self._figure(entry, entry.doubt.instead)
+            self.instead.setText(self.tr("It was {number}").format(number=number))
         self.instead.show()
         self.instead.setFocus()
 
@@ -216,8 +218,15 @@ class QuickLine(QWidget):
 
     @Slot()
     def _keep_instead(self) -> None:
-        if self._open is not None and self._open.doubt is not None:
+        if self._open is None:
+            return
+        if self._open.doubt is not None:
             self._keep(self._open, self._open.doubt.instead)
+            return
+        self._open = None
+        self._say("")
+        self.line.selectAll()
+        self.line.setFocus()
 
     def _keep(self, entry: QuickEntry, value: float | None) -> None:
         book = self._book

@@ -17,6 +17,7 @@ from data.numbers import TrayId
 from data.readings import ReadingKind
 from data.records import Tile
 from data.units import UnitSystem
+from gui.spoken import spoken
 from gui.words import translate
 
 if TYPE_CHECKING:
@@ -53,6 +54,7 @@ class QuickEntry:
     value: float | None = None  # in the book's unit; None for what was done
     note: str = ""  # of what was done
     doubt: "Doubt | None" = None  # to be asked before it is kept
+    odd: str = ""  # what is unusual, to be asked about as well
     problem: str = ""
 
 
@@ -90,7 +92,18 @@ def quick_entry(
     typed = read_typed(" ".join(rest), kind, before, system)
     if typed.value is None and typed.doubt is None:
         return QuickEntry(kind=kind, trays=trays, problem=str(typed.reason))
-    return QuickEntry(kind=kind, trays=trays, value=typed.value, doubt=typed.doubt)
+    odd = "" if typed.doubt else _odd(kind, typed.value, trays, before)
+    return QuickEntry(kind=kind, trays=trays, value=typed.value, doubt=typed.doubt, odd=odd)
+
+
+def _odd(kind: ReadingKind, value: float | None, trays: Sequence[Tile], before: Sequence[float]) -> str:
+    """What is unusual about a number where no other unit explains it."""
+    if value is None:
+        return ""
+    from data.croptable import doubt_of_reading
+
+    last = before[-1] if before else None
+    return spoken(doubt_of_reading(kind, value, crop=trays[0].crop, last_weight_g=last) or "")
 
 
 def _named(

@@ -155,6 +155,23 @@ def test_a_number_that_looks_like_ounces_is_asked_about_before_it_is_kept(
     assert newest.value == pytest.approx(28.4 * 28.349523125)  # international avoirdupois ounce, g
 
 
+def test_a_slipped_digit_is_asked_about_and_can_be_typed_again_from_the_number_pad(
+    morning: Bench, rack_book: Book, qtbot: QtBot
+) -> None:
+    before = NewReading(
+        kind=ReadingKind.WEIGHT, value=2000.0, taken_at=rack_book.now(), tray_id=tray(rack_book, "A1")
+    )
+    rack_book.add_readings([before])
+
+    typed(morning, "A1 31")
+    assert "31 g stands against 2000 g before" in morning.quick.said.text()
+    qtbot.keyClick(morning.quick.instead, Qt.Key.Key_Enter)
+    assert len(rack_book.readings(kind=ReadingKind.WEIGHT)) == 1
+    typed(morning, "A1 1931")
+
+    assert rack_book.readings(kind=ReadingKind.WEIGHT)[-1].value == 1931.0
+
+
 def test_a_grower_who_thinks_in_ounces_types_them(morning: Bench, rack_book: Book) -> None:
     morning.use_units(UnitSystem.US)
     assert morning.quick.line.placeholderText() == "Tray and number in oz"
