@@ -5,6 +5,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QByteArray
 
+from data.units import UnitSystem
 from gui.home import Memory, demo_folder, home_folder
 from gui.newbook import safe_name
 
@@ -74,3 +75,11 @@ def test_nonsense_in_the_settings_reads_as_never_set(tmp_path: Path) -> None:
 )
 def test_a_name_stays_a_name_and_becomes_no_path(words: str, name: str) -> None:
     assert safe_name(words) == name
+
+
+def test_the_units_in_which_numbers_are_typed_are_kept(tmp_path: Path) -> None:
+    assert Memory(tmp_path).units is UnitSystem.METRIC
+    first = Memory(tmp_path)
+    first.units = UnitSystem.US
+    first.keep()
+    assert Memory(tmp_path).units is UnitSystem.US

@@ -294,6 +294,18 @@ def test_a_tray_without_a_crop_is_not_added_and_says_why(
     assert len(book_of(with_book).trays()) == 3
 
 
+# --- units
+
+
+def test_the_units_chosen_in_the_view_menu_hold_on_the_bench_at_once(with_book: Window) -> None:
+    with_book.top.units_chosen.emit("US")
+
+    bench = with_book.screens["bench"]
+    assert isinstance(bench, Bench)
+    assert bench.quick.line.placeholderText() == "Tray and number in oz"
+    assert with_book.memory.units == "US"
+
+
 # --- undo
 
 
