@@ -77,6 +77,8 @@ def _photograph(asked: argparse.Namespace) -> int:
                 _take(window, folder, f"{place}-{scheme}-{width}x{height}.png")
                 if place == "traysheet" and tray is not None:
                     _take_views(window, folder, f"{scheme}-{width}x{height}.png")
+                if place == "bench":
+                    _take_rack(window, folder, f"{scheme}-{width}x{height}.png")
                 if place == "plan":
                     _take_steps(window, folder, f"{scheme}-{width}x{height}.png")
                 if place == "materials":
@@ -92,6 +94,25 @@ def _take(window: "Window", folder: Path, name: str) -> None:
     _settle(lambda: not window.work.jobs())
     window.grab().save(str(folder / name))
     print(folder / name)
+
+
+def _take_rack(window: "Window", folder: Path, end: str) -> None:
+    """The rack with its filters, trays chosen, and a number that is asked about."""
+    from gui.bench import Bench
+
+    bench = window.screens["bench"]
+    assert isinstance(bench, Bench)
+    if bench.rack.model().rowCount() == 0:
+        return
+    bench.head.more.setChecked(True)
+    bench.rack.selectAll()
+    bench.quick.line.setText(f"{bench.rack.chosen[0].code} 31")
+    bench.quick.note_it()
+    _take(window, folder, f"bench-rack-{end}")
+    bench.quick.line.clear()
+    bench.rack.clearSelection()
+    bench.head.more.setChecked(False)
+    bench.switch.turn(to_looks=True)
 
 
 def _take_views(window: "Window", folder: Path, end: str) -> None:
