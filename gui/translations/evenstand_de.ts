@@ -615,7 +615,7 @@
         </message>
         <message>
             <source>Leave as it was</source>
-            <translation>Lassen, wie es war</translation>
+            <translation>Verwerfen</translation>
         </message>
         <message>
             <source>Forget what was typed (Esc)</source>
@@ -1350,10 +1350,6 @@
     <context>
         <name>IntervalChart</name>
         <message>
-            <source>Difference from the trusted medium</source>
-            <translation>Unterschied zum bewährten Substrat</translation>
-        </message>
-        <message>
             <source>margin</source>
             <translation>Spielraum</translation>
         </message>
@@ -1364,6 +1360,10 @@
         <message>
             <source>better</source>
             <translation>besser</translation>
+        </message>
+        <message>
+            <source>Difference from the trusted medium</source>
+            <translation>Unterschied zum bewährten Substrat</translation>
         </message>
     </context>
     <context>
@@ -2401,7 +2401,7 @@ trusted</source>
         </message>
         <message>
             <source>default from literature</source>
-            <translation>Vorgabe aus der Literatur</translation>
+            <translation>Literatur</translation>
         </message>
         <message>
             <source>guess</source>
@@ -2538,18 +2538,6 @@ trusted</source>
     <context>
         <name>MediaChart</name>
         <message>
-            <source>Growth by medium</source>
-            <translation>Wachstum nach Substrat</translation>
-        </message>
-        <message>
-            <source>{medium}: {days}</source>
-            <translation>{medium}: {days}</translation>
-        </message>
-        <message>
-            <source>day {day} {coverage} % ({trays} trays)</source>
-            <translation>Tag {day} {coverage} % ({trays} Schalen)</translation>
-        </message>
-        <message>
             <source>mean coverage, %</source>
             <translation>mittlere Deckung, %</translation>
         </message>
@@ -2560,6 +2548,18 @@ trusted</source>
         <message>
             <source>days since sowing; day {day} is read</source>
             <translation>Tage seit der Aussaat; Tag {day} wird abgelesen</translation>
+        </message>
+        <message>
+            <source>Growth by medium</source>
+            <translation>Wachstum nach Substrat</translation>
+        </message>
+        <message>
+            <source>{medium}: {days}</source>
+            <translation>{medium}: {days}</translation>
+        </message>
+        <message>
+            <source>day {day} {coverage} % ({trays} trays)</source>
+            <translation>Tag {day} {coverage} % ({trays} Schalen)</translation>
         </message>
     </context>
     <context>
@@ -2622,7 +2622,7 @@ trusted</source>
         </message>
         <message>
             <source>Leave as it was</source>
-            <translation>Lassen, wie es war</translation>
+            <translation>Verwerfen</translation>
         </message>
         <message>
             <source>Forget the strokes; the canopy stays as it is (Esc)</source>
@@ -2630,7 +2630,7 @@ trusted</source>
         </message>
         <message>
             <source>Keep this canopy</source>
-            <translation>Diesen Bestand behalten</translation>
+            <translation>Behalten</translation>
         </message>
         <message>
             <source>Measure the tray again with this canopy (Ctrl+Enter); Ctrl+Z takes it back</source>
@@ -2650,7 +2650,7 @@ trusted</source>
         </message>
         <message>
             <source>Coverage {before:.1f} %. Striped is what counts as bare.</source>
-            <translation>Deckung {before:.1f} %. Gestreift ist, was als kahl zählt.</translation>
+            <translation>Deckung {before:.1f} %. Gestreift: zählt als kahl.</translation>
         </message>
     </context>
     <context>
@@ -3419,7 +3419,7 @@ trusted</source>
         </message>
         <message>
             <source>Copy with one change</source>
-            <translation>Kopie mit einer Änderung</translation>
+            <translation>Abwandeln</translation>
         </message>
         <message>
             <source>New trial</source>
@@ -3808,6 +3808,10 @@ trusted</source>
             <translation>{number} behalten</translation>
         </message>
         <message>
+            <source>Type it again</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>It was {number}</source>
             <translation>Es war {number}</translation>
         </message>
@@ -4167,6 +4171,61 @@ trusted</source>
         </message>
     </context>
     <context>
+        <name>Report</name>
+        <message>
+            <source>en</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The picture is gone.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>page {n} of {all}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Media against the trusted one</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Medium</source>
+            <translation>Substrat</translation>
+        </message>
+        <message>
+            <source>Trays</source>
+            <translation>Schalen</translation>
+        </message>
+        <message>
+            <source>Mean, {unit}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Difference</source>
+            <translation>Unterschied</translation>
+        </message>
+        <message>
+            <source>Interval</source>
+            <translation>Intervall</translation>
+        </message>
+        <message>
+            <source>Answer</source>
+            <translation>Antwort</translation>
+        </message>
+        <message>
+            <source>Rank</source>
+            <translation>Rang</translation>
+        </message>
+        <message>
+            <source>Media as materials</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Property</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
         <name>RestsOn</name>
         <message>
             <source>the tray's own growth and earlier trays of the crop</source>
@@ -4402,6 +4461,10 @@ trusted</source>
     </context>
     <context>
         <name>Sentence</name>
+        <message>
+            <source>Some tables and pictures found no room on two pages; they are in the full report.</source>
+            <translation type="unfinished" />
+        </message>
         <message>
             <source>This book has no trial with trays, so there is nothing to compare.</source>
             <translation>Dieses Buch hat keinen Versuch mit Schalen, also gibt es nichts zu vergleichen.</translation>
@@ -5119,7 +5182,7 @@ trusted</source>
             <translation>trockene Holzfaser in einer Schale</translation>
         </message>
         <message>
-            <source>dry hemp, flax, jute, kenaf in a tray</source>
+            <source>dry hemp, flax, jute or kenaf</source>
             <translation type="unfinished" />
         </message>
         <message>
@@ -7112,7 +7175,7 @@ trusted</source>
         </message>
         <message>
             <source>Growth beside its mates</source>
-            <translation>Wachstum neben den anderen</translation>
+            <translation>Wachstum im Vergleich</translation>
         </message>
         <message>
             <source>Numbers of this day</source>
@@ -8223,7 +8286,7 @@ trusted</source>
         </message>
         <message>
             <source>Trays of one kind lie apart by</source>
-            <translation>Schalen einer Art liegen auseinander um</translation>
+            <translation>Streuung gleicher Schalen</translation>
         </message>
         <message>
             <source>Choose crops and media first: then the chances stand here.</source>
@@ -8569,11 +8632,11 @@ trusted</source>
         </message>
         <message>
             <source>{answer}, 1 further tray</source>
-            <translation>{answer}, 1 weitere Schale</translation>
+            <translation>{answer}, 1 mehr</translation>
         </message>
         <message>
             <source>{answer}, {n} further trays</source>
-            <translation>{answer}, {n} weitere Schalen</translation>
+            <translation>{answer}, {n} mehr</translation>
         </message>
         <message>
             <source>{rank} of {media}</source>
@@ -8690,8 +8753,12 @@ trusted</source>
             <translation>Wie das gerechnet wurde</translation>
         </message>
         <message>
-            <source>There is nothing to compare yet.</source>
-            <translation>Noch gibt es nichts zu vergleichen.</translation>
+            <source>There is nothing to compare yet: no tray has a photo that can be used. Bring photos in at Intake.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>There is nothing to compare yet: no tray has a photo of day {day} that can be used. Photograph all trays on that day after sowing, and bring the photos in at Intake.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Means of {trays} trays in {blocks} blocks, {unit}</source>
@@ -8718,11 +8785,11 @@ trusted</source>
         </message>
         <message>
             <source>Mend</source>
-            <translation>Nachbessern</translation>
+            <translation>Korrektur</translation>
         </message>
         <message>
             <source>Mend the canopy with a brush (M)</source>
-            <translation>Den Bestand mit einem Pinsel nachbessern (M)</translation>
+            <translation>Den Bestand mit einem Pinsel korrigieren (M)</translation>
         </message>
         <message>
             <source>Growth</source>
@@ -8734,7 +8801,7 @@ trusted</source>
         </message>
         <message>
             <source>Conditions</source>
-            <translation>Bedingungen</translation>
+            <translation>Anbau</translation>
         </message>
         <message>
             <source>How it grows, to be corrected (C)</source>
@@ -8842,7 +8909,7 @@ trusted</source>
         </message>
         <message>
             <source>This is the demonstration: an invented trial of {count} trays with drawn photos, scored on this computer. It stands still on {day}.</source>
-            <translation>Das ist die Vorführung: ein erfundener Versuch mit {count} Schalen und gezeichneten Fotos, auf diesem Rechner ausgewertet. Sie steht still am {day}.</translation>
+            <translation>Vorführung: ein erfundener Versuch mit {count} Schalen und gezeichneten Fotos, hier ausgewertet. Sie steht still am {day}.</translation>
         </message>
         <message>
             <source>Taken back: {what}</source>
