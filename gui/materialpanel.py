@@ -47,7 +47,7 @@ class MaterialPanel(QScrollArea):
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setAccessibleName(self.tr("The chosen cell"))  # arrow keys scroll what is long
         self._action, self._medium = "", ""
 
     def show_cell(self, reading: MaterialReading, key: str, medium: str) -> None:
@@ -85,15 +85,26 @@ class MaterialPanel(QScrollArea):
                 column.addWidget(label)
         words = self._button_words(row, gap=cell.gap is not None)
         if words:
-            button = QPushButton(words, body)
+            button = QPushButton(self._folded(words), body)
             button.clicked.connect(self._wanted)
             column.addWidget(button)
         if row.action == "feed":
-            trial = QPushButton(self.tr("Plan a trial with and without feed"), body)
+            trial = QPushButton(self._folded(self.tr("Plan a trial with and without feed")), body)
             trial.clicked.connect(self.trial_wanted)
             column.addWidget(trial)
         column.addStretch(1)
         self.setWidget(body)
+
+    def _folded(self, words: str) -> str:
+        """In two lines where one is too wide: a button would push all words out of sight."""
+        room = self.viewport().width() - 2 * Space.L - 4 * Space.M
+        if self.fontMetrics().horizontalAdvance(words) <= room:
+            return words
+        spaces = [at for at, letter in enumerate(words) if letter == " "]
+        if not spaces:
+            return words
+        middle = min(spaces, key=lambda at: abs(at - len(words) / 2))
+        return f"{words[:middle]}\n{words[middle + 1 :]}"
 
     def _button_words(self, row: Row, *, gap: bool) -> str:
         if row.action.startswith("factor "):

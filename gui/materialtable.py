@@ -109,7 +109,7 @@ class MaterialTable(QTableWidget):
         """Rows as high as two lines of text; a column never narrower than its words."""
         line = self.fontMetrics().height()
         for number, one in enumerate(self._lines):
-            self.setRowHeight(number, round(1.6 * line) if one.row is None else round(2.5 * line))
+            self.setRowHeight(number, round(1.6 * line) if one.row is None else round(2.8 * line))
         self.horizontalHeader().setMinimumSectionSize(13 * self.fontMetrics().averageCharWidth())
 
     @Slot()

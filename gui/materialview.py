@@ -78,7 +78,7 @@ def range_words(row: Row, cell: Cell) -> str:
     if cell.low is None or cell.high is None:
         return ""
     if cell.low == cell.high:
-        return translate("Materials", "exact")
+        return translate("Materials", "exact") if cell.of == "entries" else ""
     words = translate("Materials", "{low} to {high}")
     return words.format(low=value_words(row, cell.low), high=value_words(row, cell.high))
 
