@@ -232,6 +232,20 @@ def _tags(asked: argparse.Namespace) -> int:
     return print_tags(asked.book, asked.target, asked.paper, asked.trial)
 
 
+def _report_options(word: argparse.ArgumentParser) -> None:
+    word.add_argument("target", type=Path, metavar="OUT.pdf|OUT.html", help="the file to write")
+    word.add_argument("--trial", metavar="NAME", help="by default the newest trial that has trays")
+    word.add_argument("--short", action="store_true", help="two pages, for a customer")
+    word.add_argument("--letter", action="store_true", help="on Letter paper, not on A4")
+    _book_option(word)
+
+
+def _report(asked: argparse.Namespace) -> int:
+    from gui.reportcommand import report_on
+
+    return report_on(asked.book, asked.target, asked.trial, short=asked.short, letter=asked.letter)
+
+
 def _pack_options(word: argparse.ArgumentParser) -> None:
     word.add_argument("target", type=Path, metavar="FILE", help="the file to write")
     _book_option(word)
@@ -348,6 +362,7 @@ COMMANDS: tuple[Command, ...] = (
     Command(name="look", about="Say what needs a look today.", options=_look_options, run=_look),
     Command(name="verdict", about="Say which medium is as good.", options=_verdict_options, run=_verdict),
     Command(name="tags", about="Print tags and station cards.", options=_tags_options, run=_tags),
+    Command(name="report", about="Write the report of a trial.", options=_report_options, run=_report),
     Command(name="pack", about="Pack a book into one file.", options=_pack_options, run=_pack),
     Command(name="unpack", about="Unpack a book elsewhere.", options=_unpack_options, run=_unpack),
     Command(name="export", about="Write a book as open files.", options=_export_options, run=_export),

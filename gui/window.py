@@ -248,7 +248,7 @@ class Window(QMainWindow):
         self.top.show_recent(self.desk.other_books())
         self.top.show_choices(self.memory.scheme, self.memory.text_percent, self.memory.language)
         self._show_undo()
-        for name in ("add_trays", "bring_in", "print_tags"):
+        for name in ("add_trays", "bring_in", "print_tags", "write_report"):
             self.actions_by_name[name].setEnabled(book is not None)
         if book is None:
             self.setWindowTitle("Evenstand")
@@ -335,6 +335,21 @@ class Window(QMainWindow):
 
         try:
             dialog = TagsDialog(self.book, self)
+        except BookError as error:
+            self.tell_trouble(str(error))
+            return
+        if dialog.exec():
+            self.tell(dialog.told)
+
+    @Slot()
+    def write_report(self) -> None:
+        """Let the grower look at the report of a trial and save it."""
+        if self.book is None:
+            return
+        from gui.reportdialog import ReportDialog
+
+        try:
+            dialog = ReportDialog(self.book, self.work, self)
         except BookError as error:
             self.tell_trouble(str(error))
             return
