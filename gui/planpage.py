@@ -8,7 +8,7 @@ Not   what is asked (each page)
 from dataclasses import replace
 from typing import Any
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QFrame, QLabel, QLayout, QScrollArea, QVBoxLayout, QWidget
 
@@ -51,9 +51,16 @@ class PlanPage(QScrollArea):
         super().resizeEvent(event)
         self._turn_sides()
 
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Halves follow what is in them, too: rows come, and words are longer in another language."""
+        if event.type() == QEvent.Type.LayoutRequest and watched is self.widget():
+            self._turn_sides()
+        return super().eventFilter(watched, event)
+
     def _turn_sides(self) -> None:
-        if self._sides is None:
+        if getattr(self, "_sides", None) is None:  # events come before the page is made
             return
+        assert self._sides is not None
         needed = self._sides.spacing() + Space.L
         for number in range(self._sides.count()):
             half = self._sides.itemAt(number)
@@ -62,6 +69,7 @@ class PlanPage(QScrollArea):
         way = QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.TopToBottom
         if self._sides.direction() != way:
             self._sides.setDirection(way)
+            self.column.activate()
 
     def show_state(self, state: PlanState) -> None:
         """Show it; called often."""
