@@ -32,6 +32,10 @@
             <translation>Schilder und Stationskarten drucken...</translation>
         </message>
         <message>
+            <source>Report...</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Bring in photos...</source>
             <translation>Fotos einlesen...</translation>
         </message>
@@ -1055,7 +1059,7 @@
         </message>
         <message>
             <source>A default. Type your own over it. From: {source}.</source>
-            <translation type="unfinished" />
+            <translation>Eine Vorgabe. Den eigenen Wert darüber eingeben. Aus: {source}.</translation>
         </message>
         <message>
             <source>Changed; the default is {value} ({low} to {high}): {source}</source>
@@ -2224,6 +2228,10 @@
     </context>
     <context>
         <name>MaterialPanel</name>
+        <message>
+            <source>The chosen cell</source>
+            <translation>Die gewählte Zelle</translation>
+        </message>
         <message>
             <source>Plan a trial with and without feed</source>
             <translation>Versuch mit und ohne Düngung planen</translation>
@@ -4226,6 +4234,96 @@ trusted</source>
         </message>
     </context>
     <context>
+        <name>ReportDesk</name>
+        <message>
+            <source>The report was not saved: {why}. Choose another folder.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The report could not be made. The book is as it was.</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>ReportDialog</name>
+        <message>
+            <source>Report</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Trial</source>
+            <translation>Versuch</translation>
+        </message>
+        <message>
+            <source>Version</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Full, for an inspector</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Two pages, for a customer</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Paper</source>
+            <translation>Papier</translation>
+        </message>
+        <message>
+            <source>Progress</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Preview of the pages</source>
+            <translation>Vorschau der Seiten</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>Schließen</translation>
+        </message>
+        <message>
+            <source>Save as PDF or HTML...</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The pages are being laid out.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>One page.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{n} pages.</source>
+            <translation>{n} Seiten.</translation>
+        </message>
+        <message>
+            <source>Page {n}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>report</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Save the report</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The report is being written.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Saved: {file}</source>
+            <translation>Gespeichert: {file}</translation>
+        </message>
+    </context>
+    <context>
         <name>RestsOn</name>
         <message>
             <source>the tray's own growth and earlier trays of the crop</source>
@@ -5183,7 +5281,7 @@ trusted</source>
         </message>
         <message>
             <source>dry hemp, flax, jute or kenaf</source>
-            <translation type="unfinished" />
+            <translation>trockener Hanf, Flachs, Jute oder Kenaf</translation>
         </message>
         <message>
             <source>of that, needled into a mat</source>
@@ -5199,7 +5297,7 @@ trusted</source>
         </message>
         <message>
             <source>electricity that you count for a tray</source>
-            <translation type="unfinished" />
+            <translation>Strom, der für eine Schale gerechnet wird</translation>
         </message>
         <message>
             <source>by truck</source>
@@ -5243,7 +5341,7 @@ trusted</source>
         </message>
         <message>
             <source>mass to carry away after a cut</source>
-            <translation type="unfinished" />
+            <translation>Masse, die nach dem Schnitt wegzutragen ist</translation>
         </message>
         <message>
             <source>price of the medium for a tray</source>
@@ -5267,7 +5365,7 @@ trusted</source>
         </message>
         <message>
             <source>peat: land, haul, on top of its carbon</source>
-            <translation type="unfinished" />
+            <translation>Torf: Land, Wege, zusätzlich zu seinem Kohlenstoff</translation>
         </message>
         <message>
             <source>expanded perlite</source>
@@ -5283,7 +5381,7 @@ trusted</source>
         </message>
         <message>
             <source>plant fibre, to the factory</source>
-            <translation type="unfinished" />
+            <translation>Pflanzenfaser, bis zum Werk</translation>
         </message>
         <message>
             <source>needling fibre into a mat</source>
@@ -6035,7 +6133,7 @@ trusted</source>
         </message>
         <message>
             <source>A suspect is a reason to look, no finding, and no flag is no proof that a tray is safe. Food that is sold is ruled by local food-safety law. Factors of climate and break-down make screening estimates, no certified assessment, and are not for labels.</source>
-            <translation type="unfinished" />
+            <translation>Ein Verdacht ist ein Grund nachzusehen, kein Befund, und keine Markierung ist kein Beweis, dass eine Schale unbedenklich ist. Für Lebensmittel, die verkauft werden, gilt das örtliche Lebensmittelrecht. Klima- und Abbauwerte ergeben grobe Schätzungen, keine geprüfte Bilanz, und sind nicht für Etiketten.</translation>
         </message>
         <message>
             <source>It was not weighed since it was last watered: weigh it.</source>
@@ -6210,6 +6308,74 @@ trusted</source>
             <translation>{added} Messwerte hinzugefügt.</translation>
         </message>
         <message>
+            <source>The media as materials</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What a photograph cannot see, with how each number was had. Media differ in many ways at once, so there is no grand total.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What went wrong</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No tray was thrown away, and no photo of its trays was refused.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What else went wrong is named in the full report: {n}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tray {code} ({crop}, {medium}) was thrown away on {day}: {why}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>no reason was noted</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tray {code}, day {day}: a photo does not count, {state}: {reason}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What needed a look</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nothing of this trial stood on the look list.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Look list</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tray</source>
+            <translation>Schale</translation>
+        </message>
+        <message>
+            <source>First</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Last</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What</source>
+            <translation>Was</translation>
+        </message>
+        <message>
+            <source>Then</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Older ones are kept in the book: {n}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Mold: a flag is a reason to look, no finding, and no flag is no proof that a tray is safe. Do not taste, sell or give away from a tray with mold; open it away from others, with gloves and a suitable respirator, keep people with asthma or weak immunity away, and clean trays and tools.</source>
             <translation type="unfinished" />
         </message>
@@ -6247,6 +6413,42 @@ trusted</source>
         </message>
         <message>
             <source>Colours in charts are those of Okabe &amp; Ito (2008); each medium has its own marker and dash as well.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What the trays look like</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>There is no scored photo of the day that is read.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{crop} on day {day}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{medium}, {tray}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>typical: {code}, score {value}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>highest: {code}, score {value}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>lowest: {code}, score {value}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Growth by medium</source>
+            <translation>Wachstum nach Substrat</translation>
+        </message>
+        <message>
+            <source>No photo of this trial has a coverage that is sure.</source>
             <translation type="unfinished" />
         </message>
         <message>
@@ -6338,98 +6540,6 @@ trusted</source>
             <translation type="unfinished" />
         </message>
         <message>
-            <source>What the trays look like</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>There is no scored photo of the day that is read.</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>{crop} on day {day}</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>Growth by medium</source>
-            <translation>Wachstum nach Substrat</translation>
-        </message>
-        <message>
-            <source>No photo of this trial has a coverage that is sure.</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>The media as materials</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>What a photograph cannot see, with how each number was had. Media differ in many ways at once, so there is no grand total.</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>What went wrong</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>No tray was thrown away, and no photo of its trays was refused.</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>{n} more are named in the full report.</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>Tray {code} ({crop}, {medium}) was thrown away on {day}: {why}.</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>no reason was noted</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>Tray {code}, day {day}: a photo does not count, {state}: {reason}.</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>left out by a person</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>What needed a look</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>Nothing of this trial stood on the look list.</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>Look list</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>Tray</source>
-            <translation>Schale</translation>
-        </message>
-        <message>
-            <source>First</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>Last</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>What</source>
-            <translation>Was</translation>
-        </message>
-        <message>
-            <source>Then</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>{n} older ones are kept in the book.</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
             <source>How this was worked out</source>
             <translation>Wie das gerechnet wurde</translation>
         </message>
@@ -6443,18 +6553,6 @@ trusted</source>
         </message>
         <message>
             <source>Cautions</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>typical: {code}, score {value}</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>highest: {code}, score {value}</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>lowest: {code}, score {value}</source>
             <translation type="unfinished" />
         </message>
         <message>
