@@ -21,7 +21,8 @@ OF_WASTE = re.compile(
 PLAIN = frozenset({"", "none", "no", "no feed", "without feed", "plain", "water", "plain water"})
 
 ASK_FIRST = Sentence(
-    "What a feed for food may be made of is ruled by local law; ask your local food authority before you sell."
+    "What a feed for food may be made of is ruled by local law; "
+    "ask your local food authority before you sell."
 )
 COMPARE = Sentence(
     "A plain medium and a fed one are two treatments: let the feed be what varies in a trial, then the table "
@@ -46,8 +47,8 @@ def feed_caution(feed: str | None) -> Sentence | None:
     if not is_of_waste(feed):
         return ASK_FIRST
     return Sentence(
-        "{feed}: feeds from manure, urine or waste can carry germs to what is eaten raw. They are not for food "
-        "that is sold unless local rules allow it: ask your local food authority first. Keep them off leaves, "
-        "wear gloves, wash your hands.",
+        "{feed}: feeds from manure, urine or waste can carry germs to what is eaten raw. They are not for "
+        "food that is sold unless local rules allow it: ask your local food authority first. Keep them off "
+        "leaves, wear gloves, wash your hands.",
         feed=feed,
     )

@@ -25,8 +25,8 @@ if TYPE_CHECKING:
     Draws = NDArray[np.float64]
 
 __all__ = [
-    "DRAWS", "NOTE", "Bill", "Difference", "Footprint", "Range", "Term", "Yield", "differences", "ends_of", "footprints",
-    "mean_of", "shares_of_variance", "spread_of",
+    "DRAWS", "NOTE", "Bill", "Difference", "Footprint", "Range", "Term", "Yield", "differences", "ends_of",
+    "footprints", "mean_of", "shares_of_variance", "spread_of",
 ]  # fmt: skip
 
 DRAWS = 100_000
@@ -34,8 +34,9 @@ LOW, HIGH = 2.5, 97.5  # %
 
 NOTE = Sentence(
     "A screening estimate from your inputs: no certified assessment, and not for labels. Medium, ways, tray "
-    "and the electricity that you enter are in it. Seed, light and heating are not unless you enter them, and "
-    "often outweigh the medium. Carbon that plant fibre took up and gives back counts as nought; peat's counts."
+    "and the electricity that you enter are in it. Seed, light and heating are not unless you enter them, "
+    "and often outweigh the medium. Carbon that plant fibre took up and gives back counts as nought; peat's "
+    "counts."
 )
 
 

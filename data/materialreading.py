@@ -14,7 +14,7 @@ from data.benchtest import BenchTest, Due, due_of
 from data.conditions import Medium
 from data.costs import mean_of_trays
 from data.estimate import Estimate
-from data.factors import Factor
+from data.factors import KINDS, Factor
 from data.footprint import NOTE, Difference, Footprint, Yield, differences, footprints
 from data.materialbill import ELECTRICITY, PEAT, Bills, bills_of
 from data.materialcells import cells_of
@@ -103,7 +103,7 @@ def read_materials(book: "Book") -> MaterialReading:
         due=tuple(_due(tests, readings, now)),
         limits=limits,
         standing=standing_of(table, limits),
-        climate=tuple(_answer(one, trusted or "") for one in off),
+        climate=tuple(_answer(one, trusted or "", bills) for one in off),
         trays_a_week=book.trays_a_week(),
         now=now,
     )
@@ -142,7 +142,7 @@ def _climate_cells(
     origins = {origin_of(bills.factors[name]) for name in telling}
     origin = next((one for one in WORST if one in origins), Origin.TYPED)
     sources = tuple(dict.fromkeys(bills.factors[name].source for name in found.variance))
-    notes = (*_parts(found), *bills.notes.get(medium, ()), NOTE)
+    notes = (*_parts(found, bills), *bills.notes.get(medium, ()), NOTE)
     tray = Cell(
         value=found.mean, low=found.low, high=found.high, n=len(found.variance), of="inputs", origin=origin,
         notes=notes, sources=sources,
@@ -164,7 +164,12 @@ def _climate_cells(
     return {rows[0]: tray, rows[1]: by_kg}
 
 
-def _parts(found: Footprint) -> tuple[Sentence, ...]:
+def _about(bills: Bills, name: str) -> Sentence:
+    """What an input is, in words."""
+    return KINDS[bills.factors[name].name].about
+
+
+def _parts(found: Footprint, bills: Bills) -> tuple[Sentence, ...]:
     peat, grid = found.parts.get(PEAT, 0.0), found.parts.get(ELECTRICITY, 0.0)
     said = [
         Sentence(
@@ -178,14 +183,14 @@ def _parts(found: Footprint) -> tuple[Sentence, ...]:
         said.append(
             Sentence(
                 "What makes it most unsure: {name}, {share:.0f} % of the variance.",
-                name=first[0],
+                name=_about(bills, first[0]),
                 share=100 * first[1],
             )
         )
     return tuple(said)
 
 
-def _answer(one: Difference, trusted: str) -> ClimateAnswer:
+def _answer(one: Difference, trusted: str, bills: Bills) -> ClimateAnswer:
     if one.high < 0:
         sentence = Sentence(
             "{medium} gives off {less:.2f} kg CO2e a tray less than {trusted} ({low:.2f} to {high:.2f}).",
@@ -206,7 +211,7 @@ def _answer(one: Difference, trusted: str) -> ClimateAnswer:
     if one.settles is not None:
         settles = Sentence(
             "To know it better, find out “{name}”: {share:.0f} % of what is unsure in it.",
-            name=one.settles,
+            name=_about(bills, one.settles),
             share=100 * one.settles_share,
         )
     return ClimateAnswer(medium=one.medium, sentence=sentence, settles=settles)

@@ -24,8 +24,8 @@ def test_five_weighings_over_a_year():
     assert "Cannot tell yet" in decay.reason
 
 
-# pine needles, means after Hobbie et al., carried by the R package litterfitter; fit recomputed with scipy 1.17.1
-# curve_fit and with R nls
+# pine needles, means after Hobbie et al., carried by the R package litterfitter; fit recomputed with scipy
+# 1.17.1 curve_fit and with R nls
 def test_pine_needles():
     years = [0.3616438, 0.8383562, 1.8383562, 2.8356164, 3.8328767, 4.8301370]
     left = [97.369, 84.960, 58.362, 37.805, 34.254, 30.730]
