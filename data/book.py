@@ -28,8 +28,8 @@ from data.materialbook import MaterialBook
 from data.oldbook import OldBook
 from data.originals import Altered, copy_original, original_path, safe_suffix
 from data.planbook import PlanBook
-from data.records import Fate, PhotoId, Refused, Said, SuspectId, TakenFrom, TrayId, fate_of
-from data.rootday import judged_again
+from data.records import Fate, PhotoId, PhotoRow, Refused, Said, SuspectId, TakenFrom, TrayId, fate_of
+from data.rootday import judged_again, kept_judged_again
 from data.rows import time_text
 from data.scorerows import score_row, suspect_rows
 from data.trialbook import TrialBook
@@ -150,9 +150,28 @@ class Book(OldBook, PlanBook, MaterialBook, TrialBook, LookBook, ClockBook, Corr
             for photo, tray in trays.items():
                 by = "walk" if rows[photo].proposal_id == tray else "person"
                 recorder.update("photo", photo, {"tray": tray, "matched_by": by, "left_out_at": None})
+                if rows[photo].tray_id is None:
+                    self._judge_kept(recorder, rows[photo], tray)
+            for photo in trays:
+                self._close_by_match(recorder, photo)
 
         self._change(text, change)
         return tuple(fate_of(self.photo(photo)) for photo in trays)
+
+    def _judge_kept(self, recorder: Recorder, row: PhotoRow, tray_id: TrayId) -> None:
+        """Suspects of a photo that had no tray count by the day and the medium of the tray it now has."""
+        tray = self.tray(tray_id)
+        for score in self._rows(queries.SCORES_OF_PHOTO, photo=row.id):
+            for suspect in self._rows(queries.SUSPECTS_OF_SCORE, score=score["id"]):
+                recorder.update(
+                    "suspect", suspect["id"], kept_judged_again(dict(suspect), tray, row.taken_at)
+                )
+
+    def _close_by_match(self, recorder: Recorder, photo_id: PhotoId) -> None:
+        """As for a photo that was just kept, but undone with the match: that may have been a mistake."""
+        at = time_text(datetime.now())
+        for suspect, note in vanished(self, photo_id).items():
+            recorder.update("suspect", suspect, {"closed_at": at, "closed_why": str(note)})
 
     def say(self, suspect_id: SuspectId, said: Said | str | None) -> None:
         """Say of a suspect "mold" or "not mold", or with None that it is open again."""

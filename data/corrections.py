@@ -18,6 +18,7 @@ from data.journal import Recorder, as_text, from_text
 from data.judged import Judged
 from data.originals import put
 from data.records import Fate, KeptScore, PhotoId, PhotoRow, Refused, fate_of
+from data.rootday import judged_again
 from data.rows import score_of, time_text
 from data.scorerows import score_row, suspect_rows
 from vision.reason import Reason
@@ -45,12 +46,12 @@ class Corrections(Changes):
             return _refused(row, judged)
         body = str([[round(float(x), 2), round(float(y), 2)] for x, y in corners_upright])
         values = score_row(judged.score, sure=True, made_at=datetime.now()) | {"mended": 0}
-        said = self._said_at(photo_id)
+        said, found = self._said_at(photo_id), self._suspects_of(photo_id, judged)
 
         def change(recorder: Recorder) -> None:
             correction = self._correct(recorder, photo_id, "corners", body)
             recorder.update("photo", photo_id, {"needs_corners": 0, "refusal": None})
-            self._replace(recorder, photo_id, values, correction, suspects=_with_word(judged, said))
+            self._replace(recorder, photo_id, values, correction, suspects=_with_word(found, said))
 
         self._change(f"corners of {row.tray_code or row.name}", change)
         self._put_pictures(photo_id, judged)
@@ -73,12 +74,12 @@ class Corrections(Changes):
         sure = old is not None and old.sure
         body = json.dumps({"canopy": base64.b64encode(canopy).decode("ascii")})
         values = score_row(judged.score, sure=sure, made_at=datetime.now()) | {"mended": 1}
-        said = self._said_at(photo_id)
+        said, found = self._said_at(photo_id), self._suspects_of(photo_id, judged)
 
         def change(recorder: Recorder) -> None:
             correction = self._correct(recorder, photo_id, "canopy", body)
             same = old is not None and old.method == values["method"]
-            suspects = None if same else _with_word(judged, said)
+            suspects = None if same else _with_word(found, said)
             self._replace(recorder, photo_id, values, correction, suspects=suspects)
 
         self._change(f"canopy of {row.tray_code or row.name}", change)
@@ -121,7 +122,8 @@ class Corrections(Changes):
         values = score_row(score, sure=sure, made_at=datetime.now())
         with self.writing() as db:
             kept = self._rows(queries.SCORES_OF_PHOTO, photo=photo_id)
-            suspects = _with_word(judged, self._said_at(photo_id, kept[0]["id"]))
+            found = self._suspects_of(photo_id, judged)
+            suspects = _with_word(found, self._said_at(photo_id, kept[0]["id"]))
             same = next((row for row in kept if row["method"] == score.method), None)
             if same is not None and all(same[side] == values[side] for side in INNER):
                 return False
@@ -171,6 +173,13 @@ class Corrections(Changes):
         for one in suspects or ():
             recorder.insert("suspect", dict(one) | {"score": score_id})
 
+    def _suspects_of(self, photo_id: PhotoId, judged: Judged) -> list[dict[str, Any]]:
+        """The suspects of a fresh score, judged with the day and the medium of the tray where it is known."""
+        row = self.photo(photo_id)
+        tray = None if row.tray_id is None else self.tray(row.tray_id)
+        found = () if judged.score is None else judged.score.suspects
+        return suspect_rows(judged_again(found, tray, row.taken_at))
+
     def _said_at(self, photo_id: PhotoId, score_id: int | None = None) -> list[sqlite3.Row]:
         """Suspects of a score, by default of the newest one, of which a word was said or that are closed."""
         if score_id is None:
@@ -209,13 +218,12 @@ def _plain(row: sqlite3.Row) -> dict[str, Any]:
     return dict(zip(row.keys(), tuple(row), strict=True))
 
 
-def _with_word(judged: Judged, said: Iterable[sqlite3.Row]) -> list[dict[str, Any]]:
+def _with_word(found: Sequence[dict[str, Any]], said: Iterable[sqlite3.Row]) -> list[dict[str, Any]]:
     """The suspects of a fresh score, each with what a person said of one at its place.
 
     A patch that a person has called mold stays, even where the fresh score no longer sees it.
     """
     words = list(said)
-    found = suspect_rows(() if judged.score is None else judged.score.suspects)
     lost = [row for row in words if row["said"] == "mold" and not any(_near(row, one) for one in found)]
     return [one | _said_near(one, words) for one in found] + [_copied(row) for row in lost]
 

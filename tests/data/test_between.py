@@ -37,6 +37,7 @@ def photo_on(
     hour: int = 12,
     sure: float = 1.0,
     method: str = "plain 1",
+    tag: int | None = 10,
 ) -> PhotoId:
     """A photo of tray A1 (tag 10) at noon of a day in March 2026, kept as intake keeps it."""
     top, labels = medium(), np.full((508, 1016), Label.MEDIUM, np.uint8)
@@ -51,7 +52,7 @@ def photo_on(
         name=name,
         digest=hashlib.sha256(source.read_bytes()).hexdigest(),
         taken_at=taken_at,
-        tag_number=10,
+        tag_number=tag,
         score=a_score(coverage, suspects=suspects, confidence=sure, method=method),
         top_view=encode_jpeg(top),
         labels=encode_labels(labels),
@@ -223,3 +224,57 @@ def test_the_reason_of_a_kept_suspect_names_the_medium_of_its_tray(book: Book) -
     photo = photo_on(book, 6, suspects=[Patch(why="grey web 14 mm wide on the bare medium")])
 
     assert the_suspect(book, photo).why == "grey web 14 mm wide on the bare coir"
+
+
+def test_a_photo_that_a_person_matches_is_judged_by_the_day_of_its_tray_until_that_is_undone(
+    book: Book,
+) -> None:
+    white = Patch(confidence=0.45, white=True, why="white web; bright white, so it may be root hairs")
+    tray = next(tray.id for tray in book.trays() if tray.code == "A1")
+    photo = photo_on(book, 4, suspects=[white], tag=None)
+    assert the_suspect(book, photo).confidence == 0.45
+
+    book.match(photo, tray)
+
+    assert the_suspect(book, photo).confidence < 0.45
+    assert "on day 3, when root hairs stand in fans" in the_suspect(book, photo).why
+    once = the_suspect(book, photo)
+    book.match(photo, tray)
+    assert the_suspect(book, photo) == once
+    book.undo()
+    book.undo()
+    assert the_suspect(book, photo).confidence == 0.45
+
+
+def test_a_photo_that_a_person_matches_closes_what_it_no_longer_shows_until_that_is_undone(
+    book: Book,
+) -> None:
+    tray = next(tray.id for tray in book.trays() if tray.code == "A1")
+    first = photo_on(book, 6, suspects=[Patch(area_cm2=3.0)])
+    second = photo_on(book, 7, tag=None)
+    assert the_suspect(book, first).is_open
+
+    book.match(second, tray)
+
+    assert not the_suspect(book, first).is_open
+    book.undo()
+    assert the_suspect(book, first).is_open
+
+
+def test_suspects_of_a_photo_with_mended_corners_are_judged_by_the_day_of_its_tray(book: Book) -> None:
+    white = Patch(confidence=0.45, white=True, why="white web; bright white, so it may be root hairs")
+    photo = photo_on(book, 4, sure=0.3)
+    judged = Judged(
+        name="again.jpg",
+        digest="0" * 64,
+        taken_at=datetime(2026, 3, 4, 12),
+        tag_number=10,
+        score=a_score(40.0, suspects=[white]),
+        top_view=b"",
+        labels=b"",
+        thumbnail=b"",
+    )
+
+    book.set_corners(photo, [(1.0, 2.0), (900.0, 2.0), (900.0, 480.0), (1.0, 480.0)], judged)
+
+    assert the_suspect(book, photo).confidence < 0.45
