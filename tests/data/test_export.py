@@ -21,7 +21,7 @@ from data.imported import is_export, read_export
 from data.merging import Answer, merge, same_names
 from data.readings import NewReading, ReadingKind
 from tests.data.builders import Patch
-from tests.data.test_verdicts import Rack
+from tests.data.trialrack import Rack
 
 COVERAGE = {"peat mix": 80.0, "coir": 76.0, "fibre mat": 60.0}
 

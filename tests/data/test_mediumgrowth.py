@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 
 from data.mediumgrowth import growth_by_treatment
-from tests.data.test_verdicts import EVEN, TRIAL, Rack
+from tests.data.trialrack import EVEN, TRIAL, Rack
 
 
 def test_each_day_is_the_mean_of_the_trays_that_were_photographed(tmp_path: Path) -> None:

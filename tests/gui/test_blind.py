@@ -15,7 +15,7 @@ from gui.blindview import first_open
 from gui.blindwindow import BlindWindow
 from gui.verdict import Verdict
 from gui.work import Work
-from tests.data.test_verdicts import TRIAL, WORSE, Rack
+from tests.data.trialrack import TRIAL, WORSE, Rack
 from tests.gui.test_verdict import read, settle
 
 

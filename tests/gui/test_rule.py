@@ -16,7 +16,7 @@ from gui.verdict import PAGE, Verdict
 from gui.verdictreading import TraySeen
 from gui.work import Work
 from tests.data.builders import a_tray
-from tests.data.test_verdicts import TRIAL, WORSE, Rack
+from tests.data.trialrack import TRIAL, WORSE, Rack
 from tests.gui.test_verdict import read, settle
 
 

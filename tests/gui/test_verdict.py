@@ -21,7 +21,7 @@ from gui.tokens import Scheme
 from gui.verdict import Verdict
 from gui.verdictview import answers_of, head_words, table_rows
 from gui.work import Work
-from tests.data.test_verdicts import EVEN, TRIAL, WORSE, Rack
+from tests.data.trialrack import EVEN, TRIAL, WORSE, Rack
 
 NUMBER = re.compile(r"[+-]?\d+(?:\.\d+)?")
 

@@ -8,7 +8,7 @@ import pytest
 
 from data.book import Book
 from gui.command import main
-from tests.data.test_verdicts import WORSE, Rack
+from tests.data.trialrack import WORSE, Rack
 from tests.published.trialdata import in_blocks
 
 PROMISED = {"trusted", "margin", "lower_is_better", "df", "mse", "q", "so_far", "media", "missing"}

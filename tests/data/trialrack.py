@@ -1,0 +1,72 @@
+"""A rack with a sown trial, and a camera: what tests of verdicts, exports and their screens begin with."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from datetime import datetime, timedelta
+from pathlib import Path
+from typing import Any
+
+from data.book import Book
+from data.numbers import Said
+from data.records import Tray
+from data.trial import CropPlan
+from data.verdicts import CropVerdict, verdicts
+from tests.data.builders import a_note, a_score, score_note
+from tests.data.plans import a_plan
+
+TRIAL = "Mat against peat"
+BEFORE = datetime(2026, 3, 1, 20)
+BROCCOLI = (CropPlan(name="broccoli", read_on_day=9),)
+# coverage by medium; peat mix is the trusted one
+EVEN = {"peat mix": 80.0, "coir": 80.0, "fibre mat": 80.0}
+WORSE = EVEN | {"fibre mat": 60.0}
+# what a block and a tray add, so that numbers have a spread
+NOISE = (0.0, 0.6, -0.4, 0.3, -0.7, 0.2, 0.5, -0.5, 0.1)
+
+
+class Rack:
+    """A book with a sown trial of four blocks, and a camera."""
+
+    def __init__(self, folder: Path, **plan: Any) -> None:
+        self.folder = folder
+        self.book = Book.create(folder / "book")
+        self.book.set_setting("today", "2026-03-01")
+        ordinary: dict[str, Any] = {"blocks": 4, "crops": BROCCOLI}
+        shelves = plan.pop("shelves", None)
+        self.plan = a_plan(**(ordinary | plan), **({} if shelves is None else {"shelves": shelves}))
+        self.kept = self.book.keep_plan(self.plan, at=BEFORE)
+        draw = self.book.draw_places(self.kept, seed=1)
+        while self.book.sow_trial(draw.id):
+            pass
+        self.today("2026-04-30")
+
+    def today(self, day: str) -> None:
+        self.book.set_setting("today", day)
+
+    @property
+    def trays(self) -> tuple[Tray, ...]:
+        return self.book.trial_trays(TRIAL)
+
+    def tray(self, medium: str, block: int = 0) -> Tray:
+        return [tray for tray in self.trays if tray.medium == medium][block]
+
+    def shoot(self, tray: Tray, coverage: float, *, day: int = 9, **score: Any) -> None:
+        taken_at = tray.sown_at + timedelta(days=day)
+        note = a_note(self.folder, f"{tray.code}-{day}-{score.get('method', '')}.jpg",
+                      taken_at=taken_at.isoformat(), tag=tray.tag_number)  # fmt: skip
+        judged = replace(score_note(note), score=a_score(coverage, **({"method": "learned 1"} | score)))
+        self.book.keep(judged, note)
+
+    def shoot_all(self, coverage: Mapping[str, float], *, leave: Sequence[str] = (), **score: Any) -> None:
+        for number, tray in enumerate(self.trays):
+            if tray.code not in leave:
+                self.shoot(tray, coverage[tray.medium] + NOISE[number % len(NOISE)], **score)
+
+    def say_mold(self, tray: Tray) -> None:
+        for day in self.book.days(tray.id):
+            if day.score is not None:
+                for suspect in day.score.suspects:
+                    self.book.say(suspect.id, Said.MOLD)
+
+    def verdicts(self) -> tuple[CropVerdict, ...]:
+        return verdicts(self.book)
