@@ -43,6 +43,7 @@ class Paragraph(Block):
 
     text: str
     role: str = ""
+    with_next: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -16,7 +16,7 @@ from data.reportcontent import Block, GrowthFigure, Heading, Paragraph, Picture,
 from data.sentence import Sentence
 from data.traynumbers import scorings_of
 from data.trialrows import PhotoNumbers
-from data.typicaltrays import CHOSEN_BY, Chosen, Stands, chosen_trays
+from data.typicaltrays import CHOSEN_BY, TYPICAL_ALONE, Chosen, Stands, chosen_trays
 from data.verdicts import CropVerdict
 
 if TYPE_CHECKING:
@@ -37,7 +37,7 @@ def picture_blocks(
     if not any(mine for _, mine in rows):
         yield Paragraph(text=Sentence("There is no scored photo of the day that is read."))
         return
-    yield Paragraph(text=CHOSEN_BY)
+    yield Paragraph(text=TYPICAL_ALONE if few else CHOSEN_BY, with_next=True)
     for number, (one, mine) in enumerate(rows):
         if mine:
             words = Sentence("{crop} on day {day}", crop=one.crop, day=one.on_day)

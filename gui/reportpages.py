@@ -161,9 +161,9 @@ def _pieces_of(block: Block, width: float) -> list[Piece]:
             return [replace(found[0], new_page=block.on_new_page), *found[1:]]
         case Paragraph():
             bar = {"answer": LIGHT.accent, "caution": LIGHT.notice}.get(block.role, "")
-            size = SMALL if block.role == "small" else BODY
+            size, before = (SMALL, 4.0) if block.role == "small" else (BODY, 7.0)
             return text_pieces(
-                spoken(block.text), width, size=size, bar=bar, before=7.0 if size == BODY else 4.0
+                spoken(block.text), width, size=size, bar=bar, before=before, keep=block.with_next
             )
         case IntervalFigure() | GrowthFigure():
             return [chart_piece(block, width)]
