@@ -47,7 +47,7 @@ from gui.materialdesk import MaterialDesk
 from gui.materialview import step_words
 from gui.moments import MomentEdit, moment_in, show_moment
 from gui.palette import Space, set_role
-from gui.spoken import spoken
+from gui.spoken import DAY, day_words, in_figures, spoken
 
 __all__ = ["BenchAssistant"]
 
@@ -249,7 +249,7 @@ class BenchAssistant(QDialog):
         found = [one for one in readings_of_step(readings, step.name) if one.kind is step.kind]
         if not found:
             return self.tr("○ {step}").format(step=step_words(step.name))
-        told = ", ".join(f"{one.value:g} {'°C' if one.unit == 'C' else one.unit}" for one in found)
+        told = ", ".join(f"{in_figures(one.value)} {'°C' if one.unit == 'C' else one.unit}" for one in found)
         return self.tr("● {step}: {told}").format(step=step_words(step.name), told=told)
 
     def _when(self, due: Due, now: datetime) -> str:
@@ -258,7 +258,7 @@ class BenchAssistant(QDialog):
         if due.at.date() == now.date():
             return self.tr("Due at {at}. Close this: the table reminds you.").format(at=f"{due.at:%H:%M}")
         return self.tr("Due on {day} at {at}. Close this: the table reminds you.").format(
-            day=f"{due.at:%d %B}", at=f"{due.at:%H:%M}"
+            day=day_words(due.at, DAY), at=f"{due.at:%H:%M}"
         )
 
     def _show_pictures(self) -> None:
@@ -271,7 +271,7 @@ class BenchAssistant(QDialog):
         for photo in self._book.heap_photos(self.test.id)[-MOST_THUMBS:]:
             label = QLabel(self)
             picture = QPixmap(str(self._book.heap_photo_path(photo)))
-            day = f"{photo.taken_at:%d %B %Y}"
+            day = day_words(photo.taken_at)
             if picture.isNull():
                 label.setText(photo.name)
             else:
@@ -301,8 +301,8 @@ class BenchAssistant(QDialog):
     def _ask(self, sentence: object, instead: float, value: float | None) -> None:
         self._doubted = value
         self._instead_value = instead
-        self._say(str(sentence))
-        self.instead.setText(self.tr("It was {value}").format(value=f"{instead:.4g}"))
+        self._say(spoken(sentence))
+        self.instead.setText(self.tr("It was {value}").format(value=in_figures(instead, ".4g")))
         self.instead.show()
 
     @Slot()

@@ -26,7 +26,7 @@ from gui.form import fields
 from gui.materialdesk import MaterialDesk
 from gui.notetable import number_in
 from gui.palette import Space, set_role
-from gui.spoken import spoken
+from gui.spoken import in_figures, spoken
 
 __all__ = ["FactorDialog"]
 
@@ -129,7 +129,11 @@ class FactorDialog(QDialog):
                 if kind.group is not group:
                     continue
                 now = self._now(kind.name)
-                told = "–" if now is None or now.value is None else f"{now.value:g} {kind.unit}"
+                told = (
+                    "–"
+                    if now is None or now.value is None
+                    else f"{in_figures(now.value)} {spoken(kind.unit)}"
+                )
                 changed = now is not None and not now.is_default and default_of(kind.name) is not None
                 words = f"{spoken(kind.about)}: {told}"
                 item = QListWidgetItem(words + (" " + self.tr("(changed)") if changed else ""))
@@ -153,7 +157,7 @@ class FactorDialog(QDialog):
         kind, now = KINDS[name], self._now(name)
         self._doubted = None
         self.trouble.clear()
-        self.title.setText(f"{spoken(kind.about)}, {kind.unit}")
+        self.title.setText(f"{spoken(kind.about)}, {spoken(kind.unit)}")
         first = default_of(name)
         if now is None:
             words = self.tr("Nobody has said it yet.")
@@ -161,7 +165,10 @@ class FactorDialog(QDialog):
             words = self.tr("A default. Type your own over it. From: {source}.").format(source=now.source)
         elif first is not None and first.value is not None:
             words = self.tr("Changed; the default is {value} ({low} to {high}): {source}").format(
-                value=f"{first.value:g}", low=f"{first.low:g}", high=f"{first.high:g}", source=first.source
+                value=in_figures(first.value),
+                low=in_figures(first.low),
+                high=in_figures(first.high),
+                source=first.source,
             )
         else:
             words = self.tr("Typed in.")
@@ -170,7 +177,7 @@ class FactorDialog(QDialog):
         self.standing.setText(words)
         shown = now or Factor(name=name, value=None, low=None, high=None, unit=kind.unit, source="")
         for field, number in ((self.value, shown.value), (self.low, shown.low), (self.high, shown.high)):
-            field.setText("" if number is None else f"{number:g}")
+            field.setText("" if number is None else in_figures(number))
         self.source.setText(shown.source)
         self.year.setText("" if shown.year is None else str(shown.year))
         self.who.setText(shown.who)
@@ -217,8 +224,10 @@ class FactorDialog(QDialog):
                         "{value} {unit} is unusual; in another unit it would be {other}. "
                         "Keep it again if it is right."
                     )
-                    unit = KINDS[factor.name].unit
-                    self.trouble.setText(words.format(value=f"{value:g}", unit=unit, other=f"{other:.3g}"))
+                    unit = spoken(KINDS[factor.name].unit)
+                    self.trouble.setText(
+                        words.format(value=in_figures(value), unit=unit, other=in_figures(other, ".3g"))
+                    )
                     return True
         return False
 

@@ -15,7 +15,7 @@ from gui.form import fields, fit, lay_out
 from gui.materialdesk import MaterialDesk
 from gui.notetable import number_in
 from gui.palette import set_role
-from gui.spoken import spoken
+from gui.spoken import in_figures, spoken
 
 __all__ = ["FeedDialog"]
 
@@ -38,8 +38,8 @@ class FeedDialog(QDialog):
         own = book.factors()
         for name in ("feed dilution", "feed every", "feed odour"):
             now = chosen(own, name, medium)
-            field = QLineEdit("" if now is None or now.value is None else f"{now.value:g}", self)
-            words = f"{spoken(KINDS[name].about)}, {KINDS[name].unit}"
+            field = QLineEdit("" if now is None or now.value is None else in_figures(now.value), self)
+            words = f"{spoken(KINDS[name].about)}, {spoken(KINDS[name].unit)}"
             field.setAccessibleName(words)
             form.addRow(words, field)
             self.numbers[name] = field

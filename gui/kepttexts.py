@@ -153,6 +153,18 @@ KEPT = (
     K("watering"),
     K("feed"),
     K("light"),
+    # units
+    K("/tray"),
+    K("a tray"),
+    K("days"),
+    K("g/tray"),
+    K("kWh/tray"),
+    K("kg/tray"),
+    K("l/tray"),
+    K("marks"),
+    K("share"),
+    K("times"),
+    K("weeks"),
     # blocks of a trial
     K("shelf {name}"),
     K("shelf {name}, part {part}"),

@@ -23,7 +23,7 @@ from PySide6.QtWidgets import (
 from data.materials import ROWS
 from gui.notetable import number_in
 from gui.palette import Space, set_role
-from gui.spoken import spoken
+from gui.spoken import in_figures, spoken
 
 __all__ = ["LimitsDialog"]
 
@@ -44,7 +44,7 @@ class LimitsDialog(QDialog):
         for column, words in enumerate(("", self.tr("at least"), self.tr("at most"))):
             grid.addWidget(QLabel(words, body), 0, column)
         for number, row in enumerate((one for one in ROWS if one.unit), start=1):
-            name = f"{spoken(row.words)}, {row.unit}"
+            name = f"{spoken(row.words)}, {spoken(row.unit)}"
             grid.addWidget(QLabel(name, body), number, 0)
             pair = QLineEdit(body), QLineEdit(body)
             for field, value, end in zip(
@@ -53,7 +53,7 @@ class LimitsDialog(QDialog):
                 (self.tr("at least"), self.tr("at most")),
                 strict=True,
             ):
-                field.setText("" if value is None else f"{value:g}")
+                field.setText("" if value is None else in_figures(value))
                 field.setAccessibleName(f"{name}, {end}")
                 field.setMaximumWidth(12 * self.fontMetrics().averageCharWidth())
             grid.addWidget(pair[0], number, 1)

@@ -102,7 +102,7 @@ class MaterialTable(QTableWidget):
     def _row_words(self, line: Line) -> str:
         if line.row is None:
             return line.heading
-        unit = f"\n{line.row.unit}" if line.row.unit else ""
+        unit = f"\n{spoken(line.row.unit)}" if line.row.unit else ""
         return spoken(line.row.words) + unit
 
     def fit(self) -> None:

@@ -11,7 +11,7 @@ from datetime import datetime, timedelta
 from data.estimate import Estimate
 from data.materialreading import DueTest, MaterialReading
 from data.materials import ROWS, Cell, Kept, Origin, Row, Table
-from gui.spoken import spoken
+from gui.spoken import in_figures, spoken
 from gui.spoken import spoken as in_words
 from gui.words import translate
 
@@ -70,7 +70,7 @@ def row_of(key: str) -> Row:
 
 def value_words(row: Row, value: float) -> str:
     """A number as one would say it."""
-    return f"{value:.{row.decimals}f}"
+    return in_figures(value, f".{row.decimals}f")
 
 
 def range_words(row: Row, cell: Cell) -> str:
@@ -125,7 +125,7 @@ def cell_words(row: Row, medium: str, cell: Cell) -> CellWords:
     value = cell.text if cell.value is None else value_words(row, cell.value)
     parts = [part for part in (range_words(row, cell), n_words(cell)) if part]
     below = ", ".join(parts)
-    told = f"{medium}, {spoken(row.words)}: {value} {row.unit}, {below}, {origin_words(cell.origin)}"
+    told = f"{medium}, {spoken(row.words)}: {value} {spoken(row.unit)}, {below}, {origin_words(cell.origin)}"
     return CellWords(value=value, below=below, origin=cell.origin, spoken=told)
 
 
@@ -133,15 +133,15 @@ def difference_words(row: Row, one: Estimate, trusted: str) -> str:
     """Against the trusted medium."""
 
     def signed(value: float) -> str:
-        return f"{value + 0.0:+.{row.decimals}f}"
+        return in_figures(value + 0.0, f"+.{row.decimals}f")
 
     if one.low is None or one.high is None:
         words = translate("Materials", "{difference} {unit} against {trusted}; no interval can be had.")
-        return words.format(difference=signed(one.value), unit=row.unit, trusted=trusted)
+        return words.format(difference=signed(one.value), unit=spoken(row.unit), trusted=trusted)
     words = translate("Materials", "{difference} {unit} against {trusted}, interval {low} to {high}.")
     told = words.format(
         difference=signed(one.value),
-        unit=row.unit,
+        unit=spoken(row.unit),
         trusted=trusted,
         low=signed(one.low),
         high=signed(one.high),
@@ -158,7 +158,7 @@ def panel_words(table: Table, row: Row, medium: str, reading: MaterialReading) -
     if cell.gap is not None:
         found.append(("", spoken(cell.gap)))
     else:
-        value = cell.text if cell.value is None else f"{value_words(row, cell.value)} {row.unit}"
+        value = cell.text if cell.value is None else f"{value_words(row, cell.value)} {spoken(row.unit)}"
         found.append(("big", value))
         told = ", ".join(part for part in (range_words(row, cell), n_words(cell)) if part)
         if told:

@@ -30,6 +30,7 @@ from gui.form import fields, lay_out
 from gui.numberfield import NumberField
 from gui.palette import set_role
 from gui.sowingview import codes_words, conditions_words, doubts, several
+from gui.spoken import spoken
 from gui.traynames import tag_of
 
 if TYPE_CHECKING:
@@ -185,7 +186,7 @@ class NewTrayDialog(QDialog):
         try:
             trays = self._said()
         except BookError as error:
-            self._say(str(error), "alarm")
+            self._say(spoken(error), "alarm")
             return
         grown = conditions_words(trays[0])
         self.taken_over.setText(grown or self.tr("Nothing: no tray of this kind has been noted yet."))
@@ -208,7 +209,7 @@ class NewTrayDialog(QDialog):
             self._book.add_trays(trays)
             self._trays = self._book.trays()
         except BookError as error:
-            self._say(str(error), "alarm")
+            self._say(spoken(error), "alarm")
             return
         self._next(trays)
         self.added.emit(codes_words(trays))

@@ -26,7 +26,7 @@ from gui.flow import Flow
 from gui.noteview import UNIT_WORDS, event_words, kind_words
 from gui.palette import set_role
 from gui.quickline import KINDS, Kind, QuickEntry, quick_entry
-from gui.spoken import spoken
+from gui.spoken import in_figures, spoken
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -208,8 +208,8 @@ class QuickLine(QWidget):
         from data.units import say
 
         quantity, unit = quantity_of(entry.kind), entry.kind.unit
-        plain = f"{value:.4g} {UNIT_WORDS.get(unit, unit)}"
-        return plain if quantity is None else say(value, quantity, self.system)
+        plain = f"{in_figures(value, '.4g')} {UNIT_WORDS.get(unit, unit)}"
+        return plain if quantity is None else spoken(say(value, quantity, self.system))
 
     @Slot()
     def _keep_as_typed(self) -> None:
@@ -243,7 +243,7 @@ class QuickLine(QWidget):
                     ]
                 )
         except BookError as error:
-            self._say(str(error), "alarm")
+            self._say(spoken(error), "alarm")
             return
         named = len(self._chosen()) == 1 and self._chosen()[0].tray_id in trays
         self._open = None

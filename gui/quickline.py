@@ -91,7 +91,7 @@ def quick_entry(
     before = earlier.get(trays[0].tray_id, ()) if len(trays) == 1 else ()
     typed = read_typed(" ".join(rest), kind, before, system)
     if typed.value is None and typed.doubt is None:
-        return QuickEntry(kind=kind, trays=trays, problem=str(typed.reason))
+        return QuickEntry(kind=kind, trays=trays, problem=spoken(typed.reason))
     odd = "" if typed.doubt else _odd(kind, typed.value, trays, before)
     return QuickEntry(kind=kind, trays=trays, value=typed.value, doubt=typed.doubt, odd=odd)
 

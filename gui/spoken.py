@@ -39,7 +39,7 @@ DAY_MOMENT = noop("Date", "d MMMM, HH:mm")
 LEAST_LETTERS = 8  # of a template by which it is known again; fewer would fit what a person wrote
 LEAST_OF_KEPT = 4  # of those that stand in a book for certain
 MOST_PARTS = 4096  # sentences remembered
-NUMBER = re.compile(r"[-−+]?\d+\.\d+")
+NUMBER = re.compile(r"[-−+]?\d+\.\d+(?: \S+)?")  # perhaps with its unit
 POINT = re.compile(r"(?<=\d)\.(?=\d)")
 FIELD = re.compile(r"\{(\w+)[^{}]*\}")
 ENGLISH_MONTHS = (
@@ -86,8 +86,10 @@ def filled(template: str, **values: Any) -> str:
     return template.format(**values) if _language == "en" else _FILLER.vformat(template, (), values)
 
 
-def in_figures(value: float, form: str = "g") -> str:
-    """A number with the decimal mark of the language; `form` as in `format`."""
+def in_figures(value: float | None, form: str = "g") -> str:
+    """A number with the decimal mark of the language, a dash where there is none; `form` as in `format`."""
+    if value is None:
+        return "–"
     text = format(value, form)
     return text if _language == "en" else POINT.sub(_point(), text)
 

@@ -33,7 +33,7 @@
         </message>
         <message>
             <source>Report...</source>
-            <translation type="unfinished" />
+            <translation>Bericht...</translation>
         </message>
         <message>
             <source>Bring in photos...</source>
@@ -1859,6 +1859,50 @@
         <message>
             <source>light</source>
             <translation>Licht</translation>
+        </message>
+        <message>
+            <source>/tray</source>
+            <translation>/Schale</translation>
+        </message>
+        <message>
+            <source>a tray</source>
+            <translation>je Schale</translation>
+        </message>
+        <message>
+            <source>days</source>
+            <translation>Tage</translation>
+        </message>
+        <message>
+            <source>g/tray</source>
+            <translation>g/Schale</translation>
+        </message>
+        <message>
+            <source>kWh/tray</source>
+            <translation>kWh/Schale</translation>
+        </message>
+        <message>
+            <source>kg/tray</source>
+            <translation>kg/Schale</translation>
+        </message>
+        <message>
+            <source>l/tray</source>
+            <translation>l/Schale</translation>
+        </message>
+        <message>
+            <source>marks</source>
+            <translation>Noten</translation>
+        </message>
+        <message>
+            <source>share</source>
+            <translation>Anteil</translation>
+        </message>
+        <message>
+            <source>times</source>
+            <translation>Mal</translation>
+        </message>
+        <message>
+            <source>weeks</source>
+            <translation>Wochen</translation>
         </message>
         <message>
             <source>shelf {name}</source>
@@ -3817,7 +3861,7 @@ trusted</source>
         </message>
         <message>
             <source>Type it again</source>
-            <translation type="unfinished" />
+            <translation>Noch einmal eingeben</translation>
         </message>
         <message>
             <source>It was {number}</source>
@@ -3923,7 +3967,7 @@ trusted</source>
         </message>
         <message>
             <source>Show only trays that have these words (Ctrl+F); Esc shows all again</source>
-            <translation type="unfinished" />
+            <translation>Nur Schalen zeigen, die diese Wörter haben (Strg+F); Esc zeigt wieder alle</translation>
         </message>
         <message>
             <source>Filters: {count} on</source>
@@ -4182,19 +4226,19 @@ trusted</source>
         <name>Report</name>
         <message>
             <source>en</source>
-            <translation type="unfinished" />
+            <translation>de</translation>
         </message>
         <message>
             <source>The picture is gone.</source>
-            <translation type="unfinished" />
+            <translation>Das Bild fehlt.</translation>
         </message>
         <message>
             <source>page {n} of {all}</source>
-            <translation type="unfinished" />
+            <translation>Seite {n} von {all}</translation>
         </message>
         <message>
             <source>Media against the trusted one</source>
-            <translation type="unfinished" />
+            <translation>Substrate gegen das bewährte</translation>
         </message>
         <message>
             <source>Medium</source>
@@ -4206,7 +4250,7 @@ trusted</source>
         </message>
         <message>
             <source>Mean, {unit}</source>
-            <translation type="unfinished" />
+            <translation>Mittel, {unit}</translation>
         </message>
         <message>
             <source>Difference</source>
@@ -4226,29 +4270,29 @@ trusted</source>
         </message>
         <message>
             <source>Media as materials</source>
-            <translation type="unfinished" />
+            <translation>Substrate als Material</translation>
         </message>
         <message>
             <source>Property</source>
-            <translation type="unfinished" />
+            <translation>Eigenschaft</translation>
         </message>
     </context>
     <context>
         <name>ReportDesk</name>
         <message>
             <source>The report was not saved: {why}. Choose another folder.</source>
-            <translation type="unfinished" />
+            <translation>Der Bericht wurde nicht gespeichert: {why}. Einen anderen Ordner wählen.</translation>
         </message>
         <message>
             <source>The report could not be made. The book is as it was.</source>
-            <translation type="unfinished" />
+            <translation>Der Bericht konnte nicht gemacht werden. Das Buch ist, wie es war.</translation>
         </message>
     </context>
     <context>
         <name>ReportDialog</name>
         <message>
             <source>Report</source>
-            <translation type="unfinished" />
+            <translation>Bericht</translation>
         </message>
         <message>
             <source>Trial</source>
@@ -4256,15 +4300,15 @@ trusted</source>
         </message>
         <message>
             <source>Version</source>
-            <translation type="unfinished" />
+            <translation>Fassung</translation>
         </message>
         <message>
             <source>Full, for an inspector</source>
-            <translation type="unfinished" />
+            <translation>Vollständig, für eine Prüfung</translation>
         </message>
         <message>
             <source>Two pages, for a customer</source>
-            <translation type="unfinished" />
+            <translation>Zwei Seiten, für Kunden</translation>
         </message>
         <message>
             <source>Paper</source>
@@ -4272,7 +4316,7 @@ trusted</source>
         </message>
         <message>
             <source>Progress</source>
-            <translation type="unfinished" />
+            <translation>Fortschritt</translation>
         </message>
         <message>
             <source>Preview of the pages</source>
@@ -4284,11 +4328,11 @@ trusted</source>
         </message>
         <message>
             <source>Save as PDF or HTML...</source>
-            <translation type="unfinished" />
+            <translation>Als PDF oder HTML speichern...</translation>
         </message>
         <message>
             <source>The pages are being laid out.</source>
-            <translation type="unfinished" />
+            <translation>Die Seiten werden gesetzt.</translation>
         </message>
         <message>
             <source>Cancel</source>
@@ -4296,7 +4340,7 @@ trusted</source>
         </message>
         <message>
             <source>One page.</source>
-            <translation type="unfinished" />
+            <translation>Eine Seite.</translation>
         </message>
         <message>
             <source>{n} pages.</source>
@@ -4304,19 +4348,19 @@ trusted</source>
         </message>
         <message>
             <source>Page {n}</source>
-            <translation type="unfinished" />
+            <translation>Seite {n}</translation>
         </message>
         <message>
             <source>report</source>
-            <translation type="unfinished" />
+            <translation>Bericht</translation>
         </message>
         <message>
             <source>Save the report</source>
-            <translation type="unfinished" />
+            <translation>Bericht speichern</translation>
         </message>
         <message>
             <source>The report is being written.</source>
-            <translation type="unfinished" />
+            <translation>Der Bericht wird geschrieben.</translation>
         </message>
         <message>
             <source>Saved: {file}</source>
@@ -4561,7 +4605,7 @@ trusted</source>
         <name>Sentence</name>
         <message>
             <source>Some tables and pictures found no room on two pages; they are in the full report.</source>
-            <translation type="unfinished" />
+            <translation>Einige Tabellen und Bilder fanden auf zwei Seiten keinen Platz; sie stehen im vollständigen Bericht.</translation>
         </message>
         <message>
             <source>This book has no trial with trays, so there is nothing to compare.</source>
@@ -6309,47 +6353,47 @@ trusted</source>
         </message>
         <message>
             <source>The media as materials</source>
-            <translation type="unfinished" />
+            <translation>Die Substrate als Material</translation>
         </message>
         <message>
             <source>What a photograph cannot see, with how each number was had. Media differ in many ways at once, so there is no grand total.</source>
-            <translation type="unfinished" />
+            <translation>Was ein Foto nicht sehen kann, und woher jede Zahl kommt. Substrate unterscheiden sich in vielem zugleich, darum gibt es keine Gesamtnote.</translation>
         </message>
         <message>
             <source>What went wrong</source>
-            <translation type="unfinished" />
+            <translation>Was schiefging</translation>
         </message>
         <message>
             <source>No tray was thrown away, and no photo of its trays was refused.</source>
-            <translation type="unfinished" />
+            <translation>Keine Schale wurde weggeworfen, und kein Foto ihrer Schalen wurde abgewiesen.</translation>
         </message>
         <message>
             <source>What else went wrong is named in the full report: {n}.</source>
-            <translation type="unfinished" />
+            <translation>Was sonst schiefging, steht im vollständigen Bericht: {n}.</translation>
         </message>
         <message>
             <source>Tray {code} ({crop}, {medium}) was thrown away on {day}: {why}.</source>
-            <translation type="unfinished" />
+            <translation>Schale {code} ({crop}, {medium}) wurde am {day} weggeworfen: {why}.</translation>
         </message>
         <message>
             <source>no reason was noted</source>
-            <translation type="unfinished" />
+            <translation>kein Grund notiert</translation>
         </message>
         <message>
             <source>Tray {code}, day {day}: a photo does not count, {state}: {reason}.</source>
-            <translation type="unfinished" />
+            <translation>Schale {code}, Tag {day}: ein Foto zählt nicht, {state}: {reason}.</translation>
         </message>
         <message>
             <source>What needed a look</source>
-            <translation type="unfinished" />
+            <translation>Was einen Blick brauchte</translation>
         </message>
         <message>
             <source>Nothing of this trial stood on the look list.</source>
-            <translation type="unfinished" />
+            <translation>Nichts von diesem Versuch stand auf der Blickliste.</translation>
         </message>
         <message>
             <source>Look list</source>
-            <translation type="unfinished" />
+            <translation>Blickliste</translation>
         </message>
         <message>
             <source>Tray</source>
@@ -6357,11 +6401,11 @@ trusted</source>
         </message>
         <message>
             <source>First</source>
-            <translation type="unfinished" />
+            <translation>Zuerst</translation>
         </message>
         <message>
             <source>Last</source>
-            <translation type="unfinished" />
+            <translation>Zuletzt</translation>
         </message>
         <message>
             <source>What</source>
@@ -6369,79 +6413,79 @@ trusted</source>
         </message>
         <message>
             <source>Then</source>
-            <translation type="unfinished" />
+            <translation>Danach</translation>
         </message>
         <message>
             <source>Older ones are kept in the book: {n}.</source>
-            <translation type="unfinished" />
+            <translation>Ältere bleiben im Buch: {n}.</translation>
         </message>
         <message>
             <source>Mold: a flag is a reason to look, no finding, and no flag is no proof that a tray is safe. Do not taste, sell or give away from a tray with mold; open it away from others, with gloves and a suitable respirator, keep people with asthma or weak immunity away, and clean trays and tools.</source>
-            <translation type="unfinished" />
+            <translation>Schimmel: ein Hinweis ist ein Grund nachzusehen, kein Befund, und kein Hinweis ist kein Beweis, dass eine Schale unbedenklich ist. Von einer Schale mit Schimmel nichts kosten, verkaufen oder weitergeben; abseits von anderen öffnen, mit Handschuhen und geeigneter Atemschutzmaske, Menschen mit Asthma oder schwacher Abwehr fernhalten, Schalen und Werkzeug reinigen.</translation>
         </message>
         <message>
             <source>Food that is sold is ruled by local food-safety law and its inspectors, and so are feeds from manure or waste. This report is no certificate and no legal judgement.</source>
-            <translation type="unfinished" />
+            <translation>Verkaufte Lebensmittel unterliegen dem örtlichen Lebensmittelrecht und seiner Überwachung, ebenso Dünger aus Mist oder Abfall. Dieser Bericht ist keine Bescheinigung und kein rechtliches Urteil.</translation>
         </message>
         <message>
             <source>Electric heat and water together: follow the maker's and local electrical rules.</source>
-            <translation type="unfinished" />
+            <translation>Heizstrom und Wasser zusammen: die Angaben des Herstellers und die örtlichen Vorschriften für Elektroanlagen einhalten.</translation>
         </message>
         <message>
             <source>Footprint figures are screening estimates, no certified assessment.</source>
-            <translation type="unfinished" />
+            <translation>Zahlen zur Klimawirkung sind grobe Schätzungen, keine geprüfte Bilanz.</translation>
         </message>
         <message>
             <source>The answers hold for the crops, seed lots, rack and season of this trial; elsewhere they are a reason to try, no proof.</source>
-            <translation type="unfinished" />
+            <translation>Die Antworten gelten für Kulturen, Saatgutpartien, Regal und Jahreszeit dieses Versuchs; anderswo sind sie ein Grund zum Probieren, kein Beweis.</translation>
         </message>
         <message>
             <source>Each photo was turned into a top view of the tray with 2 pixels a millimetre, and every pixel was told to be canopy or not by the method {versions}.</source>
-            <translation type="unfinished" />
+            <translation>Jedes Foto wurde zu einer Draufsicht der Schale mit 2 Pixeln je Millimeter, und jedes Pixel wurde mit der Methode {versions} dem Bestand zugeordnet oder nicht.</translation>
         </message>
         <message>
             <source>No photo of the day that is read was scored.</source>
-            <translation type="unfinished" />
+            <translation>Kein Foto von dem Tag, der abgelesen wird, wurde ausgewertet.</translation>
         </message>
         <message>
             <source>Coverage is the share of the inner area that is canopy. Uniformity is read from the coverage of 72 cells of the tray. The canopy score joins coverage, uniformity, colour and mold as desirabilities by their weighted geometric mean (Derringer &amp; Suich 1980).</source>
-            <translation type="unfinished" />
+            <translation>Deckung ist der Anteil der Innenfläche, der Bestand ist. Gleichmäßigkeit wird aus der Deckung von 72 Zellen der Schale gelesen. Die Bestandswertung verbindet Deckung, Gleichmäßigkeit, Farbe und Schimmel als Erwünschtheiten durch ihr gewichtetes geometrisches Mittel (Derringer &amp; Suich 1980).</translation>
         </message>
         <message>
             <source>The tray is the unit. Its number is read on the day that was fixed; a tray without a usable photo of that day has no number and none is put in its place. Scores of two versions of a method are never mixed.</source>
-            <translation type="unfinished" />
+            <translation>Die Schale ist die Einheit. Ihre Zahl wird an dem festgelegten Tag abgelesen; eine Schale ohne brauchbares Foto von diesem Tag hat keine Zahl, und keine tritt an ihre Stelle. Wertungen zweier Versionen einer Methode werden nie vermischt.</translation>
         </message>
         <message>
             <source>Colours in charts are those of Okabe &amp; Ito (2008); each medium has its own marker and dash as well.</source>
-            <translation type="unfinished" />
+            <translation>Die Farben in Diagrammen sind die von Okabe &amp; Ito (2008); jedes Substrat hat auch eigene Zeichen und Striche.</translation>
         </message>
         <message>
             <source>What the trays look like</source>
-            <translation type="unfinished" />
+            <translation>Wie die Schalen aussehen</translation>
         </message>
         <message>
             <source>There is no scored photo of the day that is read.</source>
-            <translation type="unfinished" />
+            <translation>Es gibt kein ausgewertetes Foto von dem Tag, der abgelesen wird.</translation>
         </message>
         <message>
             <source>{crop} on day {day}</source>
-            <translation type="unfinished" />
+            <translation>{crop} an Tag {day}</translation>
         </message>
         <message>
             <source>{medium}, {tray}</source>
-            <translation type="unfinished" />
+            <translation>{medium}, {tray}</translation>
         </message>
         <message>
             <source>typical: {code}, score {value}</source>
-            <translation type="unfinished" />
+            <translation>typisch: {code}, Wertung {value}</translation>
         </message>
         <message>
             <source>highest: {code}, score {value}</source>
-            <translation type="unfinished" />
+            <translation>höchste: {code}, Wertung {value}</translation>
         </message>
         <message>
             <source>lowest: {code}, score {value}</source>
-            <translation type="unfinished" />
+            <translation>niedrigste: {code}, Wertung {value}</translation>
         </message>
         <message>
             <source>Growth by medium</source>
@@ -6449,51 +6493,51 @@ trusted</source>
         </message>
         <message>
             <source>No photo of this trial has a coverage that is sure.</source>
-            <translation type="unfinished" />
+            <translation>Kein Foto dieses Versuchs hat eine sichere Deckung.</translation>
         </message>
         <message>
             <source>No trial yet</source>
-            <translation type="unfinished" />
+            <translation>Noch kein Versuch</translation>
         </message>
         <message>
             <source>Report of a trial of growing media, made on {day}.</source>
-            <translation type="unfinished" />
+            <translation>Bericht über einen Versuch mit Substraten, erstellt am {day}.</translation>
         </message>
         <message>
             <source>Answers</source>
-            <translation type="unfinished" />
+            <translation>Antworten</translation>
         </message>
         <message>
             <source>No tray of this trial is sown yet, so there is nothing to compare.</source>
-            <translation type="unfinished" />
+            <translation>Noch keine Schale dieses Versuchs ist gesät, also gibt es nichts zu vergleichen.</translation>
         </message>
         <message>
             <source>What was asked</source>
-            <translation type="unfinished" />
+            <translation>Was gefragt wurde</translation>
         </message>
         <message>
             <source>This book has no trial. Plan one, and its report will stand here.</source>
-            <translation type="unfinished" />
+            <translation>Dieses Buch hat keinen Versuch. Einen planen, dann steht sein Bericht hier.</translation>
         </message>
         <message>
             <source>No plan was kept for this trial: nothing was fixed beforehand.</source>
-            <translation type="unfinished" />
+            <translation>Für diesen Versuch ist kein Plan festgehalten: vorher wurde nichts festgelegt.</translation>
         </message>
         <message>
             <source>The plan was changed later. {when} Version {version}: {why}.</source>
-            <translation type="unfinished" />
+            <translation>Der Plan wurde später geändert. {when} Version {version}: {why}.</translation>
         </message>
         <message>
             <source>What was fixed</source>
-            <translation type="unfinished" />
+            <translation>Was festgelegt wurde</translation>
         </message>
         <message>
             <source>Fixed beforehand</source>
-            <translation type="unfinished" />
+            <translation>Vorher festgelegt</translation>
         </message>
         <message>
             <source>As planned</source>
-            <translation type="unfinished" />
+            <translation>Wie geplant</translation>
         </message>
         <message>
             <source>Trusted</source>
@@ -6501,27 +6545,27 @@ trusted</source>
         </message>
         <message>
             <source>Against it</source>
-            <translation type="unfinished" />
+            <translation>Dagegen</translation>
         </message>
         <message>
             <source>{crop}, read on day {day}</source>
-            <translation type="unfinished" />
+            <translation>{crop}, abgelesen an Tag {day}</translation>
         </message>
         <message>
             <source>Crops</source>
-            <translation type="unfinished" />
+            <translation>Kulturen</translation>
         </message>
         <message>
             <source>Measure that decides</source>
-            <translation type="unfinished" />
+            <translation>Maß, das entscheidet</translation>
         </message>
         <message>
             <source>Beside it</source>
-            <translation type="unfinished" />
+            <translation>Daneben</translation>
         </message>
         <message>
             <source>{measure}, margin {margin:g} {unit}</source>
-            <translation type="unfinished" />
+            <translation>{measure}, Spielraum {margin:g} {unit}</translation>
         </message>
         <message>
             <source>Trays</source>
@@ -6529,15 +6573,15 @@ trusted</source>
         </message>
         <message>
             <source>{trays} of each and crop, in blocks: {blocks}</source>
-            <translation type="unfinished" />
+            <translation>{trays} von jedem und jeder Kultur, in Blöcken: {blocks}</translation>
         </message>
         <message>
             <source>{crop}: {measure} on day {day}</source>
-            <translation type="unfinished" />
+            <translation>{crop}: {measure} an Tag {day}</translation>
         </message>
         <message>
             <source>{crop}: {measure}</source>
-            <translation type="unfinished" />
+            <translation>{crop}: {measure}</translation>
         </message>
         <message>
             <source>How this was worked out</source>
@@ -6545,15 +6589,15 @@ trusted</source>
         </message>
         <message>
             <source>All steps, with their sources, are in the full report.</source>
-            <translation type="unfinished" />
+            <translation>Alle Schritte, mit ihren Quellen, stehen im vollständigen Bericht.</translation>
         </message>
         <message>
             <source>{crop}, {measure}:</source>
-            <translation type="unfinished" />
+            <translation>{crop}, {measure}:</translation>
         </message>
         <message>
             <source>Cautions</source>
-            <translation type="unfinished" />
+            <translation>Vorsicht</translation>
         </message>
         <message>
             <source>{crop} on day {age}, {now:.0f} % coverage; usually cut from day {from_day:.0f} on.</source>
@@ -6705,7 +6749,11 @@ trusted</source>
         </message>
         <message>
             <source>Pictures were chosen by a rule: of each medium the tray with the median score on the day that is read (typical; of an even count the lower of the two in the middle), the one with the highest and the one with the lowest.</source>
-            <translation type="unfinished" />
+            <translation>Die Bilder wurden nach einer Regel gewählt: von jedem Substrat die Schale mit der mittleren Wertung an dem Tag, der abgelesen wird (typisch; bei gerader Zahl die niedrigere der beiden mittleren), die mit der höchsten und die mit der niedrigsten.</translation>
+        </message>
+        <message>
+            <source>Pictures were chosen by a rule: of each medium the tray with the median score on the day that is read, of an even count the lower of the two in the middle.</source>
+            <translation>Die Bilder wurden nach einer Regel gewählt: von jedem Substrat die Schale mit der mittleren Wertung an dem Tag, der abgelesen wird, bei gerader Zahl die niedrigere der beiden mittleren.</translation>
         </message>
         <message>
             <source>“{text}” is no number: type one such as 812 g.</source>
@@ -8852,11 +8900,11 @@ trusted</source>
         </message>
         <message>
             <source>There is nothing to compare yet: no tray has a photo that can be used. Bring photos in at Intake.</source>
-            <translation type="unfinished" />
+            <translation>Noch gibt es nichts zu vergleichen: keine Schale hat ein brauchbares Foto. Im Eingang Fotos einlesen.</translation>
         </message>
         <message>
             <source>There is nothing to compare yet: no tray has a photo of day {day} that can be used. Photograph all trays on that day after sowing, and bring the photos in at Intake.</source>
-            <translation type="unfinished" />
+            <translation>Noch gibt es nichts zu vergleichen: keine Schale hat ein brauchbares Foto von Tag {day}. An diesem Tag nach der Aussaat alle Schalen fotografieren und die Fotos im Eingang einlesen.</translation>
         </message>
         <message>
             <source>Means of {trays} trays in {blocks} blocks, {unit}</source>
