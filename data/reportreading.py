@@ -236,7 +236,7 @@ class _Reading:
             seen.update(own)
             if len(told) > 1 and own:
                 whose = Sentence("{crop}, {measure}:", crop=one.crop, measure=kind_words(one.kind))
-                yield Paragraph(text=whose, role="small")
+                yield Paragraph(text=whose, role="small", with_next=True)
             for words in own:
                 yield Paragraph(text=words, role="small")
 

@@ -14,6 +14,7 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QStackedWidget, QVBoxLayout, QWidget
 
 from data.desirability import ScoreRule, rule_text
+from data.errors import BookError
 from data.trial import MeasureKind
 from gui.choosing import ask_new_file
 from gui.drawnchart import DrawnChart
@@ -86,8 +87,12 @@ class Verdict(Screen):
         self.by_eye.clicked.connect(self.rounds.ask)
         set_role(self.by_eye, "main")
         foot = QHBoxLayout()
+        self.report = QPushButton(self.tr("Report..."), content)
+        self.report.setToolTip(self.tr("Look at the report of this trial and save it as PDF or for mail"))
+        self.report.clicked.connect(self.open_report)
         foot.addStretch(1)
-        foot.addWidget(self.by_eye)
+        for button in (self.report, self.by_eye):
+            foot.addWidget(button)
         column = QVBoxLayout(content)
         column.setContentsMargins(Space.L, Space.M, Space.L, Space.M)
         column.setSpacing(Space.M)
@@ -107,6 +112,20 @@ class Verdict(Screen):
         leave = QShortcut(QKeySequence("Esc"), self.rule_page, self._leave_rule)
         leave.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         return whole
+
+    @Slot()
+    def open_report(self) -> None:
+        """Let the grower look at the report of this trial and save it."""
+        if self.book is None:
+            return
+        from gui.reportdialog import ReportDialog
+
+        try:
+            dialog = ReportDialog(self.book, self.work, self, self.state.reading.trial)
+            if dialog.exec():
+                self.told.emit(dialog.told)
+        except BookError as error:
+            self.troubled.emit(str(error))
 
     # --- the book
 
