@@ -175,8 +175,8 @@ def _known_again(text: str) -> str | None:
     plain = _value(text)
     if plain != text:
         return plain
-    for context, source, pattern in _patterns():
-        found = pattern.fullmatch(text)
+    for context, source, mark in _marks():
+        found = _pattern(source).fullmatch(text) if mark in text else None
         if found:
             values = {name: _recalled(part) for name, part in found.groupdict().items()}
             plain_fields = FIELD.sub(r"{\1}", translate(context, source))
@@ -196,23 +196,26 @@ def _literal() -> Mapping[str, str]:
 
 
 @cache
-def _patterns() -> tuple[tuple[str, str, re.Pattern[str]], ...]:
-    """Templates as patterns, the one with the most letters of its own first."""
+def _marks() -> tuple[tuple[str, str, str], ...]:
+    """Templates with their longest words, by which most are ruled out; the one with most letters first."""
     found = []
     for context, source in _templates():
         letters = sum(letter.isalpha() for letter in FIELD.sub("", source))
         least = LEAST_OF_KEPT if context == KEPT else LEAST_LETTERS
         if FIELD.search(source) and letters >= least:
-            found.append((letters, context, source, re.compile(_pattern(source), re.DOTALL)))
+            mark = max(FIELD.split(source)[::2], key=len)
+            found.append((letters, context, source, mark))
     found.sort(key=lambda one: -one[0])
     return tuple(one[1:] for one in found)
 
 
-def _pattern(source: str) -> str:
+@cache
+def _pattern(source: str) -> re.Pattern[str]:
+    """A template as a pattern; no part reaches beyond a semicolon, for those join sentences."""
     made, at, seen = "", 0, set()
     for field in FIELD.finditer(source):
         made += re.escape(source[at : field.start()])
         made += f"(?P={field[1]})" if field[1] in seen else f"(?P<{field[1]}>[^;]+?)"
         seen.add(field[1])
         at = field.end()
-    return made + re.escape(source[at:])
+    return re.compile(made + re.escape(source[at:]), re.DOTALL)
