@@ -8713,6 +8713,14 @@ trusted</source>
             <translation>Die Fotos des Tages mit verborgenen Namen werten und sehen, ob Auge und Foto übereinstimmen</translation>
         </message>
         <message>
+            <source>Report...</source>
+            <translation>Bericht...</translation>
+        </message>
+        <message>
+            <source>Look at the report of this trial and save it as PDF or for mail</source>
+            <translation>Den Bericht dieses Versuchs ansehen und als PDF oder für die E-Mail speichern</translation>
+        </message>
+        <message>
             <source>The verdict is being read</source>
             <translation>Das Urteil wird gelesen</translation>
         </message>
