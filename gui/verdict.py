@@ -91,8 +91,8 @@ class Verdict(Screen):
         self.report.setToolTip(self.tr("Look at the report of this trial and save it as PDF or for mail"))
         self.report.clicked.connect(self.open_report)
         foot.addStretch(1)
-        for button in (self.report, self.by_eye):
-            foot.addWidget(button)
+        foot.addWidget(self.report)
+        foot.addWidget(self.by_eye)
         column = QVBoxLayout(content)
         column.setContentsMargins(Space.L, Space.M, Space.L, Space.M)
         column.setSpacing(Space.M)
@@ -116,10 +116,10 @@ class Verdict(Screen):
     @Slot()
     def open_report(self) -> None:
         """Let the grower look at the report of this trial and save it."""
-        if self.book is None:
-            return
         from gui.reportdialog import ReportDialog
 
+        if self.book is None:
+            return
         try:
             dialog = ReportDialog(self.book, self.work, self, self.state.reading.trial)
             if dialog.exec():
