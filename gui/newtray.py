@@ -30,8 +30,9 @@ from gui.form import fields, lay_out
 from gui.numberfield import NumberField
 from gui.palette import set_role
 from gui.sowingview import codes_words, conditions_words, doubts, several
-from gui.spoken import spoken
+from gui.spoken import DAY_YEAR, spoken
 from gui.traynames import tag_of
+from gui.words import translate
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -105,7 +106,7 @@ class NewTrayDialog(QDialog):
         today = book.today()
         self.sown = QDateEdit(QDate(today.year, today.month, today.day), self)
         self.sown.setCalendarPopup(True)
-        self.sown.setDisplayFormat("d MMMM yyyy")
+        self.sown.setDisplayFormat(translate("Date", DAY_YEAR))
         self.shelf = QLineEdit(self)
         self.tag = QLineEdit(self)
         self.tag.setPlaceholderText(self.tr("10 to 586; leave empty without a tag"))

@@ -12,6 +12,7 @@ from data.bookwords import kind_words
 from data.trial import MeasureKind
 from gui.flow import Flow
 from gui.palette import set_role
+from gui.spoken import spoken
 from gui.verdictview import VerdictState
 
 __all__ = ["VerdictHead"]
@@ -43,7 +44,7 @@ class VerdictHead(QWidget):
         self.kinds: dict[MeasureKind, QPushButton] = {}
         group = QButtonGroup(self)
         for kind in MeasureKind:
-            button = QPushButton(str(kind_words(kind)), self)
+            button = QPushButton(spoken(kind_words(kind)), self)
             button.setCheckable(True)
             button.setProperty("kind", str(kind))
             button.clicked.connect(self._chose_kind)

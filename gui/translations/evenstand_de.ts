@@ -2771,7 +2771,7 @@ trusted</source>
         </message>
         <message>
             <source>Leave</source>
-            <translation>Verlassen</translation>
+            <translation>Abbrechen</translation>
         </message>
         <message>
             <source>&amp;Name</source>
@@ -4897,7 +4897,7 @@ trusted</source>
         </message>
         <message>
             <source>Score by eye</source>
-            <translation>Nach Augenmaß werten</translation>
+            <translation>Note nach Augenmaß</translation>
         </message>
         <message>
             <source>whole: looks and tears as on the first day</source>
@@ -7446,7 +7446,7 @@ trusted</source>
         </message>
         <message>
             <source>corner of the rim</source>
-            <translation>Ecke des Schalenrands</translation>
+            <translation>Schalenecke</translation>
         </message>
         <message>
             <source>Print on plain matt paper at 100 %, do not laminate. Cut along the thin outer line.</source>

@@ -22,7 +22,7 @@ SEEN_ELSEWHERE = {
     ("stationsheet.py", "translate"), ("toprow.py", "QCoreApplication.translate"),
     ("window.py", "QCoreApplication.translate"), ("numberwords.py", "translate"),
     ("spoken.py", "translate"), ("planblocks.py", "translate"), ("planplaces.py", "translate"),
-    ("factors.py", "Sentence"),
+    ("factors.py", "Sentence"), ("newtray.py", "translate"),
 }  # fmt: skip
 SAYS = {
     "QAction", "QCheckBox", "QGroupBox", "QLabel", "QPushButton", "QRadioButton", "QToolButton", "addAction",

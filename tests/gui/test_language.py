@@ -6,8 +6,11 @@ from datetime import date, datetime
 
 import pytest
 from PySide6.QtCore import QCoreApplication, QLocale
-from PySide6.QtWidgets import QApplication, QDialogButtonBox
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QAbstractButton, QApplication, QDialogButtonBox, QLabel, QWidget
+from pytestqt.qtbot import QtBot
 
+from data.book import Book
 from data.look import LookKind
 from data.sentence import Sentence
 from gui.home import Memory
@@ -140,3 +143,37 @@ def test_loading_the_language_takes_no_time_to_speak_of(german: QApplication, me
     began = time.perf_counter()
     speak(german, memory)
     assert time.perf_counter() - began < 0.03
+
+
+def test_no_screen_says_an_english_text_of_the_catalogue(
+    german: QApplication, memory: Memory, rack_book: Book, qtbot: QtBot
+) -> None:
+    """What a widget shows, its tooltip and what it says to a screen reader."""
+    from gui.app import make_window
+    from gui.catalogue import FOLDER, catalogue
+
+    english = {
+        text.source for text, words in catalogue(FOLDER / "evenstand_de.ts").items() if text.source != words
+    }
+    german_too = set(catalogue(FOLDER / "evenstand_de.ts").values())
+    window = make_window(german, memory)
+    qtbot.addWidget(window)
+    window.show()
+    window.desk.take(rack_book)
+    said: set[str] = set()
+    for place in window.screens:
+        if place == "traysheet":
+            window.open_tray(rack_book.trays()[0].id)
+        else:
+            window.go_to(place)
+        qtbot.waitUntil(lambda: not window.work.jobs())
+        for widget in window.findChildren(QWidget):
+            said |= {widget.toolTip(), widget.accessibleName(), widget.accessibleDescription()}
+            if isinstance(widget, QLabel | QAbstractButton):
+                said.add(widget.text())
+        for action in window.findChildren(QAction):
+            said |= {action.text(), action.toolTip()}
+    window.close()
+    assert "Schalenblatt" in said
+    leaked = sorted((said & english) - german_too)
+    assert not leaked, leaked
