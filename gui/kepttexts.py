@@ -167,6 +167,9 @@ KEPT = (
     K("weeks"),
     # blocks of a trial
     K("shelf {name}"),
+    K("shelves {one} and {other}"),
+    K("shelves {one} and {other}, round {turn}"),
+    K("a guess, no trays of yours yet"),
     K("shelf {name}, part {part}"),
     K("shelf {name}, round {turn}"),
     K("shelf {name}, part {part}, round {turn}"),

@@ -1909,6 +1909,18 @@
             <translation>Etage {name}</translation>
         </message>
         <message>
+            <source>shelves {one} and {other}</source>
+            <translation>Etagen {one} und {other}</translation>
+        </message>
+        <message>
+            <source>shelves {one} and {other}, round {turn}</source>
+            <translation>Etagen {one} und {other}, Runde {turn}</translation>
+        </message>
+        <message>
+            <source>a guess, no trays of yours yet</source>
+            <translation>eine Schätzung, noch ohne eigene Schalen</translation>
+        </message>
+        <message>
             <source>shelf {name}, part {part}</source>
             <translation>Etage {name}, Teil {part}</translation>
         </message>
@@ -6281,7 +6293,7 @@ trusted</source>
         </message>
         <message>
             <source>Learned from {source}: trays of one kind, side by side, lie {sd} {unit} apart (standard deviation; the true one between {low} and {high} with 95 %). The three curves stand for 0.7, 1 and 1.4 times as much.</source>
-            <translation>Gelernt aus {source}: Schalen derselben Art, nebeneinander, liegen {sd} {unit} auseinander (Standardabweichung; die wahre mit 95 % zwischen {low} und {high}). Die drei Kurven stehen für das 0,7-, 1- und 1,4-Fache.</translation>
+            <translation>Gelernt ({source}): Schalen derselben Art, nebeneinander, liegen {sd} {unit} auseinander (Standardabweichung; die wahre mit 95 % zwischen {low} und {high}). Die drei Kurven stehen für das 0,7-, 1- und 1,4-Fache.</translation>
         </message>
         <message>
             <source>Reckoned in: the camera may see two media {sd} points apart that are covered alike; more trays do not help against that.</source>
