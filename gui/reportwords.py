@@ -81,7 +81,9 @@ def _materials(table: Table, media: Sequence[str]) -> TextTable:
             bold.append(len(rows))
             rows.append((line.heading, *("" for _ in media)))
             continue
-        told = [(line.row.unit and f"{spoken(line.row.words)}, {line.row.unit}") or spoken(line.row.words)]
+        told = [
+            (line.row.unit and f"{spoken(line.row.words)}, {spoken(line.row.unit)}") or spoken(line.row.words)
+        ]
         for medium in media:
             words = cell_words(line.row, medium, table.cell(line.row.key, medium))
             origin = "" if words.origin is None else origin_words(words.origin)

@@ -160,6 +160,9 @@ def _value(text: str) -> str:
 @lru_cache(maxsize=MOST_PARTS)
 def _recalled(text: str) -> str:
     """Text that a book has kept, part by part where it was joined of several."""
+    each = [_known_again(part) for part in text.split(", ")]
+    if len(each) > 1 and all(part is not None for part in each):
+        return ", ".join(part for part in each if part is not None)
     whole = _known_again(text)
     if whole is not None or not text:
         return text if whole is None else whole

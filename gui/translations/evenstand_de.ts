@@ -32,6 +32,10 @@
             <translation>Schilder und Stationskarten drucken...</translation>
         </message>
         <message>
+            <source>Kinds of trays...</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Report...</source>
             <translation>Bericht...</translation>
         </message>
@@ -2845,6 +2849,10 @@ trusted</source>
             <translation>Schil&amp;dnummer</translation>
         </message>
         <message>
+            <source>Kind of tray</source>
+            <translation>Art der Schale</translation>
+        </message>
+        <message>
             <source>Taken over</source>
             <translation>Übernommen</translation>
         </message>
@@ -2859,6 +2867,10 @@ trusted</source>
         <message>
             <source>How many trays</source>
             <translation>Wie viele Schalen</translation>
+        </message>
+        <message>
+            <source>as the one before</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>10 to 586; leave empty without a tag</source>
@@ -7725,6 +7737,13 @@ trusted</source>
         </message>
     </context>
     <context>
+        <name>TrayDrawing</name>
+        <message>
+            <source>Drawing of the tray with its measures</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
         <name>TrayForm</name>
         <message>
             <source>in the tray</source>
@@ -8410,6 +8429,93 @@ trusted</source>
         <message>
             <source>Note</source>
             <translation>Notiz</translation>
+        </message>
+    </context>
+    <context>
+        <name>TrayTypes</name>
+        <message>
+            <source>Kinds of trays</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>New kind</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Name</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Outer length</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Outer width</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Inner length</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Inner width</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Height of the rim</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>Schließen</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behalten</translation>
+        </message>
+        <message>
+            <source>mm</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Measure each kind of tray once, in mm: over the rim, inside the rim, and from the bench to the top of the rim. The camera finds a tray and its scale by these measures.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What you had typed for {name} was not kept.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Give the new kind a name, measure it, and keep it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{what} must be more than 0 mm.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The inner length cannot be more than the outer length.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The inner width cannot be more than the outer width.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{name} is kept with these measures already.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{name} is kept. Photos that come in from now on are measured by it; older scores stay as they are.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Give the kind of tray a name.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>There is a kind of that name: {name}. Give another one.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>

@@ -81,6 +81,8 @@ def test_words_of_enumerations_are_said(german: QApplication) -> None:
 def test_what_a_book_kept_as_text_is_known_again(german: QApplication) -> None:
     assert spoken(str(Reason.NO_CANOPY)) == "noch kein Bestand"
     assert spoken("conditions of A1") == "Bedingungen von A1"
+    assert spoken("shelf A, part 2") == "Etage A, Teil 2"
+    assert spoken("shelf A, shelf B") == "Etage A, Etage B"
     assert spoken("A3, matched by its tag, coverage 61 %") == "A3, zugeordnet durch ihr Schild, Deckung 61 %"
     assert (
         spoken("No longer seen on 07 March, 1.5 cm² before. Root hairs fade, mold seldom does.")
