@@ -12,7 +12,8 @@ import pytest
 
 import gui.scoring
 import vision.learned
-from gui.command import COMMANDS, main
+from gui.command import main
+from gui.commandlist import COMMANDS
 from gui.scoring import jobs_of
 from vision.methods import METHODS
 from vision.reason import Reason

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QLineEdit, QListWidget, QTextBrowser
 from pytestqt.qtbot import QtBot
 
 from gui.actions import PLACES
-from gui.command import COMMANDS
+from gui.commandlist import COMMANDS
 from gui.helpbook import FOLDER, ORDER, found, pages
 from gui.helpwindow import HelpWindow
 
