@@ -33,7 +33,7 @@
         </message>
         <message>
             <source>Kinds of trays...</source>
-            <translation type="unfinished" />
+            <translation>Schalentypen...</translation>
         </message>
         <message>
             <source>Report...</source>
@@ -2870,7 +2870,7 @@ trusted</source>
         </message>
         <message>
             <source>as the one before</source>
-            <translation type="unfinished" />
+            <translation>wie die vorige</translation>
         </message>
         <message>
             <source>10 to 586; leave empty without a tag</source>
@@ -7740,7 +7740,7 @@ trusted</source>
         <name>TrayDrawing</name>
         <message>
             <source>Drawing of the tray with its measures</source>
-            <translation type="unfinished" />
+            <translation>Zeichnung der Schale mit ihren Maßen</translation>
         </message>
     </context>
     <context>
@@ -8435,35 +8435,35 @@ trusted</source>
         <name>TrayTypes</name>
         <message>
             <source>Kinds of trays</source>
-            <translation type="unfinished" />
+            <translation>Schalentypen</translation>
         </message>
         <message>
             <source>New kind</source>
-            <translation type="unfinished" />
+            <translation>Neuer Typ</translation>
         </message>
         <message>
             <source>Name</source>
-            <translation type="unfinished" />
+            <translation>Name</translation>
         </message>
         <message>
             <source>Outer length</source>
-            <translation type="unfinished" />
+            <translation>Äußere Länge</translation>
         </message>
         <message>
             <source>Outer width</source>
-            <translation type="unfinished" />
+            <translation>Äußere Breite</translation>
         </message>
         <message>
             <source>Inner length</source>
-            <translation type="unfinished" />
+            <translation>Innere Länge</translation>
         </message>
         <message>
             <source>Inner width</source>
-            <translation type="unfinished" />
+            <translation>Innere Breite</translation>
         </message>
         <message>
             <source>Height of the rim</source>
-            <translation type="unfinished" />
+            <translation>Höhe des Schalenrands</translation>
         </message>
         <message>
             <source>Close</source>
@@ -8475,47 +8475,47 @@ trusted</source>
         </message>
         <message>
             <source>mm</source>
-            <translation type="unfinished" />
+            <translation>mm</translation>
         </message>
         <message>
             <source>Measure each kind of tray once, in mm: over the rim, inside the rim, and from the bench to the top of the rim. The camera finds a tray and its scale by these measures.</source>
-            <translation type="unfinished" />
+            <translation>Jeden Schalentyp einmal messen, in mm: über den Rand, innerhalb des Rands und von der Unterlage bis zur Oberkante des Rands. Nach diesen Maßen findet die Kamera eine Schale und ihren Maßstab.</translation>
         </message>
         <message>
             <source>What you had typed for {name} was not kept.</source>
-            <translation type="unfinished" />
+            <translation>Was für {name} eingegeben war, wurde nicht behalten.</translation>
         </message>
         <message>
             <source>Give the new kind a name, measure it, and keep it.</source>
-            <translation type="unfinished" />
+            <translation>Dem neuen Typ einen Namen geben, ihn messen und behalten.</translation>
         </message>
         <message>
             <source>{what} must be more than 0 mm.</source>
-            <translation type="unfinished" />
+            <translation>{what} muss größer als 0 mm sein.</translation>
         </message>
         <message>
             <source>The inner length cannot be more than the outer length.</source>
-            <translation type="unfinished" />
+            <translation>Die innere Länge kann nicht größer als die äußere sein.</translation>
         </message>
         <message>
             <source>The inner width cannot be more than the outer width.</source>
-            <translation type="unfinished" />
+            <translation>Die innere Breite kann nicht größer als die äußere sein.</translation>
         </message>
         <message>
             <source>{name} is kept with these measures already.</source>
-            <translation type="unfinished" />
+            <translation>{name} ist mit diesen Maßen schon festgehalten.</translation>
         </message>
         <message>
             <source>{name} is kept. Photos that come in from now on are measured by it; older scores stay as they are.</source>
-            <translation type="unfinished" />
+            <translation>{name} ist behalten. Fotos, die ab jetzt kommen, werden danach gemessen; ältere Wertungen bleiben, wie sie sind.</translation>
         </message>
         <message>
             <source>Give the kind of tray a name.</source>
-            <translation type="unfinished" />
+            <translation>Dem Schalentyp einen Namen geben.</translation>
         </message>
         <message>
             <source>There is a kind of that name: {name}. Give another one.</source>
-            <translation type="unfinished" />
+            <translation>Einen Typ mit diesem Namen gibt es schon: {name}. Einen anderen wählen.</translation>
         </message>
     </context>
     <context>
