@@ -90,6 +90,7 @@ ACTIONS = (
         words=str(QT_TRANSLATE_NOOP("Action", "Print tags and station cards...")),
         key="Ctrl+P",
     ),
+    Action(name="tray_types", words=str(QT_TRANSLATE_NOOP("Action", "Kinds of trays...")), key="Ctrl+K"),
     Action(name="write_report", words=str(QT_TRANSLATE_NOOP("Action", "Report...")), key="Ctrl+R"),
     Action(name="bring_in", words=str(QT_TRANSLATE_NOOP("Action", "Bring in photos...")), key="Ctrl+I"),
     Action(

@@ -78,9 +78,11 @@ class NewTrayDialog(QDialog):
             (self.tr("&Sown on"), self.sown),
             (self.tr("Sh&elf"), self.shelf),
             (self.tr("&Tag number"), self.tag),
+            (self.tr("Kind of tray"), self.kind),
             (self.tr("Taken over"), self.taken_over),
         ):
             form.addRow(words, field)
+        form.setRowVisible(self.kind, self.kind.count() > 2)  # one kind alone is no choice
         lay_out(self, (title,), form, self.said, (done, self.add), 78)
         self._choose_model(model)
         self._listen()
@@ -103,6 +105,10 @@ class NewTrayDialog(QDialog):
             box.setEditable(True)
             box.addItems(list(names))
             box.setCurrentText("")
+        self.kind = QComboBox(self)
+        self.kind.addItem(self.tr("as the one before"), None)
+        for one in book.tray_types():
+            self.kind.addItem(one.name, one.name)
         today = book.today()
         self.sown = QDateEdit(QDate(today.year, today.month, today.day), self)
         self.sown.setCalendarPopup(True)
@@ -123,6 +129,7 @@ class NewTrayDialog(QDialog):
             line.textChanged.connect(self._follow)
         for box in (self.crop, self.medium):
             box.editTextChanged.connect(self._follow)
+        self.kind.currentIndexChanged.connect(self._follow)
         self.count.changed.connect(self._follow)
         self.sown.dateChanged.connect(self._follow)
 
@@ -160,6 +167,8 @@ class NewTrayDialog(QDialog):
         else:
             kind = self._book.tray_of_kind(crop, medium, sown_at)
         first = replace(kind, code=code, shelf=self.shelf.text().strip(), tag_number=tag_of(self.tag.text()))
+        if self.kind.currentData() is not None:
+            first = replace(first, tray_type=self.kind.currentData())
         return several(first, self.how_many, self._codes(), self._tags())
 
     def _codes(self) -> frozenset[str]:

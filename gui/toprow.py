@@ -125,6 +125,7 @@ class TopRow(QFrame):
         menu.addAction(self._actions["add_trays"])
         menu.addAction(self._actions["bring_in"])
         menu.addAction(self._actions["print_tags"])
+        menu.addAction(self._actions["tray_types"])
         menu.addAction(self._actions["write_report"])
         menu.addSeparator()
         menu.addAction(self._actions["close"])

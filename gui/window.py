@@ -248,7 +248,7 @@ class Window(QMainWindow):
         self.top.show_recent(self.desk.other_books())
         self.top.show_choices(self.memory.scheme, self.memory.text_percent, self.memory.language)
         self._show_undo()
-        for name in ("add_trays", "bring_in", "print_tags", "write_report"):
+        for name in ("add_trays", "bring_in", "print_tags", "tray_types", "write_report"):
             self.actions_by_name[name].setEnabled(book is not None)
         if book is None:
             self.setWindowTitle("Evenstand")
@@ -340,6 +340,21 @@ class Window(QMainWindow):
             return
         if dialog.exec():
             self.tell(dialog.told)
+
+    @Slot()
+    def tray_types(self) -> None:
+        """Let the grower measure a kind of tray, or add one."""
+        if self.book is None:
+            return
+        from gui.traytypes import TrayTypes
+
+        try:
+            dialog = TrayTypes(self.book, self)
+        except BookError as error:
+            self.tell_trouble(spoken(error))
+            return
+        dialog.changed.connect(self._book_changed)
+        dialog.exec()
 
     @Slot()
     def write_report(self) -> None:
