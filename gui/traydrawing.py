@@ -35,7 +35,7 @@ class TrayDrawing(QWidget):
     def minimumSizeHint(self) -> QSize:
         """Still readable."""
         letter = self.fontMetrics().height()
-        return QSize(letter * 13, letter * 12)
+        return QSize(letter * 8, letter * 9)
 
     def show_kind(self, kind: TrayType | None) -> None:
         """Draw these measures; None: nothing that could be drawn."""
@@ -51,7 +51,7 @@ class TrayDrawing(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         letter = float(self.fontMetrics().height())
-        side = letter * 3.6  # beside the tray: the numbers across
+        side = letter * 2.6  # beside the tray: the numbers across
         deep = kind.outer_short_mm + kind.rim_height_mm
         mm = min(
             (self.width() - 2 * side) / kind.outer_long_mm,
@@ -78,15 +78,15 @@ class TrayDrawing(QWidget):
             painter, outer.bottomLeft() - QPointF(beside, 0), outer.topLeft() - QPointF(beside, 0),
             in_figures(kind.outer_short_mm), ink,
         )  # fmt: skip
-        middle = inner.center()
+        low = inner.bottom() - inner.height() * 0.2
         draw_measure(
-            painter, QPointF(inner.left(), middle.y()), QPointF(inner.right(), middle.y()),
-            in_figures(kind.inner_long_mm), soft,
+            painter, QPointF(inner.left(), low), QPointF(inner.right(), low),
+            in_figures(kind.inner_long_mm), soft, at=0.3,
         )  # fmt: skip
         across = inner.left() + inner.width() * 0.8
         draw_measure(
             painter, QPointF(across, inner.bottom()), QPointF(across, inner.top()),
-            in_figures(kind.inner_short_mm), soft, at=0.78,
+            in_figures(kind.inner_short_mm), soft, at=0.6,
         )  # fmt: skip
         self._draw_side(painter, kind, mm, outer)
 

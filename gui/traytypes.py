@@ -94,7 +94,7 @@ class TrayTypes(QDialog):
         left = QVBoxLayout()
         left.addWidget(self.kinds, 1)
         left.addWidget(self.new)
-        self.kinds.setFixedWidth(letter * 24)
+        self.kinds.setFixedWidth(letter * 17)
         form = fields()
         form.addRow(self.tr("Name"), self.name)
         for field in self.measures.values():
@@ -116,7 +116,7 @@ class TrayTypes(QDialog):
         for part in (self.doubt, self.said):
             column.addWidget(part)
         column.addLayout(buttons)
-        self.setMinimumWidth(letter * 104)
+        self.setMinimumWidth(letter * 82)
 
     # --- showing
 
@@ -204,6 +204,7 @@ class TrayTypes(QDialog):
         trouble = self._trouble(kind)
         if trouble:
             self._say(trouble, "alarm")
+            self.doubt.setVisible(self.doubt.text() not in ("", trouble))
             return
         if kind == self._kept:
             self._say(self.tr("{name} is kept with these measures already.").format(name=kind.name), "soft")
