@@ -36,6 +36,10 @@
             <translation>Schalentypen...</translation>
         </message>
         <message>
+            <source>Check the station...</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Report...</source>
             <translation>Bericht...</translation>
         </message>
@@ -6644,6 +6648,82 @@ trusted</source>
             <translation>Den Stapel auseinandernehmen, jede Schale ansehen, eine Stunde lüften lassen und kühler oder gar nicht wieder stapeln.</translation>
         </message>
         <message>
+            <source>far left</source>
+            <translation>hinten links</translation>
+        </message>
+        <message>
+            <source>far right</source>
+            <translation>hinten rechts</translation>
+        </message>
+        <message>
+            <source>near right</source>
+            <translation>vorn rechts</translation>
+        </message>
+        <message>
+            <source>near left</source>
+            <translation>vorn links</translation>
+        </message>
+        <message>
+            <source>The station is true: every card lies within {worst:.1f} mm of its place.</source>
+            <translation>Die Station stimmt: jede Karte liegt höchstens {worst:.1f} mm neben ihrem Platz.</translation>
+        </message>
+        <message>
+            <source>No card of the station is seen: photograph it from above with all four cards in the picture.</source>
+            <translation>Keine Karte der Station ist zu sehen: von oben fotografieren, mit allen vier Karten im Bild.</translation>
+        </message>
+        <message>
+            <source>The cards are too small in this photo to measure mm: use the phone's full size and fill the picture with the station.</source>
+            <translation>Die Karten sind auf diesem Foto zu klein, um mm zu messen: die volle Größe des Telefons verwenden und das Bild mit der Station füllen.</translation>
+        </message>
+        <message>
+            <source>Something is out of true, and it cannot be told which card: keep leaves and shadows off the cards and the tag and bring another photo. If it says the same, measure the distances of the drawing.</source>
+            <translation>Etwas liegt falsch, und welche Karte es ist, ist nicht zu sagen: Blätter und Schatten von Karten und Schild fernhalten und ein anderes Foto einlesen. Sagt es dasselbe, die Abstände der Zeichnung nachmessen.</translation>
+        </message>
+        <message>
+            <source>The {card} card is not seen, so it cannot be told how the others lie: wipe it, keep leaves off it, and photograph all four.</source>
+            <translation>Die Karte {card} ist nicht zu sehen, also ist nicht zu sagen, wie die anderen liegen: abwischen, Blätter fernhalten und alle vier fotografieren.</translation>
+        </message>
+        <message>
+            <source>Only {seen} of 4 cards are seen, so it cannot be told how they lie: photograph all four.</source>
+            <translation>Nur {seen} von 4 Karten sind zu sehen, also ist nicht zu sagen, wie sie liegen: alle vier fotografieren.</translation>
+        </message>
+        <message>
+            <source>The station is {off:.0f} mm out of true at the {card} card: move it {way}.</source>
+            <translation>Die Station liegt an der Karte {card} um {off:.0f} mm falsch: die Karte {way} schieben.</translation>
+        </message>
+        <message>
+            <source>{first} and {second}</source>
+            <translation>{first} und {second}</translation>
+        </message>
+        <message>
+            <source>{mm:.0f} mm to the left</source>
+            <translation>{mm:.0f} mm nach links</translation>
+        </message>
+        <message>
+            <source>{mm:.0f} mm to the right</source>
+            <translation>{mm:.0f} mm nach rechts</translation>
+        </message>
+        <message>
+            <source>{mm:.0f} mm towards you</source>
+            <translation>{mm:.0f} mm nach vorn</translation>
+        </message>
+        <message>
+            <source>{mm:.0f} mm away from you</source>
+            <translation>{mm:.0f} mm nach hinten</translation>
+        </message>
+        <message>
+            <source>This photo could not be scored: {why}.</source>
+            <translation>Dieses Foto konnte nicht ausgewertet werden: {why}.</translation>
+        </message>
+        <message>
+            <source>The phone was held {tilt:.0f} degrees askew: hold it level above the middle of the tray.</source>
+            <translation>Das Telefon war um {tilt:.0f} Grad geneigt: waagrecht über die Mitte der Schale halten.</translation>
+        </message>
+        <message>
+            <source>No tag was read: with a tray and its tag on the station the check is surer.</source>
+            <translation>Kein Schild wurde gelesen: mit einer Schale samt Schild auf der Station ist die Prüfung sicherer.</translation>
+        </message>
+        <message>
             <source>{medium}: with any one block left out the difference lies between {least} and {most}; without block {under} the answer would be: {answer}.</source>
             <translation>{medium}: lässt man irgendeinen Block weg, liegt der Unterschied zwischen {least} und {most}; ohne Block {under} wäre die Antwort: {answer}.</translation>
         </message>
@@ -7440,6 +7520,64 @@ trusted</source>
         <message>
             <source>There are not enough tags: the last trays come without one.</source>
             <translation>Es sind nicht genug Schilder da: die letzten Schalen kommen ohne.</translation>
+        </message>
+    </context>
+    <context>
+        <name>StationDrawing</name>
+        <message>
+            <source>Drawing of the station with its distances</source>
+            <translation>Zeichnung der Station mit ihren Abständen</translation>
+        </message>
+        <message>
+            <source>near side: you stand here</source>
+            <translation>vordere Seite: hier steht man</translation>
+        </message>
+    </context>
+    <context>
+        <name>StationHelper</name>
+        <message>
+            <source>Check the station</source>
+            <translation>Station prüfen</translation>
+        </message>
+        <message>
+            <source>Kind of tray</source>
+            <translation>Art der Schale</translation>
+        </message>
+        <message>
+            <source>Looking at the photo</source>
+            <translation>Das Foto wird angesehen</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>Schließen</translation>
+        </message>
+        <message>
+            <source>Bring a photo of the station...</source>
+            <translation>Foto der Station einlesen...</translation>
+        </message>
+        <message>
+            <source>The middle of each card's mark lies {inset} mm in from the end of the tray and {outset} mm out from its long side. From middle to middle it is {across} mm across and {deep} mm from far to near. Both ways from corner to corner are {diagonal} mm.</source>
+            <translation>Die Mitte der Marke jeder Karte liegt {inset} mm vom Ende der Schale nach innen und {outset} mm von ihrer langen Seite nach außen. Von Mitte zu Mitte sind es {across} mm in der Breite und {deep} mm von hinten nach vorn. Beide Wege von Ecke zu Ecke sind {diagonal} mm lang.</translation>
+        </message>
+        <message>
+            <source>Put a tray with its tag on the station, keep leaves off the cards, and photograph it from above at the phone's full size, with all four cards in the picture.</source>
+            <translation>Eine Schale mit ihrem Schild auf die Station stellen, Blätter von den Karten fernhalten und von oben in voller Größe des Telefons fotografieren, mit allen vier Karten im Bild.</translation>
+        </message>
+        <message>
+            <source>A photo of the station</source>
+            <translation>Ein Foto der Station</translation>
+        </message>
+        <message>
+            <source>Looking at {photo}.</source>
+            <translation>{photo} wird angesehen.</translation>
+        </message>
+        <message>
+            <source>{photo} is not used: {why}.</source>
+            <translation>{photo} wird nicht verwendet: {why}.</translation>
+        </message>
+        <message>
+            <source>This photo could not be looked at. Bring another one.</source>
+            <translation>Dieses Foto konnte nicht angesehen werden. Ein anderes einlesen.</translation>
         </message>
     </context>
     <context>
