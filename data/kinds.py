@@ -16,7 +16,7 @@ from data.conditions import TrayType
 if TYPE_CHECKING:
     from vision.traytype import TrayType as Measures
 
-__all__ = ["NOMINAL", "TagSpan", "TraysByTag", "one_kind"]
+__all__ = ["NOMINAL", "TagSpan", "TraysByTag", "measures", "one_kind"]
 
 NOMINAL = TrayType(name="10 x 20 inch")
 
@@ -48,14 +48,14 @@ class TraysByTag:
     def kinds(self) -> "tuple[Measures, ...]":
         """All kinds that there are, each once, the usual one first."""
         every = (self.usual, *(span.tray_type for span in self.spans))
-        return tuple(dict.fromkeys(_measures(one) for one in every))
+        return tuple(dict.fromkeys(measures(one) for one in every))
 
     def __call__(self, tag: int | None, at: datetime | None) -> "Measures":
         """The kind of tray under a tag at a time."""
         if at is not None and at.tzinfo is not None:
             at = at.astimezone().replace(tzinfo=None)
         found = (span.tray_type for span in self.spans if span.holds(tag, at))
-        return _measures(next(found, self.usual))
+        return measures(next(found, self.usual))
 
 
 def one_kind(tray_type: TrayType) -> TraysByTag:
@@ -63,7 +63,8 @@ def one_kind(tray_type: TrayType) -> TraysByTag:
     return TraysByTag(usual=tray_type)
 
 
-def _measures(tray_type: TrayType) -> "Measures":
+def measures(tray_type: TrayType) -> "Measures":
+    """The same as the vision room knows it."""
     from vision.traytype import TrayType as Measures
 
     return Measures(**{field.name: getattr(tray_type, field.name) for field in fields(Measures)})

@@ -91,6 +91,11 @@ ACTIONS = (
         key="Ctrl+P",
     ),
     Action(name="tray_types", words=str(QT_TRANSLATE_NOOP("Action", "Kinds of trays...")), key="Ctrl+K"),
+    Action(
+        name="check_station",
+        words=str(QT_TRANSLATE_NOOP("Action", "Check the station...")),
+        key="Ctrl+G",
+    ),
     Action(name="write_report", words=str(QT_TRANSLATE_NOOP("Action", "Report...")), key="Ctrl+R"),
     Action(name="bring_in", words=str(QT_TRANSLATE_NOOP("Action", "Bring in photos...")), key="Ctrl+I"),
     Action(

@@ -126,6 +126,7 @@ class TopRow(QFrame):
         menu.addAction(self._actions["bring_in"])
         menu.addAction(self._actions["print_tags"])
         menu.addAction(self._actions["tray_types"])
+        menu.addAction(self._actions["check_station"])
         menu.addAction(self._actions["write_report"])
         menu.addSeparator()
         menu.addAction(self._actions["close"])

@@ -248,7 +248,7 @@ class Window(QMainWindow):
         self.top.show_recent(self.desk.other_books())
         self.top.show_choices(self.memory.scheme, self.memory.text_percent, self.memory.language)
         self._show_undo()
-        for name in ("add_trays", "bring_in", "print_tags", "tray_types", "write_report"):
+        for name in ("add_trays", "bring_in", "print_tags", "tray_types", "check_station", "write_report"):
             self.actions_by_name[name].setEnabled(book is not None)
         if book is None:
             self.setWindowTitle("Evenstand")
@@ -354,6 +354,20 @@ class Window(QMainWindow):
             self.tell_trouble(spoken(error))
             return
         dialog.changed.connect(self._book_changed)
+        dialog.exec()
+
+    @Slot()
+    def check_station(self) -> None:
+        """Show where the cards of the station go, and check them in a photo."""
+        if self.book is None:
+            return
+        from gui.stationhelper import StationHelper
+
+        try:
+            dialog = StationHelper(self.book, self.work, self)
+        except BookError as error:
+            self.tell_trouble(spoken(error))
+            return
         dialog.exec()
 
     @Slot()

@@ -1,0 +1,123 @@
+"""Station helper: where cards go for a kind of tray, and a photo that is checked in the background."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+import gui.stationhelper
+from data.book import Book
+from data.conditions import TrayType
+from data.station import Checked, check_station, plan_of_station
+from data.stationwords import station_sentences
+from gui.stationhelper import StationHelper
+from gui.work import Work
+from vision.photo import PhotoRefused
+from vision.reason import Reason
+from vision.stationcheck import CardPlace, Found, StationCheck
+
+STATION = Path(__file__).parent.parent / "photos" / "station.jpg"
+MOVED = CardPlace(number=2, right_mm=3.1, far_mm=0.2, spread_mm=0.3, misfit=1.0)
+
+
+@pytest.fixture
+def helper(dressed: QApplication, rack_book: Book, work: Work, qtbot: QtBot) -> StationHelper:
+    rack_book.set_tray_type(TrayType(name="Half tray", outer_long_mm=278, inner_long_mm=254))
+    made = StationHelper(rack_book, work)
+    qtbot.addWidget(made)
+    made.show()
+    return made
+
+
+@pytest.fixture
+def answered(monkeypatch: pytest.MonkeyPatch) -> Callable[[StationCheck], None]:
+    """Photos that say what a test wants."""
+
+    def arrange(check: StationCheck) -> None:
+        def look(photo: Path, _kind: TrayType) -> Checked:
+            return Checked(photo=photo.name, check=check, sentences=station_sentences(check))
+
+        monkeypatch.setattr(gui.stationhelper, "check_station", look)
+
+    return arrange
+
+
+def test_the_distances_follow_the_kind_of_tray(helper: StationHelper) -> None:
+    assert "440 mm across and 434 mm from far to near" in helper.about.text()
+    assert "618 mm" in helper.about.text()
+
+    helper.kind.setCurrentText("Half tray")
+
+    assert "173 mm across and 434 mm" in helper.about.text()
+
+
+def test_a_moved_card_is_told_and_drawn(
+    helper: StationHelper, qtbot: QtBot, answered: Callable[[StationCheck], None]
+) -> None:
+    answered(StationCheck(found=Found.ONE_CARD, moved=MOVED, places=(MOVED,), tag=12))
+
+    helper.check(Path("bench.jpg"))
+
+    assert not helper.bring.isEnabled()
+    qtbot.waitUntil(helper.bring.isEnabled)
+    said = "The station is 3 mm out of true at the near right card: move it 3 mm to the left."
+    assert helper.said.text() == said
+    assert helper.said.property("role") == "alarm"
+    assert helper.bar.isHidden()
+    helper.grab()
+
+
+def test_an_answer_for_another_kind_comes_too_late(
+    helper: StationHelper, qtbot: QtBot, answered: Callable[[StationCheck], None]
+) -> None:
+    answered(StationCheck(found=Found.ONE_CARD, moved=MOVED, places=(MOVED,), tag=12))
+    helper.check(Path("bench.jpg"))
+    helper.kind.setCurrentText("Half tray")
+    qtbot.wait(100)
+
+    assert "out of true" not in helper.said.text()
+    assert helper.bring.isEnabled()
+
+
+def test_a_file_that_is_no_photo_is_refused_in_words(
+    helper: StationHelper, qtbot: QtBot, tmp_path: Path
+) -> None:
+    (tmp_path / "list.jpg").write_text("no picture")
+
+    helper.check(tmp_path / "list.jpg")
+
+    qtbot.waitUntil(helper.bring.isEnabled)
+    assert helper.said.text() == f"list.jpg is not used: {Reason.NO_PICTURE}."
+
+
+def test_a_real_photo_is_looked_at_and_its_small_cards_are_told(helper: StationHelper, qtbot: QtBot) -> None:
+    helper.check(STATION)
+
+    qtbot.waitUntil(helper.bring.isEnabled, timeout=20000)
+    assert "too small in this photo" in helper.said.text()
+
+
+def test_leaving_waits_for_nothing(
+    helper: StationHelper, work: Work, answered: Callable[[StationCheck], None]
+) -> None:
+    answered(StationCheck(found=Found.NO_MARKS))
+    helper.check(Path("bench.jpg"))
+    job = helper._job
+    helper.reject()
+
+    assert job is not None
+    assert job.token.is_set
+
+
+def test_the_plan_is_that_of_the_printed_cards() -> None:
+    plan = plan_of_station(TrayType(name="nominal"))
+
+    assert (plan.across_mm, plan.deep_mm) == (440, 434)
+    assert plan.diagonal_mm == pytest.approx(618, abs=0.1)
+
+
+def test_a_missing_file_is_refused(tmp_path: Path) -> None:
+    with pytest.raises(PhotoRefused):
+        check_station(tmp_path / "gone.jpg", TrayType(name="nominal"))
