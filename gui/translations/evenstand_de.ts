@@ -37,7 +37,7 @@
         </message>
         <message>
             <source>Check the station...</source>
-            <translation type="unfinished" />
+            <translation>Station prüfen...</translation>
         </message>
         <message>
             <source>Report...</source>
@@ -7529,8 +7529,8 @@ trusted</source>
             <translation>Zeichnung der Station mit ihren Abständen</translation>
         </message>
         <message>
-            <source>near side: you stand here</source>
-            <translation>vordere Seite: hier steht man</translation>
+            <source>near side: you stand here (in mm)</source>
+            <translation>vordere Seite: hier steht man (in mm)</translation>
         </message>
     </context>
     <context>
