@@ -7,8 +7,8 @@ Not   finding marks (`markers.py`), scoring with a station that is out of true (
 Each card is left out in turn: the camera's pose comes from the other three and the tag, and the card's seen
 middle is laid back onto the bench. The card without which the others agree is the one that was moved.
 Middles of three cards fit some camera always; what tells a wrong answer from the right one is how large and
-how skewed each mark is seen. So marks must be large in the photo, and two cards that were moved so that the
-other two and one of them still look like a smaller station cannot be told from one moved card.
+how skewed each mark is seen. So marks must be large in the photo. Two cards moved so that three still look like a slightly larger or
+smaller station pass for one moved card: about one pair in fifteen that lie 3.5 mm off at random.
 """
 
 import math
@@ -33,8 +33,8 @@ __all__ = ["CardPlace", "Found", "StationCheck", "check_marks", "check_photo"]
 
 Point = tuple[float, float]
 
-# from trials with drawn cameras at 0.3 px noise, as far as they reach: see tests/vision/test_stationcheck.py
-TRUE_MM = 1.5  # a card that lies nearer than this to its place is in it: half of what moves a rim by 3 mm
+# from trials with drawn cameras of 12 megapixels and 0.3 px noise: see tests/vision/test_stationcheck.py
+TRUE_MM = 1.0  # nearer to its place a card is in it; 1.5 mm off moves the rim by 1.6 mm (worst of 30: 3.6)
 AGREE = 2.0  # misfit up to which four cards agree
 WITHOUT = 1.4  # misfit up to which three cards agree once the moved one is left out
 CLEARER = 1.4  # so much worse must it be to leave out any other card

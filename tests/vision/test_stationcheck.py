@@ -103,6 +103,27 @@ def test_with_two_cards_moved_it_cannot_be_told_which(seed: int, pushed: Pushed)
     assert check.moved is None
 
 
+def test_few_pairs_of_moved_cards_pass_for_one_and_none_for_true() -> None:
+    """Three cards that still look like a smaller or larger station are the known limit."""
+    ways, found = np.random.default_rng(5), []
+    for seed in range(20):
+        pose = camera(float(ways.uniform(0, 10)), float(ways.uniform(-180, 180)))
+        pair = ways.choice(4, 2, replace=False)
+        pushed = {
+            int(number): (3.5 * math.cos(angle), 3.5 * math.sin(angle))
+            for number, angle in zip(pair, ways.uniform(0, 2 * math.pi, 2), strict=True)
+        }
+        found.append(checked(pushed, pose=pose, seed=seed).found)
+
+    assert Found.TRUE not in found
+    assert found.count(Found.ONE_CARD) <= 3
+
+
+@pytest.mark.parametrize("number", range(4))
+def test_two_mm_off_is_not_called_true(number: int) -> None:
+    assert checked({number: (1.4, 1.4)}).found is not Found.TRUE
+
+
 def test_no_card_is_named_wrongly_whatever_the_camera() -> None:
     """What cannot be told is left open: tilted, turned, without the focal length."""
     wrong, named = 0, 0
