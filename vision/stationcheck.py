@@ -7,8 +7,9 @@ Not   finding marks (`markers.py`), scoring with a station that is out of true (
 Each card is left out in turn: the camera's pose comes from the other three and the tag, and the card's seen
 middle is laid back onto the bench. The card without which the others agree is the one that was moved.
 Middles of three cards fit some camera always; what tells a wrong answer from the right one is how large and
-how skewed each mark is seen. So marks must be large in the photo. Two cards moved so that three still look like a slightly larger or
-smaller station pass for one moved card: about one pair in fifteen that lie 3.5 mm off at random.
+how skewed each mark is seen. So marks must be large in the photo. Two cards moved so that three still look
+like a slightly larger or smaller station pass for one moved card: about one pair in fifteen that lie 3.5 mm
+off at random.
 """
 
 import math
