@@ -35,7 +35,7 @@ class TrayDrawing(QWidget):
     def minimumSizeHint(self) -> QSize:
         """Still readable."""
         letter = self.fontMetrics().height()
-        return QSize(letter * 8, letter * 9)
+        return QSize(letter * 7, letter * 9)
 
     def show_kind(self, kind: TrayType | None) -> None:
         """Draw these measures; None: nothing that could be drawn."""
@@ -55,7 +55,7 @@ class TrayDrawing(QWidget):
         deep = kind.outer_short_mm + kind.rim_height_mm
         mm = min(
             (self.width() - 2 * side) / kind.outer_long_mm,
-            (self.height() - letter * 5.5) / max(deep, 1.0),
+            (self.height() - letter * 6) / max(deep, 1.0),
         )
         if mm <= 0:
             return
@@ -78,15 +78,14 @@ class TrayDrawing(QWidget):
             painter, outer.bottomLeft() - QPointF(beside, 0), outer.topLeft() - QPointF(beside, 0),
             in_figures(kind.outer_short_mm), ink,
         )  # fmt: skip
-        low = inner.bottom() - inner.height() * 0.2
+        low, right = outer.bottom() + letter * 1.5, outer.right() + beside
         draw_measure(
             painter, QPointF(inner.left(), low), QPointF(inner.right(), low),
-            in_figures(kind.inner_long_mm), soft, at=0.3,
+            in_figures(kind.inner_long_mm), soft,
         )  # fmt: skip
-        across = inner.left() + inner.width() * 0.8
         draw_measure(
-            painter, QPointF(across, inner.bottom()), QPointF(across, inner.top()),
-            in_figures(kind.inner_short_mm), soft, at=0.6,
+            painter, QPointF(right, inner.bottom()), QPointF(right, inner.top()),
+            in_figures(kind.inner_short_mm), soft, after=True,
         )  # fmt: skip
         self._draw_side(painter, kind, mm, outer)
 
@@ -94,7 +93,7 @@ class TrayDrawing(QWidget):
         """The tray on the bench, seen from the long side."""
         t = tokens_now()
         letter = float(self.fontMetrics().height())
-        rim = above.bottom() + letter * 1.2
+        rim = above.bottom() + letter * 2.4
         bench = rim + kind.rim_height_mm * mm
         lip = max(0.0, (kind.outer_long_mm - kind.inner_long_mm) / 2 * mm)
         painter.setPen(QPen(QColor(t.ink), 1.6))
@@ -114,9 +113,9 @@ class TrayDrawing(QWidget):
 
 
 def draw_measure(
-    painter: QPainter, start: QPointF, end: QPointF, words: str, ink: QColor, at: float = 0.5
+    painter: QPainter, start: QPointF, end: QPointF, words: str, ink: QColor, *, after: bool = False
 ) -> None:
-    """A line with an end mark at both ends; its number above it, or left of it where it stands upright."""
+    """A line with end marks, its number above; where it stands upright to the left, or right with `after`."""
     painter.setPen(QPen(ink, 1.0))
     painter.drawLine(start, end)
     upright = abs(end.x() - start.x()) < abs(end.y() - start.y())
@@ -125,10 +124,14 @@ def draw_measure(
         painter.drawLine(point - tick, point + tick)
     high = float(painter.fontMetrics().height())
     wide = painter.fontMetrics().horizontalAdvance(words) + 4.0
-    place = start + (end - start) * at
+    place = (start + end) / 2
     if upright:
         room = QRectF(place.x() - wide - TICK, place.y() - high / 2, wide, high)
-        painter.drawText(room, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, words)
+        side = Qt.AlignmentFlag.AlignRight
+        if after:
+            room.moveLeft(place.x() + TICK)
+            side = Qt.AlignmentFlag.AlignLeft
+        painter.drawText(room, side | Qt.AlignmentFlag.AlignVCenter, words)
     else:
         room = QRectF(place.x() - wide / 2, place.y() - high - 1, wide, high)
         painter.drawText(room, Qt.AlignmentFlag.AlignCenter, words)

@@ -94,7 +94,7 @@ class TrayTypes(QDialog):
         left = QVBoxLayout()
         left.addWidget(self.kinds, 1)
         left.addWidget(self.new)
-        self.kinds.setFixedWidth(letter * 17)
+        self.kinds.setFixedWidth(letter * 15)
         form = fields()
         form.addRow(self.tr("Name"), self.name)
         for field in self.measures.values():
@@ -116,7 +116,8 @@ class TrayTypes(QDialog):
         for part in (self.doubt, self.said):
             column.addWidget(part)
         column.addLayout(buttons)
-        self.setMinimumWidth(letter * 82)
+        self.setMinimumWidth(letter * 83)
+        self.resize(min(letter * 112, 1000), self.sizeHint().height())
 
     # --- showing
 
