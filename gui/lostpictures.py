@@ -6,13 +6,14 @@ Not   making them (`data/intake.py`), keeping them (`thumbnails.py`)
 """
 
 from collections.abc import Mapping, Sequence
+from contextlib import suppress
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal, Slot
 
 from data.cancel import CancelToken
-from data.records import PhotoId
+from data.records import PhotoId, Pictures
 from gui.thumbnails import Thumbnails
 from gui.work import Report, Work
 
@@ -32,18 +33,23 @@ class LostPictures(QObject):
         self._work, self._thumbnails = work, thumbnails
         self._book: Book | None = None
         self._photos: Mapping[Path, PhotoId] = {}
+        self._tried: set[Path] = set()  # once is enough: what cannot be decoded then never will be
         thumbnails.lost.connect(self._mend)
 
     def know(self, book: "Book", photos: Mapping[Path, PhotoId]) -> None:
         """The photo of each thumbnail that may be asked for."""
+        if book is not self._book:
+            self._tried.clear()
         self._book, self._photos = book, photos
 
     @Slot(list)
     def _mend(self, lost: Sequence[Path]) -> None:
         book = self._book
-        photos = [self._photos[path] for path in lost if path in self._photos]
-        if book is None or not photos:
+        known = [path for path in lost if path in self._photos and path not in self._tried]
+        if book is None or not known:
             return
+        self._tried.update(known)
+        photos = [self._photos[path] for path in known]
 
         def make(token: CancelToken, report: Report) -> list[Path]:
             return _made_again(book, photos, token, report)
@@ -64,8 +70,16 @@ def _made_again(book: "Book", photos: Sequence[PhotoId], token: CancelToken, rep
     made = []
     for done, photo in enumerate(photos, start=1):
         token.check()
+        _sweep(book.pictures(photo))
         pictures = make_pictures(book, photo)
         if pictures is not None and pictures.thumbnail.exists():
             made.append(pictures.thumbnail)
         report(done, len(photos))
     return made
+
+
+def _sweep(pictures: Pictures | None) -> None:
+    """Take away a thumbnail that is no picture: what stands there is not made again. Never a photo."""
+    if pictures is not None:
+        with suppress(OSError):
+            pictures.thumbnail.unlink(missing_ok=True)

@@ -61,7 +61,7 @@ class Plan(Screen):
     def __init__(self, work: Work, parent: QWidget | None = None) -> None:
         super().__init__(work, parent)
         self.state = PlanState()
-        self._awaited = False
+        self._awaited = self._stale = False
         self._first = True  # of this book's readings
         self.desk = PlanDesk(work, self)
         self.desk.was_read.connect(self._was_read)
@@ -154,8 +154,10 @@ class Plan(Screen):
         super().open_book(book)
 
     def renew(self) -> None:
-        """Read the trials; the draft stays."""
-        self.desk.read()
+        """Read the trials; the draft stays. While nobody looks, not before the next arrival."""
+        self._stale = not self.isVisible()
+        if not self._stale:
+            self.desk.read()
 
     @Slot(object)
     def _was_read(self, reading: PlanReading) -> None:
@@ -177,6 +179,8 @@ class Plan(Screen):
 
     def arrive(self) -> None:
         """The focus to where one goes on."""
+        if self._stale:
+            self.renew()
         if self.state.is_empty:
             self._awaited = True  # until the book is read
             self._empty.button.setFocus()

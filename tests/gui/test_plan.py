@@ -206,6 +206,9 @@ def test_the_demonstration_shows_its_plan_as_it_was_kept(
         screen = Plan(work)
         qtbot.addWidget(screen)
         screen.open_book(book)
+        assert not work.jobs()  # nobody looks: the place in front reads first
+        screen.show()
+        screen.arrive()
         settle(screen, qtbot)
 
         assert "Kept on 28 February 2026, before the first tray was sown." in screen.kept_page.text
