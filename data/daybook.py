@@ -168,6 +168,11 @@ class DayBook(Changes):
             self._change(f"readings of {name}", change)
         return KeptLog(added=len(added), known=len(readings) - len(added), same_file=known)
 
+    def known_of_log(self, new: Sequence[NewReading]) -> int:
+        """How many of these readings earlier files have brought already."""
+        seen = self._logged(new)
+        return sum(_place_and_time(one) in seen for one in new)
+
     def _logged(self, new: Sequence[NewReading]) -> set[tuple[Any, ...]]:
         """Place, kind and time of what earlier files have brought for the same places and days."""
         if not new:

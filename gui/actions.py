@@ -98,6 +98,7 @@ ACTIONS = (
     ),
     Action(name="write_report", words=str(QT_TRANSLATE_NOOP("Action", "Report...")), key="Ctrl+R"),
     Action(name="bring_in", words=str(QT_TRANSLATE_NOOP("Action", "Bring in photos...")), key="Ctrl+I"),
+    Action(name="bring_in_log", words=str(QT_TRANSLATE_NOOP("Action", "Bring in a log...")), key="Ctrl+L"),
     Action(
         name="go_back", words=str(QT_TRANSLATE_NOOP("Action", "Back to the place before")), key="Alt+Left"
     ),

@@ -12,7 +12,9 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 
 from data.originals import SUFFIXES
 
-__all__ = ["ask_folder", "ask_new_file", "ask_photos"]
+__all__ = ["LOG_SUFFIXES", "ask_folder", "ask_log", "ask_new_file", "ask_photos"]
+
+LOG_SUFFIXES = frozenset({".csv", ".txt", ".tsv"})  # of files of loggers and scales
 
 
 def ask_photos(parent: QWidget, title: str, start: Path) -> list[Path]:
@@ -22,6 +24,13 @@ def ask_photos(parent: QWidget, title: str, start: Path) -> list[Path]:
     )
     names, _ = QFileDialog.getOpenFileNames(parent, title, str(start), kinds)
     return [Path(name) for name in names]
+
+
+def ask_log(parent: QWidget, title: str, start: Path) -> Path | None:
+    """Let a person choose a file of readings."""
+    kinds = QCoreApplication.translate("LogAssistant", "Files of readings (*.csv *.txt *.tsv)")
+    name, _ = QFileDialog.getOpenFileName(parent, title, str(start), kinds)
+    return Path(name) if name else None
 
 
 def ask_folder(parent: QWidget, title: str, start: Path) -> Path | None:

@@ -124,6 +124,7 @@ class TopRow(QFrame):
         self._before_recent = menu.addSeparator()
         menu.addAction(self._actions["add_trays"])
         menu.addAction(self._actions["bring_in"])
+        menu.addAction(self._actions["bring_in_log"])
         menu.addAction(self._actions["print_tags"])
         menu.addAction(self._actions["tray_types"])
         menu.addAction(self._actions["check_station"])

@@ -27,7 +27,7 @@ from data.units import UnitSystem
 from gui.actions import ACTIONS, PLACES
 from gui.bands import Band, TroubleBand
 from gui.bookdesk import BookDesk, is_demo
-from gui.choosing import ask_folder
+from gui.choosing import LOG_SUFFIXES, ask_folder, ask_log
 from gui.helpwindow import HelpWindow
 from gui.home import Memory, books_folder
 from gui.keysheet import KeySheet
@@ -72,6 +72,7 @@ class Window(QMainWindow):
         self._help: HelpWindow | None = None
         self.setMinimumSize(*LEAST_SIZE)
         self.setAcceptDrops(True)
+        self._dropped_logs: list[Path] = []
         self.actions_by_name = self._make_actions()
         self._build()
         self._connect()
@@ -248,7 +249,10 @@ class Window(QMainWindow):
         self.top.show_recent(self.desk.other_books())
         self.top.show_choices(self.memory.scheme, self.memory.text_percent, self.memory.language)
         self._show_undo()
-        for name in ("add_trays", "bring_in", "print_tags", "tray_types", "check_station", "write_report"):
+        for name in (
+            "add_trays", "bring_in", "bring_in_log", "print_tags", "tray_types", "check_station",
+            "write_report",
+        ):  # fmt: skip
             self.actions_by_name[name].setEnabled(book is not None)
         if book is None:
             self.setWindowTitle("Evenstand")
@@ -397,6 +401,35 @@ class Window(QMainWindow):
             self.go_to("intake")
             self.screens["intake"].bring_in(paths)  # type: ignore[attr-defined]
 
+    @Slot()
+    def bring_in_log(self) -> None:
+        """Let the grower choose a file of a logger or a scale."""
+        if self.book is not None:
+            path = ask_log(self, self.tr("Bring in the file of a logger or a scale"), Path.home())
+            if path is not None:
+                self.open_log(path)
+
+    def open_log(self, path: Path) -> None:
+        """Show a file of readings, and how it is read."""
+        if self.book is None:
+            return
+        from gui.logassistant import LogAssistant
+
+        try:
+            dialog = LogAssistant(self.book, self.work, path, self)
+        except BookError as error:
+            self.tell_trouble(spoken(error))
+            return
+        dialog.kept.connect(self._book_changed)
+        if dialog.exec():
+            self.tell(dialog.told)
+
+    @Slot()
+    def _open_dropped_logs(self) -> None:
+        """Each file of readings that was dropped, one after the other."""
+        while self._dropped_logs:
+            self.open_log(self._dropped_logs.pop(0))
+
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Files may be dropped anywhere."""
         if self.book is not None and _files_in(event.mimeData().urls()):
@@ -405,7 +438,12 @@ class Window(QMainWindow):
     def dropEvent(self, event: QDropEvent) -> None:
         """Bring in what was dropped."""
         event.acceptProposedAction()
-        self.bring_in_files(_files_in(event.mimeData().urls()))
+        paths = _files_in(event.mimeData().urls())
+        logs = [path for path in paths if path.suffix.casefold() in LOG_SUFFIXES]
+        self.bring_in_files([path for path in paths if path not in logs])
+        if logs:
+            self._dropped_logs += logs
+            QTimer.singleShot(0, self._open_dropped_logs)  # whoever drags is free again before
 
     # --- words and looks
 

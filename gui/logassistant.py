@@ -1,0 +1,235 @@
+"""Log assistant: a file of a logger or a scale, how it is read, and Keep or Leave.
+
+In    a book, `Work`, the path of a file
+Out   a dialog; `kept` after readings came into the book
+Not   how a file is read (`data/logsheet.py`), the words (`logview.py`), the table (`logpreview.py`)
+
+The file is read and kept in the background; an answer that is late (another reading was chosen) is dropped.
+"""
+
+from dataclasses import replace
+from pathlib import Path
+
+from PySide6.QtCore import Signal, Slot
+from PySide6.QtWidgets import QComboBox, QDialog, QPlainTextEdit, QPushButton, QWidget
+
+from data.book import Book
+from data.cancel import CancelToken
+from data.errors import BookError
+from data.logcolumns import ColumnAs
+from data.logkeeping import keep_sheet
+from data.logsheet import LogRefused, LogSheet
+from data.readas import ReadAs
+from data.readings import KeptLog
+from gui.logform import LogForm
+from gui.logview import MOST_BAD, Looked, kept_words, look_at_log, read_words, with_place
+from gui.palette import set_role
+from gui.spoken import begun, spoken
+from gui.work import Job, Report, Work
+
+__all__ = ["LogAssistant"]
+
+LARGEST = 64_000_000  # bytes; 100,000 rows of a logger are some 5 MB
+
+
+class LogAssistant(QDialog):
+    """One file, from its first look to Keep."""
+
+    kept = Signal()
+
+    def __init__(self, book: Book, work: Work, path: Path, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._book, self._work, self._path = book, work, path
+        self._data: bytes | None = None
+        self._job: Job | None = None
+        self._asked = 0
+        self._keeping = False
+        self.looked: Looked | None = None
+        self.told = ""
+        self.answers: list[QPushButton] = []
+        self.setWindowTitle(self.tr("Bring in {file}").format(file=path.name))
+        self.form = LogForm(book, self)
+        self.form.changed.connect(self._change)
+        self.form.preview.column_chosen.connect(self._change_column)
+        self.form.keep.clicked.connect(self.keep)
+        self.form.leave.clicked.connect(self.reject)
+        self.form.fold.toggled.connect(self.form.bad.setVisible)
+        self._look(None)
+
+    @property
+    def bad(self) -> QPlainTextEdit:
+        """The rows that are not kept."""
+        return self.form.bad
+
+    @property
+    def place(self) -> QComboBox:
+        """Of which tray or shelf the readings are."""
+        return self.form.place
+
+    # --- reading
+
+    def _look(self, read_as: ReadAs | None) -> None:
+        self._stop()
+        asked, book, path, data = self._asked, self._book, self._path, self._data
+
+        def task(token: CancelToken, _report: Report) -> tuple[bytes, Looked]:
+            if data is None and path.stat().st_size > LARGEST:
+                raise OSError("too large")
+            content = path.read_bytes() if data is None else data
+            token.check()
+            return content, look_at_log(book, content, path.name, read_as, asked)
+
+        self._begin(self.tr("Reading {file}.").format(file=path.name))
+        self._job = self._work.start(task)
+        self._job.finished.connect(self._show)
+        self._job.failed.connect(self._fail)
+
+    @Slot(object)
+    def _show(self, answer: tuple[bytes, Looked]) -> None:
+        data, looked = answer
+        if looked.asked != self._asked:
+            return
+        self._data = data
+        self._rest()
+        sheet = looked.sheet
+        if isinstance(sheet, LogRefused):
+            words = spoken(sheet.sentence)
+            if self.looked is None:
+                self.form.show_nothing()
+            self._say(words, "alarm")
+            return
+        self.looked = looked
+        self.form.show_sheet(sheet)
+        self._say("\n".join([read_words(sheet), *(spoken(note) for note in sheet.notes)]), "soft")
+        self._show_questions(sheet)
+        self._show_bad(looked)
+        self.form.count.setText(kept_words(looked))
+        self.form.keep.setEnabled(looked.can_keep)
+        if self.answers:
+            self.answers[0].setFocus()
+        elif looked.can_keep:
+            self.form.keep.setFocus()
+
+    def _show_questions(self, sheet: LogSheet) -> None:
+        self.answers = []
+        rows = []
+        for question in sheet.questions:
+            buttons = []
+            for choice in question.choices:
+                button = QPushButton(begun(spoken(choice.text)), self)
+                button.setAutoDefault(True)
+                button.setAccessibleName(f"{spoken(question.text)} {spoken(choice.text)}")
+                button.setProperty("answer", len(self.answers))
+                button.clicked.connect(self._answer)
+                self.answers.append(button)
+                buttons.append(button)
+            rows.append((spoken(question.text), buttons))
+        self._readings = [choice.read_as for question in sheet.questions for choice in question.choices]
+        self.form.show_questions(rows)
+
+    def _show_bad(self, looked: Looked) -> None:
+        count = len(looked.bad)
+        lines = [
+            self.tr("Line {line}: {why} ({text})").format(
+                line=row.line, why=spoken(row.reason), text=row.text[:60]
+            )
+            for row in looked.bad[:MOST_BAD]
+        ]
+        if count > MOST_BAD:
+            lines.append(self.tr("... and {n} more").format(n=count - MOST_BAD))
+        self.form.fold.setText(self.tr("Rows that are not kept: {n}").format(n=count))
+        self.form.fold.setVisible(count > 0)
+        self.bad.setPlainText("\n".join(lines))
+        self.bad.setVisible(count > 0 and self.form.fold.isChecked())
+
+    # --- answers
+
+    @Slot()
+    def _answer(self) -> None:
+        button = self.sender()
+        if isinstance(button, QPushButton):
+            self._look(self._readings[button.property("answer")])
+
+    @Slot(int, object)
+    def _change_column(self, number: int, column: ColumnAs) -> None:
+        if self.looked is not None and isinstance(self.looked.sheet, LogSheet):
+            self._look(self.looked.sheet.read_as.with_column(number, column))
+
+    @Slot(str, object)
+    def _change(self, what: str, value: object) -> None:
+        if self.looked is None or not isinstance(self.looked.sheet, LogSheet):
+            return
+        read_as = self.looked.sheet.read_as
+        changes = {what: value}
+        changed = with_place(read_as, value) if what == "place" else replace(read_as, **changes)  # type: ignore[arg-type]
+        if changed != read_as:
+            self._look(changed)
+
+    # --- keeping
+
+    @Slot()
+    def keep(self) -> None:
+        """Keep the readings, in the background."""
+        looked = self.looked
+        if looked is None or not looked.can_keep or self._job is not None:
+            return
+        book, sheet = self._book, looked.sheet
+        assert isinstance(sheet, LogSheet)
+
+        def task(_token: CancelToken, _report: Report) -> KeptLog:
+            return keep_sheet(book, sheet)[0]
+
+        self._keeping = True
+        self._begin(self.tr("Keeping the readings."))
+        self._job = self._work.start(task)
+        self._job.finished.connect(self._kept)
+        self._job.failed.connect(self._fail)
+
+    @Slot(object)
+    def _kept(self, log: KeptLog) -> None:
+        self._keeping = False
+        self._rest()
+        self.told = spoken(log.sentence)
+        self.kept.emit()
+        self.accept()
+
+    @Slot(object)
+    def _fail(self, error: Exception) -> None:
+        self._keeping = False
+        self._rest()
+        if isinstance(error, BookError):
+            self._say(spoken(error), "alarm")
+        elif self._data is None:
+            self._say(
+                self.tr("{file} cannot be opened, or is too large.").format(file=self._path.name), "alarm"
+            )
+        else:
+            self._say(self.tr("This did not work; nothing was kept."), "alarm")
+
+    # --- the state of the work
+
+    def _begin(self, words: str) -> None:
+        self._say(words, "soft")
+        self.form.bar.show()
+        self.form.keep.setEnabled(False)
+
+    def _rest(self) -> None:
+        self._job = None
+        self.form.bar.hide()
+
+    def _stop(self) -> None:
+        self._asked += 1
+        if self._job is not None:
+            self._job.cancel()
+        self._rest()
+
+    def done(self, result: int) -> None:
+        """Leave nothing running; what is being kept is waited for."""
+        if self._keeping:
+            return
+        self._stop()
+        super().done(result)
+
+    def _say(self, words: str, role: str) -> None:
+        set_role(self.form.said, role)
+        self.form.said.setText(words)

@@ -1,0 +1,169 @@
+"""Log view: a file of readings and how it was read -> what the window says and offers; no Qt.
+
+In    the bytes of a file, a book, how a person wants it read
+Out   `Looked`: the sheet, what would be kept, what is known, what has no place; words and choices
+Not   reading (`data/logsheet.py`), widgets (`logassistant.py`, `logpreview.py`)
+"""
+
+from dataclasses import dataclass, replace
+
+from data.book import Book
+from data.logcolumns import UNITS, ColumnAs, Role
+from data.logkeeping import placed
+from data.logrows import BadRow, Logged
+from data.logsheet import LogRefused, LogSheet, read_log
+from data.readas import ReadAs
+from data.readings import ReadingKind
+from gui.spoken import begun, filled, in_figures, spoken
+from gui.words import noop, translate
+
+__all__ = [
+    "DELIMITERS", "Looked", "column_choices", "column_words", "delimiter_words", "kept_words", "look_at_log",
+    "place_of", "read_words", "stored_words", "with_place",
+]  # fmt: skip
+
+DELIMITERS = {
+    ",": noop("LogView", "comma"),
+    ";": noop("LogView", "semicolon"),
+    "\t": noop("LogView", "tab"),
+    "|": noop("LogView", "bar |"),
+}
+KINDS = tuple(UNITS)
+WARM = {ReadingKind.AIR_TEMPERATURE, ReadingKind.MEDIUM_TEMPERATURE}
+MOST_BAD = 200  # rows that are listed; the others are counted
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Looked:
+    """A file as it was looked at beside a book."""
+
+    asked: int
+    sheet: LogSheet | LogRefused
+    will_keep: int = 0
+    known: int = 0
+    same_file: bool = False
+    bad: tuple[BadRow, ...] = ()  # rows that cannot be read, and those without a place
+
+    @property
+    def can_keep(self) -> bool:
+        """Whether there is anything to keep, and nothing open."""
+        return isinstance(self.sheet, LogSheet) and self.sheet.is_settled and self.will_keep > 0
+
+
+def look_at_log(book: Book, data: bytes, name: str, read_as: ReadAs | None, asked: int) -> Looked:
+    """Read a file for a book; raises `BookError`."""
+    trays = book.trays(growing=False)
+    sheet = read_log(
+        data,
+        name,
+        today=book.today(),
+        read_as=read_as,
+        trays={tray.code for tray in trays},
+        shelves={tray.shelf for tray in trays if tray.shelf},
+    )
+    if isinstance(sheet, LogRefused):
+        return Looked(asked=asked, sheet=sheet)
+    same = book.knows_log(sheet.digest)
+    if not sheet.is_settled:
+        return Looked(asked=asked, sheet=sheet, same_file=same, bad=tuple(sheet.bad))
+    readings, unplaced = placed(sheet, trays)
+    known = len(readings) if same else book.known_of_log(readings)
+    return Looked(
+        asked=asked,
+        sheet=sheet,
+        will_keep=len(readings) - known,
+        known=known,
+        same_file=same,
+        bad=tuple(sorted((*sheet.bad, *unplaced), key=lambda row: row.line)),
+    )
+
+
+# --- words
+
+
+def delimiter_words(delimiter: str) -> str:
+    """What stands between two columns."""
+    return translate("LogView", DELIMITERS.get(delimiter, delimiter))
+
+
+def read_words(sheet: LogSheet) -> str:
+    """How the file was read, in one sentence."""
+    read = sheet.read_as
+    order = "–" if read.date_order is None else spoken(read.date_order)
+    words = translate(
+        "LogView",
+        "{columns} columns with a {delimiter} between them, decimals with {decimal}, dates as {order}; "
+        "the first row is line {line}.",
+    )
+    return filled(
+        words,
+        columns=len(read.columns),
+        delimiter=delimiter_words(read.delimiter),
+        decimal=read.decimal,
+        order=order,
+        line=read.first_line,
+    )
+
+
+def kept_words(looked: Looked) -> str:
+    """What Keep would do."""
+    if looked.same_file:
+        return translate("LogView", "This very file is in the book already: there is nothing to keep.")
+    if not isinstance(looked.sheet, LogSheet):
+        return ""
+    if looked.sheet.questions:
+        return translate("LogView", "Answer what is asked above, then the readings can be kept.")
+    if looked.known:
+        words = translate("LogView", "Readings that will be kept: {count}. Known already: {known}.")
+        return filled(words, count=looked.will_keep, known=looked.known)
+    return filled(translate("LogView", "Readings that will be kept: {count}."), count=looked.will_keep)
+
+
+def stored_words(sheet: LogSheet, line: int) -> str:
+    """What of one line will be stored."""
+    return "; ".join(_one(reading) for reading in sheet.readings[:100] if reading.line == line)
+
+
+def _one(reading: Logged) -> str:
+    unit = f"°{reading.kind.unit}" if reading.kind in WARM else reading.kind.unit
+    where = reading.tray or reading.shelf or "–"
+    return f"{reading.at:%Y-%m-%d %H:%M} · {where} · {in_figures(round(reading.value, 2))} {unit}"
+
+
+# --- columns
+
+
+def column_choices(column: ColumnAs) -> tuple[ColumnAs, ...]:
+    """All that a column may mean, the present meaning among them."""
+    plain = [ColumnAs(role=role) for role in Role if role is not Role.READING]
+    read = [
+        ColumnAs(role=Role.READING, kind=kind, unit=unit, tray=column.tray, shelf=column.shelf)
+        for kind in KINDS
+        for unit in UNITS[kind]
+    ]
+    choices = (*plain, *read)
+    return choices if column in choices else (column, *choices)
+
+
+def column_words(column: ColumnAs) -> str:
+    """What a column means."""
+    if column.role is not Role.READING or column.kind is None:
+        return begun(spoken(column.role))
+    unit = f"°{column.unit}" if column.kind in WARM and column.unit else column.unit or "?"
+    return f"{begun(spoken(column.kind))}, {unit}"
+
+
+# --- the place of all readings
+
+
+def place_of(read_as: ReadAs) -> tuple[str, str] | None:
+    """The one tray or shelf of the whole file: ("tray" | "shelf", its name)."""
+    if read_as.tray:
+        return "tray", read_as.tray
+    return ("shelf", read_as.shelf) if read_as.shelf else None
+
+
+def with_place(read_as: ReadAs, place: tuple[str, str] | None) -> ReadAs:
+    """The same with all readings of one tray or shelf."""
+    kind, name = ("", None) if place is None else place
+    return replace(read_as, tray=name if kind == "tray" else None, shelf=name if kind == "shelf" else None)

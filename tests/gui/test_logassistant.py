@@ -1,0 +1,158 @@
+"""The assistant for files of loggers and scales, on a real book."""
+
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
+from data.logcolumns import ColumnAs, Role
+from data.readings import ReadingKind
+from gui.logassistant import LogAssistant
+
+LOGGER = (
+    "when,shelf,temp C,rh %\n2026-03-14 07:00,A,20.5,81\n2026-03-14 07:10,A,20.6,82\n"
+    "2026-03-15 07:10,A,20.7,83\n"
+)
+TWO_WAYS = "when,shelf,temp C\n03/04/2026 07:00,A,20.5\n03/04/2026 08:00,A,20.6\n"
+
+
+@pytest.fixture
+def opened(qtbot, dressed, rack_book, work, tmp_path):
+    def open_it(text, name="log.csv"):
+        path = tmp_path / name
+        if text is not None:
+            path.write_bytes(text if isinstance(text, bytes) else text.encode())
+        dialog = LogAssistant(rack_book, work, path)
+        qtbot.addWidget(dialog)
+        dialog.show()
+        settle(qtbot, dialog)
+        return dialog
+
+    return open_it
+
+
+def settle(qtbot, dialog):
+    qtbot.waitUntil(lambda: dialog._job is None, timeout=10_000)
+
+
+def keep(qtbot, dialog):
+    dialog.form.keep.click()
+    qtbot.waitUntil(lambda: not dialog.isVisible(), timeout=10_000)
+
+
+def logged(book):
+    return [one for one in book.readings(shelf="A") if one.source == "logger"]
+
+
+def test_a_plain_file_is_kept_by_one_key_and_taken_back_in_one_step(qtbot, opened, rack_book):
+    dialog = opened(LOGGER)
+    assert dialog.form.questions.isHidden()
+    assert "6" in dialog.form.count.text()
+
+    QTest.keyClick(dialog, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: not dialog.isVisible(), timeout=10_000)
+
+    assert len(logged(rack_book)) == 6
+    assert dialog.told == "6 readings added."
+    rack_book.undo()
+    assert logged(rack_book) == []
+
+
+def test_a_date_that_can_be_read_two_ways_is_asked(qtbot, opened, rack_book):
+    dialog = opened(TWO_WAYS)
+    if not dialog.answers:  # today tells one way
+        dialog = opened(TWO_WAYS.replace("03/04", "02/03"))
+    assert not dialog.form.keep.isEnabled()
+    assert len(dialog.answers) == 2
+
+    dialog.answers[0].click()
+    settle(qtbot, dialog)
+
+    assert dialog.answers == []
+    assert dialog.form.keep.isEnabled()
+
+
+def test_a_column_is_changed_by_hand(qtbot, opened, rack_book):
+    dialog = opened(LOGGER)
+    choice = dialog.form.preview.choices[2]
+    medium = ColumnAs(role=Role.READING, kind=ReadingKind.MEDIUM_TEMPERATURE, unit="C")
+    choice.activated.emit(next(n for n in range(choice.count()) if choice.itemData(n) == medium))
+    settle(qtbot, dialog)
+    keep(qtbot, dialog)
+
+    assert {one.kind for one in logged(rack_book)} == {
+        ReadingKind.MEDIUM_TEMPERATURE,
+        ReadingKind.HUMIDITY,
+    }
+
+
+def test_the_shelf_of_a_file_without_one_is_asked_and_chosen(qtbot, opened, rack_book):
+    dialog = opened("when,temp C\n2026-03-14 07:00,20.5\n2026-03-14 07:10,20.6\n")
+    assert not dialog.form.keep.isEnabled()
+
+    dialog.place.activated.emit(dialog.place.findText("shelf A"))
+    settle(qtbot, dialog)
+    keep(qtbot, dialog)
+
+    assert len(logged(rack_book)) == 2
+
+
+def test_bad_rows_are_named_with_their_reason(qtbot, opened):
+    dialog = opened(LOGGER + "2026-03-15 07:20,A,warm,83\n")
+
+    assert dialog.form.fold.text() == "Rows that are not kept: 1"
+    assert dialog.bad.isHidden()
+    dialog.form.fold.click()
+    assert not dialog.bad.isHidden()
+    assert "Line 5: “warm” is no number." in dialog.bad.toPlainText()
+
+
+def test_the_same_file_again_says_so(qtbot, opened, rack_book):
+    keep(qtbot, opened(LOGGER))
+    again = opened(LOGGER)
+
+    assert "already" in again.form.count.text()
+    assert not again.form.keep.isEnabled()
+
+    more = opened(LOGGER + "2026-03-15 07:20,A,20.1,83\n", "longer.csv")
+    assert more.form.count.text() == "Readings that will be kept: 2. Known already: 6."
+
+
+@pytest.mark.parametrize("content", [b"", b"\x00\x01\x02\x03" * 100, None])
+def test_a_file_that_cannot_be_read_is_refused_in_place(opened, content):
+    dialog = opened(content)
+
+    assert dialog.form.said.text()
+    assert dialog.form.preview.isHidden()
+    assert not dialog.form.keep.isEnabled()
+
+
+def test_a_zone_that_is_none_is_said_and_nothing_can_be_kept(qtbot, opened):
+    dialog = opened(LOGGER)
+    dialog.form.zone.setText("Nowhere/Land")
+    dialog.form.zone.editingFinished.emit()
+    settle(qtbot, dialog)
+
+    assert "Nowhere/Land" in dialog.form.said.text()
+    assert not dialog.form.keep.isEnabled()
+
+
+def test_leave_keeps_nothing(qtbot, opened, rack_book):
+    dialog = opened(LOGGER)
+    QTest.keyClick(dialog, Qt.Key.Key_Escape)
+
+    assert not dialog.isVisible()
+    assert logged(rack_book) == []
+
+
+def test_leaving_while_a_file_is_read_ends_the_work(qtbot, dressed, rack_book, work, tmp_path):
+    path = Path(tmp_path / "long.csv")
+    path.write_text(LOGGER)
+    dialog = LogAssistant(rack_book, work, path)
+    qtbot.addWidget(dialog)
+    dialog.show()
+    dialog.reject()
+
+    assert not dialog.isVisible()
+    assert logged(rack_book) == []
