@@ -43,6 +43,7 @@ if TYPE_CHECKING:
 __all__ = ["Bench"]
 
 LINES_FOR_BOTH, LINES_FOR_FILTERS = 33, 5  # of text that look list and rack need beside each other
+LINES_IF_WIDE, WIDE = 28, 70  # fewer where a window so many lines wide breaks no sentence
 
 
 class Bench(Screen):
@@ -235,8 +236,10 @@ class Bench(Screen):
     @Slot()
     def _fit(self) -> None:
         """Both, where there is room for both; else one of them, by the switch."""
-        lines = LINES_FOR_BOTH + (LINES_FOR_FILTERS if self.head.more.isChecked() else 0)
-        tight = self.height() < lines * self.fontMetrics().height()
+        line = self.fontMetrics().height()
+        lines = LINES_IF_WIDE if self.width() >= WIDE * line else LINES_FOR_BOTH
+        lines += LINES_FOR_FILTERS if self.head.more.isChecked() else 0
+        tight = self.height() < lines * line
         looks, rack = not tight or self.switch.at_looks, not tight or not self.switch.at_looks
         self.switch.setVisible(tight)
         self.panel.setVisible(looks)

@@ -17,6 +17,7 @@ __all__ = ["LookPanel"]
 
 MOST_OF_HEIGHT = 0.45  # of the screen, for the list when it is unfolded
 FOLDED_OF_HEIGHT = 0.32
+FEWER_ROWS = (33, 31)  # lines of text: under each a row less, so that a row of tiles is seen whole
 ROOMY_LINES = 28  # of text on the screen; with fewer the list says less
 ROOMY_ALONE = 16
 
@@ -134,7 +135,9 @@ class LookPanel(QWidget):
         if not self._state.looks:
             return
         unfolded = self._state.all_looks
-        wanted = self.looks.height_of_rows(None if unfolded else ROWS_AT_FIRST)
+        lines = height / self.fontMetrics().height()
+        rows = ROWS_AT_FIRST - sum(lines < limit for limit in FEWER_ROWS)
+        wanted = self.looks.height_of_rows(None if unfolded else rows)
         share = MOST_OF_HEIGHT if unfolded else FOLDED_OF_HEIGHT
         least = self.looks.height_of_rows(1)
         self.looks.setFixedHeight(max(least, min(wanted, int(height * share))))

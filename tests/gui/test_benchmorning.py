@@ -259,3 +259,24 @@ def test_where_both_do_not_fit_f6_turns_from_the_looks_to_the_rack(bench: Bench,
     qtbot.keyClick(bench, Qt.Key.Key_F6)
     assert (bench.panel.isVisible(), bench.rack.isVisible()) == (False, True)
     assert bench.rack.hasFocus()
+
+
+@pytest.mark.parametrize(
+    ("width", "height", "both"), [(1366, 607, True), (1366, 539, True), (1024, 539, False)]
+)
+def test_a_wide_low_window_shows_looks_and_a_whole_row_of_tiles(
+    morning: Bench, qtbot: QtBot, width: int, height: int, both: bool
+) -> None:
+    """Heights of 768 and 700 less the window's rows, the demonstration's band, a strip of progress."""
+    tiles = tuple(a_tile(number) for number in range(1, 7))
+    looks = tuple(a_look(number) for number in range(1, 7))
+    morning.resize(width, height)
+    morning.show_state(bench_state(Reading(tiles=tiles, looks=looks), "", Narrowing()))
+    QTest.qWait(50)
+
+    assert morning.switch.isHidden() is both
+    if both:
+        assert morning.panel.isVisible()
+        model = morning.rack.model()
+        foot = morning.rack.visualRect(model.index(0, 0)).bottom()
+        assert foot <= morning.rack.viewport().height()
