@@ -51,6 +51,7 @@ class LogSheet:
     read_as: ReadAs
     headings: tuple[str, ...]  # one a column; "" where there is none
     cells: tuple[tuple[str, ...], ...]  # the first rows as they stand in the file
+    lines: tuple[int, ...]  # where those rows stand in the file
     readings: Sequence[Logged]
     bad: Sequence[BadRow]
     notes: tuple[Sentence, ...]  # what was found out, for the person to check
@@ -105,6 +106,7 @@ def read_log(
         read_as=read_as,
         headings=table.headings,
         cells=tuple(tuple(cells) for _, cells in table.rows[:SHOWN]),
+        lines=tuple(line for line, _ in table.rows[:SHOWN]),
         readings=rows.readings,
         bad=rows.bad,
         notes=_notes(read_as, rows, dates, today),

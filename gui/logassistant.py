@@ -53,7 +53,6 @@ class LogAssistant(QDialog):
         self.form.preview.column_chosen.connect(self._change_column)
         self.form.keep.clicked.connect(self.keep)
         self.form.leave.clicked.connect(self.reject)
-        self.form.fold.toggled.connect(self.form.bad.setVisible)
         self._look(None)
 
     @property
@@ -140,7 +139,7 @@ class LogAssistant(QDialog):
         self.form.fold.setText(self.tr("Rows that are not kept: {n}").format(n=count))
         self.form.fold.setVisible(count > 0)
         self.bad.setPlainText("\n".join(lines))
-        self.bad.setVisible(count > 0 and self.form.fold.isChecked())
+        self.bad.setVisible(count > 0 and self.form.unfolded)
 
     # --- answers
 

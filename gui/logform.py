@@ -68,7 +68,10 @@ class LogForm(QWidget):
         set_role(self.questions, "band-notice")
         self._rows = QVBoxLayout(self.questions)
         self.fold = QToolButton(self)
-        self.fold.setCheckable(True)
+        self.fold.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        self.fold.setArrowType(Qt.ArrowType.RightArrow)
+        self.fold.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.fold.clicked.connect(self._fold)
         set_role(self.fold, "quiet")
         self.bad = QPlainTextEdit(self)
         self.bad.setReadOnly(True)
@@ -109,15 +112,16 @@ class LogForm(QWidget):
             field.setAccessibleName(words)
             grid.addWidget(label, at // 3 * 2, at % 3)
             grid.addWidget(field, at // 3 * 2 + 1, at % 3)
+        for at in range(3):
+            grid.setColumnStretch(at, 1)
         inner = QWidget(self)
         column = QVBoxLayout(inner)
         column.setContentsMargins(0, 0, Space.S, 0)
         column.setSpacing(Space.M)
         for part in (self.said, self.bar, self.questions, self.choices, self.preview, self.fold, self.bad):
-            column.addWidget(part, 1 if part is self.preview else 0)
-        column.addStretch(0)
+            column.addWidget(part)
+        column.addStretch(1)
         line = self.fontMetrics().height()
-        self.preview.setMinimumHeight(line * 9)
         self.bad.setMinimumHeight(line * 5)
         scroll = QScrollArea(self)
         scroll.setWidgetResizable(True)
@@ -183,6 +187,16 @@ class LogForm(QWidget):
                 beside.addWidget(button)
             self._rows.addWidget(row)
         self.questions.setVisible(bool(rows))
+
+    @property
+    def unfolded(self) -> bool:
+        """Whether the rows that are not kept are listed."""
+        return self.fold.arrowType() is Qt.ArrowType.DownArrow
+
+    @Slot()
+    def _fold(self) -> None:
+        self.fold.setArrowType(Qt.ArrowType.RightArrow if self.unfolded else Qt.ArrowType.DownArrow)
+        self.bad.setVisible(self.unfolded)
 
     # --- changing
 

@@ -47,20 +47,28 @@ class LogPreview(QTableWidget):
         heads = [
             heading or self.tr("column {n}").format(n=at + 1) for at, heading in enumerate(sheet.headings)
         ]
-        self.setHorizontalHeaderLabels([*heads, self.tr("Will be stored")])
+        self.setHorizontalHeaderLabels(heads)
+        stored = QTableWidgetItem(self.tr("Will be stored"))
+        stored.setTextAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        self.setHorizontalHeaderItem(width, stored)
         self.choices = [self._choice(sheet, at, head) for at, head in enumerate(heads)]
         for at, choice in enumerate(self.choices):
             self.setCellWidget(0, at, choice)
-        lines = _lines(sheet)
-        for row, cells in enumerate(sheet.cells, start=1):
+        for row, (line, cells) in enumerate(zip(sheet.lines, sheet.cells, strict=True), start=1):
             for at in range(width):
                 self.setItem(row, at, QTableWidgetItem(cells[at] if at < len(cells) else ""))
-            words = stored_words(sheet, lines + row - 1)
+            words = stored_words(sheet, line)
             self.setItem(row, width, QTableWidgetItem(words or "–"))
         self.resizeRowsToContents()
         if self.choices:
             self.setRowHeight(0, self.choices[0].sizeHint().height() + Space.XS)
         self.resizeColumnsToContents()
+        rows = sum(self.rowHeight(row) for row in range(self.rowCount()))
+        head, bar = (
+            self.horizontalHeader().sizeHint().height(),
+            self.horizontalScrollBar().sizeHint().height(),
+        )
+        self.setFixedHeight(rows + head + bar + Space.XS)  # the page scrolls, not the table in it
 
     def _choice(self, sheet: LogSheet, at: int, head: str) -> QComboBox:
         column = sheet.read_as.columns[at]
@@ -68,10 +76,13 @@ class LogPreview(QTableWidget):
         choice.setAccessibleName(self.tr("What the column {heading} is").format(heading=head))
         choice.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         choice.setProperty("column", at)
+        choice.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        choice.setMinimumContentsLength(max(6, len(column_words(column)) - 1))
         for one in column_choices(column):
             choice.addItem(column_words(one), one)
             if one == column:
                 choice.setCurrentIndex(choice.count() - 1)
+        choice.view().setMinimumWidth(choice.view().sizeHintForColumn(0) + Space.XL)
         choice.activated.connect(self._choose)
         return choice
 
@@ -80,8 +91,3 @@ class LogPreview(QTableWidget):
         choice = self.sender()
         if isinstance(choice, QComboBox):
             self.column_chosen.emit(choice.property("column"), choice.itemData(index))
-
-
-def _lines(sheet: LogSheet) -> int:
-    """The line of the first row in the file."""
-    return sheet.read_as.first_line

@@ -6,11 +6,12 @@ Not   reading (`data/logsheet.py`), widgets (`logassistant.py`, `logpreview.py`)
 """
 
 from dataclasses import dataclass, replace
+from itertools import takewhile
 
 from data.book import Book
 from data.logcolumns import UNITS, ColumnAs, Role
 from data.logkeeping import placed
-from data.logrows import BadRow, Logged
+from data.logrows import BadRow
 from data.logsheet import LogRefused, LogSheet, read_log
 from data.readas import ReadAs
 from data.readings import ReadingKind
@@ -28,6 +29,7 @@ DELIMITERS = {
     "\t": noop("LogView", "tab"),
     "|": noop("LogView", "bar |"),
 }
+DECIMALS = {".": noop("LogView", "a decimal point"), ",": noop("LogView", "a decimal comma")}
 KINDS = tuple(UNITS)
 WARM = {ReadingKind.AIR_TEMPERATURE, ReadingKind.MEDIUM_TEMPERATURE}
 MOST_BAD = 200  # rows that are listed; the others are counted
@@ -92,14 +94,14 @@ def read_words(sheet: LogSheet) -> str:
     order = "–" if read.date_order is None else spoken(read.date_order)
     words = translate(
         "LogView",
-        "{columns} columns with a {delimiter} between them, decimals with {decimal}, dates as {order}; "
+        "{columns} columns with a {delimiter} between them, {decimal}, dates as {order}; "
         "the first row is line {line}.",
     )
     return filled(
         words,
         columns=len(read.columns),
         delimiter=delimiter_words(read.delimiter),
-        decimal=read.decimal,
+        decimal=translate("LogView", DECIMALS[read.decimal]),
         order=order,
         line=read.first_line,
     )
@@ -120,14 +122,17 @@ def kept_words(looked: Looked) -> str:
 
 
 def stored_words(sheet: LogSheet, line: int) -> str:
-    """What of one line will be stored."""
-    return "; ".join(_one(reading) for reading in sheet.readings[:100] if reading.line == line)
-
-
-def _one(reading: Logged) -> str:
-    unit = f"°{reading.kind.unit}" if reading.kind in WARM else reading.kind.unit
-    where = reading.tray or reading.shelf or "–"
-    return f"{reading.at:%Y-%m-%d %H:%M} · {where} · {in_figures(round(reading.value, 2))} {unit}"
+    """What of one line will be stored; nothing as long as something is open."""
+    if sheet.questions:
+        return ""
+    upto = takewhile(lambda reading: reading.line <= line, sheet.readings)  # in the order of the file
+    places: dict[str, list[str]] = {}
+    for one in upto:
+        if one.line == line:
+            unit = f"°{one.kind.unit}" if one.kind in WARM else one.kind.unit
+            value = f"{in_figures(round(one.value, 2))} {unit}"
+            places.setdefault(f"{one.at:%Y-%m-%d %H:%M} · {one.tray or one.shelf}", []).append(value)
+    return "; ".join(" · ".join((place, *values)) for place, values in places.items())
 
 
 # --- columns

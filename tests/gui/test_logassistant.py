@@ -98,6 +98,14 @@ def test_the_shelf_of_a_file_without_one_is_asked_and_chosen(qtbot, opened, rack
     assert len(logged(rack_book)) == 2
 
 
+def test_the_preview_says_what_will_be_stored(opened):
+    dialog = opened(LOGGER.replace("2026-03-14 07:10", "\n2026-03-14 07:10"))  # an empty line between
+    table = dialog.form.preview
+
+    assert table.item(1, 4).text() == "2026-03-14 07:00 · A · 20.5 °C · 81 %"
+    assert table.item(2, 4).text() == "2026-03-14 07:10 · A · 20.6 °C · 82 %"
+
+
 def test_bad_rows_are_named_with_their_reason(qtbot, opened):
     dialog = opened(LOGGER + "2026-03-15 07:20,A,warm,83\n")
 
