@@ -3,12 +3,15 @@
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QMimeData, QPointF, Qt, QUrl
+from PySide6.QtGui import QDropEvent
 from PySide6.QtTest import QTest
 
 from data.logcolumns import ColumnAs, Role
 from data.readings import ReadingKind
+from gui.app import make_window
 from gui.logassistant import LogAssistant
+from gui.window import Window
 
 LOGGER = (
     "when,shelf,temp C,rh %\n2026-03-14 07:00,A,20.5,81\n2026-03-14 07:10,A,20.6,82\n"
@@ -164,3 +167,29 @@ def test_leaving_while_a_file_is_read_ends_the_work(qtbot, dressed, rack_book, w
 
     assert not dialog.isVisible()
     assert logged(rack_book) == []
+
+
+def test_a_log_dropped_on_the_window_opens_here_and_a_photo_goes_to_intake(
+    qtbot, dressed, memory, tmp_path, monkeypatch
+):
+    log, photo = tmp_path / "dropped.CSV", tmp_path / "a.jpg"
+    dropped = QMimeData()
+    dropped.setUrls([QUrl.fromLocalFile(str(log)), QUrl.fromLocalFile(str(photo))])
+    event = QDropEvent(
+        QPointF(9, 9),
+        Qt.DropAction.CopyAction,
+        dropped,
+        Qt.MouseButton.LeftButton,
+        Qt.KeyboardModifier.NoModifier,
+    )
+    opened, brought = [], []
+    monkeypatch.setattr(Window, "open_log", lambda _self, path: opened.append(path))
+    monkeypatch.setattr(Window, "bring_in_files", lambda _self, paths: brought.extend(paths))
+    window = make_window(dressed, memory)
+    qtbot.addWidget(window)
+
+    window.dropEvent(event)
+    qtbot.waitUntil(lambda: bool(opened))
+
+    assert (opened, brought) == ([log], [photo])
+    window.close()
