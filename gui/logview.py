@@ -16,20 +16,14 @@ from data.logsheet import LogRefused, LogSheet, read_log
 from data.readas import ReadAs
 from data.readings import ReadingKind
 from gui.spoken import begun, filled, in_figures, spoken
-from gui.words import noop, translate
+from gui.words import translate
 
 __all__ = [
     "DELIMITERS", "Looked", "column_choices", "column_words", "delimiter_words", "kept_words", "look_at_log",
     "place_of", "read_words", "stored_words", "with_place",
 ]  # fmt: skip
 
-DELIMITERS = {
-    ",": noop("LogView", "comma"),
-    ";": noop("LogView", "semicolon"),
-    "\t": noop("LogView", "tab"),
-    "|": noop("LogView", "bar |"),
-}
-DECIMALS = {".": noop("LogView", "a decimal point"), ",": noop("LogView", "a decimal comma")}
+DELIMITERS = (",", ";", "\t", "|")
 KINDS = tuple(UNITS)
 WARM = {ReadingKind.AIR_TEMPERATURE, ReadingKind.MEDIUM_TEMPERATURE}
 MOST_BAD = 200  # rows that are listed; the others are counted
@@ -85,12 +79,20 @@ def look_at_log(book: Book, data: bytes, name: str, read_as: ReadAs | None, aske
 
 def delimiter_words(delimiter: str) -> str:
     """What stands between two columns."""
-    return translate("LogView", DELIMITERS.get(delimiter, delimiter))
+    words = {
+        ",": translate("LogView", "comma"),
+        ";": translate("LogView", "semicolon"),
+        "\t": translate("LogView", "tab"),
+        "|": translate("LogView", "bar |"),
+    }
+    return words.get(delimiter, delimiter)
 
 
 def read_words(sheet: LogSheet) -> str:
     """How the file was read, in one sentence."""
     read = sheet.read_as
+    comma, point = translate("LogView", "a decimal comma"), translate("LogView", "a decimal point")
+    decimal = comma if read.decimal == "," else point
     order = "–" if read.date_order is None else spoken(read.date_order)
     words = translate(
         "LogView",
@@ -101,7 +103,7 @@ def read_words(sheet: LogSheet) -> str:
         words,
         columns=len(read.columns),
         delimiter=delimiter_words(read.delimiter),
-        decimal=translate("LogView", DECIMALS[read.decimal]),
+        decimal=decimal,
         order=order,
         line=read.first_line,
     )
