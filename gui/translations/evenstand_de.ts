@@ -48,6 +48,10 @@
             <translation>Fotos einlesen...</translation>
         </message>
         <message>
+            <source>Bring in a log...</source>
+            <translation>Protokoll einlesen...</translation>
+        </message>
+        <message>
             <source>Back to the place before</source>
             <translation>Zurück zum vorigen Bereich</translation>
         </message>
@@ -2075,6 +2079,178 @@
         <message>
             <source>{row}: the least is above the most.</source>
             <translation>{row}: das Mindeste liegt über dem Höchsten.</translation>
+        </message>
+    </context>
+    <context>
+        <name>LogAssistant</name>
+        <message>
+            <source>Files of readings (*.csv *.txt *.tsv)</source>
+            <translation>Dateien mit Messwerten (*.csv *.txt *.tsv)</translation>
+        </message>
+        <message>
+            <source>Bring in {file}</source>
+            <translation>{file} einlesen</translation>
+        </message>
+        <message>
+            <source>Reading {file}.</source>
+            <translation>{file} wird gelesen.</translation>
+        </message>
+        <message>
+            <source>Line {line}: {why} ({text})</source>
+            <translation>Zeile {line}: {why} ({text})</translation>
+        </message>
+        <message>
+            <source>... and {n} more</source>
+            <translation>... und {n} weitere</translation>
+        </message>
+        <message>
+            <source>Rows that are not kept: {n}</source>
+            <translation>Zeilen, die nicht behalten werden: {n}</translation>
+        </message>
+        <message>
+            <source>Keeping the readings.</source>
+            <translation>Die Messwerte werden behalten.</translation>
+        </message>
+        <message>
+            <source>{file} cannot be opened, or is too large.</source>
+            <translation>{file} lässt sich nicht öffnen oder ist zu groß.</translation>
+        </message>
+        <message>
+            <source>This did not work; nothing was kept.</source>
+            <translation>Das ging nicht; nichts wurde behalten.</translation>
+        </message>
+    </context>
+    <context>
+        <name>LogForm</name>
+        <message>
+            <source>At work on the file</source>
+            <translation>Die Datei ist in Arbeit</translation>
+        </message>
+        <message>
+            <source>point, 20.5</source>
+            <translation>Punkt, 20.5</translation>
+        </message>
+        <message>
+            <source>comma, 20,5</source>
+            <translation>Komma, 20,5</translation>
+        </message>
+        <message>
+            <source>not known yet</source>
+            <translation>noch nicht bekannt</translation>
+        </message>
+        <message>
+            <source>the rack's own</source>
+            <translation>die des Regals</translation>
+        </message>
+        <message>
+            <source>as the columns say</source>
+            <translation>wie die Spalten sagen</translation>
+        </message>
+        <message>
+            <source>shelf {name}</source>
+            <translation>Etage {name}</translation>
+        </message>
+        <message>
+            <source>tray {code}</source>
+            <translation>Schale {code}</translation>
+        </message>
+        <message>
+            <source>Rows that are not kept, and why</source>
+            <translation>Zeilen, die nicht behalten werden, und warum</translation>
+        </message>
+        <message>
+            <source>Leave</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behalten</translation>
+        </message>
+        <message>
+            <source>Between columns</source>
+            <translation>Zwischen Spalten</translation>
+        </message>
+        <message>
+            <source>Decimals</source>
+            <translation>Dezimalzeichen</translation>
+        </message>
+        <message>
+            <source>Dates</source>
+            <translation>Datum</translation>
+        </message>
+        <message>
+            <source>Time zone of its clock</source>
+            <translation>Zeitzone der Uhr</translation>
+        </message>
+        <message>
+            <source>Readings are of</source>
+            <translation>Messwerte von</translation>
+        </message>
+    </context>
+    <context>
+        <name>LogPreview</name>
+        <message>
+            <source>First rows of the file, and what each column is</source>
+            <translation>Erste Zeilen der Datei und was jede Spalte ist</translation>
+        </message>
+        <message>
+            <source>column {n}</source>
+            <translation>Spalte {n}</translation>
+        </message>
+        <message>
+            <source>Will be stored</source>
+            <translation>Wird behalten</translation>
+        </message>
+        <message>
+            <source>What the column {heading} is</source>
+            <translation>Was die Spalte {heading} ist</translation>
+        </message>
+    </context>
+    <context>
+        <name>LogView</name>
+        <message>
+            <source>comma</source>
+            <translation>Komma</translation>
+        </message>
+        <message>
+            <source>semicolon</source>
+            <translation>Semikolon</translation>
+        </message>
+        <message>
+            <source>tab</source>
+            <translation>Tabulator</translation>
+        </message>
+        <message>
+            <source>bar |</source>
+            <translation>Strich |</translation>
+        </message>
+        <message>
+            <source>a decimal comma</source>
+            <translation>Dezimalkomma</translation>
+        </message>
+        <message>
+            <source>a decimal point</source>
+            <translation>Dezimalpunkt</translation>
+        </message>
+        <message>
+            <source>{columns} columns with a {delimiter} between them, {decimal}, dates as {order}; the first row is line {line}.</source>
+            <translation>{columns} Spalten mit {delimiter} dazwischen, {decimal}, Datum als {order}; die erste Zeile ist Zeile {line}.</translation>
+        </message>
+        <message>
+            <source>This very file is in the book already: there is nothing to keep.</source>
+            <translation>Genau diese Datei steht schon im Buch: Es gibt nichts zu behalten.</translation>
+        </message>
+        <message>
+            <source>Answer what is asked above, then the readings can be kept.</source>
+            <translation>Erst beantworten, was oben gefragt ist, dann können die Messwerte behalten werden.</translation>
+        </message>
+        <message>
+            <source>Readings that will be kept: {count}. Known already: {known}.</source>
+            <translation>Messwerte, die behalten werden: {count}. Schon bekannt: {known}.</translation>
+        </message>
+        <message>
+            <source>Readings that will be kept: {count}.</source>
+            <translation>Messwerte, die behalten werden: {count}.</translation>
         </message>
     </context>
     <context>
@@ -9328,6 +9504,10 @@ trusted</source>
         <message>
             <source>Done again: {what}</source>
             <translation>Wieder getan: {what}</translation>
+        </message>
+        <message>
+            <source>Bring in the file of a logger or a scale</source>
+            <translation>Die Datei eines Messgeräts oder einer Waage einlesen</translation>
         </message>
         <message>
             <source>The language changes at the next start.</source>
