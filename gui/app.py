@@ -29,6 +29,7 @@ from gui.materials import Materials
 from gui.mishap import catch_mishaps, keep_log
 from gui.plan import Plan
 from gui.screen import Screen
+from gui.spoken import spoken
 from gui.traysheet import TraySheet
 from gui.verdict import Verdict
 from gui.wardrobe import Wardrobe
@@ -154,7 +155,7 @@ class Start(QObject):
 
     @Slot(object)
     def _not_made(self, error: Exception) -> None:
-        self._window.tell_trouble(str(error))
+        self._window.tell_trouble(spoken(error))
 
     @Slot(object)
     def _opened(self, book: Book) -> None:

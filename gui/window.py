@@ -340,7 +340,7 @@ class Window(QMainWindow):
         try:
             dialog = TagsDialog(self.book, self)
         except BookError as error:
-            self.tell_trouble(str(error))
+            self.tell_trouble(spoken(error))
             return
         if dialog.exec():
             self.tell(dialog.told)
@@ -384,7 +384,7 @@ class Window(QMainWindow):
         try:
             dialog = ReportDialog(self.book, self.work, self)
         except BookError as error:
-            self.tell_trouble(str(error))
+            self.tell_trouble(spoken(error))
             return
         if dialog.exec():
             self.tell(dialog.told)
