@@ -8,10 +8,12 @@ Not   what the places show (each screen), the first start (`app.py`)
 from collections.abc import Callable, Mapping, Sequence
 from functools import partial
 from pathlib import Path
+from typing import TypeVar
 
 from PySide6.QtCore import QCoreApplication, QTimer, QUrl, Signal, Slot
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
+    QDialog,
     QFrame,
     QHBoxLayout,
     QLabel,
@@ -42,6 +44,8 @@ from gui.wardrobe import Wardrobe
 from gui.work import Work
 
 __all__ = ["Window"]
+
+D = TypeVar("D", bound=QDialog)
 
 LEAST_SIZE = (1024, 700)
 FIRST_SIZE = (1366, 768)
@@ -333,60 +337,48 @@ class Window(QMainWindow):
     @Slot()
     def print_tags(self) -> None:
         """Let the grower print tags of all trays and the cards of the station."""
-        if self.book is None:
-            return
         from gui.tagsdialog import TagsDialog
 
+        dialog = self._about_book(lambda book: TagsDialog(book, self))
+        if dialog is not None and dialog.exec():
+            self.tell(dialog.told)
+
+    def _about_book(self, make: Callable[[Book], D]) -> D | None:
+        """A dialog about the open book; None without one, or where it cannot be read, which is told."""
+        if self.book is None:
+            return None
         try:
-            dialog = TagsDialog(self.book, self)
+            return make(self.book)
         except BookError as error:
             self.tell_trouble(spoken(error))
-            return
-        if dialog.exec():
-            self.tell(dialog.told)
+            return None
 
     @Slot()
     def tray_types(self) -> None:
         """Let the grower measure a kind of tray, or add one."""
-        if self.book is None:
-            return
         from gui.traytypes import TrayTypes
 
-        try:
-            dialog = TrayTypes(self.book, self)
-        except BookError as error:
-            self.tell_trouble(spoken(error))
-            return
-        dialog.changed.connect(self._book_changed)
-        dialog.exec()
+        dialog = self._about_book(lambda book: TrayTypes(book, self))
+        if dialog is not None:
+            dialog.changed.connect(self._book_changed)
+            dialog.exec()
 
     @Slot()
     def check_station(self) -> None:
         """Show where the cards of the station go, and check them in a photo."""
-        if self.book is None:
-            return
         from gui.stationhelper import StationHelper
 
-        try:
-            dialog = StationHelper(self.book, self.work, self)
-        except BookError as error:
-            self.tell_trouble(spoken(error))
-            return
-        dialog.exec()
+        dialog = self._about_book(lambda book: StationHelper(book, self.work, self))
+        if dialog is not None:
+            dialog.exec()
 
     @Slot()
     def write_report(self) -> None:
         """Let the grower look at the report of a trial and save it."""
-        if self.book is None:
-            return
         from gui.reportdialog import ReportDialog
 
-        try:
-            dialog = ReportDialog(self.book, self.work, self)
-        except BookError as error:
-            self.tell_trouble(spoken(error))
-            return
-        if dialog.exec():
+        dialog = self._about_book(lambda book: ReportDialog(book, self.work, self))
+        if dialog is not None and dialog.exec():
             self.tell(dialog.told)
 
     @Slot()
@@ -411,18 +403,13 @@ class Window(QMainWindow):
 
     def open_log(self, path: Path) -> None:
         """Show a file of readings, and how it is read."""
-        if self.book is None:
-            return
         from gui.logassistant import LogAssistant
 
-        try:
-            dialog = LogAssistant(self.book, self.work, path, self)
-        except BookError as error:
-            self.tell_trouble(spoken(error))
-            return
-        dialog.kept.connect(self._book_changed)
-        if dialog.exec():
-            self.tell(dialog.told)
+        dialog = self._about_book(lambda book: LogAssistant(book, self.work, path, self))
+        if dialog is not None:
+            dialog.kept.connect(self._book_changed)
+            if dialog.exec():
+                self.tell(dialog.told)
 
     @Slot()
     def _open_dropped_logs(self) -> None:
