@@ -9,7 +9,9 @@ from dataclasses import dataclass, field, replace
 from enum import StrEnum
 
 from data.blocks import ShelfPlaces
-from data.draft import Draft, Step, design_of, draft_of, lacking, plan_from, treatments_of
+from data.draft import Draft, Step, design_of, treatments_of
+from data.draftneeds import lacking
+from data.draftplan import draft_of, plan_from
 from data.planwords import (
     camera_words,
     chance_words,

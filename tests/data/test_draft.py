@@ -7,7 +7,9 @@ from typing import Any
 import pytest
 
 from data.blocks import ShelfPlaces
-from data.draft import Draft, Step, draft_of, lacking, plan_from, treatments_of, trusted_of, with_measure
+from data.draft import Draft, Step, treatments_of, trusted_of, with_measure
+from data.draftneeds import lacking
+from data.draftplan import draft_of, plan_from
 from data.drafttext import draft_from, draft_text
 from data.planwords import (
     camera_words,
