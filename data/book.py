@@ -3,7 +3,7 @@
 In    photos that were scored, and a person's decisions on them
 Out   the same, kept; each decision of a person can be taken back
 Not   trays (`traybook.py`), readings and events (`daybook.py`), media (`materialbook.py`),
-      undo (`changes.py`),
+      which tray a photo shows (`matchbook.py`), undo (`changes.py`),
       corrections (`corrections.py`), questions (`reader.py`),
       files and transactions (`store.py`), running many photos (`intake.py`)
 
@@ -11,7 +11,6 @@ A photo and its score are kept in one transaction, after the original has been c
 the book names is on the disk. A photo is known by its bytes; bringing it in again does nothing.
 """
 
-from collections.abc import Mapping
 from datetime import datetime, time, timedelta
 from pathlib import Path
 from typing import Any
@@ -21,15 +20,14 @@ from data.clockbook import ClockBook
 from data.closing import vanished
 from data.corrections import Corrections
 from data.errors import in_words
-from data.journal import Recorder
 from data.judged import Judged
 from data.lookbook import LookBook
 from data.materialbook import MaterialBook
 from data.oldbook import OldBook
 from data.originals import Altered, copy_original, original_path, safe_suffix
 from data.planbook import PlanBook
-from data.records import Fate, PhotoId, PhotoRow, Refused, Said, SuspectId, TakenFrom, TrayId, fate_of
-from data.rootday import judged_again, kept_judged_again
+from data.records import Fate, PhotoId, Refused, Said, SuspectId, TakenFrom, fate_of
+from data.rootday import judged_again
 from data.rows import time_text
 from data.scorerows import score_row, suspect_rows
 from data.trialbook import TrialBook
@@ -135,43 +133,6 @@ class Book(OldBook, PlanBook, MaterialBook, TrialBook, LookBook, ClockBook, Corr
         return by_file, TakenFrom.FILE
 
     # --- what a person decides about photos
-
-    def match(self, photo_id: PhotoId, tray_id: TrayId) -> Fate:
-        """Say which tray a photo shows."""
-        return self.match_all({photo_id: tray_id})[0]
-
-    def match_all(self, trays: Mapping[PhotoId, TrayId]) -> tuple[Fate, ...]:
-        """Say which trays several photos show, as one step of undo (the proposals of a walk, say)."""
-        rows = {row.id: row for row in map(self.photo, trays)}
-        codes = [self.tray(tray).code for tray in trays.values()]
-        text = f"photo matched to {codes[0]}" if len(codes) == 1 else f"{len(codes)} photos matched"
-
-        def change(recorder: Recorder) -> None:
-            for photo, tray in trays.items():
-                by = "walk" if rows[photo].proposal_id == tray else "person"
-                recorder.update("photo", photo, {"tray": tray, "matched_by": by, "left_out_at": None})
-                if rows[photo].tray_id is None:
-                    self._judge_kept(recorder, rows[photo], tray)
-            for photo in trays:
-                self._close_by_match(recorder, photo)
-
-        self._change(text, change)
-        return tuple(fate_of(self.photo(photo)) for photo in trays)
-
-    def _judge_kept(self, recorder: Recorder, row: PhotoRow, tray_id: TrayId) -> None:
-        """Suspects of a photo that had no tray count by the day and the medium of the tray it now has."""
-        tray = self.tray(tray_id)
-        for score in self._rows(queries.SCORES_OF_PHOTO, photo=row.id):
-            for suspect in self._rows(queries.SUSPECTS_OF_SCORE, score=score["id"]):
-                recorder.update(
-                    "suspect", suspect["id"], kept_judged_again(dict(suspect), tray, row.taken_at)
-                )
-
-    def _close_by_match(self, recorder: Recorder, photo_id: PhotoId) -> None:
-        """As for a photo that was just kept, but undone with the match: that may have been a mistake."""
-        at = time_text(datetime.now())
-        for suspect, note in vanished(self, photo_id).items():
-            recorder.update("suspect", suspect, {"closed_at": at, "closed_why": str(note)})
 
     def say(self, suspect_id: SuspectId, said: Said | str | None) -> None:
         """Say of a suspect "mold" or "not mold", or with None that it is open again."""

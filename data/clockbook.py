@@ -11,10 +11,10 @@ from datetime import date, datetime, time, timedelta
 from typing import Any
 
 from data import clockrows
-from data.changes import Changes
-from data.clocks import ClockDoubt, ClockPhoto, clock_doubts
+from data.clocks import ClockDoubt, ClockPhoto, Grown, clock_doubts
 from data.journal import Recorder
-from data.numbers import PhotoId
+from data.matchbook import MatchBook
+from data.numbers import PhotoId, TrayId
 from data.records import Fate, fate_of
 from data.rows import time_of, time_text
 
@@ -25,7 +25,7 @@ LEAST_DAYS = 4  # that tell when walks usually are
 SAME_TIME_MIN = 90
 
 
-class ClockBook(Changes):
+class ClockBook(MatchBook):
     """The clocks of the cameras."""
 
     def clock_doubts(self, most: int = NEWEST) -> tuple[ClockDoubt, ...]:
@@ -36,13 +36,20 @@ class ClockBook(Changes):
                 taken_at=datetime.fromisoformat(row["taken_at"]),
                 file_at=time_of(row["file_at"]),
                 added_at=datetime.fromisoformat(row["added_at"]),
+                fits=bool(row["fits"]),
             )
             for row in self._rows(clockrows.CLOCKS, most=most)
         ]
         if not photos:
             return ()
-        sown = [tray.sown_at.date() for tray in self.trays()]
-        return clock_doubts(photos, min(sown, default=None), usual_time(photos))
+        grown = [
+            Grown(
+                sown=date.fromisoformat(row["sown"]),
+                done=None if row["done"] is None else date.fromisoformat(row["done"]),
+            )
+            for row in self._rows(clockrows.GROWN)
+        ]
+        return clock_doubts(photos, grown, usual_time(photos))
 
     def mend_clock(self, photo_ids: Sequence[PhotoId], shift: timedelta) -> tuple[Fate, ...]:
         """Add a shift to the times of some photos, as one undo; those with a tag find their tray anew.
@@ -52,21 +59,27 @@ class ClockBook(Changes):
 
         def change(recorder: Recorder) -> None:
             for photo in photo_ids:
-                row = self._clock_row(photo)
-                taken = datetime.fromisoformat(row["taken_at"]) + shift
-                values: dict[str, Any] = {"taken_at": time_text(taken)}
-                if row["clock_at"] is None:
-                    values["clock_at"] = row["taken_at"]
-                if row["tag_number"] is not None and row["matched_by"] in (None, "tag"):
-                    trays = self.trays_under_tag(row["tag_number"], taken)
-                    values |= {
-                        "tray": trays[0][0] if trays else None,
-                        "matched_by": "tag" if trays else None,
-                    }
-                recorder.update("photo", photo, values)
+                self._mend_one(recorder, photo, shift)
+            for photo in photo_ids:
+                self._close_by_match(recorder, photo)
 
         self._change(_text(photo_ids, "mended"), change)
         return tuple(fate_of(self.photo(photo)) for photo in photo_ids)
+
+    def _mend_one(self, recorder: Recorder, photo_id: PhotoId, shift: timedelta) -> None:
+        row = self._clock_row(photo_id)
+        taken = datetime.fromisoformat(row["taken_at"]) + shift
+        values: dict[str, Any] = {"taken_at": time_text(taken)}
+        if row["clock_at"] is None:
+            values["clock_at"] = row["taken_at"]
+        found: TrayId | None = None
+        if row["tag_number"] is not None and row["matched_by"] in (None, "tag"):
+            trays = self.trays_under_tag(row["tag_number"], taken)
+            found = trays[0][0] if trays else None
+            values |= {"tray": found, "matched_by": None if found is None else "tag"}
+        recorder.update("photo", photo_id, values)
+        if found is not None and row["tray"] is None:
+            self._judge_kept(recorder, photo_id, found, taken)
 
     def believe_clock(self, photo_ids: Sequence[PhotoId]) -> None:
         """Say that the camera's times are right after all, so that nobody asks again."""

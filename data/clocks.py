@@ -1,12 +1,14 @@
 """Clocks: the times of a batch of photos -> which camera's clock is wrong, and by how much.
 
-In    photos that came in together: time by the camera, time of the file, time of coming in; the sowing days
+In    photos that came in together: time by the camera, time of the file, time of coming in; when trays grew
 Out   `ClockDoubt`s: photos, what is wrong, the shift that would mend them, a sentence; a person decides
 Not   mending (`clockbook.py`), reading EXIF (`vision`)
 
 Times are local times of the rack. What speaks against a clock: files that keep a steady distance from the
 camera's times through the walk (a phone writes the file as it takes the photo; a copy would bring all files
-to one moment); a day before the first sowing; a time after the photo came in. A steady distance of whole
+to one moment); a day before the first sowing of the trays that grew when the photo came in; a time after it
+came in. A photo that fits its tray is from an older day and was brought in late, unless only its year is
+wrong. A steady distance of whole
 quarters of an hour is a time zone or summer time, any other a clock that runs wrong. A camera that was not
 told of the change to summer time differs for a part of the batch only, so photos with the same distance are
 taken together.
@@ -23,7 +25,7 @@ from data.look import day_name
 from data.numbers import PhotoId
 from data.sentence import Sentence
 
-__all__ = ["ClockDoubt", "ClockFault", "ClockPhoto", "clock_doubts"]
+__all__ = ["ClockDoubt", "ClockFault", "ClockPhoto", "Grown", "clock_doubts"]
 
 TOGETHER = timedelta(minutes=30)  # between two photos of one batch coming in
 SAME = timedelta(minutes=2)  # around the middle distance of photos that belong together
@@ -35,6 +37,7 @@ QUARTER = timedelta(minutes=15)
 ZONES = timedelta(hours=14)
 SLACK = timedelta(minutes=5)
 DAY = timedelta(days=1)
+LATE = timedelta(days=2)  # after its cut the photos of a tray may still come in
 HOUR = timedelta(hours=1)
 NIGHT = (22, 5)  # from and to, hours of the day
 LEAST_WALK = 3  # photos
@@ -57,6 +60,15 @@ class ClockPhoto:
     taken_at: datetime  # by the camera
     file_at: datetime | None  # of the file, where it is known
     added_at: datetime
+    fits: bool = False  # it has a tray that grew at the camera's time
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Grown:
+    """When a tray grew."""
+
+    sown: date
+    done: date | None = None  # None while it grows
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -67,26 +79,30 @@ class ClockDoubt:
     fault: ClockFault
     shift: timedelta  # to be added to the times of the camera
     exact: bool  # False: only the day is sure, the time of day is a guess
+    first: datetime  # of the first and the last photo, by the camera
+    last: datetime
+    most: timedelta  # a larger shift would put a photo after the time at which it came in
     sentence: Sentence
 
 
 def clock_doubts(
-    photos: Iterable[ClockPhoto], first_sown: date | None = None, usual: time | None = None
+    photos: Iterable[ClockPhoto], trays: Iterable[Grown] = (), usual: time | None = None
 ) -> tuple[ClockDoubt, ...]:
     """What is wrong with the clocks of some photos, oldest batch first.
 
     Parameters
     ----------
-    first_sown : the first sowing day of the trays that grow; a photo of a tray is younger.
+    trays : all that ever grew; a photo of a tray is younger than its sowing.
     usual : when the walks of other days were, where they were at one time of day.
     """
     found: list[ClockDoubt] = []
+    grown = tuple(trays)
     for batch in _batches(photos):
         rest = list(batch)
         for group in _steady(batch):
             rest = [photo for photo in rest if photo not in group]
             found += _off_by_file(group)
-        impossible = _impossible(rest, first_sown)
+        impossible = _impossible(rest, _first_sown(grown, batch[0].added_at.date()))
         found += impossible or _by_night(rest, usual)
     return tuple(found)
 
@@ -146,7 +162,22 @@ def _impossible(photos: Sequence[ClockPhoto], first_sown: date | None) -> list[C
     """Photos from before the first sowing, or from after they came in, whose files are copies."""
     before = [p for p in photos if first_sown is not None and p.taken_at.date() < first_sown - DAY]
     after = [p for p in photos if p.taken_at > p.added_at + SLACK]
-    return [doubt for group in (before, after) if group for doubt in [_guess(group)] if doubt is not None]
+    groups = [[p for p in before if not p.fits], after]
+    groups += _of_another_year([p for p in before if p.fits])
+    return [_guess(group) for group in groups if group]
+
+
+def _of_another_year(photos: Sequence[ClockPhoto]) -> list[Sequence[ClockPhoto]]:
+    """Photos that found a tray of an earlier year, though it may have been today under the same tag."""
+    return [photos] if photos and _by_year(photos, _known(photos)) is not None else []
+
+
+def _first_sown(trays: Sequence[Grown], came_in: date) -> date | None:
+    """The first sowing day of the trays that grew when the photos came in, or had just ended."""
+    return min(
+        (t.sown for t in trays if t.sown <= came_in and (t.done is None or t.done >= came_in - LATE)),
+        default=None,
+    )
 
 
 def _by_night(photos: Sequence[ClockPhoto], usual: time | None) -> list[ClockDoubt]:
@@ -170,9 +201,15 @@ def _is_night(at: datetime) -> bool:
     return at.hour >= NIGHT[0] or at.hour < NIGHT[1]
 
 
-def _guess(group: Sequence[ClockPhoto]) -> ClockDoubt | None:
+def _known(group: Sequence[ClockPhoto]) -> datetime:
+    """When the last photo was there for certain."""
     last = max(group, key=lambda photo: photo.taken_at)
-    known = min(last.added_at, last.file_at or last.added_at)
+    return min(last.added_at, last.file_at or last.added_at)
+
+
+def _guess(group: Sequence[ClockPhoto]) -> ClockDoubt:
+    last = max(group, key=lambda photo: photo.taken_at)
+    known = _known(group)
     years = _by_year(group, known)
     if years is not None:
         return _doubt(group, ClockFault.YEAR, years, exact=True)
@@ -243,6 +280,9 @@ def _doubt(group: Sequence[ClockPhoto], fault: ClockFault, shift: timedelta, *, 
         fault=fault,
         shift=shift,
         exact=exact,
+        first=first,
+        last=ordered[-1].taken_at,
+        most=min(photo.added_at - photo.taken_at for photo in ordered) + SLACK,
         sentence=sentence,
     )
 

@@ -10,14 +10,14 @@ from hypothesis import strategies as st
 
 from data.book import Book
 from data.clockbook import usual_time
-from data.clocks import ClockDoubt, ClockFault, ClockPhoto, clock_doubts
+from data.clocks import ClockDoubt, ClockFault, ClockPhoto, Grown, clock_doubts
 from data.numbers import PhotoId
-from tests.data.builders import a_note, bring
+from tests.data.builders import a_note, a_tray, bring
 
 HOUR = timedelta(hours=1)
 WALK = datetime(2026, 3, 8, 8, 5)  # of the morning; the first sowing was on 1 March
 CAME_IN = datetime(2026, 3, 8, 8, 40)
-SOWN = date(2026, 3, 1)
+SOWN = (Grown(sown=date(2026, 3, 1)),)
 
 
 def a_batch(
@@ -50,7 +50,7 @@ def test_a_clock_that_is_right_is_left_alone(copied: bool) -> None:
 
 def test_no_photos_no_doubts() -> None:
     assert clock_doubts([], SOWN) == ()
-    assert clock_doubts([], None) == ()
+    assert clock_doubts([]) == ()
 
 
 @given(quarters=st.integers(-56, 56).filter(lambda q: abs(q) >= 1), seconds=st.integers(-60, 60))
@@ -253,3 +253,65 @@ def test_a_photo_that_a_person_has_matched_keeps_its_tray(book: Book, phone: Pat
     book.mend_clock(photos, datetime(2026, 3, 8) - datetime(2024, 3, 8))
 
     assert book.photo(photos[0]).tray_id == other
+
+
+def test_photos_of_a_tray_that_has_ended_since_are_left_alone(book: Book, phone: Path) -> None:
+    # a month ago: the tray that they show was harvested, the trays that grow now were sown later
+    old = book.add_tray(a_tray("Z1", sown_at=datetime(2026, 1, 1, 9), tag_number=77))
+    for n in (1, 2):
+        bring(book, a_note(phone, f"z{n}.jpg", tag=77, taken_at=f"2026-01-08T08:0{n}:00"))
+    book.finish_tray(old, datetime(2026, 1, 12, 9))
+
+    assert book.clock_doubts() == ()
+
+
+def test_photos_that_came_in_while_other_trays_grew_are_held_against_those() -> None:
+    january = a_batch(copied=True, begin=datetime(2026, 1, 8, 8))
+    grown = (Grown(sown=date(2026, 1, 1), done=date(2026, 1, 12)), *SOWN)
+
+    assert clock_doubts(january, grown) == ()
+    late = a_batch(copied=True, begin=datetime(2026, 1, 8, 8), shift=timedelta(days=-30))
+    assert len(clock_doubts(late, grown)) == 1
+
+
+def test_a_tag_that_was_on_last_years_tray_does_not_hide_a_wrong_year(book: Book, phone: Path) -> None:
+    old = book.add_tray(a_tray("A1", sown_at=datetime(2025, 3, 1, 9), tag_number=77))
+    book.finish_tray(old, datetime(2025, 3, 12, 9))
+    new = book.add_tray(a_tray("A1", tag_number=77))
+    taken = datetime(2026, 3, 8, 8)
+    note = a_note(phone, "wrong.jpg", tag=77, taken_at=taken.replace(year=2025).isoformat())
+    os.utime(note, (taken.timestamp() + 3600, taken.timestamp() + 3600))
+    photo = bring(book, note).photo_id
+    assert book.photo(photo).tray_id == old
+
+    doubt = only(book.clock_doubts())
+    assert doubt.fault is ClockFault.YEAR
+    book.mend_clock(doubt.photo_ids, doubt.shift)
+
+    assert book.photo(photo).tray_id == new
+
+
+def test_a_doubt_says_when_the_first_and_the_last_photo_were_taken_and_how_far_they_may_be_moved() -> None:
+    doubt = only(clock_doubts(a_batch(shift=2 * HOUR), SOWN))
+
+    assert doubt.first == WALK + 2 * HOUR
+    assert doubt.last == doubt.first + timedelta(seconds=9 * 25)
+    assert doubt.most == timedelta(minutes=35) - 2 * HOUR + timedelta(minutes=5) - timedelta(seconds=9 * 24)
+
+
+def test_suspects_of_a_mended_photo_count_by_the_day_of_the_tray_it_is_found_to_show(
+    book: Book, phone: Path
+) -> None:
+    from vision.suspects import UNKNOWN_WHITE
+
+    white = [{"why": UNKNOWN_WHITE, "white": True, "confidence": 0.5}]
+    note = a_note(phone, "a.jpg", tag=10, taken_at="2024-03-03T08:00:00", suspects=white)
+    photo = bring(book, note).photo_id
+    before = book.score(photo).suspects[0]  # type: ignore[union-attr]
+
+    book.mend_clock([photo], datetime(2026, 3, 3) - datetime(2024, 3, 3))
+
+    after = book.score(photo).suspects[0]  # type: ignore[union-attr]
+    assert (after.confidence, after.why) != (before.confidence, before.why)
+    book.undo()
+    assert book.score(photo).suspects[0] == before  # type: ignore[union-attr]

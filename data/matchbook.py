@@ -1,0 +1,58 @@
+"""Match book: which tray a photo shows, as a person says it.
+
+In    photos without a tray, or with a wrong one; a person's word
+Out   the match kept, one step of undo; suspects judged by the day and the medium of the tray
+Not   proposals (`walk.py`), tags (`book.py`), clocks (`clockbook.py`)
+"""
+
+from collections.abc import Mapping
+from datetime import datetime
+
+from data import queries
+from data.changes import Changes
+from data.closing import vanished
+from data.journal import Recorder
+from data.records import Fate, PhotoId, TrayId, fate_of
+from data.rootday import kept_judged_again
+from data.rows import time_text
+
+__all__ = ["MatchBook"]
+
+
+class MatchBook(Changes):
+    """Photos and the trays that they show."""
+
+    def match(self, photo_id: PhotoId, tray_id: TrayId) -> Fate:
+        """Say which tray a photo shows."""
+        return self.match_all({photo_id: tray_id})[0]
+
+    def match_all(self, trays: Mapping[PhotoId, TrayId]) -> tuple[Fate, ...]:
+        """Say which trays several photos show, as one step of undo (the proposals of a walk, say)."""
+        rows = {row.id: row for row in map(self.photo, trays)}
+        codes = [self.tray(tray).code for tray in trays.values()]
+        text = f"photo matched to {codes[0]}" if len(codes) == 1 else f"{len(codes)} photos matched"
+
+        def change(recorder: Recorder) -> None:
+            for photo, tray in trays.items():
+                by = "walk" if rows[photo].proposal_id == tray else "person"
+                recorder.update("photo", photo, {"tray": tray, "matched_by": by, "left_out_at": None})
+                if rows[photo].tray_id is None:
+                    self._judge_kept(recorder, photo, tray, rows[photo].taken_at)
+            for photo in trays:
+                self._close_by_match(recorder, photo)
+
+        self._change(text, change)
+        return tuple(fate_of(self.photo(photo)) for photo in trays)
+
+    def _judge_kept(self, recorder: Recorder, photo_id: PhotoId, tray_id: TrayId, taken_at: datetime) -> None:
+        """Suspects of a photo that had no tray count by the day and the medium of the tray it now has."""
+        tray = self.tray(tray_id)
+        for score in self._rows(queries.SCORES_OF_PHOTO, photo=photo_id):
+            for suspect in self._rows(queries.SUSPECTS_OF_SCORE, score=score["id"]):
+                recorder.update("suspect", suspect["id"], kept_judged_again(dict(suspect), tray, taken_at))
+
+    def _close_by_match(self, recorder: Recorder, photo_id: PhotoId) -> None:
+        """As for a photo that was just kept, but undone with the match: that may have been a mistake."""
+        at = time_text(datetime.now())
+        for suspect, note in vanished(self, photo_id).items():
+            recorder.update("suspect", suspect, {"closed_at": at, "closed_why": str(note)})
