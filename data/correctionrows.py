@@ -46,7 +46,7 @@ PHOTOS_WITHOUT = """
        AND NOT EXISTS (
              SELECT 1
                FROM score z
-              WHERE z.photo = p.id AND z.method = :method
+              WHERE z.photo = p.id AND z.method = :method AND z.bed_cells IS NOT NULL
                 AND z.inner_long_mm = y.inner_long_mm AND z.inner_short_mm = y.inner_short_mm)
      ORDER BY t.done_at IS NOT NULL, p.taken_at DESC, p.id DESC
 """

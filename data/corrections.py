@@ -19,7 +19,7 @@ from data.judged import Judged
 from data.originals import put
 from data.records import Fate, KeptScore, PhotoId, PhotoRow, Refused, fate_of
 from data.rootday import judged_again
-from data.rows import score_of, time_text
+from data.rows import OF_BED, score_of, time_text
 from data.scorerows import score_row, suspect_rows
 from vision.reason import Reason
 
@@ -100,12 +100,12 @@ class Corrections(Changes):
         kept = (
             from_text(row["body"]) for row in self._rows(correctionrows.OLD_SCORES_OF_PHOTO, photo=photo_id)
         )
-        return tuple(score_of(old["score"], old["suspects"]) for old in kept)
+        return tuple(score_of(_of_today(old["score"]), old["suspects"]) for old in kept)
 
     # --- the present version of the method
 
     def photos_without(self, method: str, *, growing: bool = False) -> tuple[PhotoId, ...]:
-        """Photos that have a score, but none by `method`: of growing trays first, newest first."""
+        """Photos with a score, but no whole one by `method`: of growing trays first, newest first."""
         rows = self._rows(correctionrows.PHOTOS_WITHOUT, method=method, growing=int(growing))
         return tuple(PhotoId(row["id"]) for row in rows)
 
@@ -113,7 +113,8 @@ class Corrections(Changes):
         """Keep a score by another version of the method beside those there are; nothing that a person undoes.
 
         A canopy that a person has drawn and words on suspects go into it. False, and nothing is changed,
-        where the photo has a score by that version for its kind of tray, or this one is missing or less sure.
+        where the photo has a whole score by that version for its kind of tray, or this one is missing or less
+        sure.
         """
         score, old = judged.score, self.score(photo_id)
         if score is None or old is None or (old.sure and judged.needs_corners):
@@ -125,12 +126,12 @@ class Corrections(Changes):
             found = self._suspects_of(photo_id, judged)
             suspects = _with_word(found, self._said_at(photo_id, kept[0]["id"]))
             same = next((row for row in kept if row["method"] == score.method), None)
-            if same is not None and all(same[side] == values[side] for side in INNER):
+            if same is not None and _is_whole(same, values):
                 return False
             row = values | {"photo": photo_id, "mended": int(old.mended)}
             if same is None:
                 score_id = db.table("score").insert(row).last_pk
-            else:  # it took the tray for one of another kind
+            else:  # it took the tray for one of another kind, or did not know the bed yet
                 score_id = same["id"]
                 before = self._rows(queries.SUSPECTS_OF_SCORE, score=score_id)
                 db.table("old_score").insert(_old_score(same, before, None))
@@ -203,6 +204,16 @@ def _refused(row: PhotoRow, judged: Judged) -> Refused:
     return Refused(
         photo_id=row.id, name=row.name, reason=reason, tray_id=row.tray_id, tray_code=row.tray_code
     )
+
+
+def _is_whole(kept: sqlite3.Row, values: Mapping[str, Any]) -> bool:
+    """Whether a kept score has all that a fresh one by the same version has: its kind of tray, the bed."""
+    return kept["bed_cells"] is not None and all(kept[side] == values[side] for side in INNER)
+
+
+def _of_today(old: Any) -> Any:
+    """A score as it was kept, with the columns that came later empty."""
+    return dict.fromkeys(OF_BED) | old
 
 
 def _old_score(score: sqlite3.Row, suspects: Iterable[sqlite3.Row], correction: int | None) -> dict[str, Any]:

@@ -4,8 +4,8 @@ In    rows, turned into records by `data/rows.py`
 Out   `KeptScore` with its gaps and suspects; the ids of trays, photos, scores and suspects
 Not   trays and photos (`records.py`), measuring (`vision`)
 
-Shares are % of the inner area, lengths mm from its top left corner, areas cm2. A number that cannot be had is
-None, with a `Reason` under its name in `reasons`.
+Shares are % of the inner area where not of the bed, lengths mm from its top left corner, areas cm2. A number
+that cannot be had is None, with a `Reason` under its name in `reasons`.
 """
 
 import math
@@ -18,7 +18,7 @@ from typing import NewType
 from vision.reason import Reason
 
 __all__ = [
-    "Cells", "KeptGap", "KeptScore", "KeptSuspect", "Outline", "PhotoId", "Said", "ScoreId",
+    "BedCells", "Cells", "KeptGap", "KeptScore", "KeptSuspect", "Outline", "PhotoId", "Said", "ScoreId",
     "SuspectId", "TrayId",
 ]  # fmt: skip
 
@@ -28,6 +28,7 @@ ScoreId = NewType("ScoreId", int)
 SuspectId = NewType("SuspectId", int)
 
 Cells = tuple[tuple[float, ...], ...]  # 6 rows of 12 cells, %
+BedCells = tuple[tuple[float | None, ...], ...]  # 6 rows of 12, %; None where too little of the bed shows
 Outline = tuple[tuple[float, float], ...]  # (x, y) in mm
 
 
@@ -91,6 +92,9 @@ class KeptScore:
     gradient_y: float | None
     gap_share: float | None
     gaps: tuple[KeptGap, ...]
+    bed_share: float | None  # canopy in % of the growing bed, for comparing media at different heights
+    bed_uniformity: float | None
+    bed_cells: BedCells | None  # None where it was scored before the bed was measured
     lightness: float | None
     a: float | None
     b: float | None

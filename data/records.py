@@ -17,6 +17,7 @@ from pathlib import Path
 from data.fates import Fate, Known, NeedsCorners, NeedsTray, Refused, Stored
 from data.look import Look, LookKind, Urgency
 from data.numbers import (
+    BedCells,
     Cells,
     KeptGap,
     KeptScore,
@@ -30,7 +31,7 @@ from data.numbers import (
 from vision.reason import Reason
 
 __all__ = [
-    "Cells", "Change", "Day", "DayNumbers", "EarlierDay", "Fate", "GrowthPoint", "KeptGap", "KeptScore",
+    "BedCells", "Cells", "Change", "Day", "DayNumbers", "EarlierDay", "Fate", "GrowthPoint", "KeptGap", "KeptScore",
     "KeptSuspect",
     "Known", "Look", "LookKind", "NeedsCorners", "NeedsTray", "NewTray", "PhotoId", "PhotoRow", "PhotoState",
     "Pictures", "Refused", "Said", "ScoreId", "SeenSuspect", "Shelf", "Stored", "SuspectId", "TakenFrom",

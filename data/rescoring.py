@@ -66,7 +66,9 @@ def present_method() -> str:
 
 
 def stale_photos(book: Book, method: str, *, growing: bool = False) -> tuple[PhotoId, ...]:
-    """Photos without a score by `method` for their kind of tray; of growing trays first, newest first.
+    """Photos without a whole score by `method` for their kind of tray; of growing trays first, newest first.
+
+    A score from before the share of the bed was measured is not whole, though its other numbers stay.
 
     Parameters
     ----------

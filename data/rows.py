@@ -15,6 +15,7 @@ from pathlib import Path
 
 from data.originals import original_path, picture_paths
 from data.records import (
+    BedCells,
     Cells,
     Day,
     DayNumbers,
@@ -46,6 +47,7 @@ __all__ = [
     "time_of",
     "time_text",
     "tray_of",
+    "unpack_bed_cells",
     "unpack_cells",
 ]
 
@@ -53,11 +55,13 @@ Row = sqlite3.Row
 
 CELL_ROWS = 6
 CELL_COLUMNS = 12
+NO_CELL = 0xFFFF  # in place of the number of a cell that is not told
+OF_BED = ("bed_share", "bed_uniformity", "bed_cells")
 
 # names of a score's numbers, the same in `vision`, in the book and in `KeptScore`
 STAND = (
     "coverage", "green", "pale", "red", "uniformity", "low_quarter", "variation", "clumping", "edge_deficit",
-    "gradient_x", "gradient_y", "gap_share",
+    "gradient_x", "gradient_y", "gap_share", "bed_share", "bed_uniformity",
 )  # fmt: skip
 COLOUR = ("lightness", "a", "b", "chroma", "hue", "dark_green", "dark_green_clipped", "spread")
 LIGHT = ("exposure", "clipped_pct", "dark_pct", "glare_pct", "sharpness", "blur_mm")
@@ -91,12 +95,23 @@ def reason_of(name: str | None) -> Reason | str | None:
 
 def unpack_cells(blob: bytes) -> Cells:
     """144 bytes -> 6 rows of 12 coverages in %."""
+    return tuple(tuple(cell / 100 for cell in row) for row in _unpacked(blob))
+
+
+def unpack_bed_cells(blob: bytes | None) -> BedCells | None:
+    """144 bytes -> 6 rows of 12 shares of the bed in %, None where one is not told; None where none are."""
+    if blob is None:
+        return None
+    return tuple(tuple(None if cell == NO_CELL else cell / 100 for cell in row) for row in _unpacked(blob))
+
+
+def _unpacked(blob: bytes) -> list[list[int]]:
     packed = array("H")
     packed.frombytes(blob)
     if sys.byteorder == "big":
         packed.byteswap()
-    values = [cell / 100 for cell in packed]
-    return tuple(tuple(values[r * CELL_COLUMNS : (r + 1) * CELL_COLUMNS]) for r in range(CELL_ROWS))
+    values = packed.tolist()
+    return [values[r * CELL_COLUMNS : (r + 1) * CELL_COLUMNS] for r in range(CELL_ROWS)]
 
 
 def _points(text: str | None) -> tuple[tuple[float, float], ...]:
@@ -136,13 +151,17 @@ def score_of(row: Row, suspects: Iterable[Row]) -> KeptScore:
         KeptGap(x_mm=x, y_mm=y, area_cm2=area, outline_mm=tuple((p, q) for p, q in outline))
         for x, y, area, outline in json.loads(row["gaps"])
     )
+    bed_cells = unpack_bed_cells(row["bed_cells"])
     reasons = {name: reason_of(reason) or "" for name, reason in json.loads(row["reasons"]).items()}
+    if bed_cells is None:
+        reasons |= dict.fromkeys(OF_BED, Reason.BEFORE_BED)
     return KeptScore(
         id=ScoreId(row["id"]),
         photo_id=PhotoId(row["photo"]),
         method=row["method"],
         sure=bool(row["sure"]),
         cells=unpack_cells(row["cells"]),
+        bed_cells=bed_cells,
         gaps=gaps,
         suspects=tuple(suspect_of(suspect) for suspect in suspects),
         corners_from=row["corners_from"],

@@ -5,7 +5,7 @@ Out   dicts for the tables score and suspect; corners as text and back
 Not   the way out of the book (`rows.py`), writing (`book.py`)
 
 The 72 cells are one BLOB of 16-bit numbers, little-endian, 1/100 %, row by row: a third of the size of 72
-rows of a table.
+rows of a table. The shares of the bed are a second one.
 """
 
 import json
@@ -15,7 +15,7 @@ from collections.abc import Iterable
 from datetime import datetime
 from typing import TYPE_CHECKING, Any
 
-from data.rows import CELL_COLUMNS, CELL_ROWS, COLOUR, LIGHT, STAND, time_text
+from data.rows import CELL_COLUMNS, CELL_ROWS, COLOUR, LIGHT, NO_CELL, STAND, time_text
 from vision.reason import Reason
 
 if TYPE_CHECKING:
@@ -40,6 +40,7 @@ def score_row(score: "Score", *, sure: bool, made_at: datetime) -> dict[str, Any
         "sure": int(sure),
         "coverage_sd": _number(score.coverage_sd),
         "cells": pack_cells(stand.cells),
+        "bed_cells": pack_cells(stand.bed_cells),
         "gaps": json.dumps(gaps),
         "corners": None if corners is None else corners_text(corners),
         "corners_from": None if corners is None else str(corners.found_by),
@@ -119,9 +120,9 @@ def corners_of(text: str) -> "Corners":
 # --- small things
 
 
-def pack_cells(cells: Iterable[Iterable[float]]) -> bytes:
-    """6 x 12 coverages in % -> 144 bytes."""
-    packed = array("H", (round(cell * 100) for row in cells for cell in row))
+def pack_cells(cells: Iterable[Iterable[float | None]]) -> bytes:
+    """6 x 12 shares in % -> 144 bytes; a cell that is not told gets a number that no share has."""
+    packed = array("H", (NO_CELL if cell is None else round(cell * 100) for row in cells for cell in row))
     if len(packed) != CELL_ROWS * CELL_COLUMNS:
         raise ValueError(f"a tray has {CELL_ROWS} x {CELL_COLUMNS} cells; got {len(packed)}")
     if sys.byteorder == "big":

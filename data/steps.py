@@ -175,8 +175,23 @@ def m003_book_and_trial(db: "Database") -> None:
         db.execute(statement)
 
 
+SHARE_OF_BED = (
+    # canopy as a share of the growing bed; scores kept earlier have none, so `bed_cells` says which they are
+    "ALTER TABLE score ADD COLUMN bed_share REAL",
+    "ALTER TABLE score ADD COLUMN bed_uniformity REAL",
+    "ALTER TABLE score ADD COLUMN bed_cells BLOB CHECK (length(bed_cells) = 144)",
+)
+
+
+def m004_share_of_bed(db: "Database") -> None:
+    """Canopy as a share of the growing bed, beside that of the inner area."""
+    for statement in SHARE_OF_BED:
+        db.execute(statement)
+
+
 STEPS: tuple[Callable[["Database"], None], ...] = (
     m001_first_tables,
     m002_doubt_of_coverage,
     m003_book_and_trial,
+    m004_share_of_bed,
 )

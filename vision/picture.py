@@ -17,7 +17,8 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
-from vision.stand import CELL_COLUMNS, CELL_ROWS, Stand, cell_edges
+from vision.cells import CELL_COLUMNS, CELL_ROWS, cell_edges
+from vision.stand import Stand
 from vision.suspects import Suspect
 from vision.tissue import Labels, Mask, canopy
 from vision.topview import PX_PER_MM

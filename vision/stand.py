@@ -1,8 +1,8 @@
-"""Stand: tissue labels -> coverage, cells, uniformity, clumping, edge, gradients, gaps.
+"""Stand: tissue labels -> coverage, cells, uniformity, share of the bed, clumping, edge, gradients, gaps.
 
 In    labels of one top view, uint8 (rows, columns), see `tissue.Label`; scale in px/mm, None where unknown
 Out   `Stand`: shares in % of the inner area, areas in cm2, places in mm from its top left corner
-Not   colour (`colour.py`), mold (`suspects.py`)
+Not   colour (`colour.py`), mold (`suspects.py`), the grid (`cells.py`), what is bed (`bed.py`)
 
 Cells are 6 rows x 12 columns. Uniformity is Christiansen's coefficient (Christiansen 1942), clumping
 is Moran's I (Moran 1950), rook neighbours, each join counted alike. What says nothing yet is None, with the
@@ -15,32 +15,31 @@ from dataclasses import dataclass, field
 
 import cv2
 import numpy as np
-from numpy.typing import NDArray
 
+from vision.bed import BedCells, measure_bed
+from vision.cells import (
+    CELL_COLUMNS,
+    CELL_ROWS,
+    Grid,
+    cell_shares,
+    christiansen,
+    low_quarter,
+    mean_of,
+    variation,
+)
 from vision.reason import Reason
 from vision.tissue import Label, Labels, Mask, canopy
 
 __all__ = [
-    "CELL_COLUMNS",
-    "CELL_ROWS",
     "Gap",
     "Stand",
-    "cell_edges",
-    "cell_shares",
-    "christiansen",
     "expected_clumping",
     "find_gaps",
     "gradient",
-    "low_quarter",
     "measure_stand",
     "morans_i",
-    "variation",
 ]
 
-Grid = NDArray[np.float64]
-
-CELL_ROWS = 6
-CELL_COLUMNS = 12
 LEAST_GAP_CM2 = 4.0  # our definition of a gap
 EDGE_BAND_MM = 25.0  # our definition of the edge
 MM2_PER_CM2 = 100.0
@@ -59,7 +58,7 @@ class Gap:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Stand:
-    """How the canopy stands in one tray. Shares in % of the inner area."""
+    """How the canopy stands in one tray. Shares in % of the inner area, where not of the bed."""
 
     coverage: float  # pale + green + red
     green: float
@@ -75,6 +74,9 @@ class Stand:
     gradient_y: float | None  # points per 100 mm along the short side, far to near
     gap_share: float | None  # all gaps together, % of the inner area
     gaps: tuple[Gap, ...]  # largest first; empty also where `gap_share` is None
+    bed_share: float | None  # canopy in % of the growing bed, for comparing media at different heights
+    bed_cells: BedCells  # the same of each cell, 6 rows of 12; None where too little of the bed shows
+    bed_uniformity: float | None  # Christiansen of those cells, %
     reasons: Mapping[str, Reason] = field(default_factory=dict)  # by name of the field that is None
 
 
@@ -101,6 +103,8 @@ def measure_stand(labels: Labels, px_per_mm: float | None = 2.0) -> Stand:
     cells = cell_shares(mask)
     reasons = _reasons(_share(mask), cells, px_per_mm)
     even = "uniformity" not in reasons
+    bed = measure_bed(labels, reasons.get("uniformity"))
+    reasons |= {f"bed_{name}": why for name, why in bed.reasons.items()}
     gaps: tuple[Gap, ...] = ()
     edge_deficit = gradient_x = gradient_y = gap_share = None
     if px_per_mm is not None:
@@ -124,74 +128,11 @@ def measure_stand(labels: Labels, px_per_mm: float | None = 2.0) -> Stand:
         gradient_y=gradient_y,
         gap_share=gap_share,
         gaps=gaps,
+        bed_share=bed.share,
+        bed_cells=bed.cells,
+        bed_uniformity=bed.uniformity,
         reasons=reasons,
     )
-
-
-def cell_edges(size: tuple[int, int]) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
-    """Pixel borders of the cells of a (rows, columns) picture: 7 row borders, 13 column borders.
-
-    Border k lies at k * rows // 6 and k * columns // 12, everywhere in the program; a cell's share is of
-    its own pixels (cells of a 1016 x 508 top view are 84 or 85 px).
-    """
-    rows, columns = size
-    return (
-        np.arange(CELL_ROWS + 1) * rows // CELL_ROWS,
-        np.arange(CELL_COLUMNS + 1) * columns // CELL_COLUMNS,
-    )
-
-
-def cell_shares(mask: Mask) -> Grid:
-    """Share of True in each cell, %, (6, 12)."""
-    rows, columns = cell_edges((mask.shape[0], mask.shape[1]))
-    sums = cv2.integral(mask.view(np.uint8))[np.ix_(rows, columns)]
-    counts = np.diff(np.diff(sums, axis=0), axis=1)
-    sizes = np.outer(np.diff(rows), np.diff(columns))
-    return np.asarray(100.0 * counts / sizes, dtype=np.float64)
-
-
-def christiansen(cells: Grid) -> float | None:
-    """Christiansen's coefficient of uniformity, %.
-
-    Parameters
-    ----------
-    cells : coverages, %, any shape
-
-    Returns
-    -------
-    float or None
-        100 where all cells are alike, 0 for one half full and one half bare, below 0 where most are bare;
-        None where all are bare.
-
-    Raises
-    ------
-    ValueError
-        If there is no cell or one is not finite.
-
-    References
-    ----------
-    Christiansen, J. E. (1942) Irrigation by Sprinkling. California Agr. Exp. Sta. Bulletin 670 (not opened
-    for this program; the formula as in irrigation handbooks).
-    """
-    mean = _mean(cells)
-    return None if mean == 0 else float(100 * (1 - np.abs(cells - mean).mean() / mean))
-
-
-def low_quarter(cells: Grid) -> float | None:
-    """Low-quarter uniformity, %: mean of the lowest quarter of the cells (rounded down) over the mean of all.
-
-    None where all are bare. Irrigation engineering, e.g. Keller & Bliesner (1990) Sprinkle and Trickle
-    Irrigation (not opened for this program).
-    """
-    mean = _mean(cells)
-    lowest = np.sort(cells, axis=None)[: max(1, cells.size // 4)]
-    return None if mean == 0 else float(100 * lowest.mean() / mean)
-
-
-def variation(cells: Grid) -> float | None:
-    """Coefficient of variation, %: standard deviation (n - 1) over the mean; None where all are bare."""
-    mean = _mean(cells)
-    return None if mean == 0 or cells.size < 2 else float(100 * cells.std(ddof=1) / mean)
 
 
 def morans_i(grid: Grid) -> float | None:
@@ -205,7 +146,7 @@ def morans_i(grid: Grid) -> float | None:
     Moran, P. A. P. (1950) Notes on continuous stochastic phenomena. Biometrika 37, 17-23 (formula as in the
     documentation of the PySAL library).
     """
-    z = grid - _mean(grid)
+    z = grid - mean_of(grid)
     spread = float((z * z).sum())
     if np.ptp(grid) == 0 or spread == 0:
         return None
@@ -278,12 +219,6 @@ def _reasons(coverage: float, cells: Grid, px_per_mm: float | None) -> dict[str,
 
 def _share(mask: Mask) -> float:
     return 100.0 * cv2.countNonZero(mask.view(np.uint8)) / mask.size
-
-
-def _mean(cells: Grid) -> float:
-    if cells.size == 0 or not np.isfinite(cells).all():
-        raise ValueError(f"finite values are needed, at least one; got {cells!r}")
-    return float(cells.mean())
 
 
 def _cell_mm(mask: Mask, px_per_mm: float) -> tuple[float, float]:

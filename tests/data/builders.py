@@ -141,6 +141,9 @@ def a_score(
         "gradient_x": 0.5,
         "gradient_y": -0.5,
         "gap_share": 1.5,
+        "bed_share": coverage,  # all of the inner area is bed, where a test says nothing else
+        "bed_uniformity": 88.0,
+        "bed_cells": cells,
         "gaps": (
             SimpleNamespace(x_mm=30.0, y_mm=40.0, area_cm2=5.0, outline_mm=((25.0, 35.0), (35.0, 45.0))),
         ),

@@ -1,5 +1,6 @@
 """What a person mends of a score: the new numbers count, the old ones stay, and both can be taken back."""
 
+import json
 from collections.abc import Sequence
 from dataclasses import replace
 from pathlib import Path
@@ -58,6 +59,20 @@ def test_a_mended_canopy_counts_and_the_old_score_is_kept(book: Book, photo: Pho
     assert (score.coverage, score.mended, score.sure) == (50.0, True, True)
     assert fate.photo_id == photo
     assert book.old_scores(photo) == (before,)
+
+
+def test_a_score_replaced_before_the_bed_was_measured_can_still_be_read(book: Book, photo: PhotoId) -> None:
+    mend_canopy(book, photo, HALF, mend_note)
+    with book.writing() as db:
+        for row in list(db.table("old_score").rows):
+            body = json.loads(row["body"])
+            body["score"] = {name: v for name, v in body["score"].items() if not name.startswith("bed_")}
+            db.table("old_score").update(row["id"], {"body": json.dumps(body)})
+
+    (old,) = book.old_scores(photo)
+
+    assert (old.coverage, old.bed_share, old.bed_cells) == (62.0, None, None)
+    assert old.reasons["bed_share"] is Reason.BEFORE_BED
     assert np.array_equal(decode_mask(book.mended_canopy(photo) or b""), HALF)
 
 

@@ -88,6 +88,26 @@ def test_scoring_again_twice_does_nothing(book: Book, photos: tuple[PhotoId, ...
     assert again(book, photos, pool) == dict.fromkeys(photos, False)
 
 
+def test_a_score_from_before_the_bed_was_measured_is_offered_and_made_whole(
+    book: Book, photos: tuple[PhotoId, ...], pool: Executor
+) -> None:
+    before = book.score(photos[0])
+    with book.writing() as db:
+        db.execute("UPDATE score SET bed_share = NULL, bed_uniformity = NULL, bed_cells = NULL")
+
+    assert set(stale_photos(book, OLD)) == set(photos)
+    assert again(book, photos, pool, lambda one: score_note(one.path)) == dict.fromkeys(photos, True)
+
+    score = book.score(photos[0])
+    assert stale_photos(book, OLD) == ()
+    assert score is not None
+    assert before is not None
+    assert (score.bed_share, score.bed_cells) == (before.bed_share, before.bed_cells)
+    assert (score.method, score.coverage, score.corners_px) == (OLD, before.coverage, before.corners_px)
+    assert [old.bed_cells for old in book.old_scores(photos[0])] == [None]
+    assert [tile.coverage for tile in book.tiles()] == [90.0, 91.0, 92.0]
+
+
 def test_cancelled_half_way_everything_is_still_compared_by_the_old_version(
     book: Book, photos: tuple[PhotoId, ...], pool: Executor
 ) -> None:

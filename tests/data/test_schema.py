@@ -9,6 +9,7 @@ from sqlite_utils import Database
 
 from data import schema
 from data.book import Book
+from vision.reason import Reason
 
 BOOKS = Path(__file__).parent / "books"  # one small dump for each version that has left the house
 
@@ -74,6 +75,26 @@ def test_a_book_of_any_age_opens_with_nothing_lost(dump: Path, tmp_path: Path, n
         assert counts(db).items() >= before.items()
         assert len(book.tiles()) == 3
         assert len(book.photos()) == before["photo"]
+
+
+def test_a_score_from_before_the_bed_was_measured_has_no_share_of_it_and_says_why(tmp_path: Path) -> None:
+    with Book.open(restored(BOOKS / "v3.sql", tmp_path / "old")) as book:
+        photo = next(row.id for row in book.photos() if book.score(row.id))
+        score = book.score(photo)
+
+    assert score is not None
+    assert (score.bed_share, score.bed_uniformity, score.bed_cells) == (None, None, None)
+    assert score.reasons["bed_share"] is score.reasons["bed_cells"] is Reason.BEFORE_BED
+    assert score.coverage == 55.0
+
+
+def test_a_score_that_knows_the_bed_keeps_it(tmp_path: Path) -> None:
+    with Book.open(restored(BOOKS / "v4.sql", tmp_path / "new")) as book:
+        scores = [score for row in book.photos() if (score := book.score(row.id)) and score.bed_cells]
+
+    assert [(one.bed_share, one.bed_uniformity) for one in scores] == [(83.5, 91.25)]
+    assert [row[0] for row in scores[0].bed_cells or ()] == [None, 80.0, 81.0, 82.0, 83.0, 84.0]
+    assert "bed_share" not in scores[0].reasons
 
 
 def test_there_is_a_dump_of_the_newest_version(new: Database) -> None:

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from data.book import Book
 from data.originals import safe_suffix
-from data.rows import unpack_cells
+from data.rows import unpack_bed_cells, unpack_cells
 from data.scorerows import pack_cells
 from tests.data.builders import a_note, a_tray, score_note
 
@@ -78,6 +78,14 @@ def test_cells_come_back_to_a_hundredth(cells: list[list[float]]) -> None:
     assert len(blob) == 144
     for row, kept in zip(cells, unpack_cells(blob), strict=True):
         assert kept == pytest.approx(row, abs=0.00501)
+
+
+def test_a_cell_that_is_not_told_comes_back_as_none_and_no_share_is_taken_for_it() -> None:
+    cells = [[100.0] * 12 for _ in range(6)]
+    told = [[None, 0.0, *row[2:]] for row in cells]
+
+    assert unpack_bed_cells(pack_cells(told)) == tuple(map(tuple, told))
+    assert unpack_bed_cells(None) is None
 
 
 def test_a_blob_of_cells_is_little_endian_row_by_row() -> None:

@@ -8,7 +8,8 @@ changes nothing.
 import numpy as np
 import pytest
 
-from vision.stand import christiansen, expected_clumping, gradient, low_quarter, morans_i, variation
+from vision.cells import christiansen, low_quarter, variation
+from vision.stand import expected_clumping, gradient, morans_i
 
 # four rows of three cells; sums by hand: mean 80, sum of absolute deviations 140, lowest three 50, 60, 70
 A = np.array([[80, 90, 100], [70, 60, 80], [90, 100, 50], [80, 70, 90]], dtype=float)

@@ -7,8 +7,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from vision.cells import cell_edges
 from vision.reason import Reason
-from vision.stand import Stand, cell_edges, find_gaps, measure_stand
+from vision.stand import Stand, find_gaps, measure_stand
 from vision.tissue import Label, Labels, Mask
 
 
@@ -29,7 +30,10 @@ def full_tray() -> Mask:
 
 def silent_fields(stand: Stand) -> set[str]:
     """Fields that are None without a reason, or have both."""
-    return {f.name for f in fields(stand) if getattr(stand, f.name) is None} ^ set(stand.reasons)
+    missing = {f.name for f in fields(stand) if getattr(stand, f.name) is None}
+    if any(None in row for row in stand.bed_cells):
+        missing.add("bed_cells")
+    return missing ^ set(stand.reasons)
 
 
 def test_half_a_tray_of_canopy_is_half_covered_and_each_cell_says_so():
