@@ -2,7 +2,7 @@
 
 In    nothing
 Out   `PLACES` and `ACTIONS`: name, words, key, icon; buttons, menus and the sheet of keys are made from them
-Not   what they do (`window.py` has a method for each name)
+Not   what they do: some part of the window has a method for each name (`keys.py`)
 """
 
 from dataclasses import dataclass
@@ -31,6 +31,7 @@ class Action:
     words: str
     key: str
     icon: str = ""
+    of_book: bool = False  # only while a book is open
 
 
 PLACES = (
@@ -84,21 +85,42 @@ ACTIONS = (
     Action(name="new_book", words=str(QT_TRANSLATE_NOOP("Action", "Start my own book...")), key="Ctrl+N"),
     Action(name="choose_book", words=str(QT_TRANSLATE_NOOP("Action", "Open a book...")), key="Ctrl+O"),
     Action(name="open_demo", words=str(QT_TRANSLATE_NOOP("Action", "Open the demonstration")), key="Ctrl+D"),
-    Action(name="add_trays", words=str(QT_TRANSLATE_NOOP("Action", "Add a tray...")), key="Ctrl+T"),
+    Action(
+        name="add_trays", words=str(QT_TRANSLATE_NOOP("Action", "Add a tray...")), key="Ctrl+T", of_book=True
+    ),
     Action(
         name="print_tags",
         words=str(QT_TRANSLATE_NOOP("Action", "Print tags and station cards...")),
         key="Ctrl+P",
+        of_book=True,
     ),
-    Action(name="tray_types", words=str(QT_TRANSLATE_NOOP("Action", "Kinds of trays...")), key="Ctrl+K"),
+    Action(
+        name="tray_types",
+        words=str(QT_TRANSLATE_NOOP("Action", "Kinds of trays...")),
+        key="Ctrl+K",
+        of_book=True,
+    ),
     Action(
         name="check_station",
         words=str(QT_TRANSLATE_NOOP("Action", "Check the station...")),
         key="Ctrl+G",
+        of_book=True,
     ),
-    Action(name="write_report", words=str(QT_TRANSLATE_NOOP("Action", "Report...")), key="Ctrl+R"),
-    Action(name="bring_in", words=str(QT_TRANSLATE_NOOP("Action", "Bring in photos...")), key="Ctrl+I"),
-    Action(name="bring_in_log", words=str(QT_TRANSLATE_NOOP("Action", "Bring in a log...")), key="Ctrl+L"),
+    Action(
+        name="write_report", words=str(QT_TRANSLATE_NOOP("Action", "Report...")), key="Ctrl+R", of_book=True
+    ),
+    Action(
+        name="bring_in",
+        words=str(QT_TRANSLATE_NOOP("Action", "Bring in photos...")),
+        key="Ctrl+I",
+        of_book=True,
+    ),
+    Action(
+        name="bring_in_log",
+        words=str(QT_TRANSLATE_NOOP("Action", "Bring in a log...")),
+        key="Ctrl+L",
+        of_book=True,
+    ),
     Action(
         name="go_back", words=str(QT_TRANSLATE_NOOP("Action", "Back to the place before")), key="Alt+Left"
     ),

@@ -13,11 +13,11 @@ import os
 import sys
 from collections.abc import Mapping
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Slot
 from PySide6.QtWidgets import QApplication
 
-from data.book import Book
 from data.cancel import CancelToken
 from gui.bench import Bench
 from gui.bookdesk import is_demo
@@ -35,6 +35,9 @@ from gui.verdict import Verdict
 from gui.wardrobe import Wardrobe
 from gui.window import Window
 from gui.work import Report, Work
+
+if TYPE_CHECKING:
+    from data.book import Book
 
 __all__ = ["Start", "make_screens", "make_window", "run", "show_whole"]
 
@@ -140,7 +143,7 @@ class Start(QObject):
             self._window.open_folder(folder)
             return
 
-        def make(_token: CancelToken, _report: Report) -> Book:
+        def make(_token: CancelToken, _report: Report) -> "Book":
             from data.demo import make_demo
 
             return make_demo(folder)
@@ -150,7 +153,7 @@ class Start(QObject):
         job.failed.connect(self._not_made)
 
     @Slot(object)
-    def _made(self, book: Book) -> None:
+    def _made(self, book: "Book") -> None:
         self._window.desk.take(book)
 
     @Slot(object)
@@ -158,7 +161,7 @@ class Start(QObject):
         self._window.tell_trouble(spoken(error))
 
     @Slot(object)
-    def _opened(self, book: Book) -> None:
+    def _opened(self, book: "Book") -> None:
         """Score what the demonstration still lacks, newest day first; look after the book's backup."""
         window = self._window
         if is_demo(book):

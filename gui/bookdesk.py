@@ -7,13 +7,16 @@ Not   dialogs and words on the screen (`window.py`), what is kept in a book (`da
 
 from collections.abc import Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 
-from data.book import Book
 from data.errors import BookError, NotABook, PerhapsABook
 from gui.home import Memory
 from gui.work import Work
+
+if TYPE_CHECKING:
+    from data.book import Book
 
 __all__ = ["BookDesk", "is_demo"]
 
@@ -31,6 +34,8 @@ class BookDesk(QObject):
 
     def open_folder(self, folder: Path) -> bool:
         """Open the book in a folder; False, with a sentence, if that cannot be."""
+        from data.book import Book  # a third of all imports; the window is painted before it is wanted
+
         if self.book is not None and self.book.folder.resolve() == folder.resolve():
             return True
         try:
@@ -45,9 +50,11 @@ class BookDesk(QObject):
 
     def make(self, folder: Path) -> None:
         """Make a book in a folder and open it; raises `BookError`."""
+        from data.book import Book
+
         self.take(Book.create(folder))
 
-    def take(self, book: Book) -> None:
+    def take(self, book: "Book") -> None:
         """Lay this book open; work on the one before is stopped first, so that it stays whole."""
         before = self.book
         if before is not None:
@@ -105,6 +112,6 @@ class BookDesk(QObject):
             self.book = None
 
 
-def is_demo(book: Book) -> bool:
+def is_demo(book: "Book") -> bool:
     """Whether a book is the demonstration."""
     return book.setting("demonstration") is not None

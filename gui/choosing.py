@@ -10,15 +10,13 @@ from pathlib import Path
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QFileDialog, QWidget
 
-from data.originals import SUFFIXES
-
-__all__ = ["LOG_SUFFIXES", "ask_folder", "ask_log", "ask_new_file", "ask_photos"]
-
-LOG_SUFFIXES = frozenset({".csv", ".txt", ".tsv"})  # of files of loggers and scales
+__all__ = ["ask_folder", "ask_log", "ask_new_file", "ask_photos"]
 
 
 def ask_photos(parent: QWidget, title: str, start: Path) -> list[Path]:
     """Let a person choose photos, of the kinds that are read."""
+    from data.originals import SUFFIXES
+
     kinds = QCoreApplication.translate("Intake", "Photos ({patterns})").format(
         patterns=" ".join(f"*{suffix}" for suffix in sorted(SUFFIXES))
     )

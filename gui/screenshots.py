@@ -90,7 +90,7 @@ def _photograph(asked: argparse.Namespace) -> int:
 
 
 def _take(window: "Window", folder: Path, name: str) -> None:
-    window.told.clear()
+    window.foot.told.clear()
     _settle(lambda: not window.work.jobs())
     window.grab().save(str(folder / name))
     print(folder / name)
@@ -179,7 +179,7 @@ def _take_blind(window: "Window", verdict: "Verdict", folder: Path, end: str) ->
     blind.grab().save(str(folder / f"blind-{end}"))
     print(folder / f"blind-{end}")
     blind.reject()
-    window.undo()
+    window.following.undo()
 
 
 def _take_cells(window: "Window", folder: Path, end: str) -> None:

@@ -528,6 +528,24 @@
         </message>
     </context>
     <context>
+        <name>BookDialogs</name>
+        <message>
+            <source>Bring in the file of a logger or a scale</source>
+            <translation>Die Datei eines Messgeräts oder einer Waage einlesen</translation>
+        </message>
+    </context>
+    <context>
+        <name>Bringing</name>
+        <message>
+            <source>Scoring photos</source>
+            <translation>Fotos werden ausgewertet</translation>
+        </message>
+        <message>
+            <source>Stopped. What was stored by then stays; bring the rest in whenever you like.</source>
+            <translation>Angehalten. Was bis dahin gespeichert war, bleibt; den Rest jederzeit nachholen.</translation>
+        </message>
+    </context>
+    <context>
         <name>BrushView</name>
         <message>
             <source>Canopy of the tray, to be mended with the brush</source>
@@ -547,6 +565,41 @@
         <message>
             <source>Save the chart: {title}</source>
             <translation>Diagramm speichern: {title}</translation>
+        </message>
+    </context>
+    <context>
+        <name>ClockBand</name>
+        <message>
+            <source>Mend the photo</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Mend {count} photos</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>1 day</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{n} days</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{n} h</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{n} min</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{time} later than the camera says</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{time} earlier than the camera says</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -648,6 +701,13 @@
         <message>
             <source>Conditions of {code} kept.</source>
             <translation>Bedingungen von {code} behalten.</translation>
+        </message>
+    </context>
+    <context>
+        <name>CornerDesk</name>
+        <message>
+            <source>Scoring the photo again</source>
+            <translation>Das Foto wird erneut ausgewertet</translation>
         </message>
     </context>
     <context>
@@ -1150,6 +1210,17 @@
         <message>
             <source>the grower</source>
             <translation>Gärtner</translation>
+        </message>
+    </context>
+    <context>
+        <name>Following</name>
+        <message>
+            <source>Taken back: {what}</source>
+            <translation>Zurückgenommen: {what}</translation>
+        </message>
+        <message>
+            <source>Done again: {what}</source>
+            <translation>Wieder getan: {what}</translation>
         </message>
     </context>
     <context>
@@ -3340,6 +3411,17 @@ trusted</source>
         </message>
     </context>
     <context>
+        <name>OtherBooks</name>
+        <message>
+            <source>Your book stands in {folder}.</source>
+            <translation>Das Buch steht in {folder}.</translation>
+        </message>
+        <message>
+            <source>Open the folder of a book</source>
+            <translation>Ordner eines Buchs öffnen</translation>
+        </message>
+    </context>
+    <context>
         <name>PagePreview</name>
         <message>
             <source>Preview of the pages</source>
@@ -3467,6 +3549,25 @@ trusted</source>
         </message>
     </context>
     <context>
+        <name>PhotoSource</name>
+        <message>
+            <source>Choose photos</source>
+            <translation>Fotos wählen</translation>
+        </message>
+        <message>
+            <source>Choose a folder with photos</source>
+            <translation>Ordner mit Fotos wählen</translation>
+        </message>
+        <message>
+            <source>Choose the folder that your phone copies to</source>
+            <translation>Ordner wählen, in den das Telefon kopiert</translation>
+        </message>
+        <message>
+            <source>{folder} is not there, so no photo comes in from it: connect it again, then choose it with Watch a folder.</source>
+            <translation>{folder} ist nicht da, also kommt von dort kein Foto: wieder anschließen, dann mit „Ordner beobachten“ wählen.</translation>
+        </message>
+    </context>
+    <context>
         <name>PhotoTable</name>
         <message>
             <source>Photo</source>
@@ -3561,14 +3662,6 @@ trusted</source>
             <translation>Neu auslosen</translation>
         </message>
         <message>
-            <source>Add the trays to the bench</source>
-            <translation>Schalen ins Regal stellen</translation>
-        </message>
-        <message>
-            <source>Sown on</source>
-            <translation>Gesät am</translation>
-        </message>
-        <message>
             <source>Why is the plan changed?</source>
             <translation>Warum wird der Plan geändert?</translation>
         </message>
@@ -3661,6 +3754,21 @@ trusted</source>
         <message>
             <source>The sheets were not saved: {why}. Choose another folder.</source>
             <translation>Die Bögen wurden nicht gespeichert: {why}. Einen anderen Ordner wählen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanFoot</name>
+        <message>
+            <source>Back</source>
+            <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>Step before (Alt+Up)</source>
+            <translation>Voriger Schritt (Alt+Auf)</translation>
+        </message>
+        <message>
+            <source>Next step (Alt+Right)</source>
+            <translation>Nächster Schritt (Alt+Rechts)</translation>
         </message>
     </context>
     <context>
@@ -3812,6 +3920,10 @@ trusted</source>
     <context>
         <name>PlanView</name>
         <message>
+            <source>Next: sow</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Nothing is changed yet.</source>
             <translation>Noch ist nichts geändert.</translation>
         </message>
@@ -3842,6 +3954,14 @@ trusted</source>
         <message>
             <source>Draw the places</source>
             <translation>Plätze auslosen</translation>
+        </message>
+        <message>
+            <source>Go to the Bench</source>
+            <translation>Zum Regal</translation>
+        </message>
+        <message>
+            <source>They are sown: add {n} trays</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Other trays grow there today ({held}): they must be gone before these are sown.</source>
@@ -4384,6 +4504,18 @@ trusted</source>
         <message>
             <source>under 10 % coverage: the crop is not up yet, so nothing counts as a gap</source>
             <translation>unter 10 % Deckung: die Kultur ist noch nicht aufgelaufen, also zählt nichts als Lücke</translation>
+        </message>
+        <message>
+            <source>no growing bed shows, so canopy is no share of it: look whether the corners are right</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>too little of the growing bed shows there to tell a share of it</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>scored before the share of the growing bed was measured: score this photo again</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>all cells are alike, so there is no pattern to measure</source>
@@ -5164,28 +5296,36 @@ trusted</source>
             <translation>Noch nicht zu sagen: es ist nicht zu Krümeln zerfallen. In zwei Wochen wieder ansehen.</translation>
         </message>
         <message>
-            <source>{n} photos are {hours:+.2g} hours off by their files: the camera has another time zone, or missed the change to summer time. The first one says {wrong}, its file {right}.</source>
-            <translation>{n} Fotos weichen um {hours:+.2g} Stunden von ihren Dateien ab: die Kamera hat eine andere Zeitzone oder die Umstellung auf Sommerzeit verpasst. Das erste sagt {wrong}, seine Datei {right}.</translation>
+            <source>1 photo</source>
+            <translation>1 Foto</translation>
         </message>
         <message>
-            <source>{n} photos say that they were taken in the night, at {wrong}; the walks of other days were by day. Moved by whole hours that would be {right}.</source>
-            <translation>{n} Fotos sagen, sie seien in der Nacht aufgenommen, um {wrong}; die Rundgänge anderer Tage waren am Tag. Um ganze Stunden verschoben wäre das {right}.</translation>
+            <source>{n} photos</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>{n} photos say that they were taken after they came in; the clock is ahead by {hours:.0f} hours or more. The first one says {wrong}, that would be {right}.</source>
-            <translation>{n} Fotos sagen, sie seien erst nach dem Einlesen aufgenommen; die Uhr geht {hours:.0f} Stunden oder mehr vor. Das erste sagt {wrong}, das wäre {right}.</translation>
+            <source>{photos}: the camera's clock must go {hours:+g} hours to agree with the files: it has another time zone, or missed the change to summer time. The first one says {wrong}, its file {right}.</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>{n} photos carry another year. The first one says {wrong}, that would be {right}.</source>
-            <translation>{n} Fotos tragen ein anderes Jahr. Das erste sagt {wrong}, das wäre {right}.</translation>
+            <source>{photos}: taken in the night, says the camera, at {wrong}; the walks of other days were by day. Moved by whole hours that would be {right}.</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>The clock of {n} photos is wrong. The first one says {wrong}, its file {right}.</source>
-            <translation>Die Uhr von {n} Fotos geht falsch. Das erste sagt {wrong}, seine Datei {right}.</translation>
+            <source>{photos}: taken after coming in, says the camera; its clock is ahead by {hours:.0f} hours or more. The first one says {wrong}, that would be {right}.</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>The camera's clock was reset: {n} photos are from before the first sowing or from days to come. The first one says {wrong}; by the time at which they came in it is about {right}.</source>
-            <translation>Die Uhr der Kamera wurde zurückgesetzt: {n} Fotos sind von vor der ersten Aussaat oder aus der Zukunft. Das erste sagt {wrong}; nach der Zeit des Einlesens ist es etwa {right}.</translation>
+            <source>{photos}: the camera says another year. The first one says {wrong}, that would be {right}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{photos}: the camera's clock is wrong. The first one says {wrong}, its file {right}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{photos}: from before the first sowing or from days to come, says the camera; its clock was probably reset. The first one says {wrong}; by the time of coming in it is about {right}.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>{day} {year}, {time}</source>
@@ -7636,6 +7776,37 @@ trusted</source>
         </message>
     </context>
     <context>
+        <name>SowPage</name>
+        <message>
+            <source>Sown on</source>
+            <translation>Gesät am</translation>
+        </message>
+        <message>
+            <source>From then on each tray stands on the Bench, and a photo finds its tray by the tag. If you add them too early, Undo takes them off again.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>All {n} trays stand on the bench</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Photograph each of them every day, its tag in the picture, and bring the photos in. What needs a look then stands on the Bench.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>When are they sown?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{n} trays, planned for {day}. Sow them by the sowing sheet, tag each one.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{sown} of {all} trays are sown. The next {n} are planned for {day}.</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
         <name>Sowing</name>
         <message>
             <source>{first} to {last}</source>
@@ -7836,6 +8007,10 @@ trusted</source>
         <message>
             <source>Print</source>
             <translation>Drucken</translation>
+        </message>
+        <message>
+            <source>Sow</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -9395,6 +9570,36 @@ trusted</source>
         </message>
     </context>
     <context>
+        <name>ViewChoices</name>
+        <message>
+            <source>Text {n} %</source>
+            <translation>Schrift {n} %</translation>
+        </message>
+        <message>
+            <source>The language changes at the next start.</source>
+            <translation>Die Sprache wechselt beim nächsten Start.</translation>
+        </message>
+    </context>
+    <context>
+        <name>WalkBand</name>
+        <message>
+            <source>trays without a shelf</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>shelf {name}</source>
+            <translation>Etage {name}</translation>
+        </message>
+        <message>
+            <source>{count} photos of {day} show {codes}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>1 photo of {day} shows {codes}.</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
         <name>What</name>
         <message>
             <source>any one block left out</source>
@@ -9482,40 +9687,12 @@ trusted</source>
             <translation>Eigenes Buch beginnen</translation>
         </message>
         <message>
-            <source>Your book stands in {folder}.</source>
-            <translation>Das Buch steht in {folder}.</translation>
-        </message>
-        <message>
-            <source>Open the folder of a book</source>
-            <translation>Ordner eines Buchs öffnen</translation>
-        </message>
-        <message>
             <source>The demonstration</source>
             <translation>Die Vorführung</translation>
         </message>
         <message>
             <source>This is the demonstration: an invented trial of {count} trays with drawn photos, scored on this computer. It stands still on {day}.</source>
             <translation>Vorführung: ein erfundener Versuch mit {count} Schalen und gezeichneten Fotos, hier ausgewertet. Sie steht still am {day}.</translation>
-        </message>
-        <message>
-            <source>Taken back: {what}</source>
-            <translation>Zurückgenommen: {what}</translation>
-        </message>
-        <message>
-            <source>Done again: {what}</source>
-            <translation>Wieder getan: {what}</translation>
-        </message>
-        <message>
-            <source>Bring in the file of a logger or a scale</source>
-            <translation>Die Datei eines Messgeräts oder einer Waage einlesen</translation>
-        </message>
-        <message>
-            <source>The language changes at the next start.</source>
-            <translation>Die Sprache wechselt beim nächsten Start.</translation>
-        </message>
-        <message>
-            <source>Text {n} %</source>
-            <translation>Schrift {n} %</translation>
         </message>
     </context>
     <context>

@@ -224,7 +224,7 @@ def test_a_photo_without_its_tray_is_matched_by_hand_and_undone(
     qtbot.waitUntil(lambda: rows(window)["C6_day09"].tray_code == "A2")
     assert rows(window)["C6_day09"].sentence.startswith("A2, matched by you")
 
-    window.undo()
+    window.following.undo()
     qtbot.waitUntil(lambda: rows(window)["C6_day09"].kind is Kind.NEEDS_TRAY)
 
 

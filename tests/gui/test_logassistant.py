@@ -10,6 +10,7 @@ from PySide6.QtTest import QTest
 from data.logcolumns import ColumnAs, Role
 from data.readings import ReadingKind
 from gui.app import make_window
+from gui.bookdialogs import BookDialogs
 from gui.logassistant import LogAssistant
 from gui.window import Window
 
@@ -183,7 +184,7 @@ def test_a_log_dropped_on_the_window_opens_here_and_a_photo_goes_to_intake(
         Qt.KeyboardModifier.NoModifier,
     )
     opened, brought = [], []
-    monkeypatch.setattr(Window, "open_log", lambda _self, path: opened.append(path))
+    monkeypatch.setattr(BookDialogs, "open_log", lambda _self, path: opened.append(path))
     monkeypatch.setattr(Window, "bring_in_files", lambda _self, paths: brought.extend(paths))
     window = make_window(dressed, memory)
     qtbot.addWidget(window)

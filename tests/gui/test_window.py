@@ -127,7 +127,7 @@ def test_without_a_book_the_bench_says_so(window: Window) -> None:
 
 def test_an_opened_book_is_named_and_remembered(with_book: Window, memory: Memory, tmp_path: Path) -> None:
     assert with_book.windowTitle() == "rack – Evenstand"
-    assert with_book.about_book.text() == "rack · 8 March 2026"
+    assert with_book.foot.about_book.text() == "rack · 8 March 2026"
     assert memory.last_book == tmp_path / "rack"
 
 
@@ -223,7 +223,7 @@ def test_a_place_that_is_taken_is_told_in_the_dialog(
         dialog.reject()
 
     answer(try_it)
-    window.new_book()
+    window.books.new_book()
 
     assert "already, left as it is" in said[0]
     assert window.book is None
@@ -244,7 +244,7 @@ def test_trays_are_added_one_after_the_other_and_can_be_taken_back(
         dialog.accept()
 
     answer(add_two)
-    with_book.add_trays()
+    with_book.dialogs.add_trays()
     trays = {tray.code: tray for tray in book_of(with_book).trays()}
     assert (trays["C1"].crop, trays["C1"].tag_number, trays["C2"].tag_number) == ("pea", 200, 201)
     qtbot.waitUntil(lambda: "C2" in with_book.actions_by_name["undo"].toolTip())
@@ -254,7 +254,7 @@ def test_trays_are_added_one_after_the_other_and_can_be_taken_back(
     qtbot.keyClick(with_book, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
 
     assert "C2" not in {tray.code for tray in book_of(with_book).trays()}
-    assert with_book.told.text() == "Taken back: tray C2 added"
+    assert with_book.foot.told.text() == "Taken back: tray C2 added"
 
 
 def test_new_trays_are_offered_like_the_one_that_is_chosen_on_the_rack(
@@ -271,7 +271,7 @@ def test_new_trays_are_offered_like_the_one_that_is_chosen_on_the_rack(
         offered.append((dialog.like_whom.currentText(), dialog.code.text()))
 
     answer(look)
-    with_book.add_trays()
+    with_book.dialogs.add_trays()
 
     assert offered == [("B1: broccoli on coir", "B2")]
 
@@ -288,7 +288,7 @@ def test_a_tray_without_a_crop_is_not_added_and_says_why(
         dialog.reject()
 
     answer(add_one)
-    with_book.add_trays()
+    with_book.dialogs.add_trays()
 
     assert said == ["Say which crop grows in it."]
     assert len(book_of(with_book).trays()) == 3
@@ -325,7 +325,7 @@ def test_undo_says_what_it_would_take_back_and_all_screens_follow(
 
     qtbot.mouseClick(with_book.top.undo, Qt.MouseButton.LeftButton)
 
-    assert with_book.told.text() == "Taken back: mold on A1"
+    assert with_book.foot.told.text() == "Taken back: mold on A1"
     score = book_of(with_book).score(photo)
     assert score is not None
     assert score.suspects[0].said is None
@@ -333,7 +333,7 @@ def test_undo_says_what_it_would_take_back_and_all_screens_follow(
     qtbot.keyClick(
         with_book, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
     )
-    assert with_book.told.text() == "Done again: mold on A1"
+    assert with_book.foot.told.text() == "Done again: mold on A1"
 
 
 def test_a_screen_behind_follows_when_it_comes_to_the_front(with_book: Window, qtbot: QtBot) -> None:

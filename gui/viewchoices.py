@@ -1,0 +1,66 @@
+"""View choices: what is chosen in the View menu: light or dark, letters, units, language.
+
+In    choices of the grower; `Memory`, which keeps them; the wardrobe
+Out   the window dressed so, `units_changed`; `told` where something comes only later
+Not   the menu itself (`toprow.py`), the colours (`tokens.py`)
+"""
+
+from PySide6.QtCore import QObject, Signal, Slot
+
+from data.units import UnitSystem
+from gui.home import Memory
+from gui.toprow import TopRow
+from gui.wardrobe import Wardrobe
+
+__all__ = ["ViewChoices"]
+
+
+class ViewChoices(QObject):
+    """Each choice is worn at once and remembered."""
+
+    units_changed = Signal(object)  # UnitSystem
+    told = Signal(str)
+
+    def __init__(self, top: TopRow, memory: Memory, wardrobe: Wardrobe, parent: QObject) -> None:
+        super().__init__(parent)
+        self._top, self._memory, self._wardrobe = top, memory, wardrobe
+        top.scheme_chosen.connect(self._choose_scheme)
+        top.text_chosen.connect(wardrobe.resize_text)
+        top.units_chosen.connect(self._choose_units)
+        top.language_chosen.connect(self._choose_language)
+        wardrobe.changed.connect(self.show_choices)
+
+    @Slot()
+    def show_choices(self) -> None:
+        """Mark in the menu what is chosen."""
+        self._top.redress()
+        self._top.show_choices(self._memory.scheme, self._memory.text_percent, self._memory.language)
+        self._top.show_units(self._memory.units)
+
+    @Slot()
+    def larger_text(self) -> None:
+        """Larger letters."""
+        self._tell_text(self._wardrobe.step_text(+1))
+
+    @Slot()
+    def smaller_text(self) -> None:
+        """Smaller letters."""
+        self._tell_text(self._wardrobe.step_text(-1))
+
+    def _tell_text(self, percent: int) -> None:
+        self.told.emit(self.tr("Text {n} %").format(n=percent))
+
+    @Slot(str)
+    def _choose_scheme(self, scheme: str) -> None:
+        self._wardrobe.choose(scheme)
+
+    @Slot(str)
+    def _choose_language(self, language: str) -> None:
+        self._memory.language = language
+        self.told.emit(self.tr("The language changes at the next start."))
+
+    @Slot(str)
+    def _choose_units(self, system: str) -> None:
+        self._memory.units = UnitSystem(system)
+        self._top.show_units(self._memory.units)
+        self.units_changed.emit(self._memory.units)
