@@ -9,7 +9,7 @@ begins on a small picture and goes to larger ones only while marks are missing; 
 the full one. At most two of 36 bits are corrected: a random square is then taken for a mark once in 40,000.
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import product
 
@@ -20,12 +20,14 @@ from numpy.typing import NDArray
 from vision.covered import covered_card, covered_tag, lone_cards
 from vision.patterns import MODULES, Grey, bits, dictionary
 from vision.photo import Point
-from vision.pose import Pose, Seen, first_poses, fit_pose, usual_focal
+from vision.pose import Pose, Seen, best_fit
 from vision.traytype import TAG_HEIGHT_MM, TAG_MARK_MM, TrayType
 
 __all__ = ["CARDS", "TAGS", "Grey", "Marks", "Quad", "Tag", "bits", "find_marks"]
 
 Quad = tuple[Point, Point, Point, Point]  # clockwise from the mark's own top left, edge coordinates, px
+
+Way = tuple[int, int | None, int]  # shrinking, threshold window (None: OpenCV's own three), depth
 
 CARDS = range(4)
 TAGS = range(10, 587)
@@ -37,6 +39,7 @@ TAG_REACH_MM, TAG_SLACK_MM = (
     25.0,
 )  # a tag lies at most so far outside the rim; what a first pose is off
 MOST_WAYS = 64
+NEAR, LEAST_LOOK_PX = 2.0, 32  # a missing card is looked for so many of its sizes around its place
 LEAST_SIDE_PX = 500  # a smaller picture than this is not searched: no station fits with 3 px a module
 
 
@@ -68,30 +71,47 @@ def find_marks(grey: Grey, tray: TrayType | None = None) -> Marks:
     """
     tray = tray or TrayType()
     size = (grey.shape[1], grey.shape[0])
-    found: dict[int, list[Quad]] = {}
-    for scale, window, constant in _ladder(max(size)):
-        for number, quad in _search(grey, scale, window, constant):
-            _add(found, number, quad)
-        if _complete(found):
+    search = _Search(grey)
+    first, *ways = _ladder(max(size))
+    search.look(first)
+    marks = _one_station(search.found, size, tray)
+    if not marks.complete and len(marks.cards) >= 2 and marks.tag is not None:
+        marks = _with_covered(grey, _with_near(search, ways, marks, tray), size, tray)
+    if marks.complete:
+        return marks
+    for way in ways:
+        if search.is_complete:
             break
-    marks = _one_station(found, size, tray)
-    return marks if marks.complete else _with_covered(grey, marks, size, tray)
+        search.look(way)
+    return _with_covered(grey, _one_station(search.found, size, tray), size, tray)
+
+
+def _with_near(search: "_Search", ways: Sequence[Way], marks: Marks, tray: TrayType) -> Marks:
+    """The marks and those cards in the open that are seen only closer, looked at where they must be."""
+    cards = dict(marks.cards)
+    pose = _pose(cards, marks.tag, search.size, tray)
+    for number, way in product(CARDS, ways):
+        if pose is not None and number not in cards:
+            quads = search.look(way, near=pose.project(tray.card_quad(number)))
+            cards |= {n: quad for n, quad in quads if n == number}
+    return Marks(cards=cards, tag=marks.tag)
 
 
 def _with_covered(grey: Grey, marks: Marks, size: tuple[int, int], tray: TrayType) -> Marks:
     """The marks and those partly under leaves, looked for where they must be."""
-    cards = dict(marks.cards)
+    cards, tag = dict(marks.cards), marks.tag
     if not cards:
         cards = {number: as_quad(corners) for number, corners in lone_cards(grey).items()}
-    tag = marks.tag
     for reach in (25.0, 12.0):
-        pose = _pose(cards, tag, size, tray)
+        pose = None if len(cards) == len(CARDS) and tag is not None else _pose(cards, tag, size, tray)
         if pose is None:
             break
         for number in CARDS:
             corners = covered_card(grey, pose, number, tray, reach) if number not in cards else None
-            if corners is not None:
-                cards[number] = as_quad(corners)
+            if corners is None:
+                continue
+            cards[number] = as_quad(corners)
+            if tag is None or len(cards) < len(CARDS):  # something is still to be looked for
                 pose = _pose(cards, tag, size, tray) or pose
         if tag is None and (found := covered_tag(grey, pose, tray)) is not None:
             tag = Tag(number=found[0], quad=as_quad(found[1]))
@@ -103,13 +123,12 @@ def _pose(cards: Mapping[int, Quad], tag: Tag | None, size: tuple[int, int], tra
     seen = [Seen(corners=np.array(quad), quad_mm=tray.card_quad(number)) for number, quad in cards.items()]
     if tag is not None:
         seen.append(Seen(corners=np.array(tag.quad), quad_mm=None))
-    focal, spread = usual_focal(size, None)
-    fits = [fit_pose(seen, start, spread) for start in first_poses(seen, size, focal)]
-    return min(fits, key=lambda fit: fit.misfit).pose if fits else None
+    fit = best_fit(seen, size, None)
+    return None if fit is None else fit.pose
 
 
-def _ladder(longest: int) -> Iterator[tuple[int, int | None, int]]:
-    """Shrinking, threshold window (None: OpenCV's own three) and depth, in the order of the search."""
+def _ladder(longest: int) -> Iterator[Way]:
+    """The ways of a search, in their order."""
     scales = [scale for scale in (4, 2, 1) if longest / scale >= LEAST_SIDE_PX][:2]
     for scale in scales:
         yield scale, THRESHOLD_WINDOW_PX, 7
@@ -118,29 +137,59 @@ def _ladder(longest: int) -> Iterator[tuple[int, int | None, int]]:
     yield last, None, 7
 
 
-def _complete(found: Mapping[int, list[Quad]]) -> bool:
-    return all(number in found for number in CARDS) and len(found) > len(CARDS)
+class _Search:
+    """A search for marks in the open, which goes on in further ways."""
 
+    def __init__(self, grey: Grey) -> None:
+        self.found: dict[int, list[Quad]] = {}
+        self.size = (grey.shape[1], grey.shape[0])
+        self._grey, self._small = grey, {1: grey}
 
-def _search(grey: Grey, scale: int, window: int | None, constant: int) -> list[tuple[int, Quad]]:
-    small = grey
-    if scale > 1:
-        rows, columns = grey.shape[0] // scale, grey.shape[1] // scale
-        small = np.asarray(
-            cv2.resize(
-                grey[: rows * scale, : columns * scale], (columns, rows), interpolation=cv2.INTER_AREA
-            ),
-            np.uint8,
+    @property
+    def is_complete(self) -> bool:
+        """Four cards and a tag, or more."""
+        return all(number in self.found for number in CARDS) and len(self.found) > len(CARDS)
+
+    def look(self, way: Way, near: NDArray[np.float64] | None = None) -> list[tuple[int, Quad]]:
+        """Look in one way, everywhere or near some corners (4, 2); what was not seen before."""
+        scale, window, constant = way
+        picture, corner = self._part(scale, near)
+        if min(picture.shape) < LEAST_LOOK_PX:
+            return []
+        corners, numbers, _ = _detector(window, constant).detectMarkers(picture)
+        news: list[tuple[int, Quad]] = []
+        for number, quad in zip(() if numbers is None else numbers.ravel(), corners, strict=True):
+            n, places = int(number), (np.asarray(quad, np.float64).reshape(4, 2) + corner + 0.5) * scale
+            if (n in CARDS or n in TAGS) and not self._knows(n, places):
+                news.append((n, as_quad(_refined(self._grey, places))))
+                self.found.setdefault(n, []).append(news[-1][1])
+        return news
+
+    def _part(self, scale: int, near: NDArray[np.float64] | None) -> tuple[Grey, NDArray[np.int64]]:
+        """The shrunk picture, or the part of it near some corners; where it begins (x, y)."""
+        whole = self._shrunk(scale)
+        if near is None:
+            return whole, np.zeros(2, np.int64)
+        middle, reach = near.mean(axis=0) / scale, NEAR * float(np.ptp(near, axis=0).max()) / scale
+        (left, top), (right, bottom) = np.clip([middle - reach, middle + reach], 0, whole.shape[::-1]).astype(
+            int
         )
-    corners, numbers, _ = _detector(window, constant).detectMarkers(small)
-    if numbers is None:
-        return []
-    known = [
-        (int(number), (np.asarray(quad, np.float64).reshape(4, 2) + 0.5) * scale)
-        for number, quad in zip(numbers.ravel(), corners, strict=True)
-        if number in CARDS or number in TAGS
-    ]
-    return [(number, as_quad(_refined(grey, quad))) for number, quad in known]
+        return np.ascontiguousarray(whole[top:bottom, left:right]), np.array([left, top])
+
+    def _shrunk(self, scale: int) -> Grey:
+        if scale not in self._small:
+            rows, columns = self._grey.shape[0] // scale, self._grey.shape[1] // scale
+            whole = self._grey[: rows * scale, : columns * scale]
+            small = cv2.resize(whole, (columns, rows), interpolation=cv2.INTER_AREA)
+            self._small[scale] = np.asarray(small, np.uint8)
+        return self._small[scale]
+
+    def _knows(self, number: int, places: NDArray[np.float64]) -> bool:
+        """A mark that was seen already at a smaller size is the same one, and not looked at again."""
+        middle, side = places.mean(axis=0), np.linalg.norm(places[0] - places[2])
+        return any(
+            np.linalg.norm(np.mean(other, axis=0) - middle) < side / 2 for other in self.found.get(number, ())
+        )
 
 
 def _refined(grey: Grey, quad: NDArray[np.float64]) -> NDArray[np.float64]:
@@ -162,15 +211,6 @@ def as_quad(corners: NDArray[np.float64]) -> Quad:
     """Four points (4, 2) as a `Quad`."""
     first, second, third, fourth = ((float(x), float(y)) for x, y in corners)
     return first, second, third, fourth
-
-
-def _add(found: dict[int, list[Quad]], number: int, quad: Quad) -> None:
-    """A mark that was seen already at a smaller size is the same one, and not looked at again."""
-    middle, side = np.mean(quad, axis=0), np.linalg.norm(np.subtract(quad[0], quad[2]))
-    for other in found.get(number, ()):
-        if np.linalg.norm(np.mean(other, axis=0) - middle) < side / 2:
-            return
-    found.setdefault(number, []).append(quad)
 
 
 def _one_station(found: Mapping[int, list[Quad]], size: tuple[int, int], tray: TrayType) -> Marks:

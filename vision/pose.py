@@ -22,7 +22,7 @@ from numpy.typing import NDArray
 from vision.camera import USUAL_FOCAL_35MM, focal_from_exif
 from vision.traytype import TAG_HEIGHT_MM, TAG_MARK_MM, square
 
-__all__ = ["Fit", "Pose", "Seen", "first_poses", "fit_pose", "usual_focal"]
+__all__ = ["Fit", "Pose", "Seen", "best_fit", "first_poses", "fit_pose", "usual_focal"]
 
 Array = NDArray[np.float64]
 
@@ -129,6 +129,22 @@ def first_poses(seen: Sequence[Seen], size: tuple[int, int], focal_px: float) ->
         if turn[2, 2] < 0:  # from above; from below the marks could not be read
             found.append(Pose(turn=turn, shift=where, focal_px=focal_px, size=size))
     return found
+
+
+def best_fit(seen: Sequence[Seen], size: tuple[int, int], focal_35mm: float | None) -> Fit | None:
+    """The camera that explains all marks best, from any first pose; None where no first pose is found.
+
+    No fit is better than 1: with such a one the mirror pose is not tried.
+    """
+    focal, spread = usual_focal(size, focal_35mm)
+    best: Fit | None = None
+    for start in first_poses(seen, size, focal):
+        fit = fit_pose(seen, start, spread)
+        if best is None or fit.misfit < best.misfit:
+            best = fit
+        if best.misfit <= 1.0:
+            break
+    return best
 
 
 # what is fitted: turn (3), shift (3), log focal length, two lens terms, height of the bench, shrinking;

@@ -17,7 +17,7 @@ from numpy.typing import NDArray
 from vision.corners import Corners, CornersFrom
 from vision.markers import Marks, as_quad
 from vision.photo import Photo
-from vision.pose import Fit, Seen, first_poses, fit_pose, usual_focal
+from vision.pose import Fit, Seen, best_fit
 from vision.traytype import GREY_MM, PATCH_MM, TAG_MARK_MM, WHITE_MM, TrayType, square
 
 __all__ = ["Patches", "TrayType", "patches", "station_corners"]
@@ -75,19 +75,13 @@ def fit_station(marks: Marks, size: tuple[int, int], focal_35mm: float | None, t
         seen.append(Seen(corners=np.array(marks.tag.quad), quad_mm=None))
     if not marks.cards or len(seen) < 2:
         return None
-    fit = _best(seen, size, focal_35mm)
+    fit = best_fit(seen, size, focal_35mm)
     if fit is None or fit.misfit < PUSHED or len(marks.cards) < 3:
         return fit
-    others = [_best(seen[:k] + seen[k + 1 :], size, focal_35mm) for k in range(len(marks.cards))]
+    others = [best_fit(seen[:k] + seen[k + 1 :], size, focal_35mm) for k in range(len(marks.cards))]
     first, second, *_ = sorted((other for other in others if other), key=lambda other: other.misfit)
     proven = first.misfit < fit.misfit / PUSHED_GAIN and first.misfit < second.misfit / PUSHED_CLEAR
     return first if proven else fit
-
-
-def _best(seen: list[Seen], size: tuple[int, int], focal_35mm: float | None) -> Fit | None:
-    focal, spread = usual_focal(size, focal_35mm)
-    fits = [fit_pose(seen, start, spread) for start in first_poses(seen, size, focal)]
-    return min(fits, key=lambda fit: fit.misfit, default=None)
 
 
 def patches(marks: Marks, photo: Photo) -> Patches | None:

@@ -24,7 +24,7 @@ from vision.corners import Corners
 from vision.light import judge_light
 from vision.markers import CARDS, Marks, Quad, find_marks
 from vision.photo import Photo, grey
-from vision.pose import Fit, Pose, Seen, first_poses, fit_pose, usual_focal
+from vision.pose import Fit, Pose, Seen, best_fit
 from vision.reason import Reason
 from vision.station import patches, station_corners
 from vision.topview import make_top_view
@@ -110,7 +110,7 @@ def check_marks(
         found = Found.MISSING if marks.cards or marks.tag else Found.NO_MARKS
         return StationCheck(found=found, missing=missing, tag=tag)
     seen = _seen(marks, tray)
-    whole = _best(seen, size, focal_35mm)
+    whole = best_fit(seen, size, focal_35mm)
     if whole is None or min(_side(quad) for quad in marks.cards.values()) < LEAST_MARK_PX:
         return StationCheck(found=Found.SMALL, tag=tag)
     places = tuple(_place(seen, number, size, focal_35mm) for number in CARDS)
@@ -144,7 +144,7 @@ def _place(
     seen: list[Seen], number: int, size: tuple[int, int], focal_35mm: float | None
 ) -> CardPlace | None:
     """One card as the others see it."""
-    fit = _best(seen[:number] + seen[number + 1 :], size, focal_35mm)
+    fit = best_fit(seen[:number] + seen[number + 1 :], size, focal_35mm)
     card = seen[number]
     if fit is None or card.quad_mm is None:
         return None
@@ -177,12 +177,6 @@ def _seen(marks: Marks, tray: TrayType) -> list[Seen]:
     if marks.tag is not None:
         seen.append(Seen(corners=np.array(marks.tag.quad), quad_mm=None))
     return seen
-
-
-def _best(seen: list[Seen], size: tuple[int, int], focal_35mm: float | None) -> Fit | None:
-    focal, spread = usual_focal(size, focal_35mm)
-    fits = [fit_pose(seen, start, spread) for start in first_poses(seen, size, focal)]
-    return min(fits, key=lambda fit: fit.misfit, default=None)
 
 
 def _side(quad: Quad) -> float:

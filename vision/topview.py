@@ -39,6 +39,7 @@ SHORT_MM = 254.0
 FINER = 2  # the warp samples this many times finer in each direction, then averages
 MOST_SHRINK = 1.75  # photo px per sample: measured, below that linear sampling of a finer grid is right
 MARGIN_PX = 4
+STRIP_ROWS = 16
 
 FRAME = np.array([[0, 0], [TOP_WIDTH, 0], [TOP_WIDTH, TOP_HEIGHT], [0, TOP_HEIGHT]], float)
 
@@ -75,13 +76,12 @@ def make_top_view(photo: Photo, corners: Corners) -> TopView:
     source = _rimmed(_shrunk(photo.pixels, box, times))
     origin = (box[0] - times, box[1] - times)  # of the source with its rim, in the photo
     if corners.lens == (0.0, 0.0):
-        fine = _warped(source, plane, origin, times)
+        top = _averaged(_warped(source, plane, origin, times))
     else:
-        fine = _warped_through_lens(source, plane, origin, times, corners.lens, centre, reach)
-    top = cv2.resize(fine, (TOP_WIDTH, TOP_HEIGHT), interpolation=cv2.INTER_AREA)
+        top = _warped_through_lens(source, plane, origin, times, corners.lens, centre, reach)
     tilt = corners.tilt_deg
     return TopView(
-        pixels=in_srgb(np.asarray(top, np.uint8), photo.profile),
+        pixels=in_srgb(top, photo.profile),
         photo_px_per_mm=PX_PER_MM * min(scale[0] for scale in scales),
         tilt_deg=tilt if tilt is not None else tilt_deg(plane, photo.size_stored, photo.focal_35mm),
         homography=plane,
@@ -138,6 +138,12 @@ def _warped(source: Pixels, plane: Matrix, origin: tuple[int, int], times: int) 
     )
 
 
+def _averaged(fine: Pixels) -> Pixels:
+    """The finer top view, or some rows of it, at 2 px/mm."""
+    size = (fine.shape[1] // FINER, fine.shape[0] // FINER)
+    return np.asarray(cv2.resize(fine, size, interpolation=cv2.INTER_AREA), np.uint8)
+
+
 def _warped_through_lens(
     source: Pixels,
     plane: Matrix,
@@ -147,20 +153,21 @@ def _warped_through_lens(
     centre: Matrix,
     reach: float,
 ) -> Pixels:
-    """The finer top view where the photo is bent by its lens."""
-    x, y = np.meshgrid(
-        (np.arange(TOP_WIDTH * FINER) + 0.5) / FINER,
-        (np.arange(TOP_HEIGHT * FINER) + 0.5) / FINER,
-        copy=False,
-    )
-    below = plane[2, 0] * x + plane[2, 1] * y + plane[2, 2]
-    u = (plane[0, 0] * x + plane[0, 1] * y + plane[0, 2]) / below - centre[0]
-    v = (plane[1, 0] * x + plane[1, 1] * y + plane[1, 2]) / below - centre[1]
-    square = (u * u + v * v) / reach**2
-    bend = 1 + lens[0] * square + lens[1] * square * square
-    across = ((u * bend + centre[0] - origin[0]) / times - 0.5).astype(np.float32)
-    down = ((v * bend + centre[1] - origin[1]) / times - 0.5).astype(np.float32)
-    return np.asarray(cv2.remap(source, across, down, cv2.INTER_LINEAR), np.uint8)
+    """The top view where the photo is bent by its lens; strip by strip: the sums stay in the cache."""
+    x = (np.arange(TOP_WIDTH * FINER) + 0.5) / FINER
+    top = np.empty((TOP_HEIGHT, TOP_WIDTH, 3), np.uint8)
+    for row in range(0, TOP_HEIGHT, STRIP_ROWS):
+        strip = top[row : row + STRIP_ROWS]
+        y = (np.arange(len(strip) * FINER)[:, None] + row * FINER + 0.5) / FINER
+        below = plane[2, 0] * x + plane[2, 1] * y + plane[2, 2]
+        u = (plane[0, 0] * x + plane[0, 1] * y + plane[0, 2]) / below - centre[0]
+        v = (plane[1, 0] * x + plane[1, 1] * y + plane[1, 2]) / below - centre[1]
+        square = (u * u + v * v) / reach**2
+        bend = 1 + lens[0] * square + lens[1] * square * square
+        across = ((u * bend + centre[0] - origin[0]) / times - 0.5).astype(np.float32)
+        down = ((v * bend + centre[1] - origin[1]) / times - 0.5).astype(np.float32)
+        strip[:] = _averaged(np.asarray(cv2.remap(source, across, down, cv2.INTER_LINEAR), np.uint8))
+    return top
 
 
 def _without_lens(points: Matrix, lens: tuple[float, float], centre: Matrix, reach: float) -> Matrix:
