@@ -11,7 +11,7 @@ from datetime import datetime
 
 from data import correctionrows, queries
 from data.errors import CannotUndo
-from data.journal import Recorder, apply_images, from_text
+from data.journal import Recorder, apply_images, can_be_redone, from_text
 from data.reader import Reader
 from data.records import Change
 from data.rows import time_text
@@ -33,6 +33,10 @@ class Changes(Reader):
                 db.table("change").delete(row["id"])
             made_at = time_text(datetime.now())
             db.table("change").insert({"made_at": made_at, "text": text, "images": recorder.text})
+
+    def in_one_step(self, text: str, change: Callable[[Recorder], None]) -> None:
+        """Do what another part of the program wants as one step that can be taken back."""
+        self._change(text, change)
 
     def undo(self) -> str | None:
         """Take back the last change of a person; returns its text, or None where there is none.
@@ -60,7 +64,10 @@ class Changes(Reader):
                     raise CannotUndo(self.folder, change=text)
                 db.execute(queries.LATE_FOREIGN_KEYS)
                 apply_images(db, row["images"], forward=forward)
-                db.table("change").update(row["id"], {"undone": 0 if forward else 1})
+                if can_be_redone(row["images"]):
+                    db.table("change").update(row["id"], {"undone": 0 if forward else 1})
+                else:
+                    db.table("change").delete(row["id"])
         except sqlite3.IntegrityError as error:
             raise CannotUndo(self.folder, change=text) from error
         return text
@@ -71,7 +78,7 @@ class Changes(Reader):
         return any(
             self._row(asked[image["table"]], id=image["id"]) is not None
             for image in from_text(images)
-            if image["table"] in asked
+            if image["table"] in asked and "id" in image  # whole books that came in have none
         )
 
     def forget_changes(self) -> None:

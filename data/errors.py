@@ -24,7 +24,6 @@ __all__ = [
     "BookUnreachable",
     "CannotUndo",
     "DiskFull",
-    "ExportWouldMix",
     "FarmLost",
     "FarmMissing",
     "ImpossibleFactor",
@@ -32,8 +31,6 @@ __all__ = [
     "KilledByPhoto",
     "LevelIsFixed",
     "NotABook",
-    "NotAPack",
-    "NotAnExport",
     "PerhapsABook",
     "ReasonWanted",
     "TagTaken",
@@ -75,27 +72,6 @@ class PerhapsABook(NotABook):
     says = (
         "book.sqlite in {folder} is damaged, or is no trial book, and no backup stands beside it; it was "
         "left as it is: copy a backup of yours over it, or choose another folder"
-    )
-
-
-class ExportWouldMix(BookError):
-    """Files of an export would come to lie among others."""
-
-    says = "there are files in {folder} already, left as they are: choose an empty folder for the export"
-
-
-class NotAnExport(BookError):
-    """The folder is no export, or somebody has changed its files so that they do not fit."""
-
-    says = "{folder} is no export that can be brought in, and nothing of it was kept: {what}"
-
-
-class NotAPack(BookError):
-    """The file is no packed book, or a damaged one."""
-
-    says = (
-        "{folder} is no packed book, or it was damaged on its way: nothing was unpacked; "
-        "have it packed and sent once more"
     )
 
 

@@ -24,11 +24,11 @@ from typing import TYPE_CHECKING, Any
 
 from data.book import Book
 from data.cancel import CancelToken
-from data.errors import ExportWouldMix, in_words
 from data.openchecklist import VERSION, checklist
 from data.openpackage import CAUTION, described, field, foreign_key, page, resource_of
 from data.opentables import CELL_HEADINGS, TABLES, Column, Kind, OpenTable
 from data.records import PhotoId
+from data.travelerrors import ExportWouldMix, writing_to
 from data.verdicts import CropVerdict, verdicts
 
 if TYPE_CHECKING:
@@ -75,7 +75,7 @@ def export(
     """
     if folder.exists() and any(folder.iterdir()):
         raise ExportWouldMix(folder)
-    with in_words(folder):
+    with writing_to(folder.parent):
         folder.parent.mkdir(parents=True, exist_ok=True)
         beside = Path(tempfile.mkdtemp(prefix=".exporting-", dir=folder.parent))
         try:

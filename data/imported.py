@@ -20,10 +20,10 @@ from typing import TYPE_CHECKING, Any
 from data import queries
 from data.book import Book
 from data.cancel import CancelToken
-from data.errors import NotAnExport
 from data.export import PROFILE, plain_text
 from data.opentables import CELL_HEADINGS, TABLES, Column, Kind, OpenTable
 from data.scorerows import pack_cells
+from data.travelerrors import NotAnExport
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
@@ -35,6 +35,7 @@ MOST_CELL = 1 << 22  # characters; a drawn plan of a large trial is the longest
 NOT_EXPORTED: Mapping[str, Mapping[str, Any]] = {"photo": {"kept": 0}}  # what the files do not tell
 Cells = tuple[tuple[float, ...], ...]
 Row = dict[str, Any]
+Report = Callable[[int, int], None]  # files done, files in all
 
 
 def is_export(folder: Path) -> bool:
@@ -46,7 +47,9 @@ def is_export(folder: Path) -> bool:
     return isinstance(described, dict) and described.get("name") == PROFILE
 
 
-def read_export(source: Path, folder: Path, cancel: CancelToken) -> Path:
+def read_export(
+    source: Path, folder: Path, cancel: CancelToken, report: Report = lambda _done, _total: None
+) -> Path:
     """Make a book in `folder` of the export in `source`; slow, for a worker.
 
     Raises
@@ -61,18 +64,19 @@ def read_export(source: Path, folder: Path, cancel: CancelToken) -> Path:
     with Book.create(folder) as book:
         try:
             with book.writing() as db:
-                _fill(db, source, cancel)
+                _fill(db, source, cancel, report)
         except sqlite3.IntegrityError as error:
             raise NotAnExport(source, what=f"rows do not belong together ({error})") from error
     return folder
 
 
-def _fill(db: "Database", source: Path, cancel: CancelToken) -> None:
+def _fill(db: "Database", source: Path, cancel: CancelToken, report: Report) -> None:
     db.execute(queries.LATE_FOREIGN_KEYS)
     db.table("tray_type").delete_where()
     cells = _read_cells(source)
-    for table in TABLES:
+    for done, table in enumerate(TABLES):
         cancel.check()
+        report(done, len(TABLES))
         rows = list(_rows(source, table))
         if table.table == "score":
             for row in rows:

@@ -6,7 +6,8 @@ Out   the change is made, and its images (what stood there before, what stands t
 Not   intake and scoring: what a photo shows is no decision of a person
 
 An image of an update holds only the columns that changed, so that taking back one thing leaves all
-others alone.
+others alone. Of a whole book that came in only the ids are kept: it is taken back, and done again by bringing
+that book in once more.
 """
 
 import json
@@ -18,7 +19,7 @@ from data import queries
 if TYPE_CHECKING:
     from sqlite_utils import Database
 
-__all__ = ["Recorder", "apply_images", "as_text", "from_text"]
+__all__ = ["Recorder", "apply_images", "as_text", "can_be_redone", "from_text"]
 
 Values = Mapping[str, Any]
 
@@ -47,6 +48,12 @@ class Recorder:
         listed = [[first + n, *(row[name] for name in rows[0])] for n, row in enumerate(rows)]
         self._images.append({"table": table, "columns": columns, "rows": listed})
         self._db.table(table).insert_all(dict(zip(columns, row, strict=True)) for row in listed)
+
+    def insert_block(self, table: str, rows: Sequence[Values]) -> None:
+        """Insert rows that have ids, ascending without a gap; taken back by them, and not done again."""
+        if rows:
+            self._images.append({"table": table, "added": [rows[0]["id"], rows[-1]["id"]]})
+            self._db.table(table).insert_all(dict(row) for row in rows)
 
     def update(self, table: str, row_id: int, values: Values) -> None:
         """Set columns of a row."""
@@ -84,6 +91,9 @@ def apply_images(db: "Database", images: str, *, forward: bool) -> None:
         if "rows" in image:
             _apply_many(db, image, forward=forward)
             continue
+        if "added" in image:
+            db.table(image["table"]).delete_where("id BETWEEN ? AND ?", image["added"])
+            continue
         wanted, stands = (image["after"], image["before"]) if forward else (image["before"], image["after"])
         table = db.table(image["table"])
         if wanted is None:
@@ -92,6 +102,11 @@ def apply_images(db: "Database", images: str, *, forward: bool) -> None:
             table.insert(wanted)
         else:
             table.update(image["id"], wanted)
+
+
+def can_be_redone(images: str) -> bool:
+    """Whether the images hold what was done, or only where it stands."""
+    return not any("added" in image for image in from_text(images))
 
 
 def _apply_many(db: "Database", image: Values, *, forward: bool) -> None:

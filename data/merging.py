@@ -7,7 +7,7 @@ Not   packing (`packing.py`); the other book is only read
 Rows are known again by what makes them one thing in the world: a photo by its bytes, a tray by code, crop,
 medium and time of sowing, a reading by tray, kind and time. What is known stays as it is here, so merging the
 same book twice adds nothing the second time. Originals are copied first, then all rows are kept in one
-transaction, after a copy of the book as it was.
+transaction and as one step of undo, after a copy of the book as it was.
 """
 
 from collections import Counter
@@ -21,6 +21,7 @@ from typing import TYPE_CHECKING, Any
 from data.book import Book
 from data.cancel import CancelToken
 from data.errors import BookExists, in_words
+from data.journal import Recorder
 from data.originals import copy_original, original_path
 
 if TYPE_CHECKING:
@@ -140,8 +141,7 @@ def merge(
         lacking = _copy_originals(book, other, theirs, cancel, report)
         with book.writing() as ours:
             merging = _Merging(ours, theirs, answers, label)
-            for table in KEYS:
-                merging.take(table)
+            book.in_one_step(f"book {label} brought in", merging.take_all)
     return Merged(
         added=merging.added,
         known=merging.known,
@@ -188,8 +188,12 @@ class _Merging:
         self.known: Counter[str] = Counter()
         self.without_tag: list[str] = []
 
-    def take(self, table: str) -> None:
-        """Add the rows of a table that are not known here."""
+    def take_all(self, recorder: Recorder) -> None:
+        """Add what is not known here, table by table."""
+        for table in KEYS:
+            self._take(recorder, table)
+
+    def _take(self, recorder: Recorder, table: str) -> None:
         refers = {str(key.column): key.other_table for key in self._theirs.table(table).foreign_keys}
         here = {self._key(table, row): int(row["id"]) for row in self._ours.table(table).rows}
         last_id = max(here.values(), default=0)
@@ -207,7 +211,7 @@ class _Merging:
                 last_id += 1
                 ids[row["id"]] = here[key] = last_id
                 added[row["id"]] = self._settled(table, wanted) | {"id": last_id}
-        self._ours.table(table).insert_all(added.values())
+        recorder.insert_block(table, list(added.values()))
         self._ids[table], self._fresh[table] = ids, set(added)
         self.added[table] += len(added)
 

@@ -6,15 +6,18 @@ Not   reading the notes (`oldnotes.py`)
 """
 
 from datetime import datetime, timedelta
+from typing import TYPE_CHECKING
 
 from data.daybook import DayBook
 from data.journal import Recorder
-from data.oldnotes import OldNotes, OldTray
 from data.readings import ReadingKind
 from data.records import TrayId
 from data.rows import time_text
 from data.sowing import sow
 from data.traybook import TrayBook
+
+if TYPE_CHECKING:
+    from data.oldnotes import OldNotes, OldTray
 
 __all__ = ["OldBook"]
 
@@ -25,7 +28,7 @@ RATER = "old notes"
 class OldBook(TrayBook, DayBook):
     """Trays of before."""
 
-    def keep_old_notes(self, notes: OldNotes, name: str) -> tuple[TrayId, ...]:
+    def keep_old_notes(self, notes: "OldNotes", name: str) -> tuple[TrayId, ...]:
         """Keep the trays of a file, all or none; the same file twice adds nothing.
 
         Trays come without tags. Codes may stand in the book already: a code is no name for ever.
@@ -47,7 +50,7 @@ class OldBook(TrayBook, DayBook):
         self._change(f"{len(notes.trays)} trays from {name}", change)
         return tuple(ids)
 
-    def _end_and_weigh(self, recorder: Recorder, tray: TrayId, old: OldTray) -> None:
+    def _end_and_weigh(self, recorder: Recorder, tray: TrayId, old: "OldTray") -> None:
         end = old.cut_at
         if end is not None:
             recorder.update("tray", tray, {"done_at": time_text(end), "ended": "cut"})

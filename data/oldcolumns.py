@@ -1,14 +1,16 @@
 """Old columns: the headings of a table that somebody kept -> what each column holds.
 
 In    headings as people write them
-Out   a `Field` for each, None where it is not known
+Out   a `Field` for each, None where it is not known; which one is still lacking
 Not   reading the lines (`oldnotes.py`)
 """
 
 from collections.abc import Mapping, Sequence
 from enum import StrEnum
 
-__all__ = ["DATES", "NEEDED", "Field", "fields_of", "known"]
+from data.sentence import Sentence
+
+__all__ = ["DATES", "NEEDED", "Field", "fields_of", "known", "lacking"]
 
 
 class Field(StrEnum):
@@ -65,6 +67,18 @@ def fields_of(headings: Sequence[str]) -> tuple[Field | None, ...]:
         field = _field_of(heading)
         found.append(None if field in found else field)
     return tuple(found)
+
+
+def lacking(fields: Sequence[Field | None]) -> Sentence | None:
+    """What has to be named before a line can be a tray; None where nothing is missing."""
+    missing = [field for field in NEEDED if field not in fields]
+    if not missing:
+        return None
+    return Sentence(
+        "The first line names no column for {what}. A line is one tray, with at least crop, medium "
+        "and the day of sowing.",
+        what=str(missing[0]),
+    )
 
 
 def _field_of(heading: str) -> Field | None:

@@ -1,7 +1,8 @@
 """Old notes: a table of trays that somebody kept before -> trays for the book, with what is not plain told.
 
 In    the bytes of a CSV file, one line a tray; how it is to be read, where the grower has said so
-Out   `OldNotes`: what each column was taken for, trays, lines that were left out and why, what is to be asked
+Out   `OldTable`: columns and lines; `OldNotes`: what each column was taken for, trays, lines that were left
+      out and why, what is to be asked
 Not   keeping them (`oldbook.py`), exports of this program (`imported.py`), files of loggers (`logsheet.py`)
 
 A line needs crop, medium and the day of sowing. A column that is not known goes into the tray's note, with
@@ -18,12 +19,12 @@ from datetime import date, datetime, time
 from data.conditions import next_code
 from data.logtext import DELIMITERS, NotALog, decoded
 from data.logtime import DateOrder, date_of, possible_orders, stamp_of
-from data.oldcolumns import DATES, NEEDED, Field, fields_of, known
+from data.oldcolumns import DATES, NEEDED, Field, fields_of, known, lacking
 from data.records import NewTray
 from data.sentence import Sentence
 from data.units import Quantity, parse
 
-__all__ = ["OldNotes", "OldTray", "read_old_notes"]
+__all__ = ["OldNotes", "OldTable", "OldTray", "read_old_notes", "read_old_table"]
 
 LARGEST = 20_000_000  # bytes
 MOST_LINES = 20_000
@@ -45,6 +46,16 @@ class OldTray:
     fresh_mass_g: float | None
     height_mm: float | None
     eye_score: float | None  # 0-100
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OldTable:
+    """A file as it is written, before anybody says what its columns are."""
+
+    digest: str
+    delimiter: str
+    headings: tuple[str, ...]
+    rows: tuple[tuple[int, tuple[str, ...]], ...]  # line number, cells
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -75,31 +86,18 @@ def read_old_notes(
     NotALog
         If there is no table in it; the sentence says what was looked for.
     """
-    if len(data) > LARGEST:
-        raise NotALog(Sentence("The file is too large to be a table of trays."))
-    text, _ = decoded(data, None)
-    lines = [(number, line) for number, line in enumerate(text.splitlines(), 1) if line.strip()]
-    if not lines:
-        raise NotALog(Sentence("The file is empty."))
-    delimiter = max(DELIMITERS, key=lambda one: known(_cells(lines[0][1], one)))
-    headings = tuple(cell.strip() for cell in _cells(lines[0][1], delimiter))
-    taken = tuple(fields) if fields is not None else fields_of(headings)
-    lacking = [field for field in NEEDED if field not in taken]
-    if lacking:
-        raise NotALog(
-            Sentence(
-                "The first line names no column for {what}. A line is one tray, with at least crop, medium "
-                "and the day of sowing.",
-                what=str(lacking[0]),
-            )
-        )
-    rows = [(number, _cells(line, delimiter)) for number, line in lines[1 : MOST_LINES + 1]]
+    table = read_old_table(data)
+    rows = table.rows
+    taken = tuple(fields) if fields is not None else fields_of(table.headings)
+    missing = lacking(taken)
+    if missing is not None:
+        raise NotALog(missing)
     orders = _orders(rows, taken)
     order = order or (orders[0] if len(orders) == 1 else None)
     notes = OldNotes(
-        digest=hashlib.sha256(data).hexdigest(),
-        delimiter=delimiter,
-        headings=headings,
+        digest=table.digest,
+        delimiter=table.delimiter,
+        headings=table.headings,
         fields=taken,
         order=order,
         orders=orders,
@@ -108,9 +106,33 @@ def read_old_notes(
     )
     if order is None:
         return replace(notes, question=_which_order(rows, taken, orders))
-    reading = _Reading(headings, taken, order)
+    reading = _Reading(table.headings, taken, order)
     trays = tuple(tray for number, cells in rows if (tray := reading.tray(number, cells)) is not None)
     return replace(notes, trays=trays, refused=tuple(reading.refused))
+
+
+def read_old_table(data: bytes) -> OldTable:
+    """Read a file without knowing its columns.
+
+    Raises
+    ------
+    NotALog
+        If there is no table in it.
+    """
+    if len(data) > LARGEST:
+        raise NotALog(Sentence("The file is too large to be a table of trays."))
+    text, _ = decoded(data, None)
+    lines = [(number, line) for number, line in enumerate(text.splitlines(), 1) if line.strip()]
+    if not lines:
+        raise NotALog(Sentence("The file is empty."))
+    first = lines[0][1]
+    delimiter = max(DELIMITERS, key=lambda one: (known(_cells(first, one)), first.count(one)))
+    return OldTable(
+        digest=hashlib.sha256(data).hexdigest(),
+        delimiter=delimiter,
+        headings=tuple(cell.strip() for cell in _cells(first, delimiter)),
+        rows=tuple((number, tuple(_cells(line, delimiter))) for number, line in lines[1 : MOST_LINES + 1]),
+    )
 
 
 # --- columns
@@ -123,7 +145,9 @@ def _cells(line: str, delimiter: str) -> list[str]:
         return [line]
 
 
-def _orders(rows: Sequence[tuple[int, list[str]]], fields: Sequence[Field | None]) -> tuple[DateOrder, ...]:
+def _orders(
+    rows: Sequence[tuple[int, tuple[str, ...]]], fields: Sequence[Field | None]
+) -> tuple[DateOrder, ...]:
     parts = [
         stamp.parts
         for _, cells in rows
@@ -134,7 +158,7 @@ def _orders(rows: Sequence[tuple[int, list[str]]], fields: Sequence[Field | None
 
 
 def _which_order(
-    rows: Sequence[tuple[int, list[str]]], fields: Sequence[Field | None], orders: Sequence[DateOrder]
+    rows: Sequence[tuple[int, tuple[str, ...]]], fields: Sequence[Field | None], orders: Sequence[DateOrder]
 ) -> Sentence:
     if not orders:
         return Sentence("No day of sowing could be read: write days like 2026-03-02.")

@@ -26,10 +26,11 @@ from zipfile import ZIP_DEFLATED, ZIP_STORED, BadZipFile, ZipFile, ZipInfo
 from data import queries
 from data.book import Book
 from data.cancel import CancelToken
-from data.errors import BookExists, NotAPack, in_words
+from data.errors import BookExists
 from data.store import FILE
+from data.travelerrors import NotAPack, PackExists, writing_to
 
-__all__ = ["PACK_SUFFIX", "Report", "pack", "unpack"]
+__all__ = ["PACK_SUFFIX", "Report", "pack", "pack_path", "unpack"]
 
 Report = Callable[[int, int], None]  # files done, files in all
 
@@ -58,25 +59,33 @@ def pack(book: Book, target: Path, cancel: CancelToken, report: Report = _no_rep
     Raises
     ------
     Cancelled
-        Between two photos; no pack is left.
+        Within a photo even; no pack is left.
+    PackExists
+        If there is a file of that name; it is left as it is.
     BookError
         If the book or `target` cannot be read or written.
     """
-    target = target if target.suffix == PACK_SUFFIX else target.with_name(target.name + PACK_SUFFIX)
-    with in_words(target.parent), _replacing(target) as part, tempfile.TemporaryDirectory() as folder:
+    target = pack_path(target)
+    if target.exists():
+        raise PackExists(target)
+    with writing_to(target.parent), _replacing(target) as part, tempfile.TemporaryDirectory() as folder:
         database = Path(folder) / FILE
         book.copy_to(database)
         photos = _originals(book.folder, database)
         listed: dict[str, str] = {}
         with ZipFile(part, "w", ZIP_STORED, allowZip64=True) as pack_file:
-            listed[FILE] = _add(pack_file, database, FILE, ZIP_DEFLATED)
+            listed[FILE] = _add(pack_file, database, FILE, ZIP_DEFLATED, cancel)
             for done, path in enumerate(photos, start=1):
-                cancel.check()
                 name = path.relative_to(book.folder).as_posix()
-                listed[name] = _add(pack_file, path, name, ZIP_STORED)
+                listed[name] = _add(pack_file, path, name, ZIP_STORED, cancel)
                 report(done, len(photos))
             pack_file.writestr(LIST, json.dumps({"format": FORMAT, "files": listed}, indent=1), ZIP_DEFLATED)
     return target
+
+
+def pack_path(target: Path) -> Path:
+    """The name that a pack has in the end: with its suffix."""
+    return target if target.suffix == PACK_SUFFIX else target.with_name(target.name + PACK_SUFFIX)
 
 
 @contextlib.contextmanager
@@ -98,13 +107,14 @@ def _originals(folder: Path, database: Path) -> list[Path]:
     return [path for path in paths if path.is_file()]
 
 
-def _add(pack_file: ZipFile, path: Path, name: str, how: int) -> str:
+def _add(pack_file: ZipFile, path: Path, name: str, how: int, cancel: CancelToken) -> str:
     """Put a file into the pack; returns its digest."""
     seen = hashlib.sha256()
     info = ZipInfo(name)
     info.compress_type = how
     with path.open("rb") as source, pack_file.open(info, "w", force_zip64=True) as copy:
         while chunk := source.read(CHUNK):
+            cancel.check()
             seen.update(chunk)
             copy.write(chunk)
     return seen.hexdigest()
@@ -129,7 +139,7 @@ def unpack(source: Path, folder: Path, cancel: CancelToken, report: Report = _no
     """
     if (folder / FILE).exists():
         raise BookExists(folder)
-    with in_words(folder):
+    with writing_to(folder.parent):
         folder.parent.mkdir(parents=True, exist_ok=True)
         beside = Path(tempfile.mkdtemp(prefix=".unpacking-", dir=folder.parent))
         try:

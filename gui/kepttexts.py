@@ -49,6 +49,7 @@ KEPT = (
     K("tray {code} added"),
     K("{count} trays added"),
     K("{count} trays from {name}"),
+    K("book {name} brought in"),
     K("conditions of {what}"),
     K("{what} marked as done"),
     K("{what} grows again"),

@@ -5,10 +5,8 @@ Out   one sentence on stdout; what could not be done on stderr; the exit code
 Not   the work itself (`data/packing.py`, `data/export.py`, `data/imported.py`, `data/merging.py`)
 """
 
-from collections.abc import Collection, Iterator
-from contextlib import contextmanager
+from collections.abc import Collection
 from pathlib import Path
-from tempfile import TemporaryDirectory
 from typing import TYPE_CHECKING
 
 from data.book import Book
@@ -66,9 +64,14 @@ def export_book(folder: Path, target: Path, *, top_views: bool) -> int:
 
 def merge_into(folder: Path, other: Path, apart: Collection[str], *, same: bool, label: str) -> int:
     """Add another grower's book, a pack or an export; names that both have are asked about first."""
+    from data.guestbook import GuestBook
+
     try:
-        with Book.open(folder) as book, _opened(other) as theirs:
-            return _merge(book, theirs, set(apart), same=same, label=label or other.stem)
+        with (
+            Book.open(folder) as book,
+            GuestBook.open(other, book.folder / "cache", CancelToken()) as guest,
+        ):
+            return _merge(book, guest.book, set(apart), same=same, label=label or guest.name)
     except BookError as error:
         say(str(error))
         return REFUSED
@@ -112,20 +115,6 @@ def _show_notes(notes: "OldNotes") -> None:
         print(plain(f"{new.code:8} {new.crop} on {new.medium}, sown {new.sown_at.date()}{cut}{mass}"))
     for refused in notes.refused:
         say(str(refused))
-
-
-@contextmanager
-def _opened(other: Path) -> Iterator[Book]:
-    from data.imported import is_export, read_export
-    from data.packing import unpack
-
-    if other.is_dir() and not is_export(other):
-        with Book.open(other) as book:
-            yield book
-        return
-    bring = read_export if other.is_dir() else unpack
-    with TemporaryDirectory() as place, Book.open(bring(other, Path(place) / "book", CancelToken())) as book:
-        yield book
 
 
 def _merge(book: Book, theirs: Book, apart: set[str], *, same: bool, label: str) -> int:

@@ -15,11 +15,11 @@ from scipy import stats
 
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
-from data.errors import ExportWouldMix, NotAnExport
 from data.export import export, plain_text, spreadsheet_safe
 from data.imported import is_export, read_export
 from data.merging import Answer, merge, same_names
 from data.readings import NewReading, ReadingKind
+from data.travelerrors import ExportWouldMix, NotAnExport
 from tests.data.builders import Patch
 from tests.data.trialrack import Rack
 

@@ -8,11 +8,12 @@ import pytest
 
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
-from data.errors import BookExists
+from data.errors import BookExists, CannotUndo
 from data.merging import Answer, Merged, SameName, merge, same_names
 from data.readings import NewReading, ReadingKind
-from data.records import PhotoId, SuspectId
+from data.records import PhotoId, SuspectId, TrayId
 from tests.data.builders import a_note, a_tray, bring
+from tests.data.test_undo import contents
 
 AT = datetime(2026, 3, 8, 7, 30)
 PATCH = {"x_mm": 100.0, "y_mm": 50.0}
@@ -126,6 +127,35 @@ def test_the_book_as_it_was_is_kept(book: Book, other: Book, tmp_path: Path) -> 
     with Book.open(before) as old:
         assert len(old.trays()) == 3
     assert len(book.trays()) > 3
+
+
+def test_a_merge_is_taken_back_as_one_step_and_done_again_by_merging_again(
+    book: Book, other: Book, phone: Path
+) -> None:
+    bring(other, a_note(phone, "theirs.jpg", tag=90, suspects=[PATCH]))
+    book.add_readings([NewReading(kind=ReadingKind.WEIGHT, value=700.0, taken_at=AT, tray_id=TrayId(1))])
+    before = contents(book)
+    merged(book, other)
+    after = contents(book)
+    assert before != after
+    assert book.undo_text() == "book Kim brought in"
+
+    book.undo()
+    assert contents(book) == before
+    assert book.redo_text() is None
+    merged(book, other)
+    assert contents(book) == after
+
+
+def test_a_merge_on_which_photos_rest_is_not_taken_back(book: Book, other: Book, phone: Path) -> None:
+    merged(book, other)
+    bring(book, a_note(phone, "later.jpg", tag=90))  # shows a tray that came with the other book
+    after = contents(book)
+
+    with pytest.raises(CannotUndo, match="photos or notes kept later rest on it"):
+        book.undo()
+
+    assert contents(book) == after
 
 
 def test_stopped_while_copying_it_adds_nothing(book: Book, other: Book, phone: Path) -> None:

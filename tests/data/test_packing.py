@@ -13,9 +13,10 @@ from hypothesis import strategies as st
 
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
-from data.errors import BookError, BookExists, NotAPack
+from data.errors import BookError, BookExists
 from data.packing import pack, unpack
 from data.records import PhotoId
+from data.travelerrors import NotAPack, NotWritable, PackExists
 from tests.data.builders import a_note, bring
 
 Contents = dict[str, bytes]
@@ -238,3 +239,19 @@ def test_bytes_changed_on_the_way_give_the_same_book_or_a_refusal(
         with Book.open(target) as book:
             assert len(book.photos()) == 3
     assert not list(place.glob("*/.*"))
+
+
+def test_a_file_of_that_name_is_left_as_it_is(book: Book, tmp_path: Path) -> None:
+    (tmp_path / "mine.evenstand").write_text("an older pack")
+
+    with pytest.raises(PackExists, match="already, left as it is"):
+        pack(book, tmp_path / "mine", CancelToken())
+
+    assert (tmp_path / "mine.evenstand").read_text() == "an older pack"
+
+
+def test_a_place_that_takes_nothing_is_told_as_that_place(book: Book, tmp_path: Path) -> None:
+    with pytest.raises(NotWritable, match="nothing can be written in") as told:
+        pack(book, tmp_path / "not there" / "mine", CancelToken())
+
+    assert told.value.folder == tmp_path / "not there"

@@ -1,0 +1,80 @@
+"""Guest book: another grower's book, opened to be looked at and brought in, whatever it comes as.
+
+In    the folder of a book, a packed book, or the folder of an export
+Out   a `GuestBook`: the book, open; what was unpacked for it is gone once it is closed
+Not   bringing it in (`merging.py`), what is in it (`guestlook.py`)
+"""
+
+import shutil
+import tempfile
+from collections.abc import Callable
+from pathlib import Path
+from typing import Self
+
+from data.book import Book
+from data.cancel import CancelToken
+from data.imported import is_export, read_export
+from data.packing import unpack
+from data.store import FILE
+
+__all__ = ["GuestBook", "comes_as_book"]
+
+Report = Callable[[int, int], None]  # steps done, steps in all
+
+
+def comes_as_book(path: Path) -> bool:
+    """Whether a folder is a book or an export, and no folder of photos."""
+    return path.is_dir() and ((path / FILE).is_file() or is_export(path))
+
+
+class GuestBook:
+    """A book that is here for a while; close it."""
+
+    def __init__(self, book: Book, source: Path, unpacked: Path | None) -> None:
+        self.book, self.source = book, source
+        self._unpacked = unpacked
+
+    @property
+    def name(self) -> str:
+        """What it is called: the name of its folder or file."""
+        return self.source.stem if self.source.is_file() else self.source.name
+
+    @classmethod
+    def open(
+        cls,
+        source: Path,
+        beside: Path,
+        cancel: CancelToken,
+        report: Report = lambda _done, _total: None,
+    ) -> Self:
+        """Open what `source` holds; what has to be unpacked lies in `beside` meanwhile. Slow, for a worker.
+
+        Raises
+        ------
+        NotAPack, NotAnExport, BookError
+            If it holds no book that can be read; nothing is left in `beside`.
+        Cancelled
+            Likewise.
+        """
+        if source.is_dir() and not is_export(source):
+            return cls(Book.open(source), source, None)
+        beside.mkdir(parents=True, exist_ok=True)
+        place = Path(tempfile.mkdtemp(prefix="guest-", dir=beside))
+        try:
+            bring = read_export if source.is_dir() else unpack
+            return cls(Book.open(bring(source, place / "book", cancel, report)), source, place)
+        except BaseException:
+            shutil.rmtree(place, ignore_errors=True)
+            raise
+
+    def close(self) -> None:
+        """Close the book, and let go of what was unpacked for it."""
+        self.book.close()
+        if self._unpacked is not None:
+            shutil.rmtree(self._unpacked, ignore_errors=True)
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self.close()

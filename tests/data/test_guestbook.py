@@ -1,0 +1,99 @@
+"""Another grower's book, as a folder, a pack or an export: opened, looked at, and left without a trace."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from data.book import Book
+from data.cancel import Cancelled, CancelToken
+from data.export import export
+from data.guestbook import GuestBook, comes_as_book
+from data.guestlook import look_at_guest
+from data.merging import Answer, SameName, merge
+from data.packing import pack
+from data.travelerrors import NotAPack
+from tests.data.builders import a_note, a_tray, bring
+
+
+@pytest.fixture
+def other(tmp_path: Path, phone: Path) -> Iterator[Book]:
+    with Book.create(tmp_path / "theirs") as made:
+        made.add_trays(
+            [
+                a_tray("A1", crop="broccoli", medium="coir", tag_number=10),
+                a_tray("K7", crop="sunflower", medium="hemp mat", tag_number=90, shelf="north"),
+            ]
+        )
+        made.set_setting("today", "2026-03-08")
+        bring(made, a_note(phone, "theirs.jpg", tag=90))
+        yield made
+
+
+@pytest.mark.parametrize("form", ["folder", "pack", "export"])
+def test_a_book_comes_in_any_form_and_leaves_nothing_behind(other: Book, tmp_path: Path, form: str) -> None:
+    source = {
+        "folder": lambda: other.folder,
+        "pack": lambda: pack(other, tmp_path / "theirs", CancelToken()),
+        "export": lambda: export(other, tmp_path / "theirs-open", CancelToken()),
+    }[form]()
+    beside = tmp_path / "cache"
+
+    with GuestBook.open(source, beside, CancelToken()) as guest:
+        assert [tray.code for tray in guest.book.trays()] == ["A1", "K7"]
+        assert guest.name == source.stem
+
+    assert not beside.exists() or list(beside.iterdir()) == []
+
+
+def test_what_is_no_book_is_refused_and_leaves_nothing(tmp_path: Path) -> None:
+    (tmp_path / "letter.evenstand").write_text("Dear grower")
+
+    with pytest.raises(NotAPack):
+        GuestBook.open(tmp_path / "letter.evenstand", tmp_path / "cache", CancelToken())
+
+    assert list((tmp_path / "cache").iterdir()) == []
+
+
+def test_stopped_on_the_way_it_leaves_nothing(other: Book, tmp_path: Path) -> None:
+    source, token = pack(other, tmp_path / "theirs", CancelToken()), CancelToken()
+    token.cancel()
+
+    with pytest.raises(Cancelled):
+        GuestBook.open(source, tmp_path / "cache", token)
+
+    assert list((tmp_path / "cache").iterdir()) == []
+
+
+def test_a_folder_of_photos_is_no_book(other: Book, phone: Path, tmp_path: Path) -> None:
+    assert comes_as_book(other.folder)
+    assert comes_as_book(export(other, tmp_path / "open", CancelToken()))
+    assert not comes_as_book(phone)
+    assert not comes_as_book(phone / "theirs.jpg")
+
+
+def test_the_look_says_what_would_come_and_what_has_to_be_asked(book: Book, other: Book) -> None:
+    look = look_at_guest(book, other)
+
+    assert [(tray.code, tray.medium, tray.photos) for tray in look.trays] == [
+        ("A1", "coir", 0),
+        ("K7", "hemp mat", 1),
+    ]
+    assert (look.photos, look.readings) == (1, 0)
+    coir = SameName(kind="medium", name="coir")
+    assert coir in look.asked
+    trays = [tray for tray in book.trays() if tray.medium == "coir"]
+    assert (look.here[coir], look.there[coir]) == (len(trays), 1)
+
+
+def test_trays_are_known_again_as_merging_knows_them(book: Book, other: Book) -> None:
+    first = look_at_guest(book, other)
+    same = dict.fromkeys(first.asked, Answer.SAME)
+    result = merge(book, other, same, "Kim", CancelToken())
+    assert result.added["tray"] == len(first.trays) - len(first.known(same))
+
+    again = look_at_guest(book, other)
+    apart = dict.fromkeys(again.asked, Answer.SAME) | {SameName(kind="medium", name="coir"): Answer.APART}
+
+    assert len(again.known(dict.fromkeys(again.asked, Answer.SAME))) == 2
+    assert {tray.code for tray in again.known(apart)} == {"K7"}
