@@ -12,7 +12,7 @@ at 50 %, degrees of freedom by Welch and Satterthwaite. Without an own curve: th
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from data.estimate import LEVEL, Estimate, t_quantile
@@ -71,43 +71,58 @@ def expected_cut(
     lags = [tray.day_cut - tray.day_50 for tray in earlier if tray.day_50 is not None]
     cuts = [tray.day_cut for tray in earlier]
     if day_50 is not None and len(lags) >= LEAST_TRAYS:
-        found = CutDay(
-            day=_not_past(_with_lag(day_50, lags), today),
-            rests_on=RestsOn.OWN_CURVE,
-            trays=len(lags),
-            sentence=Sentence(
-                "From its own growth and the {trays} trays of the crop cut before.", trays=len(lags)
-            ),
-        )
+        found = _by_own_curve(day_50, lags)
     elif len(cuts) >= LEAST_TRAYS:
-        found = CutDay(
-            day=_not_past(_one_more(cuts), today),
-            rests_on=RestsOn.EARLIER,
-            trays=len(cuts),
-            sentence=Sentence("From the {trays} trays of the crop cut before.", trays=len(cuts)),
-        )
+        found = _by_earlier(cuts)
     elif usual is not None:
-        low, high = usual
-        found = CutDay(
-            day=_not_past(Estimate(value=(low + high) / 2, low=low, high=high), today),
-            rests_on=RestsOn.TRADE,
-            trays=0,
-            sentence=Sentence(
-                "Usual for the crop is day {low:.0f} to {high:.0f}; your own trays do not tell it yet.",
-                low=low,
-                high=high,
-            ),
-        )
+        found = _by_trade(*usual)
     else:
-        return CutDay(
-            day=None,
-            rests_on=None,
-            trays=0,
-            sentence=Sentence(
-                "The day of the cut can be told once {trays} trays of the crop were cut.", trays=LEAST_TRAYS
-            ),
-        )
-    return found
+        return _not_yet()
+    return found if found.day is None else replace(found, day=_not_past(found.day, today))
+
+
+def _by_own_curve(day_50: Estimate, lags: Sequence[float]) -> CutDay:
+    return CutDay(
+        day=_with_lag(day_50, lags),
+        rests_on=RestsOn.OWN_CURVE,
+        trays=len(lags),
+        sentence=Sentence(
+            "From its own growth and the {trays} trays of the crop cut before.", trays=len(lags)
+        ),
+    )
+
+
+def _by_earlier(cuts: Sequence[float]) -> CutDay:
+    return CutDay(
+        day=_one_more(cuts),
+        rests_on=RestsOn.EARLIER,
+        trays=len(cuts),
+        sentence=Sentence("From the {trays} trays of the crop cut before.", trays=len(cuts)),
+    )
+
+
+def _by_trade(low: float, high: float) -> CutDay:
+    return CutDay(
+        day=Estimate(value=(low + high) / 2, low=low, high=high),
+        rests_on=RestsOn.TRADE,
+        trays=0,
+        sentence=Sentence(
+            "Usual for the crop is day {low:.0f} to {high:.0f}; your own trays do not tell it yet.",
+            low=low,
+            high=high,
+        ),
+    )
+
+
+def _not_yet() -> CutDay:
+    return CutDay(
+        day=None,
+        rests_on=None,
+        trays=0,
+        sentence=Sentence(
+            "The day of the cut can be told once {trays} trays of the crop were cut.", trays=LEAST_TRAYS
+        ),
+    )
 
 
 def _with_lag(day_50: Estimate, lags: Sequence[float]) -> Estimate:

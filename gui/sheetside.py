@@ -5,6 +5,8 @@ Out   the signals of its suspect list; what its buttons want
 Not   the parts themselves
 """
 
+from collections.abc import Iterator
+
 from PySide6.QtCore import Qt, Signal, SignalInstance
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
@@ -32,24 +34,22 @@ class SheetSide(QFrame):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         set_role(self, "sheet")
-        self.big = QLabel(self)
+        self.big, self.big_words = QLabel(self), self._words("soft")
         set_role(self.big, "big")
-        self.big_words = QLabel(self)
-        self.big_words.setWordWrap(True)
-        set_role(self.big_words, "soft")
-        self.reason = QLabel(self)
-        self.reason.setWordWrap(True)
+        self.reason = self._words("notice")
         self.reason.setTextInteractionFlags(
             Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )
-        set_role(self.reason, "notice")
         self.suspects = SuspectList(self)
-        self.numbers = NumberList(self)
+        self.numbers, self.conditions, self.quality = NumberList(self), NumberList(self), NumberList(self)
         self.growth = GrowthChart(self)
-        self.conditions = NumberList(self)
-        self.told = QLabel(self)
-        self.told.setWordWrap(True)
-        set_role(self.told, "soft")
+        self.told = self._words("soft")
+        self._make_ends()
+        self._after_suspects = self._line()
+        self._lay_out()
+
+    def _make_ends(self) -> None:
+        """The buttons below the conditions: correct them, end the tray, take that back."""
         self.change = self._button(self.tr("Change"), self.tr("Correct how it grows (C)"), self.change_wanted)
         self.change.setAccessibleName(self.tr("Change the conditions"))
         self.cut = self._button(
@@ -72,12 +72,9 @@ class SheetSide(QFrame):
             self.tr("Find a tray that was cut or thrown away (T)"),
             self.ended_wanted,
         )
-        ends = QWidget(self)
-        flow = Flow(ends)
         self._ends = (self.change, self.cut, self.throw, self.reopen, self.ended)
-        for button in self._ends:
-            flow.addWidget(button)
-        self.quality = NumberList(self)
+
+    def _lay_out(self) -> None:
         top = QHBoxLayout()
         top.setSpacing(Space.M)
         top.addWidget(self.big)
@@ -86,28 +83,27 @@ class SheetSide(QFrame):
         column.setContentsMargins(Space.M, Space.M, Space.M, Space.M)
         column.setSpacing(Space.S)
         column.addLayout(top)
-        column.addWidget(self.reason)
-        self._after_suspects = self._line()
-        for part in (
-            self._line(),
-            self.suspects,
-            self._after_suspects,
-            self._title(self.tr("Growth beside its mates")),
-            self.growth,
-            self.told,
-            self._line(),
-            self._title(self.tr("Numbers of this day")),
-            self.numbers,
-            self._line(),
-            self._title(self.tr("How it grows")),
-            self.conditions,
-            ends,
-            self._line(),
-            self._title(self.tr("The photo")),
-            self.quality,
-        ):
+        for part in self._parts():
             column.addWidget(part)
         column.addStretch(1)
+
+    def _parts(self) -> Iterator[QWidget]:
+        """All below the one number, from top to bottom."""
+        yield from (self.reason, self._line(), self.suspects, self._after_suspects)
+        yield from (self._title(self.tr("Growth beside its mates")), self.growth, self.told, self._line())
+        yield from (self._title(self.tr("Numbers of this day")), self.numbers, self._line())
+        ends = QWidget(self)
+        flow = Flow(ends)
+        for button in self._ends:
+            flow.addWidget(button)
+        yield from (self._title(self.tr("How it grows")), self.conditions, ends, self._line())
+        yield from (self._title(self.tr("The photo")), self.quality)
+
+    def _words(self, role: str) -> QLabel:
+        label = QLabel(self)
+        label.setWordWrap(True)
+        set_role(label, role)
+        return label
 
     def _button(self, words: str, tip: str, wants: SignalInstance) -> QPushButton:
         button = QPushButton(words, self)
@@ -128,24 +124,11 @@ class SheetSide(QFrame):
 
     def show_state(self, state: TrayState) -> None:
         """Show this."""
-        day, score = state.day, state.score
-        coverage = None if score is None else score.coverage
-        self.big.setText("–" if coverage is None else f"{coverage:.0f} %")
-        if day is None:
-            self.big_words.setText(self.tr("coverage; no photo yet"))
-        else:
-            words = self.tr("coverage on day {day}, {date}").format(
-                day=day.day, date=day_words(day.taken_at, DAY_YEAR_SHORT)
-            )
-            self.big_words.setText(f"{words}\n{state.doubt}" if state.doubt else words)
-        self.big.setToolTip(state.numbers[0].how if state.numbers else "")
-        self.big.setAccessibleName(f"{self.big.text()} {self.big_words.text()}")
-        why = "" if day is None or day.reason is None else spoken(day.reason)
-        refused = self.tr("Not used: {why}").format(why=why) if why and score is None else why
-        self.reason.setText("\n".join(line for line in (refused, *state.notes) if line))
-        self.reason.setVisible(bool(self.reason.text()))
-        self.suspects.setVisible(score is not None)
-        self._after_suspects.setVisible(score is not None)
+        scored = state.score is not None
+        self._show_coverage(state)
+        self._show_reason(state)
+        self.suspects.setVisible(scored)
+        self._after_suspects.setVisible(scored)
         self.suspects.show_suspects(state.suspects, state.caution)
         self.numbers.show_lines(state.numbers[1:])
         self.growth.show_curves(state.curves, state.day_looked_at)
@@ -156,6 +139,25 @@ class SheetSide(QFrame):
         for button, shown in ((self.cut, grows), (self.throw, grows), (self.reopen, not grows)):
             button.setVisible(shown)
         self.quality.show_lines(state.quality)
+
+    def _show_coverage(self, state: TrayState) -> None:
+        day, coverage = state.day, None if state.score is None else state.score.coverage
+        self.big.setText("–" if coverage is None else f"{coverage:.0f} %")
+        if day is None:
+            self.big_words.setText(self.tr("coverage; no photo yet"))
+        else:
+            words = self.tr("coverage on day {day}, {date}").format(
+                day=day.day, date=day_words(day.taken_at, DAY_YEAR_SHORT)
+            )
+            self.big_words.setText(f"{words}\n{state.doubt}" if state.doubt else words)
+        self.big.setToolTip(state.numbers[0].how if state.numbers else "")
+        self.big.setAccessibleName(f"{self.big.text()} {self.big_words.text()}")
+
+    def _show_reason(self, state: TrayState) -> None:
+        why = "" if state.day is None or state.day.reason is None else spoken(state.day.reason)
+        refused = self.tr("Not used: {why}").format(why=why) if why and state.score is None else why
+        self.reason.setText("\n".join(line for line in (refused, *state.notes) if line))
+        self.reason.setVisible(bool(self.reason.text()))
 
     def show_fit(self, fitted: Fitted) -> None:
         """What the curve says, below the chart."""
