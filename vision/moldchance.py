@@ -94,8 +94,12 @@ class _Table:
     last_offset: float
 
     def __call__(self, values: Plane) -> Plane:
-        known = np.clip((values - self.mean) / self.spread, -FARTHEST_SD, FARTHEST_SD)
-        hidden = np.maximum(known @ self.weights + self.offsets, 0)
+        known = values - self.mean  # the rest in place: fresh memory costs as much as the sums
+        known /= self.spread
+        np.clip(known, -FARTHEST_SD, FARTHEST_SD, out=known)
+        hidden = known @ self.weights
+        hidden += self.offsets
+        np.maximum(hidden, 0, out=hidden)
         return np.asarray(1 / (1 + np.exp(-(hidden @ self.last + self.last_offset))), np.float32)
 
 

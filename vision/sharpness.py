@@ -55,7 +55,7 @@ def edge_rise_mm(photo: Photo, top: TopView) -> float | None:
     left, upper = np.clip(np.floor(quad.min(axis=0)), 0, (width - 1, height - 1)).astype(int)
     right, lower = np.clip(np.ceil(quad.max(axis=0)), (left + 1, upper + 1), (width, height)).astype(int)
     part = photo.pixels[upper:lower, left:right]
-    grey = np.asarray(cv2.cvtColor(np.ascontiguousarray(part), cv2.COLOR_RGB2GRAY), np.uint8)
+    grey = np.asarray(cv2.cvtColor(part, cv2.COLOR_RGB2GRAY), np.uint8)
     finer = top.photo_px_per_mm / PX_PER_MM
     if finer > 1:
         size = (max(1, round(part.shape[1] / finer)), max(1, round(part.shape[0] / finer)))
@@ -72,12 +72,19 @@ def edge_sigma_px(grey: NDArray[np.uint8]) -> float | None:
     for four directions apart, and the worst of them told: a hand that moves blurs across its way only.
     """
     across, down = _slopes(grey)
-    slope = np.hypot(across, down)
-    again = np.hypot(*_slopes(np.asarray(cv2.GaussianBlur(grey, (0, 0), AGAIN_PX), np.uint8)))
-    least = max(
-        LEAST_CONTRAST, LEAST_OF_STEEPEST * float(np.partition(slope.ravel(), -LEAST_EDGES)[-LEAST_EDGES])
-    )
-    widths = [_width(slope[one], again[one], least) for one in _directions(across, down)]
+    slope = np.asarray(cv2.magnitude(across, down), np.float32)
+    steep = slope >= LEAST_CONTRAST
+    if np.count_nonzero(steep) < LEAST_EDGES:
+        return None
+    blurred = _slopes(np.asarray(cv2.GaussianBlur(grey, (0, 0), AGAIN_PX), np.uint8))
+    slopes, again = slope[steep], np.hypot(*(part[steep] for part in blurred))
+    least = LEAST_OF_STEEPEST * float(np.partition(slopes, -LEAST_EDGES)[-LEAST_EDGES])
+    widths = []
+    for one in _directions(across, down):
+        mine = one[steep] & (slopes >= least)
+        widths.append(
+            _width(slopes[mine], again[mine], max(LEAST_EDGES, int(STRONGEST * np.count_nonzero(one))))
+        )
     return max((width for width in widths if width is not None), default=None)
 
 
@@ -96,15 +103,13 @@ def _directions(across: Picture, down: Picture) -> tuple[NDArray[np.bool_], ...]
     return level, upright, ~(level | upright) & alike, ~(level | upright) & ~alike
 
 
-def _width(slope: Picture, again: Picture, least: float) -> float | None:
-    """The middle blur of the strongest edges of one direction, px."""
-    count = max(LEAST_EDGES, int(STRONGEST * slope.size))
-    if slope.size < count:
+def _width(slope: Picture, again: Picture, count: int) -> float | None:
+    """The middle blur of the `count` strongest edges of one direction, px."""
+    if slope.size < LEAST_EDGES:
         return None
-    strongest = np.argpartition(slope, -count)[-count:]
-    strongest = strongest[slope[strongest] >= least]
-    if strongest.size < LEAST_EDGES:
-        return None
-    loss = float(np.median(slope[strongest] / np.maximum(again[strongest], 0.125)))
+    if slope.size > count:
+        strongest = np.argpartition(slope, -count)[-count:]
+        slope, again = slope[strongest], again[strongest]
+    loss = float(np.median(slope / np.maximum(again, 0.125)))
     square = AGAIN_PX**2 / max(loss * loss - 1.0, 1e-4) - OWN_SQUARE_PX
     return math.sqrt(max(square, LEAST_SIGMA_PX**2))
