@@ -10,6 +10,7 @@ from datetime import datetime
 from itertools import combinations, groupby, pairwise
 from typing import TYPE_CHECKING
 
+from data.countedof import CountedOf
 from data.desirability import USUAL, PartName, ScoreRule, rule_of
 from data.movers import Mover
 from data.numbers import TrayId
@@ -199,8 +200,8 @@ def lost_words(lost: Sequence[LostToMold]) -> tuple[Sentence, ...]:
 # --- why
 
 
-def mover_words(movers: Sequence[Mover]) -> tuple[Sentence, ...]:
-    """For each medium the part that moves its score most, and the next."""
+def mover_words(movers: Sequence[Mover], counted: CountedOf | None = None) -> tuple[Sentence, ...]:
+    """For each medium the part that moves its score most."""
     found = []
     for medium, group in groupby(movers, key=lambda mover: mover.medium):
         first = next(iter(group))
@@ -209,7 +210,7 @@ def mover_words(movers: Sequence[Mover]) -> tuple[Sentence, ...]:
                 "What moves the score of {medium} most is {part}, {value:.1f} against {trusted:.1f} %: worth "
                 "{points:+.1f} points.",
                 medium=medium,
-                part=part_words(first.part),
+                part=part_words(first.part, counted),
                 value=first.value,
                 trusted=first.trusted_value,
                 points=first.points + 0.0,
@@ -218,9 +219,13 @@ def mover_words(movers: Sequence[Mover]) -> tuple[Sentence, ...]:
     return tuple(found)
 
 
-def part_words(part: PartName) -> Sentence:
-    """A part of the canopy score."""
+def part_words(part: PartName, counted: CountedOf | None = None) -> Sentence:
+    """A part of the canopy score; `counted` names what it is a share of where that is not the inner area."""
     match part:
+        case PartName.COVERAGE if counted is CountedOf.BED:
+            return Sentence("coverage of the growing bed")
+        case PartName.UNIFORMITY if counted is CountedOf.BED:
+            return Sentence("uniformity on the growing bed")
         case PartName.COVERAGE:
             return Sentence("coverage")
         case PartName.UNIFORMITY:

@@ -30,7 +30,7 @@ __all__ = [
 class PartName(StrEnum):
     """What the score is made of."""
 
-    COVERAGE = "coverage"  # % of the inner area
+    COVERAGE = "coverage"  # % of the growing bed or of the inner area (`countedof.py`)
     UNIFORMITY = "uniformity"  # Christiansen, %
     COLOUR = "colour"  # % of the canopy that is green or red, not pale
     MOLD = "mold"  # cm2 that a person called mold
@@ -93,7 +93,7 @@ USUAL = ScoreRule(
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Seen:
-    """The numbers of one tray on one photo."""
+    """The numbers of one tray on one photo; coverage and uniformity counted of the same for all trays."""
 
     coverage: float | None
     uniformity: float | None

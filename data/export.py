@@ -28,6 +28,7 @@ from data.openchecklist import VERSION, checklist
 from data.openpackage import CAUTION, described, field, foreign_key, page, resource_of
 from data.opentables import CELL_HEADINGS, TABLES, Column, Kind, OpenTable
 from data.records import PhotoId
+from data.rows import NO_CELL
 from data.travelerrors import ExportWouldMix, writing_to
 from data.verdicts import CropVerdict, verdicts
 
@@ -126,29 +127,46 @@ class _Export:
         self._step()
 
     def _cells(self, db: "Database") -> None:
-        rows = ([row["id"], *_cell_shares(row["cells"])] for row in db.table("score").rows)
-        self._csv("cells", ["score_id", *CELL_HEADINGS.values()], rows)
+        files = {
+            "cells": (
+                "Coverage of the 6 x 12 equal cells of each tray, row 1 at the top of the top view",
+                "canopy share of the cell",
+            ),
+            "bed_cells": (
+                "The same as a share of the growing bed; empty where too little of it shows, no row of "
+                "photographs that were scored before it was measured",
+                "canopy share of the growing bed",
+            ),
+        }
+        for name, (about, what) in files.items():
+            self._cells_file(db, name, about, what)
+        self._step()
+
+    def _cells_file(self, db: "Database", name: str, about: str, what: str) -> None:
+        kept = ((row["id"], row[name]) for row in db.table("score").rows)
+        rows = ([score, *_cell_shares(blob)] for score, blob in kept if blob is not None)
+        self._csv(name, ["score_id", *CELL_HEADINGS.values()], rows)
         fields = [field("score_id", Kind.INTEGER, "the score")]
         fields += [
-            field(heading, Kind.NUMBER, f"canopy share of the cell in row {row + 1}, column {column + 1}")
+            field(heading, Kind.NUMBER, f"{what}, row {row + 1}, column {column + 1}")
             for (row, column), heading in CELL_HEADINGS.items()
         ]
-        about = "Coverage of the 6 x 12 equal cells of each tray, row 1 at the top of the top view"
         keys = [foreign_key("score_id", "scores", "score_id")]
-        self._resources.append(described("cells", about, fields, ["score_id"], keys))
-        self._step()
+        self._resources.append(described(name, about, fields, ["score_id"], keys))
 
     def _compared(self, found: Iterable[CropVerdict]) -> None:
         fields = [
             field("trial", Kind.TEXT, "the trial"), field("crop", Kind.TEXT, "the crop"),
-            field("measure", Kind.TEXT, "what is compared"), field("block", Kind.TEXT, "the block"),
+            field("measure", Kind.TEXT, "what is compared"),
+            field("counted_of", Kind.TEXT, "what coverage and uniformity in it are a share of"),
+            field("block", Kind.TEXT, "the block"),
             field("medium", Kind.TEXT, "the medium; the treatment where more is varied"),
             field("tray_id", Kind.INTEGER, "the tray"), field("value", Kind.NUMBER, "the tray's number"),
             field("unit", Kind.TEXT, "unit of the value"), field("why_none", Kind.TEXT, "why there is none"),
         ]  # fmt: skip
         rows = (
             [
-                *map(_said, (one.trial, one.crop, str(one.kind), number.tray.block or "")),
+                *map(_said, (one.trial, one.crop, str(one.kind), one.counted or "", number.tray.block or "")),
                 _said(one.treatments[number.tray.id]), number.tray.id, _figure(number.value),
                 _said(str(one.scale.unit)), _said(number.why_none or ""),
             ]
@@ -268,7 +286,7 @@ def _cell_shares(blob: bytes) -> Iterator[object]:
     shares.frombytes(blob)
     if sys.byteorder == "big":
         shares.byteswap()
-    return (_figure(share / 100) for share in shares)
+    return ("" if share == NO_CELL else _figure(share / 100) for share in shares)
 
 
 def _verdict_row(one: CropVerdict, index: int) -> list[object]:

@@ -33,7 +33,7 @@ __all__ = ["is_export", "read_export"]
 DIGEST = re.compile(r"[0-9a-f]{64}")
 MOST_CELL = 1 << 22  # characters; a drawn plan of a large trial is the longest
 NOT_EXPORTED: Mapping[str, Mapping[str, Any]] = {"photo": {"kept": 0}}  # what the files do not tell
-Cells = tuple[tuple[float, ...], ...]
+Cells = tuple[tuple[float | None, ...], ...]
 Row = dict[str, Any]
 Report = Callable[[int, int], None]  # files done, files in all
 
@@ -73,7 +73,8 @@ def read_export(
 def _fill(db: "Database", source: Path, cancel: CancelToken, report: Report) -> None:
     db.execute(queries.LATE_FOREIGN_KEYS)
     db.table("tray_type").delete_where()
-    cells = _read_cells(source)
+    cells = _read_cells(source, "cells")
+    bed_cells = _read_cells(source, "bed_cells") if (source / "bed_cells.csv").exists() else {}
     for done, table in enumerate(TABLES):
         cancel.check()
         report(done, len(TABLES))
@@ -81,17 +82,20 @@ def _fill(db: "Database", source: Path, cancel: CancelToken, report: Report) -> 
         if table.table == "score":
             for row in rows:
                 row["cells"] = pack_cells(_cells_of(cells, row["id"], source))
+                of_bed = bed_cells.get(row["id"])
+                row["bed_cells"] = None if of_bed is None else pack_cells(of_bed)
         db.table(table.table).insert_all(rows)
 
 
 def _rows(source: Path, table: OpenTable) -> Iterator[Row]:
     """The rows of one file, as the book keeps them."""
     by_heading = {column.heading: column for column in table.columns}
-    for line, cells in _read(source, table.file, set(by_heading)):
+    wanted = {heading for heading, column in by_heading.items() if not column.later}
+    for line, cells in _read(source, table.file, wanted):
         row: Row = dict(NOT_EXPORTED.get(table.table, {}))
         for heading, column in by_heading.items():
             try:
-                row[column.name] = _value(column, cells[heading])
+                row[column.name] = _value(column, cells.get(heading, ""))
             except ValueError as error:
                 what = f"{table.file}.csv, line {line}, {heading}: {error}"
                 raise NotAnExport(source, what=what) from error
@@ -175,21 +179,28 @@ MAY_BE_NOTHING = frozenset(
 )  # fmt: skip
 
 
-def _read_cells(source: Path) -> dict[int, Cells]:
-    """Score -> its 6 x 12 coverages."""
+def _read_cells(source: Path, name: str) -> dict[int, Cells]:
+    """Score -> its 6 x 12 shares; only those of the bed may be missing."""
     found: dict[int, Cells] = {}
     headings = {"score_id", *CELL_HEADINGS.values()}
-    for line, cells in _read(source, "cells", headings):
+    for line, cells in _read(source, name, headings):
         try:
-            shares = {place: _number(cells[heading]) for place, heading in CELL_HEADINGS.items()}
-            if not all(0.0 <= share <= 100.0 for share in shares.values()):
-                raise ValueError("a share is 0 to 100 %")
+            shares = {place: _share(cells[heading], name) for place, heading in CELL_HEADINGS.items()}
             found[int(cells["score_id"])] = tuple(
                 tuple(shares[row, column] for column in range(12)) for row in range(6)
             )
         except ValueError as error:
-            raise NotAnExport(source, what=f"cells.csv, line {line}: {error}") from error
+            raise NotAnExport(source, what=f"{name}.csv, line {line}: {error}") from error
     return found
+
+
+def _share(text: str, name: str) -> float | None:
+    if text == "" and name == "bed_cells":
+        return None
+    share = _number(text)
+    if not 0.0 <= share <= 100.0:
+        raise ValueError("a share is 0 to 100 %")
+    return share
 
 
 def _cells_of(cells: Mapping[int, Cells], score: int, source: Path) -> Cells:

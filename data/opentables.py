@@ -4,12 +4,12 @@ In    nothing
 Out   `TABLES`: for each table its file, what a row is, and its columns with heading, kind, unit in words
 Not   writing (`export.py`), reading (`imported.py`)
 
-Headings carry the unit ("coverage_pct"); shares are % of the tray's inner area, times local time of the rack
-(ISO 8601), lengths mm from the inner area's top left corner as the top view shows it.
+Headings carry the unit ("coverage_pct"); shares are % of the tray's inner area where not of its bed, times
+local time of the rack (ISO 8601), lengths mm from the inner area's top left corner as the top view shows it.
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 __all__ = ["CELL_HEADINGS", "TABLES", "Column", "Kind", "OpenTable"]
@@ -36,6 +36,7 @@ class Column:
     kind: Kind
     about: str
     refers: str | None = None  # the table whose id it is
+    later: bool = False  # exports of earlier versions lack it
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -63,6 +64,10 @@ def _text(name: str, about: str, heading: str | None = None) -> Column:
 
 def _number(name: str, about: str, heading: str | None = None) -> Column:
     return _column(name, Kind.NUMBER, about, heading)
+
+
+def _later(column: Column) -> Column:
+    return replace(column, later=True)
 
 
 def _integer(name: str, about: str, heading: str | None = None) -> Column:
@@ -231,6 +236,10 @@ TABLES: tuple[OpenTable, ...] = (
             _number("red", "red canopy share", "red_pct"),
             _number("uniformity", "Christiansen's coefficient over the cells", "uniformity_pct"),
             _number("low_quarter", "distribution uniformity of the low quarter of cells", "low_quarter_pct"),
+            _later(_number("bed_share", "canopy share of the growing bed: neither rim nor wall",
+                           "bed_share_pct")),
+            _later(_number("bed_uniformity", "Christiansen's coefficient over the cells' shares of their bed",
+                           "bed_uniformity_pct")),
             _number("variation", "coefficient of variation of the cells", "variation_pct"),
             _number("clumping", "Moran's I of the cells"),
             _number("edge_deficit", "core minus the outer 25 mm", "edge_deficit_points"),

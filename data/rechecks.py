@@ -30,6 +30,7 @@ def rechecks(
     moldy: Container[str] = (),
     shift: float = 0.0,
     other_height: Container[str] = (),
+    other_area: Iterable[tuple[str, Sequence[Measured]]] = (),
     other_method: Iterable[tuple[str, Sequence[Measured]]] = (),
 ) -> tuple[Otherwise, ...]:
     """Ask again.
@@ -38,11 +39,12 @@ def rechecks(
     ----------
     moldy : codes of trays that a person called moldy.
     shift : by which media of `other_height` may come out too high or too low to the camera.
+    other_area : the same trays counted the other way.
     other_method : the same trays by another version of the method.
     """
     if verdict.so_far or not any(line.outcome for line in verdict.compared):
         return ()
-    return tuple(_asked(verdict, table, by_shelf, moldy, shift, other_height, other_method))
+    return tuple(_asked(verdict, table, by_shelf, moldy, shift, other_height, other_area, other_method))
 
 
 def _asked(
@@ -52,6 +54,7 @@ def _asked(
     moldy: Container[str],
     shift: float,
     other_height: Container[str],
+    other_area: Iterable[tuple[str, Sequence[Measured]]],
     other_method: Iterable[tuple[str, Sequence[Measured]]],
 ) -> Iterator[Otherwise]:
     again = reader_of(verdict, by_shelf=by_shelf)
@@ -66,4 +69,5 @@ def _asked(
     for one in otherwise(What.HEIGHTS, shifted(table, other_height, shift), verdict, again):
         if one.medium in other_height:
             yield one
+    yield from otherwise(What.OTHER_AREA, other_area, verdict, again)
     yield from otherwise(What.OTHER_METHOD, other_method, verdict, again)

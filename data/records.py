@@ -31,7 +31,8 @@ from data.numbers import (
 from vision.reason import Reason
 
 __all__ = [
-    "BedCells", "Cells", "Change", "Day", "DayNumbers", "EarlierDay", "Fate", "GrowthPoint", "KeptGap", "KeptScore",
+    "BedCells", "Cells", "Change", "Day", "DayNumbers", "EarlierDay", "Fate", "GrowthPoint", "KeptGap",
+    "KeptScore",
     "KeptSuspect",
     "Known", "Look", "LookKind", "NeedsCorners", "NeedsTray", "NewTray", "PhotoId", "PhotoRow", "PhotoState",
     "Pictures", "Refused", "Said", "ScoreId", "SeenSuspect", "Shelf", "Stored", "SuspectId", "TakenFrom",

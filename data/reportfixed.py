@@ -51,7 +51,9 @@ def methods(versions: Sequence[str]) -> tuple[Sentence, ...]:
             "Coverage is the share of the inner area that is canopy. Uniformity is read from the coverage of "
             "72 cells of the tray. The canopy score joins coverage, uniformity, colour and mold as "
             "desirabilities "
-            "by their weighted geometric mean (Derringer & Suich 1980)."
+            "by their weighted geometric mean (Derringer & Suich 1980). In it coverage and uniformity are "
+            "counted as a share of the growing bed, without rim and wall of the tray, where every photo that "
+            "is compared tells it; otherwise as a share of the inner area."
         ),
         Sentence(
             "The tray is the unit. Its number is read on the day that was fixed; a tray without a usable "

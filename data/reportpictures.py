@@ -10,11 +10,11 @@ from typing import TYPE_CHECKING
 
 from data.cancel import CancelToken
 from data.comparable import comparable
+from data.comparedday import scorings_of
 from data.mediumgrowth import growth_by_treatment
 from data.records import Tray
 from data.reportcontent import Block, GrowthFigure, Heading, Paragraph, Picture, PictureRow
 from data.sentence import Sentence
-from data.traynumbers import scorings_of
 from data.trialrows import PhotoNumbers
 from data.typicaltrays import CHOSEN_BY, TYPICAL_ALONE, Chosen, Stands, chosen_trays
 from data.verdicts import CropVerdict

@@ -206,7 +206,7 @@ class _Reading:
         if self.short:
             return
         for words in (
-            *mover_words(one.movers),
+            *mover_words(one.movers, one.counted),
             *camera_words(verdict, one.scale),
             *otherwise_words(one.otherwise, one.scale),
         ):

@@ -5,7 +5,8 @@ Out   for each question one `Otherwise`: the range of each difference, and whose
 Not   the verdict itself (`verdict.py`), which questions are asked (`rechecks.py`), words (`surewords.py`)
 
 Asked: any one block left out; the error from each medium's own trays in place of one spread; without the
-trays on which an open suspect lies, or that were lost to mold; another version of the method where the book
+trays on which an open suspect lies, or that were lost to mold; counted as a share of the inner area, or,
+where only that is known, as media at different heights may look; another version of the method where the book
 has its scores. While a trial runs nothing is shown either way.
 """
 
@@ -27,6 +28,7 @@ class What(StrEnum):
     NO_SUSPECTS = "without trays with an open suspect"
     NO_LOST = "without trays lost to mold"
     HEIGHTS = "as media at different heights may look"
+    OTHER_AREA = "counted as a share of the inner area"
     OTHER_METHOD = "scores of the other version of the method"
 
 

@@ -5,7 +5,7 @@ Out   `Sentence`s
 Not   asking (`rechecks.py`), the sentence of a medium (`verdictwords.py`)
 """
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from data.sensitivity import Otherwise, What
 from data.sentence import Sentence
@@ -68,6 +68,8 @@ def _otherwise(one: Otherwise, scale: Scale) -> Sentence:
             "difference may lie between {least} and {most}, and the answer stays.",
             **values,
         )
+    if one.what is What.OTHER_AREA:
+        return _other_area(one, values)
     if one.what is What.NO_SUSPECTS:
         if one.changes:
             return Sentence(
@@ -101,6 +103,20 @@ def _otherwise(one: Otherwise, scale: Scale) -> Sentence:
         "{medium}: by the scores of the other version of the method the difference is {least}, and the "
         "answer "
         "stays.",
+        **values,
+    )
+
+
+def _other_area(one: Otherwise, values: Mapping[str, object]) -> Sentence:
+    if one.changes:
+        return Sentence(
+            "{medium}: counted as a share of the inner area, which favours media that lie high in the tray, "
+            "the difference is {least}, and the answer would be: {answer}.",
+            **values,
+        )
+    return Sentence(
+        "{medium}: counted as a share of the inner area, which favours media that lie high in the tray, the "
+        "difference is {least}, and the answer stays.",
         **values,
     )
 

@@ -5,7 +5,7 @@ Out   `TrayNumber`s: a value, or the reason why there is none; trays lost to mol
 Not   comparing them (`verdict.py`), reading the book (`trialbook.py`)
 
 The day is fixed beforehand and never moved: a tray without a usable photo of that day has no number. Scores
-of different versions of the method are never mixed (`comparable.py` says which one is taken).
+of different versions of the method are never mixed (`comparedday.py` says how they are made alike).
 """
 
 from collections import Counter
@@ -13,15 +13,16 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
-from data.comparable import Scorings
-from data.desirability import CanopyScore, MoldRule, ScoreRule, Seen, score_canopy
+from data.comparedday import ComparedDay
+from data.countedof import CountedOf, seen_on
+from data.desirability import CanopyScore, MoldRule, ScoreRule, score_canopy
 from data.numbers import TrayId
 from data.records import Tray
 from data.trialrows import EyeGiven, PhotoNumbers, SuspectWord
 
 __all__ = [
     "LostToMold", "NoNumber", "TrayNumber", "canopy_numbers", "day_of_most", "eye_numbers", "lost_to_mold",
-    "mold_areas", "scorings_of", "yield_numbers",
+    "mold_areas", "yield_numbers",
 ]  # fmt: skip
 
 UNKNOWN_AREA_CM2 = 1.0  # of mold whose area was not measured (no scale)
@@ -96,26 +97,9 @@ def day_of_most(trays: Sequence[Tray], photos: Iterable[PhotoNumbers]) -> int | 
     return max(seen, key=lambda day: (len(seen[day]), day), default=None)
 
 
-def scorings_of(photos: Sequence[PhotoNumbers]) -> tuple[Scorings, ...]:
-    """What each version of the method has scored of some photos."""
-    by_method: dict[str, list[PhotoNumbers]] = {}
-    for photo in photos:
-        by_method.setdefault(photo.method, []).append(photo)
-    return tuple(
-        Scorings(
-            method=method,
-            photos=len({photo.photo_id for photo in scored}),
-            trays=len({photo.tray_id for photo in scored}),
-            newest=max(photo.score_id for photo in scored),
-        )
-        for method, scored in by_method.items()
-    )
-
-
 def canopy_numbers(
     trays: Sequence[Tray],
-    on_day: Sequence[PhotoNumbers],
-    method: str | None,
+    day: ComparedDay,
     words: Sequence[SuspectWord],
     rule: ScoreRule,
     running: Mapping[TrayId, bool],
@@ -124,16 +108,16 @@ def canopy_numbers(
 
     Parameters
     ----------
-    on_day : photos of the trays on the day that was fixed, all versions.
+    day : photos of the day that was fixed.
     running : whether a tray's day is still to come.
     """
     areas = mold_areas(words)
-    last = {photo.tray_id: photo for photo in on_day if photo.method == method}
-    otherwise = {photo.tray_id for photo in on_day}
+    last = day.by_tray
+    otherwise = {photo.tray_id for photo in day.photos}
     suspects = Counter(
         word.photo_id
         for word in words
-        if word.is_open and word.method == method and word.confidence >= OPEN_FROM
+        if word.is_open and word.method == day.method and word.confidence >= OPEN_FROM
     )
     found = []
     for tray in trays:
@@ -141,13 +125,11 @@ def canopy_numbers(
         if photo is None:
             found.append(_without_photo(tray, rule, areas, tray.id in otherwise, running.get(tray.id, False)))
             continue
-        seen = Seen(
-            coverage=photo.coverage,
-            uniformity=photo.uniformity,
-            colour=photo.coloured,
+        seen = seen_on(
+            photo,
+            day.counted or CountedOf.INNER,
             mold_cm2=areas.get(tray.id, UNKNOWN_AREA_CM2 if is_lost(tray, areas) else 0.0),
             open_suspects=suspects[photo.photo_id],
-            reasons=photo.reasons,
         )
         score = score_canopy(seen, rule)
         found.append(TrayNumber(tray=tray, value=score.score, score=score, why_none=_why_no_score(score)))

@@ -30,7 +30,7 @@ TRIAL = """
 """
 PHOTO_NUMBERS = """
     SELECT t.id AS tray, p.id AS photo, p.taken_at, s.id AS score, s.method, s.coverage, s.uniformity,
-           s.green, s.pale, s.red, s.reasons
+           s.green, s.pale, s.red, s.bed_share, s.bed_uniformity, s.reasons
       FROM trial r
       CROSS JOIN tray t ON t.trial = r.id
       CROSS JOIN photo p ON p.tray = t.id
@@ -89,6 +89,8 @@ class PhotoNumbers:
     green: float | None
     pale: float | None
     red: float | None
+    bed_share: float | None  # % of the growing bed; None also where it was scored before that was measured
+    bed_uniformity: float | None
     reasons: Mapping[str, Reason | str]
 
     @property
@@ -143,6 +145,8 @@ def photo_numbers_of(row: Row) -> PhotoNumbers:
         green=row["green"],
         pale=row["pale"],
         red=row["red"],
+        bed_share=row["bed_share"],
+        bed_uniformity=row["bed_uniformity"],
         reasons={name: reason_of(reason) or "" for name, reason in reasons.items()},
     )
 

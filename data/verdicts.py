@@ -16,7 +16,8 @@ from typing import TYPE_CHECKING
 
 from data import bookwords
 from data.cancel import CancelToken
-from data.comparable import comparable
+from data.comparedday import ComparedDay, compared_day
+from data.countedof import CountedOf
 from data.movers import Mover, ScoredTray, movers
 from data.numbers import TrayId
 from data.rechecks import rechecks
@@ -31,7 +32,6 @@ from data.traynumbers import (
     eye_numbers,
     lost_to_mold,
     mold_areas,
-    scorings_of,
     yield_numbers,
 )
 from data.trial import Measure, MeasureKind
@@ -60,6 +60,7 @@ class CropVerdict:
     decides: bool  # the measure that was named as the one that decides
     on_day: int | None  # since sowing; None for yield
     method: str | None  # version that scored the photos; None for yield and eye
+    counted: CountedOf | None  # what coverage and uniformity are a share of; None for yield and eye
     numbers: tuple[TrayNumber, ...]  # every tray of the crop
     treatments: Mapping[TrayId, str]
     lost: tuple[LostToMold, ...] = ()
@@ -110,17 +111,11 @@ class _TrialReading(Terms):
     def _one(self, crop: str, trays: Sequence[Tray], kind: MeasureKind) -> CropVerdict | None:
         treated = tuple(tray for tray in trays if tray.id in self.treatments)
         day, day_fixed = self.day(crop, trays)
-        method: str | None = None
-        others: tuple[str, ...] = ()
-        on_day: tuple[PhotoNumbers, ...] = ()
+        read = ComparedDay()
         if kind is MeasureKind.SCORE:
-            on_day = self._photos_of(treated, day)
-            scorings = scorings_of(on_day)
-            photos, seen = {photo.photo_id for photo in on_day}, {photo.tray_id for photo in on_day}
-            method = comparable(scorings, len(photos), len(seen)).method
-            others = tuple(one.method for one in scorings if one.method != method)
+            read = compared_day(self._photos_of(treated, day))
             running = self._running(treated, day)
-            numbers = canopy_numbers(treated, on_day, method, self.words, self.rule, running)
+            numbers = canopy_numbers(treated, read, self.words, self.rule, running)
         elif kind is MeasureKind.YIELD:
             grams = self.book.fresh_masses(self.trial)
             if not any(tray.id in grams for tray in treated):
@@ -133,10 +128,11 @@ class _TrialReading(Terms):
         measure, fixed = self.measure(kind)
         table = self._table(numbers)
         so_far = self._so_far(treated, numbers, kind)
-        camera_sd = self._camera_sd(numbers, method)
+        camera_sd = self._camera_sd(numbers, read.method)
         verdict = self._compared(table, measure, so_far, camera_sd)
         notes = [
             *bookwords.beforehand(self.versions, measure, verdict, day=day, fixed=fixed, day_fixed=day_fixed),
+            *read.words(treated),
             *bookwords.missing_trays(numbers),
             *bookwords.untreated(trays, self.treatments),
             *half_way(table, self.trusted or ""),
@@ -149,7 +145,8 @@ class _TrialReading(Terms):
             verdict=verdict,
             decides=self.decides(kind),
             on_day=day if kind is MeasureKind.SCORE else None,
-            method=method,
+            method=read.method,
+            counted=read.counted,
             numbers=numbers,
             treatments={tray.id: self.treatments[tray.id] for tray in treated},
             lost=lost_to_mold(self.treatments, treated, mold_areas(self.words)),
@@ -161,9 +158,10 @@ class _TrialReading(Terms):
             table,
             by_shelf=self.by_shelf(),
             moldy={tray.code for tray in treated if tray.id in mold_areas(self.words)},
-            shift=self._shift(numbers, kind),
+            shift=self._shift(numbers) if read.counted is CountedOf.INNER else 0.0,
             other_height=self._other_height(treated),
-            other_method=self._by_other_method(treated, on_day, others),
+            other_area=self._by_other_area(treated, read),
+            other_method=self._by_other_method(treated, read),
         )
         return replace(found, otherwise=asked_otherwise)
 
@@ -228,12 +226,10 @@ class _TrialReading(Terms):
         scores = [number.score for number in numbers if number.score is not None]
         return score_sd_between_media(method, scores, self.rule)
 
-    def _shift(self, numbers: Sequence[TrayNumber], kind: MeasureKind) -> float:
-        """Points by which media at different heights may come out apart; 0 for yield and eye."""
+    def _shift(self, numbers: Sequence[TrayNumber]) -> float:
+        """Points by which media at different heights may come out apart in the inner area."""
         from data.camerabias import score_shift_of_heights
 
-        if kind is not MeasureKind.SCORE:
-            return 0.0
         return score_shift_of_heights([n.score for n in numbers if n.score is not None], self.rule)
 
     def _other_height(self, trays: Sequence[Tray]) -> set[str]:
@@ -251,13 +247,17 @@ class _TrialReading(Terms):
 
         return {name for name, (medium, seating) in lies.items() if not is_alike(medium, seating)}
 
-    def _by_other_method(
-        self, trays: Sequence[Tray], on_day: Sequence[PhotoNumbers], others: Sequence[str]
-    ) -> list[tuple[str, list[Measured]]]:
-        return [
-            (method, self._table(canopy_numbers(trays, on_day, method, self.words, self.rule, {})))
-            for method in others[:1]
-        ]
+    def _by_other_method(self, trays: Sequence[Tray], read: ComparedDay) -> list[tuple[str, list[Measured]]]:
+        return [(one, self._read_as(trays, read.by_version(one))) for one in read.others[:1]]
+
+    def _by_other_area(self, trays: Sequence[Tray], read: ComparedDay) -> list[tuple[str, list[Measured]]]:
+        """The same trays counted of the inner area, where they are compared by the bed."""
+        if read.counted is not CountedOf.BED:
+            return []
+        return [("", self._read_as(trays, read.counted_as(CountedOf.INNER)))]
+
+    def _read_as(self, trays: Sequence[Tray], read: ComparedDay) -> list[Measured]:
+        return self._table(canopy_numbers(trays, read, self.words, self.rule, {}))
 
     def _movers(self, numbers: Sequence[TrayNumber]) -> tuple[Mover, ...]:
         trays = [

@@ -36,6 +36,11 @@ NUMBERS = (
      T("Share of the inner area under green, red or pale shoots, from above.")),
     ("uniformity", T("Uniformity"), "%", 0,
      T("How alike the 72 cells are (Christiansen): 100 is all alike.")),
+    ("bed_share", T("Of the growing bed"), "%", 0,
+     T("Share under shoots of what is neither rim nor wall of the tray. Media at different heights are "
+       "compared by it.")),
+    ("bed_uniformity", T("Uniformity on the bed"), "%", 0,
+     T("How alike the cells are, each as a share of its growing bed.")),
     ("low_quarter", T("Thinnest quarter"), "%", 0,
      T("Mean of the 18 thinnest cells, in % of the mean of all.")),
     ("gap_share", T("Gaps"), "%", 1, T("Share of the inner area in bare pieces of at least 4 cm².")),

@@ -27,7 +27,7 @@ from data.trial import MeasureKind
 from gui.numberfield import NumberField
 from gui.palette import Space, set_role
 from gui.planpage import heading, soft
-from gui.ruleview import PREVIEWED, mean_rows, mold_words, preview_rows, trouble_of
+from gui.ruleview import PREVIEWED, counted_words_of, mean_rows, mold_words, preview_rows, trouble_of
 from gui.sides import Sides
 from gui.spoken import begun, spoken
 from gui.verdicttable import VerdictTable
@@ -82,6 +82,8 @@ class RulePage(QWidget):
                 panel,
             )
         )
+        self.counted = soft("", panel)
+        column.addWidget(self.counted)
         grid = QGridLayout()
         grid.setHorizontalSpacing(Space.M)
         grid.setVerticalSpacing(Space.S)
@@ -210,6 +212,7 @@ class RulePage(QWidget):
             self.about.setText(words.format(crop=self._state.crop, day=day))
         else:
             self.about.setText(self.tr("No photo of the day that is read, so nothing can be tried"))
+        self.counted.setText(counted_words_of(None if found is None else found.counted))
         rows = (*mean_rows(trays, self._holds, rule), *preview_rows(trays, self._holds, rule))
         self.table.setVisible(bool(trays))
         self.table.show_rows([(r.medium, r.name, *r.parts, r.before, r.now) for r in rows])

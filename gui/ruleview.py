@@ -9,12 +9,21 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from data.bookwords import part_words
+from data.countedof import CountedOf
 from data.desirability import CanopyScore, MoldRule, PartName, ScoreRule, score_canopy
 from gui.spoken import begun, in_figures, spoken
 from gui.verdictreading import TraySeen
 from gui.words import translate
 
-__all__ = ["PREVIEWED", "PreviewRow", "mean_rows", "mold_words", "preview_rows", "trouble_of"]
+__all__ = [
+    "PREVIEWED",
+    "PreviewRow",
+    "counted_words_of",
+    "mean_rows",
+    "mold_words",
+    "preview_rows",
+    "trouble_of",
+]
 
 PREVIEWED = (PartName.COVERAGE, PartName.UNIFORMITY, PartName.COLOUR)
 NONE = "\u2013"
@@ -75,6 +84,19 @@ def _part(score: CanopyScore, name: PartName) -> str:
         return NONE
     words = translate("ScoreRule", "{value} % \u2192 {worth}")
     return words.format(value=in_figures(share.value, ".1f"), worth=in_figures(share.desirability, ".2f"))
+
+
+def counted_words_of(counted: CountedOf | None) -> str:
+    """What coverage and uniformity of the trays are a share of; empty where nothing is read."""
+    match counted:
+        case CountedOf.BED:
+            return translate("ScoreRule", "Coverage and uniformity count the growing bed: what is neither "
+                             "rim nor wall of the tray.")  # fmt: skip
+        case CountedOf.INNER:
+            return translate("ScoreRule", "Coverage and uniformity count the inner area, for not every photo "
+                             "of these trays tells its growing bed.")  # fmt: skip
+        case None:
+            return ""
 
 
 def mold_words(rule: MoldRule) -> str:

@@ -14,6 +14,7 @@ from json import dumps
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
+    from vision.bed import BedCells
     from vision.reason import Reason
     from vision.score import Refused, Score
 
@@ -33,6 +34,9 @@ KEYS = {
     "cells": "cells_pct",
     "uniformity": "uniformity_pct",
     "low_quarter": "low_quarter_pct",
+    "bed_share": "bed_share_pct",
+    "bed_cells": "bed_cells_pct",
+    "bed_uniformity": "bed_uniformity_pct",
     "variation": "variation_pct",
     "gap_share": "gap_pct",
     "edge_deficit": "edge_deficit_points",
@@ -63,6 +67,9 @@ NUMBERS = (
     "cells_pct",
     "uniformity_pct",
     "low_quarter_pct",
+    "bed_share_pct",
+    "bed_cells_pct",
+    "bed_uniformity_pct",
     "variation_pct",
     "clumping",
     "gap_pct",
@@ -168,6 +175,9 @@ def _of_score(photo: str, score: "Score") -> dict[str, Any]:
         "cells_pct": stand.cells,
         "uniformity_pct": stand.uniformity,
         "low_quarter_pct": stand.low_quarter,
+        "bed_share_pct": stand.bed_share,
+        "bed_cells_pct": stand.bed_cells,
+        "bed_uniformity_pct": stand.bed_uniformity,
         "variation_pct": stand.variation,
         "clumping": stand.clumping,
         "gap_pct": stand.gap_share,
@@ -198,7 +208,7 @@ def _of_score(photo: str, score: "Score") -> dict[str, Any]:
         "notes": [str(note) for note in score.notes],
         "method": score.method,
         "seconds": score.seconds,
-        "missing": _missing(score.missing),
+        "missing": _missing(score.missing) | _missing_cells(stand.bed_cells),
     }
     return {key: _rounded(value) for key, value in told.items()}
 
@@ -218,9 +228,22 @@ def _missing(reasons: Mapping[str, "Reason"]) -> dict[str, str]:
         KEYS.get(name, name if name in NUMBERS else f"quality.{name}"): str(reason)
         for name, reason in reasons.items()
     }
+    keyed.pop("bed_cells_pct", None)  # each cell has a reason of its own
     if "gap_pct" in keyed:
         keyed["gaps"] = keyed["gap_pct"]
     return keyed
+
+
+def _missing_cells(cells: "BedCells") -> dict[str, str]:
+    """Cells that are not told, as `bed_cells_pct.row.column`, both from 0."""
+    from vision.reason import Reason
+
+    return {
+        f"bed_cells_pct.{row}.{column}": str(Reason.LITTLE_BED)
+        for row, values in enumerate(cells)
+        for column, value in enumerate(values)
+        if value is None
+    }
 
 
 def _points(points: Sequence[tuple[float, float]] | None) -> list[list[float]] | None:

@@ -113,7 +113,7 @@ def _reported(found: "CropVerdict") -> Reported:
     """A verdict of a book, with what it rests on."""
     verdict, scale = found.verdict, found.scale
     notes = (
-        *mover_words(found.movers),
+        *mover_words(found.movers, found.counted),
         *otherwise_words(found.otherwise, scale),
         *lost_words(found.lost),
         *camera_words(verdict, scale),
@@ -124,6 +124,7 @@ def _reported(found: "CropVerdict") -> Reported:
         "decides": found.decides,
         "on_day": found.on_day,
         "method": found.method,
+        "counted_of": None if found.counted is None else str(found.counted),
         "lost_to_mold": [
             {"medium": one.treatment, "lost": one.lost, "trays": one.trays} for one in found.lost
         ],

@@ -13,11 +13,12 @@ from data.blind import agreement_of
 from data.blindwords import eye_words, whom_to_trust
 from data.cancel import CancelToken
 from data.comparable import comparable
+from data.comparedday import scorings_of
+from data.countedof import CountedOf, seen_on
 from data.desirability import USUAL, ScoreRule, Seen, rule_of
 from data.mediumgrowth import GrowthLine, growth_by_treatment
 from data.numbers import PhotoId, TrayId
 from data.sentence import Sentence
-from data.traynumbers import scorings_of
 from data.trial import KeptPlan, MeasureKind
 from data.trialbook import EyeRound
 from data.trialrows import PhotoNumbers
@@ -167,13 +168,11 @@ def _seen(found: CropVerdict, photos: Sequence[PhotoNumbers]) -> tuple[TraySeen,
         photo = numbers.get(of_day.get(number.tray.id, PhotoId(-1)))
         if photo is None or number.score is None:
             continue
-        seen = Seen(
-            coverage=photo.coverage,
-            uniformity=photo.uniformity,
-            colour=photo.coloured,
+        seen = seen_on(
+            photo,
+            found.counted or CountedOf.INNER,
             mold_cm2=number.score.mold_cm2,
             open_suspects=number.score.open_suspects,
-            reasons=photo.reasons,
         )
         treatment = found.treatments[number.tray.id]
         told.append(TraySeen(code=number.tray.code, treatment=treatment, seen=seen))

@@ -104,8 +104,9 @@ def answers_of(found: "CropVerdict") -> tuple[Answer, ...]:
 
 
 def series_of(found: "CropVerdict", medium: str) -> int:
-    """Colour, marker and dash of a medium: the same in every chart."""
-    names = [line.medium for line in found.verdict.media]
+    """Colour, marker and dash of a medium: the same in every chart, before anything is compared, too."""
+    compared = [line.medium for line in found.verdict.media]
+    names = list(dict.fromkeys((*compared, found.verdict.trusted, *found.treatments.values())))
     return names.index(medium) if medium in names else len(names)
 
 
@@ -251,7 +252,7 @@ def part_rows(found: "CropVerdict") -> tuple[PartRow, ...]:
     return tuple(
         PartRow(
             medium=mover.medium,
-            part=spoken(part_words(mover.part)).split(" (")[0],
+            part=spoken(part_words(mover.part, found.counted)).split(" (")[0],
             value=f"{in_figures(mover.value, '.1f')} %",
             trusted=f"{in_figures(mover.trusted_value, '.1f')} %",
             points=in_figures(mover.points + 0.0, "+.1f"),
@@ -262,7 +263,8 @@ def part_rows(found: "CropVerdict") -> tuple[PartRow, ...]:
 
 def why_words(found: "CropVerdict") -> tuple[str, ...]:
     """What moves the score, and trays lost to mold."""
-    return tuple(spoken(words) for words in (*mover_words(found.movers), *lost_words(found.lost)))
+    said = (*mover_words(found.movers, found.counted), *lost_words(found.lost))
+    return tuple(spoken(words) for words in said)
 
 
 def sure_words(found: "CropVerdict") -> tuple[str, ...]:

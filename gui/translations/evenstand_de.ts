@@ -77,6 +77,57 @@
         </message>
     </context>
     <context>
+        <name>AgainBand</name>
+        <message>
+            <source>Scoring photos again</source>
+            <translation>Fotos werden neu ausgewertet</translation>
+        </message>
+        <message>
+            <source>In the background; what you have said of a photo stays, and so does its old score</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Not today</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ask again after the next start</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Stop; what is done stays</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{count} photos can be scored again</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>1 photo can be scored again</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>An older version of the program has scored them, or they lack numbers that it measures now. Scores of two versions are never compared; the old ones are kept beside the new ones.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>That takes {time} on this machine.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Score them again</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Photos are scored again</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
         <name>Became</name>
         <message>
             <source>new</source>
@@ -128,6 +179,14 @@
         <message>
             <source>Add a tray</source>
             <translation>Schale hinzufügen</translation>
+        </message>
+        <message>
+            <source>Plan a trial</source>
+            <translation>Versuch planen</translation>
+        </message>
+        <message>
+            <source>Go to Plan (Ctrl+4)</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Add a tray (Ctrl+T)</source>
@@ -194,8 +253,8 @@
             <translation>Hier wird das Regal stehen, Etage für Etage</translation>
         </message>
         <message>
-            <source>Add your trays with their crop, medium and the day of sowing. Then photograph each from above, every day, and bring the photos in: each tray gets its picture, its coverage and its growth line, and the trays that need a look are named on top.</source>
-            <translation>Schalen mit Kultur, Substrat und Tag der Aussaat hinzufügen. Danach jede täglich von oben fotografieren und die Fotos einlesen: Jede Schale bekommt ihr Bild, ihre Deckung und ihre Wachstumslinie, und Schalen, die einen Blick brauchen, werden oben genannt.</translation>
+            <source>To compare media, plan a trial: it says how many trays that takes, draws their places and puts them here once they are sown. To watch trays that grow already, add them one by one. Then photograph each from above, every day, and bring the photos in: the trays that need a look are named on top. Help (F1) leads through a first trial in five steps.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -535,6 +594,13 @@
         </message>
     </context>
     <context>
+        <name>BookMenu</name>
+        <message>
+            <source>Opened of late</source>
+            <translation>Zuletzt geöffnet</translation>
+        </message>
+    </context>
+    <context>
         <name>Bringing</name>
         <message>
             <source>Scoring photos</source>
@@ -569,6 +635,62 @@
     </context>
     <context>
         <name>ClockBand</name>
+        <message>
+            <source>The clock was right</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Leave the times as they are, and do not ask again; Ctrl+Z takes it back</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Show only these photos</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Move all these photos by as much; those with a tag find their tray anew (undo: Ctrl+Z)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Last photo</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>When the first photo was really taken: change it if you know better, the others follow</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What time was it really?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What time was it really? ({n} more clocks after this one)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The time of day is a guess: set it if you know better.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>First photo</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The photo</source>
+            <translation>Das Foto</translation>
+        </message>
+        <message>
+            <source>First photo: the camera says {before}. Really taken at</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Last photo: {before} becomes {after}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>That would be after the photos came in.</source>
+            <translation type="unfinished" />
+        </message>
         <message>
             <source>Mend the photo</source>
             <translation type="unfinished" />
@@ -898,6 +1020,17 @@
         </message>
     </context>
     <context>
+        <name>DoneBand</name>
+        <message>
+            <source>Open the folder</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>I have read it</source>
+            <translation>Gelesen</translation>
+        </message>
+    </context>
+    <context>
         <name>DropArea</name>
         <message>
             <source>Drop photos or a folder anywhere in this window</source>
@@ -1014,6 +1147,17 @@
         </message>
     </context>
     <context>
+        <name>Errand</name>
+        <message>
+            <source>This did not work, and nothing of it was left. What happened is in the log.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Stopped; nothing of it was left.</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
         <name>ErrorFrom</name>
         <message>
             <source>all media together</source>
@@ -1073,6 +1217,25 @@
         <message>
             <source>cleaned</source>
             <translation>gereinigt</translation>
+        </message>
+    </context>
+    <context>
+        <name>ExportPlace</name>
+        <message>
+            <source>All numbers as tables that a spreadsheet or a statistician's program opens, with a description of every column and a page on how to read them. The photos themselves, and where they were taken, are not among them.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Export as open files</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Export</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Top views too, as JPEG without place and camera</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -1350,36 +1513,12 @@
             <translation>Zum nächsten Foto, das eine Entscheidung braucht</translation>
         </message>
         <message>
-            <source>Scoring photos</source>
-            <translation>Fotos werden ausgewertet</translation>
-        </message>
-        <message>
-            <source>Stopped. What was stored by then stays; bring the rest in whenever you like.</source>
-            <translation>Angehalten. Was bis dahin gespeichert war, bleibt; den Rest jederzeit nachholen.</translation>
-        </message>
-        <message>
-            <source>Choose photos</source>
-            <translation>Fotos wählen</translation>
-        </message>
-        <message>
-            <source>Choose a folder with photos</source>
-            <translation>Ordner mit Fotos wählen</translation>
-        </message>
-        <message>
-            <source>Choose the folder that your phone copies to</source>
-            <translation>Ordner wählen, in den das Telefon kopiert</translation>
-        </message>
-        <message>
-            <source>{folder} is not there, so no photo comes in from it: connect it again, then choose it with Watch a folder.</source>
-            <translation>{folder} ist nicht da, also kommt von dort kein Foto: wieder anschließen, dann mit „Ordner beobachten“ wählen.</translation>
+            <source>Go to the question above the photos</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>That did not work, and nothing was changed. Try it once more.</source>
             <translation>Das hat nicht geklappt, und nichts wurde geändert. Noch einmal versuchen.</translation>
-        </message>
-        <message>
-            <source>Scoring the photo again</source>
-            <translation>Das Foto wird erneut ausgewertet</translation>
         </message>
         <message>
             <source>1 photo needs you</source>
@@ -1432,6 +1571,21 @@
         <message>
             <source>the same photo as {name}, already in the book: {fate}</source>
             <translation>dasselbe Foto wie {name}, schon im Buch: {fate}</translation>
+        </message>
+    </context>
+    <context>
+        <name>IntakeDesk</name>
+        <message>
+            <source>The time of the photo is mended. Ctrl+Z takes it back.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The times of {count} photos are mended. Ctrl+Z takes it back.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The times stay as they are, and nobody asks again. Ctrl+Z takes it back.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -1594,6 +1748,10 @@
         <message>
             <source>{count} trays from {name}</source>
             <translation>{count} Schalen aus {name}</translation>
+        </message>
+        <message>
+            <source>book {name} brought in</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>conditions of {what}</source>
@@ -2991,14 +3149,6 @@ trusted</source>
             <translation>Dieses Foto wurde mit einer älteren Version des Programms ausgewertet. Ein nachgebesserter Bestand wird mit der jetzigen gemessen, und beide werden nie vermischt: erst die Fotos neu auswerten lassen.</translation>
         </message>
         <message>
-            <source>Scoring photos again</source>
-            <translation>Fotos werden neu ausgewertet</translation>
-        </message>
-        <message>
-            <source>{scored} of {total} photos scored again.</source>
-            <translation>{scored} von {total} Fotos neu ausgewertet.</translation>
-        </message>
-        <message>
             <source>Canopy of {code} kept: coverage {coverage:.0f} %, mended by hand.</source>
             <translation>Bestand von {code} behalten: Deckung {coverage:.0f} %, von Hand nachgebessert.</translation>
         </message>
@@ -3008,6 +3158,17 @@ trusted</source>
         <message>
             <source>Something in the program went wrong. Your book is as it was after your last step; you may go on. What happened is written down in {file}.</source>
             <translation>Im Programm ist etwas schiefgegangen. Das Buch ist auf dem Stand des letzten Schritts; weitermachen ist möglich. Was geschehen ist, steht in {file}.</translation>
+        </message>
+    </context>
+    <context>
+        <name>NameField</name>
+        <message>
+            <source>Add</source>
+            <translation>Hinzufügen</translation>
+        </message>
+        <message>
+            <source>Add: {what}</source>
+            <translation>Hinzufügen: {what}</translation>
         </message>
     </context>
     <context>
@@ -3021,40 +3182,12 @@ trusted</source>
             <translation>Ein Buch ist ein Ordner, der die Schalen, die Fotos, wie sie aufgenommen wurden, und alle Zahlen aufbewahrt. Nichts verlässt diesen Rechner.</translation>
         </message>
         <message>
-            <source>My trays</source>
-            <translation>Meine Schalen</translation>
-        </message>
-        <message>
-            <source>Choose...</source>
-            <translation>Wählen...</translation>
-        </message>
-        <message>
-            <source>Choose the place of the book</source>
-            <translation>Ort des Buchs wählen</translation>
-        </message>
-        <message>
             <source>Start this book</source>
             <translation>Dieses Buch beginnen</translation>
         </message>
         <message>
-            <source>Leave</source>
-            <translation>Abbrechen</translation>
-        </message>
-        <message>
-            <source>&amp;Name</source>
-            <translation>&amp;Name</translation>
-        </message>
-        <message>
-            <source>Folder</source>
-            <translation>Ordner</translation>
-        </message>
-        <message>
-            <source>Give the book a name.</source>
-            <translation>Dem Buch einen Namen geben.</translation>
-        </message>
-        <message>
-            <source>Where shall the book stand?</source>
-            <translation>Wo soll das Buch stehen?</translation>
+            <source>My trays</source>
+            <translation>Meine Schalen</translation>
         </message>
     </context>
     <context>
@@ -3422,6 +3555,21 @@ trusted</source>
         </message>
     </context>
     <context>
+        <name>PackPlace</name>
+        <message>
+            <source>Everything in one file, to be kept safe or opened on another computer: trays, numbers, notes and the photos as they were taken, with the time and the place that the camera wrote into them. It will be about {size} large. Your book stays as it is.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Pack this book</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Pack</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
         <name>PagePreview</name>
         <message>
             <source>Preview of the pages</source>
@@ -3648,6 +3796,45 @@ trusted</source>
         </message>
     </context>
     <context>
+        <name>PlaceDialog</name>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>Choose...</source>
+            <translation>Wählen...</translation>
+        </message>
+        <message>
+            <source>Choose the folder</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Leave</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Name</translation>
+        </message>
+        <message>
+            <source>Folder</source>
+            <translation>Ordner</translation>
+        </message>
+        <message>
+            <source>{path} is there already and stays as it is. Choose another name.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Give it a name.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Where shall it stand?</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
         <name>PlacesPage</name>
         <message>
             <source>Which tray stands where?</source>
@@ -3709,32 +3896,8 @@ trusted</source>
             <translation>Hier wird festgelegt, was die Frage ist, welche Substrate verglichen werden und mit welchen Kulturen. Das Programm sagt, wie viele Schalen das braucht, lost aus, welche Schale wo steht, und druckt Schilder und Bögen.</translation>
         </message>
         <message>
-            <source>Back</source>
-            <translation>Zurück</translation>
-        </message>
-        <message>
-            <source>Step before (Alt+Up)</source>
-            <translation>Voriger Schritt (Alt+Auf)</translation>
-        </message>
-        <message>
-            <source>Next step (Alt+Right)</source>
-            <translation>Nächster Schritt (Alt+Rechts)</translation>
-        </message>
-        <message>
-            <source>The places are drawn.</source>
-            <translation>Die Plätze sind ausgelost.</translation>
-        </message>
-        <message>
-            <source>{trial}: the plan is kept, the places are drawn.</source>
-            <translation>{trial}: der Plan ist behalten, die Plätze sind ausgelost.</translation>
-        </message>
-        <message>
-            <source>The places are drawn again; the drawing before is kept.</source>
-            <translation>Die Plätze sind neu ausgelost; die vorige Auslosung bleibt erhalten.</translation>
-        </message>
-        <message>
-            <source>{n} trays stand on the bench.</source>
-            <translation>{n} Schalen stehen im Regal.</translation>
+            <source>Another plan is being made here: keep it or give it up first.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Choose something to print first.</source>
@@ -3769,6 +3932,25 @@ trusted</source>
         <message>
             <source>Next step (Alt+Right)</source>
             <translation>Nächster Schritt (Alt+Rechts)</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanKeeper</name>
+        <message>
+            <source>{trial}: the plan is kept, the places are drawn.</source>
+            <translation>{trial}: der Plan ist behalten, die Plätze sind ausgelost.</translation>
+        </message>
+        <message>
+            <source>The places are drawn.</source>
+            <translation>Die Plätze sind ausgelost.</translation>
+        </message>
+        <message>
+            <source>The places are drawn again; the drawing before is kept.</source>
+            <translation>Die Plätze sind neu ausgelost; die vorige Auslosung bleibt erhalten.</translation>
+        </message>
+        <message>
+            <source>{n} trays stand on the bench.</source>
+            <translation>{n} Schalen stehen im Regal.</translation>
         </message>
     </context>
     <context>
@@ -4507,15 +4689,15 @@ trusted</source>
         </message>
         <message>
             <source>no growing bed shows, so canopy is no share of it: look whether the corners are right</source>
-            <translation type="unfinished" />
+            <translation>keine Substratfläche zu sehen, darum ist der Bestand kein Anteil von ihr: nachsehen, ob die Ecken stimmen</translation>
         </message>
         <message>
             <source>too little of the growing bed shows there to tell a share of it</source>
-            <translation type="unfinished" />
+            <translation>dort ist zu wenig von der Substratfläche zu sehen, um einen Anteil zu nennen</translation>
         </message>
         <message>
             <source>scored before the share of the growing bed was measured: score this photo again</source>
-            <translation type="unfinished" />
+            <translation>ausgewertet, bevor der Anteil an der Substratfläche gemessen wurde: dieses Foto neu auswerten</translation>
         </message>
         <message>
             <source>all cells are alike, so there is no pattern to measure</source>
@@ -4866,6 +5048,14 @@ trusted</source>
             <translation>{value} % → {worth}</translation>
         </message>
         <message>
+            <source>Coverage and uniformity count the growing bed: what is neither rim nor wall of the tray.</source>
+            <translation>Deckung und Gleichmäßigkeit zählen die Substratfläche: was weder Rand noch Wand der Schale ist.</translation>
+        </message>
+        <message>
+            <source>Coverage and uniformity count the inner area, for not every photo of these trays tells its growing bed.</source>
+            <translation>Deckung und Gleichmäßigkeit zählen die Innenfläche, denn nicht jedes Foto dieser Schalen nennt seine Substratfläche.</translation>
+        </message>
+        <message>
             <source>a tray with mold scores 0</source>
             <translation>eine Schale mit Schimmel zählt 0</translation>
         </message>
@@ -4884,6 +5074,37 @@ trusted</source>
         <message>
             <source>Give at least one part a weight.</source>
             <translation>Mindestens einem Teil ein Gewicht geben.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ScoringAgain</name>
+        <message>
+            <source>Scoring photos again</source>
+            <translation>Fotos werden neu ausgewertet</translation>
+        </message>
+        <message>
+            <source>{scored} of {total} photos scored again; the old scores are kept beside the new ones.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Stopped after {done} of {total} photos; what is done stays, the rest keeps its score.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>about {n} seconds</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>about a minute</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>about {n} minutes</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>about {n} hours</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -5200,6 +5421,14 @@ trusted</source>
             <translation>Die Wertung von {medium} bewegt am meisten: {part}, {value:.1f} gegen {trusted:.1f} %; das macht {points:+.1f} Punkte.</translation>
         </message>
         <message>
+            <source>coverage of the growing bed</source>
+            <translation>Deckung der Substratfläche</translation>
+        </message>
+        <message>
+            <source>uniformity on the growing bed</source>
+            <translation>Gleichmäßigkeit auf der Substratfläche</translation>
+        </message>
+        <message>
             <source>coverage</source>
             <translation>Deckung</translation>
         </message>
@@ -5342,6 +5571,14 @@ trusted</source>
         <message>
             <source>{left_out} of {photos} photos were scored by another version of the method and are left out of this comparison: score them again to have them in it.</source>
             <translation>{left_out} von {photos} Fotos wurden mit einer anderen Version der Methode ausgewertet und fehlen in diesem Vergleich: neu auswerten, um sie aufzunehmen.</translation>
+        </message>
+        <message>
+            <source>Coverage and uniformity are counted here as a share of the growing bed, which is fair to media at different heights in the tray; the coverage shown elsewhere is the share of the inner area.</source>
+            <translation>Deckung und Gleichmäßigkeit zählen hier als Anteil an der Substratfläche, was Substraten in verschiedener Höhe der Schale gerecht wird; die sonst gezeigte Deckung ist der Anteil an der Innenfläche.</translation>
+        </message>
+        <message>
+            <source>Coverage and uniformity are counted here as a share of the inner area, for the share of the growing bed is not known of: {trays}. A medium that lies deep in the tray looks thinner so. Score their photos again.</source>
+            <translation>Deckung und Gleichmäßigkeit zählen hier als Anteil an der Innenfläche, denn der Anteil an der Substratfläche fehlt von: {trays}. Ein Substrat, das tief in der Schale liegt, sieht so dünner aus. Diese Fotos neu auswerten.</translation>
         </message>
         <message>
             <source>{value:.0f} g of dry seed is unusual for {crop} on this tray: {low:.0f} to {high:.0f} g is common. Look whether the number and its unit are right.</source>
@@ -5508,18 +5745,6 @@ trusted</source>
             <translation>book.sqlite in {folder} ist beschädigt oder kein Versuchsbuch, und keine Sicherung liegt daneben; es blieb, wie es war: eine eigene Sicherung darüberkopieren oder einen anderen Ordner wählen</translation>
         </message>
         <message>
-            <source>there are files in {folder} already, left as they are: choose an empty folder for the export</source>
-            <translation>in {folder} liegen schon Dateien, sie blieben, wie sie waren: für die Ausgabe einen leeren Ordner wählen</translation>
-        </message>
-        <message>
-            <source>{folder} is no export that can be brought in, and nothing of it was kept: {what}</source>
-            <translation>{folder} ist keine Ausgabe, die sich einlesen lässt, und nichts davon wurde behalten: {what}</translation>
-        </message>
-        <message>
-            <source>{folder} is no packed book, or it was damaged on its way: nothing was unpacked; have it packed and sent once more</source>
-            <translation>{folder} ist kein gepacktes Buch, oder es wurde unterwegs beschädigt: nichts wurde ausgepackt; noch einmal packen und schicken lassen</translation>
-        </message>
-        <message>
             <source>there is a trial book in {folder} already, left as it is: open it, or choose another folder</source>
             <translation>in {folder} ist schon ein Versuchsbuch, es blieb, wie es war: dieses öffnen oder einen anderen Ordner wählen</translation>
         </message>
@@ -5572,8 +5797,8 @@ trusted</source>
             <translation>Urteile dieses Programms gelten mit einer Sicherheit von {fixed:.0%}, und ein Plan mit {level:.1%} wurde nicht behalten: die Sicherheit bei {fixed:.2f} lassen</translation>
         </message>
         <message>
-            <source>there are not enough free tags (10 to 586) for these trays: mark trays as done, or plan fewer trays</source>
-            <translation>für diese Schalen sind nicht genug Schilder frei (10 bis 586): Schalen als beendet vermerken, oder weniger Schalen planen</translation>
+            <source>there are not enough free tags (10 to 586) for all trays that stand at the same time: mark trays as done, or plan fewer trays a round</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>"{change}" cannot be taken back, since photos or notes kept later rest on it</source>
@@ -6484,12 +6709,12 @@ trusted</source>
             <translation>Das Foto im Eingang bestätigen und das Schild von Blättern befreien.</translation>
         </message>
         <message>
-            <source>The file is too large to be a table of trays.</source>
-            <translation>Die Datei ist zu groß für eine Tabelle von Schalen.</translation>
-        </message>
-        <message>
             <source>The first line names no column for {what}. A line is one tray, with at least crop, medium and the day of sowing.</source>
             <translation>Die erste Zeile nennt keine Spalte für {what}. Eine Zeile ist eine Schale, mindestens mit Kultur, Substrat und Tag der Aussaat.</translation>
+        </message>
+        <message>
+            <source>The file is too large to be a table of trays.</source>
+            <translation>Die Datei ist zu groß für eine Tabelle von Schalen.</translation>
         </message>
         <message>
             <source>No day of sowing could be read: write days like 2026-03-02.</source>
@@ -6792,8 +7017,8 @@ trusted</source>
             <translation>Kein Foto von dem Tag, der abgelesen wird, wurde ausgewertet.</translation>
         </message>
         <message>
-            <source>Coverage is the share of the inner area that is canopy. Uniformity is read from the coverage of 72 cells of the tray. The canopy score joins coverage, uniformity, colour and mold as desirabilities by their weighted geometric mean (Derringer &amp; Suich 1980).</source>
-            <translation>Deckung ist der Anteil der Innenfläche, der Bestand ist. Gleichmäßigkeit wird aus der Deckung von 72 Zellen der Schale gelesen. Die Bestandswertung verbindet Deckung, Gleichmäßigkeit, Farbe und Schimmel als Erwünschtheiten durch ihr gewichtetes geometrisches Mittel (Derringer &amp; Suich 1980).</translation>
+            <source>Coverage is the share of the inner area that is canopy. Uniformity is read from the coverage of 72 cells of the tray. The canopy score joins coverage, uniformity, colour and mold as desirabilities by their weighted geometric mean (Derringer &amp; Suich 1980). In it coverage and uniformity are counted as a share of the growing bed, without rim and wall of the tray, where every photo that is compared tells it; otherwise as a share of the inner area.</source>
+            <translation>Deckung ist der Anteil der Innenfläche, der Bestand ist. Gleichmäßigkeit wird aus der Deckung von 72 Zellen der Schale gelesen. Die Bestandswertung verbindet Deckung, Gleichmäßigkeit, Farbe und Schimmel als Erwünschtheiten durch ihr gewichtetes geometrisches Mittel (Derringer &amp; Suich 1980). Deckung und Gleichmäßigkeit zählen darin als Anteil an der Substratfläche, ohne Rand und Wand der Schale, wo jedes verglichene Foto ihn nennt; sonst als Anteil an der Innenfläche.</translation>
         </message>
         <message>
             <source>The tray is the unit. Its number is read on the day that was fixed; a tray without a usable photo of that day has no number and none is put in its place. Scores of two versions of a method are never mixed.</source>
@@ -7088,6 +7313,14 @@ trusted</source>
             <translation>{medium}: nach den Wertungen der anderen Version der Methode ist der Unterschied {least}, und die Antwort bleibt.</translation>
         </message>
         <message>
+            <source>{medium}: counted as a share of the inner area, which favours media that lie high in the tray, the difference is {least}, and the answer would be: {answer}.</source>
+            <translation>{medium}: als Anteil an der Innenfläche gezählt, was hoch liegende Substrate begünstigt, ist der Unterschied {least}, und die Antwort wäre: {answer}.</translation>
+        </message>
+        <message>
+            <source>{medium}: counted as a share of the inner area, which favours media that lie high in the tray, the difference is {least}, and the answer stays.</source>
+            <translation>{medium}: als Anteil an der Innenfläche gezählt, was hoch liegende Substrate begünstigt, ist der Unterschied {least}, und die Antwort bleibt.</translation>
+        </message>
+        <message>
             <source>The camera sees media differently by about {sd} (standard deviation); beside the trays' own spread that is little.</source>
             <translation>Die Kamera sieht Substrate um etwa {sd} verschieden (Standardabweichung); neben der Streuung der Schalen selbst ist das wenig.</translation>
         </message>
@@ -7158,6 +7391,26 @@ trusted</source>
         <message>
             <source>{last:.0f} g on {day} at {time}, {pace:.0f} g less each hour: below its dry weight of {dry:.0f} g by {when} on {then}.</source>
             <translation>{last:.0f} g am {day} um {time}, jede Stunde {pace:.0f} g weniger: unter ihrem Trockengewicht von {dry:.0f} g um {when} am {then}.</translation>
+        </message>
+        <message>
+            <source>there are files in {folder} already, left as they are: choose an empty folder for the export</source>
+            <translation>in {folder} liegen schon Dateien, sie blieben, wie sie waren: für die Ausgabe einen leeren Ordner wählen</translation>
+        </message>
+        <message>
+            <source>{folder} is no export that can be brought in, and nothing of it was kept: {what}</source>
+            <translation>{folder} ist keine Ausgabe, die sich einlesen lässt, und nichts davon wurde behalten: {what}</translation>
+        </message>
+        <message>
+            <source>{folder} is no packed book, or it was damaged on its way: nothing was unpacked; have it packed and sent once more</source>
+            <translation>{folder} ist kein gepacktes Buch, oder es wurde unterwegs beschädigt: nichts wurde ausgepackt; noch einmal packen und schicken lassen</translation>
+        </message>
+        <message>
+            <source>there is a file {folder} already, left as it is: choose another name for the pack</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>nothing can be written in {folder}, and nothing half written is left there: choose another folder</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>{n} trays of yours</source>
@@ -8182,40 +8435,8 @@ trusted</source>
             <translation>Hell oder dunkel, Schriftgröße, Sprache</translation>
         </message>
         <message>
-            <source>As the system</source>
-            <translation>Wie das System</translation>
-        </message>
-        <message>
-            <source>Light</source>
-            <translation>Hell</translation>
-        </message>
-        <message>
-            <source>Dark</source>
-            <translation>Dunkel</translation>
-        </message>
-        <message>
-            <source>Text {n} %</source>
-            <translation>Schrift {n} %</translation>
-        </message>
-        <message>
-            <source>Type g, °C, ml, mm</source>
-            <translation>g, °C, ml, mm eingeben</translation>
-        </message>
-        <message>
-            <source>Type oz, °F, fl oz, in</source>
-            <translation>oz, °F, fl oz, in eingeben</translation>
-        </message>
-        <message>
-            <source>Language as the system</source>
-            <translation>Sprache wie das System</translation>
-        </message>
-        <message>
             <source>{do}: {what}</source>
             <translation>{do}: {what}</translation>
-        </message>
-        <message>
-            <source>Opened of late</source>
-            <translation>Zuletzt geöffnet</translation>
         </message>
     </context>
     <context>
@@ -8223,6 +8444,105 @@ trusted</source>
         <message>
             <source>Top view with these corners</source>
             <translation>Draufsicht mit diesen Ecken</translation>
+        </message>
+    </context>
+    <context>
+        <name>Travel</name>
+        <message>
+            <source>Packing the book</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Exporting the book</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Exported to {folder}; README.md there says how to read the files.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Open a packed book</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Unpacking the book</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Unpacked and opened: {folder}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Crop</source>
+            <translation>Kultur</translation>
+        </message>
+        <message>
+            <source>Medium</source>
+            <translation>Substrat</translation>
+        </message>
+        <message>
+            <source>Kind of tray</source>
+            <translation>Art der Schale</translation>
+        </message>
+        <message>
+            <source>Trial</source>
+            <translation>Versuch</translation>
+        </message>
+        <message>
+            <source>Shelf</source>
+            <translation>Etage</translation>
+        </message>
+        <message>
+            <source>Packed: {file}, {size}. Open it elsewhere with Open a packed book.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{trays} trays, {photos} photos and {readings} readings are in it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{kind} {name}: {here} trays here, {there} there</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One name still waits for an answer.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{n} names still wait for an answer.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>There is no tray in it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Trays that will be added: {new}. Known already: {known}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>All of it was here already; nothing was added.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Added: {trays} trays, {photos} photos, {readings} readings.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Without a tag, since a growing tray here carries it: {trays}. Give them other tags on their tray sheets.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Only numbers came, for the photo itself is missing there: {photos}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Undo takes it back; the book as it was lies in {file}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{names} and {n} more</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -8438,6 +8758,22 @@ trusted</source>
         <message>
             <source>How alike the 72 cells are (Christiansen): 100 is all alike.</source>
             <translation>Wie ähnlich sich die 72 Zellen sind (Christiansen): 100 heißt alle gleich.</translation>
+        </message>
+        <message>
+            <source>Of the growing bed</source>
+            <translation>Der Substratfläche</translation>
+        </message>
+        <message>
+            <source>Share under shoots of what is neither rim nor wall of the tray. Media at different heights are compared by it.</source>
+            <translation>Anteil unter Trieben an dem, was weder Rand noch Wand der Schale ist. Substrate in verschiedener Höhe werden danach verglichen.</translation>
+        </message>
+        <message>
+            <source>Uniformity on the bed</source>
+            <translation>Gleichmäßigkeit auf der Fläche</translation>
+        </message>
+        <message>
+            <source>How alike the cells are, each as a share of its growing bed.</source>
+            <translation>Wie gleich die Zellen sind, jede als Anteil an ihrer Substratfläche.</translation>
         </message>
         <message>
             <source>Thinnest quarter</source>
@@ -9085,6 +9421,10 @@ trusted</source>
             <translation>trockenes Saatgut je Schale</translation>
         </message>
         <message>
+            <source>Read on day: so many days after sowing the photos are compared. The day is fixed with the plan.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Another crop</source>
             <translation>Weitere Kultur</translation>
         </message>
@@ -9103,14 +9443,6 @@ trusted</source>
         <message>
             <source>Another medium</source>
             <translation>Weiteres Substrat</translation>
-        </message>
-        <message>
-            <source>Add</source>
-            <translation>Hinzufügen</translation>
-        </message>
-        <message>
-            <source>Add: {what}</source>
-            <translation>Hinzufügen: {what}</translation>
         </message>
         <message>
             <source>Does anything else vary?</source>
@@ -9279,6 +9611,21 @@ trusted</source>
         </message>
     </context>
     <context>
+        <name>UnpackPlace</name>
+        <message>
+            <source>The book in {file} is laid out in a folder of its own and opened. To add its trays to the book that is open now, leave, and choose Bring in another book.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Open a packed book</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Open it</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
         <name>Urgency</name>
         <message>
             <source>now</source>
@@ -9310,22 +9657,6 @@ trusted</source>
         <message>
             <source>Plan a trial</source>
             <translation>Versuch planen</translation>
-        </message>
-        <message>
-            <source>Score blind by eye</source>
-            <translation>Verdeckt werten</translation>
-        </message>
-        <message>
-            <source>Score the photos of the day with names hidden, and see whether eye and photo agree</source>
-            <translation>Die Fotos des Tages mit verborgenen Namen werten und sehen, ob Auge und Foto übereinstimmen</translation>
-        </message>
-        <message>
-            <source>Report...</source>
-            <translation>Bericht...</translation>
-        </message>
-        <message>
-            <source>Look at the report of this trial and save it as PDF or for mail</source>
-            <translation>Den Bericht dieses Versuchs ansehen und als PDF oder für die E-Mail speichern</translation>
         </message>
         <message>
             <source>The verdict is being read</source>
@@ -9422,6 +9753,33 @@ trusted</source>
         <message>
             <source>Photos were scored by the method {method}.</source>
             <translation>Die Fotos wurden mit der Methode {method} ausgewertet.</translation>
+        </message>
+    </context>
+    <context>
+        <name>VerdictFoot</name>
+        <message>
+            <source>A copy of this trial, read by itself: with so many trays of each it would probably settle what is not shown</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Report...</source>
+            <translation>Bericht...</translation>
+        </message>
+        <message>
+            <source>Look at the report of this trial and save it as PDF or for mail</source>
+            <translation>Den Bericht dieses Versuchs ansehen und als PDF oder für die E-Mail speichern</translation>
+        </message>
+        <message>
+            <source>Score blind by eye</source>
+            <translation>Verdeckt werten</translation>
+        </message>
+        <message>
+            <source>Score the photos of the day with names hidden, and see whether eye and photo agree</source>
+            <translation>Die Fotos des Tages mit verborgenen Namen werten und sehen, ob Auge und Foto übereinstimmen</translation>
+        </message>
+        <message>
+            <source>Plan the next trial: {n} trays of each</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -9581,7 +9939,66 @@ trusted</source>
         </message>
     </context>
     <context>
+        <name>ViewMenu</name>
+        <message>
+            <source>As the system</source>
+            <translation>Wie das System</translation>
+        </message>
+        <message>
+            <source>Light</source>
+            <translation>Licht</translation>
+        </message>
+        <message>
+            <source>Dark</source>
+            <translation>Dunkel</translation>
+        </message>
+        <message>
+            <source>Text {n} %</source>
+            <translation>Schrift {n} %</translation>
+        </message>
+        <message>
+            <source>Type g, °C, ml, mm</source>
+            <translation>g, °C, ml, mm eingeben</translation>
+        </message>
+        <message>
+            <source>Type oz, °F, fl oz, in</source>
+            <translation>oz, °F, fl oz, in eingeben</translation>
+        </message>
+        <message>
+            <source>Language as the system</source>
+            <translation>Sprache wie das System</translation>
+        </message>
+    </context>
+    <context>
         <name>WalkBand</name>
+        <message>
+            <source>Match these photos by the order of your walk; undo takes it back</source>
+            <translation>Diese Fotos nach der Reihenfolge des Rundgangs zuordnen; Rückgängig nimmt es zurück</translation>
+        </message>
+        <message>
+            <source>Show only this shelf</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Another shelf</source>
+            <translation>Weitere Etage</translation>
+        </message>
+        <message>
+            <source>Look at the next shelf first; this one comes again</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{shelf} ({n} of {count})</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No tag was read. By the order of your walk: {what}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Yes, {shelf}</source>
+            <translation type="unfinished" />
+        </message>
         <message>
             <source>trays without a shelf</source>
             <translation type="unfinished" />
@@ -9620,6 +10037,10 @@ trusted</source>
         <message>
             <source>as media at different heights may look</source>
             <translation>wie Substrate in verschiedener Höhe aussehen können</translation>
+        </message>
+        <message>
+            <source>counted as a share of the inner area</source>
+            <translation>als Anteil an der Innenfläche gezählt</translation>
         </message>
         <message>
             <source>scores of the other version of the method</source>

@@ -22,6 +22,7 @@ from data.readings import NewReading, ReadingKind
 from data.travelerrors import ExportWouldMix, NotAnExport
 from tests.data.builders import Patch
 from tests.data.trialrack import Rack
+from vision.reason import Reason
 
 COVERAGE = {"peat mix": 80.0, "coir": 76.0, "fibre mat": 60.0}
 
@@ -30,7 +31,8 @@ COVERAGE = {"peat mix": 80.0, "coir": 76.0, "fibre mat": 60.0}
 def rack(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Rack]:
     """A finished trial of three media in four blocks, with a reading, a suspect and a wicked note."""
     made = Rack(tmp_path_factory.mktemp("rack"))
-    made.shoot_all(COVERAGE, suspects=[Patch()])
+    cells = tuple((None, *[75.5] * 11) for _ in range(6))  # of the bed; too little of it in the first column
+    made.shoot_all(COVERAGE, suspects=[Patch()], bed_share=81.25, bed_cells=cells)
     first = made.trays[0]
     made.book.add_readings(
         [NewReading(kind=ReadingKind.WEIGHT, value=812.5, taken_at=first.sown_at, tray_id=first.id)]
@@ -78,6 +80,36 @@ def test_numbers_stand_in_the_files_as_in_the_book(rack: Rack, exported: Path) -
     assert len(rows(exported, "scores")) == len(rack.trays) == 12
     cells = rows(exported, "cells")[0]
     assert len(cells) == 1 + 72
+
+
+def test_the_share_of_the_bed_stands_beside_that_of_the_inner_area(rack: Rack, exported: Path) -> None:
+    assert {(row["bed_share_pct"], row["bed_uniformity_pct"]) for row in rows(exported, "scores")} == {
+        ("81.25", "88")
+    }
+    cells = rows(exported, "bed_cells")
+    assert len(cells) == len(rack.trays)
+    assert [cells[0][f"row6_column{n:02}_pct"] for n in (1, 2, 12)] == ["", "75.5", "75.5"]
+    assert {row["counted_of"] for row in rows(exported, "compared")} == {"growing bed"}
+
+
+def test_an_export_from_before_the_bed_was_measured_is_read(exported: Path, tmp_path: Path) -> None:
+    older = Path(shutil.copytree(exported, tmp_path / "older"))
+    (older / "bed_cells.csv").unlink()
+    with (older / "scores.csv").open(encoding="utf-8", newline="") as file:
+        scores = list(csv.DictReader(file))
+    kept = [name for name in scores[0] if not name.startswith("bed_")]
+    with (older / "scores.csv").open("w", encoding="utf-8", newline="") as file:
+        writer = csv.DictWriter(file, kept, extrasaction="ignore")
+        writer.writeheader()
+        writer.writerows(scores)
+
+    with Book.open(read_export(older, tmp_path / "book", CancelToken())) as book:
+        score = book.score(book.photos()[0].id)
+
+    assert score is not None
+    assert (score.bed_share, score.bed_cells) == (None, None)
+    assert score.reasons["bed_share"] is Reason.BEFORE_BED
+    assert score.coverage is not None
 
 
 def test_text_that_a_spreadsheet_would_run_is_only_text(exported: Path) -> None:
@@ -249,6 +281,8 @@ def test_a_folder_of_something_else_is_no_export(tmp_path: Path) -> None:
         ("scores.csv", ",true,", ",perhaps,", "neither true nor false"),
         ("trays.csv", "\n1,", "\n1,extra,", "too many or too few"),
         ("cells.csv", "score_id", "score", "no column score_id"),
+        ("cells.csv", ",60.6,", ",,", "cells.csv, line 3"),
+        ("bed_cells.csv", "75.5", "175.5", "bed_cells.csv, line 2: a share is 0 to 100 %"),
         ("plans.csv", "{", "[", "plans.csv, line 2"),
     ],
 )

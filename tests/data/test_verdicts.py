@@ -9,6 +9,7 @@ import pytest
 
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
+from data.countedof import CountedOf, counted_words
 from data.desirability import USUAL as USUAL_RULE
 from data.desirability import MoldRule, PartName, ScoreRule, rule_of, rule_text
 from data.errors import LevelIsFixed, ReasonWanted
@@ -20,6 +21,8 @@ from data.trial import Measure, MeasureKind
 from data.verdicts import CropVerdict, verdicts
 from tests.data.builders import Patch, a_note, a_tray, score_note
 from tests.data.trialrack import EVEN, NOISE, TRIAL, WORSE, Rack
+
+OF_BED = counted_words(CountedOf.BED, {})  # how canopy was counted, said of every canopy score
 
 
 @pytest.fixture
@@ -41,7 +44,7 @@ def test_the_canopy_score_is_read_on_the_day_and_against_the_margin_of_the_plan(
     assert (found.crop, found.kind, found.on_day, found.decides) == ("broccoli", MeasureKind.SCORE, 9, True)
     assert (found.verdict.trusted, found.verdict.margin, found.verdict.so_far) == ("peat mix", 5.0, False)
     assert outcomes(found) == {"coir": Outcome.AS_GOOD, "fibre mat": Outcome.WORSE}
-    assert found.notes == ()
+    assert found.notes == (OF_BED,)
 
 
 def test_another_day_is_never_taken_for_the_planned_one(rack: Rack) -> None:
@@ -52,7 +55,7 @@ def test_another_day_is_never_taken_for_the_planned_one(rack: Rack) -> None:
     (found,) = rack.verdicts()
 
     assert found.verdict.medium("coir").n == 3
-    assert found.notes == (f"No usable photo of the day that is read: {left_out}.",)
+    assert found.notes == (OF_BED, f"No usable photo of the day that is read: {left_out}.")
 
 
 def test_a_day_that_nobody_photographed_gives_a_sentence(rack: Rack) -> None:
@@ -96,6 +99,7 @@ def test_a_margin_changed_after_sowing_is_told(rack: Rack) -> None:
         "The margin was changed after sowing, on 20 March 2026, from 5 points to 8 points (it looked "
         "better): "
         "read this verdict with care.",
+        OF_BED,
     )
 
 
@@ -218,6 +222,7 @@ def test_without_a_plan_what_is_usual_is_taken_and_said(tmp_path: Path) -> None:
     assert found.notes == (
         "No margin was set before sowing; the usual 5 points was taken.",
         "No day was fixed before sowing; day 7 was taken, on which most trays have a photo.",
+        OF_BED,
     )
 
 

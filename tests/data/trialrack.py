@@ -62,6 +62,14 @@ class Rack:
             if tray.code not in leave:
                 self.shoot(tray, coverage[tray.medium] + NOISE[number % len(NOISE)], **score)
 
+    def forget_bed(self, *trays: Tray) -> None:
+        """As if the photos of these trays had been scored before the share of the bed was measured."""
+        unknown = dict.fromkeys(("bed_share", "bed_uniformity", "bed_cells"))
+        scores = [day.score.id for tray in trays for day in self.book.days(tray.id) if day.score]
+        with self.book.writing() as db:
+            for score in scores:
+                db.table("score").update(score, unknown)
+
     def say_mold(self, tray: Tray) -> None:
         for day in self.book.days(tray.id):
             if day.score is not None:

@@ -67,6 +67,8 @@ def nulls(told: dict) -> set[str]:
     for outer in ("quality", "colour"):
         inner = told[outer] or {}
         found |= {f"{outer}.{key}" for key, value in inner.items() if value is None}
+    for row, cells in enumerate(told["bed_cells_pct"] or ()):
+        found |= {f"bed_cells_pct.{row}.{column}" for column, cell in enumerate(cells) if cell is None}
     return found
 
 

@@ -13,7 +13,7 @@ from data.book import Book
 from data.desirability import USUAL, MoldRule, PartName, Seen, rule_of
 from gui.ruleview import mean_rows, preview_rows, trouble_of
 from gui.verdict import PAGE, Verdict
-from gui.verdictreading import TraySeen
+from gui.verdictreading import TraySeen, read_verdict
 from gui.work import Work
 from tests.data.builders import a_tray
 from tests.data.trialrack import TRIAL, WORSE, Rack
@@ -72,6 +72,22 @@ def test_kept_with_a_reason_they_hold_from_now_on(screen: Verdict, rack: Rack, q
     assert rack.book.plans(TRIAL)[-1].why == "coverage is what I sell"
     assert screen._whole.currentIndex() == PAGE
     assert "Limits and weights of the canopy score were changed after sowing" in screen.page.sure.text()
+
+
+def test_the_trays_are_tried_on_the_same_counting_as_the_verdict(rack: Rack) -> None:
+    before = next(iter(read_verdict(rack.book).seen.values()))
+    for tray in rack.trays:
+        rack.shoot(tray, 50.0, method="learned 2", bed_share=70.0, bed_uniformity=81.0, uniformity=60.0)
+    of_bed = next(iter(read_verdict(rack.book).seen.values()))
+    rack.forget_bed(rack.trays[0])
+    of_inner = next(iter(read_verdict(rack.book).seen.values()))
+
+    def counted(trays: tuple[TraySeen, ...]) -> set[tuple[float | None, float | None]]:
+        return {(tray.seen.coverage, tray.seen.uniformity) for tray in trays}
+
+    assert len(before) == len(of_bed) == len(of_inner) == 12
+    assert counted(of_bed) == {(70.0, 81.0)}
+    assert counted(of_inner) == {(50.0, 60.0)}
 
 
 def test_leaving_keeps_nothing(screen: Verdict, rack: Rack, qtbot: QtBot) -> None:
