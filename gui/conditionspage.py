@@ -36,6 +36,23 @@ class ConditionsPage(SheetPage):
     def __init__(self, work: Work, parent: QWidget | None = None) -> None:
         super().__init__(work, parent)
         self._drafts: dict[TrayId, tuple[Tray, NewTray]] = {}
+        self._make_form()
+        self.said = QLabel(self)
+        self.said.setWordWrap(True)
+        self._make_buttons()
+        row = QHBoxLayout()
+        row.setSpacing(Space.S)
+        for part in (self.usual, self.leave, self.keep):
+            row.addWidget(part)
+        row.insertStretch(1, 1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(Space.S)
+        column.addWidget(self.roll, 1)
+        column.addWidget(self.said)
+        column.addLayout(row)
+
+    def _make_form(self) -> None:
         self.roll = QScrollArea(self)
         self.roll.setWidgetResizable(True)
         self.roll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -49,8 +66,8 @@ class ConditionsPage(SheetPage):
         inner.addWidget(self.form)
         inner.addStretch(1)
         self.roll.setWidget(sheet)
-        self.said = QLabel(self)
-        self.said.setWordWrap(True)
+
+    def _make_buttons(self) -> None:
         self.usual = QPushButton(self.tr("Fill in what is usual"), self)
         self.usual.setToolTip(
             self.tr(
@@ -69,17 +86,6 @@ class ConditionsPage(SheetPage):
             button.clicked.connect(does)
             set_role(button, "rack")
         set_role(self.keep, "rack-main")
-        row = QHBoxLayout()
-        row.setSpacing(Space.S)
-        for part in (self.usual, self.leave, self.keep):
-            row.addWidget(part)
-        row.insertStretch(1, 1)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(Space.S)
-        column.addWidget(self.roll, 1)
-        column.addWidget(self.said)
-        column.addLayout(row)
 
     def show_state(self, state: TrayState) -> None:
         """Show this tray; what is being typed stays while the same conditions stand in the book."""

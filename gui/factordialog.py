@@ -10,6 +10,7 @@ from dataclasses import replace
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import (
     QDialog,
+    QFormLayout,
     QHBoxLayout,
     QLabel,
     QLineEdit,
@@ -58,41 +59,10 @@ class FactorDialog(QDialog):
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.setWordWrap(True)
         self.list.currentItemChanged.connect(self._show)
-        self.title = QLabel(self)
-        self.title.setWordWrap(True)
-        set_role(self.title, "title")
-        self.standing = QLabel(self)
-        self.standing.setWordWrap(True)
-        set_role(self.standing, "soft")
-        self.value, self.low, self.high = QLineEdit(self), QLineEdit(self), QLineEdit(self)
-        self.source, self.year, self.who = QLineEdit(self), QLineEdit(self), QLineEdit(self)
-        form = fields()
-        for words, field in (
-            (self.tr("Most likely"), self.value),
-            (self.tr("Lowest it could be"), self.low),
-            (self.tr("Highest it could be"), self.high),
-            (self.tr("Where from"), self.source),
-            (self.tr("Year"), self.year),
-            (self.tr("Who entered it"), self.who),
-        ):
-            form.addRow(words, field)
-            field.setAccessibleName(words)
-        self.trouble = QLabel(self)
-        self.trouble.setWordWrap(True)
-        set_role(self.trouble, "alarm")
-        self.back = QPushButton(self.tr("Put back"), self)
-        self.back.clicked.connect(self._put_back)
-        close = QPushButton(self.tr("Close"), self)
-        close.clicked.connect(self.accept)
-        self.keep = QPushButton(self.tr("Keep"), self)
-        set_role(self.keep, "main")
-        self.keep.setDefault(True)
-        self.keep.clicked.connect(self._keep)
-        row = QHBoxLayout()
-        row.addWidget(self.back)
-        row.addStretch(1)
-        row.addWidget(close)
-        row.addWidget(self.keep)
+        self.title, self.standing = self._words("title"), self._words("soft")
+        form = self._make_fields()
+        self.trouble = self._words("alarm")
+        row = self._make_buttons()
         right = QVBoxLayout()
         right.setSpacing(Space.M)
         right.addWidget(self.title)
@@ -106,6 +76,44 @@ class FactorDialog(QDialog):
         whole.setSpacing(Space.L)
         whole.addWidget(self.list, 1)
         whole.addLayout(right, 1)
+
+    def _words(self, role: str) -> QLabel:
+        label = QLabel(self)
+        label.setWordWrap(True)
+        set_role(label, role)
+        return label
+
+    def _make_fields(self) -> QFormLayout:
+        self.value, self.low, self.high = QLineEdit(self), QLineEdit(self), QLineEdit(self)
+        self.source, self.year, self.who = QLineEdit(self), QLineEdit(self), QLineEdit(self)
+        form = fields()
+        for words, field in (
+            (self.tr("Most likely"), self.value),
+            (self.tr("Lowest it could be"), self.low),
+            (self.tr("Highest it could be"), self.high),
+            (self.tr("Where from"), self.source),
+            (self.tr("Year"), self.year),
+            (self.tr("Who entered it"), self.who),
+        ):
+            form.addRow(words, field)
+            field.setAccessibleName(words)
+        return form
+
+    def _make_buttons(self) -> QHBoxLayout:
+        self.back = QPushButton(self.tr("Put back"), self)
+        self.back.clicked.connect(self._put_back)
+        close = QPushButton(self.tr("Close"), self)
+        close.clicked.connect(self.accept)
+        self.keep = QPushButton(self.tr("Keep"), self)
+        set_role(self.keep, "main")
+        self.keep.setDefault(True)
+        self.keep.clicked.connect(self._keep)
+        row = QHBoxLayout()
+        row.addWidget(self.back)
+        row.addStretch(1)
+        row.addWidget(close)
+        row.addWidget(self.keep)
+        return row
 
     @property
     def name(self) -> str:
@@ -128,20 +136,18 @@ class FactorDialog(QDialog):
             for kind in KINDS.values():
                 if kind.group is not group:
                     continue
-                now = self._now(kind.name)
-                told = (
-                    "–"
-                    if now is None or now.value is None
-                    else f"{in_figures(now.value)} {spoken(kind.unit)}"
-                )
-                changed = now is not None and not now.is_default and default_of(kind.name) is not None
-                words = f"{spoken(kind.about)}: {told}"
-                item = QListWidgetItem(words + (" " + self.tr("(changed)") if changed else ""))
+                item = QListWidgetItem(self._line(kind.name))
                 item.setData(Qt.ItemDataRole.UserRole, kind.name)
                 self.list.addItem(item)
         self.list.blockSignals(False)
         if chosen_name:
             self._choose(chosen_name)
+
+    def _line(self, name: str) -> str:
+        kind, now = KINDS[name], self._now(name)
+        told = "–" if now is None or now.value is None else f"{in_figures(now.value)} {spoken(kind.unit)}"
+        changed = now is not None and not now.is_default and default_of(name) is not None
+        return f"{spoken(kind.about)}: {told}" + (" " + self.tr("(changed)") if changed else "")
 
     def _choose(self, name: str) -> None:
         for number in range(self.list.count()):
@@ -158,20 +164,7 @@ class FactorDialog(QDialog):
         self._doubted = None
         self.trouble.clear()
         self.title.setText(f"{spoken(kind.about)}, {spoken(kind.unit)}")
-        first = default_of(name)
-        if now is None:
-            words = self.tr("Nobody has said it yet.")
-        elif now.is_default:
-            words = self.tr("A default. Type your own over it. From: {source}.").format(source=now.source)
-        elif first is not None and first.value is not None:
-            words = self.tr("Changed; the default is {value} ({low} to {high}): {source}").format(
-                value=in_figures(first.value),
-                low=in_figures(first.low),
-                high=in_figures(first.high),
-                source=first.source,
-            )
-        else:
-            words = self.tr("Typed in.")
+        words = self._standing(now, default_of(name))
         if not kind.of_medium:
             words += " " + self.tr("It is the same for all media.")
         self.standing.setText(words)
@@ -184,6 +177,21 @@ class FactorDialog(QDialog):
         for field in (self.source, self.who):
             field.setCursorPosition(0)
         self.back.setEnabled(now is not None and not now.is_default)
+
+    def _standing(self, now: Factor | None, first: Factor | None) -> str:
+        """Where the number stands: nobody's, a default, or changed from `first`."""
+        if now is None:
+            return self.tr("Nobody has said it yet.")
+        if now.is_default:
+            return self.tr("A default. Type your own over it. From: {source}.").format(source=now.source)
+        if first is not None and first.value is not None:
+            return self.tr("Changed; the default is {value} ({low} to {high}): {source}").format(
+                value=in_figures(first.value),
+                low=in_figures(first.low),
+                high=in_figures(first.high),
+                source=first.source,
+            )
+        return self.tr("Typed in.")
 
     @Slot()
     def _keep(self) -> None:

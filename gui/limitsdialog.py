@@ -37,6 +37,21 @@ class LimitsDialog(QDialog):
         super().__init__(parent)
         self.setWindowTitle(self.tr("What a medium must keep"))
         self._fields: dict[str, tuple[QLineEdit, QLineEdit]] = {}
+        scroll = QScrollArea(self)
+        scroll.setWidgetResizable(True)
+        scroll.setWidget(self._rows(limits))
+        self.trouble = QLabel(self)
+        self.trouble.setWordWrap(True)
+        set_role(self.trouble, "alarm")
+        column = QVBoxLayout(self)
+        column.setContentsMargins(Space.L, Space.L, Space.L, Space.L)
+        column.addWidget(scroll, 1)
+        column.addWidget(self.trouble)
+        column.addLayout(self._buttons())
+        self.resize(560, 560)
+
+    def _rows(self, limits: Limits) -> QWidget:
+        """A row of two fields for each row of the table that has a unit."""
         body = QWidget(self)
         grid = QGridLayout(body)
         grid.setHorizontalSpacing(Space.M)
@@ -46,41 +61,34 @@ class LimitsDialog(QDialog):
         for number, row in enumerate((one for one in ROWS if one.unit), start=1):
             name = f"{spoken(row.words)}, {spoken(row.unit)}"
             grid.addWidget(QLabel(name, body), number, 0)
-            pair = QLineEdit(body), QLineEdit(body)
-            for field, value, end in zip(
-                pair,
-                limits.get(row.key, (None, None)),
-                (self.tr("at least"), self.tr("at most")),
-                strict=True,
-            ):
-                field.setText("" if value is None else in_figures(value))
-                field.setAccessibleName(f"{name}, {end}")
-                field.setMaximumWidth(12 * self.fontMetrics().averageCharWidth())
+            least, most = limits.get(row.key, (None, None))
+            pair = (
+                self._field(body, least, f"{name}, {self.tr('at least')}"),
+                self._field(body, most, f"{name}, {self.tr('at most')}"),
+            )
             grid.addWidget(pair[0], number, 1)
             grid.addWidget(pair[1], number, 2)
             self._fields[row.key] = pair
-        scroll = QScrollArea(self)
-        scroll.setWidgetResizable(True)
-        scroll.setWidget(body)
-        self.trouble = QLabel(self)
-        self.trouble.setWordWrap(True)
-        set_role(self.trouble, "alarm")
+        return body
+
+    def _field(self, body: QWidget, value: float | None, name: str) -> QLineEdit:
+        field = QLineEdit("" if value is None else in_figures(value), body)
+        field.setAccessibleName(name)
+        field.setMaximumWidth(12 * self.fontMetrics().averageCharWidth())
+        return field
+
+    def _buttons(self) -> QHBoxLayout:
         close = QPushButton(self.tr("Cancel"), self)
         close.clicked.connect(self.reject)
         keep = QPushButton(self.tr("Keep"), self)
         set_role(keep, "main")
         keep.setDefault(True)
         keep.clicked.connect(self._keep)
-        row_of_buttons = QHBoxLayout()
-        row_of_buttons.addStretch(1)
-        row_of_buttons.addWidget(close)
-        row_of_buttons.addWidget(keep)
-        column_of_all = QVBoxLayout(self)
-        column_of_all.setContentsMargins(Space.L, Space.L, Space.L, Space.L)
-        column_of_all.addWidget(scroll, 1)
-        column_of_all.addWidget(self.trouble)
-        column_of_all.addLayout(row_of_buttons)
-        self.resize(560, 560)
+        row = QHBoxLayout()
+        row.addStretch(1)
+        row.addWidget(close)
+        row.addWidget(keep)
+        return row
 
     @property
     def limits(self) -> dict[str, tuple[float | None, float | None]]:

@@ -68,6 +68,13 @@ class TrayDrawing(QWidget):
         painter.drawRect(outer)
         painter.setBrush(QColor(t.ground))
         painter.drawRect(inner)
+        self._draw_lengths(painter, kind, outer, inner)
+        self._draw_side(painter, kind, mm, outer)
+
+    def _draw_lengths(self, painter: QPainter, kind: TrayType, outer: QRectF, inner: QRectF) -> None:
+        """Outer lengths above and to the left, inner ones below and to the right."""
+        t = tokens_now()
+        letter = float(self.fontMetrics().height())
         soft, ink = QColor(t.soft_ink), QColor(t.ink)
         above, beside = letter * 0.5, letter * 0.6
         draw_measure(
@@ -87,7 +94,6 @@ class TrayDrawing(QWidget):
             painter, QPointF(right, inner.bottom()), QPointF(right, inner.top()),
             in_figures(kind.inner_short_mm), soft, after=True,
         )  # fmt: skip
-        self._draw_side(painter, kind, mm, outer)
 
     def _draw_side(self, painter: QPainter, kind: TrayType, mm: float, above: QRectF) -> None:
         """The tray on the bench, seen from the long side."""
