@@ -18,6 +18,9 @@ from data.trialrows import PhotoNumbers
 __all__ = ["CountedOf", "counted_of", "counted_words", "knows_bed", "seen_on"]
 
 
+MOST_NAMED = 6  # trays; more are only counted
+
+
 class CountedOf(StrEnum):
     """What coverage and uniformity are a share of."""
 
@@ -72,9 +75,10 @@ def counted_words(counted: CountedOf, photos: Mapping[str, PhotoNumbers]) -> Sen
             "at different heights in the tray; the coverage shown elsewhere is the share of the inner area."
         )
     lacking = [tray for tray, photo in photos.items() if not knows_bed(photo)]
+    few = len(lacking) <= MOST_NAMED
     return Sentence(
         "Coverage and uniformity are counted here as a share of the inner area, for the share of the growing "
         "bed is not known of: {trays}. A medium that lies deep in the tray looks thinner so. Score their "
         "photos again.",
-        trays=", ".join(lacking),
+        trays=", ".join(lacking) if few else Sentence("{n} of {all} trays", n=len(lacking), all=len(photos)),
     )
