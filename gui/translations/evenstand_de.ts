@@ -186,7 +186,7 @@
         </message>
         <message>
             <source>Go to Plan (Ctrl+4)</source>
-            <translation type="unfinished" />
+            <translation>Zum Plan (Strg+4)</translation>
         </message>
         <message>
             <source>Add a tray (Ctrl+T)</source>
@@ -254,7 +254,7 @@
         </message>
         <message>
             <source>To compare media, plan a trial: it says how many trays that takes, draws their places and puts them here once they are sown. To watch trays that grow already, add them one by one. Then photograph each from above, every day, and bring the photos in: the trays that need a look are named on top. Help (F1) leads through a first trial in five steps.</source>
-            <translation type="unfinished" />
+            <translation>Um Substrate zu vergleichen, einen Versuch planen: er sagt, wie viele Schalen das braucht, lost ihre Plätze aus und stellt sie hierher, sobald sie gesät sind. Um Schalen zu beobachten, die schon wachsen, sie einzeln aufnehmen. Dann jede täglich von oben fotografieren und die Fotos hereinholen: oben stehen die Schalen, die einen Blick brauchen. Die Hilfe (F1) führt in fünf Schritten durch einen ersten Versuch.</translation>
         </message>
     </context>
     <context>
@@ -1114,6 +1114,14 @@
             <translation>Schalen, die geschnitten oder weggeworfen wurden</translation>
         </message>
         <message>
+            <source>Open its sheet</source>
+            <translation>Blatt öffnen</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>Schließen</translation>
+        </message>
+        <message>
             <source>Part of a code, a crop, a medium, a month ...</source>
             <translation>Teil von Code, Kultur, Substrat, Monat ...</translation>
         </message>
@@ -1124,14 +1132,6 @@
         <message>
             <source>Trays that have ended, last ended first</source>
             <translation>Beendete Schalen, zuletzt beendete zuerst</translation>
-        </message>
-        <message>
-            <source>Open its sheet</source>
-            <translation>Blatt öffnen</translation>
-        </message>
-        <message>
-            <source>Close</source>
-            <translation>Schließen</translation>
         </message>
         <message>
             <source>No ended tray is called that.</source>
@@ -1289,6 +1289,10 @@
             <translation>(geändert)</translation>
         </message>
         <message>
+            <source>It is the same for all media.</source>
+            <translation>Gilt für alle Substrate gleich.</translation>
+        </message>
+        <message>
             <source>Nobody has said it yet.</source>
             <translation>Noch nicht angegeben.</translation>
         </message>
@@ -1303,10 +1307,6 @@
         <message>
             <source>Typed in.</source>
             <translation>Eingegeben.</translation>
-        </message>
-        <message>
-            <source>It is the same for all media.</source>
-            <translation>Gilt für alle Substrate gleich.</translation>
         </message>
         <message>
             <source>{value} {unit} is unusual; in another unit it would be {other}. Keep it again if it is right.</source>
@@ -1373,6 +1373,73 @@
         <message>
             <source>the grower</source>
             <translation>Gärtner</translation>
+        </message>
+    </context>
+    <context>
+        <name>Field</name>
+        <message>
+            <source>tray</source>
+            <translation>Schale</translation>
+        </message>
+        <message>
+            <source>crop</source>
+            <translation>Kultur</translation>
+        </message>
+        <message>
+            <source>medium</source>
+            <translation>Substrat</translation>
+        </message>
+        <message>
+            <source>sown</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>cut</source>
+            <translation>geschnitten</translation>
+        </message>
+        <message>
+            <source>trial</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>block</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>shelf</source>
+            <translation>Etage</translation>
+        </message>
+        <message>
+            <source>seed lot</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>dry seed</source>
+            <translation>trockenes Saatgut</translation>
+        </message>
+        <message>
+            <source>soak hours</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>feed</source>
+            <translation>Düngung</translation>
+        </message>
+        <message>
+            <source>fresh mass</source>
+            <translation>Frischmasse</translation>
+        </message>
+        <message>
+            <source>height</source>
+            <translation>Höhe</translation>
+        </message>
+        <message>
+            <source>eye score</source>
+            <translation>Note nach Augenmaß</translation>
+        </message>
+        <message>
+            <source>note</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -1477,6 +1544,123 @@
         <message>
             <source>That is still to come. Is the date right?</source>
             <translation>Das liegt noch vor uns. Stimmt das Datum?</translation>
+        </message>
+    </context>
+    <context>
+        <name>GuestDialog</name>
+        <message>
+            <source>Bring in {name}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Leave</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Bring in</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{name} is being opened.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Opening the book</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Before anything is added, the book as it is now is copied into its folder backups. Undo takes all of it back, as long as nothing kept later rests on it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Bringing in the book</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>This did not work, and nothing was added. What happened is in the log.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Stopped; nothing was added.</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>GuestSource</name>
+        <message>
+            <source>Bring in another book</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Its trays, photos and notes are added to the book that is open, and nothing here is overwritten. First you see what is in it, and say what names mean that both books have.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>A packed book...</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The folder of a book or of an export...</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Leave</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Choose a packed book</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Choose the folder of a book or of an export</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>GuestTable</name>
+        <message>
+            <source>Tray</source>
+            <translation>Schale</translation>
+        </message>
+        <message>
+            <source>Crop</source>
+            <translation>Kultur</translation>
+        </message>
+        <message>
+            <source>Medium</source>
+            <translation>Substrat</translation>
+        </message>
+        <message>
+            <source>Sown</source>
+            <translation>Gesät</translation>
+        </message>
+        <message>
+            <source>Photos</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In this book</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Trays of the other book</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>known already</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>new</source>
+            <translation>neu</translation>
+        </message>
+        <message>
+            <source>... and {n} more</source>
+            <translation>... und {n} weitere</translation>
         </message>
     </context>
     <context>
@@ -2372,6 +2556,14 @@
             <translation>die des Regals</translation>
         </message>
         <message>
+            <source>Leave</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behalten</translation>
+        </message>
+        <message>
             <source>as the columns say</source>
             <translation>wie die Spalten sagen</translation>
         </message>
@@ -2386,14 +2578,6 @@
         <message>
             <source>Rows that are not kept, and why</source>
             <translation>Zeilen, die nicht behalten werden, und warum</translation>
-        </message>
-        <message>
-            <source>Leave</source>
-            <translation>Abbrechen</translation>
-        </message>
-        <message>
-            <source>Keep</source>
-            <translation>Behalten</translation>
         </message>
         <message>
             <source>Between columns</source>
@@ -3557,7 +3741,7 @@ trusted</source>
     <context>
         <name>PackPlace</name>
         <message>
-            <source>Everything in one file, to be kept safe or opened on another computer: trays, numbers, notes and the photos as they were taken, with the time and the place that the camera wrote into them. It will be about {size} large. Your book stays as it is.</source>
+            <source>Everything in one file, to be kept safe or opened on another computer: trays, numbers, notes and the photos as they were taken, with the time and the place that the camera wrote into them. Your book stays as it is.</source>
             <translation type="unfinished" />
         </message>
         <message>
@@ -3566,6 +3750,14 @@ trusted</source>
         </message>
         <message>
             <source>Pack</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Size</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>about {size}</source>
             <translation type="unfinished" />
         </message>
     </context>
@@ -3897,7 +4089,7 @@ trusted</source>
         </message>
         <message>
             <source>Another plan is being made here: keep it or give it up first.</source>
-            <translation type="unfinished" />
+            <translation>Hier entsteht gerade ein anderer Plan: erst behalten oder aufgeben.</translation>
         </message>
         <message>
             <source>Choose something to print first.</source>
@@ -4103,7 +4295,7 @@ trusted</source>
         <name>PlanView</name>
         <message>
             <source>Next: sow</source>
-            <translation type="unfinished" />
+            <translation>Weiter: säen</translation>
         </message>
         <message>
             <source>Nothing is changed yet.</source>
@@ -4143,7 +4335,7 @@ trusted</source>
         </message>
         <message>
             <source>They are sown: add {n} trays</source>
-            <translation type="unfinished" />
+            <translation>Sie sind gesät: {n} Schalen aufnehmen</translation>
         </message>
         <message>
             <source>Other trays grow there today ({held}): they must be gone before these are sown.</source>
@@ -5038,6 +5230,29 @@ trusted</source>
         </message>
     </context>
     <context>
+        <name>SameNames</name>
+        <message>
+            <source>Both books have these names. Do they mean the same?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>All others mean the same</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Theirs, where it is another, gets this in brackets</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the same</source>
+            <translation>gleich</translation>
+        </message>
+        <message>
+            <source>another: {name}</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
         <name>ScoreRule</name>
         <message>
             <source>mean</source>
@@ -5553,7 +5768,11 @@ trusted</source>
             <translation type="unfinished" />
         </message>
         <message>
-            <source>{photos}: from before the first sowing or from days to come, says the camera; its clock was probably reset. The first one says {wrong}; by the time of coming in it is about {right}.</source>
+            <source>{photos}: from days to come, says the camera; its clock is wrong. The first one says {wrong}; by the time of coming in it is about {right}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{photos}: from before the first sowing, says the camera; its clock was probably reset. The first one says {wrong}; by the time of coming in it is about {right}.</source>
             <translation type="unfinished" />
         </message>
         <message>
@@ -5579,6 +5798,10 @@ trusted</source>
         <message>
             <source>Coverage and uniformity are counted here as a share of the inner area, for the share of the growing bed is not known of: {trays}. A medium that lies deep in the tray looks thinner so. Score their photos again.</source>
             <translation>Deckung und Gleichmäßigkeit zählen hier als Anteil an der Innenfläche, denn der Anteil an der Substratfläche fehlt von: {trays}. Ein Substrat, das tief in der Schale liegt, sieht so dünner aus. Diese Fotos neu auswerten.</translation>
+        </message>
+        <message>
+            <source>{n} of {all} trays</source>
+            <translation>{n} von {all} Schalen</translation>
         </message>
         <message>
             <source>{value:.0f} g of dry seed is unusual for {crop} on this tray: {low:.0f} to {high:.0f} g is common. Look whether the number and its unit are right.</source>
@@ -5798,7 +6021,7 @@ trusted</source>
         </message>
         <message>
             <source>there are not enough free tags (10 to 586) for all trays that stand at the same time: mark trays as done, or plan fewer trays a round</source>
-            <translation type="unfinished" />
+            <translation>für alle Schalen, die zugleich stehen, gibt es nicht genug freie Schilder (10 bis 586): Schalen als beendet eintragen oder weniger Schalen je Runde planen</translation>
         </message>
         <message>
             <source>"{change}" cannot be taken back, since photos or notes kept later rest on it</source>
@@ -7793,16 +8016,16 @@ trusted</source>
             <translation>Abgetropft wiegt es mehr als eingeweicht: eines von beiden ist falsch.</translation>
         </message>
         <message>
+            <source>Weigh a tray dry and again after wetting, or do the wetting test with its medium: 5 minutes.</source>
+            <translation>Eine Schale trocken und nach dem Benetzen wiegen, oder die Benetzungsprobe mit ihrem Substrat machen: 5 Minuten.</translation>
+        </message>
+        <message>
             <source>The tray was never weighed: weigh it dry, then soaked and drained.</source>
             <translation>Die Schale wurde nie gewogen: trocken wiegen, dann eingeweicht und abgetropft.</translation>
         </message>
         <message>
             <source>The first weight, {first:.0f} g, is far below the second, {second:.0f} g: mend one of them.</source>
             <translation>Das erste Gewicht, {first:.0f} g, liegt weit unter dem zweiten, {second:.0f} g: eines berichtigen.</translation>
-        </message>
-        <message>
-            <source>Weigh a tray dry and again after wetting, or do the wetting test with its medium: 5 minutes.</source>
-            <translation>Eine Schale trocken und nach dem Benetzen wiegen, oder die Benetzungsprobe mit ihrem Substrat machen: 5 Minuten.</translation>
         </message>
         <message>
             <source>Full it weighs {full:.0f} g, of which {water:.0f} g would be water: look at the weighings.</source>
@@ -8036,27 +8259,27 @@ trusted</source>
         </message>
         <message>
             <source>From then on each tray stands on the Bench, and a photo finds its tray by the tag. If you add them too early, Undo takes them off again.</source>
-            <translation type="unfinished" />
+            <translation>Von da an steht jede Schale im Regal, und ein Foto findet seine Schale am Schild. War es zu früh, nimmt „Rückgängig“ sie wieder heraus.</translation>
         </message>
         <message>
             <source>All {n} trays stand on the bench</source>
-            <translation type="unfinished" />
+            <translation>Alle {n} Schalen stehen im Regal</translation>
         </message>
         <message>
             <source>Photograph each of them every day, its tag in the picture, and bring the photos in. What needs a look then stands on the Bench.</source>
-            <translation type="unfinished" />
+            <translation>Jede davon täglich fotografieren, das Schild im Bild, und die Fotos hereinholen. Was einen Blick braucht, steht dann im Regal.</translation>
         </message>
         <message>
             <source>When are they sown?</source>
-            <translation type="unfinished" />
+            <translation>Wann wird gesät?</translation>
         </message>
         <message>
             <source>{n} trays, planned for {day}. Sow them by the sowing sheet, tag each one.</source>
-            <translation type="unfinished" />
+            <translation>{n} Schalen, geplant für {day}. Nach dem Aussaatbogen säen, an jede ihr Schild hängen.</translation>
         </message>
         <message>
             <source>{sown} of {all} trays are sown. The next {n} are planned for {day}.</source>
-            <translation type="unfinished" />
+            <translation>{sown} von {all} Schalen sind gesät. Die nächsten {n} sind für {day} geplant.</translation>
         </message>
     </context>
     <context>
@@ -8263,7 +8486,7 @@ trusted</source>
         </message>
         <message>
             <source>Sow</source>
-            <translation type="unfinished" />
+            <translation>Säen</translation>
         </message>
     </context>
     <context>
@@ -8448,6 +8671,14 @@ trusted</source>
     </context>
     <context>
         <name>Travel</name>
+        <message>
+            <source>Packed books (*.evenstand)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tables (*.csv *.txt *.tsv)</source>
+            <translation type="unfinished" />
+        </message>
         <message>
             <source>Packing the book</source>
             <translation type="unfinished" />
@@ -9160,26 +9391,6 @@ trusted</source>
             <translation>{size}, zu {confidence} % sicher</translation>
         </message>
         <message>
-            <source>yes</source>
-            <translation>ja</translation>
-        </message>
-        <message>
-            <source>no</source>
-            <translation>nein</translation>
-        </message>
-        <message>
-            <source>{begin} to {end}</source>
-            <translation>{begin} bis {end}</translation>
-        </message>
-        <message>
-            <source>shelf {shelf}, place {place}</source>
-            <translation>Etage {shelf}, Platz {place}</translation>
-        </message>
-        <message>
-            <source>place {place}, without a shelf</source>
-            <translation>Platz {place}, ohne Etage</translation>
-        </message>
-        <message>
             <source>Crop</source>
             <translation>Kultur</translation>
         </message>
@@ -9254,6 +9465,26 @@ trusted</source>
         <message>
             <source>Note</source>
             <translation>Notiz</translation>
+        </message>
+        <message>
+            <source>{begin} to {end}</source>
+            <translation>{begin} bis {end}</translation>
+        </message>
+        <message>
+            <source>shelf {shelf}, place {place}</source>
+            <translation>Etage {shelf}, Platz {place}</translation>
+        </message>
+        <message>
+            <source>place {place}, without a shelf</source>
+            <translation>Platz {place}, ohne Etage</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>ja</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>nein</translation>
         </message>
     </context>
     <context>
@@ -9422,7 +9653,7 @@ trusted</source>
         </message>
         <message>
             <source>Read on day: so many days after sowing the photos are compared. The day is fixed with the plan.</source>
-            <translation type="unfinished" />
+            <translation>Gelesen am Tag: so viele Tage nach der Aussaat werden die Fotos verglichen. Der Tag wird mit dem Plan festgelegt.</translation>
         </message>
         <message>
             <source>Another crop</source>
@@ -9759,7 +9990,7 @@ trusted</source>
         <name>VerdictFoot</name>
         <message>
             <source>A copy of this trial, read by itself: with so many trays of each it would probably settle what is not shown</source>
-            <translation type="unfinished" />
+            <translation>Eine Kopie dieses Versuchs, für sich gelesen: mit so vielen Schalen von jedem würde er wahrscheinlich klären, was nicht gezeigt ist</translation>
         </message>
         <message>
             <source>Report...</source>
@@ -9779,7 +10010,7 @@ trusted</source>
         </message>
         <message>
             <source>Plan the next trial: {n} trays of each</source>
-            <translation type="unfinished" />
+            <translation>Nächsten Versuch planen: {n} Schalen von jedem</translation>
         </message>
     </context>
     <context>
@@ -10006,6 +10237,10 @@ trusted</source>
         <message>
             <source>shelf {name}</source>
             <translation>Etage {name}</translation>
+        </message>
+        <message>
+            <source>{first} to {last}</source>
+            <translation>{first} bis {last}</translation>
         </message>
         <message>
             <source>{count} photos of {day} show {codes}.</source>
