@@ -72,14 +72,14 @@ class LookBook(Changes):
 
     def _weights(self) -> dict[TrayId, list[tuple[datetime, float]]]:
         found: dict[TrayId, list[tuple[datetime, float]]] = defaultdict(list)
-        for row in self._rows(noterows.READINGS_OF_GROWING, kind=str(ReadingKind.WEIGHT)):
-            found[row["tray"]].append((datetime.fromisoformat(row["taken_at"]), row["value"]))
+        for tray, at, grams in self._rows(lookrows.NOTED, kind=str(ReadingKind.WEIGHT)):
+            found[tray].append((datetime.fromisoformat(at), grams))
         return found
 
     def _watered(self) -> dict[TrayId, list[datetime]]:
         found: dict[TrayId, list[datetime]] = defaultdict(list)
-        for row in self._rows(noterows.READINGS_OF_GROWING, kind=str(ReadingKind.WATER)):
-            found[row["tray"]].append(datetime.fromisoformat(row["taken_at"]))
+        for tray, at, _ in self._rows(lookrows.NOTED, kind=str(ReadingKind.WATER)):
+            found[tray].append(datetime.fromisoformat(at))
         for row in self._rows(noterows.EVENTS_OF_GROWING):
             if row["kind"] == EventKind.WATERED:
                 found[row["tray"]].append(datetime.fromisoformat(row["at"]))

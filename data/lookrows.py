@@ -5,7 +5,7 @@ Out   `DayNumbers`, `EarlierDay`, `Answer`, `PastLook`; SQL as constants, values
 Not   running the queries (`lookbook.py`), what needs a look (`watch.py`)
 
 All of them begin at trays that grow, or at some earlier ones of a crop: a morning depends on the rack, not
-on the years kept.
+on the years kept. What comes in thousands is ordered as its index holds it, so that nothing is sorted.
 """
 
 import sqlite3
@@ -21,8 +21,8 @@ from data.records import DayNumbers, EarlierDay
 from data.rows import reason_of
 
 __all__ = [
-    "ANSWERS", "ANSWERS_OF_TRAY", "EARLIER", "NUMBERS", "OPEN_ENTRIES", "PAST", "SAME_ENTRY", "PastLook",
-    "answer_of", "earlier_day_of", "numbers_of", "past_look_of",
+    "ANSWERS", "ANSWERS_OF_TRAY", "EARLIER", "NOTED", "NUMBERS", "OPEN_ENTRIES", "PAST", "SAME_ENTRY",
+    "PastLook", "answer_of", "earlier_day_of", "numbers_of", "past_look_of",
 ]  # fmt: skip
 
 Row = sqlite3.Row
@@ -36,7 +36,14 @@ NUMBERS = f"""
       CROSS JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
       LEFT JOIN score s ON {ASKED_SCORE}
      WHERE t.done_at IS NULL AND p.left_out_at IS NULL
-     ORDER BY t.id, p.taken_at, p.id
+     ORDER BY t.shelf, t.position, t.id, p.taken_at, p.id
+"""
+NOTED = """
+    SELECT r.tray, r.taken_at, r.value
+      FROM tray t
+      CROSS JOIN reading r ON r.tray = t.id AND r.kind = :kind
+     WHERE t.done_at IS NULL
+     ORDER BY t.shelf, t.position, t.id, r.taken_at, r.id
 """
 EARLIER = f"""
     SELECT t.sown_at, p.taken_at, s.method, s.coverage, s.cells

@@ -63,10 +63,8 @@ def lost_patch(before: bytes, now: tuple[bytes, bytes], least: float) -> tuple[i
 
 
 def _lost(old: Shares, one: Shares, other: Shares, least: float) -> set[int]:
-    limits = [value - least for value in old]
-    return {
-        n for n, (limit, a, b) in enumerate(zip(limits, one, other, strict=True)) if a <= limit and b <= limit
-    }
+    cells = enumerate(zip(old, one, other, strict=True))
+    return {n for n, (had, a, b) in cells if a <= had - least and b <= had - least}
 
 
 def _largest(cells: set[int]) -> tuple[int, ...]:

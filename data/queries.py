@@ -10,6 +10,8 @@ SQLite to the order written: from the growing trays to their photos, never the o
 """
 
 __all__ = [
+    "ALL_SCORINGS_OF_GROWING",
+    "ALL_SCORINGS_OF_SOME",
     "ASKED_SCORE",
     "CHANGE_TO_REDO",
     "CHANGE_TO_UNDO",
@@ -130,8 +132,8 @@ SUSPECTS_OF_GROWING = """
            u.id, u.x_mm, u.y_mm, u.area_cm2, u.confidence, u.said, u.closed_at
       FROM tray t
       CROSS JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
-      CROSS JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
-      CROSS JOIN suspect u ON u.score = s.id
+      CROSS JOIN suspect u ON u.score = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
+      CROSS JOIN score s ON s.id = u.score
      WHERE t.done_at IS NULL AND p.left_out_at IS NULL AND p.refusal IS NULL
      ORDER BY t.id, p.taken_at, p.id, u.id
 """
@@ -144,29 +146,22 @@ MOLD_SAID = """
      WHERE t.done_at IS NULL AND p.left_out_at IS NULL AND u.said = 'mold'
 """
 
-SCORED = """
+
+def _scorings(trays: str, which: str) -> tuple[str, str]:
+    """What each version of the method has scored of some trays; what any of them has."""
+    scored = f"""
       FROM {trays} t
       CROSS JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
       CROSS JOIN score s ON s.photo = p.id
      WHERE {which} AND s.sure = 1 AND p.refusal IS NULL AND p.left_out_at IS NULL
 """
+    each = "SELECT s.method, count(*) AS photos, count(DISTINCT p.tray) AS trays, max(s.id) AS newest"
+    whole = "SELECT count(DISTINCT p.id) AS photos, count(DISTINCT p.tray) AS trays"
+    return each + scored + " GROUP BY s.method", whole + scored
 
 
-def _scorings(trays: str, which: str) -> str:
-    """What each version of the method has scored of some trays; under no name, what any of them has."""
-    scored = SCORED.format(trays=trays, which=which)
-    return f"""
-    SELECT s.method, count(*) AS photos, count(DISTINCT p.tray) AS trays, max(s.id) AS newest
-      {scored}
-     GROUP BY s.method
-     UNION ALL
-    SELECT NULL, count(DISTINCT p.id), count(DISTINCT p.tray), 0
-      {scored}
-"""
-
-
-SCORINGS_OF_GROWING = _scorings("tray", "t.done_at IS NULL")
-SCORINGS_OF_SOME = _scorings("(SELECT value AS id FROM json_each(:trays))", "1 = 1")
+SCORINGS_OF_GROWING, ALL_SCORINGS_OF_GROWING = _scorings("tray", "t.done_at IS NULL")
+SCORINGS_OF_SOME, ALL_SCORINGS_OF_SOME = _scorings("(SELECT value AS id FROM json_each(:trays))", "1 = 1")
 PEER_TRAYS = """
     SELECT t.id
       FROM tray me

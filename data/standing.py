@@ -12,7 +12,7 @@ which estimates a standard deviation. Other limits here and there are common pra
 sequences (`tests/bench/test_look_alarm.py`).
 """
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from statistics import median
@@ -45,11 +45,11 @@ class Standing:
     cells: bytes  # of the photo that is nearest to the median; empty where there are none
 
 
-Days = Mapping[date, Standing]
+Days = dict[date, Standing]  # oldest first
 Number = Callable[[Standing], float | None]
 
 
-def by_day(photos: Iterable[DayNumbers]) -> dict[date, Standing]:
+def by_day(photos: Iterable[DayNumbers]) -> Days:
     """One `Standing` a day, oldest first, of the newest version of the method alone."""
     usable = [p for p in photos if p.sure and p.coverage is not None and p.refusal is None]
     if not usable:
@@ -118,13 +118,12 @@ class View:
     @property
     def is_current(self) -> bool:
         """Whether there are two days with a usable photo, the newest today or yesterday."""
-        days = self.days
-        return len(days) >= 2 and days[-1] >= self.today - timedelta(days=1)
+        return len(self.mine) >= 2 and next(reversed(self.mine)) >= self.today - timedelta(days=1)
 
     @property
     def now(self) -> Standing:
         """The newest day."""
-        return self.mine[self.days[-1]]
+        return self.mine[next(reversed(self.mine))]
 
     def is_doubtful(self, day: date) -> bool:
         """Whether coverage fell on that day as no crop does, and came back or may yet: a bad photo."""
@@ -143,7 +142,7 @@ class View:
         With `sure` days with a doubtful photo are passed over, as if there had been none.
         """
         found: list[date] = []
-        for day in reversed(self.days):
+        for day in reversed(self.mine):
             if sure and self.is_doubtful(day):
                 continue
             if not holds(day):

@@ -76,17 +76,18 @@ class TrayReader(Store):
     def comparable(self, trays: Iterable[TrayId] | None = None) -> Comparable:
         """By which version of the method these trays are compared; by default the growing ones, of late."""
         if trays is None:
-            since = self._since(self.today(), GROWTH_DAYS)
-            rows = self._rows(queries.SCORINGS_OF_GROWING, since=since)
+            values = {"since": self._since(self.today(), GROWTH_DAYS)}
+            each, whole = queries.SCORINGS_OF_GROWING, queries.ALL_SCORINGS_OF_GROWING
         else:
-            rows = self._rows(queries.SCORINGS_OF_SOME, trays=json.dumps(list(trays)), since="")
-        (whole,) = (row for row in rows if row["method"] is None)
+            values = {"trays": json.dumps(list(trays)), "since": ""}
+            each, whole = queries.SCORINGS_OF_SOME, queries.ALL_SCORINGS_OF_SOME
         scorings = [
-            Scorings(**{name: row[name] for name in SCORING_FIELDS})
-            for row in rows
-            if row["method"] is not None
+            Scorings(**{name: row[name] for name in SCORING_FIELDS}) for row in self._rows(each, **values)
         ]
-        return comparable(scorings, whole["photos"], whole["trays"])
+        if len(scorings) == 1:  # the one version is all there is
+            return comparable(scorings, scorings[0].photos, scorings[0].trays)
+        (total,) = self._rows(whole, **values)
+        return comparable(scorings, total["photos"], total["trays"])
 
     @staticmethod
     def _since(today: date, days: int) -> str:

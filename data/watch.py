@@ -89,12 +89,13 @@ def reasons(morning: Morning) -> tuple[Look, ...]:
     today = morning.today
     sown = [tray for tray in morning.trays if tray.sown_at.date() <= today]
     photos: dict[TrayId, list[DayNumbers]] = defaultdict(list)
+    evening = datetime.combine(today, time.max)
     for one in morning.numbers:
-        if one.taken_at.date() <= today:
+        if one.taken_at <= evening:
             photos[one.tray_id].append(one)
     seen: dict[TrayId, list[SeenSuspect]] = defaultdict(list)
     for suspect in morning.suspects:
-        if suspect.taken_at.date() <= today:
+        if suspect.taken_at <= evening:
             seen[suspect.tray_id].append(suspect)
     found: list[Look] = []
     for view in _views(sown, photos, morning):

@@ -211,12 +211,12 @@ def test_a_lone_tray_is_held_against_earlier_trays_of_its_crop(book: Book, phone
 
 VALUES = {
     "since": "2026-03-01", "crop": "broccoli", "before": "2026-03-08", "days": "+14 days", "tray": 1,
-    "what": "mold", "method": "plain 1",
+    "what": "mold", "method": "plain 1", "kind": "weight",
 }  # fmt: skip
 
 
 @pytest.mark.parametrize(
-    "name", ["NUMBERS", "EARLIER", "ANSWERS", "ANSWERS_OF_TRAY", "OPEN_ENTRIES", "SAME_ENTRY"]
+    "name", ["NUMBERS", "EARLIER", "ANSWERS", "ANSWERS_OF_TRAY", "NOTED", "OPEN_ENTRIES", "SAME_ENTRY"]
 )
 def test_no_question_of_the_morning_walks_over_all_photos(book: Book, name: str) -> None:
     with book.writing() as db:
