@@ -20,6 +20,10 @@
             <translation>Buch öffnen...</translation>
         </message>
         <message>
+            <source>Open a packed book...</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Open the demonstration</source>
             <translation>Vorführung öffnen</translation>
         </message>
@@ -50,6 +54,22 @@
         <message>
             <source>Bring in a log...</source>
             <translation>Protokoll einlesen...</translation>
+        </message>
+        <message>
+            <source>Bring in old notes...</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Bring in another book...</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Export as open files...</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Pack this book...</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Back to the place before</source>
@@ -592,6 +612,10 @@
             <source>Bring in the file of a logger or a scale</source>
             <translation>Die Datei eines Messgeräts oder einer Waage einlesen</translation>
         </message>
+        <message>
+            <source>Bring in old notes of trays</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>BookMenu</name>
@@ -1017,6 +1041,17 @@
         <message>
             <source>Days of the tray</source>
             <translation>Tage der Schale</translation>
+        </message>
+    </context>
+    <context>
+        <name>DemoBand</name>
+        <message>
+            <source>Start my own book</source>
+            <translation>Eigenes Buch beginnen</translation>
+        </message>
+        <message>
+            <source>This is the demonstration: an invented trial of {count} trays with drawn photos, scored on this computer. It stands still on {day}.</source>
+            <translation>Vorführung: ein erfundener Versuch mit {count} Schalen und gezeichneten Fotos, hier ausgewertet. Sie steht still am {day}.</translation>
         </message>
     </context>
     <context>
@@ -3728,6 +3763,170 @@ trusted</source>
         </message>
     </context>
     <context>
+        <name>OldNotes</name>
+        <message>
+            <source>Each line is a tray that has ended. What no column is known for goes into the tray's note, with its heading. Trays that were cut keep the day; others end 30 days after sowing.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Crops that the book does not know yet: {names}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Media that the book does not know yet: {names}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{names} and {n} more</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>This very file is in the book already: there is nothing to keep.</source>
+            <translation>Genau diese Datei steht schon im Buch: Es gibt nichts zu behalten.</translation>
+        </message>
+        <message>
+            <source>Say over the columns what each of them is.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Answer what is asked above, then the trays can be kept.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Trays that will be kept: {n}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Into the note</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{crop} on {medium}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>sown {day}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>cut {day}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{value:.0f} g fresh</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{value:.0f} mm high</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{value:.0f} by eye</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{value:g} g seed</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{value:g} h soaked</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>trial {name}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>block {name}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>shelf {name}</source>
+            <translation>Etage {name}</translation>
+        </message>
+        <message>
+            <source>lot {name}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>feed {name}</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>OldNotesAssistant</name>
+        <message>
+            <source>Bring in {file}</source>
+            <translation>{file} einlesen</translation>
+        </message>
+        <message>
+            <source>Reading {file}.</source>
+            <translation>{file} wird gelesen.</translation>
+        </message>
+        <message>
+            <source>Keeping the trays.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Trays kept: {n}. Undo takes them back.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{file} cannot be opened, or is too large.</source>
+            <translation>{file} lässt sich nicht öffnen oder ist zu groß.</translation>
+        </message>
+        <message>
+            <source>This did not work; nothing was kept.</source>
+            <translation>Das ging nicht; nichts wurde behalten.</translation>
+        </message>
+    </context>
+    <context>
+        <name>OldNotesForm</name>
+        <message>
+            <source>At work on the file</source>
+            <translation>Die Datei ist in Arbeit</translation>
+        </message>
+        <message>
+            <source>Lines that are not kept, and why</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Leave</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behalten</translation>
+        </message>
+        <message>
+            <source>... and {n} more</source>
+            <translation>... und {n} weitere</translation>
+        </message>
+        <message>
+            <source>Lines that are not kept: {n}</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>OldNotesPreview</name>
+        <message>
+            <source>First lines of the file, and what each column is</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>column {n}</source>
+            <translation>Spalte {n}</translation>
+        </message>
+        <message>
+            <source>Will be kept</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What the column {heading} is</source>
+            <translation>Was die Spalte {heading} ist</translation>
+        </message>
+    </context>
+    <context>
         <name>OtherBooks</name>
         <message>
             <source>Your book stands in {folder}.</source>
@@ -3758,6 +3957,29 @@ trusted</source>
         </message>
         <message>
             <source>about {size}</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>PackWays</name>
+        <message>
+            <source>What shall become of {name}?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It is a whole book. Opened, it stands beside yours in a folder of its own. Brought in, its trays are added to the book that is open, after you have seen them.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Leave</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Bring it in...</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Open it...</source>
             <translation type="unfinished" />
         </message>
     </context>
@@ -5792,8 +6014,8 @@ trusted</source>
             <translation>{left_out} von {photos} Fotos wurden mit einer anderen Version der Methode ausgewertet und fehlen in diesem Vergleich: neu auswerten, um sie aufzunehmen.</translation>
         </message>
         <message>
-            <source>Coverage and uniformity are counted here as a share of the growing bed, which is fair to media at different heights in the tray; the coverage shown elsewhere is the share of the inner area.</source>
-            <translation>Deckung und Gleichmäßigkeit zählen hier als Anteil an der Substratfläche, was Substraten in verschiedener Höhe der Schale gerecht wird; die sonst gezeigte Deckung ist der Anteil an der Innenfläche.</translation>
+            <source>Coverage and uniformity are counted here as a share of the growing bed, which is fairer to media at different heights in the tray; the coverage shown elsewhere is the share of the inner area.</source>
+            <translation>Deckung und Gleichmäßigkeit zählen hier als Anteil an der Substratfläche, was Substraten in verschiedener Höhe der Schale eher gerecht wird; die sonst gezeigte Deckung ist der Anteil an der Innenfläche.</translation>
         </message>
         <message>
             <source>Coverage and uniformity are counted here as a share of the inner area, for the share of the growing bed is not known of: {trays}. A medium that lies deep in the tray looks thinner so. Score their photos again.</source>
@@ -10339,16 +10561,8 @@ trusted</source>
     <context>
         <name>Window</name>
         <message>
-            <source>Start my own book</source>
-            <translation>Eigenes Buch beginnen</translation>
-        </message>
-        <message>
             <source>The demonstration</source>
             <translation>Die Vorführung</translation>
-        </message>
-        <message>
-            <source>This is the demonstration: an invented trial of {count} trays with drawn photos, scored on this computer. It stands still on {day}.</source>
-            <translation>Vorführung: ein erfundener Versuch mit {count} Schalen und gezeichneten Fotos, hier ausgewertet. Sie steht still am {day}.</translation>
         </message>
     </context>
     <context>
