@@ -4,8 +4,8 @@ In    the numbers of the photos that are compared
 Out   `CountedOf`, one for all of them; what of a photo goes into its canopy score, counted so
 Not   measuring (`vision/bed.py`), the score (`desirability.py`)
 
-A share of the bed is fairer to media at different heights in the tray, so it is taken where every photo has it.
-Otherwise the inner area is taken for all: the two are never mixed.
+A share of the bed is fairer to media at different heights in the tray, so it is taken where every photo has
+it. Otherwise the inner area is taken for all: the two are never mixed.
 """
 
 from collections.abc import Mapping, Sequence
@@ -72,7 +72,8 @@ def counted_words(counted: CountedOf, photos: Mapping[str, PhotoNumbers]) -> Sen
     if counted is CountedOf.BED:
         return Sentence(
             "Coverage and uniformity are counted here as a share of the growing bed, which is fairer to "
-            "media at different heights in the tray; the coverage shown elsewhere is the share of the inner area."
+            "media at different heights in the tray; the coverage shown elsewhere is the share of the inner "
+            "area."
         )
     lacking = [tray for tray, photo in photos.items() if not knows_bed(photo)]
     few = len(lacking) <= MOST_NAMED
