@@ -8,12 +8,14 @@ Whole drawings are made until one meets the restrictions, so that each allowed o
 no treatment and no medium has the shelf's end at the window more often than its share, and the mean place of
 each treatment lies near the middle. If 1000 drawings bring none the restrictions are loosened by a step, the
 mean place first, and the steps are recorded.
+A tag ends with its tray, so a later round may carry the tags of an earlier one; it does so only once no other
+number is left, since two cards with one mark are easily mixed up.
 The shuffle is Fisher & Yates' (1938, in Durstenfeld's form of 1964; both from memory) on `random.Random`,
 whose sequence Python keeps for a seed.
 """
 
 import json
-from collections import Counter, defaultdict
+from collections import Counter, defaultdict, deque
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import asdict, dataclass
 from datetime import date, datetime
@@ -38,7 +40,7 @@ FIRST_TAG, LAST_TAG = 10, 586
 
 
 class NoTagsLeft(ValueError):  # noqa: N818 (said to the grower as a sentence)
-    """There are more trays than tags left between 10 and 586."""
+    """More trays stand at the same time than there are tags left between 10 and 586."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -99,7 +101,7 @@ def draw_trial(
     blocks = [block for block in plan.blocks if block.name not in stand]
     lot = Random(seed)
     filled, loosened = _allowed(plan, blocks, lot)
-    tags = _free_tags({*taken_tags, *(place.tag_number for place in kept)})
+    tags = _Tags(set(taken_tags), kept)
     codes = {*taken_codes, *(place.code for place in kept)}
     several = max((block.round for block in plan.blocks), default=1) > 1
     places = list(kept)
@@ -110,7 +112,7 @@ def draw_trial(
             places.append(
                 Place(
                     code=code,
-                    tag_number=next(tags),
+                    tag_number=tags.next_of(block.round),
                     block=block.name,
                     round=block.round,
                     shelf=shelf,
@@ -191,11 +193,24 @@ def _is_fair(plan: Plan, filled: Filled, loosened: int) -> bool:
     )
 
 
-def _free_tags(taken: set[int]) -> Iterator[int]:
-    for number in range(FIRST_TAG, LAST_TAG + 1):
-        if number not in taken:
-            yield number
-    raise NoTagsLeft
+class _Tags:
+    """Tag numbers in the order in which they are given out."""
+
+    def __init__(self, taken: set[int], kept: Sequence[Place]) -> None:
+        self._last = {place.tag_number: place.round for place in kept if place.tag_number not in taken}
+        numbers = range(FIRST_TAG, LAST_TAG + 1)
+        self._unused = deque(number for number in numbers if number not in taken and number not in self._last)
+
+    def next_of(self, turn: int) -> int:
+        """An unused one, else the one whose trays ended first before this round; raises `NoTagsLeft`."""
+        if self._unused:
+            tag = self._unused.popleft()
+        else:
+            tag = min(self._last, key=lambda number: (self._last[number], number), default=0)
+            if self._last.get(tag, turn) >= turn:
+                raise NoTagsLeft
+        self._last[tag] = turn
+        return tag
 
 
 def _code(shelf: str, position: int, turn: int | None, taken: set[str]) -> str:

@@ -180,10 +180,11 @@ class LevelIsFixed(BookError):
 
 
 class TagsUsedUp(BookError):
-    """There are fewer free tags than trays."""
+    """There are fewer free tags than trays that stand at the same time."""
 
     says = (
-        "there are not enough free tags (10 to 586) for these trays: mark trays as done, or plan fewer trays"
+        "there are not enough free tags (10 to 586) for all trays that stand at the same time: mark trays as "
+        "done, or plan fewer trays a round"
     )
 
 

@@ -154,7 +154,7 @@ class PlanBook(TrayBook):
         ReasonWanted
             If these places were drawn before and `why` is empty.
         TagsUsedUp
-            If there are more trays than free tags.
+            If more trays stand at the same time than there are free tags.
         """
         kept = self.plan(plan_id)
         before = self.draws(kept.plan.trial)

@@ -105,13 +105,15 @@ def make_window(app: QApplication, memory: Memory | None = None, *, farm: str | 
 
 
 def make_screens(work: Work) -> Mapping[str, Screen]:
-    """The places of the program by name."""
+    """The places of the program by name, and what one of them asks of another."""
+    plan, verdict = Plan(work), Verdict(work)
+    verdict.next_wanted.connect(plan.repeat_trial)
     return {
         "bench": Bench(work),
         "intake": Intake(work),
         "traysheet": TraySheet(work),
-        "plan": Plan(work),
-        "verdict": Verdict(work),
+        "plan": plan,
+        "verdict": verdict,
         "materials": Materials(work),
     }
 

@@ -72,7 +72,9 @@ class Bench(Screen):
         self.lists.tray_chosen.connect(self.tray_wanted)
         work.changed.connect(self._work_changed)
         self._content = self._make_content()
-        self._empty = Teaching("bench", self.tr("Add a tray"), self)
+        self._empty = Teaching("bench", self.tr("Add a tray"), self, other=self.tr("Plan a trial"))
+        self._empty.other.setToolTip(self.tr("Go to Plan (Ctrl+4)"))
+        self._empty.other_pressed.connect(self._want_plan)
         self._empty.button.setToolTip(self.tr("Add a tray (Ctrl+T)"))
         self._empty.pressed.connect(self.trays_wanted)
         self._stack = QStackedLayout(self)
@@ -264,7 +266,8 @@ class Bench(Screen):
 
     def _show_empty(self) -> None:
         self._empty.teach(*empty_words(has_book=self.book is not None))
-        self._empty.button.setVisible(self.book is not None)
+        for button in (self._empty.button, self._empty.other):
+            button.setVisible(self.book is not None)
 
     @Slot()
     def _look_again(self) -> None:
@@ -338,6 +341,10 @@ class Bench(Screen):
             self.switch.turn(to_looks=False)
             self.head.search.setFocus(Qt.FocusReason.ShortcutFocusReason)
             self.head.search.selectAll()
+
+    @Slot()
+    def _want_plan(self) -> None:
+        self.place_wanted.emit("plan")
 
     @Slot()
     def _want_intake(self) -> None:

@@ -53,8 +53,9 @@ def empty_words(*, has_book: bool) -> tuple[str, str]:
         translate("Bench", "Here your rack will stand, shelf by shelf"),
         translate(
             "Bench",
-            "Add your trays with their crop, medium and the day of sowing. Then photograph each from "
-            "above, every day, and bring the photos in: each tray gets its picture, its coverage and "
-            "its growth line, and the trays that need a look are named on top.",
+            "To compare media, plan a trial: it says how many trays that takes, draws their places and "
+            "puts them here once they are sown. To watch trays that grow already, add them one by one. Then "
+            "photograph each from above, every day, and bring the photos in: the trays that need a look are "
+            "named on top. Help (F1) leads through a first trial in five steps.",
         ),
     )

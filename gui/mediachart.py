@@ -51,7 +51,8 @@ class MediaDrawing:
         plot = canvas.area.adjusted(
             left + Space.XS, 1.4 * canvas.line_height, -names, -2.6 * canvas.line_height
         )
-        first, last = min(days), max(*days, min(days) + 1)
+        first = min(days)
+        last = max(*days, first + 1, self._day or 0)  # the day that is read is in sight before it comes
 
         def place(day: float, coverage: float) -> QPointF:
             return QPointF(
@@ -69,9 +70,9 @@ class MediaDrawing:
         heights = spread_labels(ends, canvas.line_height, plot.top(), plot.bottom())
         for y, line in zip(heights, self._lines, strict=True):
             box = QRectF(
-                plot.right() + Space.S,
+                place(line.points[-1].day, 0).x() + Space.S,
                 y - canvas.line_height / 2,
-                canvas.area.right() - plot.right() - Space.S,
+                names - Space.S,
                 canvas.line_height,
             )
             canvas.text(line.treatment, box, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)

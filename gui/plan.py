@@ -2,7 +2,7 @@
 
 In    the open book
 Out   plans and drawings in the book, trays on the bench, sheets as PDF
-Not   the steps themselves (`planquestion.py` and its neighbours), the book and reckoning (`plandesk.py`)
+Not   the pages (`planpages.py`), what stands on them (`planview.py`), the book and reckoning (`plandesk.py`)
 
 A draft lives in the window until it is kept; a kept plan is shown as it was kept, and changed only as a new
 version.
@@ -10,28 +10,20 @@ version.
 
 from collections.abc import Mapping
 from dataclasses import replace
-from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, Slot
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
 from data.draft import Draft, Step
 from data.trial import MeasureKind, Spread
 from gui.choosing import ask_new_file
-from gui.palette import Space, set_role
-from gui.planblocks import BlocksPage
+from gui.planbody import PlanBody
 from gui.plandesk import PlanDesk
-from gui.plankept import KeptPlanPage
-from gui.planplaces import PlacesPage
-from gui.planprint import PrintPage
-from gui.planquestion import QuestionPage
+from gui.plankeeper import Done, PlanKeeper
 from gui.planreading import PlanReading
-from gui.planrow import PlanRow, StepRow
-from gui.plantrays import TraysPage
-from gui.plantreatments import TreatmentsPage
 from gui.planview import (
     Chances,
     KeptPage,
@@ -63,11 +55,14 @@ class Plan(Screen):
         self.state = PlanState()
         self._awaited = self._stale = False
         self._first = True  # of this book's readings
+        self._repeated: tuple[str, int] | None = None  # a trial and its trays, until the book is read
         self.desk = PlanDesk(work, self)
         self.desk.was_read.connect(self._was_read)
         self.desk.was_reckoned.connect(self._was_reckoned)
         self.desk.has_learned.connect(self._has_learned)
         self.desk.trouble.connect(self.troubled)
+        self.keeper = PlanKeeper(self.desk, self)
+        self.keeper.was_done.connect(self._was_done)
         self._empty = Teaching("plan", self.tr("Plan a trial"), self)
         self._empty.teach(
             self.tr("No trial is planned yet"),
@@ -78,7 +73,10 @@ class Plan(Screen):
         )
         self._empty.pressed.connect(self.new_trial)
         self._whole = QStackedWidget(self)
-        self._whole.addWidget(self._make_content())
+        self.body = PlanBody(self)
+        self._name_parts()
+        self._connect()
+        self._whole.addWidget(self.body)
         self._whole.addWidget(self._empty)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -89,58 +87,29 @@ class Plan(Screen):
 
     # --- making
 
-    def _make_pages(self) -> None:
-        self.question, self.treatments = QuestionPage(self), TreatmentsPage(self)
-        self.trays, self.blocks = TraysPage(self), BlocksPage(self)
-        self.places, self.print_page = PlacesPage(self), PrintPage(self)
-        self.kept_page = KeptPlanPage(self)
-        self.steps_pages = (self.question, self.treatments, self.trays, self.blocks)
-        for page in self.steps_pages:
-            page.edited.connect(self.edit_draft)
-        self.places.drawing_wanted.connect(self._draw_again)
-        self.places.sowing_wanted.connect(self._sow)
-        self.places.reason.textChanged.connect(self._show_foot)
-        for field in (self.question.name, self.question.own_words):
-            field.returnPressed.connect(self._next)  # Enter does the main thing
-        self.pages = QStackedWidget(self)
-        for part in (*self.steps_pages, self.places, self.print_page, self.kept_page):
-            self.pages.addWidget(part)
+    def _connect(self) -> None:
+        head, pages, foot = self.body.head, self.body.pages, self.body.foot
+        head.trial_chosen.connect(self._show_trial)
+        head.new_wanted.connect(self.new_trial)
+        head.change_wanted.connect(self.change_trial)
+        head.copy_wanted.connect(self.copy_trial)
+        head.leave_wanted.connect(self.leave_draft)
+        self.body.steps.step_chosen.connect(self.go_to_step)
+        self.body.steps.page_chosen.connect(self.go_to_page)
+        pages.edited.connect(self.edit_draft)
+        pages.drawing_wanted.connect(self._draw_again)
+        pages.done.connect(self._next)
+        foot.back_wanted.connect(self._back)
+        foot.also_wanted.connect(self._sow_next)
+        foot.forward_wanted.connect(self._next)
 
-    def _make_content(self) -> QWidget:
-        content = QWidget(self)
-        self.head = PlanRow(content)
-        self.head.trial_chosen.connect(self._show_trial)
-        self.head.new_wanted.connect(self.new_trial)
-        self.head.change_wanted.connect(self.change_trial)
-        self.head.copy_wanted.connect(self.copy_trial)
-        self.head.leave_wanted.connect(self.leave_draft)
-        self.steps = StepRow(content)
-        self.steps.step_chosen.connect(self.go_to_step)
-        self.steps.page_chosen.connect(self.go_to_page)
-        self._make_pages()  # after head and steps: Tab goes as one reads
-        self.missing = QLabel(content)
-        self.missing.setWordWrap(True)
-        set_role(self.missing, "notice")
-        self.back = QPushButton(self.tr("Back"), content)
-        self.back.setToolTip(self.tr("Step before (Alt+Up)"))
-        self.back.clicked.connect(self._back)
-        self.forward = QPushButton(content)
-        self.forward.setToolTip(self.tr("Next step (Alt+Right)"))
-        set_role(self.forward, "main")
-        self.forward.clicked.connect(self._next)
-        foot = QHBoxLayout()
-        foot.setSpacing(Space.S)
-        foot.addWidget(self.missing, 1)
-        foot.addWidget(self.back)
-        foot.addWidget(self.forward)
-        column = QVBoxLayout(content)
-        column.setContentsMargins(Space.L, Space.M, Space.L, Space.M)
-        column.setSpacing(Space.M)
-        column.addWidget(self.head)
-        column.addWidget(self.steps)
-        column.addWidget(self.pages, 1)
-        column.addLayout(foot)
-        return content
+    def _name_parts(self) -> None:
+        """What is asked for by name."""
+        pages, foot = self.body.pages, self.body.foot
+        self.pages = pages
+        self.question, self.treatments, self.trays, self.blocks = pages.steps
+        self.places, self.print_page, self.sow = pages.places, pages.print_page, pages.sow
+        self.forward, self.missing = foot.forward, foot.missing
 
     # --- the book
 
@@ -149,7 +118,7 @@ class Plan(Screen):
         self.treatments.forget()
         self.desk.close()
         self.desk.book = book
-        self._first = True
+        self._first, self._repeated = True, None
         self.show_state(PlanState())
         super().open_book(book)
 
@@ -172,6 +141,8 @@ class Plan(Screen):
         if self._awaited and self.isVisible():
             self._awaited = False
             self.arrive()
+        if self._repeated is not None:
+            self._begin_repeated(*self._repeated)
 
     def _with(self, reading: PlanReading) -> PlanState:
         """Another reading; what the trays have taught stays."""
@@ -200,35 +171,9 @@ class Plan(Screen):
         self._empty.button.setEnabled(self.book is not None or self.desk.book is not None)
         if state.is_empty:
             return
-        self.head.show_state(state)
-        self.steps.show_state(state)
-        for page in (*self.steps_pages, self.places, self.kept_page):
-            page.show_state(state)
-        self._show_page()
-        self._show_foot()
+        self.body.show_state(state, self.book)
         if state.draft is not None and (state.chances is None or state.chances.draft != state.draft):
             self.desk.reckon(state.draft)
-
-    def _show_page(self) -> None:
-        state = self.state
-        if state.draft is not None:
-            self.pages.setCurrentIndex(state.step)
-            return
-        widget: QWidget = self.kept_page
-        if state.page is KeptPage.PLACES:
-            widget = self.places
-        elif state.page is KeptPage.PRINT:
-            self.print_page.show_trial(state, self.book)
-            widget = self.print_page
-        self.pages.setCurrentWidget(widget)
-
-    @Slot()
-    def _show_foot(self) -> None:
-        foot = self.state.foot(self.places.why)
-        self.missing.setText(foot.missing)
-        self.forward.setText(foot.forward)
-        self.forward.setEnabled(foot.may_go_on)
-        self.back.setVisible(foot.may_go_back)
 
     # --- moving
 
@@ -257,14 +202,21 @@ class Plan(Screen):
         if state.is_empty or not self.forward.isEnabled():
             return
         if state.draft is not None:
-            self._keep() if state.step == Step.DRAW else self.go_to_step(state.step + 1)
+            last = state.step == Step.DRAW
+            self.keeper.keep(state, self.places.why) if last else self.go_to_step(state.step + 1)
         elif state.page is KeptPage.PRINT:
             self._save()
+        elif state.page is KeptPage.SOW:
+            self._sow()
         elif state.page is KeptPage.PLAN and state.trial is not None and state.trial.draw is None:
-            self._show_drawn(self.desk.draw(state.trial.kept.id), self.tr("The places are drawn."))
+            self.keeper.draw(state)
         else:
             pages = list(KeptPage)
             self.go_to_page(pages[pages.index(state.page) + 1])
+
+    @Slot()
+    def _sow_next(self) -> None:
+        self.go_to_page(KeptPage.SOW)
 
     # --- drafts
 
@@ -290,6 +242,20 @@ class Plan(Screen):
         """Begin a second trial that repeats this one."""
         if self.state.trial is not None:
             self._begin(draft_to_copy(self.state.trial, self.state.reading))
+
+    @Slot(str, int)
+    def repeat_trial(self, trial: str, trays: int) -> None:
+        """Begin a trial that repeats a kept one with so many trays of each, as soon as the book is read."""
+        self._repeated = (trial, trays)
+        self.desk.read()
+
+    def _begin_repeated(self, trial: str, trays: int) -> None:
+        self._repeated = None
+        kept = self.state.reading.trial(trial)
+        if self.state.draft is not None:
+            self.told.emit(self.tr("Another plan is being made here: keep it or give it up first."))
+        elif kept is not None:
+            self._begin(draft_to_copy(kept, self.state.reading, trays))
 
     def _begin(self, draft: Draft) -> None:
         self.places.reason.clear()
@@ -323,37 +289,26 @@ class Plan(Screen):
 
     # --- what is kept
 
-    def _keep(self) -> None:
-        plan = self.state.plan
-        if plan is not None:
-            reading = self.desk.keep(plan, self.places.why)
-            words = self.tr("{trial}: the plan is kept, the places are drawn.").format(trial=plan.trial)
-            self._show_drawn(reading, words, plan.trial)
-
     @Slot(str)
     def _draw_again(self, why: str) -> None:
-        trial = self.state.trial
-        if trial is not None:
-            words = self.tr("The places are drawn again; the drawing before is kept.")
-            self._show_drawn(self.desk.draw(trial.kept.id, why), words)
+        self.keeper.draw(self.state, why)
+
+    def _sow(self) -> None:
+        """The trays of the next round stand on the bench; once all do, that is where one goes on."""
+        if self.state.trial is not None and self.state.trial.waiting == 0:
+            self.place_wanted.emit("bench")
+        else:
+            self.keeper.sow(self.state, self.sow.day)
 
     @Slot(object)
-    def _sow(self, day: date) -> None:
-        trial = self.state.trial
-        if trial is not None and trial.draw is not None:
-            words = self.tr("{n} trays stand on the bench.").format(n=trial.next_round)
-            self._show_drawn(self.desk.sow(trial.draw.id, day), words)
-
-    def _show_drawn(self, reading: PlanReading | None, words: str, trial: str | None = None) -> None:
-        """The places as the book has them now, and a sentence at the foot."""
-        if reading is None:  # trouble was told
-            return
+    def _was_done(self, done: Done) -> None:
+        """The trial as the book has it now, and a sentence at the foot."""
         self.desk.keep_draft(None)
         self.places.reason.clear()
-        shown = self.state.shown if trial is None else trial
-        self.show_state(replace(self._with(reading), draft=None, shown=shown, page=KeptPage.PLACES))
+        state = self._with(done.reading)
+        self.show_state(replace(state, draft=None, shown=done.trial, page=done.page))
         self.book_changed.emit()
-        self.told.emit(words)
+        self.told.emit(done.words)
 
     # --- printing
 

@@ -1,14 +1,12 @@
-"""Places page: the draft is kept, places are drawn, trays are added to the bench.
+"""Places page: the draft is kept, places are drawn, and drawn again where that has a reason.
 
 In    a draft that lacks nothing, or a kept plan with its drawings
-Out   `drawing_wanted` with a reason, `sowing_wanted`; the reason of a changed plan
-Not   keeping and drawing (`plan.py` asks the book)
+Out   `drawing_wanted` with a reason; the reason of a changed plan
+Not   keeping and drawing (`plan.py` asks the book), sowing (`plansow.py`)
 """
 
-from datetime import date
-
-from PySide6.QtCore import QDate, Signal, Slot
-from PySide6.QtWidgets import QDateEdit, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from gui.pagepreview import PagePreview
 from gui.palette import Space
@@ -17,9 +15,7 @@ from gui.plankept import KeptPlanPage
 from gui.planpage import heading, soft
 from gui.plansummary import draw_words
 from gui.planview import PlanState
-from gui.spoken import DAY_YEAR
 from gui.trialsheets import map_pages
-from gui.words import translate
 
 __all__ = ["PlacesPage"]
 
@@ -28,11 +24,9 @@ class PlacesPage(QWidget):
     """Where everything stands."""
 
     drawing_wanted = Signal(str)  # reason
-    sowing_wanted = Signal(object)  # date
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._today: date | None = None
         self.title = heading(self.tr("Which tray stands where?"), self)
         self.words = QLabel(self)
         self.words.setWordWrap(True)
@@ -41,17 +35,6 @@ class PlacesPage(QWidget):
         self.reason.textChanged.connect(self._reason_edited)
         self.again = QPushButton(self.tr("Draw again"), self)
         self.again.clicked.connect(self._draw_again)
-        self.sow = QPushButton(self.tr("Add the trays to the bench"), self)
-        self.sow.clicked.connect(self._sow)
-        self.sown_on = QDateEdit(self)
-        self.sown_on.setCalendarPopup(True)
-        self.sown_on.setDisplayFormat(translate("Date", DAY_YEAR))
-        self.sown_on.setAccessibleName(self.tr("Sown on"))
-        self._sown_word = QLabel(self.tr("Sown on"), self)
-        sowing = QHBoxLayout()
-        sowing.addWidget(self._sown_word)
-        sowing.addWidget(self.sown_on)
-        sowing.addStretch(1)
         self.history = soft("", self)
         self.preview = PagePreview(self)
         self.plan = KeptPlanPage(self)
@@ -59,10 +42,8 @@ class PlacesPage(QWidget):
         left.setSpacing(Space.M)
         for part in (self.title, self.words, self.history):
             left.addWidget(part)
-        left.addLayout(sowing)
-        below: tuple[QWidget, ...] = (self.sow, self.reason, self.again)
-        for one in below:
-            left.addWidget(one)
+        left.addWidget(self.reason)
+        left.addWidget(self.again, 0, Qt.AlignmentFlag.AlignLeft)
         left.addStretch(1)
         across = QHBoxLayout(self)
         across.setContentsMargins(0, Space.S, 0, 0)
@@ -77,20 +58,13 @@ class PlacesPage(QWidget):
         return self.reason.text().strip()
 
     def show_state(self, state: PlanState) -> None:
-        """Before keeping: what will happen. After: the map, drawing again, adding the trays."""
+        """Before keeping: what will happen. After: the map, drawing again."""
         trial = state.trial
         draw = None if trial is None or state.draft is not None else trial.draw
         self.preview.setVisible(draw is not None)
         self.plan.setVisible(draw is None)
         self.plan.show_state(state)
         self.again.setVisible(draw is not None)
-        waits = draw is not None and trial is not None and trial.waiting > 0
-        for part in (self.sow, self.sown_on, self._sown_word):
-            part.setVisible(waits)
-        today = state.reading.today
-        if self._today != today:
-            self._today = today
-            self.sown_on.setDate(QDate(today.year, today.month, today.day))
         changes = state.draft is not None and state.needs_reason
         self.reason.setVisible(draw is not None or changes)
         self.reason.setPlaceholderText(
@@ -133,10 +107,6 @@ class PlacesPage(QWidget):
     @Slot()
     def _reason_edited(self) -> None:
         self.again.setEnabled(bool(self.why))
-
-    @Slot()
-    def _sow(self) -> None:
-        self.sowing_wanted.emit(self.sown_on.date().toPython())
 
     @Slot()
     def _draw_again(self) -> None:

@@ -42,6 +42,7 @@ class PrintPage(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._printed: Printed | None = None
+        self._of: tuple[Book | None, bool] = (None, False)  # the book, and whether it is its first trial
         left = QVBoxLayout()
         left.setSpacing(Space.S)
         left.addWidget(heading(self.tr("What do you want to print?"), self))
@@ -72,7 +73,7 @@ class PrintPage(QWidget):
         across.addWidget(self.preview, 5)
 
     def show_trial(self, state: PlanState, book: "Book | None") -> None:
-        """The sheets of the trial that is shown."""
+        """The sheets of the trial that is shown; whoever sows for the first time needs the cards, too."""
         trial = state.trial
         draw = None if trial is None else trial.draw
         printed = None
@@ -81,6 +82,9 @@ class PrintPage(QWidget):
                 printed = printed_of_trial(book, trial.kept.plan, draw.draw.places)
             except (BookError, KeyError):
                 printed = None
+        if self._of != (book, state.reading.is_first):
+            self._of = (book, state.reading.is_first)
+            self.kinds[SheetKind.STATION].setChecked(state.reading.is_first)
         self.show_printed(printed)
 
     def show_printed(self, printed: Printed | None) -> None:

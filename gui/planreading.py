@@ -33,6 +33,7 @@ class TrialReading:
     draws: tuple[KeptDraw, ...] = ()
     waiting: int = 0  # trays of the last drawing that are not sown
     next_round: int = 0  # of these the ones sown next
+    next_day: date | None = None  # that was planned for them
     sown_blocks: tuple[str, ...] = ()
 
     @property
@@ -60,6 +61,11 @@ class PlanReading:
     draft: Draft | None = None  # left unfinished when the window was closed
     today: date = date(2000, 1, 1)
     spreads: Mapping[MeasureKind, Spread] = field(default_factory=dict)  # learned from the grower's own trays
+
+    @property
+    def is_first(self) -> bool:
+        """Whether nothing was sown yet in this book."""
+        return not self.standing and not any(trial.sown_blocks for trial in self.trials)
 
     def trial(self, name: str) -> TrialReading | None:
         """By its name."""
@@ -94,6 +100,7 @@ def _read_trial(book: Book, name: str, versions: Sequence[KeptPlan]) -> TrialRea
         draws=draws,
         waiting=len(waiting),
         next_round=sum(place.round == turn for place in waiting),
+        next_day=min((place.sow_on for place in waiting if place.round == turn), default=None),
         sown_blocks=tuple(dict.fromkeys(tray.block for tray in trays if tray.block is not None)),
     )
 

@@ -90,7 +90,7 @@ class StepRow(QWidget):
                 self.tr("5 Keep and draw"),
             )
         )
-        self.pages = self._buttons((self.tr("The plan"), self.tr("Places"), self.tr("Print")))
+        self.pages = self._buttons((self.tr("The plan"), self.tr("Places"), self.tr("Print"), self.tr("Sow")))
         for button in self.steps:
             button.clicked.connect(self._step_clicked)
         for button in self.pages:

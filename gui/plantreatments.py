@@ -5,7 +5,6 @@ Out   crops with the day they are read, media with the trusted one, the other fa
 Not   how many trays (`plantrays.py`)
 """
 
-from collections.abc import Callable
 from dataclasses import replace
 
 from PySide6.QtCore import Slot
@@ -16,7 +15,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QLineEdit,
-    QPushButton,
     QRadioButton,
     QVBoxLayout,
     QWidget,
@@ -24,6 +22,7 @@ from PySide6.QtWidgets import (
 
 from data.trial import FACTORS, MEDIUM, YES_NO, CropPlan, Factor
 from gui.croprow import CropRow
+from gui.namefield import NameField
 from gui.palette import Space
 from gui.planpage import PlanPage, heading, soft
 from gui.planreading import first_crop
@@ -66,7 +65,19 @@ class TreatmentsPage(PlanPage):
         for number, words in enumerate((self.tr("crop"), self.tr("read on day"), self.tr("dry seed a tray"))):
             self._crops.addWidget(soft(words, self.body), 0, number)
         column.addLayout(self._crops)
-        self.more_crops = self._adder(self.tr("Another crop"), self._crop_added, column)
+        column.addWidget(
+            soft(
+                self.tr(
+                    "Read on day: so many days after sowing the photos are compared. The day is fixed with "
+                    "the plan."
+                ),
+                self.body,
+            )
+        )
+        more = NameField(self.tr("Another crop"), self.body)
+        more.named.connect(self._crop_added)
+        column.addWidget(more)
+        self.more_crops = more.line
         column.addStretch(1)
         return column
 
@@ -81,24 +92,12 @@ class TreatmentsPage(PlanPage):
         self._media.addWidget(soft(self.tr("in the trial"), self.body), 0, 0)
         self._media.addWidget(soft(self.tr("the one I trust"), self.body), 0, 1)
         column.addLayout(self._media)
-        self.more_media = self._adder(self.tr("Another medium"), self._medium_added, column)
+        more = NameField(self.tr("Another medium"), self.body)
+        more.named.connect(self._medium_added)
+        column.addWidget(more)
+        self.more_media = more.line
         column.addStretch(1)
         return column
-
-    def _adder(self, words: str, does: Callable[[], None], column: QVBoxLayout) -> QLineEdit:
-        field = QLineEdit(self.body)
-        field.setPlaceholderText(words)
-        field.setAccessibleName(words)
-        field.returnPressed.connect(does)
-        button = QPushButton(self.tr("Add"), self.body)
-        button.setAccessibleName(self.tr("Add: {what}").format(what=words))
-        button.clicked.connect(does)
-        row = QHBoxLayout()
-        row.setSpacing(Space.S)
-        row.addWidget(field, 1)
-        row.addWidget(button)
-        column.addLayout(row)
-        return field
 
     def _make_other(self) -> None:
         self.column.addWidget(heading(self.tr("Does anything else vary?"), self.body))
@@ -237,11 +236,9 @@ class TreatmentsPage(PlanPage):
     def _crops_edited(self) -> None:
         self.change(crops=tuple(row.planned for row in self.crop_rows.values() if row.taken.isChecked()))
 
-    @Slot()
-    def _crop_added(self) -> None:
-        name = self.more_crops.text().strip()
-        self.more_crops.clear()
-        if name and self._draft is not None and all(crop.name != name for crop in self._draft.crops):
+    @Slot(str)
+    def _crop_added(self, name: str) -> None:
+        if self._draft is not None and all(crop.name != name for crop in self._draft.crops):
             self.change(crops=(*self._draft.crops, first_crop(name)))
 
     @Slot()
@@ -258,11 +255,9 @@ class TreatmentsPage(PlanPage):
                 trusted.setChecked(True)
                 self.change(trusted=name, media=media)
 
-    @Slot()
-    def _medium_added(self) -> None:
-        name = self.more_media.text().strip()
-        self.more_media.clear()
-        if name and self._draft is not None and name not in self._draft.media:
+    @Slot(str)
+    def _medium_added(self, name: str) -> None:
+        if self._draft is not None and name not in self._draft.media:
             self.change(media=(*self._draft.media, name))
 
     @Slot()

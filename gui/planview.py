@@ -43,6 +43,7 @@ class KeptPage(StrEnum):
     PLAN = "plan"
     PLACES = "places"
     PRINT = "print"
+    SOW = "sow"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -62,6 +63,7 @@ class Foot:
 
     missing: str = ""  # the first thing that is lacking
     forward: str  # words of the main button
+    also: str = ""  # words of a plain button before it
     may_go_on: bool
     may_go_back: bool
 
@@ -116,7 +118,10 @@ class PlanState:
         """What stands at the foot; `why` is the reason in the field."""
         if self.draft is None:
             return Foot(
-                forward=self._kept_words(), may_go_on=True, may_go_back=self.page is not KeptPage.PLAN
+                forward=self._kept_words(),
+                also=translate("PlanView", "Next: sow") if self.page is KeptPage.PRINT else "",
+                may_go_on=True,
+                may_go_back=self.page is not KeptPage.PLAN,
             )
         last = self.step == Step.DRAW
         missing = self.missing
@@ -139,8 +144,16 @@ class PlanState:
             return translate("PlanView", "Save as PDF...")
         if self.page is KeptPage.PLACES:
             return translate("PlanView", "Next: print")
+        if self.page is KeptPage.SOW:
+            return self._sow_words()
         drawn = self.trial is not None and self.trial.draw is not None
         return translate("PlanView", "Next: places") if drawn else translate("PlanView", "Draw the places")
+
+    def _sow_words(self) -> str:
+        trial = self.trial
+        if trial is None or trial.waiting == 0:
+            return translate("PlanView", "Go to the Bench")
+        return translate("PlanView", "They are sown: add {n} trays").format(n=trial.next_round)
 
     @property
     def shelves_in_use(self) -> str:
@@ -219,12 +232,23 @@ def draft_to_change(trial: TrialReading, reading: PlanReading) -> Draft:
     return replace(draft, earlier=stay, begins=max(draft.begins, reading.today)) if stay else draft
 
 
-def draft_to_copy(trial: TrialReading, reading: PlanReading) -> Draft:
-    """A new trial that repeats this one, for the grower to change one thing."""
-    name = translate("PlanView", "{trial}, once more").format(trial=trial.kept.plan.trial)
+def draft_to_copy(trial: TrialReading, reading: PlanReading, trays: int | None = None) -> Draft:
+    """A new trial that repeats this one, for the grower to change one thing; with so many trays of each."""
+    plan = trial.kept.plan
+    draft = draft_of(plan, reading.shelves)
     return replace(
-        draft_of(trial.kept.plan, reading.shelves),
-        trial=name,
-        copied_from=trial.kept.plan.trial,
+        draft,
+        trial=_new_name(plan.trial, reading),
+        copied_from=plan.trial,
         begins=reading.today,
+        trays=draft.trays if trays is None else trays,
     )
+
+
+def _new_name(trial: str, reading: PlanReading) -> str:
+    """A name that no kept trial has: the draft would be taken for its next version."""
+    name = plain = translate("PlanView", "{trial}, once more").format(trial=trial)
+    number = 2
+    while reading.trial(name) is not None:
+        name, number = f"{plain} ({number})", number + 1
+    return name

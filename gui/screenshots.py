@@ -135,7 +135,7 @@ def _take_steps(window: "Window", folder: Path, end: str) -> None:
     assert isinstance(plan, Plan)
     if plan.state.trial is None:
         return
-    for page in (KeptPage.PLACES, KeptPage.PRINT):
+    for page in (KeptPage.PLACES, KeptPage.PRINT, KeptPage.SOW):
         plan.go_to_page(str(page))
         _take(window, folder, f"plan-{page}-{end}")
     plan.copy_trial()

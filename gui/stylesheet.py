@@ -50,7 +50,8 @@ def sheet_values(t: Tokens, text_percent: int = 100) -> dict[str, str]:
 #   QLabel       title, answer, big, soft, small, notice, alarm, calm
 #   QToolButton  place (in the row of places), quiet
 #   QPushButton  main (the one accent button of a screen), quiet (no outline); 44 px: rack, rack-main, switch
-#   QFrame       sheet (a panel), band-calm, band-notice, band-alarm, line (a hairline), top, foot
+#   QFrame       sheet (a panel), band-calm, band-notice, band-alarm, line (a hairline), top, foot;
+#                ask-calm, ask-notice (a question above a list)
 SHEET = """
 QToolTip { background: @raised@; color: @ink@; border: 1px solid @edge@; padding: 6px 8px; }
 QLabel[role="title"] { font-size: @title_pt@pt; font-weight: bold; }
@@ -66,6 +67,9 @@ QFrame[role="sheet"] { background: @sheet@; border: 1px solid @line@; border-rad
 QFrame[role="band-calm"] { background: @calm_ground@; border: none; border-bottom: 1px solid @line@; }
 QFrame[role="band-notice"] { background: @notice_ground@; border: none; border-bottom: 1px solid @line@; }
 QFrame[role="band-alarm"] { background: @alarm_ground@; border: none; border-bottom: 1px solid @line@; }
+QFrame[role="ask-calm"], QFrame[role="ask-notice"] { border: 1px solid @line@; border-radius: @radius@px; }
+QFrame[role="ask-calm"] { background: @calm_ground@; }
+QFrame[role="ask-notice"] { background: @notice_ground@; }
 QFrame[role="line"] { background: @line@; border: none; max-height: 1px; min-height: 1px; }
 
 QPushButton, QToolButton {
@@ -147,7 +151,10 @@ QCheckBox::indicator:checked {
   background: @accent@; border-color: @accent@; image: url("@icons@/tick-@scheme@.svg");
 }
 QRadioButton::indicator:checked { border: 5px solid @accent@; width: 8px; height: 8px; }
-QCheckBox::indicator:focus, QRadioButton::indicator:focus { border: 2px solid @accent@; }
+QCheckBox::indicator:focus { border: 2px solid @accent@; }
+QCheckBox::indicator:checked:focus { border: 2px solid @ink@; }
+QRadioButton::indicator:focus { border: 2px solid @accent@; width: 14px; height: 14px; }
+QRadioButton::indicator:checked:focus { border: 5px solid @ink@; width: 8px; height: 8px; }
 QCheckBox:focus, QRadioButton:focus { color: @accent@; }
 
 QAbstractItemView { background: @sheet@; border: 1px solid @line@; border-radius: @radius@px; outline: none; }

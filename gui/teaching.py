@@ -1,11 +1,11 @@
 """Teaching: what stands in an empty place: what will be here, one sentence, the button that starts it.
 
-In    the name of an icon, words
-Out   `pressed` when the button is used
+In    the name of an icon, words; words of a plain button, where there is another way to begin
+Out   `pressed` when the button is used, `other_pressed` by the plain one
 Not   when a place is empty (each screen)
 """
 
-from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtCore import QSize, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from gui.icon import icon
@@ -21,8 +21,9 @@ class Teaching(QWidget):
     """An empty place; the button stands where the main action of every screen stands."""
 
     pressed = Signal()
+    other_pressed = Signal()
 
-    def __init__(self, picture: str, button: str, parent: QWidget | None = None) -> None:
+    def __init__(self, picture: str, button: str, parent: QWidget | None = None, *, other: str = "") -> None:
         super().__init__(parent)
         self._name = picture
         self._picture = QLabel(self)
@@ -34,6 +35,10 @@ class Teaching(QWidget):
         self.button = QPushButton(button, self)
         set_role(self.button, "rack-main")
         self.button.clicked.connect(self.pressed)
+        self.other = QPushButton(other, self)
+        set_role(self.other, "rack")
+        self.other.clicked.connect(self.other_pressed)
+        self.other.setVisible(bool(other))
         middle = QVBoxLayout()
         middle.setSpacing(Space.M)
         for part in (self._picture, self.title, self.words):
@@ -47,7 +52,12 @@ class Teaching(QWidget):
         column.addStretch(2)
         column.addLayout(across)
         column.addStretch(3)
-        column.addWidget(self.button, 0, Qt.AlignmentFlag.AlignRight)
+        foot = QHBoxLayout()
+        foot.setSpacing(Space.S)
+        foot.addStretch(1)
+        foot.addWidget(self.other)
+        foot.addWidget(self.button)
+        column.addLayout(foot)
         self.redress()
 
     def teach(self, title: str, words: str) -> None:

@@ -1,7 +1,8 @@
 """Verdict: the place where a trial is answered, crop by crop and measure by measure.
 
 In    the open book
-Out   the sentence of each medium and all that stands behind it; charts as files; weights; rounds by eye
+Out   the sentence of each medium and all that stands behind it; charts as files; weights; rounds by eye;
+      `next_wanted`, the trial that would settle what is not shown
 Not   the statistics (`data/verdict.py`), reading (`verdictdesk.py`), the page itself (`verdictpage.py`)
 """
 
@@ -9,21 +10,23 @@ from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QT_TRANSLATE_NOOP, Qt, Slot
+from PySide6.QtCore import QT_TRANSLATE_NOOP, Qt, Signal, Slot
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
 from data.desirability import ScoreRule, rule_text
 from data.errors import BookError
+from data.nexttrial import trays_of_next
 from data.trial import MeasureKind
 from gui.choosing import ask_new_file
 from gui.drawnchart import DrawnChart
 from gui.eyerounds import EyeRounds
-from gui.palette import Space, set_role
+from gui.palette import Space
 from gui.rulepage import RulePage
 from gui.screen import Screen
 from gui.teaching import Teaching
 from gui.verdictdesk import VerdictDesk
+from gui.verdictfoot import VerdictFoot
 from gui.verdicthead import VerdictHead
 from gui.verdictpage import VerdictPage
 from gui.verdictreading import VerdictReading
@@ -41,6 +44,8 @@ KINDS = "SVG (*.svg);;PNG (*.png)"
 
 class Verdict(Screen):
     """Sentence, table, charts, why, how sure."""
+
+    next_wanted = Signal(str, int)  # a trial, and the trays of each that its repetition takes
 
     KEYS = (
         ("Alt+Down", str(QT_TRANSLATE_NOOP("Verdict", "Next crop"))),
@@ -80,25 +85,17 @@ class Verdict(Screen):
         self.head.rule_wanted.connect(self.open_rule)
         self.page = VerdictPage(content)
         self.page.save_wanted.connect(self._save_chart)
-        self.by_eye = QPushButton(self.tr("Score blind by eye"), content)
-        self.by_eye.setToolTip(
-            self.tr("Score the photos of the day with names hidden, and see whether eye and photo agree")
-        )
-        self.by_eye.clicked.connect(self.rounds.ask)
-        set_role(self.by_eye, "main")
-        foot = QHBoxLayout()
-        self.report = QPushButton(self.tr("Report..."), content)
-        self.report.setToolTip(self.tr("Look at the report of this trial and save it as PDF or for mail"))
-        self.report.clicked.connect(self.open_report)
-        foot.addStretch(1)
-        foot.addWidget(self.report)
-        foot.addWidget(self.by_eye)
+        self.foot = VerdictFoot(content)
+        self.foot.next_wanted.connect(self._want_next)
+        self.foot.report_wanted.connect(self.open_report)
+        self.foot.eye_wanted.connect(self.rounds.ask)
+        self.next, self.report, self.by_eye = self.foot.next, self.foot.report, self.foot.by_eye
         column = QVBoxLayout(content)
         column.setContentsMargins(Space.L, Space.M, Space.L, Space.M)
         column.setSpacing(Space.M)
         column.addWidget(self.head)
         column.addWidget(self.page, 1)
-        column.addLayout(foot)
+        column.addWidget(self.foot)
         return content
 
     def _make_rule_page(self) -> QWidget:
@@ -186,7 +183,7 @@ class Verdict(Screen):
         if self._whole.currentIndex() != RULE:
             self._whole.setCurrentIndex(PAGE)
         self.rounds.show_state(state)
-        self.by_eye.setEnabled(self.rounds.may_begin)
+        self.foot.show_may(score=self.rounds.may_begin, trays_of_next=self.trays_of_next)
         self.head.show_state(state)
         self.page.show_state(state)
 
@@ -218,6 +215,19 @@ class Verdict(Screen):
     @Slot()
     def _go_on(self) -> None:
         self.place_wanted.emit("plan")
+
+    @property
+    def trays_of_next(self) -> int | None:
+        """Trays of each that would probably settle what is not shown; None without a plan to repeat."""
+        reading = self.state.reading
+        return None if reading.kept is None else trays_of_next(reading.found)
+
+    @Slot()
+    def _want_next(self) -> None:
+        trays = self.trays_of_next
+        if trays is not None:
+            self.next_wanted.emit(self.state.reading.trial, trays)
+            self.place_wanted.emit("plan")
 
     @Slot(str)
     def show_trial(self, trial: str) -> None:

@@ -115,9 +115,41 @@ def test_a_setting_of_whole_shelves_is_drawn_for_shelves() -> None:
     assert by_shelf["C"] != by_shelf["D"]
 
 
-def test_more_trays_than_tags_are_refused() -> None:
+def test_more_trays_at_one_time_than_tags_are_refused() -> None:
     with pytest.raises(NoTagsLeft):
         draw_trial(a_plan(), 1, taken_tags=range(10, 580))
+
+
+def test_a_later_round_carries_the_tags_of_an_earlier_one_once_no_other_is_left() -> None:
+    plan = a_plan(blocks=4)  # three shelves: 18 trays, then 6
+    assert [block.round for block in plan.blocks] == [1, 1, 1, 2]
+
+    draw = draw_trial(plan, 1, taken_tags=range(30, 587))  # 10 to 29 are left
+
+    first, second = ([p.tag_number for p in draw.places if p.round == turn] for turn in (1, 2))
+    assert first == list(range(10, 28))
+    assert second == [28, 29, 10, 11, 12, 13]
+
+
+def test_six_hundred_trays_in_rounds_are_no_more_than_the_tags() -> None:
+    draw = draw_trial(a_plan(blocks=100), 1)  # 600 trays, 18 at a time
+
+    by_round: dict[int, list[int]] = {}
+    for place in draw.places:
+        by_round.setdefault(place.round, []).append(place.tag_number)
+    assert len(draw.places) == 600
+    assert all(len(tags) == len(set(tags)) for tags in by_round.values())
+    assert {tag for tags in by_round.values() for tag in tags} == set(range(10, 587))
+
+
+def test_tags_of_sown_trays_that_have_ended_come_free_for_blocks_added_later() -> None:
+    plan = a_plan(blocks=4)
+    sown = [place for place in draw_trial(plan, 1).places if place.round == 1]
+    elsewhere = set(range(28, 587))
+
+    longer = draw_trial(plan, 2, kept=sown, taken_tags=elsewhere)
+
+    assert [place.tag_number for place in longer.places[18:]] == list(range(10, 16))
 
 
 def test_a_drawing_comes_back_from_its_text() -> None:

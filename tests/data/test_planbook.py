@@ -11,7 +11,8 @@ import pytest
 from data import planrows
 from data.blocks import ShelfPlaces
 from data.book import Book
-from data.errors import ReasonWanted, TagsUsedUp
+from data.errors import ReasonWanted, TagsUsedUp, TagTaken
+from data.events import EventKind
 from data.planbook import unsown
 from data.trial import Factor, KeptPlan, Measure, MeasureKind, treatment_of
 from tests.data.builders import a_tray
@@ -172,6 +173,19 @@ def test_more_trays_than_tags_are_told(book: Book) -> None:
 
     with pytest.raises(TagsUsedUp):
         book.draw_places(book.keep_plan(a_plan()), seed=1)
+
+
+def test_the_next_round_takes_over_the_tags_once_the_trays_before_have_ended(book: Book) -> None:
+    book.add_trays(a_tray(f"Z{n}", tag_number=n) for n in range(28, 587))
+    draw = book.draw_places(book.keep_plan(a_plan(blocks=4)), seed=1)
+    first = book.sow_trial(draw.id)
+
+    with pytest.raises(TagTaken, match="tag 10 "):
+        book.sow_trial(draw.id)
+    for tray in first:
+        book.add_event([tray], EventKind.CUT, book.now())
+
+    assert [book.tray(tray).tag_number for tray in book.sow_trial(draw.id)] == list(range(10, 16))
 
 
 @pytest.mark.parametrize("name", sorted(name for name in planrows.__all__ if name.isupper()))

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QDate, QPoint, Qt
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -19,6 +19,7 @@ from data.trial import CropPlan, Factor, MeasureKind, Question
 from gui.numberfield import NumberField
 from gui.plan import Plan
 from gui.planview import KeptPage, PlanState, chances_of
+from gui.sheets import SheetKind
 from gui.work import Work
 from tests.data.builders import a_tray
 
@@ -111,8 +112,28 @@ def test_a_beginner_is_led_from_question_to_places(plan: Plan, book: Book, qtbot
     assert len(book.draws("Mat")[-1].draw.places) == 10
     assert plan.pages.currentWidget() is plan.places
 
-    qtbot.mouseClick(plan.places.sow, Qt.MouseButton.LeftButton)
-    assert len(book.trays()) > 0
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+    assert plan.state.page is KeptPage.PRINT
+    qtbot.mouseClick(plan.body.foot.also, Qt.MouseButton.LeftButton)
+    assert plan.forward.text() == "They are sown: add 6 trays"
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+    assert len(book.trays()) == 6
+
+
+def test_sowing_ends_on_the_bench(plan: Plan, book: Book, qtbot: QtBot) -> None:
+    kept(plan, qtbot)
+    plan.go_to_page(KeptPage.SOW)
+    assert plan.sow.words.text().startswith("6 trays, planned for 2 March 2026.")
+    plan.sow.sown_on.setDate(QDate(2026, 3, 3))
+
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+    assert {tray.sown_at.date() for tray in book.trays()} == {date(2026, 3, 3)}
+    assert plan.sow.title.text() == "All 6 trays stand on the bench"
+    with qtbot.waitSignal(plan.place_wanted) as wanted:
+        qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+
+    assert wanted.args == ["bench"]
+    assert len(book.trays()) == 6
 
 
 def test_keeping_is_undone_by_the_book(plan: Plan, book: Book, qtbot: QtBot) -> None:
@@ -166,7 +187,8 @@ def test_a_copy_says_what_it_repeats(plan: Plan, book: Book, qtbot: QtBot) -> No
 
 def test_adding_trays_to_a_sown_trial_leaves_those_that_stand(plan: Plan, book: Book, qtbot: QtBot) -> None:
     kept(plan, qtbot)
-    qtbot.mouseClick(plan.places.sow, Qt.MouseButton.LeftButton)
+    plan.go_to_page(KeptPage.SOW)
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
     before = book.draws("Mat")[-1].draw.places
 
     plan.change_trial()
@@ -211,7 +233,7 @@ def test_the_demonstration_shows_its_plan_as_it_was_kept(
         screen.arrive()
         settle(screen, qtbot)
 
-        assert "Kept on 28 February 2026, before the first tray was sown." in screen.kept_page.text
+        assert "Kept on 28 February 2026, before the first tray was sown." in screen.pages.kept.text
         assert screen.forward.text() == "Next: places"
         screen.go_to_page(KeptPage.PLACES)
         assert "All 18 trays stand on the bench." in screen.places.history.text()
@@ -348,3 +370,42 @@ def test_a_field_that_nobody_has_filled_stays_empty(qtbot: QtBot, dressed: QAppl
     assert field.field.text() == ""
     field.set(18)
     assert field.field.text() == "18"
+
+
+def test_a_name_is_taken_on_going_on_to_the_next_field(plan: Plan, qtbot: QtBot) -> None:
+    plan.new_trial()
+    plan.go_to_step(Step.VARIES)
+    plan.treatments.more_crops.setFocus()
+    qtbot.keyClicks(plan.treatments.more_crops, " red  radish")
+    qtbot.keyClick(plan.treatments.more_crops, Qt.Key.Key_Tab)
+
+    assert plan.state.draft is not None
+    assert [crop.name for crop in plan.state.draft.crops] == ["red radish"]
+    assert plan.treatments.more_crops.text() == ""
+
+
+def test_a_name_that_waits_makes_its_button_call_for_attention(plan: Plan, qtbot: QtBot) -> None:
+    plan.new_trial()
+    plan.go_to_step(Step.VARIES)
+    field = plan.treatments.more_media
+    button = next(one for one in plan.findChildren(QPushButton) if "Another medium" in one.accessibleName())
+
+    qtbot.keyClicks(field, "coir")
+    assert button.property("role") == "main"
+    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+
+    assert button.property("role") == ""
+    assert plan.state.draft is not None
+    assert plan.state.draft.media == ("coir",)
+
+
+def test_cards_of_the_station_are_proposed_until_something_is_sown(plan: Plan, qtbot: QtBot) -> None:
+    kept(plan, qtbot)
+    plan.go_to_page(KeptPage.PRINT)
+    assert plan.print_page.kinds[SheetKind.STATION].isChecked()
+
+    plan.go_to_page(KeptPage.SOW)
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+    plan.go_to_page(KeptPage.PRINT)
+
+    assert not plan.print_page.kinds[SheetKind.STATION].isChecked()

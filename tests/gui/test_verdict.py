@@ -17,6 +17,7 @@ from data.readings import NewReading, ReadingKind
 from data.trial import MeasureKind
 from data.verdicts import CropVerdict, verdicts
 from gui.palette import dress
+from gui.plan import Plan
 from gui.tokens import Scheme
 from gui.verdict import Verdict
 from gui.verdictview import answers_of, head_words, table_rows
@@ -305,3 +306,59 @@ def test_another_book_ends_reading_and_its_answer_is_dropped(
         assert "No trial yet" in screen.empty.title.text()
         work.stop_all()
     assert TRIAL in rack.book.trials()
+
+
+def test_what_is_not_shown_leads_to_the_plan_of_the_next_trial(
+    rack: Rack, screen: Verdict, work: Work, qtbot: QtBot
+) -> None:
+    rack.shoot_all(EVEN | {"coir": 76.0})
+    read(screen, rack.book, qtbot)
+    trays = screen.trays_of_next
+    assert screen.next.text() == f"Plan the next trial: {trays} trays of each"
+    plan = Plan(work)
+    qtbot.addWidget(plan)
+    plan.open_book(rack.book)
+    plan.show()
+    settle(screen, qtbot)
+    screen.next_wanted.connect(plan.repeat_trial)
+
+    with qtbot.waitSignal(screen.place_wanted) as wanted:
+        qtbot.mouseClick(screen.next, Qt.MouseButton.LeftButton)
+    settle(screen, qtbot)
+
+    assert wanted.args == ["plan"]
+    draft = plan.state.draft
+    assert draft is not None
+    assert (draft.trial, draft.copied_from, draft.trays) == (f"{TRIAL}, once more", TRIAL, trays)
+    assert draft.media == ("peat mix", "coir", "fibre mat")
+    assert plan.state.plan is not None
+    assert plan.state.plan.trays_per_treatment == trays
+
+
+def test_a_plan_that_is_being_made_is_not_lost_to_the_next_trial(
+    rack: Rack, work: Work, qtbot: QtBot, dressed: QApplication
+) -> None:
+    plan = Plan(work)
+    qtbot.addWidget(plan)
+    plan.open_book(rack.book)
+    plan.show()
+    qtbot.waitUntil(lambda: not work.jobs())
+    plan.new_trial()
+    plan.question.name.setText("Feed")
+    qtbot.keyClicks(plan.question.name, "s")
+
+    with qtbot.waitSignal(plan.told) as told:
+        plan.repeat_trial(TRIAL, 12)
+
+    assert told.args == ["Another plan is being made here: keep it or give it up first."]
+    assert plan.state.draft is not None
+    assert plan.state.draft.trial == "Feeds"
+
+
+def test_where_everything_is_shown_no_next_trial_is_proposed(
+    rack: Rack, screen: Verdict, qtbot: QtBot
+) -> None:
+    rack.shoot_all(WORSE)
+    read(screen, rack.book, qtbot)
+
+    assert not screen.next.isVisible()

@@ -49,7 +49,7 @@ def go(window: Window, qtbot: QtBot, key: Qt.Key) -> None:
     settle(window, qtbot)
 
 
-def plan_and_sow(window: Window, qtbot: QtBot) -> Plan:
+def plan_print_and_sow(window: Window, qtbot: QtBot, tmp_path: Path) -> None:
     go(window, qtbot, Qt.Key.Key_4)
     plan = window.screens["plan"]
     assert isinstance(plan, Plan)
@@ -70,25 +70,25 @@ def plan_and_sow(window: Window, qtbot: QtBot) -> Plan:
         qtbot.mouseClick(plan.forward, LEFT)
     settle(window, qtbot)
     assert plan.pages.currentWidget() is plan.places
-    qtbot.mouseClick(plan.places.sow, LEFT)
+    qtbot.mouseClick(plan.forward, LEFT)
+    assert plan.state.page is KeptPage.PRINT
+    plan.save_sheets(tmp_path / "sheets.pdf")
+    assert (tmp_path / "sheets.pdf").read_bytes().startswith(b"%PDF")
+    qtbot.mouseClick(plan.body.foot.also, LEFT)
+    assert plan.state.page is KeptPage.SOW
+    qtbot.mouseClick(plan.forward, LEFT)
     settle(window, qtbot)
-    return plan
 
 
 def test_a_first_trial_is_planned_printed_photographed_weighed_and_asked_for_its_verdict(
     window: Window, qtbot: QtBot, tmp_path: Path
 ) -> None:
-    plan = plan_and_sow(window, qtbot)
+    plan_print_and_sow(window, qtbot, tmp_path)
     book = window.book
     assert book is not None
     trays = book.trays()
     assert {tray.medium for tray in trays} == {"peat", "mat"}
     assert all(tray.tag_number is not None for tray in trays)
-
-    qtbot.mouseClick(plan.forward, LEFT)
-    assert plan.state.page is KeptPage.PRINT
-    plan.save_sheets(tmp_path / "sheets.pdf")
-    assert (tmp_path / "sheets.pdf").read_bytes().startswith(b"%PDF")
 
     for tray in trays[:2]:
         photograph(book, tray.code, tmp_path)
