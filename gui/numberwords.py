@@ -34,11 +34,11 @@ class NumberLine:
 NUMBERS = (
     ("coverage", T("Coverage"), "%", 0,
      T("Share of the inner area under green, red or pale shoots, from above.")),
-    ("uniformity", T("Uniformity"), "%", 0,
-     T("How alike the 72 cells are (Christiansen): 100 is all alike.")),
-    ("bed_share", T("Of the growing bed"), "%", 0,
+    ("bed_share", T("Share of the bed"), "%", 0,
      T("Share under shoots of what is neither rim nor wall of the tray. Media at different heights are "
        "compared by it.")),
+    ("uniformity", T("Uniformity"), "%", 0,
+     T("How alike the 72 cells are (Christiansen): 100 is all alike.")),
     ("bed_uniformity", T("Uniformity on the bed"), "%", 0,
      T("How alike the cells are, each as a share of its growing bed.")),
     ("low_quarter", T("Thinnest quarter"), "%", 0,

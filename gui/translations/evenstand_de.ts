@@ -21,7 +21,7 @@
         </message>
         <message>
             <source>Open a packed book...</source>
-            <translation type="unfinished" />
+            <translation>Gepacktes Buch öffnen...</translation>
         </message>
         <message>
             <source>Open the demonstration</source>
@@ -57,19 +57,19 @@
         </message>
         <message>
             <source>Bring in old notes...</source>
-            <translation type="unfinished" />
+            <translation>Alte Aufzeichnungen einlesen...</translation>
         </message>
         <message>
             <source>Bring in another book...</source>
-            <translation type="unfinished" />
+            <translation>Anderes Buch einlesen...</translation>
         </message>
         <message>
             <source>Export as open files...</source>
-            <translation type="unfinished" />
+            <translation>Als offene Dateien exportieren...</translation>
         </message>
         <message>
             <source>Pack this book...</source>
-            <translation type="unfinished" />
+            <translation>Dieses Buch packen...</translation>
         </message>
         <message>
             <source>Back to the place before</source>
@@ -614,7 +614,7 @@
         </message>
         <message>
             <source>Bring in old notes of trays</source>
-            <translation type="unfinished" />
+            <translation>Alte Aufzeichnungen über Schalen einlesen</translation>
         </message>
     </context>
     <context>
@@ -1058,7 +1058,7 @@
         <name>DoneBand</name>
         <message>
             <source>Open the folder</source>
-            <translation type="unfinished" />
+            <translation>Ordner öffnen</translation>
         </message>
         <message>
             <source>I have read it</source>
@@ -1185,11 +1185,11 @@
         <name>Errand</name>
         <message>
             <source>This did not work, and nothing of it was left. What happened is in the log.</source>
-            <translation type="unfinished" />
+            <translation>Das ist nicht gelungen, und nichts davon ist liegen geblieben. Was geschah, steht im Protokoll.</translation>
         </message>
         <message>
             <source>Stopped; nothing of it was left.</source>
-            <translation type="unfinished" />
+            <translation>Angehalten; nichts davon ist liegen geblieben.</translation>
         </message>
     </context>
     <context>
@@ -1258,19 +1258,19 @@
         <name>ExportPlace</name>
         <message>
             <source>All numbers as tables that a spreadsheet or a statistician's program opens, with a description of every column and a page on how to read them. The photos themselves, and where they were taken, are not among them.</source>
-            <translation type="unfinished" />
+            <translation>Alle Zahlen als Tabellen, die eine Tabellenkalkulation oder ein Statistikprogramm öffnet, mit einer Beschreibung jeder Spalte und einer Seite, wie sie zu lesen sind. Die Fotos selbst und ihr Aufnahmeort sind nicht dabei.</translation>
         </message>
         <message>
             <source>Export as open files</source>
-            <translation type="unfinished" />
+            <translation>Als offene Dateien exportieren</translation>
         </message>
         <message>
             <source>Export</source>
-            <translation type="unfinished" />
+            <translation>Exportieren</translation>
         </message>
         <message>
             <source>Top views too, as JPEG without place and camera</source>
-            <translation type="unfinished" />
+            <translation>Auch Draufsichten, als JPEG ohne Ort und Kamera</translation>
         </message>
     </context>
     <context>
@@ -1426,7 +1426,7 @@
         </message>
         <message>
             <source>sown</source>
-            <translation type="unfinished" />
+            <translation>gesät</translation>
         </message>
         <message>
             <source>cut</source>
@@ -1434,11 +1434,11 @@
         </message>
         <message>
             <source>trial</source>
-            <translation type="unfinished" />
+            <translation>Versuch</translation>
         </message>
         <message>
             <source>block</source>
-            <translation type="unfinished" />
+            <translation>Block</translation>
         </message>
         <message>
             <source>shelf</source>
@@ -1446,7 +1446,7 @@
         </message>
         <message>
             <source>seed lot</source>
-            <translation type="unfinished" />
+            <translation>Saatgutpartie</translation>
         </message>
         <message>
             <source>dry seed</source>
@@ -1454,7 +1454,7 @@
         </message>
         <message>
             <source>soak hours</source>
-            <translation type="unfinished" />
+            <translation>Einweichstunden</translation>
         </message>
         <message>
             <source>feed</source>
@@ -1474,7 +1474,7 @@
         </message>
         <message>
             <source>note</source>
-            <translation type="unfinished" />
+            <translation>Notiz</translation>
         </message>
     </context>
     <context>
@@ -1585,7 +1585,7 @@
         <name>GuestDialog</name>
         <message>
             <source>Bring in {name}</source>
-            <translation type="unfinished" />
+            <translation>{name} einlesen</translation>
         </message>
         <message>
             <source>Leave</source>
@@ -1593,23 +1593,23 @@
         </message>
         <message>
             <source>Bring in</source>
-            <translation type="unfinished" />
+            <translation>Einlesen</translation>
         </message>
         <message>
             <source>{name} is being opened.</source>
-            <translation type="unfinished" />
+            <translation>{name} wird geöffnet.</translation>
         </message>
         <message>
             <source>Opening the book</source>
-            <translation type="unfinished" />
+            <translation>Buch wird geöffnet</translation>
         </message>
         <message>
             <source>Before anything is added, the book as it is now is copied into its folder backups. Undo takes all of it back, as long as nothing kept later rests on it.</source>
-            <translation type="unfinished" />
+            <translation>Bevor etwas dazukommt, wird das Buch, wie es jetzt ist, in seinen Ordner backups kopiert. Rückgängig nimmt alles zurück, solange nichts später Behaltenes darauf beruht.</translation>
         </message>
         <message>
             <source>Bringing in the book</source>
-            <translation type="unfinished" />
+            <translation>Buch wird eingelesen</translation>
         </message>
         <message>
             <source>Cancel</source>
@@ -1617,30 +1617,30 @@
         </message>
         <message>
             <source>This did not work, and nothing was added. What happened is in the log.</source>
-            <translation type="unfinished" />
+            <translation>Das ist nicht gelungen, und nichts ist dazugekommen. Was geschah, steht im Protokoll.</translation>
         </message>
         <message>
             <source>Stopped; nothing was added.</source>
-            <translation type="unfinished" />
+            <translation>Angehalten; nichts ist dazugekommen.</translation>
         </message>
     </context>
     <context>
         <name>GuestSource</name>
         <message>
             <source>Bring in another book</source>
-            <translation type="unfinished" />
+            <translation>Anderes Buch einlesen</translation>
         </message>
         <message>
             <source>Its trays, photos and notes are added to the book that is open, and nothing here is overwritten. First you see what is in it, and say what names mean that both books have.</source>
-            <translation type="unfinished" />
+            <translation>Seine Schalen, Fotos und Notizen kommen in das offene Buch, und nichts hier wird überschrieben. Zuerst ist zu sehen, was darin steht, und zu sagen, was Namen bedeuten, die beide Bücher haben.</translation>
         </message>
         <message>
             <source>A packed book...</source>
-            <translation type="unfinished" />
+            <translation>Gepacktes Buch...</translation>
         </message>
         <message>
             <source>The folder of a book or of an export...</source>
-            <translation type="unfinished" />
+            <translation>Ordner eines Buchs oder eines Exports...</translation>
         </message>
         <message>
             <source>Leave</source>
@@ -1648,11 +1648,11 @@
         </message>
         <message>
             <source>Choose a packed book</source>
-            <translation type="unfinished" />
+            <translation>Gepacktes Buch wählen</translation>
         </message>
         <message>
             <source>Choose the folder of a book or of an export</source>
-            <translation type="unfinished" />
+            <translation>Ordner eines Buchs oder eines Exports wählen</translation>
         </message>
     </context>
     <context>
@@ -1675,19 +1675,19 @@
         </message>
         <message>
             <source>Photos</source>
-            <translation type="unfinished" />
+            <translation>Fotos</translation>
         </message>
         <message>
             <source>In this book</source>
-            <translation type="unfinished" />
+            <translation>In diesem Buch</translation>
         </message>
         <message>
             <source>Trays of the other book</source>
-            <translation type="unfinished" />
+            <translation>Schalen des anderen Buchs</translation>
         </message>
         <message>
             <source>known already</source>
-            <translation type="unfinished" />
+            <translation>schon bekannt</translation>
         </message>
         <message>
             <source>new</source>
@@ -1970,7 +1970,7 @@
         </message>
         <message>
             <source>book {name} brought in</source>
-            <translation type="unfinished" />
+            <translation>Buch {name} eingelesen</translation>
         </message>
         <message>
             <source>conditions of {what}</source>
@@ -3765,20 +3765,20 @@ trusted</source>
     <context>
         <name>OldNotes</name>
         <message>
-            <source>Each line is a tray that has ended. What no column is known for goes into the tray's note, with its heading. Trays that were cut keep the day; others end 30 days after sowing.</source>
-            <translation type="unfinished" />
+            <source>Each line is one tray. A column that is nothing of the list goes into the tray's note, with its heading. A tray without a day of cut counts as ended 30 days after sowing.</source>
+            <translation>Jede Zeile ist eine Schale. Eine Spalte, die nichts aus der Liste ist, kommt mit ihrer Überschrift in die Notiz der Schale. Eine Schale ohne Schnitttag gilt 30 Tage nach der Saat als beendet.</translation>
         </message>
         <message>
             <source>Crops that the book does not know yet: {names}.</source>
-            <translation type="unfinished" />
+            <translation>Kulturen, die das Buch noch nicht kennt: {names}.</translation>
         </message>
         <message>
             <source>Media that the book does not know yet: {names}.</source>
-            <translation type="unfinished" />
+            <translation>Substrate, die das Buch noch nicht kennt: {names}.</translation>
         </message>
         <message>
             <source>{names} and {n} more</source>
-            <translation type="unfinished" />
+            <translation>{names} und {n} weitere</translation>
         </message>
         <message>
             <source>This very file is in the book already: there is nothing to keep.</source>
@@ -3786,59 +3786,63 @@ trusted</source>
         </message>
         <message>
             <source>Say over the columns what each of them is.</source>
-            <translation type="unfinished" />
+            <translation>Über den Spalten sagen, was jede ist.</translation>
         </message>
         <message>
             <source>Answer what is asked above, then the trays can be kept.</source>
-            <translation type="unfinished" />
+            <translation>Die Frage oben beantworten, dann lassen sich die Schalen behalten.</translation>
         </message>
         <message>
             <source>Trays that will be kept: {n}.</source>
-            <translation type="unfinished" />
+            <translation>Schalen, die behalten werden: {n}.</translation>
         </message>
         <message>
             <source>Into the note</source>
-            <translation type="unfinished" />
+            <translation>In die Notiz</translation>
+        </message>
+        <message>
+            <source>The first trays as they will be kept:</source>
+            <translation>Die ersten Schalen, wie sie behalten werden:</translation>
         </message>
         <message>
             <source>{crop} on {medium}</source>
-            <translation type="unfinished" />
+            <translation>{crop} auf {medium}</translation>
         </message>
         <message>
             <source>sown {day}</source>
-            <translation type="unfinished" />
+            <translation>gesät {day}</translation>
         </message>
         <message>
             <source>cut {day}</source>
-            <translation type="unfinished" />
+            <translation>geschnitten {day}</translation>
         </message>
         <message>
             <source>{value:.0f} g fresh</source>
-            <translation type="unfinished" />
+            <translation>{value:.0f} g frisch</translation>
         </message>
         <message>
             <source>{value:.0f} mm high</source>
-            <translation type="unfinished" />
+            <translation>{value:.0f} mm hoch</translation>
         </message>
         <message>
             <source>{value:.0f} by eye</source>
-            <translation type="unfinished" />
+            <translation>{value:.0f} nach Augenmaß</translation>
         </message>
         <message>
             <source>{value:g} g seed</source>
-            <translation type="unfinished" />
+            <translation>{value:g} g Saatgut</translation>
         </message>
         <message>
             <source>{value:g} h soaked</source>
-            <translation type="unfinished" />
+            <translation>{value:g} h eingeweicht</translation>
         </message>
         <message>
             <source>trial {name}</source>
-            <translation type="unfinished" />
+            <translation>Versuch {name}</translation>
         </message>
         <message>
             <source>block {name}</source>
-            <translation type="unfinished" />
+            <translation>Block {name}</translation>
         </message>
         <message>
             <source>shelf {name}</source>
@@ -3846,11 +3850,11 @@ trusted</source>
         </message>
         <message>
             <source>lot {name}</source>
-            <translation type="unfinished" />
+            <translation>Partie {name}</translation>
         </message>
         <message>
             <source>feed {name}</source>
-            <translation type="unfinished" />
+            <translation>Dünger {name}</translation>
         </message>
     </context>
     <context>
@@ -3865,11 +3869,11 @@ trusted</source>
         </message>
         <message>
             <source>Keeping the trays.</source>
-            <translation type="unfinished" />
+            <translation>Die Schalen werden behalten.</translation>
         </message>
         <message>
             <source>Trays kept: {n}. Undo takes them back.</source>
-            <translation type="unfinished" />
+            <translation>Schalen behalten: {n}. Rückgängig nimmt sie zurück.</translation>
         </message>
         <message>
             <source>{file} cannot be opened, or is too large.</source>
@@ -3888,7 +3892,7 @@ trusted</source>
         </message>
         <message>
             <source>Lines that are not kept, and why</source>
-            <translation type="unfinished" />
+            <translation>Zeilen, die nicht behalten werden, und warum</translation>
         </message>
         <message>
             <source>Leave</source>
@@ -3904,22 +3908,18 @@ trusted</source>
         </message>
         <message>
             <source>Lines that are not kept: {n}</source>
-            <translation type="unfinished" />
+            <translation>Zeilen, die nicht behalten werden: {n}</translation>
         </message>
     </context>
     <context>
         <name>OldNotesPreview</name>
         <message>
             <source>First lines of the file, and what each column is</source>
-            <translation type="unfinished" />
+            <translation>Erste Zeilen der Datei, und was jede Spalte ist</translation>
         </message>
         <message>
             <source>column {n}</source>
             <translation>Spalte {n}</translation>
-        </message>
-        <message>
-            <source>Will be kept</source>
-            <translation type="unfinished" />
         </message>
         <message>
             <source>What the column {heading} is</source>
@@ -3941,34 +3941,34 @@ trusted</source>
         <name>PackPlace</name>
         <message>
             <source>Everything in one file, to be kept safe or opened on another computer: trays, numbers, notes and the photos as they were taken, with the time and the place that the camera wrote into them. Your book stays as it is.</source>
-            <translation type="unfinished" />
+            <translation>Alles in einer Datei, zum Aufbewahren oder zum Öffnen auf einem anderen Rechner: Schalen, Zahlen, Notizen und die Fotos, wie sie aufgenommen wurden, mit Zeit und Ort, die die Kamera hineingeschrieben hat. Das Buch bleibt, wie es ist.</translation>
         </message>
         <message>
             <source>Pack this book</source>
-            <translation type="unfinished" />
+            <translation>Dieses Buch packen</translation>
         </message>
         <message>
             <source>Pack</source>
-            <translation type="unfinished" />
+            <translation>Packen</translation>
         </message>
         <message>
             <source>Size</source>
-            <translation type="unfinished" />
+            <translation>Größe</translation>
         </message>
         <message>
             <source>about {size}</source>
-            <translation type="unfinished" />
+            <translation>etwa {size}</translation>
         </message>
     </context>
     <context>
         <name>PackWays</name>
         <message>
             <source>What shall become of {name}?</source>
-            <translation type="unfinished" />
+            <translation>Was soll mit {name} geschehen?</translation>
         </message>
         <message>
             <source>It is a whole book. Opened, it stands beside yours in a folder of its own. Brought in, its trays are added to the book that is open, after you have seen them.</source>
-            <translation type="unfinished" />
+            <translation>Es ist ein ganzes Buch. Geöffnet steht es in einem eigenen Ordner neben dem jetzigen. Eingelesen kommen seine Schalen in das offene Buch, nachdem sie gezeigt wurden.</translation>
         </message>
         <message>
             <source>Leave</source>
@@ -3976,11 +3976,11 @@ trusted</source>
         </message>
         <message>
             <source>Bring it in...</source>
-            <translation type="unfinished" />
+            <translation>Einlesen...</translation>
         </message>
         <message>
             <source>Open it...</source>
-            <translation type="unfinished" />
+            <translation>Öffnen...</translation>
         </message>
     </context>
     <context>
@@ -4221,7 +4221,7 @@ trusted</source>
         </message>
         <message>
             <source>Choose the folder</source>
-            <translation type="unfinished" />
+            <translation>Ordner wählen</translation>
         </message>
         <message>
             <source>Leave</source>
@@ -4232,20 +4232,20 @@ trusted</source>
             <translation>&amp;Name</translation>
         </message>
         <message>
-            <source>Folder</source>
-            <translation>Ordner</translation>
+            <source>Where</source>
+            <translation>Wo</translation>
         </message>
         <message>
             <source>{path} is there already and stays as it is. Choose another name.</source>
-            <translation type="unfinished" />
+            <translation>{path} ist schon da und bleibt, wie es ist. Einen anderen Namen wählen.</translation>
         </message>
         <message>
             <source>Give it a name.</source>
-            <translation type="unfinished" />
+            <translation>Einen Namen geben.</translation>
         </message>
         <message>
             <source>Where shall it stand?</source>
-            <translation type="unfinished" />
+            <translation>Wo soll es stehen?</translation>
         </message>
     </context>
     <context>
@@ -5455,15 +5455,15 @@ trusted</source>
         <name>SameNames</name>
         <message>
             <source>Both books have these names. Do they mean the same?</source>
-            <translation type="unfinished" />
+            <translation>Beide Bücher haben diese Namen. Bedeuten sie dasselbe?</translation>
         </message>
         <message>
             <source>All others mean the same</source>
-            <translation type="unfinished" />
+            <translation>Alle übrigen bedeuten dasselbe</translation>
         </message>
         <message>
             <source>Theirs, where it is another, gets this in brackets</source>
-            <translation type="unfinished" />
+            <translation>Was dort etwas anderes ist, bekommt dies in Klammern</translation>
         </message>
         <message>
             <source>the same</source>
@@ -5471,7 +5471,7 @@ trusted</source>
         </message>
         <message>
             <source>another: {name}</source>
-            <translation type="unfinished" />
+            <translation>etwas anderes: {name}</translation>
         </message>
     </context>
     <context>
@@ -7851,11 +7851,11 @@ trusted</source>
         </message>
         <message>
             <source>there is a file {folder} already, left as it is: choose another name for the pack</source>
-            <translation type="unfinished" />
+            <translation>es gibt schon eine Datei {folder}, sie blieb, wie sie ist: einen anderen Namen für das gepackte Buch wählen</translation>
         </message>
         <message>
             <source>nothing can be written in {folder}, and nothing half written is left there: choose another folder</source>
-            <translation type="unfinished" />
+            <translation>in {folder} lässt sich nichts schreiben, und nichts halb Geschriebenes blieb dort: einen anderen Ordner wählen</translation>
         </message>
         <message>
             <source>{n} trays of yours</source>
@@ -8895,35 +8895,35 @@ trusted</source>
         <name>Travel</name>
         <message>
             <source>Packed books (*.evenstand)</source>
-            <translation type="unfinished" />
+            <translation>Gepackte Bücher (*.evenstand)</translation>
         </message>
         <message>
             <source>Tables (*.csv *.txt *.tsv)</source>
-            <translation type="unfinished" />
+            <translation>Tabellen (*.csv *.txt *.tsv)</translation>
         </message>
         <message>
             <source>Packing the book</source>
-            <translation type="unfinished" />
+            <translation>Buch wird gepackt</translation>
         </message>
         <message>
             <source>Exporting the book</source>
-            <translation type="unfinished" />
+            <translation>Buch wird exportiert</translation>
         </message>
         <message>
             <source>Exported to {folder}; README.md there says how to read the files.</source>
-            <translation type="unfinished" />
+            <translation>Exportiert nach {folder}; wie die Dateien zu lesen sind, steht dort in README.md.</translation>
         </message>
         <message>
             <source>Open a packed book</source>
-            <translation type="unfinished" />
+            <translation>Gepacktes Buch öffnen</translation>
         </message>
         <message>
             <source>Unpacking the book</source>
-            <translation type="unfinished" />
+            <translation>Buch wird entpackt</translation>
         </message>
         <message>
             <source>Unpacked and opened: {folder}</source>
-            <translation type="unfinished" />
+            <translation>Entpackt und geöffnet: {folder}</translation>
         </message>
         <message>
             <source>Crop</source>
@@ -8947,55 +8947,55 @@ trusted</source>
         </message>
         <message>
             <source>Packed: {file}, {size}. Open it elsewhere with Open a packed book.</source>
-            <translation type="unfinished" />
+            <translation>Gepackt: {file}, {size}. Anderswo öffnen mit „Gepacktes Buch öffnen“.</translation>
         </message>
         <message>
             <source>{trays} trays, {photos} photos and {readings} readings are in it.</source>
-            <translation type="unfinished" />
+            <translation>{trays} Schalen, {photos} Fotos und {readings} Messwerte stehen darin.</translation>
         </message>
         <message>
             <source>{kind} {name}: {here} trays here, {there} there</source>
-            <translation type="unfinished" />
+            <translation>{kind} {name}: {here} Schalen hier, {there} dort</translation>
         </message>
         <message>
             <source>One name still waits for an answer.</source>
-            <translation type="unfinished" />
+            <translation>Ein Name wartet noch auf eine Antwort.</translation>
         </message>
         <message>
             <source>{n} names still wait for an answer.</source>
-            <translation type="unfinished" />
+            <translation>{n} Namen warten noch auf eine Antwort.</translation>
         </message>
         <message>
             <source>There is no tray in it.</source>
-            <translation type="unfinished" />
+            <translation>Es steht keine Schale darin.</translation>
         </message>
         <message>
             <source>Trays that will be added: {new}. Known already: {known}.</source>
-            <translation type="unfinished" />
+            <translation>Schalen, die dazukommen: {new}. Schon bekannt: {known}.</translation>
         </message>
         <message>
             <source>All of it was here already; nothing was added.</source>
-            <translation type="unfinished" />
+            <translation>Alles war schon hier; nichts ist dazugekommen.</translation>
         </message>
         <message>
             <source>Added: {trays} trays, {photos} photos, {readings} readings.</source>
-            <translation type="unfinished" />
+            <translation>Dazugekommen: {trays} Schalen, {photos} Fotos, {readings} Messwerte.</translation>
         </message>
         <message>
             <source>Without a tag, since a growing tray here carries it: {trays}. Give them other tags on their tray sheets.</source>
-            <translation type="unfinished" />
+            <translation>Ohne Schild, da es hier eine wachsende Schale trägt: {trays}. Ihnen auf ihrem Schalenblatt andere Schilder geben.</translation>
         </message>
         <message>
             <source>Only numbers came, for the photo itself is missing there: {photos}.</source>
-            <translation type="unfinished" />
+            <translation>Nur Zahlen kamen, denn das Foto selbst fehlt dort: {photos}.</translation>
         </message>
         <message>
             <source>Undo takes it back; the book as it was lies in {file}.</source>
-            <translation type="unfinished" />
+            <translation>Rückgängig nimmt es zurück; das Buch, wie es war, liegt in {file}.</translation>
         </message>
         <message>
             <source>{names} and {n} more</source>
-            <translation type="unfinished" />
+            <translation>{names} und {n} weitere</translation>
         </message>
     </context>
     <context>
@@ -9205,20 +9205,20 @@ trusted</source>
             <translation>Anteil der Innenfläche unter grünen, roten oder blassen Trieben, von oben.</translation>
         </message>
         <message>
+            <source>Share of the bed</source>
+            <translation>Anteil an der Fläche</translation>
+        </message>
+        <message>
+            <source>Share under shoots of what is neither rim nor wall of the tray. Media at different heights are compared by it.</source>
+            <translation>Anteil unter Trieben an dem, was weder Rand noch Wand der Schale ist. Substrate in verschiedener Höhe werden danach verglichen.</translation>
+        </message>
+        <message>
             <source>Uniformity</source>
             <translation>Gleichmäßigkeit</translation>
         </message>
         <message>
             <source>How alike the 72 cells are (Christiansen): 100 is all alike.</source>
             <translation>Wie ähnlich sich die 72 Zellen sind (Christiansen): 100 heißt alle gleich.</translation>
-        </message>
-        <message>
-            <source>Of the growing bed</source>
-            <translation>Der Substratfläche</translation>
-        </message>
-        <message>
-            <source>Share under shoots of what is neither rim nor wall of the tray. Media at different heights are compared by it.</source>
-            <translation>Anteil unter Trieben an dem, was weder Rand noch Wand der Schale ist. Substrate in verschiedener Höhe werden danach verglichen.</translation>
         </message>
         <message>
             <source>Uniformity on the bed</source>
@@ -10067,15 +10067,15 @@ trusted</source>
         <name>UnpackPlace</name>
         <message>
             <source>The book in {file} is laid out in a folder of its own and opened. To add its trays to the book that is open now, leave, and choose Bring in another book.</source>
-            <translation type="unfinished" />
+            <translation>Das Buch in {file} wird in einen eigenen Ordner gelegt und geöffnet. Sollen seine Schalen stattdessen in das offene Buch: verlassen und „Anderes Buch einlesen“ wählen.</translation>
         </message>
         <message>
             <source>Open a packed book</source>
-            <translation type="unfinished" />
+            <translation>Gepacktes Buch öffnen</translation>
         </message>
         <message>
             <source>Open it</source>
-            <translation type="unfinished" />
+            <translation>Öffnen</translation>
         </message>
     </context>
     <context>
