@@ -216,16 +216,9 @@ def dry_weight(
         Share of the water held that must be there, 0-1.
     """
     ordered = sorted(weights)
-    if not ordered and (dry_g is None or capacity_g is None):
-        return _untold(Sentence("The tray was never weighed: weigh it dry, then soaked and drained."))
-    if len(ordered) > 1 and ordered[1][1] > MOST_TIMES * ordered[0][1]:
-        return _untold(
-            Sentence(
-                "The first weight, {first:.0f} g, is far below the second, {second:.0f} g: mend one of them.",
-                first=ordered[0][1],
-                second=ordered[1][1],
-            )
-        )
+    wrong = _wrong_weights(ordered, is_known=dry_g is not None and capacity_g is not None)
+    if wrong is not None:
+        return _untold(wrong)
     wetted = len(ordered) > 1 and ordered[1][1] >= WETTED_TIMES * ordered[0][1]
     soaked = ordered[1:] if wetted else ordered
     full = max((g for at, g in soaked if at <= soaked[0][0] + FULL_WITHIN), default=None)
@@ -242,6 +235,19 @@ def dry_weight(
             "Weigh a tray dry and again after wetting, or do the wetting test with its medium: 5 minutes."
         )
     )
+
+
+def _wrong_weights(ordered: Sequence[tuple[datetime, float]], *, is_known: bool) -> Sentence | None:
+    """Why nothing can be told from these weighings; `is_known` where a person and a test tell all."""
+    if not ordered and not is_known:
+        return Sentence("The tray was never weighed: weigh it dry, then soaked and drained.")
+    if len(ordered) > 1 and ordered[1][1] > MOST_TIMES * ordered[0][1]:
+        return Sentence(
+            "The first weight, {first:.0f} g, is far below the second, {second:.0f} g: mend one of them.",
+            first=ordered[0][1],
+            second=ordered[1][1],
+        )
+    return None
 
 
 def _told(dry_g: float, full_g: float, rests_on: DryFrom, reserve: float) -> DryWeight:

@@ -56,6 +56,23 @@ class KeySheet(QDialog):
     def __init__(self, screens: Iterable[Screen], parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle(self.tr("Keys"))
+        scroll = QScrollArea(self)
+        scroll.setWidgetResizable(True)
+        scroll.setFrameShape(QFrame.Shape.NoFrame)
+        scroll.setWidget(self._page(screens))
+        scroll.setAccessibleName(self.tr("Keys"))
+        close = QDialogButtonBox(QDialogButtonBox.StandardButton.Close, self)
+        close.rejected.connect(self.reject)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, Space.L)
+        column.addWidget(scroll, 1)
+        column.addWidget(close)
+        close.setContentsMargins(0, 0, Space.XL, 0)
+        metrics = self.fontMetrics()
+        self.resize(metrics.averageCharWidth() * 78, min(metrics.height() * 36, 620))
+
+    def _page(self, screens: Iterable[Screen]) -> QWidget:
+        """Heading after heading, a row a key."""
         page = QWidget(self)
         grid = QGridLayout(page)
         grid.setContentsMargins(Space.XL, Space.L, Space.XL, Space.L)
@@ -82,17 +99,4 @@ class KeySheet(QDialog):
                 grid.addWidget(told, row, 1)
             row += 1
         grid.setRowStretch(row, 1)
-        scroll = QScrollArea(self)
-        scroll.setWidgetResizable(True)
-        scroll.setFrameShape(QFrame.Shape.NoFrame)
-        scroll.setWidget(page)
-        scroll.setAccessibleName(self.tr("Keys"))
-        close = QDialogButtonBox(QDialogButtonBox.StandardButton.Close, self)
-        close.rejected.connect(self.reject)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, Space.L)
-        column.addWidget(scroll, 1)
-        column.addWidget(close)
-        close.setContentsMargins(0, 0, Space.XL, 0)
-        metrics = self.fontMetrics()
-        self.resize(metrics.averageCharWidth() * 78, min(metrics.height() * 36, 620))
+        return page

@@ -57,16 +57,30 @@ class LogForm(QWidget):
         self.zone = QLineEdit(self)
         self.zone.setPlaceholderText(self.tr("the rack's own"))
         self.zone.editingFinished.connect(self._zone)
+        self.place = self._combo("place", self._places(book))
+        self.preview = LogPreview(self)
+        self.questions = QFrame(self)
+        set_role(self.questions, "band-notice")
+        self._rows = QVBoxLayout(self.questions)
+        self._make_bad_rows()
+        self.leave, self.keep = QPushButton(self.tr("Leave"), self), QPushButton(self.tr("Keep"), self)
+        self.leave.setAutoDefault(False)
+        self.keep.setDefault(True)
+        self.keep.setEnabled(False)
+        set_role(self.keep, "main")
+        self._lay_out(dialog)
+        self.show_nothing()
+
+    def _places(self, book: Book) -> list[tuple[str, object]]:
+        """What all readings of a file can be of."""
         trays = book.trays()
         shelves = sorted({tray.shelf for tray in trays if tray.shelf})
         places: list[tuple[str, object]] = [(self.tr("as the columns say"), None)]
         places += [(self.tr("shelf {name}").format(name=one), ("shelf", one)) for one in shelves]
         places += [(self.tr("tray {code}").format(code=one.code), ("tray", one.code)) for one in trays]
-        self.place = self._combo("place", places)
-        self.preview = LogPreview(self)
-        self.questions = QFrame(self)
-        set_role(self.questions, "band-notice")
-        self._rows = QVBoxLayout(self.questions)
+        return places
+
+    def _make_bad_rows(self) -> None:
         self.fold = QToolButton(self)
         self.fold.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
         self.fold.setArrowType(Qt.ArrowType.RightArrow)
@@ -77,13 +91,6 @@ class LogForm(QWidget):
         self.bad.setReadOnly(True)
         self.bad.setTabChangesFocus(True)
         self.bad.setAccessibleName(self.tr("Rows that are not kept, and why"))
-        self.leave, self.keep = QPushButton(self.tr("Leave"), self), QPushButton(self.tr("Keep"), self)
-        self.leave.setAutoDefault(False)
-        self.keep.setDefault(True)
-        self.keep.setEnabled(False)
-        set_role(self.keep, "main")
-        self._lay_out(dialog)
-        self.show_nothing()
 
     def _combo(self, what: str, choices: Sequence[tuple[str, object]]) -> QComboBox:
         combo = QComboBox(self)
@@ -94,6 +101,36 @@ class LogForm(QWidget):
         return combo
 
     def _lay_out(self, dialog: QDialog) -> None:
+        self._make_choices()
+        inner = QWidget(self)
+        column = QVBoxLayout(inner)
+        column.setContentsMargins(0, 0, Space.S, 0)
+        column.setSpacing(Space.M)
+        for part in (self.said, self.bar, self.questions, self.choices, self.preview, self.fold, self.bad):
+            column.addWidget(part)
+        column.addStretch(1)
+        self.bad.setMinimumHeight(self.fontMetrics().height() * 5)
+        scroll = QScrollArea(self)
+        scroll.setWidgetResizable(True)
+        scroll.setFrameShape(QFrame.Shape.NoFrame)
+        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        scroll.setWidget(inner)
+        buttons = QHBoxLayout()
+        buttons.addWidget(self.count, 1)
+        buttons.addWidget(self.leave)
+        buttons.addWidget(self.keep)
+        rows = QVBoxLayout(self)
+        rows.setContentsMargins(0, 0, 0, 0)
+        rows.setSpacing(Space.M)
+        rows.addWidget(scroll, 1)
+        rows.addLayout(buttons)
+        whole = QVBoxLayout(dialog)
+        whole.setContentsMargins(Space.L, Space.L, Space.L, Space.L)
+        whole.addWidget(self)
+        letter = self.fontMetrics().averageCharWidth()
+        dialog.resize(min(letter * 130, 980), min(self.fontMetrics().height() * 36, 640))
+
+    def _make_choices(self) -> None:
         self.choices = QWidget(self)
         grid = QGridLayout(self.choices)
         grid.setContentsMargins(0, 0, 0, 0)
@@ -114,34 +151,6 @@ class LogForm(QWidget):
             grid.addWidget(field, at // 3 * 2 + 1, at % 3)
         for at in range(3):
             grid.setColumnStretch(at, 1)
-        inner = QWidget(self)
-        column = QVBoxLayout(inner)
-        column.setContentsMargins(0, 0, Space.S, 0)
-        column.setSpacing(Space.M)
-        for part in (self.said, self.bar, self.questions, self.choices, self.preview, self.fold, self.bad):
-            column.addWidget(part)
-        column.addStretch(1)
-        line = self.fontMetrics().height()
-        self.bad.setMinimumHeight(line * 5)
-        scroll = QScrollArea(self)
-        scroll.setWidgetResizable(True)
-        scroll.setFrameShape(QFrame.Shape.NoFrame)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        scroll.setWidget(inner)
-        buttons = QHBoxLayout()
-        buttons.addWidget(self.count, 1)
-        buttons.addWidget(self.leave)
-        buttons.addWidget(self.keep)
-        rows = QVBoxLayout(self)
-        rows.setContentsMargins(0, 0, 0, 0)
-        rows.setSpacing(Space.M)
-        rows.addWidget(scroll, 1)
-        rows.addLayout(buttons)
-        whole = QVBoxLayout(dialog)
-        whole.setContentsMargins(Space.L, Space.L, Space.L, Space.L)
-        whole.addWidget(self)
-        letter = self.fontMetrics().averageCharWidth()
-        dialog.resize(min(letter * 130, 980), min(line * 36, 640))
 
     # --- showing
 

@@ -5,6 +5,8 @@ Out   `action_wanted`: a kind of test, "factor NAME", "note", "log" or "feed"; `
 Not   doing it (`materials.py`)
 """
 
+from collections.abc import Iterator
+
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
@@ -70,30 +72,27 @@ class MaterialPanel(QScrollArea):
             mark.addWidget(OriginMark(cell.origin, body))
             mark.addWidget(QLabel(origin_words(cell.origin), body), 1)
             column.addLayout(mark)
-        for role, text in panel_words(reading.table, row, medium, reading):
-            label = QLabel(text, body)
-            label.setWordWrap(True)
-            label.setTextFormat(Qt.TextFormat.PlainText)
-            label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-            if role:
-                set_role(label, role)
-            column.addWidget(label)
+        said = list(panel_words(reading.table, row, medium, reading))
         if row.action == "feed":
-            for sentence in (ASK_FIRST, COMPARE):
-                label = QLabel(spoken(sentence), body)
-                label.setWordWrap(True)
-                column.addWidget(label)
-        words = self._button_words(row, gap=cell.gap is not None)
+            said += [("", spoken(sentence)) for sentence in (ASK_FIRST, COMPARE)]
+        for role, text in said:
+            column.addWidget(_said(text, role, body))
+        for button in self._buttons(row, body, gap=cell.gap is not None):
+            column.addWidget(button)
+        column.addStretch(1)
+        self.setWidget(body)
+
+    def _buttons(self, row: Row, body: QWidget, *, gap: bool) -> Iterator[QPushButton]:
+        """What fills the cell or changes its numbers."""
+        words = self._button_words(row, gap=gap)
         if words:
             button = QPushButton(self._folded(words), body)
             button.clicked.connect(self._wanted)
-            column.addWidget(button)
+            yield button
         if row.action == "feed":
             trial = QPushButton(self._folded(self.tr("Plan a trial with and without feed")), body)
             trial.clicked.connect(self.trial_wanted)
-            column.addWidget(trial)
-        column.addStretch(1)
-        self.setWidget(body)
+            yield trial
 
     def _folded(self, words: str) -> str:
         """In two lines where one is too wide: a button would push all words out of sight."""
@@ -121,3 +120,13 @@ class MaterialPanel(QScrollArea):
     @Slot()
     def _wanted(self) -> None:
         self.action_wanted.emit(self._action, self._medium)
+
+
+def _said(text: str, role: str, body: QWidget) -> QLabel:
+    label = QLabel(text, body)
+    label.setWordWrap(True)
+    label.setTextFormat(Qt.TextFormat.PlainText)
+    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    if role:
+        set_role(label, role)
+    return label

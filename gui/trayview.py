@@ -231,51 +231,52 @@ def _curves(tray: Tray, points: tuple[GrowthPoint, ...]) -> tuple[Curve, ...]:
 
 def _conditions(tray: Tray) -> tuple[tuple[str, str], ...]:
     """What was noted of the tray; what nobody noted is left out."""
+    lines: tuple[tuple[str, object], ...] = (
+        (T("Crop"), tray.crop),
+        (T("Medium"), tray.medium),
+        (T("Seating"), spoken(tray.seating)),
+        (T("Seed lot"), tray.seed_lot),
+        (T("Sowing rate"), _amount(tray.sowing_rate_g, "g")),
+        (T("Soaked"), _amount(tray.soak_hours, "h")),
+        (T("Sown"), when(tray.sown_at)),
+        (T("Dark"), _dark(tray)),
+        (T("Stacked"), _yes(tray.stacked)),
+        (T("Watering"), spoken(tray.watering or "")),
+        (T("Feed"), tray.feed),
+        (T("Heat mat"), _yes(tray.heat_mat)),
+        (T("Light"), tray.light),
+        (T("Done"), None if tray.done_at is None else when(tray.done_at)),
+        (T("Place"), _place(tray)),
+        (T("Block"), spoken(tray.block or "")),
+        (T("Tray"), tray.tray_type),
+        (T("Tag"), tray.tag_number),
+        (T("Note"), tray.note),
+    )
+    return tuple((words, str(value)) for words, value in lines if value is not None and value != "")
 
-    def said(words: str, value: object) -> tuple[str, str] | None:
-        return None if value is None or value == "" else (words, str(value))
 
-    def yes(value: bool | None) -> str | None:
-        if value is None:
-            return None
-        return translate("TraySheet", "yes") if value else translate("TraySheet", "no")
+def _dark(tray: Tray) -> str | None:
+    if tray.blackout_from is None or tray.blackout_to is None:
+        return None
+    return translate("TraySheet", "{begin} to {end}").format(
+        begin=when(tray.blackout_from), end=when(tray.blackout_to)
+    )
 
-    dark = None
-    if tray.blackout_from is not None and tray.blackout_to is not None:
-        dark = translate("TraySheet", "{begin} to {end}").format(
-            begin=when(tray.blackout_from), end=when(tray.blackout_to)
-        )
+
+def _place(tray: Tray) -> str:
     words = (
         translate("TraySheet", "shelf {shelf}, place {place}")
         if tray.shelf
         else translate("TraySheet", "place {place}, without a shelf")
     )
-    place = words.format(shelf=tray.shelf, place=tray.position)
-    lines = (
-        said(T("Crop"), tray.crop),
-        said(T("Medium"), tray.medium),
-        said(T("Seating"), spoken(tray.seating)),
-        said(T("Seed lot"), tray.seed_lot),
-        said(
-            T("Sowing rate"),
-            None if tray.sowing_rate_g is None else f"{in_figures(tray.sowing_rate_g)} g",
-        ),
-        said(
-            T("Soaked"),
-            None if tray.soak_hours is None else f"{in_figures(tray.soak_hours)} h",
-        ),
-        said(T("Sown"), when(tray.sown_at)),
-        said(T("Dark"), dark),
-        said(T("Stacked"), yes(tray.stacked)),
-        said(T("Watering"), spoken(tray.watering or "")),
-        said(T("Feed"), tray.feed),
-        said(T("Heat mat"), yes(tray.heat_mat)),
-        said(T("Light"), tray.light),
-        said(T("Done"), None if tray.done_at is None else when(tray.done_at)),
-        said(T("Place"), place),
-        said(T("Block"), spoken(tray.block or "")),
-        said(T("Tray"), tray.tray_type),
-        said(T("Tag"), tray.tag_number),
-        said(T("Note"), tray.note),
-    )
-    return tuple(line for line in lines if line is not None)
+    return words.format(shelf=tray.shelf, place=tray.position)
+
+
+def _yes(value: bool | None) -> str | None:
+    if value is None:
+        return None
+    return translate("TraySheet", "yes") if value else translate("TraySheet", "no")
+
+
+def _amount(value: float | None, unit: str) -> str | None:
+    return None if value is None else f"{in_figures(value)} {unit}"
