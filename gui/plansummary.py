@@ -93,7 +93,8 @@ def _score_words(plan: Plan) -> str:
             "PlanSummary", "a tray with confirmed mold gets no score and is counted apart"
         ),
     }[rule.mold]
-    return translate("PlanSummary", "weights: {weights}; {mold}").format(weights=weights, mold=mold)
+    words = translate("PlanSummary", "weights: {weights}; coverage and uniformity of the growing bed; {mold}")
+    return words.format(weights=weights, mold=mold)
 
 
 def _tray_words(plan: Plan) -> str:

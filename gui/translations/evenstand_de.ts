@@ -4485,8 +4485,8 @@ trusted</source>
             <translation>eine Schale mit bestätigtem Schimmel bekommt keine Wertung und wird gesondert gezählt</translation>
         </message>
         <message>
-            <source>weights: {weights}; {mold}</source>
-            <translation>Gewichte: {weights}; {mold}</translation>
+            <source>weights: {weights}; coverage and uniformity of the growing bed; {mold}</source>
+            <translation>Gewichte: {weights}; Deckung und Gleichmäßigkeit der Substratfläche; {mold}</translation>
         </message>
         <message>
             <source>{each} of each and crop, {all} in all, in blocks: {names}</source>
@@ -7650,6 +7650,10 @@ trusted</source>
             <translation>vorn links</translation>
         </message>
         <message>
+            <source>Photos are scored with the cards where you measured them: the {card} card lies {off:.1f} mm from its drawn place, the others less.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>The station is true: every card lies within {worst:.1f} mm of its place.</source>
             <translation>Die Station stimmt: jede Karte liegt höchstens {worst:.1f} mm neben ihrem Platz.</translation>
         </message>
@@ -8568,6 +8572,45 @@ trusted</source>
         </message>
     </context>
     <context>
+        <name>StationDistances</name>
+        <message>
+            <source>Measured distances</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Measure from the middle of one mark to the middle of the other, to half a millimetre, with a tray in its place. Photos that come in from now on are scored with the cards where they lie.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>mm</source>
+            <translation>mm</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>All as drawn</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Forget what was measured: the cards lie as the drawing shows</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Keep these distances</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{one} to {two}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{way} does not fit the other distances by {mm} mm: measure it again.</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
         <name>StationDrawing</name>
         <message>
             <source>Drawing of the station with its distances</source>
@@ -8585,8 +8628,24 @@ trusted</source>
             <translation>Station prüfen</translation>
         </message>
         <message>
-            <source>Kind of tray</source>
-            <translation>Art der Schale</translation>
+            <source>Tray type</source>
+            <translation>Schalentyp</translation>
+        </message>
+        <message>
+            <source>Measured distances...</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Say where the cards lie, if they cannot be moved to their places</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Leave it there and score with it</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Photos that come in from now on are scored with the card where it lies</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Looking at the photo</source>
@@ -8607,6 +8666,10 @@ trusted</source>
         <message>
             <source>Put a tray with its tag on the station, keep leaves off the cards, and photograph it from above at the phone's full size, with all four cards in the picture.</source>
             <translation>Eine Schale mit ihrem Schild auf die Station stellen, Blätter von den Karten fernhalten und von oben in voller Größe des Telefons fotografieren, mit allen vier Karten im Bild.</translation>
+        </message>
+        <message>
+            <source>Photos are scored with the cards as drawn.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>A photo of the station</source>
