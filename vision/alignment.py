@@ -1,16 +1,21 @@
 """Alignment: two top views of one tray, a day or so apart -> how the later lies on the earlier.
 
 In    two top views at 2 px/mm
-Out   `Alignment`: the affine map in mm, or None with a `Reason`; whether the tray was put in turned round
-Not   what changed (`change.py`), where the tray lies in the photo (`station.py`)
+Out   `Alignment`: the affine map in mm and how far it may be off, or None with a `Reason`; whether the tray
+      was put in turned round
+Not   how places have moved (`correlation.py`), what changed (`change.py`), where the tray lies in the photo
+      (`station.py`)
 
-The rim is laid on the rim already, to about 1 mm. But the medium lies centimetres lower and leaves rise
-above it: seen from another spot they move by up to a centimetre against the rim. So what is looked for is
-the surface that stays, whichever that is. Places all over the tray are compared by phase correlation
-(Kuglin & Hines 1975, The phase correlation image alignment method) on local contrast, in which light and
-exposure cancel out; an affine map is then fitted to the places that agree (Fischler & Bolles 1981, Random
-sample consensus; both from memory). A canopy that closes from one day to the next leaves nothing that stays:
-then no map is given.
+The rim is laid on the rim already, to half a millimetre. But the medium lies centimetres lower and leaves
+rise above it: seen from another spot they move by up to a centimetre against the rim. So what is looked for
+is the surface that stays, whichever that is: the bare ground in the first days, the leaves later. Seen in
+rim coordinates a level plane only shifts and grows, wherever the camera was; turning, stretching and shearing
+come from corners that are off, and are believed only as far as many places agree on them.
+
+Some places agree and others do not (leaves that grew over them): each place counts by its chance of being
+one of those that do (expectation and maximisation, Dempster, Laird & Rubin 1977, from memory). What is told
+of the error comes from how many agree and how well. While a canopy closes nothing stays: then no map is
+given.
 """
 
 from dataclasses import dataclass
@@ -19,6 +24,7 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
+from vision.correlation import MIDDLE_PX, Picture, Places, Shared, contrast, correlated
 from vision.reason import Reason
 from vision.tissue import Pixels
 from vision.topview import LONG_MM, PX_PER_MM, SHORT_MM, TOP_HEIGHT, TOP_WIDTH
@@ -26,21 +32,27 @@ from vision.topview import LONG_MM, PX_PER_MM, SHORT_MM, TOP_HEIGHT, TOP_WIDTH
 __all__ = ["AS_PLACED", "Affine", "Alignment", "align", "moved", "turned_round"]
 
 Affine = tuple[tuple[float, float, float], tuple[float, float, float]]
-Picture = NDArray[np.float32]
 Points = NDArray[np.float64]
 
 AS_PLACED: Affine = ((1.0, 0.0, 0.0), (0.0, 1.0, 0.0))
 
-SIDE = 128  # of a place that is compared, px: 64 mm
-ROWS, COLUMNS = 7, 15  # of places, overlapping by half and more
-REACH_PX = 12  # a place moves no further than that from what all places have in common
-FINEST = 0.12  # cycles/px: finer patterns are noise and differ between two photos
-AGREE_PX = 2.0  # 1 mm
-LEAST, FULL = 0.5, 1.0  # share of places that agree: nothing is told, all is told; chance gives 0.25
-LEAST_PEAK = 7.5  # of the correlation over all places, in standard deviations; unlike pictures reach that
+LEAST_PEAK = 8.0  # of what places share, standard deviations; 80 pairs of unlike trays reach 7
 LEAST_TURNED_PEAK = 9.0  # the tray's walls look alike both ways
 CLEARLY = 1.5  # a turned tray has to match so many times better
-SURE = 0.5
+FIRST_REACH_PX, REACH_PX = 8, 5  # around what all places share, then around the first fit
+USUAL = (
+    0.05,
+    0.003,
+    0.003,
+    0.003,
+)  # scale of a surface nearer to the camera; turn, stretch, shear by corners 1 mm off
+ALIKE = 6.0  # places that overlap tell the same: so many count as one
+FINEST_PX, COARSEST_PX = 0.15, 1.5  # how well places agree that agree
+ROUNDS = 30
+LEAST_SHARE = 0.2  # of places that agree: a strip of the tray tells nothing of the rest
+TIMES = 3.0  # the error told is so many standard errors: leaves do not rise evenly
+MOST_ERROR_MM = 2.4  # a map that may be off by more is none
+EXACT_MM = 1.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,26 +63,37 @@ class Alignment:
     """Earlier (x, y) mm -> later (x, y) mm, from the top left corner; None where nothing sure is found."""
     turned: bool
     """The tray stands turned by 180 degrees; the matrix holds that too. May be known without a matrix."""
-    confidence: float
-    """0-1, from the share of places that agree; a half and more is sure."""
+    error_mm: float | None
+    """How far the matrix may be off at the worst place; None without one."""
     reason: Reason | None = None
 
     @property
     def placed(self) -> Affine:
         """The matrix, or the rim laid on the rim where there is none."""
-        return self.matrix or (turned_round(AS_PLACED) if self.turned else AS_PLACED)
+        return self.matrix or self.by_rim
+
+    @property
+    def by_rim(self) -> Affine:
+        """The rim laid on the rim; nearer to the truth than the matrix for what lies under leaves."""
+        return turned_round(AS_PLACED) if self.turned else AS_PLACED
 
     @property
     def is_sure(self) -> bool:
-        """Whether single leaves may be compared."""
+        """Whether canopy may be compared with canopy, which leaves room for leaves that nod."""
         return self.matrix is not None
+
+    @property
+    def is_exact(self) -> bool:
+        """Whether places lie on each other to within a millimetre."""
+        return self.error_mm is not None and self.error_mm <= EXACT_MM
 
 
 def align(earlier: Pixels, later: Pixels) -> Alignment:
     """Lay the later top view on the earlier one; both uint8 (508, 1016, 3).
 
-    On rendered trays, disturbed by up to 8 mm and 1 degree: median 0.1, worst 0.3 mm. From one day to the
-    next: median 0.6, 95 % 1.4, worst 2.9 mm; none is given while a canopy closes (days 5 to 7 there).
+    On rendered trays at the station, from one day to the next, against level planes: where the error told
+    is 1 mm or less (74 of 126 pairs, all before the canopy closes) median 0.2, 95 % 0.6, worst 1.1 mm; of
+    all maps given (100) median 0.2, 95 % 1.4, worst 2.4 mm.
 
     Raises
     ------
@@ -82,21 +105,15 @@ def align(earlier: Pixels, later: Pixels) -> Alignment:
             raise ValueError(
                 f"a top view is uint8 ({TOP_HEIGHT}, {TOP_WIDTH}, 3), not {top.dtype} {top.shape}"
             )
-    first, second = _contrast(earlier), _contrast(later)
+    first, second = contrast(earlier), contrast(later)
     straight = _found(first, second)
     if straight.is_sure:
-        return Alignment(matrix=_in_mm(straight.matrix), turned=False, confidence=straight.confidence)
+        return Alignment(matrix=straight.matrix, turned=False, error_mm=straight.error_mm)
     turned = _found(first, np.ascontiguousarray(second[::-1, ::-1]))
     is_turned = turned.peak > max(LEAST_TURNED_PEAK, CLEARLY * straight.peak)
     if is_turned and turned.is_sure:
-        matrix = turned_round(_in_mm(turned.matrix))
-        return Alignment(matrix=matrix, turned=True, confidence=turned.confidence)
-    return Alignment(
-        matrix=None,
-        turned=is_turned,
-        confidence=turned.confidence if is_turned else straight.confidence,
-        reason=Reason.NOTHING_STAYED,
-    )
+        return Alignment(matrix=turned_round(turned.matrix), turned=True, error_mm=turned.error_mm)
+    return Alignment(matrix=None, turned=is_turned, error_mm=None, reason=Reason.NOTHING_STAYED)
 
 
 def moved(matrix: Affine, x_mm: float, y_mm: float) -> tuple[float, float]:
@@ -116,121 +133,98 @@ def turned_round(matrix: Affine) -> Affine:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Fit:
-    matrix: Points  # (2, 3), px, edge coordinates
-    agreeing: float
+    """Shift (2) px, scale, turn, stretch, shear about the middle; standard error of the worst corner."""
+
+    values: Points
+    spread_mm: float
+    share: float  # of places that agree
     peak: float
 
     @property
-    def confidence(self) -> float:
-        share = float(np.clip((self.agreeing - LEAST) / (FULL - LEAST), 0, 1))
-        return share if self.peak > LEAST_PEAK else min(share, SURE / 2)
+    def error_mm(self) -> float:
+        return TIMES * self.spread_mm
 
     @property
     def is_sure(self) -> bool:
-        return self.confidence >= SURE
+        return self.peak > LEAST_PEAK and self.share > LEAST_SHARE and self.error_mm < MOST_ERROR_MM
+
+    @property
+    def matrix(self) -> Affine:
+        """In mm from the top left corner."""
+        linear, shift = _linear(self.values), self.values[:2]
+        offset = (MIDDLE_PX + shift - linear @ MIDDLE_PX) / PX_PER_MM
+        (a, b), (d, e) = linear.tolist()
+        return (a, b, float(offset[0])), (d, e, float(offset[1]))
 
 
 def _found(first: Picture, second: Picture) -> _Fit:
-    """A rough fit, then one from its end that lets unequal scales in: corners may be set by hand."""
-    rough = _fit(first, second)
-    half = np.array([[1, 0, 0.5], [0, 1, 0.5], [0, 0, 1.0]])
-    whole = np.vstack([rough.matrix, (0, 0, 1)])
-    back = np.linalg.inv(half) @ whole @ half  # OpenCV counts from pixel centres
-    flags = cv2.INTER_LINEAR | cv2.WARP_INVERSE_MAP
-    laid = cv2.warpAffine(second, back[:2], (second.shape[1], second.shape[0]), flags=flags)
-    rest = _fit(first, np.asarray(laid, np.float32), sheared=True)
-    if rest.confidence < rough.confidence / 2:  # led astray
+    """A first fit, then one from its end: places that lie on each other already correlate better."""
+    places = correlated(first, second)
+    shared = places.shared()
+    rough = _fit(places, _values_of(shared), np.zeros(6), FIRST_REACH_PX, shared.peak)
+    if shared.peak <= LEAST_PEAK:
         return rough
-    joined = whole @ np.vstack([rest.matrix, (0, 0, 1)])
-    return _Fit(matrix=joined[:2], agreeing=rest.agreeing, peak=rest.peak)
+    again = correlated(first, _laid_back(second, rough.values))
+    return _fit(again, rough.values, rough.values, REACH_PX, shared.peak)
 
 
-def _fit(first: Picture, second: Picture, sheared: bool = False) -> _Fit:
-    surfaces = _correlated(first, second)
-    common = surfaces.mean(axis=(0, 1))
-    row, column = (int(k) for k in np.unravel_index(int(common.argmax()), common.shape))
-    shifts = _peaks(_pooled(surfaces), row, column).reshape(-1, 2)
-    places = _places()
-    estimate = cv2.estimateAffine2D if sheared else cv2.estimateAffinePartial2D
-    matrix, agree = estimate(
-        places, places + shifts, method=cv2.RANSAC, ransacReprojThreshold=AGREE_PX, confidence=0.999
-    )
-    if matrix is None:  # pictures without any pattern
-        return _Fit(matrix=np.array(AS_PLACED), agreeing=0.0, peak=0.0)
-    peak = float(common.max() / max(float(common.std()), 1e-12))
-    return _Fit(matrix=np.asarray(matrix, np.float64), agreeing=float(agree.mean()), peak=peak)
+def _values_of(shared: Shared) -> Points:
+    return np.array([*shared.shift, shared.scale, shared.turn, 0.0, 0.0])
 
 
-def _contrast(top: Pixels) -> Picture:
-    """Local contrast: how far a pixel stands out from its surroundings, against how far others there do."""
-    light = np.log(cv2.cvtColor(top, cv2.COLOR_RGB2GRAY).astype(np.float32) + 8)
-    fine = cv2.GaussianBlur(light, (0, 0), 0.5 * PX_PER_MM)
-    apart = fine - cv2.GaussianBlur(fine, (0, 0), 4 * PX_PER_MM)
-    usual = cv2.GaussianBlur(np.abs(apart), (0, 0), 8 * PX_PER_MM)
-    return np.asarray(apart / (usual + 0.05), np.float32)
+def _laid_back(second: Picture, values: Points) -> Picture:
+    """The later picture where the earlier one has it, by a map so far."""
+    linear = _linear(values)
+    middle = MIDDLE_PX - 0.5  # OpenCV counts from pixel centres
+    place = np.column_stack([linear, middle + values[:2] - linear @ middle])
+    size = (second.shape[1], second.shape[0])
+    flags = cv2.INTER_LINEAR | cv2.WARP_INVERSE_MAP
+    return np.asarray(cv2.warpAffine(second, place, size, flags=flags), np.float32)
 
 
-def _starts() -> tuple[list[int], list[int]]:
-    rows = np.linspace(0, TOP_HEIGHT - SIDE, ROWS).round().astype(int)
-    columns = np.linspace(0, TOP_WIDTH - SIDE, COLUMNS).round().astype(int)
-    return rows.tolist(), columns.tolist()
+def _fit(places: Places, start: Points, laid_by: Points, reach_px: int, peak: float) -> _Fit:
+    """The map on which most places agree, near `start`; the pictures are laid on each other by `laid_by`."""
+    design = _design(places.from_middle)
+    expected = (design @ (start - laid_by)).reshape(-1, 2)
+    shifts = places.shifts(expected, reach_px).ravel() + design @ laid_by
+    values, told, share = _agreed(design, shifts, start, float(2 * reach_px + 1) ** 2)
+    corners = _design(np.array([(x, y) for x in (-1, 1) for y in (-1, 1)]) * (MIDDLE_PX - 30))
+    each = corners.reshape(4, 2, 6)
+    spread = np.sqrt(np.einsum("nij,jk,nik->n", each, np.linalg.inv(told), each).max())
+    return _Fit(values=values, spread_mm=float(spread) / PX_PER_MM, share=share, peak=peak)
 
 
-def _places() -> Points:
-    """Middles of the places, (n, 2) as (x, y), row by row."""
-    rows, columns = _starts()
-    return np.array([(x + SIDE / 2, y + SIDE / 2) for y in rows for x in columns], np.float64)
+def _agreed(design: Points, shifts: Points, start: Points, area: float) -> tuple[Points, Points, float]:
+    """Values on which places agree, what is told of them (inverse covariance), the share that agrees.
+
+    A shift is one of those that agree, scattered by a normal distribution, or lies anywhere in `area` px2.
+    """
+    prior = np.diag([0.0, 0.0, *(1 / np.square(USUAL))])
+    values, scatter, share = start.copy(), COARSEST_PX, 0.5
+    for _ in range(ROUNDS):
+        off = np.square((shifts - design @ values).reshape(-1, 2)).sum(axis=1)
+        agree = share * np.exp(-off / (2 * scatter**2)) / (2 * np.pi * scatter**2)
+        chance = agree / (agree + (1 - share) / area)
+        share = float(np.clip(chance.mean(), 0.05, 0.98))
+        within = float((chance * off).sum() / (2 * chance.sum() + 1e-9))
+        scatter = float(np.clip(np.sqrt(within), FINEST_PX, COARSEST_PX))
+        weight = np.repeat(chance, 2) / (scatter**2 * ALIKE)
+        told = design.T @ (design * weight[:, None]) + prior
+        told[:2, :2] += 1e-9 * np.eye(2)
+        values = np.asarray(np.linalg.solve(told, design.T @ (weight * shifts)), np.float64)
+    return values, np.asarray(told, np.float64), share
 
 
-def _spectra(picture: Picture) -> NDArray[np.complex64]:
-    rows, columns = _starts()
-    bell = np.hanning(SIDE + 2)[1:-1].astype(np.float32)
-    window = np.outer(bell, bell)
-    tiles = [[picture[y : y + SIDE, x : x + SIDE] * window for x in columns] for y in rows]
-    return np.asarray(np.fft.rfft2(np.array(tiles)), np.complex64)
+def _design(points: Points) -> Points:
+    """How each value moves each point (x, y) from the middle: (2 n, 6)."""
+    x, y = points.T
+    none, one = np.zeros(len(points)), np.ones(len(points))
+    across = np.column_stack([one, none, x, -y, x, y])
+    down = np.column_stack([none, one, y, x, -y, x])
+    return np.stack([across, down], axis=1).reshape(-1, 6)
 
 
-def _correlated(first: Picture, second: Picture) -> Picture:
-    """Phase correlation of each place, (ROWS, COLUMNS, SIDE, SIDE); no shift lies in the middle."""
-    cross = _spectra(second) * np.conj(_spectra(first))
-    cross /= np.abs(cross) + 1e-9
-    down, across = np.fft.fftfreq(SIDE)[:, None], np.fft.rfftfreq(SIDE)[None]
-    cross *= np.exp(-(down**2 + across**2) / (2 * FINEST**2))
-    surfaces = np.fft.irfft2(cross, s=(SIDE, SIDE))
-    return np.asarray(np.fft.fftshift(surfaces, axes=(-2, -1)), np.float32)
-
-
-def _pooled(surfaces: Picture) -> Picture:
-    """Each place with its neighbours: they move alike, so what is common to them is no chance."""
-    wide = surfaces.reshape(ROWS, COLUMNS, -1)
-    pooled = np.empty_like(wide)
-    for row in range(ROWS):
-        for column in range(COLUMNS):
-            near = wide[max(0, row - 1) : row + 2, max(0, column - 1) : column + 2]
-            pooled[row, column] = near.mean(axis=(0, 1))
-    return pooled.reshape(surfaces.shape)
-
-
-def _peaks(surfaces: Picture, row: int, column: int) -> Points:
-    """Shift of each place, (ROWS, COLUMNS, 2) as (x, y) px, near the peak that all have in common."""
-    top, left = max(1, row - REACH_PX), max(1, column - REACH_PX)
-    near = surfaces[..., top : min(SIDE - 1, row + REACH_PX + 1), left : min(SIDE - 1, column + REACH_PX + 1)]
-    best = near.reshape(ROWS, COLUMNS, -1).argmax(axis=-1)
-    down, across = best // near.shape[-1] + top, best % near.shape[-1] + left
-    j, k = np.indices(best.shape)
-    middle = surfaces[j, k, down, across]
-    x = across + _vertex(surfaces[j, k, down, across - 1], middle, surfaces[j, k, down, across + 1])
-    y = down + _vertex(surfaces[j, k, down - 1, across], middle, surfaces[j, k, down + 1, across])
-    return np.stack([x, y], axis=-1) - SIDE // 2
-
-
-def _vertex(before: Picture, middle: Picture, after: Picture) -> Points:
-    """Where the parabola through three neighbours has its top, -0.5 to 0.5 from the middle one."""
-    bend = before - 2 * middle + after
-    apex = np.divide(before - after, 2 * bend, out=np.zeros_like(bend), where=np.abs(bend) > 1e-12)
-    return np.asarray(np.clip(apex, -0.5, 0.5), np.float64)
-
-
-def _in_mm(matrix: Points) -> Affine:
-    (a, b, c), (d, e, f) = matrix.tolist()
-    return (a, b, c / PX_PER_MM), (d, e, f / PX_PER_MM)
+def _linear(values: Points) -> Points:
+    """(2, 2): points from the middle before the shift."""
+    scale, turn, stretch, shear = values[2:]
+    return np.array([[1 + scale + stretch, shear - turn], [shear + turn, 1 + scale - stretch]])

@@ -16,8 +16,8 @@ from vision.tissue import Label
 
 INNER_MM2 = 508.0 * 254.0
 Box = tuple[float, float, float, float]  # left, top, right, bottom, mm
-LAID = Alignment(matrix=AS_PLACED, turned=False, confidence=1.0)
-APART = Alignment(matrix=None, turned=False, confidence=0.1, reason=Reason.NOTHING_STAYED)
+LAID = Alignment(matrix=AS_PLACED, turned=False, error_mm=0.3)
+APART = Alignment(matrix=None, turned=False, error_mm=None, reason=Reason.NOTHING_STAYED)
 
 
 def labels(*boxes: Box, shade: Label = Label.GREEN) -> np.ndarray:
@@ -50,7 +50,7 @@ def change(
 
 
 def shifted(x_mm: float, y_mm: float) -> Alignment:
-    return Alignment(matrix=((1, 0, x_mm), (0, 1, y_mm)), turned=False, confidence=1.0)
+    return Alignment(matrix=((1, 0, x_mm), (0, 1, y_mm)), turned=False, error_mm=0.3)
 
 
 # --- canopy
@@ -127,7 +127,7 @@ def test_a_cell_that_is_not_seen_twice_has_no_share():
 
 def test_a_tray_turned_round_is_compared_with_itself():
     earlier = labels((50, 50, 150, 150))
-    turned = Alignment(matrix=turned_round(AS_PLACED), turned=True, confidence=1.0)
+    turned = Alignment(matrix=turned_round(AS_PLACED), turned=True, error_mm=0.3)
 
     found = change(earlier, np.ascontiguousarray(earlier[::-1, ::-1]), alignment=turned)
 
@@ -216,15 +216,27 @@ def test_a_suspect_that_grew_says_by_how_much():
 
 def test_a_suspect_is_known_again_although_the_tray_was_moved_or_turned():
     far = history([a_suspect(x_mm=100.0)], [a_suspect(x_mm=140.0)], alignment=shifted(40.0, 0.0))
-    turned = Alignment(matrix=turned_round(AS_PLACED), turned=True, confidence=1.0)
+    turned = Alignment(matrix=turned_round(AS_PLACED), turned=True, error_mm=0.3)
     about = history([a_suspect(100.0, 50.0)], [a_suspect(408.0, 204.0)], alignment=turned)
 
     assert [one.became for one in (*far, *about)] == [Became.EQUAL, Became.EQUAL]
     assert (about[0].x_mm, about[0].y_mm) == (408.0, 204.0)
 
 
+def test_under_a_closed_canopy_suspects_lie_where_the_rim_says_and_not_where_its_leaves_went():
+    """What stays there are leaves; they move against the medium by more than a suspect's reach here."""
+    closed = labels((0, 0, 508, 254))
+    was, now = a_suspect(area_cm2=1.0), a_suspect(x_mm=302.0, area_cm2=1.0)
+
+    (one,) = change(closed, closed, was=[was], now=[now], alignment=shifted(30.0, 0.0)).suspects
+    apart = change(labels(), labels(), was=[was], now=[now], alignment=shifted(30.0, 0.0)).suspects
+
+    assert one.became is Became.EQUAL
+    assert {each.became for each in apart} == {Became.NEW, Became.GONE}
+
+
 def test_a_suspect_of_a_turned_tray_is_known_again_even_where_leaves_cannot_be_compared():
-    turned = Alignment(matrix=None, turned=True, confidence=0.2, reason=Reason.NOTHING_STAYED)
+    turned = Alignment(matrix=None, turned=True, error_mm=None, reason=Reason.NOTHING_STAYED)
 
     (one,) = history([a_suspect(100.0, 50.0)], [a_suspect(406.0, 206.0)], alignment=turned)
 

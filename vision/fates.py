@@ -1,0 +1,129 @@
+"""Fates: the suspects of two photos of one tray -> what became of each, in words.
+
+In    suspects of both photos, how the photos lie on each other, where leaves are on the later one
+Out   `SuspectHistory`s, places on the later photo
+Not   which patch is which (`history.py`), what is urgent (the book's look list)
+
+A suspect lies on the medium. What stays from day to day is the medium while the stand is open, and its leaves
+once it has closed; these move against the medium by up to a centimetre. From then on the rim tells better
+where a suspect of the day before lies.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+import cv2
+import numpy as np
+
+from vision.alignment import Affine, Alignment, moved
+from vision.history import Became, Course, courses
+from vision.suspects import Suspect
+from vision.tissue import Mask
+from vision.topview import PX_PER_MM
+
+__all__ = ["SuspectHistory", "fates"]
+
+CLOSED = 0.6  # share of canopy from which leaves are what stays
+COVERED = 0.5  # of a suspect's outline, under leaves
+PARTLY = 0.15
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SuspectHistory:
+    """One suspect, or several that are one patch, on both photos; places are those of the later photo."""
+
+    became: Became
+    x_mm: float
+    y_mm: float
+    earlier_cm2: float
+    later_cm2: float
+    growth: float | None
+    """Later area over earlier; None where it is new or gone."""
+    covered: float
+    """0-1: share of the earlier outline that leaves cover on the later photo; 0 for a new one."""
+    note: str
+    """What became of it and what that means, in words."""
+    earlier: tuple[int, ...] = ()
+    """Which of the earlier photo's suspects it was, by their place in that moment; empty for a new one."""
+    later: tuple[int, ...] = ()
+    """Which of the later photo's suspects it is; empty for one that is gone."""
+
+    @property
+    def under_leaves(self) -> bool:
+        """Whether it is gone from sight because leaves have grown over it: then nothing is known of it."""
+        return self.became is Became.GONE and self.covered >= COVERED
+
+
+def fates(
+    earlier: Sequence[Suspect], later: Sequence[Suspect], was: Mask, now: Mask, alignment: Alignment
+) -> tuple[SuspectHistory, ...]:
+    """What became of the suspects; `was` and `now` are the canopies of both photos."""
+    ground = alignment.by_rim if was.mean() > CLOSED else alignment.placed
+    before = [_moved(suspect, ground) for suspect in earlier]
+    return tuple(
+        replace(
+            _history(course, now),
+            earlier=_which(course.earlier, before),
+            later=_which(course.later, later),
+        )
+        for course in courses(before, later)
+    )
+
+
+def _which(some: Sequence[Suspect], of_all: Sequence[Suspect]) -> tuple[int, ...]:
+    return tuple(k for k, suspect in enumerate(of_all) if any(suspect is one for one in some))
+
+
+def _moved(suspect: Suspect, matrix: Affine) -> Suspect:
+    x, y = moved(matrix, suspect.x_mm, suspect.y_mm)
+    outline = tuple(moved(matrix, *point) for point in suspect.outline_mm)
+    return replace(suspect, x_mm=x, y_mm=y, outline_mm=outline)
+
+
+def _history(course: Course[Suspect], now: Mask) -> SuspectHistory:
+    largest = max(course.later or course.earlier, key=lambda suspect: suspect.area_cm2)
+    covered = _covered(course.earlier, now)
+    return SuspectHistory(
+        became=course.became,
+        x_mm=largest.x_mm,
+        y_mm=largest.y_mm,
+        earlier_cm2=course.earlier_cm2,
+        later_cm2=course.later_cm2,
+        growth=course.growth,
+        covered=covered,
+        note=_note(course, covered),
+    )
+
+
+def _covered(patches: Sequence[Suspect], now: Mask) -> float:
+    """Share of the patches' outlines under canopy, 0-1; beyond the top view counts as bare."""
+    inside = np.zeros(now.shape, np.uint8)
+    for patch in patches:
+        if len(patch.outline_mm) >= 3:
+            corners = np.array(patch.outline_mm) * PX_PER_MM - 0.5
+            cv2.fillPoly(inside, [np.round(corners).astype(np.int32)], 1)
+    area = int(inside.sum())
+    return float(now[inside > 0].sum()) / area if area else 0.0
+
+
+def _note(course: Course[Suspect], covered: float) -> str:
+    then, now = f"{course.earlier_cm2:.1f}", f"{course.later_cm2:.1f}"
+    match course.became:
+        case Became.NEW:
+            return f"new, {now} cm²: not seen on the earlier photo"
+        case Became.LARGER:
+            return (
+                f"grown from {then} to {now} cm², {course.growth or 0:.1f} times: mold grows, look at it now"
+            )
+        case Became.EQUAL:
+            return f"as large as before: {then} and {now} cm²"
+        case Became.SMALLER if covered >= PARTLY:
+            return (
+                f"less is seen of it: {then}, now {now} cm²; leaves cover {100 * covered:.0f} % of its place"
+            )
+        case Became.SMALLER:
+            return f"smaller: {then}, now {now} cm²; root hairs fade, mold seldom does"
+        case Became.GONE if covered >= COVERED:
+            return f"covered by leaves: {then} cm² before; it may still be there, so lift the leaves and look"
+        case _:
+            return f"no longer seen: {then} cm² before; root hairs fade, mold seldom does"
