@@ -1,7 +1,7 @@
 """Conditions: what a crop, a medium and a kind of tray bring along, so that a new tray is soon told.
 
 In    the last tray of its kind, or the grower's own defaults; codes in use
-Out   a `NewTray` that needs a look and no typing; records of crops, media and tray types
+Out   a `NewTray` that needs a look and no typing; records of crops and media, and the one of tray types
 Not   keeping any of it (`traybook.py`), what is plausible (`croptable.py`)
 """
 
@@ -11,6 +11,7 @@ from dataclasses import dataclass, fields, replace
 from datetime import datetime, timedelta
 
 from data.records import NewTray, Tray
+from vision.traytype import TrayType
 
 __all__ = ["Crop", "Medium", "TrayType", "as_new", "from_defaults", "like", "next_code"]
 
@@ -43,23 +44,6 @@ class Medium:
     watering: str | None = None
     feed: str | None = None
     note: str = ""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TrayType:
-    """Measures of one kind of tray, mm; height is that of the rim's top above the bench."""
-
-    name: str
-    outer_long_mm: float = 545.0
-    outer_short_mm: float = 278.0
-    inner_long_mm: float = 508.0
-    inner_short_mm: float = 254.0
-    rim_height_mm: float = 61.0
-
-    @property
-    def inner_cm2(self) -> float:
-        """The inner area."""
-        return self.inner_long_mm * self.inner_short_mm / 100.0
 
 
 def as_new(tray: Tray) -> NewTray:

@@ -2,19 +2,15 @@
 
 In    rows of trays whose type is not the nominal one
 Out   `TraysByTag`, which travels to another process and answers there
-Not   the measures themselves (`conditions.py`, `vision/traytype.py`), who asks (`vision/place.py`)
+Not   the measures themselves (`vision/traytype.py`), who asks (`vision/place.py`)
 
-Light until it is asked: it then brings in the vision room.
+Scoring asks for measures, so two kinds that differ in name alone are one to it: it is answered without names.
 """
 
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, replace
 from datetime import datetime
-from typing import TYPE_CHECKING
 
-from data.conditions import TrayType
-
-if TYPE_CHECKING:
-    from vision.traytype import TrayType as Measures
+from vision.traytype import TrayType
 
 __all__ = ["NOMINAL", "TagSpan", "TraysByTag", "measures", "one_kind"]
 
@@ -45,12 +41,12 @@ class TraysByTag:
     spans: tuple[TagSpan, ...] = ()  # last sown first
 
     @property
-    def kinds(self) -> "tuple[Measures, ...]":
+    def kinds(self) -> tuple[TrayType, ...]:
         """All kinds that there are, each once, the usual one first."""
         every = (self.usual, *(span.tray_type for span in self.spans))
         return tuple(dict.fromkeys(measures(one) for one in every))
 
-    def __call__(self, tag: int | None, at: datetime | None) -> "Measures":
+    def __call__(self, tag: int | None, at: datetime | None) -> TrayType:
         """The kind of tray under a tag at a time."""
         if at is not None and at.tzinfo is not None:
             at = at.astimezone().replace(tzinfo=None)
@@ -63,8 +59,6 @@ def one_kind(tray_type: TrayType) -> TraysByTag:
     return TraysByTag(usual=tray_type)
 
 
-def measures(tray_type: TrayType) -> "Measures":
-    """The same as the vision room knows it."""
-    from vision.traytype import TrayType as Measures
-
-    return Measures(**{field.name: getattr(tray_type, field.name) for field in fields(Measures)})
+def measures(tray_type: TrayType) -> TrayType:
+    """The same without its name."""
+    return replace(tray_type, name="")

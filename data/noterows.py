@@ -10,15 +10,16 @@ from dataclasses import fields
 from datetime import datetime
 from typing import Any
 
-from data.conditions import Crop, Medium, TrayType
+from data.conditions import Crop, Medium
 from data.events import Event, EventId, EventKind
 from data.readings import Reading, ReadingId, ReadingKind
+from vision.traytype import TrayType
 
 __all__ = [
     "CROP", "ENDS_OF_TRAY", "EVENT", "EVENTS_OF_GROWING", "EVENTS_OF_SHELF", "EVENTS_OF_TRAY",
     "LOGGED", "LOG_FILE", "MEDIA_ALL", "MEDIUM", "NAMED", "READING", "READINGS_ALL",
     "READINGS_OF_GROWING", "READINGS_OF_SHELF", "READINGS_OF_TEST", "READINGS_OF_TRAY", "TRAY_TYPE",
-    "TRAY_TYPES", "TRUSTED", "crop_of", "event_of", "medium_of", "reading_of", "tray_type_of",
+    "TRAY_TYPES", "TRUSTED", "crop_of", "event_of", "medium_of", "reading_of", "row_of_type", "tray_type_of",
 ]  # fmt: skip
 
 Row = sqlite3.Row
@@ -54,6 +55,9 @@ TYPE_OF_PHOTO = """
       JOIN tray_type y ON y.id = t.tray_type
      WHERE p.id = :photo
 """
+TYPE_COLUMNS = (
+    "name", "outer_long_mm", "outer_short_mm", "inner_long_mm", "inner_short_mm", "rim_height_mm",
+)  # fmt: skip
 NAMED = {"crop": CROP, "medium": MEDIUM, "tray_type": TRAY_TYPE}
 
 # --- readings and events
@@ -116,8 +120,13 @@ def medium_of(row: Row) -> Medium:
 
 
 def tray_type_of(row: Row) -> TrayType:
-    """The measures of a kind of tray."""
-    return TrayType(**_fields_in(row, TrayType))
+    """The measures of a kind of tray; where its station's cards lie is kept elsewhere."""
+    return TrayType(**{name: row[name] for name in TYPE_COLUMNS})
+
+
+def row_of_type(tray_type: TrayType) -> dict[str, Any]:
+    """The same as the table keeps it."""
+    return {name: getattr(tray_type, name) for name in TYPE_COLUMNS}
 
 
 def _fields_in(row: Row, record: type[Any]) -> dict[str, Any]:

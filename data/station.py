@@ -1,24 +1,23 @@
-"""Station: where its cards go for a kind of tray, and the check of a photo of it.
+"""Station: where its cards go for a kind of tray, the check of a photo of it, cards that lie elsewhere.
 
 In    a `TrayType` of the book; the file of a photo
-Out   `StationPlan`, mm; the check with its sentences
+Out   `StationPlan`, mm; the check with its sentences; places of cards as a check has found them
 Not   the check itself (`vision/stationcheck.py`), the words (`stationwords.py`), a drawing (`gui`)
 """
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
-from data.conditions import TrayType
 from data.kinds import measures
 from data.sentence import Sentence
 from data.stationwords import station_sentences
 from vision.photo import read_photo
-from vision.stationcheck import StationCheck, check_photo
-from vision.traytype import CARD_INSET_MM, CARD_MARK_MM, CARD_MM, CARD_OUTSET_MM
+from vision.stationcheck import CardPlace, StationCheck, check_photo
+from vision.traytype import CARD_INSET_MM, CARD_MARK_MM, CARD_MM, CARD_OUTSET_MM, TrayType
 
-__all__ = ["Checked", "StationPlan", "check_station", "plan_of_station"]
+__all__ = ["Checked", "StationPlan", "as_found", "check_station", "plan_of_station"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -59,11 +58,12 @@ class Checked:
 
 
 def plan_of_station(kind: TrayType) -> StationPlan:
-    """Where the cards go for a kind of tray."""
+    """Where the cards go for a kind of tray, wherever they lie now."""
+    drawn = replace(measures(kind), cards_off_mm=())
     return StationPlan(
         outer_long_mm=kind.outer_long_mm,
         outer_short_mm=kind.outer_short_mm,
-        centres=tuple((float(x), float(y)) for x, y, _ in measures(kind).card_centres()),
+        centres=tuple((float(x), float(y)) for x, y, _ in drawn.card_centres()),
     )
 
 
@@ -71,3 +71,11 @@ def check_station(photo: Path, kind: TrayType) -> Checked:
     """Check the station in a photo; raises `PhotoRefused` where the file is no photo."""
     check = check_photo(read_photo(photo), measures(kind))
     return Checked(photo=photo.name, check=check, sentences=station_sentences(check))
+
+
+def as_found(kind: TrayType, moved: CardPlace) -> tuple[tuple[float, float], ...]:
+    """How far each card lies from its drawn place, mm, with one where a check has found it."""
+    off = list(kind.cards_off_mm or ((0.0, 0.0),) * 4)
+    right, far = off[moved.number]
+    off[moved.number] = (right + moved.right_mm, far + moved.far_mm)
+    return tuple(off)

@@ -1,18 +1,20 @@
 """Station words: what a check of the station found, in sentences that say what to do.
 
-In    a `StationCheck`
-Out   sentences, the answer first, then what stands in the way of a better one
+In    a `StationCheck`; places of cards that are kept
+Out   sentences, the answer first, then what stands in the way of a better one; what scoring reckons with
 Not   the check (`vision/stationcheck.py`), where cards go (`gui/stationdrawing.py`)
 
 Left, right, far and near are those of a person who stands before the tray.
 """
 
+import math
 from collections.abc import Iterator
 
 from data.sentence import Sentence
 from vision.stationcheck import CardPlace, Found, StationCheck
+from vision.traytype import TrayType
 
-__all__ = ["card_name", "station_sentences"]
+__all__ = ["card_name", "kept_places", "station_sentences"]
 
 ASIDE = 0.25  # of the longer way: a shorter one across is not worth a word
 LEAST_MM = 0.75
@@ -26,6 +28,20 @@ def card_name(number: int) -> Sentence:
         Sentence("near right"),
         Sentence("near left"),
     )[number]
+
+
+def kept_places(kind: TrayType) -> Sentence | None:
+    """What scoring reckons with for a tray type; None where its cards lie as drawn."""
+    if not kind.cards_off_mm:
+        return None
+    ways = [math.hypot(*way) for way in kind.cards_off_mm]
+    farthest = max(range(len(ways)), key=ways.__getitem__)
+    return Sentence(
+        "Photos are scored with the cards where they were measured: the {card} card lies {off:.1f} mm from "
+        "its drawn place, the others less.",
+        card=card_name(farthest),
+        off=ways[farthest],
+    )
 
 
 def station_sentences(check: StationCheck) -> tuple[Sentence, ...]:

@@ -7,26 +7,25 @@ Not   photos (`book.py`), readings and events (`daybook.py`), what is plausible 
 
 import sqlite3
 from collections.abc import Iterable
-from dataclasses import asdict, fields, replace
+from dataclasses import asdict, replace
 from datetime import datetime
 from typing import Any
 
 from data import noterows, queries
-from data.changes import Changes
-from data.conditions import Crop, Medium, TrayType, as_new, from_defaults, like, next_code
+from data.conditions import Crop, Medium, as_new, from_defaults, like, next_code
 from data.errors import TagTaken
 from data.journal import Recorder
-from data.kinds import NOMINAL, TagSpan, TraysByTag, one_kind
-from data.records import NewTray, PhotoId, Tray, TrayId
-from data.rows import time_of, time_text, tray_of
+from data.records import NewTray, Tray, TrayId
+from data.rows import time_text, tray_of
 from data.sowing import TagOnTray, change_tray, sow
+from data.typebook import TypeBook
 
 __all__ = ["TrayBook"]
 
 FIRST_CODE = "A1"
 
 
-class TrayBook(Changes):
+class TrayBook(TypeBook):
     """The trays of a book."""
 
     # --- trays
@@ -172,66 +171,3 @@ class TrayBook(Changes):
         if name is not None and self.medium(name) is None:
             raise KeyError(name)
         self._change(f"trusted medium: {name or 'none'}", change)
-
-    def _set_named(self, table: str, name: str, values: dict[str, Any]) -> None:
-        plain = {key: int(value) if isinstance(value, bool) else value for key, value in values.items()}
-        row = self._row(noterows.NAMED[table], name=name)
-
-        def change(recorder: Recorder) -> None:
-            if row is None:
-                recorder.insert(table, plain)
-            else:
-                recorder.update(table, row["id"], plain)
-
-        self._change(f"{name} described", change)
-
-    # --- tray types
-
-    def tray_types(self) -> tuple[TrayType, ...]:
-        """All kinds of tray that the book knows, the first one first."""
-        return tuple(noterows.tray_type_of(row) for row in self._rows(noterows.TRAY_TYPES))
-
-    def tray_type(self, name: str) -> TrayType:
-        """One kind of tray; raises `KeyError` where the book has none of that name."""
-        row = self._row(noterows.TRAY_TYPE, name=name)
-        if row is None:
-            raise KeyError(name)
-        return noterows.tray_type_of(row)
-
-    def trays_by_tag(self) -> TraysByTag | None:
-        """Which kind of tray carries which tag, for scoring; None where all have the nominal measures."""
-        if all(replace(one, name=NOMINAL.name) == NOMINAL for one in self.tray_types()):
-            return None
-        usual = self._row(noterows.USUAL_TYPE)
-        spans = tuple(
-            TagSpan(
-                tag=row["tag_number"],
-                since=datetime.fromisoformat(row["sown_at"]),
-                until=time_of(row["done_at"]),
-                tray_type=noterows.tray_type_of(row),
-            )
-            for row in self._rows(noterows.OTHER_TRAYS)
-        )
-        return TraysByTag(usual=NOMINAL if usual is None else noterows.tray_type_of(usual), spans=spans)
-
-    def tray_of_photo(self, photo_id: PhotoId) -> TraysByTag | None:
-        """The kind of tray that a matched photo shows; by its tag where it is not matched."""
-        row = self._row(noterows.TYPE_OF_PHOTO, photo=photo_id)
-        return self.trays_by_tag() if row is None else one_kind(noterows.tray_type_of(row))
-
-    def set_tray_type(self, tray_type: TrayType) -> None:
-        """Keep the measures of a kind of tray, added where it is missing; older scores stay as they are.
-
-        Raises
-        ------
-        ValueError
-            Where a measure is not above 0, or the inner area does not lie inside the rim.
-        """
-        sizes = [getattr(tray_type, field.name) for field in fields(TrayType) if field.name != "name"]
-        inside = (
-            tray_type.inner_long_mm <= tray_type.outer_long_mm
-            and tray_type.inner_short_mm <= tray_type.outer_short_mm
-        )
-        if not tray_type.name or min(sizes) <= 0 or not inside:
-            raise ValueError(f"no tray can have these measures: {tray_type}")
-        self._set_named("tray_type", tray_type.name, asdict(tray_type))

@@ -1,8 +1,8 @@
 """Station helper: where the cards of the station go, and whether they lie there, from a photo.
 
 In    a book, `Work`
-Out   a dialog: the drawing for a kind of tray, the check of a photo in words
-Not   the check (`data/station.py`), printing the cards (`tagsdialog.py`), measures of trays (`traytypes.py`)
+Out   a dialog: the drawing for a tray type, the check of a photo in words; places of the cards kept
+Not   the check (`data/station.py`), distances (`stationdistances.py`), printing the cards (`tagsdialog.py`)
 """
 
 from pathlib import Path
@@ -21,15 +21,18 @@ from PySide6.QtWidgets import (
 
 from data.book import Book
 from data.cancel import CancelToken
-from data.conditions import TrayType
-from data.station import Checked, check_station, plan_of_station
+from data.errors import BookError
+from data.station import Checked, as_found, check_station, plan_of_station
+from data.stationwords import kept_places
 from gui.choosing import ask_photos
 from gui.palette import Space, set_role
 from gui.spoken import in_figures, spoken
+from gui.stationdistances import StationDistances
 from gui.stationdrawing import StationDrawing
 from gui.work import Job, Report, Work
 from vision.photo import PhotoRefused
-from vision.stationcheck import Found
+from vision.stationcheck import CardPlace, Found
+from vision.traytype import TrayType
 
 __all__ = ["StationHelper"]
 
@@ -39,20 +42,31 @@ class StationHelper(QDialog):
 
     def __init__(self, book: Book, work: Work, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._work = work
+        self._book, self._work = book, work
         self._kinds = {kind.name: kind for kind in book.tray_types()}
+        self._found: CardPlace | None = None  # the card that the last check says lies elsewhere
         self._job: Job | None = None
         self._asked = 0
         self.setWindowTitle(self.tr("Check the station"))
         self.kind = QComboBox(self)
         self.kind.addItems(list(self._kinds))
-        self.kind.setAccessibleName(self.tr("Kind of tray"))
+        self.kind.setAccessibleName(self.tr("Tray type"))
         self.drawing = StationDrawing(self)
-        self.about, self.said, self.notes = QLabel(self), QLabel(self), QLabel(self)
-        for label in (self.about, self.said, self.notes):
+        self.about, self.kept, self.said, self.notes = (QLabel(self) for _ in range(4))
+        for label in (self.about, self.kept, self.said, self.notes):
             label.setWordWrap(True)
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         set_role(self.notes, "notice")
+        set_role(self.kept, "calm")
+        self.measure = QPushButton(self.tr("Measured distances..."), self)
+        self.measure.setToolTip(self.tr("Say where the cards lie, if they cannot be moved to their places"))
+        self.keep = QPushButton(self.tr("Leave it there and score with it"), self)
+        self.keep.setToolTip(
+            self.tr("Photos that come in from now on are scored with the card where it lies")
+        )
+        for button in (self.measure, self.keep):
+            button.setAutoDefault(False)
+        self.keep.hide()
         self.bar = QProgressBar(self)
         self.bar.setAccessibleName(self.tr("Looking at the photo"))
         self.bar.setRange(0, 0)
@@ -66,6 +80,8 @@ class StationHelper(QDialog):
         self.kind.currentTextChanged.connect(self._show_kind)
         self.close_it.clicked.connect(self.reject)
         self.bring.clicked.connect(self._ask)
+        self.measure.clicked.connect(self._measure)
+        self.keep.clicked.connect(self._keep_found)
         self._show_kind()
         self.bring.setFocus()
 
@@ -76,9 +92,9 @@ class StationHelper(QDialog):
         right = QVBoxLayout(words)
         right.setContentsMargins(0, 0, 0, 0)
         right.setSpacing(Space.M)
-        label = QLabel(self.tr("Kind of tray"), words)
+        label = QLabel(self.tr("Tray type"), words)
         label.setBuddy(self.kind)
-        for part in (label, self.kind, self.about, self.bar, self.said, self.notes):
+        for part in (label, self.kind, self.about, self.kept, self.bar, self.said, self.keep, self.notes):
             right.addWidget(part)
         right.addStretch(1)
         both = QHBoxLayout()
@@ -86,6 +102,7 @@ class StationHelper(QDialog):
         both.addWidget(self.drawing, 1)
         both.addWidget(words)
         buttons = QHBoxLayout()
+        buttons.addWidget(self.measure)
         buttons.addStretch(1)
         buttons.addWidget(self.close_it)
         buttons.addWidget(self.bring)
@@ -121,6 +138,7 @@ class StationHelper(QDialog):
                 diagonal=in_figures(plan.diagonal_mm, ".0f"),
             )
         )
+        self._show_kept()
         self._leave()
         how = self.tr(
             "Put a tray with its tag on the station, keep leaves off the cards, and photograph it from above "
@@ -128,6 +146,38 @@ class StationHelper(QDialog):
         )
         self._say(how, "soft")
         self.notes.hide()
+
+    # --- where the cards lie
+
+    def _show_kept(self) -> None:
+        kept = kept_places(self.chosen)
+        self.kept.setText("" if kept is None else spoken(kept))
+        self.kept.setVisible(kept is not None)
+
+    @Slot()
+    def _measure(self) -> None:
+        dialog = StationDistances(self.chosen, self)
+        dialog.kept.connect(self.keep_places)
+        dialog.open()
+
+    @Slot()
+    def _keep_found(self) -> None:
+        if self._found is not None:
+            self.keep_places(as_found(self.chosen, self._found))
+
+    @Slot(object)
+    def keep_places(self, off: tuple[tuple[float, float], ...]) -> None:
+        """Photos that come in from now on are scored with the cards there; none at all: as drawn."""
+        name = self.chosen.name
+        try:
+            self._book.set_cards_off(name, off)
+        except BookError as error:
+            self._say(spoken(error), "alarm")
+            return
+        self._kinds[name] = self._book.tray_type(name)
+        self._show_kind()
+        if not off:
+            self._say(self.tr("Photos are scored with the cards as drawn."), "calm")
 
     # --- checking
 
@@ -170,6 +220,8 @@ class StationHelper(QDialog):
             return
         check = checked.check
         self.drawing.show_station(plan_of_station(self.chosen), check)
+        self._found = check.moved
+        self.keep.setVisible(check.moved is not None)
         first, *more = (spoken(sentence) for sentence in checked.sentences)
         roles = {Found.TRUE: "calm", Found.ONE_CARD: "alarm"}
         self._say(first, roles.get(check.found, "notice"))
@@ -184,6 +236,8 @@ class StationHelper(QDialog):
     def _leave(self) -> None:
         """A check that still runs is not waited for."""
         self._asked += 1
+        self._found = None
+        self.keep.hide()
         if self._job is not None:
             self._job.cancel()
         self._rest()

@@ -5,7 +5,7 @@ Out   kinds kept in it; `changed` after each
 Not   which tray is of which kind (its conditions), the station for a kind (`stationhelper.py`)
 """
 
-from dataclasses import fields as fields_of
+from dataclasses import replace
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import (
@@ -124,8 +124,16 @@ class TrayTypes(QDialog):
     @property
     def shown(self) -> TrayType:
         """What stands in the fields."""
-        sizes = {name: field.value for name, field in self.measures.items()}
-        return TrayType(name=self.name.text().strip(), **sizes)
+        mm = {name: field.value for name, field in self.measures.items()}
+        return replace(
+            self._kept or TrayType(),  # where its station's cards lie stays
+            name=self.name.text().strip(),
+            outer_long_mm=mm["outer_long_mm"],
+            outer_short_mm=mm["outer_short_mm"],
+            inner_long_mm=mm["inner_long_mm"],
+            inner_short_mm=mm["inner_short_mm"],
+            rim_height_mm=mm["rim_height_mm"],
+        )
 
     def _list(self, chosen: str) -> None:
         """The kinds of the book, one of them chosen."""
@@ -168,9 +176,8 @@ class TrayTypes(QDialog):
 
     def _fill(self, kind: TrayType) -> None:
         self.name.setText(kind.name)
-        for field in fields_of(TrayType):
-            if field.name in self.measures:
-                self.measures[field.name].set(getattr(kind, field.name))
+        for name, field in self.measures.items():
+            field.set(getattr(kind, name))
         self._follow()
 
     @Slot()

@@ -3,7 +3,7 @@
 import pickle
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
-from dataclasses import asdict, replace
+from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
 from typing import Any
@@ -19,12 +19,11 @@ from data.kinds import TraysByTag
 from data.records import PhotoId
 from data.rescoring import Again, rescore_all, stale_photos
 from tests.data.builders import NOON, SOWN, a_note, a_score, a_tray, bring, score_note
-from vision.traytype import TrayType as Measures
 
-AS_MEASURED = Measures(
+AS_MEASURED = TrayType(
     outer_long_mm=620, outer_short_mm=320, inner_long_mm=580, inner_short_mm=290, rim_height_mm=50
 )
-LARGE = TrayType(name="large", **asdict(AS_MEASURED))
+LARGE = replace(AS_MEASURED, name="large")
 
 
 @pytest.fixture
@@ -47,9 +46,9 @@ def test_a_book_of_nominal_trays_asks_nothing(book: Book) -> None:
 
 def test_the_tag_tells_the_kind(mixed: Book) -> None:
     assert kinds(mixed)(20, NOON) == AS_MEASURED
-    assert kinds(mixed)(10, NOON) == Measures()
-    assert kinds(mixed)(99, NOON) == Measures()
-    assert kinds(mixed)(None, None) == Measures()
+    assert kinds(mixed)(10, NOON) == TrayType()
+    assert kinds(mixed)(99, NOON) == TrayType()
+    assert kinds(mixed)(None, None) == TrayType()
 
 
 def test_a_tag_that_moved_on_is_asked_at_the_time_of_the_photo(mixed: Book) -> None:
@@ -58,8 +57,8 @@ def test_a_tag_that_moved_on_is_asked_at_the_time_of_the_photo(mixed: Book) -> N
     mixed.add_tray(a_tray("B2", tag_number=20, sown_at=NOON + timedelta(days=1)))
 
     assert kinds(mixed)(20, NOON - timedelta(hours=1)) == AS_MEASURED
-    assert kinds(mixed)(20, NOON + timedelta(days=2)) == Measures()
-    assert kinds(mixed)(20, SOWN - timedelta(days=3)) == Measures()
+    assert kinds(mixed)(20, NOON + timedelta(days=2)) == TrayType()
+    assert kinds(mixed)(20, SOWN - timedelta(days=3)) == TrayType()
 
 
 def test_where_most_trays_are_large_a_photo_without_a_tag_is_taken_for_one(mixed: Book) -> None:

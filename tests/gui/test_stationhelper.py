@@ -9,14 +9,15 @@ from pytestqt.qtbot import QtBot
 
 import gui.stationhelper
 from data.book import Book
-from data.conditions import TrayType
 from data.station import Checked, check_station, plan_of_station
 from data.stationwords import station_sentences
+from gui.stationdistances import StationDistances
 from gui.stationhelper import StationHelper
 from gui.work import Work
 from vision.photo import PhotoRefused
 from vision.reason import Reason
 from vision.stationcheck import CardPlace, Found, StationCheck
+from vision.traytype import TrayType
 
 STATION = Path(__file__).parent.parent / "photos" / "station.jpg"
 MOVED = CardPlace(number=2, right_mm=3.1, far_mm=0.2, spread_mm=0.3, misfit=1.0)
@@ -67,6 +68,55 @@ def test_a_moved_card_is_told_and_drawn(
     assert helper.said.property("role") == "alarm"
     assert helper.bar.isHidden()
     helper.grab()
+
+
+def test_a_card_that_cannot_be_moved_is_kept_where_it_was_found_and_photos_are_scored_so(
+    helper: StationHelper, rack_book: Book, qtbot: QtBot, answered: Callable[[StationCheck], None]
+) -> None:
+    answered(StationCheck(found=Found.ONE_CARD, moved=MOVED, places=(MOVED,), tag=12))
+    assert helper.keep.isHidden()
+    helper.check(Path("bench.jpg"))
+    qtbot.waitUntil(helper.bring.isEnabled)
+
+    helper.keep.click()
+
+    assert "near right card lies 3.1 mm from its drawn place" in helper.kept.text()
+    assert helper.keep.isHidden()
+    trays = rack_book.trays_by_tag()
+    assert trays is not None
+    x, y, _ = trays(None, None).card_centres()[2]
+    assert (x, y) == pytest.approx((220 + 3.1, -217 + 0.2))
+
+
+def test_measured_distances_are_kept_and_forgotten_again(helper: StationHelper, rack_book: Book) -> None:
+    dialog = StationDistances(helper.chosen, helper)
+    dialog.kept.connect(helper.keep_places)
+    dialog.ways[1, 2].set(437.5)
+    dialog.ways[0, 2].set(620.5)
+
+    dialog.keep.click()
+
+    assert "near right card lies 3.4 mm" in helper.kept.text()
+    assert rack_book.tray_type(helper.chosen.name).cards_off_mm[2][1] == pytest.approx(-3.5, abs=0.2)
+    assert "440 mm across and 434 mm" in helper.about.text()  # where they should go stays told
+
+    again = StationDistances(helper.chosen, helper)
+    assert again.ways[1, 2].value == pytest.approx(437.5, abs=0.51)
+    again.kept.connect(helper.keep_places)
+    again.drawn.click()
+
+    assert helper.kept.isHidden()
+    assert not rack_book.tray_type(helper.chosen.name).cards_off_mm
+
+
+def test_a_distance_that_cannot_be_is_asked_again(helper: StationHelper, rack_book: Book) -> None:
+    dialog = StationDistances(helper.chosen, helper)
+    dialog.ways[0, 1].set(455.0)
+
+    dialog.keep.click()
+
+    assert "measure it again" in dialog.trouble.text()
+    assert rack_book.tray_type(helper.chosen.name).cards_off_mm == ()
 
 
 def test_an_answer_for_another_kind_comes_too_late(
