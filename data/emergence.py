@@ -41,30 +41,8 @@ def look_at_lag(view: View) -> Look | None:
     run = _behind(view)
     if not run:
         return _later_than_before(view)
-    now = view.now
-    lags = [_lag(view, day)[0] for day in run[-2:]]
-    values = {
-        "now": now.coverage,
-        "lag": lags[1],
-        "middle": now.coverage + lags[1],
-        "before": lags[0],
-    }
-    late = now.coverage < UP
-    if lags[1] > lags[0] + 1:
-        sentence = Sentence(
-            "Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); "
-            "more than on the day before ({before:.0f} points).", **values,
-        )  # fmt: skip
-    elif lags[1] < lags[0] - 1:
-        sentence = Sentence(
-            "Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); "
-            "less than on the day before ({before:.0f} points).", **values,
-        )  # fmt: skip
-    else:
-        sentence = Sentence(
-            "Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); "
-            "as much as on the day before ({before:.0f} points).", **values,
-        )  # fmt: skip
+    before, lag = (_lag(view, day)[0] for day in run[-2:])
+    late = view.now.coverage < UP
     first = (
         Sentence(
             "Lift the cover and look at the seed: is it moist, has it split, is the tray colder than its "
@@ -75,8 +53,28 @@ def look_at_lag(view: View) -> Look | None:
             "Lift the tray: is it lighter than its mates, is the medium dry, is its place darker or colder?"
         )
     )
-    urgency = Urgency.TODAY if lags[1] >= FAR_LAG else Urgency.SOON
-    return view.look(LookKind.LATE if late else LookKind.LAGGING, urgency, run, sentence, first, lags[1])
+    what = LookKind.LATE if late else LookKind.LAGGING
+    urgency = Urgency.TODAY if lag >= FAR_LAG else Urgency.SOON
+    return view.look(what, urgency, run, _lag_words(view.now.coverage, lag, before), first, lag)
+
+
+def _lag_words(coverage: float, lag: float, before: float) -> Sentence:
+    """How far it is behind in points, and whether that is more than on the day before."""
+    values = {"now": coverage, "lag": lag, "middle": coverage + lag, "before": before}
+    if lag > before + 1:
+        return Sentence(
+            "Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); "
+            "more than on the day before ({before:.0f} points).", **values,
+        )  # fmt: skip
+    if lag < before - 1:
+        return Sentence(
+            "Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); "
+            "less than on the day before ({before:.0f} points).", **values,
+        )  # fmt: skip
+    return Sentence(
+        "Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); "
+        "as much as on the day before ({before:.0f} points).", **values,
+    )  # fmt: skip
 
 
 def _behind(view: View) -> tuple[date, ...]:

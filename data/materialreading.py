@@ -19,7 +19,7 @@ from data.footprint import NOTE, Difference, Footprint, Yield, differences, foot
 from data.materialbill import ELECTRICITY, PEAT, Bills, bills_of
 from data.materialcells import cells_of
 from data.materials import Cell, Origin, Standing, Table, standing_of, table_of
-from data.mediumfacts import origin_of
+from data.mediumfacts import MediumFacts, origin_of
 from data.readings import BenchTestId, Reading
 from data.sentence import Sentence
 from data.traymaterials import TrayMaterials
@@ -70,6 +70,7 @@ class MaterialReading:
 def read_materials(book: "Book") -> MaterialReading:
     """Everything, from the book; a second at most for a book of years."""
     media = book.media_known()
+    names = [medium.name for medium in media]
     trusted = _trusted(book, media)
     factors, tests = book.factors(), book.bench_tests()
     readings = {test: tuple(found) for test, found in book.test_readings().items()}
@@ -80,11 +81,9 @@ def read_materials(book: "Book") -> MaterialReading:
         own = [(test, readings.get(test.id, ())) for test in tests if test.medium == medium.name]
         facts = gathered.facts(medium, own, factors, book.trays_a_week())
         cells |= {(row, medium.name): cell for row, cell in cells_of(facts).items()}
-        mass = mean_of_trays([one / 1000 for one in facts.fresh_g])
+        mass = _yield_of(facts)
         if mass is not None:
-            error = 0.0 if mass.sd is None else mass.sd / mass.n**0.5
-            yields[medium.name] = Yield(mean=mass.estimate.value, sd=error)
-    names = [medium.name for medium in media]
+            yields[medium.name] = mass
     bills = bills_of(factors, names, yields)
     found = {one.medium: one for one in footprints(bills.bills, bills.inputs)}
     for name in names:
@@ -92,8 +91,7 @@ def read_materials(book: "Book") -> MaterialReading:
     off = () if trusted is None else differences(bills.bills, bills.inputs, trusted)
     paired = {("footprint", one.medium): Estimate(value=one.mean, low=one.low, high=one.high) for one in off}
     table = table_of(names, trusted, cells, paired)
-    now = book.now()
-    limits = book.limits()
+    now, limits = book.now(), book.limits()
     return MaterialReading(
         table=table,
         media=media,
@@ -107,6 +105,15 @@ def read_materials(book: "Book") -> MaterialReading:
         trays_a_week=book.trays_a_week(),
         now=now,
     )
+
+
+def _yield_of(facts: MediumFacts) -> Yield | None:
+    """Fresh mass of a tray in kg, with the standard error of its mean; None where none was weighed."""
+    mass = mean_of_trays([one / 1000 for one in facts.fresh_g])
+    if mass is None:
+        return None
+    error = 0.0 if mass.sd is None else mass.sd / mass.n**0.5
+    return Yield(mean=mass.estimate.value, sd=error)
 
 
 def _trusted(book: "Book", media: Sequence[Medium]) -> str | None:

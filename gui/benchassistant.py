@@ -157,11 +157,23 @@ class BenchAssistant(QDialog):
 
     def _make_conditions(self) -> None:
         """Asked once, before the first reading."""
-        medium = self._book.medium(self._medium)
         self.conditions = QWidget(self)
+        self._make_answers()
         form = QFormLayout(self.conditions)
         form.setContentsMargins(0, 0, 0, 0)
         form.setVerticalSpacing(Space.S)
+        if self._kind is BenchKind.BREAKDOWN:
+            form.addRow(self.tr("Where"), self.place)
+            for part in (self.kind_of_tray, self.seating, self.watering):
+                part.hide()
+            return
+        self.place.hide()
+        form.addRow(self.tr("Kind of tray"), self.kind_of_tray)
+        form.addRow(self.tr("Seating"), self.seating)
+        form.addRow(self.tr("Watering"), self.watering)
+
+    def _make_answers(self) -> None:
+        """A field for each condition, as is usual for the medium."""
         self.seating, self.watering = QComboBox(self.conditions), QComboBox(self.conditions)
         self.kind_of_tray = QComboBox(self.conditions)
         self.place = QLineEdit(self.conditions)
@@ -180,6 +192,7 @@ class BenchAssistant(QDialog):
             self.watering.addItem(words, value)
         for kind in self._book.tray_types():
             self.kind_of_tray.addItem(kind.name, kind.name)
+        medium = self._book.medium(self._medium)
         if medium is not None:
             self.seating.setCurrentIndex(max(0, self.seating.findData(medium.seating)))
             self.watering.setCurrentIndex(max(0, self.watering.findData(medium.watering or "bottom")))
@@ -188,15 +201,6 @@ class BenchAssistant(QDialog):
         self.seating.setAccessibleName(self.tr("Seating"))
         self.watering.setAccessibleName(self.tr("Watering"))
         self.kind_of_tray.setAccessibleName(self.tr("Kind of tray"))
-        if self._kind is BenchKind.BREAKDOWN:
-            form.addRow(self.tr("Where"), self.place)
-            for part in (self.kind_of_tray, self.seating, self.watering):
-                part.hide()
-            return
-        self.place.hide()
-        form.addRow(self.tr("Kind of tray"), self.kind_of_tray)
-        form.addRow(self.tr("Seating"), self.seating)
-        form.addRow(self.tr("Watering"), self.watering)
 
     # --- showing
 

@@ -73,6 +73,21 @@ class ReportDialog(QDialog):
         return box
 
     def _lay_out(self) -> None:
+        both = QHBoxLayout()
+        both.setSpacing(Space.L)
+        both.addLayout(self._choices())
+        self.pages = QScrollArea(self)
+        self.pages.setWidgetResizable(True)
+        self.pages.setAccessibleName(self.tr("Preview of the pages"))
+        both.addWidget(self.pages, 1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(Space.XL, Space.L, Space.XL, Space.L)
+        column.setSpacing(Space.M)
+        column.addLayout(both, 1)
+        column.addLayout(self._buttons())
+
+    def _choices(self) -> QVBoxLayout:
+        """What is reported, and below it what becomes of that."""
         form = QFormLayout()
         form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapAllRows)
         form.setSpacing(Space.S)
@@ -94,13 +109,9 @@ class ReportDialog(QDialog):
         left.addStretch(1)
         left.addWidget(self.trouble)
         left.addWidget(self.bar)
-        self.pages = QScrollArea(self)
-        self.pages.setWidgetResizable(True)
-        self.pages.setAccessibleName(self.tr("Preview of the pages"))
-        both = QHBoxLayout()
-        both.setSpacing(Space.L)
-        both.addLayout(left)
-        both.addWidget(self.pages, 1)
+        return left
+
+    def _buttons(self) -> QHBoxLayout:
         self.close_button = QPushButton(self.tr("Close"), self)
         self.close_button.clicked.connect(self.reject)
         self.save = QPushButton(self.tr("Save as PDF or HTML..."), self)
@@ -111,11 +122,7 @@ class ReportDialog(QDialog):
         row.addStretch(1)
         row.addWidget(self.close_button)
         row.addWidget(self.save)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(Space.XL, Space.L, Space.XL, Space.L)
-        column.setSpacing(Space.M)
-        column.addLayout(both, 1)
-        column.addLayout(row)
+        return row
 
     @property
     def wanted(self) -> Wanted:
