@@ -167,7 +167,7 @@ def _impossible(photos: Sequence[ClockPhoto], first_sown: date | None) -> list[C
     return [_guess(group) for group in groups if group]
 
 
-def _of_another_year(photos: Sequence[ClockPhoto]) -> list[Sequence[ClockPhoto]]:
+def _of_another_year(photos: list[ClockPhoto]) -> list[list[ClockPhoto]]:
     """Photos that found a tray of an earlier year, though it may have been today under the same tag."""
     return [photos] if photos and _by_year(photos, _known(photos)) is not None else []
 
@@ -237,43 +237,46 @@ def _by_year(group: Sequence[ClockPhoto], known: datetime) -> timedelta | None:
 def _doubt(group: Sequence[ClockPhoto], fault: ClockFault, shift: timedelta, *, exact: bool) -> ClockDoubt:
     ordered = sorted(group, key=lambda photo: (photo.taken_at, photo.id))
     first = ordered[0].taken_at
-    right = first + shift
     values = {
-        "n": len(ordered),
+        "photos": Sentence("1 photo") if len(ordered) == 1 else Sentence("{n} photos", n=len(ordered)),
         "wrong": _moment(first),
-        "right": _moment(right),
+        "right": _moment(first + shift),
     }
     if fault is ClockFault.ZONE and exact:
         sentence = Sentence(
-            "{n} photos are {hours:+.2g} hours off by their files: the camera has another time zone, or "
-            "missed "
-            "the change to summer time. The first one says {wrong}, its file {right}.",
+            "{photos}: the camera's clock must go {hours:+g} hours to agree with the files: it has another "
+            "time zone, or missed the change to summer time. The first one says {wrong}, its file {right}.",
             hours=shift / HOUR, **values,
         )  # fmt: skip
     elif fault is ClockFault.ZONE and _is_night(first):
         sentence = Sentence(
-            "{n} photos say that they were taken in the night, at {wrong}; the walks of other days were by "
-            "day. Moved by whole hours that would be {right}.", **values,
+            "{photos}: taken in the night, says the camera, at {wrong}; the walks of other days were by day. "
+            "Moved by whole hours that would be {right}.", **values,
         )  # fmt: skip
     elif fault is ClockFault.ZONE:
         sentence = Sentence(
-            "{n} photos say that they were taken after they came in; the clock is ahead by {hours:.0f} "
-            "hours or "
+            "{photos}: taken after coming in, says the camera; its clock is ahead by {hours:.0f} hours or "
             "more. The first one says {wrong}, that would be {right}.",
             hours=-shift / HOUR, **values,
         )  # fmt: skip
     elif fault is ClockFault.YEAR:
         sentence = Sentence(
-            "{n} photos carry another year. The first one says {wrong}, that would be {right}.", **values
+            "{photos}: the camera says another year. The first one says {wrong}, that would be {right}.",
+            **values,
         )
     elif exact:
         sentence = Sentence(
-            "The clock of {n} photos is wrong. The first one says {wrong}, its file {right}.", **values
+            "{photos}: the camera's clock is wrong. The first one says {wrong}, its file {right}.", **values
         )
+    elif first > ordered[0].added_at:
+        sentence = Sentence(
+            "{photos}: from days to come, says the camera; its clock is wrong. The first one says {wrong}; "
+            "by the time of coming in it is about {right}.", **values,
+        )  # fmt: skip
     else:
         sentence = Sentence(
-            "The camera's clock was reset: {n} photos are from before the first sowing or from days to come. "
-            "The first one says {wrong}; by the time at which they came in it is about {right}.", **values,
+            "{photos}: from before the first sowing, says the camera; its clock was probably reset. The "
+            "first one says {wrong}; by the time of coming in it is about {right}.", **values,
         )  # fmt: skip
     return ClockDoubt(
         photo_ids=tuple(photo.id for photo in ordered),

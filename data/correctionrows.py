@@ -12,6 +12,7 @@ __all__ = [
     "NEWER_SCORE_OF_SUSPECT",
     "OLD_SCORES_OF_PHOTO",
     "PHOTOS_WITHOUT",
+    "SECONDS_TAKEN",
 ]
 
 CANOPY_OF_PHOTO = """
@@ -49,6 +50,9 @@ PHOTOS_WITHOUT = """
               WHERE z.photo = p.id AND z.method = :method AND z.bed_cells IS NOT NULL
                 AND z.inner_long_mm = y.inner_long_mm AND z.inner_short_mm = y.inner_short_mm)
      ORDER BY t.done_at IS NOT NULL, p.taken_at DESC, p.id DESC
+"""
+SECONDS_TAKEN = """
+    SELECT seconds FROM score WHERE id > (SELECT max(id) FROM score) - 50 AND seconds IS NOT NULL
 """
 NEWER_SCORE = """
     SELECT z.id

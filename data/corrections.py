@@ -109,6 +109,10 @@ class Corrections(Changes):
         rows = self._rows(correctionrows.PHOTOS_WITHOUT, method=method, growing=int(growing))
         return tuple(PhotoId(row["id"]) for row in rows)
 
+    def seconds_taken(self) -> tuple[float, ...]:
+        """How long the newest scores took, s."""
+        return tuple(float(row["seconds"]) for row in self._rows(correctionrows.SECONDS_TAKEN))
+
     def keep_again(self, photo_id: PhotoId, judged: Judged) -> bool:
         """Keep a score by another version of the method beside those there are; nothing that a person undoes.
 

@@ -1,7 +1,7 @@
 """Rescoring: kept photos scored again by the present version of the method; the old scores stay.
 
 In    a book, any `concurrent.futures.Executor`, a cancel token
-Out   (photo, whether it has the new score) as each photo is done
+Out   what there is to score again, how long a photo takes; (photo, whether it has the new score) one by one
 Not   which version a comparison uses (`comparable.py`), corrections by a person (`corrections.py`)
 
 What a person has done holds: corners set by hand, a drawn canopy and words on suspects go into the new score.
@@ -9,15 +9,20 @@ A photo whose tray the new version no longer finds is scored with the corners th
 be scored any more keeps what it has.
 """
 
+import json
 import logging
+import os
 from collections.abc import Callable, Iterable, Iterator
 from concurrent.futures import FIRST_COMPLETED, BrokenExecutor, Executor, Future, wait
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from functools import partial
 from pathlib import Path
+from statistics import median
 from typing import TYPE_CHECKING
 
 from data.book import Book
 from data.cancel import CancelToken
+from data.errors import FarmLost
 from data.judged import Judged, score_again, score_for_book
 from data.kinds import TraysByTag
 from data.records import PhotoId
@@ -25,10 +30,13 @@ from data.records import PhotoId
 if TYPE_CHECKING:
     from vision.corners import Corners
 
-__all__ = ["Again", "present_method", "rescore_all", "score_kept", "stale_photos"]
+__all__ = [
+    "Again", "Stale", "give_up", "present_method", "rescore_all", "score_kept", "stale_photos", "to_offer",
+]  # fmt: skip
 
 LOOK_EVERY_S = 0.2  # at the cancel token
 AHEAD = 2  # photos handed out for each worker
+GIVEN_UP = "not to be scored again"  # the book's setting
 
 log = logging.getLogger(__name__)
 
@@ -45,6 +53,18 @@ class Again:
 
 
 Scorer = Callable[[Again], Judged]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stale:
+    """The photos that can be offered for scoring again."""
+
+    photos: tuple[PhotoId, ...] = ()  # in the order in which they are wanted
+    photo_s: float | None = None  # that a photo took of late, on one worker; None where nobody knows
+
+    def seconds(self, workers: int) -> float | None:
+        """About how long all of them will take."""
+        return None if self.photo_s is None else self.photo_s * len(self.photos) / max(1, workers)
 
 
 def score_kept(again: Again) -> Judged:
@@ -77,6 +97,27 @@ def stale_photos(book: Book, method: str, *, growing: bool = False) -> tuple[Pho
     return book.photos_without(method, growing=growing)
 
 
+def to_offer(book: Book, method: str) -> Stale:
+    """The same, without those that were tried by this method in vain, and how long one takes."""
+    tried = _given_up(book, method)
+    took = book.seconds_taken()
+    return Stale(
+        photos=tuple(photo for photo in stale_photos(book, method) if photo not in tried),
+        photo_s=median(took) if took else None,
+    )
+
+
+def give_up(book: Book, method: str, photos: Iterable[PhotoId]) -> None:
+    """Do not offer these again for this method: they were tried and keep what they have."""
+    tried = sorted(_given_up(book, method) | set(photos))
+    book.set_setting(GIVEN_UP, json.dumps({"method": method, "photos": tried}))
+
+
+def _given_up(book: Book, method: str) -> set[PhotoId]:
+    kept = json.loads(book.setting(GIVEN_UP) or "{}")
+    return set(kept["photos"]) if kept.get("method") == method else set()
+
+
 def rescore_all(
     book: Book,
     photos: Iterable[PhotoId],
@@ -102,12 +143,12 @@ def rescore_all(
     ------
     Cancelled
         Between two photos; the book is whole, and comparisons go on by the old version until all are done.
-    BrokenExecutor
+    BrokenExecutor, FarmLost
         Where a worker has died: begin again with a new pool; what is done stays.
     BookError
         If the world stops us; photos done before are kept.
     """
-    most = max(1, AHEAD * (workers or int(getattr(pool, "_max_workers", 1))))
+    most = max(1, AHEAD * (workers or _workers(pool)))
     out: dict[Future[Judged], PhotoId] = {}
     waiting = iter(photos)
     exhausted = False
@@ -121,7 +162,7 @@ def rescore_all(
                 if photo is not None and again is None:
                     yield photo, False
                 elif photo is not None and again is not None:
-                    out[pool.submit(score, again)] = photo
+                    out[pool.submit(partial(_score_at, score, again), again.path)] = photo
             done, _ = wait(out, timeout=LOOK_EVERY_S, return_when=FIRST_COMPLETED)
             for future in done:
                 photo = out.pop(future)
@@ -129,6 +170,15 @@ def rescore_all(
     finally:
         for future in out:
             future.cancel()
+
+
+def _score_at(score: Scorer, again: Again, path: Path) -> Judged:
+    """The same photo where the worker has it: a farm hands out a function and a path."""
+    return score(replace(again, path=path))
+
+
+def _workers(pool: Executor) -> int:
+    return int(getattr(pool, "workers", 0) or getattr(pool, "_max_workers", 0) or os.cpu_count() or 1)
 
 
 def _again(book: Book, photo_id: PhotoId) -> Again | None:
@@ -152,7 +202,7 @@ def _again(book: Book, photo_id: PhotoId) -> Again | None:
 def _kept(book: Book, photo_id: PhotoId, future: Future[Judged]) -> bool:
     """Keep what came back; a mistake of ours costs this photo only, and is written to the log."""
     error = future.exception()
-    if isinstance(error, BrokenExecutor):
+    if isinstance(error, (BrokenExecutor, FarmLost)):
         raise error
     if error is not None:
         log.error("photo %d could not be scored again", photo_id, exc_info=error)

@@ -52,11 +52,13 @@ def by_shelf(
     proposed: Mapping[PhotoId, TrayId], trays: Iterable[Tray]
 ) -> tuple[tuple[str, dict[PhotoId, TrayId]], ...]:
     """Proposals shelf by shelf in rack order, so that a row of the rack can be confirmed at a time."""
+    photos: dict[TrayId, list[PhotoId]] = {}
+    for photo, place in proposed.items():
+        photos.setdefault(place, []).append(photo)
     rows: dict[str, dict[PhotoId, TrayId]] = {}
     for tray in trays:
-        for photo, place in proposed.items():
-            if place == tray.id:
-                rows.setdefault(tray.shelf, {})[photo] = place
+        for photo in photos.get(tray.id, ()):
+            rows.setdefault(tray.shelf, {})[photo] = tray.id
     return tuple(rows.items())
 
 

@@ -138,8 +138,20 @@ class Batch:
         return tuple(self._fates.items())
 
 
-def intake_state(batch: Batch, photos: Sequence[PhotoRow], *, only_needing: bool = False) -> IntakeState:
-    """The rows: this session's files in their order, then the other photos of the book, last added first."""
+def intake_state(
+    batch: Batch,
+    photos: Sequence[PhotoRow],
+    *,
+    only_needing: bool = False,
+    only: Collection[PhotoId] | None = None,
+) -> IntakeState:
+    """The rows: this session's files in their order, then the other photos of the book, last added first.
+
+    Parameters
+    ----------
+    only_needing : show those alone that need a person.
+    only : show these alone; all are counted.
+    """
     by_id = {photo.id: photo for photo in photos}
     items = batch.items()
     here = {fate.photo_id for _, fate in items if fate is not None and not isinstance(fate, Known)}
@@ -148,7 +160,11 @@ def intake_state(batch: Batch, photos: Sequence[PhotoRow], *, only_needing: bool
     rows = session + [_row_of_photo(photo) for photo in photos if photo.id not in shown]
     kinds = [row.kind for row in rows]
     return IntakeState(
-        rows=tuple(row for row in rows if row.needs_person or not only_needing),
+        rows=tuple(
+            row
+            for row in rows
+            if (row.photo_id in only if only is not None else row.needs_person or not only_needing)
+        ),
         total=len(rows),
         waiting=kinds.count(Kind.WAITING),
         needing=sum(row.needs_person for row in rows),

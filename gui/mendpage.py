@@ -16,6 +16,7 @@ from data.records import Fate, PhotoId, Stored
 from gui.dayload import DayCanopy, load_canopy
 from gui.menddesk import MendDesk
 from gui.palette import Space, set_role
+from gui.scoringagain import scoring_again
 from gui.sheetpage import SheetPage
 from gui.spoken import spoken
 from gui.trayview import TrayState
@@ -48,6 +49,10 @@ class MendPage(SheetPage):
         )
         set_role(self.again, "rack-main")
         self.again.clicked.connect(self._score_again)
+        self._scoring = scoring_again(work)
+        self._scoring.changed.connect(self._show_scoring)
+        self._scoring.ended.connect(self._scored_again)
+        self._scoring.failed.connect(self._not_scored_again)
         self.again.hide()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -123,43 +128,25 @@ class MendPage(SheetPage):
 
     @Slot()
     def _score_again(self) -> None:
-        """All photos of the book that lack a score by the present version; shown and cancelled below."""
-        book, pool = self.book, self.work.scorers
-        if book is None:
-            return
+        """All photos of the book that lack a whole score by the present version."""
+        if self.book is not None:
+            self._scoring.begin(self.book)
 
-        def score(token: CancelToken, report: Report) -> tuple[int, int]:
-            from data.rescoring import present_method, rescore_all, stale_photos
+    @Slot()
+    def _show_scoring(self) -> None:
+        self.again.setEnabled(self._scoring.job is None)
 
-            photos = stale_photos(book, present_method())
-            scored = 0
-            for done, (_, again) in enumerate(rescore_all(book, photos, pool, token), start=1):
-                scored += again
-                report(done, len(photos))
-            return scored, len(photos)
-
-        self.again.setEnabled(False)
-        job = self.work.start(score, self.tr("Scoring photos again"))
-        job.finished.connect(self._scored_again)
-        job.failed.connect(self._not_scored_again)
-        job.cancelled.connect(self._again_stopped)
-
-    @Slot(object)
-    def _scored_again(self, counts: tuple[int, int]) -> None:
-        self._again_stopped()
-        words = self.tr("{scored} of {total} photos scored again.")
-        self.told.emit(words.format(scored=counts[0], total=counts[1]))
+    @Slot(str)
+    def _scored_again(self, words: str) -> None:
+        self._asked = self._shown = None
+        if self.again.isVisible() and words:  # else another screen tells it
+            self.told.emit(words)
+        self.book_changed.emit()
 
     @Slot(object)
     def _not_scored_again(self, error: Exception) -> None:
-        self._again_stopped()
-        self.troubled.emit(spoken(error))
-
-    @Slot()
-    def _again_stopped(self) -> None:
-        self.again.setEnabled(True)
-        self._asked = self._shown = None
-        self.book_changed.emit()
+        if self.again.isVisible():
+            self.troubled.emit(spoken(error))
 
     @Slot(int, object)
     def _keep(self, photo_id: int, canopy: "NDArray[np.bool_]") -> None:

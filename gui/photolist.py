@@ -6,7 +6,7 @@ Not   reading and changing the book (`intake.py`)
 """
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt, Signal, Slot
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHBoxLayout,
@@ -19,15 +19,19 @@ from PySide6.QtWidgets import (
 )
 
 from gui.droparea import DropArea
+from gui.intakebands import IntakeBands
 from gui.intakeview import IntakeRow, IntakeState, Kind
 from gui.palette import Space, set_role
 from gui.photopanel import PhotoPanel
 from gui.phototable import FATE, PHOTO, FateDelegate, PhotoDelegate, PhotoTable
+from gui.scoringagain import ScoringAgain
 from gui.thumbnails import Thumbnails
 from gui.work import Work
 
 __all__ = ["PhotoList"]
 
+LEAST_LIST = 150  # px for the list alone, with the next step shown
+LEAST_ROOM = 360  # the same with the photo and the drop area
 LARGE_TEXT = 22  # px of a line from which a sentence needs three of them in the least window
 
 
@@ -57,7 +61,9 @@ class PhotoList(QWidget):
     photos_wanted = Signal()
     filter_changed = Signal(bool)
 
-    def __init__(self, work: Work, thumbnails: Thumbnails, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, work: Work, thumbnails: Thumbnails, scoring: ScoringAgain, parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
         self._state = IntakeState()
         self._current: IntakeRow | None = None
@@ -75,8 +81,11 @@ class PhotoList(QWidget):
         head.addWidget(self.headline)
         head.addWidget(self.summary, 1)
         head.addWidget(self.only_needing)
+        self.bands = IntakeBands(scoring, self)
+        self.bands.changed.connect(self._make_room)
         self.model = PhotoTable(thumbnails, self)
         self.table = self._make_table()
+        self.bands.emptied.connect(self.table.setFocus)
         self.panel = PhotoPanel(work, self)
         middle = QHBoxLayout()
         middle.setSpacing(Space.M)
@@ -89,11 +98,13 @@ class PhotoList(QWidget):
         foot = QHBoxLayout()
         foot.setSpacing(Space.M)
         foot.addWidget(self.drop, 1)
+        foot.addStretch(0)
         foot.addWidget(self.next_step, 0, Qt.AlignmentFlag.AlignBottom)
         column = QVBoxLayout(self)
         column.setContentsMargins(Space.L, Space.L, Space.L, Space.M)
         column.setSpacing(Space.M)
         column.addLayout(head)
+        column.addWidget(self.bands)
         column.addLayout(middle, 1)
         column.addLayout(foot)
 
@@ -130,6 +141,29 @@ class PhotoList(QWidget):
 
     # --- showing
 
+    @Slot()
+    def _make_room(self) -> None:
+        """A question above the list takes the place of what can be done without for as long as it is open."""
+        asked = self.bands.asked is not None
+        self.panel.lead(not asked)
+        column = self.layout()
+        assert column is not None
+        edges = column.contentsMargins()
+        width = self.width() - edges.left() - edges.right()
+        taken = self.bands.heightForWidth(width) + column.spacing() if asked else 0
+        rest = self.height() - edges.top() - edges.bottom() - taken - self.headline.sizeHint().height()
+        rest -= 2 * column.spacing() + self.next_step.sizeHint().height()
+        self.panel.setVisible(not asked or rest >= self.panel.minimumSizeHint().height())
+        wide = self.drop.sizeHint().height() - self.next_step.sizeHint().height()
+        self.drop.setVisible(not asked or rest - wide >= LEAST_ROOM)
+        self.next_step.setVisible(not asked or rest >= LEAST_LIST)
+        self._show_next_step()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Room for the question."""
+        super().resizeEvent(event)
+        self._make_room()
+
     def show_state(self, state: IntakeState) -> None:
         """Show this; the photo that is looked at stays the same where it is still there."""
         self._state = state
@@ -162,11 +196,13 @@ class PhotoList(QWidget):
         self.panel.show_row(self._current)
         self._show_next_step()
 
+    @Slot()
     def _show_next_step(self) -> None:
         """The one main action: what is most worth doing now."""
         proposals = len(self._state.proposals)
         row = self._current
         asked = row is not None and row.kind in (Kind.PROPOSED, Kind.NEEDS_CORNERS) and proposals < 2
+        asked = asked or self.bands.asked is not None
         set_role(self.next_step, "rack" if asked else "rack-main")  # else two buttons would be the main one
         if proposals > 1:
             self.next_step.setText(self.tr("Confirm all {count} proposals").format(count=proposals))

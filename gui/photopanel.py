@@ -44,6 +44,7 @@ class PhotoPanel(QFrame):
         self._work = work
         self._row: IntakeRow | None = None
         self._picking = False
+        self._leads = True
         self._asked: Path | None = None
         self._held: Path | None = None
         set_role(self, "sheet")
@@ -98,6 +99,12 @@ class PhotoPanel(QFrame):
         """The trays that can be chosen."""
         self.picker.show_trays(trays)
 
+    def lead(self, leads: bool) -> None:
+        """Whether the main action of the screen may stand here; a question above the list takes it."""
+        if leads != self._leads:
+            self._leads = leads
+            self._show_buttons(self._row)
+
     def show_row(self, row: IntakeRow | None) -> None:
         """Show this photo; asked again for the same one, only the words may change."""
         if row is None or self._row is None or row.key != self._row.key:
@@ -117,16 +124,18 @@ class PhotoPanel(QFrame):
         proposed = row is not None and kind is Kind.PROPOSED
         matchable = kept and kind not in (Kind.REFUSED, Kind.WAITING, Kind.NEEDS_CORNERS)
         self.confirm.setVisible(proposed)
+        set_role(self.confirm, "rack-main" if self._leads else "rack")
         if row is not None and proposed:
             self.confirm.setText(self.tr("Yes, {code}").format(code=row.proposal_code))
             self.confirm.setToolTip(self.tr("The photo shows tray {code}").format(code=row.proposal_code))
         self.corners.setVisible(kept and kind is not Kind.WAITING)
-        set_role(self.corners, "rack-main" if kind is Kind.NEEDS_CORNERS else "rack")
+        leads = kind is Kind.NEEDS_CORNERS and self._leads
+        set_role(self.corners, "rack-main" if leads else "rack")
         self.sheet.setVisible(row is not None and row.tray_id is not None and kind is not Kind.REFUSED)
         if row is not None and row.tray_code is not None:
             self.sheet.setText(self.tr("Open {code}").format(code=row.tray_code))
             self.sheet.setToolTip(self.tr("Open the sheet of tray {code}").format(code=row.tray_code))
-        picking = matchable and (self._picking or kind is Kind.NEEDS_TRAY)
+        picking = matchable and (self._picking or (kind is Kind.NEEDS_TRAY and self._leads))
         self.other.setVisible(matchable and not picking)
         self.other.setText(
             self.tr("Another tray") if kind in (Kind.PROPOSED, Kind.STORED) else self.tr("Choose the tray")

@@ -11,9 +11,10 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QProgressBar, QPushBu
 from gui.palette import Space, set_role
 from gui.spoken import filled
 from gui.timeleft import seconds_left
+from gui.words import translate
 from gui.work import Job, Work
 
-__all__ = ["ProgressStrip"]
+__all__ = ["ProgressStrip", "count_words"]
 
 SHOWN_AFTER_S = 0.3
 RENEWED_EVERY_MS = 200
@@ -50,22 +51,25 @@ class ProgressLine(QFrame):
         job = self.job
         self.bar.setRange(0, job.total)
         self.bar.setValue(job.done)
-        self.count.setText(self._count_in_words())
+        self.count.setText(count_words(job))
         self.cancel.setEnabled(not job.stopping)
 
-    def _count_in_words(self) -> str:
-        job = self.job
-        if job.stopping:
-            return self.tr("Stopping; what is done stays")
-        if job.total == 0:
-            return self.tr("Beginning")
-        count = self.tr("{done} of {total}").format(done=job.done, total=job.total)
-        left = seconds_left(job.done, job.total, job.seconds())
-        if left is None:
-            return count
-        if left < 60:
-            return self.tr("{count}, about {seconds} s left").format(count=count, seconds=left)
-        return filled(self.tr("{count}, about {minutes:g} min left"), count=count, minutes=left / 60)
+
+def count_words(job: Job) -> str:
+    """How far a job is, and how long yet."""
+    if job.stopping:
+        return translate("ProgressLine", "Stopping; what is done stays")
+    if job.total == 0:
+        return translate("ProgressLine", "Beginning")
+    count = translate("ProgressLine", "{done} of {total}").format(done=job.done, total=job.total)
+    left = seconds_left(job.done, job.total, job.seconds())
+    if left is None:
+        return count
+    if left < 60:
+        words = translate("ProgressLine", "{count}, about {seconds} s left")
+        return words.format(count=count, seconds=left)
+    words = translate("ProgressLine", "{count}, about {minutes:g} min left")
+    return filled(words, count=count, minutes=left / 60)
 
 
 class ProgressStrip(QWidget):
@@ -96,7 +100,8 @@ class ProgressStrip(QWidget):
     @Slot()
     def renew(self) -> None:
         """Show the jobs as they are now."""
-        jobs = {id(job): job for job in self._work.shown() if job.seconds() >= SHOWN_AFTER_S}
+        shown = (job for job in self._work.shown() if not job.told_elsewhere)
+        jobs = {id(job): job for job in shown if job.seconds() >= SHOWN_AFTER_S}
         for key in self._lines.keys() - jobs.keys():
             line = self._lines.pop(key)
             self._column.removeWidget(line)

@@ -45,6 +45,7 @@ class Job(QObject):
         super().__init__(parent)
         self.words = words  # what it does, for the progress strip; empty for what is soon over
         self.token = CancelToken()
+        self.told_elsewhere = False  # what is in front shows its progress itself
         self.done, self.total = 0, 0
         self.begun_at: float | None = None
         self.over = False
@@ -120,6 +121,11 @@ class Work(QObject):
         self._reported.connect(self._progress)
         self._ended.connect(self._end)
         self._closed = False
+
+    @property
+    def scoring_threads(self) -> int | None:
+        """How many photos are scored at once on this machine; None where a farm scores."""
+        return self._workers if self._farm is None else None
 
     @property
     def scorers(self) -> Executor:

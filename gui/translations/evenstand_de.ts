@@ -104,15 +104,15 @@
         </message>
         <message>
             <source>In the background; what you have said of a photo stays, and so does its old score</source>
-            <translation type="unfinished" />
+            <translation>Im Hintergrund; was von einem Foto gesagt wurde, bleibt, und seine alte Auswertung auch</translation>
         </message>
         <message>
             <source>Not today</source>
-            <translation type="unfinished" />
+            <translation>Heute nicht</translation>
         </message>
         <message>
             <source>Ask again after the next start</source>
-            <translation type="unfinished" />
+            <translation>Nach dem nächsten Start wieder fragen</translation>
         </message>
         <message>
             <source>Cancel</source>
@@ -120,31 +120,31 @@
         </message>
         <message>
             <source>Stop; what is done stays</source>
-            <translation type="unfinished" />
+            <translation>Anhalten; was fertig ist, bleibt</translation>
         </message>
         <message>
             <source>{count} photos can be scored again</source>
-            <translation type="unfinished" />
+            <translation>{count} Fotos lassen sich neu auswerten</translation>
         </message>
         <message>
             <source>1 photo can be scored again</source>
-            <translation type="unfinished" />
+            <translation>1 Foto lässt sich neu auswerten</translation>
         </message>
         <message>
             <source>An older version of the program has scored them, or they lack numbers that it measures now. Scores of two versions are never compared; the old ones are kept beside the new ones.</source>
-            <translation type="unfinished" />
+            <translation>Eine ältere Fassung des Programms hat sie ausgewertet, oder ihnen fehlen Zahlen, die es jetzt misst. Auswertungen zweier Fassungen werden nie verglichen; die alten bleiben neben den neuen erhalten.</translation>
         </message>
         <message>
             <source>That takes {time} on this machine.</source>
-            <translation type="unfinished" />
+            <translation>Das dauert auf diesem Rechner {time}.</translation>
         </message>
         <message>
             <source>Score them again</source>
-            <translation type="unfinished" />
+            <translation>Neu auswerten</translation>
         </message>
         <message>
             <source>Photos are scored again</source>
-            <translation type="unfinished" />
+            <translation>Fotos werden neu ausgewertet</translation>
         </message>
     </context>
     <context>
@@ -332,6 +332,22 @@
             <translation>Behalten</translation>
         </message>
         <message>
+            <source>Where</source>
+            <translation>Wo</translation>
+        </message>
+        <message>
+            <source>Kind of tray</source>
+            <translation>Art der Schale</translation>
+        </message>
+        <message>
+            <source>Seating</source>
+            <translation>Lage</translation>
+        </message>
+        <message>
+            <source>Watering</source>
+            <translation>Bewässerung</translation>
+        </message>
+        <message>
             <source>in the tray</source>
             <translation>in der Schale</translation>
         </message>
@@ -358,22 +374,6 @@
         <message>
             <source>Where it breaks down</source>
             <translation>Wo es sich abbaut</translation>
-        </message>
-        <message>
-            <source>Seating</source>
-            <translation>Lage</translation>
-        </message>
-        <message>
-            <source>Watering</source>
-            <translation>Bewässerung</translation>
-        </message>
-        <message>
-            <source>Kind of tray</source>
-            <translation>Art der Schale</translation>
-        </message>
-        <message>
-            <source>Where</source>
-            <translation>Wo</translation>
         </message>
         <message>
             <source>This test is complete.</source>
@@ -661,43 +661,43 @@
         <name>ClockBand</name>
         <message>
             <source>The clock was right</source>
-            <translation type="unfinished" />
+            <translation>Die Uhr ging richtig</translation>
         </message>
         <message>
             <source>Leave the times as they are, and do not ask again; Ctrl+Z takes it back</source>
-            <translation type="unfinished" />
+            <translation>Die Zeiten lassen, wie sie sind, und nicht wieder fragen; Strg+Z nimmt es zurück</translation>
         </message>
         <message>
             <source>Show only these photos</source>
-            <translation type="unfinished" />
+            <translation>Nur diese Fotos zeigen</translation>
         </message>
         <message>
             <source>Move all these photos by as much; those with a tag find their tray anew (undo: Ctrl+Z)</source>
-            <translation type="unfinished" />
+            <translation>Alle diese Fotos um ebenso viel verschieben; die mit Schild finden ihre Schale neu (zurück: Strg+Z)</translation>
         </message>
         <message>
             <source>Last photo</source>
-            <translation type="unfinished" />
+            <translation>Letztes Foto</translation>
         </message>
         <message>
             <source>When the first photo was really taken: change it if you know better, the others follow</source>
-            <translation type="unfinished" />
+            <translation>Wann das erste Foto wirklich entstand: ändern, wenn es besser bekannt ist; die anderen folgen</translation>
         </message>
         <message>
             <source>What time was it really?</source>
-            <translation type="unfinished" />
+            <translation>Wie spät war es wirklich?</translation>
         </message>
         <message>
             <source>What time was it really? ({n} more clocks after this one)</source>
-            <translation type="unfinished" />
+            <translation>Wie spät war es wirklich? (danach noch {n} weitere Uhren)</translation>
         </message>
         <message>
             <source>The time of day is a guess: set it if you know better.</source>
-            <translation type="unfinished" />
+            <translation>Die Uhrzeit ist geraten: einstellen, wenn sie besser bekannt ist.</translation>
         </message>
         <message>
             <source>First photo</source>
-            <translation type="unfinished" />
+            <translation>Erstes Foto</translation>
         </message>
         <message>
             <source>The photo</source>
@@ -705,47 +705,47 @@
         </message>
         <message>
             <source>First photo: the camera says {before}. Really taken at</source>
-            <translation type="unfinished" />
+            <translation>Erstes Foto: die Kamera sagt {before}. Wirklich aufgenommen am</translation>
         </message>
         <message>
             <source>Last photo: {before} becomes {after}</source>
-            <translation type="unfinished" />
+            <translation>Letztes Foto: aus {before} wird {after}</translation>
         </message>
         <message>
             <source>That would be after the photos came in.</source>
-            <translation type="unfinished" />
+            <translation>Da waren die Fotos schon eingelesen.</translation>
         </message>
         <message>
             <source>Mend the photo</source>
-            <translation type="unfinished" />
+            <translation>Das Foto berichtigen</translation>
         </message>
         <message>
             <source>Mend {count} photos</source>
-            <translation type="unfinished" />
+            <translation>{count} Fotos berichtigen</translation>
         </message>
         <message>
             <source>1 day</source>
-            <translation type="unfinished" />
+            <translation>1 Tag</translation>
         </message>
         <message>
             <source>{n} days</source>
-            <translation type="unfinished" />
+            <translation>{n} Tage</translation>
         </message>
         <message>
             <source>{n} h</source>
-            <translation type="unfinished" />
+            <translation>{n} h</translation>
         </message>
         <message>
             <source>{n} min</source>
-            <translation type="unfinished" />
+            <translation>{n} min</translation>
         </message>
         <message>
             <source>{time} later than the camera says</source>
-            <translation type="unfinished" />
+            <translation>{time} später, als die Kamera sagt</translation>
         </message>
         <message>
             <source>{time} earlier than the camera says</source>
-            <translation type="unfinished" />
+            <translation>{time} früher, als die Kamera sagt</translation>
         </message>
     </context>
     <context>
@@ -1733,7 +1733,7 @@
         </message>
         <message>
             <source>Go to the question above the photos</source>
-            <translation type="unfinished" />
+            <translation>Zur Frage über den Fotos gehen</translation>
         </message>
         <message>
             <source>That did not work, and nothing was changed. Try it once more.</source>
@@ -1796,15 +1796,15 @@
         <name>IntakeDesk</name>
         <message>
             <source>The time of the photo is mended. Ctrl+Z takes it back.</source>
-            <translation type="unfinished" />
+            <translation>Die Zeit des Fotos ist berichtigt. Strg+Z nimmt es zurück.</translation>
         </message>
         <message>
             <source>The times of {count} photos are mended. Ctrl+Z takes it back.</source>
-            <translation type="unfinished" />
+            <translation>Die Zeiten von {count} Fotos sind berichtigt. Strg+Z nimmt es zurück.</translation>
         </message>
         <message>
             <source>The times stay as they are, and nobody asks again. Ctrl+Z takes it back.</source>
-            <translation type="unfinished" />
+            <translation>Die Zeiten bleiben, wie sie sind, und niemand fragt wieder. Strg+Z nimmt es zurück.</translation>
         </message>
     </context>
     <context>
@@ -5247,12 +5247,12 @@ trusted</source>
             <translation>Papier</translation>
         </message>
         <message>
-            <source>Progress</source>
-            <translation>Fortschritt</translation>
-        </message>
-        <message>
             <source>Preview of the pages</source>
             <translation>Vorschau der Seiten</translation>
+        </message>
+        <message>
+            <source>Progress</source>
+            <translation>Fortschritt</translation>
         </message>
         <message>
             <source>Close</source>
@@ -5462,16 +5462,20 @@ trusted</source>
             <translation>Alle übrigen bedeuten dasselbe</translation>
         </message>
         <message>
-            <source>Theirs, where it is another, gets this in brackets</source>
-            <translation>Was dort etwas anderes ist, bekommt dies in Klammern</translation>
+            <source>In brackets behind names of theirs that mean another</source>
+            <translation>In Klammern hinter Namen, die dort etwas anderes bedeuten</translation>
         </message>
         <message>
             <source>the same</source>
             <translation>gleich</translation>
         </message>
         <message>
-            <source>another: {name}</source>
-            <translation>etwas anderes: {name}</translation>
+            <source>another</source>
+            <translation>etwas anderes</translation>
+        </message>
+        <message>
+            <source>Where theirs is another, it is called so here: {name}</source>
+            <translation>Was dort etwas anderes ist, heißt hier so: {name}</translation>
         </message>
     </context>
     <context>
@@ -5521,27 +5525,27 @@ trusted</source>
         </message>
         <message>
             <source>{scored} of {total} photos scored again; the old scores are kept beside the new ones.</source>
-            <translation type="unfinished" />
+            <translation>{scored} von {total} Fotos neu ausgewertet; die alten Auswertungen bleiben neben den neuen erhalten.</translation>
         </message>
         <message>
             <source>Stopped after {done} of {total} photos; what is done stays, the rest keeps its score.</source>
-            <translation type="unfinished" />
+            <translation>Angehalten nach {done} von {total} Fotos; was fertig ist, bleibt, die übrigen behalten ihre Auswertung.</translation>
         </message>
         <message>
             <source>about {n} seconds</source>
-            <translation type="unfinished" />
+            <translation>etwa {n} Sekunden</translation>
         </message>
         <message>
             <source>about a minute</source>
-            <translation type="unfinished" />
+            <translation>etwa eine Minute</translation>
         </message>
         <message>
             <source>about {n} minutes</source>
-            <translation type="unfinished" />
+            <translation>etwa {n} Minuten</translation>
         </message>
         <message>
             <source>about {n} hours</source>
-            <translation type="unfinished" />
+            <translation>etwa {n} Stunden</translation>
         </message>
     </context>
     <context>
@@ -5967,35 +5971,35 @@ trusted</source>
         </message>
         <message>
             <source>{n} photos</source>
-            <translation type="unfinished" />
+            <translation>{n} Fotos</translation>
         </message>
         <message>
             <source>{photos}: the camera's clock must go {hours:+g} hours to agree with the files: it has another time zone, or missed the change to summer time. The first one says {wrong}, its file {right}.</source>
-            <translation type="unfinished" />
+            <translation>{photos}: Die Uhr der Kamera muss um {hours:+g} Stunden verstellt werden, um zu den Dateien zu passen: Sie steht in einer anderen Zeitzone oder hat die Umstellung auf Sommerzeit versäumt. Das erste sagt {wrong}, seine Datei {right}.</translation>
         </message>
         <message>
             <source>{photos}: taken in the night, says the camera, at {wrong}; the walks of other days were by day. Moved by whole hours that would be {right}.</source>
-            <translation type="unfinished" />
+            <translation>{photos}: in der Nacht aufgenommen, sagt die Kamera, am {wrong}; die Rundgänge anderer Tage waren am Tag. Um ganze Stunden verschoben wäre das der {right}.</translation>
         </message>
         <message>
             <source>{photos}: taken after coming in, says the camera; its clock is ahead by {hours:.0f} hours or more. The first one says {wrong}, that would be {right}.</source>
-            <translation type="unfinished" />
+            <translation>{photos}: nach dem Einlesen aufgenommen, sagt die Kamera; ihre Uhr geht um {hours:.0f} Stunden oder mehr vor. Das erste sagt {wrong}, das wäre der {right}.</translation>
         </message>
         <message>
             <source>{photos}: the camera says another year. The first one says {wrong}, that would be {right}.</source>
-            <translation type="unfinished" />
+            <translation>{photos}: Die Kamera sagt ein anderes Jahr. Das erste sagt {wrong}, das wäre der {right}.</translation>
         </message>
         <message>
             <source>{photos}: the camera's clock is wrong. The first one says {wrong}, its file {right}.</source>
-            <translation type="unfinished" />
+            <translation>{photos}: Die Uhr der Kamera geht falsch. Das erste sagt {wrong}, seine Datei {right}.</translation>
         </message>
         <message>
             <source>{photos}: from days to come, says the camera; its clock is wrong. The first one says {wrong}; by the time of coming in it is about {right}.</source>
-            <translation type="unfinished" />
+            <translation>{photos}: aus künftigen Tagen, sagt die Kamera; ihre Uhr geht falsch. Das erste sagt {wrong}; nach der Zeit des Einlesens ist es etwa der {right}.</translation>
         </message>
         <message>
             <source>{photos}: from before the first sowing, says the camera; its clock was probably reset. The first one says {wrong}; by the time of coming in it is about {right}.</source>
-            <translation type="unfinished" />
+            <translation>{photos}: aus der Zeit vor der ersten Aussaat, sagt die Kamera; ihre Uhr wurde wohl zurückgesetzt. Das erste sagt {wrong}; nach der Zeit des Einlesens ist es etwa der {right}.</translation>
         </message>
         <message>
             <source>{day} {year}, {time}</source>
@@ -6142,6 +6146,14 @@ trusted</source>
             <translation>{what} gilt für ganze Etagen: das lässt sich mit einer Etage nicht prüfen. Es braucht {n} Etagen zur selben Zeit, eine je Einstellung, und mindestens zwei solche Sätze oder Runden.</translation>
         </message>
         <message>
+            <source>Lift the cover and look at the seed: is it moist, has it split, is the tray colder than its mates?</source>
+            <translation>Die Abdeckung anheben und das Saatgut ansehen: ist es feucht, ist es aufgeplatzt, ist die Schale kälter als die anderen?</translation>
+        </message>
+        <message>
+            <source>Lift the tray: is it lighter than its mates, is the medium dry, is its place darker or colder?</source>
+            <translation>Die Schale anheben: ist sie leichter als die anderen, ist das Substrat trocken, ist ihr Platz dunkler oder kälter?</translation>
+        </message>
+        <message>
             <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); more than on the day before ({before:.0f} points).</source>
             <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); mehr als am Tag davor ({before:.0f} Punkte).</translation>
         </message>
@@ -6152,14 +6164,6 @@ trusted</source>
         <message>
             <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); as much as on the day before ({before:.0f} points).</source>
             <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); so viel wie am Tag davor ({before:.0f} Punkte).</translation>
-        </message>
-        <message>
-            <source>Lift the cover and look at the seed: is it moist, has it split, is the tray colder than its mates?</source>
-            <translation>Die Abdeckung anheben und das Saatgut ansehen: ist es feucht, ist es aufgeplatzt, ist die Schale kälter als die anderen?</translation>
-        </message>
-        <message>
-            <source>Lift the tray: is it lighter than its mates, is the medium dry, is its place darker or colder?</source>
-            <translation>Die Schale anheben: ist sie leichter als die anderen, ist das Substrat trocken, ist ihr Platz dunkler oder kälter?</translation>
         </message>
         <message>
             <source>Coverage {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and the day before it was behind them too.</source>
@@ -7650,7 +7654,7 @@ trusted</source>
             <translation>vorn links</translation>
         </message>
         <message>
-            <source>Photos are scored with the cards where you measured them: the {card} card lies {off:.1f} mm from its drawn place, the others less.</source>
+            <source>Photos are scored with the cards where they were measured: the {card} card lies {off:.1f} mm from its drawn place, the others less.</source>
             <translation type="unfinished" />
         </message>
         <message>
@@ -8578,7 +8582,7 @@ trusted</source>
             <translation type="unfinished" />
         </message>
         <message>
-            <source>Measure from the middle of one mark to the middle of the other, to half a millimetre, with a tray in its place. Photos that come in from now on are scored with the cards where they lie.</source>
+            <source>Measure from the middle of one mark to the middle of the other, to half a millimetre. Photos that come in from now on are scored with the cards where they lie.</source>
             <translation type="unfinished" />
         </message>
         <message>
@@ -9013,12 +9017,12 @@ trusted</source>
             <translation>Gepackt: {file}, {size}. Anderswo öffnen mit „Gepacktes Buch öffnen“.</translation>
         </message>
         <message>
-            <source>{trays} trays, {photos} photos and {readings} readings are in it.</source>
-            <translation>{trays} Schalen, {photos} Fotos und {readings} Messwerte stehen darin.</translation>
+            <source>What is in it: trays {trays}, photos {photos}, readings {readings}.</source>
+            <translation>Was darin steht: Schalen {trays}, Fotos {photos}, Messwerte {readings}.</translation>
         </message>
         <message>
-            <source>{kind} {name}: {here} trays here, {there} there</source>
-            <translation>{kind} {name}: {here} Schalen hier, {there} dort</translation>
+            <source>{kind} {name} (trays here {here}, there {there})</source>
+            <translation>{kind} {name} (Schalen hier {here}, dort {there})</translation>
         </message>
         <message>
             <source>One name still waits for an answer.</source>
@@ -9041,8 +9045,8 @@ trusted</source>
             <translation>Alles war schon hier; nichts ist dazugekommen.</translation>
         </message>
         <message>
-            <source>Added: {trays} trays, {photos} photos, {readings} readings.</source>
-            <translation>Dazugekommen: {trays} Schalen, {photos} Fotos, {readings} Messwerte.</translation>
+            <source>Added: trays {trays}, photos {photos}, readings {readings}.</source>
+            <translation>Dazugekommen: Schalen {trays}, Fotos {photos}, Messwerte {readings}.</translation>
         </message>
         <message>
             <source>Without a tag, since a growing tray here carries it: {trays}. Give them other tags on their tray sheets.</source>
@@ -10493,31 +10497,31 @@ trusted</source>
         </message>
         <message>
             <source>Show only this shelf</source>
-            <translation type="unfinished" />
+            <translation>Nur diese Etage zeigen</translation>
         </message>
         <message>
-            <source>Another shelf</source>
-            <translation>Weitere Etage</translation>
+            <source>Next shelf</source>
+            <translation>Nächste Etage</translation>
         </message>
         <message>
-            <source>Look at the next shelf first; this one comes again</source>
-            <translation type="unfinished" />
+            <source>Leave this shelf for later; it comes again</source>
+            <translation>Diese Etage für später lassen; sie kommt wieder</translation>
         </message>
         <message>
             <source>{shelf} ({n} of {count})</source>
-            <translation type="unfinished" />
+            <translation>{shelf} ({n} von {count})</translation>
         </message>
         <message>
             <source>No tag was read. By the order of your walk: {what}</source>
-            <translation type="unfinished" />
+            <translation>Es wurde kein Schild gelesen. Nach der Reihenfolge des Rundgangs: {what}</translation>
         </message>
         <message>
             <source>Yes, {shelf}</source>
-            <translation type="unfinished" />
+            <translation>Ja, {shelf}</translation>
         </message>
         <message>
             <source>trays without a shelf</source>
-            <translation type="unfinished" />
+            <translation>Schalen ohne Etage</translation>
         </message>
         <message>
             <source>shelf {name}</source>
@@ -10529,11 +10533,11 @@ trusted</source>
         </message>
         <message>
             <source>{count} photos of {day} show {codes}.</source>
-            <translation type="unfinished" />
+            <translation>{count} Fotos vom {day} zeigen {codes}.</translation>
         </message>
         <message>
             <source>1 photo of {day} shows {codes}.</source>
-            <translation type="unfinished" />
+            <translation>1 Foto vom {day} zeigt {codes}.</translation>
         </message>
     </context>
     <context>

@@ -46,7 +46,7 @@ def kinds(intake: Intake) -> dict[str, Kind]:
 def brought(intake: Intake, qtbot: QtBot, *paths: Path) -> None:
     job = intake.bring_in(paths)
     assert job is not None
-    qtbot.waitUntil(lambda: intake._job is None and not intake._reading)
+    qtbot.waitUntil(lambda: not intake.bringing.is_busy and not intake._reading)
     intake.renew()
     qtbot.waitUntil(lambda: not intake._reading)
 
@@ -198,12 +198,12 @@ def test_a_watched_folder_brings_its_photos_in_once_they_are_whole(
 ) -> None:
     folder = tmp_path / "phone"
     folder.mkdir()
-    intake.begin_watch(folder)
+    intake.source.set_watched(folder)
 
     a_note(folder, "walk.jpg", tag=11)
 
     qtbot.waitUntil(lambda: kinds(intake) == {"walk.jpg": Kind.STORED}, timeout=15_000)
-    intake.end_watch()
+    intake.source.end_watch()
 
 
 def test_a_watched_folder_that_is_not_there_any_more_is_told_when_the_book_opens(
@@ -211,14 +211,14 @@ def test_a_watched_folder_that_is_not_there_any_more_is_told_when_the_book_opens
 ) -> None:
     folder = tmp_path / "phone"
     folder.mkdir()
-    intake.begin_watch(folder)
+    intake.source.set_watched(folder)
     folder.rmdir()
 
     with qtbot.waitSignal(intake.troubled) as told:
         intake.open_book(rack_book)
 
     assert f"{folder} is not there" in told.args[0]
-    assert intake.watch.folder is None
+    assert intake.source.watch.folder is None
 
 
 def test_a_full_disk_is_told_until_it_has_been_read(
@@ -238,16 +238,16 @@ def test_a_full_disk_is_told_until_it_has_been_read(
 def test_the_watched_folder_is_remembered_with_the_book(
     intake: Intake, rack_book: Book, tmp_path: Path
 ) -> None:
-    intake.begin_watch(tmp_path)
+    intake.source.set_watched(tmp_path)
     assert "Stop watching" in intake.list.drop.watch.text()
 
     intake.open_book(None)
-    assert intake.watch.folder is None
+    assert intake.source.watch.folder is None
 
     intake.open_book(rack_book)
-    assert intake.watch.folder == tmp_path
-    intake.end_watch()
-    assert intake.watch.folder is None
+    assert intake.source.watch.folder == tmp_path
+    intake.source.end_watch()
+    assert intake.source.watch.folder is None
 
 
 def test_a_folder_that_vanishes_is_told(work: Work, qtbot: QtBot, tmp_path: Path, qapp: QApplication) -> None:

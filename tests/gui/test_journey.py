@@ -238,9 +238,9 @@ def test_corners_set_by_hand_score_the_photo_again(
     intake.list.table.setCurrentIndex(intake.list.model.index(number, 1))
 
     qtbot.mouseClick(intake.list.panel.corners, Qt.MouseButton.LeftButton)
-    qtbot.waitUntil(lambda: intake.corners.isVisible() and len(intake.corners.photo.corners) == 4)
-    qtbot.keyClick(intake.corners.photo, Qt.Key.Key_Right)
-    qtbot.keyClick(intake.corners.photo, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: intake.corners.isVisible() and len(intake.corners.page.photo.corners) == 4)
+    qtbot.keyClick(intake.corners.page.photo, Qt.Key.Key_Right)
+    qtbot.keyClick(intake.corners.page.photo, Qt.Key.Key_Return)
     assert window.book is not None
     photo = rows(window)["A1_day09"].photo_id
     assert photo is not None
