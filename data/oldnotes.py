@@ -24,7 +24,7 @@ from data.records import NewTray
 from data.sentence import Sentence
 from data.units import Quantity, parse
 
-__all__ = ["OldNotes", "OldTable", "OldTray", "read_old_notes", "read_old_table"]
+__all__ = ["OldNotes", "OldTable", "OldTray", "asked_days", "read_old_notes", "read_old_table"]
 
 LARGEST = 20_000_000  # bytes
 MOST_LINES = 20_000
@@ -93,7 +93,8 @@ def read_old_notes(
     if missing is not None:
         raise NotALog(missing)
     orders = _orders(rows, taken)
-    order = order or (orders[0] if len(orders) == 1 else None)
+    asked = asked_days(table, taken, orders)
+    order = order or (orders[0] if orders and asked is None else None)
     notes = OldNotes(
         digest=table.digest,
         delimiter=table.delimiter,
@@ -105,7 +106,7 @@ def read_old_notes(
         refused=(),
     )
     if order is None:
-        return replace(notes, question=_which_order(rows, taken, orders))
+        return replace(notes, question=_which_order(asked))
     reading = _Reading(table.headings, taken, order)
     trays = tuple(tray for number, cells in rows if (tray := reading.tray(number, cells)) is not None)
     return replace(notes, trays=trays, refused=tuple(reading.refused))
@@ -157,20 +158,27 @@ def _orders(
     return possible_orders(parts)
 
 
-def _which_order(
-    rows: Sequence[tuple[int, tuple[str, ...]]], fields: Sequence[Field | None], orders: Sequence[DateOrder]
-) -> Sentence:
-    if not orders:
+def asked_days(
+    table: OldTable, fields: Sequence[Field | None], orders: Sequence[DateOrder]
+) -> tuple[str, tuple[date, ...]] | None:
+    """The first day that is another one in another order, and what it is in each; None where all agree."""
+    for _, cells in table.rows:
+        for cell, field in zip(cells, fields, strict=False):
+            stamp = stamp_of(cell.strip()) if field in DATES else None
+            if stamp is None or stamp.parts is None:
+                continue
+            days = [date_of(stamp.parts, order) for order in orders]
+            read = tuple(day for day in days if day is not None)
+            if len(set(read)) > 1:
+                return cell.strip(), read
+    return None
+
+
+def _which_order(asked: tuple[str, tuple[date, ...]] | None) -> Sentence:
+    if asked is None:
         return Sentence("No day of sowing could be read: write days like 2026-03-02.")
-    cells = [
-        cells[fields.index(Field.SOWN)].strip() for _, cells in rows if len(cells) > fields.index(Field.SOWN)
-    ]
-    written = next((cell for cell in cells if cell), "")
-    stamp = stamp_of(written)
-    parts = None if stamp is None else stamp.parts
-    days = [date_of(parts, order) for order in orders] if parts is not None else []
-    said = [day.isoformat() for day in days if day is not None]
-    return Sentence("Is {written} the day {days}?", written=written, days=" / ".join(said))
+    written, days = asked
+    return Sentence("Is {written} the day {days}?", written=written, days=" / ".join(map(str, days)))
 
 
 # --- lines

@@ -30,7 +30,7 @@ from data.errors import BookExists
 from data.store import FILE
 from data.travelerrors import NotAPack, PackExists, writing_to
 
-__all__ = ["PACK_SUFFIX", "Report", "pack", "pack_path", "unpack"]
+__all__ = ["PACK_SUFFIX", "Report", "pack", "pack_path", "pack_size", "unpack"]
 
 Report = Callable[[int, int], None]  # files done, files in all
 
@@ -86,6 +86,12 @@ def pack(book: Book, target: Path, cancel: CancelToken, report: Report = _no_rep
 def pack_path(target: Path) -> Path:
     """The name that a pack has in the end: with its suffix."""
     return target if target.suffix == PACK_SUFFIX else target.with_name(target.name + PACK_SUFFIX)
+
+
+def pack_size(folder: Path) -> int:
+    """About how many bytes a pack of the book takes; for a worker, since it looks at each photo."""
+    photos = sum(path.stat().st_size for path in (folder / "photos").rglob("*") if path.is_file())
+    return photos + (folder / FILE).stat().st_size
 
 
 @contextlib.contextmanager

@@ -84,6 +84,9 @@ ACTIONS = (
     Action(name="redo", words=str(QT_TRANSLATE_NOOP("Action", "Do again")), key="Ctrl+Shift+Z", icon="redo"),
     Action(name="new_book", words=str(QT_TRANSLATE_NOOP("Action", "Start my own book...")), key="Ctrl+N"),
     Action(name="choose_book", words=str(QT_TRANSLATE_NOOP("Action", "Open a book...")), key="Ctrl+O"),
+    Action(
+        name="open_pack", words=str(QT_TRANSLATE_NOOP("Action", "Open a packed book...")), key="Ctrl+Shift+O"
+    ),
     Action(name="open_demo", words=str(QT_TRANSLATE_NOOP("Action", "Open the demonstration")), key="Ctrl+D"),
     Action(
         name="add_trays", words=str(QT_TRANSLATE_NOOP("Action", "Add a tray...")), key="Ctrl+T", of_book=True
@@ -119,6 +122,30 @@ ACTIONS = (
         name="bring_in_log",
         words=str(QT_TRANSLATE_NOOP("Action", "Bring in a log...")),
         key="Ctrl+L",
+        of_book=True,
+    ),
+    Action(
+        name="bring_in_notes",
+        words=str(QT_TRANSLATE_NOOP("Action", "Bring in old notes...")),
+        key="Ctrl+Shift+L",
+        of_book=True,
+    ),
+    Action(
+        name="bring_in_book",
+        words=str(QT_TRANSLATE_NOOP("Action", "Bring in another book...")),
+        key="Ctrl+Shift+I",
+        of_book=True,
+    ),
+    Action(
+        name="export_book",
+        words=str(QT_TRANSLATE_NOOP("Action", "Export as open files...")),
+        key="Ctrl+Shift+E",
+        of_book=True,
+    ),
+    Action(
+        name="pack_book",
+        words=str(QT_TRANSLATE_NOOP("Action", "Pack this book...")),
+        key="Ctrl+Shift+P",
         of_book=True,
     ),
     Action(

@@ -14,7 +14,8 @@ from PySide6.QtWidgets import QDialog, QWidget
 
 from data.errors import BookError
 from gui.bookdesk import BookDesk
-from gui.choosing import ask_log
+from gui.choosing import ask_log, ask_notes
+from gui.home import documents_folder
 from gui.spoken import spoken
 from gui.work import Work
 
@@ -117,6 +118,24 @@ class BookDialogs(QObject):
             if dialog.exec():
                 self.told.emit(dialog.told)
 
+    @Slot()
+    def bring_in_notes(self) -> None:
+        """Let the grower choose a table of trays of before."""
+        if self._desk.book is not None:
+            path = ask_notes(self._over, self.tr("Bring in old notes of trays"), documents_folder())
+            if path is not None:
+                self.open_notes(path)
+
+    def open_notes(self, path: Path) -> None:
+        """Show a table of trays, and how it is read."""
+        from gui.oldnotesassistant import OldNotesAssistant
+
+        dialog = self.about_book(lambda book: OldNotesAssistant(book, self._work, path, self._over))
+        if dialog is not None:
+            dialog.kept.connect(self.changed)
+            if dialog.exec():
+                self.told.emit(dialog.told)
+
     def open_tables(self, paths: Sequence[Path]) -> None:
         """Show dropped files one after the other, once whoever dragged them is free again."""
         if paths:
@@ -125,5 +144,8 @@ class BookDialogs(QObject):
 
     @Slot()
     def _open_waiting(self) -> None:
+        from gui.dropping import is_old_notes
+
         while self._tables:
-            self.open_log(self._tables.pop(0))
+            path = self._tables.pop(0)
+            (self.open_notes if is_old_notes(path) else self.open_log)(path)

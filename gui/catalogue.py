@@ -33,7 +33,7 @@ MARKED = ("translate", "QT_TRANSLATE_NOOP", "noop")
 WORDS = frozenset(
     (
         "Became", "ClockFault", "CornersFrom", "Curve", "DateOrder", "DryFrom", "DryingForm",
-        "ErrorFrom", "EventKind", "FactorGroup", "Group", "LookKind", "MeasureKind", "NoNumber",
+        "ErrorFrom", "EventKind", "FactorGroup", "Field", "Group", "LookKind", "MeasureKind", "NoNumber",
         "PartName", "ReadingKind", "Reason", "RestsOn", "Role", "SheetKind", "Unit", "What", "Why",
         "WhyNoBlocks",
     )

@@ -10,7 +10,7 @@ from pathlib import Path
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QFileDialog, QWidget
 
-__all__ = ["ask_folder", "ask_log", "ask_new_file", "ask_photos"]
+__all__ = ["ask_folder", "ask_log", "ask_new_file", "ask_notes", "ask_pack", "ask_photos"]
 
 
 def ask_photos(parent: QWidget, title: str, start: Path) -> list[Path]:
@@ -27,6 +27,20 @@ def ask_photos(parent: QWidget, title: str, start: Path) -> list[Path]:
 def ask_log(parent: QWidget, title: str, start: Path) -> Path | None:
     """Let a person choose a file of readings."""
     kinds = QCoreApplication.translate("LogAssistant", "Files of readings (*.csv *.txt *.tsv)")
+    name, _ = QFileDialog.getOpenFileName(parent, title, str(start), kinds)
+    return Path(name) if name else None
+
+
+def ask_pack(parent: QWidget, title: str, start: Path) -> Path | None:
+    """Let a person choose a packed book."""
+    kinds = QCoreApplication.translate("Travel", "Packed books (*.evenstand)")
+    name, _ = QFileDialog.getOpenFileName(parent, title, str(start), kinds)
+    return Path(name) if name else None
+
+
+def ask_notes(parent: QWidget, title: str, start: Path) -> Path | None:
+    """Let a person choose a table of trays of before."""
+    kinds = QCoreApplication.translate("Travel", "Tables (*.csv *.txt *.tsv)")
     name, _ = QFileDialog.getOpenFileName(parent, title, str(start), kinds)
     return Path(name) if name else None
 

@@ -18,6 +18,7 @@ __all__ = [
     "Memory",
     "books_folder",
     "demo_folder",
+    "documents_folder",
     "home_folder",
     "log_file",
     "photos_folder",
@@ -47,6 +48,12 @@ def books_folder() -> Path:
         return home_folder()
     documents = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
     return Path(documents or Path.home()) / "Evenstand"
+
+
+def documents_folder() -> Path:
+    """Where a packed book or an export is proposed, and looked for first."""
+    documents = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
+    return Path(documents) if documents and Path(documents).is_dir() else Path.home()
 
 
 def photos_folder() -> Path:

@@ -1,15 +1,14 @@
 """Top row: the places of the window, undo, and the menus of book and view.
 
-In    the actions of the window by name, recent books
-Out   `place_chosen`, `book_chosen`, `scheme_chosen`, `text_chosen`, `units_chosen`
-Not   what they do (`window.py`)
+In    the actions of the window by name
+Out   `place_chosen`; the menus of its buttons, `book_menu` and `view_menu`
+Not   what stands in the menus (`bookmenu.py`, `viewmenu.py`)
 """
 
-from collections.abc import Iterable, Mapping, Sequence
-from pathlib import Path
+from collections.abc import Iterable, Mapping
 
 from PySide6.QtCore import QCoreApplication, QSize, Qt, Signal, Slot
-from PySide6.QtGui import QAction, QActionGroup, QKeySequence, QResizeEvent
+from PySide6.QtGui import QAction, QKeySequence, QResizeEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
     QButtonGroup,
@@ -21,12 +20,11 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from data.units import UnitSystem
 from gui.actions import PLACES
-from gui.home import AS_SYSTEM, TEXT_SIZES
+from gui.bookmenu import BookMenu
 from gui.icon import icon
-from gui.language import LANGUAGES
 from gui.palette import Space, set_role, tokens_now
+from gui.viewmenu import ViewMenu
 
 __all__ = ["TopRow"]
 
@@ -37,11 +35,6 @@ class TopRow(QFrame):
     """One row, always there."""
 
     place_chosen = Signal(str)
-    book_chosen = Signal(str)  # folder
-    scheme_chosen = Signal(str)
-    text_chosen = Signal(int)  # %
-    units_chosen = Signal(str)  # a `UnitSystem`
-    language_chosen = Signal(str)
 
     def __init__(self, actions: Mapping[str, QAction], parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -51,14 +44,12 @@ class TopRow(QFrame):
         self._undo_text: str | None = None
         self.places = self._make_places()
         self.undo, self.redo = self._make_button(actions["undo"]), self._make_button(actions["redo"])
-        self.book = self._make_menu_button(self.tr("Book"), self.tr("Open or start a book"))
+        self.book_menu, self.view_menu = BookMenu(actions, self), ViewMenu(actions, self)
+        self.book = self._make_menu_button(self.tr("Book"), self.tr("Open or start a book"), self.book_menu)
         self.view = self._make_menu_button(
-            self.tr("View"), self.tr("Light or dark, size of letters, language")
+            self.tr("View"), self.tr("Light or dark, size of letters, language"), self.view_menu
         )
         self.help = self._make_button(actions["show_help"])
-        self._recent: list[QAction] = []
-        self._fill_book_menu()
-        self._fill_view_menu()
         self._tools = (self.undo, self.redo, self.book, self.view, self.help)
         self._rows = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
         self._rows.setContentsMargins(Space.S, 0, Space.M, 0)
@@ -105,7 +96,7 @@ class TopRow(QFrame):
         set_role(button, "quiet")
         return button
 
-    def _make_menu_button(self, words: str, about: str) -> QToolButton:
+    def _make_menu_button(self, words: str, about: str, menu: QMenu) -> QToolButton:
         button = QToolButton(self)
         button.setText(words)
         button.setToolTip(about)
@@ -113,65 +104,9 @@ class TopRow(QFrame):
         button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
         button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
         button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        button.setMenu(QMenu(button))
+        button.setMenu(menu)
         set_role(button, "quiet")
         return button
-
-    def _fill_book_menu(self) -> None:
-        menu = self.book.menu()
-        for name in ("new_book", "choose_book", "open_demo"):
-            menu.addAction(self._actions[name])
-        self._before_recent = menu.addSeparator()
-        menu.addAction(self._actions["add_trays"])
-        menu.addAction(self._actions["bring_in"])
-        menu.addAction(self._actions["bring_in_log"])
-        menu.addAction(self._actions["print_tags"])
-        menu.addAction(self._actions["tray_types"])
-        menu.addAction(self._actions["check_station"])
-        menu.addAction(self._actions["write_report"])
-        menu.addSeparator()
-        menu.addAction(self._actions["close"])
-
-    def _fill_view_menu(self) -> None:
-        menu = self.view.menu()
-        self._schemes = QActionGroup(self)
-        for name, words in (
-            ("system", self.tr("As the system")),
-            ("light", self.tr("Light")),
-            ("dark", self.tr("Dark")),
-        ):
-            self._add_choice(menu, self._schemes, words, name)
-        self._schemes.triggered.connect(self._choose_scheme)
-        menu.addSeparator()
-        self._texts = QActionGroup(self)
-        for percent in TEXT_SIZES:
-            self._add_choice(menu, self._texts, self.tr("Text {n} %").format(n=percent), percent)
-        self._texts.triggered.connect(self._choose_text)
-        menu.addSeparator()
-        self._units = QActionGroup(self)
-        for words, system in (
-            (self.tr("Type g, °C, ml, mm"), UnitSystem.METRIC),
-            (self.tr("Type oz, °F, fl oz, in"), UnitSystem.US),
-        ):
-            self._add_choice(menu, self._units, words, str(system))
-        self._units.triggered.connect(self._choose_units)
-        menu.addSeparator()
-        menu.addAction(self._actions["larger_text"])
-        menu.addAction(self._actions["smaller_text"])
-        menu.addSeparator()
-        self._languages = QActionGroup(self)
-        for name, words in ((AS_SYSTEM, self.tr("Language as the system")), *LANGUAGES):
-            self._add_choice(menu, self._languages, words, name)
-        self._languages.triggered.connect(self._choose_language)
-        menu.addSeparator()
-        menu.addAction(self._actions["show_keys"])
-
-    @staticmethod
-    def _add_choice(menu: QMenu, group: QActionGroup, words: str, value: str | int) -> None:
-        choice = QAction(words, group)
-        choice.setCheckable(True)
-        choice.setData(value)
-        menu.addAction(choice)
 
     # --- showing
 
@@ -191,42 +126,6 @@ class TopRow(QFrame):
         for button, text in ((self.undo, undo), (self.redo, redo)):
             button.setAccessibleDescription(text or "")
         self._fit()
-
-    def show_choices(self, scheme: str, text_percent: int, language: str = AS_SYSTEM) -> None:
-        """Mark what is worn."""
-        for choice in self._schemes.actions():
-            choice.setChecked(choice.data() == scheme)
-        for choice in self._texts.actions():
-            choice.setChecked(choice.data() == text_percent)
-        for choice in self._languages.actions():
-            choice.setChecked(choice.data() == language)
-
-    def show_units(self, system: UnitSystem) -> None:
-        """Mark the units in which numbers are typed."""
-        for choice in self._units.actions():
-            choice.setChecked(choice.data() == str(system))
-
-    def show_recent(self, books: Sequence[Path]) -> None:
-        """Offer the books opened of late."""
-        menu = self.book.menu()
-        for action in self._recent:
-            menu.removeAction(action)
-            action.deleteLater()
-        self._recent = []
-        for book in books:
-            action = QAction(book.name.replace("&", "&&"), self)
-            action.setToolTip(str(book))
-            action.setStatusTip(str(book))
-            action.setData(str(book))
-            action.triggered.connect(self._choose_book)
-            self._recent.append(action)
-        if self._recent:
-            heading = QAction(self.tr("Opened of late"), self)
-            heading.setEnabled(False)
-            separator = QAction(self)
-            separator.setSeparator(True)
-            self._recent = [separator, heading, *self._recent]
-        menu.insertActions(self._before_recent, self._recent)
 
     def redress(self) -> None:
         """Icons in the new ink."""
@@ -258,6 +157,7 @@ class TopRow(QFrame):
             short = text if len(text) <= LETTERS_FOR_UNDO else text[: LETTERS_FOR_UNDO - 1].rstrip() + "…"
             words = self.tr("{do}: {what}").format(do=words, what=short)
         action.setText(words.replace("&", "&&"))
+        action.setIconText(action.text())  # else Qt leaves out the dots at its end
         self._narrow()
 
     def _narrow(self) -> None:
@@ -282,28 +182,6 @@ class TopRow(QFrame):
     @Slot()
     def _choose_place(self) -> None:
         self.place_chosen.emit(self.sender().property("place"))
-
-    @Slot()
-    def _choose_book(self) -> None:
-        sender = self.sender()
-        if isinstance(sender, QAction):
-            self.book_chosen.emit(sender.data())
-
-    @Slot(QAction)
-    def _choose_scheme(self, choice: QAction) -> None:
-        self.scheme_chosen.emit(choice.data())
-
-    @Slot(QAction)
-    def _choose_language(self, choice: QAction) -> None:
-        self.language_chosen.emit(choice.data())
-
-    @Slot(QAction)
-    def _choose_units(self, choice: QAction) -> None:
-        self.units_chosen.emit(choice.data())
-
-    @Slot(QAction)
-    def _choose_text(self, choice: QAction) -> None:
-        self.text_chosen.emit(choice.data())
 
 
 def _native(key: str) -> str:

@@ -2,14 +2,14 @@
 
 In    choices of the grower; `Memory`, which keeps them; the wardrobe
 Out   the window dressed so, `units_changed`; `told` where something comes only later
-Not   the menu itself (`toprow.py`), the colours (`tokens.py`)
+Not   the menu itself (`viewmenu.py`), the colours (`tokens.py`)
 """
 
 from PySide6.QtCore import QObject, Signal, Slot
 
 from data.units import UnitSystem
 from gui.home import Memory
-from gui.toprow import TopRow
+from gui.viewmenu import ViewMenu
 from gui.wardrobe import Wardrobe
 
 __all__ = ["ViewChoices"]
@@ -21,21 +21,20 @@ class ViewChoices(QObject):
     units_changed = Signal(object)  # UnitSystem
     told = Signal(str)
 
-    def __init__(self, top: TopRow, memory: Memory, wardrobe: Wardrobe, parent: QObject) -> None:
+    def __init__(self, menu: ViewMenu, memory: Memory, wardrobe: Wardrobe, parent: QObject) -> None:
         super().__init__(parent)
-        self._top, self._memory, self._wardrobe = top, memory, wardrobe
-        top.scheme_chosen.connect(self._choose_scheme)
-        top.text_chosen.connect(wardrobe.resize_text)
-        top.units_chosen.connect(self._choose_units)
-        top.language_chosen.connect(self._choose_language)
+        self._menu, self._memory, self._wardrobe = menu, memory, wardrobe
+        menu.scheme_chosen.connect(self._choose_scheme)
+        menu.text_chosen.connect(wardrobe.resize_text)
+        menu.units_chosen.connect(self._choose_units)
+        menu.language_chosen.connect(self._choose_language)
         wardrobe.changed.connect(self.show_choices)
 
     @Slot()
     def show_choices(self) -> None:
         """Mark in the menu what is chosen."""
-        self._top.redress()
-        self._top.show_choices(self._memory.scheme, self._memory.text_percent, self._memory.language)
-        self._top.show_units(self._memory.units)
+        self._menu.show_choices(self._memory.scheme, self._memory.text_percent, self._memory.language)
+        self._menu.show_units(self._memory.units)
 
     @Slot()
     def larger_text(self) -> None:
@@ -62,5 +61,5 @@ class ViewChoices(QObject):
     @Slot(str)
     def _choose_units(self, system: str) -> None:
         self._memory.units = UnitSystem(system)
-        self._top.show_units(self._memory.units)
+        self._menu.show_units(self._memory.units)
         self.units_changed.emit(self._memory.units)

@@ -16,7 +16,7 @@ from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
 from gui.actions import ACTIONS, PLACES
-from gui.bands import Band, TroubleBand
+from gui.bands import DemoBand, DoneBand, TroubleBand
 from gui.bookdesk import BookDesk, is_demo
 from gui.bookdialogs import BookDialogs
 from gui.dropping import sort_dropped
@@ -27,8 +27,9 @@ from gui.keys import connect_actions, make_actions
 from gui.otherbooks import OtherBooks
 from gui.progress import ProgressStrip
 from gui.screen import Screen
-from gui.spoken import DAY, day_words, spoken
+from gui.spoken import spoken
 from gui.toprow import TopRow
+from gui.travel import Travel
 from gui.viewchoices import ViewChoices
 from gui.wardrobe import Wardrobe
 from gui.work import Work
@@ -64,6 +65,7 @@ class Window(QMainWindow):
         self.desk = BookDesk(work, memory, self)
         self.dialogs = BookDialogs(self.desk, work, self._chosen_tray, self)
         self.books = OtherBooks(self.desk, self)
+        self.travel = Travel(self.desk, work, self)
         self.following = Following(self.desk, self.screens, self)
         self._been: list[str] = []
         self._help: HelpWindow | None = None
@@ -84,10 +86,9 @@ class Window(QMainWindow):
 
     def _build(self) -> None:
         self.top = TopRow(self.actions_by_name, self)
-        self.choices = ViewChoices(self.top, self.memory, self.wardrobe, self)
-        self.demo_band = Band("band-calm", self.tr("Start my own book"), self)
-        self.demo_band.hide()
-        self.trouble = TroubleBand(self)
+        self.choices = ViewChoices(self.top.view_menu, self.memory, self.wardrobe, self)
+        self.demo_band = DemoBand(self)
+        self.trouble, self.done = TroubleBand(self), DoneBand(self)
         self.stack = QStackedWidget(self)
         for name, screen in self.screens.items():
             screen.setObjectName(name)
@@ -97,7 +98,7 @@ class Window(QMainWindow):
         column = QVBoxLayout()
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
-        for part in (self.top, self.demo_band, self.trouble):
+        for part in (self.top, self.demo_band, self.trouble, self.done):
             column.addWidget(part)
         column.addWidget(self.stack, 1)
         column.addWidget(self.progress)
@@ -107,11 +108,12 @@ class Window(QMainWindow):
         self.setCentralWidget(whole)
 
     def _connect(self) -> None:
-        connect_actions(self.actions_by_name, (self, self.following, self.dialogs, self.books, self.choices))
+        parts = (self, self.following, self.dialogs, self.books, self.travel, self.choices)
+        connect_actions(self.actions_by_name, parts)
         for place in PLACES:
             QShortcut(QKeySequence(place.key), self, partial(self.go_to, place.name))
         self.top.place_chosen.connect(self.go_to)
-        self.top.book_chosen.connect(self.books.open_recent)
+        self.top.book_menu.book_chosen.connect(self.books.open_recent)
         self.demo_band.pressed.connect(self.books.new_book)
         self.choices.told.connect(self.tell)
         self.choices.units_changed.connect(self._use_units)
@@ -121,10 +123,12 @@ class Window(QMainWindow):
         self.desk.trouble.connect(self._show_recent)  # a book that is gone is forgotten
         self.following.turned.connect(self.tell)
         self.following.undo_shown.connect(self.top.show_undo)
-        self.dialogs.changed.connect(self.following.book_changed)
-        for part in (self.dialogs, self.books):
+        for part in (self.dialogs, self.travel):
+            part.changed.connect(self.following.book_changed)
             part.told.connect(self.tell)
-        self.dialogs.troubled.connect(self.tell_trouble)
+            part.troubled.connect(self.tell_trouble)
+        self.books.told.connect(self.tell)
+        self.travel.made.connect(self.done.say_made)
         for screen in self.screens.values():
             screen.tray_wanted.connect(self.open_tray)
             screen.place_wanted.connect(self.go_to)
@@ -197,7 +201,7 @@ class Window(QMainWindow):
 
     @Slot()
     def _show_recent(self) -> None:
-        self.top.show_recent(self.desk.other_books())
+        self.top.book_menu.show_recent(self.desk.other_books())
 
     def _show_book_words(self) -> None:
         book = self.book
@@ -209,14 +213,7 @@ class Window(QMainWindow):
         name = "" if book is None else self.tr("The demonstration") if demo else book.folder.name
         self.setWindowTitle(f"{name} – Evenstand" if name else "Evenstand")
         self.foot.show_book(book, name)
-        self.demo_band.setVisible(demo)
-        if book is not None and demo:
-            self.demo_band.say(
-                self.tr(
-                    "This is the demonstration: an invented trial of {count} trays with drawn photos, "
-                    "scored on this computer. It stands still on {day}."
-                ).format(count=len(book.trays()), day=day_words(book.today(), DAY))
-            )
+        self.demo_band.show_demo(book if demo else None)
 
     # --- photos and dropped files
 
@@ -233,8 +230,9 @@ class Window(QMainWindow):
             self.screens["intake"].bring_in(paths)  # type: ignore[attr-defined]
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        """Files may be dropped anywhere."""
-        if self.book is not None and _files_in(event.mimeData().urls()):
+        """Files may be dropped anywhere; without a book only another book."""
+        files = _files_in(event.mimeData().urls())
+        if files and (self.book is not None or sort_dropped(files).books):
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:
@@ -243,6 +241,7 @@ class Window(QMainWindow):
         dropped = sort_dropped(_files_in(event.mimeData().urls()))
         self.bring_in_files(dropped.photos)
         self.dialogs.open_tables(dropped.tables)
+        self.travel.take_dropped(dropped.books)
 
     # --- words and looks
 
@@ -282,6 +281,7 @@ class Window(QMainWindow):
 
     @Slot()
     def _redress(self) -> None:
+        self.top.redress()
         for screen in self.screens.values():
             screen.redress()
 

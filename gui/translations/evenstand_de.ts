@@ -4804,6 +4804,14 @@ trusted</source>
             <translation>Eine Zahl hinter die Schale schreiben, zum Beispiel {example}.</translation>
         </message>
         <message>
+            <source>{word} is the code of one tray and the tag of another: choose the tray on the rack, then type the number alone.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{count} growing trays are called {word}: choose one on the rack, then type the number alone.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>No growing tray is called {code}.</source>
             <translation>Keine wachsende Schale heißt {code}.</translation>
         </message>
@@ -6714,8 +6722,12 @@ trusted</source>
             <translation>Die Zeile nennt keine Schale und keine Etage.</translation>
         </message>
         <message>
-            <source>No tray {code} was growing then, or more than one.</source>
-            <translation>Damals wuchs keine Schale {code}, oder mehr als eine.</translation>
+            <source>{count} trays were called {code} then, so nobody knows which is meant: rename one, or note when the old one ended.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No tray {code} was growing then.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>The book has no tray {code}.</source>

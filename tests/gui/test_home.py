@@ -7,7 +7,7 @@ from PySide6.QtCore import QByteArray
 
 from data.units import UnitSystem
 from gui.home import Memory, demo_folder, home_folder
-from gui.newbook import safe_name
+from gui.placedialog import safe_name
 
 
 def test_everything_lies_under_the_home_that_was_set(home: Path) -> None:

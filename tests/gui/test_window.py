@@ -298,7 +298,7 @@ def test_a_tray_without_a_crop_is_not_added_and_says_why(
 
 
 def test_the_units_chosen_in_the_view_menu_hold_on_the_bench_at_once(with_book: Window) -> None:
-    with_book.top.units_chosen.emit("US")
+    with_book.top.view_menu.units_chosen.emit("US")
 
     bench = with_book.screens["bench"]
     assert isinstance(bench, Bench)
@@ -376,7 +376,7 @@ def test_photos_dropped_anywhere_go_to_intake(with_book: Window, tmp_path: Path)
 def test_dark_and_larger_text_are_worn_at_once_and_kept(window: Window, memory: Memory) -> None:
     before = window.fontMetrics().height()
 
-    window.top.scheme_chosen.emit("dark")
+    window.top.view_menu.scheme_chosen.emit("dark")
     window.actions_by_name["larger_text"].trigger()
 
     assert window.palette().window().color().name() == DARK.ground.lower()
@@ -388,7 +388,7 @@ def test_dark_and_larger_text_are_worn_at_once_and_kept(window: Window, memory: 
 def test_nothing_in_the_top_row_is_cut_off_in_the_least_window(
     window: Window, percent: int, qtbot: QtBot
 ) -> None:
-    window.top.text_chosen.emit(percent)
+    window.top.view_menu.text_chosen.emit(percent)
     window.resize(window.minimumSize())
     qtbot.waitUntil(lambda: window.width() == 1024)
     for button in (*window.top.places.values(), window.top.undo, window.top.redo, window.top.help):
