@@ -17,7 +17,7 @@ from typing import Any
 
 from data import queries
 from data.clockbook import ClockBook
-from data.closing import vanished
+from data.closing import outcome
 from data.corrections import Corrections
 from data.errors import in_words
 from data.judged import Judged
@@ -88,24 +88,25 @@ class Book(OldBook, PlanBook, MaterialBook, TrialBook, LookBook, ClockBook, Corr
                 db.table("suspect").insert_all(suspects)
         assert isinstance(photo, int)
         self._put_pictures(PhotoId(photo), judged)
-        self._close_vanished(PhotoId(photo))
+        self._keep_outcome(PhotoId(photo))
         return fate_of(self.photo(PhotoId(photo)))
 
-    def _close_vanished(self, photo_id: PhotoId) -> None:
+    def _keep_outcome(self, photo_id: PhotoId) -> None:
         """Suspects of the day before that this photo no longer shows close themselves; not to be undone."""
-        notes = vanished(self, photo_id)
-        if not notes:
+        found = outcome(self, photo_id)
+        if not found.carried:
             return
         at = time_text(datetime.now())
         with self.writing() as db:
-            for suspect, note in notes.items():
+            self._keep_carried(found.carried)
+            for suspect, note in found.closing.items():
                 row = self._row(queries.SUSPECT, suspect=suspect)
                 if row is not None and row["said"] is None:  # a person may have been faster
                     db.table("suspect").update(suspect, {"closed_at": at, "closed_why": str(note)})
 
     def _photo_values(self, judged: Judged, file_time: datetime) -> dict[str, Any]:
         taken_at, taken_from = self._taken(judged.taken_at, file_time)
-        trays = () if judged.tag_number is None else self.trays_under_tag(judged.tag_number, taken_at)
+        tray = None if judged.tag_number is None else self.tray_under_tag(judged.tag_number, taken_at)
         refusal = None if judged.needs_corners else judged.refusal
         return {
             "digest": judged.digest,
@@ -117,8 +118,8 @@ class Book(OldBook, PlanBook, MaterialBook, TrialBook, LookBook, ClockBook, Corr
             "taken_from": str(taken_from),
             "file_at": time_text(file_time),
             "tag_number": judged.tag_number,
-            "tray": trays[0][0] if trays else None,
-            "matched_by": "tag" if trays else None,
+            "tray": tray,
+            "matched_by": None if tray is None else "tag",
             "needs_corners": int(judged.needs_corners),
             "refusal": None if refusal is None else refusal.name,
         }

@@ -9,8 +9,9 @@ from collections.abc import Mapping
 from datetime import datetime
 
 from data import queries
+from data.carried import Carried, carried_text
 from data.changes import Changes
-from data.closing import vanished
+from data.closing import outcome
 from data.journal import Recorder
 from data.records import Fate, PhotoId, TrayId, fate_of
 from data.rootday import kept_judged_again
@@ -51,8 +52,15 @@ class MatchBook(Changes):
             for suspect in self._rows(queries.SUSPECTS_OF_SCORE, score=score["id"]):
                 recorder.update("suspect", suspect["id"], kept_judged_again(dict(suspect), tray, taken_at))
 
+    def _keep_carried(self, carried: Mapping[PhotoId, Carried]) -> None:
+        """Which suspects are those of the day before: what photos show, so nothing that is taken back."""
+        for photo, one in carried.items():
+            self.set_setting(f"carried {photo}", carried_text(one))
+
     def _close_by_match(self, recorder: Recorder, photo_id: PhotoId) -> None:
         """As for a photo that was just kept, but undone with the match: that may have been a mistake."""
         at = time_text(datetime.now())
-        for suspect, note in vanished(self, photo_id).items():
+        found = outcome(self, photo_id)
+        self._keep_carried(found.carried)
+        for suspect, note in found.closing.items():
             recorder.update("suspect", suspect, {"closed_at": at, "closed_why": str(note)})

@@ -4,7 +4,8 @@ In    a tray, its suspects, the numbers of its photos; oldest first
 Out   `Look`s: what a person called mold, else the open suspects of the newest sure photo
 Not   numbers of the stand (`standing.py`), finding suspects (`vision`)
 
-A suspect is held against the photo of the day before: one that grew is urgent, for mold grows; one that is
+A suspect is held against the photo of the day before, which was laid on this one when it came in
+(`carried.py`): one that grew is urgent, for mold grows; one that is
 gone from the newest photo is no news, for root hairs fade: it has closed itself (`closing.py`), and what
 comes back at its place is new. Only photos with sure corners, scored by the same version of the method, are
 compared. Limits are common practice.
@@ -13,8 +14,9 @@ compared. Limits are common practice.
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 
+from data.carried import Patches
 from data.records import DayNumbers, Look, LookKind, PhotoId, Said, SeenSuspect, Tray, Urgency
-from vision.history import Became, Course, courses, same_place
+from vision.history import Became, Course, courses
 
 __all__ = ["MOLD_CAUTION", "looks_at_mold"]
 
@@ -52,14 +54,15 @@ def looks_at_mold(tray: Tray, seen: Sequence[SeenSuspect], photos: Sequence[DayN
     newest = usable[-1].photo_id
     now = [s for s in seen if s.photo_id == newest and s.said is None and s.confidence >= LEAST_CONFIDENCE]
     earlier = [s for s in seen if s.photo_id != newest]
-    wanted = [s for s in now if not _settled(s, earlier)]
+    patches = Patches(seen)
+    wanted = [s for s in now if not _settled(s, earlier, patches)]
     if wanted:
-        yield _possible_mold(tray, wanted, earlier, _days_before(usable, seen))
+        yield _possible_mold(tray, wanted, earlier, _days_before(usable, seen), patches)
 
 
-def _settled(suspect: SeenSuspect, earlier: Iterable[SeenSuspect]) -> bool:
-    """Whether a person has said "not mold" at this place, and it has not grown since."""
-    said = [s for s in earlier if s.said is Said.NOT_MOLD and same_place(s, suspect)]
+def _settled(suspect: SeenSuspect, earlier: Iterable[SeenSuspect], patches: Patches) -> bool:
+    """Whether a person has said "not mold" of this patch, and it has not grown since."""
+    said = [s for s in earlier if s.said is Said.NOT_MOLD and patches.same(s, suspect)]
     return bool(said) and _area(suspect) < GROWN_AFTER_NOT_MOLD * max(map(_area, said))
 
 
@@ -74,14 +77,16 @@ def _days_before(photos: Sequence[DayNumbers], seen: Sequence[SeenSuspect]) -> l
     return [[s for s in seen if s.photo_id == photo] for _, photo in sorted(last.items(), reverse=True)]
 
 
-def _course(now: Sequence[SeenSuspect], days: Iterable[Sequence[SeenSuspect]]) -> Course[SeenSuspect] | None:
+def _course(
+    now: Sequence[SeenSuspect], days: Iterable[Sequence[SeenSuspect]], patches: Patches
+) -> Course[SeenSuspect] | None:
     """What became of the patches of today: the largest that grew, else the largest; None if all are new.
 
     One that grows too slowly to show in a day is followed back for as long as every day shows it.
     """
     known: Course[SeenSuspect] | None = None
     for before in days:
-        both = [course for course in courses(before, now) if course.earlier and course.later]
+        both = [course for course in courses(before, now, patches.same) if course.earlier and course.later]
         if not both:
             return known
         grown = [course for course in both if course.became is Became.LARGER]
@@ -96,19 +101,20 @@ def _possible_mold(
     now: Sequence[SeenSuspect],
     earlier: Sequence[SeenSuspect],
     days: Sequence[Sequence[SeenSuspect]],
+    patches: Patches,
 ) -> Look:
     largest = max(now, key=_area)
     surest = max(s.confidence for s in now)
-    before = [e for e in earlier if not e.closed and any(same_place(e, s) for s in now)]
-    course = _course(now, days)
+    before = [e for e in earlier if not e.closed and any(patches.same(e, s) for s in now)]
+    course = _course(now, days, patches)
     if course is not None and course.became is Became.LARGER:
         urgency = Urgency.NOW
     elif surest >= SURE_CONFIDENCE or before:
         urgency = Urgency.TODAY
     else:
         urgency = Urgency.SOON
-    patches = "1 patch" if len(now) == 1 else f"{len(now)} patches"
-    words = [f"{patches} that may be mold, the largest {_area(largest):.1f} cm²{_where(largest)}"]
+    many = "1 patch" if len(now) == 1 else f"{len(now)} patches"
+    words = [f"{many} that may be mold, the largest {_area(largest):.1f} cm²{_where(largest)}"]
     if course is not None:
         words.append(_what_became(course))
     words.append(f"confidence {surest:.2f}")

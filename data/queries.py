@@ -30,7 +30,6 @@ __all__ = [
     "PEER_TRAYS",
     "PHOTO",
     "PHOTOS",
-    "PHOTOS_OF_DAY",
     "PHOTO_BY_DIGEST",
     "SCORES_OF_PHOTO",
     "SCORINGS_OF_GROWING",
@@ -44,8 +43,6 @@ __all__ = [
     "TRAYS_ALL",
     "TRAYS_ENDED",
     "TRAYS_GROWING",
-    "TRAYS_GROWN_ON",
-    "TRAYS_UNDER_TAG",
     "UNDONE_CHANGES",
 ]
 
@@ -74,18 +71,6 @@ TRAYS_GROWING = TRAY_COLUMNS + " WHERE t.done_at IS NULL ORDER BY t.shelf, t.pos
 TRAYS_ALL = TRAY_COLUMNS + " ORDER BY t.shelf, t.position, t.id"
 TRAY = TRAY_COLUMNS + " WHERE t.id = :tray"
 
-TRAYS_UNDER_TAG = """
-    SELECT id, code
-      FROM tray
-     WHERE tag_number = :tag AND date(sown_at) <= date(:at) AND (done_at IS NULL OR done_at >= :at)
-     ORDER BY sown_at DESC
-"""
-TRAYS_GROWN_ON = """
-    SELECT id, code
-      FROM tray
-     WHERE date(sown_at) <= :day AND (done_at IS NULL OR date(done_at) >= :day)
-     ORDER BY shelf, position, id
-"""
 FIND_TRAYS = (
     TRAY_COLUMNS
     + """
@@ -129,11 +114,12 @@ GROWTH = f"""
 """
 SUSPECTS_OF_GROWING = """
     SELECT t.id AS tray, p.id AS photo, p.taken_at, s.sure,
-           u.id, u.x_mm, u.y_mm, u.area_cm2, u.confidence, u.said, u.closed_at
+           u.id, u.x_mm, u.y_mm, u.area_cm2, u.confidence, u.said, u.closed_at, c.value AS carried
       FROM tray t
       CROSS JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
       CROSS JOIN suspect u ON u.score = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
       CROSS JOIN score s ON s.id = u.score
+      LEFT JOIN setting c ON c.name = 'carried ' || p.id
      WHERE t.done_at IS NULL AND p.left_out_at IS NULL AND p.refusal IS NULL
      ORDER BY t.id, p.taken_at, p.id, u.id
 """
@@ -219,12 +205,6 @@ PHOTO_COLUMNS = f"""
 """
 PHOTO = PHOTO_COLUMNS + " WHERE p.id = :photo"
 PHOTOS = PHOTO_COLUMNS + " WHERE p.id <= :newest ORDER BY p.id DESC LIMIT :most"
-PHOTOS_OF_DAY = """
-    SELECT id, taken_at, tray, matched_by
-      FROM photo
-     WHERE taken_at >= :begin AND taken_at < :end AND refusal IS NULL AND left_out_at IS NULL
-     ORDER BY taken_at, name, id
-"""
 SCORES_OF_PHOTO = "SELECT * FROM score WHERE photo = :photo ORDER BY id DESC"
 SUSPECT = """
     SELECT u.id, u.said, t.code

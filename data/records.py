@@ -225,6 +225,7 @@ class EarlierDay:
 class SeenSuspect:
     """A suspect of a growing tray, with the photo on which it was seen."""
 
+    id: SuspectId
     tray_id: TrayId
     photo_id: PhotoId
     taken_at: datetime
@@ -233,6 +234,8 @@ class SeenSuspect:
     area_cm2: float | None
     confidence: float
     said: Said | None
+    since: PhotoId | None = None  # the earlier photo that its own was laid on; None where that was not done
+    was: tuple[SuspectId, ...] = ()  # which suspects of that photo it is; none: it is new
     closed: bool = False  # it closed itself, the next day's photo no longer showed it
 
 

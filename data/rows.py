@@ -13,6 +13,7 @@ from collections.abc import Iterable
 from datetime import datetime
 from pathlib import Path
 
+from data.carried import carried_of
 from data.originals import original_path, picture_paths
 from data.records import (
     BedCells,
@@ -234,7 +235,9 @@ def day_numbers_of(row: Row) -> DayNumbers:
 
 def seen_suspect_of(row: Row) -> SeenSuspect:
     """A suspect with the photo on which it was seen."""
+    carried = None if row["carried"] is None else carried_of(row["carried"])
     return SeenSuspect(
+        id=SuspectId(row["id"]),
         tray_id=TrayId(row["tray"]),
         photo_id=PhotoId(row["photo"]),
         taken_at=_time(row["taken_at"]),
@@ -243,6 +246,8 @@ def seen_suspect_of(row: Row) -> SeenSuspect:
         area_cm2=row["area_cm2"],
         confidence=row["confidence"],
         said=None if row["said"] is None else Said(row["said"]),
+        since=None if carried is None or row["id"] not in carried.was else carried.since,
+        was=() if carried is None else carried.was.get(SuspectId(row["id"]), ()),
         closed=row["closed_at"] is not None,
     )
 

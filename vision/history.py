@@ -9,7 +9,7 @@ part in two, are one: areas are added up, else every such photo would tell of gr
 """
 
 import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from typing import Generic, Protocol, TypeVar
@@ -86,11 +86,17 @@ class Course(Generic[Patch]):
         return Became.SMALLER if _outgrows(self.earlier_cm2, self.later_cm2) else Became.EQUAL
 
 
-def courses(earlier: Sequence[Patch], later: Sequence[Patch]) -> tuple[Course[Patch], ...]:
-    """Each patch once: those of the later photo in their order, then those that are gone."""
+def courses(
+    earlier: Sequence[Patch], later: Sequence[Patch], same: Callable[[Patch, Patch], bool] | None = None
+) -> tuple[Course[Patch], ...]:
+    """Each patch once: those of the later photo in their order, then those that are gone.
+
+    `same` tells whether two patches are one; by default those near each other are.
+    """
+    same = same or same_place
     groups: list[tuple[list[Patch], list[Patch]]] = []
     for patch in later:
-        before = [old for old in earlier if same_place(old, patch)]
+        before = [old for old in earlier if same(old, patch)]
         joined = [group for group in groups if any(old is one for old in before for one in group[0])]
         groups = [group for group in groups if not any(group is one for one in joined)]
         olds = [one for group in joined for one in group[0]]

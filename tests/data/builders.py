@@ -5,6 +5,7 @@ it: so intake can be tested to the last row without decoding a picture, in threa
 """
 
 import hashlib
+import itertools
 import json
 import os
 import time
@@ -17,11 +18,12 @@ from typing import Any
 
 from data.book import Book
 from data.judged import Judged
-from data.records import DayNumbers, NewTray, PhotoId, SeenSuspect, Tray, TrayId
+from data.records import DayNumbers, NewTray, PhotoId, SeenSuspect, SuspectId, Tray, TrayId
 from vision.reason import Reason
 
 SOWN = datetime(2026, 3, 1, 9)
 NOON = datetime(2026, 3, 8, 12)
+SUSPECTS = itertools.count(1)  # each drawn suspect has an id of its own
 
 
 def a_tray(code: str = "A1", **special: Any) -> NewTray:
@@ -89,6 +91,7 @@ def numbers(tray: int = 1, day: int = 8, **special: Any) -> DayNumbers:
 def a_seen_suspect(tray: int = 1, day: int = 8, **special: Any) -> SeenSuspect:
     """A patch of 6 cm2 in the middle of a tray, of which nobody has said anything."""
     ordinary = {
+        "id": SuspectId(next(SUSPECTS)),
         "tray_id": TrayId(tray),
         "photo_id": PhotoId(100 * tray + day),
         "taken_at": datetime(2026, 3, day, 12),

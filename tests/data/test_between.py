@@ -1,8 +1,9 @@
 """Two photos of one tray in a book, drawn so that what grew and what vanished is known."""
 
 import hashlib
+import shutil
 from collections.abc import Sequence
-from datetime import datetime
+from datetime import date, datetime
 from pathlib import Path
 
 import numpy as np
@@ -12,7 +13,7 @@ from data.between import Between, between
 from data.book import Book
 from data.judged import Judged
 from data.mold import looks_at_mold
-from data.records import KeptSuspect, PhotoId, Said
+from data.records import KeptSuspect, Look, PhotoId, Said, Urgency
 from tests.data.builders import Patch, a_score
 from vision.history import Became
 from vision.picture import encode_jpeg, encode_labels
@@ -38,9 +39,15 @@ def photo_on(
     sure: float = 1.0,
     method: str = "plain 1",
     tag: int | None = 10,
+    turned: bool = False,
 ) -> PhotoId:
-    """A photo of tray A1 (tag 10) at noon of a day in March 2026, kept as intake keeps it."""
+    """A photo of tray A1 (tag 10) at noon of a day in March 2026, kept as intake keeps it.
+
+    Of a tray that was put in turned round, leaves and suspects are told as the photo shows them.
+    """
     top, labels = medium(), np.full((508, 1016), Label.MEDIUM, np.uint8)
+    if turned:
+        top = np.ascontiguousarray(top[::-1, ::-1])
     for left, upper, right, lower in leaves:
         labels[2 * upper : 2 * lower, 2 * left : 2 * right] = Label.GREEN
     taken_at = datetime(2026, 3, day, hour)
@@ -204,6 +211,67 @@ def test_a_patch_that_stays_does_not_close(book: Book, tmp_path: Path) -> None:
     photo_on(book, 7, suspects=[Patch(x_mm=104.0)])
 
     assert the_suspect(book, first).is_open
+
+
+# --- the look list rests on it
+
+
+def looks(book: Book) -> list[Look]:
+    tray = book.trays()[0]
+    photos = [one for one in book.day_numbers() if one.tray_id == tray.id]
+    return list(looks_at_mold(tray, book.seen_suspects(), photos))
+
+
+def without_what_was_carried(book: Book) -> None:
+    """As if the photos had never been laid on each other."""
+    with book.writing() as db:
+        db.table("setting").delete_where("name LIKE 'carried %'")
+
+
+def test_mold_that_grew_on_a_tray_put_in_turned_round_is_urgent_without_any_picture(book: Book) -> None:
+    photo_on(book, 6, suspects=[Patch(x_mm=100.0, y_mm=50.0, area_cm2=4.0)])
+    photo_on(book, 7, suspects=[Patch(x_mm=408.0, y_mm=204.0, area_cm2=7.0)], turned=True)
+    shutil.rmtree(book.folder / "cache")
+
+    (look,) = looks(book)
+    assert look.urgency is Urgency.NOW
+    assert "grown from 4.0 to 7.0 cm² since 6 March" in look.sentence
+    assert look.since == date(2026, 3, 6)
+
+    without_what_was_carried(book)
+    (look,) = looks(book)
+    assert look.urgency is not Urgency.NOW
+
+
+def test_not_mold_is_remembered_of_a_patch_although_its_tray_was_turned_round(book: Book) -> None:
+    first = photo_on(book, 6, suspects=[Patch(x_mm=100.0, y_mm=50.0)])
+    book.say(the_suspect(book, first).id, Said.NOT_MOLD)
+    photo_on(book, 7, suspects=[Patch(x_mm=408.0, y_mm=204.0)], turned=True)
+    photo_on(book, 8, suspects=[Patch(x_mm=408.0, y_mm=204.0, area_cm2=6.5)], turned=True)
+
+    assert looks(book) == []
+    without_what_was_carried(book)
+    assert len(looks(book)) == 1
+
+
+def test_a_patch_of_a_turned_tray_that_faded_closes_and_one_where_another_was_is_new(book: Book) -> None:
+    first = photo_on(book, 6, suspects=[Patch(x_mm=100.0, y_mm=50.0, area_cm2=3.0)])
+    photo_on(book, 7, suspects=[Patch(x_mm=100.0, y_mm=50.0, area_cm2=7.0)], turned=True)
+
+    assert "No longer seen" in the_suspect(book, first).closed_why
+    (look,) = looks(book)
+    assert look.urgency is not Urgency.NOW
+    assert "grown" not in look.sentence
+
+
+def test_three_days_in_a_row_are_one_patch(book: Book) -> None:
+    for day, area in ((5, 2.0), (6, 4.0), (7, 7.0)):
+        turned = day == 6
+        at = {"x_mm": 408.0, "y_mm": 204.0} if turned else {"x_mm": 100.0, "y_mm": 50.0}
+        photo_on(book, day, suspects=[Patch(area_cm2=area, **at)], turned=turned)
+
+    (look,) = looks(book)
+    assert (look.urgency, look.since) == (Urgency.NOW, date(2026, 3, 5))
 
 
 # --- root hairs

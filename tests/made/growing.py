@@ -19,7 +19,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from data.numbers import PhotoId
-from data.records import DayNumbers, SeenSuspect, Tray
+from data.records import DayNumbers, SeenSuspect, SuspectId, Tray
 from tests.data.builders import a_kept_tray
 
 __all__ = ["CROPS", "FAULTS", "NO_FAULTS", "Fault", "MadeTray", "a_block", "day_of"]
@@ -197,6 +197,7 @@ class MadeTray:
             return ()
         return (
             SeenSuspect(
+                id=SuspectId(int(self.tray.id) * 100 + day),
                 tray_id=self.tray.id,
                 photo_id=PhotoId(int(self.tray.id) * 100 + day),
                 taken_at=SOWN + timedelta(days=day, hours=23),
