@@ -74,8 +74,7 @@ class ClockBook(MatchBook):
             values["clock_at"] = row["taken_at"]
         found: TrayId | None = None
         if row["tag_number"] is not None and row["matched_by"] in (None, "tag"):
-            trays = self.trays_under_tag(row["tag_number"], taken)
-            found = trays[0][0] if trays else None
+            found = self.tray_under_tag(row["tag_number"], taken)
             values |= {"tray": found, "matched_by": None if found is None else "tag"}
         recorder.update("photo", photo_id, values)
         if found is not None and row["tray"] is None:

@@ -5,8 +5,8 @@ Out   `NewReading`s, each of the tray that stood under that code at that time; r
 Not   reading the file (`logsheet.py`), the transaction and its undo (`daybook.py`)
 """
 
-from collections.abc import Iterable, Mapping, Sequence
-from datetime import datetime, timedelta
+from collections.abc import Iterable, Sequence
+from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from data.logrows import BadRow
@@ -14,6 +14,7 @@ from data.logsheet import LogSheet
 from data.readings import KeptLog, NewReading
 from data.records import Tray
 from data.sentence import Sentence
+from data.succession import stood_at
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -52,10 +53,12 @@ def placed(sheet: LogSheet, trays: Iterable[Tray]) -> tuple[tuple[NewReading, ..
         if one.tray is not None:
             if one.tray not in known:
                 known[one.tray] = by_code.get(one.tray.strip().casefold(), ())
-            tray = _stood(known[one.tray], one.at)
-            if tray is None:
-                unplaced.append(BadRow(line=one.line, text=one.tray, reason=_why(one.tray, known)))
+            stood = stood_at(known[one.tray], one.at, BEFORE_SOWING)
+            if len(stood) != 1:
+                why = _why(one.tray, known[one.tray], stood)
+                unplaced.append(BadRow(line=one.line, text=one.tray, reason=why))
                 continue
+            tray = stood[0]
         elif one.shelf is None:
             reason = Sentence("The row names no tray and no shelf.")
             unplaced.append(BadRow(line=one.line, text="", reason=reason))
@@ -73,19 +76,15 @@ def placed(sheet: LogSheet, trays: Iterable[Tray]) -> tuple[tuple[NewReading, ..
     return tuple(readings), tuple(unplaced)
 
 
-def _stood(trays: Sequence[Tray], at: datetime) -> Tray | None:
-    """The tray that grew then; of several the last sown, and none where two were sown together."""
-    grew = [
-        tray
-        for tray in trays
-        if tray.sown_at - BEFORE_SOWING <= at and (tray.done_at is None or at <= tray.done_at)
-    ]
-    last = max((tray.sown_at for tray in grew), default=None)
-    newest = [tray for tray in grew if tray.sown_at == last]
-    return newest[0] if len(newest) == 1 else None
-
-
-def _why(code: str, known: Mapping[str, Sequence[Tray]]) -> Sentence:
-    if known[code]:
-        return Sentence("No tray {code} was growing then, or more than one.", code=code)
+def _why(code: str, trays: Sequence[Tray], stood: Sequence[Tray]) -> Sentence:
+    """Why there is not the one tray that is meant."""
+    if stood:
+        return Sentence(
+            "{count} trays were called {code} then, so nobody knows which is meant: rename one, or note when the "
+            "old one ended.",
+            count=len(stood),
+            code=code,
+        )
+    if trays:
+        return Sentence("No tray {code} was growing then.", code=code)
     return Sentence("The book has no tray {code}.", code=code)

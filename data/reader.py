@@ -14,7 +14,7 @@ from datetime import date, datetime, timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from data import queries
+from data import queries, walkrows
 from data.originals import digest_of, original_path, picture_paths
 from data.records import (
     Day,
@@ -43,8 +43,10 @@ from data.rows import (
     time_text,
 )
 from data.scorerows import corners_of
+from data.succession import stood_at
 from data.trayreader import GROWTH_DAYS, TrayReader
-from data.walk import WalkPhoto, proposals
+from data.walk import WalkPhoto, proposals_of_day
+from data.walkrows import rack_tray_of
 
 if TYPE_CHECKING:
     from vision.corners import Corners
@@ -194,12 +196,14 @@ class Reader(TrayReader):
         found: dict[PhotoId, tuple[TrayId, str]] = {}
         for day in days:
             next_day = (date.fromisoformat(day) + timedelta(days=1)).isoformat()
-            rows = self._rows(queries.PHOTOS_OF_DAY, begin=day, end=next_day)
+            rows = self._rows(walkrows.PHOTOS_OF_DAY, begin=day, end=next_day)
             walk = [WalkPhoto(id=row["id"], tray=row["tray"], at=time_of(row["taken_at"])) for row in rows]
             if all(photo.tray is not None for photo in walk):
                 continue
-            rack = {row["id"]: row["code"] for row in self._rows(queries.TRAYS_GROWN_ON, day=day)}
-            found |= {photo: (tray, rack[tray]) for photo, tray in proposals(walk, list(rack)).items()}
+            rack = [rack_tray_of(row) for row in self._rows(walkrows.TRAYS_GROWN_ON, day=day)]
+            codes = {tray.id: tray.code for tray in rack}
+            proposed = proposals_of_day(walk, rack)
+            found |= {photo: (tray, codes[tray]) for photo, tray in proposed.items()}
         return found
 
     def proposed(self, day: date) -> frozenset[TrayId]:
@@ -237,10 +241,11 @@ class Reader(TrayReader):
             raise KeyError(suspect_id)
         return row["code"] or "a photo"
 
-    def trays_under_tag(self, tag: int, at: datetime) -> tuple[tuple[TrayId, str], ...]:
-        """Trays that carried a tag and grew at a time, last sown first."""
-        rows = self._rows(queries.TRAYS_UNDER_TAG, tag=tag, at=time_text(at))
-        return tuple((row["id"], row["code"]) for row in rows)
+    def tray_under_tag(self, tag: int, at: datetime) -> TrayId | None:
+        """The tray that carried a tag at a time; None where none did, or nobody can tell which."""
+        rows = self._rows(walkrows.TRAYS_UNDER_TAG, tag=tag, at=time_text(at))
+        stood = stood_at(map(rack_tray_of, rows), at)
+        return stood[0].id if len(stood) == 1 else None
 
 
 _WAITING = (PhotoState.NEEDS_TRAY, PhotoState.NEEDS_CORNERS)

@@ -16,8 +16,9 @@ from datetime import datetime, timedelta
 from itertools import pairwise
 
 from data.records import PhotoId, Tray, TrayId
+from data.succession import rack_at
 
-__all__ = ["WalkPhoto", "by_shelf", "proposals"]
+__all__ = ["RackTray", "WalkPhoto", "by_shelf", "proposals", "proposals_of_day"]
 
 PAUSE = timedelta(minutes=45)  # between two walks of one day
 DOUBLE = timedelta(seconds=4)  # nobody gets to the next tray so fast
@@ -30,6 +31,36 @@ class WalkPhoto:
     id: PhotoId
     tray: TrayId | None  # None where no tag was read
     at: datetime | None = None  # when it was taken
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RackTray:
+    """One tray on its place of the rack."""
+
+    id: TrayId
+    code: str
+    shelf: str
+    position: int
+    sown_at: datetime
+    done_at: datetime | None  # None while it grows
+
+
+def proposals_of_day(walk: Sequence[WalkPhoto], trays: Sequence[RackTray]) -> dict[PhotoId, TrayId]:
+    """The same for a whole day; where trays ended on it, each walk has the rack of its own time.
+
+    Parameters
+    ----------
+    trays : all that grew on that day, in the order in which they stand.
+    """
+    day = next((photo.at.date() for photo in walk if photo.at is not None), None)
+    if not any(tray.done_at is not None and tray.done_at.date() == day for tray in trays):
+        return proposals(walk, [tray.id for tray in trays])
+    found: dict[PhotoId, TrayId] = {}
+    for part in _walks(walk):
+        began = part[0].at
+        rack = trays if began is None else rack_at(trays, began)
+        found |= proposals(part, [tray.id for tray in rack])
+    return found
 
 
 def proposals(walk: Sequence[WalkPhoto], rack: Sequence[TrayId]) -> dict[PhotoId, TrayId]:

@@ -218,8 +218,14 @@ class Intake(Screen):
             self._refresh()
 
     def _refresh(self) -> None:
-        photos = () if self.reading is None else self.reading.photos
-        state = intake_state(self.bringing.batch, photos, only_needing=self._only_needing, only=self._only)
+        reading = self.reading
+        state = intake_state(
+            self.bringing.batch,
+            () if reading is None else reading.photos,
+            only_needing=self._only_needing,
+            only=self._only,
+            ended=None if reading is None else reading.ended,
+        )
         self.show_state(state)
 
     def show_state(self, state: IntakeState) -> None:

@@ -6,17 +6,16 @@ Not   how it is shown (`intakeview.py`, `intakebands.py`)
 """
 
 from dataclasses import dataclass
-from datetime import timedelta
+from datetime import date
 
 from data.book import Book
 from data.clocks import ClockDoubt
-from data.records import PhotoRow, Tray
+from data.records import PhotoRow, Tray, TrayId
 from gui.walkview import WalkShelf, walk_shelves
 
 __all__ = ["IntakeReading", "read_intake"]
 
 ENDED_SHOWN = 300  # trays that ended last: a photo of their days may still want one of them
-LATE = timedelta(days=1)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -28,6 +27,11 @@ class IntakeReading:
     trays: tuple[Tray, ...] = ()  # those that grow, then those that ended of late
     doubts: tuple[ClockDoubt, ...] = ()
     shelves: tuple[WalkShelf, ...] = ()
+
+    @property
+    def ended(self) -> dict[TrayId, date]:
+        """Trays that grow no more, with their last day."""
+        return {tray.id: tray.done_at.date() for tray in self.trays if tray.done_at is not None}
 
 
 def read_intake(book: Book) -> IntakeReading:

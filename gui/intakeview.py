@@ -7,7 +7,7 @@ Not   scoring and storing (`data.intake`), the widgets (`intake.py`)
 
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import date, datetime
 from enum import StrEnum
 from pathlib import Path
 from typing import assert_never
@@ -24,7 +24,7 @@ from data.records import (
     Stored,
     TrayId,
 )
-from gui.spoken import spoken
+from gui.spoken import DAY, day_words, filled, spoken
 from gui.words import translate
 
 __all__ = ["Batch", "IntakeRow", "IntakeState", "Kind", "intake_state"]
@@ -144,6 +144,7 @@ def intake_state(
     *,
     only_needing: bool = False,
     only: Collection[PhotoId] | None = None,
+    ended: Mapping[TrayId, date] | None = None,
 ) -> IntakeState:
     """The rows: this session's files in their order, then the other photos of the book, last added first.
 
@@ -151,13 +152,14 @@ def intake_state(
     ----------
     only_needing : show those alone that need a person.
     only : show these alone; all are counted.
+    ended : trays that grow no more, with their last day: another one may have their code by now.
     """
-    by_id = {photo.id: photo for photo in photos}
+    by_id = {photo.id: _row_of_photo(photo, ended or {}) for photo in photos}
     items = batch.items()
     here = {fate.photo_id for _, fate in items if fate is not None and not isinstance(fate, Known)}
     session = [_row_of_file(path, fate, by_id, here) for path, fate in items]
     shown = {row.photo_id for row in session}
-    rows = session + [_row_of_photo(photo) for photo in photos if photo.id not in shown]
+    rows = session + [row for photo, row in by_id.items() if photo not in shown]
     kinds = [row.kind for row in rows]
     return IntakeState(
         rows=tuple(
@@ -181,15 +183,15 @@ def intake_state(
 
 
 def _row_of_file(
-    path: Path, fate: Fate | None, by_id: Mapping[PhotoId, PhotoRow], here: Collection[PhotoId | None]
+    path: Path, fate: Fate | None, by_id: Mapping[PhotoId, IntakeRow], here: Collection[PhotoId | None]
 ) -> IntakeRow:
     """The row of a file; `here` are the photos that have a row of their own in this session."""
     if fate is None:
         return IntakeRow(
             key=path, name=path.name, kind=Kind.WAITING, photo=path, sentence=translate("Intake", "waiting")
         )
-    photo = None if fate.photo_id is None else by_id.get(fate.photo_id)
-    if photo is None:  # nothing of it could be kept, or it is not among the photos that were read
+    row = None if fate.photo_id is None else by_id.get(fate.photo_id)
+    if row is None:  # nothing of it could be kept, or it is not among the photos that were read
         return IntakeRow(
             key=path,
             name=path.name,
@@ -199,8 +201,8 @@ def _row_of_file(
             photo_id=fate.photo_id,
         )
     if isinstance(fate, Known):
-        return _known_before(path, _row_of_photo(photo), asks=fate.photo_id not in here)
-    return _row_of_photo(photo)
+        return _known_before(path, row, asks=fate.photo_id not in here)
+    return row
 
 
 def _kind_of_fate(fate: Fate) -> Kind:
@@ -234,12 +236,17 @@ def _known_before(path: Path, row: IntakeRow, *, asks: bool) -> IntakeRow:
     )
 
 
-def _row_of_photo(photo: PhotoRow) -> IntakeRow:
+def _row_of_photo(photo: PhotoRow, ended: Mapping[TrayId, date]) -> IntakeRow:
+    sentence = spoken(photo.sentence)
+    tray, code = photo.tray_id or photo.proposal_id, photo.tray_code or photo.proposal_code
+    if tray in ended:
+        words = translate("Intake", "{sentence} (this {code} ended on {day})")
+        sentence = filled(words, sentence=sentence, code=code, day=day_words(ended[tray], DAY))
     return IntakeRow(
         key=int(photo.id),
         name=photo.name,
         kind=_kind_of(photo),
-        sentence=spoken(photo.sentence),
+        sentence=sentence,
         taken_at=photo.taken_at,
         photo_id=photo.id,
         photo=photo.photo,

@@ -6,6 +6,7 @@ Not   doing it (`intake.py`)
 """
 
 from collections.abc import Sequence
+from datetime import date
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal, Slot
@@ -45,6 +46,7 @@ class PhotoPanel(QFrame):
         self._row: IntakeRow | None = None
         self._picking = False
         self._leads = True
+        self._trays: tuple[Tray, ...] = ()
         self._asked: Path | None = None
         self._held: Path | None = None
         set_role(self, "sheet")
@@ -96,8 +98,13 @@ class PhotoPanel(QFrame):
         return button
 
     def show_trays(self, trays: Sequence[Tray]) -> None:
-        """The trays that can be chosen."""
-        self.picker.show_trays(trays)
+        """The trays that can be chosen; of those that have ended such as grew on the day of the photo."""
+        self._trays = tuple(trays)
+        self._offer_trays()
+
+    def _offer_trays(self) -> None:
+        day = None if self._row is None or self._row.taken_at is None else self._row.taken_at.date()
+        self.picker.show_trays([tray for tray in self._trays if _grew(tray, day)])
 
     def lead(self, leads: bool) -> None:
         """Whether the main action of the screen may stand here; a question above the list takes it."""
@@ -110,6 +117,7 @@ class PhotoPanel(QFrame):
         if row is None or self._row is None or row.key != self._row.key:
             self._picking = False
         self._row = row
+        self._offer_trays()
         self._show_words(row)
         self._show_buttons(row)
         self._show_picture(row)
@@ -206,6 +214,11 @@ class PhotoPanel(QFrame):
     def _left(self) -> None:
         if self._row is not None:
             self.left_out.emit(self._row)
+
+
+def _grew(tray: Tray, day: date | None) -> bool:
+    """Whether a tray can be on a photo of that day; one that still grows can, the clock may be wrong."""
+    return tray.done_at is None or (day is not None and tray.sown_at.date() <= day <= tray.done_at.date())
 
 
 def _loaded(path: Path) -> Loaded:

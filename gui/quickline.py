@@ -78,6 +78,8 @@ def quick_entry(
     """
     words = text.split()
     named, rest = _named(words, tiles, tags, numbers=isinstance(kind, ReadingKind))
+    if len(named) > 1:
+        return QuickEntry(kind=kind, problem=_several(words[0], named))
     trays = named or tuple(chosen)
     if not trays:
         return QuickEntry(kind=kind, problem=_no_tray(words))
@@ -109,19 +111,30 @@ def _odd(kind: ReadingKind, value: float | None, trays: Sequence[Tile], before: 
 def _named(
     words: Sequence[str], tiles: Sequence[Tile], tags: Mapping[int, TrayId], *, numbers: bool
 ) -> tuple[tuple[Tile, ...], Sequence[str]]:
-    """The tray that the first word names, and the words behind it."""
+    """The tray that the first word names, by code or by tag, and the words behind it; several: ask."""
     if not words:
         return (), ()
-    code = words[0].casefold()
-    by_code = tuple(tile for tile in tiles if tile.code.casefold() == code)
-    if by_code:
-        return by_code[:1], words[1:]
+    code, tag = words[0].casefold(), None
     if words[0].isdecimal() and (len(words) > 1 or not numbers):  # a number alone is the reading
-        tray = tags.get(int(words[0]))
-        by_tag = tuple(tile for tile in tiles if tile.tray_id == tray)
-        if by_tag:
-            return by_tag, words[1:]
-    return (), words
+        tag = tags.get(int(words[0]))
+    named = tuple(tile for tile in tiles if tile.code.casefold() == code or tile.tray_id == tag)
+    return (named, words[1:]) if named else ((), words)
+
+
+def _several(word: str, named: Sequence[Tile]) -> str:
+    """More than one growing tray answers to that word."""
+    if any(tile.code.casefold() != word.casefold() for tile in named):
+        words = translate(
+            "QuickLine",
+            "{word} is the code of one tray and the tag of another: choose the tray on the rack, then type the "
+            "number alone.",
+        )
+        return words.format(word=word)
+    words = translate(
+        "QuickLine",
+        "{count} growing trays are called {word}: choose one on the rack, then type the number alone.",
+    )
+    return words.format(count=len(named), word=word)
 
 
 def _no_tray(words: Sequence[str]) -> str:

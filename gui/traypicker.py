@@ -1,4 +1,4 @@
-"""Tray picker: the growing trays, found by a few letters.
+"""Tray picker: trays, found by a few letters.
 
 In    trays
 Out   `chosen` with the tray's id, by Enter or click
@@ -23,6 +23,7 @@ from PySide6.QtWidgets import QLineEdit, QListView, QVBoxLayout, QWidget
 
 from data.records import Tray
 from gui.palette import RACK_TARGET, Space
+from gui.spoken import DAY, day_words
 
 __all__ = ["TrayPicker"]
 
@@ -50,7 +51,10 @@ class _Trays(QAbstractListModel):
             words = self.tr("{code}   {crop} on {medium}, shelf {shelf}")
             if not tray.shelf:
                 words = self.tr("{code}   {crop} on {medium}")
-            return words.format(code=tray.code, crop=tray.crop, medium=tray.medium, shelf=tray.shelf)
+            said = words.format(code=tray.code, crop=tray.crop, medium=tray.medium, shelf=tray.shelf)
+            if tray.done_at is None:
+                return said
+            return self.tr("{tray}, until {day}").format(tray=said, day=day_words(tray.done_at, DAY))
         if role == Qt.ItemDataRole.SizeHintRole:
             return QSize(0, RACK_TARGET)
         return int(tray.id) if role == TRAY else None
@@ -72,7 +76,7 @@ class TrayPicker(QWidget):
         self._found.setSourceModel(self._trays)
         self._found.setFilterCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
         self.list = QListView(self)
-        self.list.setAccessibleName(self.tr("Growing trays"))
+        self.list.setAccessibleName(self.tr("Trays"))
         self.list.setModel(self._found)
         self.list.setUniformItemSizes(True)
         self.list.setMinimumHeight(2 * RACK_TARGET)

@@ -26,7 +26,7 @@ class WalkShelf:
     day: date
     shelf: str  # "" where the trays have none
     photos: tuple[tuple[PhotoId, TrayId], ...]
-    codes: tuple[str, ...]  # of their trays, each once
+    codes: tuple[str, ...]  # of their trays, each once; of one that has ended with its last day
 
     @property
     def key(self) -> tuple[date, str]:
@@ -70,5 +70,12 @@ def walk_shelves(photos: Iterable[PhotoRow], trays: Mapping[TrayId, Tray]) -> tu
 
 
 def _shelf(day: date, name: str, found: Mapping[PhotoId, TrayId], trays: Mapping[TrayId, Tray]) -> WalkShelf:
-    codes = tuple(dict.fromkeys(trays[tray].code for tray in found.values()))
+    codes = tuple(dict.fromkeys(_name(trays[tray]) for tray in found.values()))
     return WalkShelf(day=day, shelf=name, photos=tuple(found.items()), codes=codes)
+
+
+def _name(tray: Tray) -> str:
+    if tray.done_at is None:
+        return tray.code
+    words = translate("WalkBand", "{code} (until {day})")
+    return words.format(code=tray.code, day=day_words(tray.done_at, DAY))
