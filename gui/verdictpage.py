@@ -29,16 +29,13 @@ from gui.verdictview import (
     answers_of,
     block_lines,
     head_words,
-    how_words,
     interval_lines,
-    part_rows,
     rank_lines,
-    same_otherwise,
+    read_day_words,
     series_of,
-    sure_words,
     table_rows,
-    why_words,
 )
+from gui.verdictwhy import how_words, part_rows, same_otherwise, sure_words, why_words
 
 if TYPE_CHECKING:
     from data.verdicts import CropVerdict
@@ -201,7 +198,7 @@ class VerdictPage(QScrollArea):
             "There is nothing to compare yet: no tray has a photo of day {day} that can be used. Photograph "
             "all trays on that day after sowing, and bring the photos in at Intake."
         )
-        return words.format(day=found.on_day)
+        return words.format(day=read_day_words(found))
 
     def _show_charts(self, found: "CropVerdict", state: VerdictState) -> None:
         verdict, unit = found.verdict, spoken(found.scale.unit)

@@ -2,21 +2,20 @@
 
 In    a `VerdictReading`; which crop and measure are looked at
 Out   rows of the table, answers, lines of the charts, words: all by the one `Scale` of the verdict
-Not   reading the book (`verdictreading.py`), widgets (`verdictpage.py`)
+Not   reading the book (`verdictreading.py`), why and how sure (`verdictwhy.py`), widgets (`verdictpage.py`)
 """
 
 from dataclasses import dataclass, field, replace
+from datetime import timedelta
 from typing import TYPE_CHECKING
 
-from data.bookwords import kind_words, lost_words, mover_words, part_words
+from data.bookwords import kind_words
 from data.outcome import Outcome
-from data.surewords import camera_words, otherwise_words
 from data.trial import MeasureKind
 from data.verdict import MediumResult
-from data.verdictnotes import cautions, how_worked_out
 from data.verdictwords import Unit, outcome_words, sentence, with_unit
 from gui.chartlines import BlockLine, IntervalLine, RankLine
-from gui.spoken import in_figures, spoken
+from gui.spoken import DAY, day_words, spoken
 from gui.verdictreading import VerdictReading
 from gui.words import translate
 
@@ -24,9 +23,8 @@ if TYPE_CHECKING:
     from data.verdicts import CropVerdict
 
 __all__ = [
-    "Answer", "PartRow", "TableRow", "VerdictState", "answers_of", "block_lines", "chosen_state",
-    "head_words", "how_words", "interval_lines", "part_rows", "rank_lines", "same_otherwise", "series_of",
-    "sure_words", "table_rows", "why_words",
+    "Answer", "TableRow", "VerdictState", "answers_of", "block_lines", "chosen_state", "head_words",
+    "interval_lines", "rank_lines", "read_day_words", "series_of", "table_rows",
 ]  # fmt: skip
 
 NONE = "\u2013"
@@ -78,6 +76,16 @@ def head_words(found: "CropVerdict") -> str:
     return said
 
 
+def read_day_words(found: "CropVerdict") -> str:
+    """The day that is read, and which days of the calendar that is: "9 (11 March)"."""
+    sown = sorted({number.tray.sown_at.date() for number in found.numbers})
+    if not sown:
+        return str(found.on_day)
+    first, *others = (day_words(day + timedelta(days=found.on_day or 0), DAY) for day in sown)
+    dates = translate("Verdict", "{low} to {high}").format(low=first, high=others[-1]) if others else first
+    return f"{found.on_day} ({dates})"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Answer:
     """The sentence of one new medium."""
@@ -104,9 +112,10 @@ def answers_of(found: "CropVerdict") -> tuple[Answer, ...]:
 
 
 def series_of(found: "CropVerdict", medium: str) -> int:
-    """Colour, marker and dash of a medium: the same in every chart, before anything is compared, too."""
-    compared = [line.medium for line in found.verdict.media]
-    names = list(dict.fromkeys((*compared, found.verdict.trusted, *found.treatments.values())))
+    """Colour, marker and dash of a medium: the same for every crop and in every chart."""
+    trusted = found.verdict.trusted
+    others = {line.medium for line in found.verdict.media} | set(found.treatments.values())
+    names = [trusted, *sorted(others - {trusted})]
     return names.index(medium) if medium in names else len(names)
 
 
@@ -231,67 +240,3 @@ def block_lines(found: "CropVerdict") -> tuple[BlockLine, ...]:
         )
         for name, values in blocks.items()
     )
-
-
-# --- why, and how sure
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class PartRow:
-    """One part of the score for one medium."""
-
-    medium: str
-    part: str
-    value: str  # %
-    trusted: str
-    points: str
-
-
-def part_rows(found: "CropVerdict") -> tuple[PartRow, ...]:
-    """Every part of the score, the one that is worth most first."""
-    return tuple(
-        PartRow(
-            medium=mover.medium,
-            part=spoken(part_words(mover.part, found.counted)).split(" (")[0],
-            value=f"{in_figures(mover.value, '.1f')} %",
-            trusted=f"{in_figures(mover.trusted_value, '.1f')} %",
-            points=in_figures(mover.points + 0.0, "+.1f"),
-        )
-        for mover in found.movers
-    )
-
-
-def why_words(found: "CropVerdict") -> tuple[str, ...]:
-    """What moves the score, and trays lost to mold."""
-    said = (*mover_words(found.movers, found.counted), *lost_words(found.lost))
-    return tuple(spoken(words) for words in said)
-
-
-def sure_words(found: "CropVerdict") -> tuple[str, ...]:
-    """Doubts that change the answer, the camera, cautions; then what else is to be known."""
-    changing = [one for one in found.otherwise if one.changes]
-    words = [
-        *cautions(found.verdict),
-        *otherwise_words(changing, found.scale),
-        *camera_words(found.verdict, found.scale),
-    ]
-    said = [spoken(one) for one in words]
-    same = len(found.otherwise) - len(changing)
-    if same and not changing:
-        said.insert(0, translate("Verdict", "However it is read, each answer stays as it is."))
-    return tuple(dict.fromkeys((*said, *(spoken(note) for note in found.notes))))
-
-
-def same_otherwise(found: "CropVerdict") -> tuple[str, ...]:
-    """Readings under which the answer stays, for who wants to see them."""
-    same = [one for one in found.otherwise if not one.changes]
-    return tuple(spoken(one) for one in otherwise_words(same, found.scale))
-
-
-def how_words(found: "CropVerdict") -> tuple[str, ...]:
-    """Formula and source; the only place with chances."""
-    words = [spoken(line) for line in how_worked_out(found.verdict)]
-    if found.method is not None:
-        by = translate("Verdict", "Photos were scored by the method {method}.")
-        words.append(by.format(method=found.method))
-    return tuple(words)

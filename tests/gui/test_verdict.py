@@ -204,7 +204,7 @@ def test_a_day_that_nobody_photographed_is_said(rack: Rack, screen: Verdict, qtb
     read(screen, rack.book, qtbot)
 
     assert screen.page.nothing.isVisible()
-    assert "no tray has a photo of day 9 that can be used" in screen.page.nothing.text()
+    assert "no tray has a photo of day 9 (11 March) that can be used" in screen.page.nothing.text()
     assert "No usable photo of the day that is read" in screen.page.sure.text()
     assert not screen.page.table_panel.isVisible()
     assert not any(panel.isVisible() for panel in screen.page.panels.values())
