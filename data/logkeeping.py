@@ -80,8 +80,8 @@ def _why(code: str, trays: Sequence[Tray], stood: Sequence[Tray]) -> Sentence:
     """Why there is not the one tray that is meant."""
     if stood:
         return Sentence(
-            "{count} trays were called {code} then, so nobody knows which is meant: rename one, or note when the "
-            "old one ended.",
+            "{count} trays were called {code} then, so nobody knows which is meant: rename one, or note when "
+            "the old one ended.",
             count=len(stood),
             code=code,
         )

@@ -104,7 +104,9 @@ class PhotoPanel(QFrame):
 
     def _offer_trays(self) -> None:
         day = None if self._row is None or self._row.taken_at is None else self._row.taken_at.date()
-        self.picker.show_trays([tray for tray in self._trays if _grew(tray, day)])
+        offered = [tray for tray in self._trays if _grew(tray, day)]
+        late = [tray for tray in offered if day is not None and tray.sown_at.date() > day]
+        self.picker.show_trays([*(tray for tray in offered if tray not in late), *late], day)
 
     def lead(self, leads: bool) -> None:
         """Whether the main action of the screen may stand here; a question above the list takes it."""

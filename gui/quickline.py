@@ -126,8 +126,8 @@ def _several(word: str, named: Sequence[Tile]) -> str:
     if any(tile.code.casefold() != word.casefold() for tile in named):
         words = translate(
             "QuickLine",
-            "{word} is the code of one tray and the tag of another: choose the tray on the rack, then type the "
-            "number alone.",
+            "{word} is the code of one tray and the tag of another: choose the tray on the rack, then type "
+            "the number alone.",
         )
         return words.format(word=word)
     words = translate(

@@ -6,6 +6,7 @@ Not   what is done with it
 """
 
 from collections.abc import Sequence
+from datetime import date
 from typing import Any
 
 from PySide6.QtCore import (
@@ -35,11 +36,12 @@ class _Trays(QAbstractListModel):
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
         self._trays: tuple[Tray, ...] = ()
+        self._day: date | None = None
 
-    def show(self, trays: Sequence[Tray]) -> None:
-        if tuple(trays) != self._trays:
+    def show(self, trays: Sequence[Tray], day: date | None) -> None:
+        if (tuple(trays), day) != (self._trays, self._day):
             self.beginResetModel()
-            self._trays = tuple(trays)
+            self._trays, self._day = tuple(trays), day
             self.endResetModel()
 
     def rowCount(self, parent: Index = QModelIndex()) -> int:
@@ -52,9 +54,12 @@ class _Trays(QAbstractListModel):
             if not tray.shelf:
                 words = self.tr("{code}   {crop} on {medium}")
             said = words.format(code=tray.code, crop=tray.crop, medium=tray.medium, shelf=tray.shelf)
-            if tray.done_at is None:
-                return said
-            return self.tr("{tray}, until {day}").format(tray=said, day=day_words(tray.done_at, DAY))
+            if tray.done_at is not None:
+                return self.tr("{tray}, until {day}").format(tray=said, day=day_words(tray.done_at, DAY))
+            if self._day is not None and tray.sown_at.date() > self._day:
+                words = self.tr("{tray}, sown only on {day}")
+                return words.format(tray=said, day=day_words(tray.sown_at, DAY))
+            return said
         if role == Qt.ItemDataRole.SizeHintRole:
             return QSize(0, RACK_TARGET)
         return int(tray.id) if role == TRAY else None
@@ -90,9 +95,9 @@ class TrayPicker(QWidget):
         column.addWidget(self.list, 1)
         self.setFocusProxy(self.field)
 
-    def show_trays(self, trays: Sequence[Tray]) -> None:
-        """Offer these."""
-        self._trays.show(trays)
+    def show_trays(self, trays: Sequence[Tray], day: date | None = None) -> None:
+        """Offer these; of one that was not sown yet on the day that is meant it is said."""
+        self._trays.show(trays, day)
         self._filter()
 
     @Slot()

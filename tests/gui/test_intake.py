@@ -1,4 +1,5 @@
 from collections.abc import Callable
+from datetime import datetime
 from functools import partial
 from pathlib import Path
 
@@ -16,7 +17,7 @@ from gui.intake import Intake
 from gui.intakeview import Kind
 from gui.phototable import lines_of
 from gui.work import Work
-from tests.data.builders import a_note, bring, score_note
+from tests.data.builders import a_note, a_tray, bring, score_note
 
 
 @pytest.fixture(autouse=True)
@@ -191,6 +192,35 @@ def test_proposals_of_the_walk_are_confirmed_together_and_undone_in_one_step(
     rack_book.undo()
     intake.renew()
     qtbot.waitUntil(lambda: set(kinds(intake).values()) == {Kind.PROPOSED})
+
+
+def test_a_photo_can_be_given_to_a_tray_that_has_ended_if_it_grew_on_its_day(
+    intake: Intake, qtbot: QtBot, rack_book: Book, tmp_path: Path
+) -> None:
+    old = rack_book.trays()[0]
+    rack_book.finish_tray(old.id, datetime(2026, 3, 8, 18))
+    rack_book.add_tray(a_tray("A1", sown_at=datetime(2026, 3, 9, 8)))
+    bring(rack_book, a_note(tmp_path, "then.jpg", taken_at="2026-03-08T12:00:00"))
+    bring(rack_book, a_note(tmp_path, "later.jpg", taken_at="2026-03-10T12:00:00"))
+    intake.renew()
+    qtbot.waitUntil(lambda: len(kinds(intake)) == 2)
+    offered = []
+    for name in kinds(intake):
+        intake.list.table.selectRow(list(kinds(intake)).index(name))
+        trays = intake.list.panel.picker.list.model()
+        words = [trays.index(n, 0).data() for n in range(trays.rowCount())]
+        offered.append((name, [word for word in words if word.startswith("A1")]))
+
+    assert sorted(offered) == [
+        ("later.jpg", ["A1   broccoli on coir, shelf A"]),
+        (
+            "then.jpg",
+            [
+                "A1   broccoli on coir, shelf A, until 8 March",
+                "A1   broccoli on coir, shelf A, sown only on 9 March",
+            ],
+        ),
+    ]
 
 
 def test_a_watched_folder_brings_its_photos_in_once_they_are_whole(

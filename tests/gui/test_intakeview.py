@@ -1,4 +1,4 @@
-from datetime import datetime
+from datetime import date, datetime
 from pathlib import Path
 from typing import Any
 
@@ -144,6 +144,25 @@ def test_the_headline_counts_what_needs_a_person():
 
     assert state.headline == "3 photos need you"
     assert [row.kind for row in state.rows][1:] == [Kind.NEEDS_TRAY, Kind.PROPOSED, Kind.NEEDS_CORNERS]
+
+
+def test_a_photo_of_a_tray_that_has_ended_says_so_since_another_one_may_have_its_code():
+    rows = [a_photo(1), lost(2, proposal_id=TrayId(1), proposal_code="A1"), a_photo(3, tray_id=TrayId(9))]
+
+    state = intake_state(Batch(), rows, ended={TrayId(1): date(2026, 3, 12)})
+
+    assert [row.sentence for row in state.rows] == [
+        "A1, matched by its tag, coverage 80 % (this A1 ended on 12 March)",
+        "probably A1, by the order of the walk: confirm it or choose the tray (this A1 ended on 12 March)",
+        "A1, matched by its tag, coverage 80 %",
+    ]
+
+
+def test_some_photos_alone_can_be_shown():
+    state = intake_state(Batch(), [a_photo(1), lost(2)], only={PhotoId(2)})
+
+    assert [row.photo_id for row in state.rows] == [2]
+    assert (state.total, state.needing) == (2, 1)
 
 
 def test_only_those_that_need_a_person_can_be_shown():

@@ -1,5 +1,7 @@
 """The morning's numbers in one line: for which tray, how much, and what is asked before it is kept."""
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
@@ -63,6 +65,24 @@ def test_a_bare_number_is_in_the_growers_own_unit() -> None:
 )
 def test_what_is_missing_is_said(text: str, said: str) -> None:
     assert said in read(text).problem
+
+
+def test_a_code_that_two_growing_trays_carry_is_not_guessed_at() -> None:
+    twin = replace(A2, code="a1")
+    entry = quick_entry("A1 812", WEIGHT, [A1, twin], (), {}, {})
+
+    assert entry.problem.startswith("2 growing trays are called A1: choose one on the rack")
+    chosen = quick_entry("812", WEIGHT, [A1, twin], (twin,), {}, {})
+    assert (chosen.trays, chosen.value) == ((twin,), 812)
+
+
+def test_a_number_that_is_the_code_of_one_tray_and_the_tag_of_another_is_not_guessed_at() -> None:
+    twelve = replace(A1, code="12")
+
+    entry = quick_entry("12 812", WEIGHT, [twelve, A2], (), {12: A2.tray_id}, {})
+    assert entry.problem.startswith("12 is the code of one tray and the tag of another")
+    own = quick_entry("12 812", WEIGHT, [twelve, A2], (), {12: twelve.tray_id}, {})
+    assert own.trays == (twelve,)
 
 
 def test_a_number_that_looks_like_another_unit_is_asked_about() -> None:
