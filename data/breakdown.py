@@ -2,7 +2,7 @@
 
 In    days since it was laid out, mass left in % of the first (or marks by eye, 1 to 5)
 Out   `Decay`: rate with interval, weeks to half and to 5 % left; "cannot tell yet" where it cannot
-Not   weighing and photographs (`benchtest.py`, `benchbook.py`)
+Not   weighing and photographs (`benchtest.py`, `materialbook.py`)
 
 m(t)/m0 = exp(-k t), Olson (1963), Energy storage and the balance of producers and decomposers in ecological
 systems, Ecology 44, 322-331. Fitted to the masses, not to their logarithms, which give small late masses too
