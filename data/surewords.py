@@ -14,6 +14,8 @@ from data.verdictwords import Scale, outcome_words
 
 __all__ = ["camera_words", "otherwise_words"]
 
+Values = Mapping[str, object]
+
 CAMERA_MATTERS = 0.2  # of the standard error, from which its share is worth a word
 
 
@@ -23,102 +25,109 @@ def otherwise_words(otherwise: Sequence[Otherwise], scale: Scale) -> tuple[Sente
 
 
 def _otherwise(one: Otherwise, scale: Scale) -> Sentence:
+    under, answer = one.changes[0] if one.changes else ("", one.usual)
     values = {
         "medium": one.medium,
         "least": scale.number(one.least, sign=True),
         "most": scale.number(one.most, sign=True),
-        "answer": outcome_words(one.changes[0][1]) if one.changes else outcome_words(one.usual),
-        "under": one.changes[0][0] if one.changes else "",
+        "answer": outcome_words(answer),
+        "under": under,
     }
-    if one.what is What.ANY_BLOCK:
-        if one.changes:
-            return Sentence(
-                "{medium}: with any one block left out the difference lies between {least} and {most}; "
-                "without block "
-                "{under} the answer would be: {answer}.",
-                **values,
-            )
+    return WORDS[one.what](values, stays=not one.changes)
+
+
+def _any_block(values: Values, *, stays: bool) -> Sentence:
+    if stays:
         return Sentence(
             "{medium}: with any one block left out the difference lies between {least} and {most}, and the "
-            "answer stays.",
-            **values,
-        )
-    if one.what is What.OWN_TRAYS:
-        if one.changes:
-            return Sentence(
-                "{medium}: with the spread of its own and the trusted trays alone the answer would be: "
-                "{answer}.",
-                **values,
-            )
+            "answer stays.", **values,
+        )  # fmt: skip
+    return Sentence(
+        "{medium}: with any one block left out the difference lies between {least} and {most}; without block "
+        "{under} the answer would be: {answer}.", **values,
+    )  # fmt: skip
+
+
+def _own_trays(values: Values, *, stays: bool) -> Sentence:
+    if stays:
         return Sentence(
             "{medium}: with the spread of its own and the trusted trays alone the answer stays.", **values
         )
-    if one.what is What.HEIGHTS:
-        if one.changes:
-            return Sentence(
-                "{medium}: media at different heights in the tray look denser or thinner to the camera; "
-                "by that "
-                "the difference may lie between {least} and {most}, and then the answer could be: "
-                "{answer}.",
-                **values,
-            )
+    return Sentence(
+        "{medium}: with the spread of its own and the trusted trays alone the answer would be: {answer}.",
+        **values,
+    )
+
+
+def _heights(values: Values, *, stays: bool) -> Sentence:
+    if stays:
         return Sentence(
-            "{medium}: media at different heights in the tray look denser or thinner to the camera; by "
-            "that the "
-            "difference may lie between {least} and {most}, and the answer stays.",
-            **values,
-        )
-    if one.what is What.OTHER_AREA:
-        return _other_area(one, values)
-    if one.what is What.NO_SUSPECTS:
-        if one.changes:
-            return Sentence(
-                "{medium}: without trays with an open suspect the difference is {least}, and the answer "
-                "would "
-                "be: {answer}.",
-                **values,
-            )
+            "{medium}: media at different heights in the tray look denser or thinner to the camera; by that "
+            "the difference may lie between {least} and {most}, and the answer stays.", **values,
+        )  # fmt: skip
+    return Sentence(
+        "{medium}: media at different heights in the tray look denser or thinner to the camera; by that "
+        "the difference may lie between {least} and {most}, and then the answer could be: {answer}.",
+        **values,
+    )
+
+
+def _other_area(values: Values, *, stays: bool) -> Sentence:
+    if stays:
+        return Sentence(
+            "{medium}: counted as a share of the inner area, which favours media that lie high in the tray, "
+            "the difference is {least}, and the answer stays.", **values,
+        )  # fmt: skip
+    return Sentence(
+        "{medium}: counted as a share of the inner area, which favours media that lie high in the tray, "
+        "the difference is {least}, and the answer would be: {answer}.", **values,
+    )  # fmt: skip
+
+
+def _no_suspects(values: Values, *, stays: bool) -> Sentence:
+    if stays:
         return Sentence(
             "{medium}: without trays with an open suspect the difference is {least}, and the answer stays.",
             **values,
         )
-    if one.what is What.NO_LOST:
-        if one.changes:
-            return Sentence(
-                "{medium}: without trays lost to mold the difference is {least}, and the answer would be: "
-                "{answer}.",
-                **values,
-            )
+    return Sentence(
+        "{medium}: without trays with an open suspect the difference is {least}, and the answer would be: "
+        "{answer}.", **values,
+    )  # fmt: skip
+
+
+def _no_lost(values: Values, *, stays: bool) -> Sentence:
+    if stays:
         return Sentence(
             "{medium}: without trays lost to mold the difference is {least}, and the answer stays.", **values
         )
-    if one.changes:
+    return Sentence(
+        "{medium}: without trays lost to mold the difference is {least}, and the answer would be: {answer}.",
+        **values,
+    )
+
+
+def _other_method(values: Values, *, stays: bool) -> Sentence:
+    if stays:
         return Sentence(
-            "{medium}: by the scores of the other version of the method the difference is {least}, and "
-            "the answer "
-            "would be: {answer}.",
-            **values,
-        )
+            "{medium}: by the scores of the other version of the method the difference is {least}, and the "
+            "answer stays.", **values,
+        )  # fmt: skip
     return Sentence(
         "{medium}: by the scores of the other version of the method the difference is {least}, and the "
-        "answer "
-        "stays.",
-        **values,
-    )
+        "answer would be: {answer}.", **values,
+    )  # fmt: skip
 
 
-def _other_area(one: Otherwise, values: Mapping[str, object]) -> Sentence:
-    if one.changes:
-        return Sentence(
-            "{medium}: counted as a share of the inner area, which favours media that lie high in the tray, "
-            "the difference is {least}, and the answer would be: {answer}.",
-            **values,
-        )
-    return Sentence(
-        "{medium}: counted as a share of the inner area, which favours media that lie high in the tray, the "
-        "difference is {least}, and the answer stays.",
-        **values,
-    )
+WORDS = {
+    What.ANY_BLOCK: _any_block,
+    What.OWN_TRAYS: _own_trays,
+    What.HEIGHTS: _heights,
+    What.OTHER_AREA: _other_area,
+    What.NO_SUSPECTS: _no_suspects,
+    What.NO_LOST: _no_lost,
+    What.OTHER_METHOD: _other_method,
+}
 
 
 def camera_words(verdict: Verdict, scale: Scale) -> tuple[Sentence, ...]:
