@@ -12,7 +12,7 @@ from data.cancel import CancelToken
 from data.comparable import comparable
 from data.comparedday import scorings_of
 from data.mediumgrowth import growth_by_treatment
-from data.records import Tray
+from data.records import Day, PhotoId
 from data.reportcontent import Block, GrowthFigure, Heading, Paragraph, Picture, PictureRow
 from data.sentence import Sentence
 from data.trialrows import PhotoNumbers
@@ -22,7 +22,7 @@ from data.verdicts import CropVerdict
 if TYPE_CHECKING:
     from data.book import Book
 
-__all__ = ["growth_blocks", "picture_blocks"]
+__all__ = ["growth_blocks", "picture_blocks", "shown_photos"]
 
 PER_ROW = 3
 
@@ -43,6 +43,17 @@ def picture_blocks(
             words = Sentence("{crop} on day {day}", crop=one.crop, day=one.on_day)
             yield Heading(text=words, level=2, spare=10 + number if number > 2 else 0)
             yield from mine
+
+
+def shown_photos(book: "Book", scored: Sequence[CropVerdict], *, short: bool) -> Iterator[PhotoId]:
+    """The photos whose top views `picture_blocks` will show."""
+    most = 1 if short and len(scored) > 1 else None
+    for one in scored:
+        for line in one.verdict.media:
+            for chosen in _chosen(one, line.medium)[:most]:
+                day = _day(book, one, chosen)
+                if day is not None:
+                    yield day.photo_id
 
 
 def _rows(book: "Book", one: CropVerdict, cancel: CancelToken) -> Iterator[PictureRow]:
@@ -78,13 +89,17 @@ def _picture(
     book: "Book", one: CropVerdict, chosen: Chosen, words: Sentence, cancel: CancelToken
 ) -> Picture | None:
     cancel.check()
-    tray: Tray = chosen.number.tray
-    days = [day for day in book.days(tray.id) if day.day == one.on_day and day.pictures is not None]
-    if not days or days[-1].pictures is None:
+    day = _day(book, one, chosen)
+    if day is None or day.pictures is None:
         return None
-    pictures = days[-1].pictures
+    pictures = day.pictures
     path = pictures.top_view if pictures.top_view.exists() else pictures.thumbnail
     return Picture(path=path, words=words)
+
+
+def _day(book: "Book", one: CropVerdict, chosen: Chosen) -> Day | None:
+    days = [day for day in book.days(chosen.number.tray.id) if day.day == one.on_day]
+    return next((day for day in reversed(days) if day.pictures is not None), None)
 
 
 def _words(one: CropVerdict, chosen: Chosen) -> Sentence:

@@ -13,12 +13,13 @@ from typing import TYPE_CHECKING
 
 from data.bookwords import kind_words, lost_words, mover_words
 from data.cancel import CancelToken
+from data.lostviews import lost_views, make_lost_views
 from data.planwords import kept_words
 from data.records import Tray
 from data.reportbeside import look_blocks, material_blocks, wrong_blocks
 from data.reportcontent import Block, Grid, Heading, IntervalFigure, Paragraph, Report, VerdictGrid
 from data.reportfixed import CAUTIONS, methods
-from data.reportpictures import growth_blocks, picture_blocks
+from data.reportpictures import growth_blocks, picture_blocks, shown_photos
 from data.sentence import Sentence
 from data.surewords import camera_words, otherwise_words
 from data.trial import MeasureKind
@@ -84,10 +85,18 @@ class _Reading:
         self.trays: tuple[Tray, ...] = book.trial_trays(trial) if trial else ()
         self.plans = book.plans(trial) if trial else ()
         self.found: tuple[CropVerdict, ...] = ()
+        self.lost = 0  # top views that had to be made again
 
     def _step(self, done: int) -> None:
         self.cancel.check()
-        self.progress(done, STEPS)
+        self.progress(done + (self.lost if done > 1 else 0), STEPS + self.lost)
+
+    def _make_lost_views(self) -> None:
+        """Each takes longer than any other step, so each counts as one."""
+        lost = lost_views(self.book, shown_photos(self.book, self._scored(), short=self.short))
+        self.lost = len(lost)
+        whole = STEPS + self.lost
+        make_lost_views(self.book, lost, self.cancel, lambda done, _all: self.progress(1 + done, whole))
 
     def blocks(self) -> Iterator[Block]:
         self._step(0)
@@ -102,6 +111,7 @@ class _Reading:
         self.found = verdicts(self.book, self.trial, cancel=self.cancel)
         self._step(1)
         yield from self._answers()
+        self._make_lost_views()
         yield from picture_blocks(self.book, self._scored(), self.cancel, short=self.short)
         self._step(2)
         yield from growth_blocks(self._scored(), self.book.photo_numbers(self.trial))
@@ -170,7 +180,7 @@ class _Reading:
         yield (
             Sentence("Trays"),
             Sentence(
-                "{trays} of each and crop, in blocks: {blocks}",
+                "{trays} of each treatment and crop, in blocks: {blocks}",
                 trays=plan.trays_per_treatment,
                 blocks=", ".join(block.name for block in plan.blocks),
             ),

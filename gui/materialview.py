@@ -122,7 +122,7 @@ def cell_words(row: Row, medium: str, cell: Cell) -> CellWords:
     if cell.gap is not None:
         gap = spoken(cell.gap)
         return CellWords(value="", below=gap, origin=None, spoken=f"{medium}, {spoken(row.words)}: {gap}")
-    value = cell.text if cell.value is None else value_words(row, cell.value)
+    value = spoken(cell.text) if cell.value is None else value_words(row, cell.value)
     parts = [part for part in (range_words(row, cell), n_words(cell)) if part]
     below = ", ".join(parts)
     told = f"{medium}, {spoken(row.words)}: {value} {spoken(row.unit)}, {below}, {origin_words(cell.origin)}"

@@ -25,9 +25,9 @@ from gui.work import Job, Work
 if TYPE_CHECKING:
     from data.book import Book
 
-__all__ = ["Looked", "ReportDesk", "Wanted"]
+__all__ = ["PAGE_WIDTH", "Looked", "ReportDesk", "Wanted"]
 
-PAGE_WIDTH = 560  # px
+PAGE_WIDTH = 760  # px; letters of 10 pt can be read
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -86,6 +86,11 @@ class ReportDesk(QObject):
             return path
 
         self._begin(task, path)
+
+    @property
+    def job(self) -> Job | None:
+        """What runs."""
+        return self._job
 
     def stop(self) -> None:
         """End what runs."""

@@ -13,7 +13,7 @@ from PySide6.QtGui import QImage, QPixmap
 from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
-    QFormLayout,
+    QGridLayout,
     QHBoxLayout,
     QLabel,
     QProgressBar,
@@ -26,7 +26,8 @@ from PySide6.QtWidgets import (
 from gui.choosing import ask_new_file
 from gui.palette import Space, set_role
 from gui.paper import Paper
-from gui.reportdesk import Looked, ReportDesk, Wanted
+from gui.reportdesk import PAGE_WIDTH, Looked, ReportDesk, Wanted
+from gui.timeleft import seconds_left
 from gui.work import Work
 
 if TYPE_CHECKING:
@@ -35,15 +36,16 @@ if TYPE_CHECKING:
 __all__ = ["ReportDialog"]
 
 KINDS = "PDF (*.pdf);;HTML (*.html)"
+ROUND_THE_PAGE = 80  # px: edges of the dialog, the scroll bar
 
 
 class ReportDialog(QDialog):
-    """What goes into the report on the left, its pages on the right."""
+    """What goes into the report above, its pages below."""
 
     def __init__(self, book: "Book", work: Work, parent: QWidget | None = None, trial: str = "") -> None:
         super().__init__(parent)
         self.setWindowTitle(self.tr("Report"))
-        self.told = ""
+        self.told = self._words = ""
         self.desk = ReportDesk(book, work, self)
         self.desk.looked.connect(self._show_pages)
         self.desk.saved.connect(self._saved)
@@ -60,6 +62,7 @@ class ReportDialog(QDialog):
         self._lay_out()
         for box in (self.trial, self.version, self.paper):
             box.currentIndexChanged.connect(self.look)
+        self.setMinimumWidth(PAGE_WIDTH + ROUND_THE_PAGE)
         self.resize(960, 660)
         self.look()
 
@@ -67,51 +70,43 @@ class ReportDialog(QDialog):
         box = QComboBox(self)
         box.setAccessibleName(name)
         box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        box.setMinimumContentsLength(24)
+        box.setMinimumContentsLength(6)
         for words, data in items:
             box.addItem(words, data)
         return box
 
     def _lay_out(self) -> None:
-        both = QHBoxLayout()
-        both.setSpacing(Space.L)
-        both.addLayout(self._choices())
+        choices = QGridLayout()
+        choices.setHorizontalSpacing(Space.M)
+        choices.setVerticalSpacing(Space.XS)
+        for at, (box, room) in enumerate(((self.trial, 3), (self.version, 2), (self.paper, 1))):
+            label = QLabel(box.accessibleName(), self)
+            label.setBuddy(box)
+            choices.addWidget(label, 0, at)
+            choices.addWidget(box, 1, at)
+            choices.setColumnStretch(at, room)
         self.pages = QScrollArea(self)
         self.pages.setWidgetResizable(True)
         self.pages.setAccessibleName(self.tr("Preview of the pages"))
-        both.addWidget(self.pages, 1)
+        self.trouble = QLabel(self)
+        self.trouble.setWordWrap(True)
+        set_role(self.trouble, "alarm")
+        self.trouble.hide()
         column = QVBoxLayout(self)
         column.setContentsMargins(Space.XL, Space.L, Space.XL, Space.L)
         column.setSpacing(Space.M)
-        column.addLayout(both, 1)
-        column.addLayout(self._buttons())
+        column.addLayout(choices)
+        column.addWidget(self.pages, 1)
+        column.addWidget(self.trouble)
+        column.addLayout(self._lay_out_foot())
 
-    def _choices(self) -> QVBoxLayout:
-        """What is reported, and below it what becomes of that."""
-        form = QFormLayout()
-        form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapAllRows)
-        form.setSpacing(Space.S)
-        form.addRow(self.tr("Trial"), self.trial)
-        form.addRow(self.tr("Version"), self.version)
-        form.addRow(self.tr("Paper"), self.paper)
+    def _lay_out_foot(self) -> QHBoxLayout:
         self.about = QLabel(self)
         self.about.setWordWrap(True)
         set_role(self.about, "soft")
         self.bar = QProgressBar(self)
         self.bar.setAccessibleName(self.tr("Progress"))
-        self.trouble = QLabel(self)
-        self.trouble.setWordWrap(True)
-        set_role(self.trouble, "alarm")
-        self.trouble.hide()
-        left = QVBoxLayout()
-        left.addLayout(form)
-        left.addWidget(self.about)
-        left.addStretch(1)
-        left.addWidget(self.trouble)
-        left.addWidget(self.bar)
-        return left
-
-    def _buttons(self) -> QHBoxLayout:
+        self.bar.setTextVisible(False)
         self.close_button = QPushButton(self.tr("Close"), self)
         self.close_button.clicked.connect(self.reject)
         self.save = QPushButton(self.tr("Save as PDF or HTML..."), self)
@@ -119,7 +114,9 @@ class ReportDialog(QDialog):
         self.save.setDefault(True)
         self.save.clicked.connect(self._ask)
         row = QHBoxLayout()
-        row.addStretch(1)
+        row.setSpacing(Space.M)
+        row.addWidget(self.about, 2)
+        row.addWidget(self.bar, 1)
         row.addWidget(self.close_button)
         row.addWidget(self.save)
         return row
@@ -140,6 +137,7 @@ class ReportDialog(QDialog):
         self.desk.look(self.wanted)
 
     def _busy(self, words: str) -> None:
+        self._words = words
         self.about.setText(words)
         self.trouble.hide()
         self.bar.setRange(0, 0)
@@ -154,6 +152,11 @@ class ReportDialog(QDialog):
     def _progressed(self, done: int, whole: int) -> None:
         self.bar.setRange(0, max(whole, 1))
         self.bar.setValue(done)
+        job = self.desk.job
+        left = None if job is None else seconds_left(done, whole, job.seconds())
+        if left is not None:
+            words = self.tr("{doing} About {seconds} s left.")
+            self.about.setText(words.format(doing=self._words, seconds=left))
 
     @Slot(object)
     def _show_pages(self, looked: Looked) -> None:

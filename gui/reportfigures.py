@@ -20,6 +20,7 @@ from gui.reportpieces import SMALL, Piece, font_of, laid
 from gui.spoken import spoken
 from gui.tokens import LIGHT
 from gui.verdictview import interval_lines, series_of
+from gui.words import translate
 
 __all__ = ["chart_piece", "chart_png", "chart_words", "picture_jpeg", "picture_piece"]
 
@@ -140,6 +141,10 @@ def picture_piece(block: PictureRow, width: float) -> Piece:
             image = _picture(one.path, round(side * SHARP))
             if image is not None:
                 painter.drawImage(box, image)
+            else:
+                painter.setPen(QColor(LIGHT.soft_ink))
+                gone, _ = laid(translate("Report", "The picture is gone."), side - 2 * GAP, font_of(SMALL))
+                gone.draw(painter, QPointF(box.left() + GAP, box.top() + GAP))
             painter.setPen(QPen(QColor(LIGHT.line), 1.0))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRect(box)

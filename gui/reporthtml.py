@@ -41,11 +41,13 @@ p {{ margin: 8px 0; }} .small {{ font-size: 13px; }} .soft {{ color: {LIGHT.soft
 table {{ border-collapse: collapse; width: 100%; font-size: 13px; margin: 12px 0; }}
 th, td {{ text-align: left; vertical-align: top; padding: 4px 8px; border-bottom: 1px solid {LIGHT.line};
   overflow-wrap: break-word; }}
-.number {{ text-align: right; font-variant-numeric: tabular-nums; }}
+.number {{ text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }}
 caption {{ text-align: left; color: {LIGHT.soft_ink}; }}
 img {{ max-width: 100%; height: auto; border: 0; }}
+.chart {{ width: 100%; min-width: 34em; max-width: none; }}
 .row {{ display: flex; flex-wrap: wrap; gap: 10px; }}
 figure {{ margin: 0; flex: 1 1 200px; max-width: 33%; font-size: 13px; }}
+@media (max-width: 34em) {{ figure {{ flex-basis: 100%; max-width: 100%; }} }}
 @media print {{ h2, h3, h4 {{ break-after: avoid; }} tr, figure {{ break-inside: avoid; }} }}
 """
 
@@ -77,7 +79,8 @@ def _html_of(block: Block) -> str:
             kind = f' class="{block.role}"' if block.role else ""
             return f"<p{kind}>{_lines(spoken(block.text))}</p>"
         case IntervalFigure() | GrowthFigure():
-            return _image("png", chart_png(block), chart_words(block))
+            chart = _image("png", chart_png(block), chart_words(block), "chart")
+            return f'<div class="over">{chart}</div>'
         case PictureRow():
             return _pictures(block)
         case Grid() | VerdictGrid() | Materials():
@@ -89,8 +92,9 @@ def _lines(text: str) -> str:
     return escape(text).replace("\n", "<br>")
 
 
-def _image(kind: str, data: bytes, words: str) -> str:
-    return f'<img src="data:image/{kind};base64,{b64encode(data).decode()}" alt="{escape(words)}">'
+def _image(kind: str, data: bytes, words: str, name: str = "") -> str:
+    named = f' class="{name}"' if name else ""
+    return f'<img{named} src="data:image/{kind};base64,{b64encode(data).decode()}" alt="{escape(words)}">'
 
 
 def _pictures(block: PictureRow) -> str:

@@ -1791,6 +1791,10 @@
             <source>the same photo as {name}, already in the book: {fate}</source>
             <translation>dasselbe Foto wie {name}, schon im Buch: {fate}</translation>
         </message>
+        <message>
+            <source>{sentence} (this {code} ended on {day})</source>
+            <translation>{sentence} (diese {code} endete am {day})</translation>
+        </message>
     </context>
     <context>
         <name>IntakeDesk</name>
@@ -2560,12 +2564,24 @@
             <translation>Die Messwerte werden behalten.</translation>
         </message>
         <message>
+            <source>Keeping the readings: {count}.</source>
+            <translation>Messwerte werden behalten: {count}.</translation>
+        </message>
+        <message>
+            <source>Stopped; nothing of the file was kept.</source>
+            <translation>Angehalten; aus der Datei wurde nichts behalten.</translation>
+        </message>
+        <message>
             <source>{file} cannot be opened, or is too large.</source>
             <translation>{file} lässt sich nicht öffnen oder ist zu groß.</translation>
         </message>
         <message>
             <source>This did not work; nothing was kept.</source>
             <translation>Das ging nicht; nichts wurde behalten.</translation>
+        </message>
+        <message>
+            <source>Stopping; nothing of the file is kept.</source>
+            <translation>Wird angehalten; aus der Datei wird nichts behalten.</translation>
         </message>
     </context>
     <context>
@@ -2634,6 +2650,10 @@
             <source>Readings are of</source>
             <translation>Messwerte von</translation>
         </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
     </context>
     <context>
         <name>LogPreview</name>
@@ -2693,12 +2713,20 @@
             <translation>Erst beantworten, was oben gefragt ist, dann können die Messwerte behalten werden.</translation>
         </message>
         <message>
+            <source>Readings that will be kept: {count}.</source>
+            <translation>Messwerte, die behalten werden: {count}.</translation>
+        </message>
+        <message>
             <source>Readings that will be kept: {count}. Known already: {known}.</source>
             <translation>Messwerte, die behalten werden: {count}. Schon bekannt: {known}.</translation>
         </message>
         <message>
-            <source>Readings that will be kept: {count}.</source>
-            <translation>Messwerte, die behalten werden: {count}.</translation>
+            <source>{code} until {day}</source>
+            <translation>{code} bis {day}</translation>
+        </message>
+        <message>
+            <source>Of trays that have ended: {count} ({trays}).</source>
+            <translation>Von beendeten Schalen: {count} ({trays}).</translation>
         </message>
     </context>
     <context>
@@ -2862,6 +2890,14 @@
         <message>
             <source>What needs a look</source>
             <translation>Was einen Blick braucht</translation>
+        </message>
+        <message>
+            <source>What went away</source>
+            <translation>Was verschwand</translation>
+        </message>
+        <message>
+            <source>What stood here before, and why it went away</source>
+            <translation>Was vorher hier stand, und warum es verschwand</translation>
         </message>
         <message>
             <source>most urgent first</source>
@@ -4805,11 +4841,11 @@ trusted</source>
         </message>
         <message>
             <source>{word} is the code of one tray and the tag of another: choose the tray on the rack, then type the number alone.</source>
-            <translation type="unfinished" />
+            <translation>{word} ist der Code einer Schale und das Schild einer anderen: die Schale im Regal wählen, dann nur die Zahl tippen.</translation>
         </message>
         <message>
             <source>{count} growing trays are called {word}: choose one on the rack, then type the number alone.</source>
-            <translation type="unfinished" />
+            <translation>{count} wachsende Schalen heißen {word}: eine im Regal wählen, dann nur die Zahl tippen.</translation>
         </message>
         <message>
             <source>No growing tray is called {code}.</source>
@@ -5165,12 +5201,12 @@ trusted</source>
     <context>
         <name>Report</name>
         <message>
-            <source>en</source>
-            <translation>de</translation>
-        </message>
-        <message>
             <source>The picture is gone.</source>
             <translation>Das Bild fehlt.</translation>
+        </message>
+        <message>
+            <source>en</source>
+            <translation>de</translation>
         </message>
         <message>
             <source>page {n} of {all}</source>
@@ -5277,6 +5313,10 @@ trusted</source>
         <message>
             <source>Cancel</source>
             <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>{doing} About {seconds} s left.</source>
+            <translation>{doing} Noch etwa {seconds} s.</translation>
         </message>
         <message>
             <source>One page.</source>
@@ -6723,11 +6763,11 @@ trusted</source>
         </message>
         <message>
             <source>{count} trays were called {code} then, so nobody knows which is meant: rename one, or note when the old one ended.</source>
-            <translation type="unfinished" />
+            <translation>{count} Schalen hießen damals {code}, also weiß niemand, welche gemeint ist: eine umbenennen oder notieren, wann die alte endete.</translation>
         </message>
         <message>
             <source>No tray {code} was growing then.</source>
-            <translation type="unfinished" />
+            <translation>Damals wuchs keine Schale {code}.</translation>
         </message>
         <message>
             <source>The book has no tray {code}.</source>
@@ -7602,8 +7642,8 @@ trusted</source>
             <translation>Schalen</translation>
         </message>
         <message>
-            <source>{trays} of each and crop, in blocks: {blocks}</source>
-            <translation>{trays} von jedem und jeder Kultur, in Blöcken: {blocks}</translation>
+            <source>{trays} of each treatment and crop, in blocks: {blocks}</source>
+            <translation>{trays} je Variante und Kultur, in Blöcken: {blocks}</translation>
         </message>
         <message>
             <source>{crop}: {measure} on day {day}</source>
@@ -7730,60 +7770,60 @@ trusted</source>
             <translation>Kein Schild wurde gelesen: mit einer Schale samt Schild auf der Station ist die Prüfung sicherer.</translation>
         </message>
         <message>
-            <source>{medium}: with any one block left out the difference lies between {least} and {most}; without block {under} the answer would be: {answer}.</source>
-            <translation>{medium}: lässt man irgendeinen Block weg, liegt der Unterschied zwischen {least} und {most}; ohne Block {under} wäre die Antwort: {answer}.</translation>
-        </message>
-        <message>
             <source>{medium}: with any one block left out the difference lies between {least} and {most}, and the answer stays.</source>
             <translation>{medium}: lässt man irgendeinen Block weg, liegt der Unterschied zwischen {least} und {most}, und die Antwort bleibt.</translation>
         </message>
         <message>
-            <source>{medium}: with the spread of its own and the trusted trays alone the answer would be: {answer}.</source>
-            <translation>{medium}: allein mit der Streuung der eigenen und der bewährten Schalen wäre die Antwort: {answer}.</translation>
+            <source>{medium}: with any one block left out the difference lies between {least} and {most}; without block {under} the answer would be: {answer}.</source>
+            <translation>{medium}: lässt man irgendeinen Block weg, liegt der Unterschied zwischen {least} und {most}; ohne Block {under} wäre die Antwort: {answer}.</translation>
         </message>
         <message>
             <source>{medium}: with the spread of its own and the trusted trays alone the answer stays.</source>
             <translation>{medium}: allein mit der Streuung der eigenen und der bewährten Schalen bleibt die Antwort.</translation>
         </message>
         <message>
-            <source>{medium}: media at different heights in the tray look denser or thinner to the camera; by that the difference may lie between {least} and {most}, and then the answer could be: {answer}.</source>
-            <translation>{medium}: Substrate in verschiedener Höhe der Schale sehen für die Kamera dichter oder dünner aus; dadurch kann der Unterschied zwischen {least} und {most} liegen, und dann könnte die Antwort sein: {answer}.</translation>
+            <source>{medium}: with the spread of its own and the trusted trays alone the answer would be: {answer}.</source>
+            <translation>{medium}: allein mit der Streuung der eigenen und der bewährten Schalen wäre die Antwort: {answer}.</translation>
         </message>
         <message>
             <source>{medium}: media at different heights in the tray look denser or thinner to the camera; by that the difference may lie between {least} and {most}, and the answer stays.</source>
             <translation>{medium}: Substrate in verschiedener Höhe der Schale sehen für die Kamera dichter oder dünner aus; dadurch kann der Unterschied zwischen {least} und {most} liegen, und die Antwort bleibt.</translation>
         </message>
         <message>
-            <source>{medium}: without trays with an open suspect the difference is {least}, and the answer would be: {answer}.</source>
-            <translation>{medium}: ohne Schalen mit offenem Verdacht ist der Unterschied {least}, und die Antwort wäre: {answer}.</translation>
+            <source>{medium}: media at different heights in the tray look denser or thinner to the camera; by that the difference may lie between {least} and {most}, and then the answer could be: {answer}.</source>
+            <translation>{medium}: Substrate in verschiedener Höhe der Schale sehen für die Kamera dichter oder dünner aus; dadurch kann der Unterschied zwischen {least} und {most} liegen, und dann könnte die Antwort sein: {answer}.</translation>
         </message>
         <message>
-            <source>{medium}: without trays with an open suspect the difference is {least}, and the answer stays.</source>
-            <translation>{medium}: ohne Schalen mit offenem Verdacht ist der Unterschied {least}, und die Antwort bleibt.</translation>
-        </message>
-        <message>
-            <source>{medium}: without trays lost to mold the difference is {least}, and the answer would be: {answer}.</source>
-            <translation>{medium}: ohne durch Schimmel verlorene Schalen ist der Unterschied {least}, und die Antwort wäre: {answer}.</translation>
-        </message>
-        <message>
-            <source>{medium}: without trays lost to mold the difference is {least}, and the answer stays.</source>
-            <translation>{medium}: ohne durch Schimmel verlorene Schalen ist der Unterschied {least}, und die Antwort bleibt.</translation>
-        </message>
-        <message>
-            <source>{medium}: by the scores of the other version of the method the difference is {least}, and the answer would be: {answer}.</source>
-            <translation>{medium}: nach den Wertungen der anderen Version der Methode ist der Unterschied {least}, und die Antwort wäre: {answer}.</translation>
-        </message>
-        <message>
-            <source>{medium}: by the scores of the other version of the method the difference is {least}, and the answer stays.</source>
-            <translation>{medium}: nach den Wertungen der anderen Version der Methode ist der Unterschied {least}, und die Antwort bleibt.</translation>
+            <source>{medium}: counted as a share of the inner area, which favours media that lie high in the tray, the difference is {least}, and the answer stays.</source>
+            <translation>{medium}: als Anteil an der Innenfläche gezählt, was hoch liegende Substrate begünstigt, ist der Unterschied {least}, und die Antwort bleibt.</translation>
         </message>
         <message>
             <source>{medium}: counted as a share of the inner area, which favours media that lie high in the tray, the difference is {least}, and the answer would be: {answer}.</source>
             <translation>{medium}: als Anteil an der Innenfläche gezählt, was hoch liegende Substrate begünstigt, ist der Unterschied {least}, und die Antwort wäre: {answer}.</translation>
         </message>
         <message>
-            <source>{medium}: counted as a share of the inner area, which favours media that lie high in the tray, the difference is {least}, and the answer stays.</source>
-            <translation>{medium}: als Anteil an der Innenfläche gezählt, was hoch liegende Substrate begünstigt, ist der Unterschied {least}, und die Antwort bleibt.</translation>
+            <source>{medium}: without trays with an open suspect the difference is {least}, and the answer stays.</source>
+            <translation>{medium}: ohne Schalen mit offenem Verdacht ist der Unterschied {least}, und die Antwort bleibt.</translation>
+        </message>
+        <message>
+            <source>{medium}: without trays with an open suspect the difference is {least}, and the answer would be: {answer}.</source>
+            <translation>{medium}: ohne Schalen mit offenem Verdacht ist der Unterschied {least}, und die Antwort wäre: {answer}.</translation>
+        </message>
+        <message>
+            <source>{medium}: without trays lost to mold the difference is {least}, and the answer stays.</source>
+            <translation>{medium}: ohne durch Schimmel verlorene Schalen ist der Unterschied {least}, und die Antwort bleibt.</translation>
+        </message>
+        <message>
+            <source>{medium}: without trays lost to mold the difference is {least}, and the answer would be: {answer}.</source>
+            <translation>{medium}: ohne durch Schimmel verlorene Schalen ist der Unterschied {least}, und die Antwort wäre: {answer}.</translation>
+        </message>
+        <message>
+            <source>{medium}: by the scores of the other version of the method the difference is {least}, and the answer stays.</source>
+            <translation>{medium}: nach den Wertungen der anderen Version der Methode ist der Unterschied {least}, und die Antwort bleibt.</translation>
+        </message>
+        <message>
+            <source>{medium}: by the scores of the other version of the method the difference is {least}, and the answer would be: {answer}.</source>
+            <translation>{medium}: nach den Wertungen der anderen Version der Methode ist der Unterschied {least}, und die Antwort wäre: {answer}.</translation>
         </message>
         <message>
             <source>The camera sees media differently by about {sd} (standard deviation); beside the trays' own spread that is little.</source>
@@ -9238,8 +9278,8 @@ trusted</source>
             <translation>Schale, Kultur oder Substrat suchen</translation>
         </message>
         <message>
-            <source>Growing trays</source>
-            <translation>Wachsende Schalen</translation>
+            <source>Trays</source>
+            <translation>Schalen</translation>
         </message>
     </context>
     <context>
@@ -10408,6 +10448,14 @@ trusted</source>
             <translation>Noch gibt es nichts zu vergleichen: keine Schale hat ein brauchbares Foto. Im Eingang Fotos einlesen.</translation>
         </message>
         <message>
+            <source>There is nothing to compare yet: the photos of day {day} were scored by different versions of the method, and these are never mixed. Let Intake score the photos again.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>There is nothing to compare: day {day} has passed without a photo that can be used. If there are photos of another day, name that day in the plan; the verdict says then that it was changed.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>There is nothing to compare yet: no tray has a photo of day {day} that can be used. Photograph all trays on that day after sowing, and bring the photos in at Intake.</source>
             <translation>Noch gibt es nichts zu vergleichen: keine Schale hat ein brauchbares Foto von Tag {day}. An diesem Tag nach der Aussaat alle Schalen fotografieren und die Fotos im Eingang einlesen.</translation>
         </message>
@@ -10551,6 +10599,10 @@ trusted</source>
             <source>1 photo of {day} shows {codes}.</source>
             <translation>1 Foto vom {day} zeigt {codes}.</translation>
         </message>
+        <message>
+            <source>{code} (until {day})</source>
+            <translation>{code} (bis {day})</translation>
+        </message>
     </context>
     <context>
         <name>What</name>
@@ -10683,6 +10735,14 @@ trusted</source>
         <message>
             <source>{code}   {crop} on {medium}</source>
             <translation>{code}   {crop} auf {medium}</translation>
+        </message>
+        <message>
+            <source>{tray}, until {day}</source>
+            <translation>{tray}, bis {day}</translation>
+        </message>
+        <message>
+            <source>{tray}, sown only on {day}</source>
+            <translation>{tray}, erst am {day} gesät</translation>
         </message>
     </context>
     <context>

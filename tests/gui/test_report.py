@@ -1,6 +1,7 @@
 """A report holds every sentence and number of its verdicts, on paper and in mail, and nothing private."""
 
 import re
+import shutil
 from collections.abc import Iterator
 from dataclasses import replace
 from html.parser import HTMLParser
@@ -14,9 +15,11 @@ import pytest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+import data.intake
 from data.blocks import ShelfPlaces
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
+from data.records import PhotoId
 from data.reportcontent import Grid, Heading, Paragraph, PictureRow, Report
 from data.reportreading import read_report
 from data.sentence import Sentence
@@ -278,6 +281,65 @@ def test_no_place_and_no_camera_comes_along(rack: Rack, tmp_path: Path) -> None:
             assert len(found) > 3
             content += b"".join(map(b64decode, found))
         assert not any(word in content for word in (b"SERIAL", b"SecretMaker", b"Exif", b"GPS"))
+
+
+# --- pictures that the cache has lost
+
+
+def lose_cache(rack: Rack) -> None:
+    shutil.rmtree(rack.book.folder / "cache")
+
+
+def test_top_views_that_the_cache_has_lost_are_made_again_for_those_that_are_shown(
+    rack: Rack, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    lose_cache(rack)
+    again: list[PhotoId] = []
+
+    def make(book: Book, photo: PhotoId) -> None:
+        pictures = book.pictures(photo)
+        assert pictures is not None
+        pictures.top_view.parent.mkdir(parents=True, exist_ok=True)
+        pictures.top_view.write_bytes(b"a top view")
+        again.append(photo)
+
+    monkeypatch.setattr(data.intake, "make_pictures", make)
+    told: list[tuple[int, int]] = []
+    report = read_report(rack.book, progress=lambda done, whole: told.append((done, whole)))
+
+    shown = [one.path for block in report.blocks if isinstance(block, PictureRow) for one in block.pictures]
+    assert len(shown) == len(again) == 9  # of 12 photos: typical, best and worst of three media
+    assert all(path.read_bytes() == b"a top view" for path in shown)
+    assert told[-1] == (5 + 9, 5 + 9)
+    assert [done for done, _ in told] == sorted(done for done, _ in told)
+    read_report(rack.book)
+    assert len(again) == 9, "what is there is not made again"
+
+
+def test_cancel_is_heard_while_pictures_are_made_again(rack: Rack, monkeypatch: pytest.MonkeyPatch) -> None:
+    lose_cache(rack)
+    stop, made = CancelToken(), []
+
+    def make(_book: Book, photo: PhotoId) -> None:
+        made.append(photo)
+        stop.cancel()
+
+    monkeypatch.setattr(data.intake, "make_pictures", make)
+    with pytest.raises(Cancelled):
+        read_report(rack.book, cancel=stop)
+    assert len(made) == 1
+
+
+def test_a_picture_that_cannot_be_made_again_is_told_in_its_place(rack: Rack, tmp_path: Path) -> None:
+    lose_cache(rack)
+    for tray in rack.trays:
+        rack.book.days(tray.id)[-1].photo.unlink()
+    report = read_report(rack.book)
+
+    write_report(tmp_path / "gone.pdf", report, Paper.A4)
+
+    assert words_of(tmp_path / "gone.pdf").count("The picture is gone.") == 9
+    assert as_html(report).count("The picture is gone.") == 9
 
 
 # --- stopping
