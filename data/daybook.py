@@ -13,7 +13,7 @@ from data import noterows
 from data.changes import Changes
 from data.errors import ImpossibleReading
 from data.events import ENDS, Event, EventId, EventKind
-from data.journal import Recorder
+from data.journal import Recorder, Step
 from data.numbers import TrayId
 from data.readings import BenchTestId, KeptLog, NewReading, Reading, ReadingId, ReadingKind, impossible
 from data.rows import time_text
@@ -135,7 +135,9 @@ class DayBook(Changes):
         """Whether a file with these bytes was brought in before."""
         return self._row(noterows.LOG_FILE, digest=digest) is not None
 
-    def keep_log(self, digest: str, name: str, read_as: str, new: Iterable[NewReading]) -> KeptLog:
+    def keep_log(
+        self, digest: str, name: str, read_as: str, new: Iterable[NewReading], step: Step | None = None
+    ) -> KeptLog:
         """Keep rows of a logger's or a scale's file, as one step of undo; raises `ImpossibleReading`.
 
         The same file twice adds nothing; of files that overlap, what is known already is left as it is.
@@ -144,6 +146,7 @@ class DayBook(Changes):
         ----------
         digest : SHA-256 of the file's bytes, as 64 hexadecimal digits.
         read_as : how the columns were understood, for whoever asks later.
+        step : told (done, total) every now and then; what it raises ends it, and nothing is kept.
         """
         readings = tuple(new)
         for one in readings:
@@ -161,7 +164,7 @@ class DayBook(Changes):
                 if _place_and_time(one) not in seen:
                     seen.add(_place_and_time(one))
                     added.append(_values(one) | {"log_file": log})
-            recorder.insert_many("reading", added)
+            recorder.insert_many("reading", added, step)
 
         known = self.knows_log(digest)
         if not known:

@@ -11,7 +11,7 @@ that book in once more.
 """
 
 import json
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
 from data import queries
@@ -19,9 +19,11 @@ from data import queries
 if TYPE_CHECKING:
     from sqlite_utils import Database
 
-__all__ = ["Recorder", "apply_images", "as_text", "can_be_redone", "from_text"]
+__all__ = ["Recorder", "Step", "apply_images", "as_text", "can_be_redone", "from_text"]
 
 Values = Mapping[str, Any]
+Step = Callable[[int, int], None]  # done, total
+TOLD_EVERY = 1000  # rows
 
 
 class Recorder:
@@ -38,8 +40,13 @@ class Recorder:
         self._images.append({"table": table, "id": row_id, "before": None, "after": self._row(table, row_id)})
         return row_id
 
-    def insert_many(self, table: str, rows: Sequence[Values]) -> None:
-        """Insert many rows of the same columns, kept as one image: a logger's file has thousands."""
+    def insert_many(self, table: str, rows: Sequence[Values], step: Step | None = None) -> None:
+        """Insert many rows of the same columns, kept as one image: a logger's file has thousands.
+
+        Parameters
+        ----------
+        step : told (done, total) every now and then; what it raises ends the change, and nothing is kept.
+        """
         if not rows:
             return
         found = self._db.execute(queries.LAST_ID[table]).fetchone()[0]
@@ -47,7 +54,8 @@ class Recorder:
         columns = ["id", *rows[0]]
         listed = [[first + n, *(row[name] for name in rows[0])] for n, row in enumerate(rows)]
         self._images.append({"table": table, "columns": columns, "rows": listed})
-        self._db.table(table).insert_all(dict(zip(columns, row, strict=True)) for row in listed)
+        rows_told = _told(listed, step)
+        self._db.table(table).insert_all(dict(zip(columns, row, strict=True)) for row in rows_told)
 
     def insert_block(self, table: str, rows: Sequence[Values]) -> None:
         """Insert rows that have ids, ascending without a gap; taken back by them, and not done again."""
@@ -82,6 +90,13 @@ class Recorder:
     def text(self) -> str:
         """The images as the book keeps them."""
         return as_text(self._images)
+
+
+def _told(rows: Sequence[Any], step: Step | None) -> Iterator[Any]:
+    for number, row in enumerate(rows):
+        if step is not None and number % TOLD_EVERY == 0:
+            step(number, len(rows))
+        yield row
 
 
 def apply_images(db: "Database", images: str, *, forward: bool) -> None:

@@ -9,6 +9,7 @@ from collections.abc import Iterable, Sequence
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
+from data.journal import Step
 from data.logrows import BadRow
 from data.logsheet import LogSheet
 from data.readings import KeptLog, NewReading
@@ -25,8 +26,12 @@ SOURCE = "logger"
 BEFORE_SOWING = timedelta(days=1)  # a tray is wetted and weighed before it is sown
 
 
-def keep_sheet(book: "Book", sheet: LogSheet) -> tuple[KeptLog, tuple[BadRow, ...]]:
+def keep_sheet(book: "Book", sheet: LogSheet, step: Step | None = None) -> tuple[KeptLog, tuple[BadRow, ...]]:
     """Keep all readings of a sheet as one step of undo; what could not be placed is returned beside it.
+
+    Parameters
+    ----------
+    step : told (done, total) every now and then; what it raises ends it, and nothing is kept.
 
     Raises
     ------
@@ -38,7 +43,7 @@ def keep_sheet(book: "Book", sheet: LogSheet) -> tuple[KeptLog, tuple[BadRow, ..
     if not sheet.is_settled:
         raise ValueError("a sheet with open questions, or without readings, is not kept")
     readings, unplaced = placed(sheet, book.trays(growing=False))
-    return book.keep_log(sheet.digest, sheet.name, sheet.read_as.text, readings), unplaced
+    return book.keep_log(sheet.digest, sheet.name, sheet.read_as.text, readings, step), unplaced
 
 
 def placed(sheet: LogSheet, trays: Iterable[Tray]) -> tuple[tuple[NewReading, ...], tuple[BadRow, ...]]:

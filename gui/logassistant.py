@@ -24,6 +24,7 @@ from data.readings import KeptLog
 from gui.logform import LogForm
 from gui.logview import MOST_BAD, Looked, kept_words, look_at_log, read_words, with_place
 from gui.palette import set_role
+from gui.progress import count_words
 from gui.spoken import begun, spoken
 from gui.work import Job, Report, Work
 
@@ -175,27 +176,53 @@ class LogAssistant(QDialog):
         book, sheet = self._book, looked.sheet
         assert isinstance(sheet, LogSheet)
 
-        def task(_token: CancelToken, _report: Report) -> KeptLog:
-            return keep_sheet(book, sheet)[0]
+        def task(token: CancelToken, report: Report) -> KeptLog:
+            def step(done: int, total: int) -> None:
+                token.check()  # within the transaction: nothing is half kept
+                report(done, total)
+
+            return keep_sheet(book, sheet, step)[0]
 
         self._keeping = True
         self._begin(self.tr("Keeping the readings."))
-        self._job = self._work.start(task)
+        self.form.freeze(True)
+        self.form.leave.setFocus()
+        self._job = self._work.start(task, self.tr("Keeping the readings."))
+        self._job.told_elsewhere = True
+        self._job.progressed.connect(self._show_progress)
         self._job.finished.connect(self._kept)
         self._job.failed.connect(self._fail)
+        self._job.cancelled.connect(self._cancelled)
+
+    @Slot()
+    def _show_progress(self) -> None:
+        if self._job is not None and not self._job.stopping:
+            self.form.bar.setRange(0, self._job.total)
+            self.form.bar.setValue(self._job.done)
+            words = self.tr("Keeping the readings: {count}.").format(count=count_words(self._job))
+            self._say(words, "soft")
+
+    @Slot()
+    def _cancelled(self) -> None:
+        self._end_keeping()
+        self._say(self.tr("Stopped; nothing of the file was kept."), "soft")
+        self.form.keep.setEnabled(True)
+
+    def _end_keeping(self) -> None:
+        self._keeping = False
+        self.form.freeze(False)
+        self._rest()
 
     @Slot(object)
     def _kept(self, log: KeptLog) -> None:
-        self._keeping = False
-        self._rest()
+        self._end_keeping()
         self.told = spoken(log.sentence)
         self.kept.emit()
         self.accept()
 
     @Slot(object)
     def _fail(self, error: Exception) -> None:
-        self._keeping = False
-        self._rest()
+        self._end_keeping()
         if isinstance(error, BookError):
             self._say(spoken(error), "alarm")
         elif self._data is None:
@@ -215,6 +242,7 @@ class LogAssistant(QDialog):
     def _rest(self) -> None:
         self._job = None
         self.form.bar.hide()
+        self.form.bar.setRange(0, 0)
 
     def _stop(self) -> None:
         self._asked += 1
@@ -223,8 +251,10 @@ class LogAssistant(QDialog):
         self._rest()
 
     def done(self, result: int) -> None:
-        """Leave nothing running; what is being kept is waited for."""
-        if self._keeping:
+        """Leave nothing running; while readings are kept this cancels it, and the assistant stays."""
+        if self._keeping and self._job is not None:
+            self._job.cancel()
+            self._say(self.tr("Stopping; nothing of the file is kept."), "soft")
             return
         self._stop()
         super().done(result)

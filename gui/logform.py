@@ -49,6 +49,7 @@ class LogForm(QWidget):
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.bar = QProgressBar(self)
         self.bar.setRange(0, 0)
+        self.bar.setTextVisible(False)
         self.bar.setAccessibleName(self.tr("At work on the file"))
         self.delimiter = self._combo("delimiter", [(delimiter_words(one), one) for one in DELIMITERS])
         self.decimal = self._combo("decimal", [(self.tr("point, 20.5"), "."), (self.tr("comma, 20,5"), ",")])
@@ -159,6 +160,12 @@ class LogForm(QWidget):
         for part in (self.questions, self.choices, self.preview, self.fold, self.bad):
             part.hide()
         self.count.clear()
+
+    def freeze(self, frozen: bool) -> None:
+        """While readings are kept nothing of how they are read can be changed; Leave is Cancel then."""
+        for part in (self.questions, self.choices, self.preview):
+            part.setEnabled(not frozen)
+        self.leave.setText(self.tr("Cancel") if frozen else self.tr("Leave"))
 
     def show_sheet(self, sheet: LogSheet) -> None:
         """The choices as the file is read now."""

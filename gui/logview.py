@@ -6,6 +6,7 @@ Not   reading (`data/logsheet.py`), widgets (`logassistant.py`, `logpreview.py`)
 """
 
 from dataclasses import dataclass, replace
+from datetime import date
 from itertools import takewhile
 
 from data.book import Book
@@ -15,7 +16,7 @@ from data.logrows import BadRow
 from data.logsheet import LogRefused, LogSheet, read_log
 from data.readas import ReadAs
 from data.readings import ReadingKind
-from gui.spoken import begun, filled, in_figures, spoken
+from gui.spoken import DAY, begun, day_words, filled, in_figures, spoken
 from gui.words import translate
 
 __all__ = [
@@ -26,6 +27,7 @@ __all__ = [
 DELIMITERS = (",", ";", "\t", "|")
 KINDS = tuple(UNITS)
 WARM = {ReadingKind.AIR_TEMPERATURE, ReadingKind.MEDIUM_TEMPERATURE}
+MOST_NAMED = 4  # trays
 MOST_BAD = 200  # rows that are listed; the others are counted
 
 
@@ -38,6 +40,8 @@ class Looked:
     will_keep: int = 0
     known: int = 0
     same_file: bool = False
+    of_ended: int = 0  # readings of trays that have ended since; another one may have the code by now
+    ended: tuple[tuple[str, date], ...] = ()  # code and last day of those trays
     bad: tuple[BadRow, ...] = ()  # rows that cannot be read, and those without a place
 
     @property
@@ -64,12 +68,16 @@ def look_at_log(book: Book, data: bytes, name: str, read_as: ReadAs | None, aske
         return Looked(asked=asked, sheet=sheet, same_file=same, bad=tuple(sheet.bad))
     readings, unplaced = placed(sheet, trays)
     known = len(readings) if same else book.known_of_log(readings)
+    done = {tray.id: (tray.code, tray.done_at.date()) for tray in trays if tray.done_at is not None}
+    of_ended = [one.tray_id for one in readings if one.tray_id in done]
     return Looked(
         asked=asked,
         sheet=sheet,
         will_keep=len(readings) - known,
         known=known,
         same_file=same,
+        of_ended=len(of_ended),
+        ended=tuple(done[tray] for tray in dict.fromkeys(of_ended) if tray is not None),
         bad=tuple(sorted((*sheet.bad, *unplaced), key=lambda row: row.line)),
     )
 
@@ -117,10 +125,21 @@ def kept_words(looked: Looked) -> str:
         return ""
     if looked.sheet.questions:
         return translate("LogView", "Answer what is asked above, then the readings can be kept.")
+    words = translate("LogView", "Readings that will be kept: {count}.")
     if looked.known:
         words = translate("LogView", "Readings that will be kept: {count}. Known already: {known}.")
-        return filled(words, count=looked.will_keep, known=looked.known)
-    return filled(translate("LogView", "Readings that will be kept: {count}."), count=looked.will_keep)
+    said = filled(words, count=looked.will_keep, known=looked.known)
+    return f"{said} {_ended_words(looked)}" if looked.of_ended else said
+
+
+def _ended_words(looked: Looked) -> str:
+    """For which trays that grow no more readings are: nobody shall think that they are of the new ones."""
+    one = translate("LogView", "{code} until {day}")
+    named = [one.format(code=code, day=day_words(day, DAY)) for code, day in looked.ended[:MOST_NAMED]]
+    if len(looked.ended) > MOST_NAMED:
+        named.append("...")
+    words = translate("LogView", "Of trays that have ended: {count} ({trays}).")
+    return filled(words, count=looked.of_ended, trays=", ".join(named))
 
 
 def stored_words(sheet: LogSheet, line: int) -> str:

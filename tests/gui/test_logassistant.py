@@ -1,5 +1,7 @@
 """The assistant for files of loggers and scales, on a real book."""
 
+import time
+from datetime import datetime, timedelta
 from pathlib import Path
 
 import pytest
@@ -13,6 +15,7 @@ from gui.app import make_window
 from gui.bookdialogs import BookDialogs
 from gui.logassistant import LogAssistant
 from gui.window import Window
+from tests.data.builders import a_tray
 
 LOGGER = (
     "when,shelf,temp C,rh %\n2026-03-14 07:00,A,20.5,81\n2026-03-14 07:10,A,20.6,82\n"
@@ -148,6 +151,62 @@ def test_a_zone_that_is_none_is_said_and_nothing_can_be_kept(qtbot, opened):
 
     assert "Nowhere/Land" in dialog.form.said.text()
     assert not dialog.form.keep.isEnabled()
+
+
+def test_readings_of_a_tray_that_has_ended_are_told_apart_from_those_of_the_new_one(qtbot, opened, rack_book):
+    old = next(tray for tray in rack_book.trays() if tray.code == "A1")
+    rack_book.finish_tray(old.id, datetime(2026, 3, 12, 10))
+    rack_book.add_tray(a_tray("A1", sown_at=datetime(2026, 3, 12, 8)))
+
+    dialog = opened("tray,weight g,when\nA1,1400,2026-03-11 07:10\nA1,840,2026-03-13 07:10\n")
+
+    assert "Of trays that have ended: 1 (A1 until 12 March)." in dialog.form.count.text()
+
+
+def a_long_log(rows=12_000):
+    begin = datetime(2026, 3, 1)
+    times = (f"{begin + n * timedelta(seconds=30):%Y-%m-%d %H:%M:%S}" for n in range(rows))
+    return "when,shelf,temp C\n" + "".join(f"{at},A,20.5\n" for at in times)
+
+
+def test_a_long_log_shows_how_far_it_is_while_it_is_kept(qtbot, opened, rack_book):
+    dialog = opened(a_long_log(4000))
+    seen = []
+    dialog.form.bar.valueChanged.connect(lambda done: seen.append((done, dialog.form.said.text())))
+
+    keep(qtbot, dialog)
+
+    assert [done for done, _ in seen if done > 0] == [1000, 2000, 3000]
+    assert len(logged(rack_book)) == 4000
+
+
+@pytest.mark.parametrize("how", ["button", "Esc"])
+def test_cancel_while_readings_are_kept_keeps_nothing_and_the_file_can_be_kept_later(
+    qtbot, opened, rack_book, how
+):
+    dialog = opened(a_long_log())
+    dialog.form.keep.click()
+    qtbot.waitUntil(lambda: dialog.form.bar.value() > 0, timeout=10_000)
+    assert dialog.form.leave.text() == "Cancel"
+    assert not dialog.form.choices.isEnabled()
+    assert "of 12000" in dialog.form.said.text()
+
+    if how == "Esc":
+        QTest.keyClick(dialog, Qt.Key.Key_Escape)
+    else:
+        dialog.form.leave.click()
+    asked = time.monotonic()
+    settle(qtbot, dialog)
+
+    assert time.monotonic() - asked < 3  # within a second where nobody else uses the machine
+    assert dialog.isVisible()
+    assert dialog.form.said.text() == "Stopped; nothing of the file was kept."
+    assert dialog.form.leave.text() == "Leave"
+    assert dialog.form.choices.isEnabled()
+    assert logged(rack_book) == []
+    assert rack_book.undo_text() is None
+    keep(qtbot, dialog)
+    assert len(logged(rack_book)) == 12_000
 
 
 def test_leave_keeps_nothing(qtbot, opened, rack_book):
