@@ -42,6 +42,18 @@ class GrowthPage(SheetPage):
         super().__init__(work, parent)
         self._reading = False
         self._again = False
+        self._make_roll()
+        self.entry = NoteEntry(self)
+        self.entry.reading_wanted.connect(self._add_reading)
+        self.entry.event_wanted.connect(self._add_event)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(Space.S)
+        column.addWidget(self.roll, 1)
+        column.addWidget(self.entry)
+
+    def _make_roll(self) -> None:
+        """What scrolls: the chart, its words, the table."""
         self.roll = QScrollArea(self)
         self.roll.setWidgetResizable(True)
         self.roll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -68,14 +80,6 @@ class GrowthPage(SheetPage):
             inner.addWidget(part)
         inner.addStretch(1)
         self.roll.setWidget(sheet)
-        self.entry = NoteEntry(self)
-        self.entry.reading_wanted.connect(self._add_reading)
-        self.entry.event_wanted.connect(self._add_event)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(Space.S)
-        column.addWidget(self.roll, 1)
-        column.addWidget(self.entry)
 
     # --- showing
 

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QComboBox,
     QDateEdit,
     QDialog,
+    QFormLayout,
     QLabel,
     QLineEdit,
     QPushButton,
@@ -56,6 +57,18 @@ class NewTrayDialog(QDialog):
         title = QLabel(self.tr("Add trays"), self)
         set_role(title, "title")
         self._make_fields()
+        self._make_words()
+        done = QPushButton(self.tr("Done"), self)
+        done.clicked.connect(self.accept)
+        lay_out(self, (title,), self._form(), self.said, (done, self.add), 78)
+        self._choose_model(model)
+        self._listen()
+        self._follow()
+        self.code.setFocus()
+        self.code.selectAll()
+
+    def _make_words(self) -> None:
+        """What is taken over, what will be added, and the button that does it."""
         self.taken_over, self.said = QLabel(self), QLabel(self)
         set_role(self.taken_over, "soft")
         for label in (self.taken_over, self.said):
@@ -66,8 +79,8 @@ class NewTrayDialog(QDialog):
         self.add.setDefault(True)
         set_role(self.add, "main")
         self.add.clicked.connect(self._add)
-        done = QPushButton(self.tr("Done"), self)
-        done.clicked.connect(self.accept)
+
+    def _form(self) -> QFormLayout:
         form = fields()
         for words, field in (
             (self.tr("&Like"), self.like_whom),
@@ -83,12 +96,7 @@ class NewTrayDialog(QDialog):
         ):
             form.addRow(words, field)
         form.setRowVisible(self.kind, self.kind.count() > 2)  # one kind alone is no choice
-        lay_out(self, (title,), form, self.said, (done, self.add), 78)
-        self._choose_model(model)
-        self._listen()
-        self._follow()
-        self.code.setFocus()
-        self.code.selectAll()
+        return form
 
     def _make_fields(self) -> None:
         book = self._book

@@ -125,57 +125,57 @@ FOUND_BY = {
 
 def quality_of(day: Day) -> tuple[NumberLine, ...]:
     """The photo itself: when, how the tray was found in it, how good it is."""
-    from_camera = day.taken_from is TakenFrom.CAMERA
-    lines = [
-        NumberLine(
-            name="taken",
-            label=translate("TraySheet", "Taken"),
-            value=when(day.taken_at),
-            how=translate("TraySheet", "Told by the camera's clock.")
-            if from_camera
-            else translate("TraySheet", "Told by the file's time, for the camera gave none."),
-        )
-    ]
     score = day.score
     if score is None:
-        return tuple(lines)
-    lines.append(_corners(score))
-    lines += [_line(score, *number) for number in QUALITY]
-    if score.mended:
-        lines.append(
-            NumberLine(
-                name="mended",
-                label=translate("TraySheet", "Canopy"),
-                value=translate("TraySheet", "mended by hand"),
-                how=translate(
-                    "TraySheet",
-                    "A person has drawn where the canopy is; all numbers follow it. "
-                    "What the program had found is kept in the book.",
-                ),
-            )
-        )
-    by_patch = score.corrected_by == "patch"
-    lines.append(
-        NumberLine(
-            name="corrected_by",
-            label=translate("TraySheet", "Colour"),
-            value=translate("TraySheet", "balanced")
-            if by_patch
-            else translate("TraySheet", "as photographed"),
-            how=translate("TraySheet", "White balance from the grey patch of the tag.")
-            if by_patch
-            else translate("TraySheet", "No grey patch was seen, so colours are as the camera gave them."),
-        )
-    )
-    lines.append(
+        return (_taken(day),)
+    return (
+        _taken(day),
+        _corners(score),
+        *(_line(score, *number) for number in QUALITY),
+        *([_mended()] if score.mended else []),
+        _colour(by_patch=score.corrected_by == "patch"),
         NumberLine(
             name="method",
             label=translate("TraySheet", "Method"),
             value=score.method,
             how=translate("TraySheet", "Scores of different methods are never compared."),
-        )
+        ),
     )
-    return tuple(lines)
+
+
+def _taken(day: Day) -> NumberLine:
+    return NumberLine(
+        name="taken",
+        label=translate("TraySheet", "Taken"),
+        value=when(day.taken_at),
+        how=translate("TraySheet", "Told by the camera's clock.")
+        if day.taken_from is TakenFrom.CAMERA
+        else translate("TraySheet", "Told by the file's time, for the camera gave none."),
+    )
+
+
+def _mended() -> NumberLine:
+    return NumberLine(
+        name="mended",
+        label=translate("TraySheet", "Canopy"),
+        value=translate("TraySheet", "mended by hand"),
+        how=translate(
+            "TraySheet",
+            "A person has drawn where the canopy is; all numbers follow it. "
+            "What the program had found is kept in the book.",
+        ),
+    )
+
+
+def _colour(*, by_patch: bool) -> NumberLine:
+    return NumberLine(
+        name="corrected_by",
+        label=translate("TraySheet", "Colour"),
+        value=translate("TraySheet", "balanced") if by_patch else translate("TraySheet", "as photographed"),
+        how=translate("TraySheet", "White balance from the grey patch of the tag.")
+        if by_patch
+        else translate("TraySheet", "No grey patch was seen, so colours are as the camera gave them."),
+    )
 
 
 def _corners(score: KeptScore) -> NumberLine:

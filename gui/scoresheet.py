@@ -156,8 +156,6 @@ def name_width(photos: list[str]) -> int:
 
 
 def _of_score(photo: str, score: "Score") -> dict[str, Any]:
-    stand, colour, light = score.stand, score.colour, score.light
-    scaled = "suspects" not in score.missing
     told = {
         "photo": photo,
         "refused": None,
@@ -167,6 +165,21 @@ def _of_score(photo: str, score: "Score") -> dict[str, Any]:
         "corners_px": _points(score.corners_px),
         "corners_from": str(score.corners_from),
         "frame_confidence": score.frame_confidence,
+        **_stand(score),
+        "colour": _colour(score),
+        "suspects": _suspects(score),
+        "quality": _quality(score),
+        "notes": [str(note) for note in score.notes],
+        "method": score.method,
+        "seconds": score.seconds,
+        "missing": _missing(score.missing) | _missing_cells(score.stand.bed_cells),
+    }
+    return {key: _rounded(value) for key, value in told.items()}
+
+
+def _stand(score: "Score") -> dict[str, Any]:
+    stand = score.stand
+    return {
         "coverage_pct": stand.coverage,
         "coverage_sd_points": score.coverage_sd,
         "green_pct": stand.green,
@@ -187,30 +200,36 @@ def _of_score(photo: str, score: "Score") -> dict[str, Any]:
         "edge_deficit_points": stand.edge_deficit,
         "gradient_x_points_per_100_mm": stand.gradient_x,
         "gradient_y_points_per_100_mm": stand.gradient_y,
-        "colour": {
-            "lightness": colour.lightness,
-            "a": colour.a,
-            "b": colour.b,
-            "chroma": colour.chroma,
-            "hue_deg": colour.hue,
-            "spread": colour.spread,
-            "dark_green_index": colour.dark_green,
-            "dark_green_clipped_pct": colour.dark_green_clipped,
-        },
-        "suspects": [
-            {"x_mm": s.x_mm, "y_mm": s.y_mm, "area_cm2": s.area_cm2, "confidence": s.confidence, "why": s.why}
-            for s in score.suspects
-        ]
-        if scaled
-        else None,
-        "quality": {"px_per_mm": score.px_per_mm, "tilt_deg": score.tilt_deg}
-        | {f.name: getattr(light, f.name) for f in fields(light) if f.name not in ("refusal", "reasons")},
-        "notes": [str(note) for note in score.notes],
-        "method": score.method,
-        "seconds": score.seconds,
-        "missing": _missing(score.missing) | _missing_cells(stand.bed_cells),
     }
-    return {key: _rounded(value) for key, value in told.items()}
+
+
+def _colour(score: "Score") -> dict[str, Any]:
+    colour = score.colour
+    return {
+        "lightness": colour.lightness,
+        "a": colour.a,
+        "b": colour.b,
+        "chroma": colour.chroma,
+        "hue_deg": colour.hue,
+        "spread": colour.spread,
+        "dark_green_index": colour.dark_green,
+        "dark_green_clipped_pct": colour.dark_green_clipped,
+    }
+
+
+def _suspects(score: "Score") -> list[dict[str, Any]] | None:
+    if "suspects" in score.missing:
+        return None
+    return [
+        {"x_mm": s.x_mm, "y_mm": s.y_mm, "area_cm2": s.area_cm2, "confidence": s.confidence, "why": s.why}
+        for s in score.suspects
+    ]
+
+
+def _quality(score: "Score") -> dict[str, Any]:
+    light = score.light
+    told = {f.name: getattr(light, f.name) for f in fields(light) if f.name not in ("refusal", "reasons")}
+    return {"px_per_mm": score.px_per_mm, "tilt_deg": score.tilt_deg} | told
 
 
 def _of_refusal(photo: str, refused: "Refused") -> dict[str, Any]:
