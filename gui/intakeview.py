@@ -239,7 +239,7 @@ def _known_before(path: Path, row: IntakeRow, *, asks: bool) -> IntakeRow:
 def _row_of_photo(photo: PhotoRow, ended: Mapping[TrayId, date]) -> IntakeRow:
     sentence = spoken(photo.sentence)
     tray, code = photo.tray_id or photo.proposal_id, photo.tray_code or photo.proposal_code
-    if tray in ended:
+    if tray is not None and tray in ended:
         words = translate("Intake", "{sentence} (this {code} ended on {day})")
         sentence = filled(words, sentence=sentence, code=code, day=day_words(ended[tray], DAY))
     return IntakeRow(

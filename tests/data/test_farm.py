@@ -7,7 +7,9 @@ import subprocess
 import sys
 import time
 from collections.abc import Iterator, Sequence
+from concurrent.futures import Executor, Future
 from contextlib import closing
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -19,7 +21,8 @@ from data.farm import Farm
 from data.intake import intake
 from data.judged import Judged
 from data.records import Fate, Known, NeedsTray, Refused, Stored
-from tests.data.builders import a_note, score_note
+from data.rescoring import Again, rescore_all
+from tests.data.builders import a_note, a_score, bring, score_note
 from vision.reason import Reason
 
 ROOT = Path(__file__).parents[2]
@@ -208,3 +211,34 @@ def test_only_the_farm_loads_what_a_farm_needs() -> None:
     ran = subprocess.run([sys.executable, "-c", code], cwd=ROOT, capture_output=True, text=True, check=True)
 
     assert ran.stdout.split() == ["False", "False"]
+
+
+def scored_again(again: Again) -> Judged:
+    """A newer version, on a worker."""
+    judged = score_note(again.path)
+    assert judged.score is not None
+    return replace(judged, score=a_score(judged.score.stand.coverage - 5.0, method="plain 2"))  # type: ignore[arg-type]
+
+
+def test_a_farm_scores_kept_photos_again(book: Book, phone: Path, cluster: Cluster) -> None:
+    photos = [
+        bring(book, a_note(phone, f"{tag}.jpg", tag=tag, coverage=50.0 + tag)).photo_id for tag in (10, 11)
+    ]
+    with Farm(cluster.address) as farm:
+        done = dict(rescore_all(book, photos, farm, CancelToken(), score=scored_again))
+
+    assert done == dict.fromkeys(photos, True)
+    assert [book.score(photo).coverage for photo in photos] == [55.0, 56.0]  # type: ignore[union-attr]
+
+
+def test_a_farm_that_is_lost_while_photos_are_scored_again_is_told(book: Book, phone: Path) -> None:
+    photo = bring(book, a_note(phone, tag=10)).photo_id
+
+    class Lost(Executor):
+        def submit(self, _fn: object, /, *_: object, **__: object) -> Future[Judged]:  # type: ignore[override]
+            future: Future[Judged] = Future()
+            future.set_exception(FarmLost("tcp://nowhere:1"))
+            return future
+
+    with pytest.raises(FarmLost):
+        list(rescore_all(book, [photo], Lost(), CancelToken(), workers=1))
