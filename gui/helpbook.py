@@ -20,8 +20,8 @@ FOLDER = Path(__file__).parent / "help"
 ENGLISH = "en"
 # pages in reading order; those named like a place are its help
 ORDER = (
-    "first-trial", "bench", "intake", "traysheet", "plan", "verdict", "materials", "numbers", "glossary",
-    "safety", "commands",
+    "first-trial", "bench", "intake", "traysheet", "plan", "verdict", "materials", "travel", "numbers",
+    "glossary", "safety", "commands",
 )  # fmt: skip
 AROUND = 60  # characters of a line shown on each side of a word
 MARKS = re.compile(r"[*`\\]+|^#+ *|^\|[ |-]*|[ |-]*\|$")

@@ -34,6 +34,15 @@ def test_the_window_is_there_before_anything_heavy_is_loaded(module: str) -> Non
     assert done.stdout.strip() == "[]"
 
 
+def test_the_window_is_there_before_the_book_and_the_dialogs() -> None:
+    late = ("data.book", "data.merging", "data.packing", "gui.newtray", "gui.helpwindow", "gui.guestdialog")
+    asked = f"import sys, gui.window; print([name for name in {late!r} if name in sys.modules])"
+    done = subprocess.run(
+        [sys.executable, "-c", asked], cwd=ROOT, capture_output=True, text=True, check=True, timeout=60
+    )
+    assert done.stdout.strip() == "[]"
+
+
 def test_no_text_is_filled_in_before_it_is_translated() -> None:
     bad = [
         f"{path.name}:{number}"
