@@ -87,32 +87,39 @@ def _days(tray: Tray) -> Iterator[_Day]:
     )
     day = tray.sown_at.date() + DAY
     while datetime.combine(day, MORNING) <= LAST_MORNING:
-        number = tray.day(day)
-        lost = _loss(tray, number) * min(1.0, water / (HELD_BACK * holds))
+        lost = _loss(tray, tray.day(day)) * min(1.0, water / (HELD_BACK * holds))
         water -= 0.4 * lost  # overnight
-        found: list[NewReading] = []
-        watered_at = None
-        if number >= 2:  # before that the stack is left alone
-            morning = datetime.combine(day, MORNING)
-            found.append(_weight(tray, dry + water, morning))
-            if water < WATER_BELOW * holds and day < FORGOTTEN.get(tray.code, date.max):
-                given = 50.0 * round((0.95 * holds - water) / 50.0)
-                watered_at = morning + timedelta(minutes=30)
-                found.append(_reading(tray, ReadingKind.WATER, given, watered_at))
-                water += given
-                if day == LAST_MORNING.date():  # weighed once more, for the evening is still to come
-                    found.append(_weight(tray, dry + water, morning + timedelta(hours=1)))
-            water -= 0.6 * lost
-            evening = datetime.combine(day, EVENING)
-            if evening <= LAST_MORNING:
-                found.append(_weight(tray, dry + water, evening))
-            if day == LAST_MORNING.date():
-                tall = HEIGHT_MM[tray.crop] * _own(tray, "height", 0.12)
-                found.append(_reading(tray, ReadingKind.HEIGHT, float(round(tall)), morning))
-        else:
-            water -= 0.6 * lost
-        yield _Day(readings=tuple(found), watered_at=watered_at)
+        if tray.day(day) >= 2:  # before that the stack is left alone
+            given = _given(tray, day, water, holds)
+            yield _noted(tray, day, dry + water, given, 0.6 * lost)
+            water += given
+        water -= 0.6 * lost
         day += DAY
+
+
+def _given(tray: Tray, day: date, water: float, holds: float) -> float:
+    """Water that it gets in the morning, g."""
+    if water >= WATER_BELOW * holds or day >= FORGOTTEN.get(tray.code, date.max):
+        return 0.0
+    return 50.0 * round((0.95 * holds - water) / 50.0)
+
+
+def _noted(tray: Tray, day: date, weight: float, given: float, lost: float) -> _Day:
+    """One day of a tray that weighs `weight` in the morning and loses `lost` until the evening, g."""
+    morning, evening = datetime.combine(day, MORNING), datetime.combine(day, EVENING)
+    is_last = day == LAST_MORNING.date()
+    found = [_weight(tray, weight, morning)]
+    watered_at = morning + timedelta(minutes=30) if given else None
+    if watered_at is not None:
+        found.append(_reading(tray, ReadingKind.WATER, given, watered_at))
+        if is_last:  # weighed once more, for the evening is still to come
+            found.append(_weight(tray, weight + given, morning + timedelta(hours=1)))
+    if evening <= LAST_MORNING:
+        found.append(_weight(tray, weight + given - lost, evening))
+    if is_last:
+        tall = HEIGHT_MM[tray.crop] * _own(tray, "height", 0.12)
+        found.append(_reading(tray, ReadingKind.HEIGHT, float(round(tall)), morning))
+    return _Day(readings=tuple(found), watered_at=watered_at)
 
 
 def _loss(tray: Tray, day: int) -> float:
