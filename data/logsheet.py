@@ -85,12 +85,7 @@ def read_log(
         Time zone of the rack; None: that of this computer.
     """
     try:
-        if read_as is None:
-            table = read_table(data)
-            read_as = _proposed(table, today, set(trays), set(shelves))
-        else:
-            table = read_table(data, read_as.encoding, read_as.delimiter, read_as.first_line)
-            read_as = _fitted(read_as, len(table.headings))
+        table, read_as = _understood(data, read_as, today, set(trays), set(shelves))
     except NotALog as error:
         return LogRefused(name=name, sentence=error.sentence)
     if read_as.zone is not None and zone_of(read_as.zone) is None:
@@ -115,6 +110,17 @@ def read_log(
 
 
 # --- what the file tells by itself
+
+
+def _understood(
+    data: bytes, read_as: ReadAs | None, today: date, trays: set[str], shelves: set[str]
+) -> tuple[LogTable, ReadAs]:
+    """The cells, and how they are to be read: as the file proposes, or as a person wants it."""
+    if read_as is None:
+        table = read_table(data)
+        return table, _proposed(table, today, trays, shelves)
+    table = read_table(data, read_as.encoding, read_as.delimiter, read_as.first_line)
+    return table, _fitted(read_as, len(table.headings))
 
 
 def _proposed(table: LogTable, today: date, trays: set[str], shelves: set[str]) -> ReadAs:
