@@ -250,6 +250,7 @@ class Intake(Screen):
                 shelves=reading.shelves if several else (),
                 stale=self.offer.stale,
                 workers=self.work.scoring_threads,
+                needing=self._state.needing > 0,
             )
         )
 

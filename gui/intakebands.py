@@ -17,6 +17,7 @@ from data.clocks import ClockDoubt
 from data.rescoring import Stale
 from gui.againband import AgainBand
 from gui.clockband import ClockBand
+from gui.palette import set_role
 from gui.questionband import QuestionBand
 from gui.scoringagain import ScoringAgain
 from gui.walkband import WalkBand
@@ -35,17 +36,19 @@ class Asked:
     shelves: tuple[WalkShelf, ...] = ()
     stale: Stale = NOTHING_STALE  # where they are not counted yet, or put off
     workers: int | None = None
+    needing: bool = False  # photos wait for a person: an offer to score again is less pressing
 
 
 class IntakeBands(QWidget):
     """Three bands, of which at most one is seen."""
 
-    changed = Signal()  # another one is seen, or none
+    changed = Signal()  # another one may be seen, or none
     emptied = Signal()  # the last question was answered, and the focus was there
     only = Signal(object)  # photo ids, None for all
 
     def __init__(self, scoring: ScoringAgain, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._leads = True
         self.clock, self.walk = ClockBand(self), WalkBand(self)
         self.again = AgainBand(scoring, self)
         self.clock.only.connect(self.only)
@@ -65,6 +68,11 @@ class IntakeBands(QWidget):
         """The one that is seen."""
         return next((band for band in self._bands() if not band.isHidden()), None)
 
+    @property
+    def leads(self) -> bool:
+        """Whether the main action of the screen is the answer to the question that is seen."""
+        return self.asked is not None and self._leads
+
     def show_asked(self, asked: Asked) -> None:
         """Ask the most pressing of these; the focus goes on to the next question where one was answered."""
         before = self.asked
@@ -74,12 +82,14 @@ class IntakeBands(QWidget):
             self.walk.show_shelves(asked.shelves),
             self.again.show_stale(asked.stale, asked.workers),
         )
+        self._leads = asked.doubts != () or asked.shelves != () or not asked.needing
+        set_role(self.again.begin, "rack-main" if self._leads else "rack")
         wanted = next((band for band, asks in zip(self._bands(), is_asked, strict=True) if asks), None)
         for one in self._bands():
             one.setVisible(one is wanted)
         self.setVisible(wanted is not None)
+        self.changed.emit()
         if wanted is not before:
-            self.changed.emit()
             if had_focus and wanted is not None:
                 wanted.take_focus()
             elif had_focus:

@@ -145,7 +145,7 @@ class PhotoList(QWidget):
     def _make_room(self) -> None:
         """A question above the list takes the place of what can be done without for as long as it is open."""
         asked = self.bands.asked is not None
-        self.panel.lead(not asked)
+        self.panel.lead(not self.bands.leads)
         column = self.layout()
         assert column is not None
         edges = column.contentsMargins()
@@ -202,7 +202,7 @@ class PhotoList(QWidget):
         proposals = len(self._state.proposals)
         row = self._current
         asked = row is not None and row.kind in (Kind.PROPOSED, Kind.NEEDS_CORNERS) and proposals < 2
-        asked = asked or self.bands.asked is not None
+        asked = asked or self.bands.leads
         set_role(self.next_step, "rack" if asked else "rack-main")  # else two buttons would be the main one
         if proposals > 1:
             self.next_step.setText(self.tr("Confirm all {count} proposals").format(count=proposals))

@@ -414,6 +414,20 @@ def test_scoring_again_shows_how_far_it_is_and_cancel_keeps_what_is_done(
     qtbot.waitUntil(lambda: band.title.text().startswith(f"{left} photo"))
 
 
+def test_a_photo_that_needs_a_person_comes_before_scoring_again(
+    intake: Intake, rack: Book, qtbot: QtBot, tmp_path: Path, new_method: None
+) -> None:
+    photographed(rack, tmp_path)
+    bring(rack, a_note(tmp_path, "lost.jpg", taken_at="2026-03-08T18:00:00"))
+    opened(intake, rack, qtbot)
+    intake.arrive()
+    qtbot.waitUntil(intake.list.bands.again.isVisible)
+
+    assert intake.list.bands.again.begin.property("role") == "rack"
+    assert intake.list.panel.confirm.isVisible()
+    assert intake.list.panel.confirm.property("role") == "rack-main"
+
+
 def test_not_today_is_not_asked_again(
     intake: Intake, rack: Book, qtbot: QtBot, tmp_path: Path, new_method: None
 ) -> None:
