@@ -6,8 +6,8 @@ Not   what became of them in words (`between.py`), what a person says (`book.py`
 
 The photos are laid on each other here, once, while their pictures are at hand; the look list then asks the
 book alone. Root hairs fade within days, mold seldom does. A suspect closes only where both photos are sure
-and scored by the same method, nobody has said anything of it, and its place lies bare: one that leaves have grown
-over may still be there. No decision of a person, so undo leaves it alone; one that comes back is new.
+and scored by the same method, nobody has said anything of it, and its place lies bare: one that leaves have
+grown over may still be there. No decision of a person, so undo leaves it alone; one that comes back is new.
 """
 
 from collections.abc import Iterator, Mapping

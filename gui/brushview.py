@@ -73,7 +73,7 @@ class BrushView(PictureView):
         self.show_picture(mips, message=message)
 
     def forget(self) -> None:
-        """All strokes away."""
+        """All strokes away, which can be taken back."""
         if self.canopy is not None and not self._stroking:
             self._changed(self.canopy.forget())
             self.stroked.emit()

@@ -145,11 +145,12 @@ class CanopyMask:
     # --- back and again
 
     def forget(self) -> Patch | None:
-        """The canopy as it was scored, without strokes; returns what has changed by that."""
+        """The canopy as it was scored; returns what has changed by that. Taken back like a stroke."""
         patch = self.changed
-        self.now = self.scored.copy()
-        self._done.clear()
-        self._undone.clear()
+        if patch is not None:
+            self.begin()
+            self.now, self._touched = self.scored.copy(), patch
+            self.end()
         return patch
 
     def undo(self) -> Patch | None:

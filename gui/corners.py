@@ -9,8 +9,8 @@ Not   the handles (`cornerview.py`), scoring with the corners (`data.intake.resc
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QRectF, Qt, QTimer, Signal, Slot
-from PySide6.QtGui import QColor, QImage, QKeyEvent, QPainter, QPainterPath, QPaintEvent
+from PySide6.QtCore import QEvent, QRectF, Qt, QTimer, Signal, Slot
+from PySide6.QtGui import QColor, QImage, QKeyEvent, QKeySequence, QPainter, QPainterPath, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
 from gui.cornerview import CornerView, Quad
@@ -169,17 +169,22 @@ class CornerPage(QWidget):
         self.back = QPushButton(self.tr("Take back"), self)
         self.back.setToolTip(self.tr("Take the last move of a corner back (Ctrl+Z)"))
         self.back.clicked.connect(self.photo.take_back)
+        self.again = QPushButton(self.tr("Again"), self)
+        self.again.setToolTip(self.tr("Do the move again (Ctrl+Shift+Z)"))
+        self.again.clicked.connect(self.photo.do_again)
         self.leave = QPushButton(self.tr("Leave"), self)
         self.leave.setToolTip(self.tr("Leave the photo as it is (Esc)"))
         self.leave.clicked.connect(self.left)
         self.use = QPushButton(self.tr("Use these corners"), self)
         self.use.clicked.connect(self._use)
         set_role(self.back, "rack")
+        set_role(self.again, "rack")
         set_role(self.leave, "rack")
         set_role(self.use, "rack-main")
         above = QHBoxLayout()
         above.setSpacing(Space.S)
         above.addWidget(self.back, 1)
+        above.addWidget(self.again, 1)
         above.addWidget(self.leave, 1)
         buttons = QVBoxLayout()
         buttons.setSpacing(Space.S)
@@ -212,6 +217,7 @@ class CornerPage(QWidget):
 
         size = self.photo.mips.size if self.photo.mips else (1, 1)
         self.back.setEnabled(self.photo.can_take_back)
+        self.again.setEnabled(self.photo.can_do_again)
         possible = len(corners) == 4 and plausible(corners, size)
         self.use.setEnabled(possible)
         self.use.setToolTip(
@@ -225,9 +231,24 @@ class CornerPage(QWidget):
         if self.use.isEnabled():
             self.decided.emit(self._question, self.photo.corners)
 
+    def event(self, event: QEvent) -> bool:
+        """Ctrl+Z is for the corners from everywhere on the page, as long as one has been moved."""
+        if (
+            event.type() == QEvent.Type.ShortcutOverride
+            and isinstance(event, QKeyEvent)
+            and self.photo.takes_key(event)
+        ):
+            event.accept()
+            return True
+        return super().event(event)
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Enter uses the corners, Esc leaves."""
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+        """Enter uses the corners, Esc leaves; moves back and again."""
+        if event.matches(QKeySequence.StandardKey.Undo):
+            self.photo.take_back()
+        elif event.matches(QKeySequence.StandardKey.Redo):
+            self.photo.do_again()
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             self._use()
         elif event.key() == Qt.Key.Key_Escape:
             self.left.emit()

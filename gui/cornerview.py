@@ -5,7 +5,7 @@ Out   `moved` with all four at every change
 Not   what the corners are for (`corners.py`)
 
 Tab goes to the next corner, arrows move it by one pixel of the photo, with Shift by ten; Ctrl+Z takes a move
-back. While a corner is held, a lens beside the finger shows its place enlarged.
+back, Ctrl+Shift+Z does it again. While a corner is held, a lens beside the finger shows its place enlarged.
 """
 
 from collections.abc import Sequence
@@ -49,13 +49,14 @@ class CornerView(PictureView):
         self.corners: Quad = ()
         self.chosen = 0
         self._before: list[Quad] = []
+        self._after: list[Quad] = []  # taken back, to be done again
         self._held: QPointF | None = None  # from the corner to where the finger took hold of it
         self.setAccessibleName(self.tr("Photo with the four corners of the tray"))
 
     def show_corners(self, corners: Sequence[tuple[float, float]]) -> None:
         """Begin anew with these."""
         self.corners = tuple((float(x), float(y)) for x, y in corners)
-        self.chosen, self._before = 0, []
+        self.chosen, self._before, self._after = 0, [], []
         self._tell()
 
     @property
@@ -63,10 +64,23 @@ class CornerView(PictureView):
         """Whether a corner has been moved."""
         return bool(self._before)
 
+    @property
+    def can_do_again(self) -> bool:
+        """Whether a move was taken back."""
+        return bool(self._after)
+
     def take_back(self) -> None:
         """The corners before the last move."""
-        if self._before:
+        if self._before and self._held is None:
+            self._after.append(self.corners)
             self.corners = self._before.pop()
+            self._tell()
+
+    def do_again(self) -> None:
+        """The move that was taken back last."""
+        if self._after and self._held is None:
+            self._before.append(self.corners)
+            self.corners = self._after.pop()
             self._tell()
 
     def move_chosen(self, x: float, y: float) -> None:
@@ -79,6 +93,7 @@ class CornerView(PictureView):
 
     def _remember(self) -> None:
         self._before = [*self._before[-MOST_MOVES:], self.corners]
+        self._after = []
 
     def _tell(self) -> None:
         if self.corners:
@@ -148,18 +163,24 @@ class CornerView(PictureView):
         if (
             event.type() == QEvent.Type.ShortcutOverride
             and isinstance(event, QKeyEvent)
-            and event.matches(QKeySequence.StandardKey.Undo)
-            and self.can_take_back
+            and self.takes_key(event)
         ):
             event.accept()
             return True
         return super().event(event)
+
+    def takes_key(self, event: QKeyEvent) -> bool:
+        """Whether a key takes a move back, or does one again."""
+        back = event.matches(QKeySequence.StandardKey.Undo) and self.can_take_back
+        return back or (event.matches(QKeySequence.StandardKey.Redo) and self.can_do_again)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Arrows move the chosen corner; the keys of the picture stay."""
         key = Qt.Key(event.key())
         if event.matches(QKeySequence.StandardKey.Undo):
             self.take_back()
+        elif event.matches(QKeySequence.StandardKey.Redo):
+            self.do_again()
         elif key in ARROWS and self.corners:
             if not event.isAutoRepeat():
                 self._remember()

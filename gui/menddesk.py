@@ -101,7 +101,9 @@ class MendDesk(QWidget):
         self.numbers = QLabel(foot)
         self.numbers.setWordWrap(True)
         self.leave = self._plain(
-            foot, self.tr("Leave as it was"), self.tr("Forget the strokes; the canopy stays as it is (Esc)")
+            foot,
+            self.tr("Leave as it was"),
+            self.tr("Forget the strokes; the canopy stays as it is (Esc). Ctrl+Z brings them back"),
         )
         self.keep = self._plain(
             foot,
@@ -176,7 +178,7 @@ class MendDesk(QWidget):
 
     def _set_aside(self) -> None:
         mask = self.view.canopy
-        if self.photo_id is not None and mask is not None and mask.is_changed:
+        if self.photo_id is not None and mask is not None and (mask.is_changed or mask.can_undo):
             self._waiting[self.photo_id] = mask
             while len(self._waiting) > WAITING:
                 self._waiting.pop(next(iter(self._waiting)))

@@ -107,6 +107,36 @@ def test_the_last_move_is_taken_back_with_ctrl_z(page: CornerPage, qtbot: QtBot)
     assert not page.back.isEnabled()
 
 
+def test_a_move_that_was_taken_back_is_done_again_until_another_corner_is_moved(
+    page: CornerPage, qtbot: QtBot
+) -> None:
+    before = page.photo.corners
+    dragged(qtbot, page.photo, 1, 40, 40)
+    moved = page.photo.corners
+    redo = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
+
+    qtbot.keyClick(page.photo, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert page.again.isEnabled()
+    qtbot.keyClick(page.photo, Qt.Key.Key_Z, redo)
+    assert page.photo.corners == moved
+    assert not page.again.isEnabled()
+
+    page.back.click()
+    assert page.photo.corners == before
+    dragged(qtbot, page.photo, 3, 10, 0)
+    assert not page.again.isEnabled()
+
+
+def test_ctrl_z_takes_a_move_back_with_the_focus_on_a_button(page: CornerPage, qtbot: QtBot) -> None:
+    before = page.photo.corners
+    dragged(qtbot, page.photo, 1, 40, 40)
+    page.leave.setFocus()
+
+    qtbot.keyClick(page.leave, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+
+    assert page.photo.corners == before
+
+
 def test_enter_uses_the_corners_and_says_of_which_photo(page: CornerPage, qtbot: QtBot) -> None:
     with qtbot.waitSignal(page.decided) as decided:
         qtbot.keyClick(page.photo, Qt.Key.Key_Return)

@@ -134,6 +134,22 @@ def test_leaving_it_as_it_was_forgets_the_strokes(desk: MendDesk, qtbot: QtBot) 
     assert not desk.keep.isEnabled()
 
 
+def test_forgetting_all_strokes_is_taken_back_like_a_stroke(desk: MendDesk, qtbot: QtBot) -> None:
+    drag(qtbot, desk, (700, 250))
+    drag(qtbot, desk, (900, 250))
+    painted = covered(desk).copy()
+    qtbot.keyClick(desk.view, Qt.Key.Key_Escape)
+    ctrl = Qt.KeyboardModifier.ControlModifier
+
+    qtbot.keyClick(desk.view, Qt.Key.Key_Z, ctrl)
+    assert (covered(desk) == painted).all()
+    assert desk.keep.isEnabled()
+
+    qtbot.keyClick(desk.view, Qt.Key.Key_Z, ctrl)
+    assert covered(desk)[250, 700]
+    assert not covered(desk)[250, 900]
+
+
 def test_strokes_wait_while_another_photo_is_looked_at(desk: MendDesk, qtbot: QtBot) -> None:
     picture = make_mips(np.full((508, 1016, 3), 90, np.uint8))
     drag(qtbot, desk, (700, 250))
