@@ -62,6 +62,8 @@ class LookHistory(QDialog):
         table = QTableWidget(len(past), len(heads), self)
         table.setHorizontalHeaderLabels(heads)
         table.setAccessibleName(self.windowTitle())
+        table.setShowGrid(False)
+        table.setStyleSheet(f"QTableView::item {{ padding: {Space.XS}px {Space.S}px; }}")
         table.setTabKeyNavigation(False)
         table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)

@@ -59,11 +59,16 @@ class LookPanel(QWidget):
         self.unfold = QPushButton(self)
         set_role(self.unfold, "quiet")
         self.unfold.clicked.connect(self.fold_wanted)
+        self.history = QPushButton(self.tr("What went away"), self)
+        self.history.setToolTip(self.tr("What stood here before, and why it went away"))
+        set_role(self.history, "quiet")
+        self.history.clicked.connect(self.history_wanted)
         row = QHBoxLayout()
         row.setSpacing(Space.M)
         row.addWidget(self.title)
         row.addWidget(self._soft, 1)
         row.addWidget(self.unfold)
+        row.addWidget(self.history)
         return row
 
     def _make_sheet(self) -> QFrame:
@@ -91,6 +96,8 @@ class LookPanel(QWidget):
         self.looks.setVisible(count > 0)
         self._say(self._words(state), "small" if state.looks else "soft")
         self._hairline.setVisible(count > 0)
+        self.detail.setVisible(count > 0)
+        self.history.setVisible(count == 0 and not state.no_photos)  # beside a look its detail has it
         self.title.setVisible(not self._alone)
         self._soft.setVisible(not self._alone)
         self.unfold.setVisible(len(state.looks) > ROWS_AT_FIRST and not self._alone)

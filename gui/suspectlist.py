@@ -106,19 +106,13 @@ class SuspectList(QFrame):
     def show_suspects(self, lines: Sequence[SuspectLine], caution: str | None) -> None:
         """Show these; the focus stays on the same button."""
         if self._lines != tuple(lines):
-            focused = next(
-                (
-                    (number, name)
-                    for number, card in enumerate(self.cards)
-                    for name in ("mold", "not_mold", "show_it")
-                    if getattr(card, name).hasFocus()
-                ),
-                None,
-            )
             self._lines = tuple(lines)
-            self._rebuild()
-            if focused is not None and focused[0] < len(self.cards):
-                getattr(self.cards[focused[0]], focused[1]).setFocus()
+            before, self.cards = self.cards, [self._card(line) for line in lines]
+            self._hand_on_focus(before)
+            for card in before:
+                card.hide()
+                self._cards.removeWidget(card)
+                card.deleteLater()
         if not lines:
             self.title.setText(self.tr("No suspects"))
             self.caution.setText(
@@ -132,18 +126,20 @@ class SuspectList(QFrame):
             self.caution.setText(caution or self.tr("No flag is no proof that a tray is safe."))
         set_role(self.caution, "soft" if caution is None else "small")
 
-    def _rebuild(self) -> None:
-        for card in self.cards:
-            card.hide()
-            self._cards.removeWidget(card)
-            card.deleteLater()
-        self.cards = []
-        for line in self._lines or ():
-            card = SuspectCard(line, self)
-            card.said.connect(self.said)
-            card.looked_at.connect(self.looked_at)
-            self._cards.addWidget(card)
-            self.cards.append(card)
+    def _card(self, line: SuspectLine) -> SuspectCard:
+        card = SuspectCard(line, self)
+        card.said.connect(self.said)
+        card.looked_at.connect(self.looked_at)
+        self._cards.addWidget(card)
+        return card
+
+    def _hand_on_focus(self, before: Sequence[SuspectCard]) -> None:
+        """While the old button is still there: hiding it would send the focus, and the page, elsewhere."""
+        for old, new in zip(before, self.cards, strict=False):
+            for name in ("mold", "not_mold", "show_it"):
+                if getattr(old, name).hasFocus():
+                    new.show()
+                    getattr(new, name).setFocus()
 
     def stops(self) -> list[QWidget]:
         """What Tab comes by, in reading order."""

@@ -129,6 +129,7 @@ class Verdict(Screen):
     def open_book(self, book: "Book | None") -> None:
         """Another book: nothing of the one before."""
         self._whole.setCurrentIndex(EMPTY)
+        self.page.verticalScrollBar().setValue(0)
         self.desk.open(book)
         self.rounds.book = book
         self.show_state(VerdictState())

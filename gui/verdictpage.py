@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
 
+from data.traynumbers import NoNumber
 from data.trial import MeasureKind
 from gui.answerlist import AnswerList
 from gui.blockchart import BlockChart
@@ -194,10 +195,23 @@ class VerdictPage(QScrollArea):
                 "There is nothing to compare yet: no tray has a photo that can be used. Bring photos in at "
                 "Intake."
             )
-        words = self.tr(
-            "There is nothing to compare yet: no tray has a photo of day {day} that can be used. Photograph "
-            "all trays on that day after sowing, and bring the photos in at Intake."
-        )
+        reasons = {number.why_none for number in found.numbers}
+        if NoNumber.OTHER_METHOD in reasons:
+            words = self.tr(
+                "There is nothing to compare yet: the photos of day {day} were scored by different versions "
+                "of the method, and these are never mixed. Let Intake score the photos again."
+            )
+        elif reasons == {NoNumber.NO_PHOTO}:
+            words = self.tr(
+                "There is nothing to compare: day {day} has passed without a photo that can be used. If "
+                "there are photos of another day, name that day in the plan; the verdict says then that it "
+                "was changed."
+            )
+        else:
+            words = self.tr(
+                "There is nothing to compare yet: no tray has a photo of day {day} that can be used. "
+                "Photograph all trays on that day after sowing, and bring the photos in at Intake."
+            )
         return words.format(day=read_day_words(found))
 
     def _show_charts(self, found: "CropVerdict", state: VerdictState) -> None:

@@ -112,6 +112,24 @@ def test_the_keyboard_stays_on_the_button_after_it_was_pressed(
     assert sheet.side.suspects.cards[0].not_mold.isChecked()
 
 
+def test_the_side_stays_where_it_was_when_an_answer_is_given(
+    sheet: TraySheet, rack_book: Book, tmp_path: Path, qtbot: QtBot
+) -> None:
+    two = {"suspects": [*MOLDY["suspects"], {**MOLDY["suspects"][0], "x_mm": 300.0}]}
+    photograph(rack_book, "A1", tmp_path, coverage=72.0, taken_at="2026-03-09T08:00:00", **two)
+    sheet.resize(1024, 400)
+    sheet.open_tray(tray_id(rack_book, "A1"))
+    qtbot.wait(20)
+    at = sheet.roll.verticalScrollBar()
+    assert at.maximum() > 0
+
+    qtbot.mouseClick(sheet.side.suspects.cards[0].mold, Qt.MouseButton.LeftButton)
+    qtbot.wait(20)
+
+    assert sheet.side.suspects.cards[0].mold.isChecked()
+    assert at.value() == 0
+
+
 def test_the_two_answers_are_large_enough_for_wet_hands(sheet: TraySheet, rack_book: Book) -> None:
     sheet.open_tray(tray_id(rack_book, "A1"))
     QApplication.processEvents()

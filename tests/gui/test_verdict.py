@@ -204,10 +204,43 @@ def test_a_day_that_nobody_photographed_is_said(rack: Rack, screen: Verdict, qtb
     read(screen, rack.book, qtbot)
 
     assert screen.page.nothing.isVisible()
-    assert "no tray has a photo of day 9 (11 March) that can be used" in screen.page.nothing.text()
+    assert "day 9 (11 March) has passed without a photo that can be used" in screen.page.nothing.text()
     assert "No usable photo of the day that is read" in screen.page.sure.text()
     assert not screen.page.table_panel.isVisible()
     assert not any(panel.isVisible() for panel in screen.page.panels.values())
+
+
+def test_before_the_day_its_date_is_named(rack: Rack, screen: Verdict, qtbot: QtBot) -> None:
+    rack.today("2026-03-05")
+    read(screen, rack.book, qtbot)
+
+    assert "no tray has a photo of day 9 (11 March) that can be used" in screen.page.nothing.text()
+
+
+def test_photos_of_different_methods_are_to_be_scored_again(
+    rack: Rack, screen: Verdict, qtbot: QtBot
+) -> None:
+    for number, tray in enumerate(rack.trays):
+        rack.shoot(tray, 80.0, method="learned 2" if number < 4 else "learned 1")
+    read(screen, rack.book, qtbot)
+
+    assert "Let Intake score the photos again" in screen.page.nothing.text()
+
+
+def test_another_book_is_read_from_its_first_line(
+    rack: Rack, screen: Verdict, tmp_path: Path, qtbot: QtBot
+) -> None:
+    rack.shoot_all(EVEN)
+    read(screen, rack.book, qtbot)
+    bar = screen.page.verticalScrollBar()
+    bar.setValue(bar.maximum())
+    assert bar.value() > 0
+
+    with Book.open(rack.folder / "book") as other:
+        read(screen, other, qtbot)
+
+        assert bar.value() == 0
+        screen.open_book(None)
 
 
 def test_one_tray_of_each_medium_gives_numbers_and_no_verdict(
