@@ -36,8 +36,8 @@
             <translation>Schilder und Stationskarten drucken...</translation>
         </message>
         <message>
-            <source>Kinds of trays...</source>
-            <translation>Schalentypen...</translation>
+            <source>Tray types...</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Check the station...</source>
@@ -336,8 +336,8 @@
             <translation>Wo</translation>
         </message>
         <message>
-            <source>Kind of tray</source>
-            <translation>Art der Schale</translation>
+            <source>Tray type</source>
+            <translation>Schalentyp</translation>
         </message>
         <message>
             <source>Seating</source>
@@ -881,6 +881,14 @@
         <message>
             <source>Take the last move of a corner back (Ctrl+Z)</source>
             <translation>Die letzte Bewegung einer Ecke zurücknehmen (Strg+Z)</translation>
+        </message>
+        <message>
+            <source>Again</source>
+            <translation>Wieder</translation>
+        </message>
+        <message>
+            <source>Do the move again (Ctrl+Shift+Z)</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Leave</source>
@@ -3357,8 +3365,8 @@ trusted</source>
             <translation>Verwerfen</translation>
         </message>
         <message>
-            <source>Forget the strokes; the canopy stays as it is (Esc)</source>
-            <translation>Striche vergessen; der Bestand bleibt, wie er ist (Esc)</translation>
+            <source>Forget the strokes; the canopy stays as it is (Esc). Ctrl+Z brings them back</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Keep this canopy</source>
@@ -3488,8 +3496,8 @@ trusted</source>
             <translation>Schil&amp;dnummer</translation>
         </message>
         <message>
-            <source>Kind of tray</source>
-            <translation>Art der Schale</translation>
+            <source>Tray type</source>
+            <translation>Schalentyp</translation>
         </message>
         <message>
             <source>Taken over</source>
@@ -9053,8 +9061,8 @@ trusted</source>
             <translation>Substrat</translation>
         </message>
         <message>
-            <source>Kind of tray</source>
-            <translation>Art der Schale</translation>
+            <source>Tray type</source>
+            <translation>Schalentyp</translation>
         </message>
         <message>
             <source>Trial</source>
@@ -9552,6 +9560,14 @@ trusted</source>
             <translation>das Bild ist die Schale</translation>
         </message>
         <message>
+            <source>Method</source>
+            <translation>Methode</translation>
+        </message>
+        <message>
+            <source>Scores of different methods are never compared.</source>
+            <translation>Wertungen verschiedener Methoden werden nie verglichen.</translation>
+        </message>
+        <message>
             <source>Taken</source>
             <translation>Aufgenommen</translation>
         </message>
@@ -9594,14 +9610,6 @@ trusted</source>
         <message>
             <source>No grey patch was seen, so colours are as the camera gave them.</source>
             <translation>Kein graues Feld war zu sehen, die Farben sind also, wie die Kamera sie lieferte.</translation>
-        </message>
-        <message>
-            <source>Method</source>
-            <translation>Methode</translation>
-        </message>
-        <message>
-            <source>Scores of different methods are never compared.</source>
-            <translation>Wertungen verschiedener Methoden werden nie verglichen.</translation>
         </message>
         <message>
             <source>The program is {percent} % sure of the four corners.</source>
@@ -9831,12 +9839,12 @@ trusted</source>
     <context>
         <name>TrayTypes</name>
         <message>
-            <source>Kinds of trays</source>
-            <translation>Schalentypen</translation>
+            <source>Tray types</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>New kind</source>
-            <translation>Neuer Typ</translation>
+            <source>New tray type</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Name</source>
@@ -9875,16 +9883,16 @@ trusted</source>
             <translation>mm</translation>
         </message>
         <message>
-            <source>Measure each kind of tray once, in mm: over the rim, inside the rim, and from the bench to the top of the rim. The camera finds a tray and its scale by these measures.</source>
-            <translation>Jeden Schalentyp einmal messen, in mm: über den Rand, innerhalb des Rands und von der Unterlage bis zur Oberkante des Rands. Nach diesen Maßen findet die Kamera eine Schale und ihren Maßstab.</translation>
+            <source>Measure each tray type once, in mm: over the rim, inside the rim, and from the bench to the top of the rim. The camera finds a tray and its scale by these measures.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>What you had typed for {name} was not kept.</source>
             <translation>Was für {name} eingegeben war, wurde nicht behalten.</translation>
         </message>
         <message>
-            <source>Give the new kind a name, measure it, and keep it.</source>
-            <translation>Dem neuen Typ einen Namen geben, ihn messen und behalten.</translation>
+            <source>Give the new tray type a name, measure it, and keep it.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>{what} must be more than 0 mm.</source>
@@ -9907,12 +9915,12 @@ trusted</source>
             <translation>{name} ist behalten. Fotos, die ab jetzt kommen, werden danach gemessen; ältere Wertungen bleiben, wie sie sind.</translation>
         </message>
         <message>
-            <source>Give the kind of tray a name.</source>
-            <translation>Dem Schalentyp einen Namen geben.</translation>
+            <source>Give the tray type a name.</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>There is a kind of that name: {name}. Give another one.</source>
-            <translation>Einen Typ mit diesem Namen gibt es schon: {name}. Einen anderen wählen.</translation>
+            <source>There is a tray type of that name: {name}. Give another one.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -10449,11 +10457,11 @@ trusted</source>
         </message>
         <message>
             <source>There is nothing to compare yet: the photos of day {day} were scored by different versions of the method, and these are never mixed. Let Intake score the photos again.</source>
-            <translation type="unfinished" />
+            <translation>Noch ist nichts zu vergleichen: die Fotos von Tag {day} wurden von verschiedenen Fassungen des Verfahrens gewertet, und die werden nie vermischt. Die Fotos unter Fotos neu werten lassen.</translation>
         </message>
         <message>
             <source>There is nothing to compare: day {day} has passed without a photo that can be used. If there are photos of another day, name that day in the plan; the verdict says then that it was changed.</source>
-            <translation type="unfinished" />
+            <translation>Es ist nichts zu vergleichen: Tag {day} ist ohne ein brauchbares Foto vergangen. Gibt es Fotos eines anderen Tages, diesen Tag im Plan nennen; das Urteil sagt dann, dass er geändert wurde.</translation>
         </message>
         <message>
             <source>There is nothing to compare yet: no tray has a photo of day {day} that can be used. Photograph all trays on that day after sowing, and bring the photos in at Intake.</source>
