@@ -37,7 +37,7 @@
         </message>
         <message>
             <source>Tray types...</source>
-            <translation type="unfinished" />
+            <translation>Schalentypen...</translation>
         </message>
         <message>
             <source>Check the station...</source>
@@ -274,7 +274,7 @@
         </message>
         <message>
             <source>To compare media, plan a trial: it says how many trays that takes, draws their places and puts them here once they are sown. To watch trays that grow already, add them one by one. Then photograph each from above, every day, and bring the photos in: the trays that need a look are named on top. Help (F1) leads through a first trial in five steps.</source>
-            <translation>Um Substrate zu vergleichen, einen Versuch planen: er sagt, wie viele Schalen das braucht, lost ihre Plätze aus und stellt sie hierher, sobald sie gesät sind. Um Schalen zu beobachten, die schon wachsen, sie einzeln aufnehmen. Dann jede täglich von oben fotografieren und die Fotos hereinholen: oben stehen die Schalen, die einen Blick brauchen. Die Hilfe (F1) führt in fünf Schritten durch einen ersten Versuch.</translation>
+            <translation>Um Substrate zu vergleichen, einen Versuch planen: er sagt, wie viele Schalen das braucht, lost ihre Plätze aus und stellt sie hierher, sobald sie gesät sind. Um Schalen zu beobachten, die schon wachsen, sie einzeln aufnehmen. Dann jede täglich von oben fotografieren und die Fotos einlesen: oben stehen die Schalen, die einen Blick brauchen. Die Hilfe (F1) führt in fünf Schritten durch einen ersten Versuch.</translation>
         </message>
     </context>
     <context>
@@ -888,7 +888,7 @@
         </message>
         <message>
             <source>Do the move again (Ctrl+Shift+Z)</source>
-            <translation type="unfinished" />
+            <translation>Den Zug noch einmal machen (Strg+Umschalt+Z)</translation>
         </message>
         <message>
             <source>Leave</source>
@@ -3366,7 +3366,7 @@ trusted</source>
         </message>
         <message>
             <source>Forget the strokes; the canopy stays as it is (Esc). Ctrl+Z brings them back</source>
-            <translation type="unfinished" />
+            <translation>Die Striche verwerfen; der Bestand bleibt, wie er ist (Esc). Strg+Z holt sie zurück</translation>
         </message>
         <message>
             <source>Keep this canopy</source>
@@ -7715,7 +7715,7 @@ trusted</source>
         </message>
         <message>
             <source>Photos are scored with the cards where they were measured: the {card} card lies {off:.1f} mm from its drawn place, the others less.</source>
-            <translation type="unfinished" />
+            <translation>Fotos werden mit den Karten dort gewertet, wo sie gemessen wurden: Die Karte {card} liegt {off:.1f} mm neben ihrem gezeichneten Platz, die anderen weniger.</translation>
         </message>
         <message>
             <source>The station is true: every card lies within {worst:.1f} mm of its place.</source>
@@ -8557,7 +8557,7 @@ trusted</source>
         </message>
         <message>
             <source>Photograph each of them every day, its tag in the picture, and bring the photos in. What needs a look then stands on the Bench.</source>
-            <translation>Jede davon täglich fotografieren, das Schild im Bild, und die Fotos hereinholen. Was einen Blick braucht, steht dann im Regal.</translation>
+            <translation>Jede davon täglich fotografieren, das Schild im Bild, und die Fotos einlesen. Was einen Blick braucht, steht dann im Regal.</translation>
         </message>
         <message>
             <source>When are they sown?</source>
@@ -8639,11 +8639,11 @@ trusted</source>
         <name>StationDistances</name>
         <message>
             <source>Measured distances</source>
-            <translation type="unfinished" />
+            <translation>Gemessene Abstände</translation>
         </message>
         <message>
             <source>Measure from the middle of one mark to the middle of the other, to half a millimetre. Photos that come in from now on are scored with the cards where they lie.</source>
-            <translation type="unfinished" />
+            <translation>Von der Mitte einer Marke zur Mitte der anderen messen, auf einen halben Millimeter. Fotos, die ab jetzt dazukommen, werden mit den Karten dort gewertet, wo sie liegen.</translation>
         </message>
         <message>
             <source>mm</source>
@@ -8655,23 +8655,23 @@ trusted</source>
         </message>
         <message>
             <source>All as drawn</source>
-            <translation type="unfinished" />
+            <translation>Alle wie gezeichnet</translation>
         </message>
         <message>
             <source>Forget what was measured: the cards lie as the drawing shows</source>
-            <translation type="unfinished" />
+            <translation>Das Gemessene vergessen: Die Karten liegen, wie die Zeichnung zeigt</translation>
         </message>
         <message>
             <source>Keep these distances</source>
-            <translation type="unfinished" />
+            <translation>Diese Abstände behalten</translation>
         </message>
         <message>
             <source>{one} to {two}</source>
-            <translation type="unfinished" />
+            <translation>{one} bis {two}</translation>
         </message>
         <message>
             <source>{way} does not fit the other distances by {mm} mm: measure it again.</source>
-            <translation type="unfinished" />
+            <translation>{way} passt um {mm} mm nicht zu den anderen Abständen: noch einmal messen.</translation>
         </message>
     </context>
     <context>
@@ -8697,19 +8697,19 @@ trusted</source>
         </message>
         <message>
             <source>Measured distances...</source>
-            <translation type="unfinished" />
+            <translation>Gemessene Abstände...</translation>
         </message>
         <message>
             <source>Say where the cards lie, if they cannot be moved to their places</source>
-            <translation type="unfinished" />
+            <translation>Sagen, wo die Karten liegen, wenn sie nicht an ihren Platz gerückt werden können</translation>
         </message>
         <message>
             <source>Leave it there and score with it</source>
-            <translation type="unfinished" />
+            <translation>Dort lassen und damit werten</translation>
         </message>
         <message>
             <source>Photos that come in from now on are scored with the card where it lies</source>
-            <translation type="unfinished" />
+            <translation>Fotos, die ab jetzt dazukommen, werden mit der Karte dort gewertet, wo sie liegt</translation>
         </message>
         <message>
             <source>Looking at the photo</source>
@@ -8733,7 +8733,7 @@ trusted</source>
         </message>
         <message>
             <source>Photos are scored with the cards as drawn.</source>
-            <translation type="unfinished" />
+            <translation>Fotos werden mit den Karten wie gezeichnet gewertet.</translation>
         </message>
         <message>
             <source>A photo of the station</source>
@@ -9840,11 +9840,11 @@ trusted</source>
         <name>TrayTypes</name>
         <message>
             <source>Tray types</source>
-            <translation type="unfinished" />
+            <translation>Schalentypen</translation>
         </message>
         <message>
             <source>New tray type</source>
-            <translation type="unfinished" />
+            <translation>Neuer Schalentyp</translation>
         </message>
         <message>
             <source>Name</source>
@@ -9884,7 +9884,7 @@ trusted</source>
         </message>
         <message>
             <source>Measure each tray type once, in mm: over the rim, inside the rim, and from the bench to the top of the rim. The camera finds a tray and its scale by these measures.</source>
-            <translation type="unfinished" />
+            <translation>Jeden Schalentyp einmal messen, in mm: über den Rand, innerhalb des Rands und von der Unterlage bis zur Oberkante des Rands. Nach diesen Maßen findet die Kamera eine Schale und ihren Maßstab.</translation>
         </message>
         <message>
             <source>What you had typed for {name} was not kept.</source>
@@ -9892,7 +9892,7 @@ trusted</source>
         </message>
         <message>
             <source>Give the new tray type a name, measure it, and keep it.</source>
-            <translation type="unfinished" />
+            <translation>Dem neuen Schalentyp einen Namen geben, ihn messen und behalten.</translation>
         </message>
         <message>
             <source>{what} must be more than 0 mm.</source>
@@ -9916,11 +9916,11 @@ trusted</source>
         </message>
         <message>
             <source>Give the tray type a name.</source>
-            <translation type="unfinished" />
+            <translation>Dem Schalentyp einen Namen geben.</translation>
         </message>
         <message>
             <source>There is a tray type of that name: {name}. Give another one.</source>
-            <translation type="unfinished" />
+            <translation>Es gibt schon einen Schalentyp dieses Namens: {name}. Einen anderen Namen geben.</translation>
         </message>
     </context>
     <context>
@@ -10457,7 +10457,7 @@ trusted</source>
         </message>
         <message>
             <source>There is nothing to compare yet: the photos of day {day} were scored by different versions of the method, and these are never mixed. Let Intake score the photos again.</source>
-            <translation>Noch ist nichts zu vergleichen: die Fotos von Tag {day} wurden von verschiedenen Fassungen des Verfahrens gewertet, und die werden nie vermischt. Die Fotos unter Fotos neu werten lassen.</translation>
+            <translation>Noch ist nichts zu vergleichen: die Fotos von Tag {day} wurden von verschiedenen Fassungen des Verfahrens gewertet, und die werden nie vermischt. Die Fotos im Eingang neu werten lassen.</translation>
         </message>
         <message>
             <source>There is nothing to compare: day {day} has passed without a photo that can be used. If there are photos of another day, name that day in the plan; the verdict says then that it was changed.</source>
