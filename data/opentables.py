@@ -130,7 +130,7 @@ TABLES: tuple[OpenTable, ...] = (
     OpenTable(
         table="tray_type",
         file="tray_types",
-        about="Kinds of trays",
+        about="Tray types",
         columns=(
             _id("tray_type"), _text("name", "the kind"),
             _number("outer_long_mm", "outer length of the rim"),

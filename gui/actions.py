@@ -99,7 +99,7 @@ ACTIONS = (
     ),
     Action(
         name="tray_types",
-        words=str(QT_TRANSLATE_NOOP("Action", "Kinds of trays...")),
+        words=str(QT_TRANSLATE_NOOP("Action", "Tray types...")),
         key="Ctrl+K",
         of_book=True,
     ),

@@ -168,7 +168,7 @@ class BenchAssistant(QDialog):
                 part.hide()
             return
         self.place.hide()
-        form.addRow(self.tr("Kind of tray"), self.kind_of_tray)
+        form.addRow(self.tr("Tray type"), self.kind_of_tray)
         form.addRow(self.tr("Seating"), self.seating)
         form.addRow(self.tr("Watering"), self.watering)
 
@@ -200,7 +200,7 @@ class BenchAssistant(QDialog):
         self.place.setAccessibleName(self.tr("Where it breaks down"))
         self.seating.setAccessibleName(self.tr("Seating"))
         self.watering.setAccessibleName(self.tr("Watering"))
-        self.kind_of_tray.setAccessibleName(self.tr("Kind of tray"))
+        self.kind_of_tray.setAccessibleName(self.tr("Tray type"))
 
     # --- showing
 

@@ -91,7 +91,7 @@ class NewTrayDialog(QDialog):
             (self.tr("&Sown on"), self.sown),
             (self.tr("Sh&elf"), self.shelf),
             (self.tr("&Tag number"), self.tag),
-            (self.tr("Kind of tray"), self.kind),
+            (self.tr("Tray type"), self.kind),
             (self.tr("Taken over"), self.taken_over),
         ):
             form.addRow(words, field)

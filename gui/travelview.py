@@ -26,7 +26,7 @@ MOST_NAMES = 8  # that are listed; the others are counted
 KINDS: Mapping[str, str] = {
     "crop": noop("Travel", "Crop"),
     "medium": noop("Travel", "Medium"),
-    "tray_type": noop("Travel", "Kind of tray"),
+    "tray_type": noop("Travel", "Tray type"),
     "trial": noop("Travel", "Trial"),
     "shelf": noop("Travel", "Shelf"),
 }

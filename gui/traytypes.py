@@ -43,10 +43,10 @@ class TrayTypes(QDialog):
         super().__init__(parent)
         self._book = book
         self._kept: TrayType | None = None  # as the book has the one that is shown; None: a new one
-        self.setWindowTitle(self.tr("Kinds of trays"))
+        self.setWindowTitle(self.tr("Tray types"))
         self.kinds = QListWidget(self)
-        self.kinds.setAccessibleName(self.tr("Kinds of trays"))
-        self.new = QPushButton(self.tr("New kind"), self)
+        self.kinds.setAccessibleName(self.tr("Tray types"))
+        self.new = QPushButton(self.tr("New tray type"), self)
         self.new.setAutoDefault(False)
         self.name = QLineEdit(self)
         self.name.setAccessibleName(self.tr("Name"))
@@ -84,7 +84,7 @@ class TrayTypes(QDialog):
         letter = self.fontMetrics().averageCharWidth()
         about = QLabel(
             self.tr(
-                "Measure each kind of tray once, in mm: over the rim, inside the rim, and from the bench to "
+                "Measure each tray type once, in mm: over the rim, inside the rim, and from the bench to "
                 "the top of the rim. The camera finds a tray and its scale by these measures."
             ),
             self,
@@ -172,7 +172,7 @@ class TrayTypes(QDialog):
         self.name.setReadOnly(False)
         self.name.clear()
         self.name.setFocus()
-        self._say(self.tr("Give the new kind a name, measure it, and keep it."), "soft")
+        self._say(self.tr("Give the new tray type a name, measure it, and keep it."), "soft")
 
     def _fill(self, kind: TrayType) -> None:
         self.name.setText(kind.name)
@@ -233,10 +233,12 @@ class TrayTypes(QDialog):
 
     def _trouble(self, kind: TrayType) -> str:
         if not kind.name:
-            return self.tr("Give the kind of tray a name.")
+            return self.tr("Give the tray type a name.")
         same = [one.name for one in self._book.tray_types() if one.name.casefold() == kind.name.casefold()]
         if self._kept is None and same:
-            return self.tr("There is a kind of that name: {name}. Give another one.").format(name=same[0])
+            return self.tr("There is a tray type of that name: {name}. Give another one.").format(
+                name=same[0]
+            )
         return self._impossible(kind)
 
     def _say(self, words: str, role: str) -> None:

@@ -7715,7 +7715,7 @@ trusted</source>
         </message>
         <message>
             <source>Photos are scored with the cards where they were measured: the {card} card lies {off:.1f} mm from its drawn place, the others less.</source>
-            <translation>Fotos werden mit den Karten dort gewertet, wo sie gemessen wurden: Die Karte {card} liegt {off:.1f} mm neben ihrem gezeichneten Platz, die anderen weniger.</translation>
+            <translation>Fotos werden mit den Karten dort ausgewertet, wo sie gemessen wurden: Die Karte {card} liegt {off:.1f} mm neben ihrem gezeichneten Platz, die anderen weniger.</translation>
         </message>
         <message>
             <source>The station is true: every card lies within {worst:.1f} mm of its place.</source>
@@ -8643,7 +8643,7 @@ trusted</source>
         </message>
         <message>
             <source>Measure from the middle of one mark to the middle of the other, to half a millimetre. Photos that come in from now on are scored with the cards where they lie.</source>
-            <translation>Von der Mitte einer Marke zur Mitte der anderen messen, auf einen halben Millimeter. Fotos, die ab jetzt dazukommen, werden mit den Karten dort gewertet, wo sie liegen.</translation>
+            <translation>Von der Mitte einer Marke zur Mitte der anderen messen, auf einen halben Millimeter. Fotos, die ab jetzt dazukommen, werden mit den Karten dort ausgewertet, wo sie liegen.</translation>
         </message>
         <message>
             <source>mm</source>
@@ -8705,11 +8705,11 @@ trusted</source>
         </message>
         <message>
             <source>Leave it there and score with it</source>
-            <translation>Dort lassen und damit werten</translation>
+            <translation>Dort lassen und damit auswerten</translation>
         </message>
         <message>
             <source>Photos that come in from now on are scored with the card where it lies</source>
-            <translation>Fotos, die ab jetzt dazukommen, werden mit der Karte dort gewertet, wo sie liegt</translation>
+            <translation>Fotos, die ab jetzt dazukommen, werden mit der Karte dort ausgewertet, wo sie liegt</translation>
         </message>
         <message>
             <source>Looking at the photo</source>
@@ -8733,7 +8733,7 @@ trusted</source>
         </message>
         <message>
             <source>Photos are scored with the cards as drawn.</source>
-            <translation>Fotos werden mit den Karten wie gezeichnet gewertet.</translation>
+            <translation>Fotos werden mit den Karten wie gezeichnet ausgewertet.</translation>
         </message>
         <message>
             <source>A photo of the station</source>

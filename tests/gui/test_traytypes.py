@@ -1,4 +1,4 @@
-"""Kinds of trays: measured, doubted, refused, kept, taken back, and offered where trays are noted."""
+"""Tray types: measured, doubted, refused, kept, taken back, and offered where trays are noted."""
 
 from collections.abc import Callable
 
@@ -101,11 +101,11 @@ def test_a_kind_needs_a_name_of_its_own(dialog: TrayTypes, rack_book: Book) -> N
     known = dialog.name.text()
     dialog.new.click()
     dialog.keep.click()
-    assert dialog.said.text() == "Give the kind of tray a name."
+    assert dialog.said.text() == "Give the tray type a name."
 
     dialog.name.setText(known.upper())
     dialog.keep.click()
-    assert "There is a kind of that name" in dialog.said.text()
+    assert "There is a tray type of that name" in dialog.said.text()
     assert kept_names(rack_book) == [known]
 
 
