@@ -14,43 +14,32 @@ import csv
 import json
 import os
 import shutil
-import sys
 import tempfile
-from array import array
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from data.book import Book
 from data.cancel import CancelToken
+from data.lostviews import make_lost_views
+from data.opencells import cell, cell_shares, figure, spreadsheet_safe
 from data.openchecklist import VERSION, checklist
 from data.openpackage import CAUTION, described, field, foreign_key, page, resource_of
-from data.opentables import CELL_HEADINGS, TABLES, Column, Kind, OpenTable
+from data.opentables import CELL_HEADINGS, TABLES, Kind, OpenTable
 from data.records import PhotoId
-from data.rows import NO_CELL
 from data.travelerrors import ExportWouldMix, writing_to
 from data.verdicts import CropVerdict, verdicts
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
 
-__all__ = ["PROFILE", "export", "plain_text", "spreadsheet_safe"]
+__all__ = ["PROFILE", "export"]
 
 PROFILE = "evenstand-export-1"
-FORMULA_BEGINS = ("=", "+", "-", "@", "\t", "\r")
+ROWS_BETWEEN = 200  # looks at the cancel token
 Cells = Sequence[object]
 Report = Callable[[int, int], None]  # steps done, steps in all
-
-
-def spreadsheet_safe(text: str) -> str:
-    """Text that no spreadsheet takes for a formula; `plain_text` turns it back."""
-    return f"'{text}" if text.startswith((*FORMULA_BEGINS, "'")) else text
-
-
-def plain_text(text: str) -> str:
-    """What `spreadsheet_safe` was given."""
-    return text[1:] if text.startswith("'") else text
 
 
 def export(
@@ -65,7 +54,8 @@ def export(
 
     Parameters
     ----------
-    top_views : copy the top views too (JPEG, without place and camera), as far as the cache has them.
+    top_views : copy the top views too (JPEG, without place and camera); those that the cache has lost are
+        made again first, about a second each.
 
     Raises
     ------
@@ -104,7 +94,7 @@ class _Export:
             for table in TABLES:
                 self._table(db, table)
             self._cells(db)
-        found = verdicts(self._book)
+        found = verdicts(self._book, cancel=self._cancel)
         self._compared(found)
         self._verdicts(found)
         self._checklist()
@@ -121,7 +111,7 @@ class _Export:
 
     def _table(self, db: "Database", table: OpenTable) -> None:
         columns = table.columns
-        rows = ([_cell(column, row[column.name]) for column in columns] for row in db.table(table.table).rows)
+        rows = ([cell(column, row[column.name]) for column in columns] for row in db.table(table.table).rows)
         self._csv(table.file, [column.heading for column in columns], rows)
         self._resources.append(resource_of(table))
         self._step()
@@ -144,7 +134,7 @@ class _Export:
 
     def _cells_file(self, db: "Database", name: str, about: str, what: str) -> None:
         kept = ((row["id"], row[name]) for row in db.table("score").rows)
-        rows = ([score, *_cell_shares(blob)] for score, blob in kept if blob is not None)
+        rows = ([score, *cell_shares(blob)] for score, blob in kept if blob is not None)
         self._csv(name, ["score_id", *CELL_HEADINGS.values()], rows)
         fields = [field("score_id", Kind.INTEGER, "the score")]
         fields += [
@@ -166,9 +156,10 @@ class _Export:
         ]  # fmt: skip
         rows = (
             [
-                *map(_said, (one.trial, one.crop, str(one.kind), one.counted or "", number.tray.block or "")),
-                _said(one.treatments[number.tray.id]), number.tray.id, _figure(number.value),
-                _said(str(one.scale.unit)), _said(number.why_none or ""),
+                *map(spreadsheet_safe, (one.trial, one.crop, str(one.kind))),
+                *map(spreadsheet_safe, (one.counted or "", number.tray.block or "")),
+                spreadsheet_safe(one.treatments[number.tray.id]), number.tray.id, figure(number.value),
+                spreadsheet_safe(str(one.scale.unit)), spreadsheet_safe(number.why_none or ""),
             ]
             for one in found
             for number in one.numbers
@@ -219,7 +210,7 @@ class _Export:
             field("value", Kind.TEXT, "its value, or where it stands"),
         ]
         lines = checklist(self._book)
-        rows = ([line.section, line.number, line.attribute, _said(line.value)] for line in lines)
+        rows = ([line.section, line.number, line.attribute, spreadsheet_safe(line.value)] for line in lines)
         self._csv("miappe", [one["name"] for one in fields], rows)
         about = f"The attributes of the MIAPPE {VERSION} checklist, as far as the book knows them"
         self._resources.append(described("miappe", about, fields, [], []))
@@ -230,17 +221,23 @@ class _Export:
         target.mkdir()
         with self._book.whole_tables() as db:
             photos = [row["id"] for row in db.table("photo").rows if row["tray"] is not None]
-        for photo in photos:
-            self._cancel.check()
-            pictures = self._book.pictures(PhotoId(photo))
+        self._steps += len(photos)
+        for photo in map(PhotoId, photos):
+            pictures = self._book.pictures(photo)
+            if pictures is not None and not pictures.top_view.is_file():
+                make_lost_views(self._book, [photo], self._cancel, lambda _done, _all: None)
             if pictures is not None and pictures.top_view.is_file():
                 shutil.copyfile(pictures.top_view, target / f"photo_{photo}.jpg")
+            self._step()
 
     def _csv(self, name: str, headings: Sequence[str], rows: Iterable[Cells]) -> None:
         with (self._folder / f"{name}.csv").open("w", encoding="utf-8", newline="") as file:
             writer = csv.writer(file)
             writer.writerow(headings)
-            writer.writerows(rows)
+            for number, row in enumerate(rows):
+                if number % ROWS_BETWEEN == 0:
+                    self._cancel.check()
+                writer.writerow(row)
 
     def _describe(self) -> None:
         package = {
@@ -257,38 +254,6 @@ class _Export:
         self._step()
 
 
-# --- cells
-
-
-def _cell(column: Column, value: object) -> object:
-    if value is None:
-        return ""
-    if column.kind is Kind.YES_NO:
-        return "true" if value else "false"
-    if column.kind is Kind.TEXT:
-        return _said(str(value))
-    return _figure(value) if column.kind is Kind.NUMBER else value
-
-
-def _said(text: str) -> str:
-    return spreadsheet_safe(str(text))
-
-
-def _figure(value: object) -> object:
-    """A number in all its digits, without a decimal point that says nothing; "" for none."""
-    if value is None:
-        return ""
-    return repr(value).removesuffix(".0") if isinstance(value, float) else value
-
-
-def _cell_shares(blob: bytes) -> Iterator[object]:
-    shares = array("H")
-    shares.frombytes(blob)
-    if sys.byteorder == "big":
-        shares.byteswap()
-    return ("" if share == NO_CELL else _figure(share / 100) for share in shares)
-
-
 def _verdict_row(one: CropVerdict, index: int) -> list[object]:
     verdict, line = one.verdict, one.verdict.media[index]
     own = [
@@ -296,9 +261,12 @@ def _verdict_row(one: CropVerdict, index: int) -> list[object]:
         line.low, line.high, line.rank_low, line.rank_high,
     ]  # fmt: skip
     return [
-        *map(_said, (one.trial, one.crop, str(one.kind), line.medium, verdict.trusted, str(one.scale.unit))),
+        *map(
+            spreadsheet_safe,
+            (one.trial, one.crop, str(one.kind), line.medium, verdict.trusted, str(one.scale.unit)),
+        ),
         "true" if verdict.so_far else "false",
-        *map(_figure, own),
+        *map(figure, own),
         "" if line.outcome is None else str(line.outcome),
         str(verdict.error_from),
     ]

@@ -20,7 +20,8 @@ from typing import TYPE_CHECKING, Any
 from data import queries
 from data.book import Book
 from data.cancel import CancelToken
-from data.export import PROFILE, plain_text
+from data.export import PROFILE
+from data.opencells import plain_text
 from data.opentables import CELL_HEADINGS, TABLES, Column, Kind, OpenTable
 from data.scorerows import pack_cells
 from data.travelerrors import NotAnExport

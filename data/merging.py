@@ -11,7 +11,7 @@ transaction and as one step of undo, after a copy of the book as it was.
 """
 
 from collections import Counter
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
@@ -30,7 +30,8 @@ if TYPE_CHECKING:
 __all__ = ["Answer", "Merged", "SameName", "merge", "same_names"]
 
 Row = dict[str, Any]
-Report = Callable[[int, int], None]  # photos done, photos in all
+Report = Callable[[int, int], None]  # photos and tables done, all of them
+ROWS_BETWEEN = 500  # looks at the cancel token
 
 # What makes a row one thing in the world; tables in an order in which what is referred to comes first.
 KEYS: Mapping[str, tuple[str, ...]] = {
@@ -126,7 +127,7 @@ def merge(
     KeyError
         Where an answer is missing.
     Cancelled
-        Before anything was added; originals that were copied by then wait for the next time.
+        Nothing was added; originals that were copied by then wait for the next time.
     BookError
         If the world stops us, or both are one book; the book is as it was.
     """
@@ -137,11 +138,19 @@ def merge(
         raise KeyError(unanswered[0])
     copy = book.folder / "backups" / f"before-merging-{datetime.now():%Y-%m-%d-%H%M%S}.sqlite"
     book.copy_to(copy)
-    with in_words(book.folder), other.whole_tables() as theirs:
-        lacking = _copy_originals(book, other, theirs, cancel, report)
-        with book.writing() as ours:
-            merging = _Merging(ours, theirs, answers, label)
-            book.in_one_step(f"book {label} brought in", merging.take_all)
+    try:
+        with in_words(book.folder), other.whole_tables() as theirs:
+            photos = _kept_photos(theirs)
+            whole = len(photos) + len(KEYS)
+            lacking = _copy_originals(book, other, photos, cancel, lambda done: report(done, whole))
+            with book.writing() as ours:
+                merging = _Merging(
+                    ours, theirs, answers, label, cancel, lambda done: report(len(photos) + done, whole)
+                )
+                book.in_one_step(f"book {label} brought in", merging.take_all)
+    except BaseException:
+        copy.unlink(missing_ok=True)  # of nothing
+        raise
     return Merged(
         added=merging.added,
         known=merging.known,
@@ -151,13 +160,19 @@ def merge(
     )
 
 
+def _kept_photos(theirs: "Database") -> list[Row]:
+    return [row for row in theirs.table("photo").rows if row["kept"]] + list(theirs.table("heap_photo").rows)
+
+
 def _copy_originals(
-    book: Book, other: Book, theirs: "Database", cancel: CancelToken, report: Report
+    book: Book,
+    other: Book,
+    photos: Sequence[Row],
+    cancel: CancelToken,
+    report: Callable[[int], None],
 ) -> tuple[str, ...]:
     """Copy the originals that this book lacks; returns the names of photos whose file is not there."""
     lacking: list[str] = []
-    photos = [row for row in theirs.table("photo").rows if row["kept"]]
-    photos += theirs.table("heap_photo").rows
     for done, row in enumerate(photos, start=1):
         cancel.check()
         source = original_path(other.folder, row["digest"], row["suffix"])
@@ -166,7 +181,7 @@ def _copy_originals(
             copy_original(source, target, row["digest"])
         elif not target.exists():
             lacking.append(str(row["name"]))
-        report(done, len(photos))
+        report(done)
     return tuple(lacking)
 
 
@@ -174,8 +189,15 @@ class _Merging:
     """One merging on its way: their ids -> ours, table by table."""
 
     def __init__(
-        self, ours: "Database", theirs: "Database", answers: Mapping[SameName, Answer], label: str
+        self,
+        ours: "Database",
+        theirs: "Database",
+        answers: Mapping[SameName, Answer],
+        label: str,
+        cancel: CancelToken,
+        report: Callable[[int], None],  # tables done
     ) -> None:
+        self._cancel, self._report = cancel, report
         self._ours, self._theirs, self._answers, self._label = ours, theirs, answers, label
         self._ids: dict[str, dict[int, int]] = {}
         self._fresh: dict[str, set[int]] = {}  # their ids of rows that were added
@@ -190,8 +212,10 @@ class _Merging:
 
     def take_all(self, recorder: Recorder) -> None:
         """Add what is not known here, table by table."""
-        for table in KEYS:
+        for done, table in enumerate(KEYS, start=1):
+            self._cancel.check()
             self._take(recorder, table)
+            self._report(done)
 
     def _take(self, recorder: Recorder, table: str) -> None:
         refers = {str(key.column): key.other_table for key in self._theirs.table(table).foreign_keys}
@@ -199,7 +223,9 @@ class _Merging:
         last_id = max(here.values(), default=0)
         ids: dict[int, int] = {}
         added: dict[int, Row] = {}
-        for row in self._theirs.table(table).rows:
+        for number, row in enumerate(self._theirs.table(table).rows):
+            if number % ROWS_BETWEEN == 0:
+                self._cancel.check()
             wanted = self._translated(table, row, refers)
             key = self._key(table, wanted)
             if key in here:

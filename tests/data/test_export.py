@@ -13,12 +13,15 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from scipy import stats
 
+import data.intake
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
-from data.export import export, plain_text, spreadsheet_safe
+from data.export import export
 from data.imported import is_export, read_export
 from data.merging import Answer, merge, same_names
+from data.opencells import plain_text, spreadsheet_safe
 from data.readings import NewReading, ReadingKind
+from data.records import PhotoId
 from data.travelerrors import ExportWouldMix, NotAnExport
 from tests.data.builders import Patch
 from tests.data.trialrack import Rack
@@ -326,3 +329,50 @@ def test_files_changed_at_random_are_taken_or_refused_and_nothing_else(
             book.tiles()
     except NotAnExport:
         pass
+
+
+def test_top_views_that_the_cache_has_lost_are_made_again(
+    rack: Rack, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    shutil.rmtree(rack.book.folder / "cache")
+
+    def make(book: Book, photo: PhotoId) -> None:
+        pictures = book.pictures(photo)
+        assert pictures is not None
+        pictures.top_view.parent.mkdir(parents=True, exist_ok=True)
+        pictures.top_view.write_bytes(b"a top view")
+
+    monkeypatch.setattr(data.intake, "make_pictures", make)
+    told: list[tuple[int, int]] = []
+    export(
+        rack.book,
+        tmp_path / "open",
+        CancelToken(),
+        lambda done, all_: told.append((done, all_)),
+        top_views=True,
+    )
+
+    assert len(list((tmp_path / "open" / "top_views").iterdir())) == len(rack.trays)
+    assert told[-1][0] == told[-1][1]
+
+
+def test_cancel_is_heard_within_a_long_table(rack: Rack, tmp_path: Path) -> None:
+    class Patient(CancelToken):
+        looks = 0
+
+        def check(self) -> None:
+            self.looks += 1
+            super().check()
+
+    short, long = Patient(), Patient()
+    export(rack.book, tmp_path / "short", short)
+    at = rack.trays[0].sown_at
+    rack.book.add_readings(
+        [
+            NewReading(kind=ReadingKind.WEIGHT, value=700.0 + n, taken_at=at, tray_id=rack.trays[0].id)
+            for n in range(1000)
+        ]
+    )
+    export(rack.book, tmp_path / "long", long)
+
+    assert long.looks >= short.looks + 4

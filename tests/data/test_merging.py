@@ -170,6 +170,24 @@ def test_stopped_while_copying_it_adds_nothing(book: Book, other: Book, phone: P
     assert book.photos() == ()
 
 
+def test_stopped_while_rows_come_in_it_adds_nothing_and_leaves_no_copy(
+    book: Book, other: Book, phone: Path
+) -> None:
+    bring(other, a_note(phone, "theirs.jpg", tag=90))
+    before = contents(book)
+    token = CancelToken()
+
+    def stop(done: int, whole: int) -> None:
+        if done > whole / 2:
+            token.cancel()
+
+    with pytest.raises(Cancelled):
+        merge(book, other, dict.fromkeys(same_names(book, other), Answer.SAME), "Kim", token, stop)
+
+    assert contents(book) == before
+    assert list((book.folder / "backups").glob("before-merging-*")) == []
+
+
 def test_a_missing_original_is_named_and_keeps_nothing_else_back(
     book: Book, other: Book, phone: Path
 ) -> None:
