@@ -86,22 +86,21 @@ def lay_blocks(
         return Layout(blocks=tuple(earlier), rounds=0, why_none=WhyNoBlocks.FEW_SHELVES)
     before = max((block.round for block in earlier), default=0)
     rounds = -(-wanted // len(slots)) + before
-    blocks = []
-    for number in range(wanted):
+
+    def block(number: int) -> Block:
         step, slot = divmod(number, len(slots))
         names, first, label, window_end = slots[slot]
         turn = step + 1 + before
-        blocks.append(
-            Block(
-                name=label if rounds == 1 else f"{label}, round {turn}",
-                shelves=names,
-                sow_on=begins + timedelta(days=round_days * step),
-                round=turn,
-                first_place=first,
-                window_end=window_end,
-            )
+        return Block(
+            name=label if rounds == 1 else f"{label}, round {turn}",
+            shelves=names,
+            sow_on=begins + timedelta(days=round_days * step),
+            round=turn,
+            first_place=first,
+            window_end=window_end,
         )
-    return Layout(blocks=(*earlier, *blocks), rounds=rounds)
+
+    return Layout(blocks=(*earlier, *map(block, range(wanted))), rounds=rounds)
 
 
 Slot = tuple[tuple[str, ...], int, str, str]  # shelves, first place, label, end at the window

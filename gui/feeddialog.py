@@ -6,7 +6,7 @@ Not   feeding a tray (its sheet), comparing with and without (`Plan`)
 """
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QDialog, QLabel, QLineEdit, QPushButton, QWidget
+from PySide6.QtWidgets import QDialog, QFormLayout, QLabel, QLineEdit, QPushButton, QWidget
 
 from data.book import Book
 from data.factors import KINDS, Factor, chosen
@@ -27,15 +27,31 @@ class FeedDialog(QDialog):
         super().__init__(parent)
         self._desk, self._medium = desk, medium
         self.setWindowTitle(self.tr("Feed of {medium}").format(medium=medium))
-        kept = book.medium(medium)
+        form = self._form(book)
+        self.caution, compare, self.trouble = (QLabel(self) for _ in range(3))
+        for label, role in ((self.caution, "notice"), (compare, "soft"), (self.trouble, "alarm")):
+            label.setWordWrap(True)
+            set_role(label, role)
+        compare.setText(f"{spoken(ASK_FIRST)} {spoken(COMPARE)}")
+        close, keep = QPushButton(self.tr("Cancel"), self), QPushButton(self.tr("Keep"), self)
+        close.clicked.connect(self.reject)
+        set_role(keep, "main")
+        keep.setDefault(True)
+        keep.clicked.connect(self._keep)
+        lay_out(self, [compare, self.caution], form, self.trouble, [close, keep], 64)
+        self.feed.textChanged.connect(self._warn)
+        self._warn()
+
+    def _form(self, book: Book) -> QFormLayout:
+        """What the book knows of the feed, to be corrected."""
+        medium = self._medium
+        kept, own = book.medium(medium), book.factors()
         form = fields()
         self.feed = QLineEdit("" if kept is None else kept.feed or "", self)
         self.feed.setPlaceholderText(self.tr("none, or what it is"))
-        self.feed.textChanged.connect(self._warn)
         form.addRow(self.tr("Feed"), self.feed)
         self.feed.setAccessibleName(self.tr("Feed"))
         self.numbers: dict[str, QLineEdit] = {}
-        own = book.factors()
         for name in ("feed dilution", "feed every", "feed odour"):
             now = chosen(own, name, medium)
             field = QLineEdit("" if now is None or now.value is None else in_figures(now.value), self)
@@ -47,22 +63,7 @@ class FeedDialog(QDialog):
         self.note = QLineEdit("" if odour is None else odour.source, self)
         self.note.setAccessibleName(self.tr("Note on the smell"))
         form.addRow(self.tr("Note on the smell"), self.note)
-        self.caution = QLabel(self)
-        self.caution.setWordWrap(True)
-        set_role(self.caution, "notice")
-        compare = QLabel(f"{spoken(ASK_FIRST)} {spoken(COMPARE)}", self)
-        compare.setWordWrap(True)
-        set_role(compare, "soft")
-        self.trouble = QLabel(self)
-        self.trouble.setWordWrap(True)
-        set_role(self.trouble, "alarm")
-        close, keep = QPushButton(self.tr("Cancel"), self), QPushButton(self.tr("Keep"), self)
-        close.clicked.connect(self.reject)
-        set_role(keep, "main")
-        keep.setDefault(True)
-        keep.clicked.connect(self._keep)
-        lay_out(self, [compare, self.caution], form, self.trouble, [close, keep], 64)
-        self._warn()
+        return form
 
     @Slot()
     def _warn(self) -> None:

@@ -37,12 +37,27 @@ class NumberField(QWidget):
         self._least, self._most, self._step = least, most, step
         self._value = least
         self._unsaid = unsaid
+        self.unit = QLabel(unit, self)
+        self._make_field(name)
+        self._make_buttons(name)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(Space.XS)
+        for part in (self.less, self.field, self.more, self.unit):
+            row.addWidget(part)
+        row.addStretch(1)
+        self.setFocusProxy(self.field)
+        self.set(least)
+
+    def _make_field(self, name: str) -> None:
         self.field = QLineEdit(self)
         self.field.setAccessibleName(name)
         self.field.setAlignment(Qt.AlignmentFlag.AlignRight)
         self.field.setFixedWidth(self.fontMetrics().horizontalAdvance("0") * 8)
-        self.field.setPlaceholderText(unsaid)
+        self.field.setPlaceholderText(self._unsaid)
         self.field.editingFinished.connect(self._typed)
+
+    def _make_buttons(self, name: str) -> None:
         self.less, self.more = QPushButton("\u2212", self), QPushButton("+", self)
         self.less.setAccessibleName(self.tr("{what}, less").format(what=name))
         self.more.setAccessibleName(self.tr("{what}, more").format(what=name))
@@ -53,15 +68,6 @@ class NumberField(QWidget):
             button.setStyleSheet("padding-left: 2px; padding-right: 2px;")
             button.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # Up and Down do the same
             button.setAutoRepeat(True)
-        self.unit = QLabel(unit, self)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(Space.XS)
-        for part in (self.less, self.field, self.more, self.unit):
-            row.addWidget(part)
-        row.addStretch(1)
-        self.setFocusProxy(self.field)
-        self.set(least)
 
     @property
     def value(self) -> float:

@@ -40,6 +40,13 @@ class TrayForm(FieldGrid):
         super().__init__(parent)
         self._tray: NewTray | None = None
         self._filling = False
+        self._make_fields()
+        for words, field in self._named_fields():
+            self.add(words, field)
+            self._listen(field)
+        self.dark.toggled.connect(self._fit_dark)
+
+    def _make_fields(self) -> None:
         self.code, self.tag, self.shelf, self.position = (QLineEdit(self) for _ in range(4))
         self.crop, self.medium, self.tray_type = (QComboBox(self) for _ in range(3))
         for box in (self.crop, self.medium):
@@ -53,7 +60,10 @@ class TrayForm(FieldGrid):
         self.feed, self.light, self.note = (QLineEdit(self) for _ in range(3))
         self.dark = QCheckBox(self.tr("was kept dark"), self)
         self.dark_from, self.dark_to = MomentEdit(self), MomentEdit(self)
-        for words, field in (
+
+    def _named_fields(self) -> Sequence[tuple[str, QWidget]]:
+        """Every field with its words, in reading order."""
+        return (
             (self.tr("Code on the tray"), self.code),
             (self.tr("Crop"), self.crop),
             (self.tr("Medium"), self.medium),
@@ -75,10 +85,7 @@ class TrayForm(FieldGrid):
             (self.tr("Tray type"), self.tray_type),
             (self.tr("Tag number"), self.tag),
             (self.tr("Note"), self.note),
-        ):
-            self.add(words, field)
-            self._listen(field)
-        self.dark.toggled.connect(self._fit_dark)
+        )
 
     def _choice(self, words: Sequence[str], values: Sequence[str | None]) -> QComboBox:
         box = QComboBox(self)
