@@ -185,12 +185,15 @@ class CornerPage(QWidget):
         above.setSpacing(Space.S)
         above.addWidget(self.back, 1)
         above.addWidget(self.again, 1)
-        above.addWidget(self.leave, 1)
+        ways_out = QHBoxLayout()
+        ways_out.setSpacing(Space.S)
+        ways_out.addWidget(self.leave)
+        ways_out.addWidget(self.use, 1)
         buttons = QVBoxLayout()
         buttons.setSpacing(Space.S)
         buttons.addWidget(ZoomBar(self.photo, self), 0, Qt.AlignmentFlag.AlignLeft)
         buttons.addLayout(above)
-        buttons.addWidget(self.use)
+        buttons.addLayout(ways_out)
         return buttons
 
     def show_photo(

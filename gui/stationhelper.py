@@ -89,7 +89,7 @@ class StationHelper(QDialog):
         letter = self.fontMetrics().averageCharWidth()
         words = QWidget(self)
         words.setFixedWidth(letter * 42)
-        right = QVBoxLayout(words)
+        self._words, right = words, QVBoxLayout(words)
         right.setContentsMargins(0, 0, 0, 0)
         right.setSpacing(Space.M)
         label = QLabel(self.tr("Tray type"), words)
@@ -138,6 +138,7 @@ class StationHelper(QDialog):
                 diagonal=in_figures(plan.diagonal_mm, ".0f"),
             )
         )
+        self.about.show()
         self._show_kept()
         self._leave()
         how = self.tr(
@@ -221,12 +222,14 @@ class StationHelper(QDialog):
         check = checked.check
         self.drawing.show_station(plan_of_station(self.chosen), check)
         self._found = check.moved
+        self.about.hide()  # the drawing tells the same, and what was found needs the room
         self.keep.setVisible(check.moved is not None)
         first, *more = (spoken(sentence) for sentence in checked.sentences)
         roles = {Found.TRUE: "calm", Found.ONE_CARD: "alarm"}
         self._say(first, roles.get(check.found, "notice"))
         self.notes.setText("\n".join(more))
         self.notes.setVisible(bool(more))
+        self._fit()
 
     @Slot(object)
     def _fail(self, _error: Exception) -> None:
@@ -255,3 +258,14 @@ class StationHelper(QDialog):
     def _say(self, words: str, role: str) -> None:
         set_role(self.said, role)
         self.said.setText(words)
+        self._fit()
+
+    def _fit(self) -> None:
+        """Never lower than its words need."""
+        right, all_of_it = self._words.layout(), self.layout()
+        if right is None or all_of_it is None:
+            return
+        margins = all_of_it.contentsMargins()
+        beside = margins.top() + margins.bottom() + Space.M + self.bring.sizeHint().height()
+        needed = right.totalHeightForWidth(self._words.width()) + beside
+        self.setMinimumHeight(max(self.fontMetrics().height() * 25, needed))
