@@ -22,8 +22,8 @@ from vision.photo import Pixels
 __all__ = ["BEYOND", "VIEW_MM", "VIEW_SIZE", "ModelDamaged", "SideMaps", "place_map", "side_maps"]
 
 DIGESTS = {
-    "frame_place": "da546c008256e919248024805a85260cbc391613749bafee95b31021861d1c26",
-    "frame_sides": "db3c4046d6e1042823ad634c284a9ebfd0f180442fab057f03fb8f80f9a9c939",
+    "frame_place": "650407333b84e72c42e88cd880f7366870bb7dead078f3c91ae2b110c42a8211",
+    "frame_sides": "915023e493fa6893144058fdd1f1cb08b0e02e470c49522c3fb3baa5a279c868",
 }
 PLACE_SIZE = (256, 192)
 VIEW_SIZE = (320, 192)

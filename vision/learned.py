@@ -30,7 +30,7 @@ __all__ = ["LearnedTissue", "View", "coverage_sd", "labelled", "look", "most_pro
 Kind = TypeVar("Kind", bound=np.generic)
 
 MODEL = FOLDER / "tissue.onnx"
-DIGEST = "20360c80f80f412556ce361d5b9b17ff97e835aa6a3f6d8b8be338ad2bbe03e2"
+DIGEST = "690bda85b77b23f81bf5b518b1b92fa9b6aca4da2532fd5acb58619adfd4eb8c"
 LABELS = len(Label)
 CANOPY = (Label.PALE, Label.GREEN, Label.RED)
 REST = tuple(label for label in Label if label not in CANOPY)
@@ -38,8 +38,8 @@ STEP_PX = 32  # sides have to be multiples: five halvings
 SMOOTHED = 0.02  # share of each target that learning spread evenly over all labels; taken back here
 LARGEST_WHOLE_PX = 1024  # longer side of a picture of unknown scale: memory
 LEAST_SD = 0.8  # points, where every pixel is sure
-SD_PER_UNSURE = 0.46  # points of coverage a point of p (1 - p)
-SD_PER_APART = 0.5  # points of coverage a point between this and the plain method
+SD_PER_UNSURE = 0.55  # points of coverage a point of p (1 - p)
+SD_PER_APART = 0.2  # points of coverage a point between this and the plain method
 DOUBTFUL_SD = 4.0  # points: from here on a person should look
 MOST_APART = 25.0  # points of coverage between this and the plain method
 SMALL_WHOLE_PX = 600  # below it such a picture is looked at twice as large, too
@@ -71,7 +71,7 @@ class LearnedTissue:
     """
 
     name = "learned"
-    version = "2"
+    version = "3"
 
     def __init__(self) -> None:
         checked(MODEL, DIGEST)

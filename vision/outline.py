@@ -7,7 +7,7 @@ Not   how much canopy there is (`learned.py`)
 A network that halves its picture five times knows where leaves are better than where they end. What colour
 they have in this very photo it has told all the same: of all pixels of one colour, the mean chance. That, the
 pixel's own chance, the chance around it and how much lighter it is than its surroundings are added with
-factors from a logistic regression over trays learned from (`models/tissue.md`).
+factors from a logistic regression over trays that the network had not seen (`models/tissue.md`).
 """
 
 import cv2
@@ -25,9 +25,9 @@ FEW = 8.0  # pixels of a colour below which the tray's mean counts as much
 LEAST_CHANCE = 1e-3
 AROUND_PX = 2.0  # sd of "around", 1 mm
 SURROUNDINGS_PX = 4.0
-COLOUR = 0.43  # factors beside 1 for the pixel's own chance, as log odds
-AROUND = -0.12
-LIGHTER = 0.004  # of a code of L*
+COLOUR = 0.69  # factors beside 1 for the pixel's own chance, as log odds
+AROUND = -0.11
+LIGHTER = 0.009  # of a code of L*
 
 
 def order(top: NDArray[np.uint8], chance: Plane) -> Plane:

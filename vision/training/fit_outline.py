@@ -1,50 +1,67 @@
-#!/usr/bin/env python3
 """Fit the three factors of `vision/outline.py`.
 
-In    the folder that `prepare_tissue.py` wrote
+In    the folder that `prepare_tissue.py` wrote; a folder with `0.onnx`, `1.onnx` and `2.onnx`, each learned
+      without a third of the trays (`learn_tissue.py --held`)
 Out   the factors beside 1 for the pixel's own log odds; canopy IoU and error of cells on the choosing set
       with and without them
 Not   the network (`learn_tissue.py`)
 
 Run it with the program's own Python from the project's root:
 
-    python -m vision.training.fit_outline PACK
+    python -m vision.training.fit_outline PACK THIRDS
 """
 
 import json
 import sys
 from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 import cv2
 import numpy as np
 from numpy.typing import NDArray
 
+from vision import learned
 from vision.learned import look
 from vision.outline import AROUND, COLOUR, LIGHTER, clues
 from vision.tissue import canopy
 
-EACH = 2000  # pixels of a picture
+EACH = 4000  # pixels of a picture
+THIRDS = 3
 ROUNDS = 30
 LEAST_CANOPY = 0.05
 
 
 def main() -> None:
-    """Fit on what was learned from, judge on the choosing set."""
-    folder = Path(sys.argv[1])
+    """Fit on trays that a network had not seen, none of the choosing set; judge there."""
+    folder, thirds = Path(sys.argv[1]), Path(sys.argv[2])
     trays = [t for t in json.loads((folder / "meta.json").read_text())["top"] if t["light"] != "purple"]
-    learned = [t["name"] for t in trays if t["src"] == "topviews" or not chooses(t["name"])]
+    names = [t["name"] for t in trays if t["src"] == "topviews" or not chooses(t["name"])]
     rng = np.random.default_rng(0)
     rows, truths = [], []
-    for seen, leaves, _ in clues_of(folder, learned):
-        drawn = rng.integers(0, leaves.size, EACH)
-        rows.append(seen.reshape(4, -1)[:, drawn].T)
-        truths.append(leaves.ravel()[drawn])
+    for third in range(THIRDS):
+        with another_net(thirds / f"{third}.onnx"):
+            unseen = [name for name in names if int(name[1:]) % THIRDS == third]
+            for seen, leaves, _ in clues_of(folder, unseen):
+                drawn = rng.integers(0, leaves.size, EACH)
+                rows.append(seen.reshape(4, -1)[:, drawn].T)
+                truths.append(leaves.ravel()[drawn])
     factors = logistic(np.concatenate(rows), np.concatenate(truths))
-    print(len(learned), "pictures; colour, around, lighter:", np.round(factors[1:4] / factors[0], 4))
+    print(len(names), "pictures; colour, around, lighter:", np.round(factors[1:4] / factors[0], 4))
     choosing = [t["name"] for t in trays if t["src"] == "photos" and chooses(t["name"])]
     for title, weights in (("chance alone", (1, 0, 0, 0)), ("in use", (1, COLOUR, AROUND, LIGHTER))):
         judged(title, folder, choosing, np.array(weights, np.float32))
+
+
+@contextmanager
+def another_net(path: Path) -> Iterator[None]:
+    """Let `look` run another network than the program's own."""
+    net, own = cv2.dnn.readNetFromONNX(str(path)), learned.net_of
+    learned.net_of = lambda *_: net
+    try:
+        yield
+    finally:
+        learned.net_of = own
 
 
 def chooses(name: str) -> bool:

@@ -37,6 +37,7 @@ SMOOTHED = 0.02  # `vision/learned.py` takes it back
 # near 1: with 1.6 for pale shoots and 2.2 for fuzz the canopy grew too large
 LABEL_WEIGHTS = (0.7, 0.8, 1.0, 1.0, 1.0, 1.0, 1.0, 1.2, 2.0, 0.8)
 CANOPY = slice(4, 7)
+CELL_PX = 44
 
 
 class Block(nn.Sequential):
@@ -74,19 +75,28 @@ class Net(nn.Module):
         return self.head(y)
 
 
-def loss_of(logits: Tensor, y: Tensor) -> Tensor:
-    """Label where it is known; canopy against the rest everywhere; overlap of the canopy, each picture."""
+def loss_of(logits: Tensor, y: Tensor, edge: float, cell: float) -> Tensor:
+    """Label where it is known; canopy against the rest everywhere; overlap of the canopy, each picture.
+
+    `edge` is how much more a pixel within 2 px of the canopy's edge counts, `cell` the weight of the error of
+    coverage in squares of 22 mm.
+    """
     logits = logits.float()
     known = torch.where(y < LABELS, y, torch.full_like(y, -100))
     weights = torch.tensor(LABEL_WEIGHTS, device=logits.device)
     by_label = tf.cross_entropy(logits, known, weight=weights, ignore_index=-100, label_smoothing=SMOOTHED)
     leaf = is_leaf(y)
+    covered = leaf.float()
     canopy = torch.logsumexp(tf.log_softmax(logits, 1)[:, CANOPY], 1).clamp(max=-1e-5)
     chance = canopy.exp()
-    by_canopy = -torch.where(leaf, canopy, torch.log1p(-chance)).mean()
+    each = -torch.where(leaf, canopy, torch.log1p(-chance))
+    near = tf.max_pool2d(covered, 5, 1, 2) + tf.max_pool2d(-covered, 5, 1, 2)
+    by_canopy = (each * (1 + edge * near)).mean() / (1 + edge * near.mean())
     shared = (chance * leaf).sum((1, 2))
     overlap = (2 * shared + 200) / (chance.sum((1, 2)) + leaf.sum((1, 2)) + 200)
-    return by_label + 0.8 * by_canopy + 0.4 * (1 - overlap).mean()
+    apart = tf.avg_pool2d(chance - covered, CELL_PX)
+    by_cell = apart.abs().mean() + apart.mean((1, 2)).abs().mean()
+    return by_label + 0.8 * by_canopy + 0.4 * (1 - overlap).mean() + cell * by_cell
 
 
 # --- learning
@@ -98,6 +108,7 @@ def learn(pack: Pack, net: Net, asked: argparse.Namespace) -> tuple[Net, int]:
     mean.load_state_dict(net.state_dict())
     of_mean, of_net = floats(mean), floats(net)
     optimiser = torch.optim.AdamW(net.parameters(), asked.rate, weight_decay=2e-3, fused=DEVICE == "cuda")
+    forward, loss_now = (torch.compile(net), torch.compile(loss_of)) if asked.compile else (net, loss_of)
     began, told, step = time.time(), 0.0, 0
     while (done := (time.time() - began) / asked.seconds) < 1:
         rate = asked.rate * min(1, step / 200) * (0.5 + 0.5 * math.cos(math.pi * done)) + 1e-6
@@ -105,8 +116,8 @@ def learn(pack: Pack, net: Net, asked: argparse.Namespace) -> tuple[Net, int]:
             group["lr"] = rate
         x, y = batch(pack, asked.batch, asked.size, asked.strength)
         with torch.autocast(DEVICE, torch.bfloat16):
-            logits = tf.pixel_shuffle(net(x.to(memory_format=torch.channels_last)), 2)
-        loss = loss_of(logits, y)
+            logits = tf.pixel_shuffle(forward(x.to(memory_format=torch.channels_last)), 2)
+        loss = loss_now(logits, y, asked.edge, asked.cell)
         optimiser.zero_grad(set_to_none=True)
         loss.backward()
         torch.nn.utils.clip_grad_norm_(net.parameters(), 2.0)
@@ -117,7 +128,7 @@ def learn(pack: Pack, net: Net, asked: argparse.Namespace) -> tuple[Net, int]:
         if done - told > 0.2:
             told = done
             now = in_words(*judged(mean.eval(), pack))
-            print(f"{done:4.0%} step {step} loss {float(loss.detach()):.3f}", now)
+            print(f"{done:4.0%} step {step} loss {float(loss.detach()):.3f}", now, flush=True)
     return mean.eval(), step
 
 
@@ -175,9 +186,9 @@ def chances(net: Net, picture: np.ndarray) -> Tensor:
 
 
 def judged(net: Net, pack: Pack) -> tuple[list[dict], list[dict]]:
-    """Errors of coverage, points, on the choosing set, and overlap with masks of real pictures held back."""
+    """Errors of coverage, points, on trays kept apart; overlap with masks of real pictures held back."""
     trays = []
-    for number in pack.choosing:
+    for number in pack.apart:
         found = chances(net, pack.pictures[number].permute(1, 2, 0).cpu().numpy())[CANOPY].sum(0)
         true = is_leaf(pack.labels[number])
         either = (found > 0.5) | true
@@ -253,13 +264,17 @@ def main() -> None:
     words.add_argument("--size", type=int, default=352)
     words.add_argument("--strength", type=float, default=0.5)
     words.add_argument("--rate", type=float, default=4e-3)
+    words.add_argument("--held", default="choosing", help="choosing, or 0 to 2: a third of all trays")
+    words.add_argument("--edge", type=float, default=0)
+    words.add_argument("--cell", type=float, default=0)
+    words.add_argument("--compile", action="store_true")
     words.add_argument("--begin", type=Path)
     asked = words.parse_args()
     asked.out.mkdir(parents=True, exist_ok=True)
     torch.manual_seed(asked.seed)
     torch.set_float32_matmul_precision("high")
     torch.backends.cudnn.benchmark = True
-    pack = Pack(asked.pack)
+    pack = Pack(asked.pack, asked.held)
     net = Net().to(DEVICE).to(memory_format=torch.channels_last)
     if asked.begin:
         go_on_from(net, asked.begin, batch(pack, asked.batch, asked.size, asked.strength)[0])
@@ -267,7 +282,7 @@ def main() -> None:
     trays, real = judged(net, pack)
     print(f"end, step {steps}:", in_words(trays, real))
     inputs = hashlib.sha256((asked.pack / "meta.json").read_bytes()).hexdigest()
-    report = {"inputs": inputs, "steps": steps, "trays": trays, "real": real}
+    report = {"inputs": inputs, "held": asked.held, "steps": steps, "trays": trays, "real": real}
     (asked.out / "report.json").write_text(json.dumps(report, indent=1))
     torch.save({name: value.half() for name, value in net.state_dict().items()}, asked.out / "net.pt")
     export(net, asked.out / "tissue.onnx")

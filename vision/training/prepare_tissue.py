@@ -22,7 +22,7 @@ import cv2
 import numpy as np
 
 SIZE = (1016, 508)
-TOP_QUALITY, MASKED_QUALITY, TEXTURE_QUALITY = 88, 92, 90  # of JPEG
+TOP_QUALITY, MASKED_QUALITY, TEXTURE_QUALITY = 95, 92, 90  # of JPEG
 TOLD = ("crop", "day", "medium", "light")
 
 

@@ -28,29 +28,32 @@ TOGETHER = ((0, 1, 9), (2,), (3,), (4,), (5,), (6,), (7, 8), (PLANT,), (REST,)) 
 RED_CROPS = ("amaranth", "red_cabbage", "red_radish")
 GREEN_GROUND = ("GreenMeadow", "grass", "leaves", "vegetal", "Garden")  # textures that are plants themselves
 CANVAS = 1016
+THIRDS = 3
 LUMA = (0.299, 0.587, 0.114)
+GAIN_SD = torch.tensor([0.21, 0.21, *[0.13] * 7])[:, None]  # of each set of `TOGETHER`
+COLOURFUL_SD = torch.tensor([0.35, 0.35, 0.35, *[0.18] * 6])[:, None]
 
 
-def is_learned(tray: dict) -> bool:
-    """Split by number: a064-a083 and c316-c323 choose between methods, all others are learned from."""
-    if tray["src"] == "topviews":
-        return True
+def is_held(tray: dict, held: str) -> bool:
+    """Whether a tray is kept apart: the set for choosing between methods, or a third of all by number."""
     kind, number = tray["name"][0], int(tray["name"][1:])
-    return (kind == "a" and not 64 <= number <= 83) or (kind == "c" and not 316 <= number <= 323)
+    if held != "choosing":
+        return number % THIRDS == int(held)
+    return tray["src"] == "photos" and (64 <= number <= 83 if kind == "a" else number >= 316)
 
 
 class Pack:
     """All pictures of a prepared folder, on the device."""
 
-    def __init__(self, folder: Path) -> None:
+    def __init__(self, folder: Path, held: str) -> None:
         self.folder = folder
         told = json.loads((folder / "meta.json").read_text())
         self.trays = told["top"]
         self.pictures = on_device([self.read(f"{t['name']}.jpg") for t in self.trays])
         self.labels = torch.stack([self.mask(f"{t['name']}_labels.png") for t in self.trays]).to(DEVICE)
         white = [i for i, tray in enumerate(self.trays) if tray["light"] != "purple"]
-        self.learned = torch.tensor([i for i in white if is_learned(self.trays[i])], device=DEVICE)
-        self.choosing = [i for i in white if not is_learned(self.trays[i])]
+        self.apart = [i for i in white if is_held(self.trays[i], held)]
+        self.learned = torch.tensor([i for i in white if i not in self.apart], device=DEVICE)
         self.weights = torch.tensor([weight(self.trays[i]) for i in self.learned.tolist()], device=DEVICE)
         self.moldy = torch.tensor([i for i in self.learned.tolist() if self.trays[i]["mold"]], device=DEVICE)
         self.held: list[tuple[dict, np.ndarray, np.ndarray]] = []  # real pictures with a mask, every fourth
@@ -103,7 +106,7 @@ def on_canvas(picture: np.ndarray, times: int, how: int) -> np.ndarray:
 
 def weight(tray: dict) -> float:
     """How often a tray is drawn: rare and hard ones more."""
-    rare = 1.0 * (tray["crop"] in RED_CROPS) + 1.5 * (tray["mold"] > 0) + 1.0 * (tray["day"] < 5)
+    rare = 1.0 * (tray["crop"] in RED_CROPS) + 1.5 * (tray["mold"] > 0) + 1.0 * (tray["day"] < 7)
     return 1 + rare + 0.7 * (tray["medium"] == "paper") + 0.4 * (tray["medium"] == "coir")
 
 
@@ -186,24 +189,45 @@ def on_other_ground(pack: Pack, x: Tensor, y: Tensor, which: slice) -> Tensor:
 
 
 def recoloured(x: Tensor, y: Tensor, strength: float) -> Tensor:
-    """Every tissue with a change of colour of its own, in half of the pictures: hues cannot be relied on."""
-    count = len(x)
-    changed = (even(count, 1, 1, 1) < 0.5).float() * strength
-    grey = luma(x)
-    total, weights = torch.zeros_like(x), torch.zeros_like(grey)
+    """Every tissue with a change of colour of its own, in half of the pictures: hues cannot be relied on.
+
+    A change of colourfulness and contrast about the tissue's mean, then a gain, is a x + b grey + c: nine
+    maps, softened over 3 px where tissues meet.
+    """
+    count, groups = len(x), len(TOGETHER)
+    group, grey = of_group(y), luma(x)
+    changed = (even(count, 1, 1) < 0.5).float() * strength
+    gain = torch.exp(
+        (normal(count, groups, 3) * GAIN_SD.to(DEVICE) + normal(count, groups, 1) * 0.18) * changed
+    )
+    colourful = torch.exp(normal(count, groups, 1) * COLOURFUL_SD.to(DEVICE) * changed)
+    contrast = torch.exp(normal(count, groups, 1) * 0.2 * changed)
+    mean, mean_grey = means_of_groups(torch.cat([x, grey], 1), group).split((3, 1), 2)
+    mean = mean_grey + (mean - mean_grey) * colourful
+    factors = torch.cat(
+        [gain * contrast * colourful, gain * contrast * (1 - colourful), gain * (1 - contrast) * mean], 2
+    )
+    maps = torch.gather(factors.half(), 1, group.reshape(count, -1, 1).expand(-1, -1, 9)).reshape(
+        *group.shape, 9
+    )
+    maps = tf.avg_pool2d(maps.permute(0, 3, 1, 2), 3, 1, 1, count_include_pad=False)
+    own, of_grey, shift = maps.split(3, 1)
+    return (own * x + of_grey * grey + shift).clamp(0, 1)
+
+
+def of_group(y: Tensor) -> Tensor:
+    """Number of the set of labels that change colour together."""
+    table = torch.zeros(256, dtype=torch.long, device=DEVICE)
     for number, labels in enumerate(TOGETHER):
-        where = torch.isin(y, torch.tensor(labels, device=DEVICE))[:, None].float()
-        where = tf.avg_pool2d(where, 3, 1, 1)
-        farther = 1.6 if number < 2 else 1.0
-        gain = torch.exp(normal(count, 3, 1, 1) * 0.13 * farther * changed)
-        gain = gain * torch.exp(normal(count, 1, 1, 1) * 0.18 * changed)
-        colourful = torch.exp(normal(count, 1, 1, 1) * (0.35 if number < 3 else 0.18) * changed)
-        contrast = torch.exp(normal(count, 1, 1, 1) * 0.2 * changed)
-        z = grey + (x - grey) * colourful
-        mean = (z * where).sum((2, 3), keepdim=True) / where.sum((2, 3), keepdim=True).clamp(min=1)
-        total += (mean + (z - mean) * contrast) * gain * where
-        weights += where
-    return torch.where(weights > 0.01, total / weights.clamp(min=0.01), x).clamp(0, 1)
+        table[list(labels)] = number
+    return table[y]
+
+
+def means_of_groups(planes: Tensor, group: Tensor, apart: int = 4) -> Tensor:
+    """Mean of every plane over each group, (n, groups, planes), from every fourth pixel both ways."""
+    few = planes[..., ::apart, ::apart].flatten(2)
+    member = tf.one_hot(group[:, ::apart, ::apart].flatten(1), len(TOGETHER)).float()
+    return (few @ member / member.sum(1, keepdim=True).clamp(min=1)).transpose(1, 2)
 
 
 def as_photographed(x: Tensor, strength: float) -> Tensor:
@@ -238,14 +262,15 @@ def in_other_light(x: Tensor, strength: float) -> Tensor:
 def sharper_or_softer(x: Tensor) -> Tensor:
     """Half of the time blurred or sharpened, sometimes reduced and enlarged again; one way for all of `x`.
 
-    Labels stay sharp, so strong blur teaches to fill gaps between leaves: no more than this.
+    Photos of a phone held high are enlarged to a top view. Labels stay sharp, so strong blur teaches to fill
+    gaps between leaves: no more than this.
     """
     size = x.shape[2]
     sd = float(torch.rand(1)) * 1.1 if torch.rand(1) < 0.5 else 0.0
     if sd > 0.25:
         soft = blurred(x, sd)
         x = soft if torch.rand(1) < 0.7 else x + (x - soft) * float(torch.rand(1)) * 1.5
-    if torch.rand(1) < 0.15:
+    if torch.rand(1) < 0.3:
         small = tf.interpolate(x, scale_factor=float(torch.rand(1)) * 0.5 + 0.45, mode="area")
         x = tf.interpolate(small, (size, size), mode="bilinear", align_corners=False)
     return x
