@@ -35,13 +35,15 @@ class BlockChart(DrawnChart):
         self._media: tuple[str, ...] = ()
         self._lines: tuple[BlockLine, ...] = ()
         self._means: Mapping[str, float] = {}
+        self._series: Mapping[str, int] = {}
         self._unit = ""
 
     def show_blocks(
-        self, media: Sequence[str], lines: Sequence[BlockLine], means: Mapping[str, float], unit: str
+        self, series: Mapping[str, int], lines: Sequence[BlockLine], means: Mapping[str, float], unit: str
     ) -> None:
-        """Show these; `means` as the table has them."""
-        self._media, self._lines, self._means, self._unit = tuple(media), tuple(lines), dict(means), unit
+        """Show these media, each in its colour; `means` as the table has them."""
+        media = self._media = tuple(series)
+        self._series, self._lines, self._means, self._unit = dict(series), tuple(lines), dict(means), unit
         words = [
             self.tr("{block}: {numbers}").format(
                 block=spoken(line.name),
@@ -100,7 +102,7 @@ class BlockChart(DrawnChart):
             canvas.painter.drawPolyline(QPolygonF(points))
             for n, medium in enumerate(self._media):
                 for value in line.values.get(medium, ()):
-                    canvas.mark(place(n, value), n, 4.5, shape=number)
+                    canvas.mark(place(n, value), self._series[medium], 4.5, shape=number)
             ends.append((points[-1].y(), spoken(line.name), number))
         if named:
             self._draw_names(canvas, plot, ends)

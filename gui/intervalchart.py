@@ -126,9 +126,13 @@ class IntervalDrawing:
         worse, better = translate("IntervalChart", "less good"), translate("IntervalChart", "better")
         if self._lower_is_better:
             worse, better = better, worse
-        canvas.text(f"\u2190 {worse}", below, Qt.AlignmentFlag.AlignLeft, t.soft_ink)
-        canvas.text(f"{better} \u2192", below, Qt.AlignmentFlag.AlignRight, t.soft_ink)
-        canvas.text(self._unit, below, Qt.AlignmentFlag.AlignHCenter, t.soft_ink)
+        ends, unit = (f"\u2190 {worse}", f"{better} \u2192"), self._unit
+        widest = max(canvas.metrics.horizontalAdvance(words) for words in ends)
+        if 2 * widest + canvas.metrics.horizontalAdvance(unit) + 2 * Space.S > below.width():
+            ends, unit = (f"{ends[0]}, {unit}", ends[1]), ""  # no room between them
+        canvas.text(ends[0], below, Qt.AlignmentFlag.AlignLeft, t.soft_ink)
+        canvas.text(ends[1], below, Qt.AlignmentFlag.AlignRight, t.soft_ink)
+        canvas.text(unit, below, Qt.AlignmentFlag.AlignHCenter, t.soft_ink)
 
     def _draw_interval(
         self, canvas: Canvas, line: IntervalLine, y: float, at: tuple[float, float, float]

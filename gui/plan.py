@@ -256,6 +256,8 @@ class Plan(Screen):
             self.told.emit(self.tr("Another plan is being made here: keep it or give it up first."))
         elif kept is not None:
             self._begin(draft_to_copy(kept, self.state.reading, trays))
+            words = self.tr("A copy of {trial} with {n} trays of each; change in it what you like.")
+            self.told.emit(words.format(trial=trial, n=trays))
 
     def _begin(self, draft: Draft) -> None:
         self.places.reason.clear()

@@ -218,11 +218,10 @@ class VerdictPage(QScrollArea):
         verdict, unit = found.verdict, spoken(found.scale.unit)
         rows = table_rows(found)
         self.table_panel.setVisible(bool(rows))
-        self.table_title.setText(
-            self.tr("Means of {trays} trays in {blocks} blocks, {unit}").format(
-                trays=verdict.trays, blocks=verdict.blocks, unit=unit
-            )
-        )
+        title = self.tr("Means of {trays} trays in {blocks} blocks, {unit}")
+        if verdict.blocks == 1:
+            title = self.tr("Means of {trays} trays in one block, {unit}")
+        self.table_title.setText(title.format(trays=verdict.trays, blocks=verdict.blocks, unit=unit))
         self.table.show_rows(
             [(r.medium, r.trays, r.mean, r.difference, r.interval, r.answer, r.rank) for r in rows]
         )
@@ -233,7 +232,8 @@ class VerdictPage(QScrollArea):
         )
         self.ranks.show_lines(ranks)
         means = {line.medium: line.mean for line in verdict.media if line.mean is not None}
-        self.blocks.show_blocks([line.medium for line in verdict.media], blocks, means, unit)
+        media = {line.medium: series_of(found, line.medium) for line in verdict.media}
+        self.blocks.show_blocks(media, blocks, means, unit)
         growth = state.reading.growth.get(found.crop, ())
         series = {line.treatment: series_of(found, line.treatment) for line in growth}
         grown = growth if found.kind is MeasureKind.SCORE else ()

@@ -395,3 +395,13 @@ def test_where_everything_is_shown_no_next_trial_is_proposed(
     read(screen, rack.book, qtbot)
 
     assert not screen.next.isVisible()
+
+
+def test_a_medium_has_one_colour_in_every_chart(rack: Rack, screen: Verdict, qtbot: QtBot) -> None:
+    rack.shoot_all(EVEN, leave=[tray.code for tray in rack.trays if tray.medium == "peat mix"])
+    read(screen, rack.book, qtbot)
+    page = screen.page
+
+    assert page.blocks._series == {"coir": 1, "fibre mat": 2}  # 0 is the trusted one, without a number
+    assert page.growth._series.items() >= page.blocks._series.items()
+    assert {line.name: line.series for line in page.ranks._lines} == page.blocks._series
