@@ -623,6 +623,10 @@
             <source>Opened of late</source>
             <translation>Zuletzt geöffnet</translation>
         </message>
+        <message>
+            <source>Bring in more</source>
+            <translation>Mehr einlesen</translation>
+        </message>
     </context>
     <context>
         <name>Bringing</name>
@@ -1390,6 +1394,14 @@
             <translation>Düngung von {medium}</translation>
         </message>
         <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behalten</translation>
+        </message>
+        <message>
             <source>none, or what it is</source>
             <translation>keine, oder was es ist</translation>
         </message>
@@ -1400,14 +1412,6 @@
         <message>
             <source>Note on the smell</source>
             <translation>Notiz zum Geruch</translation>
-        </message>
-        <message>
-            <source>Cancel</source>
-            <translation>Abbrechen</translation>
-        </message>
-        <message>
-            <source>Keep</source>
-            <translation>Behalten</translation>
         </message>
         <message>
             <source>{what}: type a number, or leave it empty.</source>
@@ -4356,6 +4360,10 @@ trusted</source>
         <message>
             <source>Another plan is being made here: keep it or give it up first.</source>
             <translation>Hier entsteht gerade ein anderer Plan: erst behalten oder aufgeben.</translation>
+        </message>
+        <message>
+            <source>A copy of {trial} with {n} trays of each; change in it what you like.</source>
+            <translation>Eine Kopie von {trial} mit {n} Schalen von jedem; nach Belieben ändern.</translation>
         </message>
         <message>
             <source>Choose something to print first.</source>
@@ -10470,6 +10478,10 @@ trusted</source>
         <message>
             <source>Means of {trays} trays in {blocks} blocks, {unit}</source>
             <translation>Mittel von {trays} Schalen in {blocks} Blöcken, {unit}</translation>
+        </message>
+        <message>
+            <source>Means of {trays} trays in one block, {unit}</source>
+            <translation>Mittel von {trays} Schalen in einem Block, {unit}</translation>
         </message>
     </context>
     <context>
