@@ -61,10 +61,9 @@ def _photograph(asked: argparse.Namespace) -> int:
     window.show()
     Start(window).open(asked.book)
     _settle(lambda: window.book is not None and not window.work.jobs())
-    folder, code = asked.folder, asked.tray
-    folder.mkdir(parents=True, exist_ok=True)
+    asked.folder.mkdir(parents=True, exist_ok=True)
     trays = () if window.book is None else window.book.trays()
-    tray = next((tray for tray in trays if code in (None, tray.code)), None)
+    tray = next((tray for tray in trays if asked.tray in (None, tray.code)), None)
     for scheme in SCHEMES if asked.scheme is None else (asked.scheme,):
         window.wardrobe.choose(scheme)
         for width, height in SIZES:
@@ -74,19 +73,21 @@ def _photograph(asked: argparse.Namespace) -> int:
                     window.open_tray(tray.id)
                 else:
                     window.go_to(place)
-                _take(window, folder, f"{place}-{scheme}-{width}x{height}.png")
-                if place == "traysheet" and tray is not None:
-                    _take_views(window, folder, f"{scheme}-{width}x{height}.png")
-                if place == "bench":
-                    _take_rack(window, folder, f"{scheme}-{width}x{height}.png")
-                if place == "plan":
-                    _take_steps(window, folder, f"{scheme}-{width}x{height}.png")
-                if place == "materials":
-                    _take_cells(window, folder, f"{scheme}-{width}x{height}.png")
-                if place == "verdict":
-                    _take_verdict(window, folder, f"{scheme}-{width}x{height}.png")
+                _take(window, asked.folder, f"{place}-{scheme}-{width}x{height}.png")
+                if place != "traysheet" or tray is not None:
+                    _take_more(place, window, asked.folder, f"{scheme}-{width}x{height}.png")
     window.close()
     return 0
+
+
+def _take_more(place: str, window: "Window", folder: Path, name: str) -> None:
+    """What a place shows besides what stands in front."""
+    takes = {
+        "traysheet": _take_views, "bench": _take_rack, "plan": _take_steps, "materials": _take_cells,
+        "verdict": _take_verdict,
+    }  # fmt: skip
+    if place in takes:
+        takes[place](window, folder, name)
 
 
 def _take(window: "Window", folder: Path, name: str) -> None:

@@ -22,6 +22,27 @@ class SheetEmpty(QFrame):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.ended = QPushButton(self.tr("Trays that have ended"), self)
+        self.ended.setToolTip(self.tr("Find a tray that was cut or thrown away (T)"))
+        set_role(self.ended, "rack")
+        self.ended.clicked.connect(self.ended_wanted)
+        self.to_bench = QPushButton(self.tr("Go to the Bench"), self)
+        self.to_bench.setToolTip(self.tr("Go to the Bench (Ctrl+1)"))
+        set_role(self.to_bench, "rack-main")
+        self.to_bench.clicked.connect(self.bench_wanted)
+        across = QHBoxLayout()
+        across.addStretch(1)
+        across.addWidget(self._middle(), 2)
+        across.addStretch(1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(Space.L, Space.L, Space.L, Space.M)
+        column.addStretch(1)
+        column.addLayout(across)
+        column.addStretch(2)
+        column.addWidget(self.to_bench, 0, Qt.AlignmentFlag.AlignRight)
+
+    def _middle(self) -> QWidget:
+        """Picture, title and words, and the way to trays that have ended."""
         self._picture = QLabel(self)
         title = QLabel(self.tr("Here one tray is shown at a time"), self)
         set_role(title, "title")
@@ -34,30 +55,13 @@ class SheetEmpty(QFrame):
         )
         words.setWordWrap(True)
         set_role(words, "soft")
-        self.ended = QPushButton(self.tr("Trays that have ended"), self)
-        self.ended.setToolTip(self.tr("Find a tray that was cut or thrown away (T)"))
-        set_role(self.ended, "rack")
-        self.ended.clicked.connect(self.ended_wanted)
-        self.to_bench = QPushButton(self.tr("Go to the Bench"), self)
-        self.to_bench.setToolTip(self.tr("Go to the Bench (Ctrl+1)"))
-        set_role(self.to_bench, "rack-main")
-        self.to_bench.clicked.connect(self.bench_wanted)
         inner = QWidget(self)
         middle = QVBoxLayout(inner)
         middle.setSpacing(Space.M)
         for part in (self._picture, title, words):
             middle.addWidget(part)
         middle.addWidget(self.ended, 0, Qt.AlignmentFlag.AlignLeft)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(Space.L, Space.L, Space.L, Space.M)
-        column.addStretch(1)
-        across = QHBoxLayout()
-        across.addStretch(1)
-        across.addWidget(inner, 2)
-        across.addStretch(1)
-        column.addLayout(across)
-        column.addStretch(2)
-        column.addWidget(self.to_bench, 0, Qt.AlignmentFlag.AlignRight)
+        return inner
 
     def redress(self) -> None:
         """The drawing in the colour of the scheme."""
