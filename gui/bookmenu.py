@@ -15,47 +15,49 @@ from PySide6.QtWidgets import QMenu, QWidget
 __all__ = ["BookMenu"]
 
 BOOKS = ("new_book", "choose_book", "open_pack", "open_demo")
-INTO_IT = ("add_trays", "bring_in", "bring_in_log", "bring_in_notes", "bring_in_book")
+INTO_IT = ("add_trays", "bring_in", "bring_in_log")
+MORE_INTO_IT = ("bring_in_notes", "bring_in_book")
 ABOUT_IT = ("print_tags", "tray_types", "check_station")
 OUT_OF_IT = ("write_report", "export_book", "pack_book")
 
 
 class BookMenu(QMenu):
-    """The entries in the order in which a grower meets them."""
+    """The entries as a grower meets them: no more than fit a small screen in large letters."""
 
     book_chosen = Signal(str)  # folder
 
     def __init__(self, actions: Mapping[str, QAction], parent: QWidget) -> None:
         super().__init__(parent)
-        self._recent: list[QAction] = []
-        for names in (BOOKS, INTO_IT, ABOUT_IT, OUT_OF_IT):
-            for name in names:
-                self.addAction(actions[name])
-            separator = self.addSeparator()
-            if names is BOOKS:
-                self._before_recent = separator
-        self.addAction(actions["close"])
+        self.recent = QMenu(self.tr("Opened of late"), self)
+        more = QMenu(self.tr("Bring in more"), self)
+        self._fill(self, actions, BOOKS)
+        self.addMenu(self.recent)
+        self.addSeparator()
+        self._fill(self, actions, INTO_IT)
+        self._fill(more, actions, MORE_INTO_IT)
+        self.addMenu(more)
+        for names in (ABOUT_IT, OUT_OF_IT, ("close",)):
+            self.addSeparator()
+            self._fill(self, actions, names)
+
+    @staticmethod
+    def _fill(menu: QMenu, actions: Mapping[str, QAction], names: Sequence[str]) -> None:
+        for name in names:
+            menu.addAction(actions[name])
 
     def show_recent(self, books: Sequence[Path]) -> None:
         """Offer the books opened of late."""
-        for action in self._recent:
-            self.removeAction(action)
-            action.deleteLater()
-        self._recent = []
+        for action in self.recent.actions():
+            self.recent.removeAction(action)
+            action.deleteLater()  # one of them may be the one that was just chosen
         for book in books:
-            action = QAction(book.name.replace("&", "&&"), self)
+            action = self.recent.addAction(book.name.replace("&", "&&"))
             action.setToolTip(str(book))
             action.setStatusTip(str(book))
             action.setData(str(book))
             action.triggered.connect(self._choose)
-            self._recent.append(action)
-        if self._recent:
-            heading = QAction(self.tr("Opened of late"), self)
-            heading.setEnabled(False)
-            separator = QAction(self)
-            separator.setSeparator(True)
-            self._recent = [separator, heading, *self._recent]
-        self.insertActions(self._before_recent, self._recent)
+        self.recent.setToolTipsVisible(True)
+        self.recent.menuAction().setVisible(bool(books))
 
     @Slot()
     def _choose(self) -> None:

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QMimeData, QPointF, Qt, QUrl
 from PySide6.QtGui import QDropEvent
-from PySide6.QtWidgets import QApplication, QDialog, QLabel
+from PySide6.QtWidgets import QApplication, QDialog, QLabel, QMenu
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
@@ -189,7 +189,7 @@ def test_books_opened_of_late_are_in_the_menu(with_book: Window, tmp_path: Path)
     a_rack_book(tmp_path / "second").close()
     with_book.open_folder(tmp_path / "second")
 
-    action = next(a for a in with_book.top.book.menu().actions() if a.text() == "rack")
+    action = next(a for a in with_book.top.book_menu.recent.actions() if a.text() == "rack")
     action.trigger()
 
     assert book_of(with_book).folder == tmp_path / "rack"
@@ -394,6 +394,19 @@ def test_nothing_in_the_top_row_is_cut_off_in_the_least_window(
     for button in (*window.top.places.values(), window.top.undo, window.top.redo, window.top.help):
         assert button.width() >= button.sizeHint().width(), button.text()
     assert window.top.help.geometry().right() <= window.top.width()
+
+
+def test_the_menu_of_the_book_fits_a_small_screen_in_large_letters(window: Window, tmp_path: Path) -> None:
+    window.top.book_menu.show_recent([tmp_path / f"Book {n}" for n in range(6)])
+    window.top.view_menu.text_chosen.emit(150)
+    window.top.book_menu.ensurePolished()
+
+    assert window.top.book_menu.sizeHint().height() <= 768 - 40  # without the bar of the system
+    listed = {action for action in window.top.book_menu.actions() if not action.isSeparator()}
+    for menu in (action.menu() for action in list(listed)):
+        listed |= set(menu.actions()) if isinstance(menu, QMenu) else set()
+    missing = {name for name, action in window.actions_by_name.items() if action not in listed}
+    assert missing == {"undo", "redo", "go_back", "larger_text", "smaller_text", "show_help", "show_keys"}
 
 
 def test_the_sheet_of_keys_names_every_key(window: Window, qtbot: QtBot) -> None:
