@@ -23,6 +23,7 @@ from tests.gui.rackbook import photograph
 
 LEFT = Qt.MouseButton.LeftButton
 CONTROL = Qt.KeyboardModifier.ControlModifier
+TRIAL = "Mat against peat"
 
 
 @pytest.fixture
@@ -50,11 +51,15 @@ def go(window: Window, qtbot: QtBot, key: Qt.Key) -> None:
 
 
 def plan_print_and_sow(window: Window, qtbot: QtBot, tmp_path: Path) -> None:
-    go(window, qtbot, Qt.Key.Key_4)
+    bench = window.screens["bench"]
+    assert isinstance(bench, Bench)
+    qtbot.mouseClick(bench._empty.other, LEFT)  # an empty rack leads to the plan
+    settle(window, qtbot)
     plan = window.screens["plan"]
     assert isinstance(plan, Plan)
+    assert plan.isVisible()
     qtbot.mouseClick(plan._empty.button, LEFT)
-    qtbot.keyClicks(plan.question.name, "Mat")
+    qtbot.keyClicks(plan.question.name, TRIAL)
     qtbot.keyClick(plan.question.name, Qt.Key.Key_Return)
     for field, name in (
         (plan.treatments.more_crops, "broccoli"),
@@ -70,6 +75,8 @@ def plan_print_and_sow(window: Window, qtbot: QtBot, tmp_path: Path) -> None:
         qtbot.mouseClick(plan.forward, LEFT)
     settle(window, qtbot)
     assert plan.pages.currentWidget() is plan.places
+    window.resize(1600, 800)
+    assert window.top.undo.text() == "Undo: places of Mat against…"  # cut, and seen to be
     qtbot.mouseClick(plan.forward, LEFT)
     assert plan.state.page is KeptPage.PRINT
     plan.save_sheets(tmp_path / "sheets.pdf")
@@ -109,3 +116,10 @@ def test_a_first_trial_is_planned_printed_photographed_weighed_and_asked_for_its
     assert verdict._whole.currentIndex() != EMPTY
     assert len(verdict.state.reading.crops) == 1
     assert verdict.by_eye.isVisible()
+
+    verdict.next_wanted.emit(TRIAL, 12)  # as its button does where nothing is shown
+    settle(window, qtbot)
+    plan = window.screens["plan"]
+    assert isinstance(plan, Plan)
+    assert plan.state.draft is not None
+    assert (plan.state.draft.copied_from, plan.state.draft.trays) == (TRIAL, 12)
