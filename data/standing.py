@@ -28,6 +28,9 @@ LEAST_EARLIER = 3  # days of earlier trays
 SPREAD_PER_MAD = 1.4826
 DOUBTFUL_FALL = 8.0  # points of coverage in a day
 RECOVERED = 2.0  # points below what it was
+GROWING = 15.0  # % coverage from which a crop gains from day to day
+DOUBTFUL_LEAP = 16.0  # points further behind the mates than the day before
+RECOVERED_LEAP = 8.0  # points nearer to them again
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -130,11 +133,27 @@ class View:
         place = self.days.index(day)
         if place == 0:
             return False
-        before, here = (self.mine[one].coverage for one in self.days[place - 1 : place + 1])
-        if before - here < DOUBTFUL_FALL:
+        near = self.days[place - 1 : place + 2]  # the day before, this one, the one after where there is one
+        had, here, *then = (self.mine[one].coverage for one in near)
+        if had - here >= DOUBTFUL_FALL:
+            return not then or then[0] - here >= max(DOUBTFUL_FALL, had - here - RECOVERED)
+        return had >= GROWING and self._stood_still(near, here - had)
+
+    def _stood_still(self, near: Sequence[date], gain: float) -> bool:
+        """Whether a tray that grew gained far less than its mates on one day, and caught up or may yet.
+
+        In the days in which a crop closes a bad photo shows no fall. A tray that is late has just begun.
+        """
+        before, now, *then = (self._behind(one) for one in near)
+        leap = now - before
+        if leap < max(DOUBTFUL_LEAP, gain):  # the mates' gain is the tray's own and the leap
             return False
-        after = self.days[place + 1 :][:1]
-        return not after or self.mine[after[0]].coverage >= max(here + DOUBTFUL_FALL, before - RECOVERED)
+        return not then or now - then[0] >= RECOVERED_LEAP
+
+    def _behind(self, day: date) -> float:
+        """Points of coverage below the middle of the mates; 0 where none can be asked."""
+        mates = self.mates(day, lambda one: one.coverage)
+        return 0.0 if mates is None else mates[0] - self.mine[day].coverage
 
     def run(self, holds: Callable[[date], bool], *, sure: bool = False) -> tuple[date, ...]:
         """The newest days on which something holds without a break, oldest first; at least two, or none.

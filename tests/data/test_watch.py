@@ -99,6 +99,32 @@ def test_whatever_one_photo_shows_it_alone_raises_nothing(
     assert found([*others, odd]) == ()
 
 
+CLOSING = {5: 12.0, 6: 32.0, 7: 53.0, 8: 72.0}  # % coverage of mates in the days in which they close
+
+
+def closing(**mine: float) -> tuple[Look, ...]:
+    """The list on the last day told of tray 1 (`day7=28`), which grows beside three that close."""
+    own = {int(name.removeprefix("day")): coverage for name, coverage in mine.items()}
+    photos = [numbers(1, day, coverage=coverage) for day, coverage in own.items()]
+    photos += [numbers(tray, day, coverage=CLOSING[day]) for tray in (2, 3, 4) for day in own]
+    ordered = sorted(photos, key=lambda n: (n.tray_id, n.taken_at))
+    return looks(Morning(today=date(2026, 3, max(own)), trays=TRAYS, numbers=ordered))
+
+
+def test_a_bad_photo_while_a_crop_closes_is_no_lag_beside_a_day_that_was_nearly_behind() -> None:
+    """Coverage falls on no day: the photo shows hardly more than the one before, and the mates gained 21."""
+    assert closing(day5=14, day6=24, day7=28) == ()
+    assert closing(day5=14, day6=24, day7=28, day8=71) == ()
+
+
+def test_a_tray_that_stands_still_while_its_mates_close_lags_on_the_second_day() -> None:
+    assert only(closing(day5=14, day6=24, day7=28, day8=31)).what is LookKind.LAGGING
+
+
+def test_a_tray_that_has_just_begun_is_late_and_no_bad_photo() -> None:
+    assert only(closing(day5=1, day6=4, day7=11)).what is LookKind.LATE
+
+
 def test_a_tray_behind_mates_that_differ_widely_themselves_does_not_lag() -> None:
     wide = [
         numbers(tray, day, coverage=coverage)
