@@ -69,5 +69,5 @@ class ExcessGreenTissue:
 
 def _weighed(pixels: Pixels, weights: tuple[float, float, float]) -> Plane:
     parts = pixels.astype(np.float32)
-    total = np.maximum(parts.sum(axis=2), 1)  # black would divide by nothing
-    return plane(parts @ np.array(weights, np.float32) / total)
+    total = np.maximum(cv2.transform(parts, np.ones((1, 3), np.float32)), 1)  # black would divide by nothing
+    return plane(cv2.divide(cv2.transform(parts, np.array([weights], np.float32)), total))

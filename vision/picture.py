@@ -99,8 +99,11 @@ def with_cells(top: Pixels, stand: Stand) -> Pixels:
     rows, columns = cell_edges((top.shape[0], top.shape[1]))
     shares = np.array(stand.cells)
     light = 1.0 - SHADE * (1.0 - shares / 100.0)
-    shade = light.repeat(np.diff(rows), axis=0).repeat(np.diff(columns), axis=1)
-    picture = np.rint(top * shade[..., None]).astype(np.uint8)
+    tables = np.rint(np.arange(256) * light[..., None]).astype(np.uint8)
+    picture = np.empty_like(top)
+    for r, c in np.ndindex(CELL_ROWS, CELL_COLUMNS):
+        cell = slice(rows[r], rows[r + 1]), slice(columns[c], columns[c + 1])
+        picture[cell] = cv2.LUT(top[cell], tables[r, c])
     for row in rows[1:-1].tolist():
         picture[row] = CELLS
     for column in columns[1:-1].tolist():
