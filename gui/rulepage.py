@@ -154,7 +154,7 @@ class RulePage(QWidget):
         self.why = QLineEdit(self)
         self.why.setAccessibleName(self.tr("Why limits and weights are changed"))
         self.why.setPlaceholderText(self.tr("Why? The reason is kept with the plan."))
-        self.why.setMinimumWidth(self.fontMetrics().averageCharWidth() * 30)
+        self.why.setMinimumWidth(self.fontMetrics().averageCharWidth() * 46)  # the hint is read whole
         self.why.textChanged.connect(self._show_foot)
         self.back = QPushButton(self.tr("Back"), self)
         self.back.setToolTip(self.tr("Back to the verdict; nothing is kept (Esc)"))

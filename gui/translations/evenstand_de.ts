@@ -8420,14 +8420,6 @@ trusted</source>
     <context>
         <name>SheetEmpty</name>
         <message>
-            <source>Here one tray is shown at a time</source>
-            <translation>Hier wird immer eine Schale gezeigt</translation>
-        </message>
-        <message>
-            <source>Its picture with everything that was found in it, its days side by side, its numbers, and how it grew beside its mates. Choose a tray on the Bench.</source>
-            <translation>Ihr Bild mit allem, was darin gefunden wurde, ihre Tage nebeneinander, ihre Zahlen, und wie sie neben den anderen wuchs. Im Regal eine Schale wählen.</translation>
-        </message>
-        <message>
             <source>Trays that have ended</source>
             <translation>Beendete Schalen</translation>
         </message>
@@ -8442,6 +8434,14 @@ trusted</source>
         <message>
             <source>Go to the Bench (Ctrl+1)</source>
             <translation>Zum Regal (Strg+1)</translation>
+        </message>
+        <message>
+            <source>Here one tray is shown at a time</source>
+            <translation>Hier wird immer eine Schale gezeigt</translation>
+        </message>
+        <message>
+            <source>Its picture with everything that was found in it, its days side by side, its numbers, and how it grew beside its mates. Choose a tray on the Bench.</source>
+            <translation>Ihr Bild mit allem, was darin gefunden wurde, ihre Tage nebeneinander, ihre Zahlen, und wie sie neben den anderen wuchs. Im Regal eine Schale wählen.</translation>
         </message>
     </context>
     <context>
@@ -9055,6 +9055,10 @@ trusted</source>
         <message>
             <source>Unpacking the book</source>
             <translation>Buch wird entpackt</translation>
+        </message>
+        <message>
+            <source>Unpacked: {folder}. Open it with Open a book.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Unpacked and opened: {folder}</source>
@@ -10010,7 +10014,7 @@ trusted</source>
         </message>
         <message>
             <source>Read on day: so many days after sowing the photos are compared. The day is fixed with the plan.</source>
-            <translation>Gelesen am Tag: so viele Tage nach der Aussaat werden die Fotos verglichen. Der Tag wird mit dem Plan festgelegt.</translation>
+            <translation>Abgelesen an Tag: so viele Tage nach der Aussaat werden die Fotos verglichen. Der Tag wird mit dem Plan festgelegt.</translation>
         </message>
         <message>
             <source>Another crop</source>
