@@ -64,7 +64,8 @@ class ClockBook(MatchBook):
                 self._close_by_match(recorder, photo)
 
         self._change(_text(photo_ids, "mended"), change)
-        return tuple(fate_of(self.photo(photo)) for photo in photo_ids)
+        now = self.photos_named(photo_ids)
+        return tuple(fate_of(now[photo]) for photo in photo_ids)
 
     def _mend_one(self, recorder: Recorder, photo_id: PhotoId, shift: timedelta) -> None:
         row = self._clock_row(photo_id)

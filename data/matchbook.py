@@ -29,7 +29,7 @@ class MatchBook(Changes):
 
     def match_all(self, trays: Mapping[PhotoId, TrayId]) -> tuple[Fate, ...]:
         """Say which trays several photos show, as one step of undo (the proposals of a walk, say)."""
-        rows = {row.id: row for row in map(self.photo, trays)}
+        rows = self.photos_named(trays)
         codes = [self.tray(tray).code for tray in trays.values()]
         text = f"photo matched to {codes[0]}" if len(codes) == 1 else f"{len(codes)} photos matched"
 
@@ -43,7 +43,8 @@ class MatchBook(Changes):
                 self._close_by_match(recorder, photo)
 
         self._change(text, change)
-        return tuple(fate_of(self.photo(photo)) for photo in trays)
+        now = self.photos_named(trays)
+        return tuple(fate_of(now[photo]) for photo in trays)
 
     def _judge_kept(self, recorder: Recorder, photo_id: PhotoId, tray_id: TrayId, taken_at: datetime) -> None:
         """Suspects of a photo that had no tray count by the day and the medium of the tray it now has."""

@@ -183,6 +183,11 @@ class Reader(TrayReader):
             raise KeyError(photo_id)
         return self._photo_rows([row])[0]
 
+    def photos_named(self, photo_ids: Iterable[PhotoId]) -> dict[PhotoId, PhotoRow]:
+        """These photos; the walk of a day is thought through once for all of them."""
+        rows = [row for photo in photo_ids if (row := self._row(queries.PHOTO, photo=photo)) is not None]
+        return {photo.id: photo for photo in self._photo_rows(rows)}
+
     def _photo_rows(self, rows: list[sqlite3.Row]) -> tuple[PhotoRow, ...]:
         waiting = [row for row in rows if row["tray"] is None and state_of(row) in _WAITING]
         walked = self._walked({row["taken_at"][:10] for row in waiting}) if waiting else {}

@@ -1,6 +1,6 @@
 """Again offer: how many photos of the book can be scored again, counted once a person comes to look.
 
-In    the open book; that a person is here, or wants it not today
+In    the open book; that a person has come here, or wants it not today
 Out   `stale`, `changed` when it is another; the job begun
 Not   the job (`scoringagain.py`), counting (`data/rescoring.py`), the band (`againband.py`)
 
@@ -42,14 +42,15 @@ class AgainOffer(QObject):
     def open_book(self, book: "Book | None") -> None:
         """Another book is asked about anew."""
         self._book, self._put_off, self.stale = book, False, Stale()
+        self._count()
 
     def look(self) -> None:
         """A person is here."""
         self._looked_at = True
-        self.count()
+        self._count()
 
-    def count(self) -> None:
-        """Count again, the book has changed."""
+    def _count(self) -> None:
+        """In a book of years that takes a second, so not after each photo: new ones need it not."""
         wanted = self._looked_at and not self._put_off and self.scoring.job is None
         if wanted and self._book is not None:
             self._work.start(count_stale(self._book)).finished.connect(self._counted)
@@ -77,3 +78,4 @@ class AgainOffer(QObject):
         self.stale = Stale()
         self.changed.emit()
         self.told.emit(words)
+        self._count()

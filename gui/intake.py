@@ -197,8 +197,6 @@ class Intake(Screen):
             self.reading = reading
             self.list.panel.show_trays(reading.trays)
             self._refresh()
-            if not self.bringing.is_busy:
-                self.offer.count()
         if self._stale or reading.book is not self.book:
             self.renew()
 

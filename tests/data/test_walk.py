@@ -1,10 +1,15 @@
 """The order of the walk proposes trays for photos without a tag, and keeps silent where it does not fit."""
 
+from collections.abc import Iterable
 from datetime import datetime, timedelta
+from pathlib import Path
 
+import pytest
+
+from data.book import Book
 from data.records import PhotoId, TrayId
 from data.walk import WalkPhoto, by_shelf, proposals
-from tests.data.builders import a_kept_tray
+from tests.data.builders import a_kept_tray, a_note, bring
 
 RACK = [TrayId(n) for n in range(1, 7)]
 
@@ -111,3 +116,26 @@ def test_proposals_can_be_confirmed_a_shelf_at_a_time() -> None:
 
     assert by_shelf(proposed, trays) == (("A", {101: 1}), ("B", {103: 3, 104: 4}))
     assert by_shelf({}, trays) == ()
+
+
+def test_the_walk_of_a_day_is_thought_through_once_however_many_of_its_photos_are_matched(
+    book: Book, phone: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    photos = [bring(book, a_note(phone, f"{n}.jpg", taken_at=f"2026-03-08T08:0{n}:00")) for n in range(3)]
+    asked: list[str] = []
+    walked = Book._walked
+
+    def noted(self: Book, days: Iterable[str]) -> dict[PhotoId, tuple[TrayId, str]]:
+        asked.extend(days)
+        return walked(self, asked)
+
+    monkeypatch.setattr(Book, "_walked", noted)
+
+    fates = book.match_all(
+        {photo.photo_id: tray.id for photo, tray in zip(photos, book.trays(), strict=True)}
+    )
+
+    assert [fate.sentence for fate in fates] == [
+        f"A{n}, matched by the order of the walk, coverage 55 %" for n in (1, 2, 3)
+    ]
+    assert asked == ["2026-03-08"]
