@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QApplication, QWidget
 
 from data.cancel import CancelToken
 from data.errors import BookError
@@ -133,6 +133,8 @@ class Travel(QObject):
         self._send(task, self.tr("Unpacking the book"), self._unpacked)
 
     def _unpacked(self, folder: Path) -> tuple[str, Path]:
+        if QApplication.activeModalWidget() is not None:  # a dialog about the book that is open now
+            return self.tr("Unpacked: {folder}. Open it with Open a book.").format(folder=folder), folder
         self._desk.open_folder(folder)
         return self.tr("Unpacked and opened: {folder}").format(folder=folder), folder
 

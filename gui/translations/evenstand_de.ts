@@ -9058,7 +9058,7 @@ trusted</source>
         </message>
         <message>
             <source>Unpacked: {folder}. Open it with Open a book.</source>
-            <translation type="unfinished" />
+            <translation>Entpackt: {folder}. Mit „Buch öffnen“ öffnen.</translation>
         </message>
         <message>
             <source>Unpacked and opened: {folder}</source>

@@ -7,7 +7,7 @@ import pytest
 from PySide6.QtCore import QMimeData, QPointF, Qt, QUrl
 from PySide6.QtGui import QDesktopServices, QDropEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QDialog
+from PySide6.QtWidgets import QApplication, QDialog, QRadioButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
@@ -18,12 +18,15 @@ from data.packing import pack
 from gui.guestdialog import GuestDialog
 from gui.guestsource import GuestSource
 from gui.home import Memory
+from gui.oldnotesassistant import OldNotesAssistant
 from gui.packways import PackWays
+from gui.reportdialog import ReportDialog
 from gui.travelplaces import ExportPlace, PackPlace, UnpackPlace
 from gui.wardrobe import Wardrobe
 from gui.window import Window
 from gui.work import Work
 from tests.gui.rackbook import NotingScreen, a_rack_book, photograph
+from tests.gui.test_access import can_have_focus, name_of
 
 Answering = Callable[[Callable[[QDialog], None]], None]
 COIR = SameName(kind="medium", name="coir")
@@ -218,6 +221,21 @@ def test_what_is_no_pack_is_told_and_leaves_nothing(window: Window, qtbot: QtBot
     assert sorted(tmp_path.iterdir()) == before
 
 
+def test_a_book_that_is_unpacked_under_a_dialog_waits_to_be_opened(
+    window: Window, qtbot: QtBot, tmp_path: Path, other: Path, answer: Answering
+) -> None:
+    with Book.open(other) as theirs:
+        source = pack(theirs, tmp_path / "theirs", CancelToken())
+    before = book_of(window)
+    window.travel.unpack_to(source, tmp_path / "unpacked")
+
+    answer(lambda _dialog: qtbot.waitUntil(window.done.isVisible, timeout=10_000))
+    window.travel.export_book()
+
+    assert book_of(window) is before
+    assert window.done.words.text().startswith("Unpacked:")
+
+
 # --- another book brought in
 
 
@@ -376,6 +394,66 @@ def test_the_menu_asks_in_which_form_the_book_comes(
     window.actions_by_name["bring_in_book"].trigger()
 
     assert shown == [other]
+
+
+# --- hands
+
+
+@pytest.fixture
+def dialog(
+    request: pytest.FixtureRequest, window: Window, qtbot: QtBot, tmp_path: Path, other: Path
+) -> QDialog:
+    (tmp_path / "old.csv").write_text("crop,medium,sown\npea,coir,03/04/2025\n,coir,03/04/2025\n")
+    made: dict[str, Callable[[], QDialog]] = {
+        "pack": lambda: PackPlace("mine", tmp_path, window),
+        "export": lambda: ExportPlace("mine", tmp_path, window),
+        "unpack": lambda: UnpackPlace(tmp_path / "a.evenstand", tmp_path, window),
+        "source": lambda: GuestSource(window),
+        "ways": lambda: PackWays("a.evenstand", window),
+        "guest": lambda: GuestDialog(book_of(window), window.work, other, window),
+        "notes": lambda: OldNotesAssistant(book_of(window), window.work, tmp_path / "old.csv", window),
+        "report": lambda: ReportDialog(book_of(window), window.work, window),
+    }
+    shown = made[request.param]()
+    with qtbot.waitActive(shown):
+        shown.show()
+    qtbot.waitUntil(lambda: not window.work.jobs(), timeout=10_000)
+    return shown
+
+
+EVERY = ("pack", "export", "unpack", "source", "ways", "guest", "notes", "report")
+
+
+@pytest.mark.parametrize("dialog", EVERY, indirect=True)
+def test_everything_in_each_dialog_has_a_name_and_is_reached_by_tab(dialog: QDialog, qtbot: QtBot) -> None:
+    wanted = {widget for widget in dialog.findChildren(QWidget) if can_have_focus(widget)}
+    assert [type(widget).__name__ for widget in wanted if not name_of(widget)] == []
+
+    reached = set()
+    for _ in range(3 * len(wanted) + 3):
+        widget = QApplication.focusWidget()
+        assert widget is not None
+        reached.add(widget)
+        qtbot.keyClick(widget, Qt.Key.Key_Tab)
+
+    radios = {widget for widget in wanted - reached if isinstance(widget, QRadioButton)}
+    assert wanted - reached - radios == set()
+    assert {radio.group() for radio in radios} <= {
+        radio.group() for radio in reached if isinstance(radio, QRadioButton)
+    }
+    dialog.reject()
+
+
+@pytest.mark.parametrize("dialog", EVERY, indirect=True)
+def test_each_dialog_fits_the_least_window_in_large_letters(dialog: QDialog, window: Window) -> None:
+    window.top.view_menu.text_chosen.emit(150)
+    QApplication.processEvents()
+
+    least = dialog.minimumSizeHint()
+
+    assert (least.width() <= 1024, least.height() <= 700) == (True, True)
+    dialog.reject()
+    window.top.view_menu.text_chosen.emit(100)
 
 
 # --- dropped
