@@ -48,6 +48,11 @@ class Changes(Reader):
         """
         return self._turn(queries.CHANGE_TO_UNDO, forward=False)
 
+    def undo_takes_long(self) -> bool:
+        """Whether `undo` would take back a whole book that came in: for a worker then."""
+        row = self._row(queries.CHANGE_TO_UNDO)
+        return row is not None and not can_be_redone(row["images"])
+
     def redo(self) -> str | None:
         """Do again what `undo` took back; returns its text, or None where there is nothing."""
         return self._turn(queries.CHANGE_TO_REDO, forward=True)

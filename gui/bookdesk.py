@@ -88,6 +88,13 @@ class BookDesk(QObject):
             self.trouble.emit(str(error))
             return None, None
 
+    def undo_takes_long(self) -> bool:
+        """Whether taking back the last change is work for the background."""
+        try:
+            return self.book is not None and self.book.undo_takes_long()
+        except BookError:
+            return False  # told as soon as it is taken back
+
     def undo(self) -> str | None:
         """Take back the last change; its text, or None where nothing was taken back."""
         return self._turned(back=True)

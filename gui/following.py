@@ -10,9 +10,12 @@ from collections.abc import Mapping
 
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
+from data.cancel import CancelToken
+from data.errors import BookError
 from gui.bookdesk import BookDesk
 from gui.screen import Screen
 from gui.spoken import spoken
+from gui.work import Report, Work
 
 __all__ = ["Following"]
 
@@ -26,9 +29,9 @@ class Following(QObject):
     turned = Signal(str)  # what was taken back or done again, in words
     undo_shown = Signal(object, object)  # what could be taken back, what done again; None where nothing
 
-    def __init__(self, desk: BookDesk, screens: Mapping[str, Screen], parent: QObject) -> None:
+    def __init__(self, desk: BookDesk, work: Work, screens: Mapping[str, Screen], parent: QObject) -> None:
         super().__init__(parent)
-        self._desk, self._screens = desk, screens
+        self._desk, self._work, self._screens = desk, work, screens
         self._stale: set[str] = set()
         self._in_front = ""
         self._renewing = QTimer(self, singleShot=True, interval=RENEWED_EVERY_MS)
@@ -80,8 +83,30 @@ class Following(QObject):
 
     @Slot()
     def undo(self) -> None:
-        """Take back the last change."""
-        self._turn(self._desk.undo(), self.tr("Taken back: {what}"))
+        """Take back the last change; a whole book that came in in the background."""
+        if not self._desk.undo_takes_long():
+            self._turn(self._desk.undo(), self.tr("Taken back: {what}"))
+            return
+        book = self._desk.book
+        assert book is not None
+
+        def task(_cancel: CancelToken, _report: Report) -> str | None:
+            return book.undo()
+
+        self.undo_shown.emit(None, None)  # one thing at a time
+        job = self._work.start(task, self.tr("Taking back"))
+        job.finished.connect(self._undone)
+        job.failed.connect(self._not_undone)
+
+    @Slot(object)
+    def _undone(self, text: str | None) -> None:
+        self._turn(text, self.tr("Taken back: {what}"))
+
+    @Slot(object)
+    def _not_undone(self, error: Exception) -> None:
+        words = self.tr("This could not be taken back; the book is as it was.")
+        self._desk.trouble.emit(spoken(error) if isinstance(error, BookError) else words)
+        self.show_undo()
 
     @Slot()
     def redo(self) -> None:

@@ -66,7 +66,7 @@ class Window(QMainWindow):
         self.dialogs = BookDialogs(self.desk, work, self._chosen_tray, self)
         self.books = OtherBooks(self.desk, self)
         self.travel = Travel(self.desk, work, self)
-        self.following = Following(self.desk, self.screens, self)
+        self.following = Following(self.desk, work, self.screens, self)
         self._been: list[str] = []
         self._help: HelpWindow | None = None
         self.setMinimumSize(*LEAST_SIZE)

@@ -1496,6 +1496,14 @@
             <translation>Zurückgenommen: {what}</translation>
         </message>
         <message>
+            <source>Taking back</source>
+            <translation>Wird zurückgenommen</translation>
+        </message>
+        <message>
+            <source>This could not be taken back; the book is as it was.</source>
+            <translation>Das ließ sich nicht zurücknehmen; das Buch ist, wie es war.</translation>
+        </message>
+        <message>
             <source>Done again: {what}</source>
             <translation>Wieder getan: {what}</translation>
         </message>

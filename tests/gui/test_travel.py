@@ -287,6 +287,41 @@ def test_names_that_mean_another_come_with_a_mark(
     assert len(book_of(window).trays()) == 3
 
 
+def bring_all(guest: Guest, other: Path, qtbot: QtBot) -> None:
+    dialog = guest(other)
+    assert dialog.names is not None
+    dialog.names.all_same.click()
+    brought_in(qtbot, dialog)
+
+
+def test_a_book_that_came_in_is_taken_back_by_undo_in_the_background(
+    guest: Guest, other: Path, window: Window, qtbot: QtBot
+) -> None:
+    bring_all(guest, other, qtbot)
+    window.following.book_changed()
+    qtbot.waitUntil(window.actions_by_name["undo"].isEnabled)
+
+    window.actions_by_name["undo"].trigger()
+    assert not window.actions_by_name["undo"].isEnabled()
+    qtbot.waitUntil(lambda: window.foot.told.text() == "Taken back: book Kim brought in", timeout=10_000)
+
+    assert len(book_of(window).trays()) == 3
+
+
+def test_a_book_on_which_photos_rest_is_not_taken_back_and_that_is_told(
+    guest: Guest, other: Path, window: Window, qtbot: QtBot, tmp_path: Path
+) -> None:
+    bring_all(guest, other, qtbot)
+    theirs = book_of(window).trays()[-1]
+    photograph(book_of(window), theirs.code, tmp_path / "later")
+
+    window.following.undo()
+    qtbot.waitUntil(window.trouble.isVisible, timeout=10_000)
+
+    assert "photos or notes kept later rest on it" in window.trouble.words.text()
+    assert len(book_of(window).trays()) == 5
+
+
 def test_without_a_mark_nothing_that_is_another_can_come(guest: Guest, other: Path) -> None:
     dialog = guest(other)
     assert dialog.names is not None
