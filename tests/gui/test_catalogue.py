@@ -20,7 +20,8 @@ SEEN_ELSEWHERE = {
     ("moments.py", "translate"), ("planprint.py", "QCoreApplication.translate"),
     ("words.py", "qt.QCoreApplication.translate"),
     ("stationsheet.py", "translate"), ("toprow.py", "QCoreApplication.translate"),
-    ("window.py", "QCoreApplication.translate"), ("numberwords.py", "translate"),
+    ("keys.py", "QCoreApplication.translate"), ("travelview.py", "translate"), ("plansow.py", "translate"),
+    ("numberwords.py", "translate"),
     ("spoken.py", "translate"), ("planblocks.py", "translate"), ("planplaces.py", "translate"),
     ("factors.py", "Sentence"), ("newtray.py", "translate"),
 }  # fmt: skip
