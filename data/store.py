@@ -34,7 +34,7 @@ BACKUPS_KEPT = 14
 
 
 class _Session:
-    """One thread's connection, and its `sqlite_utils` face once something is written."""
+    """A connection, and its `sqlite_utils` face once something is written."""
 
     def __init__(self, path: Path, wait_ms: int) -> None:
         # check_same_thread: only so that `close` may close what other threads have opened
@@ -66,6 +66,17 @@ class _Session:
             self.in_use.release()
 
 
+class _Lease:
+    """A session for as long as one thread lives; then the next thread may have it."""
+
+    def __init__(self, session: _Session, free: list[_Session]) -> None:
+        self.session, self._free = session, free
+
+    def __del__(self) -> None:
+        # Qt's pool makes a new Python thread of each job: a connection for each would never be closed
+        self._free.append(self.session)
+
+
 class Store:
     """One book on the disk. Made by `create` or `open`, never by its constructor."""
 
@@ -74,6 +85,7 @@ class Store:
         self._wait_ms = wait_ms
         self._mine = threading.local()
         self._all: list[_Session] = []
+        self._free: list[_Session] = []  # of threads that have ended
         self._lock = threading.Lock()
         self._closed = False
 
@@ -163,15 +175,20 @@ class Store:
                 yield session
 
     def _session(self) -> _Session:
-        session: _Session | None = getattr(self._mine, "session", None)
-        if session is None:
-            with self._lock:
-                if self._closed:
-                    raise BookClosed(self.folder)
-                session = _Session(self.folder / FILE, self._wait_ms)
-                self._all.append(session)
-            self._mine.session = session
-        return session
+        lease: _Lease | None = getattr(self._mine, "lease", None)
+        if lease is None:
+            lease = self._mine.lease = _Lease(self._free_session(), self._free)
+        return lease.session
+
+    def _free_session(self) -> _Session:
+        with self._lock:
+            if self._closed:
+                raise BookClosed(self.folder)
+            if self._free:
+                return self._free.pop()
+            session = _Session(self.folder / FILE, self._wait_ms)
+            self._all.append(session)
+            return session
 
     def _rows(self, query: str, **values: Any) -> list[sqlite3.Row]:
         """All answers to a named query."""

@@ -8,6 +8,7 @@ import signal
 import sqlite3
 import subprocess
 import sys
+import threading
 import time
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
@@ -427,6 +428,33 @@ def test_a_book_closed_while_other_threads_read_it_ends_their_reading_and_never_
     )
 
     assert (ended.returncode, ended.stderr) == (0, "")
+
+
+def test_threads_that_come_and_go_share_few_connections(book: Book) -> None:
+    """A window reads in a new thread each time: it would run out of files within a day."""
+    for _ in range(40):
+        thread = threading.Thread(target=book.trays)
+        thread.start()
+        thread.join()
+
+    assert len(book._all) <= 3
+
+
+def test_threads_at_work_together_have_a_connection_each(book: Book) -> None:
+    together = threading.Barrier(4)
+
+    def read() -> None:
+        with book._using():
+            together.wait(10)
+
+    threads = [threading.Thread(target=read) for _ in range(4)]
+    for thread in threads:
+        thread.start()
+    for thread in threads:
+        thread.join()
+
+    assert not together.broken
+    assert len(book._all) >= 4
 
 
 def test_a_closed_book_says_so(book: Book) -> None:

@@ -9,6 +9,9 @@ import pytest
 from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
+from data.book import Book
+from gui.work import Work
+
 ROOT = Path(__file__).resolve().parents[2]
 HEAVY = ("cv2", "scipy", "skimage", "pyqtgraph", "pandas", "numpy", "sqlite_utils", "PIL")
 
@@ -62,3 +65,13 @@ def test_without_a_display_one_sentence_and_exit_2(tmp_path: Path) -> None:
     assert done.returncode == 2
     assert "no screen to open a window on" in done.stderr
     assert "Traceback" not in done.stderr
+
+
+def test_background_reading_leaves_no_connections_behind(qtbot: QtBot, work: Work, rack_book: Book) -> None:
+    """Qt's pool makes a new Python thread of each job."""
+    for _ in range(30):
+        job = work.start(lambda _token, _report: rack_book.trays())
+        with qtbot.waitSignal(job.finished, timeout=5000):
+            pass
+
+    assert len(rack_book._all) <= 4
