@@ -7,6 +7,7 @@ Not   bringing it in (`merging.py`), what is in it (`guestlook.py`)
 
 import shutil
 import tempfile
+import time
 from collections.abc import Callable
 from pathlib import Path
 from typing import Self
@@ -19,6 +20,8 @@ from data.store import FILE
 
 __all__ = ["GuestBook", "comes_as_book"]
 
+PREFIX = "guest-"
+LEFTOVER_AFTER_S = 86_400.0  # nobody looks at a guest for a day: its program was killed
 Report = Callable[[int, int], None]  # steps done, steps in all
 
 
@@ -59,7 +62,8 @@ class GuestBook:
         if source.is_dir() and not is_export(source):
             return cls(Book.open(source), source, None)
         beside.mkdir(parents=True, exist_ok=True)
-        place = Path(tempfile.mkdtemp(prefix="guest-", dir=beside))
+        _sweep(beside)
+        place = Path(tempfile.mkdtemp(prefix=PREFIX, dir=beside))
         try:
             bring = read_export if source.is_dir() else unpack
             return cls(Book.open(bring(source, place / "book", cancel, report)), source, place)
@@ -78,3 +82,10 @@ class GuestBook:
 
     def __exit__(self, *_: object) -> None:
         self.close()
+
+
+def _sweep(beside: Path) -> None:
+    """Take away what a killed program has left."""
+    for place in beside.glob(f"{PREFIX}*"):
+        if time.time() - place.stat().st_mtime > LEFTOVER_AFTER_S:
+            shutil.rmtree(place, ignore_errors=True)

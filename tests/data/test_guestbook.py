@@ -1,5 +1,7 @@
 """Another grower's book, as a folder, a pack or an export: opened, looked at, and left without a trace."""
 
+import os
+import time
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -63,6 +65,19 @@ def test_stopped_on_the_way_it_leaves_nothing(other: Book, tmp_path: Path) -> No
         GuestBook.open(source, tmp_path / "cache", token)
 
     assert list((tmp_path / "cache").iterdir()) == []
+
+
+def test_what_a_killed_program_left_is_taken_away_a_day_later(other: Book, tmp_path: Path) -> None:
+    source = pack(other, tmp_path / "theirs", CancelToken())
+    left, fresh = tmp_path / "cache" / "guest-left", tmp_path / "cache" / "guest-fresh"
+    for place in (left, fresh):
+        place.mkdir(parents=True)
+    day_before = time.time() - 90_000
+    os.utime(left, (day_before, day_before))
+
+    GuestBook.open(source, tmp_path / "cache", CancelToken()).close()
+
+    assert list((tmp_path / "cache").iterdir()) == [fresh]
 
 
 def test_a_folder_of_photos_is_no_book(other: Book, phone: Path, tmp_path: Path) -> None:
