@@ -98,7 +98,12 @@ class TraySheet(Screen):
         super().open_book(book)
 
     def open_tray(self, tray_id: int) -> None:
-        """Show this tray at its newest day that can be used."""
+        """Show the picture of this tray at its newest day that can be used."""
+        self.views.go_to(View.PICTURE)
+        self._turn_to(tray_id)
+
+    def _turn_to(self, tray_id: int) -> None:
+        """Another tray, looked at in the same way."""
         self._tray, self._photo = TrayId(tray_id), None
         self.roll.verticalScrollBar().setValue(0)
         self.renew()
@@ -111,12 +116,12 @@ class TraySheet(Screen):
     @Slot()
     def _go_before(self) -> None:
         if self._state is not None and self._state.before is not None:
-            self.open_tray(self._state.before)
+            self._turn_to(self._state.before)
 
     @Slot()
     def _go_after(self) -> None:
         if self._state is not None and self._state.after is not None:
-            self.open_tray(self._state.after)
+            self._turn_to(self._state.after)
 
     @Slot()
     def _want_bench(self) -> None:

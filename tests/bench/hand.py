@@ -82,6 +82,11 @@ class Hand:
         labels = (within or self.window).findChildren(QLabel)
         return any(words in label.text() for label in labels if label.isVisible())
 
+    def shows(self, words: str) -> bool:
+        """Whether there is a button that says so."""
+        buttons = self.window.findChildren(QAbstractButton)
+        return any(one.isVisible() and words in _names(one) for one in buttons)
+
     def find(self, kind: type[W] | tuple[type[W], ...], words: str, within: QWidget | None = None) -> W:
         """What is shown and says so, by its text, its name for those who do not see, or its hint."""
         for one in (within or self.window).findChildren(QWidget):

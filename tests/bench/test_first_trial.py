@@ -35,7 +35,6 @@ CROPS = {"broccoli": 18, "red radish": 35}  # g of dry seed a tray, as in the de
 MEDIA = ("peat mix", "coir", "plant-fibre mat")
 DAY = "2026-03-{:02d}"
 SHEET_PX_PER_POINT = 2.0
-DAYS_BACK = 2  # photos from that of day 9 to that of day 5
 
 pytestmark = [pytest.mark.sweep, pytest.mark.timeout(1800)]
 
@@ -284,18 +283,22 @@ def numbers_of(found: tuple[CropVerdict, ...]) -> list[tuple[object, ...]]:
 
 
 def confirm_a_mold(hand: Hand) -> None:
-    """C4 on day 5 carries a suspect; the person says that it is mold, looks at the verdict, takes it back."""
+    """A suspect on C4: the person says that it is mold, looks at the verdict, takes it back."""
     open_tray(hand, "C4")
     hand.look("tray-c4")
-    for _ in range(DAYS_BACK):
+    for _ in range(3):  # from day 9 over day 8 to day 5, until there is one
+        if hand.shows("Suspect 1: Mold"):
+            break
         hand.key("Left")
-    hand.look("tray-c4-day5")
+    hand.look("tray-c4-suspect")
     hand.press("Suspect 1: Mold")
     hand.look("tray-c4-mold")
     hand.key("Ctrl+1")
     hand.look("bench-mold")
     hand.key("Ctrl+5")
+    hand.key("Alt+Down")
     hand.look("verdict-mold")
+    hand.key("Alt+Up")
     hand.key("Ctrl+Z")
 
 

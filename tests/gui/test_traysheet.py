@@ -8,6 +8,7 @@ from pytestqt.qtbot import QtBot
 from data.book import Book
 from data.records import TrayId
 from gui.layers import Layer
+from gui.sheetviews import View
 from gui.traysheet import TraySheet
 from gui.work import Work
 from tests.gui.rackbook import photograph
@@ -73,6 +74,19 @@ def test_page_up_and_down_go_from_tray_to_tray(sheet: TraySheet, rack_book: Book
     qtbot.keyClick(sheet, Qt.Key.Key_PageUp)
     assert sheet.title.text().startswith("A1")
     assert not sheet.before.isEnabled()
+
+
+def test_a_tray_that_is_opened_shows_its_picture_and_the_next_one_what_was_looked_at(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot
+) -> None:
+    sheet.open_tray(tray_id(rack_book, "A1"))
+    sheet.show_view(View.CONDITIONS)
+
+    qtbot.keyClick(sheet, Qt.Key.Key_PageDown)
+    assert sheet.views.view is View.CONDITIONS
+    sheet.open_tray(tray_id(rack_book, "A1"))
+
+    assert sheet.views.view is View.PICTURE
 
 
 def test_a_layer_is_switched_by_its_button_and_by_its_key(
