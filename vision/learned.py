@@ -42,6 +42,7 @@ SD_PER_UNSURE = 0.55  # points of coverage a point of p (1 - p)
 SD_PER_APART = 0.2  # points of coverage a point between this and the plain method
 DOUBTFUL_SD = 4.0  # points: from here on a person should look
 MOST_APART = 25.0  # points of coverage between this and the plain method
+GRAIN_PX = 1.0  # sd: finer grain of bare ground passes for leaves
 SMALL_WHOLE_PX = 600  # below it such a picture is looked at twice as large, too
 
 
@@ -107,9 +108,11 @@ class LearnedTissue:
     def _of_unknown_scale(self, picture: Pixels) -> TissueMap:
         longer = max(picture.shape[:2])
         seen = _resized(picture, min(1.0, LARGEST_WHOLE_PX / longer))
+        # what real pictures taught the network had gone through JPEG, which takes the finest grain
+        seen = np.asarray(cv2.GaussianBlur(seen, (0, 0), GRAIN_PX), np.uint8)
         view = look(seen)
         if longer < SMALL_WHOLE_PX:
-            view = _mean(view, look(_resized(picture, 2.0)))
+            view = _mean(view, look(_resized(seen, 2.0)))
         # of real photographs the chances are too high on strange ground: the likelier of the two is nearer
         labels = np.where(view.canopy > 0.5, view.leaf, view.ground)
         labels = cv2.resize(labels, picture.shape[1::-1], interpolation=cv2.INTER_NEAREST_EXACT)

@@ -25,9 +25,9 @@ FEW = 8.0  # pixels of a colour below which the tray's mean counts as much
 LEAST_CHANCE = 1e-3
 AROUND_PX = 2.0  # sd of "around", 1 mm
 SURROUNDINGS_PX = 4.0
-COLOUR = 0.69  # factors beside 1 for the pixel's own chance, as log odds
-AROUND = -0.11
-LIGHTER = 0.009  # of a code of L*
+COLOUR = 0.72  # factors beside 1 for the pixel's own chance, as log odds
+AROUND = -0.10
+LIGHTER = 0.010  # of a code of L*
 
 
 def order(top: NDArray[np.uint8], chance: Plane) -> Plane:
