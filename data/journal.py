@@ -19,7 +19,7 @@ from data import queries
 if TYPE_CHECKING:
     from sqlite_utils import Database
 
-__all__ = ["Recorder", "Step", "apply_images", "as_text", "can_be_redone", "from_text"]
+__all__ = ["TOLD_EVERY", "Recorder", "Step", "apply_images", "as_text", "can_be_redone", "from_text"]
 
 Values = Mapping[str, Any]
 Step = Callable[[int, int], None]  # done, total

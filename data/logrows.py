@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 from datetime import UTC, datetime, time, timedelta, tzinfo
 from typing import NamedTuple
 
+from data.journal import TOLD_EVERY, Step
 from data.logclock import Clock, zone_of
 from data.logcolumns import UNITS, Role, unit_in
 from data.logtext import LogTable
@@ -76,9 +77,11 @@ class _Column:
     cells: dict[str, float | Sentence | None] = field(default_factory=dict)  # what was read already
 
 
-def read_rows(table: LogTable, read_as: ReadAs, rack: tzinfo | None = None) -> RowsRead:
-    """All readings of a file, in its order."""
-    return _Walk(table, read_as, rack).result()
+def read_rows(
+    table: LogTable, read_as: ReadAs, rack: tzinfo | None = None, step: Step | None = None
+) -> RowsRead:
+    """All readings of a file, in its order; `step` is told (done, total) rows, and what it raises ends it."""
+    return _Walk(table, read_as, rack).result(step)
 
 
 class _Walk:
@@ -108,8 +111,11 @@ class _Walk:
         self._noon = False
         self._carries_zone = False
 
-    def result(self) -> RowsRead:
-        for line, cells in self._table.rows:
+    def result(self, step: Step | None) -> RowsRead:
+        rows = self._table.rows
+        for number, (line, cells) in enumerate(rows):
+            if step is not None and number % TOLD_EVERY == 0:
+                step(number, len(rows))
             self._row(line, cells)
         return RowsRead(
             readings=self._readings,

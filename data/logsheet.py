@@ -15,6 +15,7 @@ from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta, tzinfo
 
+from data.journal import Step
 from data.logclock import zone_in, zone_of
 from data.logcolumns import ColumnAs, Role, propose_columns
 from data.logquestions import Question, questions_of, settled_unit
@@ -72,6 +73,7 @@ def read_log(
     trays: Collection[str] = (),
     shelves: Collection[str] = (),
     rack: tzinfo | None = None,
+    step: Step | None = None,
 ) -> LogSheet | LogRefused:
     """Read a file, by itself or as a person wants it.
 
@@ -83,6 +85,8 @@ def read_log(
         Codes and names that the book knows: a column of them is told by its cells.
     rack
         Time zone of the rack; None: that of this computer.
+    step
+        Told (done, total) rows every now and then; what it raises ends the reading.
     """
     try:
         table, read_as = _understood(data, read_as, today, set(trays), set(shelves))
@@ -94,7 +98,8 @@ def read_log(
     dates = _dates(table, read_as)
     orders = likely_orders(dates, today) if read_as.date_order is None else ()
     questions = questions_of(table, read_as, dates, orders)
-    rows = read_rows(table, replace(read_as, date_order=read_as.date_order or next(iter(orders), None)), rack)
+    ordered = replace(read_as, date_order=read_as.date_order or next(iter(orders), None))
+    rows = read_rows(table, ordered, rack, step)
     return LogSheet(
         name=name,
         digest=hashlib.sha256(data).hexdigest(),

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import QComboBox, QDialog, QPlainTextEdit, QPushButton, Q
 from data.book import Book
 from data.cancel import CancelToken
 from data.errors import BookError
+from data.journal import Step
 from data.logcolumns import ColumnAs
 from data.logkeeping import keep_sheet
 from data.logsheet import LogRefused, LogSheet
@@ -72,15 +73,15 @@ class LogAssistant(QDialog):
         self._stop()
         asked, book, path, data = self._asked, self._book, self._path, self._data
 
-        def task(token: CancelToken, _report: Report) -> tuple[bytes, Looked]:
+        def task(token: CancelToken, report: Report) -> tuple[bytes, Looked]:
             if data is None and path.stat().st_size > LARGEST:
                 raise OSError("too large")
             content = path.read_bytes() if data is None else data
-            token.check()
-            return content, look_at_log(book, content, path.name, read_as, asked)
+            return content, look_at_log(book, content, path.name, read_as, asked, _step(token, report))
 
         self._begin(self.tr("Reading {file}.").format(file=path.name))
         self._job = self._work.start(task)
+        self._job.progressed.connect(self._show_progress)
         self._job.finished.connect(self._show)
         self._job.failed.connect(self._fail)
 
@@ -177,11 +178,7 @@ class LogAssistant(QDialog):
         assert isinstance(sheet, LogSheet)
 
         def task(token: CancelToken, report: Report) -> KeptLog:
-            def step(done: int, total: int) -> None:
-                token.check()  # within the transaction: nothing is half kept
-                report(done, total)
-
-            return keep_sheet(book, sheet, step)[0]
+            return keep_sheet(book, sheet, _step(token, report))[0]  # cancelled within the transaction
 
         self._keeping = True
         self._begin(self.tr("Keeping the readings."))
@@ -196,11 +193,13 @@ class LogAssistant(QDialog):
 
     @Slot()
     def _show_progress(self) -> None:
-        if self._job is not None and not self._job.stopping:
-            self.form.bar.setRange(0, self._job.total)
-            self.form.bar.setValue(self._job.done)
-            words = self.tr("Keeping the readings: {count}.").format(count=count_words(self._job))
-            self._say(words, "soft")
+        job = self._job
+        if job is None or job is not self.sender() or job.stopping:
+            return
+        self.form.bar.setRange(0, job.total)
+        self.form.bar.setValue(job.done)
+        words = self.tr("Keeping the readings: {count}.") if self._keeping else self.tr("Reading: {count}.")
+        self._say(words.format(count=count_words(job)), "soft")
 
     @Slot()
     def _cancelled(self) -> None:
@@ -262,3 +261,13 @@ class LogAssistant(QDialog):
     def _say(self, words: str, role: str) -> None:
         set_role(self.form.said, role)
         self.form.said.setText(words)
+
+
+def _step(token: CancelToken, report: Report) -> Step:
+    """Tells how far it is, and ends it where it was cancelled."""
+
+    def step(done: int, total: int) -> None:
+        token.check()
+        report(done, total)
+
+    return step

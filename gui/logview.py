@@ -10,6 +10,7 @@ from datetime import date
 from itertools import takewhile
 
 from data.book import Book
+from data.journal import Step
 from data.logcolumns import UNITS, ColumnAs, Role
 from data.logkeeping import placed
 from data.logrows import BadRow
@@ -50,8 +51,10 @@ class Looked:
         return isinstance(self.sheet, LogSheet) and self.sheet.is_settled and self.will_keep > 0
 
 
-def look_at_log(book: Book, data: bytes, name: str, read_as: ReadAs | None, asked: int) -> Looked:
-    """Read a file for a book; raises `BookError`."""
+def look_at_log(
+    book: Book, data: bytes, name: str, read_as: ReadAs | None, asked: int, step: Step | None = None
+) -> Looked:
+    """Read a file for a book; raises `BookError`. `step` is told how many rows are read, of how many."""
     trays = book.trays(growing=False)
     sheet = read_log(
         data,
@@ -60,6 +63,7 @@ def look_at_log(book: Book, data: bytes, name: str, read_as: ReadAs | None, aske
         read_as=read_as,
         trays={tray.code for tray in trays},
         shelves={tray.shelf for tray in trays if tray.shelf},
+        step=step,
     )
     if isinstance(sheet, LogRefused):
         return Looked(asked=asked, sheet=sheet)

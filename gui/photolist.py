@@ -146,6 +146,9 @@ class PhotoList(QWidget):
         """A question above the list takes the place of what can be done without for as long as it is open."""
         asked = self.bands.asked is not None
         self.panel.lead(not self.bands.leads)
+        words = self.tr("Above the list: {question} The key Q leads there.")
+        question = "" if self.bands.asked is None else self.bands.asked.accessibleName()
+        self.table.setAccessibleDescription(words.format(question=question) if question else "")
         column = self.layout()
         assert column is not None
         edges = column.contentsMargins()

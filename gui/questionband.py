@@ -51,6 +51,7 @@ class QuestionBand(QFrame):
     def say(self, title: str, words: str) -> None:
         """The question; a reader of the screen hears it as the name of the band."""
         self.title.setText(title)
+        self.title.setToolTip(self.tr("The key Q leads to the answers"))
         self.words.setText(words)
         self.words.setVisible(bool(words))
         self.setAccessibleName(title)

@@ -2588,6 +2588,10 @@
             <translation>Messwerte werden behalten: {count}.</translation>
         </message>
         <message>
+            <source>Reading: {count}.</source>
+            <translation>Wird gelesen: {count}.</translation>
+        </message>
+        <message>
             <source>Stopped; nothing of the file was kept.</source>
             <translation>Angehalten; aus der Datei wurde nichts behalten.</translation>
         </message>
@@ -4087,6 +4091,10 @@ trusted</source>
             <translation>Fotos und was aus ihnen wurde</translation>
         </message>
         <message>
+            <source>Above the list: {question} The key Q leads there.</source>
+            <translation>Über der Liste: {question} Die Taste Q führt dorthin.</translation>
+        </message>
+        <message>
             <source>Confirm all {count} proposals</source>
             <translation>Alle {count} Vorschläge bestätigen</translation>
         </message>
@@ -4604,12 +4612,12 @@ trusted</source>
             <translation>Weiter: Drucken</translation>
         </message>
         <message>
-            <source>Next: places</source>
-            <translation>Weiter: Plätze</translation>
-        </message>
-        <message>
             <source>Draw the places</source>
             <translation>Plätze auslosen</translation>
+        </message>
+        <message>
+            <source>Next: places</source>
+            <translation>Weiter: Plätze</translation>
         </message>
         <message>
             <source>Go to the Bench</source>
@@ -4700,6 +4708,13 @@ trusted</source>
         <message>
             <source>{count}, about {minutes:g} min left</source>
             <translation>{count}, noch etwa {minutes:g} min</translation>
+        </message>
+    </context>
+    <context>
+        <name>QuestionBand</name>
+        <message>
+            <source>The key Q leads to the answers</source>
+            <translation>Die Taste Q führt zu den Antworten</translation>
         </message>
     </context>
     <context>
@@ -6226,6 +6241,10 @@ trusted</source>
             <translation>Die Schale anheben: ist sie leichter als die anderen, ist das Substrat trocken, ist ihr Platz dunkler oder kälter?</translation>
         </message>
         <message>
+            <source>Coverage of the growing bed {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); {change}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); more than on the day before ({before:.0f} points).</source>
             <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); mehr als am Tag davor ({before:.0f} Punkte).</translation>
         </message>
@@ -6238,12 +6257,28 @@ trusted</source>
             <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); so viel wie am Tag davor ({before:.0f} Punkte).</translation>
         </message>
         <message>
-            <source>Coverage {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and the day before it was behind them too.</source>
-            <translation>Deckung {now:.0f} % an Tag {age}; frühere Schalen mit {crop} hatten in diesem Alter {middle:.0f} %, und auch am Tag davor lag sie zurück.</translation>
+            <source>more than on the day before ({before:.0f} points)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>less than on the day before ({before:.0f} points)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>as much as on the day before ({before:.0f} points)</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Lift the cover and look at the seed: is it moist, has it split? Where all trays of a sowing are late, think of the cold and of the seed lot.</source>
             <translation>Die Abdeckung anheben und das Saatgut ansehen: ist es feucht, ist es aufgeplatzt? Wenn alle Schalen einer Aussaat spät sind, an Kälte und an die Saatgutpartie denken.</translation>
+        </message>
+        <message>
+            <source>Coverage of the growing bed {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and the day before it was behind them too.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Coverage {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and the day before it was behind them too.</source>
+            <translation>Deckung {now:.0f} % an Tag {age}; frühere Schalen mit {crop} hatten in diesem Alter {middle:.0f} %, und auch am Tag davor lag sie zurück.</translation>
         </message>
         <message>
             <source>{bare:.0f} % of the tray is bare or nearly so, while the rest has come up: {now:.0f} % coverage.</source>

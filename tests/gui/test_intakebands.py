@@ -185,6 +185,7 @@ def test_q_goes_to_the_question_and_all_of_it_can_be_reached_and_has_a_name(
     band = intake.list.bands.clock
     assert band.mend.hasFocus()
     assert band.accessibleName() == "What time was it really?"
+    assert "What time was it really? The key Q" in intake.list.table.accessibleDescription()
     nameless = [
         widget
         for widget in band.findChildren(QWidget)
