@@ -23,6 +23,7 @@ from gui.choosing import ask_new_file
 from gui.planbody import PlanBody
 from gui.plandesk import PlanDesk
 from gui.plankeeper import Done, PlanKeeper
+from gui.planmoves import stepped_back, stepped_on, with_first_reading, with_reading, with_spreads
 from gui.planreading import PlanReading
 from gui.planview import (
     Chances,
@@ -130,23 +131,14 @@ class Plan(Screen):
 
     @Slot(object)
     def _was_read(self, reading: PlanReading) -> None:
-        state = self._with(reading)
-        if self._first and state.draft is None and reading.draft is not None:
-            state = replace(state, draft=reading.draft, step=Step.QUESTION)
+        read = with_first_reading if self._first else with_reading
         self._first = False
-        if state.draft is None and reading.trial(state.shown) is None:
-            last = reading.trials[-1].kept.plan.trial if reading.trials else ""
-            state = replace(state, shown=last, page=KeptPage.PLAN)
-        self.show_state(state)
+        self.show_state(read(self.state, reading))
         if self._awaited and self.isVisible():
             self._awaited = False
             self.arrive()
         if self._repeated is not None:
             self._begin_repeated(*self._repeated)
-
-    def _with(self, reading: PlanReading) -> PlanState:
-        """Another reading; what the trays have taught stays."""
-        return replace(self.state, reading=replace(reading, spreads=self.state.reading.spreads))
 
     def arrive(self) -> None:
         """The focus to where one goes on."""
@@ -189,11 +181,8 @@ class Plan(Screen):
 
     @Slot()
     def _back(self) -> None:
-        if self.state.draft is not None:
-            self.go_to_step(max(0, self.state.step - 1))
-        else:
-            pages = list(KeptPage)
-            self.go_to_page(pages[max(0, pages.index(self.state.page) - 1)])
+        if not self.state.is_empty:
+            self.show_state(stepped_back(self.state))
 
     @Slot()
     def _next(self) -> None:
@@ -201,18 +190,17 @@ class Plan(Screen):
         state = self.state
         if state.is_empty or not self.forward.isEnabled():
             return
-        if state.draft is not None:
-            last = state.step == Step.DRAW
-            self.keeper.keep(state, self.places.why) if last else self.go_to_step(state.step + 1)
-        elif state.page is KeptPage.PRINT:
+        drafting = state.draft is not None
+        if drafting and state.step == Step.DRAW:
+            self.keeper.keep(state, self.places.why)
+        elif not drafting and state.page is KeptPage.PRINT:
             self._save()
-        elif state.page is KeptPage.SOW:
+        elif not drafting and state.page is KeptPage.SOW:
             self._sow()
-        elif state.page is KeptPage.PLAN and state.trial is not None and state.trial.draw is None:
+        elif state.waits_for_draw:
             self.keeper.draw(state)
         else:
-            pages = list(KeptPage)
-            self.go_to_page(pages[pages.index(state.page) + 1])
+            self.show_state(stepped_on(state))
 
     @Slot()
     def _sow_next(self) -> None:
@@ -283,11 +271,7 @@ class Plan(Screen):
 
     @Slot(object)
     def _has_learned(self, spreads: Mapping[MeasureKind, Spread]) -> None:
-        reading = replace(self.state.reading, spreads=spreads)
-        draft = self.state.draft
-        if draft is not None and draft.spread.df is None and draft.measure in spreads:
-            draft = replace(draft, spread=spreads[draft.measure])
-        self.show_state(replace(self.state, reading=reading, draft=draft))
+        self.show_state(with_spreads(self.state, spreads))
 
     # --- what is kept
 
@@ -307,8 +291,8 @@ class Plan(Screen):
         """The trial as the book has it now, and a sentence at the foot."""
         self.desk.keep_draft(None)
         self.places.reason.clear()
-        state = self._with(done.reading)
-        self.show_state(replace(state, draft=None, shown=done.trial, page=done.page))
+        state = replace(self.state, draft=None, shown=done.trial, page=done.page)
+        self.show_state(with_reading(state, done.reading))
         self.book_changed.emit()
         self.told.emit(done.words)
 

@@ -91,6 +91,12 @@ class PlanState:
         return self.draft is None and self.trial is None
 
     @property
+    def waits_for_draw(self) -> bool:
+        """Whether the plan that is shown was kept, and its places are not drawn."""
+        shown = self.draft is None and self.page is KeptPage.PLAN
+        return shown and self.trial is not None and self.trial.draw is None
+
+    @property
     def missing(self) -> str:
         """The first thing that is lacking up to this step."""
         if self.draft is None:
@@ -146,8 +152,9 @@ class PlanState:
             return translate("PlanView", "Next: print")
         if self.page is KeptPage.SOW:
             return self._sow_words()
-        drawn = self.trial is not None and self.trial.draw is not None
-        return translate("PlanView", "Next: places") if drawn else translate("PlanView", "Draw the places")
+        if self.waits_for_draw:
+            return translate("PlanView", "Draw the places")
+        return translate("PlanView", "Next: places")
 
     def _sow_words(self) -> str:
         trial = self.trial
