@@ -23,6 +23,7 @@ __all__ = ["MOLD_CAUTION", "looks_at_mold"]
 GROWN_AFTER_NOT_MOLD = 1.5  # times the area that a person has looked at
 LEAST_CONFIDENCE = 0.3  # fainter ones stand on the tray sheet only
 SURE_CONFIDENCE = 0.6  # a new patch that is worth a look on the same day
+STILL_DAYS = 2  # a patch that has not grown for so long can wait: mold does not stand still (common practice)
 
 MOLD_CAUTION = (
     "A flag is a reason to look, no finding; no flag is no proof that a tray is safe. Do not taste, sell or "
@@ -96,6 +97,16 @@ def _course(
     return known
 
 
+def _stands_still(
+    now: Sequence[SeenSuspect], days: Sequence[Sequence[SeenSuspect]], patches: Patches
+) -> bool:
+    """Whether all patches of today were there on each of the last days, and none has grown since."""
+    if len(days) < STILL_DAYS:
+        return False
+    told = [course for before in days[:STILL_DAYS] for course in courses(before, now, patches.same)]
+    return all(bool(course.earlier) and course.became is not Became.LARGER for course in told if course.later)
+
+
 def _possible_mold(
     tray: Tray,
     now: Sequence[SeenSuspect],
@@ -107,8 +118,11 @@ def _possible_mold(
     surest = max(s.confidence for s in now)
     before = [e for e in earlier if not e.closed and any(patches.same(e, s) for s in now)]
     course = _course(now, days, patches)
+    still = _stands_still(now, days, patches)
     if course is not None and course.became is Became.LARGER:
         urgency = Urgency.NOW
+    elif still:
+        urgency = Urgency.SOON
     elif surest >= SURE_CONFIDENCE or before:
         urgency = Urgency.TODAY
     else:
@@ -117,6 +131,8 @@ def _possible_mold(
     words = [f"{many} that may be mold, the largest {_area(largest):.1f} cm²{_where(largest)}"]
     if course is not None:
         words.append(_what_became(course))
+    if still:
+        words.append(f"not grown for {STILL_DAYS} days")
     words.append(f"confidence {surest:.2f}")
     return Look(
         tray_id=tray.id,

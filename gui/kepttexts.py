@@ -125,6 +125,7 @@ KEPT = (
     K("grown from {then} to {now} cm² since {day}"),
     K("smaller than on {day} ({area} cm²)"),
     K("as large as on {day} ({area} cm²)"),
+    K("not grown for {days} days"),
     K("confidence {number}"),
     K(
         "Look at the place without touching it: a grey web over stems and hulls speaks for mold, a white fan "

@@ -2261,6 +2261,10 @@
             <translation>so groß wie am {day} ({area} cm²)</translation>
         </message>
         <message>
+            <source>not grown for {days} days</source>
+            <translation>seit {days} Tagen nicht gewachsen</translation>
+        </message>
+        <message>
             <source>confidence {number}</source>
             <translation>Sicherheit {number}</translation>
         </message>
@@ -6413,12 +6417,16 @@ trusted</source>
             <translation>Die vordere rechte Ecke</translation>
         </message>
         <message>
-            <source>Gaps take {now:.0f} % of the tray ({before:.0f} % on the day before), though the crop is up: {coverage:.0f} % coverage.</source>
-            <translation>Lücken nehmen {now:.0f} % der Schale ein (am Tag davor {before:.0f} %), obwohl die Kultur aufgelaufen ist: Deckung {coverage:.0f} %.</translation>
-        </message>
-        <message>
             <source>Look into the gaps: bare medium, seed that did not sprout, or shoots that fell over.</source>
             <translation>In die Lücken sehen: kahles Substrat, nicht gekeimtes Saatgut oder umgefallene Triebe.</translation>
+        </message>
+        <message>
+            <source>Without the wall that is seen, gaps take {now:.0f} % of the tray ({before:.0f} % on the day before), though the crop is up: {coverage:.0f} % coverage.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Gaps take {now:.0f} % of the tray ({before:.0f} % on the day before), though the crop is up: {coverage:.0f} % coverage.</source>
+            <translation>Lücken nehmen {now:.0f} % der Schale ein (am Tag davor {before:.0f} %), obwohl die Kultur aufgelaufen ist: Deckung {coverage:.0f} %.</translation>
         </message>
         <message>
             <source>Uniformity {now:.0f} % at {coverage:.0f} % coverage.</source>

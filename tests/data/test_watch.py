@@ -240,6 +240,24 @@ def test_growth_too_slow_to_show_in_a_day_is_seen_over_all_days_that_show_the_pa
     assert only(found(even_days(), [days[0], days[2]])).urgency is Urgency.TODAY
 
 
+def test_a_patch_that_has_stood_still_for_two_days_can_wait_and_is_told_all_the_same() -> None:
+    days = [
+        a_seen_suspect(1, day, area_cm2=area, confidence=0.8) for day, area in ((6, 6.0), (7, 6.2), (8, 5.9))
+    ]
+
+    look = only(found(even_days(), days))
+
+    assert look.urgency is Urgency.SOON
+    assert "; as large as on 7 March (6.2 cm²); not grown for 2 days; " in look.sentence
+
+
+def test_a_new_patch_beside_one_that_stands_still_is_looked_at_today() -> None:
+    days = [a_seen_suspect(1, day, confidence=0.8) for day in (6, 7, 8)]
+    fresh = a_seen_suspect(1, 8, x_mm=400.0, confidence=0.8)
+
+    assert only(found(even_days(), [*days, fresh])).urgency is Urgency.TODAY
+
+
 def test_two_patches_that_flow_together_are_not_called_growth() -> None:
     before = [a_seen_suspect(1, 7, area_cm2=3.0, x_mm=x) for x in (245.0, 263.0)]
 
