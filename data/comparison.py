@@ -258,16 +258,17 @@ class _Comparison:
             apart = own[index]
             difference, se, df = apart.difference, apart.se, apart.df
             q = sidak_q(len(own), df, CONFIDENCE)
-        se = math.hypot(se, self.asked.camera_sd)
+        of_trays, se = se, math.hypot(se, self.asked.camera_sd)
         values: Values = {
             "difference": difference, "se": se, "q": q, "df": df,
             "low": difference - q * se, "high": difference + q * se,
         }  # fmt: skip
         if min(self._n(index), self._n(0)) < 2:
             return values, {"outcome": Why.ONE_TRAY}
-        return values | self._judged(index, difference, q * se, se), {}
+        return values | self._judged(index, difference, q * se, of_trays), {}
 
-    def _judged(self, index: int, difference: float, half: float, se: float) -> Values:
+    def _judged(self, index: int, difference: float, half: float, of_trays: float) -> Values:
+        """`half` of the interval; `of_trays` is the standard error without the camera's part."""
         asked = self.asked
         if asked.so_far:
             return {"outcome": Outcome.NOT_SHOWN}
@@ -278,5 +279,6 @@ class _Comparison:
             return {"outcome": outcome}
         to_margin = asked.margin + (-difference if asked.lower_is_better else difference)
         trays = self._n(index)
-        further = further_trays(to_margin, se * math.sqrt(trays / 2), len(self._joined), trays)
+        sd, camera_sd = of_trays * math.sqrt(trays / 2), asked.camera_sd
+        further = further_trays(to_margin, sd, len(self._joined), trays, camera_sd)
         return {"outcome": outcome, "further": further}

@@ -22,7 +22,7 @@ from gui.tokens import Scheme
 from gui.verdict import Verdict
 from gui.verdictview import answers_of, head_words, table_rows
 from gui.work import Work
-from tests.data.trialrack import EVEN, TRIAL, WORSE, Rack
+from tests.data.trialrack import EVEN, NOISE, TRIAL, WORSE, Rack
 
 NUMBER = re.compile(r"[+-]?\d+(?:\.\d+)?")
 
@@ -344,9 +344,11 @@ def test_another_book_ends_reading_and_its_answer_is_dropped(
 def test_what_is_not_shown_leads_to_the_plan_of_the_next_trial(
     rack: Rack, screen: Verdict, work: Work, qtbot: QtBot
 ) -> None:
-    rack.shoot_all(EVEN | {"coir": 76.0})
+    for number, tray in enumerate(rack.trays):  # alike, but far apart
+        rack.shoot(tray, EVEN[tray.medium] + 8 * NOISE[number % len(NOISE)])
     read(screen, rack.book, qtbot)
     trays = screen.trays_of_next
+    assert trays is not None
     assert screen.next.text() == f"Plan the next trial: {trays} trays of each"
     plan = Plan(work)
     qtbot.addWidget(plan)
