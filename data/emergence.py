@@ -13,15 +13,18 @@ trays.
 
 from datetime import date, timedelta
 
+from data.beside import COVERAGE, Beside
 from data.look import Look, LookKind, Urgency
 from data.places import bare_share
 from data.sentence import Sentence
-from data.standing import Standing, View
+from data.standing import Standing
+from data.view import View
 
 __all__ = ["look_at_lag", "look_at_patchiness"]
 
 SPREADS = 2.0  # on each of two days
 LEAST_LAG = 9.0  # points of coverage, in the middle of two days
+OF_BED = 0.9  # times that of the bed, which draws differences together (slopes 0.78 and 0.86, `beside.py`)
 ONE_OF_THREE = (0.5, 1.25)
 THREE_DAYS = 2.7
 FAR_LAG = 20.0  # points of coverage
@@ -42,6 +45,7 @@ def look_at_lag(view: View) -> Look | None:
     if not run:
         return _later_than_before(view)
     before, lag = (_lag(view, day)[0] for day in run[-2:])
+    sentence = _lag_words(view.beside(run[-1], COVERAGE), lag, before)
     late = view.now.coverage < UP
     first = (
         Sentence(
@@ -55,12 +59,18 @@ def look_at_lag(view: View) -> Look | None:
     )
     what = LookKind.LATE if late else LookKind.LAGGING
     urgency = Urgency.TODAY if lag >= FAR_LAG else Urgency.SOON
-    return view.look(what, urgency, run, _lag_words(view.now.coverage, lag, before), first, lag)
+    return view.look(what, urgency, run, sentence, first, lag)
 
 
-def _lag_words(coverage: float, lag: float, before: float) -> Sentence:
+def _lag_words(beside: Beside, lag: float, before: float) -> Sentence:
     """How far it is behind in points, and whether that is more than on the day before."""
-    values = {"now": coverage, "lag": lag, "middle": coverage + lag, "before": before}
+    values = {"now": beside.mine, "lag": lag, "middle": beside.middle, "before": before}
+    if beside.of_bed:
+        return Sentence(
+            "Coverage of the growing bed {now:.0f} %, {lag:.0f} points below the middle of its block mates "
+            "({middle:.0f} %); {change}.",
+            change=_change_words(lag, before), **values,
+        )  # fmt: skip
     if lag > before + 1:
         return Sentence(
             "Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); "
@@ -75,6 +85,14 @@ def _lag_words(coverage: float, lag: float, before: float) -> Sentence:
         "Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); "
         "as much as on the day before ({before:.0f} points).", **values,
     )  # fmt: skip
+
+
+def _change_words(lag: float, before: float) -> Sentence:
+    if lag > before + 1:
+        return Sentence("more than on the day before ({before:.0f} points)", before=before)
+    if lag < before - 1:
+        return Sentence("less than on the day before ({before:.0f} points)", before=before)
+    return Sentence("as much as on the day before ({before:.0f} points)", before=before)
 
 
 def _behind(view: View) -> tuple[date, ...]:
@@ -92,57 +110,69 @@ def _behind(view: View) -> tuple[date, ...]:
 
 def _lag(view: View, day: date) -> tuple[float, float]:
     """Points behind the mates on a day, and as a share of what is too much; 0 where none can be asked."""
-    mates = view.mates(day, _coverage)
-    if mates is None:
+    beside = view.beside(day, COVERAGE)
+    if beside.middle is None or beside.mine is None:
         return 0.0, 0.0
-    middle, spread = mates
-    lag = middle - view.mine[day].coverage
-    return lag, lag / max(LEAST_LAG, SPREADS * spread, LAG_DAYS * _gain(view, day, middle))
+    lag = beside.middle - beside.mine
+    return lag, lag / max(_least(beside), SPREADS * beside.spread, LAG_DAYS * _gain(view, day, beside))
 
 
-def _gain(view: View, day: date, middle: float) -> float:
+def _least(beside: Beside) -> float:
+    return LEAST_LAG * (OF_BED if beside.of_bed else 1.0)
+
+
+def _gain(view: View, day: date, beside: Beside) -> float:
     """What the mates gained in the day before; 0 where nobody knows."""
-    before = day - timedelta(days=1)
+    before, method = day - timedelta(days=1), view.mine[day].method
     values = sorted(
-        one.coverage
+        value
         for days in view.others
-        if (one := days.get(before)) is not None and one.method == view.mine[day].method
+        if (one := days.get(before)) is not None
+        and one.method == method
+        and (value := COVERAGE.of(one, beside.of_bed)) is not None
     )
-    return max(0.0, middle - values[len(values) // 2]) if values else 0.0
+    return max(0.0, (beside.middle or 0.0) - values[len(values) // 2]) if values else 0.0
 
 
 def _later_than_before(view: View) -> Look | None:
     def behind(day: date) -> bool:
-        before = view.crop_before(day, lambda one: one.coverage)
-        if before is None or before[0] < EARLIER_UP:
+        before = view.before(day, COVERAGE)
+        if before.middle is None or before.mine is None or before.middle < EARLIER_UP:
             return False
-        if view.mine[day].coverage >= UP and view.mates(day, _coverage) is not None:
+        if view.mine[day].coverage >= UP and view.beside(day, COVERAGE).middle is not None:
             return False  # up already, and in line with its mates
-        return view.mine[day].coverage <= before[0] - max(LEAST_LAG, SPREADS_BEFORE * before[1])
+        return before.mine <= before.middle - max(_least(before), SPREADS_BEFORE * before.spread)
 
     run = view.run(behind)
     if not run:
         return None
-    before = view.crop_before(run[-1], lambda one: one.coverage)
-    assert before is not None
-    lag = before[0] - view.now.coverage
+    before = view.before(run[-1], COVERAGE)
+    lag = (before.middle or 0.0) - (before.mine or 0.0)
     return view.look(
         LookKind.LATE if view.now.coverage < UP else LookKind.LAGGING,
         Urgency.TODAY if lag >= FAR_LAG else Urgency.SOON,
         run,
-        Sentence(
-            "Coverage {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and "
-            "the day before it was behind them too.",
-            now=view.now.coverage,
-            age=view.tray.day(run[-1]),
-            crop=view.tray.crop,
-            middle=before[0],
-        ),
+        _later_words(before, view.tray.day(run[-1]), view.tray.crop),
         Sentence(
             "Lift the cover and look at the seed: is it moist, has it split? Where all trays of a sowing are "
             "late, think of the cold and of the seed lot."
         ),
         lag,
+    )
+
+
+def _later_words(before: Beside, age: int, crop: str) -> Sentence:
+    values = {"now": before.mine, "age": age, "crop": crop, "middle": before.middle}
+    if before.of_bed:
+        return Sentence(
+            "Coverage of the growing bed {now:.0f} % on day {age}; earlier trays of {crop} had "
+            "{middle:.0f} % at that age, and the day before it was behind them too.",
+            **values,
+        )
+    return Sentence(
+        "Coverage {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and "
+        "the day before it was behind them too.",
+        **values,
     )
 
 
@@ -182,10 +212,6 @@ def look_at_patchiness(view: View) -> Look | None:
         ),
         bare,
     )
-
-
-def _coverage(one: Standing) -> float:
-    return one.coverage
 
 
 def _bare(one: Standing) -> float | None:

@@ -11,10 +11,12 @@ practice.
 from collections.abc import Sequence
 from datetime import date
 
+from data.beside import GAPS
 from data.look import Look, LookKind, Urgency, day_name
 from data.places import PLACES, lacks
 from data.sentence import Sentence
-from data.standing import Standing, View
+from data.standing import Standing
+from data.view import View
 
 __all__ = ["look_at_evenness"]
 
@@ -165,29 +167,39 @@ def _closes(before: float, now: float) -> bool:
 
 def _gaps(view: View) -> Look | None:
     def gappy(day: date) -> bool:
-        one = view.mine[day]
-        if one.gap_share is None or one.coverage < UP or one.gap_share < LEAST_GAP_SHARE:
+        beside = view.beside(day, GAPS)
+        if beside.mine is None or beside.mine < LEAST_GAP_SHARE or view.mine[day].coverage < UP:
             return False
-        mates = view.mates(day, lambda s: s.gap_share)
-        return mates is None or one.gap_share >= mates[0] + max(LEAST_GAP_SHARE / 2, SPREADS * mates[1])
+        beyond = max(LEAST_GAP_SHARE / 2, SPREADS * beside.spread)
+        return beside.middle is None or beside.mine >= beside.middle + beyond
 
     run = view.run(gappy)
     if not run:
         return None
-    before, now = view.mine[run[-2]].gap_share or 0.0, view.now.gap_share or 0.0
+    before, beside = view.beside(run[-2], GAPS).mine or 0.0, view.beside(run[-1], GAPS)
+    now = beside.mine or 0.0
     return view.look(
         LookKind.GAPS,
         Urgency.SOON,
         run,
-        Sentence(
-            "Gaps take {now:.0f} % of the tray ({before:.0f} % on the day before), though the crop is up: "
-            "{coverage:.0f} % coverage.",
-            now=now,
-            before=before,
-            coverage=view.now.coverage,
-        ),
+        _gap_words(before, now, view.now.coverage, of_bed=beside.of_bed),
         Sentence("Look into the gaps: bare medium, seed that did not sprout, or shoots that fell over."),
         now,
+    )
+
+
+def _gap_words(before: float, now: float, coverage: float, *, of_bed: bool) -> Sentence:
+    values = {"now": now, "before": before, "coverage": coverage}
+    if of_bed:
+        return Sentence(
+            "Without the wall that is seen, gaps take {now:.0f} % of the tray ({before:.0f} % on the day "
+            "before), though the crop is up: {coverage:.0f} % coverage.",
+            **values,
+        )
+    return Sentence(
+        "Gaps take {now:.0f} % of the tray ({before:.0f} % on the day before), though the crop is up: "
+        "{coverage:.0f} % coverage.",
+        **values,
     )
 
 

@@ -31,7 +31,7 @@ EARLIER_TRAYS = 8
 NUMBERS = f"""
     SELECT t.id AS tray, p.id AS photo, p.taken_at, p.needs_corners, p.refusal,
            s.method, s.sure, s.coverage, s.uniformity, s.edge_deficit, s.gap_share,
-           s.lightness, s.dark_green, s.corrected_by, s.cells
+           s.lightness, s.dark_green, s.corrected_by, s.cells, s.bed_share
       FROM tray t
       CROSS JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
       LEFT JOIN score s ON {ASKED_SCORE}
@@ -46,7 +46,7 @@ NOTED = """
      ORDER BY t.shelf, t.position, t.id, r.taken_at, r.id
 """
 EARLIER = f"""
-    SELECT t.sown_at, p.taken_at, s.method, s.coverage, s.cells
+    SELECT t.sown_at, p.taken_at, s.method, s.coverage, s.cells, s.bed_share
       FROM (SELECT o.id, o.sown_at
               FROM crop c
               CROSS JOIN tray o ON o.crop = c.id AND o.sown_at < :before
@@ -106,7 +106,7 @@ def numbers_of(row: Row) -> DayNumbers:
     """What the look list asks of one photo; thousands of rows a morning, so by place and not by name."""
     (
         tray, photo, taken_at, needs_corners, refusal, method, sure, coverage, uniformity, edge_deficit,
-        gap_share, lightness, dark_green, corrected_by, cells,
+        gap_share, lightness, dark_green, corrected_by, cells, bed_share,
     ) = row  # fmt: skip
     return DayNumbers(
         tray_id=tray,
@@ -124,6 +124,7 @@ def numbers_of(row: Row) -> DayNumbers:
         dark_green=dark_green,
         corrected=corrected_by == "patch",
         cells=cells or b"",
+        bed_share=bed_share,
     )
 
 
@@ -136,6 +137,7 @@ def earlier_day_of(row: Row, crop: str) -> EarlierDay:
         method=row["method"],
         coverage=row["coverage"],
         bare=bare_share(row["cells"]),
+        bed_share=row["bed_share"],
     )
 
 

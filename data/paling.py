@@ -16,7 +16,8 @@ from statistics import median
 
 from data.look import Look, LookKind, Urgency, day_name
 from data.sentence import Sentence
-from data.standing import Days, Number, View
+from data.standing import Days, Number
+from data.view import View
 
 __all__ = ["look_at_colour"]
 

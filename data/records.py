@@ -208,6 +208,7 @@ class DayNumbers:
     dark_green: float | None = None
     corrected: bool = False  # colours set right by a patch, so that days can be compared
     cells: bytes = b""  # packed: `places.cells_in`
+    bed_share: float | None = None  # canopy in % of the growing bed, to be held against other media
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -219,6 +220,7 @@ class EarlierDay:
     method: str
     coverage: float
     bare: float | None = None  # share of cells that are nearly bare, %
+    bed_share: float | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -12,7 +12,7 @@ from datetime import timedelta
 from data.conditions import Crop
 from data.look import Look, LookKind, Urgency
 from data.sentence import Sentence
-from data.standing import View
+from data.view import View
 
 __all__ = ["look_at_ripeness"]
 

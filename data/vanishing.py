@@ -12,7 +12,7 @@ are common practice: a cell is 42 mm square, four of them more than a leaf that 
 from data.look import Look, LookKind, Urgency, day_name
 from data.places import COLUMNS, ROWS, lost_patch
 from data.sentence import Sentence
-from data.standing import View
+from data.view import View
 
 __all__ = ["look_at_vanishing"]
 

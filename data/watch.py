@@ -6,7 +6,7 @@ Not   measuring (`vision`), comparing media (a verdict is no matter of one morni
 
 A list that cries every day is not read. Nothing is raised on one number alone where the tray's own days or
 its block mates can be asked: numbers of the stand have to be out of line on the two newest days
-(`standing.py`). The exception is possible mold (`mold.py`), where waiting may cost more than a look. How
+(`view.py`). The exception is possible mold (`mold.py`), where waiting may cost more than a look. How
 often it cries without cause is measured on made sequences (`tests/bench/test_look_alarm.py`).
 """
 
@@ -32,10 +32,11 @@ from data.paling import look_at_colour
 from data.records import DayNumbers, EarlierDay, SeenSuspect, Tray
 from data.ripeness import look_at_ripeness
 from data.stackair import look_at_stack
-from data.standing import View, by_day
+from data.standing import by_day
 from data.thirst import look_at_thirst
 from data.urgency import combined
 from data.vanishing import look_at_vanishing
+from data.view import View
 
 if TYPE_CHECKING:
     from data.lookbook import LookBook

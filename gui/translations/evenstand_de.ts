@@ -6246,7 +6246,7 @@ trusted</source>
         </message>
         <message>
             <source>Coverage of the growing bed {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); {change}.</source>
-            <translation type="unfinished" />
+            <translation>Deckung der Substratfläche {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); {change}.</translation>
         </message>
         <message>
             <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); more than on the day before ({before:.0f} points).</source>
@@ -6262,15 +6262,15 @@ trusted</source>
         </message>
         <message>
             <source>more than on the day before ({before:.0f} points)</source>
-            <translation type="unfinished" />
+            <translation>mehr als am Tag davor ({before:.0f} Punkte)</translation>
         </message>
         <message>
             <source>less than on the day before ({before:.0f} points)</source>
-            <translation type="unfinished" />
+            <translation>weniger als am Tag davor ({before:.0f} Punkte)</translation>
         </message>
         <message>
             <source>as much as on the day before ({before:.0f} points)</source>
-            <translation type="unfinished" />
+            <translation>so viel wie am Tag davor ({before:.0f} Punkte)</translation>
         </message>
         <message>
             <source>Lift the cover and look at the seed: is it moist, has it split? Where all trays of a sowing are late, think of the cold and of the seed lot.</source>
@@ -6278,7 +6278,7 @@ trusted</source>
         </message>
         <message>
             <source>Coverage of the growing bed {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and the day before it was behind them too.</source>
-            <translation type="unfinished" />
+            <translation>Deckung der Substratfläche {now:.0f} % an Tag {age}; frühere Schalen mit {crop} hatten in diesem Alter {middle:.0f} %, und auch am Tag davor lag sie zurück.</translation>
         </message>
         <message>
             <source>Coverage {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and the day before it was behind them too.</source>
@@ -6422,7 +6422,7 @@ trusted</source>
         </message>
         <message>
             <source>Without the wall that is seen, gaps take {now:.0f} % of the tray ({before:.0f} % on the day before), though the crop is up: {coverage:.0f} % coverage.</source>
-            <translation type="unfinished" />
+            <translation>Ohne die sichtbare Wand nehmen Lücken {now:.0f} % der Schale ein (am Tag davor {before:.0f} %), obwohl die Kultur aufgelaufen ist: Deckung {coverage:.0f} %.</translation>
         </message>
         <message>
             <source>Gaps take {now:.0f} % of the tray ({before:.0f} % on the day before), though the crop is up: {coverage:.0f} % coverage.</source>

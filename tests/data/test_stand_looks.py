@@ -183,6 +183,70 @@ def test_where_all_mates_are_late_earlier_trays_of_the_crop_tell_it() -> None:
     )
 
 
+# --- media at different heights in the tray
+
+
+def beside_peat(**mates: object) -> list[DayNumbers]:
+    """Tray 1 on a deep mat: 12 points behind by coverage, 3 by the bed; a tenth of it is wall."""
+    mine = {"coverage": 72.0, "bed_share": 80.0}
+    photos = [numbers(1, day, **mine) for day in (7, 8)]
+    others = {"coverage": 84.0, "bed_share": 83.0} | mates
+    return photos + [numbers(tray, day, **others) for tray in (2, 3, 4) for day in (7, 8)]
+
+
+def test_a_deep_mat_is_held_against_its_mates_by_the_growing_bed() -> None:
+    assert told(beside_peat()) == []
+
+    look = only(told(beside_peat(bed_share=95.0)))
+    assert look.what is LookKind.LAGGING
+    assert look.sentence == (
+        "Coverage of the growing bed 80 %, 15 points below the middle of its block mates (95 %); as much as "
+        "on the day before (15 points)."
+    )
+
+
+def test_where_one_mate_does_not_know_its_bed_all_are_counted_of_the_inner_area() -> None:
+    photos = beside_peat(bed_share=95.0)
+    photos[-1] = replace(photos[-1], bed_share=None)  # of tray 4 on the second day
+    photos[-2] = replace(photos[-2], bed_share=None)
+
+    assert only(told(photos)).sentence.startswith("Coverage 72 %, 12 points below the middle")
+
+
+def test_two_photos_of_a_day_know_their_bed_only_where_both_do() -> None:
+    photos = beside_peat(bed_share=95.0)
+    again = [replace(one, taken_at=one.taken_at + timedelta(hours=1), bed_share=None) for one in photos[:2]]
+
+    assert only(told([*photos, *again])).sentence.startswith("Coverage 72 %, 12 points below the middle")
+
+
+def test_the_wall_of_a_deep_mat_is_no_gap() -> None:
+    walled = {"coverage": 72.0, "bed_share": 80.0, "gap_share": 11.0}  # a tenth is wall
+    gappy = walled | {"gap_share": 19.0}
+
+    assert told(rack(dict.fromkeys((7, 8), walled), bed_share=80.0)) == []
+    look = only(told(rack(dict.fromkeys((7, 8), gappy), bed_share=80.0)))
+    assert look.what is LookKind.GAPS
+    assert look.sentence.startswith("Without the wall that is seen, gaps take 9 % of the tray")
+
+
+def test_earlier_trays_of_the_crop_are_held_against_by_the_bed_where_they_know_it() -> None:
+    def earlier(**bed: float) -> list[EarlierDay]:
+        ages = ((6, 50.0), (7, 60.0))
+        return [
+            EarlierDay(crop="broccoli", day=age, method="plain 1", coverage=coverage, **bed)
+            for age, coverage in ages
+            for _ in range(3)
+        ]
+
+    slow = [numbers(tray, day, coverage=20.0, bed_share=24.0) for tray in (1, 2, 3, 4) for day in (7, 8)]
+    assert told(slow, earlier=earlier(bed_share=30.0)) == []
+    assert told(slow, earlier=earlier(bed_share=64.0))[0].sentence.startswith(
+        "Coverage of the growing bed 24 % on day 7; earlier trays of broccoli had 64 % at that age"
+    )
+    assert told(slow, earlier=earlier())[0].sentence.startswith("Coverage 20 % on day 7")
+
+
 # --- ready to cut
 
 

@@ -14,7 +14,7 @@ from data.look import LookKind
 from data.numbers import TrayId
 from data.records import DayNumbers, SeenSuspect
 from data.watch import Morning, looks
-from tests.made.growing import CROPS, Fault, MadeTray, a_block, day_of
+from tests.made.growing import CROPS, Fault, MadeTray, Walls, a_block, day_of
 
 __all__ = ["Outcome", "play", "play_disturbed", "play_healthy"]
 
@@ -105,7 +105,7 @@ def false_ones(told: dict[int, set[LookKind]], days: Iterable[int]) -> Outcome:
 DAYS = range(FIRST_DAY, LAST_DAY + 1)
 
 
-def play(name: str, seed: int, mates: int = 5, rough: float = 1.0) -> Outcome:
+def play(name: str, seed: int, mates: int = 5, rough: float = 1.0, walls: Walls = Walls.NONE) -> Outcome:
     """One block whose first tray has the fault; all others, and the first before it, are healthy."""
     rng = np.random.default_rng(seed)
     crop = CROPS[seed % len(CROPS)]
@@ -114,7 +114,7 @@ def play(name: str, seed: int, mates: int = 5, rough: float = 1.0) -> Outcome:
         onset = int(crop.middle + rng.integers(0, 4))
     if name in ("damping off", "paling"):
         onset = int(crop.middle + 2 + rng.integers(0, 2))
-    block = a_block(1, crop, mates, Fault(name, onset), rng, rough)
+    block = a_block(1, crop, mates, Fault(name, onset), rng, rough, walls)
     photos = {day: [made.numbers(day) for made in block] for day in DAYS}
     told = shown(block, photos)
     outcome, sick = Outcome(), block[0]
@@ -129,10 +129,10 @@ def play(name: str, seed: int, mates: int = 5, rough: float = 1.0) -> Outcome:
     return outcome
 
 
-def play_healthy(seed: int, mates: int = 5, rough: float = 1.0) -> Outcome:
+def play_healthy(seed: int, mates: int = 5, rough: float = 1.0, walls: Walls = Walls.NONE) -> Outcome:
     """One block in which nothing is wrong."""
     rng = np.random.default_rng(seed)
-    block = a_block(1, CROPS[seed % len(CROPS)], mates, None, rng, rough)
+    block = a_block(1, CROPS[seed % len(CROPS)], mates, None, rng, rough, walls)
     told = shown(block, {day: [made.numbers(day) for made in block] for day in DAYS})
     outcome = Outcome()
     for made in block:
