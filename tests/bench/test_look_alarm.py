@@ -16,8 +16,8 @@ its five dry edges and corners, to be seen from 7 March on, are told on the 7th 
 to one side on the 9th; bare patches of 5 % are not told. Ten even trays have two days with an entry in 80.
 Its mold is not told: the scorer shows no suspect there, but some on C1 and C4, which have none.
 
-Where the wall hides as much of a mat as was measured (`tests/made/growing.py`) there are, with five mates, 0.62
-entries by the inner area and 0.46 by the bed, and a lag is told within two days .95 and .98.
+Where the wall hides as much of a mat as was measured (`tests/made/growing.py`) there are, with five mates,
+0.62 entries by the inner area and 0.46 by the bed, and a lag is told within two days .95 and .98.
 """
 
 import os
