@@ -43,6 +43,7 @@ if TYPE_CHECKING:
 __all__ = ["Bench"]
 
 LINES_FOR_BOTH, LINES_FOR_FILTERS = 33, 5  # of text that look list and rack need beside each other
+LINES_WITHOUT_LOOKS = 9  # that a list without a line does not need
 LINES_IF_WIDE, WIDE = 28, 70  # fewer where a window so many lines wide breaks no sentence
 
 
@@ -241,6 +242,7 @@ class Bench(Screen):
         line = self.fontMetrics().height()
         lines = LINES_IF_WIDE if self.width() >= WIDE * line else LINES_FOR_BOTH
         lines += LINES_FOR_FILTERS if self.head.more.isChecked() else 0
+        lines -= 0 if self._state.looks else LINES_WITHOUT_LOOKS
         tight = self.height() < lines * line
         looks, rack = not tight or self.switch.at_looks, not tight or not self.switch.at_looks
         self.switch.setVisible(tight)

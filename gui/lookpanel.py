@@ -66,7 +66,8 @@ class LookPanel(QWidget):
         row = QHBoxLayout()
         row.setSpacing(Space.M)
         row.addWidget(self.title)
-        row.addWidget(self._soft, 1)
+        row.addWidget(self._soft)
+        row.addStretch(1)
         row.addWidget(self.unfold)
         row.addWidget(self.history)
         return row

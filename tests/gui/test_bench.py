@@ -51,6 +51,19 @@ def test_when_nothing_is_wrong_it_does_not_say_that_all_is_safe(bench: Bench) ->
     assert bench.panel.looks.isHidden()
 
 
+def test_where_nothing_needs_a_look_the_rack_is_in_sight_on_a_small_screen_too(bench: Bench) -> None:
+    bench.resize(1024, 26 * bench.fontMetrics().height())
+    shown(bench, Reading(tiles=(a_tile(1),), looks=(a_look(1),)))
+    assert not bench.switch.isHidden()
+    assert bench.rack.isHidden()
+
+    shown(bench, Reading(tiles=(a_tile(1),)))
+
+    assert bench.switch.isHidden()
+    assert not bench.rack.isHidden()
+    assert not bench.panel.isHidden()
+
+
 def test_possible_mold_never_stands_there_without_its_caution(bench: Bench) -> None:
     look = a_look(1, what=LookKind.SUSPECT, urgency=Urgency.NOW, caution="Do not taste.")
     shown(bench, Reading(tiles=(a_tile(1),), looks=(look,)))
