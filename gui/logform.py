@@ -46,6 +46,7 @@ class LogForm(QWidget):
         self.said, self.count = QLabel(self), QLabel(self)
         for label in (self.said, self.count):
             label.setWordWrap(True)
+            label.setTextFormat(Qt.TextFormat.PlainText)
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.bar = QProgressBar(self)
         self.bar.setRange(0, 0)

@@ -68,7 +68,8 @@ class WalkBand(QuestionBand):
         self.say(
             title, self.tr("No tag was read. By the order of your walk: {what}").format(what=shelf.words)
         )
-        self.yes.setText(self.tr("Yes, {shelf}").format(shelf=shelf.name))
+        name = shelf.name.replace("&", "&&")  # else the button takes the letter behind it for its key
+        self.yes.setText(self.tr("Yes, {shelf}").format(shelf=name))
         self.following.setVisible(len(self._shelves) > 1)
         if self.look.isChecked():
             self._look(True)

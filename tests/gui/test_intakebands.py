@@ -264,6 +264,22 @@ def test_another_shelf_can_be_looked_at_first_and_only_its_photos_shown(
     assert intake.list.model.rowCount() == 6
 
 
+def test_the_name_of_a_shelf_is_shown_as_it_was_typed(
+    intake: Intake, rack: Book, qtbot: QtBot, tmp_path: Path
+) -> None:
+    for tray in rack.trays()[:3]:
+        rack.edit_tray(tray.id, shelf="<b>A & O</b>")
+    a_walk_without_tags(rack, tmp_path)
+    opened(intake, rack, qtbot)
+    band = intake.list.bands.walk
+    if "A & O" not in band.title.text():
+        press(qtbot, intake, band.following)
+
+    assert band.title.text().startswith("Shelf <b>A & O</b>")
+    assert band.title.textFormat() is Qt.TextFormat.PlainText
+    assert band.yes.text() == "Yes, shelf <b>A && O</b>"
+
+
 def test_two_days_of_one_shelf_are_two_questions(
     intake: Intake, rack: Book, qtbot: QtBot, tmp_path: Path
 ) -> None:
