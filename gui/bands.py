@@ -30,6 +30,7 @@ class Band(QFrame):
         super().__init__(parent)
         set_role(self, role)
         self.words = QLabel(self)
+        self.words.setTextFormat(Qt.TextFormat.PlainText)
         self.words.setWordWrap(True)
         self.button = QPushButton(button, self)
         self.button.clicked.connect(self.pressed)

@@ -27,6 +27,7 @@ from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOpti
 from data.records import Day
 from gui.numberwords import when
 from gui.palette import RADIUS, Space, tokens_now
+from gui.plainhint import plain_hint
 from gui.spoken import spoken
 from gui.thumbnails import Thumbnails
 from gui.words import translate
@@ -86,7 +87,7 @@ class DayModel(QAbstractListModel):
             return words if day.reason is None else f"{words}: {spoken(day.reason)}"
         if role == Qt.ItemDataRole.ToolTipRole:
             words = f"{self.day_words(day)}, {when(day.taken_at)}"
-            return words if day.reason is None else f"{words}\n{spoken(day.reason)}"
+            return plain_hint(words if day.reason is None else f"{words}\n{spoken(day.reason)}")
         if role == Qt.ItemDataRole.DecorationRole and day.pictures is not None:
             return self._thumbnails.get(day.pictures.thumbnail)
         return None

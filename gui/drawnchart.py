@@ -30,6 +30,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from gui.charts import DASHES, marker
 from gui.palette import Space, tokens_now
+from gui.plainhint import plain_hint
 from gui.tokens import LIGHT, SERIES, Tokens
 
 __all__ = ["Canvas", "DrawnChart", "nice_step", "series_colour", "spread_labels", "ticks"]
@@ -102,7 +103,7 @@ class DrawnChart(QWidget):
     def describe(self, words: str) -> None:
         """Say the same to those who cannot see it; it is the tooltip too."""
         self.setAccessibleDescription(words)
-        self.setToolTip(words)
+        self.setToolTip(plain_hint(words))
 
     def draw(self, canvas: Canvas) -> None:
         """Draw on a canvas."""

@@ -7,7 +7,7 @@ Not   trouble, which stays until it has been read (`bands.py`)
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QTimer, Slot
+from PySide6.QtCore import Qt, QTimer, Slot
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QWidget
 
 from gui.palette import Space, set_role
@@ -29,6 +29,7 @@ class Foot(QFrame):
         set_role(self, "foot")
         self.told = QLabel(self)
         self.about_book = QLabel(self)
+        self.told.setTextFormat(Qt.TextFormat.PlainText)
         set_role(self.about_book, "small")
         row = QHBoxLayout(self)
         row.setContentsMargins(Space.L, Space.XS, Space.L, Space.XS)

@@ -30,6 +30,7 @@ from gui.materialtable import MaterialTable
 from gui.materialview import due_words, kept_words, origin_words
 from gui.numberfield import NumberField
 from gui.palette import Space, set_role
+from gui.plainhint import plain_hint
 from gui.screen import Screen
 from gui.teaching import Teaching
 from gui.work import Work
@@ -228,7 +229,7 @@ class Materials(Screen):
             (self.numbers, self.tr("Numbers about {medium}")),
             (self.feed, self.tr("Feed of {medium}")),
         ):
-            button.setToolTip(words.format(medium=medium))
+            button.setToolTip(plain_hint(words.format(medium=medium)))
             button.setAccessibleName(words.format(medium=medium))
         self.panel.show_cell(self.reading, row, medium)
 

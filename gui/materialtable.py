@@ -25,6 +25,7 @@ from data.materialreading import MaterialReading
 from data.materials import Origin
 from gui.materialview import CellWords, Line, cell_words, lines_of
 from gui.palette import Space, tokens_now
+from gui.plainhint import plain_hint
 from gui.spoken import spoken
 
 __all__ = ["MaterialTable", "draw_origin"]
@@ -91,7 +92,7 @@ class MaterialTable(QTableWidget):
                     words = cell_words(line.row, medium, table.cell(line.row.key, medium))
                     item.setData(WORDS, words)
                     item.setData(Qt.ItemDataRole.AccessibleTextRole, words.spoken)
-                    item.setToolTip(words.spoken)
+                    item.setToolTip(plain_hint(words.spoken))
                 self.setItem(number, at, item)
         self.fit()
         if table.media:

@@ -8,8 +8,9 @@ Not   the colours themselves (`tokens.py`), the style sheet (`stylesheet.py`), l
 from functools import lru_cache
 from pathlib import Path
 
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QGuiApplication, QPalette
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QWidget
 
 from gui.stylesheet import RADIUS, style_sheet
 from gui.tokens import DARK, LIGHT, SERIES, TOKENS, Scheme, Tokens, contrast, mixed
@@ -112,7 +113,12 @@ def qt_palette(scheme: Scheme) -> QPalette:
 
 
 def set_role(widget: QWidget, role: str) -> None:
-    """Tell the style sheet what a widget is; the names stand in `stylesheet.py`."""
+    """Tell the style sheet what a widget is; the names stand in `stylesheet.py`.
+
+    A label then shows its text as it is: what a person has named in HTML stays a name.
+    """
+    if isinstance(widget, QLabel):
+        widget.setTextFormat(Qt.TextFormat.PlainText)
     widget.setProperty("role", role)
     widget.style().unpolish(widget)
     widget.style().polish(widget)

@@ -21,6 +21,7 @@ from gui.mips import Mips
 from gui.palette import Space, set_role
 from gui.photoload import load_photo
 from gui.pictures import PictureView
+from gui.plainhint import plain_hint
 from gui.spoken import spoken
 from gui.traypicker import TrayPicker
 from gui.work import Report, Work
@@ -54,6 +55,7 @@ class PhotoPanel(QFrame):
         self.picture.setAccessibleName(self.tr("The photo"))
         self.picture.setMinimumSize(200, 110)
         self.sentence = QLabel(self)
+        self.sentence.setTextFormat(Qt.TextFormat.PlainText)
         self.sentence.setWordWrap(True)
         self.sentence.setTextInteractionFlags(
             Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
@@ -137,14 +139,18 @@ class PhotoPanel(QFrame):
         set_role(self.confirm, "rack-main" if self._leads else "rack")
         if row is not None and proposed:
             self.confirm.setText(self.tr("Yes, {code}").format(code=row.proposal_code))
-            self.confirm.setToolTip(self.tr("The photo shows tray {code}").format(code=row.proposal_code))
+            self.confirm.setToolTip(
+                plain_hint(self.tr("The photo shows tray {code}").format(code=row.proposal_code))
+            )
         self.corners.setVisible(kept and kind is not Kind.WAITING)
         leads = kind is Kind.NEEDS_CORNERS and self._leads
         set_role(self.corners, "rack-main" if leads else "rack")
         self.sheet.setVisible(row is not None and row.tray_id is not None and kind is not Kind.REFUSED)
         if row is not None and row.tray_code is not None:
             self.sheet.setText(self.tr("Open {code}").format(code=row.tray_code))
-            self.sheet.setToolTip(self.tr("Open the sheet of tray {code}").format(code=row.tray_code))
+            self.sheet.setToolTip(
+                plain_hint(self.tr("Open the sheet of tray {code}").format(code=row.tray_code))
+            )
         picking = matchable and (self._picking or (kind is Kind.NEEDS_TRAY and self._leads))
         self.other.setVisible(matchable and not picking)
         self.other.setText(

@@ -26,6 +26,7 @@ from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from gui.intakeview import IntakeRow, Kind
 from gui.palette import RACK_TARGET, Space, tokens_now
+from gui.plainhint import plain_hint
 from gui.spoken import DAY_MOMENT_SHORT, day_words
 from gui.thumbnails import Thumbnails
 from gui.tokens import Tokens
@@ -106,7 +107,7 @@ class PhotoTable(QAbstractTableModel):
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
             return self._words(row, index.column())
         if role == Qt.ItemDataRole.ToolTipRole:
-            return row.sentence if index.column() == FATE else row.name
+            return plain_hint(row.sentence if index.column() == FATE else row.name)
         if role == Qt.ItemDataRole.DecorationRole and index.column() == PHOTO and row.thumbnail is not None:
             return self._thumbnails.get(row.thumbnail)
         return None

@@ -18,6 +18,7 @@ from PySide6.QtCore import (
 )
 
 from gui.marks import kind_words
+from gui.plainhint import plain_hint
 from gui.rack import Standing
 from gui.spoken import DAY_MOMENT, spoken
 from gui.spoken import day_words as date_words
@@ -118,6 +119,6 @@ class TileModel(QAbstractListModel):
             case Qt.ItemDataRole.AccessibleTextRole:
                 return caption(standing)
             case Qt.ItemDataRole.ToolTipRole:
-                return tooltip(standing)
+                return plain_hint(tooltip(standing))
             case _:
                 return None

@@ -24,6 +24,7 @@ from gui.actions import PLACES
 from gui.bookmenu import BookMenu
 from gui.icon import icon
 from gui.palette import Space, set_role, tokens_now
+from gui.plainhint import plain_hint
 from gui.viewmenu import ViewMenu
 
 __all__ = ["TopRow"]
@@ -122,7 +123,7 @@ class TopRow(QFrame):
             words = action.property("words")
             action.setEnabled(text is not None)
             about = words if text is None else self.tr("{do}: {what}").format(do=words, what=text)
-            action.setToolTip(f"{about} ({_native(action.shortcut().toString())})")
+            action.setToolTip(plain_hint(f"{about} ({_native(action.shortcut().toString())})"))
         for button, text in ((self.undo, undo), (self.redo, redo)):
             button.setAccessibleDescription(text or "")
         self._fit()

@@ -12,6 +12,7 @@ from data.bookwords import kind_words
 from data.trial import MeasureKind
 from gui.flow import Flow
 from gui.palette import set_role
+from gui.plainhint import plain_hint
 from gui.spoken import spoken
 from gui.verdictview import VerdictState
 
@@ -85,7 +86,7 @@ class VerdictHead(QWidget):
             box.setCurrentText(shown)
         longest = max((len(name) for name in names), default=8)
         box.setMinimumContentsLength(min(longest, MOST_LETTERS))
-        box.setToolTip(shown)
+        box.setToolTip(plain_hint(shown))
 
     @Slot()
     def _chose_trial(self) -> None:
