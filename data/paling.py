@@ -34,8 +34,15 @@ FIRST = Sentence(
 
 
 def look_at_colour(view: View) -> Look | None:
-    """Paler than before on the two newest days."""
-    newest = view.days[-2:]
+    """Paler than before on the two newest days; a doubtful photo is passed over."""
+    look = _paler(view, view.days[-2:])
+    if look is None or not any(view.is_doubtful(day) for day in view.days[-2:]):
+        return look
+    sure = [day for day in view.days[-4:] if not view.is_doubtful(day)]
+    return _paler(view, sure[-2:]) if len(sure) >= 2 else None
+
+
+def _paler(view: View, newest: Sequence[date]) -> Look | None:
     before = [
         day for day in view.days if day < newest[0] and view.mine[day].coverage >= CLOSED
     ][-DAYS_BEFORE:]  # fmt: skip

@@ -41,7 +41,7 @@ def score_row(score: "Score", *, sure: bool, made_at: datetime) -> dict[str, Any
         "coverage_sd": _number(score.coverage_sd),
         "cells": pack_cells(stand.cells),
         "bed_cells": pack_cells(stand.bed_cells),
-        "gaps": json.dumps(gaps),
+        "gaps": _text(gaps),
         "corners": None if corners is None else corners_text(corners),
         "corners_from": None if corners is None else str(corners.found_by),
         "frame_confidence": None if corners is None else float(corners.confidence),
@@ -53,8 +53,8 @@ def score_row(score: "Score", *, sure: bool, made_at: datetime) -> dict[str, Any
         "inner_long_mm": float(score.inner_mm[0]),
         "inner_short_mm": float(score.inner_mm[1]),
         "seconds": _number(score.seconds),
-        "notes": json.dumps([_reason_name(note) for note in score.notes]),
-        "reasons": json.dumps({name: _reason_name(reason) for name, reason in reasons.items()}),
+        "notes": _text([_reason_name(note) for note in score.notes]),
+        "reasons": _text({name: _reason_name(reason) for name, reason in reasons.items()}),
         **{name: _number(getattr(stand, name)) for name in STAND},
         **{name: _number(getattr(colour, name)) for name in COLOUR},
         **{name: _number(getattr(light, name)) for name in LIGHT},
@@ -89,7 +89,7 @@ def _plain(value: float | None) -> float | None:
 
 def corners_text(corners: "Corners") -> str:
     """Corners in the stored photo as text."""
-    return json.dumps(
+    return _text(
         {
             "points": [[float(x), float(y)] for x, y in corners.points],
             "found_by": str(corners.found_by),
@@ -120,6 +120,11 @@ def corners_of(text: str) -> "Corners":
 # --- small things
 
 
+def _text(value: object) -> str:
+    """As JSON without blanks: there is a row for every photo."""
+    return json.dumps(value, separators=(",", ":"))
+
+
 def pack_cells(cells: Iterable[Iterable[float | None]]) -> bytes:
     """6 x 12 shares in % -> 144 bytes; a cell that is not told gets a number that no share has."""
     packed = array("H", (NO_CELL if cell is None else round(cell * 100) for row in cells for cell in row))
@@ -135,4 +140,4 @@ def _reason_name(reason: Reason | str) -> str:
 
 
 def _points_text(points: Iterable[Iterable[float]] | None) -> str | None:
-    return None if points is None else json.dumps([[round(float(v), 2) for v in point] for point in points])
+    return None if points is None else _text([[round(float(v), 2) for v in point] for point in points])

@@ -71,11 +71,13 @@ class View:
 
         In the days in which a crop closes a bad photo shows no fall. A tray that is late has just begun.
         """
-        before, now, *then = (self._behind(one) for one in near)
-        leap = now - before
-        if leap < max(DOUBTFUL_LEAP, gain):  # the mates' gain is the tray's own and the leap
+        before, day, *after = near
+        now = self._behind(day)
+        if now < RECOVERED_LEAP:  # most trays, most days
             return False
-        return not then or now - then[0] >= RECOVERED_LEAP
+        if now - self._behind(before) < max(DOUBTFUL_LEAP, gain):  # the mates' gain is its own and the leap
+            return False
+        return not after or now - self._behind(after[0]) >= RECOVERED_LEAP
 
     def _behind(self, day: date) -> float:
         """Points of coverage below the middle of the mates; 0 where none can be asked."""
