@@ -15,7 +15,7 @@ from data.desirability import Seen
 from data.sentence import Sentence
 from data.trialrows import PhotoNumbers
 
-__all__ = ["CountedOf", "counted_of", "counted_words", "knows_bed", "seen_on"]
+__all__ = ["CountedOf", "counted_of", "counted_words", "knows_bed", "seen_on", "share_of"]
 
 
 MOST_NAMED = 6  # trays; more are only counted
@@ -39,6 +39,11 @@ def counted_of(photos: Sequence[PhotoNumbers]) -> CountedOf:
     return CountedOf.BED if all(map(knows_bed, photos)) else CountedOf.INNER
 
 
+def share_of(photo: PhotoNumbers, counted: CountedOf) -> float | None:
+    """Share under canopy, %."""
+    return photo.bed_share if counted is CountedOf.BED else photo.coverage
+
+
 def seen_on(photo: PhotoNumbers, counted: CountedOf, *, mold_cm2: float, open_suspects: int) -> Seen:
     """What goes into the canopy score of one photo.
 
@@ -53,7 +58,7 @@ def seen_on(photo: PhotoNumbers, counted: CountedOf, *, mold_cm2: float, open_su
         own = {"coverage": reasons.get("bed_share"), "uniformity": reasons.get("bed_uniformity")}
         reasons |= {name: why for name, why in own.items() if why is not None}
     return Seen(
-        coverage=photo.bed_share if of_bed else photo.coverage,
+        coverage=share_of(photo, counted),
         uniformity=photo.bed_uniformity if of_bed else photo.uniformity,
         colour=photo.coloured,
         mold_cm2=mold_cm2,

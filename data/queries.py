@@ -174,9 +174,10 @@ DAYS_OF_TRAY = f"""
      ORDER BY p.taken_at, p.id
 """
 PEERS = f"""
-    SELECT t.id AS tray, t.code, t.sown_at, p.taken_at, s.coverage, s.method
+    SELECT t.id AS tray, t.code, m.name AS medium, t.sown_at, p.taken_at, s.coverage, s.method
       FROM tray me
       JOIN tray t ON t.block IS me.block AND t.crop = me.crop AND date(t.sown_at) = date(me.sown_at)
+      JOIN medium m ON m.id = t.medium
       JOIN photo p ON p.tray = t.id AND p.refusal IS NULL AND p.left_out_at IS NULL
       JOIN score s ON {ASKED_SCORE}
      WHERE me.id = :tray AND s.sure = 1 AND s.coverage IS NOT NULL

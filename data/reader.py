@@ -144,6 +144,7 @@ class Reader(TrayReader):
             GrowthPoint(
                 tray_id=row["tray"],
                 code=row["code"],
+                medium=row["medium"],
                 day=_days_between(row["sown_at"], row["taken_at"]),
                 coverage=row["coverage"],
                 method=row["method"],

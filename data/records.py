@@ -165,6 +165,7 @@ class GrowthPoint:
 
     tray_id: TrayId
     code: str
+    medium: str
     day: float  # days since sowing, with the time of day
     coverage: float
     method: str

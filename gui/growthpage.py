@@ -113,12 +113,22 @@ class GrowthPage(SheetPage):
     def show_fit(self, fitted: Fitted) -> None:
         """The curve, and what it says in words."""
         self.chart.show_fit(fitted)
-        legend = (
-            self.tr(
-                "Dots are photos; the line is the curve through them; the band holds it in 19 of 20 cases."
-            ),
+        legend = self.tr(
+            "Dots are photos; the line is the curve through them; the band holds it in 19 of 20 cases."
         )
-        self.words.setText("\n".join((*fitted.words, *(legend if fitted.line else ()))))
+        words = (*fitted.words, legend if fitted.line else "", self._media_words())
+        self.words.setText("\n".join(line for line in words if line))
+
+    def _media_words(self) -> str:
+        """What coverage does not tell of mates on other media; empty where all are on one."""
+        curves = () if self.state is None else self.state.curves
+        if len({curve.medium for curve in curves}) < 2:
+            return ""
+        return self.tr(
+            "Block mates on other media are drawn too. Coverage counts the whole inner area: a mat that lies "
+            "deep comes out some points lower than a loose mix. The look list and the verdict count the "
+            "growing bed."
+        )
 
     def take_focus(self) -> None:
         """Where a number is typed at once."""

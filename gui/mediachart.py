@@ -1,4 +1,4 @@
-"""Media chart: growth of each medium, mean coverage over the days since sowing.
+"""Media chart: growth of each medium, mean share under canopy over the days since sowing.
 
 In    `GrowthLine`s, the day that is read
 Out   a drawn chart: a line a medium, named at its end, the day that is read marked
@@ -12,16 +12,24 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPen, QPolygonF
 from PySide6.QtWidgets import QWidget
 
+from data.countedof import CountedOf
 from data.mediumgrowth import GrowthLine
 from gui.charts import DASHES
 from gui.drawnchart import Canvas, DrawnChart, series_colour, spread_labels, ticks
 from gui.palette import Space
 from gui.words import translate
 
-__all__ = ["MediaChart", "MediaDrawing"]
+__all__ = ["MediaChart", "MediaDrawing", "share_words"]
 
 SHARES = (0, 25, 50, 75, 100)
 NAMES_SHARE = 0.34
+
+
+def share_words(lines: Sequence[GrowthLine]) -> str:
+    """What the heights are, and a share of what."""
+    if any(line.counted is CountedOf.BED for line in lines):
+        return translate("MediaChart", "mean coverage of the growing bed, %")
+    return translate("MediaChart", "mean coverage of the inner area, %")
 
 
 class MediaDrawing:
@@ -54,10 +62,10 @@ class MediaDrawing:
         first = min(days)
         last = max(*days, first + 1, self._day or 0)  # the day that is read is in sight before it comes
 
-        def place(day: float, coverage: float) -> QPointF:
+        def place(day: float, share: float) -> QPointF:
             return QPointF(
                 plot.left() + plot.width() * (day - first) / (last - first),
-                plot.bottom() - plot.height() * coverage / 100,
+                plot.bottom() - plot.height() * share / 100,
             )
 
         self._draw_axes(canvas, plot, first, last)
@@ -65,8 +73,8 @@ class MediaDrawing:
             x = place(self._day, 0).x()
             canvas.line(QPointF(x, plot.top()), QPointF(x, plot.bottom()), canvas.tokens.ink, 1.0, dash=2)
         for line in self._lines:
-            self._draw_line(canvas, line, [place(p.day, p.coverage) for p in line.points])
-        ends = [place(line.points[-1].day, line.points[-1].coverage).y() for line in self._lines]
+            self._draw_line(canvas, line, [place(p.day, p.share) for p in line.points])
+        ends = [place(line.points[-1].day, line.points[-1].share).y() for line in self._lines]
         heights = spread_labels(ends, canvas.line_height, plot.top(), plot.bottom())
         for y, line in zip(heights, self._lines, strict=True):
             box = QRectF(
@@ -80,7 +88,7 @@ class MediaDrawing:
     def _draw_axes(self, canvas: Canvas, plot: QRectF, first: int, last: int) -> None:
         t = canvas.tokens
         head = QRectF(canvas.area.left(), canvas.area.top(), canvas.area.width(), canvas.line_height)
-        canvas.text(translate("MediaChart", "mean coverage, %"), head, Qt.AlignmentFlag.AlignLeft, t.soft_ink)
+        canvas.text(share_words(self._lines), head, Qt.AlignmentFlag.AlignLeft, t.soft_ink)
         for share in SHARES:
             y = plot.bottom() - plot.height() * share / 100
             canvas.line(QPointF(plot.left(), y), QPointF(plot.right(), y), t.line)
@@ -129,12 +137,12 @@ class MediaChart(MediaDrawing, DrawnChart):
                 medium=line.treatment,
                 days=", ".join(
                     self.tr("day {day} {coverage} % ({trays} trays)").format(
-                        day=point.day, coverage=f"{point.coverage:.0f}", trays=point.trays
+                        day=point.day, coverage=f"{point.share:.0f}", trays=point.trays
                     )
                     for point in line.points
                 ),
             )
             for line in self._lines
         ]
-        self.describe("\n".join(words))
+        self.describe("\n".join((share_words(self._lines), *words)) if words else "")
         self.update()

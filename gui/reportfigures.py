@@ -15,7 +15,7 @@ from PySide6.QtGui import QColor, QImage, QImageReader, QImageWriter, QPainter, 
 from data.reportcontent import GrowthFigure, IntervalFigure, PictureRow
 from gui.drawnchart import Canvas
 from gui.intervalchart import IntervalDrawing
-from gui.mediachart import MediaDrawing
+from gui.mediachart import MediaDrawing, share_words
 from gui.reportpieces import SMALL, Piece, font_of, laid
 from gui.spoken import spoken
 from gui.tokens import LIGHT
@@ -59,10 +59,11 @@ def chart_words(block: Chart) -> str:
     """The chart in words, for who cannot see it."""
     if isinstance(block, IntervalFigure):
         return "; ".join(line.words for line in interval_lines(block.found))
-    return "; ".join(
-        f"{line.treatment}: " + ", ".join(f"{point.day}: {point.coverage:.0f} %" for point in line.points)
+    lines = "; ".join(
+        f"{line.treatment}: " + ", ".join(f"{point.day}: {point.share:.0f} %" for point in line.points)
         for line in block.lines
     )
+    return f"{share_words(block.lines)}: {lines}"
 
 
 def chart_piece(block: Chart, width: float) -> Piece:

@@ -58,6 +58,7 @@ class Curve:
 
     tray_id: TrayId
     code: str
+    medium: str
     points: tuple[tuple[float, float], ...]  # (days since sowing, coverage %), oldest first
 
 
@@ -223,6 +224,7 @@ def _curves(tray: Tray, points: tuple[GrowthPoint, ...]) -> tuple[Curve, ...]:
         Curve(
             tray_id=tray_id,
             code=tray.code if tray_id == tray.id else of_tray[0].code,
+            medium=tray.medium if tray_id == tray.id else of_tray[0].medium,
             points=tuple(sorted((point.day, point.coverage) for point in of_tray)),
         )
         for tray_id, of_tray in by_tray.items()

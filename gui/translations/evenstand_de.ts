@@ -1577,6 +1577,10 @@
             <translation>Punkte sind Fotos; die Linie ist die Kurve durch sie; das Band enthält sie in 19 von 20 Fällen.</translation>
         </message>
         <message>
+            <source>Block mates on other media are drawn too. Coverage counts the whole inner area: a mat that lies deep comes out some points lower than a loose mix. The look list and the verdict count the growing bed.</source>
+            <translation>Auch Schalen des Blocks auf anderen Substraten sind gezeichnet. Die Deckung zählt die ganze Innenfläche: Eine Matte, die tief liegt, kommt einige Punkte niedriger heraus als loses Substrat. Blickliste und Urteil zählen die Substratfläche.</translation>
+        </message>
+        <message>
             <source>{count} readings of loggers are drawn above and not listed here.</source>
             <translation>{count} Messwerte von Loggern sind oben gezeichnet und hier nicht aufgeführt.</translation>
         </message>
@@ -3298,8 +3302,12 @@ trusted</source>
     <context>
         <name>MediaChart</name>
         <message>
-            <source>mean coverage, %</source>
-            <translation>mittlere Deckung, %</translation>
+            <source>mean coverage of the growing bed, %</source>
+            <translation>mittlere Deckung der Substratfläche, %</translation>
+        </message>
+        <message>
+            <source>mean coverage of the inner area, %</source>
+            <translation>mittlere Deckung der Innenfläche, %</translation>
         </message>
         <message>
             <source>days since sowing</source>

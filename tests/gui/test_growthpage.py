@@ -317,6 +317,25 @@ def test_the_chart_is_told_in_words_with_what_the_curve_says(
     assert sheet.side.told.text() in sheet.side.growth.accessibleDescription().replace("; ", " ")
 
 
+@pytest.mark.parametrize(("medium", "told"), [("fibre mat", True), ("coir", False)])
+def test_mates_on_other_media_are_told_of_beside_their_curves(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot, tmp_path, medium: str, told: bool
+) -> None:
+    tray, mate = (one for one in rack_book.trays() if one.code in ("A1", "A2"))
+    with rack_book.writing() as db:
+        other = db.execute("SELECT id FROM medium WHERE name = ?", (medium,)).fetchone()
+        other = other[0] if other else db.table("medium").insert({"name": medium}).last_pk
+        db.table("tray").update(mate.id, {"medium": other})
+    for code in (tray.code, mate.code):
+        photograph(rack_book, code, tmp_path, coverage=60.0, taken_at=(SOWN + timedelta(days=5)).isoformat())
+    sheet.open_tray(tray.id)
+    sheet.show_view(View.GROWTH)
+
+    page = sheet.views.growth
+    qtbot.waitUntil(lambda: bool(page.words.text()), timeout=10_000)
+    assert ("Block mates on other media are drawn too." in page.words.text()) is told
+
+
 def test_a_date_before_the_sowing_is_asked_about(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:
     page = opened(sheet, qtbot)
     page._add_reading(ReadingKind.WEIGHT, 800.0, datetime(2025, 3, 8), "")
