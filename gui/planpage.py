@@ -8,7 +8,7 @@ Not   what is asked (each page)
 from dataclasses import replace
 from typing import Any
 
-from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QFrame, QLabel, QLayout, QScrollArea, QVBoxLayout, QWidget
 
@@ -16,7 +16,7 @@ from data.draft import Draft
 from gui.palette import Space, set_role
 from gui.planview import PlanState
 
-__all__ = ["PlanPage", "heading", "soft"]
+__all__ = ["PlanPage", "Roll", "heading", "soft"]
 
 
 class PlanPage(QScrollArea):
@@ -83,6 +83,27 @@ class PlanPage(QScrollArea):
             if draft != self._draft:
                 self._draft = draft
                 self.edited.emit(draft)
+
+
+class Roll(QScrollArea):
+    """Half a page: rolls up and down where letters are large, and is never narrower than what is in it."""
+
+    def __init__(self, body: QWidget, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setWidgetResizable(True)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setWidget(body)
+
+    def minimumSizeHint(self) -> QSize:
+        """As wide as its body and a bar; as high as it comes."""
+        bar = self.verticalScrollBar().sizeHint().width()
+        return QSize(self.widget().minimumSizeHint().width() + bar, 2 * self.fontMetrics().height())
+
+    def sizeHint(self) -> QSize:
+        """As its body wants."""
+        return QSize(self.minimumSizeHint().width(), self.widget().sizeHint().height())
 
 
 def heading(words: str, parent: QWidget) -> QLabel:

@@ -12,7 +12,7 @@ from gui.pagepreview import PagePreview
 from gui.palette import Space
 from gui.paper import Paper
 from gui.plankept import KeptPlanPage
-from gui.planpage import heading, soft
+from gui.planpage import Roll, heading, soft
 from gui.plansummary import draw_words
 from gui.planview import PlanState
 from gui.trialsheets import map_pages
@@ -38,7 +38,9 @@ class PlacesPage(QWidget):
         self.history = soft("", self)
         self.preview = PagePreview(self)
         self.plan = KeptPlanPage(self)
-        left = QVBoxLayout()
+        half = QWidget(self)
+        left = QVBoxLayout(half)
+        left.setContentsMargins(0, 0, 0, 0)
         left.setSpacing(Space.M)
         for part in (self.title, self.words, self.history):
             left.addWidget(part)
@@ -48,7 +50,7 @@ class PlacesPage(QWidget):
         across = QHBoxLayout(self)
         across.setContentsMargins(0, Space.S, 0, 0)
         across.setSpacing(Space.XL)
-        across.addLayout(left, 4)
+        across.addWidget(Roll(half, self), 4)
         across.addWidget(self.preview, 5)
         across.addWidget(self.plan, 5)
 

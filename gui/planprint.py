@@ -14,7 +14,7 @@ from data.errors import BookError
 from gui.pagepreview import PagePreview
 from gui.palette import Space
 from gui.paper import Page, Paper
-from gui.planpage import heading, soft
+from gui.planpage import Roll, heading, soft
 from gui.planview import PlanState
 from gui.sheets import Printed, SheetKind, pages_for, printed_of_trial
 
@@ -43,12 +43,14 @@ class PrintPage(QWidget):
         super().__init__(parent)
         self._printed: Printed | None = None
         self._of: tuple[Book | None, bool] = (None, False)  # the book, and whether it is its first trial
-        left = QVBoxLayout()
+        half = QWidget(self)
+        left = QVBoxLayout(half)
+        left.setContentsMargins(0, 0, 0, 0)
         left.setSpacing(Space.S)
         left.addWidget(heading(self.tr("What do you want to print?"), self))
         self.kinds: dict[SheetKind, QCheckBox] = {}
         for kind in SheetKind:
-            box = QCheckBox(QCoreApplication.translate("PrintPage", ABOUT[kind]), self)
+            box = QCheckBox(QCoreApplication.translate("PrintPage", ABOUT[kind]), half)
             box.setChecked(kind is not SheetKind.STATION)
             box.toggled.connect(self._chosen)
             self.kinds[kind] = box
@@ -69,7 +71,7 @@ class PrintPage(QWidget):
         across = QHBoxLayout(self)
         across.setContentsMargins(0, Space.S, 0, 0)
         across.setSpacing(Space.XL)
-        across.addLayout(left, 4)
+        across.addWidget(Roll(half, self), 4)
         across.addWidget(self.preview, 5)
 
     def show_trial(self, state: PlanState, book: "Book | None") -> None:

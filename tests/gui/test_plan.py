@@ -409,3 +409,10 @@ def test_cards_of_the_station_are_proposed_until_something_is_sown(plan: Plan, q
     plan.go_to_page(KeptPage.PRINT)
 
     assert not plan.print_page.kinds[SheetKind.STATION].isChecked()
+
+
+def test_no_kept_page_asks_for_more_height_than_a_small_window_has(plan: Plan, qtbot: QtBot) -> None:
+    kept(plan, qtbot)
+
+    for page in (plan.places, plan.print_page, plan.sow, plan.pages.kept):
+        assert page.minimumSizeHint().height() <= 12 * plan.fontMetrics().height()
