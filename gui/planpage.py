@@ -94,16 +94,17 @@ class Roll(QScrollArea):
         self.setWidgetResizable(True)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._half = body
         self.setWidget(body)
 
     def minimumSizeHint(self) -> QSize:
         """As wide as its body and a bar; as high as it comes."""
         bar = self.verticalScrollBar().sizeHint().width()
-        return QSize(self.widget().minimumSizeHint().width() + bar, 2 * self.fontMetrics().height())
+        return QSize(self._half.minimumSizeHint().width() + bar, 2 * self.fontMetrics().height())
 
     def sizeHint(self) -> QSize:
         """As its body wants."""
-        return QSize(self.minimumSizeHint().width(), self.widget().sizeHint().height())
+        return QSize(self.minimumSizeHint().width(), self._half.sizeHint().height())
 
 
 def heading(words: str, parent: QWidget) -> QLabel:
