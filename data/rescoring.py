@@ -31,7 +31,8 @@ if TYPE_CHECKING:
     from vision.corners import Corners
 
 __all__ = [
-    "Again", "Stale", "give_up", "present_method", "rescore_all", "score_kept", "stale_photos", "to_offer",
+    "Again", "Stale", "give_up", "learned_method", "present_method", "rescore_all", "score_kept",
+    "stale_photos", "to_offer",
 ]  # fmt: skip
 
 LOOK_EVERY_S = 0.2  # at the cancel token
@@ -83,6 +84,16 @@ def present_method() -> str:
     from vision.score import method_of
 
     return method_of(best_tissue())
+
+
+def learned_method() -> str | None:
+    """The same; None where only the plain method stands in: by that nothing is scored again."""
+    from vision.methods import best_tissue
+    from vision.score import method_of
+    from vision.tissue import PlainTissue
+
+    tissue = best_tissue()
+    return None if isinstance(tissue, PlainTissue) else method_of(tissue)
 
 
 def stale_photos(book: Book, method: str, *, growing: bool = False) -> tuple[PhotoId, ...]:

@@ -24,11 +24,14 @@ def rescore_book(folder: Path, on: str | None = None, *, growing: bool = False) 
     Ctrl+C ends it between two photos: what is done stays, and the next time goes on from there. Trays are
     compared by the old version until all photos have the new one.
     """
-    from data.rescoring import present_method, rescore_all, stale_photos
+    from data.rescoring import learned_method, rescore_all, stale_photos
 
     try:
         with Book.open(folder) as book:
-            method = present_method()
+            method = learned_method()
+            if method is None:
+                say("the learned model is missing or damaged, so nothing was scored again: install it anew")
+                return REFUSED
             photos = stale_photos(book, method, growing=growing)
             done = 0
             with scoring_pool(on) as (pool, workers):

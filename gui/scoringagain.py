@@ -13,7 +13,7 @@ from PySide6.QtCore import QObject, Signal, Slot
 
 from data.book import Book
 from data.cancel import CancelToken
-from data.rescoring import Stale, give_up, present_method, rescore_all, stale_photos, to_offer
+from data.rescoring import Stale, give_up, learned_method, rescore_all, stale_photos, to_offer
 from gui.spoken import filled, in_figures
 from gui.words import translate
 from gui.work import Job, Report, Work
@@ -39,7 +39,7 @@ class ScoringAgain(QObject):
             return
         work = self._work
 
-        def score(token: CancelToken, report: Report) -> tuple[int, int]:
+        def score(token: CancelToken, report: Report) -> tuple[int, int] | None:
             return _score(book, work, token, report)
 
         self.job = self._work.start(score, self.tr("Scoring photos again"))
@@ -57,7 +57,14 @@ class ScoringAgain(QObject):
             self.changed.emit()
 
     @Slot(object)
-    def _finished(self, counts: tuple[int, int]) -> None:
+    def _finished(self, counts: tuple[int, int] | None) -> None:
+        if counts is None:
+            words = self.tr(
+                "The learned model is missing or damaged, so nothing was scored again: "
+                "install the program again."
+            )
+            self._end(words)
+            return
         words = self.tr(
             "{scored} of {total} photos scored again; the old scores are kept beside the new ones."
         )
@@ -92,7 +99,8 @@ def count_stale(book: Book) -> Callable[[CancelToken, Report], tuple[Book, Stale
     """A task that counts what there is to score again; it loads the model on the first time."""
 
     def count(_token: CancelToken, _report: Report) -> tuple[Book, Stale]:
-        return book, to_offer(book, present_method())
+        method = learned_method()
+        return book, Stale() if method is None else to_offer(book, method)
 
     return count
 
@@ -108,8 +116,11 @@ def minutes_words(seconds: float) -> str:
     return filled(translate("ScoringAgain", "about {n} hours"), n=in_figures(seconds / 3600, ".1f"))
 
 
-def _score(book: Book, work: Work, token: CancelToken, report: Report) -> tuple[int, int]:
-    method = present_method()
+def _score(book: Book, work: Work, token: CancelToken, report: Report) -> tuple[int, int] | None:
+    """How many were scored again, of how many; None where there is no learned model to do it."""
+    method = learned_method()
+    if method is None:
+        return None
     photos = stale_photos(book, method)
     report(0, len(photos))
     done, in_vain = 0, []

@@ -5623,6 +5623,10 @@ trusted</source>
             <translation>Fotos werden neu ausgewertet</translation>
         </message>
         <message>
+            <source>The learned model is missing or damaged, so nothing was scored again: install the program again.</source>
+            <translation>Das gelernte Modell fehlt oder ist beschädigt, darum wurde nichts neu ausgewertet: das Programm neu installieren.</translation>
+        </message>
+        <message>
             <source>{scored} of {total} photos scored again; the old scores are kept beside the new ones.</source>
             <translation>{scored} von {total} Fotos neu ausgewertet; die alten Auswertungen bleiben neben den neuen erhalten.</translation>
         </message>

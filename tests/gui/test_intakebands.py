@@ -23,6 +23,7 @@ from gui.scoringagain import minutes_words
 from gui.work import Work
 from tests.data.builders import a_note, a_score, bring, score_note
 from tests.gui.rackbook import a_rack_book
+from vision.network import ModelDamaged
 
 NEW = "plain 2"
 
@@ -333,7 +334,7 @@ def newer(again: Again) -> Judged:
 @pytest.fixture
 def new_method(monkeypatch: pytest.MonkeyPatch) -> None:
     """The program's method is a newer one than that of the notes."""
-    monkeypatch.setattr("gui.scoringagain.present_method", lambda: NEW)
+    monkeypatch.setattr("gui.scoringagain.learned_method", lambda: NEW)
     monkeypatch.setattr(data.rescoring.rescore_all, "__kwdefaults__", {"score": newer, "workers": None})
 
 
@@ -443,6 +444,27 @@ def test_a_photo_that_needs_a_person_comes_before_scoring_again(
     assert intake.list.bands.again.begin.property("role") == "rack"
     assert intake.list.panel.confirm.isVisible()
     assert intake.list.panel.confirm.property("role") == "rack-main"
+
+
+def test_the_plain_method_that_stands_in_for_a_damaged_model_scores_nothing_again(
+    intake: Intake, rack: Book, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def damaged() -> None:
+        raise ModelDamaged("tissue.onnx")
+
+    monkeypatch.setattr("vision.methods.LearnedTissue", damaged)
+    photographed(rack, tmp_path)
+    opened(intake, rack, qtbot)
+    intake.arrive()
+    qtbot.waitUntil(lambda: not intake.work.jobs())
+    assert not intake.list.bands.isVisible()
+
+    with qtbot.waitSignal(intake.told) as told:
+        intake.offer.begin()
+
+    assert "nothing was scored again: install the program again" in str(told.args[0])
+    with rack.writing() as db:
+        assert db.table("score").count == 3
 
 
 def test_not_today_is_not_asked_again(
