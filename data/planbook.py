@@ -206,6 +206,11 @@ class PlanBook(TrayBook):
         """All trays of a trial, done ones too, in rack order."""
         return tuple(tray_of(row) for row in self._rows(planrows.TRAYS_OF_TRIAL, trial=trial))
 
+    def trays_to_sow(self) -> int:
+        """Trays that are drawn and not sown yet, of the newest drawing of every trial."""
+        last = ((trial, self.draws(trial)[-1:]) for trial in self.trials())
+        return sum(len(unsown(kept.draw, self.trial_trays(trial))) for trial, kepts in last for kept in kepts)
+
     def sow_trial(self, draw_id: DrawId, *, sown_at: datetime | None = None) -> tuple[TrayId, ...]:
         """Add the trays of the next round that is not sown yet, in one step of undo.
 

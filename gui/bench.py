@@ -267,7 +267,11 @@ class Bench(Screen):
         (self.panel.looks if to_looks and self._state.looks else self.rack).setFocus()
 
     def _show_empty(self) -> None:
-        self._empty.teach(*empty_words(has_book=self.book is not None))
+        to_sow = self._reading.to_sow
+        self._empty.teach(*empty_words(has_book=self.book is not None, to_sow=to_sow))
+        self._empty.other.setText(self.tr("Go to the plan") if to_sow else self.tr("Plan a trial"))
+        set_role(self._empty.other, "rack-main" if to_sow else "rack")
+        set_role(self._empty.button, "rack" if to_sow else "rack-main")
         for button in (self._empty.button, self._empty.other):
             button.setVisible(self.book is not None)
 
@@ -358,7 +362,7 @@ class Bench(Screen):
         if self._running:
             return
         if self._state.no_trays:
-            self._empty.button.setFocus()
+            (self._empty.other if self._reading.to_sow else self._empty.button).setFocus()
         elif self._state.looks and not self.panel.isHidden():
             self.panel.looks.setFocus()
         else:

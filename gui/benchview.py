@@ -31,6 +31,7 @@ class Reading:
     trays: Mapping[TrayId, Tray] = field(default_factory=dict)
     tags: Mapping[int, TrayId] = field(default_factory=dict)
     today: date | None = None
+    to_sow: int = 0  # trays that are planned and drawn, where none stands on the rack
     covered: frozenset[TrayId] = frozenset()  # still in the dark, or sown today: nobody photographs them
 
     @property
@@ -104,6 +105,7 @@ def read_bench(book: Book) -> Reading:
         trays={tray.id: tray for tray in trays},
         tags={tray.tag_number: tray.id for tray in trays if tray.tag_number is not None},
         today=today,
+        to_sow=0 if trays else book.trays_to_sow(),
         covered=frozenset(
             tray.id for tray in trays if is_covered(tray, today) or tray.sown_at.date() >= today
         ),

@@ -40,13 +40,22 @@ def rack_words(state: BenchState) -> str:
     return translate("Bench", "{said}; missing: {codes}").format(said=said, codes=named)
 
 
-def empty_words(*, has_book: bool) -> tuple[str, str]:
-    """Title and sentence of a Bench without trays."""
+def empty_words(*, has_book: bool, to_sow: int = 0) -> tuple[str, str]:
+    """Title and sentence of a Bench without trays; `to_sow` are planned and drawn."""
     if not has_book:
         return (
             translate("Bench", "No book is open"),
             translate(
                 "Bench", "A book keeps your trays, their photos and all numbers in one folder of yours."
+            ),
+        )
+    if to_sow:
+        return (
+            translate("Bench", "{n} trays wait to be sown").format(n=to_sow),
+            translate(
+                "Bench",
+                "Their places are drawn. Once they are sown, say so in Plan on the page Sow: then they stand "
+                "here, and photos find them by their tags.",
             ),
         )
     return (

@@ -142,9 +142,12 @@ def test_a_heat_mat_warms_whole_shelves(book: Book) -> None:
 
 
 def test_rounds_are_sown_one_after_the_other(book: Book) -> None:
+    assert book.trays_to_sow() == 0
     draw = book.draw_places(book.keep_plan(a_plan(blocks=4)), seed=1)
+    assert book.trays_to_sow() == 24
 
     assert len(book.sow_trial(draw.id)) == 18
+    assert book.trays_to_sow() == 6
     assert len(book.sow_trial(draw.id)) == 6
 
 

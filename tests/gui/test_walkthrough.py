@@ -79,8 +79,14 @@ def plan_print_and_sow(window: Window, qtbot: QtBot, tmp_path: Path) -> None:
     assert window.top.undo.text() == "Undo: places of Mat against…"  # cut, and seen to be
     qtbot.mouseClick(plan.forward, LEFT)
     assert plan.state.page is KeptPage.PRINT
+    assert plan.state.trial is not None
+    assert plan.state.trial.draw is not None
     plan.save_sheets(tmp_path / "sheets.pdf")
     assert (tmp_path / "sheets.pdf").read_bytes().startswith(b"%PDF")
+    go(window, qtbot, Qt.Key.Key_1)  # too early: the rack says what is still to be done
+    assert bench._empty.title.text() == f"{len(plan.state.trial.draw.draw.places)} trays wait to be sown"
+    qtbot.mouseClick(bench._empty.other, LEFT)
+    settle(window, qtbot)
     qtbot.mouseClick(plan.body.foot.also, LEFT)
     assert plan.state.page is KeptPage.SOW
     qtbot.mouseClick(plan.forward, LEFT)
