@@ -225,6 +225,10 @@
             <translation>Zum Eingang (Strg+2)</translation>
         </message>
         <message>
+            <source>Go to the plan</source>
+            <translation>Zum Plan</translation>
+        </message>
+        <message>
             <source>{code} is put away until tomorrow. Ctrl+Z takes it back.</source>
             <translation>{code} ist bis morgen weggelegt. Strg+Z nimmt es zurück.</translation>
         </message>
@@ -267,6 +271,14 @@
         <message>
             <source>A book keeps your trays, their photos and all numbers in one folder of yours.</source>
             <translation>Ein Buch bewahrt die Schalen, ihre Fotos und alle Zahlen in einem eigenen Ordner auf.</translation>
+        </message>
+        <message>
+            <source>{n} trays wait to be sown</source>
+            <translation>{n} Schalen warten auf die Aussaat</translation>
+        </message>
+        <message>
+            <source>Their places are drawn. Once they are sown, say so in Plan on the page Sow: then they stand here, and photos find them by their tags.</source>
+            <translation>Ihre Plätze sind ausgelost. Sobald sie gesät sind, es im Plan auf der Seite Säen angeben: dann stehen sie hier, und Fotos finden sie an ihren Schildern.</translation>
         </message>
         <message>
             <source>Here your rack will stand, shelf by shelf</source>
@@ -5588,8 +5600,8 @@ trusted</source>
             <translation>{value} % → {worth}</translation>
         </message>
         <message>
-            <source>Coverage and uniformity count the growing bed: what is neither rim nor wall of the tray.</source>
-            <translation>Deckung und Gleichmäßigkeit zählen die Substratfläche: was weder Rand noch Wand der Schale ist.</translation>
+            <source>Coverage and uniformity count the growing bed: what is neither rim nor wall of the tray. Limits of coverage mean what is seen from straight above; leaves over the wall make the bed look fuller, so 30 % of it stands at 47 % of the bed.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Coverage and uniformity count the inner area, for not every photo of these trays tells its growing bed.</source>
