@@ -2,19 +2,19 @@
 
 In    `Photo`
 Out   `Corners` in the stored photo with a confidence; None where no tray can even be guessed
-Not   the networks (`framenet.py`), the geometry of the fit (`framefit.py`), stations (`station.py`)
+Not   the networks (`framenet.py`), what they see of the sides (`framesides.py`), the fit (`framefit.py`),
+      stations (`station.py`)
 
 First a network says where the tray lies in the whole photo. Then a rectified view is cut out and a second
 network gives, for every column, the chance of each row to hold the upper or lower inner side, for every row
 the same for left and right; a tray of known size is fitted to that. It is done again with four views of other
 sizes and mirrorings. How much the four disagree, how sharp the sides are seen and how well a rigid tray suits
-them decide the confidence (`confidence`): it was fitted on trays that the networks had not seen.
+them decide the confidence (`confidence`): it was fitted on trays that the networks had not seen. Last, two
+views twice as fine put the sides right (`refined`); the confidence stays that of before.
 """
 
 import math
-from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import NamedTuple
 
 import cv2
 import numpy as np
@@ -22,29 +22,16 @@ from numpy.typing import NDArray
 
 from vision.corners import Corners, CornersFrom, order_by_upright, plausible
 from vision.framefit import CORNERS_MM, HALF_MM, Array, Points, Pose, first_pose, fitted, inverse, through
-from vision.framenet import VIEW_MM, VIEW_SIZE, SideMaps, place_map, side_maps
+from vision.framenet import COARSE, FINE, place_map
+from vision.framesides import ALIKE, Way, best_weight, look_at, points_of
 from vision.photo import Photo, Pixels, in_srgb
 
-__all__ = ["Finding", "find_frame", "search"]
+__all__ = ["Finding", "confidence", "find_frame", "refined", "search"]
 
-LONGEST_PX = 640  # of the reduced photo: twice as fine as the rectified view
 LEAST_AREA = 0.02  # of the map: anything smaller is no tray that could be scored
 LIKELY = 0.5
-CELL_MM = 2 * VIEW_MM[0] / VIEW_SIZE[0]
-SHARPEST_MM = 1.5  # no side is trusted better than that at one place
-ALIKE = 10.0  # neighbouring places that err together
-WINDOWS = (96.0, 10.0, 5.0)  # cells on either side that are looked at, from first to last
-
-
-class Way(NamedTuple):
-    """How one view differs from the plain one."""
-
-    zoom: float = 1.0
-    right_mm: float = 0.0
-    down_mm: float = 0.0
-    mirror_x: int = 1
-    mirror_y: int = 1
-    tone: int = 0  # 0 as it is, 1 lighter, 2 darker and nearly grey
+WINDOWS_MM = (384.0, 40.0, 20.0)  # on either side that is looked at, from first to last
+FINE_WINDOWS_MM = (20.0, 8.0)
 
 
 # Mirrored, moved and toned differently: where they disagree, nobody should be sure.
@@ -98,27 +85,28 @@ def find_frame(photo: Photo) -> Corners | None:
         If the networks' files are not those of this version.
     """
     width, height = photo.size_stored
-    small = _reduced(photo.pixels)
-    finding = search(in_srgb(small, photo.profile), photo.focal_35mm)
+    closer = in_srgb(_reduced(photo.pixels, FINE.longest_px), photo.profile)
+    finding = search(_reduced(closer, COARSE.longest_px), photo.focal_35mm)
     if finding is None or expected_mm(finding) > NO_TRAY_MM:
         return None
-    stretch = np.array([width / small.shape[1], height / small.shape[0]])
-    points = [(float(x), float(y)) for x, y in finding.pose.corners * stretch]
+    pose = refined(finding.pose, closer)
+    stretch = np.array([width / closer.shape[1], height / closer.shape[0]])
+    points = [(float(x), float(y)) for x, y in pose.corners * stretch]
     return Corners(
         points=order_by_upright(points, photo.turns, photo.size_stored),
         found_by=CornersFrom.FRAME,
         confidence=confidence(finding),
-        tilt_deg=finding.pose.tilt_deg,
-        focal_px=math.exp(finding.pose.values[6]) * float(stretch.mean()),
+        tilt_deg=pose.tilt_deg,
+        focal_px=math.exp(pose.values[6]) * float(stretch.mean()),
     )
 
 
-def _reduced(pixels: Pixels) -> Pixels:
-    """The longer side at most 640 px; by halves as long as that goes, which is many times faster."""
-    while max(pixels.shape) >= 2 * LONGEST_PX and pixels.shape[0] % 2 == pixels.shape[1] % 2 == 0:
+def _reduced(pixels: Pixels, longest_px: int) -> Pixels:
+    """The longer side no longer than that; by halves as long as that goes, which is many times faster."""
+    while max(pixels.shape) >= 2 * longest_px and pixels.shape[0] % 2 == pixels.shape[1] % 2 == 0:
         half = (pixels.shape[1] // 2, pixels.shape[0] // 2)
         pixels = np.asarray(cv2.resize(pixels, half, interpolation=cv2.INTER_AREA), np.uint8)
-    share = min(1.0, LONGEST_PX / max(pixels.shape))
+    share = min(1.0, longest_px / max(pixels.shape))
     size = (max(1, round(pixels.shape[1] * share)), max(1, round(pixels.shape[0] * share)))
     return np.asarray(cv2.resize(pixels, size, interpolation=cv2.INTER_AREA), np.uint8)
 
@@ -129,21 +117,15 @@ def search(small: Pixels, focal_35mm: float | None) -> Finding | None:
     start = _guess(chance, to_photo, (small.shape[1], small.shape[0]), focal_35mm)
     if start is None:
         return None
-    view = _view(start, WAYS[0])
-    maps = side_maps([(small, view)])
+    first = look_at(start, [small], WAYS[:1], COARSE)
     pose = start
-    for window in WINDOWS[:2]:
-        pose = fitted(pose, _points(maps, [view], WAYS[:1], pose, window))
-    views = [_view(pose, way) for way in WAYS]
-    tones = _toned(small)
-    maps = side_maps([(tones[way.tone], seen) for way, seen in zip(WAYS, views, strict=True)])
-    pose = fitted(pose, _points(maps, views, WAYS, pose, WINDOWS[1]))
-    points = _points(maps, views, WAYS, pose, WINDOWS[2])
+    for window in WINDOWS_MM[:2]:
+        pose = fitted(pose, points_of(first, pose, window))
+    looks = look_at(pose, _toned(small), WAYS, COARSE)
+    pose = fitted(pose, points_of(looks, pose, WINDOWS_MM[1]))
+    points = points_of(looks, pose, WINDOWS_MM[2])
     last = fitted(pose, points)
-    alone = [
-        fitted(last, _points([one], [seen], (way,), last, WINDOWS[1]), rounds=3)
-        for one, seen, way in zip(maps, views, WAYS, strict=True)
-    ]
+    alone = [fitted(last, points_of(one, last, WINDOWS_MM[1]), rounds=3) for one in looks.each()]
     back = inverse(last.matrix)
     apart = [np.linalg.norm(through(back, pose.corners) - CORNERS_MM, axis=1).max() for pose in alone]
     return Finding(
@@ -152,9 +134,18 @@ def search(small: Pixels, focal_35mm: float | None) -> Finding | None:
         discord_mm=float(np.max(apart)),
         misfit=_misfit(last, points),
         sight=_sight(points),
-        rim=float(np.mean([(one.rim > LIKELY).mean() for one in maps])),
+        rim=float(np.mean([(one.rim > LIKELY).mean() for one in looks.maps])),
         peak=float(chance.max()),
     )
+
+
+def refined(pose: Pose, closer: Pixels) -> Pose:
+    """The pose in a photo reduced less, fitted again to what is seen there twice as finely."""
+    pose = pose.scaled(closer.shape[1] / pose.size[0])
+    looks = look_at(pose, [closer], WAYS[:2], FINE)
+    for window in FINE_WINDOWS_MM:
+        pose = fitted(pose, points_of(looks, pose, window))
+    return pose
 
 
 def confidence(finding: Finding) -> float:
@@ -230,16 +221,6 @@ def _nearest(pose: Pose, edge: Array) -> Points:
     return Points(places=edge, sides=sides, weights=np.full(len(edge), 1 / 8.0**2 / ALIKE))
 
 
-def _view(pose: Pose, way: Way) -> Array:
-    """Homography from view px to the reduced photo: inner area in the middle, a little off where asked."""
-    mm = VIEW_MM[0] / VIEW_SIZE[0] / way.zoom
-    x, y = mm * way.mirror_x, mm * way.mirror_y
-    to_mm = np.array(
-        [[x, 0, way.right_mm - x * VIEW_SIZE[0] / 2], [0, y, way.down_mm - y * VIEW_SIZE[1] / 2], [0, 0, 1]]
-    )
-    return np.asarray(pose.matrix @ to_mm, float)
-
-
 def _toned(small: Pixels) -> tuple[Pixels, Pixels, Pixels]:
     """The reduced photo as it is, lighter, and darker and nearly grey."""
     steps = np.arange(256) / 255
@@ -248,47 +229,6 @@ def _toned(small: Pixels) -> tuple[Pixels, Pixels, Pixels]:
     faded = cv2.addWeighted(small, 1 - GREYNESS, grey, GREYNESS, 0)
     darker = cv2.LUT(faded, np.asarray(255 * steps**DARKER, np.uint8))
     return small, np.asarray(lighter, np.uint8), np.asarray(darker, np.uint8)
-
-
-def _points(
-    maps: Sequence[SideMaps],
-    views: Sequence[Array],
-    ways: Sequence[Way],
-    pose: Pose,
-    window: float,
-) -> Points:
-    """Where the sides are, place by place, as far as seen within a window around the pose."""
-    places, sides, weights = [], [], []
-    for one, view, way in zip(maps, views, ways, strict=True):
-        ring = through(inverse(view), pose.corners) / 2
-        mirror_x, mirror_y = way.mirror_x < 0, way.mirror_y < 0
-        for side, (first, second) in enumerate(((0, 1), (3, 2), (0, 3), (1, 2))):
-            across = 1 if side < 2 else 0
-            swapped = mirror_y if side < 2 else mirror_x
-            table = (one.top, one.bottom, one.left, one.right)[side ^ swapped]
-            found, weight = _along(table, ring[first], ring[second], across, window)
-            places.append(through(view, 2 * found))
-            sides.append(np.full(len(found), side))
-            weights.append(weight * way.zoom**2 / len(maps))
-    return Points(places=np.concatenate(places), sides=np.concatenate(sides), weights=np.concatenate(weights))
-
-
-def _along(table: NDArray[np.float32], a: Array, b: Array, across: int, window: float) -> tuple[Array, Array]:
-    """Points (n, 2) in cells and their weights, for one side of one view that runs from a to b."""
-    place = np.arange(0, len(table), 2) + 0.5
-    share = (place - a[1 - across]) / (b - a)[1 - across]
-    expected = a[across] + share * (b - a)[across]
-    counts = (share > 0.03) & (share < 0.97) & (expected > 0) & (expected < table.shape[1])
-    place, expected, chance = place[counts], expected[counts], table[::2][counts].astype(float)
-    cell = np.arange(table.shape[1]) + 0.5
-    chance = chance * (np.abs(cell - expected[:, None]) <= window)
-    mass = chance.sum(axis=1) + 1e-9
-    mean = (chance * cell).sum(axis=1) / mass
-    var = (chance * (cell - mean[:, None]) ** 2).sum(axis=1) / mass
-    weight = mass / (CELL_MM**2 * var + SHARPEST_MM**2) / (ALIKE / 2)
-    points = np.empty((len(place), 2))
-    points[:, 1 - across], points[:, across] = place, mean
-    return points, weight
 
 
 def _misfit(pose: Pose, points: Points) -> float:
@@ -301,7 +241,7 @@ def _misfit(pose: Pose, points: Points) -> float:
 
 def _sight(points: Points) -> tuple[float, float, float, float]:
     """Mean weight by side, 1 where the whole side is seen as sharply as can be."""
-    best = 1 / (CELL_MM**2 * 0.7 + SHARPEST_MM**2) / (ALIKE / 2) / len(WAYS)
+    best = best_weight(COARSE) / len(WAYS)
     each = [
         float(points.weights[points.sides == side].mean()) if (points.sides == side).any() else 0.0
         for side in range(4)

@@ -61,6 +61,16 @@ class Pose:
         """(4, 2) px, top left, top right, bottom right, bottom left."""
         return through(self.matrix, CORNERS_MM)
 
+    def scaled(self, times: float) -> "Pose":
+        """The same tray in the same photo, reduced less: `times` as many px."""
+        closer = np.array([0, 0, 0, 0, 0, 0, math.log(times)])
+        width, height = self.size
+        return Pose(
+            values=self.values + closer,
+            size=(round(width * times), round(height * times)),
+            expected=(self.expected[0] + math.log(times), self.expected[1]),
+        )
+
     @property
     def tilt_deg(self) -> float:
         """Between the camera's axis and the tray's upright."""

@@ -2,7 +2,8 @@
 
 In    pixels of the reduced photo (uint8 RGB); for the sides, homographies of rectified views
 Out   *place*: chance (h, w) that a pixel of a 128 x 96 map belongs to the inner area, also under leaves;
-      *sides*: for each view and side the chance of each row (column) along it, see `SideMaps`
+      *sides*, *edges*: for each view and side the chance of each row (column) along it, see `SideMaps`;
+      *edges* looks twice as finely, at a tray that has been found already
 Not   what follows from it (`frame.py`), how it was learned (`training/`)
 
 The files are checked by their digests before they are read (`network.py`).
@@ -19,27 +20,63 @@ from vision.framefit import Array
 from vision.network import FOLDER, ModelDamaged, net_of
 from vision.photo import Pixels
 
-__all__ = ["BEYOND", "VIEW_MM", "VIEW_SIZE", "ModelDamaged", "SideMaps", "place_map", "side_maps"]
+__all__ = [
+    "BEYOND",
+    "COARSE",
+    "FINE",
+    "VIEW_MM",
+    "Fineness",
+    "ModelDamaged",
+    "SideMaps",
+    "place_map",
+    "side_maps",
+]
 
 DIGESTS = {
     "frame_place": "650407333b84e72c42e88cd880f7366870bb7dead078f3c91ae2b110c42a8211",
+    "frame_edges": "a204122f9a3e1f6190b9b2e417e30e50413792184c63671c0f9c332d8948b6ca",
     "frame_sides": "915023e493fa6893144058fdd1f1cb08b0e02e470c49522c3fb3baa5a279c868",
 }
 PLACE_SIZE = (256, 192)
-VIEW_SIZE = (320, 192)
 VIEW_MM = (640.0, 384.0)
 BEYOND = (114, 114, 114)  # what stands for "outside the photo", in learning too
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Fineness:
+    """How finely the sides are looked for, and by which network."""
+
+    network: str
+    view_px: tuple[int, int]
+    longest_px: int  # longer side of the reduced photo that views are cut from
+
+    @property
+    def view_mm_per_px(self) -> float:
+        """Scale of a view."""
+        return VIEW_MM[0] / self.view_px[0]
+
+    @property
+    def cell_mm(self) -> float:
+        """Side of a cell of the maps, which are half as fine as the view."""
+        return 2 * self.view_mm_per_px
+
+
+COARSE = Fineness(network="frame_sides", view_px=(320, 192), longest_px=640)
+FINE = Fineness(network="frame_edges", view_px=(640, 384), longest_px=1280)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class SideMaps:
-    """Chances for one view: top and bottom (160, 96) by column, left and right (96, 160) by row."""
+    """Chances for one view: top and bottom (columns, rows) by column, left and right (rows, columns) by row.
+
+    160 columns and 96 rows of the coarse view, twice as many of the fine one.
+    """
 
     top: NDArray[np.float32]
     bottom: NDArray[np.float32]
     left: NDArray[np.float32]
     right: NDArray[np.float32]
-    rim: NDArray[np.float32]  # (96, 160) chance that rim is visible there
+    rim: NDArray[np.float32]  # (rows, columns) chance that rim is visible there
 
 
 def place_map(small: Pixels) -> tuple[NDArray[np.float32], Array]:
@@ -50,9 +87,9 @@ def place_map(small: Pixels) -> tuple[NDArray[np.float32], Array]:
     return chance.astype(np.float32), to_photo @ np.diag([2.0, 2.0, 1.0])
 
 
-def side_maps(views: Sequence[tuple[Pixels, Array]]) -> list[SideMaps]:
+def side_maps(views: Sequence[tuple[Pixels, Array]], fineness: Fineness) -> list[SideMaps]:
     """Chances of the sides in views: a reduced photo and the homography from view px to its px each."""
-    out = _run("frame_sides", [_viewed(small, view, VIEW_SIZE) for small, view in views])
+    out = _run(fineness.network, [_viewed(small, view, fineness.view_px) for small, view in views])
     return [
         SideMaps(
             top=_shares(maps[0].T),

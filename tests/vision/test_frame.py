@@ -12,7 +12,7 @@ import pytest
 
 from vision import framenet
 from vision.corners import CornersFrom
-from vision.frame import find_frame
+from vision.frame import find_frame, refined
 from vision.framefit import CORNERS_MM, Points, first_pose, fitted, through
 from vision.framenet import ModelDamaged
 from vision.photo import Photo, upright_points
@@ -127,6 +127,23 @@ def test_a_bare_tray_is_found_within_six_mm_and_surely(camera):
     assert found.confidence >= 0.5
     assert worst_mm(found.points, camera) < 6.0
     assert found.tilt_deg == pytest.approx(camera.tilt, abs=4.0)
+
+
+def test_a_tray_found_a_little_beside_its_place_is_put_right_by_a_closer_look():
+    camera = Camera(tilt=8.0, towards=30.0)
+    corners = through(camera.matrix, CORNERS_MM)
+    along = np.linspace(0.05, 0.95, 15)[:, None]
+    sides = ((0, 1), (3, 2), (0, 3), (1, 2))
+    beside = corners + np.array([[22.0, -16.0], [16.0, -10.0], [20.0, -8.0], [24.0, -12.0]])
+    places = [beside[a] + (beside[b] - beside[a]) * along for a, b in sides]
+    points = Points(places=np.concatenate(places), sides=np.repeat(np.arange(4), 15), weights=np.ones(60))
+    found = fitted(first_pose(beside, SIZE, FOCAL_35MM), points, rounds=12)
+    closer = cv2.resize(tray(camera).pixels, (1280, 960), interpolation=cv2.INTER_AREA)
+
+    right = refined(found, closer).scaled(SIZE[0] / 1280)
+
+    assert worst_mm(found.corners, camera) > 10.0
+    assert worst_mm(right.corners, camera) < 5.0
 
 
 @pytest.mark.parametrize("side", ["long", "short"])

@@ -11,8 +11,8 @@ Not   what pictures are made of (`tissue_pictures.py`), how the product runs it 
     learn_tissue.py PACK OUT --seconds 1300 --seed 1 --compile
     learn_tissue.py PACK OUT --seconds 420 --seed 10 --compile --edge 2 --cell 1 --held 0
 
-The network in use was made by the first line (14,388 steps on half of one GPU); the second keeps a third of all
-trays apart. A run is repeatable in kind, not to the bit: time ends it, and GPUs add in any order.
+The network in use was made by the first line (14,388 steps on half of one GPU); the second keeps a third of
+all trays apart. A run is repeatable in kind, not to the bit: time ends it, and GPUs add in any order.
 """
 
 import argparse

@@ -1,0 +1,115 @@
+# /// script
+# requires-python = ">=3.11"
+# dependencies = ["torch>=2.9", "numpy", "opencv-python-headless", "onnx", "onnxscript"]
+# ///
+"""Learn the network that looks for a tray's sides twice as finely, from the coarse one's weights.
+
+In    the folder that `prepare_frame.py --longest 1280` wrote, its photos with classes alone used;
+      `sides_HELD.pt` of `learn_frame.py`
+Out   `edges_HELD.pt`, and `edges_HELD.onnx` beside it
+Not   pictures, targets, loss (`learn_frame.py`); what becomes of it (`vision/frame.py`, `refined`)
+
+    learn_edges.py DATA sides_all.pt OUT --seconds 195
+
+Views are 640 x 384 px at 1 px/mm, and wrongly placed only by as much as a tray that has been found is.
+"""
+
+import argparse
+import math
+import time
+from pathlib import Path
+
+import learn_frame
+import torch
+from learn_frame import INNER_MM, VIEW_MM, Chance, Net, Scenes, moved, rectangle, solve, turn
+from torch import Tensor, nn
+
+FINE_SOURCE = (1280, 960)
+FINE_VIEW = (640, 384)
+TURN_SD, SCALE_SD = 0.006, 0.012
+SHIFT_MM, CORNER_MM = 3.0, 2.0  # standard deviations
+OFTEN, RARELY = 0.5, 1.6  # times all of them
+BATCH = 16
+RATE = 2e-3
+KEPT = 0.997  # of the running mean of the weights, a step
+
+
+def near_views(scenes: Scenes, ids: Tensor, chance: Chance) -> tuple[Tensor, Tensor]:
+    """As `learn_frame.near_views`, around a tray that has been found: off by a few mm."""
+    count = len(ids)
+    inner = rectangle(INNER_MM, count, chance.device)
+    flips = [torch.where(chance.uniform(count, 1) < 0.5, -1.0, 1.0) for _ in range(2)]
+    to_photo = solve(inner * torch.stack(flips, -1), scenes.corners[ids])
+    much = torch.where(chance.uniform(count) < 0.5, OFTEN, RARELY)
+    turned = turn(chance.normal(count) * TURN_SD * much, torch.exp(chance.normal(count) * SCALE_SD * much))
+    each = much[:, None, None]
+    wrong = inner @ turned.transpose(1, 2) + chance.normal(count, 1, 2) * SHIFT_MM * each
+    wrong = wrong + chance.normal(count, 4, 2) * CORNER_MM * each
+    px = FINE_VIEW[0] / VIEW_MM[0]
+    start = (inner + torch.tensor(VIEW_MM, device=chance.device) / 2) * px
+    to_mm = solve(start, wrong)
+    return to_photo @ to_mm, moved(torch.linalg.inv(to_mm), inner)
+
+
+def twice_as_fine() -> None:
+    """Let the pictures and targets of `learn_frame` be drawn twice as fine."""
+    learn_frame.SOURCE = FINE_SOURCE
+    learn_frame.SIDES_SIZE = FINE_VIEW
+    learn_frame.near_views = near_views
+
+
+def learn(asked: argparse.Namespace) -> Net:
+    """The running mean of the weights when the time is up."""
+    device = torch.device("cuda" if torch.cuda.is_available() else "cpu")
+    torch.manual_seed(7)
+    chance = Chance(device, 4321)
+    begun = torch.load(asked.begin, weights_only=True)
+    scenes = Scenes(asked.data, begun["held"], device, chance.rng)
+    net = Net("sides").to(device, memory_format=torch.channels_last)
+    net.load_state_dict(begun["state"])
+    mean = torch.optim.swa_utils.AveragedModel(
+        net, multi_avg_fn=torch.optim.swa_utils.get_ema_multi_avg_fn(KEPT), use_buffers=True
+    )
+    best = torch.optim.AdamW(net.parameters(), lr=RATE, weight_decay=1e-3)
+    start, step, spent = time.monotonic(), 0, 0.0
+    while spent < 1:
+        spent = (time.monotonic() - start) / asked.seconds
+        for group in best.param_groups:
+            group["lr"] = RATE * min(1, (step + 1) / 100) * (0.5 + 0.5 * math.cos(math.pi * min(spent, 1)))
+        with torch.no_grad():
+            pictures, *truth = learn_frame.sides_batch(scenes, BATCH, chance)
+        with torch.autocast(device.type, torch.bfloat16, enabled=device.type == "cuda"):
+            maps = net(pictures.contiguous(memory_format=torch.channels_last))
+        loss = learn_frame.sides_loss(maps.float(), *truth)
+        best.zero_grad(set_to_none=True)
+        loss.backward()
+        nn.utils.clip_grad_norm_(net.parameters(), 3.0)
+        best.step()
+        mean.update_parameters(net)
+        if step % 100 == 0:
+            print(begun["held"], step, f"{time.monotonic() - start:.0f} s", loss.item(), flush=True)
+        step += 1
+    print(begun["held"], "steps", step, flush=True)
+    return mean.module
+
+
+def main() -> None:
+    """Learn, keep, export."""
+    words = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    words.add_argument("data", type=Path)
+    words.add_argument("begin", type=Path)
+    words.add_argument("out", type=Path)
+    words.add_argument("--seconds", type=float, default=195)
+    asked = words.parse_args()
+    twice_as_fine()
+    net = learn(asked)
+    asked.out.mkdir(parents=True, exist_ok=True)
+    held = torch.load(asked.begin, weights_only=True)["held"]
+    kept = asked.out / f"edges_{held}.pt"
+    state = {k: v.float().cpu() if v.is_floating_point() else v.cpu() for k, v in net.state_dict().items()}
+    torch.save({"kind": "sides", "held": held, "state": state}, kept)
+    learn_frame.export(argparse.Namespace(weights=kept, onnx=kept.with_suffix(".onnx")))
+
+
+if __name__ == "__main__":
+    main()
