@@ -1,14 +1,14 @@
 """Match book: which tray a photo shows, as a person says it.
 
-In    photos without a tray, or with a wrong one; a person's word
+In    photos without a tray, or with a wrong one; a person's word; trays that came in after their photos
 Out   the match kept, one step of undo; suspects judged by the day and the medium of the tray
 Not   proposals (`walk.py`), tags (`book.py`), clocks (`clockbook.py`)
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import datetime
 
-from data import queries
+from data import queries, walkrows
 from data.carried import Carried, carried_text
 from data.changes import Changes
 from data.closing import outcome
@@ -31,7 +31,6 @@ class MatchBook(Changes):
         """Say which trays several photos show, as one step of undo (the proposals of a walk, say)."""
         rows = self.photos_named(trays)
         codes = [self.tray(tray).code for tray in trays.values()]
-        text = f"photo matched to {codes[0]}" if len(codes) == 1 else f"{len(codes)} photos matched"
 
         def change(recorder: Recorder) -> None:
             for photo, tray in trays.items():
@@ -42,9 +41,31 @@ class MatchBook(Changes):
             for photo in trays:
                 self._close_by_match(recorder, photo)
 
-        self._change(text, change)
+        self._change(_text(codes), change)
         now = self.photos_named(trays)
         return tuple(fate_of(now[photo]) for photo in trays)
+
+    def match_by_tag(self) -> int:
+        """Match photos that came in before their trays did, by their tags; how many, as one step of undo."""
+        found: dict[PhotoId, tuple[TrayId, datetime]] = {}
+        for row in self._rows(walkrows.TAGGED_WITHOUT_TRAY):
+            taken_at = datetime.fromisoformat(row["taken_at"])
+            tray = self.tray_under_tag(row["tag_number"], taken_at)
+            if tray is not None:
+                found[PhotoId(row["id"])] = (tray, taken_at)
+        if not found:
+            return 0
+
+        def change(recorder: Recorder) -> None:
+            for photo, (tray, taken_at) in found.items():
+                recorder.update("photo", photo, {"tray": tray, "matched_by": "tag"})
+                self._judge_kept(recorder, photo, tray, taken_at)
+            for photo in found:
+                self._close_by_match(recorder, photo)
+
+        codes = [self.tray(tray).code for tray, _ in found.values()]
+        self._change(_text(codes), change)
+        return len(found)
 
     def _judge_kept(self, recorder: Recorder, photo_id: PhotoId, tray_id: TrayId, taken_at: datetime) -> None:
         """Suspects of a photo that had no tray count by the day and the medium of the tray it now has."""
@@ -65,3 +86,8 @@ class MatchBook(Changes):
         self._keep_carried(found.carried)
         for suspect, note in found.closing.items():
             recorder.update("suspect", suspect, {"closed_at": at, "closed_why": str(note)})
+
+
+def _text(codes: Sequence[str]) -> str:
+    """What undo would take back."""
+    return f"photo matched to {codes[0]}" if len(codes) == 1 else f"{len(codes)} photos matched"

@@ -12,13 +12,19 @@ from data.records import TrayId
 from data.rows import time_of
 from data.walk import RackTray
 
-__all__ = ["PHOTOS_OF_DAY", "TRAYS_GROWN_ON", "TRAYS_UNDER_TAG", "rack_tray_of"]
+__all__ = ["PHOTOS_OF_DAY", "TAGGED_WITHOUT_TRAY", "TRAYS_GROWN_ON", "TRAYS_UNDER_TAG", "rack_tray_of"]
 
 TRAYS_UNDER_TAG = """
     SELECT id, code, shelf, position, sown_at, done_at
       FROM tray
      WHERE tag_number = :tag AND date(sown_at) <= date(:at) AND (done_at IS NULL OR done_at >= :at)
      ORDER BY sown_at DESC
+"""
+TAGGED_WITHOUT_TRAY = """
+    SELECT id, tag_number, taken_at
+      FROM photo
+     WHERE tray IS NULL AND tag_number IS NOT NULL AND left_out_at IS NULL
+     ORDER BY taken_at
 """
 TRAYS_GROWN_ON = """
     SELECT id, code, shelf, position, sown_at, done_at

@@ -194,6 +194,8 @@ class ConditionsPage(SheetPage):
             changes = self.changes
             if changes:
                 self.book.edit_tray(self.state.tray.id, **changes)
+            if {"tag_number", "sown_at"} & changes.keys():
+                self.book.match_by_tag()
         except Trouble as trouble:
             self._say(trouble.words)
             trouble.field.setFocus()

@@ -225,6 +225,7 @@ class NewTrayDialog(QDialog):
         try:
             trays = self._said()
             self._book.add_trays(trays)
+            self._book.match_by_tag()
             self._trays = self._book.trays()
         except BookError as error:
             self._say(spoken(error), "alarm")

@@ -167,7 +167,8 @@ class PlanDesk(QObject):
 
         def does(book: "Book") -> object:
             sown_at = book.now() if day == book.today() else datetime.combine(day, MORNING)
-            return book.sow_trial(draw_id, sown_at=sown_at.replace(microsecond=0))
+            book.sow_trial(draw_id, sown_at=sown_at.replace(microsecond=0))
+            return book.match_by_tag()  # photos that were faster than the word that these are sown
 
         return self._ask(does)
 

@@ -15,7 +15,7 @@ from data.errors import ReasonWanted, TagsUsedUp, TagTaken
 from data.events import EventKind
 from data.planbook import unsown
 from data.trial import Factor, KeptPlan, Measure, MeasureKind, treatment_of
-from tests.data.builders import a_tray
+from tests.data.builders import a_note, a_score, a_tray, score_note
 from tests.data.plans import MEDIA, a_plan
 
 BEFORE = datetime(2026, 3, 1, 20)
@@ -189,6 +189,26 @@ def test_the_next_round_takes_over_the_tags_once_the_trays_before_have_ended(boo
         book.add_event([tray], EventKind.CUT, book.now())
 
     assert [book.tray(tray).tag_number for tray in book.sow_trial(draw.id)] == list(range(10, 16))
+
+
+def test_photos_that_came_before_their_trays_find_them_by_the_tag(book: Book, tmp_path: Path) -> None:
+    book.set_setting("today", "2026-03-05")
+    draw = book.draw_places(book.keep_plan(a_plan()), seed=1)
+    for number, place in enumerate(draw.draw.places[:2]):
+        note = a_note(tmp_path, f"{number}.jpg", taken_at=f"2026-03-05T08:0{number}:00", tag=place.tag_number)
+        book.keep(replace(score_note(note), score=a_score(50.0)), note)
+    early = a_note(tmp_path, "early.jpg", taken_at="2026-03-01T08:00:00", tag=draw.draw.places[0].tag_number)
+    book.keep(replace(score_note(early), score=a_score(50.0)), early)
+    book.sow_trial(draw.id, sown_at=datetime(2026, 3, 2, 9))
+
+    assert book.match_by_tag() == 2
+
+    shown = {photo.name: photo.tray_code for photo in book.photos()}
+    codes = [place.code for place in draw.draw.places[:2]]
+    assert shown == {"0.jpg": codes[0], "1.jpg": codes[1], "early.jpg": None}
+    assert book.match_by_tag() == 0
+    assert book.undo() == "2 photos matched"
+    assert {photo.tray_code for photo in book.photos()} == {None}
 
 
 @pytest.mark.parametrize("name", sorted(name for name in planrows.__all__ if name.isupper()))

@@ -21,7 +21,7 @@ from gui.plan import Plan
 from gui.planview import KeptPage, PlanState, chances_of
 from gui.sheets import SheetKind
 from gui.work import Work
-from tests.data.builders import a_tray
+from tests.data.builders import a_note, a_score, a_tray, score_note
 
 
 def a_draft(**special: Any) -> Draft:
@@ -416,3 +416,17 @@ def test_no_kept_page_asks_for_more_height_than_a_small_window_has(plan: Plan, q
 
     for page in (plan.places, plan.print_page, plan.sow, plan.pages.kept):
         assert page.minimumSizeHint().height() <= 12 * plan.fontMetrics().height()
+
+
+def test_photos_that_came_in_too_early_are_matched_when_the_trays_are_sown(
+    plan: Plan, book: Book, tmp_path: Path, qtbot: QtBot
+) -> None:
+    kept(plan, qtbot)
+    place = book.draws("Mat")[-1].draw.places[0]
+    note = a_note(tmp_path, "early.jpg", taken_at="2026-03-01T18:00:00", tag=place.tag_number)
+    book.keep(replace(score_note(note), score=a_score(50.0)), note)
+    plan.go_to_page(KeptPage.SOW)
+
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+
+    assert [photo.tray_code for photo in book.photos()] == [place.code]
