@@ -59,6 +59,7 @@ def seen_on(photo: PhotoNumbers, counted: CountedOf, *, mold_cm2: float, open_su
         reasons |= {name: why for name, why in own.items() if why is not None}
     return Seen(
         coverage=share_of(photo, counted),
+        of_bed=of_bed,
         uniformity=photo.bed_uniformity if of_bed else photo.uniformity,
         colour=photo.coloured,
         mold_cm2=mold_cm2,

@@ -9,8 +9,10 @@ Technology 12, 214-219; NIST/SEMATECH e-Handbook 5.5.3.2.2. Each part becomes a 
 the score is 100 times their weighted geometric mean, so that no part can make up for one that is worthless. A
 part that cannot be had is left out with its weight, and that is said.
 
-The usual limits and weights are common practice at best: they are the grower's to set, before sowing.
-An open suspect never changes a score. What a patch does that a person called mold is decided beforehand.
+Limits of coverage are meant for what covers the tray; a share of the growing bed is put on that scale first
+(`bedscale.py`), so that a score means the same either way. The usual limits and weights are common practice
+at best: they are the grower's to set, before sowing. An open suspect never changes a score. What a patch does
+that a person called mold is decided beforehand.
 """
 
 import math
@@ -19,6 +21,7 @@ from dataclasses import asdict, dataclass, field
 from enum import StrEnum
 from typing import Any
 
+from data.bedscale import from_above
 from vision.reason import Reason
 
 __all__ = [
@@ -98,6 +101,7 @@ class Seen:
     coverage: float | None
     uniformity: float | None
     colour: float | None  # % of the canopy that is green or red
+    of_bed: bool = False  # coverage and uniformity are shares of the growing bed, else of the inner area
     mold_cm2: float = 0.0  # that a person confirmed
     open_suspects: int = 0
     reasons: Mapping[str, Reason | str] = field(default_factory=dict)
@@ -122,6 +126,7 @@ class CanopyScore:
     left_out: Mapping[PartName, Reason | str] = field(default_factory=dict)  # and why; their weight with them
     mold_cm2: float = 0.0
     open_suspects: int = 0
+    of_bed: bool = False  # as in `Seen`
 
     def part(self, name: PartName) -> Share | None:
         """One part, if it was had."""
@@ -156,14 +161,16 @@ def score_canopy(seen: Seen, rule: ScoreRule = USUAL) -> CanopyScore:
         if value is None:
             left_out[name] = seen.reasons.get(str(name), Reason.NO_CANOPY)
         else:
-            share = Share(name=name, value=value, desirability=part.desirability(value), weight=part.weight)
-            shares.append(share)
+            meant = from_above(value) if seen.of_bed and name is PartName.COVERAGE else value
+            worth = part.desirability(meant)
+            shares.append(Share(name=name, value=value, desirability=worth, weight=part.weight))
     return CanopyScore(
         score=_score(seen, rule, shares),
         parts=tuple(shares),
         left_out=left_out,
         mold_cm2=seen.mold_cm2,
         open_suspects=seen.open_suspects,
+        of_bed=seen.of_bed,
     )
 
 

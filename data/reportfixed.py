@@ -53,7 +53,9 @@ def methods(versions: Sequence[str]) -> tuple[Sentence, ...]:
             "desirabilities "
             "by their weighted geometric mean (Derringer & Suich 1980). In it coverage and uniformity are "
             "counted as a share of the growing bed, without rim and wall of the tray, where every photo that "
-            "is compared tells it; otherwise as a share of the inner area."
+            "is compared tells it; otherwise as a share of the inner area. For the limits of coverage a "
+            "share of the bed is set on the scale of what is seen from straight above: 47 % of the bed stand "
+            "for 30 %."
         ),
         Sentence(
             "The tray is the unit. Its number is read on the day that was fixed; a tray without a usable "

@@ -91,7 +91,9 @@ def counted_words_of(counted: CountedOf | None) -> str:
     match counted:
         case CountedOf.BED:
             return translate("ScoreRule", "Coverage and uniformity count the growing bed: what is neither "
-                             "rim nor wall of the tray.")  # fmt: skip
+                             "rim nor wall of the tray. Limits of coverage mean what is seen from straight "
+                             "above; leaves over the wall make the bed look fuller, so 30 % of it stands at "
+                             "47 % of the bed.")  # fmt: skip
         case CountedOf.INNER:
             return translate("ScoreRule", "Coverage and uniformity count the inner area, for not every photo "
                              "of these trays tells its growing bed.")  # fmt: skip

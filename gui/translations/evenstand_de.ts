@@ -5601,7 +5601,7 @@ trusted</source>
         </message>
         <message>
             <source>Coverage and uniformity count the growing bed: what is neither rim nor wall of the tray. Limits of coverage mean what is seen from straight above; leaves over the wall make the bed look fuller, so 30 % of it stands at 47 % of the bed.</source>
-            <translation type="unfinished" />
+            <translation>Deckung und Gleichmäßigkeit zählen die Substratfläche: was weder Rand noch Wand der Schale ist. Grenzen der Deckung meinen, was genau von oben zu sehen ist; Blätter über der Wand lassen die Fläche voller aussehen, darum stehen 30 % davon bei 47 % der Fläche.</translation>
         </message>
         <message>
             <source>Coverage and uniformity count the inner area, for not every photo of these trays tells its growing bed.</source>
@@ -7609,8 +7609,8 @@ trusted</source>
             <translation>Kein Foto von dem Tag, der abgelesen wird, wurde ausgewertet.</translation>
         </message>
         <message>
-            <source>Coverage is the share of the inner area that is canopy. Uniformity is read from the coverage of 72 cells of the tray. The canopy score joins coverage, uniformity, colour and mold as desirabilities by their weighted geometric mean (Derringer &amp; Suich 1980). In it coverage and uniformity are counted as a share of the growing bed, without rim and wall of the tray, where every photo that is compared tells it; otherwise as a share of the inner area.</source>
-            <translation>Deckung ist der Anteil der Innenfläche, der Bestand ist. Gleichmäßigkeit wird aus der Deckung von 72 Zellen der Schale gelesen. Die Bestandswertung verbindet Deckung, Gleichmäßigkeit, Farbe und Schimmel als Erwünschtheiten durch ihr gewichtetes geometrisches Mittel (Derringer &amp; Suich 1980). Deckung und Gleichmäßigkeit zählen darin als Anteil an der Substratfläche, ohne Rand und Wand der Schale, wo jedes verglichene Foto ihn nennt; sonst als Anteil an der Innenfläche.</translation>
+            <source>Coverage is the share of the inner area that is canopy. Uniformity is read from the coverage of 72 cells of the tray. The canopy score joins coverage, uniformity, colour and mold as desirabilities by their weighted geometric mean (Derringer &amp; Suich 1980). In it coverage and uniformity are counted as a share of the growing bed, without rim and wall of the tray, where every photo that is compared tells it; otherwise as a share of the inner area. For the limits of coverage a share of the bed is set on the scale of what is seen from straight above: 47 % of the bed stand for 30 %.</source>
+            <translation>Deckung ist der Anteil der Innenfläche, der Bestand ist. Gleichmäßigkeit wird aus der Deckung von 72 Zellen der Schale gelesen. Die Bestandswertung verbindet Deckung, Gleichmäßigkeit, Farbe und Schimmel als Erwünschtheiten durch ihr gewichtetes geometrisches Mittel (Derringer &amp; Suich 1980). Deckung und Gleichmäßigkeit zählen darin als Anteil an der Substratfläche, ohne Rand und Wand der Schale, wo jedes verglichene Foto ihn nennt; sonst als Anteil an der Innenfläche. Für die Grenzen der Deckung kommt ein Anteil an der Substratfläche auf den Maßstab dessen, was genau von oben zu sehen ist: 47 % der Fläche stehen für 30 %.</translation>
         </message>
         <message>
             <source>The tray is the unit. Its number is read on the day that was fixed; a tray without a usable photo of that day has no number and none is put in its place. Scores of two versions of a method are never mixed.</source>
