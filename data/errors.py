@@ -35,6 +35,7 @@ __all__ = [
     "ReasonWanted",
     "TagTaken",
     "TagsUsedUp",
+    "damage_in",
     "in_words",
 ]
 
@@ -265,6 +266,11 @@ FILE_MEANING: dict[int, type[BookError]] = {
     errno.EACCES: BookReadOnly,
     errno.EPERM: BookReadOnly,
 }
+
+
+def damage_in(folder: Path) -> BookError:
+    """What to say of a file that cannot be read: any may be called so, only backups tell whose it was."""
+    return BookDamaged(folder) if any((folder / "backups").glob("*.sqlite")) else PerhapsABook(folder)
 
 
 @contextmanager

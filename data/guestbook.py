@@ -1,8 +1,8 @@
 """Guest book: another grower's book, opened to be looked at and brought in, whatever it comes as.
 
 In    the folder of a book, a packed book, or the folder of an export
-Out   a `GuestBook`: the book, open; what was unpacked for it is gone once it is closed
-Not   bringing it in (`merging.py`), what is in it (`guestlook.py`)
+Out   a `GuestBook`: the book, open; what was copied or unpacked for it is gone once it is closed
+Not   bringing it in (`merging.py`), what is in it (`guestlook.py`), copying a book (`guestcopy.py`)
 """
 
 import shutil
@@ -14,6 +14,7 @@ from typing import Self
 
 from data.book import Book
 from data.cancel import CancelToken
+from data.guestcopy import open_copy
 from data.imported import is_export, read_export
 from data.packing import unpack
 from data.store import FILE
@@ -33,9 +34,10 @@ def comes_as_book(path: Path) -> bool:
 class GuestBook:
     """A book that is here for a while; close it."""
 
-    def __init__(self, book: Book, source: Path, unpacked: Path | None) -> None:
+    def __init__(self, book: Book, source: Path, originals_in: Path, place: Path) -> None:
         self.book, self.source = book, source
-        self._unpacked = unpacked
+        self.originals_in = originals_in  # the folder of its photos, for `merging.merge`
+        self._place = place
 
     @property
     def name(self) -> str:
@@ -50,7 +52,7 @@ class GuestBook:
         cancel: CancelToken,
         report: Report = lambda _done, _total: None,
     ) -> Self:
-        """Open what `source` holds; what has to be unpacked lies in `beside` meanwhile. Slow, for a worker.
+        """Open what `source` holds; a copy of it lies in `beside` meanwhile. Slow, for a worker.
 
         Raises
         ------
@@ -59,23 +61,23 @@ class GuestBook:
         Cancelled
             Likewise.
         """
-        if source.is_dir() and not is_export(source):
-            return cls(Book.open(source), source, None)
         beside.mkdir(parents=True, exist_ok=True)
         _sweep(beside)
         place = Path(tempfile.mkdtemp(prefix=PREFIX, dir=beside))
+        folder = place / "book"
         try:
+            if source.is_dir() and not is_export(source):
+                return cls(open_copy(source, folder, cancel), source, source, place)
             bring = read_export if source.is_dir() else unpack
-            return cls(Book.open(bring(source, place / "book", cancel, report)), source, place)
+            return cls(Book.open(bring(source, folder, cancel, report)), source, folder, place)
         except BaseException:
             shutil.rmtree(place, ignore_errors=True)
             raise
 
     def close(self) -> None:
-        """Close the book, and let go of what was unpacked for it."""
+        """Close the book, and let go of what was copied or unpacked for it."""
         self.book.close()
-        if self._unpacked is not None:
-            shutil.rmtree(self._unpacked, ignore_errors=True)
+        shutil.rmtree(self._place, ignore_errors=True)
 
     def __enter__(self) -> Self:
         return self

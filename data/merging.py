@@ -2,7 +2,7 @@
 
 In    two books; for each name that stands in both, whether it means the same
 Out   the other's trays, photos, scores and notes added to this book; what was added, what was known
-Not   packing (`packing.py`); the other book is only read
+Not   packing (`packing.py`), opening the other book (`guestbook.py`); it is only read
 
 Rows are known again by what makes them one thing in the world: a photo by its bytes, a tray by code, crop,
 medium and time of sowing, a reading by tray, kind and time. What is known stays as it is here, so merging the
@@ -114,6 +114,7 @@ def merge(
     label: str,
     cancel: CancelToken,
     report: Report = lambda _done, _total: None,
+    originals_in: Path | None = None,
 ) -> Merged:
     """Add what `other` holds to `book`; slow, for a worker.
 
@@ -121,6 +122,7 @@ def merge(
     ----------
     answers : one for each of `same_names(book, other)`.
     label : marks names of the other book that mean something else here: "coir (label)".
+    originals_in : folder of the other's photos, where `other` is a copy without them.
 
     Raises
     ------
@@ -131,7 +133,8 @@ def merge(
     BookError
         If the world stops us, or both are one book; the book is as it was.
     """
-    if other.folder.resolve() == book.folder.resolve():
+    originals_in = originals_in or other.folder
+    if originals_in.resolve() == book.folder.resolve():
         raise BookExists(book.folder)
     unanswered = [same.name for same in same_names(book, other) if same not in answers]
     if unanswered:
@@ -142,7 +145,7 @@ def merge(
         with in_words(book.folder), other.whole_tables() as theirs:
             photos = _kept_photos(theirs)
             whole = len(photos) + len(KEYS)
-            lacking = _copy_originals(book, other, photos, cancel, lambda done: report(done, whole))
+            lacking = _copy_originals(book, originals_in, photos, cancel, lambda done: report(done, whole))
             with book.writing() as ours:
                 merging = _Merging(
                     ours, theirs, answers, label, cancel, lambda done: report(len(photos) + done, whole)
@@ -166,7 +169,7 @@ def _kept_photos(theirs: "Database") -> list[Row]:
 
 def _copy_originals(
     book: Book,
-    other: Book,
+    originals_in: Path,
     photos: Sequence[Row],
     cancel: CancelToken,
     report: Callable[[int], None],
@@ -175,7 +178,7 @@ def _copy_originals(
     lacking: list[str] = []
     for done, row in enumerate(photos, start=1):
         cancel.check()
-        source = original_path(other.folder, row["digest"], row["suffix"])
+        source = original_path(originals_in, row["digest"], row["suffix"])
         target = original_path(book.folder, row["digest"], row["suffix"])
         if source.is_file():
             copy_original(source, target, row["digest"])

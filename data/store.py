@@ -19,7 +19,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, Self
 
 from data import queries, schema
-from data.errors import BookClosed, BookDamaged, BookExists, BookIsNewer, NotABook, PerhapsABook, in_words
+from data.errors import BookClosed, BookDamaged, BookExists, BookIsNewer, NotABook, damage_in, in_words
 from data.originals import clear_leftovers
 
 if TYPE_CHECKING:
@@ -122,9 +122,7 @@ class Store:
             store._look_at_it()
         except BookDamaged as error:
             store.close()
-            if any((folder / "backups").glob("*.sqlite")):
-                raise
-            raise PerhapsABook(folder) from error  # any file may be called so
+            raise damage_in(folder) from error
         except BaseException:
             store.close()
             raise

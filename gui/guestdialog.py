@@ -171,7 +171,7 @@ class GuestDialog(QDialog):
         label = guest.name if self.names is None else self.names.label_text or guest.name
 
         def task(cancel: CancelToken, report: Report) -> Merged:
-            return merge(book, guest.book, answers, label, cancel, report)
+            return merge(book, guest.book, answers, label, cancel, report, originals_in=guest.originals_in)
 
         self._adding = True
         self._begin(task, self.tr("Bringing in the book")).finished.connect(self._added)
@@ -224,7 +224,7 @@ class GuestDialog(QDialog):
             self._renew()
 
     def done(self, result: int) -> None:
-        """Leave nothing running and nothing unpacked; what is being added is stopped first."""
+        """Leave nothing running and nothing copied; what is being added is stopped first."""
         if self._job is not None:
             self._job.cancel()
             if self._adding:
@@ -237,7 +237,7 @@ class GuestDialog(QDialog):
         super().done(result)
 
     def _let_go(self, guest: GuestBook) -> None:
-        """Delete what was unpacked, which takes a while for a book of many photos."""
+        """Delete what was copied or unpacked, which takes a while for a book of many photos."""
         self._work.start(lambda _cancel, _report: guest.close())
 
     def _say(self, words: str, role: str) -> None:

@@ -16,6 +16,7 @@ from gui.bookcommands import DONE, REFUSED, say
 from gui.scoresheet import plain
 
 if TYPE_CHECKING:
+    from data.guestbook import GuestBook
     from data.oldnotes import OldNotes
 
 __all__ = ["export_book", "keep_notes", "merge_into", "pack_book", "unpack_into"]
@@ -71,7 +72,7 @@ def merge_into(folder: Path, other: Path, apart: Collection[str], *, same: bool,
             Book.open(folder) as book,
             GuestBook.open(other, book.folder / "cache", CancelToken()) as guest,
         ):
-            return _merge(book, guest.book, set(apart), same=same, label=label or guest.name)
+            return _merge(book, guest, set(apart), same=same, label=label or guest.name)
     except BookError as error:
         say(str(error))
         return REFUSED
@@ -117,10 +118,10 @@ def _show_notes(notes: "OldNotes") -> None:
         say(str(refused))
 
 
-def _merge(book: Book, theirs: Book, apart: set[str], *, same: bool, label: str) -> int:
+def _merge(book: Book, guest: "GuestBook", apart: set[str], *, same: bool, label: str) -> int:
     from data.merging import Answer, merge, same_names
 
-    asked = same_names(book, theirs)
+    asked = same_names(book, guest.book)
     unknown = apart - {one.name for one in asked}
     for name in sorted(unknown):
         say(f"{name} stands in one of the books only, so there is nothing to keep apart")
@@ -131,7 +132,7 @@ def _merge(book: Book, theirs: Book, apart: set[str], *, same: bool, label: str)
         say("say --same if these mean the same in both, and --apart NAME for each that does not")
         return REFUSED
     answers = {one: Answer.APART if one.name in apart else Answer.SAME for one in asked}
-    merged = merge(book, theirs, answers, label, CancelToken())
+    merged = merge(book, guest.book, answers, label, CancelToken(), originals_in=guest.originals_in)
     trays, photos = merged.added.get("tray", 0), merged.added.get("photo", 0)
     print(f"added: {trays} trays, {photos} photos; the book as it was lies in {merged.copy}")
     for code in merged.without_tag:

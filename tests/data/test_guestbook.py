@@ -1,6 +1,7 @@
 """Another grower's book, as a folder, a pack or an export: opened, looked at, and left without a trace."""
 
 import os
+import re
 import time
 from collections.abc import Iterator
 from pathlib import Path
@@ -9,6 +10,7 @@ import pytest
 
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
+from data.errors import BookError, BookExists, BookIsNewer, NotABook, PerhapsABook
 from data.export import export
 from data.guestbook import GuestBook, comes_as_book
 from data.guestlook import look_at_guest
@@ -16,6 +18,7 @@ from data.merging import Answer, SameName, merge
 from data.packing import pack
 from data.travelerrors import NotAPack
 from tests.data.builders import a_note, a_tray, bring
+from tests.data.test_schema import BOOKS, restored
 
 
 @pytest.fixture
@@ -46,6 +49,84 @@ def test_a_book_comes_in_any_form_and_leaves_nothing_behind(other: Book, tmp_pat
         assert guest.name == source.stem
 
     assert not beside.exists() or list(beside.iterdir()) == []
+
+
+def on_the_disk(folder: Path) -> dict[str, bytes]:
+    files = (path for path in folder.rglob("*") if path.is_file())
+    return {path.relative_to(folder).as_posix(): path.read_bytes() for path in files}
+
+
+@pytest.mark.parametrize("dump", sorted(BOOKS.glob("v*.sql")), ids=lambda path: path.stem)
+def test_a_book_of_any_age_is_read_without_changing_a_byte_of_it(
+    book: Book, dump: Path, tmp_path: Path
+) -> None:
+    source = restored(dump, tmp_path / "old")
+    before = on_the_disk(source)
+
+    with GuestBook.open(source, tmp_path / "cache", CancelToken()) as guest:
+        same = dict.fromkeys(look_at_guest(book, guest.book).asked, Answer.SAME)
+        merge(book, guest.book, same, "Kim", CancelToken(), originals_in=guest.originals_in)
+        while_open = on_the_disk(source)
+
+    assert while_open == before
+    assert on_the_disk(source) == before
+
+
+def test_a_book_that_is_open_elsewhere_is_read_with_what_was_written_last(
+    other: Book, tmp_path: Path
+) -> None:
+    other.set_setting("written", "just now")  # stands in the write-ahead log, not in the file
+    before = (other.folder / "book.sqlite").read_bytes()
+
+    with GuestBook.open(other.folder, tmp_path / "cache", CancelToken()) as guest:
+        assert guest.book.setting("written") == "just now"
+
+    assert (other.folder / "book.sqlite").read_bytes() == before
+
+
+def test_photos_come_from_the_folder_of_the_book(
+    book: Book, other: Book, phone: Path, tmp_path: Path
+) -> None:
+    with GuestBook.open(other.folder, tmp_path / "cache", CancelToken()) as guest:
+        same = dict.fromkeys(look_at_guest(book, guest.book).asked, Answer.SAME)
+        result = merge(book, guest.book, same, "Kim", CancelToken(), originals_in=guest.originals_in)
+
+    assert result.without_original == ()
+    tray = next(tray for tray in book.trays() if tray.code == "K7")
+    (day,) = book.days(tray.id)
+    assert day.photo.read_bytes() == (phone / "theirs.jpg").read_bytes()
+
+
+def test_the_open_book_cannot_be_brought_into_itself(book: Book, tmp_path: Path) -> None:
+    with (
+        GuestBook.open(book.folder, tmp_path / "cache", CancelToken()) as guest,
+        pytest.raises(BookExists, match=re.escape(str(book.folder))),
+    ):
+        merge(book, guest.book, {}, "Kim", CancelToken(), originals_in=guest.originals_in)
+
+
+@pytest.mark.parametrize(("error", "text"), [(NotABook, None), (PerhapsABook, "Dear grower, " * 400)])
+def test_what_cannot_be_read_is_named_by_its_own_folder(
+    tmp_path: Path, error: type[BookError], text: str | None
+) -> None:
+    source = tmp_path / "letters"
+    source.mkdir()
+    if text is not None:
+        (source / "book.sqlite").write_text(text)
+
+    with pytest.raises(error, match=re.escape(str(source))):
+        GuestBook.open(source, tmp_path / "cache", CancelToken())
+
+    assert list((tmp_path / "cache").iterdir()) == []
+
+
+def test_a_newer_book_is_named_by_its_own_folder(other: Book, tmp_path: Path) -> None:
+    with other.writing() as db:
+        step = {"migration_set": "book", "name": "m999_of_tomorrow", "applied_at": "2030-01-01"}
+        db.table("_sqlite_migrations").insert(step)
+
+    with pytest.raises(BookIsNewer, match=re.escape(str(other.folder))):
+        GuestBook.open(other.folder, tmp_path / "cache", CancelToken())
 
 
 def test_what_is_no_book_is_refused_and_leaves_nothing(tmp_path: Path) -> None:
