@@ -16,7 +16,7 @@ from statistics import median
 from time import perf_counter, process_time
 from typing import Any
 
-__all__ = ["Row", "as_table", "busy", "cpu_ms", "ratio", "seconds"]
+__all__ = ["FOOT", "HEAD", "ROUNDS", "Row", "as_line", "as_table", "busy", "cpu_ms", "ratio", "seconds"]
 
 ROUNDS = 7
 FREE = 1.5  # load of the last minute; this program itself makes up to one of it
@@ -43,14 +43,20 @@ class Row:
         return "ok" if (self.value >= self.limit if self.at_least else self.value <= self.limit) else "OVER"
 
 
+HEAD = f"{'stage':44s} {'limit':>8s} {'measured':>9s}  unit"
+FOOT = "* a limit of ours, about twice what was measured when it was set"
+
+
+def as_line(row: Row) -> str:
+    """One row as text."""
+    sign = ">=" if row.at_least else "*" if row.own else ""
+    limit = f"{sign}{row.limit:g}"
+    return f"{row.stage:44s} {limit:>8s} {row.value:9.3g}  {row.unit:14s} {row.verdict}"
+
+
 def as_table(rows: Iterable[Row]) -> str:
     """All rows as text, one a line."""
-    lines = [f"{'stage':44s} {'limit':>8s} {'measured':>9s}  unit"]
-    for row in rows:
-        sign = ">=" if row.at_least else "*" if row.own else ""
-        limit = f"{sign}{row.limit:g}"
-        lines.append(f"{row.stage:44s} {limit:>8s} {row.value:9.3g}  {row.unit:14s} {row.verdict}")
-    return "\n".join([*lines, "* a limit of ours, about twice what was measured when it was set"])
+    return "\n".join([HEAD, *(as_line(row) for row in rows), FOOT])
 
 
 def busy() -> str:

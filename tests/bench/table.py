@@ -16,7 +16,7 @@ from pathlib import Path
 from PySide6.QtWidgets import QApplication
 
 from tests.bench.bookrows import book_rows, trial_rows
-from tests.bench.limits import Row, as_table
+from tests.bench.limits import FOOT, HEAD, Row, as_line
 from tests.bench.photorows import Scene, photo_rows, worker_rows
 from tests.bench.windowrows import window_rows
 
@@ -37,9 +37,13 @@ def main(book: Path) -> int:
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     app = QApplication.instance() or QApplication(sys.argv[:1])
     assert isinstance(app, QApplication)
-    rows = tuple(all_rows(book, app))
-    print(as_table(rows))
-    return 1 if any(row.verdict == "OVER" for row in rows) else 0
+    print(HEAD)
+    over = 0
+    for row in all_rows(book, app):
+        over += row.verdict == "OVER"
+        print(as_line(row), flush=True)
+    print(FOOT)
+    return 1 if over else 0
 
 
 if __name__ == "__main__":

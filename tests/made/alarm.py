@@ -143,7 +143,8 @@ def play_healthy(seed: int, mates: int = 5, rough: float = 1.0, walls: Walls = W
 def play_disturbed(name: str, seed: int, mates: int = 5) -> Outcome:
     """A healthy block whose first tray is photographed badly: what that alone puts on the list.
 
-    The same block is played without the disturbance; what stands there then as well is not counted.
+    The same block is played without the disturbance; what stands there then as well, or stood there the day
+    before, is not counted: an entry that nobody can tell anew stays.
     """
     rng = np.random.default_rng(seed)
     crop = CROPS[seed % len(CROPS)]
@@ -164,5 +165,6 @@ def play_disturbed(name: str, seed: int, mates: int = 5) -> Outcome:
             photos[day] = [made.numbers(day, method="learned 2") for made in block]
     first = block[0].tray.id
     before, after = shown(block, usual)[first], shown(block, photos)[first]
-    caused = {day: kinds - before.get(day, set()) for day, kinds in after.items()}
+    stands = {day: before.get(day, set()) | before.get(day - 1, set()) for day in DAYS}
+    caused = {day: kinds - stands[day] for day, kinds in after.items()}
     return false_ones(caused, DAYS)
