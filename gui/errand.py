@@ -30,7 +30,7 @@ class Errand(QObject):
     def __init__(self, work: Work, task: Task, words: str, made: Made, parent: QObject) -> None:
         super().__init__(parent)
         self._made = made
-        job = work.start(task, words)
+        job = work.start(task, words, whole=True)
         job.finished.connect(self._finish)
         job.failed.connect(self._fail)
         job.cancelled.connect(self._cancel)

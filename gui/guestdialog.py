@@ -186,7 +186,7 @@ class GuestDialog(QDialog):
     # --- the state of the work
 
     def _begin(self, task: Task, words: str) -> Job:
-        job = self._work.start(task, words)
+        job = self._work.start(task, words, whole=True)
         self._line = ProgressLine(job, self)
         self._line.cancel.hide()  # Leave does it
         self.running.addWidget(self._line)

@@ -184,7 +184,7 @@ class LogAssistant(QDialog):
         self._begin(self.tr("Keeping the readings."))
         self.form.freeze(True)
         self.form.leave.setFocus()
-        self._job = self._work.start(task, self.tr("Keeping the readings."))
+        self._job = self._work.start(task, self.tr("Keeping the readings."), whole=True)
         self._job.told_elsewhere = True
         self._job.progressed.connect(self._show_progress)
         self._job.finished.connect(self._kept)

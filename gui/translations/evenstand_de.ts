@@ -4714,6 +4714,10 @@ trusted</source>
             <translation>Abbrechen: {work}</translation>
         </message>
         <message>
+            <source>Stopping; nothing is kept</source>
+            <translation>Hält an; nichts wird behalten</translation>
+        </message>
+        <message>
             <source>Stopping; what is done stays</source>
             <translation>Hält an; was fertig ist, bleibt</translation>
         </message>

@@ -20,6 +20,7 @@ from gui.guestsource import GuestSource
 from gui.home import Memory
 from gui.oldnotesassistant import OldNotesAssistant
 from gui.packways import PackWays
+from gui.progress import count_words
 from gui.reportdialog import ReportDialog
 from gui.travelplaces import ExportPlace, PackPlace, UnpackPlace
 from gui.wardrobe import Wardrobe
@@ -147,21 +148,24 @@ def test_a_pack_that_is_cancelled_leaves_nothing_behind(
 ) -> None:
     place = tmp_path / "stick"
     place.mkdir()
-    monkeypatch.setattr("data.packing._originals", _for_ever(window))
+    said: list[str] = []
+    monkeypatch.setattr("data.packing._originals", _for_ever(window, said))
 
     window.travel.pack_to(book_of(window), place / "mine")
     qtbot.waitUntil(lambda: window.foot.told.text() != "", timeout=10_000)
 
     assert window.foot.told.text() == "Stopped; nothing of it was left."
+    assert said == ["Stopping; nothing is kept"]
     assert list(place.iterdir()) == []
 
 
-def _for_ever(window: Window) -> Callable[..., list[Path]]:
-    """Originals of a book during which Cancel is pressed."""
+def _for_ever(window: Window, said: list[str]) -> Callable[..., list[Path]]:
+    """Originals of a book during which Cancel is pressed, and what is said of it then."""
 
     def originals(folder: Path, _database: Path) -> list[Path]:
         for job in window.work.shown():
             job.cancel()
+            said.append(count_words(job))
         return sorted((folder / "photos").rglob("*.jpg"))
 
     return originals

@@ -178,6 +178,27 @@ def test_cancel_in_the_strip_ends_the_work(qtbot: QtBot, work: Work) -> None:
         strip.lines()[0].cancel.click()
 
 
+@pytest.mark.parametrize(("whole", "words"), [(False, "what is done stays"), (True, "nothing is kept")])
+def test_the_strip_says_what_stays_of_work_that_is_being_stopped(
+    qtbot: QtBot, work: Work, whole: bool, words: str
+) -> None:
+    stopped = threading.Event()
+
+    def slow_to_stop(cancel: CancelToken, _report: Report) -> None:
+        stopped.wait(10)
+        cancel.check()
+
+    strip = ProgressStrip(work)
+    qtbot.addWidget(strip)
+    work.start(slow_to_stop, "Packing the book", whole=whole)
+    qtbot.waitUntil(lambda: len(strip.lines()) == 1)
+
+    strip.lines()[0].cancel.click()
+
+    assert strip.lines()[0].count.text() == f"Stopping; {words}"
+    stopped.set()
+
+
 def test_short_work_without_words_is_not_shown(qtbot: QtBot, work: Work) -> None:
     strip = ProgressStrip(work)
     qtbot.addWidget(strip)
