@@ -26,7 +26,7 @@ from vision.tissue import Label, Pixels, TissueMap, canopy
 __all__ = ["CELL_MM", "CELL_PX", "Cells", "features", "mold_cells", "names_of_features", "require_table"]
 
 MODEL = FOLDER / "mold.json"
-DIGEST = "d656539fd03acf4743861fcb2b77cb6eac13a150794aa3e0cfadb150c33b9063"
+DIGEST = "21f103775a328ea5889f05bfb64b2e6563686e82c2ed0781a1020acfef5e0db4"
 
 Plane = NDArray[np.float32]
 Planes = dict[str, Plane]
@@ -173,7 +173,8 @@ class _Ground:
             weight = _over(self.share, k) + 1e-3
             mean = {name: _over(plane, k) / weight for name, plane in sums.items()}
             found |= {f"{name}_{k}": mean[name] for name in ("light", "red", "yellow")}
-            found[f"tone_{k}"] = _plane(cv2.magnitude(mean["red"], mean["yellow"]))
+            # not cv2.magnitude, whose last digit depends on where in memory the plane lies
+            found[f"tone_{k}"] = _plane(np.sqrt(mean["red"] ** 2 + mean["yellow"] ** 2))
             if k > 1:
                 for name, of in (("reds", "red"), ("yellows", "yellow")):
                     found[f"{name}_{k}"] = _plane(np.sqrt(np.maximum(mean[name] - mean[of] * mean[of], 0)))

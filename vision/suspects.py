@@ -43,7 +43,9 @@ ACROSS_HULLS = 0.15  # share of the patch and its ring
 
 LIKELY = 0.3  # of a cell
 LEAST_CELLS_CM2 = 0.5
-HALF_SURE_CM2 = 2.1  # of mold expected in a patch, its cells' chances added up; 0.7 cm2 is the least
+HALF_SURE_CM2 = 2.1  # of mold expected in a patch, its cells' chances added up
+LEAST_OF_CELLS = 0.4  # so 1.4 cm2 are the least: less finds no more large ones and raises more false ones
+AT_WALL = 0.5  # times the confidence: a wall between leaves is grey and bare, too
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -125,11 +127,11 @@ def suspects_in(
     )
     fuzz = np.asarray((chance > 0) & ~canopy(labels), np.bool_)
     scene = _Scene(fuzz=fuzz, labels=labels, colours=colours, px_per_mm=px_per_mm, chance=chance)
-    return _sorted(_believed(patch) for patch in _patches(scene, LEAST_CELLS_CM2))
+    return _sorted((_believed(patch) for patch in _patches(scene, LEAST_CELLS_CM2)), LEAST_OF_CELLS)
 
 
-def _sorted(suspects: Iterable[Suspect]) -> tuple[Suspect, ...]:
-    kept = [suspect for suspect in suspects if suspect.confidence >= LEAST_CONFIDENCE]
+def _sorted(suspects: Iterable[Suspect], least: float = LEAST_CONFIDENCE) -> tuple[Suspect, ...]:
+    kept = [suspect for suspect in suspects if suspect.confidence >= least]
     return tuple(sorted(kept, key=lambda suspect: (-suspect.confidence, -suspect.area_cm2)))
 
 
@@ -232,9 +234,9 @@ def _judged(patch: _Patch) -> Suspect:
 
 
 def _believed(patch: _Patch) -> Suspect:
-    """By the chances of its cells: the more mold is expected in it, the surer."""
+    """By the chances of its cells: the more mold is expected in it, the surer; less at a wall."""
     expected = patch.expected_cm2 or 0.0
-    return _told(patch, expected / (expected + HALF_SURE_CM2))
+    return _told(patch, expected / (expected + HALF_SURE_CM2) * (AT_WALL if patch.at_wall else 1.0))
 
 
 def _told(patch: _Patch, confidence: float) -> Suspect:
