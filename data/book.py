@@ -15,9 +15,7 @@ from datetime import datetime, time, timedelta
 from pathlib import Path
 from typing import Any
 
-from data import queries
 from data.clockbook import ClockBook
-from data.closing import outcome
 from data.corrections import Corrections
 from data.errors import in_words
 from data.judged import Judged
@@ -90,19 +88,6 @@ class Book(OldBook, PlanBook, MaterialBook, TrialBook, LookBook, ClockBook, Corr
         self._put_pictures(PhotoId(photo), judged)
         self._keep_outcome(PhotoId(photo))
         return fate_of(self.photo(PhotoId(photo)))
-
-    def _keep_outcome(self, photo_id: PhotoId) -> None:
-        """Suspects of the day before that this photo no longer shows close themselves; not to be undone."""
-        found = outcome(self, photo_id)
-        if not found.carried:
-            return
-        at = time_text(datetime.now())
-        with self.writing() as db:
-            self._keep_carried(found.carried)
-            for suspect, note in found.closing.items():
-                row = self._row(queries.SUSPECT, suspect=suspect)
-                if row is not None and row["said"] is None:  # a person may have been faster
-                    db.table("suspect").update(suspect, {"closed_at": at, "closed_why": str(note)})
 
     def _photo_values(self, judged: Judged, file_time: datetime) -> dict[str, Any]:
         taken_at, taken_from = self._taken(judged.taken_at, file_time)

@@ -9,18 +9,15 @@ from collections.abc import Mapping, Sequence
 from datetime import datetime
 
 from data import queries, walkrows
-from data.carried import Carried, carried_text
-from data.changes import Changes
-from data.closing import outcome
 from data.journal import Recorder
+from data.outcomebook import OutcomeBook
 from data.records import Fate, PhotoId, TrayId, fate_of
 from data.rootday import kept_judged_again
-from data.rows import time_text
 
 __all__ = ["MatchBook"]
 
 
-class MatchBook(Changes):
+class MatchBook(OutcomeBook):
     """Photos and the trays that they show."""
 
     def match(self, photo_id: PhotoId, tray_id: TrayId) -> Fate:
@@ -73,19 +70,6 @@ class MatchBook(Changes):
         for score in self._rows(queries.SCORES_OF_PHOTO, photo=photo_id):
             for suspect in self._rows(queries.SUSPECTS_OF_SCORE, score=score["id"]):
                 recorder.update("suspect", suspect["id"], kept_judged_again(dict(suspect), tray, taken_at))
-
-    def _keep_carried(self, carried: Mapping[PhotoId, Carried]) -> None:
-        """Which suspects are those of the day before: what photos show, so nothing that is taken back."""
-        for photo, one in carried.items():
-            self.set_setting(f"carried {photo}", carried_text(one))
-
-    def _close_by_match(self, recorder: Recorder, photo_id: PhotoId) -> None:
-        """As for a photo that was just kept, but undone with the match: that may have been a mistake."""
-        at = time_text(datetime.now())
-        found = outcome(self, photo_id)
-        self._keep_carried(found.carried)
-        for suspect, note in found.closing.items():
-            recorder.update("suspect", suspect, {"closed_at": at, "closed_why": str(note)})
 
 
 def _text(codes: Sequence[str]) -> str:

@@ -264,6 +264,31 @@ def test_a_patch_of_a_turned_tray_that_faded_closes_and_one_where_another_was_is
     assert "grown" not in look.sentence
 
 
+def test_what_was_carried_is_found_again_once_both_photos_are_scored_by_another_method(book: Book) -> None:
+    there, turned = Patch(x_mm=100.0, y_mm=50.0, area_cm2=4.0), Patch(x_mm=408.0, y_mm=204.0, area_cm2=7.0)
+    first = photo_on(book, 6, suspects=[there])
+    second = photo_on(book, 7, suspects=[turned], turned=True)
+
+    for photo, patch in ((first, there), (second, turned)):
+        pictures = book.pictures(photo)
+        assert pictures is not None
+        again = Judged(
+            name="again",
+            digest=None,
+            taken_at=None,
+            tag_number=10,
+            score=a_score(0.0, suspects=[patch], method="plain 2"),
+            top_view=pictures.top_view.read_bytes(),
+            labels=pictures.labels.read_bytes(),
+            thumbnail=b"thumb",
+        )
+        assert book.keep_again(photo, again)
+
+    (look,) = looks(book)
+    assert look.urgency is Urgency.NOW
+    assert the_suspect(book, second).id in {seen.id for seen in book.seen_suspects() if seen.was}
+
+
 def test_three_days_in_a_row_are_one_patch(book: Book) -> None:
     for day, area in ((5, 2.0), (6, 4.0), (7, 7.0)):
         turned = day == 6
