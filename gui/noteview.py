@@ -7,7 +7,8 @@ Not   painting (`timechart.py`), the table (`notetable.py`), adding (`noteentry.
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import datetime, time, timedelta
+from math import floor
 from typing import TYPE_CHECKING
 
 from data.events import Event, EventId, EventKind
@@ -81,6 +82,11 @@ class Notes:
     rows: tuple[NoteRow, ...] = ()
     dark: tuple[float, float] | None = None
     left_out: int = 0  # rows of loggers that the table does not list
+    sown: float = 0.0  # at which part of its day the tray was sown, 0-1
+
+    def calendar_day(self, days: float) -> int:
+        """The day since sowing by the calendar: the evening is of the same day as the morning."""
+        return floor(days + self.sown + 1e-9)  # midnight itself begins a day
 
 
 def read_notes(book: "Book", tray: Tray) -> Notes:
@@ -97,6 +103,7 @@ def read_notes(book: "Book", tray: Tray) -> Notes:
         rows=tuple(sorted(rows, key=lambda row: row.at, reverse=True)),
         dark=_dark(tray),
         left_out=len(own) - len(typed),
+        sown=(tray.sown_at - datetime.combine(tray.sown_at, time.min)) / timedelta(days=1),
     )
 
 

@@ -64,11 +64,14 @@ class TimeChart(GrowthChart):
             for kind, series in zip(lane.kinds, lane.series, strict=True):
                 if series:
                     told = self.tr("{kind}: {count} readings, the last one {value:g} on day {day:.0f}")
-                    words.append(
-                        filled(told, kind=kind, count=len(series), value=series[-1][1], day=series[-1][0])
-                    )
+                    last, value = series[-1]
+                    day = self._notes.calendar_day(last)
+                    words.append(filled(told, kind=kind, count=len(series), value=value, day=day))
         done = self.tr("{words} on day {day:.0f}")
-        words += [done.format(words=mark.words, day=mark.day) for mark in self._notes.marks]
+        words += [
+            done.format(words=mark.words, day=self._notes.calendar_day(mark.day))
+            for mark in self._notes.marks
+        ]
         self.setAccessibleDescription("; ".join(words))
 
     # --- where things lie

@@ -125,6 +125,19 @@ def test_an_event_has_a_mark_with_its_words(sheet: TraySheet, rack_book: Book, q
     assert "watered on day 7" in page.chart.accessibleDescription()
 
 
+def test_the_evening_is_told_as_the_day_that_the_morning_was(rack_book: Book) -> None:
+    tray = rack_book.tray(a1(rack_book))
+    midnight = datetime.combine(tray.sown_at, datetime.min.time())
+    hours = (0, 7, 20, 23)
+    for hour in hours:
+        rack_book.add_event([tray.id], EventKind.WATERED, midnight + timedelta(days=3, hours=hour))
+
+    notes = read_notes(rack_book, tray)
+
+    assert tray.sown_at > midnight
+    assert [notes.calendar_day(mark.day) for mark in notes.marks] == [3] * len(hours)
+
+
 def test_thrown_away_wants_a_reason_and_takes_the_tray_from_the_rack(
     sheet: TraySheet, rack_book: Book, qtbot: QtBot
 ) -> None:
