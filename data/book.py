@@ -86,7 +86,7 @@ class Book(OldBook, PlanBook, MaterialBook, TrialBook, LookBook, ClockBook, Corr
                 db.table("suspect").insert_all(suspects)
         assert isinstance(photo, int)
         self._put_pictures(PhotoId(photo), judged)
-        self._keep_outcome(PhotoId(photo))
+        self._keep_suspects_since(PhotoId(photo))
         return fate_of(self.photo(PhotoId(photo)))
 
     def _photo_values(self, judged: Judged, file_time: datetime) -> dict[str, Any]:

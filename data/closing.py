@@ -21,11 +21,11 @@ from data.records import KeptScore, PhotoId, SuspectId
 from data.sentence import Sentence
 from vision.history import Became
 
-__all__ = ["Outcome", "outcome"]
+__all__ = ["SuspectsSince", "suspects_since"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Outcome:
+class SuspectsSince:
     """What a photo told of the suspects of the day before, and the next day's photo of its own."""
 
     closing: Mapping[SuspectId, Sentence] = field(default_factory=dict)
@@ -34,12 +34,12 @@ class Outcome:
     """By the later photo: which of its suspects are which of the earlier one's."""
 
 
-def outcome(book: Reader, photo_id: PhotoId) -> Outcome:
+def suspects_since(book: Reader, photo_id: PhotoId) -> SuspectsSince:
     """What this photo, or the next day's, shows of the suspects of the day before."""
     photos = book.sure_photos_beside(photo_id)
     here = next((day for photo, day in photos if photo == photo_id), None)
     if here is None:
-        return Outcome()
+        return SuspectsSince()
     before = [photo for photo, day in photos if day < here]
     next_day = min((day for _, day in photos if day > here), default=None)
     after = [photo for photo, day in photos if day == next_day]
@@ -51,7 +51,7 @@ def outcome(book: Reader, photo_id: PhotoId) -> Outcome:
         if was is not None and courses is not None:
             closing |= _closing(was, courses, dict(photos)[later[0]])
             carried[later[0]] = _carried(earlier[0], courses)
-    return Outcome(closing=closing, carried=carried)
+    return SuspectsSince(closing=closing, carried=carried)
 
 
 def _courses(book: Reader, was: KeptScore, later: PhotoId) -> tuple[SuspectBetween, ...] | None:

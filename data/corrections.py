@@ -16,11 +16,11 @@ from data import correctionrows, queries
 from data.journal import Recorder, as_text, from_text
 from data.judged import Judged
 from data.originals import put
-from data.outcomebook import OutcomeBook
 from data.records import Fate, KeptScore, PhotoId, PhotoRow, Refused, fate_of
 from data.rootday import judged_again
 from data.rows import OF_BED, score_of, time_text
 from data.scorerows import score_row, suspect_rows
+from data.suspectbook import SuspectBook
 from vision.reason import Reason
 
 __all__ = ["Corrections"]
@@ -30,7 +30,7 @@ INNER = ("inner_long_mm", "inner_short_mm")
 SAME_PLACE_MM = 20.0  # two suspects nearer than that are one patch seen twice
 
 
-class Corrections(OutcomeBook):
+class Corrections(SuspectBook):
     """Scores that a person has mended."""
 
     def set_corners(
@@ -145,7 +145,7 @@ class Corrections(OutcomeBook):
                 db.table("photo").update(photo_id, {"needs_corners": 0})
             db.table("suspect").insert_all(one | {"score": score_id} for one in suspects)
         self._put_pictures(photo_id, judged)
-        self._keep_outcome(photo_id)
+        self._keep_suspects_since(photo_id)
         return True
 
     # --- inside one change

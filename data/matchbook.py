@@ -10,14 +10,14 @@ from datetime import datetime
 
 from data import queries, walkrows
 from data.journal import Recorder
-from data.outcomebook import OutcomeBook
 from data.records import Fate, PhotoId, TrayId, fate_of
 from data.rootday import kept_judged_again
+from data.suspectbook import SuspectBook
 
 __all__ = ["MatchBook"]
 
 
-class MatchBook(OutcomeBook):
+class MatchBook(SuspectBook):
     """Photos and the trays that they show."""
 
     def match(self, photo_id: PhotoId, tray_id: TrayId) -> Fate:

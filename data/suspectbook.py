@@ -1,4 +1,4 @@
-"""Outcome book: what a photo shows of the suspects of the day before, kept as it comes in.
+"""Suspect book: what a photo shows of the suspects of the day before, kept as it comes in.
 
 In    a photo that was just kept, scored again, or matched to its tray
 Out   suspects that close themselves, each with its note; which suspects are those of the day before
@@ -11,20 +11,20 @@ from datetime import datetime
 from data import queries
 from data.carried import Carried, carried_text
 from data.changes import Changes
-from data.closing import outcome
+from data.closing import suspects_since
 from data.journal import Recorder
 from data.records import PhotoId
 from data.rows import time_text
 
-__all__ = ["OutcomeBook"]
+__all__ = ["SuspectBook"]
 
 
-class OutcomeBook(Changes):
+class SuspectBook(Changes):
     """Suspects from one photo to the next."""
 
-    def _keep_outcome(self, photo_id: PhotoId) -> None:
+    def _keep_suspects_since(self, photo_id: PhotoId) -> None:
         """Suspects of the day before that this photo no longer shows close themselves; not to be undone."""
-        found = outcome(self, photo_id)
+        found = suspects_since(self, photo_id)
         if not found.carried:
             return
         at = time_text(datetime.now())
@@ -38,7 +38,7 @@ class OutcomeBook(Changes):
     def _close_by_match(self, recorder: Recorder, photo_id: PhotoId) -> None:
         """As for a photo that was just kept, but undone with the match: that may have been a mistake."""
         at = time_text(datetime.now())
-        found = outcome(self, photo_id)
+        found = suspects_since(self, photo_id)
         self._keep_carried(found.carried)
         for suspect, note in found.closing.items():
             recorder.update("suspect", suspect, {"closed_at": at, "closed_why": str(note)})
