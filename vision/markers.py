@@ -20,7 +20,7 @@ from numpy.typing import NDArray
 from vision.covered import covered_card, covered_tag, lone_cards
 from vision.patterns import MODULES, Grey, bits, dictionary
 from vision.photo import Point
-from vision.pose import Pose, Seen, best_fit
+from vision.pose import Pose, Seen, best_fit, first_poses, usual_focal
 from vision.traytype import TAG_HEIGHT_MM, TAG_MARK_MM, TrayType
 
 __all__ = ["CARDS", "TAGS", "Grey", "Marks", "Quad", "Tag", "bits", "find_marks"]
@@ -89,7 +89,7 @@ def find_marks(grey: Grey, tray: TrayType | None = None) -> Marks:
 def _with_near(search: "_Search", ways: Sequence[Way], marks: Marks, tray: TrayType) -> Marks:
     """The marks and those cards in the open that are seen only closer, looked at where they must be."""
     cards = dict(marks.cards)
-    pose = _pose(cards, marks.tag, search.size, tray)
+    pose = _first_pose(cards, search.size, tray)
     for number, way in product(CARDS, ways):
         if pose is not None and number not in cards:
             quads = search.look(way, near=pose.project(tray.card_quad(number)))
@@ -120,11 +120,21 @@ def _with_covered(grey: Grey, marks: Marks, size: tuple[int, int], tray: TrayTyp
 
 def _pose(cards: Mapping[int, Quad], tag: Tag | None, size: tuple[int, int], tray: TrayType) -> Pose | None:
     """Where the camera probably was, for a search; the focal length is that of most phones."""
-    seen = [Seen(corners=np.array(quad), quad_mm=tray.card_quad(number)) for number, quad in cards.items()]
+    seen = _seen(cards, tray)
     if tag is not None:
         seen.append(Seen(corners=np.array(tag.quad), quad_mm=None))
     fit = best_fit(seen, size, None)
     return None if fit is None else fit.pose
+
+
+def _first_pose(cards: Mapping[int, Quad], size: tuple[int, int], tray: TrayType) -> Pose | None:
+    """The same from the cards alone and unrefined: good to a small part of a card, at no cost."""
+    focal, _ = usual_focal(size, None)
+    return next(iter(first_poses(_seen(cards, tray), size, focal)), None)
+
+
+def _seen(cards: Mapping[int, Quad], tray: TrayType) -> list[Seen]:
+    return [Seen(corners=np.array(quad), quad_mm=tray.card_quad(number)) for number, quad in cards.items()]
 
 
 def _ladder(longest: int) -> Iterator[Way]:
@@ -221,7 +231,7 @@ def _one_station(found: Mapping[int, list[Quad]], size: tuple[int, int], tray: T
     ]
     cards = min(ways, key=lambda way: _misfit(way, tray)) if len(ways) > 1 else ways[0]
     tags = [Tag(number=n, quad=quad) for n, quads in found.items() if n in TAGS for quad in quads]
-    pose = _pose(cards, None, size, tray)
+    pose = _first_pose(cards, size, tray)
     if pose is not None and len(cards) >= 2:
         tags = [tag for tag in tags if _at_the_rim(tag, pose, tray)]
     middle = np.array(size) / 2 if pose is None else pose.project(np.zeros((1, 3)))[0]
