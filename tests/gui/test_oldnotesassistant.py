@@ -189,7 +189,8 @@ def test_each_state_of_a_file_has_its_sentence(rack_book: Book) -> None:
 
 def test_a_tray_is_told_with_all_that_is_known_of_it(rack_book: Book) -> None:
     text = (
-        "tray,crop,medium,sown,cut,trial,block,shelf,lot,dry seed g,soak h,feed,yield g,height mm,score,note\n"
+        "tray,crop,medium,sown,cut,trial,block,shelf,lot,"
+        "dry seed g,soak h,feed,yield g,height mm,score,note\n"
         "K1,pea,coir,2025-04-13,2025-04-24,spring,b1,north,L7,220,8,kelp,310,95,80,fine\n"
     )
     notes = look_at_notes(rack_book, text.encode(), None, None, 1).notes
