@@ -133,6 +133,13 @@ def _of_canopy(change: "Change") -> list[Sentence]:
             )
         )
         return told
+    if not change.alignment.is_exact and change.alignment.error_mm is not None:
+        told.append(
+            Sentence(
+                "Leaves have moved unlike each other: single places are told to within {error:.0f} mm.",
+                error=max(2.0, change.alignment.error_mm),
+            )
+        )
     if change.appeared >= LEAST_POINTS:
         told.append(
             Sentence("Canopy grew over {appeared:.0f} % of the tray.", appeared=round(change.appeared, 1))

@@ -5821,6 +5821,10 @@ trusted</source>
             <translation>Es blieb zu wenig an seinem Ort, um die Fotos aufeinanderzulegen; einzelne Stellen werden darum nicht verglichen.</translation>
         </message>
         <message>
+            <source>Leaves have moved unlike each other: single places are told to within {error:.0f} mm.</source>
+            <translation>Blätter haben sich ungleich bewegt: Einzelne Stellen sind auf {error:.0f} mm genau angegeben.</translation>
+        </message>
+        <message>
             <source>Canopy grew over {appeared:.0f} % of the tray.</source>
             <translation>Auf {appeared:.0f} % der Schale kam Bestand hinzu.</translation>
         </message>

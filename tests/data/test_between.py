@@ -15,6 +15,7 @@ from data.judged import Judged
 from data.mold import looks_at_mold
 from data.records import KeptSuspect, Look, PhotoId, Said, Urgency
 from tests.data.builders import Patch, a_score
+from vision.alignment import AS_PLACED, Alignment
 from vision.history import Became
 from vision.picture import encode_jpeg, encode_labels
 from vision.tissue import Label
@@ -214,6 +215,23 @@ def test_a_patch_that_stays_does_not_close(book: Book, tmp_path: Path) -> None:
 
 
 # --- the look list rests on it
+
+
+def test_photos_that_lie_on_each_other_less_than_exactly_say_so(
+    book: Book, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    first, second = photo_on(book, 6), photo_on(book, 7)
+    words = "Leaves have moved unlike each other: single places are told to within 2 mm."
+    found = between(book, first, second)
+    assert found is not None
+    assert words not in map(str, found.sentences)
+
+    rough = Alignment(matrix=AS_PLACED, turned=False, error_mm=1.8)
+    monkeypatch.setattr("vision.alignment.align", lambda _earlier, _later: rough)
+    found = between(book, first, second)
+
+    assert found is not None
+    assert words in map(str, found.sentences)
 
 
 def looks(book: Book) -> list[Look]:
