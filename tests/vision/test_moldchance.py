@@ -9,7 +9,7 @@ import pytest
 
 from vision import learned, moldchance
 from vision.learned import LearnedTissue
-from vision.moldchance import Cells, mold_cells, names_of_features
+from vision.moldchance import Cells, features, mold_cells, names_of_features
 from vision.network import FOLDER, ModelDamaged
 from vision.tissue import Label, Pixels, PlainTissue, TissueMap
 
@@ -66,6 +66,18 @@ def test_a_tray_turned_round_has_its_chances_turned_round():
     back = mold_cells(np.ascontiguousarray(top[::-1, ::-1]), turned).chance[::-1, ::-1]
 
     assert np.abs(there - back).max() < 0.01
+
+
+def test_features_are_the_same_to_the_last_digit_wherever_in_memory_they_lie():
+    """Else the table could not be learned twice alike; OpenCV's `magnitude` rounds by the address."""
+    top = rendered("top_felt.jpg")
+    tissue = LearnedTissue().label(top, 2.0)
+    first = features(top, tissue)
+
+    for size in (1_001, 40_007, 130_003):
+        taken = np.empty(size)  # so that the next planes lie elsewhere
+        again = features(top, tissue)
+        assert all(np.array_equal(first[name], again[name]) for name in first), taken.size
 
 
 def test_the_table_has_learned_the_features_that_it_is_given():
