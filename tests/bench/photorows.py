@@ -24,7 +24,7 @@ import cv2
 import numpy as np
 from PIL import Image
 
-from tests.bench.limits import ROUNDS, Row, Work, busy, ratio, seconds
+from tests.bench.limits import ROUNDS, Row, Work, busy, one_peak, ratio, seconds
 from tests.vision.test_photo import wide_gamut_profile
 from vision.cells import cell_shares
 from vision.cielab import lab, linear
@@ -105,6 +105,7 @@ class Scene:
 def photo_rows() -> Iterator[Row]:
     """The stages of one photo, in their order."""
     cv2.setNumThreads(1)
+    one_peak()
     scene = Scene()
     for stage, work, limit, own in _stages(scene):
         value = ratio(work, scene.decode)
