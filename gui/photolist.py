@@ -20,19 +20,19 @@ from PySide6.QtWidgets import (
 
 from gui.droparea import DropArea
 from gui.intakebands import IntakeBands
+from gui.intakeroom import Parts, Room, row_height, share_out
 from gui.intakeview import IntakeRow, IntakeState, Kind
 from gui.palette import Space, set_role
 from gui.photopanel import PhotoPanel
 from gui.phototable import FATE, PHOTO, FateDelegate, PhotoDelegate, PhotoTable
+from gui.questionband import QuestionBand
 from gui.scoringagain import ScoringAgain
 from gui.thumbnails import Thumbnails
 from gui.work import Work
 
 __all__ = ["PhotoList"]
 
-LEAST_LIST = 150  # px for the list alone, with the next step shown
-LEAST_ROOM = 360  # the same with the photo and the drop area
-LARGE_TEXT = 22  # px of a line from which a sentence needs three of them in the least window
+LIST, PANEL = 3, 2  # shares of the width
 
 
 class PhotoRows(QTableView):
@@ -76,7 +76,7 @@ class PhotoList(QWidget):
         self.only_needing.setCheckable(True)
         self.only_needing.setToolTip(self.tr("Show only photos that need you"))
         self.only_needing.toggled.connect(self.filter_changed)
-        head = QHBoxLayout()
+        self._head = head = QHBoxLayout()
         head.setSpacing(Space.M)
         head.addWidget(self.headline)
         head.addWidget(self.summary, 1)
@@ -89,8 +89,8 @@ class PhotoList(QWidget):
         self.panel = PhotoPanel(work, self)
         middle = QHBoxLayout()
         middle.setSpacing(Space.M)
-        middle.addWidget(self.table, 3)
-        middle.addWidget(self.panel, 2)
+        middle.addWidget(self.table, LIST)
+        middle.addWidget(self.panel, PANEL)
         self.drop = DropArea(self, large=False)
         self.next_step = QPushButton(self)
         set_role(self.next_step, "rack-main")
@@ -134,33 +134,51 @@ class PhotoList(QWidget):
         """Columns and rows as the letters want them."""
         letters = self.table.fontMetrics().averageCharWidth()
         self.table.setColumnWidth(PHOTO, 108 + 15 * letters)
-        rows = self.table.verticalHeader()
-        rows.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-        lines = 2 if self.table.fontMetrics().height() < LARGE_TEXT else 3
-        rows.setDefaultSectionSize(max(56, lines * self.table.fontMetrics().lineSpacing() + Space.S))
+        self.table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        self._make_room()
 
     # --- showing
 
     @Slot()
     def _make_room(self) -> None:
         """A question above the list takes the place of what can be done without for as long as it is open."""
-        asked = self.bands.asked is not None
         self.panel.lead(not self.bands.leads)
         words = self.tr("Above the list: {question} The key Q leads there.")
         question = "" if self.bands.asked is None else self.bands.asked.accessibleName()
         self.table.setAccessibleDescription(words.format(question=question) if question else "")
-        column = self.layout()
-        assert column is not None
+        room = self._shared_out(self.bands.asked)
+        self.table.verticalHeader().setDefaultSectionSize(room.row)
+        self.table.horizontalHeader().setVisible(room.heading)
+        self.panel.setVisible(room.panel)
+        self.panel.picture.setVisible(room.picture)
+        self.drop.setVisible(room.drop)
+        self.next_step.setVisible(room.next_step)
+        self._show_next_step()
+
+    def _shared_out(self, band: QuestionBand | None) -> Room:
+        """Who gets how much of the page; the question is told its part."""
+        line, column = self.table.fontMetrics().lineSpacing(), self.layout()
+        if band is None or column is None:
+            return Room(row=row_height(line), question=0)
         edges = column.contentsMargins()
         width = self.width() - edges.left() - edges.right()
-        taken = self.bands.heightForWidth(width) + column.spacing() if asked else 0
-        rest = self.height() - edges.top() - edges.bottom() - taken - self.headline.sizeHint().height()
-        rest -= 2 * column.spacing() + self.next_step.sizeHint().height()
-        self.panel.setVisible(not asked or rest >= self.panel.minimumSizeHint().height())
-        wide = self.drop.sizeHint().height() - self.next_step.sizeHint().height()
-        self.drop.setVisible(not asked or rest - wide >= LEAST_ROOM)
-        self.next_step.setVisible(not asked or rest >= LEAST_LIST)
-        self._show_next_step()
+        taken = edges.top() + edges.bottom() + self._head.sizeHint().height() + 3 * column.spacing()
+        panel, picture = self.panel.least_heights((width - Space.M) * PANEL // (LIST + PANEL))
+        room = share_out(
+            Parts(
+                room=self.height() - taken,
+                line=line,
+                question=band.whole_height(width),
+                least_question=band.least_height(width),
+                heading=self.table.horizontalHeader().sizeHint().height(),
+                panel=panel,
+                picture=picture,
+                drop=self.drop.sizeHint().height(),
+                next_step=self.next_step.sizeHint().height(),
+            )
+        )
+        band.allow(room.question, width)
+        return room
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Room for the question."""
@@ -176,7 +194,7 @@ class PhotoList(QWidget):
         self.only_needing.setChecked(state.only_needing)
         self.model.show(state.rows)
         self._keep_looking_at(self._current)
-        self._show_next_step()
+        self._make_room()
 
     def _keep_looking_at(self, row: IntakeRow | None) -> None:
         number = -1 if row is None else self.model.number_of(row)
@@ -197,7 +215,7 @@ class PhotoList(QWidget):
     def _looked_at(self, index: QModelIndex) -> None:
         self._current = self.model.row(index.row())
         self.panel.show_row(self._current)
-        self._show_next_step()
+        self._make_room()
 
     @Slot()
     def _show_next_step(self) -> None:

@@ -99,6 +99,16 @@ class PhotoPanel(QFrame):
         button.clicked.connect(pressed)
         return button
 
+    def least_heights(self, width: int) -> tuple[int, int]:
+        """px below which something would be cut at this width, and how much of it can be given up.
+
+        The picture can; of a list in which a tray is being looked for all, so that it never goes.
+        """
+        within, picture = self.layout(), self.picture.minimumHeight() + Space.S
+        assert within is not None
+        least = within.totalMinimumHeightForWidth(width) + (picture if self.picture.isHidden() else 0)
+        return least, picture if self.picker.isHidden() else least
+
     def show_trays(self, trays: Sequence[Tray]) -> None:
         """The trays that can be chosen; of those that have ended such as grew on the day of the photo."""
         self._trays = tuple(trays)

@@ -202,7 +202,7 @@ class PhotoDelegate(_Delegate):
 
 
 class FateDelegate(_Delegate):
-    """A mark of its own shape for each kind of fate, and the sentence on up to two lines."""
+    """A mark of its own shape for each kind of fate, and the sentence on as many lines as the row has."""
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         """Mark and words."""

@@ -19,7 +19,9 @@ from data.records import PhotoId
 from data.rescoring import Again, give_up, to_offer
 from gui.intake import Intake
 from gui.moments import show_moment
+from gui.palette import dress
 from gui.scoringagain import minutes_words
+from gui.tokens import Scheme
 from gui.work import Work
 from tests.data.builders import a_note, a_score, bring, score_note
 from tests.gui.rackbook import a_rack_book
@@ -44,6 +46,14 @@ def intake(qtbot: QtBot, dressed: QApplication, work: Work) -> Intake:
     with qtbot.waitActive(made):
         made.show()
     return made
+
+
+@pytest.fixture
+def large_letters(intake: Intake, dressed: QApplication) -> Iterator[None]:
+    dress(dressed, Scheme.LIGHT, 150)
+    intake.redress()
+    yield
+    dress(dressed, Scheme.LIGHT)
 
 
 def opened(intake: Intake, book: Book, qtbot: QtBot) -> None:
@@ -197,6 +207,41 @@ def test_q_goes_to_the_question_and_all_of_it_can_be_reached_and_has_a_name(
         and not (isinstance(widget, QPushButton) and widget.text())
     ]
     assert nameless == []
+
+
+@pytest.mark.parametrize("height", [569, 540, 683])  # the first is what the least window leaves to a place
+def test_with_large_letters_three_photos_and_the_next_step_stay_in_sight(
+    intake: Intake, rack: Book, qtbot: QtBot, tmp_path: Path, large_letters: None, height: int
+) -> None:
+    a_wrong_walk(rack, tmp_path / "phone", count=6)
+    opened(intake, rack, qtbot)
+
+    intake.resize(1024, height)
+
+    page, band = intake.list, intake.list.bands.clock
+    qtbot.waitUntil(lambda: page.table.viewport().height() >= 3 * page.table.rowHeight(0))
+    for button in (page.next_step, band.mend, band.believe, band.look):
+        assert button.isVisible()
+        assert not button.visibleRegion().isEmpty()
+        assert button.visibleRegion().boundingRect() == button.rect()
+
+
+def test_what_rolls_of_a_question_comes_into_sight_with_the_focus(
+    intake: Intake, rack: Book, qtbot: QtBot, tmp_path: Path, large_letters: None
+) -> None:
+    a_wrong_walk(rack, tmp_path / "phone", count=6)
+    opened(intake, rack, qtbot)
+    intake.resize(1024, 480)
+    band = intake.list.bands.clock
+    qtbot.waitUntil(lambda: band.matter.verticalScrollBar().maximum() > 0)
+
+    qtbot.keyClick(intake.list.table, Qt.Key.Key_Q)
+    while intake.window().focusWidget() is not band.first_after:
+        before = intake.window().focusWidget()
+        qtbot.keyClick(before, Qt.Key.Key_Backtab)
+        assert intake.window().focusWidget() is not before
+
+    assert band.first_after.visibleRegion().boundingRect().height() > band.first_after.height() // 2
 
 
 def test_nothing_is_asked_while_photos_come_in(
