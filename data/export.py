@@ -25,8 +25,9 @@ from data.cancel import CancelToken
 from data.lostviews import make_lost_views
 from data.opencells import cell, cell_shares, figure, spreadsheet_safe
 from data.openchecklist import VERSION, checklist
+from data.opencolumns import CELL_HEADINGS, Kind, OpenTable
 from data.openpackage import CAUTION, described, field, foreign_key, page, resource_of
-from data.opentables import CELL_HEADINGS, TABLES, Kind, OpenTable
+from data.opentables import TABLES
 from data.records import PhotoId
 from data.travelerrors import ExportWouldMix, writing_to
 from data.verdicts import CropVerdict, verdicts

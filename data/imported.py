@@ -22,7 +22,8 @@ from data.book import Book
 from data.cancel import CancelToken
 from data.export import PROFILE
 from data.opencells import plain_text
-from data.opentables import CELL_HEADINGS, TABLES, Column, Kind, OpenTable
+from data.opencolumns import CELL_HEADINGS, Column, Kind, OpenTable
+from data.opentables import TABLES
 from data.scorerows import pack_cells
 from data.travelerrors import NotAnExport
 

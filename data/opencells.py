@@ -12,7 +12,7 @@ import sys
 from array import array
 from collections.abc import Iterator
 
-from data.opentables import Column, Kind
+from data.opencolumns import Column, Kind
 from data.rows import NO_CELL
 
 __all__ = ["cell", "cell_shares", "figure", "plain_text", "spreadsheet_safe"]

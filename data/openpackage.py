@@ -10,7 +10,8 @@ Frictionless Data Package and Table Schema, version 1 (specs.frictionlessdata.io
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import Any
 
-from data.opentables import TABLES, Kind, OpenTable
+from data.opencolumns import Kind, OpenTable
+from data.opentables import TABLES
 from data.sentence import Sentence
 
 __all__ = ["CAUTION", "described", "field", "foreign_key", "page", "resource_of"]
