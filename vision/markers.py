@@ -20,7 +20,8 @@ from numpy.typing import NDArray
 from vision.covered import covered_card, covered_tag, lone_cards
 from vision.patterns import MODULES, Grey, bits, dictionary
 from vision.photo import Point
-from vision.pose import Pose, Seen, best_fit, first_poses, usual_focal
+from vision.pose import Pose, Seen, first_poses, usual_focal
+from vision.posefit import best_fit
 from vision.traytype import TAG_HEIGHT_MM, TAG_MARK_MM, TrayType
 
 __all__ = ["CARDS", "TAGS", "Grey", "Marks", "Quad", "Tag", "bits", "find_marks"]

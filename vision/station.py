@@ -17,7 +17,8 @@ from numpy.typing import NDArray
 from vision.corners import Corners, CornersFrom
 from vision.markers import Marks, as_quad
 from vision.photo import Photo
-from vision.pose import Fit, Seen, best_fit
+from vision.pose import Seen
+from vision.posefit import Fit, best_fit
 from vision.traytype import GREY_MM, PATCH_MM, TAG_MARK_MM, WHITE_MM, TrayType, square
 
 __all__ = ["Patches", "TrayType", "patches", "station_corners"]

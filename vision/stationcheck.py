@@ -24,7 +24,8 @@ from vision.corners import Corners
 from vision.light import judge_light
 from vision.markers import CARDS, Marks, Quad, find_marks
 from vision.photo import Photo, grey
-from vision.pose import Fit, Pose, Seen, best_fit
+from vision.pose import Pose, Seen
+from vision.posefit import Fit, best_fit
 from vision.reason import Reason
 from vision.station import patches, station_corners
 from vision.topview import make_top_view
