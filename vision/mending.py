@@ -18,7 +18,7 @@ from vision.cielab import lab
 from vision.colour import measure_colour
 from vision.ownmm import stand_of
 from vision.reason import Reason
-from vision.score import Score, Scored
+from vision.scored import Score, Scored
 from vision.stand import measure_stand
 from vision.tissue import Label, Labels, Mask, canopy
 

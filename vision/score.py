@@ -2,24 +2,24 @@
 
 In    a photo or the path of one; a method that tells tissues apart; corners where a person gave them
 Out   `Scored` (the numbers, the top view, the labels) or `Refused`
-Not   which tray of the book it is and what is stored (the book), drawing (`picture.py`)
+Not   the records (`scored.py`), which tray of the book it is and what is stored (the book), drawing
+      (`picture.py`)
 
 This is the plot of the room: marks, corners, top view, light, tissue, stand, colour, suspects. Corners by
 hand win over the station, the station over the frame. A frame that is not sure is scored all the same; its
 confidence says so.
 """
 
-from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field, replace
-from datetime import datetime
+from collections.abc import Callable, Sequence
+from dataclasses import replace
 from pathlib import Path
 from time import perf_counter
 
 import cv2
 import numpy as np
 
-from vision.colour import Colour, measure_colour
-from vision.corners import Corners, CornersFrom, by_hand
+from vision.colour import measure_colour
+from vision.corners import Corners, by_hand
 from vision.light import Light, judge_light, judge_pixels, white_balance
 from vision.markers import Marks
 from vision.ownmm import stand_of, suspects_of
@@ -33,13 +33,14 @@ from vision.photo import (
     read_photo,
     upright_points,
 )
-from vision.place import SURE, TrayOf, find_corners, marks_and_tray
+from vision.place import TrayOf, find_corners, marks_and_tray
 from vision.reason import Reason
-from vision.stand import Stand, measure_stand
+from vision.scored import Refused, Score, Scored, explained
+from vision.stand import measure_stand
 from vision.station import patches
-from vision.suspects import Suspect, find_suspects
-from vision.tissue import Labels, Tissue
-from vision.topview import LONG_MM, PX_PER_MM, SHORT_MM, TOP_WIDTH, make_top_view, top_scale
+from vision.suspects import find_suspects
+from vision.tissue import Tissue
+from vision.topview import PX_PER_MM, TOP_WIDTH, make_top_view, top_scale
 
 __all__ = [
     "PIPELINE",
@@ -57,66 +58,6 @@ PIPELINE = "2"  # goes up with every change around the tissue method that moves 
 MOST_USELESS_PCT = 50.0  # black or burnt, of a picture that is a top view already
 LEAST_EXPOSURE = 5.0  # mean L* of such a picture: below it everything is black
 MOST_WHOLE_PX = 4_000_000  # larger pictures of unknown scale are labelled smaller: memory
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Score:
-    """All numbers of one photo. A number that cannot be had is None and named in `missing`."""
-
-    name: str
-    digest: str
-    taken_at: datetime | None
-    tag_number: int | None
-    corners: Corners | None  # of the stored photo; None where the picture is a top view already
-    corners_px: tuple[Point, Point, Point, Point] | None  # of the upright photo
-    light: Light
-    stand: Stand
-    colour: Colour
-    suspects: tuple[Suspect, ...]
-    px_per_mm: float | None  # of the photo, least over the inner area
-    tilt_deg: float | None
-    method: str  # tissue method and pipeline with their versions; scores of two methods are never mixed
-    seconds: float
-    inner_mm: tuple[float, float] = (LONG_MM, SHORT_MM)  # long and short side that all mm and cm2 rest on
-    coverage_sd: float | None = None  # standard deviation of coverage, points; None where not told
-    notes: tuple[Reason, ...] = ()  # what was found odd about the file or doubtful about the labels
-    missing: Mapping[str, Reason] = field(default_factory=dict)  # by name of the number, parts included
-
-    @property
-    def corners_from(self) -> CornersFrom:
-        """How the corners were had."""
-        return CornersFrom.WHOLE if self.corners is None else self.corners.found_by
-
-    @property
-    def frame_confidence(self) -> float:
-        """0 to 1: how sure the corners are; 1 where a person gave them or said that the picture is a top
-        view."""
-        return 1.0 if self.corners is None else self.corners.confidence
-
-    @property
-    def is_sure(self) -> bool:
-        """Whether the corners may be used without asking a person."""
-        return self.frame_confidence >= SURE
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Scored:
-    """A score with the pictures that it was measured on."""
-
-    score: Score
-    top: Pixels  # sRGB, corrected for the light where a patch was seen
-    labels: Labels
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Refused:
-    """A photo that cannot be used, and why."""
-
-    name: str
-    digest: str | None  # None where the file could not be read
-    reason: Reason
-    tag_number: int | None = None
-    taken_at: datetime | None = None
 
 
 def score_file(
@@ -189,7 +130,7 @@ def score_photo(
         coverage_sd=tissues.coverage_sd,
         notes=photo.notes + tissues.notes,
     )
-    return _timed(Scored(score=_explained(score), top=top, labels=tissues.labels), started)
+    return _timed(Scored(score=explained(score), top=top, labels=tissues.labels), started)
 
 
 def score_whole(photo: Photo, tissue: Tissue) -> Scored | Refused:
@@ -225,7 +166,7 @@ def score_whole(photo: Photo, tissue: Tissue) -> Scored | Refused:
         coverage_sd=tissues.coverage_sd,
         notes=photo.notes + doubts + tissues.notes,
     )
-    return _timed(Scored(score=_explained(score), top=top, labels=labels), started)
+    return _timed(Scored(score=explained(score), top=top, labels=labels), started)
 
 
 def _read_and(path: Path, score: Callable[[Photo], Scored | Refused]) -> Scored | Refused:
@@ -268,24 +209,6 @@ def _not_too_large(top: Pixels) -> Pixels:
     return np.asarray(
         cv2.resize(top, (columns // times, rows // times), interpolation=cv2.INTER_AREA), np.uint8
     )
-
-
-def _explained(score: Score) -> Score:
-    """The score with every missing number named, its own and those of its parts."""
-    missing: dict[str, Reason] = dict(score.light.reasons)
-    missing |= score.stand.reasons
-    missing |= score.colour.reasons
-    if score.taken_at is None:
-        missing["taken_at"] = Reason.NO_TIME
-    if score.tag_number is None:
-        missing["tag_number"] = Reason.NO_TAG
-    if score.coverage_sd is None:
-        missing["coverage_sd"] = Reason.NO_DOUBT
-    if score.tilt_deg is None:
-        missing["tilt_deg"] = Reason.NO_SCALE if score.corners is None else Reason.NO_FOCAL_LENGTH
-    if score.corners is None:
-        missing |= dict.fromkeys(("corners", "corners_px", "px_per_mm", "suspects"), Reason.NO_SCALE)
-    return replace(score, missing=missing)
 
 
 def _refused(photo: Photo, reason: Reason, marks: Marks | None) -> Refused:
