@@ -16,7 +16,8 @@ from importlib.util import find_spec
 from io import TextIOWrapper
 from pathlib import Path
 
-from gui.commandlist import COMMANDS, farm_option
+from gui.commandlist import COMMANDS
+from gui.commandoptions import farm_option
 
 __all__ = ["main", "parser"]
 
