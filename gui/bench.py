@@ -71,6 +71,7 @@ class Bench(Screen):
         self.lost.made.connect(self._look_again)
         self.lists = BenchLists(work, self)
         self.lists.tray_chosen.connect(self.tray_wanted)
+        self.lists.troubled.connect(self.troubled)
         work.changed.connect(self._work_changed)
         self._content = self._make_content()
         self._empty = Teaching("bench", self.tr("Add a tray"), self, other=self.tr("Plan a trial"))

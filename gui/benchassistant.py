@@ -10,12 +10,10 @@ from datetime import datetime
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtGui import QPixmap
 from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
     QFileDialog,
-    QFormLayout,
     QHBoxLayout,
     QLabel,
     QLineEdit,
@@ -28,7 +26,6 @@ from data.benchtest import (
     BenchKind,
     BenchTest,
     Due,
-    NewBenchTest,
     Step,
     due_of,
     readings_of_step,
@@ -42,7 +39,9 @@ from data.heat import CAUTION
 from data.readings import NewReading, Reading, ReadingKind
 from data.typed import read_typed
 from data.units import UnitSystem
+from gui.benchconditions import BenchConditions
 from gui.form import fields, fit
+from gui.heappictures import HeapPictures
 from gui.materialdesk import MaterialDesk
 from gui.materialview import step_words
 from gui.moments import MomentEdit, moment_in, show_moment
@@ -50,9 +49,6 @@ from gui.palette import Space, set_role
 from gui.spoken import DAY, day_words, in_figures, spoken
 
 __all__ = ["BenchAssistant"]
-
-THUMB = 96  # px
-MOST_THUMBS = 5
 
 
 class BenchAssistant(QDialog):
@@ -94,7 +90,9 @@ class BenchAssistant(QDialog):
         self.caution.setText(spoken(CAUTION))
         self.caution.setVisible(self._kind is BenchKind.COOLING)
         self.trouble = self._label("alarm")
-        self._make_conditions()
+        self.conditions = BenchConditions(
+            self._kind, self._book.tray_types(), self._book.medium(self._medium), self
+        )
         self.value = QLineEdit(self)
         self.value.setAccessibleName(self.tr("What was read"))
         self.mark = QComboBox(self)
@@ -110,14 +108,14 @@ class BenchAssistant(QDialog):
         self.mark_name = QLabel(self.tr("By eye"), self)
         form.addRow(self.mark_name, self.mark)
         form.addRow(self.tr("When"), self.at)
-        self.pictures = QHBoxLayout()
+        self.pictures = HeapPictures(self)
         column = QVBoxLayout(self)
         column.setContentsMargins(Space.XL, Space.L, Space.XL, Space.L)
         column.setSpacing(Space.M)
         for part in (self.conditions, self.done_list, self.words, self.when):
             column.addWidget(part)
         column.addLayout(form)
-        column.addLayout(self.pictures)
+        column.addWidget(self.pictures)
         for part in (self.trouble, self.caution):
             column.addWidget(part)
         column.addStretch(1)
@@ -154,53 +152,6 @@ class BenchAssistant(QDialog):
         if role:
             set_role(label, role)
         return label
-
-    def _make_conditions(self) -> None:
-        """Asked once, before the first reading."""
-        self.conditions = QWidget(self)
-        self._make_answers()
-        form = QFormLayout(self.conditions)
-        form.setContentsMargins(0, 0, 0, 0)
-        form.setVerticalSpacing(Space.S)
-        if self._kind is BenchKind.BREAKDOWN:
-            form.addRow(self.tr("Where"), self.place)
-            for part in (self.kind_of_tray, self.seating, self.watering):
-                part.hide()
-            return
-        self.place.hide()
-        form.addRow(self.tr("Tray type"), self.kind_of_tray)
-        form.addRow(self.tr("Seating"), self.seating)
-        form.addRow(self.tr("Watering"), self.watering)
-
-    def _make_answers(self) -> None:
-        """A field for each condition, as is usual for the medium."""
-        self.seating, self.watering = QComboBox(self.conditions), QComboBox(self.conditions)
-        self.kind_of_tray = QComboBox(self.conditions)
-        self.place = QLineEdit(self.conditions)
-        seatings = {
-            "in the tray": self.tr("in the tray"),
-            "on an upturned tray": self.tr("on an upturned tray"),
-        }
-        for value, words in seatings.items():
-            self.seating.addItem(words, value)
-        waterings = {
-            "top": self.tr("watered from top"),
-            "bottom": self.tr("watered from below"),
-            "both": self.tr("watered from both sides"),
-        }
-        for value, words in waterings.items():
-            self.watering.addItem(words, value)
-        for kind in self._book.tray_types():
-            self.kind_of_tray.addItem(kind.name, kind.name)
-        medium = self._book.medium(self._medium)
-        if medium is not None:
-            self.seating.setCurrentIndex(max(0, self.seating.findData(medium.seating)))
-            self.watering.setCurrentIndex(max(0, self.watering.findData(medium.watering or "bottom")))
-        self.place.setPlaceholderText(self.tr("garden, compost, pile"))
-        self.place.setAccessibleName(self.tr("Where it breaks down"))
-        self.seating.setAccessibleName(self.tr("Seating"))
-        self.watering.setAccessibleName(self.tr("Watering"))
-        self.kind_of_tray.setAccessibleName(self.tr("Tray type"))
 
     # --- showing
 
@@ -266,24 +217,9 @@ class BenchAssistant(QDialog):
         )
 
     def _show_pictures(self) -> None:
-        while (item := self.pictures.takeAt(0)) is not None:
-            widget = item.widget()
-            if widget is not None:
-                widget.deleteLater()
-        if self.test is None or self._kind is not BenchKind.BREAKDOWN:
-            return
-        for photo in self._book.heap_photos(self.test.id)[-MOST_THUMBS:]:
-            label = QLabel(self)
-            picture = QPixmap(str(self._book.heap_photo_path(photo)))
-            day = day_words(photo.taken_at)
-            if picture.isNull():
-                label.setText(photo.name)
-            else:
-                label.setPixmap(picture.scaledToHeight(THUMB, Qt.TransformationMode.SmoothTransformation))
-            label.setToolTip(day)
-            label.setAccessibleName(self.tr("Photo of the heap, {day}").format(day=day))
-            self.pictures.addWidget(label)
-        self.pictures.addStretch(1)
+        shown = self.test is not None and self._kind is BenchKind.BREAKDOWN
+        photos = self._book.heap_photos(self.test.id) if self.test is not None and shown else ()
+        self.pictures.show_photos([(photo, self._book.heap_photo_path(photo)) for photo in photos])
 
     # --- keeping
 
@@ -325,7 +261,7 @@ class BenchAssistant(QDialog):
 
         def change(book: Book) -> None:
             if self.test is None:
-                self.test = book.bench_test(book.begin_test(self._new(at)))
+                self.test = book.bench_test(book.begin_test(self.conditions.new_test(self._medium, at)))
             readings = [step_reading(self.test, step, value, at)]
             if mark is not None:
                 kind = ReadingKind.BREAKDOWN_EYE
@@ -340,17 +276,6 @@ class BenchAssistant(QDialog):
             self.mark.setCurrentIndex(0)
             self._say("")
             self.value.setFocus()
-
-    def _new(self, at: datetime) -> NewBenchTest:
-        return NewBenchTest(
-            kind=self._kind,
-            medium=self._medium,
-            begun_at=at,
-            tray_type=self.kind_of_tray.currentData(),
-            seating=self.seating.currentData(),
-            watering=self.watering.currentData(),
-            place=self.place.text().strip(),
-        )
 
     def _say(self, words: str) -> None:
         self.trouble.setText(words)

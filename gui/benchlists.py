@@ -1,11 +1,12 @@
-"""Bench lists: the two lists that the Bench opens: trays that have ended, what stood on the look list.
+"""Bench lists: two lists of the past: trays that have ended, what stood on the look list.
 
 In    the book; read in the background, since a book of years has thousands
-Out   `tray_chosen` with the id of the one that is to be opened
+Out   `tray_chosen` with the id of the one that is to be opened; `troubled` where the book cannot be read
 Not   what the lists look like (`endedtrays.py`, `lookhistory.py`)
 """
 
-from typing import TYPE_CHECKING
+from collections.abc import Callable
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtWidgets import QWidget
@@ -13,7 +14,7 @@ from PySide6.QtWidgets import QWidget
 from data.cancel import CancelToken
 from gui.endedtrays import EndedTrays
 from gui.lookhistory import LookHistory
-from gui.work import Report, Work
+from gui.work import Report, Task, Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -24,9 +25,10 @@ __all__ = ["BenchLists"]
 
 
 class BenchLists(QObject):
-    """Reads a list and shows it over the Bench."""
+    """Reads a list and shows it over the Bench or a tray's sheet."""
 
     tray_chosen = Signal(int)
+    troubled = Signal(str)
 
     def __init__(self, work: Work, over: QWidget) -> None:
         super().__init__(over)
@@ -42,7 +44,16 @@ class BenchLists(QObject):
         def read(_token: CancelToken, _report: Report) -> "tuple[Book, tuple[Tray, ...]]":
             return book, book.ended_trays()
 
-        self._work.start(read).finished.connect(self._ended)
+        self._begin(read, self._ended)
+
+    def _begin(self, read: Task, show: Callable[[Any], None]) -> None:
+        job = self._work.start(read)
+        job.finished.connect(show)
+        job.failed.connect(self._not_read)
+
+    @Slot(object)
+    def _not_read(self, error: Exception) -> None:
+        self.troubled.emit(str(error))
 
     @Slot(object)
     def _ended(self, answer: "tuple[Book, tuple[Tray, ...]]") -> None:
@@ -62,7 +73,7 @@ class BenchLists(QObject):
         def read(_token: CancelToken, _report: Report) -> "tuple[Book, tuple[PastLook, ...]]":
             return book, book.look_history()
 
-        self._work.start(read).finished.connect(self._history)
+        self._begin(read, self._history)
 
     @Slot(object)
     def _history(self, answer: "tuple[Book, tuple[PastLook, ...]]") -> None:

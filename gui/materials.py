@@ -2,17 +2,15 @@
 
 In    the book
 Out   the table with a panel for the chosen cell; tests begun and led on; numbers, limits and feeds typed in
-Not   the arithmetic (`data/materials.py` and its neighbours)
+Not   the buttons above the table (`materialhead.py`), the arithmetic (`data/materials.py` and its neighbours)
 """
 
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Slot
-from PySide6.QtGui import QAction
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
-    QMenu,
     QPushButton,
     QStackedWidget,
     QVBoxLayout,
@@ -25,12 +23,11 @@ from data.materials import Origin, Table
 from data.units import UnitSystem
 from gui.flow import Flow
 from gui.materialdesk import MaterialDesk
+from gui.materialhead import MaterialHead
 from gui.materialpanel import MaterialPanel, OriginMark
 from gui.materialtable import MaterialTable
 from gui.materialview import due_words, kept_words, origin_words
-from gui.numberfield import NumberField
 from gui.palette import Space, set_role
-from gui.plainhint import plain_hint
 from gui.screen import Screen
 from gui.teaching import Teaching
 from gui.work import Work
@@ -98,42 +95,18 @@ class Materials(Screen):
         column = QVBoxLayout(content)
         column.setContentsMargins(Space.L, Space.M, Space.L, Space.M)
         column.setSpacing(Space.S)
-        column.addWidget(self._make_head(content))
+        self.head = MaterialHead(content)
+        self.head.test_wanted.connect(self._test_chosen)
+        self.head.numbers_wanted.connect(self._numbers_chosen)
+        self.head.feed_wanted.connect(self._feed_chosen)
+        self.head.limits_wanted.connect(self.set_limits)
+        self.head.weekly_set.connect(self._weekly_set)
+        column.addWidget(self.head)
         column.addWidget(self.due)
         column.addLayout(body, 1)
         column.addWidget(self.standing)
         column.addLayout(self._make_foot(content))
         return content
-
-    def _make_head(self, content: QWidget) -> QWidget:
-        head = QWidget(content)
-        row = Flow(head)
-        self.tests = QPushButton(self.tr("Test it"), head)
-        menu = QMenu(self.tests)
-        for kind, words in (
-            (BenchKind.WETTING, self.tr("Wetting test...")),
-            (BenchKind.COOLING, self.tr("Cooling test...")),
-            (BenchKind.BREAKDOWN, self.tr("Break-down...")),
-        ):
-            action = QAction(words, menu)
-            action.setData(kind)
-            action.triggered.connect(self._test_chosen)
-            menu.addAction(action)
-        self.tests.setMenu(menu)
-        self.numbers = QPushButton(self.tr("Its numbers..."), head)
-        self.numbers.clicked.connect(self._numbers_chosen)
-        self.feed = QPushButton(self.tr("Its feed..."), head)
-        self.feed.clicked.connect(self._feed_chosen)
-        self.must = QPushButton(self.tr("Limits..."), head)
-        self.must.setToolTip(self.tr("What a medium must keep"))
-        self.must.clicked.connect(self.set_limits)
-        self.weekly = NumberField(
-            self.tr("Trays a week"), self.tr("trays a week"), least=1, most=10_000, parent=head
-        )
-        self.weekly.changed.connect(self._weekly_set)
-        for part in (self.tests, self.numbers, self.feed, self.must, self.weekly):
-            row.addWidget(part)
-        return head
 
     def _make_foot(self, content: QWidget) -> QHBoxLayout:
         foot = QHBoxLayout()
@@ -202,7 +175,7 @@ class Materials(Screen):
         self._whole.setCurrentIndex(1 if empty else 0)
         if empty:
             return
-        self.weekly.set(reading.trays_a_week)
+        self.head.weekly.set(reading.trays_a_week)
         self.table.show_reading(reading)
         self._show_due()
         told = [f"{one.medium}: {kept_words(one.all_in_all)}" for one in reading.standing if reading.limits]
@@ -224,13 +197,7 @@ class Materials(Screen):
     @Slot(str, str)
     def _show_cell(self, row: str, medium: str) -> None:
         self._shown = (row, medium)
-        for button, words in (
-            (self.tests, self.tr("Test {medium}")),
-            (self.numbers, self.tr("Numbers about {medium}")),
-            (self.feed, self.tr("Feed of {medium}")),
-        ):
-            button.setToolTip(plain_hint(words.format(medium=medium)))
-            button.setAccessibleName(words.format(medium=medium))
+        self.head.name_medium(medium)
         self.panel.show_cell(self.reading, row, medium)
 
     # --- doing
@@ -294,11 +261,9 @@ class Materials(Screen):
             limits = dialog.limits
             self.desk.keep(lambda book: book.set_limits(limits))
 
-    @Slot()
-    def _test_chosen(self) -> None:
-        action = self.sender()
-        if isinstance(action, QAction):
-            self.test(BenchKind(action.data()), self._shown[1])
+    @Slot(str)
+    def _test_chosen(self, kind: str) -> None:
+        self.test(BenchKind(kind), self._shown[1])
 
     @Slot()
     def _due_chosen(self) -> None:

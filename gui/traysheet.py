@@ -11,11 +11,10 @@ from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QStackedLayout, QWidget
 
-from data.cancel import CancelToken
 from data.errors import BookError
 from data.events import EventKind
-from data.records import PhotoId, Said, SuspectId, Tray, TrayId
-from gui.endedtrays import EndedTrays
+from data.records import PhotoId, Said, SuspectId, TrayId
+from gui.benchlists import BenchLists
 from gui.fitting import Fitting
 from gui.palette import set_role
 from gui.screen import Screen
@@ -26,7 +25,7 @@ from gui.sheetviews import KEYS as VIEW_KEYS
 from gui.sheetviews import WITH_DAYS, View
 from gui.thumbnails import Thumbnails
 from gui.trayview import TrayState, read_tray
-from gui.work import Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -46,6 +45,7 @@ class TraySheet(Screen):
         self._state: TrayState | None = None
         self.thumbnails = Thumbnails(work, self)
         self.fitting = Fitting(work, self)
+        self._ended = BenchLists(work, self)
         self.empty = SheetEmpty(self)
         self.body = SheetBody(work, self.thumbnails, self)
         self._stack = QStackedLayout(self)
@@ -86,6 +86,8 @@ class TraySheet(Screen):
         side.reopen_wanted.connect(self._reopen)
         side.change_wanted.connect(self._want_conditions)
         side.ended_wanted.connect(self.choose_ended)
+        self._ended.tray_chosen.connect(self._open_ended)
+        self._ended.troubled.connect(self.troubled)
 
     # --- which tray, which day, which view
 
@@ -130,27 +132,12 @@ class TraySheet(Screen):
     @Slot()
     def choose_ended(self) -> None:
         """Let the grower open a tray that grows no more."""
-        book = self.book
-        if book is None:
-            return
+        self._ended.show_ended(self.book)
 
-        def read(_token: CancelToken, _report: Report) -> tuple[Tray, ...]:
-            return book.ended_trays()  # of years: 5,000 of them would hold the window up
-
-        job = self.work.start(read)
-        job.finished.connect(self._show_ended)
-        job.failed.connect(self._ended_not_read)
-
-    @Slot(object)
-    def _ended_not_read(self, error: Exception) -> None:
-        self.troubled.emit(str(error))
-
-    @Slot(object)
-    def _show_ended(self, trays: tuple[Tray, ...]) -> None:
-        dialog = EndedTrays(trays, self)
-        if dialog.exec() and dialog.chosen is not None:
-            self.open_tray(dialog.chosen)
-            self.strip.setFocus()
+    @Slot(int)
+    def _open_ended(self, tray_id: int) -> None:
+        self.open_tray(tray_id)
+        self.strip.setFocus()
 
     @Slot(object)
     def show_view(self, view: View) -> None:

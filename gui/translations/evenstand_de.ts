@@ -344,50 +344,6 @@
             <translation>Behalten</translation>
         </message>
         <message>
-            <source>Where</source>
-            <translation>Wo</translation>
-        </message>
-        <message>
-            <source>Tray type</source>
-            <translation>Schalentyp</translation>
-        </message>
-        <message>
-            <source>Seating</source>
-            <translation>Lage</translation>
-        </message>
-        <message>
-            <source>Watering</source>
-            <translation>Bewässerung</translation>
-        </message>
-        <message>
-            <source>in the tray</source>
-            <translation>in der Schale</translation>
-        </message>
-        <message>
-            <source>on an upturned tray</source>
-            <translation>auf umgedrehter Schale</translation>
-        </message>
-        <message>
-            <source>watered from top</source>
-            <translation>von oben gegossen</translation>
-        </message>
-        <message>
-            <source>watered from below</source>
-            <translation>von unten gegossen</translation>
-        </message>
-        <message>
-            <source>watered from both sides</source>
-            <translation>von beiden Seiten gegossen</translation>
-        </message>
-        <message>
-            <source>garden, compost, pile</source>
-            <translation>Garten, Kompost, Haufen</translation>
-        </message>
-        <message>
-            <source>Where it breaks down</source>
-            <translation>Wo es sich abbaut</translation>
-        </message>
-        <message>
             <source>This test is complete.</source>
             <translation>Diese Probe ist vollständig.</translation>
         </message>
@@ -428,10 +384,6 @@
             <translation>Fällig am {day} um {at}. Schließen: die Tabelle erinnert daran.</translation>
         </message>
         <message>
-            <source>Photo of the heap, {day}</source>
-            <translation>Foto vom Haufen, {day}</translation>
-        </message>
-        <message>
             <source>Type a number such as 812 g.</source>
             <translation>Eine Zahl wie 812 g eingeben.</translation>
         </message>
@@ -442,6 +394,53 @@
         <message>
             <source>Photos of the heap</source>
             <translation>Fotos vom Haufen</translation>
+        </message>
+    </context>
+    <context>
+        <name>BenchConditions</name>
+        <message>
+            <source>in the tray</source>
+            <translation>in der Schale</translation>
+        </message>
+        <message>
+            <source>on an upturned tray</source>
+            <translation>auf umgedrehter Schale</translation>
+        </message>
+        <message>
+            <source>watered from top</source>
+            <translation>von oben gegossen</translation>
+        </message>
+        <message>
+            <source>watered from below</source>
+            <translation>von unten gegossen</translation>
+        </message>
+        <message>
+            <source>watered from both sides</source>
+            <translation>von beiden Seiten gegossen</translation>
+        </message>
+        <message>
+            <source>garden, compost, pile</source>
+            <translation>Garten, Kompost, Haufen</translation>
+        </message>
+        <message>
+            <source>Where it breaks down</source>
+            <translation>Wo es sich abbaut</translation>
+        </message>
+        <message>
+            <source>Seating</source>
+            <translation>Lage</translation>
+        </message>
+        <message>
+            <source>Watering</source>
+            <translation>Bewässerung</translation>
+        </message>
+        <message>
+            <source>Tray type</source>
+            <translation>Schalentyp</translation>
+        </message>
+        <message>
+            <source>Where</source>
+            <translation>Wo</translation>
         </message>
     </context>
     <context>
@@ -1735,6 +1734,13 @@
         </message>
     </context>
     <context>
+        <name>HeapPictures</name>
+        <message>
+            <source>Photo of the heap, {day}</source>
+            <translation>Foto vom Haufen, {day}</translation>
+        </message>
+    </context>
+    <context>
         <name>HelpWindow</name>
         <message>
             <source>Help</source>
@@ -2207,6 +2213,10 @@
         <message>
             <source>beside the tray's wall, so it may be the wall</source>
             <translation>an der Schalenwand, also vielleicht die Wand selbst</translation>
+        </message>
+        <message>
+            <source>it glitters a little, as wet ground does</source>
+            <translation>es glitzert ein wenig, wie nasser Boden</translation>
         </message>
         <message>
             <source>No longer seen on {day}, {was} cm² before. Root hairs fade, mold seldom does.</source>
@@ -2995,6 +3005,61 @@
         </message>
     </context>
     <context>
+        <name>MaterialHead</name>
+        <message>
+            <source>Test it</source>
+            <translation>Prüfen</translation>
+        </message>
+        <message>
+            <source>Its numbers...</source>
+            <translation>Zahlen...</translation>
+        </message>
+        <message>
+            <source>Its feed...</source>
+            <translation>Düngung...</translation>
+        </message>
+        <message>
+            <source>Limits...</source>
+            <translation>Grenzen...</translation>
+        </message>
+        <message>
+            <source>What a medium must keep</source>
+            <translation>Was ein Substrat einhalten muss</translation>
+        </message>
+        <message>
+            <source>Trays a week</source>
+            <translation>Schalen je Woche</translation>
+        </message>
+        <message>
+            <source>trays a week</source>
+            <translation>Schalen je Woche</translation>
+        </message>
+        <message>
+            <source>Wetting test...</source>
+            <translation>Benetzungsprobe...</translation>
+        </message>
+        <message>
+            <source>Cooling test...</source>
+            <translation>Abkühlprobe...</translation>
+        </message>
+        <message>
+            <source>Break-down...</source>
+            <translation>Abbau...</translation>
+        </message>
+        <message>
+            <source>Test {medium}</source>
+            <translation>{medium} prüfen</translation>
+        </message>
+        <message>
+            <source>Numbers about {medium}</source>
+            <translation>Zahlen zu {medium}</translation>
+        </message>
+        <message>
+            <source>Feed of {medium}</source>
+            <translation>Düngung von {medium}</translation>
+        </message>
+    </context>
+    <context>
         <name>MaterialPanel</name>
         <message>
             <source>The chosen cell</source>
@@ -3066,58 +3131,6 @@ trusted</source>
         <message>
             <source>CO2e is a screening estimate: no certified assessment. There is no grand total.</source>
             <translation>CO2e ist eine grobe Schätzung: keine geprüfte Bilanz. Eine Gesamtnote gibt es nicht.</translation>
-        </message>
-        <message>
-            <source>Test it</source>
-            <translation>Prüfen</translation>
-        </message>
-        <message>
-            <source>Wetting test...</source>
-            <translation>Benetzungsprobe...</translation>
-        </message>
-        <message>
-            <source>Cooling test...</source>
-            <translation>Abkühlprobe...</translation>
-        </message>
-        <message>
-            <source>Break-down...</source>
-            <translation>Abbau...</translation>
-        </message>
-        <message>
-            <source>Its numbers...</source>
-            <translation>Zahlen...</translation>
-        </message>
-        <message>
-            <source>Its feed...</source>
-            <translation>Düngung...</translation>
-        </message>
-        <message>
-            <source>Limits...</source>
-            <translation>Grenzen...</translation>
-        </message>
-        <message>
-            <source>What a medium must keep</source>
-            <translation>Was ein Substrat einhalten muss</translation>
-        </message>
-        <message>
-            <source>Trays a week</source>
-            <translation>Schalen je Woche</translation>
-        </message>
-        <message>
-            <source>trays a week</source>
-            <translation>Schalen je Woche</translation>
-        </message>
-        <message>
-            <source>Test {medium}</source>
-            <translation>{medium} prüfen</translation>
-        </message>
-        <message>
-            <source>Numbers about {medium}</source>
-            <translation>Zahlen zu {medium}</translation>
-        </message>
-        <message>
-            <source>Feed of {medium}</source>
-            <translation>Düngung von {medium}</translation>
         </message>
         <message>
             <source>exact</source>
