@@ -101,6 +101,7 @@ KEPT = (
     K("bright white on day {day}, when root hairs stand in fans: look again tomorrow"),
     K("bright white, yet on day {day} root hairs have mostly faded"),
     K("beside the tray's wall, so it may be the wall"),
+    K("it glitters a little, as wet ground does"),
     # suspects: what became of them
     K("No longer seen on {day}, {was} cm² before. Root hairs fade, mold seldom does."),
     K("new, {now} cm²: not seen on the earlier photo"),

@@ -20,6 +20,7 @@ from numpy.typing import NDArray
 
 from vision.cielab import lab
 from vision.moldchance import SEEN, Cells, mold_cells
+from vision.sparkle import dullness, sparkle
 from vision.tissue import Label, Labels, Mask, Pixels, TissueMap, canopy
 from vision.topview import PX_PER_MM
 
@@ -156,6 +157,8 @@ class _Patch:
     """L* of the patch less that of the bare ground around."""
     lightness: float
     across_hulls: bool
+    dull: float
+    """1 for a patch that is dull as felt is, less for one that glitters (`sparkle.py`)."""
     expected_cm2: float | None
     """Chances of its cells added up; None where only the plain rule has marked it."""
 
@@ -218,6 +221,7 @@ def _measured(scene: _Scene, inside: Mask, in_rows: slice, in_columns: slice) ->
         lighter=None if other is None else float(own[0] - other[0]),
         lightness=float(own[0]),
         across_hulls=bool((labels[inside | around] == Label.HULL).mean() > ACROSS_HULLS),
+        dull=dullness(sparkle(colours[..., 0], seen, px_per_mm)),
         expected_cm2=None
         if scene.chance is None
         else float(scene.chance[in_rows, in_columns][seen].sum()) / (100 * px_per_mm**2),
@@ -234,9 +238,10 @@ def _judged(patch: _Patch) -> Suspect:
 
 
 def _believed(patch: _Patch) -> Suspect:
-    """By the chances of its cells: the more mold is expected in it, the surer; less at a wall."""
+    """By its cells' chances: the more mold is expected, the surer; less at a wall, less where it glitters."""
     expected = patch.expected_cm2 or 0.0
-    return _told(patch, expected / (expected + HALF_SURE_CM2) * (AT_WALL if patch.at_wall else 1.0))
+    wall = AT_WALL if patch.at_wall else 1.0
+    return _told(patch, expected / (expected + HALF_SURE_CM2) * wall * patch.dull)
 
 
 def _told(patch: _Patch, confidence: float) -> Suspect:
@@ -296,6 +301,8 @@ def _why(patch: _Patch, white: bool) -> str:
         )
         parts.append(f"{'greyer and ' if patch.greyer > 0 else ''}{shade} the medium around")
     parts.append(UNKNOWN_WHITE if white else "not white fans along roots")
+    if patch.dull < 1:
+        parts.append("it glitters a little, as wet ground does")
     if patch.at_wall:
         parts.append("beside the tray's wall, so it may be the wall")
     return "; ".join(parts)

@@ -6,6 +6,7 @@ import cv2
 import numpy as np
 import pytest
 
+from vision.sparkle import dullness, sparkle
 from vision.suspects import Suspect, TrayFacts, find_suspects, with_facts
 from vision.tissue import Label, Mask, Pixels, PlainTissue, TissueMap
 
@@ -103,6 +104,18 @@ def test_felt_at_the_wall_is_less_sure_and_says_why():
     assert at_wall.confidence < inside.confidence / 2
     assert "wall" in at_wall.why
     assert "wall" not in inside.why
+
+
+def test_wet_ground_that_glitters_is_told_from_dull_felt():
+    rng = np.random.default_rng(5)
+    seen = disc((100.0, 60.0), 20.0)
+    felt = np.clip(rng.normal(45.0, 4.0, seen.shape), 0, 100).astype(np.float32)
+    wet = np.where(rng.random(seen.shape) < 0.04, 95.0, 30.0).astype(np.float32)
+    wet[~seen] = 100.0  # leaves beside it take no part
+
+    assert dullness(sparkle(felt, seen, 2.0)) == 1.0
+    assert dullness(sparkle(wet, seen, 2.0)) == pytest.approx(0.3)
+    assert sparkle(wet, np.zeros_like(seen), 2.0) == 0.0
 
 
 def only_suspect_at(centre_mm: tuple[float, float]) -> Suspect:
