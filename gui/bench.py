@@ -2,36 +2,25 @@
 
 In    the open book
 Out   `tray_wanted` by a click on a look or a tile; `place_wanted` and `trays_wanted` by the buttons
-Not   reading the book (`benchview.py`), tiles (`rackview.py`), the look list (`lookpanel.py`)
+Not   reading the book (`benchview.py`), what is seen where there are trays (`benchpage.py`)
 """
 
-from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, Qt, Signal, Slot
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
-from PySide6.QtWidgets import (
-    QHBoxLayout,
-    QPushButton,
-    QStackedLayout,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QStackedLayout, QWidget
 
 from data.cancel import CancelToken
 from data.errors import BookError
-from data.records import Look, Tile, Tray
+from data.records import Look, Tray
 from data.units import UnitSystem
 from gui.benchlists import BenchLists
-from gui.benchswitch import BenchSwitch
+from gui.benchpage import BenchPage
 from gui.benchview import BenchState, Reading, bench_state, read_bench
 from gui.benchwords import empty_words
-from gui.lookpanel import LookPanel
 from gui.lostpictures import LostPictures
-from gui.palette import Space, set_role
-from gui.quickentry import QuickLine
-from gui.rackhead import RackHead
-from gui.rackview import RackView
+from gui.palette import set_role
 from gui.screen import Screen
 from gui.teaching import Teaching
 from gui.thumbnails import Thumbnails
@@ -41,10 +30,6 @@ if TYPE_CHECKING:
     from data.book import Book
 
 __all__ = ["Bench"]
-
-LINES_FOR_BOTH, LINES_FOR_FILTERS = 33, 5  # of text that look list and rack need beside each other
-LINES_WITHOUT_LOOKS = 9  # that a list without a line does not need
-LINES_IF_WIDE, WIDE = 28, 70  # fewer where a window so many lines wide breaks no sentence
 
 
 class Bench(Screen):
@@ -73,64 +58,34 @@ class Bench(Screen):
         self.lists.tray_chosen.connect(self.tray_wanted)
         self.lists.troubled.connect(self.troubled)
         work.changed.connect(self._work_changed)
-        self._content = self._make_content()
+        self.page = BenchPage(self.thumbnails, self)
+        self.panel, self.switch, self.head = self.page.panel, self.page.switch, self.page.head
+        self.rack, self.quick, self.bring = self.page.rack, self.page.quick, self.page.bring
+        self._connect()
         self._empty = Teaching("bench", self.tr("Add a tray"), self, other=self.tr("Plan a trial"))
         self._empty.other.setToolTip(self.tr("Go to Plan (Ctrl+4)"))
         self._empty.other_pressed.connect(self._want_plan)
         self._empty.button.setToolTip(self.tr("Add a tray (Ctrl+T)"))
         self._empty.pressed.connect(self.trays_wanted)
         self._stack = QStackedLayout(self)
-        self._stack.addWidget(self._content)
+        self._stack.addWidget(self.page)
         self._stack.addWidget(self._empty)
-        QShortcut(QKeySequence("Ctrl+F"), self, self._find, context=Qt.ShortcutContext.WindowShortcut)
-        QShortcut(QKeySequence("Ctrl+E"), self, self._note, context=Qt.ShortcutContext.WindowShortcut)
-        QShortcut(QKeySequence("F6"), self, self._change_over, context=Qt.ShortcutContext.WindowShortcut)
+        QShortcut(QKeySequence("Ctrl+F"), self, self.page.search, context=Qt.ShortcutContext.WindowShortcut)
+        QShortcut(QKeySequence("Ctrl+E"), self, self.page.note, context=Qt.ShortcutContext.WindowShortcut)
+        QShortcut(QKeySequence("F6"), self, self.page.change_over, context=Qt.ShortcutContext.WindowShortcut)
         self.show_state(self._state)
 
-    # --- making
-
-    def _make_content(self) -> QWidget:
-        content = QWidget(self)
-        column = QVBoxLayout(content)
-        column.setContentsMargins(Space.L, Space.L, Space.L, Space.M)
-        column.setSpacing(Space.S)
-        self.panel = LookPanel(content)
+    def _connect(self) -> None:
         self.panel.tray_chosen.connect(self.tray_wanted)
         self.panel.fold_wanted.connect(self._fold)
         self.panel.answered.connect(self._answer)
         self.panel.history_wanted.connect(self._want_history)
-        self.panel.looks.look_changed.connect(self._look_changed)
-        self.switch = BenchSwitch(content)
-        self.switch.hide()
-        self.switch.turned.connect(self._fit)
-        column.addWidget(self.switch)
-        column.addWidget(self.panel)
-        self.head = RackHead(content)
         self.head.changed.connect(self._refresh)
-        self.head.left.connect(self._to_rack)
-        self.head.unfolded.connect(self._unfolded)
         self.head.ended_wanted.connect(self._want_ended)
-        column.addWidget(self.head)
-        self.rack = RackView(self.thumbnails, content)
-        self.rack.setAccessibleName(self.tr("The rack"))
         self.rack.tray_chosen.connect(self.tray_wanted)
-        column.addWidget(self.rack, 1)
-        column.addStretch(0)
-        self.quick = QuickLine(self._chosen, content)
         self.quick.kept.connect(self._noted)
         self.quick.troubled.connect(self.troubled)
-        self.quick.next_wanted.connect(self.rack.choose_next)
-        self.rack.choice_changed.connect(self.quick.show_chosen)
-        foot = QHBoxLayout()
-        foot.setSpacing(Space.M)
-        foot.addWidget(self.quick, 1)
-        self.bring = QPushButton(self.tr("Bring in photos"), content)
-        self.bring.setToolTip(self.tr("Go to Intake (Ctrl+2)"))
-        set_role(self.bring, "rack-main")
         self.bring.clicked.connect(self._want_intake)
-        foot.addWidget(self.bring, 0, Qt.AlignmentFlag.AlignBottom)
-        column.addLayout(foot)
-        return content
 
     # --- reading
 
@@ -221,51 +176,12 @@ class Bench(Screen):
         """Show this, whatever was shown before."""
         self._state = state
         empty = state.no_trays
-        self._stack.setCurrentWidget(self._empty if empty else self._content)
+        self._stack.setCurrentWidget(self._empty if empty else self.page)
         if empty:
             self._show_empty()
             return
-        self.panel.show_state(state)
-        self.head.show_state(state)
-        self.rack.show_rack(state.rack)
+        self.page.show_state(state)
         self.quick.show_trays(self.book, self._reading.tiles, self._reading.tags)
-        self.switch.show_counts(state.trays_to_look_at, len(state.rack.standings))
-        self._fit()
-
-    @Slot()
-    def _look_changed(self) -> None:
-        if self.isVisible() and not self.switch.isHidden():
-            self._fit()
-
-    @Slot()
-    def _fit(self) -> None:
-        """Both, where there is room for both; else one of them, by the switch."""
-        line = self.fontMetrics().height()
-        lines = LINES_IF_WIDE if self.width() >= WIDE * line else LINES_FOR_BOTH
-        lines += LINES_FOR_FILTERS if self.head.more.isChecked() else 0
-        lines -= 0 if self._state.looks else LINES_WITHOUT_LOOKS
-        tight = self.height() < lines * line
-        looks, rack = not tight or self.switch.at_looks, not tight or not self.switch.at_looks
-        self.switch.setVisible(tight)
-        self.panel.setVisible(looks)
-        self.panel.be_alone(tight)
-        self.rack.setVisible(rack)
-        self.head.setVisible(rack)
-        self.head.title.setVisible(not tight)
-        if not tight:
-            self.panel.fit(self.height())
-        elif looks:
-            below = max(self.quick.height(), self.bring.sizeHint().height()) + self.switch.sizeHint().height()
-            self.panel.fit_alone(self.height() - below - 2 * Space.L - 3 * Space.S)
-
-    @Slot()
-    def _change_over(self) -> None:
-        """From what needs a look to the rack, and back."""
-        if not self.isVisible() or self._state.no_trays:
-            return
-        to_looks = not self.panel.looks.hasFocus() if self.switch.isHidden() else not self.switch.at_looks
-        self.switch.turn(to_looks=to_looks)
-        (self.panel.looks if to_looks and self._state.looks else self.rack).setFocus()
 
     def _show_empty(self) -> None:
         to_sow = self._reading.to_sow
@@ -279,16 +195,6 @@ class Bench(Screen):
     @Slot()
     def _look_again(self) -> None:
         self.rack.viewport().update()
-
-    @Slot()
-    def _to_rack(self) -> None:
-        self.rack.setFocus()
-
-    @Slot(bool)
-    def _unfolded(self, shown: bool) -> None:
-        if shown:
-            self.switch.turn(to_looks=False)
-        self._fit()
 
     @Slot()
     def _want_ended(self) -> None:
@@ -309,9 +215,6 @@ class Bench(Screen):
         """The tray that is chosen on the rack, if it is one alone: new ones can be like it."""
         chosen = self.rack.chosen
         return self._reading.trays.get(chosen[0].tray_id) if len(chosen) == 1 else None
-
-    def _chosen(self) -> Sequence[Tile]:
-        return self.rack.chosen
 
     @Slot(str)
     def _noted(self, sentence: str) -> None:
@@ -338,18 +241,6 @@ class Bench(Screen):
     # --- hands and eyes
 
     @Slot()
-    def _note(self) -> None:
-        if self.isVisible() and not self._state.no_trays:
-            self.quick.line.setFocus(Qt.FocusReason.ShortcutFocusReason)
-
-    @Slot()
-    def _find(self) -> None:
-        if self.isVisible() and not self._state.no_trays:
-            self.switch.turn(to_looks=False)
-            self.head.search.setFocus(Qt.FocusReason.ShortcutFocusReason)
-            self.head.search.selectAll()
-
-    @Slot()
     def _want_plan(self) -> None:
         self.place_wanted.emit("plan")
 
@@ -364,10 +255,8 @@ class Bench(Screen):
             return
         if self._state.no_trays:
             (self._empty.other if self._reading.to_sow else self._empty.button).setFocus()
-        elif self._state.looks and not self.panel.isHidden():
-            self.panel.looks.setFocus()
         else:
-            self.rack.setFocus()
+            self.page.take_focus()
 
     def use_units(self, system: UnitSystem) -> None:
         """Of numbers typed without a unit."""
@@ -375,7 +264,7 @@ class Bench(Screen):
 
     def redress(self) -> None:
         """Icons, words and line lengths follow."""
-        self._fit()
+        self.page.fit()
         self.quick.redress()
         self._empty.redress()
         self._refresh()
@@ -383,4 +272,4 @@ class Bench(Screen):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """The look list takes its share of the new height."""
         super().resizeEvent(event)
-        self._fit()
+        self.page.fit()

@@ -213,18 +213,6 @@
             <translation>Schale hinzufügen (Strg+T)</translation>
         </message>
         <message>
-            <source>The rack</source>
-            <translation>Das Regal</translation>
-        </message>
-        <message>
-            <source>Bring in photos</source>
-            <translation>Fotos einlesen</translation>
-        </message>
-        <message>
-            <source>Go to Intake (Ctrl+2)</source>
-            <translation>Zum Eingang (Strg+2)</translation>
-        </message>
-        <message>
             <source>Go to the plan</source>
             <translation>Zum Plan</translation>
         </message>
@@ -441,6 +429,21 @@
         <message>
             <source>Where</source>
             <translation>Wo</translation>
+        </message>
+    </context>
+    <context>
+        <name>BenchPage</name>
+        <message>
+            <source>The rack</source>
+            <translation>Das Regal</translation>
+        </message>
+        <message>
+            <source>Bring in photos</source>
+            <translation>Fotos einlesen</translation>
+        </message>
+        <message>
+            <source>Go to Intake (Ctrl+2)</source>
+            <translation>Zum Eingang (Strg+2)</translation>
         </message>
     </context>
     <context>
