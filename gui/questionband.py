@@ -47,7 +47,7 @@ class Matter(QScrollArea):
         self.setWidget(inner)
         for ground in (inner, self.viewport()):
             ground.setAutoFillBackground(False)  # that of the band is seen
-        upright = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        upright = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         upright.setHeightForWidth(True)
         self.setSizePolicy(upright)
         program = QApplication.instance()
@@ -80,8 +80,8 @@ class Matter(QScrollArea):
         return whole if self.most is None else min(whole, self.most)
 
     def minimumSizeHint(self) -> QSize:
-        """Never narrower than what is in it."""
-        return QSize(self.column.minimumSize().width(), 0)
+        """Never narrower than what is in it; two lines are seen at once."""
+        return QSize(self.column.minimumSize().width(), LEAST_LINES * self.fontMetrics().lineSpacing())
 
     def sizeHint(self) -> QSize:
         """As it would like to be, as far as it is allowed."""
