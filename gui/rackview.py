@@ -2,7 +2,8 @@
 
 In    a `TileModel`, the names of the shelves with how many trays stand on each
 Out   `tray_chosen` with the tray's id, by click or Enter; `chosen` trays, one or several at once
-Not   what a tile looks like (`tilepainter.py`), where it stands (`shelves.py`)
+Not   what a tile looks like (`tilepainter.py`), where it stands (`shelves.py`), where a key leads
+      (`racksteps.py`)
 """
 
 from PySide6.QtCore import (
@@ -18,7 +19,7 @@ from PySide6.QtCore import (
     Signal,
     Slot,
 )
-from PySide6.QtGui import QColor, QFont, QKeyEvent, QPainter, QPaintEvent, QRegion, QResizeEvent
+from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QRegion, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QApplication,
@@ -31,6 +32,8 @@ from PySide6.QtWidgets import (
 from data.records import Tile
 from gui.palette import Space, set_role, tokens_now
 from gui.rack import RackState
+from gui.racksteps import Move, stepped
+from gui.shelfhead import paint_head
 from gui.shelves import Box, ShelfPlan, plan_shelves
 from gui.thumbnails import Thumbnails
 from gui.tilemodel import STANDING, TileModel
@@ -38,7 +41,7 @@ from gui.tilepainter import TilePainter, tile_size
 
 __all__ = ["RackView"]
 
-Move = QAbstractItemView.CursorAction
+MARKS = QStyle.StateFlag.State_HasFocus | QStyle.StateFlag.State_MouseOver | QStyle.StateFlag.State_Selected
 
 
 class RackView(QListView):
@@ -219,31 +222,8 @@ class RackView(QListView):
         current = self.currentIndex()
         if not current.isValid():
             return self._tiles.index(0)
-        return self._tiles.index(self._next(action, current.row(), count))
-
-    def _next(self, action: Move, row: int, count: int) -> int:
-        match action:
-            case Move.MoveLeft | Move.MovePrevious:
-                return max(0, row - 1)
-            case Move.MoveRight | Move.MoveNext:
-                return min(count - 1, row + 1)
-            case Move.MoveUp:
-                return self._plan.above(row)
-            case Move.MoveDown:
-                return self._plan.below(row)
-            case Move.MoveHome:
-                return 0
-            case Move.MoveEnd:
-                return count - 1
-            case _:
-                return self._page(row, up=action is Move.MovePageUp)
-
-    def _page(self, row: int, *, up: bool) -> int:
-        step = self._plan.above if up else self._plan.below
         rows = max(1, self.viewport().height() // (self._plan.tile_height + self._plan.gap))
-        for _ in range(rows):
-            row = step(row)
-        return row
+        return self._tiles.index(stepped(self._plan, action, current.row(), count, rows))
 
     def isIndexHidden(self, index: QModelIndex | QPersistentModelIndex) -> bool:
         """No tile is hidden."""
@@ -291,42 +271,23 @@ class RackView(QListView):
             return
         top, bottom = exposed.top() + offset, exposed.bottom() + offset
         for shelf in self._plan.shelves_between(top, bottom):
-            self._paint_head(painter, shelf)
+            paint_head(painter, self._on_screen(self._plan.head(shelf)), self.font(), *self._shelves[shelf])
         option = QStyleOptionViewItem()
         self.initViewItemOption(option)
-        marks = (
-            QStyle.StateFlag.State_HasFocus
-            | QStyle.StateFlag.State_MouseOver
-            | QStyle.StateFlag.State_Selected
-        )
-        plain = option.state & ~marks
-        selection = self.selectionModel()
-        current, has_focus = self.currentIndex(), self.hasFocus()
+        plain = option.state & ~MARKS
         for row in self._plan.between(top, bottom):
             index = self._tiles.index(row)
             option.rect = self.visualRect(index)
-            option.state = plain
-            if has_focus and index == current:
-                option.state |= QStyle.StateFlag.State_HasFocus
-            if selection.isSelected(index):
-                option.state |= QStyle.StateFlag.State_Selected
-            if self._hovered == index:
-                option.state |= QStyle.StateFlag.State_MouseOver
+            option.state = plain | self._marks(index)
             self.itemDelegate().paint(painter, option, index)
 
-    def _paint_head(self, painter: QPainter, shelf: int) -> None:
-        name, count = self._shelves[shelf]
-        t = tokens_now()
-        box = self._on_screen(self._plan.head(shelf))
-        words = self.tr("Shelf {name}").format(name=name) if name else self.tr("Without a shelf")
-        number = self.tr("1 tray") if count == 1 else self.tr("{count} trays").format(count=count)
-        bold = QFont(self.font())
-        bold.setBold(True)
-        painter.setFont(bold)
-        painter.setPen(QColor(t.ink))
-        align = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
-        painter.drawText(box, align, words)
-        used = painter.fontMetrics().horizontalAdvance(words) + Space.S
-        painter.setFont(self.font())
-        painter.setPen(QColor(t.soft_ink))
-        painter.drawText(box.adjusted(used, 0, 0, 0), align, number)
+    def _marks(self, index: QModelIndex) -> QStyle.StateFlag:
+        """Whether a tile has the focus, is chosen, and lies under the pointer."""
+        marks = QStyle.StateFlag(0)
+        if self.hasFocus() and index == self.currentIndex():
+            marks |= QStyle.StateFlag.State_HasFocus
+        if self.selectionModel().isSelected(index):
+            marks |= QStyle.StateFlag.State_Selected
+        if self._hovered == index:
+            marks |= QStyle.StateFlag.State_MouseOver
+        return marks

@@ -5028,20 +5028,20 @@ trusted</source>
             <translation>Klick oder Eingabe: Schale öffnen. Leertaste, Strg oder Umschalt: mehrere wählen, um etwas zu notieren</translation>
         </message>
         <message>
-            <source>Shelf {name}</source>
-            <translation>Etage {name}</translation>
-        </message>
-        <message>
             <source>Without a shelf</source>
             <translation>Ohne Etage</translation>
         </message>
         <message>
-            <source>1 tray</source>
-            <translation>1 Schale</translation>
+            <source>Shelf {name}</source>
+            <translation>Etage {name}</translation>
         </message>
         <message>
             <source>{count} trays</source>
             <translation>{count} Schalen</translation>
+        </message>
+        <message>
+            <source>1 tray</source>
+            <translation>1 Schale</translation>
         </message>
     </context>
     <context>
