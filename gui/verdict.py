@@ -3,7 +3,8 @@
 In    the open book
 Out   the sentence of each medium and all that stands behind it; charts as files; weights; rounds by eye;
       `next_wanted`, the trial that would settle what is not shown
-Not   the statistics (`data/verdict.py`), reading (`verdictdesk.py`), the page itself (`verdictpage.py`)
+Not   the statistics (`data/verdict.py`), reading (`verdictdesk.py`), the page itself (`verdictpage.py`), what
+      stands there without one (`verdictempty.py`)
 """
 
 from dataclasses import replace
@@ -24,8 +25,8 @@ from gui.eyerounds import EyeRounds
 from gui.palette import Space
 from gui.rulepage import RulePage
 from gui.screen import Screen
-from gui.teaching import Teaching
 from gui.verdictdesk import VerdictDesk
+from gui.verdictempty import VerdictEmpty
 from gui.verdictfoot import VerdictFoot
 from gui.verdicthead import VerdictHead
 from gui.verdictpage import VerdictPage
@@ -59,7 +60,7 @@ class Verdict(Screen):
         self.desk = VerdictDesk(work, self)
         self.desk.was_read.connect(self._was_read)
         self.desk.trouble.connect(self.troubled)
-        self.empty = Teaching("verdict", self.tr("Plan a trial"), self)
+        self.empty = VerdictEmpty(self)
         self.empty.pressed.connect(self._go_on)
         self._awaited = False
         self.rounds = EyeRounds(work, self)
@@ -179,7 +180,7 @@ class Verdict(Screen):
         self.state = state
         if state.found is None:
             self._whole.setCurrentIndex(EMPTY)
-            self._teach()
+            self.empty.show_state(state, has_book=self.book is not None)
             return
         if self._whole.currentIndex() != RULE:
             self._whole.setCurrentIndex(PAGE)
@@ -187,31 +188,6 @@ class Verdict(Screen):
         self.foot.show_may(score=self.rounds.may_begin, trays_of_next=self.trays_of_next)
         self.head.show_state(state)
         self.page.show_state(state)
-
-    def _teach(self) -> None:
-        reading = self.state.reading
-        self.empty.button.setEnabled(self.book is not None)
-        if not self.state.read:
-            self.empty.teach(self.tr("The verdict is being read"), "")
-        elif not reading.trials:
-            self.empty.teach(
-                self.tr("No trial yet, so there is no verdict"),
-                self.tr(
-                    "Here stands one sentence for each new medium: better than the one you trust, as good "
-                    "within your margin, worse, or not shown, and what would settle it. It takes a trial "
-                    "with at least two trays of each medium, photographed on the same day after sowing."
-                ),
-            )
-        else:
-            self.empty.teach(
-                self.tr("No tray of {trial} is sown yet").format(trial=reading.trial),
-                self.tr(
-                    "Sow its trays in Plan and photograph them on the day that the plan names; the answer "
-                    "comes here."
-                ),
-            )
-        first = self.state.read and not reading.trials
-        self.empty.button.setText(self.tr("Plan a trial") if first else self.tr("Go to the plan"))
 
     @Slot()
     def _go_on(self) -> None:

@@ -10346,34 +10346,6 @@ trusted</source>
             <translation>Ausgewähltes Diagramm speichern</translation>
         </message>
         <message>
-            <source>Plan a trial</source>
-            <translation>Versuch planen</translation>
-        </message>
-        <message>
-            <source>The verdict is being read</source>
-            <translation>Das Urteil wird gelesen</translation>
-        </message>
-        <message>
-            <source>No trial yet, so there is no verdict</source>
-            <translation>Noch kein Versuch, also kein Urteil</translation>
-        </message>
-        <message>
-            <source>Here stands one sentence for each new medium: better than the one you trust, as good within your margin, worse, or not shown, and what would settle it. It takes a trial with at least two trays of each medium, photographed on the same day after sowing.</source>
-            <translation>Hier steht ein Satz zu jedem neuen Substrat: besser als das bewährte, gleich gut im Spielraum, schlechter oder nicht gezeigt, und was es klären würde. Es braucht einen Versuch mit mindestens zwei Schalen jedes Substrats, am selben Tag nach der Aussaat fotografiert.</translation>
-        </message>
-        <message>
-            <source>No tray of {trial} is sown yet</source>
-            <translation>Noch keine Schale von {trial} ist gesät</translation>
-        </message>
-        <message>
-            <source>Sow its trays in Plan and photograph them on the day that the plan names; the answer comes here.</source>
-            <translation>Die Schalen im Plan säen und an dem Tag fotografieren, den der Plan nennt; die Antwort kommt hierher.</translation>
-        </message>
-        <message>
-            <source>Go to the plan</source>
-            <translation>Zum Plan</translation>
-        </message>
-        <message>
             <source>Limits and weights are kept with the plan of {trial}.</source>
             <translation>Grenzen und Gewichte sind mit dem Plan von {trial} behalten.</translation>
         </message>
@@ -10444,6 +10416,37 @@ trusted</source>
         <message>
             <source>Photos were scored by the method {method}.</source>
             <translation>Die Fotos wurden mit der Methode {method} ausgewertet.</translation>
+        </message>
+    </context>
+    <context>
+        <name>VerdictEmpty</name>
+        <message>
+            <source>Plan a trial</source>
+            <translation>Versuch planen</translation>
+        </message>
+        <message>
+            <source>The verdict is being read</source>
+            <translation>Das Urteil wird gelesen</translation>
+        </message>
+        <message>
+            <source>No trial yet, so there is no verdict</source>
+            <translation>Noch kein Versuch, also kein Urteil</translation>
+        </message>
+        <message>
+            <source>Here stands one sentence for each new medium: better than the one you trust, as good within your margin, worse, or not shown, and what would settle it. It takes a trial with at least two trays of each medium, photographed on the same day after sowing.</source>
+            <translation>Hier steht ein Satz zu jedem neuen Substrat: besser als das bewährte, gleich gut im Spielraum, schlechter oder nicht gezeigt, und was es klären würde. Es braucht einen Versuch mit mindestens zwei Schalen jedes Substrats, am selben Tag nach der Aussaat fotografiert.</translation>
+        </message>
+        <message>
+            <source>No tray of {trial} is sown yet</source>
+            <translation>Noch keine Schale von {trial} ist gesät</translation>
+        </message>
+        <message>
+            <source>Sow its trays in Plan and photograph them on the day that the plan names; the answer comes here.</source>
+            <translation>Die Schalen im Plan säen und an dem Tag fotografieren, den der Plan nennt; die Antwort kommt hierher.</translation>
+        </message>
+        <message>
+            <source>Go to the plan</source>
+            <translation>Zum Plan</translation>
         </message>
     </context>
     <context>
