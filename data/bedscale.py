@@ -2,7 +2,7 @@
 
 In    share of the growing bed as a photo shows it, %
 Out   the share of the tray that is seen under canopy from straight above, on the average, %
-Not   what is counted (`countedof.py`), limits and weights (`desirability.py`)
+Not   what is counted (`verdict/countedof.py`), limits and weights (`desirability.py`)
 
 Leaves that lean over the wall hide it and pass for full bed, so shares of the bed lie high and close
 together. On 60 drawn photos that we learn from, with at least 30 % seen from above, the share of the bed is

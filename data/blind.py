@@ -3,7 +3,7 @@
 In    photos of trays, a seed; the scores that a person gave
 Out   the order in which photos are shown, some of them twice; how well the eye agrees with the photo's score
       and with itself
-Not   cropping and levelling the pictures (`gui`), keeping a round (`trialbook.py`)
+Not   cropping and levelling the pictures (`gui`), keeping a round (`chapters/trialbook.py`)
 
 Names are hidden, the order is drawn, every fifth photo comes again later, so that the eye's own wandering is
 known. "Eye instead of photo" is asked of ICC(2,1) (Shrout & Fleiss 1979): may one stand for the other, number
@@ -18,8 +18,8 @@ from typing import TYPE_CHECKING
 from data.numbers import PhotoId, TrayId
 
 if TYPE_CHECKING:
-    from data.agreement import Icc, Limits, RankCorrelation
-    from data.quadrature import Floats
+    from data.statistics.agreement import Icc, Limits, RankCorrelation
+    from data.statistics.quadrature import Floats
 
 __all__ = ["AGAIN_SHARE", "LEAST_APART", "EyeAgreement", "Showing", "agreement_of", "draw_round"]
 
@@ -79,7 +79,7 @@ def agreement_of(
     """Hold scores by eye, 0-100, against the photos' and against those of the second time."""
     import numpy as np
 
-    from data.agreement import icc, kappa, limits_of_agreement, spearman
+    from data.statistics.agreement import icc, kappa, limits_of_agreement, spearman
 
     both = sorted(first.keys() & photo.keys())
     eye, by_photo = (np.array([scores[tray] for tray in both], float) for scores in (first, photo))

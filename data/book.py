@@ -2,10 +2,11 @@
 
 In    photos that were scored, and a person's decisions on them
 Out   the same, kept; each decision of a person can be taken back
-Not   trays (`traybook.py`), readings and events (`daybook.py`), media (`materialbook.py`),
-      which tray a photo shows (`matchbook.py`), undo (`changes.py`),
-      corrections (`corrections.py`), questions (`reader.py`),
-      files and transactions (`store.py`), running many photos (`intake.py`)
+Not   trays (`chapters/traybook.py`), readings and events (`chapters/daybook.py`), media
+      (`chapters/materialbook.py`),
+      which tray a photo shows (`chapters/matchbook.py`), undo (`chapters/changes.py`),
+      corrections (`chapters/corrections.py`), questions (`chapters/reader.py`),
+      files and transactions (`chapters/store.py`), running many photos (`intake.py`)
 
 A photo and its score are kept in one transaction, after the original has been copied under its digest: what
 the book names is on the disk. A photo is known by its bytes; bringing it in again does nothing.
@@ -15,20 +16,20 @@ from datetime import datetime, time, timedelta
 from pathlib import Path
 from typing import Any
 
-from data.clockbook import ClockBook
-from data.corrections import Corrections
+from data.chapters.clockbook import ClockBook
+from data.chapters.corrections import Corrections
+from data.chapters.lookbook import LookBook
+from data.chapters.materialbook import MaterialBook
+from data.chapters.oldbook import OldBook
+from data.chapters.planbook import PlanBook
+from data.chapters.trialbook import TrialBook
 from data.errors import in_words
-from data.judged import Judged
-from data.lookbook import LookBook
-from data.materialbook import MaterialBook
-from data.oldbook import OldBook
-from data.originals import Altered, copy_original, original_path, safe_suffix
-from data.planbook import PlanBook
+from data.photos.judged import Judged
+from data.photos.originals import Altered, copy_original, original_path, safe_suffix
+from data.photos.rootday import judged_again
 from data.records import Fate, PhotoId, Refused, Said, SuspectId, TakenFrom, fate_of
-from data.rootday import judged_again
-from data.rows import time_text
-from data.scorerows import score_row, suspect_rows
-from data.trialbook import TrialBook
+from data.tables.rows import time_text
+from data.tables.scorerows import score_row, suspect_rows
 from vision.reason import Reason
 
 __all__ = ["Book"]

@@ -2,7 +2,7 @@
 
 In    days since it was laid out, mass left in % of the first (or marks by eye, 1 to 5)
 Out   `Decay`: rate with interval, weeks to half and to 5 % left; "cannot tell yet" where it cannot
-Not   weighing and photographs (`benchtest.py`, `materialbook.py`)
+Not   weighing and photographs (`medium/benchtest.py`, `chapters/materialbook.py`)
 
 m(t)/m0 = exp(-k t), Olson (1963), Energy storage and the balance of producers and decomposers in ecological
 systems, Ecology 44, 322-331. Fitted to the masses, not to their logarithms, which give small late masses too
@@ -15,8 +15,8 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from data.estimate import Estimate
 from data.sentence import Sentence
+from data.statistics.estimate import Estimate
 
 __all__ = ["EYE_MARKS", "Decay", "EyeDecay", "by_eye", "decay_of"]
 
@@ -113,7 +113,7 @@ def _wrong(points: Sequence[tuple[float, float]]) -> Sentence | None:
 def _fitted(points: Sequence[tuple[float, float]]) -> tuple[float | None, float | None, float]:
     import numpy as np
 
-    from data.curve import fit_curve
+    from data.statistics.curve import fit_curve
 
     days, left = [day for day, _ in points], [one for _, one in points]
     begin = max(-math.log(max(left[-1], 1.0) / 100) / days[-1], 1e-6)
@@ -154,7 +154,7 @@ def _asymptote(points: Sequence[tuple[float, float]], rss: float) -> float | Non
     """% that seems to stay, where a + (100 - a) exp(-k t) fits clearly better."""
     import numpy as np
 
-    from data.curve import fit_curve
+    from data.statistics.curve import fit_curve
 
     n = len(points)
     if n < 5 or rss <= 0:

@@ -2,7 +2,7 @@
 
 In    numbers of trays, labour with its time, a price with its range, trays a week
 Out   `Mean` with interval and n; room and mass of a week's or month's trays; minutes by what they were for
-Not   reading the book (`materialreading.py`), the table (`materials.py`)
+Not   reading the book (`materials/reading.py`), the table (`materials/table.py`)
 """
 
 from collections.abc import Iterable, Sequence
@@ -11,7 +11,7 @@ from datetime import datetime, timedelta
 from enum import StrEnum
 from statistics import fmean, stdev
 
-from data.estimate import Estimate
+from data.statistics.estimate import Estimate
 
 __all__ = ["WEEKS_A_MONTH", "Labour", "Mean", "for_trays", "labour_kind", "mean_of_trays", "minutes_by_kind"]
 

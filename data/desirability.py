@@ -2,7 +2,7 @@
 
 In    coverage, uniformity, colour and mold of one photo; the grower's own limits and weights
 Out   `CanopyScore`: the score with each part visible, and what was left out
-Not   measuring the parts (`vision`), comparing media (`verdict.py`)
+Not   measuring the parts (`vision`), comparing media (`verdict`)
 
 Derringer & Suich (1980) Simultaneous optimization of several response variables, Journal of Quality
 Technology 12, 214-219; NIST/SEMATECH e-Handbook 5.5.3.2.2. Each part becomes a desirability d from 0 to 1;
@@ -33,7 +33,7 @@ __all__ = [
 class PartName(StrEnum):
     """What the score is made of."""
 
-    COVERAGE = "coverage"  # % of the growing bed or of the inner area (`countedof.py`)
+    COVERAGE = "coverage"  # % of the growing bed or of the inner area (`verdict/countedof.py`)
     UNIFORMITY = "uniformity"  # Christiansen, %
     COLOUR = "colour"  # % of the canopy that is green or red, not pale
     MOLD = "mold"  # cm2 that a person called mold

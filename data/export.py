@@ -3,7 +3,7 @@
 In    a book, an empty folder
 Out   a CSV file for each table, the numbers that the verdicts compared and the verdicts themselves, a
       Frictionless data package that describes them, a page on how to read them
-Not   a book that opens again (`packing.py`), a report for reading (`gui/report.py`)
+Not   a book that opens again (`travel/packing.py`), a report for reading (`gui/report`)
 
 UTF-8, comma, ISO 8601, a dot in decimal numbers, units in the headings, empty where there is nothing. Text
 that a spreadsheet would take for a formula begins with an apostrophe. Photographs carry places and cameras in
@@ -22,15 +22,15 @@ from typing import TYPE_CHECKING, Any
 
 from data.book import Book
 from data.cancel import CancelToken
-from data.lostviews import make_lost_views
-from data.opencells import cell, cell_shares, figure, spreadsheet_safe
-from data.openchecklist import VERSION, checklist
-from data.opencolumns import CELL_HEADINGS, Kind, OpenTable
-from data.openpackage import CAUTION, described, field, foreign_key, page, resource_of
-from data.opentables import TABLES
+from data.openfiles.cells import cell, cell_shares, figure, spreadsheet_safe
+from data.openfiles.checklist import VERSION, checklist
+from data.openfiles.columns import CELL_HEADINGS, Kind, OpenTable
+from data.openfiles.package import CAUTION, described, field, foreign_key, page, resource_of
+from data.openfiles.tables import TABLES
 from data.records import PhotoId
 from data.travelerrors import ExportWouldMix, writing_to
-from data.verdicts import CropVerdict, verdicts
+from data.upkeep.lostviews import make_lost_views
+from data.verdict.verdicts import CropVerdict, verdicts
 
 if TYPE_CHECKING:
     from sqlite_utils import Database

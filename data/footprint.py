@@ -2,7 +2,7 @@
 
 In    `Bill`s: terms, each a product of named inputs; inputs as (low, most likely, high)
 Out   `Footprint`s, differences from the trusted medium with interval, the share of each input in the variance
-Not   the factors themselves (`factors.py`), making bills from them (`materialbill.py`)
+Not   the factors themselves (`medium/factors.py`), making bills from them (`materials/bill.py`)
 
 G = sum of products. First order: u2 = sum (dG/dx u(x))2, JCGM 100:2008, 5.1.2; a triangle (l, m, h) has the
 mean (l + m + h)/3 and the variance (l2 + m2 + h2 - lm - lh - mh)/18. Monte Carlo: JCGM 101:2008, the 2.5 and

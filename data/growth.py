@@ -3,7 +3,8 @@
 In    coverage in % of one tray, days since sowing, at any times, days may be missing
 Out   `Growth`: the better of a logistic and a Gompertz curve on the bounded scale 0 to 100 %, the day at 50 %
       with its interval; what cannot be told yet is None, with a sentence
-Not   counts (`germination.py`), warmth (`degreedays.py`), the day of the cut (`cutday.py`)
+Not   counts (`growing/germination.py`), warmth (`growing/degreedays.py`), the day of the cut
+      (`growing/cutday.py`)
 
 Logistic  y = A / (1 + exp(-(t - tm)/s)), greatest rate A/(4 s) at tm
 Gompertz  y = A exp(-exp(-c (t - ti))), greatest rate A c/e at ti; written A exp(-b exp(-c t)), b = exp(c ti)
@@ -17,9 +18,9 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Any
 
-from data.curve import Fit, fit_curve
-from data.estimate import Estimate
 from data.sentence import Sentence
+from data.statistics.curve import Fit, fit_curve
+from data.statistics.estimate import Estimate
 
 __all__ = ["Curve", "Growth", "GrowthCurve", "fit_growth", "growth_of"]
 

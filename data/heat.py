@@ -2,7 +2,7 @@
 
 In    shares of volume, thickness; temperatures of a medium with their times; night temperatures
 Out   heat capacities, `Cooling` with its time constant, the lift over a mat, degree hours below a floor
-Not   readings and their test (`benchtest.py`), evaporation (`water.py`)
+Not   readings and their test (`medium/benchtest.py`), evaporation (`water.py`)
 
 C = 1.92 x_m + 2.51 x_o + 4.18 x_w MJ/(m3 K), shares of volume of minerals, organic matter, water: de Vries
 (1963), Thermal properties of soils, in: Physics of Plant Environment (coefficients from memory). By area
@@ -17,8 +17,8 @@ from datetime import datetime, time, timedelta
 from itertools import pairwise
 from statistics import fmean
 
-from data.estimate import Estimate
 from data.sentence import Sentence
+from data.statistics.estimate import Estimate
 
 __all__ = [
     "CAUTION", "Cooling", "areal_capacity", "capacity", "cooling_of", "degree_hours_below",
@@ -127,7 +127,7 @@ def _two(hours: Sequence[float], kelvin: Sequence[float]) -> Estimate:
 def _many(hours: Sequence[float], kelvin: Sequence[float]) -> Estimate | None:
     import numpy as np
 
-    from data.curve import fit_curve
+    from data.statistics.curve import fit_curve
 
     begin = (kelvin[0], max((hours[-1] - hours[0]) / math.log(kelvin[0] / kelvin[-1]), 1e-3))
     fit = fit_curve(lambda t, start, tau: start * np.exp(-t / tau), hours, kelvin, begin)

@@ -2,7 +2,8 @@
 
 In    files or folders; a book; any `concurrent.futures.Executor`; a cancel token
 Out   (path, fate) as each photo is done
-Not   scoring one photo (`judged.py`), keeping one (`book.py`), when a file has arrived (`arrivals.py`)
+Not   scoring one photo (`photos/judged.py`), keeping one (`book.py`), when a file has arrived
+      (`photos/arrivals.py`)
 
 Files are hashed first, and known ones skipped before they are decoded: a folder of 1,000 known photos takes
 seconds. Scoring may run anywhere; the book is written here alone, one photo a transaction. Only a few photos
@@ -21,8 +22,8 @@ from pathlib import Path
 from data.book import Book
 from data.cancel import CancelToken
 from data.errors import FarmLost, KilledByPhoto
-from data.judged import Judged, score_again, score_for_book
-from data.originals import SUFFIXES, digest_of, put
+from data.photos.judged import Judged, score_again, score_for_book
+from data.photos.originals import SUFFIXES, digest_of, put
 from data.records import Fate, PhotoId, Pictures, Refused
 from vision.reason import Reason
 

@@ -2,7 +2,7 @@
 
 In    nothing
 Out   `Look`, `LookKind`, `Urgency`; the name of a day in words
-Not   what is worth a look (`watch.py` and its neighbours), how soon (`urgency.py`)
+Not   what is worth a look (`watch.py` and its neighbours), how soon (`looklist/urgency.py`)
 """
 
 from dataclasses import dataclass

@@ -1,6 +1,6 @@
 """Numbers: what the book keeps of one scored photo.
 
-In    rows, turned into records by `data/rows.py`
+In    rows, turned into records by `data/tables/rows.py`
 Out   `KeptScore` with its gaps and suspects; the ids of trays, photos, scores and suspects
 Not   trays and photos (`records.py`), measuring (`vision`)
 

@@ -240,7 +240,7 @@ QUICK_CHECK = "PRAGMA quick_check"
 BEGIN_READING = "BEGIN DEFERRED"
 BEGIN = "BEGIN IMMEDIATE"  # a plain BEGIN that reads and then writes fails as soon as somebody else writes
 
-# --- a book in one file (packing.py)
+# --- a book in one file (travel/packing.py)
 
 KEPT_ORIGINALS = """
     SELECT digest, suffix FROM photo WHERE kept = 1

@@ -1,6 +1,6 @@
 """Records: what the book hands out. Each is frozen and light: no numpy, no picture, no database.
 
-In    rows, turned into records by `data/rows.py` and nowhere else
+In    rows, turned into records by `data/tables/rows.py` and nowhere else
 Out   `Tray`, `Tile`, `Day`, `PhotoRow`, ...; with them, so that one place is enough to ask, the numbers of a
       score (`numbers.py`), the fates of a photo (`fates.py`) and the look list (`look.py`)
 Not   reading or writing the book (`book.py`), measuring (`vision`)

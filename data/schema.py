@@ -2,7 +2,7 @@
 
 In    a `sqlite_utils.Database`
 Out   the newest tables; or the names of steps that this program does not know (a newer book)
-Not   the steps themselves (`steps.py`), opening, locking, errors in words (`store.py`)
+Not   the steps themselves (`tables/steps.py`), opening, locking, errors in words (`chapters/store.py`)
 
 `sqlite_utils` comes in late: the first look list is read without it.
 """
@@ -11,7 +11,7 @@ import sqlite3
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from data.steps import STEPS
+from data.tables.steps import STEPS
 
 if TYPE_CHECKING:
     from sqlite_utils import Database

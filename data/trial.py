@@ -2,7 +2,8 @@
 
 In    the grower's choices: question, crops, what varies, the trusted treatment, measures with their margins
 Out   `Plan` and its versions (`KeptPlan`), text for the book and back; which treatment a tray got
-Not   how many trays (`power.py`), blocks (`blocks.py`), places (`drawing.py`), keeping it (`planbook.py`)
+Not   how many trays (`statistics/power.py`), blocks (`plan/blocks.py`), places (`plan/drawing.py`), keeping
+      it (`chapters/planbook.py`)
 
 The tray is the unit. Margin, measure, day and the weights of the canopy score are fixed before
 sowing (ICH E9, 1998; Piaggio et al. 2012, JAMA 308, 2594-2604); a later change is a new version with its own

@@ -6,7 +6,8 @@ Not   measuring (`vision`), comparing media (a verdict is no matter of one morni
 
 A list that cries every day is not read. Nothing is raised on one number alone where the tray's own days or
 its block mates can be asked: numbers of the stand have to be out of line on the two newest days
-(`view.py`). The exception is possible mold (`mold.py`), where waiting may cost more than a look. How
+(`looklist/view.py`). The exception is possible mold (`looklist/mold.py`), where waiting may cost more than a
+look. How
 often it cries without cause is measured on made sequences (`tests/bench/test_look_alarm.py`).
 """
 
@@ -17,29 +18,29 @@ from dataclasses import dataclass, field, replace
 from datetime import date, datetime, time
 from typing import TYPE_CHECKING
 
-from data.air import AirSample
-from data.answers import Answer, unanswered
-from data.batches import together
-from data.conditions import Crop
-from data.emergence import look_at_lag, look_at_patchiness
 from data.errors import BookLocked, BookReadOnly, DiskFull
-from data.evenness import look_at_evenness
+from data.growing.air import AirSample
+from data.growing.conditions import Crop
 from data.look import Look, LookKind
-from data.missing import looks_for_missing, looks_for_unusable
-from data.mold import MOLD_CAUTION, looks_at_mold
+from data.looklist.answers import Answer, unanswered
+from data.looklist.batches import together
+from data.looklist.emergence import look_at_lag, look_at_patchiness
+from data.looklist.evenness import look_at_evenness
+from data.looklist.missing import looks_for_missing, looks_for_unusable
+from data.looklist.mold import MOLD_CAUTION, looks_at_mold
+from data.looklist.paling import look_at_colour
+from data.looklist.ripeness import look_at_ripeness
+from data.looklist.stackair import look_at_stack
+from data.looklist.standing import by_day
+from data.looklist.thirst import look_at_thirst
+from data.looklist.urgency import combined
+from data.looklist.vanishing import look_at_vanishing
+from data.looklist.view import View
 from data.numbers import Said, TrayId
-from data.paling import look_at_colour
 from data.records import DayNumbers, EarlierDay, SeenSuspect, Tray
-from data.ripeness import look_at_ripeness
-from data.stackair import look_at_stack
-from data.standing import by_day
-from data.thirst import look_at_thirst
-from data.urgency import combined
-from data.vanishing import look_at_vanishing
-from data.view import View
 
 if TYPE_CHECKING:
-    from data.lookbook import LookBook
+    from data.chapters.lookbook import LookBook
 
 __all__ = ["MOLD_CAUTION", "Morning", "look_list", "looks", "read_looks", "reasons"]
 

@@ -3,7 +3,7 @@
 In    masses in g, volume in cm3, density of the solids in g/cm3
 Out   `WaterContent`, `Wetting` (what a wetting test tells), `DryWeight`; what cannot be told is None with a
       sentence
-Not   how fast it dries (`drying.py`)
+Not   how fast it dries (`medium/drying.py`)
 
 w = (W - D)/D, th = (W - D)/V, bulk density rb = D/V, porosity phi = 1 - rb/rs, air-filled porosity phi - th,
 with water of 1 g/cm3. Holding capacity is th after soaking and free drainage in the tray at its own height: a

@@ -19,20 +19,20 @@ from PySide6.QtCore import QObject, QTimer, Slot
 from PySide6.QtWidgets import QApplication
 
 from data.cancel import CancelToken
-from gui.bench import Bench
-from gui.bookdesk import is_demo
+from gui.bench.screen import Bench
+from gui.frame.bookdesk import is_demo
 from gui.home import Memory, demo_folder, log_file
-from gui.icon import icon
-from gui.intake import Intake
-from gui.language import speak
-from gui.materials import Materials
+from gui.intake.screen import Intake
+from gui.language.language import speak
+from gui.language.spoken import spoken
+from gui.materials.screen import Materials
 from gui.mishap import catch_mishaps, keep_log
-from gui.plan import Plan
+from gui.plan.screen import Plan
 from gui.screen import Screen
-from gui.spoken import spoken
-from gui.traysheet import TraySheet
-from gui.verdict import Verdict
-from gui.wardrobe import Wardrobe
+from gui.style.icon import icon
+from gui.style.wardrobe import Wardrobe
+from gui.traysheet.screen import TraySheet
+from gui.verdict.screen import Verdict
 from gui.window import Window
 from gui.work import Report, Work
 

@@ -3,7 +3,7 @@
 In    the source of gui, data and vision; `translations/evenstand_de.ts`
 Out   the .ts with what is new marked unfinished and what is gone left out; the .qm made from it; the
       templates by which sentences kept as text are known
-Not   choosing the language (`language.py`), saying a sentence in it (`spoken.py`)
+Not   choosing the language (`language/language.py`), saying a sentence in it (`language/spoken.py`)
 
     python -m gui.catalogue
 

@@ -2,7 +2,7 @@
 
 In    `Line`s with points, names and the place of their word; what is marked
 Out   a painted chart; each line has its own colour, dash and marker, named at its end
-Not   what is shown (each screen), growth of a tray (`growthchart.py`)
+Not   what is shown (each screen), growth of a tray (`traysheet/growthchart.py`)
 """
 
 from collections.abc import Callable, Sequence
@@ -12,9 +12,9 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from gui.palette import Space, tokens_now
-from gui.spoken import in_figures
-from gui.tokens import SERIES
+from gui.language.spoken import in_figures
+from gui.style.palette import Space, tokens_now
+from gui.style.tokens import SERIES
 
 __all__ = ["Line", "LineChart", "marker"]
 

@@ -2,7 +2,7 @@
 
 In    the words of the command line
 Out   an exit code: 0 done, 1 something was refused (each named on stderr), 2 wrong use, 130 stopped by Ctrl+C
-Not   which words there are (`commandlist.py`), the work itself
+Not   which words there are (`commands/commandlist.py`), the work itself
 
 Nothing heavy is imported here, so that `--help` answers at once and no command loads Qt before a window is
 wanted.
@@ -16,8 +16,8 @@ from importlib.util import find_spec
 from io import TextIOWrapper
 from pathlib import Path
 
-from gui.commandlist import COMMANDS
-from gui.commandoptions import farm_option
+from gui.commands.commandlist import COMMANDS
+from gui.commands.options import farm_option
 
 __all__ = ["main", "parser"]
 

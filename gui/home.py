@@ -10,7 +10,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QSettings, QStandardPaths
 
-from data.units import UnitSystem
+from data.entry.units import UnitSystem
 
 __all__ = [
     "AS_SYSTEM",

@@ -2,7 +2,8 @@
 
 In    `Mips` of a photo or top view, `Layers` in its coordinates, which layers are switched on
 Out   the picture at any zoom within a frame of 16 ms; signal `layers_switched` when the person switches one
-Not   loading (`mips.py`), shapes (`layers.py`), what the numbers mean (the screen gives the description)
+Not   loading (`photo/mips.py`), shapes (`photo/layers.py`), what the numbers mean (the screen gives the
+      description)
 
 Wheel and pinch zoom at the cursor, dragging moves, + - 0 zoom, Shift with arrows moves, Space switches all
 layers, 1 to 4 single ones.
@@ -22,11 +23,11 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QGestureEvent, QPinchGesture, QWidget
 
-from gui.layerpaint import paint_layers
-from gui.layers import Layer, Layers
-from gui.mips import Mips, level_for
-from gui.palette import Space, tokens_now
-from gui.viewport import Viewport
+from gui.photo.layerpaint import paint_layers
+from gui.photo.layers import Layer, Layers
+from gui.photo.mips import Mips, level_for
+from gui.photo.viewport import Viewport
+from gui.style.palette import Space, tokens_now
 
 __all__ = ["PictureView"]
 

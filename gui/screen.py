@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QEvent, Signal
 from PySide6.QtWidgets import QWidget
 
-from data.units import UnitSystem
+from data.entry.units import UnitSystem
 from gui.work import Work
 
 if TYPE_CHECKING:

@@ -17,10 +17,10 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from gui.home import TEXT_SIZES
-from gui.language import LANGUAGES
+from gui.language.language import LANGUAGES
 
 if TYPE_CHECKING:
-    from gui.verdict import Verdict
+    from gui.verdict.screen import Verdict
     from gui.window import Window
 
 __all__ = ["main"]
@@ -99,7 +99,7 @@ def _take(window: "Window", folder: Path, name: str) -> None:
 
 def _take_rack(window: "Window", folder: Path, end: str) -> None:
     """The rack with its filters, trays chosen, and a number that is asked about."""
-    from gui.bench import Bench
+    from gui.bench.screen import Bench
 
     bench = window.screens["bench"]
     assert isinstance(bench, Bench)
@@ -118,7 +118,7 @@ def _take_rack(window: "Window", folder: Path, end: str) -> None:
 
 def _take_views(window: "Window", folder: Path, end: str) -> None:
     """Every way to look at a tray."""
-    from gui.sheetviews import View
+    from gui.traysheet.views import View
 
     sheet = window.screens["traysheet"]
     for view in View:
@@ -129,8 +129,8 @@ def _take_views(window: "Window", folder: Path, end: str) -> None:
 
 def _take_steps(window: "Window", folder: Path, end: str) -> None:
     """Every page of a kept trial, and every step of a draft that copies it."""
-    from gui.plan import Plan
-    from gui.planview import KeptPage
+    from gui.plan.screen import Plan
+    from gui.plan.view import KeptPage
 
     plan = window.screens["plan"]
     assert isinstance(plan, Plan)
@@ -148,7 +148,7 @@ def _take_steps(window: "Window", folder: Path, end: str) -> None:
 
 def _take_verdict(window: "Window", folder: Path, end: str) -> None:
     """The page further down, and how it was worked out."""
-    from gui.verdict import Verdict
+    from gui.verdict.screen import Verdict
 
     verdict = window.screens["verdict"]
     assert isinstance(verdict, Verdict)
@@ -185,7 +185,7 @@ def _take_blind(window: "Window", verdict: "Verdict", folder: Path, end: str) ->
 
 def _take_cells(window: "Window", folder: Path, end: str) -> None:
     """The panel of a cell of the climate and of a gap."""
-    from gui.materials import Materials
+    from gui.materials.screen import Materials
 
     place = window.screens["materials"]
     assert isinstance(place, Materials)

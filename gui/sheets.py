@@ -2,7 +2,8 @@
 
 In    kinds of sheets, trays with tags, a plan with its places, kinds of tray; the paper
 Out   pages in the order in which they are used
-Not   what stands on them (`stationsheet.py`, `tagsheet.py`, `trialsheets.py`), PDF and paper (`paper.py`)
+Not   what stands on them (`paper/stationsheet.py`, `paper/tagsheet.py`, `paper/trialsheets.py`), PDF and
+      paper (`paper/pages.py`)
 """
 
 from collections.abc import Collection, Sequence
@@ -10,13 +11,13 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import TYPE_CHECKING
 
-from data.conditions import TrayType
-from data.drawing import Place
+from data.growing.conditions import TrayType
+from data.plan.drawing import Place
 from data.trial import Plan
-from gui.paper import Page, Paper
-from gui.stationsheet import station_pages
-from gui.tagsheet import TagLabel, tag_pages
-from gui.trialsheets import map_pages, reading_pages, sowing_pages
+from gui.paper.pages import Page, Paper
+from gui.paper.stationsheet import station_pages
+from gui.paper.tagsheet import TagLabel, tag_pages
+from gui.paper.trialsheets import map_pages, reading_pages, sowing_pages
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -88,7 +89,7 @@ def printed_of_trial(book: "Book", plan: Plan, places: Sequence[Place]) -> Print
 
 def printed_of_book(book: "Book") -> Printed:
     """Tags of all growing trays that have one, then of trays that are drawn and not sown yet."""
-    from data.planbook import unsown
+    from data.chapters.planbook import unsown
 
     growing = book.trays()
     tags = {tray.tag_number: tray.code for tray in growing if tray.tag_number is not None}

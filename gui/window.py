@@ -2,8 +2,8 @@
 
 In    `Work`, `Memory`, `Wardrobe`, the screens by name
 Out   an opened book handed to every screen; what a screen wants is done here
-Not   what the places show (each screen), how they follow the book (`following.py`), what the menus do
-      (`bookdialogs.py`, `otherbooks.py`, `viewchoices.py`), the first start (`app.py`)
+Not   what the places show (each screen), how they follow the book (`frame/following.py`), what the menus do
+      (`frame/bookdialogs.py`, `frame/otherbooks.py`, `frame/viewchoices.py`), the first start (`app.py`)
 """
 
 from collections.abc import Mapping, Sequence
@@ -15,29 +15,29 @@ from PySide6.QtCore import QUrl, Signal, Slot
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
-from gui.actions import ACTIONS, PLACES
-from gui.bands import DemoBand, DoneBand, TroubleBand
-from gui.bookdesk import BookDesk, is_demo
-from gui.bookdialogs import BookDialogs
-from gui.dropping import sort_dropped
-from gui.following import Following
-from gui.foot import Foot
+from gui.controls.progress import ProgressStrip
+from gui.frame.actions import ACTIONS, PLACES
+from gui.frame.bands import DemoBand, DoneBand, TroubleBand
+from gui.frame.bookdesk import BookDesk, is_demo
+from gui.frame.bookdialogs import BookDialogs
+from gui.frame.dropping import sort_dropped
+from gui.frame.following import Following
+from gui.frame.foot import Foot
+from gui.frame.keys import connect_actions, make_actions
+from gui.frame.otherbooks import OtherBooks
+from gui.frame.toprow import TopRow
+from gui.frame.viewchoices import ViewChoices
 from gui.home import Memory
-from gui.keys import connect_actions, make_actions
-from gui.otherbooks import OtherBooks
-from gui.progress import ProgressStrip
+from gui.language.spoken import spoken
 from gui.screen import Screen
-from gui.spoken import spoken
-from gui.toprow import TopRow
-from gui.travel import Travel
-from gui.viewchoices import ViewChoices
-from gui.wardrobe import Wardrobe
+from gui.style.wardrobe import Wardrobe
+from gui.travel.desk import Travel
 from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
     from data.records import Tray
-    from gui.helpwindow import HelpWindow
+    from gui.frame.helpwindow import HelpWindow
 
 __all__ = ["Window"]
 
@@ -258,7 +258,7 @@ class Window(QMainWindow):
     @Slot()
     def show_help(self) -> None:
         """Show the help, opened at the page of the place the grower is at."""
-        from gui.helpwindow import HelpWindow
+        from gui.frame.helpwindow import HelpWindow
 
         if self._help is None:
             self._help = HelpWindow(self)
@@ -270,7 +270,7 @@ class Window(QMainWindow):
     @Slot()
     def show_keys(self) -> None:
         """Show the sheet of keys."""
-        from gui.keysheet import KeySheet
+        from gui.frame.keysheet import KeySheet
 
         KeySheet(self.screens.values(), self).exec()
 

@@ -2,7 +2,7 @@
 
 In    a task: a function of a cancel token and a report function (done, total); it knows no Qt
 Out   `Job`, which ends in exactly one of finished, failed, cancelled; `Work`, the parent of every job
-Not   what the work is (`data`), how it is shown (`progress.py`)
+Not   what the work is (`data`), how it is shown (`controls/progress.py`)
 
 Connect to bound methods of a QObject that lives in the window's thread: a lambda goes on being called after
 its widget is gone. `Work` keeps each job until it ends, stops all on closing and waits with a limit.
@@ -215,7 +215,7 @@ def _threads(workers: int) -> Executor:
 
 
 def _called_on(address: str) -> Executor:
-    from data.farm import Farm
+    from data.photos.farm import Farm
 
     return Farm(address)
 

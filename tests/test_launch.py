@@ -17,7 +17,7 @@ def test_readme_gives_the_line_that_launch_prints() -> None:
 
 
 def test_every_command_of_the_readme_is_one_of_the_program() -> None:
-    from gui.commandlist import COMMANDS
+    from gui.commands.commandlist import COMMANDS
 
     shown = set(re.findall(r"^python3 launch\.py ([a-z]+)", README, re.MULTILINE)) - {"test"}
 
@@ -25,7 +25,7 @@ def test_every_command_of_the_readme_is_one_of_the_program() -> None:
 
 
 def test_every_command_of_the_program_is_in_the_readme() -> None:
-    from gui.commandlist import COMMANDS
+    from gui.commands.commandlist import COMMANDS
 
     shown = set(re.findall(r"^python3 launch\.py ([a-z]+)", README, re.MULTILINE))
 

@@ -16,24 +16,29 @@ RUN = {"execute", "executemany", "executescript", "query", "rows_where", "delete
 KEEP_SQL = ("queries", "schema")
 
 BUILDERS = {
-    ("data/store.py", "__init__"): "the pragmas of `queries.ON_CONNECTING`, filled with a whole number",
-    ("data/store.py", "_rows"): "runs what it is given: its callers are looked at here",
-    ("data/store.py", "_row"): "hands on to `_rows`: its callers are looked at here",
-    ("data/firststeps.py", "m001_first_tables"): "statements of the same module",
-    ("data/steps.py", "m003_book_and_trial"): "statements of the same module",
-    ("data/steps.py", "m004_share_of_bed"): "statements of the same module",
-    ("data/trayreader.py", "trays"): "one of two constants",
-    ("data/trayreader.py", "comparable"): "two of four constants",
-    ("data/changes.py", "_turn"): "one of two constants",
-    ("data/changes.py", "_is_outdated"): "constants by name; of a name that is not there, KeyError",
+    (
+        "data/chapters/store.py",
+        "__init__",
+    ): "the pragmas of `queries.ON_CONNECTING`, filled with a whole number",
+    ("data/chapters/store.py", "_rows"): "runs what it is given: its callers are looked at here",
+    ("data/chapters/store.py", "_row"): "hands on to `_rows`: its callers are looked at here",
+    ("data/tables/firststeps.py", "m001_first_tables"): "statements of the same module",
+    ("data/tables/steps.py", "m003_book_and_trial"): "statements of the same module",
+    ("data/tables/steps.py", "m004_share_of_bed"): "statements of the same module",
+    ("data/chapters/trayreader.py", "trays"): "one of two constants",
+    ("data/chapters/trayreader.py", "comparable"): "two of four constants",
+    ("data/chapters/changes.py", "_turn"): "one of two constants",
+    ("data/chapters/changes.py", "_is_outdated"): "constants by name; of a name that is not there, KeyError",
 }
-OTHER_ROWS = {"data/journal.py", "data/logrows.py"}  # their `_row` runs nothing
+OTHER_ROWS = {"data/tables/journal.py", "data/logs/cells.py"}  # their `_row` runs nothing
 TABLES = {
-    "data/journal.py": "tables that a Recorder was asked for by the program, kept in the book's own changes",
-    "data/merging.py": "names of the same module",
-    "data/sowing.py": "literals of the same module",
-    "data/export.py": "the list of `opentables.py`",
-    "data/imported.py": "the list of `opentables.py`",
+    "data/tables/journal.py": (
+        "tables that a Recorder was asked for by the program, kept in the book's own changes"
+    ),
+    "data/travel/merging.py": "names of the same module",
+    "data/chapters/sowing.py": "literals of the same module",
+    "data/export.py": "the list of `openfiles/tables.py`",
+    "data/travel/imported.py": "the list of `openfiles/tables.py`",
 }
 
 

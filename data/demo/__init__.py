@@ -17,8 +17,8 @@ from data.book import Book
 from data.demo.materials import note_materials
 from data.demo.notes import note_demo
 from data.desirability import USUAL, rule_text
-from data.draft import guessed_spread
-from data.drawing import Draw, Place
+from data.plan.draft import guessed_spread
+from data.plan.drawing import Draw, Place
 from data.records import NewTray
 from data.trial import MEDIUM, Block, CropPlan, Factor, Measure, MeasureKind, Plan, Question, crossed
 

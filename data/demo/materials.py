@@ -13,10 +13,10 @@ import math
 from collections.abc import Iterator
 from datetime import datetime, timedelta
 
-from data.benchtest import BenchKind, NewBenchTest
 from data.book import Book
 from data.events import EventKind
-from data.factors import KINDS, Factor
+from data.medium.benchtest import BenchKind, NewBenchTest
+from data.medium.factors import KINDS, Factor
 from data.readings import BenchTestId, NewReading, ReadingKind
 from data.records import NewTray
 

@@ -996,10 +996,6 @@
     <context>
         <name>Date</name>
         <message>
-            <source>d MMM yyyy HH:mm</source>
-            <translation>d. MMM yyyy HH:mm</translation>
-        </message>
-        <message>
             <source>d MMMM</source>
             <translation>d. MMMM</translation>
         </message>
@@ -1026,6 +1022,10 @@
         <message>
             <source>d MMMM, HH:mm</source>
             <translation>d. MMMM, HH:mm</translation>
+        </message>
+        <message>
+            <source>d MMM yyyy HH:mm</source>
+            <translation>d. MMM yyyy HH:mm</translation>
         </message>
     </context>
     <context>
@@ -5737,92 +5737,72 @@ trusted</source>
     <context>
         <name>Sentence</name>
         <message>
-            <source>Some tables and pictures found no room on two pages; they are in the full report.</source>
-            <translation>Einige Tabellen und Bilder fanden auf zwei Seiten keinen Platz; sie stehen im vollständigen Bericht.</translation>
-        </message>
-        <message>
             <source>This book has no trial with trays, so there is nothing to compare.</source>
             <translation>Dieses Buch hat keinen Versuch mit Schalen, also gibt es nichts zu vergleichen.</translation>
         </message>
         <message>
-            <source>Leaves were likely wet for {wet:.0f} of {known:.0f} logged hours, {hot:.0f} of them warm.</source>
-            <translation>Blätter waren in {wet:.0f} von {known:.0f} aufgezeichneten Stunden wahrscheinlich nass, in {hot:.0f} davon war es warm.</translation>
+            <source>Some tables and pictures found no room on two pages; they are in the full report.</source>
+            <translation>Einige Tabellen und Bilder fanden auf zwei Seiten keinen Platz; sie stehen im vollständigen Bericht.</translation>
         </message>
         <message>
-            <source>No temperature and humidity were logged in this time.</source>
-            <translation>In dieser Zeit wurden weder Temperatur noch Feuchte aufgezeichnet.</translation>
+            <source>whole: looks and tears as on the first day</source>
+            <translation>ganz: sieht aus und reißt wie am ersten Tag</translation>
         </message>
         <message>
-            <source>{codes}: {what}</source>
-            <translation>{codes}: {what}</translation>
+            <source>soft: whole, but tears with little force</source>
+            <translation>weich: ganz, reißt aber mit wenig Kraft</translation>
         </message>
         <message>
-            <source>{codes} and {more} more: {what}</source>
-            <translation>{codes} und {more} weitere: {what}</translation>
+            <source>falling apart: holes, edges gone, fibres still seen</source>
+            <translation>zerfallend: Löcher, Ränder weg, Fasern noch zu sehen</translation>
         </message>
         <message>
-            <source>Weigh it {hours} hours after it drained; let it stand where trays stand.</source>
-            <translation>{hours} Stunden nach dem Abtropfen wiegen; es dort stehen lassen, wo Schalen stehen.</translation>
+            <source>crumbs: pieces smaller than a thumbnail</source>
+            <translation>Krümel: Stücke kleiner als ein Daumennagel</translation>
         </message>
         <message>
-            <source>Lay the dry medium in its tray and weigh both.</source>
-            <translation>Das trockene Substrat in seine Schale legen und beides wiegen.</translation>
+            <source>gone: not to be told from the soil around it</source>
+            <translation>weg: von der Erde ringsum nicht zu unterscheiden</translation>
         </message>
         <message>
-            <source>Wet it through, from where you water, until it takes no more. Weigh it at once.</source>
-            <translation>Ganz durchnässen, von der Seite, von der gegossen wird, bis es nichts mehr aufnimmt. Sofort wiegen.</translation>
+            <source>It does not get lighter: cannot tell yet. Weigh it dry.</source>
+            <translation>Es wird nicht leichter: noch nicht zu sagen. Trocken wiegen.</translation>
         </message>
         <message>
-            <source>Let it drain for half an hour, at the slope it stands at, and weigh it.</source>
-            <translation>Eine halbe Stunde abtropfen lassen, in der Neigung, in der es steht, und wiegen.</translation>
+            <source>A mass is below zero: mend it.</source>
+            <translation>Eine Masse liegt unter null: berichtigen.</translation>
         </message>
         <message>
-            <source>Wet it once more as before, drain it for half an hour and weigh it.</source>
-            <translation>Noch einmal wie vorher benetzen, eine halbe Stunde abtropfen lassen und wiegen.</translation>
+            <source>Two weighings bear the same time: mend one of them.</source>
+            <translation>Zwei Wägungen haben dieselbe Zeit: eine davon berichtigen.</translation>
         </message>
         <message>
-            <source>Read the air of the shelf, beside the tray.</source>
-            <translation>Die Luft der Etage messen, neben der Schale.</translation>
+            <source>It weighs more than at first: was it dried in the same way before?</source>
+            <translation>Es wiegt mehr als am Anfang: wurde es vorher genauso getrocknet?</translation>
         </message>
         <message>
-            <source>With the heat mat on for half a day, read the middle of the wet medium.</source>
-            <translation>Wenn die Heizmatte einen halben Tag an ist, die Mitte des nassen Substrats messen.</translation>
+            <source>Cannot tell yet: weigh it dry on {n} more dates, weeks apart.</source>
+            <translation>Noch nicht zu sagen: an {n} weiteren Tagen trocken wiegen, im Abstand von Wochen.</translation>
         </message>
         <message>
-            <source>Switch the heat mat off, take the tray from it and read the medium at once.</source>
-            <translation>Die Heizmatte ausschalten, die Schale herunternehmen und das Substrat sofort messen.</translation>
+            <source>Cannot tell yet: less than a tenth is gone. Weigh it again in some weeks.</source>
+            <translation>Noch nicht zu sagen: weniger als ein Zehntel ist weg. In einigen Wochen wieder wiegen.</translation>
         </message>
         <message>
-            <source>Read the medium again, an hour later; every further reading makes it surer.</source>
-            <translation>Das Substrat eine Stunde später wieder messen; jede weitere Messung macht es sicherer.</translation>
+            <source>Reckoned beyond what was seen ({weeks:.0f} weeks): the last part often goes more slowly.</source>
+            <translation>Über das Beobachtete ({weeks:.0f} Wochen) hinaus gerechnet: der letzte Teil geht oft langsamer.</translation>
         </message>
         <message>
-            <source>Dry a piece of used medium, weigh it in its net bag, and bury or compost it.</source>
-            <translation>Ein Stück gebrauchtes Substrat trocknen, in seinem Netzbeutel wiegen und vergraben oder kompostieren.</translation>
+            <source>Cannot tell yet: {weeks:.0f} weeks were seen, and it takes more than twice as long. Weigh it again.</source>
+            <translation>Noch nicht zu sagen: {weeks:.0f} Wochen wurden beobachtet, und es dauert mehr als doppelt so lange. Wieder wiegen.</translation>
         </message>
         <message>
-            <source>Dig it out, shake it clean, dry it as at first, weigh it and put it back.</source>
-            <translation>Ausgraben, sauber schütteln, wie am Anfang trocknen, wiegen und zurücklegen.</translation>
+            <source>Look at it every two weeks, and give it a mark from 5 to 1.</source>
+            <translation>Alle zwei Wochen ansehen und eine Note von 5 bis 1 geben.</translation>
         </message>
         <message>
-            <source>A mass is above zero; {value:g} g was given.</source>
-            <translation>Eine Masse liegt über null; angegeben wurden {value:g} g.</translation>
-        </message>
-        <message>
-            <source>There is a reading at {at:%H:%M} already: give this one its own time.</source>
-            <translation>Einen Messwert um {at:%H:%M} gibt es schon: diesem eine eigene Zeit geben.</translation>
-        </message>
-        <message>
-            <source>Wet it weighs {wet:.0f} g and dry {dry:.0f} g: one of the two is wrong.</source>
-            <translation>Nass wiegt es {wet:.0f} g und trocken {dry:.0f} g: eines von beiden ist falsch.</translation>
-        </message>
-        <message>
-            <source>Weigh it 6, 12, 24 and 48 hours after it drained.</source>
-            <translation>6, 12, 24 und 48 Stunden nach dem Abtropfen wiegen.</translation>
-        </message>
-        <message>
-            <source>It hardly dried: go on weighing it.</source>
-            <translation>Es trocknete kaum: weiter wiegen.</translation>
+            <source>Cannot tell yet: it has not fallen to crumbs. Look again in two weeks.</source>
+            <translation>Noch nicht zu sagen: es ist nicht zu Krümeln zerfallen. In zwei Wochen wieder ansehen.</translation>
         </message>
         <message>
             <source>The photos were scored by different methods, so their canopy is not compared.</source>
@@ -5889,262 +5869,6 @@ trusted</source>
             <translation>Eine Stelle von {was:.1f} cm² ist nicht mehr zu sehen. Wurzelhaare vergehen, Schimmel selten.</translation>
         </message>
         <message>
-            <source>On {trays} trays the eye gave {mean:+.1f} points against the photo, in 95 of 100 trays between {low:+.1f} and {high:+.1f}; agreement {icc:.2f} (ICC(2,1), 1 is perfect).</source>
-            <translation>Bei {trays} Schalen gab das Auge {mean:+.1f} Punkte gegenüber dem Foto, bei 95 von 100 Schalen zwischen {low:+.1f} und {high:+.1f}; Übereinstimmung {icc:.2f} (ICC(2,1), 1 ist vollkommen).</translation>
-        </message>
-        <message>
-            <source>Of {again} trays seen twice the eye missed its own number by {sd:.1f} points (standard deviation of one score).</source>
-            <translation>Bei {again} zweimal gezeigten Schalen verfehlte das Auge seine eigene Zahl um {sd:.1f} Punkte (Standardabweichung einer Note).</translation>
-        </message>
-        <message>
-            <source>Too few trays were scored by eye and by photo to say whose numbers to trust.</source>
-            <translation>Zu wenige Schalen wurden nach Augenmaß und nach Foto gewertet, um zu sagen, welchen Zahlen zu trauen ist.</translation>
-        </message>
-        <message>
-            <source>Eye and photo say much the same: either may be trusted.</source>
-            <translation>Auge und Foto sagen fast dasselbe: beiden ist zu trauen.</translation>
-        </message>
-        <message>
-            <source>Eye and photo differ, and too few trays were seen twice to say how sure the eye is of itself: trust neither alone.</source>
-            <translation>Auge und Foto weichen voneinander ab, und zu wenige Schalen wurden zweimal gezeigt, um zu sagen, wie sicher das Auge ist: keinem allein trauen.</translation>
-        </message>
-        <message>
-            <source>The eye does not agree with itself from one look to the next: trust the photo.</source>
-            <translation>Das Auge stimmt von einem Blick zum nächsten nicht mit sich überein: dem Foto trauen.</translation>
-        </message>
-        <message>
-            <source>The eye agrees with itself but not with the photo, so the two see different things: look at the trays on which they differ most before you trust either.</source>
-            <translation>Das Auge stimmt mit sich überein, aber nicht mit dem Foto; beide sehen also Verschiedenes: erst die Schalen ansehen, bei denen sie am meisten abweichen.</translation>
-        </message>
-        <message>
-            <source>No medium is marked as the trusted one. Say which it is, in the plan or among the media.</source>
-            <translation>Kein Substrat ist als das bewährte bezeichnet. Im Plan oder bei den Substraten angeben, welches es ist.</translation>
-        </message>
-        <message>
-            <source>No margin was set before sowing; the usual {margin} was taken.</source>
-            <translation>Vor der Aussaat wurde kein Spielraum festgelegt; der übliche von {margin} wurde genommen.</translation>
-        </message>
-        <message>
-            <source>The margin of {share:g} % of the mean of {trusted} is {margin:.1f} g in this trial.</source>
-            <translation>Der Spielraum von {share:g} % des Mittels von {trusted} ist in diesem Versuch {margin:.1f} g.</translation>
-        </message>
-        <message>
-            <source>No day was fixed before sowing; day {day} was taken, on which most trays have a photo.</source>
-            <translation>Vor der Aussaat wurde kein Tag festgelegt; genommen wurde Tag {day}, von dem die meisten Schalen ein Foto haben.</translation>
-        </message>
-        <message>
-            <source>The plan names a confidence of {level:.1f} %; the intervals here are made for {fixed:.0f} %.</source>
-            <translation>Der Plan nennt eine Sicherheit von {level:.1f} %; die Intervalle hier sind für {fixed:.0f} % gerechnet.</translation>
-        </message>
-        <message>
-            <source>The plan was kept on {day}, after the first tray was sown: nothing was fixed before sowing.</source>
-            <translation>Der Plan wurde am {day} festgehalten, nachdem die erste Schale gesät war: vor der Aussaat wurde nichts festgelegt.</translation>
-        </message>
-        <message>
-            <source>The margin was changed after sowing, on {day}, from {old} to {new} ({why}): read this verdict with care.</source>
-            <translation>Der Spielraum wurde nach der Aussaat geändert, am {day}, von {old} auf {new} ({why}): dieses Urteil mit Vorsicht lesen.</translation>
-        </message>
-        <message>
-            <source>The margin was changed before sowing, on {day}, from {old} to {new} ({why}).</source>
-            <translation>Der Spielraum wurde vor der Aussaat geändert, am {day}, von {old} auf {new} ({why}).</translation>
-        </message>
-        <message>
-            <source>Limits and weights of the canopy score were changed after sowing, on {day} ({why}): read this verdict with care.</source>
-            <translation>Grenzen und Gewichte der Bestandswertung wurden nach der Aussaat geändert, am {day} ({why}): dieses Urteil mit Vorsicht lesen.</translation>
-        </message>
-        <message>
-            <source>{margin:g} %</source>
-            <translation>{margin:g} %</translation>
-        </message>
-        <message>
-            <source>{margin:g} points</source>
-            <translation>{margin:g} Punkte</translation>
-        </message>
-        <message>
-            <source>No usable photo of the day that is read: {trays}.</source>
-            <translation>Kein brauchbares Foto von dem Tag, der abgelesen wird: {trays}.</translation>
-        </message>
-        <message>
-            <source>No photo yet of the day that is read: {trays}.</source>
-            <translation>Noch kein Foto von dem Tag, der abgelesen wird: {trays}.</translation>
-        </message>
-        <message>
-            <source>Scored by another version of the method only, and scores of two versions are never mixed; score again: {trays}.</source>
-            <translation>Nur mit einer anderen Version der Methode ausgewertet, und Wertungen zweier Versionen werden nie vermischt; neu auswerten: {trays}.</translation>
-        </message>
-        <message>
-            <source>Canopy could not be told on the day that is read: {trays}.</source>
-            <translation>Der Bestand war an dem Tag, der abgelesen wird, nicht zu erkennen: {trays}.</translation>
-        </message>
-        <message>
-            <source>Lost to mold, and apart as decided beforehand: {trays}.</source>
-            <translation>Durch Schimmel verloren und gesondert gezählt, wie vorher festgelegt: {trays}.</translation>
-        </message>
-        <message>
-            <source>Not weighed: {trays}.</source>
-            <translation>Nicht gewogen: {trays}.</translation>
-        </message>
-        <message>
-            <source>Not scored by eye: {trays}.</source>
-            <translation>Nicht nach Augenmaß gewertet: {trays}.</translation>
-        </message>
-        <message>
-            <source>{trays} got none of the plan's treatments and were left out.</source>
-            <translation>{trays} bekamen keine der Varianten des Plans und wurden weggelassen.</translation>
-        </message>
-        <message>
-            <source>Lost to mold, of the trays sown: {counts}.</source>
-            <translation>Durch Schimmel verloren, von den gesäten Schalen: {counts}.</translation>
-        </message>
-        <message>
-            <source>What moves the score of {medium} most is {part}, {value:.1f} against {trusted:.1f} %: worth {points:+.1f} points.</source>
-            <translation>Die Wertung von {medium} bewegt am meisten: {part}, {value:.1f} gegen {trusted:.1f} %; das macht {points:+.1f} Punkte.</translation>
-        </message>
-        <message>
-            <source>coverage of the growing bed</source>
-            <translation>Deckung der Substratfläche</translation>
-        </message>
-        <message>
-            <source>uniformity on the growing bed</source>
-            <translation>Gleichmäßigkeit auf der Substratfläche</translation>
-        </message>
-        <message>
-            <source>coverage</source>
-            <translation>Deckung</translation>
-        </message>
-        <message>
-            <source>uniformity</source>
-            <translation>Gleichmäßigkeit</translation>
-        </message>
-        <message>
-            <source>colour (canopy that is not pale)</source>
-            <translation>Farbe (Bestand, der nicht blass ist)</translation>
-        </message>
-        <message>
-            <source>mold</source>
-            <translation>Schimmel</translation>
-        </message>
-        <message>
-            <source>{one} and {other} put {trays} trays in like order with a rank correlation of {rho:+.2f} (1 alike, 0 unrelated).</source>
-            <translation>{one} und {other} ordnen {trays} Schalen ähnlich, mit einer Rangkorrelation von {rho:+.2f} (1 gleich, 0 ohne Zusammenhang).</translation>
-        </message>
-        <message>
-            <source>{one} and {other} say different things of {medium}: {first} and {second}. The one that was named beforehand decides.</source>
-            <translation>{one} und {other} sagen Verschiedenes über {medium}: {first} und {second}. Es gilt, was vorher festgelegt wurde.</translation>
-        </message>
-        <message>
-            <source>Canopy score</source>
-            <translation>Bestandswertung</translation>
-        </message>
-        <message>
-            <source>Yield</source>
-            <translation>Ertrag</translation>
-        </message>
-        <message>
-            <source>Score by eye</source>
-            <translation>Note nach Augenmaß</translation>
-        </message>
-        <message>
-            <source>whole: looks and tears as on the first day</source>
-            <translation>ganz: sieht aus und reißt wie am ersten Tag</translation>
-        </message>
-        <message>
-            <source>soft: whole, but tears with little force</source>
-            <translation>weich: ganz, reißt aber mit wenig Kraft</translation>
-        </message>
-        <message>
-            <source>falling apart: holes, edges gone, fibres still seen</source>
-            <translation>zerfallend: Löcher, Ränder weg, Fasern noch zu sehen</translation>
-        </message>
-        <message>
-            <source>crumbs: pieces smaller than a thumbnail</source>
-            <translation>Krümel: Stücke kleiner als ein Daumennagel</translation>
-        </message>
-        <message>
-            <source>gone: not to be told from the soil around it</source>
-            <translation>weg: von der Erde ringsum nicht zu unterscheiden</translation>
-        </message>
-        <message>
-            <source>It does not get lighter: cannot tell yet. Weigh it dry.</source>
-            <translation>Es wird nicht leichter: noch nicht zu sagen. Trocken wiegen.</translation>
-        </message>
-        <message>
-            <source>A mass is below zero: mend it.</source>
-            <translation>Eine Masse liegt unter null: berichtigen.</translation>
-        </message>
-        <message>
-            <source>Two weighings bear the same time: mend one of them.</source>
-            <translation>Zwei Wägungen haben dieselbe Zeit: eine davon berichtigen.</translation>
-        </message>
-        <message>
-            <source>It weighs more than at first: was it dried in the same way before?</source>
-            <translation>Es wiegt mehr als am Anfang: wurde es vorher genauso getrocknet?</translation>
-        </message>
-        <message>
-            <source>Cannot tell yet: weigh it dry on {n} more dates, weeks apart.</source>
-            <translation>Noch nicht zu sagen: an {n} weiteren Tagen trocken wiegen, im Abstand von Wochen.</translation>
-        </message>
-        <message>
-            <source>Cannot tell yet: less than a tenth is gone. Weigh it again in some weeks.</source>
-            <translation>Noch nicht zu sagen: weniger als ein Zehntel ist weg. In einigen Wochen wieder wiegen.</translation>
-        </message>
-        <message>
-            <source>Reckoned beyond what was seen ({weeks:.0f} weeks): the last part often goes more slowly.</source>
-            <translation>Über das Beobachtete ({weeks:.0f} Wochen) hinaus gerechnet: der letzte Teil geht oft langsamer.</translation>
-        </message>
-        <message>
-            <source>Cannot tell yet: {weeks:.0f} weeks were seen, and it takes more than twice as long. Weigh it again.</source>
-            <translation>Noch nicht zu sagen: {weeks:.0f} Wochen wurden beobachtet, und es dauert mehr als doppelt so lange. Wieder wiegen.</translation>
-        </message>
-        <message>
-            <source>Look at it every two weeks, and give it a mark from 5 to 1.</source>
-            <translation>Alle zwei Wochen ansehen und eine Note von 5 bis 1 geben.</translation>
-        </message>
-        <message>
-            <source>Cannot tell yet: it has not fallen to crumbs. Look again in two weeks.</source>
-            <translation>Noch nicht zu sagen: es ist nicht zu Krümeln zerfallen. In zwei Wochen wieder ansehen.</translation>
-        </message>
-        <message>
-            <source>1 photo</source>
-            <translation>1 Foto</translation>
-        </message>
-        <message>
-            <source>{n} photos</source>
-            <translation>{n} Fotos</translation>
-        </message>
-        <message>
-            <source>{photos}: the camera's clock must go {hours:+g} hours to agree with the files: it has another time zone, or missed the change to summer time. The first one says {wrong}, its file {right}.</source>
-            <translation>{photos}: Die Uhr der Kamera muss um {hours:+g} Stunden verstellt werden, um zu den Dateien zu passen: Sie steht in einer anderen Zeitzone oder hat die Umstellung auf Sommerzeit versäumt. Das erste sagt {wrong}, seine Datei {right}.</translation>
-        </message>
-        <message>
-            <source>{photos}: taken in the night, says the camera, at {wrong}; the walks of other days were by day. Moved by whole hours that would be {right}.</source>
-            <translation>{photos}: in der Nacht aufgenommen, sagt die Kamera, am {wrong}; die Rundgänge anderer Tage waren am Tag. Um ganze Stunden verschoben wäre das der {right}.</translation>
-        </message>
-        <message>
-            <source>{photos}: taken after coming in, says the camera; its clock is ahead by {hours:.0f} hours or more. The first one says {wrong}, that would be {right}.</source>
-            <translation>{photos}: nach dem Einlesen aufgenommen, sagt die Kamera; ihre Uhr geht um {hours:.0f} Stunden oder mehr vor. Das erste sagt {wrong}, das wäre der {right}.</translation>
-        </message>
-        <message>
-            <source>{photos}: the camera says another year. The first one says {wrong}, that would be {right}.</source>
-            <translation>{photos}: Die Kamera sagt ein anderes Jahr. Das erste sagt {wrong}, das wäre der {right}.</translation>
-        </message>
-        <message>
-            <source>{photos}: the camera's clock is wrong. The first one says {wrong}, its file {right}.</source>
-            <translation>{photos}: Die Uhr der Kamera geht falsch. Das erste sagt {wrong}, seine Datei {right}.</translation>
-        </message>
-        <message>
-            <source>{photos}: from days to come, says the camera; its clock is wrong. The first one says {wrong}; by the time of coming in it is about {right}.</source>
-            <translation>{photos}: aus künftigen Tagen, sagt die Kamera; ihre Uhr geht falsch. Das erste sagt {wrong}; nach der Zeit des Einlesens ist es etwa der {right}.</translation>
-        </message>
-        <message>
-            <source>{photos}: from before the first sowing, says the camera; its clock was probably reset. The first one says {wrong}; by the time of coming in it is about {right}.</source>
-            <translation>{photos}: aus der Zeit vor der ersten Aussaat, sagt die Kamera; ihre Uhr wurde wohl zurückgesetzt. Das erste sagt {wrong}; nach der Zeit des Einlesens ist es etwa der {right}.</translation>
-        </message>
-        <message>
-            <source>{day} {year}, {time}</source>
-            <translation>{day} {year}, {time}</translation>
-        </message>
-        <message>
             <source>No longer seen on {day:%d %B}, {was:.1f} cm² before. Root hairs fade, mold seldom does.</source>
             <translation>Seit {day:%d %B} nicht mehr zu sehen, vorher {was:.1f} cm². Wurzelhaare vergehen, Schimmel selten.</translation>
         </message>
@@ -6157,188 +5881,108 @@ trusted</source>
             <translation>{left_out} von {photos} Fotos wurden mit einer anderen Version der Methode ausgewertet und fehlen in diesem Vergleich: neu auswerten, um sie aufzunehmen.</translation>
         </message>
         <message>
-            <source>Coverage and uniformity are counted here as a share of the growing bed, which is fairer to media at different heights in the tray; the coverage shown elsewhere is the share of the inner area.</source>
-            <translation>Deckung und Gleichmäßigkeit zählen hier als Anteil an der Substratfläche, was Substraten in verschiedener Höhe der Schale eher gerecht wird; die sonst gezeigte Deckung ist der Anteil an der Innenfläche.</translation>
+            <source>The newest photo shows no open patch there any more.</source>
+            <translation>Das neueste Foto zeigt dort keine offene Stelle mehr.</translation>
         </message>
         <message>
-            <source>Coverage and uniformity are counted here as a share of the inner area, for the share of the growing bed is not known of: {trays}. A medium that lies deep in the tray looks thinner so. Score their photos again.</source>
-            <translation>Deckung und Gleichmäßigkeit zählen hier als Anteil an der Innenfläche, denn der Anteil an der Substratfläche fehlt von: {trays}. Ein Substrat, das tief in der Schale liegt, sieht so dünner aus. Diese Fotos neu auswerten.</translation>
+            <source>The canopy is back to what it was.</source>
+            <translation>Der Bestand ist wieder, wie er war.</translation>
         </message>
         <message>
-            <source>{n} of {all} trays</source>
-            <translation>{n} von {all} Schalen</translation>
+            <source>It was watered, or the newest weight is above what it wants.</source>
+            <translation>Sie wurde gegossen, oder das neueste Gewicht liegt über dem nötigen.</translation>
         </message>
         <message>
-            <source>{value:.0f} g of dry seed is unusual for {crop} on this tray: {low:.0f} to {high:.0f} g is common. Look whether the number and its unit are right.</source>
-            <translation>{value:.0f} g trockenes Saatgut ist für {crop} auf dieser Schale ungewöhnlich: üblich sind {low:.0f} bis {high:.0f} g. Nachsehen, ob Zahl und Einheit stimmen.</translation>
+            <source>The air is drier, or the stack was opened.</source>
+            <translation>Die Luft ist trockener, oder der Stapel wurde geöffnet.</translation>
         </message>
         <message>
-            <source>{days:.1f} days covered is unusual for {crop}: {low:.0f} to {high:.0f} days is common.</source>
-            <translation>{days:.1f} Tage abgedeckt ist für {crop} ungewöhnlich: üblich sind {low:.0f} bis {high:.0f} Tage.</translation>
+            <source>It has come up, in line with the others.</source>
+            <translation>Sie ist aufgelaufen, wie die anderen.</translation>
         </message>
         <message>
-            <source>{crop} is commonly sown dry; {hours:.0f} hours of soaking were noted.</source>
-            <translation>{crop} wird meist trocken gesät; notiert sind {hours:.0f} Stunden Einweichen.</translation>
+            <source>It is in line with its block mates again.</source>
+            <translation>Sie ist wieder gleichauf mit den anderen ihres Blocks.</translation>
         </message>
         <message>
-            <source>{hours:.0f} hours of soaking is unusual for {crop}: {low:.0f} to {high:.0f} hours is common.</source>
-            <translation>{hours:.0f} Stunden Einweichen ist für {crop} ungewöhnlich: üblich sind {low:.0f} bis {high:.0f} Stunden.</translation>
+            <source>The edge has closed, or is in line with that of its block mates.</source>
+            <translation>Der Rand hat sich geschlossen oder ist wie bei den anderen ihres Blocks.</translation>
         </message>
         <message>
-            <source>The blackout ends before it begins: look at its two times.</source>
-            <translation>Die Dunkelphase endet, bevor sie beginnt: die beiden Zeiten prüfen.</translation>
+            <source>The bare parts have come up.</source>
+            <translation>Die kahlen Teile sind aufgelaufen.</translation>
         </message>
         <message>
-            <source>The sowing lies {days} days ahead: look at the date.</source>
-            <translation>Die Aussaat liegt {days} Tage in der Zukunft: das Datum prüfen.</translation>
+            <source>The gaps have closed, or are in line with those of its block mates.</source>
+            <translation>Die Lücken haben sich geschlossen oder sind wie bei den anderen ihres Blocks.</translation>
         </message>
         <message>
-            <source>{value:.0f} g stands against {last:.0f} g before: look whether a digit or the unit has slipped.</source>
-            <translation>{value:.0f} g stehen {last:.0f} g vorher gegenüber: nachsehen, ob eine Ziffer oder die Einheit verrutscht ist.</translation>
+            <source>It is as even as its block mates.</source>
+            <translation>Sie ist so gleichmäßig wie die anderen ihres Blocks.</translation>
         </message>
         <message>
-            <source>{kind} of {value:g} {unit} is unusual: {low:g} to {high:g} {unit} is common. Look whether the number and its unit are right.</source>
-            <translation>{kind} von {value:g} {unit} ist ungewöhnlich: üblich sind {low:g} bis {high:g} {unit}. Nachsehen, ob Zahl und Einheit stimmen.</translation>
+            <source>The colour is back.</source>
+            <translation>Die Farbe ist wieder da.</translation>
         </message>
         <message>
-            <source>The inner area of this tray is {times:.2f} times as long as wide, and pictures show it 2 times as long: shares, areas and places are right, while the outer band of 25 mm is up to {off:.0f} % off, and the rim is found by the station alone.</source>
-            <translation>Die Innenfläche dieser Schale ist {times:.2f}-mal so lang wie breit, und Bilder zeigen sie 2-mal so lang: Anteile, Flächen und Orte stimmen, der äußere Streifen von 25 mm weicht bis zu {off:.0f} % ab, und den Rand findet nur die Station.</translation>
+            <source>The photo has its tray, or another one was taken.</source>
+            <translation>Das Foto hat seine Schale, oder ein anderes wurde gemacht.</translation>
         </message>
         <message>
-            <source>A cut on day {day:.0f} is unusual for {crop}: day {low:.0f} to {high:.0f} is common.</source>
-            <translation>Ein Schnitt an Tag {day:.0f} ist für {crop} ungewöhnlich: üblich ist Tag {low:.0f} bis {high:.0f}.</translation>
+            <source>It was photographed, or the day is over.</source>
+            <translation>Sie wurde fotografiert, oder der Tag ist vorbei.</translation>
         </message>
         <message>
-            <source>From its own growth and the {trays} trays of the crop cut before.</source>
-            <translation>Nach ihrem eigenen Wachstum und den {trays} früher geschnittenen Schalen der Kultur.</translation>
+            <source>Another photo was used, or the day is over.</source>
+            <translation>Ein anderes Foto wurde verwendet, oder der Tag ist vorbei.</translation>
         </message>
         <message>
-            <source>From the {trays} trays of the crop cut before.</source>
-            <translation>Nach den {trays} früher geschnittenen Schalen der Kultur.</translation>
+            <source>It still gains, or the days of cutting were changed.</source>
+            <translation>Sie legt noch zu, oder die Tage des Schnitts wurden geändert.</translation>
         </message>
         <message>
-            <source>Usual for the crop is day {low:.0f} to {high:.0f}; your own trays do not tell it yet.</source>
-            <translation>Üblich ist für die Kultur Tag {low:.0f} bis {high:.0f}; die eigenen Schalen sagen es noch nicht.</translation>
+            <source>The word mold was taken back.</source>
+            <translation>Die Angabe „Schimmel“ wurde zurückgenommen.</translation>
         </message>
         <message>
-            <source>The day of the cut can be told once {trays} trays of the crop were cut.</source>
-            <translation>Der Tag des Schnitts lässt sich sagen, sobald {trays} Schalen der Kultur geschnitten wurden.</translation>
+            <source>The tray was cut.</source>
+            <translation>Die Schale wurde geschnitten.</translation>
         </message>
         <message>
-            <source>No temperature was logged in this time.</source>
-            <translation>In dieser Zeit wurde keine Temperatur aufgezeichnet.</translation>
+            <source>The tray was thrown away.</source>
+            <translation>Die Schale wurde weggeworfen.</translation>
         </message>
         <message>
-            <source>{total:.0f} degree days above {base:g} °C in {known:.0f} logged hours, {unknown:.0f} h unknown.</source>
-            <translation>{total:.0f} Gradtage über {base:g} °C in {known:.0f} aufgezeichneten Stunden, {unknown:.0f} h unbekannt.</translation>
+            <source>The tray was marked as done.</source>
+            <translation>Die Schale wurde als beendet vermerkt.</translation>
+        </message>
+        <message>
+            <source>You said mold.</source>
+            <translation>Als Schimmel bestätigt.</translation>
+        </message>
+        <message>
+            <source>You said not mold.</source>
+            <translation>Als kein Schimmel angegeben.</translation>
+        </message>
+        <message>
+            <source>No photo of today or yesterday says how it stands now.</source>
+            <translation>Kein Foto von heute oder gestern sagt, wie es jetzt steht.</translation>
         </message>
         <message>
             <source>{given} is far from what it was before; read in {meant} it would be {instead}. Which one is it?</source>
             <translation>{given} liegt weit von dem, was vorher war; in {meant} gelesen wären es {instead}. Was stimmt?</translation>
         </message>
         <message>
-            <source>Plan at least two trays of each: with one, nothing can be told from chance.</source>
-            <translation>Mindestens zwei Schalen von jedem planen: mit einer ist nichts vom Zufall zu unterscheiden.</translation>
+            <source>“{text}” can be {one} or {two}. Which one is it?</source>
+            <translation>„{text}“ kann {one} oder {two} sein. Was stimmt?</translation>
         </message>
         <message>
-            <source>Give the trial a name.</source>
-            <translation>Dem Versuch einen Namen geben.</translation>
+            <source>“{text}” is no number: type one such as 812 g.</source>
+            <translation>„{text}“ ist keine Zahl: eine wie 812 g eingeben.</translation>
         </message>
         <message>
-            <source>The margin must be more than nothing: no trial can show that two are equal.</source>
-            <translation>Der Spielraum muss größer als null sein: kein Versuch kann zeigen, dass zwei genau gleich sind.</translation>
-        </message>
-        <message>
-            <source>Choose at least one crop.</source>
-            <translation>Mindestens eine Kultur wählen.</translation>
-        </message>
-        <message>
-            <source>Choose the media.</source>
-            <translation>Die Substrate wählen.</translation>
-        </message>
-        <message>
-            <source>Choose a second medium, or something else that varies.</source>
-            <translation>Ein zweites Substrat wählen, oder etwas anderes, das verändert wird.</translation>
-        </message>
-        <message>
-            <source>Say which medium you trust: the others are held against it.</source>
-            <translation>Angeben, welches das bewährte Substrat ist: mit ihm werden die anderen verglichen.</translation>
-        </message>
-        <message>
-            <source>Say what shall close the gap: feed, watering, another seating.</source>
-            <translation>Angeben, was den Abstand schließen soll: Düngung, Bewässerung, eine andere Lage.</translation>
-        </message>
-        <message>
-            <source>Give {what} two different settings.</source>
-            <translation>Zwei verschiedene Einstellungen angeben: {what}.</translation>
-        </message>
-        <message>
-            <source>Say which shelves the trial may use.</source>
-            <translation>Angeben, welche Etagen der Versuch nutzen darf.</translation>
-        </message>
-        <message>
-            <source>A block holds {n} trays, and no shelf has so many places: use a longer shelf, or plan fewer crops or media.</source>
-            <translation>Ein Block umfasst {n} Schalen, und keine Etage hat so viele Plätze: eine längere Etage nehmen oder weniger Kulturen oder Substrate planen.</translation>
-        </message>
-        <message>
-            <source>{what} is set for whole shelves: that cannot be tested with one shelf. It takes {n} shelves at the same time, one for each setting, and at least two such sets or rounds.</source>
-            <translation>{what} gilt für ganze Etagen: das lässt sich mit einer Etage nicht prüfen. Es braucht {n} Etagen zur selben Zeit, eine je Einstellung, und mindestens zwei solche Sätze oder Runden.</translation>
-        </message>
-        <message>
-            <source>Lift the cover and look at the seed: is it moist, has it split, is the tray colder than its mates?</source>
-            <translation>Die Abdeckung anheben und das Saatgut ansehen: ist es feucht, ist es aufgeplatzt, ist die Schale kälter als die anderen?</translation>
-        </message>
-        <message>
-            <source>Lift the tray: is it lighter than its mates, is the medium dry, is its place darker or colder?</source>
-            <translation>Die Schale anheben: ist sie leichter als die anderen, ist das Substrat trocken, ist ihr Platz dunkler oder kälter?</translation>
-        </message>
-        <message>
-            <source>Coverage of the growing bed {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); {change}.</source>
-            <translation>Deckung der Substratfläche {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); {change}.</translation>
-        </message>
-        <message>
-            <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); more than on the day before ({before:.0f} points).</source>
-            <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); mehr als am Tag davor ({before:.0f} Punkte).</translation>
-        </message>
-        <message>
-            <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); less than on the day before ({before:.0f} points).</source>
-            <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); weniger als am Tag davor ({before:.0f} Punkte).</translation>
-        </message>
-        <message>
-            <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); as much as on the day before ({before:.0f} points).</source>
-            <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); so viel wie am Tag davor ({before:.0f} Punkte).</translation>
-        </message>
-        <message>
-            <source>more than on the day before ({before:.0f} points)</source>
-            <translation>mehr als am Tag davor ({before:.0f} Punkte)</translation>
-        </message>
-        <message>
-            <source>less than on the day before ({before:.0f} points)</source>
-            <translation>weniger als am Tag davor ({before:.0f} Punkte)</translation>
-        </message>
-        <message>
-            <source>as much as on the day before ({before:.0f} points)</source>
-            <translation>so viel wie am Tag davor ({before:.0f} Punkte)</translation>
-        </message>
-        <message>
-            <source>Lift the cover and look at the seed: is it moist, has it split? Where all trays of a sowing are late, think of the cold and of the seed lot.</source>
-            <translation>Die Abdeckung anheben und das Saatgut ansehen: ist es feucht, ist es aufgeplatzt? Wenn alle Schalen einer Aussaat spät sind, an Kälte und an die Saatgutpartie denken.</translation>
-        </message>
-        <message>
-            <source>Coverage of the growing bed {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and the day before it was behind them too.</source>
-            <translation>Deckung der Substratfläche {now:.0f} % an Tag {age}; frühere Schalen mit {crop} hatten in diesem Alter {middle:.0f} %, und auch am Tag davor lag sie zurück.</translation>
-        </message>
-        <message>
-            <source>Coverage {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and the day before it was behind them too.</source>
-            <translation>Deckung {now:.0f} % an Tag {age}; frühere Schalen mit {crop} hatten in diesem Alter {middle:.0f} %, und auch am Tag davor lag sie zurück.</translation>
-        </message>
-        <message>
-            <source>{bare:.0f} % of the tray is bare or nearly so, while the rest has come up: {now:.0f} % coverage.</source>
-            <translation>{bare:.0f} % der Schale sind ganz oder fast kahl, während der Rest aufgelaufen ist: Deckung {now:.0f} %.</translation>
-        </message>
-        <message>
-            <source>Look into the bare parts: is there seed, is it moist, does the medium lie flat on the bottom? Seed that was sown unevenly cannot be mended; a dry part can be wetted from above once.</source>
-            <translation>In die kahlen Teile sehen: liegt dort Saatgut, ist es feucht, liegt das Substrat flach auf dem Boden? Ungleich gesätes Saatgut ist nicht zu retten; ein trockener Teil kann einmal von oben befeuchtet werden.</translation>
+            <source>“{unit}” is no unit of {quantity}: use {units}.</source>
+            <translation>„{unit}“ ist keine Einheit für {quantity}: {units} verwenden.</translation>
         </message>
         <message>
             <source>the book in {folder} cannot be used</source>
@@ -6411,6 +6055,458 @@ trusted</source>
         <message>
             <source>"{change}" cannot be taken back, since photos or notes kept later rest on it</source>
             <translation>„{change}“ lässt sich nicht zurücknehmen, weil später behaltene Fotos oder Notizen darauf beruhen</translation>
+        </message>
+        <message>
+            <source>A screening estimate from your inputs: no certified assessment, and not for labels. Medium, ways, tray and the electricity that you enter are in it. Seed, light and heating are not unless you enter them, and often outweigh the medium. Carbon that plant fibre took up and gives back counts as nought; peat's counts.</source>
+            <translation>Eine grobe Schätzung aus den eigenen Angaben: keine geprüfte Bilanz, und nicht für Etiketten. Enthalten sind Substrat, Wege, Schale und der angegebene Strom. Saatgut, Licht und Heizung nur, wenn sie angegeben sind; oft wiegen sie schwerer als das Substrat. Kohlenstoff, den Pflanzenfasern aufnahmen und wieder abgeben, zählt null; der von Torf zählt.</translation>
+        </message>
+        <message>
+            <source>Weigh the cut of a tray: then it can be reckoned by the kg.</source>
+            <translation>Den Schnitt einer Schale wiegen: dann lässt es sich je kg rechnen.</translation>
+        </message>
+        <message>
+            <source>The yield is zero: nothing can be reckoned by the kg of cut.</source>
+            <translation>Der Ertrag ist null: je kg Schnitt lässt sich nichts rechnen.</translation>
+        </message>
+        <message>
+            <source>Leaves were likely wet for {wet:.0f} of {known:.0f} logged hours, {hot:.0f} of them warm.</source>
+            <translation>Blätter waren in {wet:.0f} von {known:.0f} aufgezeichneten Stunden wahrscheinlich nass, in {hot:.0f} davon war es warm.</translation>
+        </message>
+        <message>
+            <source>No temperature and humidity were logged in this time.</source>
+            <translation>In dieser Zeit wurden weder Temperatur noch Feuchte aufgezeichnet.</translation>
+        </message>
+        <message>
+            <source>{value:.0f} g of dry seed is unusual for {crop} on this tray: {low:.0f} to {high:.0f} g is common. Look whether the number and its unit are right.</source>
+            <translation>{value:.0f} g trockenes Saatgut ist für {crop} auf dieser Schale ungewöhnlich: üblich sind {low:.0f} bis {high:.0f} g. Nachsehen, ob Zahl und Einheit stimmen.</translation>
+        </message>
+        <message>
+            <source>{days:.1f} days covered is unusual for {crop}: {low:.0f} to {high:.0f} days is common.</source>
+            <translation>{days:.1f} Tage abgedeckt ist für {crop} ungewöhnlich: üblich sind {low:.0f} bis {high:.0f} Tage.</translation>
+        </message>
+        <message>
+            <source>{crop} is commonly sown dry; {hours:.0f} hours of soaking were noted.</source>
+            <translation>{crop} wird meist trocken gesät; notiert sind {hours:.0f} Stunden Einweichen.</translation>
+        </message>
+        <message>
+            <source>{hours:.0f} hours of soaking is unusual for {crop}: {low:.0f} to {high:.0f} hours is common.</source>
+            <translation>{hours:.0f} Stunden Einweichen ist für {crop} ungewöhnlich: üblich sind {low:.0f} bis {high:.0f} Stunden.</translation>
+        </message>
+        <message>
+            <source>The blackout ends before it begins: look at its two times.</source>
+            <translation>Die Dunkelphase endet, bevor sie beginnt: die beiden Zeiten prüfen.</translation>
+        </message>
+        <message>
+            <source>The sowing lies {days} days ahead: look at the date.</source>
+            <translation>Die Aussaat liegt {days} Tage in der Zukunft: das Datum prüfen.</translation>
+        </message>
+        <message>
+            <source>{value:.0f} g stands against {last:.0f} g before: look whether a digit or the unit has slipped.</source>
+            <translation>{value:.0f} g stehen {last:.0f} g vorher gegenüber: nachsehen, ob eine Ziffer oder die Einheit verrutscht ist.</translation>
+        </message>
+        <message>
+            <source>{kind} of {value:g} {unit} is unusual: {low:g} to {high:g} {unit} is common. Look whether the number and its unit are right.</source>
+            <translation>{kind} von {value:g} {unit} ist ungewöhnlich: üblich sind {low:g} bis {high:g} {unit}. Nachsehen, ob Zahl und Einheit stimmen.</translation>
+        </message>
+        <message>
+            <source>The inner area of this tray is {times:.2f} times as long as wide, and pictures show it 2 times as long: shares, areas and places are right, while the outer band of 25 mm is up to {off:.0f} % off, and the rim is found by the station alone.</source>
+            <translation>Die Innenfläche dieser Schale ist {times:.2f}-mal so lang wie breit, und Bilder zeigen sie 2-mal so lang: Anteile, Flächen und Orte stimmen, der äußere Streifen von 25 mm weicht bis zu {off:.0f} % ab, und den Rand findet nur die Station.</translation>
+        </message>
+        <message>
+            <source>A cut on day {day:.0f} is unusual for {crop}: day {low:.0f} to {high:.0f} is common.</source>
+            <translation>Ein Schnitt an Tag {day:.0f} ist für {crop} ungewöhnlich: üblich ist Tag {low:.0f} bis {high:.0f}.</translation>
+        </message>
+        <message>
+            <source>From its own growth and the {trays} trays of the crop cut before.</source>
+            <translation>Nach ihrem eigenen Wachstum und den {trays} früher geschnittenen Schalen der Kultur.</translation>
+        </message>
+        <message>
+            <source>From the {trays} trays of the crop cut before.</source>
+            <translation>Nach den {trays} früher geschnittenen Schalen der Kultur.</translation>
+        </message>
+        <message>
+            <source>Usual for the crop is day {low:.0f} to {high:.0f}; your own trays do not tell it yet.</source>
+            <translation>Üblich ist für die Kultur Tag {low:.0f} bis {high:.0f}; die eigenen Schalen sagen es noch nicht.</translation>
+        </message>
+        <message>
+            <source>The day of the cut can be told once {trays} trays of the crop were cut.</source>
+            <translation>Der Tag des Schnitts lässt sich sagen, sobald {trays} Schalen der Kultur geschnitten wurden.</translation>
+        </message>
+        <message>
+            <source>No temperature was logged in this time.</source>
+            <translation>In dieser Zeit wurde keine Temperatur aufgezeichnet.</translation>
+        </message>
+        <message>
+            <source>{total:.0f} degree days above {base:g} °C in {known:.0f} logged hours, {unknown:.0f} h unknown.</source>
+            <translation>{total:.0f} Gradtage über {base:g} °C in {known:.0f} aufgezeichneten Stunden, {unknown:.0f} h unbekannt.</translation>
+        </message>
+        <message>
+            <source>Nothing has come up yet.</source>
+            <translation>Noch ist nichts aufgelaufen.</translation>
+        </message>
+        <message>
+            <source>Half of them were up before the first count.</source>
+            <translation>Die Hälfte war schon vor der ersten Zählung aufgelaufen.</translation>
+        </message>
+        <message>
+            <source>How many seeds were sown is not known.</source>
+            <translation>Wie viele Samen gesät wurden, ist nicht bekannt.</translation>
+        </message>
+        <message>
+            <source>{emerged} came up of {sown} sown: one of the counts is wrong.</source>
+            <translation>{emerged} von {sown} gesäten sind aufgelaufen: eine der Zählungen ist falsch.</translation>
+        </message>
+        <message>
+            <source>The coverage follows no growth curve so far.</source>
+            <translation>Die Deckung folgt bisher keiner Wachstumskurve.</translation>
+        </message>
+        <message>
+            <source>Photos of {seen} days are there; a growth curve needs {needed}.</source>
+            <translation>Fotos von {seen} Tagen sind da; eine Wachstumskurve braucht {needed}.</translation>
+        </message>
+        <message>
+            <source>The crop is not up yet: at most {most:.0f} % coverage so far.</source>
+            <translation>Die Kultur ist noch nicht aufgelaufen: bisher höchstens {most:.0f} % Deckung.</translation>
+        </message>
+        <message>
+            <source>The photos do not tell the curve yet: more days are needed.</source>
+            <translation>Die Fotos lassen die Kurve noch nicht erkennen: es braucht mehr Tage.</translation>
+        </message>
+        <message>
+            <source>The tray is not at half of its growth yet: the curve cannot be told.</source>
+            <translation>Die Schale hat die Hälfte ihres Wachstums noch nicht erreicht: die Kurve ist nicht zu erkennen.</translation>
+        </message>
+        <message>
+            <source>The first photo came after half of the growth: the curve cannot be told.</source>
+            <translation>Das erste Foto kam nach der Hälfte des Wachstums: die Kurve ist nicht zu erkennen.</translation>
+        </message>
+        <message>
+            <source>The photos do not tell yet at which coverage the growth will end.</source>
+            <translation>Die Fotos lassen noch nicht erkennen, bei welcher Deckung das Wachstum endet.</translation>
+        </message>
+        <message>
+            <source>The coverage does not follow one growth curve: look at the photos of single days.</source>
+            <translation>Die Deckung folgt nicht einer Wachstumskurve: die Fotos einzelner Tage ansehen.</translation>
+        </message>
+        <message>
+            <source>The growth ends at {upper:.0f} % coverage: 50 % is never reached.</source>
+            <translation>Das Wachstum endet bei {upper:.0f} % Deckung: 50 % werden nie erreicht.</translation>
+        </message>
+        <message>
+            <source>Electric heat and water together: use a mat made for wet places, a residual-current (ground-fault) protected outlet, cables that drip away from it, and follow the maker's and local electrical rules.</source>
+            <translation>Heizstrom und Wasser zusammen: eine für Nassräume gebaute Matte verwenden, eine Steckdose mit Fehlerstromschutz (FI), Kabel so führen, dass Wasser von der Dose weg abtropft, und die Angaben des Herstellers sowie die örtlichen Vorschriften für Elektroanlagen einhalten.</translation>
+        </message>
+        <message>
+            <source>Read the air beside the tray, too: the medium falls to it.</source>
+            <translation>Auch die Luft neben der Schale messen: das Substrat kühlt bis auf sie ab.</translation>
+        </message>
+        <message>
+            <source>Two temperatures bear the same time: mend one of them.</source>
+            <translation>Zwei Temperaturen haben dieselbe Zeit: eine davon berichtigen.</translation>
+        </message>
+        <message>
+            <source>Read the medium twice, an hour or two apart, with the heat mat off.</source>
+            <translation>Das Substrat zweimal messen, im Abstand von ein bis zwei Stunden, bei ausgeschalteter Heizmatte.</translation>
+        </message>
+        <message>
+            <source>Warm it at least 4 K above the air first: so near to it nothing can be told.</source>
+            <translation>Erst mindestens 4 K über die Luft erwärmen: so nah an ihr lässt sich nichts sagen.</translation>
+        </message>
+        <message>
+            <source>It did not cool: was the heat mat still on?</source>
+            <translation>Es kühlte nicht ab: war die Heizmatte noch an?</translation>
+        </message>
+        <message>
+            <source>These temperatures follow no cooling: look at them again.</source>
+            <translation>Diese Temperaturen folgen keiner Abkühlung: noch einmal prüfen.</translation>
+        </message>
+        <message>
+            <source>Read the air beside the tray as well.</source>
+            <translation>Auch die Luft neben der Schale messen.</translation>
+        </message>
+        <message>
+            <source>Read the medium over the heat mat after it has been on for half a day.</source>
+            <translation>Das Substrat über der Heizmatte messen, nachdem sie einen halben Tag an war.</translation>
+        </message>
+        <message>
+            <source>It is still getting warmer: read it again in three hours.</source>
+            <translation>Es wird noch wärmer: in drei Stunden wieder messen.</translation>
+        </message>
+        <message>
+            <source>The clocks were set back, {when:%H:%M} came twice: the first is taken, in line {line}.</source>
+            <translation>Die Uhren wurden zurückgestellt, {when:%H:%M} kam zweimal: die erste wird genommen, in Zeile {line}.</translation>
+        </message>
+        <message>
+            <source>There is a reading of the same time already, in line {line}: the first is taken.</source>
+            <translation>Einen Messwert derselben Zeit gibt es schon, in Zeile {line}: der erste wird genommen.</translation>
+        </message>
+        <message>
+            <source>The row has no time.</source>
+            <translation>Die Zeile hat keine Zeit.</translation>
+        </message>
+        <message>
+            <source>“{text}” is no date and time.</source>
+            <translation>„{text}“ ist kein Datum mit Uhrzeit.</translation>
+        </message>
+        <message>
+            <source>“{text}” is no day of the calendar.</source>
+            <translation>„{text}“ ist kein Tag im Kalender.</translation>
+        </message>
+        <message>
+            <source>The clocks were set forward, there was no {text}: in which zone does the logger live?</source>
+            <translation>Die Uhren wurden vorgestellt, {text} gab es nicht: in welcher Zeitzone läuft der Logger?</translation>
+        </message>
+        <message>
+            <source>“{text}” is no number.</source>
+            <translation>„{text}“ ist keine Zahl.</translation>
+        </message>
+        <message>
+            <source>The first line names no column for {what}. A line is one tray, with at least crop, medium and the day of sowing.</source>
+            <translation>Die erste Zeile nennt keine Spalte für {what}. Eine Zeile ist eine Schale, mindestens mit Kultur, Substrat und Tag der Aussaat.</translation>
+        </message>
+        <message>
+            <source>The file is too large to be a table of trays.</source>
+            <translation>Die Datei ist zu groß für eine Tabelle von Schalen.</translation>
+        </message>
+        <message>
+            <source>The file is empty.</source>
+            <translation>Die Datei ist leer.</translation>
+        </message>
+        <message>
+            <source>No day of sowing could be read: write days like 2026-03-02.</source>
+            <translation>Kein Tag der Aussaat war zu lesen: Tage wie 2026-03-02 schreiben.</translation>
+        </message>
+        <message>
+            <source>Is {written} the day {days}?</source>
+            <translation>Ist {written} der {days}?</translation>
+        </message>
+        <message>
+            <source>Line {line}: {why}; it was left out.</source>
+            <translation>Zeile {line}: {why}; sie wurde weggelassen.</translation>
+        </message>
+        <message>
+            <source>no {what} is named</source>
+            <translation>{what} fehlt</translation>
+        </message>
+        <message>
+            <source>“{day}” is no day after the sowing</source>
+            <translation>„{day}“ ist kein Tag nach der Aussaat</translation>
+        </message>
+        <message>
+            <source>“{day}” is no day</source>
+            <translation>„{day}“ ist kein Tag</translation>
+        </message>
+        <message>
+            <source>“{text}” cannot be {what}</source>
+            <translation>„{text}“ kann nicht {what} sein</translation>
+        </message>
+        <message>
+            <source>Which column holds the date and time?</source>
+            <translation>Welche Spalte enthält Datum und Uhrzeit?</translation>
+        </message>
+        <message>
+            <source>Which column holds the readings, and what was measured?</source>
+            <translation>Welche Spalte enthält die Messwerte, und was wurde gemessen?</translation>
+        </message>
+        <message>
+            <source>Of which tray or shelf are these readings?</source>
+            <translation>Von welcher Schale oder Etage sind diese Messwerte?</translation>
+        </message>
+        <message>
+            <source>Columns {columns} are all {kind} of one place: which one is it?</source>
+            <translation>Die Spalten {columns} sind alle {kind} von einem Ort: welche ist es?</translation>
+        </message>
+        <message>
+            <source>column {number}</source>
+            <translation>Spalte {number}</translation>
+        </message>
+        <message>
+            <source>Which day is {written}?</source>
+            <translation>Welcher Tag ist {written}?</translation>
+        </message>
+        <message>
+            <source>{day:%d %B %Y}</source>
+            <translation>{day:%d. %B %Y}</translation>
+        </message>
+        <message>
+            <source>In which unit is column {number}, {kind}? Its middle value is {middle:g}.</source>
+            <translation>In welcher Einheit ist Spalte {number}, {kind}? Ihr mittlerer Wert ist {middle:g}.</translation>
+        </message>
+        <message>
+            <source>{unit}</source>
+            <translation>{unit}</translation>
+        </message>
+        <message>
+            <source>There is no time zone “{zone}”: type one such as Europe/Paris.</source>
+            <translation>Eine Zeitzone „{zone}“ gibt es nicht: eine wie Europe/Paris eingeben.</translation>
+        </message>
+        <message>
+            <source>Dates are read as {order}: so the days follow each other, and none lies ahead.</source>
+            <translation>Die Daten werden als {order} gelesen: so folgen die Tage aufeinander, und keiner liegt in der Zukunft.</translation>
+        </message>
+        <message>
+            <source>Each time says its zone; it is kept as the rack's clock shows it.</source>
+            <translation>Jede Zeit nennt ihre Zone; behalten wird sie, wie die Uhr am Regal sie zeigt.</translation>
+        </message>
+        <message>
+            <source>Times are those of {zone}; they are kept as the rack's clock shows them.</source>
+            <translation>Die Zeiten sind die von {zone}; behalten werden sie, wie die Uhr am Regal sie zeigt.</translation>
+        </message>
+        <message>
+            <source>Times are taken as the rack's own clock shows them.</source>
+            <translation>Die Zeiten werden genommen, wie die Uhr am Regal sie zeigt.</translation>
+        </message>
+        <message>
+            <source>There is no time of day: noon is taken.</source>
+            <translation>Eine Uhrzeit fehlt: 12 Uhr mittags wird genommen.</translation>
+        </message>
+        <message>
+            <source>{count} readings lie in the hour that came twice when the clocks were set back.</source>
+            <translation>{count} Messwerte liegen in der Stunde, die beim Zurückstellen der Uhren zweimal kam.</translation>
+        </message>
+        <message>
+            <source>Readings go on until {last:%d %B %Y}: is the clock of the logger right?</source>
+            <translation>Die Messwerte gehen bis {last:%d. %B %Y}: geht die Uhr des Loggers richtig?</translation>
+        </message>
+        <message>
+            <source>The file is larger than 200 MB: cut it into parts.</source>
+            <translation>Die Datei ist größer als 200 MB: in Teile zerlegen.</translation>
+        </message>
+        <message>
+            <source>There is no table in the file: no line has a time and a number.</source>
+            <translation>In der Datei ist keine Tabelle: keine Zeile hat eine Zeit und eine Zahl.</translation>
+        </message>
+        <message>
+            <source>No line of the file begins with a date or time that can be read.</source>
+            <translation>Keine Zeile der Datei beginnt mit einem lesbaren Datum oder einer Uhrzeit.</translation>
+        </message>
+        <message>
+            <source>The letters of the file cannot be read as {encoding}.</source>
+            <translation>Die Zeichen der Datei lassen sich nicht als {encoding} lesen.</translation>
+        </message>
+        <message>
+            <source>This is no text file: choose the CSV or text file of the logger.</source>
+            <translation>Das ist keine Textdatei: die CSV- oder Textdatei des Loggers wählen.</translation>
+        </message>
+        <message>
+            <source>There is no table in the file: a line is too long.</source>
+            <translation>In der Datei ist keine Tabelle: eine Zeile ist zu lang.</translation>
+        </message>
+        <message>
+            <source>January</source>
+            <translation>Januar</translation>
+        </message>
+        <message>
+            <source>February</source>
+            <translation>Februar</translation>
+        </message>
+        <message>
+            <source>March</source>
+            <translation>März</translation>
+        </message>
+        <message>
+            <source>April</source>
+            <translation>April</translation>
+        </message>
+        <message>
+            <source>May</source>
+            <translation>Mai</translation>
+        </message>
+        <message>
+            <source>June</source>
+            <translation>Juni</translation>
+        </message>
+        <message>
+            <source>July</source>
+            <translation>Juli</translation>
+        </message>
+        <message>
+            <source>August</source>
+            <translation>August</translation>
+        </message>
+        <message>
+            <source>September</source>
+            <translation>September</translation>
+        </message>
+        <message>
+            <source>October</source>
+            <translation>Oktober</translation>
+        </message>
+        <message>
+            <source>November</source>
+            <translation>November</translation>
+        </message>
+        <message>
+            <source>December</source>
+            <translation>Dezember</translation>
+        </message>
+        <message>
+            <source>{day} {month}</source>
+            <translation>{day}. {month}</translation>
+        </message>
+        <message>
+            <source>{codes}: {what}</source>
+            <translation>{codes}: {what}</translation>
+        </message>
+        <message>
+            <source>{codes} and {more} more: {what}</source>
+            <translation>{codes} und {more} weitere: {what}</translation>
+        </message>
+        <message>
+            <source>Lift the cover and look at the seed: is it moist, has it split, is the tray colder than its mates?</source>
+            <translation>Die Abdeckung anheben und das Saatgut ansehen: ist es feucht, ist es aufgeplatzt, ist die Schale kälter als die anderen?</translation>
+        </message>
+        <message>
+            <source>Lift the tray: is it lighter than its mates, is the medium dry, is its place darker or colder?</source>
+            <translation>Die Schale anheben: ist sie leichter als die anderen, ist das Substrat trocken, ist ihr Platz dunkler oder kälter?</translation>
+        </message>
+        <message>
+            <source>Coverage of the growing bed {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); {change}.</source>
+            <translation>Deckung der Substratfläche {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); {change}.</translation>
+        </message>
+        <message>
+            <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); more than on the day before ({before:.0f} points).</source>
+            <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); mehr als am Tag davor ({before:.0f} Punkte).</translation>
+        </message>
+        <message>
+            <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); less than on the day before ({before:.0f} points).</source>
+            <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); weniger als am Tag davor ({before:.0f} Punkte).</translation>
+        </message>
+        <message>
+            <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); as much as on the day before ({before:.0f} points).</source>
+            <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); so viel wie am Tag davor ({before:.0f} Punkte).</translation>
+        </message>
+        <message>
+            <source>more than on the day before ({before:.0f} points)</source>
+            <translation>mehr als am Tag davor ({before:.0f} Punkte)</translation>
+        </message>
+        <message>
+            <source>less than on the day before ({before:.0f} points)</source>
+            <translation>weniger als am Tag davor ({before:.0f} Punkte)</translation>
+        </message>
+        <message>
+            <source>as much as on the day before ({before:.0f} points)</source>
+            <translation>so viel wie am Tag davor ({before:.0f} Punkte)</translation>
+        </message>
+        <message>
+            <source>Lift the cover and look at the seed: is it moist, has it split? Where all trays of a sowing are late, think of the cold and of the seed lot.</source>
+            <translation>Die Abdeckung anheben und das Saatgut ansehen: ist es feucht, ist es aufgeplatzt? Wenn alle Schalen einer Aussaat spät sind, an Kälte und an die Saatgutpartie denken.</translation>
+        </message>
+        <message>
+            <source>Coverage of the growing bed {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and the day before it was behind them too.</source>
+            <translation>Deckung der Substratfläche {now:.0f} % an Tag {age}; frühere Schalen mit {crop} hatten in diesem Alter {middle:.0f} %, und auch am Tag davor lag sie zurück.</translation>
+        </message>
+        <message>
+            <source>Coverage {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and the day before it was behind them too.</source>
+            <translation>Deckung {now:.0f} % an Tag {age}; frühere Schalen mit {crop} hatten in diesem Alter {middle:.0f} %, und auch am Tag davor lag sie zurück.</translation>
+        </message>
+        <message>
+            <source>{bare:.0f} % of the tray is bare or nearly so, while the rest has come up: {now:.0f} % coverage.</source>
+            <translation>{bare:.0f} % der Schale sind ganz oder fast kahl, während der Rest aufgelaufen ist: Deckung {now:.0f} %.</translation>
+        </message>
+        <message>
+            <source>Look into the bare parts: is there seed, is it moist, does the medium lie flat on the bottom? Seed that was sown unevenly cannot be mended; a dry part can be wetted from above once.</source>
+            <translation>In die kahlen Teile sehen: liegt dort Saatgut, ist es feucht, liegt das Substrat flach auf dem Boden? Ungleich gesätes Saatgut ist nicht zu retten; ein trockener Teil kann einmal von oben befeuchtet werden.</translation>
         </message>
         <message>
             <source>Feel the medium at the edge: a mat that has dried there does not rewet by itself, so wet it from above once.</source>
@@ -6487,6 +6583,566 @@ trusted</source>
         <message>
             <source>Look where the thin cells lie: along one side it is water or light, scattered it is seed or sowing.</source>
             <translation>Sehen, wo die dünnen Zellen liegen: entlang einer Seite ist es Wasser oder Licht, verstreut ist es Saatgut oder Aussaat.</translation>
+        </message>
+        <message>
+            <source>Today's photo is not used: {why}.</source>
+            <translation>Das heutige Foto wird nicht verwendet: {why}.</translation>
+        </message>
+        <message>
+            <source>Set the four corners in Intake.</source>
+            <translation>Im Eingang die vier Ecken setzen.</translation>
+        </message>
+        <message>
+            <source>Photograph the tray again.</source>
+            <translation>Die Schale noch einmal fotografieren.</translation>
+        </message>
+        <message>
+            <source>No photo yet.</source>
+            <translation>Noch kein Foto.</translation>
+        </message>
+        <message>
+            <source>No photo since {day}.</source>
+            <translation>Kein Foto seit {day}.</translation>
+        </message>
+        <message>
+            <source>Photograph the tray, with its tag in the picture.</source>
+            <translation>Die Schale fotografieren, mit ihrem Schild im Bild.</translation>
+        </message>
+        <message>
+            <source>No tag was read on what is probably today's photo, by the order of the walk.</source>
+            <translation>Auf dem nach der Reihenfolge des Rundgangs wahrscheinlich heutigen Foto wurde kein Schild gelesen.</translation>
+        </message>
+        <message>
+            <source>Confirm the photo in Intake, and free the tag from leaves.</source>
+            <translation>Das Foto im Eingang bestätigen und das Schild von Blättern befreien.</translation>
+        </message>
+        <message>
+            <source>Compare with a tray of the same crop in good light: pale all over after the first week means hungry, pale and long means too dark, pale at the tips means too wet or too hot.</source>
+            <translation>Mit einer Schale derselben Kultur bei gutem Licht vergleichen: nach der ersten Woche überall blass heißt hungrig, blass und lang heißt zu dunkel, blasse Spitzen heißt zu nass oder zu warm.</translation>
+        </message>
+        <message>
+            <source>The dark green colour index fell from {was:.2f} around {day} to {now:.2f}, {fall:.2f} more than that of its block mates.</source>
+            <translation>Der Dunkelgrün-Index fiel von {was:.2f} um den {day} auf {now:.2f}, {fall:.2f} mehr als bei den anderen ihres Blocks.</translation>
+        </message>
+        <message>
+            <source>The canopy grew lighter, from L* {was:.0f} around {day} to {now:.0f}, {fall:.0f} more than its block mates.</source>
+            <translation>Der Bestand wurde heller, von L* {was:.0f} um den {day} auf {now:.0f}, {fall:.0f} mehr als die anderen ihres Blocks.</translation>
+        </message>
+        <message>
+            <source>{crop} on day {age}, {now:.0f} % coverage; usually cut from day {from_day:.0f} on.</source>
+            <translation>{crop} an Tag {age}, {now:.0f} % Deckung; meist ab Tag {from_day:.0f} geschnitten.</translation>
+        </message>
+        <message>
+            <source>{crop} on day {age}, {now:.0f} % coverage; usually cut on day {from_day:.0f} to {to_day:.0f}.</source>
+            <translation>{crop} an Tag {age}, {now:.0f} % Deckung; meist an Tag {from_day:.0f} bis {to_day:.0f} geschnitten.</translation>
+        </message>
+        <message>
+            <source>Cut it, weigh what you cut, and mark the tray as done on its sheet.</source>
+            <translation>Schneiden, den Schnitt wiegen und die Schale auf ihrem Blatt als beendet vermerken.</translation>
+        </message>
+        <message>
+            <source>Warm and wet for {hot:.0f} of the last {known:.0f} logged hours on shelf {shelf}, while it stands under others.</source>
+            <translation>Warm und nass in {hot:.0f} der letzten {known:.0f} aufgezeichneten Stunden auf Etage {shelf}, während sie unter anderen steht.</translation>
+        </message>
+        <message>
+            <source>Take the stack apart, look at each tray, let it breathe for an hour, and stack again cooler or not at all.</source>
+            <translation>Den Stapel auseinandernehmen, jede Schale ansehen, eine Stunde lüften lassen und kühler oder gar nicht wieder stapeln.</translation>
+        </message>
+        <message>
+            <source>Water it from below until it is back to its full weight, and weigh it again after it drained.</source>
+            <translation>Von unten gießen, bis sie wieder ihr volles Gewicht hat, und nach dem Abtropfen wieder wiegen.</translation>
+        </message>
+        <message>
+            <source>{last:.0f} g on {day} at {time}, {under:.0f} g under the weight at which it is dry ({dry:.0f} g).</source>
+            <translation>{last:.0f} g am {day} um {time}, {under:.0f} g unter dem Gewicht, bei dem sie trocken ist ({dry:.0f} g).</translation>
+        </message>
+        <message>
+            <source>{last:.0f} g on {day} at {time}, {pace:.0f} g less each hour: below its dry weight of {dry:.0f} g by {when} on {then}.</source>
+            <translation>{last:.0f} g am {day} um {time}, jede Stunde {pace:.0f} g weniger: unter ihrem Trockengewicht von {dry:.0f} g um {when} am {then}.</translation>
+        </message>
+        <message>
+            <source>Now: spores spread to the other trays while it stands there.</source>
+            <translation>Jetzt: Sporen verbreiten sich auf die anderen Schalen, solange sie dort steht.</translation>
+        </message>
+        <message>
+            <source>Now: it has grown, and what grows may be mold.</source>
+            <translation>Jetzt: es ist gewachsen, und was wächst, kann Schimmel sein.</translation>
+        </message>
+        <message>
+            <source>Today: if it is mold, it is larger tomorrow.</source>
+            <translation>Heute: ist es Schimmel, ist er morgen größer.</translation>
+        </message>
+        <message>
+            <source>Soon: it is faint and new; the next photo tells whether it grows.</source>
+            <translation>Bald: es ist schwach und neu; das nächste Foto sagt, ob es wächst.</translation>
+        </message>
+        <message>
+            <source>Now: wilting kills within hours, and damping off spreads.</source>
+            <translation>Jetzt: Welken tötet in Stunden, und Umfallkrankheit breitet sich aus.</translation>
+        </message>
+        <message>
+            <source>Now: it is past the weight at which it wants water.</source>
+            <translation>Jetzt: das Gewicht, bei dem sie Wasser braucht, ist unterschritten.</translation>
+        </message>
+        <message>
+            <source>Today: by tonight it is past the weight at which it wants water.</source>
+            <translation>Heute: bis heute Nacht ist das Gewicht unterschritten, bei dem sie Wasser braucht.</translation>
+        </message>
+        <message>
+            <source>Soon: it wants water tomorrow.</source>
+            <translation>Bald: morgen braucht sie Wasser.</translation>
+        </message>
+        <message>
+            <source>Today: mold begins where it stays warm and wet for hours.</source>
+            <translation>Heute: Schimmel beginnt, wo es stundenlang warm und nass bleibt.</translation>
+        </message>
+        <message>
+            <source>Today: it is far behind, and seed that lies dry or cold is soon lost.</source>
+            <translation>Heute: sie liegt weit zurück, und trocken oder kalt liegendes Saatgut ist bald verloren.</translation>
+        </message>
+        <message>
+            <source>Soon: it is behind, and may still catch up.</source>
+            <translation>Bald: sie liegt zurück und kann noch aufholen.</translation>
+        </message>
+        <message>
+            <source>Today: it is far behind its mates on two days running.</source>
+            <translation>Heute: sie liegt an zwei Tagen nacheinander weit hinter den anderen.</translation>
+        </message>
+        <message>
+            <source>Soon: it is behind its mates on two days running, by less than 20 points.</source>
+            <translation>Bald: sie liegt an zwei Tagen nacheinander hinter den anderen, um weniger als 20 Punkte.</translation>
+        </message>
+        <message>
+            <source>Today: it grows from day to day, and what has dried out comes back slowly.</source>
+            <translation>Heute: es nimmt von Tag zu Tag zu, und Ausgetrocknetes erholt sich langsam.</translation>
+        </message>
+        <message>
+            <source>Soon: it stays as it is.</source>
+            <translation>Bald: es bleibt, wie es ist.</translation>
+        </message>
+        <message>
+            <source>Soon: what is bare stays bare unless it is merely dry.</source>
+            <translation>Bald: was kahl ist, bleibt kahl, wenn es nicht bloß trocken ist.</translation>
+        </message>
+        <message>
+            <source>Soon: the gaps are there on two days, and hardly change.</source>
+            <translation>Bald: die Lücken sind an zwei Tagen da und ändern sich kaum.</translation>
+        </message>
+        <message>
+            <source>Soon: it is uneven on two days, and hardly changes.</source>
+            <translation>Bald: sie ist an zwei Tagen ungleichmäßig, und das ändert sich kaum.</translation>
+        </message>
+        <message>
+            <source>Soon: colour changes over days, and light or feed takes days to act.</source>
+            <translation>Bald: Farbe ändert sich über Tage, und Licht oder Düngung wirkt erst nach Tagen.</translation>
+        </message>
+        <message>
+            <source>Today: a photo can be taken again only today.</source>
+            <translation>Heute: ein Foto kann nur heute noch einmal gemacht werden.</translation>
+        </message>
+        <message>
+            <source>Today: nobody has looked at it for more than a day.</source>
+            <translation>Heute: seit mehr als einem Tag hat niemand nachgesehen.</translation>
+        </message>
+        <message>
+            <source>Soon: only today's photo is missing.</source>
+            <translation>Bald: nur das heutige Foto fehlt.</translation>
+        </message>
+        <message>
+            <source>Soon: the photo is there, and only waits for your word.</source>
+            <translation>Bald: das Foto ist da und wartet nur auf eine Angabe.</translation>
+        </message>
+        <message>
+            <source>Today: the last day of its time to cut has come.</source>
+            <translation>Heute: der letzte Tag ihrer Schnittzeit ist gekommen.</translation>
+        </message>
+        <message>
+            <source>Soon: it gains little now, and can be cut on any of the next days.</source>
+            <translation>Bald: sie legt jetzt wenig zu und kann an einem der nächsten Tage geschnitten werden.</translation>
+        </message>
+        <message>
+            <source>Now: it may spread or die within the day.</source>
+            <translation>Jetzt: es kann sich noch heute ausbreiten, oder sie kann eingehen.</translation>
+        </message>
+        <message>
+            <source>Today: it gets worse from day to day.</source>
+            <translation>Heute: es wird von Tag zu Tag schlimmer.</translation>
+        </message>
+        <message>
+            <source>Soon: it will still be there tomorrow.</source>
+            <translation>Bald: morgen ist es noch da.</translation>
+        </message>
+        <message>
+            <source>Now: possible mold together with canopy that goes, or with warm and wet air, may spread by tomorrow.</source>
+            <translation>Jetzt: möglicher Schimmel zusammen mit schwindendem Bestand oder mit warmer, nasser Luft kann sich bis morgen ausbreiten.</translation>
+        </message>
+        <message>
+            <source>Today: each sign alone could wait, two of them on one tray should not.</source>
+            <translation>Heute: jedes Zeichen allein könnte warten, zwei an einer Schale nicht.</translation>
+        </message>
+        <message>
+            <source>Feel the medium: dry means wilting, water it from below; wet and slimy means damping off, so keep the tray away from the others.</source>
+            <translation>Das Substrat befühlen: trocken heißt Welke, dann von unten gießen; nass und schleimig heißt Umfallkrankheit, dann die Schale von den anderen fernhalten.</translation>
+        </message>
+        <message>
+            <source>Coverage fell from {before:.0f} % on {day} to {now:.0f} %; two days running below what it was.</source>
+            <translation>Die Deckung fiel von {before:.0f} % am {day} auf {now:.0f} %; an zwei Tagen nacheinander unter dem, was sie war.</translation>
+        </message>
+        <message>
+            <source>A patch of {share:.0f} % of the tray lost its canopy after {day}, and lacks it on two days.</source>
+            <translation>Eine Stelle von {share:.0f} % der Schale verlor nach dem {day} ihren Bestand und ist an zwei Tagen kahl.</translation>
+        </message>
+        <message>
+            <source>Weigh what goes into a tray, dry, and type it in with its range: 5 minutes.</source>
+            <translation>Wiegen, was in eine Schale kommt, trocken, und mit seiner Spanne eingeben: 5 Minuten.</translation>
+        </message>
+        <message>
+            <source>No way to you is entered: transport is not in it.</source>
+            <translation>Kein Transportweg ist angegeben: Transport ist nicht enthalten.</translation>
+        </message>
+        <message>
+            <source>No plastic tray is entered: it is not in it.</source>
+            <translation>Keine Kunststoffschale ist angegeben: sie ist nicht enthalten.</translation>
+        </message>
+        <message>
+            <source>No electricity is entered: light and heat are not in it.</source>
+            <translation>Kein Strom ist angegeben: Licht und Wärme sind nicht enthalten.</translation>
+        </message>
+        <message>
+            <source>Electricity is entered, but not what your grid gives off: type its kg CO2e/kWh in.</source>
+            <translation>Strom ist angegeben, aber nicht, was das Netz ausstößt: seine kg CO2e/kWh eingeben.</translation>
+        </message>
+        <message>
+            <source>Type in what the medium for a tray costs: 1 minute.</source>
+            <translation>Eingeben, was das Substrat für eine Schale kostet: 1 Minute.</translation>
+        </message>
+        <message>
+            <source>Read the medium twice, two hours apart, with the heat mat off: 4 minutes.</source>
+            <translation>Das Substrat zweimal messen, im Abstand von zwei Stunden, bei ausgeschalteter Heizmatte: 4 Minuten.</translation>
+        </message>
+        <message>
+            <source>Read the medium on a heat mat after half a day, and the air: 2 minutes.</source>
+            <translation>Das Substrat nach einem halben Tag auf der Heizmatte messen, und die Luft: 2 Minuten.</translation>
+        </message>
+        <message>
+            <source>Put a logger into the medium of one tray for a night, and bring its file in: 5 minutes.</source>
+            <translation>Für eine Nacht einen Logger in das Substrat einer Schale stecken und seine Datei einlesen: 5 Minuten.</translation>
+        </message>
+        <message>
+            <source>From 20:00 to 8:00, logged in it.</source>
+            <translation>Von 20:00 bis 8:00, darin aufgezeichnet.</translation>
+        </message>
+        <message>
+            <source>Bury or compost a weighed piece in a net bag, and weigh it after weeks: 5 minutes each.</source>
+            <translation>Ein gewogenes Stück im Netzbeutel vergraben oder kompostieren und nach Wochen wiegen: je 5 Minuten.</translation>
+        </message>
+        <message>
+            <source>{place}; weighings: {n}.</source>
+            <translation>{place}; Wägungen: {n}.</translation>
+        </message>
+        <message>
+            <source>Late weighings flatten: {share:.0f} % seem to stay.</source>
+            <translation>Späte Wägungen flachen ab: {share:.0f} % scheinen zu bleiben.</translation>
+        </message>
+        <message>
+            <source>By eye it fell to crumbs between week {low:.0f} and week {high:.0f}.</source>
+            <translation>Nach Augenmaß zerfiel es zwischen Woche {low:.0f} und Woche {high:.0f} zu Krümeln.</translation>
+        </message>
+        <message>
+            <source>Measure the room that the medium of a tray takes on the shelf: 2 minutes.</source>
+            <translation>Den Raum messen, den das Substrat einer Schale im Lager braucht: 2 Minuten.</translation>
+        </message>
+        <message>
+            <source>Measure the room that a used one takes on the heap: 2 minutes.</source>
+            <translation>Den Raum messen, den ein gebrauchtes auf dem Haufen braucht: 2 Minuten.</translation>
+        </message>
+        <message>
+            <source>Weigh what is left of a tray after the cut: 1 minute.</source>
+            <translation>Wiegen, was nach dem Schnitt von einer Schale übrig ist: 1 Minute.</translation>
+        </message>
+        <message>
+            <source>Note the minutes of setting up on the tray sheet, as labour: 1 minute.</source>
+            <translation>Die Minuten des Aufstellens auf dem Schalenblatt als Arbeitszeit notieren: 1 Minute.</translation>
+        </message>
+        <message>
+            <source>Note the minutes of cleaning and disposal, as labour, once a tray is done: 1 minute.</source>
+            <translation>Die Minuten des Reinigens und Entsorgens als Arbeitszeit notieren, sobald eine Schale beendet ist: 1 Minute.</translation>
+        </message>
+        <message>
+            <source>Give the cut of 3 trays a mark from 1 to 5 on their tray sheets: 2 minutes.</source>
+            <translation>Dem Schnitt von 3 Schalen auf ihren Blättern eine Note von 1 bis 5 geben: 2 Minuten.</translation>
+        </message>
+        <message>
+            <source>Weigh what is swept up after 3 trays, or give it a mark: 3 minutes.</source>
+            <translation>Wiegen, was nach 3 Schalen zusammengekehrt wird, oder eine Note geben: 3 Minuten.</translation>
+        </message>
+        <message>
+            <source>Standard deviation from tray to tray: how far a cut can be counted on.</source>
+            <translation>Standardabweichung von Schale zu Schale: wie weit auf einen Schnitt Verlass ist.</translation>
+        </message>
+        <message>
+            <source>Say what you feed it with, or that you do not: 1 minute.</source>
+            <translation>Angeben, womit gedüngt wird, oder dass nicht: 1 Minute.</translation>
+        </message>
+        <message>
+            <source>{about}: {value:g} {unit}. {source}</source>
+            <translation>{about}: {value:g} {unit}. {source}</translation>
+        </message>
+        <message>
+            <source>Weigh the dry medium of one tray, and type it in: 2 minutes.</source>
+            <translation>Das trockene Substrat einer Schale wiegen und eingeben: 2 Minuten.</translation>
+        </message>
+        <message>
+            <source>One of {of}: an interval needs two.</source>
+            <translation>Eine von {of}: ein Intervall braucht zwei.</translation>
+        </message>
+        <message>
+            <source>Peat's own carbon is {peat:.0f} % of it, electricity from the grid {grid:.0f} %.</source>
+            <translation>Davon sind {peat:.0f} % der Kohlenstoff des Torfs selbst, {grid:.0f} % Strom aus dem Netz.</translation>
+        </message>
+        <message>
+            <source>What makes it most unsure: {name}, {share:.0f} % of the variance.</source>
+            <translation>Was es am unsichersten macht: {name}, {share:.0f} % der Varianz.</translation>
+        </message>
+        <message>
+            <source>{medium} gives off {less:.2f} kg CO2e a tray less than {trusted} ({low:.2f} to {high:.2f}).</source>
+            <translation>{medium} stößt je Schale {less:.2f} kg CO2e weniger aus als {trusted} ({low:.2f} bis {high:.2f}).</translation>
+        </message>
+        <message>
+            <source>{medium} gives off {more:.2f} kg CO2e a tray more than {trusted} ({low:.2f} to {high:.2f}).</source>
+            <translation>{medium} stößt je Schale {more:.2f} kg CO2e mehr aus als {trusted} ({low:.2f} bis {high:.2f}).</translation>
+        </message>
+        <message>
+            <source>Whether {medium} gives off less than {trusted} cannot be told: {low:+.2f} to {high:+.2f} kg CO2e a tray.</source>
+            <translation>Ob {medium} weniger ausstößt als {trusted}, ist nicht zu sagen: {low:+.2f} bis {high:+.2f} kg CO2e je Schale.</translation>
+        </message>
+        <message>
+            <source>To know it better, find out “{name}”: {share:.0f} % of what is unsure in it.</source>
+            <translation>Um es besser zu wissen, „{name}“ herausfinden: {share:.0f} % der Unsicherheit darin.</translation>
+        </message>
+        <message>
+            <source>Water held</source>
+            <translation>Gehaltenes Wasser</translation>
+        </message>
+        <message>
+            <source>Water by volume</source>
+            <translation>Wasser nach Volumen</translation>
+        </message>
+        <message>
+            <source>Air when drained</source>
+            <translation>Luft, abgetropft</translation>
+        </message>
+        <message>
+            <source>Dries in</source>
+            <translation>Trocknet in</translation>
+        </message>
+        <message>
+            <source>Takes up again</source>
+            <translation>Nimmt wieder auf</translation>
+        </message>
+        <message>
+            <source>Heat stored</source>
+            <translation>Gespeicherte Wärme</translation>
+        </message>
+        <message>
+            <source>Follows the shelf in</source>
+            <translation>Folgt der Etage in</translation>
+        </message>
+        <message>
+            <source>Over a heat mat</source>
+            <translation>Über der Heizmatte</translation>
+        </message>
+        <message>
+            <source>Below 18 °C at night</source>
+            <translation>Unter 18 °C bei Nacht</translation>
+        </message>
+        <message>
+            <source>Half gone</source>
+            <translation>Halb abgebaut</translation>
+        </message>
+        <message>
+            <source>5 % left</source>
+            <translation>5 % übrig</translation>
+        </message>
+        <message>
+            <source>CO2e a tray</source>
+            <translation>CO2e je Schale</translation>
+        </message>
+        <message>
+            <source>CO2e a kg of cut</source>
+            <translation>CO2e je kg Schnitt</translation>
+        </message>
+        <message>
+            <source>Price</source>
+            <translation>Preis</translation>
+        </message>
+        <message>
+            <source>Room before, a week</source>
+            <translation>Lagerraum davor je Woche</translation>
+        </message>
+        <message>
+            <source>Room after, a week</source>
+            <translation>Lagerraum danach je Woche</translation>
+        </message>
+        <message>
+            <source>To carry in, a week</source>
+            <translation>Hineinzutragen je Woche</translation>
+        </message>
+        <message>
+            <source>To carry away, a week</source>
+            <translation>Hinauszutragen je Woche</translation>
+        </message>
+        <message>
+            <source>Set-up</source>
+            <translation>Aufstellen</translation>
+        </message>
+        <message>
+            <source>Cleaning, disposal</source>
+            <translation>Reinigen, Entsorgen</translation>
+        </message>
+        <message>
+            <source>Cut quality</source>
+            <translation>Schnittqualität</translation>
+        </message>
+        <message>
+            <source>Cut varies by</source>
+            <translation>Schnitt schwankt um</translation>
+        </message>
+        <message>
+            <source>Sweepings</source>
+            <translation>Kehricht</translation>
+        </message>
+        <message>
+            <source>Sweepings by eye</source>
+            <translation>Kehricht nach Augenmaß</translation>
+        </message>
+        <message>
+            <source>Feed</source>
+            <translation>Düngung</translation>
+        </message>
+        <message>
+            <source>Wetting tests {conditions}.</source>
+            <translation>Benetzungsproben {conditions}.</translation>
+        </message>
+        <message>
+            <source>{n} tests under other conditions are kept apart and not in this number.</source>
+            <translation>{n} Proben unter anderen Bedingungen stehen für sich und sind nicht in dieser Zahl.</translation>
+        </message>
+        <message>
+            <source>Weigh 3 trays dry and again after soaking, or do the wetting test: 5 minutes.</source>
+            <translation>3 Schalen trocken und nach dem Einweichen wiegen, oder die Benetzungsprobe machen: 5 Minuten.</translation>
+        </message>
+        <message>
+            <source>From the trays' own first weighings, dry and soaked.</source>
+            <translation>Aus den ersten Wägungen der Schalen selbst, trocken und eingeweicht.</translation>
+        </message>
+        <message>
+            <source>Measure how thick it lies in the tray, and type it in: 1 minute.</source>
+            <translation>Messen, wie dick es in der Schale liegt, und eingeben: 1 Minute.</translation>
+        </message>
+        <message>
+            <source>There is more water than medium: look at the thickness.</source>
+            <translation>Es ist mehr Wasser als Substrat: die Dicke prüfen.</translation>
+        </message>
+        <message>
+            <source>There is more water than pores: look at the thickness and the dry mass.</source>
+            <translation>Es ist mehr Wasser als Poren: Dicke und Trockenmasse prüfen.</translation>
+        </message>
+        <message>
+            <source>Porosity less water; solids of {density:g} g/cm3.</source>
+            <translation>Porenraum weniger Wasser; feste Substanz mit {density:g} g/cm3.</translation>
+        </message>
+        <message>
+            <source>Without a crop; shoots drink and make it shorter.</source>
+            <translation>Ohne Kultur; Triebe trinken und machen es kürzer.</translation>
+        </message>
+        <message>
+            <source>From the weighings of trays with a crop, after one watering.</source>
+            <translation>Aus den Wägungen von Schalen mit Kultur, nach einer Wassergabe.</translation>
+        </message>
+        <message>
+            <source>Do the wetting test and weigh after 6, 12, 24 and 48 hours: 5 minutes in all.</source>
+            <translation>Die Benetzungsprobe machen und nach 6, 12, 24 und 48 Stunden wiegen: zusammen 5 Minuten.</translation>
+        </message>
+        <message>
+            <source>Let the medium of the wetting test dry, wet it again and weigh it: 3 minutes.</source>
+            <translation>Das Substrat der Benetzungsprobe trocknen lassen, wieder benetzen und wiegen: 3 Minuten.</translation>
+        </message>
+        <message>
+            <source>Measure how thick it lies, and type it in: 1 minute.</source>
+            <translation>Messen, wie dick es liegt, und eingeben: 1 Minute.</translation>
+        </message>
+        <message>
+            <source>Water and solids need more room than there is: look at the thickness.</source>
+            <translation>Wasser und feste Substanz brauchen mehr Raum, als da ist: die Dicke prüfen.</translation>
+        </message>
+        <message>
+            <source>Drained; from its water and solids, after de Vries (1963).</source>
+            <translation>Abgetropft; aus Wasser und fester Substanz, nach de Vries (1963).</translation>
+        </message>
+        <message>
+            <source>Weigh it {hours} hours after it drained; let it stand where trays stand.</source>
+            <translation>{hours} Stunden nach dem Abtropfen wiegen; es dort stehen lassen, wo Schalen stehen.</translation>
+        </message>
+        <message>
+            <source>Lay the dry medium in its tray and weigh both.</source>
+            <translation>Das trockene Substrat in seine Schale legen und beides wiegen.</translation>
+        </message>
+        <message>
+            <source>Wet it through, from where you water, until it takes no more. Weigh it at once.</source>
+            <translation>Ganz durchnässen, von der Seite, von der gegossen wird, bis es nichts mehr aufnimmt. Sofort wiegen.</translation>
+        </message>
+        <message>
+            <source>Let it drain for half an hour, at the slope it stands at, and weigh it.</source>
+            <translation>Eine halbe Stunde abtropfen lassen, in der Neigung, in der es steht, und wiegen.</translation>
+        </message>
+        <message>
+            <source>Wet it once more as before, drain it for half an hour and weigh it.</source>
+            <translation>Noch einmal wie vorher benetzen, eine halbe Stunde abtropfen lassen und wiegen.</translation>
+        </message>
+        <message>
+            <source>Read the air of the shelf, beside the tray.</source>
+            <translation>Die Luft der Etage messen, neben der Schale.</translation>
+        </message>
+        <message>
+            <source>With the heat mat on for half a day, read the middle of the wet medium.</source>
+            <translation>Wenn die Heizmatte einen halben Tag an ist, die Mitte des nassen Substrats messen.</translation>
+        </message>
+        <message>
+            <source>Switch the heat mat off, take the tray from it and read the medium at once.</source>
+            <translation>Die Heizmatte ausschalten, die Schale herunternehmen und das Substrat sofort messen.</translation>
+        </message>
+        <message>
+            <source>Read the medium again, an hour later; every further reading makes it surer.</source>
+            <translation>Das Substrat eine Stunde später wieder messen; jede weitere Messung macht es sicherer.</translation>
+        </message>
+        <message>
+            <source>Dry a piece of used medium, weigh it in its net bag, and bury or compost it.</source>
+            <translation>Ein Stück gebrauchtes Substrat trocknen, in seinem Netzbeutel wiegen und vergraben oder kompostieren.</translation>
+        </message>
+        <message>
+            <source>Dig it out, shake it clean, dry it as at first, weigh it and put it back.</source>
+            <translation>Ausgraben, sauber schütteln, wie am Anfang trocknen, wiegen und zurücklegen.</translation>
+        </message>
+        <message>
+            <source>A mass is above zero; {value:g} g was given.</source>
+            <translation>Eine Masse liegt über null; angegeben wurden {value:g} g.</translation>
+        </message>
+        <message>
+            <source>There is a reading at {at:%H:%M} already: give this one its own time.</source>
+            <translation>Einen Messwert um {at:%H:%M} gibt es schon: diesem eine eigene Zeit geben.</translation>
+        </message>
+        <message>
+            <source>Wet it weighs {wet:.0f} g and dry {dry:.0f} g: one of the two is wrong.</source>
+            <translation>Nass wiegt es {wet:.0f} g und trocken {dry:.0f} g: eines von beiden ist falsch.</translation>
+        </message>
+        <message>
+            <source>Weigh it 6, 12, 24 and 48 hours after it drained.</source>
+            <translation>6, 12, 24 und 48 Stunden nach dem Abtropfen wiegen.</translation>
+        </message>
+        <message>
+            <source>It hardly dried: go on weighing it.</source>
+            <translation>Es trocknete kaum: weiter wiegen.</translation>
         </message>
         <message>
             <source>dry peat in a tray</source>
@@ -6681,690 +7337,6 @@ trusted</source>
             <translation>{feed}: Dünger aus Mist, Urin oder Abfall kann Keime auf das bringen, was roh gegessen wird. Für verkaufte Lebensmittel ist er nicht gedacht, wenn örtliche Vorschriften ihn nicht erlauben: vorher die örtliche Lebensmittelbehörde fragen. Von Blättern fernhalten, Handschuhe tragen, Hände waschen.</translation>
         </message>
         <message>
-            <source>A screening estimate from your inputs: no certified assessment, and not for labels. Medium, ways, tray and the electricity that you enter are in it. Seed, light and heating are not unless you enter them, and often outweigh the medium. Carbon that plant fibre took up and gives back counts as nought; peat's counts.</source>
-            <translation>Eine grobe Schätzung aus den eigenen Angaben: keine geprüfte Bilanz, und nicht für Etiketten. Enthalten sind Substrat, Wege, Schale und der angegebene Strom. Saatgut, Licht und Heizung nur, wenn sie angegeben sind; oft wiegen sie schwerer als das Substrat. Kohlenstoff, den Pflanzenfasern aufnahmen und wieder abgeben, zählt null; der von Torf zählt.</translation>
-        </message>
-        <message>
-            <source>Weigh the cut of a tray: then it can be reckoned by the kg.</source>
-            <translation>Den Schnitt einer Schale wiegen: dann lässt es sich je kg rechnen.</translation>
-        </message>
-        <message>
-            <source>The yield is zero: nothing can be reckoned by the kg of cut.</source>
-            <translation>Der Ertrag ist null: je kg Schnitt lässt sich nichts rechnen.</translation>
-        </message>
-        <message>
-            <source>Nothing has come up yet.</source>
-            <translation>Noch ist nichts aufgelaufen.</translation>
-        </message>
-        <message>
-            <source>Half of them were up before the first count.</source>
-            <translation>Die Hälfte war schon vor der ersten Zählung aufgelaufen.</translation>
-        </message>
-        <message>
-            <source>How many seeds were sown is not known.</source>
-            <translation>Wie viele Samen gesät wurden, ist nicht bekannt.</translation>
-        </message>
-        <message>
-            <source>{emerged} came up of {sown} sown: one of the counts is wrong.</source>
-            <translation>{emerged} von {sown} gesäten sind aufgelaufen: eine der Zählungen ist falsch.</translation>
-        </message>
-        <message>
-            <source>The newest photo shows no open patch there any more.</source>
-            <translation>Das neueste Foto zeigt dort keine offene Stelle mehr.</translation>
-        </message>
-        <message>
-            <source>The canopy is back to what it was.</source>
-            <translation>Der Bestand ist wieder, wie er war.</translation>
-        </message>
-        <message>
-            <source>It was watered, or the newest weight is above what it wants.</source>
-            <translation>Sie wurde gegossen, oder das neueste Gewicht liegt über dem nötigen.</translation>
-        </message>
-        <message>
-            <source>The air is drier, or the stack was opened.</source>
-            <translation>Die Luft ist trockener, oder der Stapel wurde geöffnet.</translation>
-        </message>
-        <message>
-            <source>It has come up, in line with the others.</source>
-            <translation>Sie ist aufgelaufen, wie die anderen.</translation>
-        </message>
-        <message>
-            <source>It is in line with its block mates again.</source>
-            <translation>Sie ist wieder gleichauf mit den anderen ihres Blocks.</translation>
-        </message>
-        <message>
-            <source>The edge has closed, or is in line with that of its block mates.</source>
-            <translation>Der Rand hat sich geschlossen oder ist wie bei den anderen ihres Blocks.</translation>
-        </message>
-        <message>
-            <source>The bare parts have come up.</source>
-            <translation>Die kahlen Teile sind aufgelaufen.</translation>
-        </message>
-        <message>
-            <source>The gaps have closed, or are in line with those of its block mates.</source>
-            <translation>Die Lücken haben sich geschlossen oder sind wie bei den anderen ihres Blocks.</translation>
-        </message>
-        <message>
-            <source>It is as even as its block mates.</source>
-            <translation>Sie ist so gleichmäßig wie die anderen ihres Blocks.</translation>
-        </message>
-        <message>
-            <source>The colour is back.</source>
-            <translation>Die Farbe ist wieder da.</translation>
-        </message>
-        <message>
-            <source>The photo has its tray, or another one was taken.</source>
-            <translation>Das Foto hat seine Schale, oder ein anderes wurde gemacht.</translation>
-        </message>
-        <message>
-            <source>It was photographed, or the day is over.</source>
-            <translation>Sie wurde fotografiert, oder der Tag ist vorbei.</translation>
-        </message>
-        <message>
-            <source>Another photo was used, or the day is over.</source>
-            <translation>Ein anderes Foto wurde verwendet, oder der Tag ist vorbei.</translation>
-        </message>
-        <message>
-            <source>It still gains, or the days of cutting were changed.</source>
-            <translation>Sie legt noch zu, oder die Tage des Schnitts wurden geändert.</translation>
-        </message>
-        <message>
-            <source>The word mold was taken back.</source>
-            <translation>Die Angabe „Schimmel“ wurde zurückgenommen.</translation>
-        </message>
-        <message>
-            <source>The tray was cut.</source>
-            <translation>Die Schale wurde geschnitten.</translation>
-        </message>
-        <message>
-            <source>The tray was thrown away.</source>
-            <translation>Die Schale wurde weggeworfen.</translation>
-        </message>
-        <message>
-            <source>The tray was marked as done.</source>
-            <translation>Die Schale wurde als beendet vermerkt.</translation>
-        </message>
-        <message>
-            <source>You said mold.</source>
-            <translation>Als Schimmel bestätigt.</translation>
-        </message>
-        <message>
-            <source>You said not mold.</source>
-            <translation>Als kein Schimmel angegeben.</translation>
-        </message>
-        <message>
-            <source>No photo of today or yesterday says how it stands now.</source>
-            <translation>Kein Foto von heute oder gestern sagt, wie es jetzt steht.</translation>
-        </message>
-        <message>
-            <source>The coverage follows no growth curve so far.</source>
-            <translation>Die Deckung folgt bisher keiner Wachstumskurve.</translation>
-        </message>
-        <message>
-            <source>Photos of {seen} days are there; a growth curve needs {needed}.</source>
-            <translation>Fotos von {seen} Tagen sind da; eine Wachstumskurve braucht {needed}.</translation>
-        </message>
-        <message>
-            <source>The crop is not up yet: at most {most:.0f} % coverage so far.</source>
-            <translation>Die Kultur ist noch nicht aufgelaufen: bisher höchstens {most:.0f} % Deckung.</translation>
-        </message>
-        <message>
-            <source>The photos do not tell the curve yet: more days are needed.</source>
-            <translation>Die Fotos lassen die Kurve noch nicht erkennen: es braucht mehr Tage.</translation>
-        </message>
-        <message>
-            <source>The tray is not at half of its growth yet: the curve cannot be told.</source>
-            <translation>Die Schale hat die Hälfte ihres Wachstums noch nicht erreicht: die Kurve ist nicht zu erkennen.</translation>
-        </message>
-        <message>
-            <source>The first photo came after half of the growth: the curve cannot be told.</source>
-            <translation>Das erste Foto kam nach der Hälfte des Wachstums: die Kurve ist nicht zu erkennen.</translation>
-        </message>
-        <message>
-            <source>The photos do not tell yet at which coverage the growth will end.</source>
-            <translation>Die Fotos lassen noch nicht erkennen, bei welcher Deckung das Wachstum endet.</translation>
-        </message>
-        <message>
-            <source>The coverage does not follow one growth curve: look at the photos of single days.</source>
-            <translation>Die Deckung folgt nicht einer Wachstumskurve: die Fotos einzelner Tage ansehen.</translation>
-        </message>
-        <message>
-            <source>The growth ends at {upper:.0f} % coverage: 50 % is never reached.</source>
-            <translation>Das Wachstum endet bei {upper:.0f} % Deckung: 50 % werden nie erreicht.</translation>
-        </message>
-        <message>
-            <source>Electric heat and water together: use a mat made for wet places, a residual-current (ground-fault) protected outlet, cables that drip away from it, and follow the maker's and local electrical rules.</source>
-            <translation>Heizstrom und Wasser zusammen: eine für Nassräume gebaute Matte verwenden, eine Steckdose mit Fehlerstromschutz (FI), Kabel so führen, dass Wasser von der Dose weg abtropft, und die Angaben des Herstellers sowie die örtlichen Vorschriften für Elektroanlagen einhalten.</translation>
-        </message>
-        <message>
-            <source>Read the air beside the tray, too: the medium falls to it.</source>
-            <translation>Auch die Luft neben der Schale messen: das Substrat kühlt bis auf sie ab.</translation>
-        </message>
-        <message>
-            <source>Two temperatures bear the same time: mend one of them.</source>
-            <translation>Zwei Temperaturen haben dieselbe Zeit: eine davon berichtigen.</translation>
-        </message>
-        <message>
-            <source>Read the medium twice, an hour or two apart, with the heat mat off.</source>
-            <translation>Das Substrat zweimal messen, im Abstand von ein bis zwei Stunden, bei ausgeschalteter Heizmatte.</translation>
-        </message>
-        <message>
-            <source>Warm it at least 4 K above the air first: so near to it nothing can be told.</source>
-            <translation>Erst mindestens 4 K über die Luft erwärmen: so nah an ihr lässt sich nichts sagen.</translation>
-        </message>
-        <message>
-            <source>It did not cool: was the heat mat still on?</source>
-            <translation>Es kühlte nicht ab: war die Heizmatte noch an?</translation>
-        </message>
-        <message>
-            <source>These temperatures follow no cooling: look at them again.</source>
-            <translation>Diese Temperaturen folgen keiner Abkühlung: noch einmal prüfen.</translation>
-        </message>
-        <message>
-            <source>Read the air beside the tray as well.</source>
-            <translation>Auch die Luft neben der Schale messen.</translation>
-        </message>
-        <message>
-            <source>Read the medium over the heat mat after it has been on for half a day.</source>
-            <translation>Das Substrat über der Heizmatte messen, nachdem sie einen halben Tag an war.</translation>
-        </message>
-        <message>
-            <source>It is still getting warmer: read it again in three hours.</source>
-            <translation>Es wird noch wärmer: in drei Stunden wieder messen.</translation>
-        </message>
-        <message>
-            <source>The row names no tray and no shelf.</source>
-            <translation>Die Zeile nennt keine Schale und keine Etage.</translation>
-        </message>
-        <message>
-            <source>{count} trays were called {code} then, so nobody knows which is meant: rename one, or note when the old one ended.</source>
-            <translation>{count} Schalen hießen damals {code}, also weiß niemand, welche gemeint ist: eine umbenennen oder notieren, wann die alte endete.</translation>
-        </message>
-        <message>
-            <source>No tray {code} was growing then.</source>
-            <translation>Damals wuchs keine Schale {code}.</translation>
-        </message>
-        <message>
-            <source>The book has no tray {code}.</source>
-            <translation>Das Buch hat keine Schale {code}.</translation>
-        </message>
-        <message>
-            <source>Which column holds the date and time?</source>
-            <translation>Welche Spalte enthält Datum und Uhrzeit?</translation>
-        </message>
-        <message>
-            <source>Which column holds the readings, and what was measured?</source>
-            <translation>Welche Spalte enthält die Messwerte, und was wurde gemessen?</translation>
-        </message>
-        <message>
-            <source>Of which tray or shelf are these readings?</source>
-            <translation>Von welcher Schale oder Etage sind diese Messwerte?</translation>
-        </message>
-        <message>
-            <source>Columns {columns} are all {kind} of one place: which one is it?</source>
-            <translation>Die Spalten {columns} sind alle {kind} von einem Ort: welche ist es?</translation>
-        </message>
-        <message>
-            <source>column {number}</source>
-            <translation>Spalte {number}</translation>
-        </message>
-        <message>
-            <source>Which day is {written}?</source>
-            <translation>Welcher Tag ist {written}?</translation>
-        </message>
-        <message>
-            <source>{day:%d %B %Y}</source>
-            <translation>{day:%d. %B %Y}</translation>
-        </message>
-        <message>
-            <source>In which unit is column {number}, {kind}? Its middle value is {middle:g}.</source>
-            <translation>In welcher Einheit ist Spalte {number}, {kind}? Ihr mittlerer Wert ist {middle:g}.</translation>
-        </message>
-        <message>
-            <source>{unit}</source>
-            <translation>{unit}</translation>
-        </message>
-        <message>
-            <source>The clocks were set back, {when:%H:%M} came twice: the first is taken, in line {line}.</source>
-            <translation>Die Uhren wurden zurückgestellt, {when:%H:%M} kam zweimal: die erste wird genommen, in Zeile {line}.</translation>
-        </message>
-        <message>
-            <source>There is a reading of the same time already, in line {line}: the first is taken.</source>
-            <translation>Einen Messwert derselben Zeit gibt es schon, in Zeile {line}: der erste wird genommen.</translation>
-        </message>
-        <message>
-            <source>The row has no time.</source>
-            <translation>Die Zeile hat keine Zeit.</translation>
-        </message>
-        <message>
-            <source>“{text}” is no date and time.</source>
-            <translation>„{text}“ ist kein Datum mit Uhrzeit.</translation>
-        </message>
-        <message>
-            <source>“{text}” is no day of the calendar.</source>
-            <translation>„{text}“ ist kein Tag im Kalender.</translation>
-        </message>
-        <message>
-            <source>The clocks were set forward, there was no {text}: in which zone does the logger live?</source>
-            <translation>Die Uhren wurden vorgestellt, {text} gab es nicht: in welcher Zeitzone läuft der Logger?</translation>
-        </message>
-        <message>
-            <source>“{text}” is no number.</source>
-            <translation>„{text}“ ist keine Zahl.</translation>
-        </message>
-        <message>
-            <source>There is no time zone “{zone}”: type one such as Europe/Paris.</source>
-            <translation>Eine Zeitzone „{zone}“ gibt es nicht: eine wie Europe/Paris eingeben.</translation>
-        </message>
-        <message>
-            <source>Dates are read as {order}: so the days follow each other, and none lies ahead.</source>
-            <translation>Die Daten werden als {order} gelesen: so folgen die Tage aufeinander, und keiner liegt in der Zukunft.</translation>
-        </message>
-        <message>
-            <source>Each time says its zone; it is kept as the rack's clock shows it.</source>
-            <translation>Jede Zeit nennt ihre Zone; behalten wird sie, wie die Uhr am Regal sie zeigt.</translation>
-        </message>
-        <message>
-            <source>Times are those of {zone}; they are kept as the rack's clock shows them.</source>
-            <translation>Die Zeiten sind die von {zone}; behalten werden sie, wie die Uhr am Regal sie zeigt.</translation>
-        </message>
-        <message>
-            <source>Times are taken as the rack's own clock shows them.</source>
-            <translation>Die Zeiten werden genommen, wie die Uhr am Regal sie zeigt.</translation>
-        </message>
-        <message>
-            <source>There is no time of day: noon is taken.</source>
-            <translation>Eine Uhrzeit fehlt: 12 Uhr mittags wird genommen.</translation>
-        </message>
-        <message>
-            <source>{count} readings lie in the hour that came twice when the clocks were set back.</source>
-            <translation>{count} Messwerte liegen in der Stunde, die beim Zurückstellen der Uhren zweimal kam.</translation>
-        </message>
-        <message>
-            <source>Readings go on until {last:%d %B %Y}: is the clock of the logger right?</source>
-            <translation>Die Messwerte gehen bis {last:%d. %B %Y}: geht die Uhr des Loggers richtig?</translation>
-        </message>
-        <message>
-            <source>The file is larger than 200 MB: cut it into parts.</source>
-            <translation>Die Datei ist größer als 200 MB: in Teile zerlegen.</translation>
-        </message>
-        <message>
-            <source>The file is empty.</source>
-            <translation>Die Datei ist leer.</translation>
-        </message>
-        <message>
-            <source>There is no table in the file: no line has a time and a number.</source>
-            <translation>In der Datei ist keine Tabelle: keine Zeile hat eine Zeit und eine Zahl.</translation>
-        </message>
-        <message>
-            <source>No line of the file begins with a date or time that can be read.</source>
-            <translation>Keine Zeile der Datei beginnt mit einem lesbaren Datum oder einer Uhrzeit.</translation>
-        </message>
-        <message>
-            <source>The letters of the file cannot be read as {encoding}.</source>
-            <translation>Die Zeichen der Datei lassen sich nicht als {encoding} lesen.</translation>
-        </message>
-        <message>
-            <source>This is no text file: choose the CSV or text file of the logger.</source>
-            <translation>Das ist keine Textdatei: die CSV- oder Textdatei des Loggers wählen.</translation>
-        </message>
-        <message>
-            <source>There is no table in the file: a line is too long.</source>
-            <translation>In der Datei ist keine Tabelle: eine Zeile ist zu lang.</translation>
-        </message>
-        <message>
-            <source>January</source>
-            <translation>Januar</translation>
-        </message>
-        <message>
-            <source>February</source>
-            <translation>Februar</translation>
-        </message>
-        <message>
-            <source>March</source>
-            <translation>März</translation>
-        </message>
-        <message>
-            <source>April</source>
-            <translation>April</translation>
-        </message>
-        <message>
-            <source>May</source>
-            <translation>Mai</translation>
-        </message>
-        <message>
-            <source>June</source>
-            <translation>Juni</translation>
-        </message>
-        <message>
-            <source>July</source>
-            <translation>Juli</translation>
-        </message>
-        <message>
-            <source>August</source>
-            <translation>August</translation>
-        </message>
-        <message>
-            <source>September</source>
-            <translation>September</translation>
-        </message>
-        <message>
-            <source>October</source>
-            <translation>Oktober</translation>
-        </message>
-        <message>
-            <source>November</source>
-            <translation>November</translation>
-        </message>
-        <message>
-            <source>December</source>
-            <translation>Dezember</translation>
-        </message>
-        <message>
-            <source>{day} {month}</source>
-            <translation>{day}. {month}</translation>
-        </message>
-        <message>
-            <source>Weigh what goes into a tray, dry, and type it in with its range: 5 minutes.</source>
-            <translation>Wiegen, was in eine Schale kommt, trocken, und mit seiner Spanne eingeben: 5 Minuten.</translation>
-        </message>
-        <message>
-            <source>No way to you is entered: transport is not in it.</source>
-            <translation>Kein Transportweg ist angegeben: Transport ist nicht enthalten.</translation>
-        </message>
-        <message>
-            <source>No plastic tray is entered: it is not in it.</source>
-            <translation>Keine Kunststoffschale ist angegeben: sie ist nicht enthalten.</translation>
-        </message>
-        <message>
-            <source>No electricity is entered: light and heat are not in it.</source>
-            <translation>Kein Strom ist angegeben: Licht und Wärme sind nicht enthalten.</translation>
-        </message>
-        <message>
-            <source>Electricity is entered, but not what your grid gives off: type its kg CO2e/kWh in.</source>
-            <translation>Strom ist angegeben, aber nicht, was das Netz ausstößt: seine kg CO2e/kWh eingeben.</translation>
-        </message>
-        <message>
-            <source>Type in what the medium for a tray costs: 1 minute.</source>
-            <translation>Eingeben, was das Substrat für eine Schale kostet: 1 Minute.</translation>
-        </message>
-        <message>
-            <source>Read the medium twice, two hours apart, with the heat mat off: 4 minutes.</source>
-            <translation>Das Substrat zweimal messen, im Abstand von zwei Stunden, bei ausgeschalteter Heizmatte: 4 Minuten.</translation>
-        </message>
-        <message>
-            <source>Read the medium on a heat mat after half a day, and the air: 2 minutes.</source>
-            <translation>Das Substrat nach einem halben Tag auf der Heizmatte messen, und die Luft: 2 Minuten.</translation>
-        </message>
-        <message>
-            <source>Put a logger into the medium of one tray for a night, and bring its file in: 5 minutes.</source>
-            <translation>Für eine Nacht einen Logger in das Substrat einer Schale stecken und seine Datei einlesen: 5 Minuten.</translation>
-        </message>
-        <message>
-            <source>From 20:00 to 8:00, logged in it.</source>
-            <translation>Von 20:00 bis 8:00, darin aufgezeichnet.</translation>
-        </message>
-        <message>
-            <source>Bury or compost a weighed piece in a net bag, and weigh it after weeks: 5 minutes each.</source>
-            <translation>Ein gewogenes Stück im Netzbeutel vergraben oder kompostieren und nach Wochen wiegen: je 5 Minuten.</translation>
-        </message>
-        <message>
-            <source>{place}; weighings: {n}.</source>
-            <translation>{place}; Wägungen: {n}.</translation>
-        </message>
-        <message>
-            <source>Late weighings flatten: {share:.0f} % seem to stay.</source>
-            <translation>Späte Wägungen flachen ab: {share:.0f} % scheinen zu bleiben.</translation>
-        </message>
-        <message>
-            <source>By eye it fell to crumbs between week {low:.0f} and week {high:.0f}.</source>
-            <translation>Nach Augenmaß zerfiel es zwischen Woche {low:.0f} und Woche {high:.0f} zu Krümeln.</translation>
-        </message>
-        <message>
-            <source>Measure the room that the medium of a tray takes on the shelf: 2 minutes.</source>
-            <translation>Den Raum messen, den das Substrat einer Schale im Lager braucht: 2 Minuten.</translation>
-        </message>
-        <message>
-            <source>Measure the room that a used one takes on the heap: 2 minutes.</source>
-            <translation>Den Raum messen, den ein gebrauchtes auf dem Haufen braucht: 2 Minuten.</translation>
-        </message>
-        <message>
-            <source>Weigh what is left of a tray after the cut: 1 minute.</source>
-            <translation>Wiegen, was nach dem Schnitt von einer Schale übrig ist: 1 Minute.</translation>
-        </message>
-        <message>
-            <source>Note the minutes of setting up on the tray sheet, as labour: 1 minute.</source>
-            <translation>Die Minuten des Aufstellens auf dem Schalenblatt als Arbeitszeit notieren: 1 Minute.</translation>
-        </message>
-        <message>
-            <source>Note the minutes of cleaning and disposal, as labour, once a tray is done: 1 minute.</source>
-            <translation>Die Minuten des Reinigens und Entsorgens als Arbeitszeit notieren, sobald eine Schale beendet ist: 1 Minute.</translation>
-        </message>
-        <message>
-            <source>Give the cut of 3 trays a mark from 1 to 5 on their tray sheets: 2 minutes.</source>
-            <translation>Dem Schnitt von 3 Schalen auf ihren Blättern eine Note von 1 bis 5 geben: 2 Minuten.</translation>
-        </message>
-        <message>
-            <source>Weigh what is swept up after 3 trays, or give it a mark: 3 minutes.</source>
-            <translation>Wiegen, was nach 3 Schalen zusammengekehrt wird, oder eine Note geben: 3 Minuten.</translation>
-        </message>
-        <message>
-            <source>Standard deviation from tray to tray: how far a cut can be counted on.</source>
-            <translation>Standardabweichung von Schale zu Schale: wie weit auf einen Schnitt Verlass ist.</translation>
-        </message>
-        <message>
-            <source>Say what you feed it with, or that you do not: 1 minute.</source>
-            <translation>Angeben, womit gedüngt wird, oder dass nicht: 1 Minute.</translation>
-        </message>
-        <message>
-            <source>{about}: {value:g} {unit}. {source}</source>
-            <translation>{about}: {value:g} {unit}. {source}</translation>
-        </message>
-        <message>
-            <source>Peat's own carbon is {peat:.0f} % of it, electricity from the grid {grid:.0f} %.</source>
-            <translation>Davon sind {peat:.0f} % der Kohlenstoff des Torfs selbst, {grid:.0f} % Strom aus dem Netz.</translation>
-        </message>
-        <message>
-            <source>What makes it most unsure: {name}, {share:.0f} % of the variance.</source>
-            <translation>Was es am unsichersten macht: {name}, {share:.0f} % der Varianz.</translation>
-        </message>
-        <message>
-            <source>{medium} gives off {less:.2f} kg CO2e a tray less than {trusted} ({low:.2f} to {high:.2f}).</source>
-            <translation>{medium} stößt je Schale {less:.2f} kg CO2e weniger aus als {trusted} ({low:.2f} bis {high:.2f}).</translation>
-        </message>
-        <message>
-            <source>{medium} gives off {more:.2f} kg CO2e a tray more than {trusted} ({low:.2f} to {high:.2f}).</source>
-            <translation>{medium} stößt je Schale {more:.2f} kg CO2e mehr aus als {trusted} ({low:.2f} bis {high:.2f}).</translation>
-        </message>
-        <message>
-            <source>Whether {medium} gives off less than {trusted} cannot be told: {low:+.2f} to {high:+.2f} kg CO2e a tray.</source>
-            <translation>Ob {medium} weniger ausstößt als {trusted}, ist nicht zu sagen: {low:+.2f} bis {high:+.2f} kg CO2e je Schale.</translation>
-        </message>
-        <message>
-            <source>To know it better, find out “{name}”: {share:.0f} % of what is unsure in it.</source>
-            <translation>Um es besser zu wissen, „{name}“ herausfinden: {share:.0f} % der Unsicherheit darin.</translation>
-        </message>
-        <message>
-            <source>Water held</source>
-            <translation>Gehaltenes Wasser</translation>
-        </message>
-        <message>
-            <source>Water by volume</source>
-            <translation>Wasser nach Volumen</translation>
-        </message>
-        <message>
-            <source>Air when drained</source>
-            <translation>Luft, abgetropft</translation>
-        </message>
-        <message>
-            <source>Dries in</source>
-            <translation>Trocknet in</translation>
-        </message>
-        <message>
-            <source>Takes up again</source>
-            <translation>Nimmt wieder auf</translation>
-        </message>
-        <message>
-            <source>Heat stored</source>
-            <translation>Gespeicherte Wärme</translation>
-        </message>
-        <message>
-            <source>Follows the shelf in</source>
-            <translation>Folgt der Etage in</translation>
-        </message>
-        <message>
-            <source>Over a heat mat</source>
-            <translation>Über der Heizmatte</translation>
-        </message>
-        <message>
-            <source>Below 18 °C at night</source>
-            <translation>Unter 18 °C bei Nacht</translation>
-        </message>
-        <message>
-            <source>Half gone</source>
-            <translation>Halb abgebaut</translation>
-        </message>
-        <message>
-            <source>5 % left</source>
-            <translation>5 % übrig</translation>
-        </message>
-        <message>
-            <source>CO2e a tray</source>
-            <translation>CO2e je Schale</translation>
-        </message>
-        <message>
-            <source>CO2e a kg of cut</source>
-            <translation>CO2e je kg Schnitt</translation>
-        </message>
-        <message>
-            <source>Price</source>
-            <translation>Preis</translation>
-        </message>
-        <message>
-            <source>Room before, a week</source>
-            <translation>Lagerraum davor je Woche</translation>
-        </message>
-        <message>
-            <source>Room after, a week</source>
-            <translation>Lagerraum danach je Woche</translation>
-        </message>
-        <message>
-            <source>To carry in, a week</source>
-            <translation>Hineinzutragen je Woche</translation>
-        </message>
-        <message>
-            <source>To carry away, a week</source>
-            <translation>Hinauszutragen je Woche</translation>
-        </message>
-        <message>
-            <source>Set-up</source>
-            <translation>Aufstellen</translation>
-        </message>
-        <message>
-            <source>Cleaning, disposal</source>
-            <translation>Reinigen, Entsorgen</translation>
-        </message>
-        <message>
-            <source>Cut quality</source>
-            <translation>Schnittqualität</translation>
-        </message>
-        <message>
-            <source>Cut varies by</source>
-            <translation>Schnitt schwankt um</translation>
-        </message>
-        <message>
-            <source>Sweepings</source>
-            <translation>Kehricht</translation>
-        </message>
-        <message>
-            <source>Sweepings by eye</source>
-            <translation>Kehricht nach Augenmaß</translation>
-        </message>
-        <message>
-            <source>Feed</source>
-            <translation>Düngung</translation>
-        </message>
-        <message>
-            <source>Weigh the dry medium of one tray, and type it in: 2 minutes.</source>
-            <translation>Das trockene Substrat einer Schale wiegen und eingeben: 2 Minuten.</translation>
-        </message>
-        <message>
-            <source>One of {of}: an interval needs two.</source>
-            <translation>Eine von {of}: ein Intervall braucht zwei.</translation>
-        </message>
-        <message>
-            <source>Today's photo is not used: {why}.</source>
-            <translation>Das heutige Foto wird nicht verwendet: {why}.</translation>
-        </message>
-        <message>
-            <source>Set the four corners in Intake.</source>
-            <translation>Im Eingang die vier Ecken setzen.</translation>
-        </message>
-        <message>
-            <source>Photograph the tray again.</source>
-            <translation>Die Schale noch einmal fotografieren.</translation>
-        </message>
-        <message>
-            <source>No photo yet.</source>
-            <translation>Noch kein Foto.</translation>
-        </message>
-        <message>
-            <source>No photo since {day}.</source>
-            <translation>Kein Foto seit {day}.</translation>
-        </message>
-        <message>
-            <source>Photograph the tray, with its tag in the picture.</source>
-            <translation>Die Schale fotografieren, mit ihrem Schild im Bild.</translation>
-        </message>
-        <message>
-            <source>No tag was read on what is probably today's photo, by the order of the walk.</source>
-            <translation>Auf dem nach der Reihenfolge des Rundgangs wahrscheinlich heutigen Foto wurde kein Schild gelesen.</translation>
-        </message>
-        <message>
-            <source>Confirm the photo in Intake, and free the tag from leaves.</source>
-            <translation>Das Foto im Eingang bestätigen und das Schild von Blättern befreien.</translation>
-        </message>
-        <message>
-            <source>The first line names no column for {what}. A line is one tray, with at least crop, medium and the day of sowing.</source>
-            <translation>Die erste Zeile nennt keine Spalte für {what}. Eine Zeile ist eine Schale, mindestens mit Kultur, Substrat und Tag der Aussaat.</translation>
-        </message>
-        <message>
-            <source>The file is too large to be a table of trays.</source>
-            <translation>Die Datei ist zu groß für eine Tabelle von Schalen.</translation>
-        </message>
-        <message>
-            <source>No day of sowing could be read: write days like 2026-03-02.</source>
-            <translation>Kein Tag der Aussaat war zu lesen: Tage wie 2026-03-02 schreiben.</translation>
-        </message>
-        <message>
-            <source>Is {written} the day {days}?</source>
-            <translation>Ist {written} der {days}?</translation>
-        </message>
-        <message>
-            <source>Line {line}: {why}; it was left out.</source>
-            <translation>Zeile {line}: {why}; sie wurde weggelassen.</translation>
-        </message>
-        <message>
-            <source>no {what} is named</source>
-            <translation>{what} fehlt</translation>
-        </message>
-        <message>
-            <source>“{day}” is no day after the sowing</source>
-            <translation>„{day}“ ist kein Tag nach der Aussaat</translation>
-        </message>
-        <message>
-            <source>“{day}” is no day</source>
-            <translation>„{day}“ ist kein Tag</translation>
-        </message>
-        <message>
-            <source>“{text}” cannot be {what}</source>
-            <translation>„{text}“ kann nicht {what} sein</translation>
-        </message>
-        <message>
-            <source>A suspect is a reason to look, no finding, and no flag is no proof that a tray is safe. Food that is sold is ruled by local food-safety law. Factors of climate and break-down make screening estimates, no certified assessment, and are not for labels.</source>
-            <translation>Ein Verdacht ist ein Grund nachzusehen, kein Befund, und keine Markierung ist kein Beweis, dass eine Schale unbedenklich ist. Für Lebensmittel, die verkauft werden, gilt das örtliche Lebensmittelrecht. Klima- und Abbauwerte ergeben grobe Schätzungen, keine geprüfte Bilanz, und sind nicht für Etiketten.</translation>
-        </message>
-        <message>
             <source>It was not weighed since it was last watered: weigh it.</source>
             <translation>Seit der letzten Wassergabe wurde sie nicht gewogen: wiegen.</translation>
         </message>
@@ -7413,16 +7385,176 @@ trusted</source>
             <translation>Sie wiegt {now}, weniger als ihr Trockengewicht von {dry}.</translation>
         </message>
         <message>
-            <source>Compare with a tray of the same crop in good light: pale all over after the first week means hungry, pale and long means too dark, pale at the tips means too wet or too hot.</source>
-            <translation>Mit einer Schale derselben Kultur bei gutem Licht vergleichen: nach der ersten Woche überall blass heißt hungrig, blass und lang heißt zu dunkel, blasse Spitzen heißt zu nass oder zu warm.</translation>
+            <source>A suspect is a reason to look, no finding, and no flag is no proof that a tray is safe. Food that is sold is ruled by local food-safety law. Factors of climate and break-down make screening estimates, no certified assessment, and are not for labels.</source>
+            <translation>Ein Verdacht ist ein Grund nachzusehen, kein Befund, und keine Markierung ist kein Beweis, dass eine Schale unbedenklich ist. Für Lebensmittel, die verkauft werden, gilt das örtliche Lebensmittelrecht. Klima- und Abbauwerte ergeben grobe Schätzungen, keine geprüfte Bilanz, und sind nicht für Etiketten.</translation>
         </message>
         <message>
-            <source>The dark green colour index fell from {was:.2f} around {day} to {now:.2f}, {fall:.2f} more than that of its block mates.</source>
-            <translation>Der Dunkelgrün-Index fiel von {was:.2f} um den {day} auf {now:.2f}, {fall:.2f} mehr als bei den anderen ihres Blocks.</translation>
+            <source>1 photo</source>
+            <translation>1 Foto</translation>
         </message>
         <message>
-            <source>The canopy grew lighter, from L* {was:.0f} around {day} to {now:.0f}, {fall:.0f} more than its block mates.</source>
-            <translation>Der Bestand wurde heller, von L* {was:.0f} um den {day} auf {now:.0f}, {fall:.0f} mehr als die anderen ihres Blocks.</translation>
+            <source>{n} photos</source>
+            <translation>{n} Fotos</translation>
+        </message>
+        <message>
+            <source>{photos}: the camera's clock must go {hours:+g} hours to agree with the files: it has another time zone, or missed the change to summer time. The first one says {wrong}, its file {right}.</source>
+            <translation>{photos}: Die Uhr der Kamera muss um {hours:+g} Stunden verstellt werden, um zu den Dateien zu passen: Sie steht in einer anderen Zeitzone oder hat die Umstellung auf Sommerzeit versäumt. Das erste sagt {wrong}, seine Datei {right}.</translation>
+        </message>
+        <message>
+            <source>{photos}: taken in the night, says the camera, at {wrong}; the walks of other days were by day. Moved by whole hours that would be {right}.</source>
+            <translation>{photos}: in der Nacht aufgenommen, sagt die Kamera, am {wrong}; die Rundgänge anderer Tage waren am Tag. Um ganze Stunden verschoben wäre das der {right}.</translation>
+        </message>
+        <message>
+            <source>{photos}: taken after coming in, says the camera; its clock is ahead by {hours:.0f} hours or more. The first one says {wrong}, that would be {right}.</source>
+            <translation>{photos}: nach dem Einlesen aufgenommen, sagt die Kamera; ihre Uhr geht um {hours:.0f} Stunden oder mehr vor. Das erste sagt {wrong}, das wäre der {right}.</translation>
+        </message>
+        <message>
+            <source>{photos}: the camera says another year. The first one says {wrong}, that would be {right}.</source>
+            <translation>{photos}: Die Kamera sagt ein anderes Jahr. Das erste sagt {wrong}, das wäre der {right}.</translation>
+        </message>
+        <message>
+            <source>{photos}: the camera's clock is wrong. The first one says {wrong}, its file {right}.</source>
+            <translation>{photos}: Die Uhr der Kamera geht falsch. Das erste sagt {wrong}, seine Datei {right}.</translation>
+        </message>
+        <message>
+            <source>{photos}: from days to come, says the camera; its clock is wrong. The first one says {wrong}; by the time of coming in it is about {right}.</source>
+            <translation>{photos}: aus künftigen Tagen, sagt die Kamera; ihre Uhr geht falsch. Das erste sagt {wrong}; nach der Zeit des Einlesens ist es etwa der {right}.</translation>
+        </message>
+        <message>
+            <source>{photos}: from before the first sowing, says the camera; its clock was probably reset. The first one says {wrong}; by the time of coming in it is about {right}.</source>
+            <translation>{photos}: aus der Zeit vor der ersten Aussaat, sagt die Kamera; ihre Uhr wurde wohl zurückgesetzt. Das erste sagt {wrong}; nach der Zeit des Einlesens ist es etwa der {right}.</translation>
+        </message>
+        <message>
+            <source>{day} {year}, {time}</source>
+            <translation>{day} {year}, {time}</translation>
+        </message>
+        <message>
+            <source>far left</source>
+            <translation>hinten links</translation>
+        </message>
+        <message>
+            <source>far right</source>
+            <translation>hinten rechts</translation>
+        </message>
+        <message>
+            <source>near right</source>
+            <translation>vorn rechts</translation>
+        </message>
+        <message>
+            <source>near left</source>
+            <translation>vorn links</translation>
+        </message>
+        <message>
+            <source>Photos are scored with the cards where they were measured: the {card} card lies {off:.1f} mm from its drawn place, the others less.</source>
+            <translation>Fotos werden mit den Karten dort ausgewertet, wo sie gemessen wurden: Die Karte {card} liegt {off:.1f} mm neben ihrem gezeichneten Platz, die anderen weniger.</translation>
+        </message>
+        <message>
+            <source>The station is true: every card lies within {worst:.1f} mm of its place.</source>
+            <translation>Die Station stimmt: jede Karte liegt höchstens {worst:.1f} mm neben ihrem Platz.</translation>
+        </message>
+        <message>
+            <source>No card of the station is seen: photograph it from above with all four cards in the picture.</source>
+            <translation>Keine Karte der Station ist zu sehen: von oben fotografieren, mit allen vier Karten im Bild.</translation>
+        </message>
+        <message>
+            <source>The cards are too small in this photo to measure mm: use the phone's full size and fill the picture with the station.</source>
+            <translation>Die Karten sind auf diesem Foto zu klein, um mm zu messen: die volle Größe des Telefons verwenden und das Bild mit der Station füllen.</translation>
+        </message>
+        <message>
+            <source>Something is out of true, and it cannot be told which card: keep leaves and shadows off the cards and the tag and bring another photo. If it says the same, measure the distances of the drawing.</source>
+            <translation>Etwas liegt falsch, und welche Karte es ist, ist nicht zu sagen: Blätter und Schatten von Karten und Schild fernhalten und ein anderes Foto einlesen. Sagt es dasselbe, die Abstände der Zeichnung nachmessen.</translation>
+        </message>
+        <message>
+            <source>The {card} card is not seen, so it cannot be told how the others lie: wipe it, keep leaves off it, and photograph all four.</source>
+            <translation>Die Karte {card} ist nicht zu sehen, also ist nicht zu sagen, wie die anderen liegen: abwischen, Blätter fernhalten und alle vier fotografieren.</translation>
+        </message>
+        <message>
+            <source>Only {seen} of 4 cards are seen, so it cannot be told how they lie: photograph all four.</source>
+            <translation>Nur {seen} von 4 Karten sind zu sehen, also ist nicht zu sagen, wie sie liegen: alle vier fotografieren.</translation>
+        </message>
+        <message>
+            <source>The station is {off:.0f} mm out of true at the {card} card: move it {way}.</source>
+            <translation>Die Station liegt an der Karte {card} um {off:.0f} mm falsch: die Karte {way} schieben.</translation>
+        </message>
+        <message>
+            <source>{first} and {second}</source>
+            <translation>{first} und {second}</translation>
+        </message>
+        <message>
+            <source>{mm:.0f} mm to the left</source>
+            <translation>{mm:.0f} mm nach links</translation>
+        </message>
+        <message>
+            <source>{mm:.0f} mm to the right</source>
+            <translation>{mm:.0f} mm nach rechts</translation>
+        </message>
+        <message>
+            <source>{mm:.0f} mm towards you</source>
+            <translation>{mm:.0f} mm nach vorn</translation>
+        </message>
+        <message>
+            <source>{mm:.0f} mm away from you</source>
+            <translation>{mm:.0f} mm nach hinten</translation>
+        </message>
+        <message>
+            <source>This photo could not be scored: {why}.</source>
+            <translation>Dieses Foto konnte nicht ausgewertet werden: {why}.</translation>
+        </message>
+        <message>
+            <source>The phone was held {tilt:.0f} degrees askew: hold it level above the middle of the tray.</source>
+            <translation>Das Telefon war um {tilt:.0f} Grad geneigt: waagrecht über die Mitte der Schale halten.</translation>
+        </message>
+        <message>
+            <source>No tag was read: with a tray and its tag on the station the check is surer.</source>
+            <translation>Kein Schild wurde gelesen: mit einer Schale samt Schild auf der Station ist die Prüfung sicherer.</translation>
+        </message>
+        <message>
+            <source>Plan at least two trays of each: with one, nothing can be told from chance.</source>
+            <translation>Mindestens zwei Schalen von jedem planen: mit einer ist nichts vom Zufall zu unterscheiden.</translation>
+        </message>
+        <message>
+            <source>Give the trial a name.</source>
+            <translation>Dem Versuch einen Namen geben.</translation>
+        </message>
+        <message>
+            <source>The margin must be more than nothing: no trial can show that two are equal.</source>
+            <translation>Der Spielraum muss größer als null sein: kein Versuch kann zeigen, dass zwei genau gleich sind.</translation>
+        </message>
+        <message>
+            <source>Choose at least one crop.</source>
+            <translation>Mindestens eine Kultur wählen.</translation>
+        </message>
+        <message>
+            <source>Choose the media.</source>
+            <translation>Die Substrate wählen.</translation>
+        </message>
+        <message>
+            <source>Choose a second medium, or something else that varies.</source>
+            <translation>Ein zweites Substrat wählen, oder etwas anderes, das verändert wird.</translation>
+        </message>
+        <message>
+            <source>Say which medium you trust: the others are held against it.</source>
+            <translation>Angeben, welches das bewährte Substrat ist: mit ihm werden die anderen verglichen.</translation>
+        </message>
+        <message>
+            <source>Say what shall close the gap: feed, watering, another seating.</source>
+            <translation>Angeben, was den Abstand schließen soll: Düngung, Bewässerung, eine andere Lage.</translation>
+        </message>
+        <message>
+            <source>Give {what} two different settings.</source>
+            <translation>Zwei verschiedene Einstellungen angeben: {what}.</translation>
+        </message>
+        <message>
+            <source>Say which shelves the trial may use.</source>
+            <translation>Angeben, welche Etagen der Versuch nutzen darf.</translation>
+        </message>
+        <message>
+            <source>A block holds {n} trays, and no shelf has so many places: use a longer shelf, or plan fewer crops or media.</source>
+            <translation>Ein Block umfasst {n} Schalen, und keine Etage hat so viele Plätze: eine längere Etage nehmen oder weniger Kulturen oder Substrate planen.</translation>
+        </message>
+        <message>
+            <source>{what} is set for whole shelves: that cannot be tested with one shelf. It takes {n} shelves at the same time, one for each setting, and at least two such sets or rounds.</source>
+            <translation>{what} gilt für ganze Etagen: das lässt sich mit einer Etage nicht prüfen. Es braucht {n} Etagen zur selben Zeit, eine je Einstellung, und mindestens zwei solche Sätze oder Runden.</translation>
         </message>
         <message>
             <source>One tray of each: you will see numbers, and no verdict.</source>
@@ -7785,104 +7917,268 @@ trusted</source>
             <translation>Vorsicht</translation>
         </message>
         <message>
-            <source>{crop} on day {age}, {now:.0f} % coverage; usually cut from day {from_day:.0f} on.</source>
-            <translation>{crop} an Tag {age}, {now:.0f} % Deckung; meist ab Tag {from_day:.0f} geschnitten.</translation>
+            <source>Pictures were chosen by a rule: of each medium the tray with the median score on the day that is read (typical; of an even count the lower of the two in the middle), the one with the highest and the one with the lowest.</source>
+            <translation>Die Bilder wurden nach einer Regel gewählt: von jedem Substrat die Schale mit der mittleren Wertung an dem Tag, der abgelesen wird (typisch; bei gerader Zahl die niedrigere der beiden mittleren), die mit der höchsten und die mit der niedrigsten.</translation>
         </message>
         <message>
-            <source>{crop} on day {age}, {now:.0f} % coverage; usually cut on day {from_day:.0f} to {to_day:.0f}.</source>
-            <translation>{crop} an Tag {age}, {now:.0f} % Deckung; meist an Tag {from_day:.0f} bis {to_day:.0f} geschnitten.</translation>
+            <source>Pictures were chosen by a rule: of each medium the tray with the median score on the day that is read, of an even count the lower of the two in the middle.</source>
+            <translation>Die Bilder wurden nach einer Regel gewählt: von jedem Substrat die Schale mit der mittleren Wertung an dem Tag, der abgelesen wird, bei gerader Zahl die niedrigere der beiden mittleren.</translation>
         </message>
         <message>
-            <source>Cut it, weigh what you cut, and mark the tray as done on its sheet.</source>
-            <translation>Schneiden, den Schnitt wiegen und die Schale auf ihrem Blatt als beendet vermerken.</translation>
+            <source>there are files in {folder} already, left as they are: choose an empty folder for the export</source>
+            <translation>in {folder} liegen schon Dateien, sie blieben, wie sie waren: für die Ausgabe einen leeren Ordner wählen</translation>
         </message>
         <message>
-            <source>Warm and wet for {hot:.0f} of the last {known:.0f} logged hours on shelf {shelf}, while it stands under others.</source>
-            <translation>Warm und nass in {hot:.0f} der letzten {known:.0f} aufgezeichneten Stunden auf Etage {shelf}, während sie unter anderen steht.</translation>
+            <source>{folder} is no export that can be brought in, and nothing of it was kept: {what}</source>
+            <translation>{folder} ist keine Ausgabe, die sich einlesen lässt, und nichts davon wurde behalten: {what}</translation>
         </message>
         <message>
-            <source>Take the stack apart, look at each tray, let it breathe for an hour, and stack again cooler or not at all.</source>
-            <translation>Den Stapel auseinandernehmen, jede Schale ansehen, eine Stunde lüften lassen und kühler oder gar nicht wieder stapeln.</translation>
+            <source>{folder} is no packed book, or it was damaged on its way: nothing was unpacked; have it packed and sent once more</source>
+            <translation>{folder} ist kein gepacktes Buch, oder es wurde unterwegs beschädigt: nichts wurde ausgepackt; noch einmal packen und schicken lassen</translation>
         </message>
         <message>
-            <source>far left</source>
-            <translation>hinten links</translation>
+            <source>there is a file {folder} already, left as it is: choose another name for the pack</source>
+            <translation>es gibt schon eine Datei {folder}, sie blieb, wie sie ist: einen anderen Namen für das gepackte Buch wählen</translation>
         </message>
         <message>
-            <source>far right</source>
-            <translation>hinten rechts</translation>
+            <source>nothing can be written in {folder}, and nothing half written is left there: choose another folder</source>
+            <translation>in {folder} lässt sich nichts schreiben, und nichts halb Geschriebenes blieb dort: einen anderen Ordner wählen</translation>
         </message>
         <message>
-            <source>near right</source>
-            <translation>vorn rechts</translation>
+            <source>The row names no tray and no shelf.</source>
+            <translation>Die Zeile nennt keine Schale und keine Etage.</translation>
         </message>
         <message>
-            <source>near left</source>
-            <translation>vorn links</translation>
+            <source>{count} trays were called {code} then, so nobody knows which is meant: rename one, or note when the old one ended.</source>
+            <translation>{count} Schalen hießen damals {code}, also weiß niemand, welche gemeint ist: eine umbenennen oder notieren, wann die alte endete.</translation>
         </message>
         <message>
-            <source>Photos are scored with the cards where they were measured: the {card} card lies {off:.1f} mm from its drawn place, the others less.</source>
-            <translation>Fotos werden mit den Karten dort ausgewertet, wo sie gemessen wurden: Die Karte {card} liegt {off:.1f} mm neben ihrem gezeichneten Platz, die anderen weniger.</translation>
+            <source>No tray {code} was growing then.</source>
+            <translation>Damals wuchs keine Schale {code}.</translation>
         </message>
         <message>
-            <source>The station is true: every card lies within {worst:.1f} mm of its place.</source>
-            <translation>Die Station stimmt: jede Karte liegt höchstens {worst:.1f} mm neben ihrem Platz.</translation>
+            <source>The book has no tray {code}.</source>
+            <translation>Das Buch hat keine Schale {code}.</translation>
         </message>
         <message>
-            <source>No card of the station is seen: photograph it from above with all four cards in the picture.</source>
-            <translation>Keine Karte der Station ist zu sehen: von oben fotografieren, mit allen vier Karten im Bild.</translation>
+            <source>On {trays} trays the eye gave {mean:+.1f} points against the photo, in 95 of 100 trays between {low:+.1f} and {high:+.1f}; agreement {icc:.2f} (ICC(2,1), 1 is perfect).</source>
+            <translation>Bei {trays} Schalen gab das Auge {mean:+.1f} Punkte gegenüber dem Foto, bei 95 von 100 Schalen zwischen {low:+.1f} und {high:+.1f}; Übereinstimmung {icc:.2f} (ICC(2,1), 1 ist vollkommen).</translation>
         </message>
         <message>
-            <source>The cards are too small in this photo to measure mm: use the phone's full size and fill the picture with the station.</source>
-            <translation>Die Karten sind auf diesem Foto zu klein, um mm zu messen: die volle Größe des Telefons verwenden und das Bild mit der Station füllen.</translation>
+            <source>Of {again} trays seen twice the eye missed its own number by {sd:.1f} points (standard deviation of one score).</source>
+            <translation>Bei {again} zweimal gezeigten Schalen verfehlte das Auge seine eigene Zahl um {sd:.1f} Punkte (Standardabweichung einer Note).</translation>
         </message>
         <message>
-            <source>Something is out of true, and it cannot be told which card: keep leaves and shadows off the cards and the tag and bring another photo. If it says the same, measure the distances of the drawing.</source>
-            <translation>Etwas liegt falsch, und welche Karte es ist, ist nicht zu sagen: Blätter und Schatten von Karten und Schild fernhalten und ein anderes Foto einlesen. Sagt es dasselbe, die Abstände der Zeichnung nachmessen.</translation>
+            <source>Too few trays were scored by eye and by photo to say whose numbers to trust.</source>
+            <translation>Zu wenige Schalen wurden nach Augenmaß und nach Foto gewertet, um zu sagen, welchen Zahlen zu trauen ist.</translation>
         </message>
         <message>
-            <source>The {card} card is not seen, so it cannot be told how the others lie: wipe it, keep leaves off it, and photograph all four.</source>
-            <translation>Die Karte {card} ist nicht zu sehen, also ist nicht zu sagen, wie die anderen liegen: abwischen, Blätter fernhalten und alle vier fotografieren.</translation>
+            <source>Eye and photo say much the same: either may be trusted.</source>
+            <translation>Auge und Foto sagen fast dasselbe: beiden ist zu trauen.</translation>
         </message>
         <message>
-            <source>Only {seen} of 4 cards are seen, so it cannot be told how they lie: photograph all four.</source>
-            <translation>Nur {seen} von 4 Karten sind zu sehen, also ist nicht zu sagen, wie sie liegen: alle vier fotografieren.</translation>
+            <source>Eye and photo differ, and too few trays were seen twice to say how sure the eye is of itself: trust neither alone.</source>
+            <translation>Auge und Foto weichen voneinander ab, und zu wenige Schalen wurden zweimal gezeigt, um zu sagen, wie sicher das Auge ist: keinem allein trauen.</translation>
         </message>
         <message>
-            <source>The station is {off:.0f} mm out of true at the {card} card: move it {way}.</source>
-            <translation>Die Station liegt an der Karte {card} um {off:.0f} mm falsch: die Karte {way} schieben.</translation>
+            <source>The eye does not agree with itself from one look to the next: trust the photo.</source>
+            <translation>Das Auge stimmt von einem Blick zum nächsten nicht mit sich überein: dem Foto trauen.</translation>
         </message>
         <message>
-            <source>{first} and {second}</source>
-            <translation>{first} und {second}</translation>
+            <source>The eye agrees with itself but not with the photo, so the two see different things: look at the trays on which they differ most before you trust either.</source>
+            <translation>Das Auge stimmt mit sich überein, aber nicht mit dem Foto; beide sehen also Verschiedenes: erst die Schalen ansehen, bei denen sie am meisten abweichen.</translation>
         </message>
         <message>
-            <source>{mm:.0f} mm to the left</source>
-            <translation>{mm:.0f} mm nach links</translation>
+            <source>No medium is marked as the trusted one. Say which it is, in the plan or among the media.</source>
+            <translation>Kein Substrat ist als das bewährte bezeichnet. Im Plan oder bei den Substraten angeben, welches es ist.</translation>
         </message>
         <message>
-            <source>{mm:.0f} mm to the right</source>
-            <translation>{mm:.0f} mm nach rechts</translation>
+            <source>No margin was set before sowing; the usual {margin} was taken.</source>
+            <translation>Vor der Aussaat wurde kein Spielraum festgelegt; der übliche von {margin} wurde genommen.</translation>
         </message>
         <message>
-            <source>{mm:.0f} mm towards you</source>
-            <translation>{mm:.0f} mm nach vorn</translation>
+            <source>The margin of {share:g} % of the mean of {trusted} is {margin:.1f} g in this trial.</source>
+            <translation>Der Spielraum von {share:g} % des Mittels von {trusted} ist in diesem Versuch {margin:.1f} g.</translation>
         </message>
         <message>
-            <source>{mm:.0f} mm away from you</source>
-            <translation>{mm:.0f} mm nach hinten</translation>
+            <source>No day was fixed before sowing; day {day} was taken, on which most trays have a photo.</source>
+            <translation>Vor der Aussaat wurde kein Tag festgelegt; genommen wurde Tag {day}, von dem die meisten Schalen ein Foto haben.</translation>
         </message>
         <message>
-            <source>This photo could not be scored: {why}.</source>
-            <translation>Dieses Foto konnte nicht ausgewertet werden: {why}.</translation>
+            <source>The plan names a confidence of {level:.1f} %; the intervals here are made for {fixed:.0f} %.</source>
+            <translation>Der Plan nennt eine Sicherheit von {level:.1f} %; die Intervalle hier sind für {fixed:.0f} % gerechnet.</translation>
         </message>
         <message>
-            <source>The phone was held {tilt:.0f} degrees askew: hold it level above the middle of the tray.</source>
-            <translation>Das Telefon war um {tilt:.0f} Grad geneigt: waagrecht über die Mitte der Schale halten.</translation>
+            <source>The plan was kept on {day}, after the first tray was sown: nothing was fixed before sowing.</source>
+            <translation>Der Plan wurde am {day} festgehalten, nachdem die erste Schale gesät war: vor der Aussaat wurde nichts festgelegt.</translation>
         </message>
         <message>
-            <source>No tag was read: with a tray and its tag on the station the check is surer.</source>
-            <translation>Kein Schild wurde gelesen: mit einer Schale samt Schild auf der Station ist die Prüfung sicherer.</translation>
+            <source>The margin was changed after sowing, on {day}, from {old} to {new} ({why}): read this verdict with care.</source>
+            <translation>Der Spielraum wurde nach der Aussaat geändert, am {day}, von {old} auf {new} ({why}): dieses Urteil mit Vorsicht lesen.</translation>
+        </message>
+        <message>
+            <source>The margin was changed before sowing, on {day}, from {old} to {new} ({why}).</source>
+            <translation>Der Spielraum wurde vor der Aussaat geändert, am {day}, von {old} auf {new} ({why}).</translation>
+        </message>
+        <message>
+            <source>Limits and weights of the canopy score were changed after sowing, on {day} ({why}): read this verdict with care.</source>
+            <translation>Grenzen und Gewichte der Bestandswertung wurden nach der Aussaat geändert, am {day} ({why}): dieses Urteil mit Vorsicht lesen.</translation>
+        </message>
+        <message>
+            <source>{margin:g} %</source>
+            <translation>{margin:g} %</translation>
+        </message>
+        <message>
+            <source>{margin:g} points</source>
+            <translation>{margin:g} Punkte</translation>
+        </message>
+        <message>
+            <source>No usable photo of the day that is read: {trays}.</source>
+            <translation>Kein brauchbares Foto von dem Tag, der abgelesen wird: {trays}.</translation>
+        </message>
+        <message>
+            <source>No photo yet of the day that is read: {trays}.</source>
+            <translation>Noch kein Foto von dem Tag, der abgelesen wird: {trays}.</translation>
+        </message>
+        <message>
+            <source>Scored by another version of the method only, and scores of two versions are never mixed; score again: {trays}.</source>
+            <translation>Nur mit einer anderen Version der Methode ausgewertet, und Wertungen zweier Versionen werden nie vermischt; neu auswerten: {trays}.</translation>
+        </message>
+        <message>
+            <source>Canopy could not be told on the day that is read: {trays}.</source>
+            <translation>Der Bestand war an dem Tag, der abgelesen wird, nicht zu erkennen: {trays}.</translation>
+        </message>
+        <message>
+            <source>Lost to mold, and apart as decided beforehand: {trays}.</source>
+            <translation>Durch Schimmel verloren und gesondert gezählt, wie vorher festgelegt: {trays}.</translation>
+        </message>
+        <message>
+            <source>Not weighed: {trays}.</source>
+            <translation>Nicht gewogen: {trays}.</translation>
+        </message>
+        <message>
+            <source>Not scored by eye: {trays}.</source>
+            <translation>Nicht nach Augenmaß gewertet: {trays}.</translation>
+        </message>
+        <message>
+            <source>{trays} got none of the plan's treatments and were left out.</source>
+            <translation>{trays} bekamen keine der Varianten des Plans und wurden weggelassen.</translation>
+        </message>
+        <message>
+            <source>Lost to mold, of the trays sown: {counts}.</source>
+            <translation>Durch Schimmel verloren, von den gesäten Schalen: {counts}.</translation>
+        </message>
+        <message>
+            <source>What moves the score of {medium} most is {part}, {value:.1f} against {trusted:.1f} %: worth {points:+.1f} points.</source>
+            <translation>Die Wertung von {medium} bewegt am meisten: {part}, {value:.1f} gegen {trusted:.1f} %; das macht {points:+.1f} Punkte.</translation>
+        </message>
+        <message>
+            <source>coverage of the growing bed</source>
+            <translation>Deckung der Substratfläche</translation>
+        </message>
+        <message>
+            <source>uniformity on the growing bed</source>
+            <translation>Gleichmäßigkeit auf der Substratfläche</translation>
+        </message>
+        <message>
+            <source>coverage</source>
+            <translation>Deckung</translation>
+        </message>
+        <message>
+            <source>uniformity</source>
+            <translation>Gleichmäßigkeit</translation>
+        </message>
+        <message>
+            <source>colour (canopy that is not pale)</source>
+            <translation>Farbe (Bestand, der nicht blass ist)</translation>
+        </message>
+        <message>
+            <source>mold</source>
+            <translation>Schimmel</translation>
+        </message>
+        <message>
+            <source>{one} and {other} put {trays} trays in like order with a rank correlation of {rho:+.2f} (1 alike, 0 unrelated).</source>
+            <translation>{one} und {other} ordnen {trays} Schalen ähnlich, mit einer Rangkorrelation von {rho:+.2f} (1 gleich, 0 ohne Zusammenhang).</translation>
+        </message>
+        <message>
+            <source>{one} and {other} say different things of {medium}: {first} and {second}. The one that was named beforehand decides.</source>
+            <translation>{one} und {other} sagen Verschiedenes über {medium}: {first} und {second}. Es gilt, was vorher festgelegt wurde.</translation>
+        </message>
+        <message>
+            <source>Canopy score</source>
+            <translation>Bestandswertung</translation>
+        </message>
+        <message>
+            <source>Yield</source>
+            <translation>Ertrag</translation>
+        </message>
+        <message>
+            <source>Score by eye</source>
+            <translation>Note nach Augenmaß</translation>
+        </message>
+        <message>
+            <source>Coverage and uniformity are counted here as a share of the growing bed, which is fairer to media at different heights in the tray; the coverage shown elsewhere is the share of the inner area.</source>
+            <translation>Deckung und Gleichmäßigkeit zählen hier als Anteil an der Substratfläche, was Substraten in verschiedener Höhe der Schale eher gerecht wird; die sonst gezeigte Deckung ist der Anteil an der Innenfläche.</translation>
+        </message>
+        <message>
+            <source>Coverage and uniformity are counted here as a share of the inner area, for the share of the growing bed is not known of: {trays}. A medium that lies deep in the tray looks thinner so. Score their photos again.</source>
+            <translation>Deckung und Gleichmäßigkeit zählen hier als Anteil an der Innenfläche, denn der Anteil an der Substratfläche fehlt von: {trays}. Ein Substrat, das tief in der Schale liegt, sieht so dünner aus. Diese Fotos neu auswerten.</translation>
+        </message>
+        <message>
+            <source>{n} of {all} trays</source>
+            <translation>{n} von {all} Schalen</translation>
+        </message>
+        <message>
+            <source>The margin is zero: then no medium can be shown to be as good, only better or worse. Set how much less you would still call as good.</source>
+            <translation>Der Spielraum ist null: dann kann kein Substrat als gleich gut gezeigt werden, nur als besser oder schlechter. Angeben, wie viel weniger noch gleich gut heißen soll.</translation>
+        </message>
+        <message>
+            <source>Spreads differ clearly between media, so each difference rests on its own two media's trays, block by block, not on one common spread.</source>
+            <translation>Die Streuungen der Substrate unterscheiden sich deutlich, darum beruht jeder Unterschied auf den Schalen seiner beiden Substrate, Block für Block, nicht auf einer gemeinsamen Streuung.</translation>
+        </message>
+        <message>
+            <source>A setting belongs to whole shelves, so shelves were compared, not trays: the number of shelves counts.</source>
+            <translation>Eine Einstellung gilt für ganze Etagen, darum wurden Etagen verglichen, nicht Schalen: es zählt die Zahl der Etagen.</translation>
+        </message>
+        <message>
+            <source>The trusted medium may have been renamed half way: {one} and {other} never stand in one block, and together they stand in every block. They were taken as two.</source>
+            <translation>Das bewährte Substrat wurde vielleicht unterwegs umbenannt: {one} und {other} stehen nie in einem Block, und zusammen stehen sie in jedem Block. Sie wurden als zwei genommen.</translation>
+        </message>
+        <message>
+            <source>{one} and {other} never stand in one block, and together they stand in every block: is it one medium under two names? They were taken as two.</source>
+            <translation>{one} und {other} stehen nie in einem Block, und zusammen stehen sie in jedem Block: ist es ein Substrat unter zwei Namen? Sie wurden als zwei genommen.</translation>
+        </message>
+        <message>
+            <source>One number a tray; value = block + medium + chance, least squares with fixed blocks (Fisher 1935); means are adjusted as if each medium stood in every block.</source>
+            <translation>Eine Zahl je Schale; Wert = Block + Substrat + Zufall, kleinste Quadrate mit festen Blöcken (Fisher 1935); die Mittel sind bereinigt, als stünde jedes Substrat in jedem Block.</translation>
+        </message>
+        <message>
+            <source>Error variance {mse:.6g} on {df} degrees of freedom from {trays} trays in {blocks} blocks.</source>
+            <translation>Fehlervarianz {mse:.6g} mit {df} Freiheitsgraden aus {trays} Schalen in {blocks} Blöcken.</translation>
+        </message>
+        <message>
+            <source>Interval = difference -+ q x standard error with q = {q:.4f}, one-sided 95 % for all {media} media together (Dunnett 1955): all lower limits hold with 95 %, and so do all upper ones; both sides at once hold with at least 90 %.</source>
+            <translation>Intervall = Unterschied -+ q x Standardfehler mit q = {q:.4f}, einseitig 95 % für alle {media} Substrate zusammen (Dunnett 1955): alle unteren Grenzen gelten mit 95 %, alle oberen ebenso; beide Seiten zugleich gelten mit mindestens 90 %.</translation>
+        </message>
+        <message>
+            <source>Better: the whole interval lies on the good side of zero. As good: it ends on the good side of the margin. Worse: it lies beyond the margin. Otherwise nothing is shown (Piaggio et al. 2012).</source>
+            <translation>Besser: das ganze Intervall liegt auf der guten Seite von null. Gleich gut: es endet auf der guten Seite des Spielraums. Schlechter: es liegt jenseits des Spielraums. Sonst ist nichts gezeigt (Piaggio u. a. 2012).</translation>
+        </message>
+        <message>
+            <source>Ranks: those that Tukey's 95 % intervals of all pairs leave open (Tukey 1953, Kramer 1956; Mogstad et al. 2024).</source>
+            <translation>Ränge: jene, die Tukeys 95-%-Intervalle aller Paare offen lassen (Tukey 1953, Kramer 1956; Mogstad u. a. 2024).</translation>
+        </message>
+        <message>
+            <source>Too few trays to tell whether some media scatter more than others; one spread was used.</source>
+            <translation>Zu wenige Schalen, um zu sagen, ob manche Substrate mehr streuen als andere; eine Streuung wurde genommen.</translation>
+        </message>
+        <message>
+            <source>Spreads so unequal come up by chance in {chance:.1f} % of trials with one spread (Levene 1960); below 1 % each medium's own trays are used (Welch 1951; by blocks where there are blocks).</source>
+            <translation>So ungleiche Streuungen kommen durch Zufall in {chance:.1f} % der Versuche mit einer Streuung vor (Levene 1960); unter 1 % gelten die Schalen jedes Substrats für sich (Welch 1951; nach Blöcken, wo es Blöcke gibt).</translation>
+        </message>
+        <message>
+            <source>Standard errors hold {sd:.2f} for the way the camera sees media differently, on top of the trays' own spread (added as squares; JCGM 100:2008).</source>
+            <translation>Die Standardfehler enthalten {sd:.2f} dafür, dass die Kamera Substrate verschieden sieht, zusätzlich zur Streuung der Schalen selbst (als Quadrate addiert; JCGM 100:2008).</translation>
         </message>
         <message>
             <source>{medium}: with any one block left out the difference lies between {least} and {most}, and the answer stays.</source>
@@ -8001,244 +8297,8 @@ trusted</source>
             <translation>{others} wurde als {first} genommen.</translation>
         </message>
         <message>
-            <source>Water it from below until it is back to its full weight, and weigh it again after it drained.</source>
-            <translation>Von unten gießen, bis sie wieder ihr volles Gewicht hat, und nach dem Abtropfen wieder wiegen.</translation>
-        </message>
-        <message>
-            <source>{last:.0f} g on {day} at {time}, {under:.0f} g under the weight at which it is dry ({dry:.0f} g).</source>
-            <translation>{last:.0f} g am {day} um {time}, {under:.0f} g unter dem Gewicht, bei dem sie trocken ist ({dry:.0f} g).</translation>
-        </message>
-        <message>
-            <source>{last:.0f} g on {day} at {time}, {pace:.0f} g less each hour: below its dry weight of {dry:.0f} g by {when} on {then}.</source>
-            <translation>{last:.0f} g am {day} um {time}, jede Stunde {pace:.0f} g weniger: unter ihrem Trockengewicht von {dry:.0f} g um {when} am {then}.</translation>
-        </message>
-        <message>
-            <source>there are files in {folder} already, left as they are: choose an empty folder for the export</source>
-            <translation>in {folder} liegen schon Dateien, sie blieben, wie sie waren: für die Ausgabe einen leeren Ordner wählen</translation>
-        </message>
-        <message>
-            <source>{folder} is no export that can be brought in, and nothing of it was kept: {what}</source>
-            <translation>{folder} ist keine Ausgabe, die sich einlesen lässt, und nichts davon wurde behalten: {what}</translation>
-        </message>
-        <message>
-            <source>{folder} is no packed book, or it was damaged on its way: nothing was unpacked; have it packed and sent once more</source>
-            <translation>{folder} ist kein gepacktes Buch, oder es wurde unterwegs beschädigt: nichts wurde ausgepackt; noch einmal packen und schicken lassen</translation>
-        </message>
-        <message>
-            <source>there is a file {folder} already, left as it is: choose another name for the pack</source>
-            <translation>es gibt schon eine Datei {folder}, sie blieb, wie sie ist: einen anderen Namen für das gepackte Buch wählen</translation>
-        </message>
-        <message>
-            <source>nothing can be written in {folder}, and nothing half written is left there: choose another folder</source>
-            <translation>in {folder} lässt sich nichts schreiben, und nichts halb Geschriebenes blieb dort: einen anderen Ordner wählen</translation>
-        </message>
-        <message>
             <source>{n} trays of yours</source>
             <translation>{n} eigene Schalen</translation>
-        </message>
-        <message>
-            <source>“{text}” can be {one} or {two}. Which one is it?</source>
-            <translation>„{text}“ kann {one} oder {two} sein. Was stimmt?</translation>
-        </message>
-        <message>
-            <source>Pictures were chosen by a rule: of each medium the tray with the median score on the day that is read (typical; of an even count the lower of the two in the middle), the one with the highest and the one with the lowest.</source>
-            <translation>Die Bilder wurden nach einer Regel gewählt: von jedem Substrat die Schale mit der mittleren Wertung an dem Tag, der abgelesen wird (typisch; bei gerader Zahl die niedrigere der beiden mittleren), die mit der höchsten und die mit der niedrigsten.</translation>
-        </message>
-        <message>
-            <source>Pictures were chosen by a rule: of each medium the tray with the median score on the day that is read, of an even count the lower of the two in the middle.</source>
-            <translation>Die Bilder wurden nach einer Regel gewählt: von jedem Substrat die Schale mit der mittleren Wertung an dem Tag, der abgelesen wird, bei gerader Zahl die niedrigere der beiden mittleren.</translation>
-        </message>
-        <message>
-            <source>“{text}” is no number: type one such as 812 g.</source>
-            <translation>„{text}“ ist keine Zahl: eine wie 812 g eingeben.</translation>
-        </message>
-        <message>
-            <source>“{unit}” is no unit of {quantity}: use {units}.</source>
-            <translation>„{unit}“ ist keine Einheit für {quantity}: {units} verwenden.</translation>
-        </message>
-        <message>
-            <source>Now: spores spread to the other trays while it stands there.</source>
-            <translation>Jetzt: Sporen verbreiten sich auf die anderen Schalen, solange sie dort steht.</translation>
-        </message>
-        <message>
-            <source>Now: it has grown, and what grows may be mold.</source>
-            <translation>Jetzt: es ist gewachsen, und was wächst, kann Schimmel sein.</translation>
-        </message>
-        <message>
-            <source>Today: if it is mold, it is larger tomorrow.</source>
-            <translation>Heute: ist es Schimmel, ist er morgen größer.</translation>
-        </message>
-        <message>
-            <source>Soon: it is faint and new; the next photo tells whether it grows.</source>
-            <translation>Bald: es ist schwach und neu; das nächste Foto sagt, ob es wächst.</translation>
-        </message>
-        <message>
-            <source>Now: wilting kills within hours, and damping off spreads.</source>
-            <translation>Jetzt: Welken tötet in Stunden, und Umfallkrankheit breitet sich aus.</translation>
-        </message>
-        <message>
-            <source>Now: it is past the weight at which it wants water.</source>
-            <translation>Jetzt: das Gewicht, bei dem sie Wasser braucht, ist unterschritten.</translation>
-        </message>
-        <message>
-            <source>Today: by tonight it is past the weight at which it wants water.</source>
-            <translation>Heute: bis heute Nacht ist das Gewicht unterschritten, bei dem sie Wasser braucht.</translation>
-        </message>
-        <message>
-            <source>Soon: it wants water tomorrow.</source>
-            <translation>Bald: morgen braucht sie Wasser.</translation>
-        </message>
-        <message>
-            <source>Today: mold begins where it stays warm and wet for hours.</source>
-            <translation>Heute: Schimmel beginnt, wo es stundenlang warm und nass bleibt.</translation>
-        </message>
-        <message>
-            <source>Today: it is far behind, and seed that lies dry or cold is soon lost.</source>
-            <translation>Heute: sie liegt weit zurück, und trocken oder kalt liegendes Saatgut ist bald verloren.</translation>
-        </message>
-        <message>
-            <source>Soon: it is behind, and may still catch up.</source>
-            <translation>Bald: sie liegt zurück und kann noch aufholen.</translation>
-        </message>
-        <message>
-            <source>Today: it is far behind its mates on two days running.</source>
-            <translation>Heute: sie liegt an zwei Tagen nacheinander weit hinter den anderen.</translation>
-        </message>
-        <message>
-            <source>Soon: it is behind its mates on two days running, by less than 20 points.</source>
-            <translation>Bald: sie liegt an zwei Tagen nacheinander hinter den anderen, um weniger als 20 Punkte.</translation>
-        </message>
-        <message>
-            <source>Today: it grows from day to day, and what has dried out comes back slowly.</source>
-            <translation>Heute: es nimmt von Tag zu Tag zu, und Ausgetrocknetes erholt sich langsam.</translation>
-        </message>
-        <message>
-            <source>Soon: it stays as it is.</source>
-            <translation>Bald: es bleibt, wie es ist.</translation>
-        </message>
-        <message>
-            <source>Soon: what is bare stays bare unless it is merely dry.</source>
-            <translation>Bald: was kahl ist, bleibt kahl, wenn es nicht bloß trocken ist.</translation>
-        </message>
-        <message>
-            <source>Soon: the gaps are there on two days, and hardly change.</source>
-            <translation>Bald: die Lücken sind an zwei Tagen da und ändern sich kaum.</translation>
-        </message>
-        <message>
-            <source>Soon: it is uneven on two days, and hardly changes.</source>
-            <translation>Bald: sie ist an zwei Tagen ungleichmäßig, und das ändert sich kaum.</translation>
-        </message>
-        <message>
-            <source>Soon: colour changes over days, and light or feed takes days to act.</source>
-            <translation>Bald: Farbe ändert sich über Tage, und Licht oder Düngung wirkt erst nach Tagen.</translation>
-        </message>
-        <message>
-            <source>Today: a photo can be taken again only today.</source>
-            <translation>Heute: ein Foto kann nur heute noch einmal gemacht werden.</translation>
-        </message>
-        <message>
-            <source>Today: nobody has looked at it for more than a day.</source>
-            <translation>Heute: seit mehr als einem Tag hat niemand nachgesehen.</translation>
-        </message>
-        <message>
-            <source>Soon: only today's photo is missing.</source>
-            <translation>Bald: nur das heutige Foto fehlt.</translation>
-        </message>
-        <message>
-            <source>Soon: the photo is there, and only waits for your word.</source>
-            <translation>Bald: das Foto ist da und wartet nur auf eine Angabe.</translation>
-        </message>
-        <message>
-            <source>Today: the last day of its time to cut has come.</source>
-            <translation>Heute: der letzte Tag ihrer Schnittzeit ist gekommen.</translation>
-        </message>
-        <message>
-            <source>Soon: it gains little now, and can be cut on any of the next days.</source>
-            <translation>Bald: sie legt jetzt wenig zu und kann an einem der nächsten Tage geschnitten werden.</translation>
-        </message>
-        <message>
-            <source>Now: it may spread or die within the day.</source>
-            <translation>Jetzt: es kann sich noch heute ausbreiten, oder sie kann eingehen.</translation>
-        </message>
-        <message>
-            <source>Today: it gets worse from day to day.</source>
-            <translation>Heute: es wird von Tag zu Tag schlimmer.</translation>
-        </message>
-        <message>
-            <source>Soon: it will still be there tomorrow.</source>
-            <translation>Bald: morgen ist es noch da.</translation>
-        </message>
-        <message>
-            <source>Now: possible mold together with canopy that goes, or with warm and wet air, may spread by tomorrow.</source>
-            <translation>Jetzt: möglicher Schimmel zusammen mit schwindendem Bestand oder mit warmer, nasser Luft kann sich bis morgen ausbreiten.</translation>
-        </message>
-        <message>
-            <source>Today: each sign alone could wait, two of them on one tray should not.</source>
-            <translation>Heute: jedes Zeichen allein könnte warten, zwei an einer Schale nicht.</translation>
-        </message>
-        <message>
-            <source>Feel the medium: dry means wilting, water it from below; wet and slimy means damping off, so keep the tray away from the others.</source>
-            <translation>Das Substrat befühlen: trocken heißt Welke, dann von unten gießen; nass und schleimig heißt Umfallkrankheit, dann die Schale von den anderen fernhalten.</translation>
-        </message>
-        <message>
-            <source>Coverage fell from {before:.0f} % on {day} to {now:.0f} %; two days running below what it was.</source>
-            <translation>Die Deckung fiel von {before:.0f} % am {day} auf {now:.0f} %; an zwei Tagen nacheinander unter dem, was sie war.</translation>
-        </message>
-        <message>
-            <source>A patch of {share:.0f} % of the tray lost its canopy after {day}, and lacks it on two days.</source>
-            <translation>Eine Stelle von {share:.0f} % der Schale verlor nach dem {day} ihren Bestand und ist an zwei Tagen kahl.</translation>
-        </message>
-        <message>
-            <source>The margin is zero: then no medium can be shown to be as good, only better or worse. Set how much less you would still call as good.</source>
-            <translation>Der Spielraum ist null: dann kann kein Substrat als gleich gut gezeigt werden, nur als besser oder schlechter. Angeben, wie viel weniger noch gleich gut heißen soll.</translation>
-        </message>
-        <message>
-            <source>Spreads differ clearly between media, so each difference rests on its own two media's trays, block by block, not on one common spread.</source>
-            <translation>Die Streuungen der Substrate unterscheiden sich deutlich, darum beruht jeder Unterschied auf den Schalen seiner beiden Substrate, Block für Block, nicht auf einer gemeinsamen Streuung.</translation>
-        </message>
-        <message>
-            <source>A setting belongs to whole shelves, so shelves were compared, not trays: the number of shelves counts.</source>
-            <translation>Eine Einstellung gilt für ganze Etagen, darum wurden Etagen verglichen, nicht Schalen: es zählt die Zahl der Etagen.</translation>
-        </message>
-        <message>
-            <source>The trusted medium may have been renamed half way: {one} and {other} never stand in one block, and together they stand in every block. They were taken as two.</source>
-            <translation>Das bewährte Substrat wurde vielleicht unterwegs umbenannt: {one} und {other} stehen nie in einem Block, und zusammen stehen sie in jedem Block. Sie wurden als zwei genommen.</translation>
-        </message>
-        <message>
-            <source>{one} and {other} never stand in one block, and together they stand in every block: is it one medium under two names? They were taken as two.</source>
-            <translation>{one} und {other} stehen nie in einem Block, und zusammen stehen sie in jedem Block: ist es ein Substrat unter zwei Namen? Sie wurden als zwei genommen.</translation>
-        </message>
-        <message>
-            <source>One number a tray; value = block + medium + chance, least squares with fixed blocks (Fisher 1935); means are adjusted as if each medium stood in every block.</source>
-            <translation>Eine Zahl je Schale; Wert = Block + Substrat + Zufall, kleinste Quadrate mit festen Blöcken (Fisher 1935); die Mittel sind bereinigt, als stünde jedes Substrat in jedem Block.</translation>
-        </message>
-        <message>
-            <source>Error variance {mse:.6g} on {df} degrees of freedom from {trays} trays in {blocks} blocks.</source>
-            <translation>Fehlervarianz {mse:.6g} mit {df} Freiheitsgraden aus {trays} Schalen in {blocks} Blöcken.</translation>
-        </message>
-        <message>
-            <source>Interval = difference -+ q x standard error with q = {q:.4f}, one-sided 95 % for all {media} media together (Dunnett 1955): all lower limits hold with 95 %, and so do all upper ones; both sides at once hold with at least 90 %.</source>
-            <translation>Intervall = Unterschied -+ q x Standardfehler mit q = {q:.4f}, einseitig 95 % für alle {media} Substrate zusammen (Dunnett 1955): alle unteren Grenzen gelten mit 95 %, alle oberen ebenso; beide Seiten zugleich gelten mit mindestens 90 %.</translation>
-        </message>
-        <message>
-            <source>Better: the whole interval lies on the good side of zero. As good: it ends on the good side of the margin. Worse: it lies beyond the margin. Otherwise nothing is shown (Piaggio et al. 2012).</source>
-            <translation>Besser: das ganze Intervall liegt auf der guten Seite von null. Gleich gut: es endet auf der guten Seite des Spielraums. Schlechter: es liegt jenseits des Spielraums. Sonst ist nichts gezeigt (Piaggio u. a. 2012).</translation>
-        </message>
-        <message>
-            <source>Ranks: those that Tukey's 95 % intervals of all pairs leave open (Tukey 1953, Kramer 1956; Mogstad et al. 2024).</source>
-            <translation>Ränge: jene, die Tukeys 95-%-Intervalle aller Paare offen lassen (Tukey 1953, Kramer 1956; Mogstad u. a. 2024).</translation>
-        </message>
-        <message>
-            <source>Too few trays to tell whether some media scatter more than others; one spread was used.</source>
-            <translation>Zu wenige Schalen, um zu sagen, ob manche Substrate mehr streuen als andere; eine Streuung wurde genommen.</translation>
-        </message>
-        <message>
-            <source>Spreads so unequal come up by chance in {chance:.1f} % of trials with one spread (Levene 1960); below 1 % each medium's own trays are used (Welch 1951; by blocks where there are blocks).</source>
-            <translation>So ungleiche Streuungen kommen durch Zufall in {chance:.1f} % der Versuche mit einer Streuung vor (Levene 1960); unter 1 % gelten die Schalen jedes Substrats für sich (Welch 1951; nach Blöcken, wo es Blöcke gibt).</translation>
-        </message>
-        <message>
-            <source>Standard errors hold {sd:.2f} for the way the camera sees media differently, on top of the trays' own spread (added as squares; JCGM 100:2008).</source>
-            <translation>Die Standardfehler enthalten {sd:.2f} dafür, dass die Kamera Substrate verschieden sieht, zusätzlich zur Streuung der Schalen selbst (als Quadrate addiert; JCGM 100:2008).</translation>
         </message>
         <message>
             <source>{number} points</source>
@@ -8431,66 +8491,6 @@ trusted</source>
         <message>
             <source>{share:.0f} % of the {held:.0f} g of water that it holds are left at {grams:.0f} g.</source>
             <translation>Bei {grams:.0f} g sind {share:.0f} % der {held:.0f} g Wasser übrig, die sie hält.</translation>
-        </message>
-        <message>
-            <source>Wetting tests {conditions}.</source>
-            <translation>Benetzungsproben {conditions}.</translation>
-        </message>
-        <message>
-            <source>{n} tests under other conditions are kept apart and not in this number.</source>
-            <translation>{n} Proben unter anderen Bedingungen stehen für sich und sind nicht in dieser Zahl.</translation>
-        </message>
-        <message>
-            <source>Weigh 3 trays dry and again after soaking, or do the wetting test: 5 minutes.</source>
-            <translation>3 Schalen trocken und nach dem Einweichen wiegen, oder die Benetzungsprobe machen: 5 Minuten.</translation>
-        </message>
-        <message>
-            <source>From the trays' own first weighings, dry and soaked.</source>
-            <translation>Aus den ersten Wägungen der Schalen selbst, trocken und eingeweicht.</translation>
-        </message>
-        <message>
-            <source>Measure how thick it lies in the tray, and type it in: 1 minute.</source>
-            <translation>Messen, wie dick es in der Schale liegt, und eingeben: 1 Minute.</translation>
-        </message>
-        <message>
-            <source>There is more water than medium: look at the thickness.</source>
-            <translation>Es ist mehr Wasser als Substrat: die Dicke prüfen.</translation>
-        </message>
-        <message>
-            <source>There is more water than pores: look at the thickness and the dry mass.</source>
-            <translation>Es ist mehr Wasser als Poren: Dicke und Trockenmasse prüfen.</translation>
-        </message>
-        <message>
-            <source>Porosity less water; solids of {density:g} g/cm3.</source>
-            <translation>Porenraum weniger Wasser; feste Substanz mit {density:g} g/cm3.</translation>
-        </message>
-        <message>
-            <source>Without a crop; shoots drink and make it shorter.</source>
-            <translation>Ohne Kultur; Triebe trinken und machen es kürzer.</translation>
-        </message>
-        <message>
-            <source>From the weighings of trays with a crop, after one watering.</source>
-            <translation>Aus den Wägungen von Schalen mit Kultur, nach einer Wassergabe.</translation>
-        </message>
-        <message>
-            <source>Do the wetting test and weigh after 6, 12, 24 and 48 hours: 5 minutes in all.</source>
-            <translation>Die Benetzungsprobe machen und nach 6, 12, 24 und 48 Stunden wiegen: zusammen 5 Minuten.</translation>
-        </message>
-        <message>
-            <source>Let the medium of the wetting test dry, wet it again and weigh it: 3 minutes.</source>
-            <translation>Das Substrat der Benetzungsprobe trocknen lassen, wieder benetzen und wiegen: 3 Minuten.</translation>
-        </message>
-        <message>
-            <source>Measure how thick it lies, and type it in: 1 minute.</source>
-            <translation>Messen, wie dick es liegt, und eingeben: 1 Minute.</translation>
-        </message>
-        <message>
-            <source>Water and solids need more room than there is: look at the thickness.</source>
-            <translation>Wasser und feste Substanz brauchen mehr Raum, als da ist: die Dicke prüfen.</translation>
-        </message>
-        <message>
-            <source>Drained; from its water and solids, after de Vries (1963).</source>
-            <translation>Abgetropft; aus Wasser und fester Substanz, nach de Vries (1963).</translation>
         </message>
     </context>
     <context>
@@ -9415,26 +9415,6 @@ trusted</source>
     <context>
         <name>TraySheet</name>
         <message>
-            <source>The pictures of this day were made by an older version of the program and cannot be made again.</source>
-            <translation>Die Bilder dieses Tages stammen von einer älteren Version des Programms und lassen sich nicht neu machen.</translation>
-        </message>
-        <message>
-            <source>Half of the tray was covered on day {day:.1f}.</source>
-            <translation>Die Hälfte der Schale war an Tag {day:.1f} bedeckt.</translation>
-        </message>
-        <message>
-            <source>Half of the tray was covered on day {day:.1f} (95 %: {low:.1f} to {high:.1f}).</source>
-            <translation>Die Hälfte der Schale war an Tag {day:.1f} bedeckt (95 %: {low:.1f} bis {high:.1f}).</translation>
-        </message>
-        <message>
-            <source>Expected cut: day {day} ({date}).</source>
-            <translation>Erwarteter Schnitt: Tag {day} ({date}).</translation>
-        </message>
-        <message>
-            <source>Expected cut: day {day} ({date}), between day {low} and day {high}.</source>
-            <translation>Erwarteter Schnitt: Tag {day} ({date}), zwischen Tag {low} und Tag {high}.</translation>
-        </message>
-        <message>
             <source>Coverage</source>
             <translation>Deckung</translation>
         </message>
@@ -9733,6 +9713,26 @@ trusted</source>
         <message>
             <source>Tray found</source>
             <translation>Schale gefunden</translation>
+        </message>
+        <message>
+            <source>The pictures of this day were made by an older version of the program and cannot be made again.</source>
+            <translation>Die Bilder dieses Tages stammen von einer älteren Version des Programms und lassen sich nicht neu machen.</translation>
+        </message>
+        <message>
+            <source>Half of the tray was covered on day {day:.1f}.</source>
+            <translation>Die Hälfte der Schale war an Tag {day:.1f} bedeckt.</translation>
+        </message>
+        <message>
+            <source>Half of the tray was covered on day {day:.1f} (95 %: {low:.1f} to {high:.1f}).</source>
+            <translation>Die Hälfte der Schale war an Tag {day:.1f} bedeckt (95 %: {low:.1f} bis {high:.1f}).</translation>
+        </message>
+        <message>
+            <source>Expected cut: day {day} ({date}).</source>
+            <translation>Erwarteter Schnitt: Tag {day} ({date}).</translation>
+        </message>
+        <message>
+            <source>Expected cut: day {day} ({date}), between day {low} and day {high}.</source>
+            <translation>Erwarteter Schnitt: Tag {day} ({date}), zwischen Tag {low} und Tag {high}.</translation>
         </message>
         <message>
             <source>The day before, the day after</source>
@@ -10334,34 +10334,6 @@ trusted</source>
     <context>
         <name>Verdict</name>
         <message>
-            <source>Next crop</source>
-            <translation>Nächste Kultur</translation>
-        </message>
-        <message>
-            <source>Crop before</source>
-            <translation>Vorige Kultur</translation>
-        </message>
-        <message>
-            <source>Save the chart that has the focus</source>
-            <translation>Ausgewähltes Diagramm speichern</translation>
-        </message>
-        <message>
-            <source>Limits and weights are kept with the plan of {trial}.</source>
-            <translation>Grenzen und Gewichte sind mit dem Plan von {trial} behalten.</translation>
-        </message>
-        <message>
-            <source>Save the chart</source>
-            <translation>Diagramm speichern</translation>
-        </message>
-        <message>
-            <source>The chart was not saved: {why}. Choose another folder.</source>
-            <translation>Das Diagramm wurde nicht gespeichert: {why}. Einen anderen Ordner wählen.</translation>
-        </message>
-        <message>
-            <source>Saved: {file}</source>
-            <translation>Gespeichert: {file}</translation>
-        </message>
-        <message>
             <source>{measure} on day {day}</source>
             <translation>{measure} an Tag {day}</translation>
         </message>
@@ -10416,6 +10388,34 @@ trusted</source>
         <message>
             <source>Photos were scored by the method {method}.</source>
             <translation>Die Fotos wurden mit der Methode {method} ausgewertet.</translation>
+        </message>
+        <message>
+            <source>Next crop</source>
+            <translation>Nächste Kultur</translation>
+        </message>
+        <message>
+            <source>Crop before</source>
+            <translation>Vorige Kultur</translation>
+        </message>
+        <message>
+            <source>Save the chart that has the focus</source>
+            <translation>Ausgewähltes Diagramm speichern</translation>
+        </message>
+        <message>
+            <source>Limits and weights are kept with the plan of {trial}.</source>
+            <translation>Grenzen und Gewichte sind mit dem Plan von {trial} behalten.</translation>
+        </message>
+        <message>
+            <source>Save the chart</source>
+            <translation>Diagramm speichern</translation>
+        </message>
+        <message>
+            <source>The chart was not saved: {why}. Choose another folder.</source>
+            <translation>Das Diagramm wurde nicht gespeichert: {why}. Einen anderen Ordner wählen.</translation>
+        </message>
+        <message>
+            <source>Saved: {file}</source>
+            <translation>Gespeichert: {file}</translation>
         </message>
     </context>
     <context>

@@ -14,7 +14,7 @@ from time import perf_counter
 
 from data.book import Book
 from data.readings import ReadingKind
-from data.scorerows import score_row
+from data.tables.scorerows import score_row
 from data.watch import look_list
 from tests.data.builders import a_note, a_score, a_tray, score_note
 

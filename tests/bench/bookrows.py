@@ -19,7 +19,7 @@ from time import perf_counter
 import numpy as np
 
 from data.book import Book
-from data.dunnett import _q_equal, dunnett_q
+from data.statistics.dunnett import _q_equal, dunnett_q
 from data.verdict import Measured, verdict_of
 from data.watch import look_list
 from tests.bench.big_book import DAYS, GROWING, TRAYS, fill

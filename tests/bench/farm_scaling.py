@@ -17,10 +17,10 @@ from time import perf_counter, process_time
 
 from data.book import Book
 from data.cancel import CancelToken
-from data.farm import Farm
 from data.intake import intake
+from data.photos.farm import Farm
 from data.records import Known
-from tests.data.test_farm import ROOT, Cluster
+from tests.data.photos.test_farm import ROOT, Cluster
 
 PHOTOS = ROOT / "data" / "demo" / "photos"
 FORECAST = (4, 8, 16, 32)

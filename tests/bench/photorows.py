@@ -54,7 +54,7 @@ BATCH = 16
 PEAK = """
 import sys
 from pathlib import Path
-from data.judged import score_for_book
+from data.photos.judged import score_for_book
 for _ in range(3):
     score_for_book(Path(sys.argv[1]))
 print(next(line.split()[1] for line in open("/proc/self/status") if line.startswith("VmHWM")))

@@ -35,13 +35,13 @@ from data.book import Book
 from data.cancel import CancelToken
 from data.demo import demo_photos
 from data.intake import intake
-from data.judged import Judged, score_for_book
-from data.originals import digest_of
+from data.photos.judged import Judged, score_for_book
+from data.photos.originals import digest_of
 from data.records import Said
 from gui.app import Start, make_window
 from gui.home import Memory
-from gui.sheetviews import View
-from gui.traysheet import TraySheet
+from gui.traysheet.screen import TraySheet
+from gui.traysheet.views import View
 from gui.window import Window
 from tests.data.builders import a_tray
 

@@ -20,10 +20,10 @@ import pytest
 from scipy.stats import t as student
 
 from data.book import Book
-from data.countedof import CountedOf, seen_on
 from data.desirability import Seen, score_canopy
-from data.trialrows import PhotoNumbers
+from data.tables.trialrows import PhotoNumbers
 from data.verdict import Measured, verdict_of
+from data.verdict.countedof import CountedOf, seen_on
 from vision.cells import christiansen
 
 pytestmark = [pytest.mark.sweep, pytest.mark.timeout(600)]

@@ -23,11 +23,11 @@ from PySide6.QtWidgets import QAbstractItemView, QApplication, QDateEdit, QDialo
 
 from data.book import Book
 from data.demo import demo_photos, trays
-from data.verdicts import CropVerdict, verdicts
+from data.verdict.verdicts import CropVerdict, verdicts
 from gui.app import Start, make_window
-from gui.blindwindow import BlindWindow
-from gui.helpwindow import HelpWindow
+from gui.frame.helpwindow import HelpWindow
 from gui.home import Memory
+from gui.verdict.blindwindow import BlindWindow
 from tests.bench.hand import LEFT, Hand
 
 TRIAL = "Peat against coir and mat"

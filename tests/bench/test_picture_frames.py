@@ -24,8 +24,8 @@ def test_every_zoom_of_a_12_megapixel_photo_is_painted_within_a_frame(qtbot: QtB
     import cv2
     import numpy as np
 
-    from gui.layers import Layer, Mark, make_layers
-    from gui.mips import make_mips
+    from gui.photo.layers import Layer, Mark, make_layers
+    from gui.photo.mips import make_mips
     from gui.pictures import PictureView
     from vision.photo import preview, read_photo
 

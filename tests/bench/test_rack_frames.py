@@ -21,10 +21,10 @@ FRAME_MS = 33.0  # 30 frames a second, on two cores that others share
 def test_two_thousand_trays_are_painted_at_once_and_scroll(
     qtbot: QtBot, tmp_path: Path, qapp: QApplication
 ) -> None:
-    from gui.bench import Bench
-    from gui.benchview import Reading, bench_state
-    from gui.palette import dress
-    from gui.tokens import Scheme
+    from gui.bench.screen import Bench
+    from gui.bench.view import Reading, bench_state
+    from gui.style.palette import dress
+    from gui.style.tokens import Scheme
     from gui.work import Work
     from tests.gui.rackbook import a_tile
 

@@ -14,13 +14,13 @@ from itertools import product
 import numpy as np
 import pytest
 
-from data.dunnett import dunnett_q
-from data.leastsquares import design_of
-from data.outcome import Outcome
-from data.ownspread import CLEARLY, LEAST_TRAYS, _drawn, _Key, _levene, sidak_q
-from data.power import Design as PlannedDesign
-from data.power import power
+from data.statistics.dunnett import dunnett_q
+from data.statistics.leastsquares import design_of
+from data.statistics.ownspread import CLEARLY, LEAST_TRAYS, _drawn, _Key, _levene, sidak_q
+from data.statistics.power import Design as PlannedDesign
+from data.statistics.power import power
 from data.verdict import Measured, verdict_of
+from data.verdict.outcome import Outcome
 
 pytestmark = pytest.mark.sweep
 

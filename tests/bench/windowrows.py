@@ -18,13 +18,13 @@ import numpy as np
 from PySide6.QtGui import QColor, QImage
 from PySide6.QtWidgets import QApplication
 
-from gui.bench import Bench
-from gui.benchview import Reading, bench_state
-from gui.layers import Layer, Mark, make_layers
-from gui.mips import make_mips
-from gui.palette import dress
+from gui.bench.screen import Bench
+from gui.bench.view import Reading, bench_state
+from gui.photo.layers import Layer, Mark, make_layers
+from gui.photo.mips import make_mips
 from gui.pictures import PictureView
-from gui.tokens import Scheme
+from gui.style.palette import dress
+from gui.style.tokens import Scheme
 from gui.work import Work
 from tests.bench.limits import Row, busy, cpu_ms, seconds
 from tests.gui.rackbook import a_tile

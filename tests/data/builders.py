@@ -17,7 +17,7 @@ from types import SimpleNamespace
 from typing import Any
 
 from data.book import Book
-from data.judged import Judged
+from data.photos.judged import Judged
 from data.records import DayNumbers, NewTray, PhotoId, SeenSuspect, SuspectId, Tray, TrayId
 from vision.reason import Reason
 

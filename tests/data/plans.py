@@ -3,7 +3,7 @@
 from datetime import date
 from typing import Any
 
-from data.blocks import ShelfPlaces, block_size, lay_blocks
+from data.plan.blocks import ShelfPlaces, block_size, lay_blocks
 from data.trial import CropPlan, Factor, Measure, MeasureKind, Plan, Question, crossed
 
 SOWING = date(2026, 3, 2)

@@ -7,8 +7,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from data.blind import LEAST_APART, agreement_of, draw_round
-from data.blindwords import eye_words, whom_to_trust
 from data.numbers import PhotoId, TrayId
+from data.verdict.blindwords import eye_words, whom_to_trust
 
 
 def photos(count: int) -> list[tuple[TrayId, PhotoId]]:

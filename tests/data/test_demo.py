@@ -9,8 +9,8 @@ import pytest
 from PIL import Image
 
 from data.book import Book
+from data.chapters.planbook import unsown
 from data.demo import demo_photos, make_demo
-from data.planbook import unsown
 from data.trial import treatment_of
 from data.watch import look_list
 

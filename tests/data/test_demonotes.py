@@ -5,9 +5,9 @@ from collections.abc import Iterator
 import pytest
 
 from data.book import Book
-from data.croptable import doubt_of_reading
 from data.demo import make_demo
 from data.events import EventKind
+from data.growing.croptable import doubt_of_reading
 from data.readings import ReadingKind
 
 

@@ -17,11 +17,11 @@ import data.intake
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
 from data.export import export
-from data.imported import is_export, read_export
-from data.merging import Answer, merge, same_names
-from data.opencells import plain_text, spreadsheet_safe
+from data.openfiles.cells import plain_text, spreadsheet_safe
 from data.readings import NewReading, ReadingKind
 from data.records import PhotoId
+from data.travel.imported import is_export, read_export
+from data.travel.merging import Answer, merge, same_names
 from data.travelerrors import ExportWouldMix, NotAnExport
 from tests.data.builders import Patch
 from tests.data.trialrack import Rack

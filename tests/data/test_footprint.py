@@ -6,9 +6,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from data.factors import DEFAULTS, KINDS, Factor, chosen, wrong_factor
 from data.footprint import Bill, Range, Term, Yield, differences, footprints, mean_of
-from data.materialbill import PEAT, bills_of
+from data.materials.bill import PEAT, bills_of
+from data.medium.factors import DEFAULTS, KINDS, Factor, chosen, wrong_factor
 
 POSITIVE = st.floats(0.01, 100.0)
 DRAWS = 4000

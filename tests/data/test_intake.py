@@ -14,7 +14,7 @@ import pytest
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
 from data.intake import found_photos, intake, rescore
-from data.judged import Judged
+from data.photos.judged import Judged
 from data.records import Known, NeedsCorners, NeedsTray, Refused, Stored
 from tests.data.builders import a_note, score_note
 from vision.reason import Reason

@@ -8,13 +8,15 @@ from pathlib import Path
 
 import pytest
 
-from data import queries
+from data import queries, tables
 from data.book import Book
 from tests.data.builders import a_tray
 
 MODULES = (
     queries,
-    *map(import_module, (f"data.{path.stem}" for path in Path(queries.__file__).parent.glob("*rows.py"))),
+    *map(
+        import_module, (f"data.tables.{path.stem}" for path in Path(tables.__file__).parent.glob("*rows.py"))
+    ),
 )
 ASKED = {
     f"{module.__name__}.{name}": text

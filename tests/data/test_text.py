@@ -9,9 +9,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from data.book import Book
-from data.originals import safe_suffix
-from data.rows import unpack_bed_cells, unpack_cells
-from data.scorerows import pack_cells
+from data.photos.originals import safe_suffix
+from data.tables.rows import unpack_bed_cells, unpack_cells
+from data.tables.scorerows import pack_cells
 from tests.data.builders import a_note, a_tray, score_note
 
 NASTY = [

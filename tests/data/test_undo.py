@@ -9,9 +9,9 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from data.book import Book
-from data.conditions import TrayType
 from data.errors import CannotUndo
 from data.events import EventKind
+from data.growing.conditions import TrayType
 from data.readings import NewReading, ReadingKind
 from data.records import PhotoId, PhotoState, Said
 from tests.data.builders import a_note, a_tray, bring, score_note

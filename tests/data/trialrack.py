@@ -10,7 +10,7 @@ from data.book import Book
 from data.numbers import Said
 from data.records import Tray
 from data.trial import CropPlan
-from data.verdicts import CropVerdict, verdicts
+from data.verdict.verdicts import CropVerdict, verdicts
 from tests.data.builders import a_note, a_score, score_note
 from tests.data.plans import a_plan
 

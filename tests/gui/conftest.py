@@ -9,8 +9,8 @@ from PySide6.QtWidgets import QApplication, QDialog
 
 from data.book import Book
 from gui.home import Memory
-from gui.palette import dress
-from gui.tokens import Scheme
+from gui.style.palette import dress
+from gui.style.tokens import Scheme
 from gui.work import Work
 from tests.gui.rackbook import a_rack_book
 

@@ -23,7 +23,7 @@ from data.records import (
     TrayId,
     Urgency,
 )
-from gui.rack import Standing
+from gui.bench.rack import Standing
 from gui.screen import Screen
 from tests.data.builders import a_note, a_tray, score_note
 from vision.reason import Reason

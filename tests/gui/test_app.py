@@ -8,9 +8,9 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from gui.app import Start, make_window, show_whole
-from gui.bench import Bench
+from gui.bench.screen import Bench
 from gui.home import Memory, demo_folder
-from gui.intake import Intake
+from gui.intake.screen import Intake
 from gui.window import Window
 from tests.data.builders import a_note, bring
 from tests.gui.rackbook import a_rack_book, photograph

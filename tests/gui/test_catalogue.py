@@ -9,20 +9,20 @@ from pathlib import Path
 import pytest
 
 from gui.catalogue import FOLDER, ROOT, Text, catalogue, collect, release, templates, texts
-from gui.helpbook import ORDER
-from gui.kepttexts import KEPT
+from gui.frame.helpbook import ORDER
+from gui.language.kepttexts import KEPT
 
 GERMAN = FOLDER / "evenstand_de.ts"
 FIELD = re.compile(r"\{(\w*)[^{}]*\}")
 # calls whose words cannot be seen: their texts are marked where they are written
 SEEN_ELSEWHERE = {
     ("catalogue.py", "translate"), ("keysheet.py", "tr"), ("marks.py", "QCoreApplication.translate"),
-    ("moments.py", "translate"), ("planprint.py", "QCoreApplication.translate"),
+    ("moments.py", "translate"), ("printing.py", "QCoreApplication.translate"),
     ("words.py", "qt.QCoreApplication.translate"),
     ("stationsheet.py", "translate"), ("toprow.py", "QCoreApplication.translate"),
-    ("keys.py", "QCoreApplication.translate"), ("travelview.py", "translate"), ("plansow.py", "translate"),
+    ("keys.py", "QCoreApplication.translate"), ("view.py", "translate"), ("sow.py", "translate"),
     ("numberwords.py", "translate"),
-    ("spoken.py", "translate"), ("planblocks.py", "translate"), ("planplaces.py", "translate"),
+    ("spoken.py", "translate"), ("blocks.py", "translate"), ("places.py", "translate"),
     ("factors.py", "Sentence"), ("newtray.py", "translate"),
 }  # fmt: skip
 SAYS = {
@@ -89,7 +89,7 @@ def test_every_text_can_be_found_by_reading_the_source() -> None:
 
 def test_no_widget_says_words_that_nobody_can_translate() -> None:
     plain = []
-    for path in sorted((ROOT / "gui").glob("*.py")):
+    for path in sorted((ROOT / "gui").rglob("*.py")):
         for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
             if not isinstance(node, ast.Call):
                 continue
@@ -109,7 +109,7 @@ def test_no_text_is_filled_in_before_it_is_looked_up() -> None:
     filled_in = re.compile(r"\b(?:tr|translate|noop|QT_TRANSLATE_NOOP)\((?:\"[^\"]*\", )?f[\"']")
     found = [
         path.name
-        for path in (ROOT / "gui").glob("*.py")
+        for path in (ROOT / "gui").rglob("*.py")
         if filled_in.search(path.read_text(encoding="utf-8"))
     ]
     assert not found
@@ -120,7 +120,7 @@ def test_one_and_many_are_two_texts() -> None:
 
 
 def test_words_that_only_a_book_keeps_are_in_the_catalogue(german: dict[Text, str]) -> None:
-    from data.mold import MOLD_CAUTION
+    from data.looklist.mold import MOLD_CAUTION
 
     assert all(Text("Kept", words) in german for words in KEPT)
     assert MOLD_CAUTION in KEPT
@@ -129,7 +129,7 @@ def test_words_that_only_a_book_keeps_are_in_the_catalogue(german: dict[Text, st
 def test_templates_are_those_of_the_source() -> None:
     import json
 
-    from gui.spoken import TEMPLATES
+    from gui.language.spoken import TEMPLATES
 
     assert json.loads(TEMPLATES.read_text(encoding="utf-8")) == templates()
 

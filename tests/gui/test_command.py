@@ -10,11 +10,11 @@ import cv2
 import numpy as np
 import pytest
 
-import gui.scoring
+import gui.commands.scoring
 import vision.learned
 from gui.command import main
-from gui.commandlist import COMMANDS
-from gui.scoring import jobs_of
+from gui.commands.commandlist import COMMANDS
+from gui.commands.scoring import jobs_of
 from vision.methods import METHODS
 from vision.reason import Reason
 
@@ -123,14 +123,14 @@ def test_one_bad_file_does_not_stop_the_batch_and_the_order_is_kept(tmp_path, ca
 
 
 def test_a_mistake_of_ours_in_one_photo_is_reported_and_the_others_go_on(tmp_path, capsys, monkeypatch):
-    good = gui.scoring._scored
+    good = gui.commands.scoring._scored
 
     def fails_on_b(job, wish, tissue):
         if job.stem == "b":
             raise IndexError("cell 73\nof 72")
         return good(job, wish, tissue)
 
-    monkeypatch.setattr(gui.scoring, "_scored", fails_on_b)
+    monkeypatch.setattr(gui.commands.scoring, "_scored", fails_on_b)
 
     code = main(
         ["score", "--json", "--whole", *(a_crop(tmp_path / name) for name in ("a.png", "b.png", "c.png"))]
@@ -291,7 +291,7 @@ def test_ctrl_c_stops_without_a_half_written_list(tmp_path, capsys, monkeypatch)
     def interrupted(*_):
         raise KeyboardInterrupt
 
-    monkeypatch.setattr(gui.scoring, "_tell_refusal", interrupted)
+    monkeypatch.setattr(gui.commands.scoring, "_tell_refusal", interrupted)
 
     code = main(["score", "--json", "--whole", a_crop(tmp_path / "a.png")])
 

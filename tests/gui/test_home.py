@@ -5,9 +5,9 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QByteArray
 
-from data.units import UnitSystem
+from data.entry.units import UnitSystem
+from gui.controls.placedialog import safe_name
 from gui.home import Memory, demo_folder, home_folder
-from gui.placedialog import safe_name
 
 
 def test_everything_lies_under_the_home_that_was_set(home: Path) -> None:

@@ -18,9 +18,9 @@ from data.demo import demo_photos
 from data.records import NewTray, Said
 from gui.app import make_window
 from gui.home import Memory
-from gui.intake import Intake
-from gui.intakeview import IntakeRow, Kind
-from gui.traysheet import TraySheet
+from gui.intake.screen import Intake
+from gui.intake.view import IntakeRow, Kind
+from gui.traysheet.screen import TraySheet
 from gui.window import Window
 from vision.suspects import Suspect
 

@@ -4,8 +4,8 @@ from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QImage, QWheelEvent
 from PySide6.QtWidgets import QApplication
 
-from gui.layers import Layer
-from gui.mips import level_for, make_mips
+from gui.photo.layers import Layer
+from gui.photo.mips import level_for, make_mips
 from gui.pictures import PictureView
 
 

@@ -12,13 +12,13 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
-from data.conditions import TrayType
-from data.drawing import draw_trial
+from data.growing.conditions import TrayType
+from data.plan.drawing import draw_trial
 from gui.command import main
-from gui.paper import BAR_MM, EDGE_MM, Paper, in_lines, text_width, write_pdf
+from gui.paper.pages import BAR_MM, EDGE_MM, Paper, in_lines, text_width, write_pdf
+from gui.paper.tagsheet import CODE_MM, TagLabel, code_lines
 from gui.sheets import Printed, SheetKind, pages_for, printed_of_book
-from gui.tagsdialog import TagsDialog
-from gui.tagsheet import CODE_MM, TagLabel, code_lines
+from gui.trays.tagsdialog import TagsDialog
 from tests.data.builders import a_tray
 from tests.data.plans import a_plan
 from vision.markers import find_marks

@@ -12,9 +12,9 @@ from data.book import Book
 from data.events import EventKind
 from gui.app import make_screens
 from gui.home import Memory
-from gui.sheetviews import View
-from gui.traysheet import TraySheet
-from gui.wardrobe import Wardrobe
+from gui.style.wardrobe import Wardrobe
+from gui.traysheet.screen import TraySheet
+from gui.traysheet.views import View
 from gui.window import Window
 from gui.work import Work
 from tests.data.builders import a_note, a_tray, score_note

@@ -28,7 +28,7 @@ def test_calls_that_return_nothing_take_no_reference_from_none(qtbot: QtBot) -> 
     assert sys.getrefcount(None) > before - 50
 
 
-@pytest.mark.parametrize("module", ["gui.window", "gui.bench", "gui.app"])
+@pytest.mark.parametrize("module", ["gui.window", "gui.bench.screen", "gui.app"])
 def test_the_window_is_there_before_anything_heavy_is_loaded(module: str) -> None:
     asked = f"import sys, {module}; print([name for name in {HEAVY!r} if name in sys.modules])"
     done = subprocess.run(
@@ -38,7 +38,14 @@ def test_the_window_is_there_before_anything_heavy_is_loaded(module: str) -> Non
 
 
 def test_the_window_is_there_before_the_book_and_the_dialogs() -> None:
-    late = ("data.book", "data.merging", "data.packing", "gui.newtray", "gui.helpwindow", "gui.guestdialog")
+    late = (
+        "data.book",
+        "data.travel.merging",
+        "data.travel.packing",
+        "gui.trays.newtray",
+        "gui.frame.helpwindow",
+        "gui.travel.guestdialog",
+    )
     asked = f"import sys, gui.window; print([name for name in {late!r} if name in sys.modules])"
     done = subprocess.run(
         [sys.executable, "-c", asked], cwd=ROOT, capture_output=True, text=True, check=True, timeout=60

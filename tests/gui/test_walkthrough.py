@@ -13,11 +13,11 @@ from pytestqt.qtbot import QtBot
 
 from data.book import Book
 from gui.app import make_window
-from gui.bench import Bench
+from gui.bench.screen import Bench
 from gui.home import Memory
-from gui.plan import Plan
-from gui.planview import KeptPage
-from gui.verdict import EMPTY, Verdict
+from gui.plan.screen import Plan
+from gui.plan.view import KeptPage
+from gui.verdict.screen import EMPTY, Verdict
 from gui.window import Window
 from tests.gui.rackbook import photograph
 

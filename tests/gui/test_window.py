@@ -12,15 +12,15 @@ from pytestqt.qtbot import QtBot
 
 from data.book import Book
 from data.cancel import CancelToken
-from gui.actions import ACTIONS, PLACES
-from gui.bench import Bench
+from gui.bench.screen import Bench
+from gui.frame.actions import ACTIONS, PLACES
+from gui.frame.keysheet import KeySheet
+from gui.frame.newbook import NewBook
 from gui.home import Memory
-from gui.keysheet import KeySheet
 from gui.mishap import catch_mishaps
-from gui.newbook import NewBook
-from gui.newtray import NewTrayDialog
-from gui.tokens import DARK
-from gui.wardrobe import Wardrobe
+from gui.style.tokens import DARK
+from gui.style.wardrobe import Wardrobe
+from gui.trays.newtray import NewTrayDialog
 from gui.window import Window
 from gui.work import Report, Work
 from tests.gui.rackbook import NotingScreen, a_rack_book, photograph

@@ -8,7 +8,7 @@ from PySide6.QtCore import QObject, Slot
 from pytestqt.qtbot import QtBot
 
 from data.cancel import CancelToken
-from gui.progress import ProgressStrip
+from gui.controls.progress import ProgressStrip
 from gui.work import Job, Report, Work
 
 

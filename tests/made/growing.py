@@ -11,7 +11,7 @@ scorer's error of coverage is that of its model card, 1.25 times the mean error 
 points below 10 %, 4.6 up to 85 %, 1.5 above, beside a bias of its medium of up to 1.5 points; the dark green
 index varies by 0.015, as on rendered trays. With `Walls` the tray's wall
 hides so much of a mat that it comes out 3.3 points behind loose media and 4.5 points thinner in the outer 42
-mm, as on drawn photos that we learn from (`data/beside.py`).
+mm, as on drawn photos that we learn from (`data/looklist/beside.py`).
 """
 
 from dataclasses import dataclass

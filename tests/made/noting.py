@@ -14,7 +14,7 @@ from datetime import datetime, timedelta
 
 import numpy as np
 
-from data.air import AirSample
+from data.growing.air import AirSample
 from data.look import LookKind, Urgency
 from data.watch import Morning, looks
 from tests.data.builders import a_kept_tray

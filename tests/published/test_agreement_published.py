@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from data.agreement import concordance, friedman, icc, kappa, limits_of_agreement, spearman
+from data.statistics.agreement import concordance, friedman, icc, kappa, limits_of_agreement, spearman
 from tests.published.trialdata import JUDGES, LARGE, MINI, ROUNDING
 
 

@@ -5,7 +5,7 @@ Allen, Pereira, Raes & Smith (1998) Crop evapotranspiration, FAO Irrigation and 
 
 import pytest
 
-from data.air import (
+from data.growing.air import (
     air_pressure,
     deficit,
     dew_point,

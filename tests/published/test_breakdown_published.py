@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 
 from data.breakdown import decay_of
-from data.curve import fit_curve
+from data.statistics.curve import fit_curve
 
 DAYS_A_YEAR = 365.0
 

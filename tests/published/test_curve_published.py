@@ -3,8 +3,8 @@
 import numpy as np
 import pytest
 
-from data.curve import fit_curve
-from data.estimate import Estimate
+from data.statistics.curve import fit_curve
+from data.statistics.estimate import Estimate
 
 # NIST StRD nonlinear regression, data set Misra1a
 MISRA_X = [77.6, 114.9, 141.1, 190.8, 239.9, 289.0, 332.8, 378.4, 434.8, 477.3, 536.8, 593.1, 689.1, 760.0]

@@ -3,7 +3,6 @@
 import numpy as np
 import pytest
 
-from data.factors import DEFAULTS
 from data.footprint import (
     Bill,
     Range,
@@ -15,6 +14,7 @@ from data.footprint import (
     shares_of_variance,
     spread_of,
 )
+from data.medium.factors import DEFAULTS
 
 
 def plain(name: str, *inputs: str, times: float = 1.0) -> Term:

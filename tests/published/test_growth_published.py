@@ -7,10 +7,10 @@ import math
 
 import pytest
 
-from data.degreedays import degree_days, degree_days_raised
-from data.germination import germination_of, wilson
+from data.growing.degreedays import degree_days, degree_days_raised
+from data.growing.germination import germination_of, wilson
+from data.growing.progress import area_under_curve, area_under_stairs, relative_curve, relative_stairs
 from data.growth import Curve, fit_growth
-from data.progress import area_under_curve, area_under_stairs, relative_curve, relative_stairs
 
 # NIST StRD nonlinear regression, data set Rat42 (Ratkowsky 1983): pasture yield over days
 RAT42_X = [9, 14, 21, 28, 42, 57, 63, 70, 79]

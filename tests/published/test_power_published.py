@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from data.power import Design, blocks_needed, least_margin, power, shelf_power, within_shelves
+from data.statistics.power import Design, blocks_needed, least_margin, power, shelf_power, within_shelves
 
 # R 4 with scipy's nct, alpha 0.05 one-sided, margin = one standard deviation, no true difference, no
 # correction for several media: chance to show "as good" by number of blocks

@@ -9,11 +9,11 @@ import math
 import numpy as np
 import pytest
 
-from data.dunnett import dunnett_q, one_sided_chance
-from data.leastsquares import design_of
-from data.ownspread import games_howell_chance, pair_apart, welch
-from data.splitplot import strata
-from data.tukey import honest_difference, range_chance, range_q, rank_intervals
+from data.statistics.dunnett import dunnett_q, one_sided_chance
+from data.statistics.leastsquares import design_of
+from data.statistics.ownspread import games_howell_chance, pair_apart, welch
+from data.statistics.splitplot import strata
+from data.statistics.tukey import honest_difference, range_chance, range_q, rank_intervals
 from tests.published.trialdata import (
     BLOOD,
     IMMER,
@@ -299,7 +299,7 @@ def test_ranks_of_four_independent_means():
 def test_immer_difference_by_block():
     from scipy.special import stdtrit
 
-    from data.ownspread import own_difference
+    from data.statistics.ownspread import own_difference
 
     rows = in_blocks()
     design = design_of([row[0] for row in rows], [row[1] for row in rows])
@@ -321,7 +321,7 @@ def verdict_on(rows, trusted, margin):
 
 # Schuirmann (1987), a paired example: ttost_paired of statsmodels, recomputed; each pair is a block
 def test_paired_trays_as_good_within_the_margin():
-    from data.outcome import Outcome
+    from data.verdict.outcome import Outcome
 
     trusted, new = (71, 68, 75, 70, 73, 69), (70, 66, 74, 71, 70, 68)
     rows = [(str(i), name, float(v)) for name, vs in (("t", trusted), ("n", new)) for i, v in enumerate(vs)]
@@ -338,7 +338,7 @@ def test_paired_trays_as_good_within_the_margin():
 def test_one_variety_as_good_as_the_trusted_one(variety, low, shown):
     from scipy.special import stdtrit
 
-    from data.outcome import outcome_of
+    from data.verdict.outcome import outcome_of
 
     fit = fitted(in_blocks())
     difference, se = about(fit, variety, "M")

@@ -2,7 +2,7 @@
 
 import pytest
 
-from data.units import convert
+from data.entry.units import convert
 
 
 # NIST Special Publication 811 (2008), appendix B.8: factors printed in bold are exact (from memory; each

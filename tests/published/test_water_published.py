@@ -2,7 +2,7 @@
 
 import pytest
 
-from data.drying import DryingForm, fit_drying
+from data.medium.drying import DryingForm, fit_drying
 from data.water import evaporation_watts, water_content
 
 # water left in a tray, g over hours; made for this check

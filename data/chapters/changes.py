@@ -1,0 +1,117 @@
+"""Changes: every decision of a person, with the way back.
+
+In    a short text and a function that makes the change through a `Recorder`
+Out   the change, kept in one transaction with its images; `undo` and `redo`, today and tomorrow
+Not   what is changed (`book.py` and its neighbours), the images (`tables/journal.py`)
+"""
+
+import sqlite3
+from collections.abc import Callable
+from datetime import datetime
+
+from data import queries
+from data.chapters.reader import Reader
+from data.errors import CannotUndo
+from data.records import Change
+from data.tables import correctionrows
+from data.tables.journal import Recorder, apply_images, can_be_redone, from_text
+from data.tables.rows import time_text
+
+__all__ = ["Changes"]
+
+
+class Changes(Reader):
+    """A book whose changes can be taken back."""
+
+    def _change(self, text: str, change: Callable[[Recorder], None]) -> None:
+        """Do what a person wants, in one transaction with the note how to take it back."""
+        with self.writing() as db:
+            recorder = Recorder(db)
+            change(recorder)
+            if recorder.is_empty:
+                return
+            for row in self._rows(queries.UNDONE_CHANGES):  # a new change ends what could be done again
+                db.table("change").delete(row["id"])
+            made_at = time_text(datetime.now())
+            db.table("change").insert({"made_at": made_at, "text": text, "images": recorder.text})
+
+    def in_one_step(self, text: str, change: Callable[[Recorder], None]) -> None:
+        """Do what another part of the program wants as one step that can be taken back."""
+        self._change(text, change)
+
+    def undo(self) -> str | None:
+        """Take back the last change of a person; returns its text, or None where there is none.
+
+        Raises
+        ------
+        CannotUndo
+            If something kept later rests on it; nothing is changed then.
+        """
+        return self._turn(queries.CHANGE_TO_UNDO, forward=False)
+
+    def undo_takes_long(self) -> bool:
+        """Whether `undo` would take back a whole book that came in: for a worker then."""
+        row = self._row(queries.CHANGE_TO_UNDO)
+        return row is not None and not can_be_redone(row["images"])
+
+    def redo(self) -> str | None:
+        """Do again what `undo` took back; returns its text, or None where there is nothing."""
+        return self._turn(queries.CHANGE_TO_REDO, forward=True)
+
+    def _turn(self, query: str, *, forward: bool) -> str | None:
+        text: str | None = None
+        try:
+            with self.writing() as db:
+                row = self._row(query)
+                if row is None:
+                    return None
+                text = str(row["text"])
+                if self._is_outdated(row["images"]):
+                    raise CannotUndo(self.folder, change=text)
+                db.execute(queries.LATE_FOREIGN_KEYS)
+                apply_images(db, row["images"], forward=forward)
+                if can_be_redone(row["images"]):
+                    db.table("change").update(row["id"], {"undone": 0 if forward else 1})
+                else:
+                    db.table("change").delete(row["id"])
+        except sqlite3.IntegrityError as error:
+            raise CannotUndo(self.folder, change=text) from error
+        return text
+
+    def _is_outdated(self, images: str) -> bool:
+        """Whether a photo that the change was about has been scored by another version since."""
+        asked = {"score": correctionrows.NEWER_SCORE, "suspect": correctionrows.NEWER_SCORE_OF_SUSPECT}
+        return any(
+            self._row(asked[image["table"]], id=image["id"]) is not None
+            for image in from_text(images)
+            if image["table"] in asked and "id" in image  # whole books that came in have none
+        )
+
+    def forget_changes(self) -> None:
+        """Let what was done so far stand for good; nothing of it can be taken back any more."""
+        with self.writing() as db:
+            db.table("change").delete_where()
+
+    def undo_text(self) -> str | None:
+        """What `undo` would take back ("mold on A5"), or None."""
+        change = self.to_undo()
+        return None if change is None else change.text
+
+    def redo_text(self) -> str | None:
+        """What `redo` would do again, or None."""
+        change = self.to_redo()
+        return None if change is None else change.text
+
+    def to_undo(self) -> Change | None:
+        """The person's change that `undo` would take back."""
+        return _change(self._row(queries.CHANGE_TO_UNDO))
+
+    def to_redo(self) -> Change | None:
+        """The person's change that `redo` would do again."""
+        return _change(self._row(queries.CHANGE_TO_REDO))
+
+
+def _change(row: sqlite3.Row | None) -> Change | None:
+    if row is None:
+        return None
+    return Change(id=row["id"], text=row["text"], made_at=datetime.fromisoformat(row["made_at"]))

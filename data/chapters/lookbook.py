@@ -1,0 +1,188 @@
+"""Look book: what the look list asks of the book, a person's answers to it, and its history.
+
+In    a book; looks and answers
+Out   a `Morning`; answers kept, with a way back; entries with their first and last day, and why they went
+Not   what needs a look (`watch.py`), which answer hides what (`looklist/answers.py`)
+"""
+
+from collections import defaultdict
+from collections.abc import Iterable, Sequence
+from datetime import date, datetime, time, timedelta
+
+from data.chapters.changes import Changes
+from data.chapters.gone import gone_why
+from data.chapters.reader import GROWTH_DAYS
+from data.events import EventKind
+from data.growing.air import AirSample, air_samples
+from data.look import Look
+from data.looklist.answers import Answer, AnswerKind
+from data.looklist.stackair import SPAN, is_stacked
+from data.numbers import TrayId
+from data.readings import ReadingKind
+from data.records import DayNumbers, EarlierDay, Tray
+from data.tables import lookrows, noterows
+from data.tables.journal import Recorder
+from data.tables.lookrows import PastLook, answer_of, earlier_day_of, numbers_of, past_look_of
+from data.tables.noterows import crop_of
+from data.tables.rows import time_text
+from data.watch import Morning
+
+__all__ = ["LookBook"]
+
+UP = 70.0  # % coverage from which no earlier trays are asked about coming up
+EARLIER_DAYS = 10  # after sowing; later no crop is just coming up (common practice)
+EVENING = time(20)  # of a day that is looked at afterwards
+HOUR = timedelta(hours=1)
+
+
+class LookBook(Changes):
+    """The look list of a book."""
+
+    # --- what it rests on
+
+    def morning(self, today: date | None = None) -> Morning:
+        """All that the look list of a day rests on; by default of today."""
+        now = self.now() if today is None else datetime.combine(today, EVENING)
+        day = now.date()
+        trays = self.trays()
+        since = (day - timedelta(days=GROWTH_DAYS)).isoformat()
+        numbers = tuple(
+            numbers_of(row)
+            for row in self._rows(lookrows.NUMBERS, since=since, method=self.comparable().method)
+        )
+        crops = {
+            row["name"]: crop_of(row)
+            for name in {tray.crop for tray in trays}
+            for row in self._rows(noterows.CROP, name=name)
+        }
+        return Morning(
+            today=day,
+            trays=trays,
+            numbers=numbers,
+            suspects=self.seen_suspects(),
+            proposed=self.proposed(day),
+            earlier=self._earlier(trays, numbers, day),
+            crops=crops,
+            weights=self._weights(),
+            watered=self._watered(),
+            air=self._air(trays, now),
+            answers=self.look_answers(),
+            now=now,
+        )
+
+    def _weights(self) -> dict[TrayId, list[tuple[datetime, float]]]:
+        found: dict[TrayId, list[tuple[datetime, float]]] = defaultdict(list)
+        for tray, at, grams in self._rows(lookrows.NOTED, kind=str(ReadingKind.WEIGHT)):
+            found[tray].append((datetime.fromisoformat(at), grams))
+        return found
+
+    def _watered(self) -> dict[TrayId, list[datetime]]:
+        found: dict[TrayId, list[datetime]] = defaultdict(list)
+        for tray, at, _ in self._rows(lookrows.NOTED, kind=str(ReadingKind.WATER)):
+            found[tray].append(datetime.fromisoformat(at))
+        for row in self._rows(noterows.EVENTS_OF_GROWING):
+            if row["kind"] == EventKind.WATERED:
+                found[row["tray"]].append(datetime.fromisoformat(row["at"]))
+        return found
+
+    def _air(self, trays: Iterable[Tray], now: datetime) -> dict[str, tuple[AirSample, ...]]:
+        """The last day's log of each shelf on which covered trays press on each other."""
+
+        def logged(shelf: str, kind: ReadingKind) -> list[tuple[datetime, float]]:
+            rows = self._rows(
+                noterows.READINGS_OF_SHELF,
+                shelf=shelf, kind=str(kind), since=time_text(now - SPAN - HOUR), until=time_text(now),
+            )  # fmt: skip
+            return [(datetime.fromisoformat(row["taken_at"]), row["value"]) for row in rows]
+
+        return {
+            shelf: air_samples(
+                logged(shelf, ReadingKind.AIR_TEMPERATURE), logged(shelf, ReadingKind.HUMIDITY)
+            )
+            for shelf in {tray.shelf for tray in trays if is_stacked(tray, now)}
+        }
+
+    def _earlier(
+        self, trays: Iterable[Tray], numbers: Iterable[DayNumbers], today: date
+    ) -> tuple[EarlierDay, ...]:
+        """The first days of the last trays of those crops that are just coming up."""
+        newest = {one.tray_id: one.coverage for one in numbers if one.sure and one.coverage is not None}
+        young = [
+            tray for tray in trays if tray.day(today) <= EARLIER_DAYS and (newest.get(tray.id) or 0.0) < UP
+        ]
+        found: list[EarlierDay] = []
+        for crop in {tray.crop for tray in young}:
+            same = [tray for tray in young if tray.crop == crop]
+            before = min(tray.sown_at for tray in same).date().isoformat()
+            days = f"+{1 + max(tray.day(today) for tray in same)} days"
+            rows = self._rows(lookrows.EARLIER, crop=crop, before=before, days=days)
+            found += (earlier_day_of(row, crop) for row in rows)
+        return tuple(found)
+
+    # --- answers
+
+    def look_answers(self) -> tuple[Answer, ...]:
+        """What a person has said to looks at growing trays, oldest first."""
+        return tuple(answer_of(row) for row in self._rows(lookrows.ANSWERS))
+
+    def answer_look(self, look: Look, answer: AnswerKind | str) -> None:
+        """Say "seen" or "tomorrow" to a line of the look list, with all reasons in it."""
+        said = AnswerKind(answer)
+        on = self.today().isoformat()
+
+        def change(recorder: Recorder) -> None:
+            for one in look.whole:
+                for tray in one.trays or (one.tray_id,):
+                    recorder.insert(
+                        "look_answer",
+                        {
+                            "tray": tray, "what": str(one.what), "since": one.since.isoformat(),
+                            "answer": str(said), "urgency": int(one.urgency), "size": one.size,
+                            "answered_on": on,
+                        },
+                    )  # fmt: skip
+
+        text = f"{look.code} seen" if said is AnswerKind.SEEN else f"{look.code} put off until tomorrow"
+        self._change(text, change)
+
+    # --- history
+
+    def keep_history(self, reasons: Sequence[Look], morning: Morning) -> None:
+        """Note which reasons hold today, and why those that held before do not; writes only what changed."""
+        today = morning.today.isoformat()
+        rows = {(row["tray"], row["what"]): row for row in self._rows(lookrows.OPEN_ENTRIES)}
+        here = {(look.tray_id, str(look.what)): look for look in reasons}
+        news = [
+            look
+            for key, look in here.items()
+            if key not in rows
+            or (rows[key]["last_on"], rows[key]["urgency"], rows[key]["sentence"])
+            != (today, int(look.urgency), str(look.sentence))
+        ]
+        gone = [row for key, row in rows.items() if key not in here and row["last_on"] <= today]
+        if not news and not gone:
+            return
+        with self.writing() as db:
+            table = db.table("look_entry")
+            for look in news:
+                row = rows.get((look.tray_id, str(look.what)))
+                said = {"urgency": int(look.urgency), "sentence": str(look.sentence), "last_on": today}
+                if row is not None:
+                    table.update(row["id"], said)
+                    continue
+                key = {"tray": int(look.tray_id), "what": str(look.what), "since": look.since.isoformat()}
+                old = self._row(lookrows.SAME_ENTRY, **key)
+                if old is None:
+                    table.insert(key | said | {"first_on": today})
+                else:
+                    table.update(old["id"], said | {"gone_on": None, "gone_why": ""})
+            for row in gone:
+                table.update(row["id"], {"gone_on": today, "gone_why": str(gone_why(row, morning))})
+
+    def look_history(self, tray_id: TrayId | None = None, trial: str | None = None) -> tuple[PastLook, ...]:
+        """What stood on the look list, of one tray, of one trial or of all, newest first."""
+        rows = self._rows(lookrows.PAST, tray=tray_id, trial=trial)
+        answers = {
+            tray: self._rows(lookrows.ANSWERS_OF_TRAY, tray=tray) for tray in {row["tray"] for row in rows}
+        }
+        return tuple(past_look_of(row, answers[row["tray"]]) for row in rows)

@@ -1,0 +1,78 @@
+"""Match book: which tray a photo shows, as a person says it.
+
+In    photos without a tray, or with a wrong one; a person's word; trays that came in after their photos
+Out   the match kept, one step of undo; suspects judged by the day and the medium of the tray
+Not   proposals (`photos/walk.py`), tags (`book.py`), clocks (`clockbook.py`)
+"""
+
+from collections.abc import Mapping, Sequence
+from datetime import datetime
+
+from data import queries
+from data.chapters.suspectbook import SuspectBook
+from data.photos.rootday import kept_judged_again
+from data.records import Fate, PhotoId, TrayId, fate_of
+from data.tables import walkrows
+from data.tables.journal import Recorder
+
+__all__ = ["MatchBook"]
+
+
+class MatchBook(SuspectBook):
+    """Photos and the trays that they show."""
+
+    def match(self, photo_id: PhotoId, tray_id: TrayId) -> Fate:
+        """Say which tray a photo shows."""
+        return self.match_all({photo_id: tray_id})[0]
+
+    def match_all(self, trays: Mapping[PhotoId, TrayId]) -> tuple[Fate, ...]:
+        """Say which trays several photos show, as one step of undo (the proposals of a walk, say)."""
+        rows = self.photos_named(trays)
+        codes = [self.tray(tray).code for tray in trays.values()]
+
+        def change(recorder: Recorder) -> None:
+            for photo, tray in trays.items():
+                by = "walk" if rows[photo].proposal_id == tray else "person"
+                recorder.update("photo", photo, {"tray": tray, "matched_by": by, "left_out_at": None})
+                if rows[photo].tray_id is None:
+                    self._judge_kept(recorder, photo, tray, rows[photo].taken_at)
+            for photo in trays:
+                self._close_by_match(recorder, photo)
+
+        self._change(_text(codes), change)
+        now = self.photos_named(trays)
+        return tuple(fate_of(now[photo]) for photo in trays)
+
+    def match_by_tag(self) -> int:
+        """Match photos that came in before their trays did, by their tags; how many, as one step of undo."""
+        found: dict[PhotoId, tuple[TrayId, datetime]] = {}
+        for row in self._rows(walkrows.TAGGED_WITHOUT_TRAY):
+            taken_at = datetime.fromisoformat(row["taken_at"])
+            tray = self.tray_under_tag(row["tag_number"], taken_at)
+            if tray is not None:
+                found[PhotoId(row["id"])] = (tray, taken_at)
+        if not found:
+            return 0
+
+        def change(recorder: Recorder) -> None:
+            for photo, (tray, taken_at) in found.items():
+                recorder.update("photo", photo, {"tray": tray, "matched_by": "tag"})
+                self._judge_kept(recorder, photo, tray, taken_at)
+            for photo in found:
+                self._close_by_match(recorder, photo)
+
+        codes = [self.tray(tray).code for tray, _ in found.values()]
+        self._change(_text(codes), change)
+        return len(found)
+
+    def _judge_kept(self, recorder: Recorder, photo_id: PhotoId, tray_id: TrayId, taken_at: datetime) -> None:
+        """Suspects of a photo that had no tray count by the day and the medium of the tray it now has."""
+        tray = self.tray(tray_id)
+        for score in self._rows(queries.SCORES_OF_PHOTO, photo=photo_id):
+            for suspect in self._rows(queries.SUSPECTS_OF_SCORE, score=score["id"]):
+                recorder.update("suspect", suspect["id"], kept_judged_again(dict(suspect), tray, taken_at))
+
+
+def _text(codes: Sequence[str]) -> str:
+    """What undo would take back."""
+    return f"photo matched to {codes[0]}" if len(codes) == 1 else f"{len(codes)} photos matched"

@@ -1,0 +1,280 @@
+"""Plan book: every plan of a trial that was kept, every drawing of its places, and the sowing of its trays.
+
+In    a `Plan`; a seed; a drawing
+Out   kept versions and drawings, oldest first; trays with codes, tags, blocks and places
+Not   what is in a plan (`trial.py`), how places are drawn (`plan/drawing.py`)
+
+Nothing is overwritten: a changed plan is a new version with its reason, a new drawing stands beside the old.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from datetime import datetime, time, timedelta
+from secrets import randbelow
+from typing import Any
+
+from data.chapters.traybook import TrayBook
+from data.errors import LevelIsFixed, ReasonWanted, TagsUsedUp
+from data.growing.conditions import Crop, Medium, from_defaults
+from data.plan.drawing import Draw, DrawId, KeptDraw, NoTagsLeft, Place, draw_text, draw_trial
+from data.records import NewTray, Tray, TrayId
+from data.tables import noterows, planrows
+from data.tables.journal import Recorder
+from data.tables.planrows import kept_draws, kept_plans
+from data.tables.rows import time_text, tray_of
+from data.trial import CONFIDENCE, MEDIUM, YES_NO, KeptPlan, MeasureKind, Plan, PlanId, plan_text
+
+__all__ = ["MORNING", "PlanBook", "new_tray", "unsown"]
+
+SEEDS = 2**31 - 1
+MORNING = time(9)  # when trays are sown, unless somebody says otherwise
+
+
+class PlanBook(TrayBook):
+    """The trials of a book."""
+
+    # --- plans
+
+    def trials(self) -> tuple[str, ...]:
+        """Names of all trials, by their first plan or tray."""
+        return tuple(row["name"] for row in self._rows(planrows.TRIAL_NAMES))
+
+    def plans(self, trial: str | None = None) -> tuple[KeptPlan, ...]:
+        """All versions of a trial's plan, or of all trials, oldest first."""
+        return kept_plans(self._rows(planrows.PLANS, trial=trial))
+
+    def plan(self, plan_id: PlanId) -> KeptPlan:
+        """One kept version; raises `KeyError`."""
+        for kept in self.plans():
+            if kept.id == plan_id:
+                return kept
+        raise KeyError(plan_id)
+
+    def keep_plan(self, plan: Plan, why: str = "", *, at: datetime | None = None) -> PlanId:
+        """Keep a plan, with the date, as the first version of its trial or as a new one with its reason.
+
+        A plan that is the same as the last version is not kept again.
+
+        Raises
+        ------
+        ReasonWanted
+            If the trial has a plan already and `why` is empty.
+        LevelIsFixed
+            If the plan names another confidence than verdicts have.
+        """
+        if plan.level != CONFIDENCE:
+            raise LevelIsFixed(self.folder, level=plan.level, fixed=CONFIDENCE)
+        before = self.plans(plan.trial)
+        if before and before[-1].plan == plan:
+            return before[-1].id
+        if before and not why.strip():
+            raise ReasonWanted(self.folder, what=plan.trial)
+        kept_at = time_text(at or self.now())
+        ids: list[int] = []
+
+        def change(recorder: Recorder) -> None:
+            trial = self._trial_of(recorder, plan, kept_at)
+            values = {"trial": trial, "body": plan_text(plan), "kept_at": kept_at, "why": why.strip()}
+            ids.append(recorder.insert("plan", values))
+
+        self._change(f"plan of {plan.trial}", change)
+        return PlanId(ids[0])
+
+    def keep_score_rule(self, trial: str, score: Mapping[str, Any], why: str) -> PlanId:
+        """Keep other limits and weights of the canopy score: a new version of the plan, one step of undo.
+
+        The drawing goes along, since where trays stand does not change by it.
+
+        Raises
+        ------
+        KeyError
+            If the trial has no plan.
+        ReasonWanted
+            If `why` is empty.
+        """
+        before = self.plans(trial)
+        if not before:
+            raise KeyError(trial)
+        plan = replace(before[-1].plan, score=dict(score))
+        if plan == before[-1].plan:
+            return before[-1].id
+        if not why.strip():
+            raise ReasonWanted(self.folder, what=trial)
+        drawn = [kept for kept in self.draws(trial) if kept.plan_id == before[-1].id]
+        at = time_text(self.now())
+        ids: list[int] = []
+
+        def change(recorder: Recorder) -> None:
+            row = self._trial_of(recorder, plan, at)
+            values = {"trial": row, "body": plan_text(plan), "kept_at": at, "why": why.strip()}
+            ids.append(recorder.insert("plan", values))
+            for kept in drawn[-1:]:
+                body = draw_text(kept.draw)
+                draw = {"seed": kept.draw.seed, "body": body, "drawn_at": at, "why": why.strip()}
+                recorder.insert("draw", {"plan": ids[0]} | draw)
+
+        self._change(f"limits and weights of {trial}", change)
+        return PlanId(ids[0])
+
+    def _trial_of(self, recorder: Recorder, plan: Plan, kept_at: str) -> int:
+        """The trial's row, which follows its newest plan."""
+        medium = plan.trusted_medium
+        trusted = None
+        if medium is not None:
+            row = self._row(noterows.MEDIUM, name=medium)
+            trusted = recorder.insert("medium", {"name": medium}) if row is None else int(row["id"])
+        score = plan.measure(MeasureKind.SCORE)
+        points = score.margin if score is not None and score.unit == "points" else None
+        values = {
+            "question": plan.words,
+            "trusted": trusted,
+            "margin_points": points,
+            "margin_set_at": kept_at,
+            "began_on": min((block.sow_on.isoformat() for block in plan.blocks), default=None),
+        }
+        row = self._row(planrows.TRIAL_ID, name=plan.trial)
+        if row is None:
+            return recorder.insert("trial", {"name": plan.trial} | values)
+        recorder.update("trial", int(row["id"]), values)
+        return int(row["id"])
+
+    # --- drawings
+
+    def draws(self, trial: str) -> tuple[KeptDraw, ...]:
+        """All drawings of a trial, whichever version they belong to, oldest first."""
+        return kept_draws(self._rows(planrows.DRAWS, trial=trial))
+
+    def draw_places(
+        self, plan_id: PlanId, *, seed: int | None = None, why: str = "", at: datetime | None = None
+    ) -> KeptDraw:
+        """Draw the places of a plan by lot and keep them; blocks whose trays are sown stay as they stand.
+
+        Raises
+        ------
+        ReasonWanted
+            If these places were drawn before and `why` is empty.
+        TagsUsedUp
+            If more trays stand at the same time than there are free tags.
+        """
+        kept = self.plan(plan_id)
+        before = self.draws(kept.plan.trial)
+        if before and before[-1].plan_id != plan_id:  # the new version says why
+            why = why or kept.why
+        if before and not why.strip():
+            raise ReasonWanted(self.folder, what=kept.plan.trial)
+        stand = self._standing(kept.plan, before)
+        growing = self.trays()
+        try:
+            draw = draw_trial(
+                kept.plan,
+                1 + randbelow(SEEDS) if seed is None else seed,
+                kept=stand,
+                taken_tags=(tray.tag_number for tray in growing if tray.tag_number is not None),
+                taken_codes=(tray.code for tray in growing),
+            )
+        except NoTagsLeft as error:
+            raise TagsUsedUp(self.folder) from error
+        self.keep_draw(plan_id, draw, why=why, at=at)
+        return self.draws(kept.plan.trial)[-1]
+
+    def keep_draw(self, plan_id: PlanId, draw: Draw, *, why: str = "", at: datetime | None = None) -> None:
+        """Keep a drawing that was made elsewhere, on paper say; `draw_places` makes one."""
+        values = {
+            "plan": plan_id,
+            "seed": draw.seed,
+            "body": draw_text(draw),
+            "drawn_at": time_text(at or self.now()),
+            "why": why.strip(),
+        }
+        text = f"places of {self.plan(plan_id).plan.trial} drawn"
+
+        def change(recorder: Recorder) -> None:
+            recorder.insert("draw", values)
+
+        self._change(text, change)
+
+    def _standing(self, plan: Plan, before: Sequence[KeptDraw]) -> tuple[Place, ...]:
+        """Places of the last drawing in blocks that were sown already."""
+        if not before:
+            return ()
+        sown = {tray.block for tray in self.trial_trays(plan.trial)}
+        return tuple(place for place in before[-1].draw.places if place.block in sown)
+
+    # --- sowing
+
+    def trial_trays(self, trial: str) -> tuple[Tray, ...]:
+        """All trays of a trial, done ones too, in rack order."""
+        return tuple(tray_of(row) for row in self._rows(planrows.TRAYS_OF_TRIAL, trial=trial))
+
+    def trays_to_sow(self) -> int:
+        """Trays that are drawn and not sown yet, of the newest drawing of every trial."""
+        last = ((trial, self.draws(trial)[-1:]) for trial in self.trials())
+        return sum(len(unsown(kept.draw, self.trial_trays(trial))) for trial, kepts in last for kept in kepts)
+
+    def sow_trial(self, draw_id: DrawId, *, sown_at: datetime | None = None) -> tuple[TrayId, ...]:
+        """Add the trays of the next round that is not sown yet, in one step of undo.
+
+        Parameters
+        ----------
+        sown_at : when; None is the morning of the day that was planned.
+        """
+        kept = self._draw(draw_id)
+        plan = self.plan(kept.plan_id).plan
+        waiting = unsown(kept.draw, self.trial_trays(plan.trial))
+        if not waiting:
+            return ()
+        turn = min(place.round for place in waiting)
+        return self.add_trays(
+            self._new_tray(plan, place, sown_at or datetime.combine(place.sow_on, MORNING))
+            for place in waiting
+            if place.round == turn
+        )
+
+    def _draw(self, draw_id: DrawId) -> KeptDraw:
+        row = self._row(planrows.TRIAL_OF_DRAW, draw=draw_id)
+        if row is None:
+            raise KeyError(draw_id)
+        return next(kept for kept in self.draws(row["trial"]) if kept.id == draw_id)
+
+    def _new_tray(self, plan: Plan, place: Place, sown_at: datetime) -> NewTray:
+        """What the grower has said of crop and medium, over it what the plan says."""
+        settings = dict(plan.same) | dict(plan.treatment(place.treatment).settings)
+        medium = self.medium(settings[MEDIUM]) or Medium(name=settings[MEDIUM])
+        crop = self.crop(place.crop) or Crop(name=place.crop)
+        return new_tray(plan, place, sown_at, from_defaults(crop, medium, sown_at, place.code))
+
+
+def unsown(draw: Draw, trays: Sequence[Tray]) -> tuple[Place, ...]:
+    """The places of a drawing that have no tray yet."""
+    there = {(tray.block, tray.code) for tray in trays}
+    return tuple(place for place in draw.places if (place.block, place.code) not in there)
+
+
+def new_tray(plan: Plan, place: Place, sown_at: datetime, usual: NewTray) -> NewTray:
+    """A tray at its place, as the plan wants it; what the plan leaves open is as usual."""
+    crop = plan.crop(place.crop)
+    settings = dict(plan.same) | dict(plan.treatment(place.treatment).settings)
+    said: dict[str, Any] = {
+        name: settings[name] for name in ("watering", "feed", "seating", "light") if name in settings
+    }
+    for factor, field in (("heat mat", "heat_mat"), ("stacking", "stacked")):
+        if factor in settings:
+            said[field] = settings[factor] == YES_NO[factor][0]
+    for field in ("sowing_rate_g", "soak_hours", "seed_lot"):
+        if getattr(crop, field) is not None:
+            said[field] = getattr(crop, field)
+    if crop.blackout_days is not None:
+        covered = crop.blackout_days > 0
+        said["blackout_from"] = sown_at if covered else None
+        said["blackout_to"] = sown_at + timedelta(days=crop.blackout_days) if covered else None
+    return replace(
+        usual,
+        code=place.code,
+        tag_number=place.tag_number,
+        shelf=place.shelf,
+        position=place.position,
+        block=place.block,
+        trial=plan.trial,
+        tray_type=plan.tray_type,
+        **said,
+    )

@@ -1,0 +1,295 @@
+"""Store: the folder of a book, its connections, transactions and backups.
+
+In    a folder
+Out   a connection for each thread, `writing()`, backups; the world's errors as `BookError`
+Not   trays and photos (`reader.py`, `book.py`), tables (`schema.py`)
+
+Reading needs `sqlite3` alone; `sqlite_utils` comes in with the first writing, so that a window can show its
+look list before. One store may be used from many threads: each has its own connection; readers never wait.
+"""
+
+import contextlib
+import os
+import sqlite3
+import threading
+from collections.abc import Iterator
+from contextlib import contextmanager
+from datetime import date, datetime
+from pathlib import Path
+from typing import TYPE_CHECKING, Any, Self
+
+from data import queries, schema
+from data.errors import BookClosed, BookDamaged, BookExists, BookIsNewer, NotABook, damage_in, in_words
+from data.photos.originals import clear_leftovers
+
+if TYPE_CHECKING:
+    from sqlite_utils import Database
+
+__all__ = ["BACKUPS_KEPT", "FILE", "Store"]
+
+FILE = "book.sqlite"
+WAIT_MS = 5000  # for another writer
+CLOSE_WAIT_S = 5.0  # for a query of another thread
+BACKUPS_KEPT = 14
+
+
+class _Session:
+    """A connection, and its `sqlite_utils` face once something is written."""
+
+    def __init__(self, path: Path, wait_ms: int) -> None:
+        # check_same_thread: only so that `close` may close what other threads have opened
+        self.connection = sqlite3.connect(
+            f"{path.absolute().as_uri()}?mode=rw", uri=True, isolation_level=None, check_same_thread=False
+        )
+        self.connection.row_factory = sqlite3.Row
+        self.in_use = (
+            threading.RLock()
+        )  # closing a connection under a running query crashes the process (seen)
+        self.closed = False
+        for statement in queries.ON_CONNECTING:
+            self.connection.execute(statement.format(wait_ms=wait_ms))
+        self._face: Database | None = None
+
+    @property
+    def face(self) -> "Database":
+        if self._face is None:
+            from sqlite_utils import Database
+
+            self._face = Database(self.connection)
+        return self._face
+
+    def close(self) -> None:
+        """Close once nothing runs on it; after `CLOSE_WAIT_S` it is left to the thread that still uses it."""
+        if self.in_use.acquire(timeout=CLOSE_WAIT_S):
+            self.closed = True
+            self.connection.close()
+            self.in_use.release()
+
+
+class _Lease:
+    """A session for as long as one thread lives; then the next thread may have it."""
+
+    def __init__(self, session: _Session, free: list[_Session]) -> None:
+        self.session, self._free = session, free
+
+    def __del__(self) -> None:
+        # Qt's pool makes a new Python thread of each job: a connection for each would never be closed
+        self._free.append(self.session)
+
+
+class Store:
+    """One book on the disk. Made by `create` or `open`, never by its constructor."""
+
+    def __init__(self, folder: Path, *, wait_ms: int = WAIT_MS) -> None:
+        self.folder = folder
+        self._wait_ms = wait_ms
+        self._mine = threading.local()
+        self._all: list[_Session] = []
+        self._free: list[_Session] = []  # of threads that have ended
+        self._lock = threading.Lock()
+        self._closed = False
+
+    @classmethod
+    def create(cls, folder: Path) -> Self:
+        """A new, empty book in `folder`, which is made where it is missing; raises `BookExists`."""
+        path = folder / FILE
+        if path.exists():
+            raise BookExists(folder)
+        with in_words(folder):
+            for place in ("photos", "backups", "cache"):
+                (folder / place).mkdir(parents=True, exist_ok=True)
+            path.touch(exist_ok=False)
+        store = cls(folder)
+        try:
+            with store._using() as session:
+                session.connection.execute(queries.WRITE_AHEAD)
+                session.connection.execute(queries.WRITE_APPLICATION.format(number=schema.APPLICATION_ID))
+            store._migrate()
+        except BaseException:
+            store.close()
+            for rest in folder.glob(f"{FILE}*"):
+                rest.unlink(missing_ok=True)
+            raise
+        return store
+
+    @classmethod
+    def open(cls, folder: Path, *, wait_ms: int = WAIT_MS) -> Self:
+        """The book in `folder`, brought up to date; raises a `BookError` and leaves it as it was."""
+        if not (folder / FILE).is_file():
+            raise NotABook(folder)
+        store = cls(folder, wait_ms=wait_ms)
+        try:
+            store._look_at_it()
+        except BookDamaged as error:
+            store.close()
+            raise damage_in(folder) from error
+        except BaseException:
+            store.close()
+            raise
+        return store
+
+    def _look_at_it(self) -> None:
+        """Refuse what is no book or a newer one; apply the steps that it lacks, after a backup."""
+        with self._using() as session:
+            number = session.connection.execute(queries.READ_APPLICATION).fetchone()[0]
+            if number != schema.APPLICATION_ID:
+                raise NotABook(self.folder)
+            applied = schema.applied_steps(session.connection)
+        known = [step.__name__ for step in schema.STEPS]
+        if set(applied) - set(known):
+            raise BookIsNewer(self.folder)
+        if set(known) - set(applied):
+            self.copy_to(self.folder / "backups" / f"before-{known[-1]}.sqlite")
+            self._migrate()
+
+    def _migrate(self) -> None:
+        with self.writing() as db:
+            schema.migrate(db)
+
+    def close(self) -> None:
+        """Close all threads' connections, each once its query is done; later use raises `BookClosed`."""
+        with self._lock:
+            self._closed = True
+            sessions, self._all = self._all, []
+        for session in sessions:
+            session.close()
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self.close()
+
+    # --- reading and writing
+
+    @contextmanager
+    def _using(self) -> Iterator[_Session]:
+        """This thread's session, which nobody closes meanwhile; the world's errors as `BookError`."""
+        with in_words(self.folder):
+            session = self._session()
+            with session.in_use:
+                if session.closed:
+                    raise BookClosed(self.folder)
+                yield session
+
+    def _session(self) -> _Session:
+        lease: _Lease | None = getattr(self._mine, "lease", None)
+        if lease is None:
+            lease = self._mine.lease = _Lease(self._free_session(), self._free)
+        return lease.session
+
+    def _free_session(self) -> _Session:
+        with self._lock:
+            if self._closed:
+                raise BookClosed(self.folder)
+            if self._free:
+                return self._free.pop()
+            session = _Session(self.folder / FILE, self._wait_ms)
+            self._all.append(session)
+            return session
+
+    def _rows(self, query: str, **values: Any) -> list[sqlite3.Row]:
+        """All answers to a named query."""
+        with self._using() as session:
+            return session.connection.execute(query, values).fetchall()
+
+    def _row(self, query: str, **values: Any) -> sqlite3.Row | None:
+        """The first answer to a named query, if there is one."""
+        rows = self._rows(query, **values)
+        return rows[0] if rows else None
+
+    @contextmanager
+    def writing(self) -> Iterator["Database"]:
+        """Everything inside is kept together, or nothing is; blocks may nest."""
+        with self._using() as session:
+            connection = session.connection
+            if connection.in_transaction:
+                with session.face.atomic():
+                    yield session.face
+                return
+            connection.execute(queries.BEGIN)
+            try:
+                yield session.face
+                connection.commit()
+            except BaseException:
+                if connection.in_transaction:
+                    connection.rollback()
+                raise
+
+    @contextmanager
+    def whole_tables(self) -> Iterator["Database"]:
+        """One state of the book, for whoever goes through whole tables; nothing may be written inside."""
+        with self._using() as session:
+            connection = session.connection
+            if connection.in_transaction:
+                yield session.face
+                return
+            connection.execute(queries.BEGIN_READING)
+            try:
+                yield session.face
+            finally:
+                connection.rollback()
+
+    def written_elsewhere(self) -> bool:
+        """Whether another thread, window or program has written since this thread asked last."""
+        row = self._row(queries.READ_VERSION)
+        before, now = getattr(self._mine, "version", None), None if row is None else int(row[0])
+        self._mine.version = now
+        return before is not None and before != now
+
+    # --- settings and days
+
+    def setting(self, name: str) -> str | None:
+        """A setting of this book."""
+        row = self._row(queries.SETTING, name=name)
+        return None if row is None else str(row["value"])
+
+    def set_setting(self, name: str, value: str) -> None:
+        """Keep a setting of this book."""
+        with self.writing() as db:
+            db.table("setting").upsert({"name": name, "value": value}, pk="name")
+
+    def today(self) -> date:
+        """Today by the rack's calendar; a demonstration stands still on its own day."""
+        fixed = self.setting("today")
+        return date.today() if fixed is None else date.fromisoformat(fixed)
+
+    def now(self) -> datetime:
+        """The time of day, on `today()`."""
+        return datetime.combine(self.today(), datetime.now().time())
+
+    # --- backups
+
+    def back_up(self) -> Path:
+        """The backup of this day, made if it is not there yet; the newest 14 are kept. Slow: for a worker."""
+        with in_words(self.folder):
+            target = self.folder / "backups" / f"book-{date.today().isoformat()}.sqlite"
+            if not target.exists():
+                self.copy_to(target)
+                clear_leftovers(self.folder)
+                old = sorted(target.parent.glob("book-*.sqlite"))[:-BACKUPS_KEPT]
+                for path in old:
+                    path.unlink(missing_ok=True)
+        return target
+
+    def copy_to(self, target: Path) -> None:
+        """Copy the database through SQLite's own backup; checked before it gets its name. For a worker."""
+        target.parent.mkdir(parents=True, exist_ok=True)
+        part = target.with_suffix(".part")
+        try:
+            with contextlib.closing(sqlite3.connect(part)) as copy, self._using() as session:
+                session.connection.backup(copy)
+                if copy.execute(queries.QUICK_CHECK).fetchone()[0] != "ok":
+                    raise BookDamaged(self.folder)
+            os.replace(part, target)
+        finally:
+            for rest in part.parent.glob(f"{part.name}*"):
+                rest.unlink(missing_ok=True)
+
+    def is_whole(self) -> bool:
+        """Whether SQLite finds the whole file in order. Slow: 0.1 s for 50 MB."""
+        try:
+            with self._using() as session:
+                return bool(session.connection.execute(queries.QUICK_CHECK).fetchone()[0] == "ok")
+        except BookDamaged:
+            return False

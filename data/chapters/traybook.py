@@ -1,0 +1,174 @@
+"""Tray book: trays, and the crops, media and tray types that they are made of.
+
+In    what a grower decides
+Out   the same, kept and handed out; each change can be taken back
+Not   photos (`book.py`), readings and events (`daybook.py`), what is plausible (`growing/croptable.py`)
+"""
+
+import sqlite3
+from collections.abc import Iterable
+from dataclasses import asdict, replace
+from datetime import datetime
+from typing import Any
+
+from data import queries
+from data.chapters.sowing import TagOnTray, change_tray, sow
+from data.chapters.typebook import TypeBook
+from data.errors import TagTaken
+from data.growing.conditions import Crop, Medium, as_new, from_defaults, like, next_code
+from data.records import NewTray, Tray, TrayId
+from data.tables import noterows
+from data.tables.journal import Recorder
+from data.tables.rows import time_text, tray_of
+
+__all__ = ["TrayBook"]
+
+FIRST_CODE = "A1"
+
+
+class TrayBook(TypeBook):
+    """The trays of a book."""
+
+    # --- trays
+
+    def add_tray(self, new: NewTray) -> TrayId:
+        """Add one tray; raises `TagTaken` where its tag is on a tray that still grows."""
+        return self.add_trays([new])[0]
+
+    def add_trays(self, new: Iterable[NewTray]) -> tuple[TrayId, ...]:
+        """Add trays, all or none, as one step of undo."""
+        trays = tuple(new)
+        ids: list[TrayId] = []
+
+        def change(recorder: Recorder) -> None:
+            with self.writing() as db:
+                for tray in trays:
+                    try:
+                        ids.append(sow(db, recorder, tray, self._position(tray)))
+                    except TagOnTray as error:
+                        raise TagTaken(self.folder, tag=tray.tag_number) from error
+
+        text = f"tray {trays[0].code} added" if len(trays) == 1 else f"{len(trays)} trays added"
+        self._change(text, change)
+        return tuple(ids)
+
+    def _position(self, new: NewTray) -> int:
+        """Its own, or the first place after the last growing tray of the shelf."""
+        if new.position is not None:
+            return new.position
+        last = self._row(queries.LAST_POSITION, shelf=new.shelf)
+        return 1 + ((last[0] or 0) if last else 0)
+
+    def edit_tray(self, tray_id: TrayId, **changed: Any) -> None:
+        """Put other growing conditions in the place of the old ones, named as the fields of `NewTray`.
+
+        Raises
+        ------
+        TypeError
+            For a name that is no field of `NewTray`.
+        TagTaken
+            Where the tag is on another tray that still grows.
+        """
+        old = as_new(self.tray(tray_id))
+        new = replace(old, **changed)
+
+        def change(recorder: Recorder) -> None:
+            with self.writing() as db:
+                try:
+                    change_tray(db, recorder, tray_id, new, self._position(new))
+                except TagOnTray as error:
+                    raise TagTaken(self.folder, tag=new.tag_number) from error
+
+        self._change(f"conditions of {old.code}", change)
+
+    def like_last(self, crop: str, medium: str, sown_at: datetime | None = None) -> NewTray | None:
+        """A copy of the last tray of its kind, sown now and under the next free code; None where none was."""
+        row = self._row(queries.LAST_OF_KIND, crop=crop, medium=medium)
+        if row is None:
+            return None
+        last = tray_of(row)
+        return like(last, sown_at or self.now().replace(microsecond=0), self.free_code(last.code))
+
+    def tray_of_kind(self, crop: str, medium: str, sown_at: datetime | None = None) -> NewTray:
+        """`like_last`, or what the grower has said of that crop and medium where none was sown yet."""
+        again = self.like_last(crop, medium, sown_at)
+        if again is not None:
+            return again
+        newest = self._row(queries.NEWEST_TRAY)
+        code = FIRST_CODE if newest is None else self.free_code(newest["code"])
+        return from_defaults(
+            self.crop(crop) or Crop(name=crop),
+            self.medium(medium) or Medium(name=medium),
+            sown_at or self.now().replace(microsecond=0),
+            code,
+        )
+
+    def free_code(self, after: str) -> str:
+        """The first code after this one that no growing tray carries: A1 -> A2."""
+        return next_code(after, {tray.code for tray in self.trays()})
+
+    def finish_tray(self, tray_id: TrayId, at: datetime) -> None:
+        """Say that a tray grows no more; its tag is free again. (How it ended: `add_event`.)"""
+        values = {"done_at": time_text(at)}
+        text = f"{self.tray(tray_id).code} marked as done"
+        self._change(text, lambda recorder: recorder.update("tray", tray_id, values))
+
+    def reopen_tray(self, tray_id: TrayId) -> None:
+        """Say that a tray grows after all; what was noted of its end goes with it. Raises `TagTaken`."""
+        tray = self.tray(tray_id)
+        ends = self._rows(noterows.ENDS_OF_TRAY, tray=tray_id)
+
+        def change(recorder: Recorder) -> None:
+            for row in ends:
+                recorder.delete("event", row["id"])
+            recorder.update("tray", tray_id, {"done_at": None, "ended": None, "ended_why": ""})
+
+        try:
+            self._change(f"{tray.code} grows again", change)
+        except sqlite3.IntegrityError as error:
+            raise TagTaken(self.folder, tag=tray.tag_number) from error
+
+    def ended_trays(self, most: int = -1) -> tuple[Tray, ...]:
+        """Trays that grow no more, last ended first; those thrown away are among them, with the reason.
+
+        Parameters
+        ----------
+        most : how many at most; all where it is negative.
+        """
+        return tuple(tray_of(row) for row in self._rows(queries.TRAYS_ENDED, most=most))
+
+    # --- crops and media
+
+    def crop(self, name: str) -> Crop | None:
+        """What the grower has said of a crop; None where the book has none of that name."""
+        row = self._row(noterows.CROP, name=name)
+        return None if row is None else noterows.crop_of(row)
+
+    def medium(self, name: str) -> Medium | None:
+        """What the grower has said of a medium; None where the book has none of that name."""
+        row = self._row(noterows.MEDIUM, name=name)
+        return None if row is None else noterows.medium_of(row)
+
+    def trusted(self) -> Medium | None:
+        """The medium that the others are held against, if the grower has named one."""
+        row = self._row(noterows.TRUSTED)
+        return None if row is None else noterows.medium_of(row)
+
+    def set_crop(self, name: str, **said: Any) -> None:
+        """Say what is usual for a crop, named as the fields of `Crop`; added where it is missing."""
+        self._set_named("crop", name, asdict(replace(self.crop(name) or Crop(name=name), **said)))
+
+    def set_medium(self, name: str, **said: Any) -> None:
+        """Say what is usual for a medium, named as the fields of `Medium`; added where it is missing."""
+        self._set_named("medium", name, asdict(replace(self.medium(name) or Medium(name=name), **said)))
+
+    def set_trusted(self, name: str | None) -> None:
+        """Say which medium the others are held against, or that there is none."""
+
+        def change(recorder: Recorder) -> None:
+            for row in self._rows(noterows.MEDIA_ALL):
+                recorder.update("medium", row["id"], {"trusted": int(row["name"] == name)})
+
+        if name is not None and self.medium(name) is None:
+            raise KeyError(name)
+        self._change(f"trusted medium: {name or 'none'}", change)

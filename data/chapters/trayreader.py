@@ -1,0 +1,94 @@
+"""Tray reader: what can be asked of a book about its trays, and by which method they are compared.
+
+In    a book on the disk
+Out   trays, shelves, names of crops and media; the version of the method that a comparison uses
+Not   photos and scores (`reader.py`), changing anything (`traybook.py`)
+
+Light on purpose: no numpy, no picture library, no `sqlite_utils`.
+"""
+
+import json
+from collections import defaultdict
+from collections.abc import Iterable
+from datetime import date, timedelta
+
+from data import queries
+from data.chapters.comparable import Comparable, Scorings, comparable
+from data.chapters.store import Store
+from data.entry.search import found
+from data.records import Shelf, Tray, TrayId
+from data.tables.rows import tray_of
+
+__all__ = ["GROWTH_DAYS", "TrayReader"]
+
+GROWTH_DAYS = 21  # of a growth line; the slowest crops of common practice are cut by then
+SCORING_FIELDS = ("method", "photos", "trays", "newest")
+
+
+class TrayReader(Store):
+    """The questions about trays."""
+
+    def trays(self, *, growing: bool = True) -> tuple[Tray, ...]:
+        """Trays in rack order: shelf, then position. `growing=False` gives those that are done as well."""
+        query = queries.TRAYS_GROWING if growing else queries.TRAYS_ALL
+        return tuple(tray_of(row) for row in self._rows(query))
+
+    def tray(self, tray_id: TrayId) -> Tray:
+        """One tray; raises `KeyError` where there is none of that number."""
+        row = self._row(queries.TRAY, tray=tray_id)
+        if row is None:
+            raise KeyError(tray_id)
+        return tray_of(row)
+
+    def rack(self) -> tuple[Shelf, ...]:
+        """The shelves with their growing trays."""
+        shelves: dict[str, list[Tray]] = defaultdict(list)
+        for tray in self.trays():
+            shelves[tray.shelf].append(tray)
+        return tuple(Shelf(name=name, trays=tuple(trays)) for name, trays in shelves.items())
+
+    def find_trays(
+        self,
+        text: str = "",
+        *,
+        crop: str | None = None,
+        medium: str | None = None,
+        trial: str | None = None,
+        day: int | None = None,
+        growing: bool = True,
+    ) -> tuple[Tray, ...]:
+        """Trays in rack order that fit the words and all filters; `day` counts from sowing to today."""
+        rows = self._rows(queries.FIND_TRAYS, crop=crop, medium=medium, trial=trial, growing=int(growing))
+        today = self.today()
+        trays = (tray_of(row) for row in rows)
+        return found((tray for tray in trays if day is None or tray.day(today) == day), text)
+
+    def crops(self) -> tuple[str, ...]:
+        """Names of all crops in the book."""
+        return tuple(row["name"] for row in self._rows(queries.CROP_NAMES))
+
+    def media(self) -> tuple[str, ...]:
+        """Names of all media in the book."""
+        return tuple(row["name"] for row in self._rows(queries.MEDIUM_NAMES))
+
+    # --- one version of the method
+
+    def comparable(self, trays: Iterable[TrayId] | None = None) -> Comparable:
+        """By which version of the method these trays are compared; by default the growing ones, of late."""
+        if trays is None:
+            values = {"since": self._since(self.today(), GROWTH_DAYS)}
+            each, whole = queries.SCORINGS_OF_GROWING, queries.ALL_SCORINGS_OF_GROWING
+        else:
+            values = {"trays": json.dumps(list(trays)), "since": ""}
+            each, whole = queries.SCORINGS_OF_SOME, queries.ALL_SCORINGS_OF_SOME
+        scorings = [
+            Scorings(**{name: row[name] for name in SCORING_FIELDS}) for row in self._rows(each, **values)
+        ]
+        if len(scorings) == 1:  # the one version is all there is
+            return comparable(scorings, scorings[0].photos, scorings[0].trays)
+        (total,) = self._rows(whole, **values)
+        return comparable(scorings, total["photos"], total["trays"])
+
+    @staticmethod
+    def _since(today: date, days: int) -> str:
+        return (today - timedelta(days=days)).isoformat()

@@ -1,0 +1,111 @@
+"""Paling: canopy that loses its green over the last days -> a look.
+
+In    the `View` of one tray
+Out   a `Look`: turns pale
+Not   pale shoots that have not greened yet: only a closed stand is asked
+
+Measured by the dark green colour index (Karcher and Richardson 2003, Crop Sci. 43, 943-951); where a crop is
+red and has none, by lightness. Against the tray's own earlier days, less what the mates did meanwhile, for a
+new lamp pales them all. Only photos whose colours were set right by a patch count. Limits are common
+practice; on rendered trays the index of a closed stand varies by 0.015 from day to day, lightness by 2.5.
+"""
+
+from collections.abc import Sequence
+from datetime import date
+from statistics import median
+
+from data.look import Look, LookKind, Urgency, day_name
+from data.looklist.standing import Days, Number
+from data.looklist.view import View
+from data.sentence import Sentence
+
+__all__ = ["look_at_colour"]
+
+CLOSED = 60.0  # % coverage from which colour is that of a stand
+LEAST_PALER = 0.05  # of the index
+LEAST_LIGHTER = 8.0  # L*
+DAYS_BEFORE = 3  # that tell what it was
+
+FIRST = Sentence(
+    "Compare with a tray of the same crop in good light: pale all over after the first week means hungry, "
+    "pale "
+    "and long means too dark, pale at the tips means too wet or too hot."
+)
+
+
+def look_at_colour(view: View) -> Look | None:
+    """Paler than before on the two newest days; a doubtful photo is passed over."""
+    look = _paler(view, view.days[-2:])
+    if look is None or not any(view.is_doubtful(day) for day in view.days[-2:]):
+        return look
+    sure = [day for day in view.days[-4:] if not view.is_doubtful(day)]
+    return _paler(view, sure[-2:]) if len(sure) >= 2 else None
+
+
+def _paler(view: View, newest: Sequence[date]) -> Look | None:
+    before = [
+        day for day in view.days if day < newest[0] and view.mine[day].coverage >= CLOSED
+    ][-DAYS_BEFORE:]  # fmt: skip
+    if len(before) < 2 or view.mine[newest[0]].coverage < CLOSED:
+        return None
+    index = _fall(view, before, newest, lambda s: s.dark_green, LEAST_PALER)
+    if index is not None:
+        was, now, fall = index
+        sentence = Sentence(
+            "The dark green colour index fell from {was:.2f} around {day} to {now:.2f}, {fall:.2f} more than "
+            "that of its block mates.",
+            was=was, now=now, fall=fall, day=day_name(before[-1]),
+        )  # fmt: skip
+        return view.look(LookKind.PALING, Urgency.SOON, newest, sentence, FIRST, 100.0 * fall)
+    if any(view.mine[day].dark_green is not None for day in newest):
+        return None
+    light = _fall(
+        view, before, newest, lambda s: None if s.lightness is None else -s.lightness, LEAST_LIGHTER
+    )
+    if light is None:
+        return None
+    was, now, fall = light
+    sentence = Sentence(
+        "The canopy grew lighter, from L* {was:.0f} around {day} to {now:.0f}, {fall:.0f} more than its "
+        "block "
+        "mates.",
+        was=-was, now=-now, fall=fall, day=day_name(before[-1]),
+    )  # fmt: skip
+    return view.look(LookKind.PALING, Urgency.SOON, newest, sentence, FIRST, fall)
+
+
+def _fall(
+    view: View, before: Sequence[date], newest: Sequence[date], number: Number, least: float
+) -> tuple[float, float, float] | None:
+    """(before, now, fall beyond the mates) where the fall holds on both days."""
+    method = view.now.method
+    was = _middle(view.mine, before, number, method)
+    if was is None:
+        return None
+    falls: list[float] = []
+    for day in newest:
+        now = number(view.mine[day])
+        if now is None:
+            return None
+        theirs = [
+            then - one
+            for days in view.others
+            if day in days
+            and (one := number(days[day])) is not None
+            and (then := _middle(days, before, number, method)) is not None
+        ]
+        falls.append(was - now - (median(theirs) if theirs else 0.0))
+    if min(falls) < least:
+        return None
+    now = number(view.now)
+    assert now is not None
+    return was, now, falls[-1]
+
+
+def _middle(days: Days, wanted: Sequence[date], number: Number, method: str) -> float | None:
+    values = [
+        value
+        for day in wanted
+        if (one := days.get(day)) is not None and one.method == method and (value := number(one)) is not None
+    ]
+    return median(values) if values else None

@@ -1,0 +1,200 @@
+"""Material cells: what is known of one medium -> its cells of the table, each with n, range and source.
+
+In    `MediumFacts`
+Out   `Cell`s by row; a gap says what to do and how long it takes
+Not   the climate rows (`reading.py` draws them for all media at once), the table (`table.py`)
+"""
+
+from collections.abc import Sequence
+from datetime import timedelta
+
+from data.breakdown import by_eye, decay_of
+from data.costs import Labour, for_trays, mean_of_trays
+from data.heat import CAUTION, cooling_of, lift_over_mat
+from data.materials.facts import DRY_MASS, MARKS, MediumFacts, factor_cell, mean_cell, usual_tests
+from data.materials.table import Cell, Origin
+from data.materials.watercells import water_cells
+from data.medium.benchtest import BenchKind, readings_of_step
+from data.medium.feeds import feed_caution, is_plain
+from data.readings import Reading, ReadingKind
+from data.sentence import Sentence
+from data.statistics.estimate import Estimate
+
+__all__ = ["cells_of"]
+
+
+def cells_of(facts: MediumFacts) -> dict[str, Cell]:
+    """Every cell but those of the climate."""
+    return {
+        **water_cells(facts),
+        **_warmth(facts),
+        "cold nights": _cold_nights(facts),
+        **_after_use(facts),
+        "price": factor_cell(facts, "price", Sentence("Type in what the medium for a tray costs: 1 minute.")),
+        **_weekly(facts),
+        **_work(facts),
+        "feed": _feed(facts),
+    }
+
+
+# --- warmth
+
+
+def _warmth(facts: MediumFacts) -> dict[str, Cell]:
+    tests, _ = usual_tests(facts, BenchKind.COOLING)
+    constants: list[Estimate] = []
+    lifts: list[float] = []
+    reasons: list[Sentence] = []
+    lift_reasons: list[Sentence] = []
+    for _, readings in tests:
+        air = next((one.value for one in readings if one.kind is ReadingKind.AIR_TEMPERATURE), None)
+        cooled = [
+            (one.taken_at, one.value)
+            for step in ("off", "cooling")
+            for one in readings_of_step(readings, step)
+        ]
+        found = cooling_of(cooled, air)
+        if found.hours is not None:
+            constants.append(found.hours)
+        elif found.reason is not None:
+            reasons.append(found.reason)
+        over = [(one.taken_at, one.value) for one in readings_of_step(readings, "over the mat")]
+        lift, why = lift_over_mat(over, air)
+        if lift is not None:
+            lifts.append(lift)
+        elif why is not None:
+            lift_reasons.append(why)
+    gap = Sentence("Read the medium twice, two hours apart, with the heat mat off: 4 minutes.")
+    if len(constants) == 1:
+        cooling = Cell.of_estimate(constants[0], 1, "tests", notes=(CAUTION,))
+    elif constants:
+        cooling = mean_cell([one.value for one in constants], "tests", gap, CAUTION)
+    else:
+        cooling = Cell.missing(reasons[0] if reasons else gap, CAUTION)
+    over_mat = Sentence("Read the medium on a heat mat after half a day, and the air: 2 minutes.")
+    if not lifts and lift_reasons:
+        over_mat = lift_reasons[0]
+    return {"cooling": cooling, "lift": mean_cell(lifts, "tests", over_mat, CAUTION)}
+
+
+def _cold_nights(facts: MediumFacts) -> Cell:
+    value, nights = facts.cold_nights
+    if value is None:
+        return Cell.missing(
+            Sentence(
+                "Put a logger into the medium of one tray for a night, and bring its file in: 5 minutes."
+            )
+        )
+    return Cell(value=value, n=nights, of="nights", notes=(Sentence("From 20:00 to 8:00, logged in it."),))
+
+
+# --- after use
+
+
+def _after_use(facts: MediumFacts) -> dict[str, Cell]:
+    tests, _ = usual_tests(facts, BenchKind.BREAKDOWN)
+    begin = Sentence(
+        "Bury or compost a weighed piece in a net bag, and weigh it after weeks: 5 minutes each."
+    )
+    best: dict[str, Cell] = {"half gone": Cell.missing(begin), "nearly gone": Cell.missing(begin)}
+    most = -1
+    for test, readings in tests:
+        masses = [one for one in readings if one.kind is ReadingKind.WEIGHT]
+        if len(masses) <= most or not masses or masses[0].value <= 0:
+            continue
+        most = len(masses)
+        first = masses[0]
+        days = [(one.taken_at - first.taken_at) / timedelta(days=1) for one in masses[1:]]
+        decay = decay_of(days, [100 * one.value / first.value for one in masses[1:]])
+        notes = [Sentence("{place}; weighings: {n}.", place=test.place or "no place said", n=most)]
+        notes += [one for one in (decay.warning,) if one is not None]
+        if decay.remains_pct is not None:
+            notes.append(
+                Sentence("Late weighings flatten: {share:.0f} % seem to stay.", share=decay.remains_pct)
+            )
+        notes += _seen_by_eye(readings)
+        for row, one in (("half gone", decay.half_weeks), ("nearly gone", decay.nearly_gone_weeks)):
+            if one is None:
+                best[row] = Cell.missing(decay.reason or begin, *notes)
+            else:
+                best[row] = Cell.of_estimate(one, most - 1, "weighings", notes=tuple(notes))
+    return best
+
+
+def _seen_by_eye(readings: Sequence[Reading]) -> list[Sentence]:
+    marks = [one for one in readings if one.kind is ReadingKind.BREAKDOWN_EYE]
+    if not marks:
+        return []
+    begin = readings[0].taken_at
+    seen = by_eye([(one.taken_at - begin) / timedelta(days=1) for one in marks], [one.value for one in marks])
+    if seen.high_weeks is None:
+        return [] if seen.reason is None else [seen.reason]
+    return [
+        Sentence(
+            "By eye it fell to crumbs between week {low:.0f} and week {high:.0f}.",
+            low=seen.low_weeks or 0.0,
+            high=seen.high_weeks,
+        )
+    ]
+
+
+# --- money, room, work
+
+
+def _weekly(facts: MediumFacts) -> dict[str, Cell]:
+    trays = facts.trays_a_week
+
+    def weekly(one: Estimate) -> Estimate:
+        return for_trays(one, trays)
+
+    def in_kg(one: Estimate) -> Estimate:
+        return for_trays(one, trays / 1000)
+
+    before = Sentence("Measure the room that the medium of a tray takes on the shelf: 2 minutes.")
+    after = Sentence("Measure the room that a used one takes on the heap: 2 minutes.")
+    wet = Sentence("Weigh what is left of a tray after the cut: 1 minute.")
+    return {
+        "room before": factor_cell(facts, "stored before", before, weekly),
+        "room after": factor_cell(facts, "stored after", after, weekly),
+        "mass before": factor_cell(facts, "dry mass", DRY_MASS, in_kg),
+        "mass after": factor_cell(facts, "wet after", wet, in_kg),
+    }
+
+
+def _work(facts: MediumFacts) -> dict[str, Cell]:
+    set_up = Sentence("Note the minutes of setting up on the tray sheet, as labour: 1 minute.")
+    clean = Sentence("Note the minutes of cleaning and disposal, as labour, once a tray is done: 1 minute.")
+    cut = Sentence("Give the cut of 3 trays a mark from 1 to 5 on their tray sheets: 2 minutes.")
+    sweep = Sentence("Weigh what is swept up after 3 trays, or give it a mark: 3 minutes.")
+    quality = mean_of_trays(facts.cut_quality)
+    varies = Cell.missing(cut)
+    if quality is not None and quality.sd is not None:
+        note = Sentence("Standard deviation from tray to tray: how far a cut can be counted on.")
+        varies = Cell(value=quality.sd, n=quality.n, notes=(note,))
+    return {
+        "set-up": mean_cell(facts.minutes.get(Labour.SET_UP, ()), "trays", set_up),
+        "clean-up": mean_cell(facts.minutes.get(Labour.AFTER, ()), "trays", clean),
+        "cut quality": mean_cell(facts.cut_quality, "trays", cut, ends=MARKS),
+        "cut quality varies": varies,
+        "sweepings": mean_cell(facts.sweepings_g, "trays", sweep),
+        "sweepings by eye": mean_cell(facts.sweepings_marks, "trays", sweep, ends=MARKS),
+    }
+
+
+def _feed(facts: MediumFacts) -> Cell:
+    if facts.feed is None:
+        return Cell.missing(Sentence("Say what you feed it with, or that you do not: 1 minute."))
+    if is_plain(facts.feed):
+        return Cell(text="none", n=1, of="entries", origin=Origin.TYPED)
+    caution = feed_caution(facts.feed)
+    notes = [] if caution is None else [caution]
+    for name in ("feed dilution", "feed every", "feed odour"):
+        factor = facts.factor(name)
+        if factor is not None and factor.value is not None:
+            notes.append(
+                Sentence(
+                    "{about}: {value:g} {unit}. {source}", about=name, value=factor.value,
+                    unit=factor.unit, source=factor.source,
+                )
+            )  # fmt: skip
+    return Cell(text=facts.feed, n=1, of="entries", origin=Origin.TYPED, notes=tuple(notes))

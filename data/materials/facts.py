@@ -1,0 +1,125 @@
+"""Medium facts: what the book knows of one medium, and cells that are a mean or a factor.
+
+In    numbers of its trays, its tests with readings, the grower's factors
+Out   `MediumFacts`; a mean or a factor as a `Cell`; the tests under the usual conditions
+Not   what is reckoned from them (`watercells.py`, `cells.py`), reading the book (`trays.py`)
+"""
+
+import math
+from collections import Counter
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field
+
+from data.costs import Labour, mean_of_trays
+from data.materials.table import Cell, Origin
+from data.medium.benchtest import BenchKind, BenchTest
+from data.medium.factors import Factor, chosen
+from data.readings import Reading
+from data.sentence import Sentence
+from data.statistics.estimate import Estimate
+
+__all__ = [
+    "DRY_MASS", "MARKS", "MediumFacts", "factor_cell", "factor_estimate", "mean_cell", "origin_of",
+    "usual_tests",
+]  # fmt: skip
+
+MARKS = (1.0, 5.0)
+DRY_MASS = Sentence("Weigh the dry medium of one tray, and type it in: 2 minutes.")
+Tests = Sequence[tuple[BenchTest, Sequence[Reading]]]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MediumFacts:
+    """All that the book knows of a medium; lists hold one number a tray."""
+
+    medium: str
+    area_cm2: float
+    feed: str | None = None
+    seating: str | None = None
+    watering: str | None = None
+    tests: Tests = ()
+    factors: Sequence[Factor] = ()  # the grower's own, of all media
+    trays_a_week: float = 10.0
+    capacities: Sequence[float] = ()  # g, from the trays' own weighings
+    dry_after: Sequence[float] = ()  # h, from the trays' own weighings
+    minutes: Mapping[Labour, Sequence[float]] = field(default_factory=dict)
+    cut_quality: Sequence[float] = ()
+    fresh_g: Sequence[float] = ()
+    sweepings_g: Sequence[float] = ()
+    sweepings_marks: Sequence[float] = ()
+    cold_nights: tuple[float | None, int] = (None, 0)  # K h a night, nights
+
+    def factor(self, name: str) -> Factor | None:
+        """The one that holds for this medium."""
+        return chosen(self.factors, name, self.medium)
+
+
+def origin_of(factor: Factor) -> Origin:
+    """Where a factor came from."""
+    if not factor.is_default:
+        return Origin.TYPED
+    return Origin.GUESS if factor.is_guess else Origin.DEFAULT
+
+
+def usual_tests(facts: MediumFacts, kind: BenchKind) -> tuple[Tests, int]:
+    """Tests under the medium's usual conditions (else the most common ones), and how many are left out."""
+    tests = [(test, readings) for test, readings in facts.tests if test.kind is kind]
+    conditions = Counter((test.seating, test.watering, test.tray_type) for test, _ in tests)
+    if not conditions:
+        return (), 0
+
+    def fits(condition: tuple[str | None, str | None, str | None]) -> tuple[bool, int]:
+        return (condition[:2] == (facts.seating, facts.watering), conditions[condition])
+
+    usual = max(conditions, key=fits)
+    kept = [
+        (test, readings) for test, readings in tests if (test.seating, test.watering, test.tray_type) == usual
+    ]
+    return kept, len(tests) - len(kept)
+
+
+def mean_cell(
+    values: Sequence[float],
+    of: str,
+    gap: Sentence,
+    *notes: Sentence,
+    ends: tuple[float, float] = (0.0, math.inf),
+) -> Cell:
+    """Mean with its interval, as far as that can be at all."""
+    mean = mean_of_trays(values)
+    if mean is None:
+        return Cell.missing(gap, *notes)
+    if mean.n == 1:
+        notes = (*notes, Sentence("One of {of}: an interval needs two.", of=of))
+    one, (least, most) = mean.estimate, ends
+    low = None if one.low is None else max(one.low, least)
+    high = None if one.high is None else min(one.high, most)
+    return Cell(value=one.value, low=low, high=high, n=mean.n, of=of, notes=notes)
+
+
+def factor_estimate(factor: Factor) -> Estimate:
+    """Its value and range."""
+    return Estimate(value=factor.value or 0.0, low=factor.low, high=factor.high)
+
+
+def factor_cell(
+    facts: MediumFacts, name: str, gap: Sentence, turned: Callable[[Estimate], Estimate] | None = None
+) -> Cell:
+    """A cell that is a factor."""
+    factor = facts.factor(name)
+    if factor is None or factor.value is None:
+        return Cell.missing(gap)
+    one = factor_estimate(factor)
+    return Cell.of_estimate(
+        one if turned is None else turned(one),
+        1,
+        "entries",
+        origin=origin_of(factor),
+        sources=(_source(factor),),
+    )
+
+
+def _source(factor: Factor) -> str:
+    year = "" if factor.year is None else f", {factor.year}"
+    who = f" ({factor.who})" if factor.who else ""
+    return f"{factor.source}{year}{who}"

@@ -1,0 +1,135 @@
+"""Tray materials: what the trays of a book tell of their media.
+
+In    a book: weights, labour, cuts and logs of its trays
+Out   `MediumFacts` of each medium
+Not   what is reckoned from them (`cells.py`)
+"""
+
+from collections.abc import Sequence
+from datetime import datetime, timedelta
+from statistics import fmean
+from typing import TYPE_CHECKING
+
+from data.costs import Labour, minutes_by_kind
+from data.growing.conditions import Medium
+from data.heat import degree_hours_below
+from data.materials.facts import MediumFacts
+from data.medium.benchtest import BenchTest
+from data.medium.drying import hours_until
+from data.medium.factors import Factor
+from data.medium.outlook import since_watering
+from data.readings import Reading, ReadingKind
+from data.records import Tray
+from data.water import DryFrom, dry_weight
+
+if TYPE_CHECKING:
+    from data.book import Book
+
+__all__ = ["TrayMaterials"]
+
+FLOOR_C = 18.0  # at night; below it warm crops come up slowly (common practice)
+MOST_HOURS = 240.0
+
+
+class TrayMaterials:
+    """Readings of all trays by medium, each kind read once."""
+
+    def __init__(self, book: "Book", media: Sequence[Medium]) -> None:
+        self._book = book
+        self._areas = {kind.name: kind.inner_cm2 for kind in book.tray_types()}
+        trays = (*book.trays(), *book.ended_trays())
+        self._trays: dict[str, list[Tray]] = {medium.name: [] for medium in media}
+        for tray in trays:
+            self._trays.setdefault(tray.medium, []).append(tray)
+        kinds = (
+            ReadingKind.WEIGHT, ReadingKind.LABOUR, ReadingKind.CUT_QUALITY, ReadingKind.FRESH_MASS,
+            ReadingKind.SWEEPINGS, ReadingKind.SWEEPINGS_EYE, ReadingKind.MEDIUM_TEMPERATURE,
+        )  # fmt: skip
+        self._of: dict[ReadingKind, dict[int, list[tuple[datetime, float]]]] = {}
+        for kind in kinds:
+            found: dict[int, list[tuple[datetime, float]]] = {}
+            for one in book.readings(kind=kind):
+                if one.tray_id is not None:
+                    found.setdefault(one.tray_id, []).append((one.taken_at, one.value))
+            self._of[kind] = found
+
+    def trays_weighed(self, medium: str) -> int:
+        """How many trays have a fresh mass."""
+        return len(self._means(medium, ReadingKind.FRESH_MASS))
+
+    def _means(self, medium: str, kind: ReadingKind) -> list[float]:
+        """One number a tray."""
+        of_tray = self._of[kind]
+        return [
+            fmean(value for _, value in of_tray[tray.id])
+            for tray in self._trays[medium]
+            if tray.id in of_tray
+        ]
+
+    def facts(
+        self,
+        medium: Medium,
+        tests: Sequence[tuple[BenchTest, Sequence[Reading]]],
+        factors: Sequence[Factor],
+        trays_a_week: float,
+    ) -> MediumFacts:
+        """All of one medium."""
+        trays = self._trays[medium.name]
+        capacities, dry_after = self._water(trays)
+        feeds = {tray.feed for tray in trays if tray.feed is not None}
+        kind = trays[-1].tray_type if trays else next(iter(self._areas))
+        logged = [self._of[ReadingKind.MEDIUM_TEMPERATURE].get(tray.id, []) for tray in trays]
+        nights = [degree_hours_below(samples, FLOOR_C) for samples in logged if samples]
+        known = [(value, n) for value, n in nights if value is not None]
+        return MediumFacts(
+            medium=medium.name,
+            area_cm2=self._areas.get(kind, next(iter(self._areas.values()))),
+            feed=medium.feed if medium.feed is not None else (feeds.pop() if len(feeds) == 1 else None),
+            seating=medium.seating,
+            watering=medium.watering,
+            tests=tests,
+            factors=factors,
+            trays_a_week=trays_a_week,
+            capacities=capacities,
+            dry_after=dry_after,
+            minutes=self._minutes(trays),
+            cut_quality=self._means(medium.name, ReadingKind.CUT_QUALITY),
+            fresh_g=self._means(medium.name, ReadingKind.FRESH_MASS),
+            sweepings_g=self._means(medium.name, ReadingKind.SWEEPINGS),
+            sweepings_marks=self._means(medium.name, ReadingKind.SWEEPINGS_EYE),
+            cold_nights=(fmean(v for v, _ in known), sum(n for _, n in known)) if known else (None, 0),
+        )
+
+    def _minutes(self, trays: Sequence[Tray]) -> dict[Labour, list[float]]:
+        found: dict[Labour, list[float]] = {}
+        for tray in trays:
+            noted = self._of[ReadingKind.LABOUR].get(tray.id, [])
+            for kind, minutes in minutes_by_kind(noted, tray.sown_at, tray.done_at).items():
+                found.setdefault(kind, []).append(minutes)
+        return found
+
+    def _water(self, trays: Sequence[Tray]) -> tuple[list[float], list[float]]:
+        """g held and hours until dry of each tray that tells them."""
+        held, hours = [], []
+        for tray in trays:
+            weights = self._of[ReadingKind.WEIGHT].get(tray.id, [])
+            dry = dry_weight(weights)
+            if (
+                dry.rests_on is not DryFrom.OWN
+                or dry.full_g is None
+                or dry.dry_g is None
+                or dry.grams is None
+            ):
+                continue
+            held.append(dry.full_g - dry.dry_g)
+            open_from = tray.blackout_to or tray.sown_at  # under cover little dries
+            stretches = since_watering([one for one in weights if one[0] >= open_from], ())
+            told = next((one for one in stretches if len(one) >= 3), None)
+            if told is None:
+                continue
+            since = [(at - told[0][0]) / timedelta(hours=1) for at, _ in told]
+            water = [grams - dry.dry_g for _, grams in told]
+            found = hours_until(since, water, dry.grams - dry.dry_g) if min(water) >= 0 else None
+            if found is not None and 0 < found.value < MOST_HOURS:
+                hours.append(found.value)
+        return held, hours

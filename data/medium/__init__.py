@@ -1,0 +1,1 @@
+"""Medium: what is tested and noted of one medium, before any comparison."""

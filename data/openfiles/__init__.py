@@ -1,0 +1,1 @@
+"""Open files: how the book stands in an export, by open standards."""

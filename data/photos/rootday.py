@@ -1,0 +1,53 @@
+"""Root day: suspects of a photo, judged again with the day and the medium of their tray.
+
+In    suspects as the vision room found them; the tray that the photo shows; when it was taken
+Out   the same, surest first: white counts less on the days of root hairs, more after them
+Not   finding suspects (`vision/suspects.py`), what became of them (`chapters/between.py`)
+
+Scoring runs where the book is not known, so the facts come in when a photo is kept, mended or matched. A
+photo without a tray keeps the judgement that knows nothing of it.
+"""
+
+from collections.abc import Iterable, Mapping
+from datetime import datetime, timedelta
+from typing import TYPE_CHECKING, Any
+
+from data.records import Tray
+
+if TYPE_CHECKING:
+    from vision.suspects import Suspect
+
+__all__ = ["judged_again", "kept_judged_again"]
+
+
+def judged_again(
+    suspects: Iterable["Suspect"], tray: Tray | None, taken_at: datetime
+) -> tuple["Suspect", ...]:
+    """The suspects with what the book knows of their tray."""
+    found = tuple(suspects)
+    if tray is None or not found:
+        return found
+    from vision.suspects import TrayFacts, with_facts
+
+    days = (taken_at - tray.sown_at) / timedelta(days=1)
+    return with_facts(found, TrayFacts(days=days, medium=tray.medium))
+
+
+def kept_judged_again(row: Mapping[str, Any], tray: Tray, taken_at: datetime) -> dict[str, Any]:
+    """Confidence and reason of a kept suspect whose photo had no tray until now.
+
+    Only for one that was kept without a tray: what has been judged by day once does not count again.
+    """
+    from vision.suspects import UNKNOWN_WHITE, Suspect
+
+    kept = Suspect(
+        x_mm=row["x_mm"] or 0.0,
+        y_mm=row["y_mm"] or 0.0,
+        area_cm2=row["area_cm2"] or 0.0,
+        confidence=row["confidence"],
+        why=row["why"],
+        outline_mm=(),
+        white=UNKNOWN_WHITE in row["why"],
+    )
+    (judged,) = judged_again([kept], tray, taken_at)
+    return {"confidence": judged.confidence, "why": judged.why}

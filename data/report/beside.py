@@ -1,0 +1,113 @@
+"""Report beside: what stands in a report beside the answers: materials, what went wrong, the look list.
+
+In    a book, the trays of a trial
+Out   blocks of a report
+Not   verdicts (`reading.py`), pictures (`pictures.py`)
+"""
+
+from collections.abc import Iterator, Sequence
+from datetime import datetime
+from typing import TYPE_CHECKING
+
+from data.cancel import CancelToken
+from data.records import PhotoState, Tray
+from data.report.content import Block, Grid, Heading, Materials, Paragraph
+from data.sentence import Sentence
+
+if TYPE_CHECKING:
+    from data.book import Book
+
+__all__ = ["look_blocks", "material_blocks", "wrong_blocks"]
+
+MOST_LOOKS = 60  # rows of the look list's history
+MOST_WRONG = 6  # in short
+NOT_COUNTED = (PhotoState.REFUSED, PhotoState.LEFT_OUT, PhotoState.NEEDS_CORNERS)
+
+
+def material_blocks(book: "Book", trays: Sequence[Tray]) -> Iterator[Block]:
+    """The table of media, where one of them grows in this trial."""
+    from data.materials.reading import read_materials
+
+    table = read_materials(book).table
+    if not {tray.medium for tray in trays} & set(table.media):
+        return
+    yield Heading(text=Sentence("The media as materials"))
+    yield Paragraph(
+        text=Sentence(
+            "What a photograph cannot see, with how each number was had. Media differ in many ways at "
+            "once, so there is no grand total."
+        )
+    )
+    yield Materials(table=table)
+
+
+def wrong_blocks(book: "Book", trays: Sequence[Tray], cancel: CancelToken, *, short: bool) -> Iterator[Block]:
+    """Trays that were lost and photos that do not count."""
+    words = [*_lost(trays), *_not_counted(book, trays, cancel)]
+    yield Heading(text=Sentence("What went wrong"))
+    if not words:
+        yield Paragraph(text=Sentence("No tray was thrown away, and no photo of its trays was refused."))
+    most = MOST_WRONG if short else len(words)
+    for one in words[:most]:
+        yield Paragraph(text=one)
+    if len(words) > most:
+        yield Paragraph(
+            text=Sentence("What else went wrong is named in the full report: {n}.", n=len(words) - most)
+        )
+
+
+def _lost(trays: Sequence[Tray]) -> Iterator[Sentence]:
+    for tray in trays:
+        if tray.ended == "thrown away" and tray.done_at is not None:
+            yield Sentence(
+                "Tray {code} ({crop}, {medium}) was thrown away on {day}: {why}.",
+                code=tray.code,
+                crop=tray.crop,
+                medium=tray.medium,
+                day=_day(tray.done_at),
+                why=tray.ended_why.rstrip(".") or Sentence("no reason was noted"),
+            )
+
+
+def _not_counted(book: "Book", trays: Sequence[Tray], cancel: CancelToken) -> Iterator[Sentence]:
+    for tray in trays:
+        cancel.check()
+        for day in book.days(tray.id):
+            if day.state in NOT_COUNTED:
+                yield Sentence(
+                    "Tray {code}, day {day}: a photo does not count, {state}: {reason}.",
+                    code=tray.code,
+                    day=day.day,
+                    state=day.state,
+                    reason=str(day.reason or Sentence("no reason was noted")).rstrip("."),
+                )
+
+
+def look_blocks(book: "Book", trial: str) -> Iterator[Block]:
+    """What stood on the look list, newest first, and what became of it."""
+    past = book.look_history(trial=trial)
+    yield Heading(text=Sentence("What needed a look"))
+    if not past:
+        yield Paragraph(text=Sentence("Nothing of this trial stood on the look list."))
+        return
+    yield Grid(
+        name=Sentence("Look list"),
+        head=(Sentence("Tray"), Sentence("First"), Sentence("Last"), Sentence("What"), Sentence("Then")),
+        rows=tuple(
+            (
+                one.code,
+                one.first_on.isoformat(),
+                one.last_on.isoformat(),
+                one.sentence,
+                one.gone_why or str(one.answer or ""),
+            )
+            for one in past[:MOST_LOOKS]
+        ),
+        wide=(0, 3, 4),
+    )
+    if len(past) > MOST_LOOKS:
+        yield Paragraph(text=Sentence("Older ones are kept in the book: {n}.", n=len(past) - MOST_LOOKS))
+
+
+def _day(at: datetime) -> str:
+    return f"{at.day} {at:%B %Y}"

@@ -1,0 +1,178 @@
+"""Look rows: questions of the look list to the book, and the one place where their rows become records.
+
+In    rows
+Out   `DayNumbers`, `EarlierDay`, `Answer`, `PastLook`; SQL as constants, values bound by name
+Not   running the queries (`chapters/lookbook.py`), what needs a look (`watch.py`)
+
+All of them begin at trays that grow, or at some earlier ones of a crop: a morning depends on the rack, not
+on the years kept. What comes in thousands is ordered as its index holds it, so that nothing is sorted.
+"""
+
+import sqlite3
+from dataclasses import dataclass
+from datetime import date, datetime
+
+from data.look import LookKind, Urgency
+from data.looklist.answers import Answer, AnswerKind
+from data.looklist.places import bare_share
+from data.numbers import TrayId
+from data.queries import ASKED_SCORE
+from data.records import DayNumbers, EarlierDay
+from data.tables.rows import reason_of
+
+__all__ = [
+    "ANSWERS", "ANSWERS_OF_TRAY", "EARLIER", "NOTED", "NUMBERS", "OPEN_ENTRIES", "PAST", "SAME_ENTRY",
+    "PastLook", "answer_of", "earlier_day_of", "numbers_of", "past_look_of",
+]  # fmt: skip
+
+Row = sqlite3.Row
+EARLIER_TRAYS = 8
+
+NUMBERS = f"""
+    SELECT t.id AS tray, p.id AS photo, p.taken_at, p.needs_corners, p.refusal,
+           s.method, s.sure, s.coverage, s.uniformity, s.edge_deficit, s.gap_share,
+           s.lightness, s.dark_green, s.corrected_by, s.cells, s.bed_share
+      FROM tray t
+      CROSS JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
+      LEFT JOIN score s ON {ASKED_SCORE}
+     WHERE t.done_at IS NULL AND p.left_out_at IS NULL
+     ORDER BY t.shelf, t.position, t.id, p.taken_at, p.id
+"""
+NOTED = """
+    SELECT r.tray, r.taken_at, r.value
+      FROM tray t
+      CROSS JOIN reading r ON r.tray = t.id AND r.kind = :kind
+     WHERE t.done_at IS NULL
+     ORDER BY t.shelf, t.position, t.id, r.taken_at, r.id
+"""
+EARLIER = f"""
+    SELECT t.sown_at, p.taken_at, s.method, s.coverage, s.cells, s.bed_share
+      FROM (SELECT o.id, o.sown_at
+              FROM crop c
+              CROSS JOIN tray o ON o.crop = c.id AND o.sown_at < :before
+             WHERE c.name = :crop
+             ORDER BY o.sown_at DESC
+             LIMIT {EARLIER_TRAYS}) t
+      CROSS JOIN photo p ON p.tray = t.id AND p.taken_at < date(t.sown_at, :days)
+      CROSS JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
+     WHERE s.sure = 1 AND s.coverage IS NOT NULL AND p.refusal IS NULL AND p.left_out_at IS NULL
+"""
+ANSWERS = """
+    SELECT a.tray, a.what, a.since, a.answer, a.urgency, a.size, a.answered_on,
+           (SELECT max(e.last_on) FROM look_entry e WHERE e.tray = a.tray AND e.what = a.what) AS last_on
+      FROM tray t
+      CROSS JOIN look_answer a ON a.tray = t.id
+     WHERE t.done_at IS NULL
+     ORDER BY a.id
+"""
+ANSWERS_OF_TRAY = "SELECT what, answer, answered_on FROM look_answer WHERE tray = :tray ORDER BY id DESC"
+ENTRY = """
+    SELECT e.id, e.tray, t.code, e.what, e.since, e.urgency, e.sentence, e.first_on, e.last_on, e.gone_on,
+           e.gone_why, t.ended, t.done_at
+      FROM look_entry e
+      JOIN tray t ON t.id = e.tray
+"""
+OPEN_ENTRIES = ENTRY + " WHERE e.gone_on IS NULL"
+SAME_ENTRY = "SELECT id FROM look_entry WHERE tray = :tray AND what = :what AND since = :since"
+PAST = (
+    ENTRY
+    + """
+      LEFT JOIN trial r ON r.id = t.trial
+     WHERE (:tray IS NULL OR e.tray = :tray) AND (:trial IS NULL OR r.name = :trial)
+     ORDER BY e.first_on DESC, e.id DESC
+"""
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PastLook:
+    """One reason that stood on the look list, and what became of it."""
+
+    tray_id: TrayId
+    code: str
+    what: LookKind
+    since: date
+    urgency: Urgency
+    sentence: str  # as it was said last
+    first_on: date
+    last_on: date
+    gone_on: date | None  # None while it holds
+    gone_why: str
+    answer: AnswerKind | None = None  # what a person said to it last
+    answered_on: date | None = None
+
+
+def numbers_of(row: Row) -> DayNumbers:
+    """What the look list asks of one photo; thousands of rows a morning, so by place and not by name."""
+    (
+        tray, photo, taken_at, needs_corners, refusal, method, sure, coverage, uniformity, edge_deficit,
+        gap_share, lightness, dark_green, corrected_by, cells, bed_share,
+    ) = row  # fmt: skip
+    return DayNumbers(
+        tray_id=tray,
+        photo_id=photo,
+        taken_at=datetime.fromisoformat(taken_at),
+        refusal=None if refusal is None else reason_of(refusal),
+        needs_corners=bool(needs_corners),
+        method=method,
+        sure=bool(sure),
+        coverage=coverage,
+        uniformity=uniformity,
+        edge_deficit=edge_deficit,
+        gap_share=gap_share,
+        lightness=lightness,
+        dark_green=dark_green,
+        corrected=corrected_by == "patch",
+        cells=cells or b"",
+        bed_share=bed_share,
+    )
+
+
+def earlier_day_of(row: Row, crop: str) -> EarlierDay:
+    """One day of an earlier tray of a crop."""
+    sown, taken = (datetime.fromisoformat(row[name]).date() for name in ("sown_at", "taken_at"))
+    return EarlierDay(
+        crop=crop,
+        day=(taken - sown).days,
+        method=row["method"],
+        coverage=row["coverage"],
+        bare=bare_share(row["cells"]),
+        bed_share=row["bed_share"],
+    )
+
+
+def answer_of(row: Row) -> Answer:
+    """What a person said to a reason."""
+    return Answer(
+        tray_id=TrayId(row["tray"]),
+        what=LookKind(row["what"]),
+        since=date.fromisoformat(row["since"]),
+        answer=AnswerKind(row["answer"]),
+        urgency=Urgency(row["urgency"]),
+        size=row["size"],
+        answered_on=date.fromisoformat(row["answered_on"]),
+        last_on=None if row["last_on"] is None else date.fromisoformat(row["last_on"]),
+    )
+
+
+def past_look_of(row: Row, answers: list[Row]) -> PastLook:
+    """One line of the history, with the newest answer given while it stood there."""
+    until = row["gone_on"] or "9999"
+    said = next(
+        (a for a in answers if a["what"] == row["what"] and row["first_on"] <= a["answered_on"] <= until),
+        None,
+    )
+    return PastLook(
+        tray_id=TrayId(row["tray"]),
+        code=row["code"],
+        what=LookKind(row["what"]),
+        since=date.fromisoformat(row["since"]),
+        urgency=Urgency(row["urgency"]),
+        sentence=row["sentence"],
+        first_on=date.fromisoformat(row["first_on"]),
+        last_on=date.fromisoformat(row["last_on"]),
+        gone_on=None if row["gone_on"] is None else date.fromisoformat(row["gone_on"]),
+        gone_why=row["gone_why"],
+        answer=None if said is None else AnswerKind(said["answer"]),
+        answered_on=None if said is None else date.fromisoformat(said["answered_on"]),
+    )

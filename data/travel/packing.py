@@ -1,0 +1,234 @@
+"""Packing: a whole book in one file, to be carried to another machine and opened there.
+
+In    a book; or a pack file and the folder in which its book shall stand
+Out   the pack: a ZIP file with the database, the original photos, and a list of all with their digests
+Not   bringing two books together (`merging.py`), numbers for other programs (`export.py`)
+
+A pack is untrusted until it is read: names that are not exactly those of a book, contents that are longer
+than they say or have another digest, and databases that are no book are refused, and nothing of them stays.
+The cache is left out: it is made again from the originals.
+"""
+
+import contextlib
+import hashlib
+import json
+import os
+import re
+import shutil
+import sqlite3
+import tempfile
+import zlib
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import Any
+from zipfile import ZIP_DEFLATED, ZIP_STORED, BadZipFile, ZipFile, ZipInfo
+
+from data import queries
+from data.book import Book
+from data.cancel import CancelToken
+from data.chapters.store import FILE
+from data.errors import BookExists
+from data.travelerrors import NotAPack, PackExists, writing_to
+
+__all__ = ["PACK_SUFFIX", "Report", "pack", "pack_path", "pack_size", "unpack"]
+
+Report = Callable[[int, int], None]  # files done, files in all
+
+PACK_SUFFIX = ".evenstand"
+LIST = "pack.json"
+FORMAT = 1
+PHOTO_NAME = re.compile(r"photos/(?P<place>[0-9a-f]{2})/(?P<digest>[0-9a-f]{64})\.[a-z]{3,4}")
+CHUNK = 1 << 20
+# what zipfile and json make of a damaged file
+DAMAGED = (BadZipFile, zlib.error, NotImplementedError, RuntimeError, EOFError, ValueError, KeyError)
+MOST_LIST_BYTES = 1 << 26  # a list of 300,000 photos
+
+
+def _no_report(_done: int, _total: int) -> None:
+    pass
+
+
+# --- packing
+
+
+def pack(book: Book, target: Path, cancel: CancelToken, report: Report = _no_report) -> Path:
+    """Write the book into one file; slow, for a worker.
+
+    The book may go on being used: what is written meanwhile is not in the pack.
+
+    Raises
+    ------
+    Cancelled
+        Within a photo even; no pack is left.
+    PackExists
+        If there is a file of that name; it is left as it is.
+    BookError
+        If the book or `target` cannot be read or written.
+    """
+    target = pack_path(target)
+    if target.exists():
+        raise PackExists(target)
+    with writing_to(target.parent), _replacing(target) as part, tempfile.TemporaryDirectory() as folder:
+        database = Path(folder) / FILE
+        book.copy_to(database)
+        photos = _originals(book.folder, database)
+        listed: dict[str, str] = {}
+        with ZipFile(part, "w", ZIP_STORED, allowZip64=True) as pack_file:
+            listed[FILE] = _add(pack_file, database, FILE, ZIP_DEFLATED, cancel)
+            for done, path in enumerate(photos, start=1):
+                name = path.relative_to(book.folder).as_posix()
+                listed[name] = _add(pack_file, path, name, ZIP_STORED, cancel)
+                report(done, len(photos))
+            pack_file.writestr(LIST, json.dumps({"format": FORMAT, "files": listed}, indent=1), ZIP_DEFLATED)
+    return target
+
+
+def pack_path(target: Path) -> Path:
+    """The name that a pack has in the end: with its suffix."""
+    return target if target.suffix == PACK_SUFFIX else target.with_name(target.name + PACK_SUFFIX)
+
+
+def pack_size(folder: Path) -> int:
+    """About how many bytes a pack of the book takes; for a worker, since it looks at each photo."""
+    photos = sum(path.stat().st_size for path in (folder / "photos").rglob("*") if path.is_file())
+    return photos + (folder / FILE).stat().st_size
+
+
+@contextlib.contextmanager
+def _replacing(target: Path) -> Iterator[Path]:
+    """A place to write beside `target`, which takes its name once it is whole."""
+    part = target.with_name(f".{target.name}.{os.getpid()}.part")
+    try:
+        yield part
+        os.replace(part, target)
+    finally:
+        part.unlink(missing_ok=True)
+
+
+def _originals(folder: Path, database: Path) -> list[Path]:
+    """The originals that the copied database names, as far as they are there."""
+    with contextlib.closing(sqlite3.connect(database)) as copy:
+        rows = copy.execute(queries.KEPT_ORIGINALS).fetchall()
+    paths = (folder / "photos" / digest[:2] / f"{digest}{suffix}" for digest, suffix in rows)
+    return [path for path in paths if path.is_file()]
+
+
+def _add(pack_file: ZipFile, path: Path, name: str, how: int, cancel: CancelToken) -> str:
+    """Put a file into the pack; returns its digest."""
+    seen = hashlib.sha256()
+    info = ZipInfo(name)
+    info.compress_type = how
+    with path.open("rb") as source, pack_file.open(info, "w", force_zip64=True) as copy:
+        while chunk := source.read(CHUNK):
+            cancel.check()
+            seen.update(chunk)
+            copy.write(chunk)
+    return seen.hexdigest()
+
+
+# --- unpacking
+
+
+def unpack(source: Path, folder: Path, cancel: CancelToken, report: Report = _no_report) -> Path:
+    """Make the book of a pack stand in `folder`, which must not hold a book; slow, for a worker.
+
+    Raises
+    ------
+    NotAPack
+        If `source` is no pack, is damaged, or holds anything that a pack does not.
+    BookExists
+        If there is a book in `folder`; it is left as it is.
+    BookError
+        If the database in the pack cannot be opened as a book, or the disk stops us.
+    Cancelled
+        Between two files; nothing is left.
+    """
+    if (folder / FILE).exists():
+        raise BookExists(folder)
+    with writing_to(folder.parent):
+        folder.parent.mkdir(parents=True, exist_ok=True)
+        beside = Path(tempfile.mkdtemp(prefix=".unpacking-", dir=folder.parent))
+        try:
+            _take_out(source, beside, cancel, report)
+            for place in ("photos", "backups", "cache"):
+                (beside / place).mkdir(exist_ok=True)
+            _refuse_strange(beside / FILE, source)
+            Book.open(beside).close()
+            _move_in(beside, folder)
+        finally:
+            shutil.rmtree(beside, ignore_errors=True)
+    return folder
+
+
+def _refuse_strange(database: Path, source: Path) -> None:
+    """A database may carry code and paths of its own; ours never does."""
+    with contextlib.closing(sqlite3.connect(database)) as packed:
+        try:
+            strange = packed.execute(queries.STRANGE_IN_BOOK).fetchone()
+        except sqlite3.DatabaseError as error:
+            raise NotAPack(source) from error
+    if strange is not None:
+        raise NotAPack(source)
+
+
+def _take_out(source: Path, folder: Path, cancel: CancelToken, report: Report) -> None:
+    try:
+        with ZipFile(source) as pack_file:
+            listed = _listed(pack_file, source)
+            for done, (name, digest) in enumerate(listed.items(), start=1):
+                cancel.check()
+                _take_out_one(pack_file, name, digest, folder, source)
+                report(done, len(listed))
+    except DAMAGED as error:
+        raise NotAPack(source) from error
+    except OSError as error:
+        if not source.is_file():
+            raise NotAPack(source) from error
+        raise
+
+
+def _listed(pack_file: ZipFile, source: Path) -> dict[str, str]:
+    """Name -> digest of all that a pack holds; every name is one that a book has."""
+    if pack_file.getinfo(LIST).file_size > MOST_LIST_BYTES:
+        raise NotAPack(source)
+    listed: Any = json.loads(pack_file.read(LIST))
+    if not isinstance(listed, dict) or listed.get("format") != FORMAT:
+        raise NotAPack(source)
+    files = listed.get("files")
+    names = pack_file.namelist()
+    if not isinstance(files, dict) or sorted(names) != sorted([*files, LIST]) or FILE not in files:
+        raise NotAPack(source)
+    for name, digest in files.items():
+        photo = PHOTO_NAME.fullmatch(name)
+        if name != FILE and (photo is None or photo["digest"] != digest or photo["place"] != digest[:2]):
+            raise NotAPack(source)
+    return files
+
+
+def _take_out_one(pack_file: ZipFile, name: str, digest: str, folder: Path, source: Path) -> None:
+    target = folder / name
+    target.parent.mkdir(parents=True, exist_ok=True)
+    seen, left = hashlib.sha256(), pack_file.getinfo(name).file_size
+    with pack_file.open(name) as packed, target.open("wb") as copy:
+        while chunk := packed.read(CHUNK):
+            left -= len(chunk)
+            if left < 0:
+                raise NotAPack(source)
+            seen.update(chunk)
+            copy.write(chunk)
+    if seen.hexdigest() != digest:
+        raise NotAPack(source)
+
+
+def _move_in(beside: Path, folder: Path) -> None:
+    """Give the book its place; in a folder that is there already, beside what else lies in it."""
+    if not folder.exists():
+        os.replace(beside, folder)
+        return
+    database_last = sorted(beside.iterdir(), key=lambda path: path.name == FILE)  # then the book is whole
+    for path in database_last:
+        target = folder / path.name
+        if path.is_dir() and target.is_dir():
+            shutil.copytree(path, target, dirs_exist_ok=True)
+        else:
+            os.replace(path, target)

@@ -1,0 +1,284 @@
+"""Comparison: the arithmetic of one verdict.
+
+In    trays with their numbers; what was asked
+Out   a `Verdict`
+Not   its records and what they mean (`verdict`)
+
+Imports numpy and scipy, so it is brought in when a verdict is asked for.
+"""
+
+import math
+from collections import Counter
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+
+from data.statistics.dunnett import dunnett_q, near_q
+from data.statistics.further import further_trays
+from data.statistics.leastsquares import design_of
+from data.statistics.ownspread import CLEARLY, Apart, own_difference, sidak_q, spreads, unequal_chance
+from data.statistics.quadrature import Floats
+from data.statistics.splitplot import medium_is_the_shelfs, shelf_means
+from data.statistics.tukey import honest_difference, rank_intervals
+from data.verdict import CONFIDENCE, Measured, MediumResult, Verdict
+from data.verdict.outcome import ErrorFrom, Outcome, Why, outcome_of
+
+__all__ = ["Asked", "compared"]
+
+NO_SPREAD = 1e-12  # of the numbers' size; below that rounding is all there is
+OF_A_DIFFERENCE = ("difference", "se", "low", "high", "outcome")
+Values = dict[str, float | int | Outcome | None]
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """The questions of `verdict_of`."""
+
+    trusted: str
+    margin: float
+    lower_is_better: bool
+    so_far: bool
+    camera_sd: float
+    by_shelf: bool
+    own_trays: bool
+    quick: bool
+
+
+def compared(table: Sequence[Measured], asked: Asked) -> Verdict:
+    """The verdict on at least one tray."""
+    return _Comparison(asked, table).verdict()
+
+
+def _units(table: Sequence[Measured]) -> tuple[Sequence[Measured], bool]:
+    """The trays, or one number a shelf where each shelf holds one medium."""
+    if any(row.shelf is None for row in table):
+        return table, False
+    plots = [(row.block, row.shelf or "", row.medium, row.value) for row in table]
+    if not medium_is_the_shelfs(plots):
+        return table, False
+    return [
+        Measured(block=block, shelf=shelf, medium=medium, value=value)
+        for block, shelf, medium, value in shelf_means(plots)
+    ], True
+
+
+class _Comparison:
+    """One fit and what is read from it."""
+
+    def __init__(self, asked: Asked, table: Sequence[Measured]) -> None:
+        self.asked, self.table = asked, table
+        units, self.of_shelves = _units(table)
+        others = tuple(name for name in dict.fromkeys(row.medium for row in table) if name != asked.trusted)
+        names = (asked.trusted, *others)
+        self.values = np.array([row.value for row in units])
+        self.design = design_of([row.block for row in units], [row.medium for row in units], names)
+        self.fit = self.design.fit(self.values)
+        self.counts = Counter(row.medium for row in table)
+
+    def verdict(self) -> Verdict:
+        design, asked = self.design, self.asked
+        why = self._no_error()
+        own = {} if why else self._own()
+        error_from = ErrorFrom.ALL_MEDIA
+        if self.asked.by_shelf or self.of_shelves:
+            error_from = ErrorFrom.SHELVES
+        elif own:
+            error_from = ErrorFrom.OWN_TRAYS
+        q = None if why else self._q()
+        ranks = {} if why or asked.quick else self._ranks(own)
+        spread = {} if why or asked.quick else self._spreads()
+        lines = [self._line(index, own, q, why, ranks, spread) for index in range(len(design.media))]
+        return Verdict(
+            trusted=asked.trusted,
+            margin=asked.margin,
+            lower_is_better=asked.lower_is_better,
+            so_far=asked.so_far,
+            df=design.df if design.df > 0 else None,
+            mse=None if why else float(self.fit.mse),
+            q=q,
+            media=tuple(lines),
+            blocks=len(design.blocks),
+            trays=len(self.table),
+            error_from=error_from,
+            unequal_chance=None if why or asked.quick else self._unequal,
+            camera_sd=asked.camera_sd,
+            missing=self._missing(why, q),
+        )
+
+    # --- what can be had
+
+    def _no_error(self) -> Why | None:
+        """Why there is no error to measure a difference by."""
+        if self.design.df < 1:
+            if self.of_shelves:
+                return Why.ONE_SHELF
+            return Why.ONE_TRAY_EACH if max(self.counts.values()) == 1 else Why.NO_ERROR
+        size = float(abs(self.values - self.values.mean()).max() or abs(self.values).max())
+        if math.sqrt(float(self.fit.mse)) <= NO_SPREAD * max(size, 1e-300):
+            return Why.NO_SPREAD
+        return None
+
+    def _missing(self, why: Why | None, q: float | None) -> dict[str, Why]:
+        missing: dict[str, Why] = {}
+        if self.design.df < 1:
+            missing["df"] = why or Why.NO_ERROR
+        if why:
+            missing["mse"] = why
+        if q is None:
+            missing["q"] = self._no_q(why)
+        return missing
+
+    def _no_q(self, why: Why | None) -> Why:
+        if self._trusted is None:
+            return Why.NO_TRUSTED
+        if len(self.design.media) == 1:
+            return Why.ONLY_TRUSTED
+        return why or Why.APART
+
+    @property
+    def _trusted(self) -> int | None:
+        return 0 if self.design.media[0] == self.asked.trusted else None
+
+    @cached_property
+    def _joined(self) -> list[int]:
+        """The media that shared blocks join with the trusted one."""
+        piece = self.design.piece
+        return [] if self._trusted is None else [i for i in range(1, len(piece)) if piece[i] == piece[0]]
+
+    def _q(self) -> float | None:
+        joined = self._joined
+        if not joined:
+            return None
+        correlation = self.design.correlation(0, joined)
+        find = near_q if self.asked.quick else dunnett_q
+        return find(self.design.df, correlation, CONFIDENCE)
+
+    # --- spreads
+
+    @cached_property
+    def _unequal(self) -> float | None:
+        return unequal_chance(self.fit)
+
+    @cached_property
+    def _unit_variance(self) -> Floats:
+        return self.design.unit_variance()
+
+    def _spreads(self) -> dict[int, float]:
+        found = enumerate(spreads(self.fit))
+        return {index: float(sd) for index, sd in found if math.isfinite(sd) and self._n(index) > 1}
+
+    def _n(self, index: int) -> int:
+        return self.counts[self.design.media[index]]
+
+    def _own(self) -> dict[int, Apart]:
+        """Differences from each medium's own trays, where they are to be used; else nothing."""
+        if not (self.asked.by_shelf or self.asked.own_trays):
+            chance = None if self.asked.quick else self._unequal
+            if chance is None or chance > CLEARLY:
+                return {}
+        found = {i: self._pair(i, 0) for i in self._joined}
+        whole = {i: apart for i, apart in found.items() if apart is not None and apart.se > 0}
+        certain = self.asked.by_shelf or self.asked.own_trays
+        return whole if certain or len(whole) == len(found) else {}
+
+    def _pair(self, one: int, other: int) -> Apart | None:
+        """Two media from their own trays; one set of shelves says nothing of what belongs to a shelf."""
+        if self.asked.by_shelf and len(self.design.blocks) == 1:
+            return None
+        return own_difference(self.design, self.values, one, other)
+
+    def _ranks(self, own: dict[int, Apart]) -> dict[int, tuple[int, int]]:
+        count = len(self.design.media)
+        if count < 2:
+            return {}
+        apart = honest_difference(count, self.design.df) * np.sqrt(float(self.fit.mse) * self._unit_variance)
+        if own or self.asked.by_shelf:
+            for i in range(count):
+                for j in range(i):
+                    pair = self._pair(i, j)
+                    wide = np.inf if pair is None else honest_difference(count, pair.df) * pair.se
+                    apart[i, j] = apart[j, i] = wide
+        sign = -1.0 if self.asked.lower_is_better else 1.0
+        return dict(enumerate(rank_intervals(sign * self.fit.effects, apart)))
+
+    # --- one medium
+
+    def _line(
+        self,
+        index: int,
+        own: dict[int, Apart],
+        q: float | None,
+        why: Why | None,
+        ranks: dict[int, tuple[int, int]],
+        spread: dict[int, float],
+    ) -> MediumResult:
+        name = self.design.media[index]
+        joined = self._joined
+        alone = self._trusted is not None and index != 0 and index not in joined
+        missing: dict[str, Why] = {"mean": Why.APART} if alone else {}
+        if index not in ranks:
+            missing |= dict.fromkeys(("rank_low", "rank_high"), why or Why.ONLY_TRUSTED)
+        values: Values = {}
+        if name == self.asked.trusted:
+            missing |= dict.fromkeys(OF_A_DIFFERENCE, Why.IS_TRUSTED)
+        elif index not in joined:
+            apart = Why.APART if alone else Why.NO_TRUSTED
+            missing |= dict.fromkeys(OF_A_DIFFERENCE, apart)
+        else:
+            values, lacking = self._compared(index, own, q, why)
+            missing |= lacking
+        low_rank, high_rank = ranks.get(index, (None, None))
+        return MediumResult(
+            medium=name,
+            n=self.counts[name],
+            mean=None if alone else float(self.fit.means[index]),
+            rank_low=low_rank,
+            rank_high=high_rank,
+            spread=spread.get(index),
+            missing=missing,
+            **values,  # type: ignore[arg-type]
+        )
+
+    def _compared(
+        self, index: int, own: dict[int, Apart], q: float | None, why: Why | None
+    ) -> tuple[Values, dict[str, Why]]:
+        difference = float(self.fit.difference(index, 0))
+        if why is None and self.asked.by_shelf and index not in own:
+            why = Why.ONE_SHELF
+        if why is None and self.asked.own_trays and index not in own:
+            why = Why.NO_ERROR
+        if why is not None or q is None:
+            lacking = dict.fromkeys(("se", "low", "high", "outcome"), why or Why.NO_ERROR)
+            return {"difference": difference}, lacking
+        se = math.sqrt(float(self.fit.mse) * float(self._unit_variance[index, 0]))
+        df: float = self.design.df
+        if own:
+            apart = own[index]
+            difference, se, df = apart.difference, apart.se, apart.df
+            q = sidak_q(len(own), df, CONFIDENCE)
+        of_trays, se = se, math.hypot(se, self.asked.camera_sd)
+        values: Values = {
+            "difference": difference, "se": se, "q": q, "df": df,
+            "low": difference - q * se, "high": difference + q * se,
+        }  # fmt: skip
+        if min(self._n(index), self._n(0)) < 2:
+            return values, {"outcome": Why.ONE_TRAY}
+        return values | self._judged(index, difference, q * se, of_trays), {}
+
+    def _judged(self, index: int, difference: float, half: float, of_trays: float) -> Values:
+        """`half` of the interval; `of_trays` is the standard error without the camera's part."""
+        asked = self.asked
+        if asked.so_far:
+            return {"outcome": Outcome.NOT_SHOWN}
+        outcome = outcome_of(
+            difference - half, difference + half, asked.margin, lower_is_better=asked.lower_is_better
+        )
+        if outcome.is_shown or asked.quick:
+            return {"outcome": outcome}
+        to_margin = asked.margin + (-difference if asked.lower_is_better else difference)
+        trays = self._n(index)
+        sd, camera_sd = of_trays * math.sqrt(trays / 2), asked.camera_sd
+        further = further_trays(to_margin, sd, len(self._joined), trays, camera_sd)
+        return {"outcome": outcome, "further": further}

@@ -1,0 +1,97 @@
+"""Terms: on what terms a trial is read, as its plan fixed them before sowing.
+
+In    a book, the name of a trial
+Out   treatments of its trays, the trusted one, measures with margins, the day, limits and weights of the
+      score
+Not   the numbers that are read on these terms (`traynumbers.py`), verdicts (`verdicts.py`)
+
+What a plan does not say, or where there is none, is as usual, and the reader is told so.
+"""
+
+from collections.abc import Sequence
+from functools import cached_property
+from typing import TYPE_CHECKING
+
+from data.desirability import USUAL, ScoreRule, rule_of
+from data.numbers import TrayId
+from data.records import Tray
+from data.trial import KeptPlan, Measure, MeasureKind, Plan, treatment_of
+from data.verdict.traynumbers import day_of_most
+
+if TYPE_CHECKING:
+    from data.book import Book
+
+__all__ = ["MARGIN_POINTS", "MARGIN_YIELD_PCT", "Terms"]
+
+MARGIN_POINTS = 5.0  # of canopy score or score by eye, where nobody has set one
+MARGIN_YIELD_PCT = 10.0  # of the trusted medium's yield
+
+
+class Terms:
+    """The terms of one trial."""
+
+    def __init__(self, book: "Book", trial: str, asked_day: int | None) -> None:
+        self.book, self.trial, self.asked_day = book, trial, asked_day
+        self.trays = book.trial_trays(trial)
+        self.versions: tuple[KeptPlan, ...] = book.plans(trial)
+        self.plan: Plan | None = self.versions[-1].plan if self.versions else None
+
+    @cached_property
+    def treatments(self) -> dict[TrayId, str]:
+        """What each tray got, as the plan names it; without a plan its medium."""
+        found: dict[TrayId, str] = {}
+        for tray in self.trays:
+            name = tray.medium if self.plan is None else treatment_of(tray, self.plan)
+            if name is not None:
+                found[tray.id] = name
+        return found
+
+    @cached_property
+    def trusted(self) -> str | None:
+        """The trusted treatment: of the plan, of the trial, of the book."""
+        if self.plan is not None:
+            return self.plan.trusted
+        said, _ = self.book.trial_said(self.trial)
+        medium = self.book.trusted()
+        return said or (None if medium is None else medium.name)
+
+    @cached_property
+    def rule(self) -> ScoreRule:
+        """Limits and weights of the canopy score."""
+        if self.plan is None or not self.plan.score:
+            return USUAL
+        try:
+            return rule_of(self.plan.score)
+        except ValueError:
+            return USUAL
+
+    def measure(self, kind: MeasureKind) -> tuple[Measure, bool]:
+        """The measure with its margin, and whether it was fixed beforehand."""
+        planned = None if self.plan is None else self.plan.measure(kind)
+        if planned is not None:
+            return planned, True
+        if kind is MeasureKind.YIELD:
+            return Measure(kind=kind, margin=MARGIN_YIELD_PCT, unit="%"), False
+        _, points = self.book.trial_said(self.trial)
+        if kind is MeasureKind.SCORE and points is not None:
+            return Measure(kind=kind, margin=points), True
+        return Measure(kind=kind, margin=MARGIN_POINTS), False
+
+    def day(self, crop: str, trays: Sequence[Tray]) -> tuple[int | None, bool]:
+        """The day on which photos are read, and whether it was fixed beforehand."""
+        if self.plan is not None:
+            try:
+                return self.plan.crop(crop).read_on_day, True
+            except KeyError:
+                pass
+        if self.asked_day is not None:
+            return self.asked_day, False
+        return day_of_most(trays, self.book.photo_numbers(self.trial)), False
+
+    def by_shelf(self) -> bool:
+        """Whether treatments differ both by shelf and within it: then each block is a set of shelves."""
+        return self.plan is not None and self.plan.shelf_factor is not None and len(self.plan.factors) > 1
+
+    def decides(self, kind: MeasureKind) -> bool:
+        """Whether a measure is the one that was named as deciding."""
+        return kind is (MeasureKind.SCORE if self.plan is None else self.plan.primary.kind)

@@ -1,0 +1,273 @@
+"""Verdicts: the answers of a book's trials, crop by crop and measure by measure.
+
+In    a book; the name of a trial, or all of them; the day, where none was fixed beforehand
+Out   `CropVerdict`s, for each crop the canopy score first, then yield and the score by eye
+Not   the comparison (`verdict`), a tray's number (`traynumbers.py`), words (`words.py`,
+      `bookwords.py`)
+
+Day, measures, margins, weights and the trusted treatment come from the plan that was kept; what it does not
+say is as usual and is said to be so. Numpy and scipy come in when there is something to compare.
+"""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from datetime import date
+from typing import TYPE_CHECKING
+
+from data.cancel import CancelToken
+from data.numbers import TrayId
+from data.records import Tray
+from data.sentence import Sentence
+from data.tables.trialrows import PhotoNumbers
+from data.trial import Measure, MeasureKind
+from data.verdict import Measured, Verdict, bookwords, verdict_of
+from data.verdict.comparedday import ComparedDay, compared_day
+from data.verdict.countedof import CountedOf
+from data.verdict.movers import Mover, ScoredTray, movers
+from data.verdict.notes import half_way
+from data.verdict.rechecks import rechecks
+from data.verdict.sensitivity import Otherwise
+from data.verdict.terms import Terms
+from data.verdict.traynumbers import (
+    LostToMold,
+    TrayNumber,
+    canopy_numbers,
+    eye_numbers,
+    lost_to_mold,
+    mold_areas,
+    yield_numbers,
+)
+from data.verdict.words import Scale, Unit
+
+if TYPE_CHECKING:
+    from data.book import Book
+
+__all__ = ["CropVerdict", "verdicts"]
+
+UNITS = {MeasureKind.SCORE: Unit.POINTS, MeasureKind.YIELD: Unit.GRAMS, MeasureKind.EYE: Unit.POINTS}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CropVerdict:
+    """The answer for one crop and one measure, with what it rests on."""
+
+    trial: str
+    crop: str
+    kind: MeasureKind
+    scale: Scale
+    verdict: Verdict
+    decides: bool  # the measure that was named as the one that decides
+    on_day: int | None  # since sowing; None for yield
+    method: str | None  # version that scored the photos; None for yield and eye
+    counted: CountedOf | None  # what coverage and uniformity are a share of; None for yield and eye
+    numbers: tuple[TrayNumber, ...]  # every tray of the crop
+    treatments: Mapping[TrayId, str]
+    lost: tuple[LostToMold, ...] = ()
+    movers: tuple[Mover, ...] = ()
+    otherwise: tuple[Otherwise, ...] = ()
+    notes: tuple[Sentence, ...] = field(default_factory=tuple)
+
+
+def verdicts(
+    book: "Book", trial: str | None = None, on_day: int | None = None, cancel: CancelToken | None = None
+) -> tuple[CropVerdict, ...]:
+    """The verdicts of one trial or of all; empty where the book has no trial with trays.
+
+    Parameters
+    ----------
+    on_day : days since sowing on which photos are read, where the plan fixes none.
+    cancel : looked at before each crop and measure; raises `Cancelled`.
+    """
+    names = book.trials() if trial is None else (trial,)
+    stop = cancel or CancelToken()
+    return tuple(found for name in names for found in _TrialReading(book, name, on_day).verdicts(stop))
+
+
+class _TrialReading(Terms):
+    """One trial of a book."""
+
+    def __init__(self, book: "Book", trial: str, on_day: int | None) -> None:
+        super().__init__(book, trial, on_day)
+        self.words = book.suspect_words(trial)
+        self._by_day: dict[int, tuple[PhotoNumbers, ...]] = {}
+        self.today: date = book.today()
+
+    def verdicts(self, cancel: CancelToken) -> Iterator[CropVerdict]:
+        for crop in dict.fromkeys(tray.crop for tray in self.trays):
+            trays = tuple(tray for tray in self.trays if tray.crop == crop)
+            found = []
+            for kind in MeasureKind:
+                cancel.check()
+                one = self._one(crop, trays, kind)
+                if one is not None:
+                    found.append(one)
+            together = bookwords.measures_together(found)
+            for one in found:
+                yield _with_notes(one, together if one is found[0] else ())
+
+    # --- one crop and measure
+
+    def _one(self, crop: str, trays: Sequence[Tray], kind: MeasureKind) -> CropVerdict | None:
+        treated = tuple(tray for tray in trays if tray.id in self.treatments)
+        day, day_fixed = self.day(crop, trays)
+        read = ComparedDay()
+        if kind is MeasureKind.SCORE:
+            read = compared_day(self._photos_of(treated, day))
+            running = self._running(treated, day)
+            numbers = canopy_numbers(treated, read, self.words, self.rule, running)
+        elif kind is MeasureKind.YIELD:
+            grams = self.book.fresh_masses(self.trial)
+            if not any(tray.id in grams for tray in treated):
+                return None
+            numbers = yield_numbers(treated, grams, self.words, self.rule)
+        else:
+            numbers = eye_numbers(treated, self.book.eye_scores(self.trial))
+            if all(number.value is None for number in numbers):
+                return None
+        measure, fixed = self.measure(kind)
+        table = self._table(numbers)
+        so_far = self._so_far(treated, numbers, kind)
+        camera_sd = self._camera_sd(numbers, read.method)
+        verdict = self._compared(table, measure, so_far, camera_sd)
+        notes = [
+            *bookwords.beforehand(self.versions, measure, verdict, day=day, fixed=fixed, day_fixed=day_fixed),
+            *read.words(treated),
+            *bookwords.missing_trays(numbers),
+            *bookwords.untreated(trays, self.treatments),
+            *half_way(table, self.trusted or ""),
+        ]
+        found = CropVerdict(
+            trial=self.trial,
+            crop=crop,
+            kind=kind,
+            scale=Scale(unit=UNITS[kind], digits=1),
+            verdict=verdict,
+            decides=self.decides(kind),
+            on_day=day if kind is MeasureKind.SCORE else None,
+            method=read.method,
+            counted=read.counted,
+            numbers=numbers,
+            treatments={tray.id: self.treatments[tray.id] for tray in treated},
+            lost=lost_to_mold(self.treatments, treated, mold_areas(self.words)),
+            movers=self._movers(numbers) if kind is MeasureKind.SCORE else (),
+            notes=tuple(notes),
+        )
+        asked_otherwise = rechecks(
+            verdict,
+            table,
+            by_shelf=self.by_shelf(),
+            moldy={tray.code for tray in treated if tray.id in mold_areas(self.words)},
+            shift=self._shift(numbers) if read.counted is CountedOf.INNER else 0.0,
+            other_height=self._other_height(treated),
+            other_area=self._by_other_area(treated, read),
+            other_method=self._by_other_method(treated, read),
+        )
+        return replace(found, otherwise=asked_otherwise)
+
+    def _photos_of(self, trays: Sequence[Tray], day: int | None) -> tuple[PhotoNumbers, ...]:
+        if day is None:
+            return ()
+        if day not in self._by_day:
+            self._by_day[day] = self.book.photo_numbers(self.trial, day)
+        mine = {tray.id for tray in trays}
+        return tuple(photo for photo in self._by_day[day] if photo.tray_id in mine)
+
+    def _running(self, trays: Sequence[Tray], day: int | None) -> dict[TrayId, bool]:
+        """Trays whose day is still to come."""
+        return {
+            tray.id: day is not None and tray.done_at is None and tray.day(self.today) <= day
+            for tray in trays
+        }
+
+    def _so_far(self, trays: Sequence[Tray], numbers: Sequence[TrayNumber], kind: MeasureKind) -> bool:
+        """Whether planned trays are still to come: sown but not read, or not sown yet."""
+        if any(number.still_to_come for number in numbers):
+            return True
+        if kind is MeasureKind.EYE and self.plan is not None and any(n.value is None for n in numbers):
+            return True
+        if self.plan is None:
+            return False
+        sown = dict.fromkeys((treatment.name for treatment in self.plan.treatments), 0)
+        for tray in trays:
+            sown[self.treatments[tray.id]] += 1
+        return min(sown.values(), default=0) < self.plan.trays_per_treatment
+
+    def _table(self, numbers: Sequence[TrayNumber]) -> list[Measured]:
+        return [
+            Measured(
+                block=number.tray.block or "",
+                medium=self.treatments[number.tray.id],
+                value=number.value,
+                shelf=number.tray.shelf or None,
+                tray=number.tray.code,
+                suspect=number.score is not None and number.score.open_suspects > 0,
+            )
+            for number in numbers
+            if number.value is not None
+        ]
+
+    def _compared(self, table: list[Measured], measure: Measure, so_far: bool, camera_sd: float) -> Verdict:
+        trusted = self.trusted or ""
+        by_shelf = self.by_shelf()
+        margin = measure.margin
+        if measure.unit == "%":
+            plain = verdict_of(table, trusted, 0.0, quick=True)
+            mean = next((line.mean for line in plain.media if line.medium == trusted), None)
+            margin = abs(mean or 0.0) * measure.margin / 100
+        return verdict_of(table, trusted, margin, so_far=so_far, camera_sd=camera_sd, by_shelf=by_shelf)
+
+    def _camera_sd(self, numbers: Sequence[TrayNumber], method: str | None) -> float:
+        from data.plan.camerabias import score_sd_between_media
+
+        media = {number.tray.medium for number in numbers}
+        if method is None or len(media) < 2:
+            return 0.0
+        scores = [number.score for number in numbers if number.score is not None]
+        return score_sd_between_media(method, scores, self.rule)
+
+    def _shift(self, numbers: Sequence[TrayNumber]) -> float:
+        """Points by which media at different heights may come out apart in the inner area."""
+        from data.plan.camerabias import score_shift_of_heights
+
+        return score_shift_of_heights([n.score for n in numbers if n.score is not None], self.rule)
+
+    def _other_height(self, trays: Sequence[Tray]) -> set[str]:
+        """Treatments whose canopy may stand at another height than that of the trusted one."""
+        kinds = {name: medium.kind for name in self.book.media() if (medium := self.book.medium(name))}
+        lies = {self.treatments[tray.id]: (tray.medium, tray.seating) for tray in trays}
+        trusted = lies.get(self.trusted or "")
+        if trusted is None:
+            return set()
+
+        def is_alike(medium: str, seating: str) -> bool:
+            kind = kinds.get(medium, "")
+            alike = medium == trusted[0] or (kind != "" and kind == kinds.get(trusted[0]))
+            return alike and seating == trusted[1]
+
+        return {name for name, (medium, seating) in lies.items() if not is_alike(medium, seating)}
+
+    def _by_other_method(self, trays: Sequence[Tray], read: ComparedDay) -> list[tuple[str, list[Measured]]]:
+        return [(one, self._read_as(trays, read.by_version(one))) for one in read.others[:1]]
+
+    def _by_other_area(self, trays: Sequence[Tray], read: ComparedDay) -> list[tuple[str, list[Measured]]]:
+        """The same trays counted of the inner area, where they are compared by the bed."""
+        if read.counted is not CountedOf.BED:
+            return []
+        return [("", self._read_as(trays, read.counted_as(CountedOf.INNER)))]
+
+    def _read_as(self, trays: Sequence[Tray], read: ComparedDay) -> list[Measured]:
+        return self._table(canopy_numbers(trays, read, self.words, self.rule, {}))
+
+    def _movers(self, numbers: Sequence[TrayNumber]) -> tuple[Mover, ...]:
+        trays = [
+            ScoredTray(
+                block=number.tray.block or "", medium=self.treatments[number.tray.id], score=number.score
+            )
+            for number in numbers
+            if number.score is not None
+        ]
+        return movers(trays, self.trusted or "")
+
+
+def _with_notes(found: CropVerdict, more: Sequence[Sentence]) -> CropVerdict:
+    return replace(found, notes=(*found.notes, *more)) if more else found

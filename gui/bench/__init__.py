@@ -1,0 +1,1 @@
+"""Bench: the rack as it stands, and above it what needs a look now; begin with `screen.py`."""

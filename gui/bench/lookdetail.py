@@ -1,0 +1,91 @@
+"""Look detail: what goes with the chosen line of the look list, and what can be said to it.
+
+In    the look that is chosen in the list
+Out   `answered` with "seen" or "tomorrow"; `history_wanted`
+Not   the list (`looks.py`), keeping the answer (`screen.py`)
+"""
+
+from PySide6.QtCore import Signal, Slot
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QWidget
+
+from data.records import Look
+from gui.language.spoken import spoken
+from gui.style.marks import kind_words
+from gui.style.palette import Space, set_role
+
+__all__ = ["LookDetail"]
+
+
+class LookDetail(QWidget):
+    """Why it is urgent, what else there is, three buttons."""
+
+    answered = Signal(object, str)  # the look, "seen" or "tomorrow"
+    history_wanted = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._look: Look | None = None
+        self._brief = False
+        self.words = QLabel(self)
+        self.words.setWordWrap(True)
+        set_role(self.words, "soft")
+        self.tomorrow = self._make_button(
+            self.tr("Until tomorrow"), self.tr("Put this line away for today (T in the list)")
+        )
+        self.tomorrow.clicked.connect(self.say_tomorrow)
+        self.seen = self._make_button(
+            self.tr("Seen"), self.tr("Put this line away until it gets worse (S in the list)")
+        )
+        self.seen.clicked.connect(self.say_seen)
+        self.history = self._make_button(
+            self.tr("What went away"), self.tr("What stood here before, and why it went away")
+        )
+        self.history.clicked.connect(self.history_wanted)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(Space.L, Space.XS, Space.S, Space.XS)
+        row.setSpacing(Space.S)
+        row.addWidget(self.words, 1)
+        for button in (self.tomorrow, self.seen, self.history):
+            row.addWidget(button)
+
+    def _make_button(self, words: str, about: str) -> QPushButton:
+        made = QPushButton(words, self)
+        made.setToolTip(about)
+        set_role(made, "rack")
+        return made
+
+    def show_look(self, look: Look | None) -> None:
+        """Show what goes with this one; with None only the history is offered."""
+        self._look = look
+        self.tomorrow.setVisible(look is not None)
+        self.seen.setVisible(look is not None)
+        self._show_words()
+
+    def be_brief(self, brief: bool) -> None:
+        """Where there is little room: one line, all of it as a tooltip."""
+        if brief != self._brief:
+            self._brief = brief
+            self._show_words()
+
+    def _show_words(self) -> None:
+        lines = [] if self._look is None else _lines(self._look)
+        self.words.setText("\n".join(lines[:1] if self._brief else lines))
+        self.words.setToolTip("\n".join(lines) if self._brief and len(lines) > 1 else "")
+
+    @Slot()
+    def say_seen(self) -> None:
+        """The grower has looked."""
+        if self._look is not None:
+            self.answered.emit(self._look, "seen")
+
+    @Slot()
+    def say_tomorrow(self) -> None:
+        """Not today."""
+        if self._look is not None:
+            self.answered.emit(self._look, "tomorrow")
+
+
+def _lines(look: Look) -> list[str]:
+    lines = [f"{look.code}: {spoken(look.why_urgent)}"] if look.why_urgent else []
+    lines += [f"{kind_words(one.what)}: {spoken(one.sentence)}" for one in look.also]
+    return lines

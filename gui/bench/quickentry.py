@@ -1,0 +1,297 @@
+"""Quick entry: one line at the foot of the Bench in which the morning's numbers are typed.
+
+In    the growing trays, those that are chosen on the rack, the book
+Out   readings and events kept; `kept` with a sentence; `next_wanted` so that the next tray is chosen
+Not   what a line means (`quickline.py`), one tray with all its notes (`traysheet/growthpage.py`)
+
+A number that looks like another unit is asked about here, before anything is kept.
+"""
+
+from collections import deque
+from collections.abc import Callable, Mapping, Sequence
+from datetime import timedelta
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QEvent, QObject, Qt, Signal, Slot
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+
+from data.entry.units import UnitSystem
+from data.errors import BookError
+from data.events import EventKind
+from data.numbers import TrayId
+from data.readings import NewReading, Reading, ReadingKind
+from data.records import Tile
+from gui.bench.quickline import KINDS, Kind, QuickEntry, quick_entry
+from gui.controls.flow import Flow
+from gui.language.spoken import in_figures, spoken
+from gui.notes.view import UNIT_WORDS, event_words, kind_words
+from gui.style.palette import set_role
+
+if TYPE_CHECKING:
+    from data.book import Book
+
+__all__ = ["QuickLine"]
+
+LATELY = timedelta(days=3)  # earlier numbers a new one is held against
+SHOWN = 3  # of what was kept last
+ENTERS = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+
+
+class QuickLine(QWidget):
+    """Kind, line, what it is for; below it the question or what was kept."""
+
+    kept = Signal(str)  # one sentence
+    troubled = Signal(str)
+    next_wanted = Signal()  # one chosen tray is done: choose the next on the rack
+
+    def __init__(self, chosen: Callable[[], Sequence[Tile]], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._chosen = chosen
+        self._book: Book | None = None
+        self._tiles: Sequence[Tile] = ()
+        self._tags: Mapping[int, TrayId] = {}
+        self._open: QuickEntry | None = None  # asked about
+        self._last: deque[str] = deque(maxlen=SHOWN)
+        self.system = UnitSystem.METRIC
+        self.kind = self._make_kind()
+        self.line = self._make_line()
+        self.target = QLabel(self)
+        set_role(self.target, "soft")
+        self.keep = QPushButton(self.tr("Note it"), self)
+        set_role(self.keep, "rack")
+        self.keep.setToolTip(self.tr("Keep it in the book (Enter); Ctrl+Z takes it back"))
+        self.keep.clicked.connect(self.note_it)
+        self.said = QLabel(self)
+        self.said.setWordWrap(True)
+        self.as_typed = self._make_answer(self._keep_as_typed)
+        self.instead = self._make_answer(self._keep_instead)
+        row = Flow()
+        for part in (self.kind, self.line, self.keep, self.target):
+            row.addWidget(part)
+        answers = Flow()
+        for button in (self.as_typed, self.instead):
+            answers.addWidget(button)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.said)
+        column.addLayout(answers)
+        column.addLayout(row)
+        self._say("")
+        self._fit_to_kind()
+
+    def _make_kind(self) -> QComboBox:
+        made = QComboBox(self)
+        made.setAccessibleName(self.tr("What is noted"))
+        made.setToolTip(self.tr("What is noted; in the line * is the next, / the one before"))
+        for kind in KINDS:
+            words = kind_words(kind) if isinstance(kind, ReadingKind) else event_words(kind)
+            made.addItem(words, kind)
+        made.currentIndexChanged.connect(self._fit_to_kind)
+        return made
+
+    def _make_line(self) -> QLineEdit:
+        made = QLineEdit(self)
+        made.setAccessibleName(self.tr("Tray and number"))
+        made.setMinimumWidth(30 * self.fontMetrics().averageCharWidth())
+        made.textChanged.connect(self._typing)
+        made.installEventFilter(self)
+        return made
+
+    def _make_answer(self, does: Callable[[], None]) -> QPushButton:
+        made = QPushButton(self)
+        made.setAutoDefault(True)  # so that Enter of the number pad presses it, too
+        set_role(made, "rack")
+        made.clicked.connect(does)
+        return made
+
+    # --- what it is about
+
+    def show_trays(self, book: "Book | None", tiles: Sequence[Tile], tags: Mapping[int, TrayId]) -> None:
+        """The trays that can be named from now on."""
+        if book is not self._book:
+            self._last.clear()
+            self._say("")
+        self._book, self._tiles, self._tags = book, tiles, tags
+        self.show_chosen()
+
+    @Slot()
+    def show_chosen(self) -> None:
+        """Say for which trays a line without a tray is."""
+        chosen = self._chosen()
+        if not chosen:
+            words = ""
+        elif len(chosen) == 1:
+            words = self.tr("for {code}, where no tray is typed").format(code=chosen[0].code)
+        else:
+            words = self.tr("for the {count} chosen trays").format(count=len(chosen))
+        self.target.setText(words)
+
+    @property
+    def what(self) -> Kind:
+        """What is noted."""
+        return KINDS[max(0, self.kind.currentIndex())]
+
+    @Slot()
+    def _fit_to_kind(self) -> None:
+        kind = self.what
+        if isinstance(kind, ReadingKind):
+            words = self.tr("Tray and number in {unit}").format(unit=bare_unit_words(kind, self.system))
+        elif kind is EventKind.THROWN_AWAY:
+            words = self.tr("Tray and why")
+        else:
+            words = self.tr("Tray, and a note if you like")
+        self.line.setPlaceholderText(words)
+
+    @Slot()
+    def _typing(self) -> None:
+        if self._open is not None:
+            self._open = None
+            self._say("")
+
+    def use_units(self, system: UnitSystem) -> None:
+        """Numbers without a unit are in these from now on."""
+        self.system = system
+        self._fit_to_kind()
+
+    # --- keeping
+
+    @Slot()
+    def note_it(self) -> None:
+        """Keep what the line says, or say what is missing, or ask."""
+        if self._book is None:
+            return
+        try:
+            entry = self._read()
+        except BookError as error:
+            self.troubled.emit(str(error))
+            return
+        if entry.problem:
+            self._say(spoken(entry.problem), "alarm")
+            self.line.selectAll()
+        elif entry.doubt is not None or entry.odd:
+            self._ask(entry)
+        else:
+            self._keep(entry, entry.value)
+
+    def _read(self) -> QuickEntry:
+        chosen, kind = self._chosen(), self.what
+        first = quick_entry(self.line.text(), kind, self._tiles, chosen, self._tags, {}, self.system)
+        if not isinstance(kind, ReadingKind) or len(first.trays) != 1:
+            return first
+        tray = first.trays[0].tray_id
+        earlier = {tray: self._earlier(tray, kind)}
+        return quick_entry(self.line.text(), kind, self._tiles, chosen, self._tags, earlier, self.system)
+
+    def _earlier(self, tray: TrayId, kind: ReadingKind) -> Sequence[float]:
+        assert self._book is not None
+        found: Sequence[Reading] = self._book.readings(tray, kind, since=self._book.now() - LATELY)
+        return [one.value for one in found]
+
+    def _ask(self, entry: QuickEntry) -> None:
+        self._open = entry
+        self._say(entry.odd if entry.doubt is None else spoken(entry.doubt.sentence), "notice")
+        self.as_typed.setText(self.tr("Keep {number}").format(number=self._figure(entry, entry.value)))
+        self.as_typed.setVisible(entry.value is not None)
+        if entry.doubt is None:
+            self.instead.setText(self.tr("Type it again"))
+        else:
+            number = self._figure(entry, entry.doubt.instead)
+            self.instead.setText(self.tr("It was {number}").format(number=number))
+        self.instead.show()
+        self.instead.setFocus()
+
+    def _figure(self, entry: QuickEntry, value: float | None) -> str:
+        if value is None or not isinstance(entry.kind, ReadingKind):
+            return ""
+        from data.entry.typed import quantity_of
+        from data.entry.units import say
+
+        quantity, unit = quantity_of(entry.kind), entry.kind.unit
+        plain = f"{in_figures(value, '.4g')} {UNIT_WORDS.get(unit, unit)}"
+        return plain if quantity is None else spoken(say(value, quantity, self.system))
+
+    @Slot()
+    def _keep_as_typed(self) -> None:
+        if self._open is not None:
+            self._keep(self._open, self._open.value)
+
+    @Slot()
+    def _keep_instead(self) -> None:
+        if self._open is None:
+            return
+        if self._open.doubt is not None:
+            self._keep(self._open, self._open.doubt.instead)
+            return
+        self._open = None
+        self._say("")
+        self.line.selectAll()
+        self.line.setFocus()
+
+    def _keep(self, entry: QuickEntry, value: float | None) -> None:
+        book = self._book
+        assert book is not None
+        trays = [tile.tray_id for tile in entry.trays]
+        try:
+            if isinstance(entry.kind, EventKind):
+                book.add_event(trays, entry.kind, book.now(), entry.note)
+            elif value is not None:
+                book.add_readings(
+                    [
+                        NewReading(kind=entry.kind, value=value, taken_at=book.now(), tray_id=tray)
+                        for tray in trays
+                    ]
+                )
+        except BookError as error:
+            self._say(spoken(error), "alarm")
+            return
+        named = len(self._chosen()) == 1 and self._chosen()[0].tray_id in trays
+        self._open = None
+        self._tell(entry, value)
+        self.line.clear()
+        self.line.setFocus()
+        if named:
+            self.next_wanted.emit()
+
+    def _tell(self, entry: QuickEntry, value: float | None) -> None:
+        codes = [tile.code for tile in entry.trays]
+        where = codes[0] if len(codes) == 1 else self.tr("{count} trays").format(count=len(codes))
+        what = event_words(entry.kind) if isinstance(entry.kind, EventKind) else self._figure(entry, value)
+        self._last.append(f"{where} {what}")
+        self._say(self.tr("Noted: {what}").format(what=" · ".join(self._last)))
+        self.kept.emit(self.tr("{where}: {what}. Ctrl+Z takes it back.").format(where=where, what=what))
+
+    def _say(self, words: str, role: str = "soft") -> None:
+        set_role(self.said, role)
+        self.said.setText(words)
+        self.said.setVisible(bool(words))
+        self.as_typed.hide()
+        self.instead.hide()
+
+    # --- keys
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """In the line: Enter notes it, * and / of the number pad go through the kinds."""
+        if watched is self.line and event.type() == QEvent.Type.KeyPress and isinstance(event, QKeyEvent):
+            if event.key() in ENTERS:
+                self.note_it()
+                return True
+            step = {Qt.Key.Key_Asterisk: 1, Qt.Key.Key_Slash: -1}.get(Qt.Key(event.key()))
+            if step is not None:
+                self.kind.setCurrentIndex((self.kind.currentIndex() + step) % len(KINDS))
+                return True
+        return super().eventFilter(watched, event)
+
+    def redress(self) -> None:
+        """Words in the language and letters of now."""
+        self._fit_to_kind()
+
+
+def bare_unit_words(kind: ReadingKind, system: UnitSystem) -> str:
+    """The unit that a number without one is taken in."""
+    from data.entry.typed import quantity_of
+    from data.entry.units import BARE
+
+    quantity = quantity_of(kind)
+    unit = kind.unit if quantity is None else BARE[system][quantity]
+    return {"F": "°F"}.get(unit, UNIT_WORDS.get(unit, unit))

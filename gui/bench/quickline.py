@@ -1,0 +1,150 @@
+"""Quick line: what a person types on the Bench -> which trays it is for, and what is to be kept; no Qt.
+
+In    the text of the line, the trays on the rack, those that are chosen there, what kind of thing is noted
+Out   `QuickEntry`: the trays, the number and how sure it is; or one sentence that says what is missing
+Not   keeping it (`quickentry.py`), reading numbers (`data/entry/typed.py`)
+
+"A1 812" is for A1, "12 812" for the tray with tag 12, "812" for the trays that are chosen on the rack: after
+each Enter the next one, so that a rack can be weighed with a number pad alone.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from data.entry.units import UnitSystem
+from data.events import EventKind
+from data.numbers import TrayId
+from data.readings import ReadingKind
+from data.records import Tile
+from gui.language.spoken import spoken
+from gui.language.words import translate
+
+if TYPE_CHECKING:
+    from data.entry.doubt import Doubt
+
+__all__ = ["KINDS", "Kind", "QuickEntry", "quick_entry"]
+
+Kind = ReadingKind | EventKind
+# what is noted in the morning, the most usual first
+KINDS: tuple[Kind, ...] = (
+    ReadingKind.WEIGHT,
+    ReadingKind.WATER,
+    EventKind.WATERED,
+    ReadingKind.MEDIUM_TEMPERATURE,
+    ReadingKind.FEED,
+    ReadingKind.HEIGHT,
+    EventKind.UNCOVERED,
+    EventKind.TURNED,
+    EventKind.MOLD_OUT,
+    ReadingKind.FRESH_MASS,
+    ReadingKind.CUT_QUALITY,
+    ReadingKind.LABOUR,
+    EventKind.CUT,
+    EventKind.THROWN_AWAY,
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class QuickEntry:
+    """What was typed. `problem` says what is missing, and nothing can be kept then."""
+
+    kind: Kind
+    trays: tuple[Tile, ...] = ()
+    value: float | None = None  # in the book's unit; None for what was done
+    note: str = ""  # of what was done
+    doubt: "Doubt | None" = None  # to be asked before it is kept
+    odd: str = ""  # what is unusual, to be asked about as well
+    problem: str = ""
+
+
+def quick_entry(
+    text: str,
+    kind: Kind,
+    tiles: Sequence[Tile],
+    chosen: Sequence[Tile],
+    tags: Mapping[int, TrayId],
+    earlier: Mapping[TrayId, Sequence[float]],
+    system: UnitSystem = UnitSystem.METRIC,
+) -> QuickEntry:
+    """Read a line.
+
+    Parameters
+    ----------
+    tiles : the growing trays.
+    chosen : those that are chosen on the rack; a line without a tray is for them.
+    tags : number of the tag -> tray.
+    earlier : the tray's earlier numbers of this kind, in the book's unit, newest last.
+    """
+    words = text.split()
+    named, rest = _named(words, tiles, tags, numbers=isinstance(kind, ReadingKind))
+    if len(named) > 1:
+        return QuickEntry(kind=kind, problem=_several(words[0], named))
+    trays = named or tuple(chosen)
+    if not trays:
+        return QuickEntry(kind=kind, problem=_no_tray(words))
+    if isinstance(kind, EventKind):
+        return _done(kind, trays, " ".join(rest))
+    if not rest:
+        words_of = translate("QuickLine", "Type a number behind the tray, for example {example}.")
+        return QuickEntry(kind=kind, trays=trays, problem=words_of.format(example=f"{trays[0].code} 812"))
+    from data.entry.typed import read_typed
+
+    before = earlier.get(trays[0].tray_id, ()) if len(trays) == 1 else ()
+    typed = read_typed(" ".join(rest), kind, before, system)
+    if typed.value is None and typed.doubt is None:
+        return QuickEntry(kind=kind, trays=trays, problem=spoken(typed.reason))
+    odd = "" if typed.doubt else _odd(kind, typed.value, trays, before)
+    return QuickEntry(kind=kind, trays=trays, value=typed.value, doubt=typed.doubt, odd=odd)
+
+
+def _odd(kind: ReadingKind, value: float | None, trays: Sequence[Tile], before: Sequence[float]) -> str:
+    """What is unusual about a number where no other unit explains it."""
+    if value is None:
+        return ""
+    from data.growing.croptable import doubt_of_reading
+
+    last = before[-1] if before else None
+    return spoken(doubt_of_reading(kind, value, crop=trays[0].crop, last_weight_g=last) or "")
+
+
+def _named(
+    words: Sequence[str], tiles: Sequence[Tile], tags: Mapping[int, TrayId], *, numbers: bool
+) -> tuple[tuple[Tile, ...], Sequence[str]]:
+    """The tray that the first word names, by code or by tag, and the words behind it; several: ask."""
+    if not words:
+        return (), ()
+    code, tag = words[0].casefold(), None
+    if words[0].isdecimal() and (len(words) > 1 or not numbers):  # a number alone is the reading
+        tag = tags.get(int(words[0]))
+    named = tuple(tile for tile in tiles if tile.code.casefold() == code or tile.tray_id == tag)
+    return (named, words[1:]) if named else ((), words)
+
+
+def _several(word: str, named: Sequence[Tile]) -> str:
+    """More than one growing tray answers to that word."""
+    if any(tile.code.casefold() != word.casefold() for tile in named):
+        words = translate(
+            "QuickLine",
+            "{word} is the code of one tray and the tag of another: choose the tray on the rack, then type "
+            "the number alone.",
+        )
+        return words.format(word=word)
+    words = translate(
+        "QuickLine",
+        "{count} growing trays are called {word}: choose one on the rack, then type the number alone.",
+    )
+    return words.format(count=len(named), word=word)
+
+
+def _no_tray(words: Sequence[str]) -> str:
+    if len(words) > 1 and not words[0].replace(".", "").replace(",", "").isdecimal():
+        return translate("QuickLine", "No growing tray is called {code}.").format(code=words[0])
+    return translate("QuickLine", "Type the tray first, for example A1 812, or choose trays on the rack.")
+
+
+def _done(kind: EventKind, trays: tuple[Tile, ...], note: str) -> QuickEntry:
+    if kind is EventKind.THROWN_AWAY and not note:
+        why = translate("QuickLine", "Say why behind the tray: it stays in its trial, and the reason counts.")
+        return QuickEntry(kind=kind, trays=trays, problem=why)
+    return QuickEntry(kind=kind, trays=trays, note=note)

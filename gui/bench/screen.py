@@ -1,0 +1,275 @@
+"""Bench: the rack as it stands, and above it what needs a look now.
+
+In    the open book
+Out   `tray_wanted` by a click on a look or a tile; `place_wanted` and `trays_wanted` by the buttons
+Not   reading the book (`view.py`), what is seen where there are trays (`page.py`)
+"""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QT_TRANSLATE_NOOP, Qt, Signal, Slot
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtWidgets import QStackedLayout, QWidget
+
+from data.cancel import CancelToken
+from data.entry.units import UnitSystem
+from data.errors import BookError
+from data.records import Look, Tray
+from gui.bench.lostpictures import LostPictures
+from gui.bench.page import BenchPage
+from gui.bench.view import BenchState, Reading, bench_state, read_bench
+from gui.bench.words import empty_words
+from gui.controls.teaching import Teaching
+from gui.photo.thumbnails import Thumbnails
+from gui.screen import Screen
+from gui.style.palette import set_role
+from gui.traysheet.benchlists import BenchLists
+from gui.work import Report, Work
+
+if TYPE_CHECKING:
+    from data.book import Book
+
+__all__ = ["Bench"]
+
+
+class Bench(Screen):
+    """The first place: most of the benefit with one look a day."""
+
+    trays_wanted = Signal()  # the grower wants to add a tray
+
+    KEYS = (
+        ("Ctrl+F", str(QT_TRANSLATE_NOOP("Bench", "Find a tray, a crop or a medium"))),
+        ("Ctrl+E", str(QT_TRANSLATE_NOOP("Bench", "Note a weight, a watering or something else"))),
+        ("F6", str(QT_TRANSLATE_NOOP("Bench", "From what needs a look to the rack, and back"))),
+        ("S", str(QT_TRANSLATE_NOOP("Bench", "In the look list: seen, put it away until it gets worse"))),
+        ("T", str(QT_TRANSLATE_NOOP("Bench", "In the look list: until tomorrow"))),
+        ("Space", str(QT_TRANSLATE_NOOP("Bench", "On the rack: choose several trays"))),
+    )
+
+    def __init__(self, work: Work, parent: QWidget | None = None) -> None:
+        super().__init__(work, parent)
+        self._reading = Reading()
+        self._state = BenchState()
+        self._running = self._stale = self._awaited = False
+        self.thumbnails = Thumbnails(work, self)
+        self.lost = LostPictures(work, self.thumbnails, self)
+        self.lost.made.connect(self._look_again)
+        self.lists = BenchLists(work, self)
+        self.lists.tray_chosen.connect(self.tray_wanted)
+        self.lists.troubled.connect(self.troubled)
+        work.changed.connect(self._work_changed)
+        self.page = BenchPage(self.thumbnails, self)
+        self.panel, self.switch, self.head = self.page.panel, self.page.switch, self.page.head
+        self.rack, self.quick, self.bring = self.page.rack, self.page.quick, self.page.bring
+        self._connect()
+        self._empty = Teaching("bench", self.tr("Add a tray"), self, other=self.tr("Plan a trial"))
+        self._empty.other.setToolTip(self.tr("Go to Plan (Ctrl+4)"))
+        self._empty.other_pressed.connect(self._want_plan)
+        self._empty.button.setToolTip(self.tr("Add a tray (Ctrl+T)"))
+        self._empty.pressed.connect(self.trays_wanted)
+        self._stack = QStackedLayout(self)
+        self._stack.addWidget(self.page)
+        self._stack.addWidget(self._empty)
+        QShortcut(QKeySequence("Ctrl+F"), self, self.page.search, context=Qt.ShortcutContext.WindowShortcut)
+        QShortcut(QKeySequence("Ctrl+E"), self, self.page.note, context=Qt.ShortcutContext.WindowShortcut)
+        QShortcut(QKeySequence("F6"), self, self.page.change_over, context=Qt.ShortcutContext.WindowShortcut)
+        self.show_state(self._state)
+
+    def _connect(self) -> None:
+        self.panel.tray_chosen.connect(self.tray_wanted)
+        self.panel.fold_wanted.connect(self._fold)
+        self.panel.answered.connect(self._answer)
+        self.panel.history_wanted.connect(self._want_history)
+        self.head.changed.connect(self._refresh)
+        self.head.ended_wanted.connect(self._want_ended)
+        self.rack.tray_chosen.connect(self.tray_wanted)
+        self.quick.kept.connect(self._noted)
+        self.quick.troubled.connect(self.troubled)
+        self.bring.clicked.connect(self._want_intake)
+
+    # --- reading
+
+    def open_book(self, book: "Book | None") -> None:
+        """Show this book's rack."""
+        self.thumbnails.clear()
+        self.head.clear()
+        self._reading, self._state = Reading(), BenchState()
+        super().open_book(book)
+
+    def renew(self) -> None:
+        """Read the book again in the background; asked again meanwhile, it is read once more."""
+        book = self.book
+        if book is None:
+            self._reading = Reading()
+            self._refresh()
+            return
+        if self._running:
+            self._stale = True
+            return
+        self._running, self._stale = True, False
+
+        def read(_token: CancelToken, _report: Report) -> "tuple[Book, Reading]":
+            return book, read_bench(book)
+
+        job = self.work.start(read)
+        job.finished.connect(self._read)
+        job.failed.connect(self._not_read)
+        job.cancelled.connect(self._read_no_more)
+
+    @Slot(object)
+    def _read(self, answer: "tuple[Book, Reading]") -> None:
+        self._running = False
+        book, reading = answer
+        if book is self.book:
+            self._forget_changed_pictures(reading)
+            self._reading = reading
+            self.lost.know(
+                book, {t.thumbnail: t.photo_id for t in reading.tiles if t.thumbnail and t.photo_id}
+            )
+            self._refresh()
+            if self._awaited and self.isVisible():
+                self.arrive()
+        if self._stale or book is not self.book:
+            self.renew()
+
+    @Slot(object)
+    def _not_read(self, error: Exception) -> None:
+        self._running = False
+        if isinstance(error, BookError):
+            self.panel.say_trouble(str(error))
+
+    @Slot()
+    def _read_no_more(self) -> None:
+        self._running = False
+        if self._stale:
+            self.renew()
+
+    def _forget_changed_pictures(self, reading: Reading) -> None:
+        """A picture keeps its path when its corners are set anew."""
+        before = {tile.tray_id: tile for tile in self._reading.tiles}
+        changed = [
+            tile.thumbnail
+            for tile in reading.tiles
+            if tile.thumbnail is not None and before.get(tile.tray_id) != tile
+        ]
+        self.thumbnails.forget(changed)
+
+    # --- showing
+
+    @Slot()
+    def _refresh(self) -> None:
+        self.show_state(self._state_of(all_looks=self._state.all_looks))
+
+    def _state_of(self, *, all_looks: bool) -> BenchState:
+        coming = bool(self.work.shown())
+        return bench_state(
+            self._reading, self.head.wanted, self.head.narrowing, all_looks=all_looks, coming=coming
+        )
+
+    @Slot()
+    def _work_changed(self) -> None:
+        """What is still coming in cannot be missing: look again when it is in."""
+        if bool(self.work.shown()) != self._state.coming:
+            self._refresh()
+
+    def show_state(self, state: BenchState) -> None:
+        """Show this, whatever was shown before."""
+        self._state = state
+        empty = state.no_trays
+        self._stack.setCurrentWidget(self._empty if empty else self.page)
+        if empty:
+            self._show_empty()
+            return
+        self.page.show_state(state)
+        self.quick.show_trays(self.book, self._reading.tiles, self._reading.tags)
+
+    def _show_empty(self) -> None:
+        to_sow = self._reading.to_sow
+        self._empty.teach(*empty_words(has_book=self.book is not None, to_sow=to_sow))
+        self._empty.other.setText(self.tr("Go to the plan") if to_sow else self.tr("Plan a trial"))
+        set_role(self._empty.other, "rack-main" if to_sow else "rack")
+        set_role(self._empty.button, "rack" if to_sow else "rack-main")
+        for button in (self._empty.button, self._empty.other):
+            button.setVisible(self.book is not None)
+
+    @Slot()
+    def _look_again(self) -> None:
+        self.rack.viewport().update()
+
+    @Slot()
+    def _want_ended(self) -> None:
+        self.lists.show_ended(self.book)
+
+    @Slot()
+    def _want_history(self) -> None:
+        self.lists.show_history(self.book)
+
+    @Slot()
+    def _fold(self) -> None:
+        self.show_state(self._state_of(all_looks=not self._state.all_looks))
+
+    # --- what is said and noted
+
+    @property
+    def chosen_tray(self) -> Tray | None:
+        """The tray that is chosen on the rack, if it is one alone: new ones can be like it."""
+        chosen = self.rack.chosen
+        return self._reading.trays.get(chosen[0].tray_id) if len(chosen) == 1 else None
+
+    @Slot(str)
+    def _noted(self, sentence: str) -> None:
+        self.told.emit(sentence)
+        self.book_changed.emit()
+
+    @Slot(object, str)
+    def _answer(self, look: Look, answer: str) -> None:
+        if self.book is None:
+            return
+        try:
+            self.book.answer_look(look, answer)
+        except BookError as error:
+            self.troubled.emit(str(error))
+            return
+        words = (
+            self.tr("{code} is put away until tomorrow. Ctrl+Z takes it back.")
+            if answer == "tomorrow"
+            else self.tr("{code} is put away until it gets worse. Ctrl+Z takes it back.")
+        )
+        self.told.emit(words.format(code=look.code))
+        self.book_changed.emit()
+
+    # --- hands and eyes
+
+    @Slot()
+    def _want_plan(self) -> None:
+        self.place_wanted.emit("plan")
+
+    @Slot()
+    def _want_intake(self) -> None:
+        self.place_wanted.emit("intake")
+
+    def arrive(self) -> None:
+        """Put the focus on what is most urgent, as soon as that is known."""
+        self._awaited = self._running
+        if self._running:
+            return
+        if self._state.no_trays:
+            (self._empty.other if self._reading.to_sow else self._empty.button).setFocus()
+        else:
+            self.page.take_focus()
+
+    def use_units(self, system: UnitSystem) -> None:
+        """Of numbers typed without a unit."""
+        self.quick.use_units(system)
+
+    def redress(self) -> None:
+        """Icons, words and line lengths follow."""
+        self.page.fit()
+        self.quick.redress()
+        self._empty.redress()
+        self._refresh()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """The look list takes its share of the new height."""
+        super().resizeEvent(event)
+        self.page.fit()

@@ -1,0 +1,1 @@
+"""Commands: the words of the command line, and what each does without a window."""

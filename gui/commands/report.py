@@ -1,0 +1,67 @@
+"""Report command: the report of a trial as PDF or HTML, without a window.
+
+In    the folder of a book, the file to write, a trial's name, which version, the paper
+Out   the file; a line on stdout; refusals on stderr; the exit code
+Not   what stands in it (`data/report/reading.py`), drawing it (`report`)
+"""
+
+import os
+import sys
+from pathlib import Path
+
+from data.book import Book
+from data.errors import BookError
+from gui.commands.scoresheet import plain
+
+__all__ = ["report_on"]
+
+DONE, REFUSED = 0, 1
+KINDS = (".pdf", ".html", ".htm")
+
+
+def report_on(folder: Path, target: Path, trial: str | None, *, short: bool, letter: bool) -> int:
+    """Write the report; 1 where there is no such trial or it cannot be written."""
+    if target.suffix.lower() not in KINDS:
+        return _refuse(f"{target}: a report is written as OUT.pdf or OUT.html.")
+    try:
+        book = Book.open(folder)
+    except BookError as error:
+        return _refuse(str(error))
+    try:
+        return _write(book, target, trial, short=short, letter=letter)
+    except BookError as error:
+        return _refuse(str(error))
+    except KeyError:
+        known = ", ".join(book.trials()) or "none"
+        return _refuse(f"this book has no trial called {trial!r}; trials: {known}.")
+    except OSError as error:
+        why = error.strerror or str(error)
+        return _refuse(f"{target} was not written: {why}. Choose another folder or file name.")
+    finally:
+        book.close()
+
+
+def _write(book: Book, target: Path, trial: str | None, *, short: bool, letter: bool) -> int:
+    from data.report.reading import read_report
+
+    report = read_report(book, trial, short=short)
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    from PySide6.QtGui import QGuiApplication
+
+    from gui.paper.pages import Paper
+    from gui.report import is_html, write_report
+    from gui.style.palette import load_fonts
+
+    app = QGuiApplication.instance() or QGuiApplication(sys.argv[:1])
+    load_fonts()
+    paper = Paper.LETTER if letter else Paper.A4
+    pages = write_report(target, report, paper)
+    told = "one file for mail" if is_html(target) else f"{pages} page{'s' * (pages != 1)} on {paper}"
+    print(plain(f"{target}: report on {report.title}, {told}."))
+    del app
+    return DONE
+
+
+def _refuse(sentence: str) -> int:
+    print(f"evenstand: {plain(sentence)}", file=sys.stderr)
+    return REFUSED

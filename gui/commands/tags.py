@@ -1,0 +1,69 @@
+"""Tags command: tags and station cards of a book as a PDF, without a window.
+
+In    the folder of a book, the file to write, the paper; the name of a trial for all of its sheets
+Out   the PDF; a line on stdout; refusals on stderr; the exit code
+Not   what stands on the pages (`sheets.py`)
+"""
+
+import os
+import sys
+from pathlib import Path
+
+from data.book import Book
+from data.errors import BookError
+from gui.commands.scoresheet import plain
+
+__all__ = ["print_tags"]
+
+DONE, REFUSED = 0, 1
+
+
+def print_tags(folder: Path, target: Path, paper: str, trial: str | None) -> int:
+    """Write the PDF; 1 where there is nothing to print or it cannot be written."""
+    try:
+        book = Book.open(folder)
+    except BookError as error:
+        return _refuse(str(error))
+    try:
+        return _print(book, target, paper, trial)
+    except BookError as error:
+        return _refuse(str(error))
+    except OSError as error:
+        why = error.strerror or str(error)
+        return _refuse(f"{target} was not written: {why}. Choose another folder or file name.")
+    finally:
+        book.close()
+
+
+def _print(book: Book, target: Path, paper: str, trial: str | None) -> int:
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    from PySide6.QtGui import QGuiApplication
+
+    from gui.paper.pages import Paper, write_pdf
+    from gui.sheets import SheetKind, pages_for, printed_of_book, printed_of_trial
+
+    app = QGuiApplication.instance() or QGuiApplication(sys.argv[:1])
+    if trial is None:
+        printed = printed_of_book(book)
+        kinds = {SheetKind.TAGS, SheetKind.STATION}
+    else:
+        draws = book.draws(trial)
+        if not draws:
+            known = ", ".join(name for name in book.trials() if book.draws(name)) or "none"
+            return _refuse(
+                f"no places are drawn for a trial called {trial!r}; trials with places: {known}. "
+                "Draw them in the window, at Plan."
+            )
+        printed = printed_of_trial(book, book.plan(draws[-1].plan_id).plan, draws[-1].draw.places)
+        kinds = set(SheetKind)
+    write_pdf(target, pages_for(printed, kinds, Paper(paper)), Paper(paper), printed.title)
+    count = len(printed.tags)
+    told = "1 tag" if count == 1 else f"{count} tags"
+    print(plain(f"{target}: {told} and station cards on {paper}. Print at 100 % and measure the bar."))
+    del app
+    return DONE
+
+
+def _refuse(sentence: str) -> int:
+    print(f"evenstand: {plain(sentence)}", file=sys.stderr)
+    return REFUSED

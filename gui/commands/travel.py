@@ -1,0 +1,143 @@
+"""Travel commands: a book packed, unpacked, written as open files, and two books brought together.
+
+In    the folder of a book; a pack, an export, or the folder of another book
+Out   one sentence on stdout; what could not be done on stderr; the exit code
+Not   the work itself (`data/travel/packing.py`, `data/export.py`, `data/travel/imported.py`,
+      `data/travel/merging.py`)
+"""
+
+from collections.abc import Collection
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from data.book import Book
+from data.cancel import CancelToken
+from data.errors import BookError
+from gui.commands.book import DONE, REFUSED, say
+from gui.commands.scoresheet import plain
+
+if TYPE_CHECKING:
+    from data.logs.oldnotes import OldNotes
+    from data.travel.guestbook import GuestBook
+
+__all__ = ["export_book", "keep_notes", "merge_into", "pack_book", "unpack_into"]
+
+
+def pack_book(folder: Path, target: Path) -> int:
+    """Write the book into one file."""
+    from data.travel.packing import pack
+
+    try:
+        with Book.open(folder) as book:
+            written = pack(book, target, CancelToken())
+    except BookError as error:
+        say(str(error))
+        return REFUSED
+    print(f"{written}: the book and its photos, {written.stat().st_size / 1e6:.0f} MB")
+    return DONE
+
+
+def unpack_into(source: Path, folder: Path) -> int:
+    """Make the book of a pack stand in a folder."""
+    from data.travel.packing import unpack
+
+    try:
+        unpack(source, folder, CancelToken())
+    except BookError as error:
+        say(str(error))
+        return REFUSED
+    print(f"{folder}: unpacked; open it with Ctrl+O in the window")
+    return DONE
+
+
+def export_book(folder: Path, target: Path, *, top_views: bool) -> int:
+    """Write all numbers of the book as open files."""
+    from data.export import export
+
+    try:
+        with Book.open(folder) as book:
+            export(book, target, CancelToken(), top_views=top_views)
+    except BookError as error:
+        say(str(error))
+        return REFUSED
+    print(f"{target}: the book in open files; README.md there says how to read them")
+    return DONE
+
+
+def merge_into(folder: Path, other: Path, apart: Collection[str], *, same: bool, label: str) -> int:
+    """Add another grower's book, a pack or an export; names that both have are asked about first."""
+    from data.travel.guestbook import GuestBook
+
+    try:
+        with (
+            Book.open(folder) as book,
+            GuestBook.open(other, book.folder / "cache", CancelToken()) as guest,
+        ):
+            return _merge(book, guest, set(apart), same=same, label=label or guest.name)
+    except BookError as error:
+        say(str(error))
+        return REFUSED
+
+
+def keep_notes(folder: Path, source: Path, order: str | None, *, keep: bool) -> int:
+    """Show how a table of old trays is read, one line a tray; with `keep` put them into the book."""
+    from data.logs.oldnotes import read_old_notes
+    from data.logs.text import NotALog
+    from data.logs.times import DateOrder
+
+    try:
+        notes = read_old_notes(source.read_bytes(), order=None if order is None else DateOrder[order.upper()])
+        if notes.question is not None:
+            choices = " or ".join(f"--dates {one.name.lower()}" for one in notes.orders)
+            say(f"{notes.question} Say {choices}." if choices else notes.question)
+            return REFUSED
+        _show_notes(notes)
+        if not keep:
+            print("nothing was kept yet: say --keep to put these trays into the book")
+            return DONE
+        with Book.open(folder) as book:
+            known = book.knows_log(notes.digest)
+            ids = () if known else book.keep_old_notes(notes, source.name)
+    except (BookError, NotALog) as error:
+        say(str(error))
+        return REFUSED
+    except OSError as error:
+        say(f"{source} cannot be read: {error.strerror}")
+        return REFUSED
+    print("these notes are in the book already" if known else f"{len(ids)} trays added")
+    return REFUSED if notes.refused else DONE
+
+
+def _show_notes(notes: "OldNotes") -> None:
+    for heading, field in zip(notes.headings, notes.fields, strict=True):
+        print(plain(f"{heading:24} {field or 'goes into the note'}"))
+    for tray in notes.trays:
+        new, cut = tray.new, "" if tray.cut_at is None else f", cut {tray.cut_at.date()}"
+        mass = "" if tray.fresh_mass_g is None else f", {tray.fresh_mass_g:.0f} g"
+        print(plain(f"{new.code:8} {new.crop} on {new.medium}, sown {new.sown_at.date()}{cut}{mass}"))
+    for refused in notes.refused:
+        say(str(refused))
+
+
+def _merge(book: Book, guest: "GuestBook", apart: set[str], *, same: bool, label: str) -> int:
+    from data.travel.merging import Answer, merge, same_names
+
+    asked = same_names(book, guest.book)
+    unknown = apart - {one.name for one in asked}
+    for name in sorted(unknown):
+        say(f"{name} stands in one of the books only, so there is nothing to keep apart")
+    open_names = [one for one in asked if one.name not in apart]
+    if unknown or (open_names and not same):
+        for one in open_names:
+            say(f"both books have the {one.kind.replace('_', ' ')} {one.name}")
+        say("say --same if these mean the same in both, and --apart NAME for each that does not")
+        return REFUSED
+    answers = {one: Answer.APART if one.name in apart else Answer.SAME for one in asked}
+    merged = merge(book, guest.book, answers, label, CancelToken(), originals_in=guest.originals_in)
+    trays, photos = merged.added.get("tray", 0), merged.added.get("photo", 0)
+    print(f"added: {trays} trays, {photos} photos; the book as it was lies in {merged.copy}")
+    for code in merged.without_tag:
+        say(f"{code} came without its tag, which a growing tray here carries: give it another one")
+    for name in merged.without_original:
+        say(f"{name}: the photo itself is missing in the other book; its numbers came over")
+    return DONE

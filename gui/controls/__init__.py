@@ -1,0 +1,1 @@
+"""Controls: small parts that many screens are built of."""

@@ -1,0 +1,63 @@
+"""Fold: a heading that shows and hides what lies below it.
+
+In    words, what is said below them
+Out   a button with a mark for open or folded, and the lines
+Not   what the lines say
+"""
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt, Slot
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QToolButton, QVBoxLayout, QWidget
+
+from gui.style.palette import Space, set_role
+
+__all__ = ["Fold"]
+
+LETTERS = 90  # a line, at most
+
+
+class Fold(QWidget):
+    """Folded at first."""
+
+    def __init__(self, words: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.button = QToolButton(self)
+        self.button.setText(words)
+        self.button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        self.button.setArrowType(Qt.ArrowType.RightArrow)
+        self.button.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
+        self.button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        set_role(self.button, "quiet")
+        self.button.clicked.connect(self._turn)
+        self.lines = QLabel(self)
+        self.lines.setTextFormat(Qt.TextFormat.PlainText)
+        self.lines.setWordWrap(True)
+        self.lines.setTextInteractionFlags(
+            Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
+        )
+        set_role(self.lines, "soft")
+        self.lines.hide()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(Space.S)
+        column.addWidget(self.button)
+        across = QHBoxLayout()  # a label of limited width asks for too little height in a column
+        across.addWidget(self.lines, 100)
+        across.addStretch(1)
+        column.addLayout(across)
+
+    def say(self, lines: Sequence[str]) -> None:
+        """Show these when it is open; without any the whole fold goes."""
+        self.setVisible(bool(lines))
+        self.lines.setText("\n\n".join(lines))
+        self.lines.setMaximumWidth(self.fontMetrics().averageCharWidth() * LETTERS)
+
+    @Slot()
+    def _turn(self) -> None:
+        self.open_up(self.lines.isHidden())
+
+    def open_up(self, is_open: bool) -> None:
+        """Show or hide the lines."""
+        self.lines.setVisible(is_open)
+        self.button.setArrowType(Qt.ArrowType.DownArrow if is_open else Qt.ArrowType.RightArrow)

@@ -1,0 +1,56 @@
+"""Form: one layout for every dialog that asks for a few things.
+
+In    what stands above, the fields, where trouble is told, the buttons with the main one last
+Out   the dialog laid out
+Not   what is asked (`frame/newbook.py`, `trays/newtray.py`)
+"""
+
+from collections.abc import Sequence
+
+from PySide6.QtWidgets import QDialog, QFormLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+
+from gui.style.palette import Space
+
+__all__ = ["fields", "fit", "lay_out"]
+
+
+def fields() -> QFormLayout:
+    """Rows of a label and a field."""
+    form = QFormLayout()
+    form.setHorizontalSpacing(Space.L)
+    form.setVerticalSpacing(Space.M)
+    form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+    return form
+
+
+def lay_out(
+    dialog: QDialog,
+    above: Sequence[QWidget],
+    form: QFormLayout,
+    trouble: QLabel,
+    buttons: Sequence[QPushButton],
+    characters: int,
+) -> None:
+    """From top to bottom; at least `characters` average characters wide."""
+    row = QHBoxLayout()
+    row.addStretch(1)
+    for button in buttons:
+        row.addWidget(button)
+    column = QVBoxLayout(dialog)
+    column.setContentsMargins(Space.XL, Space.XL, Space.XL, Space.L)
+    column.setSpacing(Space.L)
+    for part in above:
+        column.addWidget(part)
+    column.addLayout(form)
+    column.addWidget(trouble)
+    column.addStretch(1)
+    column.addLayout(row)
+    dialog.setMinimumWidth(dialog.fontMetrics().averageCharWidth() * characters)
+
+
+def fit(dialog: QDialog) -> None:
+    """Never lower than wrapped words need, which a dialog does not see by itself when they change."""
+    layout = dialog.layout()
+    if layout is not None:
+        width = max(dialog.width(), dialog.minimumWidth())
+        dialog.setMinimumHeight(layout.totalHeightForWidth(width))

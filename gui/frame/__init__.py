@@ -1,0 +1,1 @@
+"""Frame: what surrounds every place of the window: top row, keys, bands, progress, foot, help."""

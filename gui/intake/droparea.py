@@ -1,0 +1,140 @@
+"""Drop area: says where photos can come from, and has the buttons for those who do not drag.
+
+In    the folder that is watched, None for none
+Out   `files_wanted`, `folder_wanted`, `watch_wanted`, `watch_ended`
+Not   the drop itself (photos may be dropped anywhere in the window), the file dialogs (`screen.py`)
+"""
+
+from pathlib import Path
+
+from PySide6.QtCore import QRectF, QSize, Qt, Signal, Slot
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+
+from gui.controls.flow import Flow
+from gui.style.icon import icon
+from gui.style.palette import RADIUS, Space, set_role, tokens_now
+
+__all__ = ["DropArea"]
+
+
+class DropArea(QWidget):
+    """A dashed frame; large where there are no photos yet, else a band."""
+
+    files_wanted = Signal()
+    folder_wanted = Signal()
+    watch_wanted = Signal()
+    watch_ended = Signal()
+
+    def __init__(self, parent: QWidget | None = None, *, large: bool) -> None:
+        super().__init__(parent)
+        self._large = large
+        self._watched: Path | None = None
+        self.title = QLabel(self.tr("Drop photos or a folder anywhere in this window"), self)
+        self.title.setWordWrap(True)
+        self.words = QLabel(self)
+        self.words.setWordWrap(True)
+        set_role(self.words, "soft")
+        self.files = QPushButton(self.tr("Choose photos"), self)
+        self.files.setToolTip(self.tr("Choose photo files (Ctrl+I)"))
+        self.files.clicked.connect(self.files_wanted)
+        self.folder = QPushButton(self.tr("Choose a folder"), self)
+        self.folder.setToolTip(self.tr("Bring in all photos of a folder and the folders in it"))
+        self.folder.clicked.connect(self.folder_wanted)
+        self.watch = QPushButton(self.tr("Watch a folder"), self)
+        self.watch.clicked.connect(self._watch_pressed)
+        buttons = Flow()
+        for button in (self.files, self.folder, self.watch):
+            set_role(button, "rack")
+            buttons.addWidget(button)
+        column = QVBoxLayout(self)
+        if large:
+            self._lay_out_large(column, buttons)
+        else:
+            column.setContentsMargins(Space.M, Space.S, Space.M, Space.S)
+            column.setSpacing(Space.S)
+            set_role(self.title, "soft")
+            self.title.setText(self.tr("Drop photos or a folder anywhere, or"))
+            self.title.setWordWrap(False)
+            row = QHBoxLayout()
+            row.setSpacing(Space.M)
+            row.addWidget(self.title)
+            row.addLayout(buttons, 1)
+            column.addLayout(row)
+            self.words.hide()
+            self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Maximum)
+        self.show_watched(None)
+
+    def _lay_out_large(self, column: QVBoxLayout, buttons: Flow) -> None:
+        set_role(self.title, "title")
+        set_role(self.files, "rack-main")
+        self._picture = QLabel(self)
+        self.words.setText(
+            self.tr(
+                "Each photo gets a row here that says what became of it: matched to a tray by its tag or by "
+                "the order of your walk, or what it still needs from you. A photo shows one tray from above, "
+                "with its whole rim. Photos are copied into the book; your files stay as they are."
+            )
+        )
+        inner = QWidget(self)
+        middle = QVBoxLayout(inner)
+        middle.setContentsMargins(0, 0, 0, 0)
+        middle.setSpacing(Space.M)
+        for part in (self._picture, self.title, self.words):
+            middle.addWidget(part)
+        middle.addSpacing(Space.S)
+        middle.addLayout(buttons)
+        column.setContentsMargins(64, 64, 64, 64)
+        column.addStretch(1)
+        across = QHBoxLayout()
+        across.addStretch(1)
+        across.addWidget(inner, 3)
+        across.addStretch(1)
+        column.addLayout(across)
+        column.addStretch(2)
+
+    def show_watched(self, folder: Path | None) -> None:
+        """Say which folder is watched, and offer to end it."""
+        self._watched = folder
+        if folder is None:
+            self.watch.setText(self.tr("Watch a folder"))
+            self.watch.setToolTip(self.tr("Bring in photos as your phone puts them into a folder"))
+        else:
+            self.watch.setText(self.tr("Stop watching {name}").format(name=folder.name.replace("&", "&&")))
+            self.watch.setToolTip(
+                self.tr("Photos that arrive in {folder} come in by themselves").format(folder=folder)
+            )
+        self.watch.setAccessibleDescription(self.watch.toolTip())
+
+    @Slot()
+    def _watch_pressed(self) -> None:
+        if self._watched is None:
+            self.watch_wanted.emit()
+        else:
+            self.watch_ended.emit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """In a narrow band the buttons say enough."""
+        super().resizeEvent(event)
+        if not self._large:
+            shown = [b.sizeHint().width() for b in (self.files, self.folder, self.watch) if not b.isHidden()]
+            wanted = sum(shown) + self.title.sizeHint().width() + 5 * Space.M
+            self.title.setVisible(self.width() >= wanted)
+
+    def redress(self) -> None:
+        """The drawing in the ink of the scheme."""
+        if self._large:
+            self._picture.setPixmap(icon("intake").pixmap(QSize(48, 48), self.devicePixelRatioF()))
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """The dashed frame that says: drop here."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+        inset = float(Space.L) if self._large else 1.0
+        box = QRectF(self.rect()).adjusted(inset, inset, -inset, -inset)
+        tokens = tokens_now()
+        painter.setPen(
+            QPen(QColor(tokens.soft_ink if self._large else tokens.line), 1.5, Qt.PenStyle.DashLine)
+        )
+        painter.setBrush(QColor(tokens.sheet))
+        painter.drawRoundedRect(box, RADIUS, RADIUS)

@@ -1,0 +1,248 @@
+"""Photo panel: the one photo that is looked at in Intake, and what can be done with it.
+
+In    an `IntakeRow`, the growing trays
+Out   `tray_chosen`, `corners_wanted`, `sheet_wanted`, `left_out`
+Not   doing it (`screen.py`)
+"""
+
+from collections.abc import Sequence
+from datetime import date
+from pathlib import Path
+
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+
+from data.cancel import CancelToken
+from data.records import Tray
+from gui.controls.flow import Flow
+from gui.controls.zoombar import ZoomBar
+from gui.intake.traypicker import TrayPicker
+from gui.intake.view import IntakeRow, Kind
+from gui.language.plainhint import plain_hint
+from gui.language.spoken import spoken
+from gui.photo.mips import Mips
+from gui.photo.photoload import load_photo
+from gui.pictures import PictureView
+from gui.style.palette import Space, set_role
+from gui.work import Report, Work
+
+__all__ = ["PhotoPanel"]
+
+LONGEST = 1600  # px; enough to see which tray it is
+Loaded = tuple[Path, Mips | None, str]
+
+
+class PhotoPanel(QFrame):
+    """Picture, sentence, and the steps that this photo allows."""
+
+    tray_chosen = Signal(object, int)  # IntakeRow, tray id
+    corners_wanted = Signal(object)  # IntakeRow
+    sheet_wanted = Signal(int)  # tray id
+    left_out = Signal(object)  # IntakeRow
+
+    def __init__(self, work: Work, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._work = work
+        self._row: IntakeRow | None = None
+        self._picking = False
+        self._leads = True
+        self._trays: tuple[Tray, ...] = ()
+        self._asked: Path | None = None
+        self._held: Path | None = None
+        set_role(self, "sheet")
+        self.picture = PictureView(self)
+        self.picture.setAccessibleName(self.tr("The photo"))
+        self.picture.setMinimumSize(200, 110)
+        self.sentence = QLabel(self)
+        self.sentence.setTextFormat(Qt.TextFormat.PlainText)
+        self.sentence.setWordWrap(True)
+        self.sentence.setTextInteractionFlags(
+            Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
+        )
+        self.sentence.setAccessibleName(self.tr("What became of the photo"))
+        zoom = ZoomBar(self.picture, self)  # made here: Tab comes by in reading order
+        self.confirm = self._button(self._confirmed, "rack-main")
+        self.corners = self._button(self._corners)
+        self.sheet = self._button(self._sheet)
+        self.other = self._button(self._pick)
+        self.copy = self._button(self._copied)
+        self.leave = self._button(self._left)
+        self.picker = TrayPicker(self)
+        self.picker.chosen.connect(self._picked)
+        self.corners.setText(self.tr("Set the corners"))
+        self.other.setText(self.tr("Choose the tray"))
+        self.copy.setText(self.tr("Copy the sentence"))
+        self.leave.setText(self.tr("Leave out"))
+        self.leave.setToolTip(
+            self.tr("Count this photo for no tray; it stays in the book, and undo brings it back")
+        )
+        buttons = Flow()
+        for button in (self.confirm, self.corners, self.sheet, self.other, self.copy, self.leave):
+            buttons.addWidget(button)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(Space.M, Space.M, Space.M, Space.M)
+        column.setSpacing(Space.S)
+        column.addWidget(self.picture, 3)
+        head = QHBoxLayout()
+        head.setSpacing(Space.S)
+        head.addWidget(self.sentence, 1)
+        head.addWidget(zoom, 0, Qt.AlignmentFlag.AlignTop)
+        column.addLayout(head)
+        column.addLayout(buttons)
+        column.addWidget(self.picker, 2)
+        self.show_row(None)
+
+    def _button(self, pressed: object, role: str = "rack") -> QPushButton:
+        button = QPushButton(self)
+        set_role(button, role)
+        button.clicked.connect(pressed)
+        return button
+
+    def least_heights(self, width: int) -> tuple[int, int]:
+        """px below which something would be cut at this width, and how much of it can be given up.
+
+        The picture can; of a list in which a tray is being looked for all, so that it never goes.
+        """
+        within, picture = self.layout(), self.picture.minimumHeight() + Space.S
+        assert within is not None
+        least = within.totalMinimumHeightForWidth(width) + (picture if self.picture.isHidden() else 0)
+        return least, picture if self.picker.isHidden() else least
+
+    def show_trays(self, trays: Sequence[Tray]) -> None:
+        """The trays that can be chosen; of those that have ended such as grew on the day of the photo."""
+        self._trays = tuple(trays)
+        self._offer_trays()
+
+    def _offer_trays(self) -> None:
+        day = None if self._row is None or self._row.taken_at is None else self._row.taken_at.date()
+        offered = [tray for tray in self._trays if _grew(tray, day)]
+        late = [tray for tray in offered if day is not None and tray.sown_at.date() > day]
+        self.picker.show_trays([*(tray for tray in offered if tray not in late), *late], day)
+
+    def lead(self, leads: bool) -> None:
+        """Whether the main action of the screen may stand here; a question above the list takes it."""
+        if leads != self._leads:
+            self._leads = leads
+            self._show_buttons(self._row)
+
+    def show_row(self, row: IntakeRow | None) -> None:
+        """Show this photo; asked again for the same one, only the words may change."""
+        if row is None or self._row is None or row.key != self._row.key:
+            self._picking = False
+        self._row = row
+        self._offer_trays()
+        self._show_words(row)
+        self._show_buttons(row)
+        self._show_picture(row)
+
+    def _show_words(self, row: IntakeRow | None) -> None:
+        self.picture.setAccessibleDescription("" if row is None else row.name)
+        self.sentence.setText(self.tr("Choose a row to see its photo.") if row is None else row.sentence)
+
+    def _show_buttons(self, row: IntakeRow | None) -> None:
+        kind = None if row is None else row.kind
+        kept = row is not None and row.photo_id is not None and row.photo is not None
+        proposed = row is not None and kind is Kind.PROPOSED
+        matchable = kept and kind not in (Kind.REFUSED, Kind.WAITING, Kind.NEEDS_CORNERS)
+        self.confirm.setVisible(proposed)
+        set_role(self.confirm, "rack-main" if self._leads else "rack")
+        if row is not None and proposed:
+            self.confirm.setText(self.tr("Yes, {code}").format(code=row.proposal_code))
+            self.confirm.setToolTip(
+                plain_hint(self.tr("The photo shows tray {code}").format(code=row.proposal_code))
+            )
+        self.corners.setVisible(kept and kind is not Kind.WAITING)
+        leads = kind is Kind.NEEDS_CORNERS and self._leads
+        set_role(self.corners, "rack-main" if leads else "rack")
+        self.sheet.setVisible(row is not None and row.tray_id is not None and kind is not Kind.REFUSED)
+        if row is not None and row.tray_code is not None:
+            self.sheet.setText(self.tr("Open {code}").format(code=row.tray_code))
+            self.sheet.setToolTip(
+                plain_hint(self.tr("Open the sheet of tray {code}").format(code=row.tray_code))
+            )
+        picking = matchable and (self._picking or (kind is Kind.NEEDS_TRAY and self._leads))
+        self.other.setVisible(matchable and not picking)
+        self.other.setText(
+            self.tr("Another tray") if kind in (Kind.PROPOSED, Kind.STORED) else self.tr("Choose the tray")
+        )
+        self.picker.setVisible(picking)
+        self.copy.setVisible(kind is Kind.REFUSED)
+        self.leave.setVisible(kept and kind not in (Kind.WAITING, Kind.LEFT_OUT, Kind.REFUSED))
+
+    # --- the picture
+
+    def _show_picture(self, row: IntakeRow | None) -> None:
+        path = None if row is None else row.photo
+        if path is None:
+            self._asked = self._held = None
+            self.picture.show_picture(None)
+        elif path != self._asked:
+            self._asked = path
+            if self._held != path:
+                self.picture.show_picture(None, message="")
+
+            def load(_token: CancelToken, _report: Report) -> Loaded:
+                return _loaded(path)
+
+            self._work.start(load).finished.connect(self._came)
+
+    @Slot(object)
+    def _came(self, answer: Loaded) -> None:
+        path, mips, why = answer
+        if path == self._asked:  # else another row is looked at by now
+            self._held = path
+            self.picture.show_picture(mips, message=why)
+
+    # --- what a person does
+
+    @Slot()
+    def _confirmed(self) -> None:
+        if self._row is not None and self._row.proposal_id is not None:
+            self.tray_chosen.emit(self._row, int(self._row.proposal_id))
+
+    @Slot(int)
+    def _picked(self, tray: int) -> None:
+        self._picking = False
+        if self._row is not None:
+            self.tray_chosen.emit(self._row, tray)
+
+    @Slot()
+    def _pick(self) -> None:
+        self._picking = True
+        self._show_buttons(self._row)
+        self.picker.setFocus()
+
+    @Slot()
+    def _corners(self) -> None:
+        if self._row is not None:
+            self.corners_wanted.emit(self._row)
+
+    @Slot()
+    def _sheet(self) -> None:
+        if self._row is not None and self._row.tray_id is not None:
+            self.sheet_wanted.emit(int(self._row.tray_id))
+
+    @Slot()
+    def _copied(self) -> None:
+        if self._row is not None:
+            QGuiApplication.clipboard().setText(f"{self._row.name}: {self._row.sentence}")
+
+    @Slot()
+    def _left(self) -> None:
+        if self._row is not None:
+            self.left_out.emit(self._row)
+
+
+def _grew(tray: Tray, day: date | None) -> bool:
+    """Whether a tray can be on a photo of that day; one that still grows can, the clock may be wrong."""
+    return tray.done_at is None or (day is not None and tray.sown_at.date() <= day <= tray.done_at.date())
+
+
+def _loaded(path: Path) -> Loaded:
+    from vision.photo import PhotoRefused
+
+    try:
+        return path, load_photo(path, LONGEST), ""
+    except PhotoRefused as refused:
+        return path, None, spoken(refused.reason)

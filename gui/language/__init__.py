@@ -1,0 +1,1 @@
+"""Language: what the window says, in the language of its person."""

@@ -1,0 +1,1 @@
+"""Logs: the assistant that takes in files of loggers and scales."""

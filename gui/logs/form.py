@@ -1,0 +1,233 @@
+"""Log form: the parts of the assistant for files of loggers and scales, laid out.
+
+In    a book (its trays and shelves), a `LogSheet`
+Out   `changed` (what, value) when a choice was made by hand; the widgets
+Not   what a change does (`assistant.py`)
+"""
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDialog,
+    QFrame,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QPlainTextEdit,
+    QProgressBar,
+    QPushButton,
+    QScrollArea,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from data.book import Book
+from data.logs.sheet import LogSheet
+from data.logs.times import DateOrder
+from gui.language.spoken import begun, spoken
+from gui.logs.preview import LogPreview
+from gui.logs.view import DELIMITERS, delimiter_words, place_of
+from gui.style.palette import Space, set_role
+
+__all__ = ["LogForm"]
+
+
+class LogForm(QWidget):
+    """Everything that is seen of one file."""
+
+    changed = Signal(str, object)
+
+    def __init__(self, book: Book, dialog: QDialog) -> None:
+        super().__init__(dialog)
+        self.said, self.count = QLabel(self), QLabel(self)
+        for label in (self.said, self.count):
+            label.setWordWrap(True)
+            label.setTextFormat(Qt.TextFormat.PlainText)
+            label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.bar = QProgressBar(self)
+        self.bar.setRange(0, 0)
+        self.bar.setTextVisible(False)
+        self.bar.setAccessibleName(self.tr("At work on the file"))
+        self.delimiter = self._combo("delimiter", [(delimiter_words(one), one) for one in DELIMITERS])
+        self.decimal = self._combo("decimal", [(self.tr("point, 20.5"), "."), (self.tr("comma, 20,5"), ",")])
+        orders = [(begun(spoken(one)), one) for one in DateOrder]
+        self.order = self._combo("date_order", [(self.tr("not known yet"), None), *orders])
+        self.zone = QLineEdit(self)
+        self.zone.setPlaceholderText(self.tr("the rack's own"))
+        self.zone.editingFinished.connect(self._zone)
+        self.place = self._combo("place", self._places(book))
+        self.preview = LogPreview(self)
+        self.questions = QFrame(self)
+        set_role(self.questions, "band-notice")
+        self._rows = QVBoxLayout(self.questions)
+        self._make_bad_rows()
+        self.leave, self.keep = QPushButton(self.tr("Leave"), self), QPushButton(self.tr("Keep"), self)
+        self.leave.setAutoDefault(False)
+        self.keep.setDefault(True)
+        self.keep.setEnabled(False)
+        set_role(self.keep, "main")
+        self._lay_out(dialog)
+        self.show_nothing()
+
+    def _places(self, book: Book) -> list[tuple[str, object]]:
+        """What all readings of a file can be of."""
+        trays = book.trays()
+        shelves = sorted({tray.shelf for tray in trays if tray.shelf})
+        places: list[tuple[str, object]] = [(self.tr("as the columns say"), None)]
+        places += [(self.tr("shelf {name}").format(name=one), ("shelf", one)) for one in shelves]
+        places += [(self.tr("tray {code}").format(code=one.code), ("tray", one.code)) for one in trays]
+        return places
+
+    def _make_bad_rows(self) -> None:
+        self.fold = QToolButton(self)
+        self.fold.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        self.fold.setArrowType(Qt.ArrowType.RightArrow)
+        self.fold.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.fold.clicked.connect(self._fold)
+        set_role(self.fold, "quiet")
+        self.bad = QPlainTextEdit(self)
+        self.bad.setReadOnly(True)
+        self.bad.setTabChangesFocus(True)
+        self.bad.setAccessibleName(self.tr("Rows that are not kept, and why"))
+
+    def _combo(self, what: str, choices: Sequence[tuple[str, object]]) -> QComboBox:
+        combo = QComboBox(self)
+        for words, value in choices:
+            combo.addItem(words, value)
+        combo.setProperty("what", what)
+        combo.activated.connect(self._choose)
+        return combo
+
+    def _lay_out(self, dialog: QDialog) -> None:
+        self._make_choices()
+        inner = QWidget(self)
+        column = QVBoxLayout(inner)
+        column.setContentsMargins(0, 0, Space.S, 0)
+        column.setSpacing(Space.M)
+        for part in (self.said, self.bar, self.questions, self.choices, self.preview, self.fold, self.bad):
+            column.addWidget(part)
+        column.addStretch(1)
+        self.bad.setMinimumHeight(self.fontMetrics().height() * 5)
+        scroll = QScrollArea(self)
+        scroll.setWidgetResizable(True)
+        scroll.setFrameShape(QFrame.Shape.NoFrame)
+        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        scroll.setWidget(inner)
+        buttons = QHBoxLayout()
+        buttons.addWidget(self.count, 1)
+        buttons.addWidget(self.leave)
+        buttons.addWidget(self.keep)
+        rows = QVBoxLayout(self)
+        rows.setContentsMargins(0, 0, 0, 0)
+        rows.setSpacing(Space.M)
+        rows.addWidget(scroll, 1)
+        rows.addLayout(buttons)
+        whole = QVBoxLayout(dialog)
+        whole.setContentsMargins(Space.L, Space.L, Space.L, Space.L)
+        whole.addWidget(self)
+        letter = self.fontMetrics().averageCharWidth()
+        dialog.resize(min(letter * 130, 980), min(self.fontMetrics().height() * 36, 640))
+
+    def _make_choices(self) -> None:
+        self.choices = QWidget(self)
+        grid = QGridLayout(self.choices)
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.setHorizontalSpacing(Space.M)
+        for at, (words, field) in enumerate(
+            (
+                (self.tr("Between columns"), self.delimiter),
+                (self.tr("Decimals"), self.decimal),
+                (self.tr("Dates"), self.order),
+                (self.tr("Time zone of its clock"), self.zone),
+                (self.tr("Readings are of"), self.place),
+            )
+        ):
+            label = QLabel(words, self.choices)
+            label.setBuddy(field)
+            field.setAccessibleName(words)
+            grid.addWidget(label, at // 3 * 2, at % 3)
+            grid.addWidget(field, at // 3 * 2 + 1, at % 3)
+        for at in range(3):
+            grid.setColumnStretch(at, 1)
+
+    # --- showing
+
+    def show_nothing(self) -> None:
+        """Nothing was read."""
+        for part in (self.questions, self.choices, self.preview, self.fold, self.bad):
+            part.hide()
+        self.count.clear()
+
+    def freeze(self, frozen: bool) -> None:
+        """While readings are kept nothing of how they are read can be changed; Leave is Cancel then."""
+        for part in (self.questions, self.choices, self.preview):
+            part.setEnabled(not frozen)
+        self.leave.setText(self.tr("Cancel") if frozen else self.tr("Leave"))
+
+    def show_sheet(self, sheet: LogSheet) -> None:
+        """The choices as the file is read now."""
+        read = sheet.read_as
+        values = (
+            (self.delimiter, read.delimiter),
+            (self.decimal, read.decimal),
+            (self.order, read.date_order),
+            (self.place, place_of(read)),
+        )
+        for combo, value in values:
+            at = next((n for n in range(combo.count()) if combo.itemData(n) == value), -1)
+            combo.setCurrentIndex(at)
+        self.zone.setText(read.zone or "")
+        self.preview.show_sheet(sheet)
+        self.choices.show()
+        self.preview.show()
+
+    def show_questions(self, rows: Sequence[tuple[str, Sequence[QPushButton]]]) -> None:
+        """What is open, each with its answers as buttons."""
+        while self._rows.count():
+            item = self._rows.takeAt(0)
+            old = None if item is None else item.widget()
+            if old is not None:
+                old.hide()
+                old.deleteLater()
+        for words, buttons in rows:
+            row = QWidget(self.questions)
+            beside = QHBoxLayout(row)
+            beside.setContentsMargins(0, 0, 0, 0)
+            label = QLabel(words, row)
+            label.setWordWrap(True)
+            beside.addWidget(label, 1)
+            for button in buttons:
+                beside.addWidget(button)
+            self._rows.addWidget(row)
+        self.questions.setVisible(bool(rows))
+
+    @property
+    def unfolded(self) -> bool:
+        """Whether the rows that are not kept are listed."""
+        return self.fold.arrowType() is Qt.ArrowType.DownArrow
+
+    @Slot()
+    def _fold(self) -> None:
+        self.fold.setArrowType(Qt.ArrowType.RightArrow if self.unfolded else Qt.ArrowType.DownArrow)
+        self.bad.setVisible(self.unfolded)
+
+    # --- changing
+
+    @Slot(int)
+    def _choose(self, index: int) -> None:
+        combo = self.sender()
+        if isinstance(combo, QComboBox):
+            value = combo.itemData(index)
+            if combo is self.order and value is not None:
+                value = DateOrder(value)
+            if combo is self.place and value is not None:
+                value = tuple(value)
+            self.changed.emit(combo.property("what"), value)
+
+    @Slot()
+    def _zone(self) -> None:
+        self.changed.emit("zone", self.zone.text().strip() or None)

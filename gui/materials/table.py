@@ -1,0 +1,216 @@
+"""Material table: media as columns, rows in groups; the names stay in sight while it scrolls.
+
+In    a `MaterialReading`
+Out   `cell_chosen` with row and medium, by mouse and arrow keys
+Not   the words (`view.py`)
+
+A dot tells where a number came from, by shape as well as colour: full circle measured here, square typed in,
+open circle from literature, open diamond a guess; a gap has none.
+"""
+
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRectF, QSize, Qt, Signal, Slot
+from PySide6.QtGui import QColor, QFont, QPainter, QPen, QPolygonF
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHeaderView,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTableWidget,
+    QTableWidgetItem,
+    QWidget,
+)
+
+from data.materials.reading import MaterialReading
+from data.materials.table import Origin
+from gui.language.plainhint import plain_hint
+from gui.language.spoken import spoken
+from gui.materials.view import CellWords, Line, cell_words, lines_of
+from gui.style.palette import Space, tokens_now
+
+__all__ = ["MaterialTable", "draw_origin"]
+
+WORDS, IS_HEADING = Qt.ItemDataRole.UserRole, Qt.ItemDataRole.UserRole + 1
+SMALL = 0.88
+DOT = 9.0
+Index = QModelIndex | QPersistentModelIndex
+
+
+class MaterialTable(QTableWidget):
+    """Nothing in it is typed; a cell's panel leads on."""
+
+    cell_chosen = Signal(str, str)  # row, medium
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(self.tr("Media side by side"))
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setTabKeyNavigation(False)
+        self.setShowGrid(False)
+        self.setCornerButtonEnabled(False)
+        self.setStyleSheet("QTableCornerButton::section { background: transparent; border: none; }")
+        self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setItemDelegate(_Painter(self))
+        self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
+        self.horizontalHeader().setHighlightSections(False)
+        self.horizontalHeader().setSectionsClickable(False)
+        self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        self.verticalHeader().setSectionsClickable(False)
+        self.verticalHeader().setHighlightSections(False)
+        self.verticalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        self.currentCellChanged.connect(self._moved)
+        self._lines: tuple[Line, ...] = lines_of()
+        self._media: tuple[str, ...] = ()
+        self.setRowCount(len(self._lines))
+
+    def show_reading(self, reading: MaterialReading) -> None:
+        """Show it; the same cell stays chosen."""
+        row, column = self.currentRow(), self.currentColumn()
+        table = reading.table
+        self.blockSignals(True)
+        self.clearSpans()
+        self._media = table.media
+        self.setColumnCount(len(table.media))
+        trusted = self.tr("{medium}\ntrusted")
+        names = [trusted.format(medium=name) if name == table.trusted else name for name in table.media]
+        self.setHorizontalHeaderLabels(names)
+        for number, line in enumerate(self._lines):
+            head = QTableWidgetItem(self._row_words(line))
+            if line.row is None:
+                font = QFont(self.font())
+                font.setBold(True)
+                head.setFont(font)
+            self.setVerticalHeaderItem(number, head)
+            for at, medium in enumerate(table.media):
+                item = QTableWidgetItem()
+                if line.row is None:
+                    item.setFlags(Qt.ItemFlag.NoItemFlags)
+                    item.setData(IS_HEADING, True)
+                else:
+                    words = cell_words(line.row, medium, table.cell(line.row.key, medium))
+                    item.setData(WORDS, words)
+                    item.setData(Qt.ItemDataRole.AccessibleTextRole, words.spoken)
+                    item.setToolTip(plain_hint(words.spoken))
+                self.setItem(number, at, item)
+        self.fit()
+        if table.media:
+            self.setCurrentCell(max(row, 1), min(max(column, 0), len(table.media) - 1))
+        self.blockSignals(False)
+        self._moved()
+
+    def _row_words(self, line: Line) -> str:
+        if line.row is None:
+            return line.heading
+        unit = f"\n{spoken(line.row.unit)}" if line.row.unit else ""
+        return spoken(line.row.words) + unit
+
+    def fit(self) -> None:
+        """Rows as high as two lines of text; a column never narrower than its words."""
+        line = self.fontMetrics().height()
+        for number, one in enumerate(self._lines):
+            self.setRowHeight(number, round(1.6 * line) if one.row is None else round(2.8 * line))
+        self.horizontalHeader().setMinimumSectionSize(13 * self.fontMetrics().averageCharWidth())
+
+    @Slot()
+    def _moved(self) -> None:
+        line = self._lines[self.currentRow()] if 0 <= self.currentRow() < len(self._lines) else None
+        if line is not None and line.row is not None and 0 <= self.currentColumn() < len(self._media):
+            self.cell_chosen.emit(line.row.key, self._media[self.currentColumn()])
+
+    def choose(self, row: str, medium: str) -> None:
+        """Go to a cell."""
+        number = next(n for n, line in enumerate(self._lines) if line.row is not None and line.row.key == row)
+        self.setCurrentCell(number, self._media.index(medium))
+
+
+class _Painter(QStyledItemDelegate):
+    """Value and dot above, range and n below; a gap in one wrapped sentence."""
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        tokens = tokens_now()
+        rect = QRectF(option.rect)
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        chosen = bool(option.state & QStyle.StateFlag.State_Selected)
+        painter.fillRect(rect, QColor(tokens.sheet))
+        painter.setPen(QPen(QColor(tokens.line), 1))
+        painter.drawLine(rect.bottomLeft(), rect.bottomRight())
+        words = index.data(WORDS)
+        if isinstance(words, CellWords):
+            self._cell(painter, rect, words, option.font)
+            if chosen:
+                painter.setPen(QPen(QColor(tokens.accent), 2))
+                painter.drawRoundedRect(rect.adjusted(1.5, 1.5, -1.5, -1.5), 5, 5)
+        painter.restore()
+
+    def _cell(self, painter: QPainter, rect: QRectF, words: CellWords, plain: QFont) -> None:
+        tokens = tokens_now()
+        inner = rect.adjusted(Space.S, Space.XS, -Space.S, -Space.XS)
+        small = QFont(plain)
+        small.setPointSizeF(plain.pointSizeF() * SMALL)
+        if words.origin is None:
+            painter.setFont(small)
+            painter.setPen(QColor(tokens.soft_ink))
+            flags = Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextWordWrap
+            metrics = painter.fontMetrics()
+            text = words.below
+            if metrics.boundingRect(inner.toRect(), int(flags), text).height() > inner.height():
+                text = _cut(
+                    text,
+                    lambda t: metrics.boundingRect(inner.toRect(), int(flags), t).height() <= inner.height(),
+                )
+            painter.drawText(inner, int(flags), text)
+            return
+        bold = QFont(plain)
+        bold.setBold(True)
+        painter.setFont(bold)
+        painter.setPen(QColor(tokens.ink))
+        painter.drawText(inner.adjusted(DOT + Space.S, 0, 0, 0), int(Qt.AlignmentFlag.AlignTop), words.value)
+        line = painter.fontMetrics().height()
+        draw_origin(painter, inner.x(), inner.y() + (line - DOT) / 2, words.origin)
+        painter.setFont(small)
+        painter.setPen(QColor(tokens.soft_ink))
+        room = inner.adjusted(DOT + Space.S, line, 0, 0)
+        text = painter.fontMetrics().elidedText(words.below, Qt.TextElideMode.ElideRight, int(room.width()))
+        painter.drawText(room, int(Qt.AlignmentFlag.AlignTop), text)
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
+        return QSize(120, 40)
+
+
+def _cut(text: str, fits: object) -> str:
+    """As many words as fit."""
+    words = text.split(" ")
+    while len(words) > 1:
+        words.pop()
+        shorter = " ".join(words) + "…"
+        if fits(shorter):  # type: ignore[operator]
+            return shorter
+    return text
+
+
+def draw_origin(painter: QPainter, x: float, y: float, origin: Origin) -> None:
+    """The dot of a number's source, 9 px."""
+    tokens = tokens_now()
+    box = QRectF(x + 0.5, y + 0.5, DOT - 1, DOT - 1)
+    painter.save()
+    painter.setPen(QPen(QColor(tokens.ink), 1.5))
+    full = QColor(tokens.accent) if origin is Origin.MEASURED else QColor(tokens.calm)
+    painter.setBrush(full if origin in (Origin.MEASURED, Origin.TYPED) else Qt.BrushStyle.NoBrush)
+    if origin is Origin.TYPED:
+        painter.drawRect(box)
+    elif origin is Origin.GUESS:
+        centre = box.center()
+        half = box.width() / 2 + 0.5
+        painter.drawPolygon(
+            QPolygonF([centre + one for one in (_at(0, -half), _at(half, 0), _at(0, half), _at(-half, 0))])
+        )
+    else:
+        painter.drawEllipse(box)
+    painter.restore()
+
+
+def _at(x: float, y: float) -> QPointF:
+    return QPointF(x, y)

@@ -1,0 +1,1 @@
+"""Mend: the canopy of a photo, mended with a brush; begin with `desk.py`."""

@@ -1,0 +1,1 @@
+"""Notes: readings and events of a tray, typed, listed and corrected."""

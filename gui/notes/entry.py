@@ -1,0 +1,167 @@
+"""Note entry: one row in which a reading or an event of a tray is typed.
+
+In    the time that it is now for the book
+Out   `reading_wanted`, `event_wanted` with what was typed
+Not   keeping it (`traysheet/growthpage.py`), many trays at once (the Bench)
+"""
+
+from datetime import datetime
+
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+
+from data.events import EventKind
+from data.readings import ReadingKind
+from gui.controls.flow import Flow
+from gui.language.spoken import spoken
+from gui.notes.moments import MomentEdit, moment_in, show_moment
+from gui.notes.table import number_in
+from gui.notes.view import UNIT_WORDS, event_words, kind_words
+from gui.style.palette import Space, set_role
+
+__all__ = ["NoteEntry"]
+
+Kind = ReadingKind | EventKind
+ENTERS = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+READINGS = tuple(kind for kind in ReadingKind if kind is not ReadingKind.BREAKDOWN_EYE)  # of a test only
+EVENTS = tuple(kind for kind in EventKind if kind not in (EventKind.SOWED, EventKind.SET_UP))
+
+
+class NoteEntry(QWidget):
+    """What, how much, when, a note; Enter anywhere in it keeps it."""
+
+    reading_wanted = Signal(object, float, object, str)  # kind, value, time, note
+    event_wanted = Signal(object, object, str)  # kind, time, note
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._now = datetime.now()
+        row = Flow()
+        self.what = QComboBox(self)
+        self.what.setAccessibleName(self.tr("What is noted"))
+        for reading in READINGS:
+            self.what.addItem(kind_words(reading), reading)
+        self.what.insertSeparator(self.what.count())
+        for event in EVENTS:
+            self.what.addItem(event_words(event), event)
+        self.what.currentIndexChanged.connect(self._fit_to_kind)
+        self.value = QLineEdit(self)
+        self.value.setAccessibleName(self.tr("How much"))
+        self.value.setFixedWidth(10 * self.fontMetrics().averageCharWidth() + Space.XL)
+        self.unit = QLabel(self)
+        self.at = MomentEdit(self)
+        self.at.setAccessibleName(self.tr("When it was"))
+        self.note = QLineEdit(self)
+        self.note.setAccessibleName(self.tr("Note"))
+        self.note.setPlaceholderText(self.tr("Note"))
+        self.note.setMinimumWidth(18 * self.fontMetrics().averageCharWidth())
+        self.add = QPushButton(self.tr("Note it"), self)
+        self.add.setToolTip(self.tr("Keep it in the book (Enter); Ctrl+Z takes it back"))
+        self.add.clicked.connect(self._add)
+        set_role(self.add, "rack-main")
+        for part in (self.what, self.value, self.unit, self.at, self.note, self.add):
+            row.addWidget(part)
+        self.said = QLabel(self)
+        self.said.setWordWrap(True)
+        self.said.hide()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(Space.XS)
+        column.addLayout(row)
+        column.addWidget(self.said)
+        self._fit_to_kind()
+
+    def stops(self) -> list[QWidget]:
+        """What Tab comes by, in reading order."""
+        return [self.what, self.value, self.at, self.note, self.add]
+
+    def begin(self, now: datetime) -> None:
+        """Nothing typed yet, at this time."""
+        self._now = now
+        show_moment(self.at, now)
+        self.value.clear()
+        self.note.clear()
+
+    def choose(self, kind: Kind) -> None:
+        """What is to be noted."""
+        self.what.setCurrentIndex(self.what.findData(kind))
+
+    def say(self, words: str, role: str = "alarm") -> None:
+        """A sentence below the row; empty: none."""
+        set_role(self.said, role)
+        self.said.setText(words)
+        self.said.setVisible(bool(words))
+
+    @property
+    def kind(self) -> Kind:
+        """What is chosen."""
+        kind = self.what.currentData()
+        return ReadingKind(kind) if kind in [str(one) for one in ReadingKind] else EventKind(kind)
+
+    @Slot()
+    def _fit_to_kind(self) -> None:
+        kind = self.kind
+        reads = isinstance(kind, ReadingKind)
+        self.value.setVisible(reads)
+        self.unit.setVisible(reads)
+        if isinstance(kind, ReadingKind):
+            self.unit.setText(UNIT_WORDS.get(kind.unit, kind.unit))
+            self.value.setToolTip(self.tr("A number in {unit}").format(unit=self.unit.text()))
+        ends = kind is EventKind.THROWN_AWAY
+        self.note.setPlaceholderText(self.tr("Why it was thrown away") if ends else self.tr("Note"))
+        self.say("")
+
+    @Slot()
+    def _add(self) -> None:
+        kind, note = self.kind, self.note.text().strip()
+        at = moment_in(self.at)
+        if isinstance(kind, EventKind):
+            if kind is EventKind.THROWN_AWAY and not note:
+                self.say(self.tr("Say why it was thrown away: it stays in its trial, and the reason counts."))
+                self.note.setFocus()
+                return
+            self.say("")
+            self.event_wanted.emit(kind, at, note)
+            return
+        value, why = typed(self.value.text(), kind)
+        if value is None:
+            words = self.tr("Type a number in {unit}, for example {example}.")
+            self.say(why or words.format(unit=self.unit.text(), example=EXAMPLES.get(kind, "20")))
+            self.value.setFocus()
+            self.value.selectAll()
+            return
+        self.say("")
+        self.reading_wanted.emit(kind, value, at, note)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter keeps it; other keys that a field has no use for go no further than here."""
+        if event.key() in ENTERS:
+            self._add()
+        elif event.key() == Qt.Key.Key_Escape:
+            event.ignore()
+
+
+def typed(text: str, kind: ReadingKind) -> tuple[float | None, str]:
+    """The number in the book's unit, or None and why: "28.6 oz" is a weight, "68 F" a temperature."""
+    from data.entry.units import Quantity, parse
+
+    if not text.strip():
+        return None, ""
+    quantity = QUANTITIES.get(kind.unit)
+    if quantity is None:
+        return number_in(text), ""
+    found = parse(text, Quantity(quantity))
+    return found.value, spoken(found.reason or "")
+
+
+QUANTITIES = {
+    "g": "mass", "C": "temperature", "ml": "volume", "mm": "length", "%": "share", "min": "time",
+}  # fmt: skip
+EXAMPLES = {
+    ReadingKind.WEIGHT: "812",
+    ReadingKind.HUMIDITY: "65",
+    ReadingKind.WATER: "250",
+    ReadingKind.FEED: "250",
+    ReadingKind.CUT_QUALITY: "4",
+}

@@ -1,0 +1,1 @@
+"""Paper: pages in millimetres, and what is printed on them for the rack."""

@@ -1,0 +1,1 @@
+"""Plan: a fair trial, planned step by step; begin with `screen.py`."""

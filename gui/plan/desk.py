@@ -1,0 +1,199 @@
+"""Plan desk: what the place Plan asks of the book, and slow arithmetic off the window's thread.
+
+In    the open book; drafts; what the grower wants kept, drawn, sown
+Out   `was_read`, `was_reckoned`, `has_learned`; the sentence that tells of a change, or `trouble`
+Not   showing anything (`screen.py`)
+"""
+
+from collections.abc import Callable
+from datetime import date, datetime
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, QTimer, Signal, Slot
+
+from data.cancel import CancelToken
+from data.chapters.planbook import MORNING
+from data.errors import BookError
+from data.plan.draft import Draft
+from data.plan.drafttext import SETTING, draft_text
+from data.plan.drawing import DrawId
+from data.trial import Plan, PlanId
+from gui.paper.pages import Page, Paper
+from gui.plan.reading import PlanReading, read_plans
+from gui.plan.view import Chances, chances_of
+from gui.work import Report, Work
+
+if TYPE_CHECKING:
+    from data.book import Book
+
+__all__ = ["PlanDesk"]
+
+RECKONED_AFTER_MS = 150  # quiet in the fields
+KEPT_AFTER_MS = 800
+
+
+class PlanDesk(QObject):
+    """Answers name their question: those of another book or draft are dropped."""
+
+    was_read = Signal(object)  # PlanReading
+    was_reckoned = Signal(object, object)  # Draft, Chances or None
+    has_learned = Signal(object)  # spreads by measure
+    trouble = Signal(str)
+
+    def __init__(self, work: Work, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._work = work
+        self.book: Book | None = None
+        self._draft: Draft | None = None
+        self._reckoning = QTimer(self, singleShot=True, interval=RECKONED_AFTER_MS)
+        self._reckoning.timeout.connect(self._reckon)
+        self._unfinished: Draft | None = None
+        self._keeping = QTimer(self, singleShot=True, interval=KEPT_AFTER_MS)
+        self._keeping.timeout.connect(self._keep_draft)
+
+    # --- reading
+
+    def read(self) -> None:
+        """Read the trials."""
+        book = self.book
+        if book is None:
+            return
+
+        def read(_token: CancelToken, _report: Report) -> tuple[object, PlanReading]:
+            return book, read_plans(book)
+
+        job = self._work.start(read)
+        job.finished.connect(self._was_read)
+        job.failed.connect(self._failed)
+
+    @Slot(object)
+    def _was_read(self, answer: tuple[object, PlanReading]) -> None:
+        book, reading = answer
+        if book is self.book:
+            self.was_read.emit(reading)
+
+    @Slot(object)
+    def _failed(self, error: Exception) -> None:
+        self.trouble.emit(str(error))
+
+    # --- reckoning
+
+    def reckon(self, draft: Draft) -> None:
+        """Reckon the chances of a draft once the fields are quiet."""
+        self._draft = draft
+        self._reckoning.start()
+
+    @Slot()
+    def _reckon(self) -> None:
+        draft = self._draft
+        if draft is None:
+            return
+
+        def reckon(_token: CancelToken, _report: Report) -> tuple[Draft, Chances | None]:
+            return draft, chances_of(draft)
+
+        job = self._work.start(reckon)
+        job.finished.connect(self._was_reckoned)
+        job.failed.connect(self._failed)
+
+    @Slot(object)
+    def _was_reckoned(self, answer: tuple[Draft, Chances | None]) -> None:
+        draft, chances = answer
+        if draft == self._draft:
+            self.was_reckoned.emit(draft, chances)
+
+    def learn(self) -> None:
+        """Ask the grower's own trays how far they lie apart."""
+        book = self.book
+        if book is None:
+            return
+
+        def learn(_token: CancelToken, _report: Report) -> tuple[object, object]:
+            from data.verdict.trialspread import learned_spreads
+
+            return book, learned_spreads(book)
+
+        job = self._work.start(learn)
+        job.finished.connect(self._has_learned)
+        job.failed.connect(self._failed)
+
+    @Slot(object)
+    def _has_learned(self, answer: tuple[object, object]) -> None:
+        book, spreads = answer
+        if book is self.book:
+            self.has_learned.emit(spreads)
+
+    # --- an unfinished draft
+
+    def keep_draft(self, draft: Draft | None) -> None:
+        """Write the draft into the book once the fields are quiet, or None at once that there is none."""
+        self._unfinished = draft
+        if draft is None:
+            self._keeping.stop()
+            self._keep_draft()
+        else:
+            self._keeping.start()
+
+    def close(self) -> None:
+        """Write what is still to be written."""
+        if self._keeping.isActive():
+            self._keeping.stop()
+            self._keep_draft()
+
+    @Slot()
+    def _keep_draft(self) -> None:
+        text = "" if self._unfinished is None else draft_text(self._unfinished)
+        if self.book is None:
+            return
+        try:
+            if text != (self.book.setting(SETTING) or ""):
+                self.book.set_setting(SETTING, text)
+        except BookError as error:
+            self.trouble.emit(str(error))
+
+    # --- changing the book: each a few milliseconds
+
+    def keep(self, plan: Plan, why: str) -> PlanReading | None:
+        """Keep a plan and draw its places; the book as it is then, or None with trouble told."""
+        return self._ask(lambda book: book.draw_places(book.keep_plan(plan, why)))
+
+    def draw(self, plan_id: PlanId, why: str = "") -> PlanReading | None:
+        """Draw the places of a kept plan."""
+        return self._ask(lambda book: book.draw_places(plan_id, why=why))
+
+    def sow(self, draw_id: DrawId, day: date) -> PlanReading | None:
+        """Add the trays of the next round, sown on that day; today that is now."""
+
+        def does(book: "Book") -> object:
+            sown_at = book.now() if day == book.today() else datetime.combine(day, MORNING)
+            book.sow_trial(draw_id, sown_at=sown_at.replace(microsecond=0))
+            return book.match_by_tag()  # photos that were faster than the word that these are sown
+
+        return self._ask(does)
+
+    def _ask(self, does: "Callable[[Book], object]") -> PlanReading | None:
+        if self.book is None:
+            return None
+        try:
+            does(self.book)
+            return read_plans(self.book)
+        except BookError as error:
+            self.trouble.emit(str(error))
+            return None
+
+    # --- printing
+
+    def save(self, path: Path, pages: tuple[Page, ...], paper: Paper, title: str) -> bool:
+        """Write pages as a PDF; False with trouble told."""
+        from gui.paper.pages import write_pdf
+
+        try:
+            write_pdf(path, pages, paper, title)
+        except OSError as error:
+            why = error.strerror or str(error)
+            self.trouble.emit(
+                self.tr("The sheets were not saved: {why}. Choose another folder.").format(why=why)
+            )
+            return False
+        return True

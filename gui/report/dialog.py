@@ -1,0 +1,211 @@
+"""Report dialog: choose trial, version and paper, look at the pages, save as PDF or HTML.
+
+In    the book, where work is done
+Out   the file where the person wants it; a sentence for the foot
+Not   reading and drawing (`desk.py`), the content (`data/report/reading.py`)
+"""
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, Slot
+from PySide6.QtGui import QImage, QPixmap
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDialog,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QProgressBar,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from gui.controls.choosing import ask_new_file
+from gui.controls.timeleft import seconds_left
+from gui.paper.pages import Paper
+from gui.report.desk import PAGE_WIDTH, Looked, ReportDesk, Wanted
+from gui.style.palette import Space, set_role
+from gui.work import Work
+
+if TYPE_CHECKING:
+    from data.book import Book
+
+__all__ = ["ReportDialog"]
+
+KINDS = "PDF (*.pdf);;HTML (*.html)"
+ROUND_THE_PAGE = 80  # px: edges of the dialog, the scroll bar
+
+
+class ReportDialog(QDialog):
+    """What goes into the report above, its pages below."""
+
+    def __init__(self, book: "Book", work: Work, parent: QWidget | None = None, trial: str = "") -> None:
+        super().__init__(parent)
+        self.setWindowTitle(self.tr("Report"))
+        self.told = self._words = ""
+        self.desk = ReportDesk(book, work, self)
+        self.desk.looked.connect(self._show_pages)
+        self.desk.saved.connect(self._saved)
+        self.desk.trouble.connect(self._trouble)
+        self.desk.progressed.connect(self._progressed)
+        self.trial = self._box(self.tr("Trial"), [(name, name) for name in reversed(book.trials())])
+        self.version = self._box(
+            self.tr("Version"),
+            [(self.tr("Full, for an inspector"), False), (self.tr("Two pages, for a customer"), True)],
+        )
+        self.paper = self._box(self.tr("Paper"), [(str(paper), paper) for paper in Paper])
+        at = self.trial.findData(trial)
+        self.trial.setCurrentIndex(max(at, 0))
+        self._lay_out()
+        for box in (self.trial, self.version, self.paper):
+            box.currentIndexChanged.connect(self.look)
+        self.setMinimumWidth(PAGE_WIDTH + ROUND_THE_PAGE)
+        self.resize(960, 660)
+        self.look()
+
+    def _box(self, name: str, items: list[tuple[str, object]]) -> QComboBox:
+        box = QComboBox(self)
+        box.setAccessibleName(name)
+        box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        box.setMinimumContentsLength(6)
+        for words, data in items:
+            box.addItem(words, data)
+        return box
+
+    def _lay_out(self) -> None:
+        choices = QGridLayout()
+        choices.setHorizontalSpacing(Space.M)
+        choices.setVerticalSpacing(Space.XS)
+        for at, (box, room) in enumerate(((self.trial, 3), (self.version, 2), (self.paper, 1))):
+            label = QLabel(box.accessibleName(), self)
+            label.setBuddy(box)
+            choices.addWidget(label, 0, at)
+            choices.addWidget(box, 1, at)
+            choices.setColumnStretch(at, room)
+        self.pages = QScrollArea(self)
+        self.pages.setWidgetResizable(True)
+        self.pages.setAccessibleName(self.tr("Preview of the pages"))
+        self.trouble = QLabel(self)
+        self.trouble.setWordWrap(True)
+        set_role(self.trouble, "alarm")
+        self.trouble.hide()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(Space.XL, Space.L, Space.XL, Space.L)
+        column.setSpacing(Space.M)
+        column.addLayout(choices)
+        column.addWidget(self.pages, 1)
+        column.addWidget(self.trouble)
+        column.addLayout(self._lay_out_foot())
+
+    def _lay_out_foot(self) -> QHBoxLayout:
+        self.about = QLabel(self)
+        self.about.setWordWrap(True)
+        set_role(self.about, "soft")
+        self.bar = QProgressBar(self)
+        self.bar.setAccessibleName(self.tr("Progress"))
+        self.bar.setTextVisible(False)
+        self.close_button = QPushButton(self.tr("Close"), self)
+        self.close_button.clicked.connect(self.reject)
+        self.save = QPushButton(self.tr("Save as PDF or HTML..."), self)
+        set_role(self.save, "main")
+        self.save.setDefault(True)
+        self.save.clicked.connect(self._ask)
+        row = QHBoxLayout()
+        row.setSpacing(Space.M)
+        row.addWidget(self.about, 2)
+        row.addWidget(self.bar, 1)
+        row.addWidget(self.close_button)
+        row.addWidget(self.save)
+        return row
+
+    @property
+    def wanted(self) -> Wanted:
+        """What is chosen."""
+        return Wanted(
+            trial=self.trial.currentData(),
+            short=bool(self.version.currentData()),
+            paper=Paper(self.paper.currentData()),
+        )
+
+    @Slot()
+    def look(self) -> None:
+        """Read and lay out what is chosen, in the background."""
+        self._busy(self.tr("The pages are being laid out."))
+        self.desk.look(self.wanted)
+
+    def _busy(self, words: str) -> None:
+        self._words = words
+        self.about.setText(words)
+        self.trouble.hide()
+        self.bar.setRange(0, 0)
+        self.bar.show()
+        self.close_button.setText(self.tr("Cancel"))
+
+    def _rest(self) -> None:
+        self.bar.hide()
+        self.close_button.setText(self.tr("Close"))
+
+    @Slot(int, int)
+    def _progressed(self, done: int, whole: int) -> None:
+        self.bar.setRange(0, max(whole, 1))
+        self.bar.setValue(done)
+        job = self.desk.job
+        left = None if job is None else seconds_left(done, whole, job.seconds())
+        if left is not None:
+            words = self.tr("{doing} About {seconds} s left.")
+            self.about.setText(words.format(doing=self._words, seconds=left))
+
+    @Slot(object)
+    def _show_pages(self, looked: Looked) -> None:
+        self._rest()
+        inner = QWidget(self.pages)
+        column = QVBoxLayout(inner)
+        column.setSpacing(Space.M)
+        for number, image in enumerate(looked.pages, 1):
+            column.addWidget(self._page(image, number))
+        column.addStretch(1)
+        self.pages.setWidget(inner)
+        if len(looked.pages) == 1:
+            self.about.setText(self.tr("One page."))
+        else:
+            self.about.setText(self.tr("{n} pages.").format(n=len(looked.pages)))
+
+    def _page(self, image: QImage, number: int) -> QLabel:
+        label = QLabel(self.pages)
+        label.setPixmap(QPixmap.fromImage(image))
+        label.setAlignment(Qt.AlignmentFlag.AlignHCenter)
+        label.setAccessibleName(self.tr("Page {n}").format(n=number))
+        return label
+
+    @Slot()
+    def _ask(self) -> None:
+        name = (self.wanted.trial or self.tr("report")) + ".pdf"
+        path = ask_new_file(self, self.tr("Save the report"), name, KINDS)
+        if path is not None:
+            self.save_to(path)
+
+    def save_to(self, path: Path) -> None:
+        """Write what is chosen, in the background; the ending says PDF or HTML."""
+        self._busy(self.tr("The report is being written."))
+        self.desk.save(self.wanted, path)
+
+    @Slot(object)
+    def _saved(self, path: Path) -> None:
+        self._rest()
+        self.told = self.tr("Saved: {file}").format(file=path)
+        self.accept()
+
+    @Slot(str)
+    def _trouble(self, words: str) -> None:
+        self._rest()
+        self.about.clear()
+        self.trouble.setText(words)
+        self.trouble.show()
+
+    def done(self, result: int) -> None:
+        """Leaving ends what still runs; no half file stays."""
+        self.desk.stop()
+        super().done(result)

@@ -1,0 +1,1 @@
+"""Style: colours, letters, spaces and icons, light and dark."""

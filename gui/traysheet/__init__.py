@@ -1,0 +1,1 @@
+"""Tray sheet: one tray, its picture, its days, its numbers; begin with `screen.py`."""

@@ -1,0 +1,165 @@
+"""Growth fit: the curve through a tray's days with its interval, and the day of the cut in words; no Qt.
+
+In    a book, a tray, its (day, coverage) points; slow enough for a worker (scipy is loaded)
+Out   `Fitted`: points of curve and interval, expected day of cut, sentences
+Not   fitting (`data/growth.py`), reckoning the day (`data/growing/cutday.py`), painting (`growthchart.py`)
+"""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from datetime import timedelta
+from math import ceil
+from typing import TYPE_CHECKING
+
+from data.records import Tray, TrayId
+from gui.language.spoken import DAY_SHORT, day_words, filled, spoken
+from gui.language.words import translate
+
+if TYPE_CHECKING:
+    from data.book import Book
+    from data.growing.cutday import CutDay, EarlierTray
+    from data.growth import Growth, GrowthCurve
+    from data.statistics.estimate import Estimate
+
+__all__ = ["Fitted", "Points", "fit_tray"]
+
+Points = tuple[tuple[float, float], ...]  # (days since sowing, %), by day
+
+LINE_POINTS = 60
+FULL = 100.0
+MOST_EARLIER = 40  # trays of the crop that are asked for their day of cut, the newest ones
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fitted:
+    """What is drawn beside the days, and said below them."""
+
+    tray_id: TrayId
+    points: Points  # those that were asked about: the answer names its question
+    line: Points = ()
+    low: Points = ()
+    high: Points = ()
+    cut: tuple[float, float, float] | None = None  # day, first and last day of its interval
+    words: tuple[str, ...] = ()  # the curve, the cut: sentences
+
+
+def fit_tray(book: "Book", tray: Tray, points: Points, today: float) -> Fitted:
+    """The curve of one tray and when it will be cut; `today` in days since sowing."""
+    from data.growth import growth_of
+
+    growth = growth_of(points)
+    words = []
+    line: Points = ()
+    low: Points = ()
+    high: Points = ()
+    if growth.curve is None:
+        words.append(spoken(growth.reasons["curve"]))
+    else:
+        line, low, high = _with_interval(growth.curve, points[0][0], points[-1][0])
+        words.append(_half_words(growth))
+    found = None
+    if tray.done_at is None:
+        cut = _expected(book, tray, growth.day_50, today)
+        words.append(_cut_words(cut, tray))
+        found = _drawn(cut)
+    return Fitted(
+        tray_id=tray.id, points=points, line=line, low=low, high=high, cut=found,
+        words=tuple(one for one in words if one),
+    )  # fmt: skip
+
+
+def _with_interval(curve: "GrowthCurve", first: float, last: float) -> tuple[Points, Points, Points]:
+    """The curve and, point by point, where it lies with 95 %."""
+    from data.statistics.estimate import t_quantile
+
+    line = curve.line(first, max(last, first + 0.5), LINE_POINTS)
+    if curve.fit.covariance is None or curve.fit.df < 1:
+        return line, (), ()
+    times = t_quantile(curve.fit.df)
+    low, high = [], []
+    for day, value in line:
+        reach = times * (curve.fit.error_of(_value_on(curve, day)) or 0.0)
+        low.append((day, max(0.0, value - reach)))
+        high.append((day, min(FULL, value + reach)))
+    return line, tuple(low), tuple(high)
+
+
+def _value_on(curve: "GrowthCurve", day: float) -> Callable[..., float]:
+    """Coverage on a day as a function of what was fitted."""
+
+    def value(*free: float) -> float:
+        upper, middle, pace = (FULL, *free) if curve.held else free
+        return replace(curve, parameters=(upper, middle, pace)).at(day)
+
+    return value
+
+
+def _half_words(growth: "Growth") -> str:
+    half = growth.day_50
+    if half is None:
+        return spoken(growth.reasons.get("day_50", ""))
+    told = half.low is not None and half.high is not None and f"{half.low:.1f}" != f"{half.high:.1f}"
+    if not told:
+        words = translate("TraySheet", "Half of the tray was covered on day {day:.1f}.")
+        return filled(words, day=half.value)
+    words = translate(
+        "TraySheet", "Half of the tray was covered on day {day:.1f} (95 %: {low:.1f} to {high:.1f})."
+    )
+    return filled(words, day=half.value, low=half.low, high=half.high)
+
+
+def _expected(book: "Book", tray: Tray, day_50: "Estimate | None", today: float) -> "CutDay":
+    from data.growing.cutday import expected_cut
+
+    crop = book.crop(tray.crop)
+    usual = None
+    if crop is not None and crop.cut_from_day is not None and crop.cut_to_day is not None:
+        usual = (crop.cut_from_day, crop.cut_to_day)
+    return expected_cut(day_50, _earlier(book, tray), usual, today)
+
+
+def _earlier(book: "Book", tray: Tray) -> Sequence["EarlierTray"]:
+    """Trays of the crop that were cut, with their own day at half coverage where it can be told."""
+    from data.growing.cutday import EarlierTray
+    from data.growth import growth_of
+
+    cut = [one for one in book.ended_trays() if one.crop == tray.crop and one.ended == "cut"]
+    found = []
+    for one in cut[:MOST_EARLIER]:
+        if one.done_at is None:
+            continue
+        points = [
+            ((day.taken_at - one.sown_at) / timedelta(days=1), day.score.coverage)
+            for day in book.days(one.id)
+            if day.score is not None and day.score.sure
+        ]
+        half = growth_of(points).day_50
+        day_cut = (one.done_at - one.sown_at) / timedelta(days=1)
+        found.append(EarlierTray(day_cut=day_cut, day_50=None if half is None else half.value))
+    return found
+
+
+def _cut_words(cut: "CutDay", tray: Tray) -> str:
+    if cut.day is None:
+        return spoken(cut.sentence)
+    date = tray.sown_at + timedelta(days=cut.day.value)
+    if cut.day.low is None or cut.day.high is None:
+        words = translate("TraySheet", "Expected cut: day {day} ({date}).")
+        told = words.format(day=round(cut.day.value), date=day_words(date, DAY_SHORT))
+    else:
+        words = translate("TraySheet", "Expected cut: day {day} ({date}), between day {low} and day {high}.")
+        told = words.format(
+            day=round(cut.day.value),
+            date=day_words(date, DAY_SHORT),
+            low=int(cut.day.low),
+            high=ceil(cut.day.high),
+        )
+    return f"{told} {spoken(cut.sentence)}"
+
+
+def _drawn(cut: "CutDay") -> tuple[float, float, float] | None:
+    if cut.day is None:
+        return None
+    low = cut.day.value if cut.day.low is None else cut.day.low
+    high = cut.day.value if cut.day.high is None else cut.day.high
+    return cut.day.value, low, high

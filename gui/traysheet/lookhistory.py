@@ -1,0 +1,100 @@
+"""Look history: what stood on the look list, from when to when, and why it went away.
+
+In    `PastLook`s of a book
+Out   a window with a table; `tray_chosen` by Enter or a double click
+Not   reading them (`data/chapters/lookbook.py`)
+"""
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QDialog,
+    QDialogButtonBox,
+    QHeaderView,
+    QLabel,
+    QTableWidget,
+    QTableWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from data.tables.lookrows import PastLook
+from gui.language.spoken import DAY_SHORT, day_words, spoken
+from gui.style.marks import kind_words
+from gui.style.palette import Space, set_role
+
+__all__ = ["LookHistory"]
+
+TRAY = Qt.ItemDataRole.UserRole
+
+
+class LookHistory(QDialog):
+    """The table, newest first."""
+
+    tray_chosen = Signal(int)
+
+    def __init__(self, past: Sequence[PastLook], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(self.tr("What stood on the look list"))
+        column = QVBoxLayout(self)
+        column.setContentsMargins(Space.L, Space.L, Space.L, Space.L)
+        column.setSpacing(Space.M)
+        if not past:
+            none = QLabel(self.tr("Nothing has stood on the look list of this book yet."), self)
+            set_role(none, "soft")
+            column.addWidget(none)
+        self.table = self._make_table(past)
+        self.table.setVisible(bool(past))
+        column.addWidget(self.table, 1)
+        close = QDialogButtonBox(QDialogButtonBox.StandardButton.Close, self)
+        close.rejected.connect(self.reject)
+        column.addWidget(close)
+        width = self.fontMetrics().averageCharWidth()
+        self.resize(width * 120, self.fontMetrics().height() * 26)
+
+    def _make_table(self, past: Sequence[PastLook]) -> QTableWidget:
+        heads = (
+            self.tr("Tray"), self.tr("What"), self.tr("From"), self.tr("To"), self.tr("The numbers"),
+            self.tr("Why it went away"),
+        )  # fmt: skip
+        table = QTableWidget(len(past), len(heads), self)
+        table.setHorizontalHeaderLabels(heads)
+        table.setAccessibleName(self.windowTitle())
+        table.setShowGrid(False)
+        table.setStyleSheet(f"QTableView::item {{ padding: {Space.XS}px {Space.S}px; }}")
+        table.setTabKeyNavigation(False)
+        table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        table.verticalHeader().hide()
+        table.setWordWrap(True)
+        for row, one in enumerate(past):
+            for place, words in enumerate(self._cells(one)):
+                item = QTableWidgetItem(words)
+                item.setData(TRAY, int(one.tray_id))
+                item.setTextAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
+                table.setItem(row, place, item)
+        header = table.horizontalHeader()
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
+        for place in range(4):
+            header.setSectionResizeMode(place, QHeaderView.ResizeMode.ResizeToContents)
+        for place in (4, 5):
+            header.setSectionResizeMode(place, QHeaderView.ResizeMode.Stretch)
+        table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        table.itemActivated.connect(self._choose)
+        return table
+
+    def _cells(self, one: PastLook) -> tuple[str, ...]:
+        until = self.tr("still there") if one.gone_on is None else day_words(one.last_on, DAY_SHORT)
+        why = spoken(one.gone_why) if one.gone_why else ""
+        if not why and one.answer is not None:
+            why = self.tr("You said: seen") if one.answer == "seen" else self.tr("You said: tomorrow")
+        return (
+            one.code, kind_words(one.what), day_words(one.since, DAY_SHORT), until, spoken(one.sentence), why,
+        )  # fmt: skip
+
+    @Slot(QTableWidgetItem)
+    def _choose(self, item: QTableWidgetItem) -> None:
+        self.tray_chosen.emit(item.data(TRAY))
+        self.accept()

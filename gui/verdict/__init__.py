@@ -1,0 +1,1 @@
+"""Verdict: a trial is answered; its weights, and scoring by eye; begin with `screen.py`."""

@@ -1,0 +1,391 @@
+"""Two photos of one tray in a book, drawn so that what grew and what vanished is known."""
+
+import hashlib
+import shutil
+from collections.abc import Sequence
+from datetime import date, datetime
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from data.book import Book
+from data.chapters.between import Between, between
+from data.looklist.mold import looks_at_mold
+from data.photos.judged import Judged
+from data.records import KeptSuspect, Look, PhotoId, Said, Urgency
+from tests.data.builders import Patch, a_score
+from vision.alignment import AS_PLACED, Alignment
+from vision.history import Became
+from vision.picture import encode_jpeg, encode_labels
+from vision.tissue import Label
+
+Box = tuple[int, int, int, int]  # left, top, right, bottom, mm
+
+
+def medium(seed: int = 1) -> np.ndarray:
+    """Grain that two photos of one tray share, so that they can be laid on each other."""
+    grain = np.random.default_rng(seed).normal(0, 22, (254, 508))
+    return (
+        np.clip(110 + np.kron(grain, np.ones((2, 2)))[..., None], 0, 255).repeat(3, axis=2).astype(np.uint8)
+    )
+
+
+def photo_on(
+    book: Book,
+    day: int,
+    leaves: Sequence[Box] = (),
+    suspects: Sequence[Patch] = (),
+    hour: int = 12,
+    sure: float = 1.0,
+    method: str = "plain 1",
+    tag: int | None = 10,
+    turned: bool = False,
+) -> PhotoId:
+    """A photo of tray A1 (tag 10) at noon of a day in March 2026, kept as intake keeps it.
+
+    Of a tray that was put in turned round, leaves and suspects are told as the photo shows them.
+    """
+    top, labels = medium(), np.full((508, 1016), Label.MEDIUM, np.uint8)
+    if turned:
+        top = np.ascontiguousarray(top[::-1, ::-1])
+    for left, upper, right, lower in leaves:
+        labels[2 * upper : 2 * lower, 2 * left : 2 * right] = Label.GREEN
+    taken_at = datetime(2026, 3, day, hour)
+    name = f"{taken_at:%d-%H}.jpg"
+    source = book.folder.parent / name
+    source.write_bytes(name.encode() + method.encode())
+    coverage = 100 * float((labels == Label.GREEN).mean())
+    judged = Judged(
+        name=name,
+        digest=hashlib.sha256(source.read_bytes()).hexdigest(),
+        taken_at=taken_at,
+        tag_number=tag,
+        score=a_score(coverage, suspects=suspects, confidence=sure, method=method),
+        top_view=encode_jpeg(top),
+        labels=encode_labels(labels),
+        thumbnail=b"thumb",
+    )
+    fate = book.keep(judged, source)
+    assert fate.photo_id is not None
+    return fate.photo_id
+
+
+def the_suspect(book: Book, photo: PhotoId) -> KeptSuspect:
+    score = book.score(photo)
+    assert score is not None
+    (suspect,) = score.suspects
+    return suspect
+
+
+def told(book: Book, earlier: PhotoId, later: PhotoId) -> Between:
+    found = between(book, earlier, later)
+    assert found is not None
+    return found
+
+
+# --- what grew, what vanished
+
+
+def test_canopy_that_grew_and_canopy_that_vanished_are_told_with_their_places(book: Book) -> None:
+    first = photo_on(book, 6, leaves=[(50, 50, 150, 150), (300, 50, 350, 100)])
+    second = photo_on(book, 7, leaves=[(50, 50, 250, 150)])
+
+    found = told(book, first, second)
+
+    assert found.coverage == pytest.approx(100 * (100 * 100 - 50 * 50) / (508 * 254), abs=0.1)
+    (gone,) = found.vanished_areas
+    assert gone.area_cm2 == pytest.approx(25.0, rel=0.02)
+    assert (gone.x_mm, gone.y_mm) == pytest.approx((325.0, 75.0), abs=1.0)
+    assert found.sentences[0].startswith("Coverage rose by 5.8 points")
+    assert "25 cm²" in " ".join(found.sentences)
+
+
+def test_a_tray_that_stands_still_says_so_in_one_sentence(book: Book) -> None:
+    first, second = (photo_on(book, day, leaves=[(50, 50, 150, 150)]) for day in (6, 7))
+
+    assert told(book, first, second).sentences == ("Coverage stayed within a point.",)
+
+
+def test_photos_by_two_methods_are_not_compared(book: Book) -> None:
+    first, second = photo_on(book, 6), photo_on(book, 7, method="plain 2")
+
+    found = told(book, first, second)
+
+    assert found.coverage is None
+    assert "different methods" in found.sentences[0]
+
+
+def test_a_photo_whose_corners_are_not_sure_is_not_compared(book: Book) -> None:
+    assert between(book, photo_on(book, 6, sure=0.2), photo_on(book, 7)) is None
+
+
+def test_pictures_that_the_cache_has_lost_are_no_mistake(book: Book) -> None:
+    first, second = photo_on(book, 6), photo_on(book, 7)
+    pictures = book.pictures(first)
+    assert pictures is not None
+    pictures.labels.unlink()
+
+    assert between(book, first, second) is None
+
+
+def test_a_suspect_that_grew_names_itself_on_both_photos(book: Book) -> None:
+    first = photo_on(book, 6, suspects=[Patch(area_cm2=3.0)])
+    second = photo_on(book, 7, suspects=[Patch(area_cm2=6.0)])
+
+    (course,) = told(book, first, second).suspects
+
+    assert course.became is Became.LARGER
+    assert course.earlier == (the_suspect(book, first).id,)
+    assert course.later == (the_suspect(book, second).id,)
+    assert course.sentence == "A patch grew from 3.0 to 6.0 cm². Mold grows: look at it now."
+
+
+# --- closing
+
+
+def test_a_suspect_that_the_next_day_no_longer_shows_closes_itself_with_a_note(book: Book) -> None:
+    first = photo_on(book, 6, suspects=[Patch(area_cm2=3.0)])
+    photo_on(book, 7)
+
+    suspect = the_suspect(book, first)
+
+    assert not suspect.is_open
+    assert suspect.closed_why.startswith("No longer seen on 07 March, 3.0 cm² before. Root hairs fade")
+    assert book.undo_text() is None
+
+
+def test_a_suspect_closes_also_when_the_later_photo_was_brought_in_first(book: Book) -> None:
+    photo_on(book, 7)
+
+    assert not the_suspect(book, photo_on(book, 6, suspects=[Patch()])).is_open
+
+
+def test_a_suspect_under_leaves_stays_open(book: Book) -> None:
+    first = photo_on(book, 6, suspects=[Patch(x_mm=100.0, y_mm=50.0)])
+    second = photo_on(book, 7, leaves=[(60, 20, 140, 90)])
+
+    assert the_suspect(book, first).is_open
+    (course,) = told(book, first, second).suspects
+    assert course.under_leaves
+    assert "lift the leaves" in course.sentence
+
+
+@pytest.mark.parametrize("word", list(Said))
+def test_what_a_person_said_is_never_overruled(book: Book, word: Said) -> None:
+    first = photo_on(book, 6, suspects=[Patch()])
+    book.say(the_suspect(book, first).id, word)
+    photo_on(book, 7)
+
+    suspect = the_suspect(book, first)
+
+    assert (suspect.said, suspect.closed_at, suspect.closed_why) == (word, None, "")
+
+
+@pytest.mark.parametrize(
+    "later",
+    [{"day": 6, "hour": 18}, {"day": 7, "sure": 0.2}, {"day": 7, "method": "plain 2"}],
+    ids=["same day", "unsure corners", "other method"],
+)
+def test_nothing_closes_by_a_photo_that_cannot_be_compared(book: Book, later: dict) -> None:
+    first = photo_on(book, 6, suspects=[Patch()])
+    photo_on(book, **later)
+
+    assert the_suspect(book, first).is_open
+
+
+def test_a_patch_that_comes_back_is_a_new_suspect(book: Book) -> None:
+    photo_on(book, 6, suspects=[Patch(confidence=0.4)])
+    photo_on(book, 7)
+    again = photo_on(book, 8, suspects=[Patch(confidence=0.4)])
+
+    assert the_suspect(book, again).is_open
+    tray = book.trays()[0]
+    (look,) = looks_at_mold(
+        tray, book.seen_suspects(), [n for n in book.day_numbers() if n.tray_id == tray.id]
+    )
+    assert look.since == datetime(2026, 3, 8).date()
+
+
+def test_a_patch_that_stays_does_not_close(book: Book, tmp_path: Path) -> None:
+    first = photo_on(book, 6, suspects=[Patch()])
+    photo_on(book, 7, suspects=[Patch(x_mm=104.0)])
+
+    assert the_suspect(book, first).is_open
+
+
+# --- the look list rests on it
+
+
+def test_photos_that_lie_on_each_other_less_than_exactly_say_so(
+    book: Book, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    first, second = photo_on(book, 6), photo_on(book, 7)
+    words = "Leaves have moved unlike each other: single places are told to within 2 mm."
+    found = between(book, first, second)
+    assert found is not None
+    assert words not in map(str, found.sentences)
+
+    rough = Alignment(matrix=AS_PLACED, turned=False, error_mm=1.8)
+    monkeypatch.setattr("vision.alignment.align", lambda _earlier, _later: rough)
+    found = between(book, first, second)
+
+    assert found is not None
+    assert words in map(str, found.sentences)
+
+
+def looks(book: Book) -> list[Look]:
+    tray = book.trays()[0]
+    photos = [one for one in book.day_numbers() if one.tray_id == tray.id]
+    return list(looks_at_mold(tray, book.seen_suspects(), photos))
+
+
+def without_what_was_carried(book: Book) -> None:
+    """As if the photos had never been laid on each other."""
+    with book.writing() as db:
+        db.table("setting").delete_where("name LIKE 'carried %'")
+
+
+def test_mold_that_grew_on_a_tray_put_in_turned_round_is_urgent_without_any_picture(book: Book) -> None:
+    photo_on(book, 6, suspects=[Patch(x_mm=100.0, y_mm=50.0, area_cm2=4.0)])
+    photo_on(book, 7, suspects=[Patch(x_mm=408.0, y_mm=204.0, area_cm2=7.0)], turned=True)
+    shutil.rmtree(book.folder / "cache")
+
+    (look,) = looks(book)
+    assert look.urgency is Urgency.NOW
+    assert "grown from 4.0 to 7.0 cm² since 6 March" in look.sentence
+    assert look.since == date(2026, 3, 6)
+
+    without_what_was_carried(book)
+    (look,) = looks(book)
+    assert look.urgency is not Urgency.NOW
+
+
+def test_not_mold_is_remembered_of_a_patch_although_its_tray_was_turned_round(book: Book) -> None:
+    first = photo_on(book, 6, suspects=[Patch(x_mm=100.0, y_mm=50.0)])
+    book.say(the_suspect(book, first).id, Said.NOT_MOLD)
+    photo_on(book, 7, suspects=[Patch(x_mm=408.0, y_mm=204.0)], turned=True)
+    photo_on(book, 8, suspects=[Patch(x_mm=408.0, y_mm=204.0, area_cm2=6.5)], turned=True)
+
+    assert looks(book) == []
+    without_what_was_carried(book)
+    assert len(looks(book)) == 1
+
+
+def test_a_patch_of_a_turned_tray_that_faded_closes_and_one_where_another_was_is_new(book: Book) -> None:
+    first = photo_on(book, 6, suspects=[Patch(x_mm=100.0, y_mm=50.0, area_cm2=3.0)])
+    photo_on(book, 7, suspects=[Patch(x_mm=100.0, y_mm=50.0, area_cm2=7.0)], turned=True)
+
+    assert "No longer seen" in the_suspect(book, first).closed_why
+    (look,) = looks(book)
+    assert look.urgency is not Urgency.NOW
+    assert "grown" not in look.sentence
+
+
+def test_what_was_carried_is_found_again_once_both_photos_are_scored_by_another_method(book: Book) -> None:
+    there, turned = Patch(x_mm=100.0, y_mm=50.0, area_cm2=4.0), Patch(x_mm=408.0, y_mm=204.0, area_cm2=7.0)
+    first = photo_on(book, 6, suspects=[there])
+    second = photo_on(book, 7, suspects=[turned], turned=True)
+
+    for photo, patch in ((first, there), (second, turned)):
+        pictures = book.pictures(photo)
+        assert pictures is not None
+        again = Judged(
+            name="again",
+            digest=None,
+            taken_at=None,
+            tag_number=10,
+            score=a_score(0.0, suspects=[patch], method="plain 2"),
+            top_view=pictures.top_view.read_bytes(),
+            labels=pictures.labels.read_bytes(),
+            thumbnail=b"thumb",
+        )
+        assert book.keep_again(photo, again)
+
+    (look,) = looks(book)
+    assert look.urgency is Urgency.NOW
+    assert the_suspect(book, second).id in {seen.id for seen in book.seen_suspects() if seen.was}
+
+
+def test_three_days_in_a_row_are_one_patch(book: Book) -> None:
+    for day, area in ((5, 2.0), (6, 4.0), (7, 7.0)):
+        turned = day == 6
+        at = {"x_mm": 408.0, "y_mm": 204.0} if turned else {"x_mm": 100.0, "y_mm": 50.0}
+        photo_on(book, day, suspects=[Patch(area_cm2=area, **at)], turned=turned)
+
+    (look,) = looks(book)
+    assert (look.urgency, look.since) == (Urgency.NOW, date(2026, 3, 5))
+
+
+# --- root hairs
+
+
+def test_white_on_a_day_of_root_hairs_is_kept_as_less_sure_than_white_on_a_later_day(book: Book) -> None:
+    """The trays are sown on 1 March."""
+    white = Patch(confidence=0.45, white=True, why="white web; bright white, so it may be root hairs")
+
+    early, late = (the_suspect(book, photo_on(book, day, suspects=[white])) for day in (4, 9))
+
+    assert early.confidence < 0.45 < late.confidence
+    assert "on day 3, when root hairs stand in fans" in early.why
+    assert "on day 8 root hairs have mostly faded" in late.why
+
+
+def test_the_reason_of_a_kept_suspect_names_the_medium_of_its_tray(book: Book) -> None:
+    photo = photo_on(book, 6, suspects=[Patch(why="grey web 14 mm wide on the bare medium")])
+
+    assert the_suspect(book, photo).why == "grey web 14 mm wide on the bare coir"
+
+
+def test_a_photo_that_a_person_matches_is_judged_by_the_day_of_its_tray_until_that_is_undone(
+    book: Book,
+) -> None:
+    white = Patch(confidence=0.45, white=True, why="white web; bright white, so it may be root hairs")
+    tray = next(tray.id for tray in book.trays() if tray.code == "A1")
+    photo = photo_on(book, 4, suspects=[white], tag=None)
+    assert the_suspect(book, photo).confidence == 0.45
+
+    book.match(photo, tray)
+
+    assert the_suspect(book, photo).confidence < 0.45
+    assert "on day 3, when root hairs stand in fans" in the_suspect(book, photo).why
+    once = the_suspect(book, photo)
+    book.match(photo, tray)
+    assert the_suspect(book, photo) == once
+    book.undo()
+    book.undo()
+    assert the_suspect(book, photo).confidence == 0.45
+
+
+def test_a_photo_that_a_person_matches_closes_what_it_no_longer_shows_until_that_is_undone(
+    book: Book,
+) -> None:
+    tray = next(tray.id for tray in book.trays() if tray.code == "A1")
+    first = photo_on(book, 6, suspects=[Patch(area_cm2=3.0)])
+    second = photo_on(book, 7, tag=None)
+    assert the_suspect(book, first).is_open
+
+    book.match(second, tray)
+
+    assert not the_suspect(book, first).is_open
+    book.undo()
+    assert the_suspect(book, first).is_open
+
+
+def test_suspects_of_a_photo_with_mended_corners_are_judged_by_the_day_of_its_tray(book: Book) -> None:
+    white = Patch(confidence=0.45, white=True, why="white web; bright white, so it may be root hairs")
+    photo = photo_on(book, 4, sure=0.3)
+    judged = Judged(
+        name="again.jpg",
+        digest="0" * 64,
+        taken_at=datetime(2026, 3, 4, 12),
+        tag_number=10,
+        score=a_score(40.0, suspects=[white]),
+        top_view=b"",
+        labels=b"",
+        thumbnail=b"",
+    )
+
+    book.set_corners(photo, [(1.0, 2.0), (900.0, 2.0), (900.0, 480.0), (1.0, 480.0)], judged)
+
+    assert the_suspect(book, photo).confidence < 0.45

@@ -1,0 +1,263 @@
+"""Readings and events are kept, handed out, and each change of them can be taken back."""
+
+import shutil
+from datetime import datetime, timedelta
+from pathlib import Path
+
+import pytest
+
+from data.book import Book
+from data.errors import DiskFull, ImpossibleReading
+from data.events import EventKind
+from data.readings import UNITS, NewReading, ReadingKind, impossible
+from data.records import TrayId
+from tests.data.builders import NOON, a_tray
+from tests.data.chapters.test_store import small_disk
+
+SHA = "ab" * 32
+
+
+def a_weight(tray: TrayId, grams: float = 812.0, at: datetime = NOON) -> NewReading:
+    return NewReading(kind=ReadingKind.WEIGHT, value=grams, taken_at=at, tray_id=tray)
+
+
+def an_air(degrees: float, at: datetime, shelf: str = "A") -> NewReading:
+    return NewReading(kind=ReadingKind.AIR_TEMPERATURE, value=degrees, taken_at=at, shelf=shelf, source="log")
+
+
+@pytest.fixture
+def tray(book: Book) -> TrayId:
+    return book.trays()[0].id
+
+
+# --- readings
+
+
+def test_every_kind_has_one_unit_and_limits_that_let_an_ordinary_number_through() -> None:
+    assert set(UNITS) == set(ReadingKind)
+    assert all(impossible(kind, 3.0) is None for kind in ReadingKind)
+
+
+@pytest.mark.parametrize(
+    ("kind", "value"),
+    [
+        (ReadingKind.WEIGHT, -1.0),
+        (ReadingKind.HUMIDITY, 120.0),
+        (ReadingKind.CUT_QUALITY, 6.0),
+        (ReadingKind.AIR_TEMPERATURE, float("nan")),
+    ],
+)
+def test_a_number_that_cannot_be_is_refused_with_a_sentence(
+    book: Book, tray: TrayId, kind: ReadingKind, value: float
+) -> None:
+    good = a_weight(tray)
+    with pytest.raises(ImpossibleReading, match=f"{kind} can be"):
+        book.add_readings([good, NewReading(kind=kind, value=value, taken_at=NOON, tray_id=tray)])
+
+    assert book.readings(tray) == ()
+    assert book.undo_text() is None
+
+
+def test_readings_come_back_oldest_first_and_by_kind(book: Book, tray: TrayId) -> None:
+    evening = NOON + timedelta(hours=8)
+    water = NewReading(kind=ReadingKind.WATER, value=250.0, taken_at=NOON, tray_id=tray, note="tap")
+    late, given = book.add_readings([a_weight(tray, 700.0, evening), water])
+
+    assert [reading.id for reading in book.readings(tray)] == [given, late]
+    (one,) = book.readings(tray, ReadingKind.WATER)
+    assert (one.value, one.unit, one.note, one.source) == (250.0, "ml", "tap", "person")
+    assert [r.id for r in book.readings(tray, since=evening)] == [late]
+    assert [r.id for r in book.readings(tray, until=NOON)] == [given]
+
+
+def test_a_shelf_has_readings_of_its_own(book: Book, tray: TrayId) -> None:
+    book.add_readings([an_air(20.5, NOON), an_air(22.0, NOON, shelf="B"), a_weight(tray)])
+
+    assert [reading.value for reading in book.readings(shelf="A")] == [20.5]
+    assert len(book.readings()) == 3
+    assert len(book.readings(kind=ReadingKind.AIR_TEMPERATURE)) == 2
+
+
+def test_one_morning_asks_for_growing_trays_alone(book: Book) -> None:
+    first, second, _ = (tray.id for tray in book.trays())
+    book.add_readings([a_weight(second), a_weight(first), an_air(20.0, NOON)])
+    book.add_event([first], EventKind.CUT, NOON)
+
+    assert [reading.tray_id for reading in book.readings_of_growing()] == [second]
+    assert book.readings_of_growing(ReadingKind.HEIGHT) == ()
+
+
+def test_many_weights_are_one_step_of_undo(book: Book) -> None:
+    trays = [tray.id for tray in book.trays()]
+    book.add_readings([a_weight(tray, 800.0 + n) for n, tray in enumerate(trays)])
+
+    assert book.undo_text() == "weight of 3 trays"
+    book.undo()
+    assert book.readings() == ()
+    book.redo()
+    assert [reading.value for reading in book.readings()] == [800.0, 801.0, 802.0]
+
+
+def test_a_reading_is_changed_and_deleted_and_both_are_taken_back(book: Book, tray: TrayId) -> None:
+    (one,) = book.add_readings([a_weight(tray, 8120.0)])
+    book.change_reading(one, 812.0, note="typed wrong")
+    assert book.undo_text() == "weight of A1 changed"
+    assert (book.reading(one).value, book.reading(one).note) == (812.0, "typed wrong")
+
+    book.delete_reading(one)
+    assert book.readings(tray) == ()
+
+    assert book.undo() == "weight of A1 deleted"
+    assert book.reading(one).value == 812.0
+    book.undo()
+    assert book.reading(one).value == 8120.0
+    with pytest.raises(ImpossibleReading):
+        book.change_reading(one, -5.0)
+
+
+# --- files of loggers
+
+
+def test_the_same_file_twice_adds_nothing(book: Book) -> None:
+    rows = [an_air(20.0 + n, NOON + timedelta(minutes=5 * n)) for n in range(50)]
+
+    first = book.keep_log(SHA, "shelf.csv", "{}", rows)
+    again = book.keep_log(SHA, "shelf.csv", "{}", rows)
+
+    assert (first.added, first.known, first.same_file) == (50, 0, False)
+    assert (again.added, again.same_file) == (0, True)
+    assert len(book.readings(shelf="A")) == 50
+    assert "nothing was added" in again.sentence
+
+
+def test_files_that_overlap_add_what_is_new(book: Book) -> None:
+    rows = [an_air(20.0, NOON + timedelta(minutes=5 * n)) for n in range(6)]
+    book.keep_log(SHA, "monday.csv", "{}", rows[:4])
+
+    kept = book.keep_log("cd" * 32, "tuesday.csv", "{}", [*rows[2:], rows[5]])
+
+    assert (kept.added, kept.known) == (2, 3)
+    assert len(book.readings(shelf="A")) == 6
+
+
+def test_a_file_is_one_step_of_undo_and_can_come_again_after_it(book: Book, tray: TrayId) -> None:
+    rows = [an_air(20.0, NOON + timedelta(minutes=5 * n)) for n in range(6)]
+    book.add_readings([a_weight(tray)])
+    book.keep_log(SHA, "monday.csv", "{}", rows)
+    before = book.readings()
+
+    assert book.undo() == "readings of monday.csv"
+    assert [reading.kind for reading in book.readings()] == [ReadingKind.WEIGHT]
+    assert not book.knows_log(SHA)
+    book.redo()
+    assert book.readings() == before
+    book.undo()
+    assert book.keep_log(SHA, "monday.csv", "{}", rows).added == 6
+
+
+def test_a_file_with_an_impossible_row_is_not_kept_by_half(book: Book) -> None:
+    with pytest.raises(ImpossibleReading):
+        book.keep_log(SHA, "odd.csv", "{}", [an_air(20.0, NOON), an_air(900.0, NOON)])
+
+    assert book.readings() == ()
+    assert not book.knows_log(SHA)
+
+
+# --- events
+
+
+def test_an_event_on_many_trays_is_one_step(book: Book) -> None:
+    trays = [tray.id for tray in book.trays()]
+    book.add_event(trays, EventKind.WATERED, NOON, "from below")
+
+    assert book.undo_text() == "watered: 3 trays"
+    (one,) = book.events(trays[1])
+    assert (one.kind, one.at, one.note) == (EventKind.WATERED, NOON, "from below")
+    assert len(book.events_of_growing()) == 3
+    book.undo()
+    assert book.events_of_growing() == ()
+
+
+def test_a_shelf_can_be_cleaned(book: Book) -> None:
+    book.add_event([], EventKind.CLEANED, NOON, shelf="A")
+    assert [event.kind for event in book.events_of_shelf("A")] == [EventKind.CLEANED]
+    assert book.undo_text() == "cleaned: A"
+
+
+def test_a_tray_that_was_thrown_away_stays_in_its_trial_with_the_reason(book: Book, tray: TrayId) -> None:
+    book.add_event([tray], EventKind.THROWN_AWAY, NOON, "mold over half of it")
+
+    ended = book.tray(tray)
+    assert (ended.done_at, ended.ended, ended.ended_why) == (NOON, "thrown away", "mold over half of it")
+    assert ended.trial == "t"
+    assert book.ended_trays() == (ended,)
+    assert tray not in {one.id for one in book.trays()}
+
+
+def test_the_end_of_a_tray_is_taken_back_in_one_step(book: Book, tray: TrayId) -> None:
+    before = book.tray(tray)
+    book.add_event([tray], EventKind.CUT, NOON)
+    book.undo()
+    assert book.tray(tray) == before
+    assert book.events(tray) == ()
+
+
+def test_a_tray_that_was_cut_by_mistake_is_opened_again(book: Book, tray: TrayId) -> None:
+    before = book.tray(tray)
+    book.add_event([tray], EventKind.WATERED, NOON)
+    book.add_event([tray], EventKind.CUT, NOON)
+
+    book.reopen_tray(tray)
+
+    assert book.tray(tray) == before
+    assert [event.kind for event in book.events(tray)] == [EventKind.WATERED]
+    book.undo()
+    assert book.tray(tray).ended == "cut"
+
+
+def test_a_tray_whose_tag_was_given_away_cannot_be_opened_again(book: Book, tray: TrayId) -> None:
+    from data.errors import TagTaken
+
+    book.add_event([tray], EventKind.CUT, NOON)
+    book.add_tray(a_tray("B1", tag_number=10))
+
+    with pytest.raises(TagTaken, match="tag 10"):
+        book.reopen_tray(tray)
+    assert book.tray(tray).ended == "cut"
+
+
+def test_changing_the_event_moves_the_end_of_the_tray(book: Book, tray: TrayId) -> None:
+    (end,) = book.add_event([tray], EventKind.THROWN_AWAY, NOON, "fell down")
+    earlier = NOON - timedelta(days=1)
+
+    book.change_event(end, at=earlier, note="fell over")
+
+    assert (book.tray(tray).done_at, book.tray(tray).ended_why) == (earlier, "fell over")
+    book.undo()
+    assert (book.tray(tray).done_at, book.tray(tray).ended_why) == (NOON, "fell down")
+
+
+def test_an_event_can_be_deleted(book: Book, tray: TrayId) -> None:
+    (one,) = book.add_event([tray], EventKind.TURNED, NOON)
+    book.delete_event(one)
+    assert book.events(tray) == ()
+    assert book.undo() == "turned of A1 deleted"
+
+
+def test_on_a_full_disk_a_file_is_kept_whole_or_not_at_all(tmp_path: Path) -> None:
+    with small_disk(tmp_path / "disk", "3m") as disk:
+        with Book.create(disk / "book") as book:
+            book.add_tray(a_tray())
+            kept = 0
+            with pytest.raises(DiskFull, match="make room"):  # noqa: PT012
+                for n in range(100):
+                    begin = NOON + timedelta(days=n)
+                    rows = [an_air(20.0, begin + timedelta(seconds=m)) for m in range(2000)]
+                    book.keep_log(f"{n:064}", f"{n}.csv", "{}", rows)
+                    kept += 1
+        shutil.rmtree(disk / "book" / "cache")
+        with Book.open(disk / "book") as again:
+            assert again.is_whole()
+            assert kept > 0
+            assert len(again.readings()) == 2000 * kept
+            assert [again.knows_log(f"{n:064}") for n in (kept - 1, kept)] == [True, False]

@@ -1,0 +1,218 @@
+"""Plans and drawings are kept with their dates; what is changed later stands beside them."""
+
+from collections import defaultdict
+from collections.abc import Iterator
+from dataclasses import replace
+from datetime import datetime
+from pathlib import Path
+
+import pytest
+
+from data.book import Book
+from data.chapters.planbook import unsown
+from data.errors import ReasonWanted, TagsUsedUp, TagTaken
+from data.events import EventKind
+from data.plan.blocks import ShelfPlaces
+from data.tables import planrows
+from data.trial import Factor, KeptPlan, Measure, MeasureKind, treatment_of
+from tests.data.builders import a_note, a_score, a_tray, score_note
+from tests.data.plans import MEDIA, a_plan
+
+BEFORE = datetime(2026, 3, 1, 20)
+
+
+@pytest.fixture
+def book(tmp_path: Path) -> Iterator[Book]:
+    with Book.create(tmp_path / "book") as made:
+        made.set_setting("today", "2026-03-01")
+        yield made
+
+
+def kept(book: Book) -> KeptPlan:
+    return book.plans("Mat against peat")[-1]
+
+
+def sown_once(book: Book) -> None:
+    """A plan of three blocks, drawn and sown."""
+    plan_id = book.keep_plan(a_plan(), at=BEFORE)
+    book.sow_trial(book.draw_places(plan_id, seed=1).id)
+
+
+def test_a_plan_is_kept_with_its_day(book: Book) -> None:
+    plan_id = book.keep_plan(a_plan(), at=BEFORE)
+
+    first = book.plan(plan_id)
+    assert (first.plan, first.version, first.kept_at, first.why) == (a_plan(), 1, BEFORE, "")
+    assert book.trials() == ("Mat against peat",)
+
+
+def test_the_same_plan_is_not_kept_twice(book: Book) -> None:
+    assert book.keep_plan(a_plan()) == book.keep_plan(a_plan())
+    assert len(book.plans("Mat against peat")) == 1
+
+
+def test_a_changed_plan_wants_a_reason(book: Book) -> None:
+    book.keep_plan(a_plan())
+
+    with pytest.raises(ReasonWanted):
+        book.keep_plan(a_plan(blocks=2), why="  ")
+
+    assert len(book.plans()) == 1
+
+
+def test_a_margin_widened_after_sowing_is_seen(book: Book) -> None:
+    sown_once(book)
+    wider = replace(a_plan(), measures=(Measure(kind=MeasureKind.SCORE, margin=9.0),))
+
+    book.keep_plan(wider, why="5 is too strict", at=datetime(2026, 3, 9))
+
+    first, second = book.plans("Mat against peat")
+    assert (first.plan.primary.margin, second.plan.primary.margin) == (5.0, 9.0)
+    assert (first.after_sowing, second.after_sowing) == (False, True)
+    assert (second.version, second.why) == (2, "5 is too strict")
+
+
+def test_keeping_a_plan_can_be_taken_back_and_done_again(book: Book) -> None:
+    book.keep_plan(a_plan())
+
+    assert book.undo() == "plan of Mat against peat"
+    assert book.plans() == ()
+    assert book.trials() == ()
+
+    book.redo()
+    assert kept(book).plan == a_plan()
+
+
+def test_places_are_drawn_again_only_with_a_reason(book: Book) -> None:
+    plan_id = book.keep_plan(a_plan())
+    first = book.draw_places(plan_id, seed=1)
+
+    with pytest.raises(ReasonWanted):
+        book.draw_places(plan_id, seed=2)
+    book.draw_places(plan_id, seed=2, why="shelf C lost its lamp")
+
+    draws = book.draws("Mat against peat")
+    assert draws[0] == first
+    assert [draw.why for draw in draws] == ["", "shelf C lost its lamp"]
+    assert draws[1].draw.seed == 2
+
+
+def test_sowing_adds_every_tray_at_its_place(book: Book) -> None:
+    sown_once(book)
+
+    draw = book.draws("Mat against peat")[-1].draw
+    trays = {tray.code: tray for tray in book.trays()}
+    assert len(trays) == 18
+    for place in draw.places:
+        tray = trays[place.code]
+        assert (tray.shelf, tray.position, tray.block) == (place.shelf, place.position, place.block)
+        assert (tray.crop, tray.medium, tray.tag_number) == (place.crop, place.treatment, place.tag_number)
+    one = next(tray for tray in trays.values() if tray.crop == "broccoli")
+    assert (one.watering, one.feed, one.sowing_rate_g) == ("bottom", "none", 18.0)
+    assert one.sown_at == datetime(2026, 3, 2, 9)
+    assert one.blackout_to == datetime(2026, 3, 4, 9)
+
+
+def test_sowing_is_one_step_of_undo(book: Book) -> None:
+    sown_once(book)
+
+    book.undo()
+
+    assert book.trays() == ()
+    assert len(unsown(book.draws("Mat against peat")[-1].draw, book.trial_trays("Mat against peat"))) == 18
+
+
+def test_sowing_twice_adds_nothing(book: Book) -> None:
+    sown_once(book)
+
+    assert book.sow_trial(book.draws("Mat against peat")[-1].id) == ()
+
+
+def test_a_heat_mat_warms_whole_shelves(book: Book) -> None:
+    heat = Factor(name="heat mat", levels=("without heat mat", "with heat mat"), by_shelf=True)
+    shelves = [ShelfPlaces(name=name, places=6) for name in "ABCD"]
+    plan = a_plan(blocks=2, factors=(MEDIA, heat), shelves=shelves)
+
+    book.sow_trial(book.draw_places(book.keep_plan(plan), seed=4).id)
+
+    warm = {(tray.shelf, tray.heat_mat) for tray in book.trays()}
+    assert len(warm) == 4
+    assert sum(bool(heated) for _, heated in warm) == 2
+    assert all(treatment_of(tray, plan) is not None for tray in book.trays())
+
+
+def test_rounds_are_sown_one_after_the_other(book: Book) -> None:
+    assert book.trays_to_sow() == 0
+    draw = book.draw_places(book.keep_plan(a_plan(blocks=4)), seed=1)
+    assert book.trays_to_sow() == 24
+
+    assert len(book.sow_trial(draw.id)) == 18
+    assert book.trays_to_sow() == 6
+    assert len(book.sow_trial(draw.id)) == 6
+
+
+def test_trays_added_later_leave_those_that_stand(book: Book) -> None:
+    sown_once(book)
+    before = book.draws("Mat against peat")[-1].draw.places
+
+    longer = book.keep_plan(a_plan(blocks=4), why="three blocks do not settle it")
+    draw = book.draw_places(longer, seed=9)
+
+    assert draw.draw.places[:18] == before
+    assert draw.why == "three blocks do not settle it"
+    assert [version.plan.trays for version in book.plans("Mat against peat")] == [18, 24]
+
+
+def test_a_tag_on_a_growing_tray_is_not_drawn(book: Book) -> None:
+    book.add_tray(a_tray("Z1", tag_number=10))
+
+    draw = book.draw_places(book.keep_plan(a_plan()), seed=1)
+
+    assert min(place.tag_number for place in draw.draw.places) == 11
+
+
+def test_more_trays_than_tags_are_told(book: Book) -> None:
+    book.add_trays(a_tray(f"Z{n}", tag_number=n) for n in range(10, 580))
+
+    with pytest.raises(TagsUsedUp):
+        book.draw_places(book.keep_plan(a_plan()), seed=1)
+
+
+def test_the_next_round_takes_over_the_tags_once_the_trays_before_have_ended(book: Book) -> None:
+    book.add_trays(a_tray(f"Z{n}", tag_number=n) for n in range(28, 587))
+    draw = book.draw_places(book.keep_plan(a_plan(blocks=4)), seed=1)
+    first = book.sow_trial(draw.id)
+
+    with pytest.raises(TagTaken, match="tag 10 "):
+        book.sow_trial(draw.id)
+    for tray in first:
+        book.add_event([tray], EventKind.CUT, book.now())
+
+    assert [book.tray(tray).tag_number for tray in book.sow_trial(draw.id)] == list(range(10, 16))
+
+
+def test_photos_that_came_before_their_trays_find_them_by_the_tag(book: Book, tmp_path: Path) -> None:
+    book.set_setting("today", "2026-03-05")
+    draw = book.draw_places(book.keep_plan(a_plan()), seed=1)
+    for number, place in enumerate(draw.draw.places[:2]):
+        note = a_note(tmp_path, f"{number}.jpg", taken_at=f"2026-03-05T08:0{number}:00", tag=place.tag_number)
+        book.keep(replace(score_note(note), score=a_score(50.0)), note)
+    early = a_note(tmp_path, "early.jpg", taken_at="2026-03-01T08:00:00", tag=draw.draw.places[0].tag_number)
+    book.keep(replace(score_note(early), score=a_score(50.0)), early)
+    book.sow_trial(draw.id, sown_at=datetime(2026, 3, 2, 9))
+
+    assert book.match_by_tag() == 2
+
+    shown = {photo.name: photo.tray_code for photo in book.photos()}
+    codes = [place.code for place in draw.draw.places[:2]]
+    assert shown == {"0.jpg": codes[0], "1.jpg": codes[1], "early.jpg": None}
+    assert book.match_by_tag() == 0
+    assert book.undo() == "2 photos matched"
+    assert {photo.tray_code for photo in book.photos()} == {None}
+
+
+@pytest.mark.parametrize("name", sorted(name for name in planrows.__all__ if name.isupper()))
+def test_every_question_fits_the_tables(name: str, book: Book) -> None:
+    values = defaultdict(lambda: None, trial="", name="", draw=0)
+
+    assert book._rows("EXPLAIN " + getattr(planrows, name), **values)

@@ -1,0 +1,464 @@
+"""What the world does to a book, and what the grower is told; the book stays as it was."""
+
+import multiprocessing
+import os
+import random
+import shutil
+import signal
+import sqlite3
+import subprocess
+import sys
+import threading
+import time
+from collections.abc import Iterator
+from concurrent.futures import ThreadPoolExecutor
+from contextlib import contextmanager
+from datetime import date, timedelta
+from pathlib import Path
+
+import pytest
+
+from data.book import Book
+from data.chapters.store import BACKUPS_KEPT
+from data.errors import (
+    BookClosed,
+    BookDamaged,
+    BookError,
+    BookExists,
+    BookIsNewer,
+    BookLocked,
+    BookReadOnly,
+    DiskFull,
+    NotABook,
+)
+from tests.data.builders import a_note, a_tray, bring, score_note
+
+
+def rows(path: Path, table: str) -> int:
+    connection = sqlite3.connect(path / "book.sqlite")
+    try:
+        return int(connection.execute(f"SELECT count(*) FROM {table}").fetchone()[0])
+    finally:
+        connection.close()
+
+
+# --- transactions
+
+
+def test_what_is_written_together_is_kept_together_or_not_at_all(book: Book) -> None:
+    with pytest.raises(RuntimeError), book.writing() as db:  # noqa: PT012 (both lines are the case)
+        db.table("setting").insert({"name": "one", "value": "1"})
+        raise RuntimeError
+
+    assert book.setting("one") is None
+
+
+def test_a_block_inside_a_block_can_fail_alone(book: Book) -> None:
+    with book.writing() as db:
+        db.table("setting").insert({"name": "outer", "value": "1"})
+        with pytest.raises(RuntimeError), book.writing() as inner:  # noqa: PT012
+            inner.table("setting").insert({"name": "inner", "value": "1"})
+            raise RuntimeError
+
+    assert (book.setting("outer"), book.setting("inner")) == ("1", None)
+
+
+def test_nobody_who_reads_and_then_writes_is_turned_away(book: Book) -> None:
+    def count_up(_: int) -> None:
+        with book.writing() as db:
+            now = int(book.setting("n") or 0)
+            db.table("setting").upsert({"name": "n", "value": str(now + 1)}, pk="name")
+
+    with ThreadPoolExecutor(4) as pool:
+        list(pool.map(count_up, range(100)))
+
+    assert book.setting("n") == "100"
+
+
+# --- books that cannot be opened
+
+
+def test_an_empty_folder_is_no_book(tmp_path: Path) -> None:
+    with pytest.raises(NotABook, match="there is no trial book in"):
+        Book.open(tmp_path)
+
+
+@pytest.mark.parametrize("content", [b"", b"these are my notes of last summer" * 100])
+def test_a_file_that_only_has_the_name_is_no_book(tmp_path: Path, content: bytes) -> None:
+    (tmp_path / "book.sqlite").write_bytes(content)
+
+    with pytest.raises(NotABook):
+        Book.open(tmp_path)
+
+    assert (tmp_path / "book.sqlite").read_bytes() == content
+
+
+def test_the_database_of_another_program_is_no_book(tmp_path: Path) -> None:
+    connection = sqlite3.connect(tmp_path / "book.sqlite")
+    connection.execute("CREATE TABLE recipe (name TEXT)")
+    connection.close()
+
+    with pytest.raises(NotABook):
+        Book.open(tmp_path)
+
+
+def test_a_new_book_never_takes_the_place_of_an_old_one(book: Book) -> None:
+    with pytest.raises(BookExists):
+        Book.create(book.folder)
+
+    assert len(book.trays()) == 3
+
+
+def test_a_newer_book_is_left_alone(book: Book) -> None:
+    with book.writing() as db:
+        row = {"migration_set": "book", "name": "m999_holograms", "applied_at": "2031"}
+        db.table("_sqlite_migrations").insert(row)
+    book.close()
+
+    with pytest.raises(BookIsNewer, match="newer Evenstand"):
+        Book.open(book.folder)
+
+    assert rows(book.folder, "tray") == 3
+
+
+def test_a_damaged_book_with_backups_says_where_they_are(book: Book) -> None:
+    book.back_up()
+    book.close()
+    path = book.folder / "book.sqlite"
+    path.write_bytes(b"\xff" * 100 + path.read_bytes()[100:])
+    before = path.read_bytes()
+
+    with pytest.raises(BookDamaged, match="newest file from its folder backups"):
+        Book.open(book.folder)
+
+    assert path.read_bytes() == before
+
+
+def test_a_damaged_book_without_a_backup_is_not_told_to_be_none(book: Book) -> None:
+    book.close()
+    path = book.folder / "book.sqlite"
+    path.write_bytes(b"\xff" * 100 + path.read_bytes()[100:])
+    before = path.read_bytes()
+
+    with pytest.raises(NotABook, match="is damaged, or is no trial book"):
+        Book.open(book.folder)
+
+    assert path.read_bytes() == before
+
+
+def test_a_damaged_page_inside_is_told_in_words_when_it_is_met(book: Book) -> None:
+    book.add_trays(a_tray(f"B{n}", note="x" * 500) for n in range(200))
+    book.close()
+    path = book.folder / "book.sqlite"
+    content = bytearray(path.read_bytes())
+    begin = len(content) // 3 // 4096 * 4096
+    content[begin:] = os.urandom(len(content) - begin)
+    path.write_bytes(content)
+
+    with pytest.raises(BookError, match=r"damaged|no trial book"):  # noqa: PT012 (where it is met is open)
+        broken = Book.open(book.folder)
+        try:
+            assert not broken.is_whole()
+            broken.trays()
+            broken.tiles()
+            broken.photos()
+            broken.undo_text()
+        finally:
+            broken.close()
+
+
+def test_a_backup_of_a_damaged_book_does_not_replace_a_good_one(book: Book) -> None:
+    good = book.back_up()
+    kept = good.read_bytes()
+    good.rename(good.with_name("book-2026-01-01.sqlite"))
+    book.add_trays(a_tray(f"B{n}", note="x" * 500) for n in range(200))
+    book.close()
+    path = book.folder / "book.sqlite"
+    content = bytearray(path.read_bytes())
+    content[len(content) // 2 // 4096 * 4096 :] = os.urandom(len(content) - len(content) // 2 // 4096 * 4096)
+    path.write_bytes(content)
+
+    with pytest.raises(BookDamaged):  # noqa: PT012
+        broken = Book.open(book.folder)
+        try:
+            broken.back_up()
+        finally:
+            broken.close()
+
+    assert [p.read_bytes() for p in (book.folder / "backups").iterdir()] == [kept]
+
+
+# --- books that cannot be written
+
+
+def test_a_book_that_another_program_writes_is_told_in_words_and_can_still_be_read(book: Book) -> None:
+    other = sqlite3.connect(book.folder / "book.sqlite", isolation_level=None)
+    other.execute("BEGIN IMMEDIATE")
+    impatient = Book.open(book.folder, wait_ms=50)
+    try:
+        with pytest.raises(BookLocked, match="nothing was changed"):
+            impatient.add_tray(a_tray("B1"))
+        assert len(impatient.trays()) == 3
+        other.execute("ROLLBACK")
+        impatient.add_tray(a_tray("B1"))
+        assert len(impatient.trays()) == 4
+    finally:
+        impatient.close()
+        other.close()
+
+
+@contextmanager
+def small_disk(place: Path, size: str, *options: str) -> Iterator[Path]:
+    """A disk of its own in memory; skips where this machine does not let us have one."""
+    place.mkdir()
+    line = ["mount", "-t", "tmpfs", "-o", ",".join((f"size={size}", *options)), "tmpfs", str(place)]
+    if os.name != "posix" or os.geteuid() != 0 or shutil.which("mount") is None:
+        pytest.skip("a disk of its own needs root and mount")
+    if subprocess.run(line, check=False, capture_output=True).returncode:
+        pytest.skip("this machine does not allow mounting")
+    try:
+        yield place
+    finally:
+        subprocess.run(["umount", "-l", str(place)], check=True)
+
+
+def test_on_a_full_disk_all_that_was_kept_before_stays(tmp_path: Path) -> None:
+    with small_disk(tmp_path / "disk", "2m") as disk:
+        with Book.create(disk / "book") as book:
+            book.add_tray(a_tray(tag_number=10))
+            kept = 0
+            with pytest.raises(DiskFull, match="make room"):  # noqa: PT012
+                for n in range(1000):
+                    path = a_note(tmp_path / "phone", f"{n}.jpg", tag=10, number=n, padding="x" * 20_000)
+                    bring(book, path)
+                    kept += 1
+            assert kept > 10
+            (disk / "book" / "cache").rename(tmp_path / "disk" / "gone")
+            shutil.rmtree(disk / "gone")
+        with Book.open(disk / "book") as again:
+            assert again.is_whole()
+            assert len(again.photos()) == kept
+            assert all(row.photo is not None and row.photo.stat().st_size > 20_000 for row in again.photos())
+            assert list((disk / "book" / "photos").rglob(".*")) == []
+
+
+def test_a_book_on_a_disk_that_may_only_be_read_is_told_in_words(tmp_path: Path) -> None:
+    with small_disk(tmp_path / "disk", "4m") as disk:
+        Book.create(disk / "book").close()
+        again = ["mount", "-o", "remount,ro", str(disk)]
+        if subprocess.run(again, check=False, capture_output=True).returncode:
+            pytest.skip("this machine does not allow remounting")
+
+        with pytest.raises(BookReadOnly, match="may only be read"):  # noqa: PT012
+            book = Book.open(disk / "book")
+            try:
+                book.add_tray(a_tray())
+            finally:
+                book.close()
+
+
+def test_a_folder_that_cannot_be_made_is_told_in_words(tmp_path: Path) -> None:
+    (tmp_path / "file").write_text("no folder")
+
+    with pytest.raises(BookError):
+        Book.create(tmp_path / "file" / "book")
+
+
+# --- a crash
+
+
+def _bring_for_ever(folder: Path, phone: Path) -> None:
+    with Book.open(folder) as book:
+        for path in sorted(phone.iterdir()):
+            bring(book, path)
+
+
+@pytest.mark.parametrize("attempt", range(5))
+def test_a_crash_at_any_moment_leaves_whole_photos_only(book: Book, phone: Path, attempt: int) -> None:
+    for n in range(300):
+        a_note(phone, f"{n:03}.jpg", tag=10, number=n, padding="x" * 50_000, suspects=[{}])
+    book.close()
+    child = multiprocessing.get_context("spawn").Process(target=_bring_for_ever, args=(book.folder, phone))
+    child.start()
+    while (
+        len(list((book.folder / "photos").rglob("*.jpg"))) < 3
+    ):  # the third is copied after the second is kept
+        time.sleep(0.01)
+    time.sleep(random.Random(attempt).uniform(0.02, 0.4))
+    assert child.pid is not None
+    os.kill(child.pid, signal.SIGKILL)
+    child.join()
+
+    with Book.open(book.folder) as again:
+        assert again.is_whole()
+        photos = again.photos(most=1000)
+        assert len(photos) > 0
+        for row in photos:
+            assert row.photo is not None
+            assert row.photo.read_bytes() == (phone / row.name).read_bytes()
+            assert again.score(row.id) is not None
+        for path in sorted(phone.iterdir())[: len(photos) + 5]:
+            bring(again, path)  # and the next intake goes on where the crash was
+        assert len(again.photos(most=1000)) >= len(photos)
+
+
+# --- backups
+
+
+def test_a_backup_opens_as_a_book_with_everything_in_it(book: Book, phone: Path, tmp_path: Path) -> None:
+    bring(book, a_note(phone, tag=10))
+    copy = tmp_path / "restored"
+    copy.mkdir()
+
+    shutil.copy(book.back_up(), copy / "book.sqlite")
+
+    with Book.open(copy) as restored:
+        assert len(restored.photos()) == 1
+        assert len(restored.trays()) == 3
+
+
+def test_one_backup_a_day_and_no_more_than_a_fortnight_of_them(book: Book) -> None:
+    backups = book.folder / "backups"
+    for n in range(1, 21):
+        (backups / f"book-{date.today() - timedelta(days=n)}.sqlite").write_bytes(b"old")
+
+    first = book.back_up()
+    book.add_tray(a_tray("B1"))
+
+    assert book.back_up() == first
+    assert len(list(backups.iterdir())) == BACKUPS_KEPT
+    assert max(backups.iterdir()) == first
+
+
+# --- being light
+
+
+def test_reading_a_book_loads_no_picture_library_and_no_table_library(book: Book, phone: Path) -> None:
+    bring(book, a_note(phone, tag=10, suspects=[{}]))
+    book.close()
+    script = (
+        "import sys, pathlib; from data.book import Book; from data.watch import look_list;"
+        "import data.intake;"
+        "book = Book.open(pathlib.Path(sys.argv[1])); book.tiles(); look_list(book); book.photos();"
+        "book.days(book.trays()[0].id); book.undo_text(); book.close();"
+        "heavy = {'numpy', 'cv2', 'PIL', 'scipy', 'skimage', 'sqlite_utils', 'PySide6'};"
+        "print(sorted(heavy & set(sys.modules)))"
+    )
+
+    done = subprocess.run(
+        [sys.executable, "-c", script, str(book.folder)],
+        capture_output=True,
+        text=True,
+        check=True,
+        cwd=Path(__file__).parents[3],
+    )
+
+    assert done.stdout.strip() == "[]"
+
+
+def test_score_note_is_what_these_tests_lean_on(phone: Path) -> None:
+    judged = score_note(a_note(phone, tag=10, coverage=33.0))
+    assert judged.score is not None
+    assert judged.score.stand.coverage == 33.0
+
+
+def test_what_another_window_writes_is_noticed_once(book: Book) -> None:
+    assert not book.written_elsewhere()  # asked for the first time
+
+    with Book.open(book.folder) as other:
+        other.set_setting("watched folder", "/phone")
+
+    assert book.written_elsewhere()
+    assert not book.written_elsewhere()
+
+
+def test_what_a_window_writes_itself_is_no_news_to_it(book: Book) -> None:
+    book.written_elsewhere()
+
+    book.set_setting("watched folder", "/phone")
+
+    assert not book.written_elsewhere()
+
+
+# --- closing
+
+
+READ_WHILE_CLOSING = """
+import sys, threading
+from pathlib import Path
+from data.book import Book
+from data.errors import BookClosed
+
+for _ in range(40):
+    book = Book.open(Path(sys.argv[1]))
+    begun = threading.Barrier(4)
+
+    def read() -> None:
+        book.tiles()
+        begun.wait()
+        try:
+            while True:
+                book.tiles()
+        except BookClosed:
+            pass
+
+    readers = [threading.Thread(target=read) for _ in range(3)]
+    for reader in readers:
+        reader.start()
+    begun.wait()
+    book.close()
+    for reader in readers:
+        reader.join()
+"""
+
+
+def test_a_book_closed_while_other_threads_read_it_ends_their_reading_and_never_the_program(
+    book: Book, phone: Path
+) -> None:
+    bring(book, a_note(phone, tag=10))
+    book.close()
+
+    ended = subprocess.run(
+        [sys.executable, "-c", READ_WHILE_CLOSING, str(book.folder)],
+        cwd=Path(__file__).parents[3],
+        capture_output=True,
+        text=True,
+        timeout=60,
+        check=False,
+    )
+
+    assert (ended.returncode, ended.stderr) == (0, "")
+
+
+def test_threads_that_come_and_go_share_few_connections(book: Book) -> None:
+    """A window reads in a new thread each time: it would run out of files within a day."""
+    for _ in range(40):
+        thread = threading.Thread(target=book.trays)
+        thread.start()
+        thread.join()
+
+    assert len(book._all) <= 3
+
+
+def test_threads_at_work_together_have_a_connection_each(book: Book) -> None:
+    together = threading.Barrier(4)
+
+    def read() -> None:
+        with book._using():
+            together.wait(10)
+
+    threads = [threading.Thread(target=read) for _ in range(4)]
+    for thread in threads:
+        thread.start()
+    for thread in threads:
+        thread.join()
+
+    assert not together.broken
+    assert len(book._all) >= 4
+
+
+def test_a_closed_book_says_so(book: Book) -> None:
+    book.close()
+
+    with pytest.raises(BookClosed, match="was closed"):
+        book.tiles()

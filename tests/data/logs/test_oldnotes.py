@@ -1,0 +1,148 @@
+"""Old notes, as people keep them, become trays of the book; nothing is guessed and nothing is lost."""
+
+from contextlib import suppress
+from datetime import date, datetime
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from data.book import Book
+from data.logs.oldcolumns import Field
+from data.logs.oldnotes import OldNotes, read_old_notes
+from data.logs.text import NotALog
+from data.logs.times import DateOrder
+from data.readings import ReadingKind
+
+NOTES = """\
+Tray;Crop;Medium;Sown;Harvested;Dry seed (oz);Yield g;Smell;Notes
+A1;Broccoli;peat mix;02.11.2025;13.11.2025;0,6;212;fine;first try
+A2;broccoli;Coir;02.11.2025;14.11.2025;0,6;188,5;;
+"""
+
+
+def read(text: str, **how: object) -> OldNotes:
+    return read_old_notes(text.encode(), **how)  # type: ignore[arg-type]
+
+
+def test_columns_are_known_by_their_headings_whatever_the_spelling() -> None:
+    notes = read(NOTES)
+
+    assert notes.delimiter == ";"
+    assert notes.fields == (
+        Field.CODE, Field.CROP, Field.MEDIUM, Field.SOWN, Field.CUT, Field.SEED, Field.MASS, None, Field.NOTE,
+    )  # fmt: skip
+
+
+def test_a_line_is_a_tray_with_what_came_of_it() -> None:
+    first, second = read(NOTES).trays
+
+    assert (first.new.code, first.new.crop, first.new.medium) == ("A1", "broccoli", "peat mix")
+    assert first.new.sown_at.date() == date(2025, 11, 2)
+    assert first.cut_at is not None
+    assert first.cut_at.date() == date(2025, 11, 13)
+    assert first.new.sowing_rate_g == pytest.approx(17.0097, abs=1e-3)  # 0.6 oz; 1 oz = 28.349523125 g
+    assert (first.fresh_mass_g, second.fresh_mass_g) == (212.0, 188.5)
+
+
+def test_what_has_no_place_of_its_own_goes_into_the_note() -> None:
+    first, second = read(NOTES).trays
+
+    assert first.new.note == "first try; Smell: fine"
+    assert second.new.note == ""
+
+
+def test_dates_that_can_be_two_days_are_asked_about_and_nothing_is_read_before() -> None:
+    text = "crop,medium,sown\npea,coir,03/04/2025\npea,coir,05/04/2025\n"
+
+    asked = read(text)
+    said = read(text, order=DateOrder.MDY)
+
+    assert asked.trays == ()
+    assert set(asked.orders) == {DateOrder.DMY, DateOrder.MDY}
+    assert asked.question == "Is 03/04/2025 the day 2025-04-03 / 2025-03-04?"
+    assert said.question is None
+    assert [tray.new.sown_at.date() for tray in said.trays] == [date(2025, 3, 4), date(2025, 5, 4)]
+
+
+def test_trays_without_a_code_get_one() -> None:
+    notes = read("crop,medium,sown\npea,coir,2025-04-03\npea,coir,2025-04-03\n")
+
+    assert [tray.new.code for tray in notes.trays] == ["N1", "N2"]
+
+
+@pytest.mark.parametrize(
+    ("line", "why"),
+    [
+        ("A1,,coir,2025-04-03,,", "no crop is named"),
+        ("A1,pea,coir,spring,,", "is no day"),
+        ("A1,pea,coir,2025-04-03,2025-04-01,", "no day after the sowing"),
+        ("A1,pea,coir,2025-04-03,,heavy", "cannot be fresh mass"),
+        ("A1,pea,coir,2025-04-03,,-5", "cannot be fresh mass"),
+    ],
+)
+def test_a_line_that_cannot_be_a_tray_is_named_and_the_others_are_kept(line: str, why: str) -> None:
+    good = "A2,pea,coir,2025-04-03,2025-04-14,300"
+
+    notes = read(f"tray,crop,medium,sown,cut,yield\n{line}\n{good}\n")
+
+    assert [tray.new.code for tray in notes.trays] == ["A2"]
+    (refused,) = notes.refused
+    assert refused.startswith("Line 2: ")
+    assert why in refused
+
+
+@pytest.mark.parametrize("text", ["", "one line without a table", "crop,medium\npea,coir\n"])
+def test_what_is_no_table_of_trays_says_what_is_wanted(text: str) -> None:
+    with pytest.raises(NotALog, match=r"empty|at least crop, medium"):
+        read(text)
+
+
+def test_a_column_can_be_taken_for_something_else() -> None:
+    fields = [*read(NOTES).fields]
+    fields[7] = Field.FEED
+
+    assert read(NOTES, fields=fields).trays[0].new.feed == "fine"
+
+
+@given(st.binary(max_size=300))
+def test_any_bytes_are_read_or_refused(data: bytes) -> None:
+    with suppress(NotALog):
+        notes = read_old_notes(data)
+        assert notes.question or len(notes.trays) + len(notes.refused) == len(notes.trays + notes.refused)
+
+
+@given(st.lists(st.text(st.characters(exclude_categories=("C", "Z")), max_size=20), min_size=3, max_size=9))
+def test_any_cells_are_trays_or_named(cells: list[str]) -> None:
+    line = "x" + ",".join(cell.replace(",", " ") for cell in cells)
+    notes = read(f"crop,medium,sown,cut,yield,height,soak,score,note\n{line}\n", order=DateOrder.YMD)
+
+    assert len(notes.trays) + len(notes.refused) == 1
+
+
+# --- in the book
+
+
+def test_old_trays_stand_in_the_book_as_ended_with_their_yield(book: Book) -> None:
+    ids = book.keep_old_notes(read(NOTES), "2025.csv")
+
+    first = book.tray(ids[0])
+    assert (first.ended, first.done_at) == ("cut", datetime(2025, 11, 13, 9))
+    (mass,) = book.readings(ids[0], ReadingKind.FRESH_MASS)
+    assert mass.value == 212.0
+    assert len(book.trays()) == 3  # none of them grows
+
+
+def test_the_same_notes_twice_add_nothing_and_one_undo_takes_them_back(book: Book) -> None:
+    book.keep_old_notes(read(NOTES), "2025.csv")
+
+    assert book.keep_old_notes(read(NOTES), "again.csv") == ()
+    assert book.undo() == "2 trays from 2025.csv"
+    assert len(book.trays(growing=False)) == 3
+
+
+def test_a_tray_sown_long_ago_without_a_day_of_cut_grows_no_more(book: Book) -> None:
+    (tray,) = book.keep_old_notes(read("crop,medium,sown\npea,coir,2025-04-03\n"), "old.csv")
+
+    assert book.tray(tray).done_at is not None
+    assert book.tray(tray).ended is None

@@ -1,0 +1,355 @@
+"""The signs of a stand: thin sides, a patch that went, paling, patchiness, ripeness; and how urgent."""
+
+from dataclasses import replace
+from datetime import date, datetime, timedelta
+
+import pytest
+
+from data.growing.conditions import Crop
+from data.look import Look, LookKind, Urgency
+from data.looklist.places import COLUMNS, ROWS, bare_share, lacks, lost_patch
+from data.looklist.urgency import combined
+from data.numbers import TrayId
+from data.records import DayNumbers, EarlierDay, Tray
+from data.watch import Morning, looks
+from tests.data.builders import a_kept_tray, numbers
+
+TODAY = date(2026, 3, 8)
+TRAYS = [a_kept_tray(n) for n in (1, 2, 3, 4)]
+
+
+def packed(cells: list[float]) -> bytes:
+    return b"".join(round(100 * value).to_bytes(2, "little") for value in cells)
+
+
+def even(level: float = 90.0, **at: float) -> list[float]:
+    """Cells of one level, but for those named by row and column: `r0c11=20`."""
+    cells = [level] * (ROWS * COLUMNS)
+    for place, value in at.items():
+        row, column = place[1:].split("c")
+        cells[int(row) * COLUMNS + int(column)] = value
+    return cells
+
+
+def side(name: str, level: float, middle: float = 90.0) -> bytes:
+    """A tray that is `level` on one side and `middle` elsewhere."""
+    cells = even(middle)
+    for n in range(ROWS * COLUMNS):
+        row, column = divmod(n, COLUMNS)
+        if {"far": row == 0, "near": row == 5, "left": column == 0, "right": column == 11}[name]:
+            cells[n] = level
+    return packed(cells)
+
+
+def rack(first: dict[int, dict[str, object]], **mates: object) -> list[DayNumbers]:
+    """Tray 1 as told by day, three mates as usual on the same days."""
+    found = [numbers(1, day, **special) for day, special in first.items()]
+    return found + [
+        numbers(tray, day, **({"cells": packed(even())} | mates)) for tray in (2, 3, 4) for day in first
+    ]
+
+
+def told(photos: list[DayNumbers], trays: list[Tray] = TRAYS, **more: object) -> list[Look]:
+    ordered = sorted(photos, key=lambda n: (n.tray_id, n.taken_at))
+    return list(looks(Morning(today=TODAY, trays=trays, numbers=ordered, **more)))  # type: ignore[arg-type]
+
+
+def only(list_: list[Look]) -> Look:
+    (look,) = list_
+    return look
+
+
+# --- cells
+
+
+@pytest.mark.parametrize("name", ["far", "near", "left", "right"])
+def test_a_side_lacks_what_it_is_thinner_than_the_middle(name: str) -> None:
+    found = lacks(side(name, 50.0))
+
+    assert found[name] == pytest.approx(40.0)
+    assert max(found, key=lambda place: found[place]) == name
+
+
+def test_bare_cells_are_those_with_less_than_a_third_of_the_middle_one() -> None:
+    assert bare_share(packed(even())) == 0
+    assert bare_share(packed(even(60.0, r0c0=19.0, r5c11=21.0))) == pytest.approx(100 / 72)
+
+
+def test_a_patch_is_connected_cells_and_a_tray_that_was_turned_round_has_lost_none() -> None:
+    gone = even(90.0, r0c0=10.0, r0c1=10.0, r1c0=10.0, r5c11=10.0)
+
+    assert lost_patch(packed(even()), (packed(gone), packed(gone)), 25.0) == (0, 1, 12)
+    thin_left = side("left", 20.0)
+    assert lost_patch(thin_left, (side("right", 20.0), side("right", 20.0)), 25.0) == ()
+
+
+# --- signs
+
+
+@pytest.mark.parametrize("name", ["far", "near", "left", "right"])
+def test_a_dry_side_is_named_and_one_that_grows_is_for_today(name: str) -> None:
+    growing = rack({day: {"cells": side(name, 90.0 - dry)} for day, dry in ((6, 14.0), (7, 18.0), (8, 24.0))})
+    look = only(told(growing))
+
+    assert (look.what, look.urgency) == (LookKind.EDGE, Urgency.TODAY)
+    assert look.sentence == (
+        f"The {name} side is 24 points thinner than the middle, and was 14 on 6 March: it grows."
+    )
+    assert look.why_urgent == "Today: it grows from day to day, and what has dried out comes back slowly."
+
+    stays = only(told(rack({day: {"cells": side(name, 70.0)} for day in (6, 7, 8)})))
+    assert stays.urgency is Urgency.SOON
+
+
+def test_one_corner_that_is_far_thinner_than_the_edge_is_named_in_its_place() -> None:
+    corner = packed(even(90.0, **{f"r{r}c{c}": 20.0 for r in (0, 1, 2) for c in (9, 10, 11)}))
+
+    named = only(told(rack({day: {"cells": corner, "edge_deficit": 17.0} for day in (7, 8)})))
+    assert named.sentence.startswith("The far right corner is 70 points thinner")
+    round_ = only(told(rack({day: {"cells": corner, "edge_deficit": 60.0} for day in (7, 8)})))
+    assert round_.sentence.startswith("The edge is 60 points thinner")
+
+
+def test_a_side_that_all_mates_have_thin_is_no_news_unless_it_is_very_thin() -> None:
+    def all_alike(level: float) -> list[DayNumbers]:
+        cells = side("near", level)
+        return rack({day: {"cells": cells} for day in (7, 8)}, cells=cells)
+
+    assert told(all_alike(70.0)) == []
+    assert {look.what for look in told(all_alike(40.0))} == {LookKind.EDGE}
+
+
+def test_a_patch_that_lost_its_canopy_on_two_days_is_urgent_and_on_one_day_is_not_told() -> None:
+    hole = packed(even(90.0, **{f"r{r}c{c}": 20.0 for r in (2, 3) for c in (4, 5, 6)}))
+    whole = packed(even())
+
+    look = only(
+        told(rack({5: {"cells": whole}, 6: {"cells": whole}, 7: {"cells": hole}, 8: {"cells": hole}}))
+    )
+    assert (look.what, look.urgency, look.since) == (LookKind.VANISHED, Urgency.NOW, date(2026, 3, 7))
+    assert look.sentence == (
+        "A patch of 8 % of the tray lost its canopy after 6 March, and lacks it on two days."
+    )
+    assert (
+        told(rack({5: {"cells": whole}, 6: {"cells": whole}, 7: {"cells": whole}, 8: {"cells": hole}})) == []
+    )
+
+
+def green(*index: float, corrected: bool = True) -> dict[int, dict[str, object]]:
+    """The dark green index on the last days up to the 8th."""
+    return {
+        9 - len(index) + n: {"dark_green": value, "corrected": corrected, "cells": packed(even())}
+        for n, value in enumerate(index)
+    }
+
+
+def test_paling_is_told_against_the_trays_own_days() -> None:
+    look = only(told(rack(green(0.63, 0.62, 0.56, 0.55), dark_green=0.62, corrected=True)))
+
+    assert (look.what, look.urgency) == (LookKind.PALING, Urgency.SOON)
+    assert look.sentence.startswith("The dark green colour index fell from 0.62 around 6 March to 0.55")
+
+
+def test_a_lamp_that_pales_all_trays_and_colours_without_a_patch_are_no_news() -> None:
+    fading = green(0.63, 0.62, 0.56, 0.55)
+    everywhere = [numbers(tray, day, **special) for tray in (1, 2, 3, 4) for day, special in fading.items()]
+    assert told(everywhere) == []
+    assert told(rack(green(0.63, 0.62, 0.56, 0.55, corrected=False))) == []
+
+
+def test_a_tray_that_comes_up_patchy_is_told() -> None:
+    bare = packed(even(40.0, **{f"r{r}c{c}": 2.0 for r in range(6) for c in (4, 5, 7)}))
+    others = {"coverage": 45.0, "cells": packed(even(45.0))}
+    photos = rack({day: {"coverage": 40.0, "cells": bare} for day in (7, 8)}, **others)
+
+    look = only(told(photos))
+    assert look.what is LookKind.PATCHY
+    assert look.sentence.startswith("25 % of the tray is bare or nearly so")
+
+
+def test_where_all_mates_are_late_earlier_trays_of_the_crop_tell_it() -> None:
+    earlier = [
+        EarlierDay(crop="broccoli", day=day, method="plain 1", coverage=coverage)
+        for day, coverage in ((6, 50.0), (7, 60.0))
+        for _ in range(3)
+    ]
+    slow = [numbers(tray, day, coverage=20.0) for tray in (1, 2, 3, 4) for day in (7, 8)]
+
+    assert told(slow) == []
+    late = told(slow, earlier=earlier)
+    assert [look.what for look in late] == [LookKind.LATE] * 4
+    assert late[0].sentence.startswith(
+        "Coverage 20 % on day 7; earlier trays of broccoli had 60 % at that age"
+    )
+
+
+# --- media at different heights in the tray
+
+
+def beside_peat(**mates: object) -> list[DayNumbers]:
+    """Tray 1 on a deep mat: 12 points behind by coverage, 3 by the bed; a tenth of it is wall."""
+    mine = {"coverage": 72.0, "bed_share": 80.0}
+    photos = [numbers(1, day, **mine) for day in (7, 8)]
+    others = {"coverage": 84.0, "bed_share": 83.0} | mates
+    return photos + [numbers(tray, day, **others) for tray in (2, 3, 4) for day in (7, 8)]
+
+
+def test_a_deep_mat_is_held_against_its_mates_by_the_growing_bed() -> None:
+    assert told(beside_peat()) == []
+
+    look = only(told(beside_peat(bed_share=95.0)))
+    assert look.what is LookKind.LAGGING
+    assert look.sentence == (
+        "Coverage of the growing bed 80 %, 15 points below the middle of its block mates (95 %); as much as "
+        "on the day before (15 points)."
+    )
+
+
+def test_where_one_mate_does_not_know_its_bed_all_are_counted_of_the_inner_area() -> None:
+    photos = beside_peat(bed_share=95.0)
+    photos[-1] = replace(photos[-1], bed_share=None)  # of tray 4 on the second day
+    photos[-2] = replace(photos[-2], bed_share=None)
+
+    assert only(told(photos)).sentence.startswith("Coverage 72 %, 12 points below the middle")
+
+
+def test_two_photos_of_a_day_know_their_bed_only_where_both_do() -> None:
+    photos = beside_peat(bed_share=95.0)
+    again = [replace(one, taken_at=one.taken_at + timedelta(hours=1), bed_share=None) for one in photos[:2]]
+
+    assert only(told([*photos, *again])).sentence.startswith("Coverage 72 %, 12 points below the middle")
+
+
+def test_the_wall_of_a_deep_mat_is_no_gap() -> None:
+    walled = {"coverage": 72.0, "bed_share": 80.0, "gap_share": 11.0}  # a tenth is wall
+    gappy = walled | {"gap_share": 19.0}
+
+    assert told(rack(dict.fromkeys((7, 8), walled), bed_share=80.0)) == []
+    look = only(told(rack(dict.fromkeys((7, 8), gappy), bed_share=80.0)))
+    assert look.what is LookKind.GAPS
+    assert look.sentence.startswith("Without the wall that is seen, gaps take 9 % of the tray")
+
+
+def test_earlier_trays_of_the_crop_are_held_against_by_the_bed_where_they_know_it() -> None:
+    def earlier(**bed: float) -> list[EarlierDay]:
+        ages = ((6, 50.0), (7, 60.0))
+        return [
+            EarlierDay(crop="broccoli", day=age, method="plain 1", coverage=coverage, **bed)
+            for age, coverage in ages
+            for _ in range(3)
+        ]
+
+    slow = [numbers(tray, day, coverage=20.0, bed_share=24.0) for tray in (1, 2, 3, 4) for day in (7, 8)]
+    assert told(slow, earlier=earlier(bed_share=30.0)) == []
+    assert told(slow, earlier=earlier(bed_share=64.0))[0].sentence.startswith(
+        "Coverage of the growing bed 24 % on day 7; earlier trays of broccoli had 64 % at that age"
+    )
+    assert told(slow, earlier=earlier())[0].sentence.startswith("Coverage 20 % on day 7")
+
+
+# --- ready to cut
+
+
+def test_trays_that_gain_no_more_in_their_time_are_one_line_to_cut() -> None:
+    full = [numbers(tray, day, coverage=95.0) for tray in (1, 2, 3, 4) for day in (7, 8)]
+    crop = Crop(name="broccoli", cut_from_day=7.0, cut_to_day=10.0)
+
+    look = only(told(full, crops={"broccoli": crop}))
+    assert (look.what, look.urgency) == (LookKind.READY, Urgency.SOON)
+    assert look.sentence == ("A1, A2, A3, A4: broccoli on day 7, 95 % coverage; usually cut on day 7 to 10.")
+    assert look.trays == (1, 2, 3, 4)
+
+    last = only(told(full, crops={"broccoli": replace(crop, cut_to_day=7.0)}))
+    assert last.urgency is Urgency.TODAY
+    assert told(full) == []  # nobody has said when this crop is cut
+    assert told(full, crops={"broccoli": replace(crop, cut_from_day=8.0)}) == []
+
+
+def test_a_tray_that_needs_another_look_is_not_hidden_in_the_line_to_cut() -> None:
+    full = [numbers(tray, day, coverage=95.0) for tray in (2, 3, 4) for day in (7, 8)]
+    sick = [numbers(1, day, coverage=95.0, cells=side("far", 60.0)) for day in (7, 8)]
+    list_ = told(full + sick, crops={"broccoli": Crop(name="broccoli", cut_from_day=7.0)})
+
+    assert [(look.code, look.what, [also.what for also in look.also]) for look in list_] == [
+        ("A1", LookKind.EDGE, [LookKind.READY]), ("A2", LookKind.READY, []),
+    ]  # fmt: skip
+
+
+# --- how urgent
+
+
+def a_reason(what: LookKind, urgency: Urgency) -> Look:
+    return Look(
+        tray_id=TrayId(1),
+        code="A1",
+        what=what,
+        urgency=urgency,
+        since=TODAY,
+        sentence=str(what),
+        first="look",
+    )
+
+
+def test_the_most_urgent_reason_of_a_tray_speaks_and_the_others_stand_behind() -> None:
+    one = combined([a_reason(LookKind.UNEVEN, Urgency.SOON), a_reason(LookKind.LAGGING, Urgency.TODAY)])
+
+    assert (one.what, one.urgency) == (LookKind.LAGGING, Urgency.TODAY)
+    assert [also.what for also in one.also] == [LookKind.UNEVEN]
+    assert one.why_urgent == "Today: it is far behind its mates on two days running."
+
+
+@pytest.mark.parametrize("other", [LookKind.VANISHED, LookKind.STACK])
+def test_possible_mold_where_canopy_goes_or_the_air_is_warm_and_wet_is_for_now(other: LookKind) -> None:
+    one = combined([a_reason(LookKind.SUSPECT, Urgency.SOON), a_reason(other, Urgency.TODAY)])
+
+    assert (one.what, one.urgency) == (LookKind.SUSPECT, Urgency.NOW)
+    assert one.why_urgent.startswith("Now: possible mold together with")
+
+
+def test_two_signs_that_could_wait_are_for_today() -> None:
+    one = combined([a_reason(LookKind.UNEVEN, Urgency.SOON), a_reason(LookKind.PALING, Urgency.SOON)])
+
+    assert one.urgency is Urgency.TODAY
+    assert one.why_urgent == "Today: each sign alone could wait, two of them on one tray should not."
+
+
+def test_a_thin_edge_and_the_lag_that_it_makes_are_one_sign() -> None:
+    one = combined([a_reason(LookKind.LAGGING, Urgency.SOON), a_reason(LookKind.EDGE, Urgency.SOON)])
+
+    assert (one.what, one.urgency) == (LookKind.EDGE, Urgency.SOON)
+
+
+def test_a_missing_photo_or_a_ripe_tray_makes_no_sign_more_urgent() -> None:
+    for kind in (LookKind.NO_PHOTO, LookKind.READY, LookKind.UNMATCHED):
+        one = combined([a_reason(LookKind.UNEVEN, Urgency.SOON), a_reason(kind, Urgency.SOON)])
+        assert (one.what, one.urgency) == (LookKind.UNEVEN, Urgency.SOON)
+
+
+@pytest.mark.parametrize("kind", LookKind)
+@pytest.mark.parametrize("urgency", Urgency)
+def test_how_urgent_is_always_said_in_words(kind: LookKind, urgency: Urgency) -> None:
+    said = combined([a_reason(kind, urgency)]).why_urgent
+
+    assert said.startswith(f"{urgency.words.capitalize()}: ")
+    assert said.endswith(".")
+    assert hasattr(said, "template")
+
+
+# --- under a stack
+
+
+def test_stacked_trays_of_one_warm_wet_shelf_are_one_line() -> None:
+    from data.growing.air import AirSample
+
+    now = datetime(2026, 3, 8, 9)
+    stacked = [
+        a_kept_tray(n, sown_at=datetime(2026, 3, 7, 9), stacked=True, blackout_to=datetime(2026, 3, 10))
+        for n in (1, 2, 3)
+    ]
+    air = [AirSample(at=now - timedelta(minutes=30 * n), temperature=24.0, humidity=96.0) for n in range(40)]
+
+    list_ = told([], stacked, air={"A": air}, now=now)
+    assert only(list_).what is LookKind.STACK
+    assert only(list_).sentence.startswith("A1, A2, A3: Warm and wet for 20 of the last 20 logged hours")
+    assert told([], stacked, air={"A": air[:10]}, now=now) == []
+    assert told([], [replace(t, stacked=False) for t in stacked], air={"A": air}, now=now) == []

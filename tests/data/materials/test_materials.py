@@ -1,0 +1,303 @@
+"""The table of media: cells with range, n and source; gaps that say what to do; limits."""
+
+from datetime import datetime, timedelta
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from data.book import Book
+from data.breakdown import by_eye, decay_of
+from data.costs import Labour, mean_of_trays, minutes_by_kind
+from data.demo import make_demo
+from data.errors import ImpossibleFactor
+from data.heat import cooling_of, degree_hours_below, lift_over_mat
+from data.materials.reading import read_materials
+from data.materials.table import ROWS, Cell, Kept, difference_of, standing_of, table_of
+from data.medium.benchtest import (
+    BenchKind,
+    BenchTest,
+    NewBenchTest,
+    due_of,
+    step_reading,
+    steps_of,
+    wrong_reading,
+)
+from data.medium.factors import Factor
+from data.medium.feeds import feed_caution, is_of_waste
+from data.readings import BenchTestId, Reading, ReadingId, ReadingKind
+from data.sentence import Sentence
+from data.statistics.estimate import Estimate
+from tests.data.builders import a_tray
+
+NOON = datetime(2026, 3, 8, 12)
+HOUR = timedelta(hours=1)
+TEST = BenchTest(id=BenchTestId(1), kind=BenchKind.WETTING, medium="coir", begun_at=NOON)
+
+
+def a_reading(step: str, value: float, hours: float = 0.0, kind: ReadingKind = ReadingKind.WEIGHT) -> Reading:
+    return Reading(
+        id=ReadingId(1), kind=kind, value=value, taken_at=NOON + hours * HOUR, tray_id=None, shelf=None,
+        bench_test=TEST.id, source="person", note=step,
+    )  # fmt: skip
+
+
+# --- the lead through a test
+
+
+def test_a_wetting_test_asks_for_one_weighing_after_the_other() -> None:
+    so_far = [a_reading("dry", 640), a_reading("soaked", 2890, 0.3), a_reading("drained", 2540, 1)]
+
+    first = due_of(TEST, (), NOON)
+    later = due_of(TEST, so_far, NOON + 2 * HOUR)
+
+    assert first is not None
+    assert later is not None
+    assert (first.step.name, first.is_now) == ("dry", True)
+    assert (later.step.name, later.at, later.is_now) == ("after 6 h", NOON + 7 * HOUR, False)
+
+
+def test_a_complete_test_asks_for_nothing() -> None:
+    done = [a_reading(step.name, 900, n) for n, step in enumerate(steps_of(BenchKind.WETTING))]
+
+    assert due_of(TEST, done, NOON) is None
+
+
+@pytest.mark.parametrize(
+    ("step", "value", "hours", "words"),
+    [
+        (1, -5.0, 1.0, "above zero"),
+        (1, 500.0, 1.0, "one of the two is wrong"),
+        (1, 2000.0, 0.0, "already"),
+        (1, 2e6, 1.0, "can be"),
+    ],
+)
+def test_a_weighing_that_cannot_be_is_refused(step: int, value: float, hours: float, words: str) -> None:
+    dry = [a_reading("dry", 640)]
+
+    wrong = wrong_reading(dry, steps_of(BenchKind.WETTING)[step], value, NOON + hours * HOUR)
+
+    assert words in str(wrong)
+
+
+# --- warmth, break-down, costs
+
+
+@pytest.mark.parametrize(
+    ("samples", "air", "words"),
+    [
+        ([(NOON, 24.0)], 18.0, "twice"),
+        ([(NOON, 24.0), (NOON, 22.0)], 18.0, "same time"),
+        ([(NOON, 24.0), (NOON + HOUR, 25.0)], 18.0, "did not cool"),
+        ([(NOON, 18.2), (NOON + HOUR, 18.1)], 18.0, "Warm it"),
+        ([(NOON, 24.0), (NOON + HOUR, 22.0)], None, "air"),
+    ],
+)
+def test_what_tells_no_cooling_says_why(
+    samples: list[tuple[datetime, float]], air: float | None, words: str
+) -> None:
+    found = cooling_of(samples, air)
+
+    assert found.hours is None
+    assert words in str(found.reason)
+
+
+def test_over_a_mat_only_what_is_steady_counts() -> None:
+    rising = [(NOON, 20.0), (NOON + HOUR, 23.0)]
+    steady = [(NOON, 24.0), (NOON + HOUR, 24.2)]
+
+    assert lift_over_mat(rising, 18.0)[0] is None
+    assert lift_over_mat(steady, 18.0)[0] == pytest.approx(6.1)
+
+
+def test_degree_hours_are_counted_at_night_only() -> None:
+    night = [(datetime(2026, 3, 8, 20) + n * HOUR, 16.0) for n in range(13)]
+    day = [(datetime(2026, 3, 8, 9) + n * HOUR, 10.0) for n in range(5)]
+
+    assert degree_hours_below([*day, *night], 18.0) == (pytest.approx(24.0), 1)
+
+
+def test_a_line_that_crosses_the_floor_counts_for_its_part_below() -> None:
+    samples = [(datetime(2026, 3, 8, 22), 19.0), (datetime(2026, 3, 8, 23), 17.0)]
+
+    assert degree_hours_below(samples, 18.0)[0] == pytest.approx(0.25)
+
+
+@pytest.mark.parametrize(
+    ("days", "left", "words"),
+    [
+        ([30.0], [90.0], "Cannot tell yet"),
+        ([30.0, 60.0], [99.0, 97.0], "less than a tenth"),
+        ([30.0, 30.0], [80.0, 70.0], "same time"),
+        ([30.0, 60.0], [80.0, -1.0], "below zero"),
+        ([30.0, 60.0], [150.0, 80.0], "more than at first"),
+    ],
+)
+def test_a_break_down_that_cannot_be_told_says_why(days: list[float], left: list[float], words: str) -> None:
+    assert words in str(decay_of(days, left).reason)
+
+
+def test_half_gone_is_not_told_far_beyond_what_was_seen() -> None:
+    soon = decay_of([14, 28, 42], [95, 91, 88])
+
+    assert soon.half_weeks is None
+    assert "Cannot tell yet" in str(soon.reason)
+
+
+def test_a_rest_that_stays_is_told() -> None:
+    found = decay_of([30, 60, 120, 240, 360, 480], [62, 47, 37, 35, 35, 35])
+
+    assert found.remains_pct == pytest.approx(35, abs=1.5)
+
+
+def test_by_eye_it_lies_between_two_looks() -> None:
+    seen = by_eye([14, 28, 42], [5, 3, 2])
+
+    assert (seen.low_weeks, seen.high_weeks) == (4.0, 6.0)
+    assert by_eye([14], [4]).high_weeks is None
+
+
+@given(st.lists(st.floats(1, 100), min_size=2, max_size=6))
+def test_intervals_shrink_with_more_trays_of_the_same_spread(values: list[float]) -> None:
+    few, many = mean_of_trays(values), mean_of_trays(values * 4)
+    assert few is not None
+    assert many is not None
+
+    def width(one: Estimate) -> float:
+        return (one.high or 0.0) - (one.low or 0.0)
+
+    assert width(many.estimate) <= width(few.estimate)
+
+
+def test_minutes_are_told_apart_by_when_they_were_noted() -> None:
+    done = NOON + timedelta(days=9)
+    noted = [(NOON - HOUR, 5.0), (NOON + timedelta(days=3), 2.0), (done + HOUR, 4.0)]
+
+    assert minutes_by_kind(noted, NOON, done) == {Labour.SET_UP: 5.0, Labour.CARE: 2.0, Labour.AFTER: 4.0}
+
+
+@pytest.mark.parametrize("feed", ["worm tea", "diluted urine 1:10", "chicken manure", "compost extract"])
+def test_feeds_of_waste_carry_their_caution(feed: str) -> None:
+    assert is_of_waste(feed)
+    assert "local food authority" in str(feed_caution(feed))
+
+
+def test_plain_water_needs_no_caution_and_another_feed_asks_for_the_law() -> None:
+    assert feed_caution("none") is None
+    assert "local law" in str(feed_caution("mineral salts"))
+
+
+# --- the table
+
+
+def a_cell(value: float, reach: float | None = None) -> Cell:
+    low, high = (None, None) if reach is None else (value - reach, value + reach)
+    return Cell(value=value, low=low, high=high, n=3)
+
+
+def test_a_difference_has_the_interval_of_both() -> None:
+    found = difference_of(Estimate(value=10, low=7, high=13), Estimate(value=4, low=0, high=8))
+
+    assert (found.value, found.low, found.high) == (6, 1, 11)
+
+
+def test_limits_are_kept_missed_or_cannot_be_told() -> None:
+    cells = {
+        ("price", "a"): a_cell(1.0, 0.1), ("price", "b"): a_cell(1.25, 0.1), ("price", "c"): a_cell(2.0, 0.1),
+        ("price", "d"): Cell.missing(Sentence("Type it in.")),
+    }  # fmt: skip
+    table = table_of(["a", "b", "c", "d"], "a", cells)
+
+    standing = standing_of(table, {"price": (None, 1.2)})
+
+    assert [one.all_in_all for one in standing] == [Kept.YES, Kept.NOT_SURE, Kept.NO, Kept.GAP]
+
+
+def test_the_demonstration_fills_most_of_the_table_and_each_gap_says_what_to_do(tmp_path: Path) -> None:
+    with make_demo(tmp_path / "book") as book:
+        reading = read_materials(book)
+        table = reading.table
+
+        assert table.media == ("peat mix", "coir", "plant-fibre mat")
+        assert table.trusted == "peat mix"
+        assert set(table.cells) == {(row.key, medium) for row in ROWS for medium in table.media}
+        assert 10 < table.gaps < len(table.cells) / 2
+        assert all(cell.gap or cell.n for cell in table.cells.values())
+        mat = table.cell("footprint", "plant-fibre mat")
+        assert mat.difference is not None
+        assert mat.difference.high is not None
+        assert mat.difference.high < 0
+        assert any("no certified assessment" in note for note in mat.notes)
+        assert table.cell("half gone", "plant-fibre mat").value == pytest.approx(13.9, abs=0.5)
+        assert [one.test.medium for one in reading.due[:1]] == ["plant-fibre mat"]
+
+
+# --- kept in the book
+
+
+def a_book(tmp_path: Path) -> Book:
+    book = Book.create(tmp_path / "book")
+    book.add_tray(a_tray())
+    return book
+
+
+def test_a_test_its_readings_and_a_factor_are_kept_and_taken_back(tmp_path: Path) -> None:
+    with a_book(tmp_path) as book:
+        test = book.begin_test(
+            NewBenchTest(
+                kind=BenchKind.WETTING, medium="coir", begun_at=NOON, tray_type="10 x 20 inch",
+                seating="in the tray", watering="bottom",
+            )
+        )  # fmt: skip
+        book.add_readings([step_reading(book.bench_test(test), steps_of(BenchKind.WETTING)[0], 640.0, NOON)])
+        factor = Factor(
+            name="price", value=1.0, low=0.9, high=1.1, unit="/tray", source="bill", year=2026,
+            medium="coir", who="A", entered_at=NOON,
+        )  # fmt: skip
+        book.set_factor(factor)
+
+        assert book.factors() == (factor,)
+        assert [one.note for one in book.test_readings()[test]] == ["dry"]
+        book.put_back_factor("price", "coir")
+        assert book.factors() == ()
+        book.undo()
+        assert book.factors() == (factor,)
+        book.delete_test(test)
+        assert book.bench_tests() == ()
+        assert book.test_readings() == {}
+        book.undo()
+        assert [one.note for one in book.test_readings()[test]] == ["dry"]
+
+
+def test_a_factor_without_a_range_is_not_kept(tmp_path: Path) -> None:
+    with a_book(tmp_path) as book:
+        factor = Factor(
+            name="price", value=1.0, low=None, high=None, unit="/tray", source="bill", medium="coir"
+        )
+        with pytest.raises(ImpossibleFactor, match="without a range"):
+            book.set_factor(factor)
+
+        assert book.factors() == ()
+
+
+def test_photographs_of_the_heap_are_kept_once_beside_their_test(tmp_path: Path) -> None:
+    picture = tmp_path / "heap.jpg"
+    picture.write_bytes(b"a picture of a heap")
+    with a_book(tmp_path) as book:
+        test = book.begin_test(NewBenchTest(kind=BenchKind.BREAKDOWN, medium="coir", begun_at=NOON))
+
+        assert book.keep_heap_photos(test, [picture, picture], NOON) == 1
+        assert book.keep_heap_photos(test, [picture], NOON) == 0
+
+        (kept,) = book.heap_photos(test)
+        assert book.heap_photo_path(kept).read_bytes() == picture.read_bytes()
+
+
+def test_limits_and_trays_a_week_are_kept(tmp_path: Path) -> None:
+    with a_book(tmp_path) as book:
+        book.set_limits({"price": (None, 1.2)})
+        book.set_trays_a_week(40)
+
+        assert book.limits() == {"price": (None, 1.2)}
+        assert book.trays_a_week() == 40

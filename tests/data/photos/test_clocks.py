@@ -1,0 +1,317 @@
+"""Wrong clocks are noticed for a batch, right ones left alone; mending is one step with a way back."""
+
+import os
+from datetime import date, datetime, time, timedelta
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from data.book import Book
+from data.chapters.clockbook import usual_time
+from data.numbers import PhotoId
+from data.photos.clocks import ClockDoubt, ClockFault, ClockPhoto, Grown, clock_doubts
+from tests.data.builders import a_note, a_tray, bring
+
+HOUR = timedelta(hours=1)
+WALK = datetime(2026, 3, 8, 8, 5)  # of the morning; the first sowing was on 1 March
+CAME_IN = datetime(2026, 3, 8, 8, 40)
+SOWN = (Grown(sown=date(2026, 3, 1)),)
+
+
+def a_batch(
+    *, shift: timedelta = timedelta(0), copied: bool = False, n: int = 10, begin: datetime = WALK
+) -> list[ClockPhoto]:
+    """A walk of ten photos, 25 s apart; the camera says `shift` more than the truth."""
+    photos = []
+    for number in range(n):
+        taken = begin + number * timedelta(seconds=25)
+        photos.append(
+            ClockPhoto(
+                id=PhotoId(number + 1),
+                taken_at=taken + shift,
+                file_at=begin + timedelta(minutes=30) if copied else taken + timedelta(seconds=number % 2),
+                added_at=begin + timedelta(minutes=35, seconds=number),
+            )
+        )
+    return photos
+
+
+def only(doubts: tuple[ClockDoubt, ...]) -> ClockDoubt:
+    (doubt,) = doubts
+    return doubt
+
+
+@pytest.mark.parametrize("copied", [False, True])
+def test_a_clock_that_is_right_is_left_alone(copied: bool) -> None:
+    assert clock_doubts(a_batch(copied=copied), SOWN) == ()
+
+
+def test_no_photos_no_doubts() -> None:
+    assert clock_doubts([], SOWN) == ()
+    assert clock_doubts([]) == ()
+
+
+@given(quarters=st.integers(-56, 56).filter(lambda q: abs(q) >= 1), seconds=st.integers(-60, 60))
+def test_a_camera_of_another_time_zone_is_mended_to_the_quarter_of_an_hour(
+    quarters: int, seconds: int
+) -> None:
+    zone = quarters * timedelta(minutes=15)
+    doubt = only(clock_doubts(a_batch(shift=zone + timedelta(seconds=seconds)), SOWN))
+
+    assert (doubt.fault, doubt.shift, doubt.exact) == (ClockFault.ZONE, -zone, True)
+    assert len(doubt.photo_ids) == 10
+
+
+def test_a_camera_that_missed_the_change_to_summer_time_is_an_hour_behind_from_that_night_on() -> None:
+    # Europe, 29 March 2026: at 2:00 clocks go to 3:00; the phone's files follow, the camera does not
+    before = a_batch(begin=datetime(2026, 3, 28, 8))
+    after = [
+        ClockPhoto(id=PhotoId(p.id + 100), taken_at=p.taken_at, file_at=p.file_at, added_at=p.added_at)
+        for p in a_batch(begin=datetime(2026, 3, 29, 8), shift=-HOUR)
+    ]
+    came_in = datetime(2026, 3, 29, 9)
+    batch = [
+        ClockPhoto(id=p.id, taken_at=p.taken_at, file_at=p.file_at, added_at=came_in) for p in before + after
+    ]
+
+    doubt = only(clock_doubts(batch, SOWN))
+
+    assert (doubt.fault, doubt.shift) == (ClockFault.ZONE, HOUR)
+    assert set(doubt.photo_ids) == {p.id for p in after}
+    assert "missed the change to summer time" in doubt.sentence
+
+
+def test_copies_that_all_carry_one_time_say_nothing_of_the_zone() -> None:
+    assert clock_doubts(a_batch(copied=True, shift=-3 * HOUR), SOWN) == ()
+
+
+@pytest.mark.parametrize("copied", [False, True])
+def test_a_wrong_year_keeps_day_and_time(copied: bool) -> None:
+    shift = datetime(2024, 3, 8, 8, 5) - WALK
+    doubt = only(clock_doubts(a_batch(shift=shift, copied=copied), SOWN))
+
+    assert (doubt.fault, doubt.shift, doubt.exact) == (ClockFault.YEAR, -shift, True)
+    assert "8 March 2024, 08:05, that would be 8 March 2026, 08:05" in doubt.sentence
+
+
+def test_a_clock_that_was_reset_is_mended_by_its_files() -> None:
+    shift = datetime(2010, 1, 1) - WALK
+    doubt = only(clock_doubts(a_batch(shift=shift), SOWN))
+
+    assert (doubt.fault, doubt.exact) == (ClockFault.RESET, True)
+    assert abs(doubt.shift + shift) <= timedelta(seconds=2)
+
+
+def test_a_clock_that_was_reset_is_mended_to_about_the_time_of_coming_in_where_files_are_copies() -> None:
+    shift = datetime(2010, 1, 1) - WALK
+    doubt = only(clock_doubts(a_batch(shift=shift, copied=True), SOWN))
+
+    assert (doubt.fault, doubt.exact) == (ClockFault.RESET, False)
+    mended = datetime(2010, 1, 1) + doubt.shift
+    assert mended.date() == WALK.date()
+    assert "about" in doubt.sentence
+
+
+def test_photos_from_days_to_come_are_brought_back_by_whole_hours() -> None:
+    doubt = only(clock_doubts(a_batch(shift=9 * HOUR, copied=True), SOWN))
+
+    assert (doubt.fault, doubt.exact) == (ClockFault.ZONE, False)
+    assert doubt.shift % HOUR == timedelta(0)
+    assert all(p.taken_at + doubt.shift <= p.added_at for p in a_batch(shift=9 * HOUR, copied=True))
+
+
+def test_a_walk_in_the_night_is_moved_by_whole_hours_to_where_the_others_were() -> None:
+    doubt = only(clock_doubts(a_batch(shift=-6 * HOUR, copied=True), SOWN, time(8, 10)))
+
+    assert (doubt.fault, doubt.shift, doubt.exact) == (ClockFault.ZONE, 6 * HOUR, False)
+    assert "taken in the night" in doubt.sentence
+    assert clock_doubts(a_batch(shift=-6 * HOUR, copied=True), SOWN, None) == ()
+    assert clock_doubts(a_batch(begin=WALK + 10 * HOUR, copied=True), SOWN, time(8, 10)) == ()  # an evening
+
+
+def test_the_usual_time_is_that_of_most_days_and_none_where_they_differ() -> None:
+    same = [p for day in range(5) for p in a_batch(begin=WALK + timedelta(days=day, minutes=7 * day))]
+    wild = [p for day in range(5) for p in a_batch(begin=WALK + timedelta(days=day, hours=3 * day))]
+
+    usual = usual_time(same)
+    assert usual is not None
+    assert time(8, 10) <= usual <= time(8, 35)
+    assert usual_time(wild) is None
+    assert usual_time(a_batch()) is None
+
+
+def test_a_clock_that_runs_twenty_minutes_late_is_named_and_one_of_five_is_not() -> None:
+    doubt = only(clock_doubts(a_batch(shift=timedelta(minutes=-20)), SOWN))
+
+    assert (doubt.fault, doubt.shift) == (ClockFault.RUNS_WRONG, timedelta(minutes=20))
+    assert clock_doubts(a_batch(shift=timedelta(minutes=-5)), SOWN) == ()
+
+
+def test_of_two_cameras_only_the_wrong_one_is_named() -> None:
+    right = a_batch()
+    wrong = [
+        ClockPhoto(id=PhotoId(p.id + 100), taken_at=p.taken_at, file_at=p.file_at, added_at=p.added_at)
+        for p in a_batch(shift=2 * HOUR)
+    ]
+
+    assert set(only(clock_doubts([*right, *wrong], SOWN)).photo_ids) == {p.id for p in wrong}
+
+
+def test_two_batches_are_judged_by_themselves() -> None:
+    morning = a_batch()
+    evening = [
+        ClockPhoto(id=PhotoId(p.id + 100), taken_at=p.taken_at, file_at=p.file_at, added_at=p.added_at)
+        for p in a_batch(begin=WALK + 10 * HOUR, shift=-HOUR)
+    ]
+
+    assert set(only(clock_doubts([*evening, *morning], SOWN)).photo_ids) == {p.id for p in evening}
+
+
+@given(
+    shift=st.timedeltas(timedelta(days=-9000), timedelta(days=3000)),
+    copied=st.booleans(),
+    n=st.integers(1, 12),
+)
+def test_whatever_the_clock_says_a_doubt_names_photos_once_and_mends_them_to_before_they_came_in(
+    shift: timedelta, copied: bool, n: int
+) -> None:
+    batch = a_batch(shift=shift, copied=copied, n=n)
+    doubts = clock_doubts(batch, SOWN)
+
+    named = [photo for doubt in doubts for photo in doubt.photo_ids]
+    assert len(named) == len(set(named))
+    taken = {photo.id: photo for photo in batch}
+    for doubt in doubts:
+        for photo in doubt.photo_ids:
+            assert taken[photo].taken_at + doubt.shift <= taken[photo].added_at + timedelta(minutes=5)
+
+
+# --- in the book
+
+
+def a_wrong_walk(book: Book, phone: Path, year: int = 2024) -> list[PhotoId]:
+    """Three trays with tags, photographed by a camera with another year; files know better."""
+    ids = []
+    for n in (1, 2, 3):
+        taken = datetime(2026, 3, 8, 8, n)
+        note = a_note(phone, f"{n}.jpg", tag=9 + n, taken_at=taken.replace(year=year).isoformat())
+        os.utime(note, (taken.timestamp(), taken.timestamp()))
+        fate = bring(book, note)
+        ids.append(fate.photo_id)
+    return ids
+
+
+def test_a_batch_is_mended_in_one_step_finds_its_trays_and_can_be_taken_back(book: Book, phone: Path) -> None:
+    photos = a_wrong_walk(book, phone)
+    assert [book.photo(photo).tray_code for photo in photos] == [None] * 3
+
+    doubt = only(book.clock_doubts())
+    fates = book.mend_clock(doubt.photo_ids, doubt.shift)
+
+    assert [fate.sentence for fate in fates] == [
+        f"A{n}, matched by its tag, coverage 55 %" for n in (1, 2, 3)
+    ]
+    assert book.photo(photos[0]).taken_at == datetime(2026, 3, 8, 8, 1)
+    assert book.camera_time(photos[0]) == datetime(2024, 3, 8, 8, 1)
+    assert book.clock_doubts() == ()
+
+    assert book.undo() == "clock of 3 photos mended"
+    assert [book.photo(photo).tray_code for photo in photos] == [None] * 3
+    assert book.camera_time(photos[0]) is None
+    book.redo()
+    assert book.photo(photos[2]).tray_code == "A3"
+
+
+def test_mended_twice_the_first_time_of_the_camera_stays(book: Book, phone: Path) -> None:
+    photos = a_wrong_walk(book, phone)
+
+    book.mend_clock(photos, HOUR)
+    book.mend_clock(photos, HOUR)
+
+    assert book.camera_time(photos[1]) == datetime(2024, 3, 8, 8, 2)
+    assert book.photo(photos[1]).taken_at == datetime(2024, 3, 8, 10, 2)
+
+
+def test_a_clock_that_is_believed_is_not_asked_about_again(book: Book, phone: Path) -> None:
+    photos = a_wrong_walk(book, phone)
+
+    book.believe_clock(photos)
+
+    assert book.clock_doubts() == ()
+    assert book.photo(photos[0]).taken_at.year == 2024
+    book.undo()
+    assert len(book.clock_doubts()) == 1
+
+
+def test_a_photo_that_a_person_has_matched_keeps_its_tray(book: Book, phone: Path) -> None:
+    photos = a_wrong_walk(book, phone)
+    other = book.trays()[2].id
+    book.match(photos[0], other)
+
+    book.mend_clock(photos, datetime(2026, 3, 8) - datetime(2024, 3, 8))
+
+    assert book.photo(photos[0]).tray_id == other
+
+
+def test_photos_of_a_tray_that_has_ended_since_are_left_alone(book: Book, phone: Path) -> None:
+    # a month ago: the tray that they show was harvested, the trays that grow now were sown later
+    old = book.add_tray(a_tray("Z1", sown_at=datetime(2026, 1, 1, 9), tag_number=77))
+    for n in (1, 2):
+        bring(book, a_note(phone, f"z{n}.jpg", tag=77, taken_at=f"2026-01-08T08:0{n}:00"))
+    book.finish_tray(old, datetime(2026, 1, 12, 9))
+
+    assert book.clock_doubts() == ()
+
+
+def test_photos_that_came_in_while_other_trays_grew_are_held_against_those() -> None:
+    january = a_batch(copied=True, begin=datetime(2026, 1, 8, 8))
+    grown = (Grown(sown=date(2026, 1, 1), done=date(2026, 1, 12)), *SOWN)
+
+    assert clock_doubts(january, grown) == ()
+    late = a_batch(copied=True, begin=datetime(2026, 1, 8, 8), shift=timedelta(days=-30))
+    assert len(clock_doubts(late, grown)) == 1
+
+
+def test_a_tag_that_was_on_last_years_tray_does_not_hide_a_wrong_year(book: Book, phone: Path) -> None:
+    old = book.add_tray(a_tray("A1", sown_at=datetime(2025, 3, 1, 9), tag_number=77))
+    book.finish_tray(old, datetime(2025, 3, 12, 9))
+    new = book.add_tray(a_tray("A1", tag_number=77))
+    taken = datetime(2026, 3, 8, 8)
+    note = a_note(phone, "wrong.jpg", tag=77, taken_at=taken.replace(year=2025).isoformat())
+    os.utime(note, (taken.timestamp() + 3600, taken.timestamp() + 3600))
+    photo = bring(book, note).photo_id
+    assert book.photo(photo).tray_id == old
+
+    doubt = only(book.clock_doubts())
+    assert doubt.fault is ClockFault.YEAR
+    book.mend_clock(doubt.photo_ids, doubt.shift)
+
+    assert book.photo(photo).tray_id == new
+
+
+def test_a_doubt_says_when_the_first_and_the_last_photo_were_taken_and_how_far_they_may_be_moved() -> None:
+    doubt = only(clock_doubts(a_batch(shift=2 * HOUR), SOWN))
+
+    assert doubt.first == WALK + 2 * HOUR
+    assert doubt.last == doubt.first + timedelta(seconds=9 * 25)
+    assert doubt.most == timedelta(minutes=35) - 2 * HOUR + timedelta(minutes=5) - timedelta(seconds=9 * 24)
+
+
+def test_suspects_of_a_mended_photo_count_by_the_day_of_the_tray_it_is_found_to_show(
+    book: Book, phone: Path
+) -> None:
+    from vision.suspects import UNKNOWN_WHITE
+
+    white = [{"why": UNKNOWN_WHITE, "white": True, "confidence": 0.5}]
+    note = a_note(phone, "a.jpg", tag=10, taken_at="2024-03-03T08:00:00", suspects=white)
+    photo = bring(book, note).photo_id
+    before = book.score(photo).suspects[0]  # type: ignore[union-attr]
+
+    book.mend_clock([photo], datetime(2026, 3, 3) - datetime(2024, 3, 3))
+
+    after = book.score(photo).suspects[0]  # type: ignore[union-attr]
+    assert (after.confidence, after.why) != (before.confidence, before.why)
+    book.undo()
+    assert book.score(photo).suspects[0] == before  # type: ignore[union-attr]

@@ -1,0 +1,79 @@
+"""A copy is whole or it is not there."""
+
+import hashlib
+import os
+from pathlib import Path
+
+import pytest
+
+from data.photos.originals import (
+    Altered,
+    clear_leftovers,
+    copy_original,
+    digest_of,
+    original_path,
+    picture_paths,
+    put,
+)
+
+
+def test_a_copy_is_the_same_file_and_leaves_nothing_beside_it(tmp_path: Path) -> None:
+    source = tmp_path / "a.jpg"
+    source.write_bytes(os.urandom(3_000_000))
+    target = original_path(tmp_path, digest_of(source), ".jpg")
+
+    copy_original(source, target, digest_of(source))
+
+    assert target.read_bytes() == source.read_bytes()
+    assert list(target.parent.iterdir()) == [target]
+
+
+def test_the_digest_is_sha_256(tmp_path: Path) -> None:
+    """FIPS 180-4; the digest of "abc" is the example of its first appendix in the earlier FIPS 180-2."""
+    (tmp_path / "abc").write_bytes(b"abc")
+
+    assert digest_of(tmp_path / "abc") == ("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad")
+
+
+def test_another_file_than_expected_is_not_copied(tmp_path: Path) -> None:
+    source = tmp_path / "a.jpg"
+    source.write_bytes(b"second version")
+    first = hashlib.sha256(b"first version").hexdigest()
+    target = original_path(tmp_path, first, ".jpg")
+
+    with pytest.raises(Altered):
+        copy_original(source, target, first)
+
+    assert list(target.parent.iterdir()) == []
+
+
+def test_other_corners_and_other_methods_have_other_pictures(tmp_path: Path) -> None:
+    digest = "ab" * 32
+    paths = [
+        picture_paths(tmp_path, digest, method, corners)
+        for method in ("plain 1", "plain 2")
+        for corners in ("here", "there")
+    ]
+
+    assert len({p.thumbnail for p in paths}) == 4
+    assert paths[0] == picture_paths(tmp_path, digest, "plain 1", "here")
+
+
+def test_a_cache_that_cannot_be_written_is_no_misfortune(tmp_path: Path) -> None:
+    (tmp_path / "cache").write_text("a file where the folder should be")
+
+    put(tmp_path / "cache" / "ab" / "x.jpg", b"x")
+
+    assert (tmp_path / "cache").read_text() == "a file where the folder should be"
+
+
+def test_half_copies_of_a_crash_are_cleared_but_not_those_at_work(tmp_path: Path) -> None:
+    folder = tmp_path / "photos" / "ab"
+    folder.mkdir(parents=True)
+    for name, age in ((".old.jpg.1.part", 7200), (".new.jpg.2.part", 5)):
+        (folder / name).write_bytes(b"half")
+        os.utime(folder / name, (os.path.getmtime(folder / name) - age,) * 2)
+
+    clear_leftovers(tmp_path)
+
+    assert [path.name for path in folder.iterdir()] == [".new.jpg.2.part"]

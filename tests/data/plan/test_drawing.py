@@ -1,0 +1,158 @@
+"""Places are drawn by lot within blocks, the same from a seed, and no medium is always at the window."""
+
+from collections import Counter
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from data.plan.blocks import ShelfPlaces
+from data.plan.drawing import NoTagsLeft, draw_of, draw_text, draw_trial, window_counts
+from data.trial import CropPlan, Factor
+from tests.data.plans import MEDIA, a_plan
+
+HEAT = Factor(name="heat mat", levels=("with heat mat", "without heat mat"), by_shelf=True)
+ONE_CROP = (CropPlan(name="broccoli", read_on_day=9),)
+
+
+@given(seed=st.integers(0, 2**31 - 1))
+@settings(max_examples=25, deadline=None)
+def test_every_block_holds_every_crop_on_every_medium_once(seed: int) -> None:
+    plan = a_plan()
+
+    draw = draw_trial(plan, seed)
+
+    for block in plan.blocks:
+        there = [place for place in draw.places if place.block == block.name]
+        assert Counter((place.crop, place.treatment) for place in there) == Counter(
+            (crop.name, treatment.name) for crop in plan.crops for treatment in plan.treatments
+        )
+        assert sorted(place.position for place in there) == [1, 2, 3, 4, 5, 6]
+
+
+@given(seed=st.integers(0, 2**31 - 1))
+@settings(max_examples=25, deadline=None)
+def test_no_medium_has_the_window_more_often_than_its_share(seed: int) -> None:
+    plan = a_plan(blocks=6)
+
+    draw = draw_trial(plan, seed)
+
+    assert draw.loosened == 0
+    assert window_counts(plan, draw.places) == {"peat mix": 2, "coir": 2, "fibre mat": 2}
+
+
+@given(seed=st.integers(0, 2**31 - 1))
+@settings(max_examples=15, deadline=None)
+def test_no_medium_of_several_treatments_has_the_window_more_often_than_its_share(seed: int) -> None:
+    feed = Factor(name="feed", levels=("none", "weekly"))
+    shelves = [ShelfPlaces(name=name, places=12) for name in "ABCDEF"]
+    plan = a_plan(blocks=6, factors=(MEDIA, feed), shelves=shelves)
+
+    counts = window_counts(plan, draw_trial(plan, seed).places)
+
+    for medium in MEDIA.levels:
+        assert sum(count for name, count in counts.items() if name.startswith(medium)) == 2
+
+
+def test_the_same_seed_draws_the_same_places() -> None:
+    """Places of seed 1, written down once: a kept seed must draw them again in years to come."""
+    draw = draw_trial(a_plan(blocks=1, crops=ONE_CROP), 1)
+
+    assert draw == draw_trial(a_plan(blocks=1, crops=ONE_CROP), 1)
+    assert [place.treatment for place in draw.places] == ["fibre mat", "coir", "peat mix"]
+
+
+def test_all_orders_are_as_likely() -> None:
+    """A block of three has six orders; chi-square of 6,000 drawings, 5 df, 0.1 % limit 20.5 (any table)."""
+    plan = a_plan(blocks=1, crops=ONE_CROP)
+    orders = Counter(
+        tuple(place.treatment for place in draw_trial(plan, seed).places) for seed in range(6000)
+    )
+
+    assert len(orders) == 6
+    assert sum((count - 1000) ** 2 / 1000 for count in orders.values()) < 20.5
+
+
+def test_codes_and_tags_are_free_ones() -> None:
+    draw = draw_trial(a_plan(blocks=1, crops=ONE_CROP), 7, taken_tags=(10, 12), taken_codes=("A2",))
+
+    assert [(place.code, place.tag_number) for place in draw.places] == [("A1", 11), ("A2/2", 13), ("A3", 14)]
+
+
+def test_codes_of_later_rounds_tell_the_round() -> None:
+    draw = draw_trial(a_plan(blocks=4), 7)
+
+    assert draw.places[-1].code == "A6-2"
+
+
+def test_places_that_are_sown_stay() -> None:
+    short = a_plan(blocks=2)
+    first = draw_trial(short, 1)
+
+    longer = draw_trial(a_plan(blocks=3), 2, kept=first.places)
+
+    assert longer.places[:12] == first.places
+    assert {place.block for place in longer.places[12:]} == {"shelf C"}
+    assert len({place.tag_number for place in longer.places}) == 18
+
+
+def test_a_setting_of_whole_shelves_is_drawn_for_shelves() -> None:
+    shelves = [ShelfPlaces(name=name, places=6) for name in "ABCD"]
+    plan = a_plan(blocks=2, factors=(HEAT, MEDIA), shelves=shelves, crops=ONE_CROP)
+
+    draw = draw_trial(plan, 3)
+
+    by_shelf = {
+        shelf: {
+            plan.treatment(place.treatment).settings["heat mat"]
+            for place in draw.places
+            if place.shelf == shelf
+        }
+        for shelf in "ABCD"
+    }
+    assert all(len(there) == 1 for there in by_shelf.values())
+    assert by_shelf["A"] != by_shelf["B"]
+    assert by_shelf["C"] != by_shelf["D"]
+
+
+def test_more_trays_at_one_time_than_tags_are_refused() -> None:
+    with pytest.raises(NoTagsLeft):
+        draw_trial(a_plan(), 1, taken_tags=range(10, 580))
+
+
+def test_a_later_round_carries_the_tags_of_an_earlier_one_once_no_other_is_left() -> None:
+    plan = a_plan(blocks=4)  # three shelves: 18 trays, then 6
+    assert [block.round for block in plan.blocks] == [1, 1, 1, 2]
+
+    draw = draw_trial(plan, 1, taken_tags=range(30, 587))  # 10 to 29 are left
+
+    first, second = ([p.tag_number for p in draw.places if p.round == turn] for turn in (1, 2))
+    assert first == list(range(10, 28))
+    assert second == [28, 29, 10, 11, 12, 13]
+
+
+def test_six_hundred_trays_in_rounds_are_no_more_than_the_tags() -> None:
+    draw = draw_trial(a_plan(blocks=100), 1)  # 600 trays, 18 at a time
+
+    by_round: dict[int, list[int]] = {}
+    for place in draw.places:
+        by_round.setdefault(place.round, []).append(place.tag_number)
+    assert len(draw.places) == 600
+    assert all(len(tags) == len(set(tags)) for tags in by_round.values())
+    assert {tag for tags in by_round.values() for tag in tags} == set(range(10, 587))
+
+
+def test_tags_of_sown_trays_that_have_ended_come_free_for_blocks_added_later() -> None:
+    plan = a_plan(blocks=4)
+    sown = [place for place in draw_trial(plan, 1).places if place.round == 1]
+    elsewhere = set(range(28, 587))
+
+    longer = draw_trial(plan, 2, kept=sown, taken_tags=elsewhere)
+
+    assert [place.tag_number for place in longer.places[18:]] == list(range(10, 16))
+
+
+def test_a_drawing_comes_back_from_its_text() -> None:
+    draw = draw_trial(a_plan(), 5)
+
+    assert draw_of(5, draw_text(draw)) == draw

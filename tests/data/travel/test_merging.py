@@ -1,0 +1,205 @@
+"""Two growers' books become one, and nothing in it is overwritten."""
+
+from collections.abc import Iterator
+from datetime import datetime
+from pathlib import Path
+
+import pytest
+
+from data.book import Book
+from data.cancel import Cancelled, CancelToken
+from data.errors import BookExists, CannotUndo
+from data.readings import NewReading, ReadingKind
+from data.records import PhotoId, SuspectId, TrayId
+from data.travel.merging import Answer, Merged, SameName, merge, same_names
+from tests.data.builders import a_note, a_tray, bring
+from tests.data.test_undo import contents
+
+AT = datetime(2026, 3, 8, 7, 30)
+PATCH = {"x_mm": 100.0, "y_mm": 50.0}
+
+
+@pytest.fixture
+def other(tmp_path: Path) -> Iterator[Book]:
+    with Book.create(tmp_path / "theirs") as made:
+        made.add_trays(
+            [
+                a_tray("A1", crop="broccoli", medium="coir", tag_number=10),
+                a_tray("K7", crop="sunflower", medium="hemp mat", tag_number=90, shelf="north"),
+            ]
+        )
+        made.set_setting("today", "2026-03-08")
+        yield made
+
+
+def merged(book: Book, other: Book, default: Answer = Answer.SAME, **apart: str) -> Merged:
+    answers = dict.fromkeys(same_names(book, other), default)
+    answers |= {SameName(kind=kind, name=name): Answer.APART for kind, name in apart.items()}
+    return merge(book, other, answers, "Kim", CancelToken())
+
+
+def names(book: Book, table: str) -> list[str]:
+    with book.whole_tables() as db:
+        return sorted(row["name"] for row in db.table(table).rows)
+
+
+def test_names_that_stand_in_both_books_are_asked_about(book: Book, other: Book) -> None:
+    asked = same_names(book, other)
+
+    assert SameName(kind="crop", name="broccoli") in asked
+    assert SameName(kind="medium", name="coir") in asked
+    assert SameName(kind="crop", name="sunflower") not in asked
+
+
+def test_without_an_answer_nothing_is_merged(book: Book, other: Book) -> None:
+    with pytest.raises(KeyError):
+        merge(book, other, {}, "Kim", CancelToken())
+
+    assert len(book.trays()) == 3
+
+
+def test_trays_photos_and_readings_come_over(book: Book, other: Book, phone: Path) -> None:
+    bring(other, a_note(phone, "theirs.jpg", tag=90, suspects=[PATCH]))
+    tray = next(tray for tray in other.trays() if tray.code == "K7")
+    other.add_readings([NewReading(kind=ReadingKind.WEIGHT, value=812.0, taken_at=AT, tray_id=tray.id)])
+
+    result = merged(book, other)
+
+    here = next(tray for tray in book.trays() if tray.code == "K7")
+    (day,) = book.days(here.id)
+    assert day.score is not None
+    assert day.photo.read_bytes() == (phone / "theirs.jpg").read_bytes()
+    assert [reading.value for reading in book.readings(here.id)] == [812.0]
+    assert result.added["photo"] == 1
+
+
+def test_merging_the_same_book_again_adds_nothing(book: Book, other: Book, phone: Path) -> None:
+    bring(other, a_note(phone, "theirs.jpg", tag=90, suspects=[PATCH]))
+    first = merged(book, other)
+
+    again = merged(book, other)
+
+    assert sum(again.added.values()) == 0
+    assert sum(again.known.values()) >= sum(first.added.values())
+
+
+def test_a_name_that_means_something_else_says_whose_it_is(book: Book, other: Book) -> None:
+    merged(book, other, medium="coir")
+
+    assert {"coir", "coir (Kim)", "hemp mat"} <= set(names(book, "medium"))
+    mine, theirs = (tray for tray in book.trays() if tray.code == "A1")
+    assert {mine.medium, theirs.medium} == {"coir", "coir (Kim)"}
+
+
+def test_what_is_known_here_stays_as_it_is(book: Book, other: Book, phone: Path) -> None:
+    note = a_note(phone, "both.jpg", tag=10, suspects=[PATCH])
+    bring(book, note)
+    bring(other, note)
+    book.say(SuspectId(1), "mold")
+    other.say(SuspectId(1), "not mold")
+
+    merged(book, other)
+
+    score = book.score(PhotoId(1))
+    assert score is not None
+    assert [suspect.said for suspect in score.suspects] == ["mold"]
+
+
+def test_a_tag_that_grows_here_is_left_to_the_tray_here(book: Book, other: Book) -> None:
+    result = merged(book, other, medium="coir")  # their A1 is another tray than ours, with the same tag
+
+    assert result.without_tag == ("A1",)
+    assert sorted(tray.tag_number or 0 for tray in book.trays() if tray.code == "A1") == [0, 10]
+
+
+def test_a_shelf_of_the_same_name_can_stay_apart(book: Book, other: Book) -> None:
+    merged(book, other, shelf="A", medium="coir")
+
+    assert {shelf.name for shelf in book.rack()} >= {"A", "A (Kim)", "north"}
+
+
+def test_the_book_as_it_was_is_kept(book: Book, other: Book, tmp_path: Path) -> None:
+    result = merged(book, other)
+
+    before = tmp_path / "before"
+    before.mkdir()
+    (before / "book.sqlite").write_bytes(result.copy.read_bytes())
+    with Book.open(before) as old:
+        assert len(old.trays()) == 3
+    assert len(book.trays()) > 3
+
+
+def test_a_merge_is_taken_back_as_one_step_and_done_again_by_merging_again(
+    book: Book, other: Book, phone: Path
+) -> None:
+    bring(other, a_note(phone, "theirs.jpg", tag=90, suspects=[PATCH]))
+    book.add_readings([NewReading(kind=ReadingKind.WEIGHT, value=700.0, taken_at=AT, tray_id=TrayId(1))])
+    before = contents(book)
+    merged(book, other)
+    after = contents(book)
+    assert before != after
+    assert book.undo_text() == "book Kim brought in"
+
+    book.undo()
+    assert contents(book) == before
+    assert book.redo_text() is None
+    merged(book, other)
+    assert contents(book) == after
+
+
+def test_a_merge_on_which_photos_rest_is_not_taken_back(book: Book, other: Book, phone: Path) -> None:
+    merged(book, other)
+    bring(book, a_note(phone, "later.jpg", tag=90))  # shows a tray that came with the other book
+    after = contents(book)
+
+    with pytest.raises(CannotUndo, match="photos or notes kept later rest on it"):
+        book.undo()
+
+    assert contents(book) == after
+
+
+def test_stopped_while_copying_it_adds_nothing(book: Book, other: Book, phone: Path) -> None:
+    bring(other, a_note(phone, "theirs.jpg", tag=90))
+    token = CancelToken()
+    token.cancel()
+
+    with pytest.raises(Cancelled):
+        merge(book, other, dict.fromkeys(same_names(book, other), Answer.SAME), "Kim", token)
+
+    assert len(book.trays()) == 3
+    assert book.photos() == ()
+
+
+def test_stopped_while_rows_come_in_it_adds_nothing_and_leaves_no_copy(
+    book: Book, other: Book, phone: Path
+) -> None:
+    bring(other, a_note(phone, "theirs.jpg", tag=90))
+    before = contents(book)
+    token = CancelToken()
+
+    def stop(done: int, whole: int) -> None:
+        if done > whole / 2:
+            token.cancel()
+
+    with pytest.raises(Cancelled):
+        merge(book, other, dict.fromkeys(same_names(book, other), Answer.SAME), "Kim", token, stop)
+
+    assert contents(book) == before
+    assert list((book.folder / "backups").glob("before-merging-*")) == []
+
+
+def test_a_missing_original_is_named_and_keeps_nothing_else_back(
+    book: Book, other: Book, phone: Path
+) -> None:
+    bring(other, a_note(phone, "gone.jpg", tag=90))
+    other.photo_path(PhotoId(1)).unlink()
+
+    result = merged(book, other)
+
+    assert result.without_original == ("gone.jpg",)
+    assert len(book.photos()) == 1
+
+
+def test_a_book_is_not_merged_with_itself(book: Book) -> None:
+    with Book.open(book.folder) as same, pytest.raises(BookExists):
+        merge(book, same, {}, "me", CancelToken())

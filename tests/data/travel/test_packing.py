@@ -1,0 +1,257 @@
+"""A book in one file: what comes out is what went in, and nothing else ever comes out."""
+
+import json
+import sqlite3
+import tempfile
+from collections.abc import Callable
+from pathlib import Path
+from zipfile import ZipFile
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from data.book import Book
+from data.cancel import Cancelled, CancelToken
+from data.errors import BookError, BookExists
+from data.records import PhotoId
+from data.travel.packing import pack, unpack
+from data.travelerrors import NotAPack, NotWritable, PackExists
+from tests.data.builders import a_note, bring
+
+Contents = dict[str, bytes]
+
+
+@pytest.fixture
+def packed(book: Book, phone: Path, tmp_path: Path) -> Path:
+    for n in range(3):
+        bring(book, a_note(phone, f"{n}.jpg", tag=10, number=n))
+    return pack(book, tmp_path / "mine", CancelToken())
+
+
+def contents(path: Path) -> Contents:
+    with ZipFile(path) as pack_file:
+        return {name: pack_file.read(name) for name in pack_file.namelist()}
+
+
+def rewritten(path: Path, change: Callable[[Contents], None]) -> Path:
+    inside = contents(path)
+    change(inside)
+    with ZipFile(path, "w") as pack_file:
+        for name, data in inside.items():
+            pack_file.writestr(name, data)
+    return path
+
+
+def files_below(folder: Path) -> set[str]:
+    return {path.relative_to(folder).as_posix() for path in folder.rglob("*") if path.is_file()}
+
+
+def test_a_book_unpacked_elsewhere_is_the_same_book(packed: Path, book: Book, tmp_path: Path) -> None:
+    there = unpack(packed, tmp_path / "other machine" / "book", CancelToken())
+
+    with Book.open(there) as same:
+        assert [row.name for row in same.photos()] == [row.name for row in book.photos()]
+        assert same.trays() == book.trays()
+        for row in same.photos():
+            assert same.photo_path(row.id).read_bytes() == book.photo_path(row.id).read_bytes()
+
+
+def test_a_pack_holds_the_originals_and_no_cache(packed: Path, book: Book) -> None:
+    names = set(contents(packed))
+
+    assert names == {"pack.json", "book.sqlite", *(
+        book.photo_path(row.id).relative_to(book.folder).as_posix() for row in book.photos()
+    )}  # fmt: skip
+
+
+def test_an_original_that_is_missing_does_not_keep_the_rest_from_travelling(
+    book: Book, phone: Path, tmp_path: Path
+) -> None:
+    bring(book, a_note(phone, "0.jpg", tag=10))
+    bring(book, a_note(phone, "1.jpg", tag=10, number=1))
+    book.photo_path(PhotoId(1)).unlink()
+
+    there = unpack(pack(book, tmp_path / "p", CancelToken()), tmp_path / "there", CancelToken())
+
+    with Book.open(there) as same:
+        assert len(same.photos()) == 2
+
+
+def test_packing_can_be_stopped_and_leaves_nothing(book: Book, phone: Path, tmp_path: Path) -> None:
+    bring(book, a_note(phone, tag=10))
+    token, out = CancelToken(), tmp_path / "out"
+    out.mkdir()
+    token.cancel()
+
+    with pytest.raises(Cancelled):
+        pack(book, out / "mine", token)
+
+    assert list(out.iterdir()) == []
+
+
+def test_unpacking_can_be_stopped_and_leaves_nothing(packed: Path, tmp_path: Path) -> None:
+    token, place = CancelToken(), tmp_path / "place"
+    place.mkdir()
+
+    with pytest.raises(Cancelled):
+        unpack(packed, place / "book", token, lambda *_: token.cancel())
+
+    assert list(place.iterdir()) == []
+
+
+def test_a_book_that_stands_there_is_left_alone(packed: Path, book: Book) -> None:
+    before = files_below(book.folder)
+
+    with pytest.raises(BookExists):
+        unpack(packed, book.folder, CancelToken())
+
+    assert files_below(book.folder) == before
+
+
+def test_a_folder_with_other_things_keeps_them(packed: Path, tmp_path: Path) -> None:
+    place = tmp_path / "place"
+    place.mkdir()
+    (place / "notes.txt").write_text("mine")
+
+    unpack(packed, place, CancelToken())
+
+    assert (place / "notes.txt").read_text() == "mine"
+    Book.open(place).close()
+
+
+def with_escape(name: str) -> Callable[[Contents], None]:
+    def change(inside: Contents) -> None:
+        inside[name] = b"x"
+        listed = json.loads(inside["pack.json"])
+        listed["files"][name] = "0" * 64
+        inside["pack.json"] = json.dumps(listed).encode()
+
+    return change
+
+
+def without_list(inside: Contents) -> None:
+    del inside["pack.json"]
+
+
+def with_unlisted(inside: Contents) -> None:
+    inside["photos/00/more.jpg"] = b"x"
+
+
+def with_other_photo(inside: Contents) -> None:
+    name = next(name for name in inside if name.startswith("photos/"))
+    inside[name] = b"another picture"
+
+
+def with_newer_list(inside: Contents) -> None:
+    inside["pack.json"] = inside["pack.json"].replace(b'"format": 1', b'"format": 2')
+
+
+def with_trigger(inside: Contents, tmp: Path) -> None:
+    database = tmp / "strange.sqlite"
+    database.write_bytes(inside["book.sqlite"])
+    with sqlite3.connect(database) as db:
+        db.execute("CREATE TRIGGER t AFTER INSERT ON setting BEGIN DELETE FROM photo; END")
+    db.close()
+    _put_database(inside, database)
+
+
+def with_path_in_database(inside: Contents, tmp: Path) -> None:
+    database = tmp / "strange.sqlite"
+    database.write_bytes(inside["book.sqlite"])
+    with sqlite3.connect(database) as db:
+        db.execute("UPDATE photo SET suffix = '/../../../etc/passwd'")
+    db.close()
+    _put_database(inside, database)
+
+
+def _put_database(inside: Contents, database: Path) -> None:
+    import hashlib
+
+    inside["book.sqlite"] = database.read_bytes()
+    listed = json.loads(inside["pack.json"])
+    listed["files"]["book.sqlite"] = hashlib.sha256(inside["book.sqlite"]).hexdigest()
+    inside["pack.json"] = json.dumps(listed).encode()
+
+
+@pytest.mark.parametrize(
+    "change",
+    [
+        with_escape("../evil.txt"),
+        with_escape("photos/../../evil.txt"),
+        with_escape("/tmp/evil.txt"),
+        with_escape("backups/evil.sqlite"),
+        without_list,
+        with_unlisted,
+        with_other_photo,
+        with_newer_list,
+    ],
+)
+def test_a_pack_that_holds_anything_strange_is_refused_and_nothing_stays(
+    change: Callable[[Contents], None], packed: Path, tmp_path: Path
+) -> None:
+    strange = rewritten(packed, change)
+    before = files_below(tmp_path)
+
+    with pytest.raises(NotAPack):
+        unpack(strange, tmp_path / "there" / "book", CancelToken())
+
+    assert files_below(tmp_path) == before
+
+
+@pytest.mark.parametrize("change", [with_trigger, with_path_in_database])
+def test_a_database_with_code_or_paths_of_its_own_is_refused(
+    change: Callable[[Contents, Path], None], packed: Path, tmp_path: Path
+) -> None:
+    strange = rewritten(packed, lambda inside: change(inside, tmp_path))
+
+    with pytest.raises(NotAPack):
+        unpack(strange, tmp_path / "there", CancelToken())
+
+    assert not (tmp_path / "there").exists()
+
+
+@pytest.fixture
+def place(tmp_path: Path) -> Path:
+    made = tmp_path / "sent here"
+    made.mkdir()
+    return made
+
+
+@settings(max_examples=40, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(drawn=st.data())
+def test_bytes_changed_on_the_way_give_the_same_book_or_a_refusal(
+    drawn: st.DataObject, packed: Path, place: Path
+) -> None:
+    whole = packed.read_bytes()
+    at = drawn.draw(st.integers(0, len(whole) - 1))
+    cut = drawn.draw(st.booleans())
+    changed = whole[:at] if cut else whole[:at] + bytes([whole[at] ^ 0x41]) + whole[at + 1 :]
+    sent = place.parent / "sent.evenstand"
+    sent.write_bytes(changed)
+    target = Path(tempfile.mkdtemp(dir=place)) / "book"
+
+    try:
+        unpack(sent, target, CancelToken())
+    except BookError:
+        assert not target.exists()
+    else:
+        with Book.open(target) as book:
+            assert len(book.photos()) == 3
+    assert not list(place.glob("*/.*"))
+
+
+def test_a_file_of_that_name_is_left_as_it_is(book: Book, tmp_path: Path) -> None:
+    (tmp_path / "mine.evenstand").write_text("an older pack")
+
+    with pytest.raises(PackExists, match="already, left as it is"):
+        pack(book, tmp_path / "mine", CancelToken())
+
+    assert (tmp_path / "mine.evenstand").read_text() == "an older pack"
+
+
+def test_a_place_that_takes_nothing_is_told_as_that_place(book: Book, tmp_path: Path) -> None:
+    with pytest.raises(NotWritable, match="nothing can be written in") as told:
+        pack(book, tmp_path / "not there" / "mine", CancelToken())
+
+    assert told.value.folder == tmp_path / "not there"

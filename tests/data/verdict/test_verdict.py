@@ -1,0 +1,385 @@
+"""A verdict from numbers: one reading of one interval, and a reason wherever there is none."""
+
+import re
+import subprocess
+import sys
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from data.verdict import Measured, Verdict, verdict_of
+from data.verdict.notes import cautions, how_worked_out
+from data.verdict.outcome import ErrorFrom, Outcome, Why, outcome_of
+from data.verdict.words import Scale, Unit, scale_for, sentence
+
+POINTS = Scale(unit=Unit.POINTS, digits=1)
+# three blocks; within them mat lies 10 below peat, give or take
+PEAT, MAT = (80.0, 90.0, 100.0), (71.0, 79.0, 90.0)
+
+
+def table(**media: tuple[float | None, ...]) -> list[Measured]:
+    """Trays of some media, one a block, in blocks 1, 2, ...; None is a missing tray."""
+    return [
+        Measured(block=str(block), medium=medium, value=value)
+        for medium, values in media.items()
+        for block, value in enumerate(values, 1)
+        if value is not None
+    ]
+
+
+def the(verdict: Verdict, medium: str = "mat") -> str:
+    return str(sentence(verdict, verdict.medium(medium), POINTS))
+
+
+# --- one reading of one interval
+
+
+@pytest.mark.parametrize(
+    ("low", "high", "outcome"),
+    [
+        (0.1, 9.0, Outcome.BETTER),
+        (0.0, 9.0, Outcome.AS_GOOD),
+        (-4.9, 9.0, Outcome.AS_GOOD),
+        (-4.9, -0.1, Outcome.AS_GOOD_LOWER),
+        (-5.0, -0.1, Outcome.NOT_SHOWN),
+        (-9.0, 9.0, Outcome.NOT_SHOWN),
+        (-9.0, -5.0, Outcome.NOT_SHOWN),
+        (-9.0, -5.1, Outcome.WORSE),
+    ],
+)
+def test_an_interval_is_read_against_zero_and_the_margin(low: float, high: float, outcome: Outcome) -> None:
+    assert outcome_of(low, high, 5.0) is outcome
+    assert outcome_of(-high, -low, 5.0, lower_is_better=True) is outcome
+
+
+@given(st.floats(-50, 50), st.floats(0, 50), st.floats(0, 20), st.floats(0, 20))
+def test_a_wider_margin_never_takes_a_good_outcome_away(
+    low: float, width: float, margin: float, more: float
+) -> None:
+    good = {Outcome.BETTER, Outcome.AS_GOOD, Outcome.AS_GOOD_LOWER}
+    if outcome_of(low, low + width, margin) in good:
+        assert outcome_of(low, low + width, margin + more) in good
+
+
+# --- numbers
+
+
+def test_differences_are_new_minus_trusted_with_limits_of_q_standard_errors() -> None:
+    verdict = verdict_of(table(peat=PEAT, mat=MAT, coir=(82.0, 89.0, 101.0)), "peat", 5.0)
+
+    line = verdict.medium("mat")
+    assert line.difference == pytest.approx(-10.0)
+    assert line.q == verdict.q
+    assert line.low == pytest.approx(line.difference - verdict.q * line.se)
+    assert line.high == pytest.approx(line.difference + verdict.q * line.se)
+    assert [one.medium for one in verdict.media] == ["peat", "mat", "coir"]
+
+
+def test_smaller_is_better_turns_only_the_outcome_and_the_ranks() -> None:
+    rows = table(peat=PEAT, mat=(60.0, 71.0, 80.0))
+
+    usual = verdict_of(rows, "peat", 5.0)
+    turned = verdict_of(rows, "peat", 5.0, lower_is_better=True)
+
+    assert usual.medium("mat").outcome is Outcome.WORSE
+    assert turned.medium("mat").outcome is Outcome.BETTER
+    assert turned.medium("mat").low == usual.medium("mat").low
+    assert (usual.medium("mat").rank_low, turned.medium("mat").rank_low) == (2, 1)
+
+
+@given(
+    st.lists(st.tuples(*(st.floats(-100, 100),) * 3), min_size=2, max_size=6),
+    st.floats(-1000, 1000),
+    st.floats(0.01, 100),
+)
+def test_what_a_block_adds_and_the_unit_make_no_difference(
+    blocks: list[tuple[float, float, float]], level: float, unit: float
+) -> None:
+    def verdict(times: float, plus: float) -> Verdict:
+        rows = [
+            Measured(block=str(b), medium=medium, value=times * (value + plus * b))
+            for b, values in enumerate(blocks)
+            for medium, value in zip(("peat", "mat", "coir"), values, strict=True)
+        ]
+        return verdict_of(rows, "peat", 5.0 * times, quick=True)
+
+    one, other = verdict(1.0, 0.0), verdict(unit, level)
+
+    if one.mse is not None and one.mse > 1e-6:
+        assert other.mse == pytest.approx(one.mse * unit**2, rel=1e-4)
+        assert other.medium("mat").difference == pytest.approx(
+            unit * one.medium("mat").difference, rel=1e-4, abs=1e-6 * unit * (1 + abs(level))
+        )
+
+
+def test_a_block_with_one_tray_left_adds_nothing() -> None:
+    rows = table(peat=PEAT, mat=MAT)
+
+    with_more = verdict_of([*rows, Measured(block="4", medium="mat", value=12.0)], "peat", 5.0)
+
+    usual = verdict_of(rows, "peat", 5.0)
+    assert with_more.medium("mat").difference == pytest.approx(usual.medium("mat").difference)
+    assert (with_more.df, with_more.mse) == (usual.df, pytest.approx(usual.mse))
+
+
+def test_the_way_a_camera_sees_media_widens_the_interval() -> None:
+    rows = table(peat=PEAT, mat=MAT)
+
+    blind, careful = (verdict_of(rows, "peat", 5.0, camera_sd=sd).medium("mat") for sd in (0.0, 3.0))
+
+    assert careful.se == pytest.approx((blind.se**2 + 9.0) ** 0.5)
+    assert careful.high - careful.low > blind.high - blind.low
+
+
+# --- spreads that differ, and settings of whole shelves
+
+
+def wild(blocks: int = 10) -> list[Measured]:
+    """The trusted medium scatters twenty times as much as two others."""
+    noise = [((7 * b) % 11 - 5) / 5 for b in range(blocks)]
+    return table(
+        peat=tuple(80 + 20 * e for e in noise),
+        mat=tuple(80 + ((3 * b) % 7 - 3) / 3 for b in range(blocks)),
+        coir=tuple(79 + ((5 * b) % 9 - 4) / 4 for b in range(blocks)),
+        wood=tuple(81 + ((2 * b) % 5 - 2) / 2 for b in range(blocks)),
+    )
+
+
+def test_where_spreads_differ_clearly_own_trays_give_the_error_and_that_is_said() -> None:
+    verdict = verdict_of(wild(), "peat", 5.0)
+
+    assert verdict.error_from is ErrorFrom.OWN_TRAYS
+    assert verdict.medium("mat").df == 9  # ten differences by block
+    assert verdict.df == 27  # that of one spread, for who wants it
+    assert any("Spreads differ clearly" in note for note in cautions(verdict))
+
+
+def test_spreads_of_few_trays_cannot_be_told_apart() -> None:
+    verdict = verdict_of(wild(4), "peat", 5.0)
+
+    assert verdict.error_from is ErrorFrom.ALL_MEDIA
+    assert verdict.unequal_chance is None
+    assert any("Too few trays" in line for line in how_worked_out(verdict))
+
+
+def on_shelves(per_shelf: int, *media_of_blocks: dict[str, float]) -> list[Measured]:
+    """Blocks of shelves, each shelf with one medium on several trays."""
+    return [
+        Measured(block=str(b), shelf=f"{b}{medium}", medium=medium, value=value + tray)
+        for b, shelves in enumerate(media_of_blocks)
+        for medium, value in shelves.items()
+        for tray in range(per_shelf)
+    ]
+
+
+def test_a_medium_of_whole_shelves_is_compared_between_shelves() -> None:
+    verdict = verdict_of(
+        on_shelves(6, {"peat": 80, "mat": 70}, {"peat": 82, "mat": 75}, {"peat": 90, "mat": 78}), "peat", 5.0
+    )
+
+    assert verdict.error_from is ErrorFrom.SHELVES
+    assert verdict.df == 2  # six shelves, not 36 trays
+    assert verdict.medium("mat").n == 18
+
+
+def test_one_shelf_a_medium_cannot_be_tested_however_many_trays_stand_on_it() -> None:
+    verdict = verdict_of(on_shelves(6, {"peat": 80, "mat": 70}), "peat", 5.0)
+
+    assert verdict.medium("mat").outcome is None
+    assert verdict.medium("mat").missing["outcome"] is Why.ONE_SHELF
+    assert "each medium needs at least two" in the(verdict)
+
+
+# --- what cannot be had
+
+
+def test_one_tray_of_each_medium_gives_numbers_and_no_verdict() -> None:
+    verdict = verdict_of(table(peat=(80.0,), mat=(70.0,)), "peat", 5.0)
+
+    line = verdict.medium("mat")
+    assert (line.mean, line.difference) == (70.0, pytest.approx(-10.0))
+    assert (line.se, line.low, line.high, line.outcome) == (None,) * 4
+    assert (verdict.df, verdict.mse, verdict.q) == (None, None, None)
+    assert set(verdict.missing) == {"df", "mse", "q"}
+    assert the(verdict).startswith(
+        "mat: numbers, no verdict. Its mean is 70.0 points, -10.0 points against peat."
+    )
+
+
+def test_a_medium_with_one_tray_among_many_gets_no_outcome() -> None:
+    verdict = verdict_of(table(peat=PEAT, coir=(82.0, 89.0, 101.0), mat=(71.0, None, None)), "peat", 5.0)
+
+    assert verdict.medium("mat").outcome is None
+    assert verdict.medium("mat").missing["outcome"] is Why.ONE_TRAY
+    assert verdict.medium("coir").outcome is not None
+
+
+def test_several_trays_a_medium_in_one_block_are_compared_as_they_stand() -> None:
+    rows = [Measured(block="1", medium=m, value=v) for m, vs in (("peat", PEAT), ("mat", MAT)) for v in vs]
+
+    verdict = verdict_of(rows, "peat", 5.0)
+
+    assert verdict.df == 4
+    assert verdict.medium("mat").outcome is Outcome.NOT_SHOWN
+
+
+def test_without_numbers_there_is_nothing() -> None:
+    verdict = verdict_of([], "peat", 5.0)
+
+    assert verdict.media == ()
+    assert cautions(verdict) == ("There is no number to compare: no tray has one.",)
+
+
+def test_without_the_trusted_medium_nothing_is_compared() -> None:
+    verdict = verdict_of(table(mat=MAT, coir=PEAT), "peat", 5.0)
+
+    assert {line.outcome for line in verdict.media} == {None}
+    assert verdict.missing["q"] is Why.NO_TRUSTED
+
+
+def test_media_that_no_chain_of_blocks_joins_are_not_compared() -> None:
+    verdict = verdict_of(
+        [*table(peat=PEAT, coir=MAT), Measured(block="9", medium="mat", value=50.0)], "peat", 5.0
+    )
+
+    assert verdict.medium("mat").difference is None
+    assert verdict.medium("mat").missing["outcome"] is Why.APART
+    assert verdict.medium("peat").mean == pytest.approx(90.0)  # of its own blocks alone
+
+
+def test_numbers_without_any_spread_are_not_believed() -> None:
+    verdict = verdict_of(table(peat=(80.0, 90.0, 85.0), mat=(70.0, 80.0, 75.0)), "peat", 5.0)
+
+    assert verdict.medium("mat").missing["outcome"] is Why.NO_SPREAD
+
+
+def test_a_margin_of_zero_is_named() -> None:
+    verdict = verdict_of(table(peat=PEAT, mat=MAT), "peat", 0.0)
+
+    assert verdict.medium("mat").outcome is Outcome.WORSE
+    assert any("The margin is zero" in note for note in cautions(verdict))
+
+
+# --- while it runs, and what would settle it
+
+
+def test_a_running_trial_says_so_far_and_shows_nothing() -> None:
+    verdict = verdict_of(table(peat=PEAT, mat=(60.0, 71.0, 80.0)), "peat", 5.0, so_far=True)
+
+    assert verdict.medium("mat").outcome is Outcome.NOT_SHOWN
+    assert the(verdict).startswith("So far mat differs from peat by -19.7 points")
+    assert "nothing is shown before the planned trays are in" in the(verdict)
+
+
+def test_what_is_not_shown_comes_with_the_trays_that_would_settle_it() -> None:
+    verdict = verdict_of(table(peat=PEAT, mat=(78.0, 87.0, 104.0)), "peat", 5.0)
+
+    line = verdict.medium("mat")
+    assert line.outcome is Outcome.NOT_SHOWN
+    assert line.further is not None
+    assert f"{line.further} further tray" in the(verdict)
+
+
+def test_a_difference_that_lies_at_the_margin_is_not_settled_by_trays() -> None:
+    verdict = verdict_of(table(peat=(80.0, 90.0, 100.0), mat=(76.0, 84.0, 95.0)), "peat", 5.0)
+
+    assert verdict.medium("mat").further is None
+    assert "no reasonable number of further trays" in the(verdict)
+
+
+# --- sentences
+
+
+@given(
+    st.lists(st.tuples(st.floats(0, 100), st.floats(0, 100), st.floats(0, 100)), min_size=2, max_size=8),
+    st.floats(0.1, 30),
+    st.booleans(),
+    st.booleans(),
+)
+def test_every_number_in_a_sentence_stands_in_the_table(
+    blocks: list[tuple[float, float, float]], margin: float, so_far: bool, lower: bool
+) -> None:
+    rows = [
+        Measured(block=str(b), medium=medium, value=value)
+        for b, values in enumerate(blocks)
+        for medium, value in zip(("peat", "mat", "coir"), values, strict=True)
+    ]
+    verdict = verdict_of(rows, "peat", margin, so_far=so_far, lower_is_better=lower)
+    scale = scale_for(verdict)
+
+    for line in verdict.compared:
+        said = str(sentence(verdict, line, scale))
+        written = {
+            scale.number(value, sign=sign)
+            for value in (line.mean, line.difference, line.low, line.high, margin)
+            if value is not None
+            for sign in (True, False)
+        } | {str(line.further)}
+        assert set(re.findall(r"[+-]?\d+(?:\.\d+)?", said)) <= written
+        assert not re.search(r"\bp\b", said)
+
+
+def test_no_sentence_says_minus_nothing() -> None:
+    assert POINTS.number(-0.01, sign=True) == "+0.0"
+
+
+@pytest.mark.parametrize(("error", "digits"), [(0.012, 3), (0.6, 2), (6.0, 1), (60.0, 0), (1e-9, 6)])
+def test_numbers_without_unit_are_written_to_two_digits_of_their_error(error: float, digits: int) -> None:
+    rows = table(
+        peat=tuple(error * e for e in (0.0, 1.0, 2.5)), mat=tuple(error * e for e in (1.0, 1.0, 4.0))
+    )
+    verdict = verdict_of(rows, "peat", error)
+
+    assert abs(scale_for(verdict).digits - digits) <= 1
+
+
+def test_the_records_and_words_of_a_verdict_load_no_numpy() -> None:
+    modules = (
+        "data.verdict.verdicts, data.verdict.words, data.verdict.notes, data.verdict.surewords, "
+        "data.verdict.blindwords, data.verdict.tablefile"
+    )
+    code = f"import sys, {modules}; print({{'numpy', 'scipy', 'cv2', 'sqlite_utils'}} & set(sys.modules))"
+
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+
+    assert done.stdout.strip() == "set()"
+
+
+# --- two settings at once, one of whole shelves
+
+
+def heated(blocks: int) -> list[Measured]:
+    """Sets of two shelves, one with a heat mat; peat and mat on each."""
+    return [
+        Measured(
+            block=str(b),
+            shelf=f"{b}{heat}",
+            medium=f"{medium}, {heat}",
+            value=80
+            - 5 * (medium == "mat")
+            + 2 * (heat == "warm")
+            + [0, 3, -2, 1][b] * (heat == "warm")
+            + tray,
+        )
+        for b in range(blocks)
+        for heat in ("cold", "warm")
+        for medium in ("peat", "mat")
+        for tray in range(2)
+    ]
+
+
+def test_settings_of_shelves_and_media_are_compared_set_by_set() -> None:
+    verdict = verdict_of(heated(4), "peat, cold", 5.0, by_shelf=True)
+
+    assert verdict.error_from is ErrorFrom.SHELVES
+    assert verdict.medium("peat, warm").df == 3  # four sets of shelves
+    assert verdict.medium("peat, warm").difference == pytest.approx(2.5)
+
+
+def test_one_set_of_shelves_is_no_test_of_what_belongs_to_the_shelf() -> None:
+    verdict = verdict_of(heated(1), "peat, cold", 5.0, by_shelf=True)
+
+    assert verdict.medium("peat, warm").outcome is None
+    assert verdict.medium("peat, warm").missing["outcome"] is Why.ONE_SHELF
+    assert {(line.rank_low, line.rank_high) for line in verdict.media} == {(1, 4)}

@@ -1,0 +1,269 @@
+"""Verdicts of a book: what the plan fixed is what is read, and what is missing is said."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+from datetime import datetime, timedelta
+from pathlib import Path
+
+import pytest
+
+from data.book import Book
+from data.cancel import Cancelled, CancelToken
+from data.desirability import USUAL as USUAL_RULE
+from data.desirability import MoldRule, PartName, ScoreRule, rule_of, rule_text
+from data.errors import LevelIsFixed, ReasonWanted
+from data.events import EventKind
+from data.readings import NewReading, ReadingKind
+from data.trial import Measure, MeasureKind
+from data.verdict.countedof import CountedOf, counted_words
+from data.verdict.outcome import Outcome, Why
+from data.verdict.surewords import otherwise_words
+from data.verdict.verdicts import CropVerdict, verdicts
+from tests.data.builders import Patch, a_note, a_tray, score_note
+from tests.data.trialrack import EVEN, NOISE, TRIAL, WORSE, Rack
+
+OF_BED = counted_words(CountedOf.BED, {})  # how canopy was counted, said of every canopy score
+
+
+@pytest.fixture
+def rack(tmp_path: Path) -> Iterator[Rack]:
+    made = Rack(tmp_path)
+    yield made
+    made.book.close()
+
+
+def outcomes(found: CropVerdict) -> dict[str, Outcome | None]:
+    return {line.medium: line.outcome for line in found.verdict.compared}
+
+
+def test_the_canopy_score_is_read_on_the_day_and_against_the_margin_of_the_plan(rack: Rack) -> None:
+    rack.shoot_all(WORSE)
+
+    (found,) = rack.verdicts()
+
+    assert (found.crop, found.kind, found.on_day, found.decides) == ("broccoli", MeasureKind.SCORE, 9, True)
+    assert (found.verdict.trusted, found.verdict.margin, found.verdict.so_far) == ("peat mix", 5.0, False)
+    assert outcomes(found) == {"coir": Outcome.AS_GOOD, "fibre mat": Outcome.WORSE}
+    assert found.notes == (OF_BED,)
+
+
+def test_another_day_is_never_taken_for_the_planned_one(rack: Rack) -> None:
+    left_out = rack.tray("coir").code
+    rack.shoot_all(EVEN, leave=[left_out])
+    rack.shoot(rack.tray("coir"), 80.0, day=8)
+
+    (found,) = rack.verdicts()
+
+    assert found.verdict.medium("coir").n == 3
+    assert found.notes == (OF_BED, f"No usable photo of the day that is read: {left_out}.")
+
+
+def test_a_day_that_nobody_photographed_gives_a_sentence(rack: Rack) -> None:
+    rack.shoot_all(EVEN, day=8)
+
+    (found,) = rack.verdicts()
+
+    assert found.verdict.media == ()
+    assert found.verdict.missing["media"] is Why.NO_NUMBERS
+
+
+def test_before_the_planned_trays_are_in_it_is_so_far(rack: Rack) -> None:
+    rack.shoot_all(WORSE, leave=[rack.tray("coir", 3).code])
+    rack.today(rack.tray("coir", 3).sown_at.date().isoformat())
+
+    (found,) = rack.verdicts()
+
+    assert found.verdict.so_far
+    assert set(outcomes(found).values()) == {Outcome.NOT_SHOWN}
+
+
+def test_scores_of_two_methods_are_never_mixed(rack: Rack) -> None:
+    rack.shoot_all(EVEN, method="learned 1")
+    rack.shoot(rack.tray("coir"), 20.0, day=9, method="plain 9", uniformity=10.0)
+
+    (found,) = rack.verdicts()
+
+    assert found.method == "learned 1"
+    assert found.verdict.medium("coir").outcome is Outcome.AS_GOOD
+
+
+def test_a_margin_changed_after_sowing_is_told(rack: Rack) -> None:
+    rack.shoot_all(EVEN)
+    wider = replace(rack.plan, measures=(Measure(kind=MeasureKind.SCORE, margin=8.0),))
+    rack.book.keep_plan(wider, "it looked better", at=datetime(2026, 3, 20))
+
+    (found,) = rack.verdicts()
+
+    assert found.verdict.margin == 8.0
+    assert found.notes == (
+        "The margin was changed after sowing, on 20 March 2026, from 5 points to 8 points (it looked "
+        "better): "
+        "read this verdict with care.",
+        OF_BED,
+    )
+
+
+def test_an_open_suspect_changes_no_score_and_the_verdict_is_asked_without_it(rack: Rack) -> None:
+    tray = rack.tray("coir")
+    rack.shoot_all(EVEN, leave=[tray.code])
+    rack.shoot(tray, 80.0, suspects=[Patch()])
+
+    (found,) = rack.verdicts()
+
+    assert found.verdict.medium("coir").n == 4
+    words = otherwise_words(found.otherwise, found.scale)
+    assert any("without trays with an open suspect" in line for line in words)
+
+
+@pytest.mark.parametrize(
+    ("rule", "n", "mean"), [(MoldRule.ZERO, 4, 55.0), (MoldRule.APART, 3, 73.3), (MoldRule.BY_AREA, 4, 77.6)]
+)
+def test_confirmed_mold_does_what_the_plan_says(tmp_path: Path, rule: MoldRule, n: int, mean: float) -> None:
+    body = rule_text(ScoreRule(parts=USUAL_RULE.parts, mold=rule))
+    rack = Rack(tmp_path, score=body)
+    tray = rack.tray("coir")
+    rack.shoot_all(EVEN, leave=[tray.code])
+    rack.shoot(tray, 80.0, suspects=[Patch()])
+    rack.say_mold(tray)
+
+    (found,) = rack.verdicts()
+
+    line = found.verdict.medium("coir")
+    assert line.n == n
+    assert line.mean == pytest.approx(mean, abs=3.0)
+    assert [(one.treatment, one.lost, one.trays) for one in found.lost if one.lost] == [("coir", 1, 4)]
+    rack.book.close()
+
+
+def test_a_tray_thrown_away_for_mold_before_its_day_is_a_result(rack: Rack) -> None:
+    tray = rack.tray("coir")
+    rack.shoot_all(EVEN, leave=[tray.code])
+    rack.shoot(tray, 60.0, day=6, suspects=[Patch()])
+    rack.say_mold(tray)
+    rack.book.add_event([tray.id], EventKind.THROWN_AWAY, tray.sown_at + timedelta(days=6), "mold")
+
+    (found,) = rack.verdicts()
+
+    (number,) = [one for one in found.numbers if one.tray.code == tray.code]
+    assert number.value == 0.0
+    assert found.verdict.medium("coir").n == 4
+
+
+def test_yield_comes_from_what_was_weighed_with_a_margin_in_percent(rack: Rack) -> None:
+    rack.shoot_all(EVEN)
+    rack.book.add_readings(
+        [
+            NewReading(
+                kind=ReadingKind.FRESH_MASS,
+                value=300.0 + 5 * NOISE[number % len(NOISE)],
+                taken_at=tray.sown_at + timedelta(days=10),
+                tray_id=tray.id,
+            )
+            for number, tray in enumerate(rack.trays)
+        ]
+    )
+
+    score, mass = rack.verdicts()
+
+    assert (mass.kind, mass.decides, score.decides) == (MeasureKind.YIELD, False, True)
+    assert mass.verdict.margin == pytest.approx(0.1 * mass.verdict.medium("peat mix").mean)
+    assert "No margin was set before sowing; the usual 10 % was taken." in mass.notes
+    assert any(line.startswith("Canopy score and Yield put 12 trays in like order") for line in score.notes)
+
+
+def test_a_round_by_eye_is_drawn_kept_and_read(rack: Rack) -> None:
+    rack.shoot_all(EVEN)
+    photos = [(tray.id, rack.book.days(tray.id)[0].photo_id) for tray in rack.trays]
+    eye_round = rack.book.begin_eye_round(TRIAL, "R.", photos, seed=4)
+    for showing in eye_round.showings:
+        rack.book.give_eye_score(eye_round, showing.place, 70.0 + showing.place % 5)
+
+    found = {one.kind: one for one in rack.verdicts()}
+
+    assert rack.book.eye_rounds(TRIAL) == (eye_round,)
+    assert found[MeasureKind.EYE].verdict.trays == 12
+    first, again = rack.book.scores_of_round(eye_round)
+    assert (len(first), len(again)) == (12, 3)
+
+
+def test_a_second_word_replaces_the_first_and_can_be_taken_back(rack: Rack) -> None:
+    rack.shoot_all(EVEN)
+    photos = [(tray.id, rack.book.days(tray.id)[0].photo_id) for tray in rack.trays]
+    eye_round = rack.book.begin_eye_round(TRIAL, "R.", photos, seed=4)
+
+    rack.book.give_eye_score(eye_round, 1, 40.0)
+    rack.book.give_eye_score(eye_round, 1, 60.0)
+
+    assert [given.value for given in rack.book.eye_scores(TRIAL)] == [60.0]
+    assert rack.book.undo() == f"score by eye 1 of {len(eye_round.showings)}"
+    assert [given.value for given in rack.book.eye_scores(TRIAL)] == [40.0]
+
+
+def test_without_a_plan_what_is_usual_is_taken_and_said(tmp_path: Path) -> None:
+    with Book.create(tmp_path / "book") as book:
+        book.add_trays(
+            a_tray(f"{block}{medium[0]}", medium=medium, block=block, tag_number=10 + n)
+            for n, (block, medium) in enumerate((b, m) for b in "123" for m in ("peat", "mat"))
+        )
+        book.set_setting("today", "2026-03-09")
+        for n, tray in enumerate(book.trays()):
+            note = a_note(tmp_path, f"{tray.code}.jpg", tag=tray.tag_number, coverage=70.0 + NOISE[n])
+            book.keep(score_note(note), note)
+
+        (unknown,) = verdicts(book)
+        book.set_trusted("peat")
+        (found,) = verdicts(book)
+
+    assert (
+        "No medium is marked as the trusted one. Say which it is, in the plan or among the media."
+        in unknown.notes
+    )
+    assert found.on_day == 7
+    assert found.notes == (
+        "No margin was set before sowing; the usual 5 points was taken.",
+        "No day was fixed before sowing; day 7 was taken, on which most trays have a photo.",
+        OF_BED,
+    )
+
+
+def test_a_book_without_a_trial_has_no_verdict(tmp_path: Path) -> None:
+    with Book.create(tmp_path / "book") as book:
+        assert verdicts(book) == ()
+
+
+def test_a_plan_with_another_confidence_is_not_kept(rack: Rack) -> None:
+    with pytest.raises(LevelIsFixed, match=r"95%.*90\.0%"):
+        rack.book.keep_plan(replace(rack.plan, level=0.90), "less sure will do")
+
+    assert len(rack.book.plans(TRIAL)) == 1
+
+
+def test_other_weights_after_sowing_are_a_new_version_and_are_said(rack: Rack) -> None:
+    rack.shoot_all(EVEN)
+    (draw,) = rack.book.draws(TRIAL)
+    parts = USUAL_RULE.parts | {PartName.COVERAGE: replace(USUAL_RULE.parts[PartName.COVERAGE], weight=5.0)}
+    rule = replace(USUAL_RULE, parts=parts)
+
+    rack.book.keep_score_rule(TRIAL, rule_text(rule), "coverage is what I sell")
+
+    (found,) = rack.verdicts()
+    assert rule_of(rack.book.plans(TRIAL)[-1].plan.score) == rule
+    assert any("Limits and weights" in note and "what I sell" in note for note in found.notes)
+    assert rack.book.draws(TRIAL)[-1].draw == draw.draw
+    assert rack.book.draws(TRIAL)[-1].plan_id == rack.book.plans(TRIAL)[-1].id
+    assert rack.book.undo() == f"limits and weights of {TRIAL}"
+    assert (len(rack.book.plans(TRIAL)), len(rack.book.draws(TRIAL))) == (1, 1)
+
+
+def test_other_weights_need_a_reason(rack: Rack) -> None:
+    with pytest.raises(ReasonWanted):
+        rack.book.keep_score_rule(TRIAL, rule_text(replace(USUAL_RULE, mold=MoldRule.APART)), " ")
+
+
+def test_reading_stops_when_it_is_asked_to(rack: Rack) -> None:
+    rack.shoot_all(EVEN)
+    token = CancelToken()
+    token.cancel()
+
+    with pytest.raises(Cancelled):
+        verdicts(rack.book, cancel=token)

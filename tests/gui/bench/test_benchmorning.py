@@ -1,0 +1,282 @@
+"""The morning on the Bench: lines answered, numbers typed, the rack narrowed, small windows."""
+
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from data.book import Book
+from data.entry.units import UnitSystem
+from data.events import EventKind
+from data.readings import NewReading, ReadingKind
+from data.records import LookKind, TrayId
+from gui.bench.rack import Narrowing
+from gui.bench.screen import Bench
+from gui.bench.view import Reading, bench_state
+from gui.work import Work
+from tests.gui.rackbook import a_look, a_tile, photograph
+
+
+@pytest.fixture
+def bench(qtbot: QtBot, work: Work, dressed: QApplication) -> Iterator[Bench]:
+    made = Bench(work)
+    qtbot.addWidget(made)
+    made.resize(1100, 720)
+    with qtbot.waitExposed(made):
+        made.show()
+    yield made
+    made.open_book(None)
+
+
+@pytest.fixture
+def morning(bench: Bench, rack_book: Book, tmp_path: Path, qtbot: QtBot) -> Bench:
+    """A1, A2, B1; A1 photographed today with a patch that may be mold."""
+    patch = {"x_mm": 100.0, "y_mm": 50.0, "area_cm2": 6.0, "confidence": 0.9}
+    photograph(rack_book, "A1", tmp_path, suspects=[patch])
+    bench.book_changed.connect(bench.renew)
+    bench.open_book(rack_book)
+    qtbot.waitUntil(lambda: bench.rack.model().rowCount() == 3 and not bench._running)
+    return bench
+
+
+def tray(book: Book, code: str) -> TrayId:
+    return next(tray.id for tray in book.trays() if tray.code == code)
+
+
+def typed(bench: Bench, text: str) -> None:
+    """As from a number pad: the keys, then its Enter."""
+    QTest.keyClicks(bench.quick.line, text)
+    QTest.keyClick(bench.quick.line, Qt.Key.Key_Enter)
+
+
+# --- the look list
+
+
+def test_seen_puts_a_line_away_and_undo_brings_it_back(morning: Bench, rack_book: Book, qtbot: QtBot) -> None:
+    morning.panel.looks.setFocus()
+    qtbot.keyClick(morning.panel.looks, Qt.Key.Key_S)
+    qtbot.waitUntil(lambda: morning.panel.title.text() == "Nothing needs a look")
+
+    assert rack_book.undo() == "A1 seen"
+    morning.renew()
+
+    qtbot.waitUntil(lambda: morning.panel.title.text() == "1 tray needs a look")
+
+
+def test_until_tomorrow_brings_it_back_tomorrow(morning: Bench, rack_book: Book, qtbot: QtBot) -> None:
+    qtbot.mouseClick(morning.panel.detail.tomorrow, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: morning.panel.title.text() == "Nothing needs a look")
+
+    rack_book.set_setting("today", "2026-03-09")
+    morning.renew()
+
+    qtbot.waitUntil(lambda: "A1" in [look.code for look in morning._state.looks])
+
+
+def test_what_stood_on_the_list_is_kept_by_reading_it_in_the_background(
+    morning: Bench, rack_book: Book
+) -> None:
+    (past,) = rack_book.look_history()
+    assert (past.code, past.what, past.gone_on) == ("A1", LookKind.SUSPECT, None)
+
+
+def test_the_other_reasons_of_a_tray_stand_with_the_chosen_line(bench: Bench) -> None:
+    other = a_look(1, what=LookKind.EDGE, sentence="The edge is thin.")
+    look = a_look(1, why_urgent="Today: it lags.", also=(other,))
+    bench.show_state(bench_state(Reading(tiles=(a_tile(1),), looks=(look,))))
+
+    assert bench.panel.detail.words.text() == "A1: Today: it lags.\nthin edge: The edge is thin."
+
+
+# --- quick entry
+
+
+def test_weights_are_typed_one_after_the_other_from_a_number_pad(morning: Bench, rack_book: Book) -> None:
+    for text in ("A1 812", "A2 798"):
+        typed(morning, text)
+
+    kept = rack_book.readings(kind=ReadingKind.WEIGHT)
+    assert [(one.tray_id, one.value) for one in kept] == [
+        (tray(rack_book, "A1"), 812.0), (tray(rack_book, "A2"), 798.0),
+    ]  # fmt: skip
+    assert morning.quick.said.text() == "Noted: A1 812 g · A2 798 g"
+    assert rack_book.undo_text() == "weight of A2"
+
+
+def test_a_tag_number_will_do_for_the_code_so_that_no_letter_is_needed(
+    morning: Bench, rack_book: Book
+) -> None:
+    typed(morning, "11 640")  # tag 11 is on A1
+
+    (kept,) = rack_book.readings(tray(rack_book, "A1"))
+    assert kept.value == 640.0
+
+
+def test_the_chosen_trays_are_watered_in_one_step_of_undo(morning: Bench, rack_book: Book) -> None:
+    morning.rack.selectAll()
+    morning.quick.kind.setCurrentIndex(morning.quick.kind.findData(ReadingKind.WATER))
+
+    typed(morning, "300")
+
+    assert sorted(one.value for one in rack_book.readings(kind=ReadingKind.WATER)) == [300.0] * 3
+    rack_book.undo()
+    assert rack_book.readings(kind=ReadingKind.WATER) == ()
+
+
+def test_number_after_number_goes_along_the_rack(morning: Bench, rack_book: Book) -> None:
+    morning.rack.setCurrentIndex(morning.rack.model().index(0, 0))
+
+    for number in ("812", "798", "655"):
+        typed(morning, number)
+
+    kept = {code: rack_book.readings(tray(rack_book, code)) for code in ("A1", "A2", "B1")}
+    assert {code: one.value for code, (one,) in kept.items()} == {"A1": 812.0, "A2": 798.0, "B1": 655.0}
+
+
+def test_a_number_that_looks_like_ounces_is_asked_about_before_it_is_kept(
+    morning: Bench, rack_book: Book, qtbot: QtBot
+) -> None:
+    before = NewReading(
+        kind=ReadingKind.WEIGHT, value=800.0, taken_at=rack_book.now(), tray_id=tray(rack_book, "A1")
+    )
+    rack_book.add_readings([before])
+
+    typed(morning, "A1 28.4")
+
+    assert "Which one is it?" in morning.quick.said.text()
+    assert len(rack_book.readings(kind=ReadingKind.WEIGHT)) == 1
+    qtbot.mouseClick(morning.quick.instead, Qt.MouseButton.LeftButton)
+    newest = rack_book.readings(kind=ReadingKind.WEIGHT)[-1]
+    assert newest.value == pytest.approx(28.4 * 28.349523125)  # international avoirdupois ounce, g
+
+
+def test_a_slipped_digit_is_asked_about_and_can_be_typed_again_from_the_number_pad(
+    morning: Bench, rack_book: Book, qtbot: QtBot
+) -> None:
+    before = NewReading(
+        kind=ReadingKind.WEIGHT, value=2000.0, taken_at=rack_book.now(), tray_id=tray(rack_book, "A1")
+    )
+    rack_book.add_readings([before])
+
+    typed(morning, "A1 31")
+    assert "31 g stands against 2000 g before" in morning.quick.said.text()
+    qtbot.keyClick(morning.quick.instead, Qt.Key.Key_Enter)
+    assert len(rack_book.readings(kind=ReadingKind.WEIGHT)) == 1
+    typed(morning, "A1 1931")
+
+    assert rack_book.readings(kind=ReadingKind.WEIGHT)[-1].value == 1931.0
+
+
+def test_a_grower_who_thinks_in_ounces_types_them(morning: Bench, rack_book: Book) -> None:
+    morning.use_units(UnitSystem.US)
+    assert morning.quick.line.placeholderText() == "Tray and number in oz"
+
+    typed(morning, "A1 28.6")
+
+    (kept,) = rack_book.readings(kind=ReadingKind.WEIGHT)
+    assert kept.value == pytest.approx(28.6 * 28.349523125)
+    assert "A1 28.6 oz" in morning.quick.said.text()
+
+
+def test_a_tray_is_not_thrown_away_without_a_reason(morning: Bench, rack_book: Book) -> None:
+    morning.quick.kind.setCurrentIndex(morning.quick.kind.findData(EventKind.THROWN_AWAY))
+    typed(morning, "A2")
+    assert "the reason counts" in morning.quick.said.text()
+
+    morning.quick.line.clear()
+    typed(morning, "A2 mold at the edge")
+
+    (ended,) = rack_book.ended_trays()
+    assert (ended.code, ended.ended_why) == ("A2", "mold at the edge")
+
+
+def test_an_unknown_tray_is_told_and_nothing_is_kept(morning: Bench, rack_book: Book) -> None:
+    typed(morning, "Z9 812")
+    assert "No growing tray is called Z9" in morning.quick.said.text()
+    assert rack_book.readings() == ()
+
+
+# --- today, filters
+
+
+def test_it_says_how_many_are_photographed_and_which_are_missing(morning: Bench) -> None:
+    assert morning.head.soft.text() == "3 trays, 1 of 3 photographed today; missing: A2, B1"
+
+
+def test_trays_in_the_dark_are_not_asked_for() -> None:
+    today = date(2026, 3, 8)
+    tiles = (a_tile(1), a_tile(2, taken_at=None), a_tile(3, taken_at=None))
+    state = bench_state(Reading(tiles=tiles, today=today, covered=frozenset({TrayId(3)})))
+    assert (state.to_photograph, state.missing) == (2, ("A2",))
+
+
+def test_the_rack_is_narrowed_by_what_is_chosen_and_esc_shows_all_again(bench: Bench, qtbot: QtBot) -> None:
+    bench._reading = Reading(tiles=(a_tile(1), a_tile(2, crop="pea", day=3), a_tile(3, day=3)))
+    bench._refresh()
+    bench.head.more.setChecked(True)
+    bench.head.filters.day.setCurrentIndex(bench.head.filters.day.findData(3))
+    bench.head.filters.crop.setCurrentIndex(bench.head.filters.crop.findData("pea"))
+    assert bench.head.soft.text() == "1 of 3 trays"
+    assert bench.head.more.text() == "Filters: 2 on"
+
+    qtbot.keyClick(bench.head.filters.crop, Qt.Key.Key_Escape)
+
+    assert bench.rack.model().rowCount() == 3
+
+
+def test_only_the_missing_ones_can_be_shown() -> None:
+    tiles = (a_tile(1), a_tile(2, taken_at=None))
+    reading = Reading(tiles=tiles, today=date(2026, 3, 8))
+    state = bench_state(reading, narrowed=Narrowing(missing=True))
+    assert [one.tile.code for one in state.rack.standings] == ["A2"]
+
+
+def test_pea_is_not_peat() -> None:
+    tiles = (a_tile(1, crop="pea"), a_tile(2, medium="peat mix"))
+    found = bench_state(Reading(tiles=tiles), "pea").rack.standings
+    assert [one.tile.code for one in found] == ["A1"]
+
+
+# --- small windows
+
+
+def test_where_both_do_not_fit_f6_turns_from_the_looks_to_the_rack(bench: Bench, qtbot: QtBot) -> None:
+    reading = Reading(tiles=tuple(map(a_tile, range(1, 8))), looks=tuple(map(a_look, range(1, 8))))
+    bench._reading = reading
+    bench._refresh()
+    assert bench.switch.isHidden()
+
+    bench.resize(700, 480)
+
+    assert (bench.panel.isVisible(), bench.rack.isVisible()) == (True, False)
+    with qtbot.waitActive(bench):
+        bench.activateWindow()
+    qtbot.keyClick(bench, Qt.Key.Key_F6)
+    assert (bench.panel.isVisible(), bench.rack.isVisible()) == (False, True)
+    assert bench.rack.hasFocus()
+
+
+@pytest.mark.parametrize(
+    ("width", "height", "both"), [(1366, 607, True), (1366, 539, True), (1024, 539, False)]
+)
+def test_a_wide_low_window_shows_looks_and_a_whole_row_of_tiles(
+    morning: Bench, qtbot: QtBot, width: int, height: int, both: bool
+) -> None:
+    """Heights of 768 and 700 less the window's rows, the demonstration's band, a strip of progress."""
+    tiles = tuple(a_tile(number) for number in range(1, 7))
+    looks = tuple(a_look(number) for number in range(1, 7))
+    morning.resize(width, height)
+    morning.show_state(bench_state(Reading(tiles=tiles, looks=looks), "", Narrowing()))
+    QTest.qWait(50)
+
+    assert morning.switch.isHidden() is both
+    if both:
+        assert morning.panel.isVisible()
+        model = morning.rack.model()
+        foot = morning.rack.visualRect(model.index(0, 0)).bottom()
+        assert foot <= morning.rack.viewport().height()

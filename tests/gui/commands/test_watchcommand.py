@@ -1,0 +1,151 @@
+"""A folder watched without a window: what is printed, when, and how it ends."""
+
+import os
+import shutil
+import signal
+import subprocess
+import sys
+import time
+from collections.abc import Iterator
+from concurrent.futures import Executor, ThreadPoolExecutor
+from datetime import datetime
+from datetime import time as clock
+from pathlib import Path
+
+import pytest
+
+from data.book import Book
+from data.cancel import CancelToken
+from gui.command import main
+from gui.commands.watch import Watch
+from tests.gui.rackbook import a_rack_book
+
+ROOT = Path(__file__).parents[3]
+PHOTO = ROOT / "data" / "demo" / "photos" / "A1_day02.webp"
+
+
+@pytest.fixture
+def book(tmp_path: Path) -> Iterator[Book]:
+    with a_rack_book(tmp_path / "book") as made:
+        yield made
+
+
+@pytest.fixture
+def pool() -> Iterator[Executor]:
+    with ThreadPoolExecutor(1) as threads:
+        yield threads
+
+
+@pytest.fixture
+def folder(tmp_path: Path) -> Path:
+    made = tmp_path / "phone"
+    made.mkdir()
+    return made
+
+
+class Clock:
+    """A clock that a test sets."""
+
+    def __init__(self, now: str) -> None:
+        self.now = datetime.fromisoformat(now)
+
+    def __call__(self) -> datetime:
+        return self.now
+
+
+def test_a_photo_is_brought_in_once_it_has_arrived_whole(
+    book: Book, pool: Executor, folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    watch = Watch(folder, book, pool, 1, clock(7), now=Clock("2026-03-08T12:00:00"))
+    (folder / "IMG_1.jpg").write_bytes(b"no picture")
+
+    watch.look(CancelToken(), at=0.0)
+    before = capsys.readouterr().err
+    watch.look(CancelToken(), at=2.5)
+    after = capsys.readouterr().err
+    watch.look(CancelToken(), at=5.0)
+
+    assert before == ""
+    assert "IMG_1.jpg" in after
+    assert len(book.photos()) == 1
+    assert capsys.readouterr().err == ""
+
+
+def test_the_look_list_comes_once_a_day_at_its_hour(
+    book: Book, pool: Executor, folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    now = Clock("2026-03-08T06:59:00")
+    watch = Watch(folder, book, pool, 1, clock(7), now=now)
+    printed = []
+    for time_of_day in (
+        "2026-03-08T06:59:58",
+        "2026-03-08T07:00:01",
+        "2026-03-08T09:00:00",
+        "2026-03-09T07:30:00",
+    ):
+        now.now = datetime.fromisoformat(time_of_day)
+        watch.look(CancelToken(), at=0.0)
+        printed.append("look" in capsys.readouterr().out)
+
+    assert printed == [False, True, False, True]
+
+
+def test_a_watch_begun_after_the_hour_waits_for_the_next_day(
+    book: Book, pool: Executor, folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    watch = Watch(folder, book, pool, 1, clock(7), now=Clock("2026-03-08T12:00:00"))
+
+    watch.look(CancelToken(), at=0.0)
+
+    assert capsys.readouterr().out == ""
+
+
+def test_a_folder_that_is_not_there_is_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["watch", str(tmp_path / "no"), "--book", str(tmp_path / "book")]) == 1
+    assert "no folder" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("wrong", ["noon", "25:00"])
+def test_an_hour_that_is_none_is_wrong_use(wrong: str, tmp_path: Path) -> None:
+    with pytest.raises(SystemExit) as ended:
+        main(["watch", str(tmp_path), "--book", str(tmp_path), "--look-at", wrong])
+    assert ended.value.code == 2
+
+
+@pytest.mark.skipif(os.name == "nt", reason="signals of a service")
+@pytest.mark.parametrize("number", [signal.SIGTERM, signal.SIGINT])
+def test_a_service_stores_a_photo_and_stops_cleanly(book: Book, folder: Path, number: signal.Signals) -> None:
+    process = subprocess.Popen(
+        [sys.executable, "-m", "gui", "watch", str(folder), "--book", str(book.folder)],
+        cwd=ROOT,
+        stdout=subprocess.PIPE,
+        stderr=subprocess.PIPE,
+        text=True,
+    )
+    try:
+        assert process.stdout is not None
+        assert process.stdout.readline().startswith("watching")
+        shutil.copy(PHOTO, folder / "photo.webp")
+        line = process.stdout.readline()
+        process.send_signal(number)
+        rest, trouble = process.communicate(timeout=30)
+    finally:
+        process.kill()
+
+    assert line.startswith("photo.webp:")
+    assert "stopped" in rest
+    assert (process.returncode, trouble) == (0, "")
+    assert len(book.photos()) == 1
+
+
+def test_scoring_on_a_farm_that_is_not_there_is_told_before_anything_begins(
+    book: Book, folder: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setattr("data.photos.farm.ANSWER_WITHIN_S", 0.3)
+    begun = time.monotonic()
+
+    ended = main(["intake", str(folder), "--book", str(book.folder), "--on", "tcp://127.0.0.1:1"])
+
+    assert ended == 1
+    assert "nobody answers" in capsys.readouterr().err
+    assert time.monotonic() - begun < 30

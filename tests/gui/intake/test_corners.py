@@ -1,0 +1,183 @@
+"""A drawn photo: a red tray 2 to 1 on grey, seen a little from the side, 800 x 600 px."""
+
+import cv2
+import numpy as np
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from pytestqt.qtbot import QtBot
+
+from gui.intake.corners import CornerPage, first_guess, warped
+from gui.intake.cornerview import CornerView
+from gui.photo.mips import make_mips
+
+TRAY = ((200.0, 180.0), (600.0, 180.0), (640.0, 400.0), (160.0, 400.0))
+
+
+def a_photo() -> np.ndarray:
+    pixels = np.full((600, 800, 3), 120, np.uint8)
+    return cv2.fillPoly(pixels, [np.array(TRAY, np.int32)], (200, 30, 30)).astype(np.uint8)
+
+
+@pytest.fixture
+def page(qtbot: QtBot, dressed: object) -> CornerPage:
+    page = CornerPage()
+    qtbot.addWidget(page)
+    page.resize(1000, 560)
+    with qtbot.waitActive(page):
+        page.show()
+    page.show_photo(7, "walk.jpg", make_mips(a_photo()), a_photo(), [(x + 12, y - 9) for x, y in TRAY])
+    return page
+
+
+def place(view: CornerView, corner: int) -> QPoint:
+    x, y = view.view.to_window(*view.corners[corner])
+    return QPoint(round(x), round(y))
+
+
+def dragged(qtbot: QtBot, view: CornerView, corner: int, right: int, down: int) -> None:
+    start = place(view, corner)
+    qtbot.mousePress(view, Qt.MouseButton.LeftButton, pos=start)
+    qtbot.mouseMove(view, start + QPoint(right, down))
+    qtbot.mouseRelease(view, Qt.MouseButton.LeftButton, pos=start + QPoint(right, down))
+
+
+def test_a_corner_follows_the_finger(page: CornerPage, qtbot: QtBot) -> None:
+    zoom = page.photo.view.zoom
+
+    dragged(qtbot, page.photo, 2, 30, -20)
+
+    assert page.photo.corners[2] == pytest.approx((652 + 30 / zoom, 391 - 20 / zoom), abs=1e-6)
+    assert page.photo.corners[0] == (212, 171)
+
+
+def test_a_finger_within_22_pixels_takes_hold_of_a_corner(page: CornerPage, qtbot: QtBot) -> None:
+    before = page.photo.corners
+    near = place(page.photo, 0) + QPoint(15, 15)
+
+    qtbot.mousePress(page.photo, Qt.MouseButton.LeftButton, pos=near)
+    qtbot.mouseMove(page.photo, near + QPoint(10, 0))
+    qtbot.mouseRelease(page.photo, Qt.MouseButton.LeftButton, pos=near + QPoint(10, 0))
+
+    assert page.photo.corners[0][0] == pytest.approx(before[0][0] + 10 / page.photo.view.zoom)
+
+
+def test_a_lens_beside_the_finger_shows_the_place_while_it_is_held(page: CornerPage, qtbot: QtBot) -> None:
+    free = page.photo.grab().toImage()
+
+    qtbot.mousePress(page.photo, Qt.MouseButton.LeftButton, pos=place(page.photo, 0))
+    held = page.photo.grab().toImage()
+    qtbot.mouseRelease(page.photo, Qt.MouseButton.LeftButton, pos=place(page.photo, 0))
+
+    beside = place(page.photo, 0) + QPoint(108, 108)
+    changed = sum(
+        free.pixel(beside + QPoint(x, y)) != held.pixel(beside + QPoint(x, y))
+        for x in range(-60, 60, 5)
+        for y in range(-60, 60, 5)
+        if x * x + y * y < 3600
+    )
+    assert changed > 100
+
+
+def test_arrows_move_the_chosen_corner_by_one_pixel_and_with_shift_by_ten(
+    page: CornerPage, qtbot: QtBot
+) -> None:
+    qtbot.keyClick(page.photo, Qt.Key.Key_Right)
+    qtbot.keyClick(page.photo, Qt.Key.Key_Down, Qt.KeyboardModifier.ShiftModifier)
+
+    assert page.photo.corners[0] == (213, 181)
+
+
+def test_tab_goes_through_the_corners_and_then_leaves_the_photo(page: CornerPage, qtbot: QtBot) -> None:
+    for expected in (1, 2, 3):
+        qtbot.keyClick(page.photo, Qt.Key.Key_Tab)
+        assert page.photo.chosen == expected
+        assert page.photo.hasFocus()
+
+    qtbot.keyClick(page.photo, Qt.Key.Key_Tab)
+    assert not page.photo.hasFocus()
+
+
+def test_the_last_move_is_taken_back_with_ctrl_z(page: CornerPage, qtbot: QtBot) -> None:
+    before = page.photo.corners
+    dragged(qtbot, page.photo, 1, 40, 40)
+
+    qtbot.keyClick(page.photo, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+
+    assert page.photo.corners == before
+    assert not page.back.isEnabled()
+
+
+def test_a_move_that_was_taken_back_is_done_again_until_another_corner_is_moved(
+    page: CornerPage, qtbot: QtBot
+) -> None:
+    before = page.photo.corners
+    dragged(qtbot, page.photo, 1, 40, 40)
+    moved = page.photo.corners
+    redo = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
+
+    qtbot.keyClick(page.photo, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert page.again.isEnabled()
+    qtbot.keyClick(page.photo, Qt.Key.Key_Z, redo)
+    assert page.photo.corners == moved
+    assert not page.again.isEnabled()
+
+    page.back.click()
+    assert page.photo.corners == before
+    dragged(qtbot, page.photo, 3, 10, 0)
+    assert not page.again.isEnabled()
+
+
+def test_ctrl_z_takes_a_move_back_with_the_focus_on_a_button(page: CornerPage, qtbot: QtBot) -> None:
+    before = page.photo.corners
+    dragged(qtbot, page.photo, 1, 40, 40)
+    page.leave.setFocus()
+
+    qtbot.keyClick(page.leave, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+
+    assert page.photo.corners == before
+
+
+def test_enter_uses_the_corners_and_says_of_which_photo(page: CornerPage, qtbot: QtBot) -> None:
+    with qtbot.waitSignal(page.decided) as decided:
+        qtbot.keyClick(page.photo, Qt.Key.Key_Return)
+
+    assert decided.args == [7, page.photo.corners]
+
+
+def test_escape_leaves(page: CornerPage, qtbot: QtBot) -> None:
+    with qtbot.waitSignal(page.left):
+        qtbot.keyClick(page.photo, Qt.Key.Key_Escape)
+
+
+def test_corners_that_cannot_be_a_tray_are_not_used(page: CornerPage, qtbot: QtBot) -> None:
+    page.photo.show_corners([(10, 10), (12, 10), (12, 300), (10, 300)])
+
+    assert not page.use.isEnabled()
+    with qtbot.assertNotEmitted(page.decided):
+        qtbot.keyClick(page.photo, Qt.Key.Key_Return)
+
+
+def test_with_the_right_corners_the_top_view_is_all_tray() -> None:
+    top = warped(a_photo(), TRAY, 1.0)
+
+    inner = top[6:-6, 6:-6].reshape(-1, 3)
+    assert (np.abs(inner.astype(int) - (200, 30, 30)).max(axis=1) < 8).mean() > 0.99
+
+
+def test_the_top_view_follows_a_corner(page: CornerPage, qtbot: QtBot) -> None:
+    qtbot.waitUntil(lambda: page.top_view._image is not None)
+    before = page.top_view._image.copy()
+
+    dragged(qtbot, page.photo, 3, 60, -30)
+
+    qtbot.waitUntil(lambda: page.top_view._image != before)
+
+
+def test_a_photo_without_a_guess_begins_with_a_rectangle_inside_it() -> None:
+    assert all(0 < x < 800 and 0 < y < 600 for x, y in first_guess(800, 600))
+
+
+def test_the_chosen_corner_is_told_in_words(page: CornerPage, qtbot: QtBot) -> None:
+    qtbot.keyClick(page.photo, Qt.Key.Key_Tab)
+
+    assert page.photo.accessibleDescription() == "Corner 2 of 4 at 612 px from the left, 171 px from the top"

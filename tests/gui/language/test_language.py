@@ -1,0 +1,199 @@
+"""Language: which one is spoken, and what sentences, numbers and days look like in it."""
+
+import time
+from collections.abc import Iterator
+from datetime import date, datetime
+
+import pytest
+from PySide6.QtCore import QCoreApplication, QLocale
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QAbstractButton, QApplication, QDialogButtonBox, QLabel, QWidget
+from pytestqt.qtbot import QtBot
+
+from data.book import Book
+from data.look import LookKind
+from data.sentence import Sentence
+from gui.home import Memory
+from gui.language.language import language_of, speak
+from gui.language.spoken import DAY, DAY_SHORT, MOMENT, day_words, filled, in_figures, spoken
+from vision.reason import Reason
+
+
+@pytest.fixture
+def german(qapp: QApplication, memory: Memory) -> Iterator[QApplication]:
+    memory.language = "de"
+    before = QLocale()
+    assert speak(qapp, memory) == "de"
+    yield qapp
+    memory.language = "en"
+    speak(qapp, memory)
+    QLocale.setDefault(before)
+
+
+@pytest.mark.parametrize(
+    ("chosen", "asked_for", "spoken_is"),
+    [
+        ("system", ["de-AT", "en"], "de"),
+        ("system", ["fr-FR", "de"], "de"),
+        ("system", ["fr-FR"], "en"),
+        ("system", [], "en"),
+        ("system", ["en_GB", "de"], "en"),
+        ("en", ["de-DE"], "en"),
+        ("de", ["en-GB"], "de"),
+        ("xx", ["de-DE"], "de"),
+    ],
+)
+def test_the_choice_goes_before_the_system(chosen: str, asked_for: list[str], spoken_is: str) -> None:
+    assert language_of(chosen, asked_for) == spoken_is
+
+
+def test_the_choice_is_remembered(memory: Memory) -> None:
+    assert memory.language == "system"
+    memory.language = "de"
+    assert memory.language == "de"
+
+
+def test_texts_of_ours_and_of_qt_are_german(german: QApplication) -> None:
+    assert QCoreApplication.translate("Place", "Verdict") == "Urteil"
+    box = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel)
+    assert box.button(QDialogButtonBox.StandardButton.Cancel).text() == "Abbrechen"
+
+
+def test_a_sentence_is_said_with_its_numbers(german: QApplication) -> None:
+    said = Sentence("Coverage rose by {points:.1f} points.", points=4.25)
+    assert str(said) == "Coverage rose by 4.2 points."
+    assert spoken(said) == "Die Deckung stieg um 4,2 Punkte."
+
+
+def test_a_sentence_within_a_sentence_is_said_too(german: QApplication) -> None:
+    said = Sentence(
+        "{place} is {now:.0f} points thinner than the middle ({before:.0f} on the day before).",
+        place=Sentence("The near side"), now=12.0, before=9.0,
+    )  # fmt: skip
+    assert spoken(said) == "Die vordere Seite ist 12 Punkte dünner als die Mitte (am Tag davor 9)."
+
+
+def test_words_of_enumerations_are_said(german: QApplication) -> None:
+    assert spoken(LookKind.READY) == "schnittreif"
+    assert spoken(Reason.NO_CANOPY) == "noch kein Bestand"
+
+
+def test_what_a_book_kept_as_text_is_known_again(german: QApplication) -> None:
+    assert spoken(str(Reason.NO_CANOPY)) == "noch kein Bestand"
+    assert spoken("conditions of A1") == "Bedingungen von A1"
+    assert spoken("shelf A, part 2") == "Etage A, Teil 2"
+    assert spoken("shelf A, shelf B") == "Etage A, Etage B"
+    assert spoken("A3, matched by its tag, coverage 61 %") == "A3, zugeordnet durch ihr Schild, Deckung 61 %"
+    assert (
+        spoken("No longer seen on 07 March, 1.5 cm² before. Root hairs fade, mold seldom does.")
+        == "Seit 7. März nicht mehr zu sehen, vorher 1,5 cm². Wurzelhaare vergehen, Schimmel selten."
+    )
+
+
+def test_reasons_of_a_suspect_are_said_part_by_part(german: QApplication) -> None:
+    why = (
+        "grey web 9 mm wide on the bare coir; greyer and darker than the coir around; "
+        "not white fans along roots"
+    )
+    assert spoken(why) == (
+        "graues Geflecht, 9 mm breit, auf bloßem Substrat (coir); "
+        "grauer und dunkler als das Substrat ringsum (coir); keine weißen Fächer entlang von Wurzeln"
+    )
+
+
+def test_what_a_person_has_written_stays_as_it_is(german: QApplication) -> None:
+    for text in ("Kresse auf Vlies", "moved to the left; smells odd", "a {b} c", "", "100 % coir. Really."):
+        assert spoken(text) == text
+
+
+def test_numbers_and_days_are_written_as_in_german(german: QApplication) -> None:
+    at = datetime(2026, 3, 7, 9, 5)
+    assert in_figures(0.5) == "0,5"
+    assert in_figures(-1234.56, ".1f") == "-1234,6"
+    assert filled("{day:.1f} von {n}", day=2.25, n=3) == "2,2 von 3"
+    assert filled("{day:%d. %B %Y}, {day:%H:%M}", day=at) == "7. März 2026, 09:05"
+    assert day_words(date(2026, 3, 7)) == "7. März 2026"
+    assert day_words(at, DAY) == "7. März"
+    assert day_words(date(2026, 11, 7), DAY_SHORT) == "7. Nov."
+    assert day_words(at, MOMENT) == "7. März 2026, 09:05"
+
+
+def test_english_stays_as_it_is_written(qapp: QApplication) -> None:
+    at = datetime(2026, 3, 7, 9, 5)
+    assert (
+        spoken(Sentence("Coverage rose by {points:.1f} points.", points=4.25))
+        == "Coverage rose by 4.2 points."
+    )
+    assert spoken(Reason.NO_CANOPY) == "no canopy yet"
+    assert in_figures(0.5) == "0.5"
+    assert day_words(at, MOMENT) == "7 Mar 2026, 09:05"
+    assert filled("{day:.1f}", day=2.25) == "2.2"
+
+
+def test_a_german_number_can_be_typed(german: QApplication, qtbot: object) -> None:
+    from gui.controls.numberfield import NumberField
+
+    field = NumberField("Spielraum", most=100.0)
+    field.set(1.5)
+    assert field.field.text() == "1,5"
+    field.field.setText("2,5")
+    field.field.editingFinished.emit()
+    assert field.value == 2.5
+
+
+def test_loading_the_language_takes_no_time_to_speak_of(german: QApplication, memory: Memory) -> None:
+    began = time.perf_counter()
+    speak(german, memory)
+    assert time.perf_counter() - began < 0.03
+
+
+def test_no_screen_says_an_english_text_of_the_catalogue(
+    german: QApplication, memory: Memory, rack_book: Book, qtbot: QtBot
+) -> None:
+    """What a widget shows, its tooltip and what it says to a screen reader."""
+    from gui.app import make_window
+    from gui.catalogue import FOLDER, catalogue
+
+    english = {
+        text.source for text, words in catalogue(FOLDER / "evenstand_de.ts").items() if text.source != words
+    }
+    german_too = set(catalogue(FOLDER / "evenstand_de.ts").values())
+    window = make_window(german, memory)
+    qtbot.addWidget(window)
+    window.show()
+    window.desk.take(rack_book)
+    said: set[str] = set()
+    for place in window.screens:
+        if place == "traysheet":
+            window.open_tray(rack_book.trays()[0].id)
+        else:
+            window.go_to(place)
+        qtbot.waitUntil(lambda: not window.work.jobs())
+        for widget in window.findChildren(QWidget):
+            said |= {widget.toolTip(), widget.accessibleName(), widget.accessibleDescription()}
+            if isinstance(widget, QLabel | QAbstractButton):
+                said.add(widget.text())
+        for action in window.findChildren(QAction):
+            said |= {action.text(), action.toolTip()}
+    window.close()
+    assert "Schalenblatt" in said
+    leaked = sorted((said & english) - german_too)
+    assert not leaked, leaked
+
+
+def test_every_sentence_is_known_again_from_its_text(german: QApplication) -> None:
+    """As a book keeps it, in English and filled in; none is taken for another."""
+    import json
+
+    from gui.language.spoken import FIELD, KEPT, LEAST_LETTERS, TEMPLATES
+
+    wrong = []
+    for context, source in json.loads(TEMPLATES.read_text(encoding="utf-8")):
+        letters = sum(letter.isalpha() for letter in FIELD.sub("", source))
+        if context != KEPT and letters < LEAST_LETTERS:
+            continue
+        kept = FIELD.sub(r"Q\1", source)
+        said = FIELD.sub(r"Q\1", QCoreApplication.translate(context, source))
+        if spoken(kept) != said:
+            wrong.append((kept, spoken(kept)))
+    assert not wrong

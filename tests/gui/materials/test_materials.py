@@ -1,0 +1,265 @@
+"""The place Materials: a table read in the background, tests led step by step, numbers kept and put back."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton
+from pytestqt.qtbot import QtBot
+
+from data.book import Book
+from data.demo import make_demo
+from data.entry.units import UnitSystem
+from data.materials.table import ROWS, Cell, Origin
+from data.medium.benchtest import BenchKind
+from gui.materials.benchassistant import BenchAssistant
+from gui.materials.factordialog import FactorDialog
+from gui.materials.feeddialog import FeedDialog
+from gui.materials.limitsdialog import LimitsDialog
+from gui.materials.screen import Materials
+from gui.materials.view import cell_words, lines_of, row_of
+from gui.style.palette import dress
+from gui.style.tokens import Scheme
+from gui.work import Work
+
+
+@pytest.fixture
+def demo(tmp_path: Path, work: Work) -> Iterator[Book]:
+    with make_demo(tmp_path / "demo") as book:
+        yield book
+        work.stop_all()
+
+
+@pytest.fixture
+def place(qtbot: QtBot, dressed: QApplication, work: Work, demo: Book) -> Materials:
+    """The demonstration's media, read."""
+    place = Materials(work)
+    qtbot.addWidget(place)
+    place.resize(1024, 560)
+    with qtbot.waitActive(place):
+        place.show()
+    with qtbot.waitSignal(place.desk.was_read):
+        place.open_book(demo)
+    return place
+
+
+def panel_text(place: Materials) -> str:
+    return "\n".join(label.text() for label in place.panel.widget().findChildren(QLabel))
+
+
+def test_media_are_columns_the_trusted_one_first(place: Materials) -> None:
+    table = place.table
+    heads = [table.horizontalHeaderItem(n).text() for n in range(table.columnCount())]
+
+    assert heads == ["peat mix\ntrusted", "coir", "plant-fibre mat"]
+    assert table.rowCount() == len(lines_of())
+
+
+def test_no_medium_needs_sideways_scrolling_in_the_least_window_with_large_letters(
+    place: Materials, qapp: QApplication
+) -> None:
+    dress(qapp, Scheme.LIGHT, 150)
+    try:
+        place.redress()
+        qapp.processEvents()
+        assert place.table.horizontalScrollBar().maximum() == 0
+    finally:
+        dress(qapp, Scheme.LIGHT)
+
+
+def test_arrow_keys_lead_from_cell_to_cell_and_the_panel_follows(place: Materials, qtbot: QtBot) -> None:
+    place.table.choose("capacity", "peat mix")
+    qtbot.keyClick(place.table, Qt.Key.Key_Right)
+
+    assert "Water held, coir" in panel_text(place)
+    assert "measured here" in panel_text(place)
+    assert "against peat mix" in panel_text(place)
+
+
+def test_the_panel_of_the_climate_says_what_it_is_not_and_what_would_settle_it(place: Materials) -> None:
+    place.table.choose("footprint", "coir")
+
+    words = panel_text(place)
+    assert "no certified assessment" in words
+    assert "To know it better, find out" in words
+    assert "Peat's own carbon is" in words
+    assert "electricity from the grid" in words
+    assert "no certified assessment" in place.note.text()
+
+
+def test_a_gap_says_what_to_do_in_the_cell_and_has_a_button(place: Materials) -> None:
+    place.table.choose("price", "coir")
+
+    assert "Type in what the medium for a tray costs" in panel_text(place)
+    assert "Type it in..." in [one.text() for one in place.panel.widget().findChildren(QPushButton)]
+
+
+def test_every_cell_speaks_for_itself(place: Materials) -> None:
+    table = place.reading.table
+    for row in ROWS:
+        for medium in table.media:
+            words = cell_words(row, medium, table.cell(row.key, medium))
+            assert words.spoken.startswith(medium)
+            assert words.value or words.below
+            assert (words.origin is None) == (table.cell(row.key, medium).gap is not None)
+
+
+def test_the_source_of_a_number_is_a_word_as_well_as_a_dot() -> None:
+    cell = Cell(value=0.8, low=0.7, high=0.9, n=1, of="entries", origin=Origin.TYPED)
+
+    assert "typed in" in cell_words(row_of("price"), "coir", cell).spoken
+
+
+def test_what_is_due_is_named_with_a_button(place: Materials) -> None:
+    texts = [one.text() for one in place.due.findChildren(QPushButton)]
+
+    assert any("plant-fibre mat, wetting test" in text for text in texts)
+
+
+# --- the assistant
+
+
+def assistant(place: Materials, qtbot: QtBot, kind: BenchKind, medium: str) -> BenchAssistant:
+    assert place.book is not None
+    under_way = [one.test for one in place.reading.due if (one.test.kind, one.test.medium) == (kind, medium)]
+    dialog = BenchAssistant(place.desk, place.book, kind, medium, under_way[0] if under_way else None)
+    qtbot.addWidget(dialog)
+    dialog.show()
+    return dialog
+
+
+def test_a_wetting_test_is_led_from_step_to_step(place: Materials, qtbot: QtBot, demo: Book) -> None:
+    dialog = assistant(place, qtbot, BenchKind.WETTING, "coir")
+    dialog.value.setText("645 g")
+    qtbot.keyClick(dialog.value, Qt.Key.Key_Return)
+
+    assert dialog.test is not None
+    assert "Wet it through" in dialog.words.text()
+    assert [one.value for one in demo.readings(bench_test=dialog.test.id)] == [645.0]
+
+
+def test_ounces_typed_as_grams_are_asked_about_and_not_kept_silently(
+    place: Materials, qtbot: QtBot, demo: Book
+) -> None:
+    dialog = assistant(place, qtbot, BenchKind.WETTING, "plant-fibre mat")
+    dialog.value.setText("51")
+    before = len(dialog.readings)
+    dialog.keep.click()
+
+    assert len(dialog.readings) == before
+    assert "Which one is it?" in dialog.trouble.text()
+    dialog.instead.click()
+    assert dialog.readings[-1].value == pytest.approx(51 * 28.349523125)
+
+
+def test_a_wet_weight_below_the_dry_one_is_refused_where_it_stands(place: Materials, qtbot: QtBot) -> None:
+    dialog = assistant(place, qtbot, BenchKind.WETTING, "plant-fibre mat")
+    dialog.value.setText("400 g")
+    dialog.keep.click()
+    if dialog.instead.isVisible():
+        dialog.keep.click()
+
+    assert "one of the two is wrong" in dialog.trouble.text()
+
+
+def test_a_cooling_test_shows_the_caution_on_heat_and_water(place: Materials, qtbot: QtBot) -> None:
+    dialog = assistant(place, qtbot, BenchKind.COOLING, "coir")
+
+    assert dialog.caution.isVisible()
+    assert "residual-current" in dialog.caution.text()
+
+
+def test_a_bare_number_is_in_the_units_that_were_chosen(place: Materials, qtbot: QtBot, demo: Book) -> None:
+    dialog = BenchAssistant(place.desk, demo, BenchKind.COOLING, "coir", None, UnitSystem.US)
+    qtbot.addWidget(dialog)
+    dialog.show()
+    dialog.value.setText("68")
+    dialog.keep.click()
+
+    assert dialog.readings[0].value == pytest.approx(20.0)
+
+
+# --- numbers, feed, limits
+
+
+def test_a_default_is_changed_with_its_source_and_put_back(
+    place: Materials, qtbot: QtBot, demo: Book
+) -> None:
+    dialog = FactorDialog(place.desk, demo, "coir", "truck")
+    qtbot.addWidget(dialog)
+    dialog.value.setText("0.11")
+    dialog.source.setText("the carrier's letter")
+    dialog.keep.click()
+
+    assert [one.value for one in demo.factors() if one.name == "truck"] == [0.11]
+    assert "(changed)" in dialog.list.currentItem().text()
+    assert "the default is 0.1016" in dialog.standing.text()
+    dialog.back.click()
+    assert [one for one in demo.factors() if one.name == "truck"] == []
+
+
+def test_a_number_without_a_range_is_refused_in_place(place: Materials, qtbot: QtBot, demo: Book) -> None:
+    dialog = FactorDialog(place.desk, demo, "coir", "price")
+    qtbot.addWidget(dialog)
+    dialog.value.setText("0.9")
+    dialog.source.setText("bill")
+    dialog.keep.click()
+
+    assert "without a range" in dialog.trouble.text()
+
+
+def test_grams_typed_for_kilograms_are_asked_about(place: Materials, qtbot: QtBot, demo: Book) -> None:
+    dialog = FactorDialog(place.desk, demo, "coir", "dry mass")
+    qtbot.addWidget(dialog)
+    for field in (dialog.value, dialog.low, dialog.high):
+        field.setText("0.3")
+    dialog.keep.click()
+
+    assert "in another unit" in dialog.trouble.text()
+    assert all(one.value != 0.3 for one in demo.factors() if one.name == "dry mass")
+
+
+def test_a_feed_of_waste_shows_its_caution_while_it_is_typed(
+    place: Materials, qtbot: QtBot, demo: Book
+) -> None:
+    dialog = FeedDialog(place.desk, demo, "coir")
+    qtbot.addWidget(dialog)
+    dialog.feed.setText("worm tea")
+    assert "not for food that is sold" in dialog.caution.text().replace("\n", " ")
+    dialog.numbers["feed dilution"].setText("10")
+    dialog._keep()
+
+    medium = demo.medium("coir")
+    assert medium is not None
+    assert medium.feed == "worm tea"
+
+
+def test_limits_say_who_keeps_them(place: Materials, qtbot: QtBot, demo: Book) -> None:
+    with qtbot.waitSignal(place.desk.was_read):
+        place.desk.keep(lambda book: book.set_limits({"price": (None, 1.0)}))
+
+    assert "peat mix: keeps all limits" in place.standing.text()
+    assert "plant-fibre mat: misses a limit" in place.standing.text()
+
+
+def test_limits_that_cross_are_told(qtbot: QtBot, dressed: QApplication) -> None:
+    dialog = LimitsDialog({"price": (2.0, 1.0)})
+    qtbot.addWidget(dialog)
+    dialog._keep()
+
+    assert "the least is above the most" in dialog.trouble.text()
+
+
+def test_a_new_book_teaches_what_will_stand_here(
+    qtbot: QtBot, dressed: QApplication, work: Work, tmp_path: Path
+) -> None:
+    place = Materials(work)
+    qtbot.addWidget(place)
+    place.show()
+    with Book.create(tmp_path / "new") as book:
+        with qtbot.waitSignal(place.desk.was_read):
+            place.open_book(book)
+        assert place._whole.currentIndex() == 1
+        place.open_book(None)
+        work.stop_all()

@@ -1,0 +1,432 @@
+"""The place Plan: from a question to drawn places, trays on the bench and printed tags."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+import pytest
+from PySide6.QtCore import QDate, QPoint, Qt
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
+from pytestqt.qtbot import QtBot
+
+from data.book import Book
+from data.demo import make_demo
+from data.plan.blocks import ShelfPlaces
+from data.plan.draft import Draft, Step
+from data.trial import CropPlan, Factor, MeasureKind, Question
+from gui.controls.numberfield import NumberField
+from gui.plan.screen import Plan
+from gui.plan.view import KeptPage, PlanState, chances_of
+from gui.sheets import SheetKind
+from gui.work import Work
+from tests.data.builders import a_note, a_score, a_tray, score_note
+
+
+def a_draft(**special: Any) -> Draft:
+    """Broccoli on peat mix and fibre mat on three shelves."""
+    ordinary: dict[str, Any] = {
+        "trial": "Mat",
+        "words": "Can I leave peat?",
+        "crops": (CropPlan(name="broccoli", read_on_day=9, sowing_rate_g=18.0),),
+        "media": ("peat mix", "fibre mat"),
+        "trusted": "peat mix",
+        "trays": 3,
+        "shelves": tuple(ShelfPlaces(name=name, places=6) for name in "ABC"),
+        "begins": date(2026, 3, 2),
+    }
+    return Draft(**(ordinary | special))
+
+
+@pytest.fixture
+def book(tmp_path: Path, work: Work) -> Iterator[Book]:
+    with Book.create(tmp_path / "book") as made:
+        made.set_setting("today", "2026-03-01")
+        yield made
+        work.stop_all()
+
+
+@pytest.fixture
+def plan(qtbot: QtBot, dressed: QApplication, work: Work, book: Book) -> Plan:
+    screen = Plan(work)
+    qtbot.addWidget(screen)
+    screen.resize(1024, 560)
+    screen.show()
+    screen.open_book(book)
+    settle(screen, qtbot)
+    return screen
+
+
+def settle(screen: Plan, qtbot: QtBot) -> None:
+    qtbot.wait(200)  # the fields are quiet
+    qtbot.waitUntil(lambda: not screen.work.jobs(), timeout=10_000)
+
+
+def kept(plan: Plan, qtbot: QtBot, draft: Draft | None = None) -> None:
+    """A draft, kept and drawn by the main button."""
+    plan.new_trial()
+    plan.edit_draft(draft or a_draft())
+    plan.go_to_step(Step.DRAW)
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+    settle(plan, qtbot)
+
+
+def test_an_empty_book_is_taught_what_stands_here(plan: Plan) -> None:
+    assert plan._empty.isVisible()
+    assert plan._empty.title.text() == "No trial is planned yet"
+    assert plan._empty.button.text() == "Plan a trial"
+
+
+def test_a_beginner_is_led_from_question_to_places(plan: Plan, book: Book, qtbot: QtBot) -> None:
+    """Every click and key of one who has never planned a trial."""
+    qtbot.mouseClick(plan._empty.button, Qt.MouseButton.LeftButton)
+    assert plan.missing.text() == "Give the trial a name."
+    assert not plan.forward.isEnabled()
+
+    qtbot.keyClicks(plan.question.name, "Mat")
+    qtbot.keyClick(plan.question.name, Qt.Key.Key_Return)
+    assert plan.missing.text() == "Choose at least one crop."
+
+    for field, names in (
+        (plan.treatments.more_crops, ("pea",)),
+        (plan.treatments.more_media, ("peat", "mat")),
+    ):
+        for name in names:
+            qtbot.keyClicks(field, name)
+            qtbot.keyClick(field, Qt.Key.Key_Return)
+    assert plan.missing.text() == "Say which medium you trust: the others are held against it."
+    qtbot.mouseClick(plan.treatments.media_rows["peat"][1], Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: "6 trays of each and crop" in plan.trays.sentences.text(), timeout=10_000)
+
+    qtbot.keyClick(plan.trays.trays.field, Qt.Key.Key_Down)
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+    assert "10 trays" in plan.blocks.costs.text()
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+    with qtbot.waitSignal(plan.book_changed):
+        qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+
+    (version,) = book.plans("Mat")
+    assert (version.plan.trusted, version.plan.trays) == ("peat", 10)
+    assert len(book.draws("Mat")[-1].draw.places) == 10
+    assert plan.pages.currentWidget() is plan.places
+
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+    assert plan.state.page is KeptPage.PRINT
+    qtbot.mouseClick(plan.body.foot.also, Qt.MouseButton.LeftButton)
+    assert plan.forward.text() == "They are sown: add 6 trays"
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+    assert len(book.trays()) == 6
+
+
+def test_sowing_ends_on_the_bench(plan: Plan, book: Book, qtbot: QtBot) -> None:
+    kept(plan, qtbot)
+    plan.go_to_page(KeptPage.SOW)
+    assert plan.sow.words.text().startswith("6 trays, planned for 2 March 2026.")
+    plan.sow.sown_on.setDate(QDate(2026, 3, 3))
+
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+    assert {tray.sown_at.date() for tray in book.trays()} == {date(2026, 3, 3)}
+    assert plan.sow.title.text() == "All 6 trays stand on the bench"
+    with qtbot.waitSignal(plan.place_wanted) as wanted:
+        qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+
+    assert wanted.args == ["bench"]
+    assert len(book.trays()) == 6
+
+
+def test_keeping_is_undone_by_the_book(plan: Plan, book: Book, qtbot: QtBot) -> None:
+    kept(plan, qtbot)
+
+    book.undo()
+    book.undo()
+    plan.renew()
+    settle(plan, qtbot)
+
+    assert book.plans() == ()
+    assert plan.state.is_empty
+
+
+def test_places_are_drawn_again_only_with_a_reason(plan: Plan, book: Book, qtbot: QtBot) -> None:
+    kept(plan, qtbot)
+    assert not plan.places.again.isEnabled()
+
+    qtbot.keyClicks(plan.places.reason, "shelf C lost its lamp")
+    qtbot.mouseClick(plan.places.again, Qt.MouseButton.LeftButton)
+
+    assert [draw.why for draw in book.draws("Mat")] == ["", "shelf C lost its lamp"]
+
+
+def test_a_changed_plan_is_kept_only_with_a_reason(plan: Plan, book: Book, qtbot: QtBot) -> None:
+    kept(plan, qtbot)
+    plan.change_trial()
+    plan.go_to_step(Step.DRAW)
+    assert plan.missing.text() == "Nothing is changed yet."
+
+    assert plan.state.draft is not None
+    plan.edit_draft(replace(plan.state.draft, margin=8.0))
+    assert plan.missing.text() == "Say why the plan is changed."
+    qtbot.keyClicks(plan.places.reason, "5 was a slip")
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+
+    assert [version.plan.primary.margin for version in book.plans("Mat")] == [5.0, 8.0]
+    assert book.plans("Mat")[-1].why == "5 was a slip"
+
+
+def test_a_copy_says_what_it_repeats(plan: Plan, book: Book, qtbot: QtBot) -> None:
+    kept(plan, qtbot)
+
+    plan.copy_trial()
+    plan.go_to_step(Step.DRAW)
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+
+    assert book.plans("Mat, once more")[-1].plan.copied_from == "Mat"
+    assert len(book.plans("Mat")) == 1
+
+
+def test_adding_trays_to_a_sown_trial_leaves_those_that_stand(plan: Plan, book: Book, qtbot: QtBot) -> None:
+    kept(plan, qtbot)
+    plan.go_to_page(KeptPage.SOW)
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+    before = book.draws("Mat")[-1].draw.places
+
+    plan.change_trial()
+    assert plan.state.draft is not None
+    plan.edit_draft(replace(plan.state.draft, trays=5))
+    plan.go_to_step(Step.DRAW)
+    qtbot.keyClicks(plan.places.reason, "three do not settle it")
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+
+    after = book.draws("Mat")[-1].draw.places
+    assert after[: len(before)] == before
+    assert len(after) == len(before) + 4
+    assert [version.plan.trays for version in book.plans("Mat")] == [6, 10]
+
+
+def test_an_unfinished_draft_is_there_again_when_the_book_is_opened(
+    plan: Plan, book: Book, qtbot: QtBot
+) -> None:
+    plan.new_trial()
+    plan.edit_draft(a_draft())
+
+    plan.open_book(None)
+    plan.open_book(book)
+    settle(plan, qtbot)
+
+    assert plan.state.draft == a_draft()
+    plan.leave_draft()
+    plan.open_book(book)
+    settle(plan, qtbot)
+    assert plan.state.is_empty
+
+
+def test_the_demonstration_shows_its_plan_as_it_was_kept(
+    tmp_path: Path, qtbot: QtBot, dressed: QApplication, work: Work
+) -> None:
+    with make_demo(tmp_path / "demo") as book:
+        screen = Plan(work)
+        qtbot.addWidget(screen)
+        screen.open_book(book)
+        assert not work.jobs()  # nobody looks: the place in front reads first
+        screen.show()
+        screen.arrive()
+        settle(screen, qtbot)
+
+        assert "Kept on 28 February 2026, before the first tray was sown." in screen.pages.kept.text
+        assert screen.forward.text() == "Next: places"
+        screen.go_to_page(KeptPage.PLACES)
+        assert "All 18 trays stand on the bench." in screen.places.history.text()
+        assert not screen.places.again.isVisibleTo(screen)
+        work.stop_all()
+
+
+def test_sheets_are_saved_as_chosen(plan: Plan, tmp_path: Path, qtbot: QtBot) -> None:
+    kept(plan, qtbot)
+    plan.go_to_page(KeptPage.PRINT)
+    target = tmp_path / "sheets.pdf"
+
+    with qtbot.waitSignal(plan.told):
+        plan.save_sheets(target)
+
+    assert target.read_bytes().startswith(b"%PDF")
+
+
+def test_a_folder_that_cannot_be_written_is_told(plan: Plan, tmp_path: Path, qtbot: QtBot) -> None:
+    kept(plan, qtbot)
+    plan.go_to_page(KeptPage.PRINT)
+
+    with qtbot.waitSignal(plan.troubled) as told:
+        plan.save_sheets(tmp_path / "nowhere" / "sheets.pdf")
+
+    assert "not saved" in told.args[0]
+
+
+def test_a_late_answer_of_another_draft_is_dropped(plan: Plan, qtbot: QtBot) -> None:
+    plan.new_trial()
+    plan.edit_draft(a_draft(trays=4))
+    old = chances_of(a_draft(trays=9))
+
+    plan._was_reckoned(a_draft(trays=9), old)
+
+    assert plan.state.chances is None or plan.state.chances.draft == plan.state.draft
+
+
+def test_the_curve_passes_through_the_chance_that_is_said() -> None:
+    """R 4: six blocks of two, margin = sd, one-sided 5 %: .4408."""
+    chances = chances_of(a_draft(trays=6, measure=MeasureKind.EYE))
+
+    assert chances is not None
+    as_assumed = dict(dict(chances.curves)[1.0])
+    assert as_assumed[6.0] == pytest.approx(0.4408, abs=5e-4)
+    assert "44 %" in chances.sentences[0]
+
+
+def test_curves_rise_with_trays_and_fall_with_spread() -> None:
+    chances = chances_of(a_draft(question=Question.GAP, other=Factor(name="feed", levels=("none", "weekly"))))
+
+    assert chances is not None
+    curves = [[chance for _, chance in points] for _, points in chances.curves]
+    assert all(curve == sorted(curve) for curve in curves)
+    assert all(a >= b >= c for a, b, c in zip(*curves, strict=True))
+
+
+def test_the_chance_of_a_heat_mat_is_that_of_shelves() -> None:
+    heat = Factor(name="heat mat", levels=("without heat mat", "with heat mat"), by_shelf=True)
+    of_shelves, of_trays = chances_of(a_draft(other=heat)), chances_of(a_draft())
+
+    assert of_shelves is not None
+    assert of_trays is not None
+    assert of_shelves.of_shelves
+    assert dict(dict(of_shelves.curves)[1.0])[6.0] < dict(dict(of_trays.curves)[1.0])[6.0]
+
+
+def test_shelves_that_hold_other_trays_are_told(plan: Plan, book: Book, qtbot: QtBot) -> None:
+    book.add_tray(a_tray("Z1", shelf="B", trial=None, block=None))
+    plan.renew()
+    settle(plan, qtbot)
+    plan.new_trial()
+    plan.edit_draft(a_draft())
+    plan.go_to_step(Step.BLOCKS)
+
+    assert "(B 1)" in plan.blocks.in_use.text()
+
+
+def test_what_varies_is_not_said_to_be_the_same() -> None:
+    feed = Factor(name="feed", levels=("none", "weekly"))
+    state = PlanState(draft=a_draft(other=feed, same={"feed": "none", "watering": "top"}))
+
+    assert state.plan is not None
+    assert state.plan.same == {"watering": "top"}
+
+
+def test_state_of_nothing_is_empty() -> None:
+    assert PlanState().is_empty
+    assert PlanState().missing == ""
+
+
+@pytest.mark.parametrize("percent", [100, 150])
+@pytest.mark.parametrize("step", range(5))
+def test_nothing_runs_out_of_a_small_window(
+    plan: Plan, qtbot: QtBot, dressed: QApplication, percent: int, step: int
+) -> None:
+    font = dressed.font()
+    font.setPointSizeF(10.0 * percent / 100)
+    plan.setFont(font)
+    plan.new_trial()
+    plan.edit_draft(a_draft(other=Factor(name="feed", levels=("none", "weekly"))))
+    plan.go_to_step(step)
+    settle(plan, qtbot)
+
+    shown = [
+        part
+        for part in plan.findChildren(QWidget)
+        if isinstance(part, QLabel | QPushButton) and part.isVisible()
+    ]
+    right = max(part.mapTo(plan, QPoint(part.width(), 0)).x() for part in shown)
+    assert right <= plan.width()
+
+
+def test_number_field_steps_by_key_and_refuses_what_is_no_number(qtbot: QtBot, dressed: QApplication) -> None:
+    field = NumberField("Trays", least=1, most=9)
+    qtbot.addWidget(field)
+    told: list[float] = []
+    field.changed.connect(told.append)
+
+    qtbot.keyClick(field.field, Qt.Key.Key_Up)
+    field.field.setText("many")
+    field.field.editingFinished.emit()
+    field.field.setText("99")
+    field.field.editingFinished.emit()
+
+    assert told == [2.0, 9.0]
+    assert field.field.text() == "9"
+
+
+def test_a_field_that_nobody_has_filled_stays_empty(qtbot: QtBot, dressed: QApplication) -> None:
+    field = NumberField("Seed", unsaid="?")
+    qtbot.addWidget(field)
+
+    assert field.field.text() == ""
+    field.set(18)
+    assert field.field.text() == "18"
+
+
+def test_a_name_is_taken_on_going_on_to_the_next_field(plan: Plan, qtbot: QtBot) -> None:
+    plan.new_trial()
+    plan.go_to_step(Step.VARIES)
+    plan.treatments.more_crops.setFocus()
+    qtbot.keyClicks(plan.treatments.more_crops, " red  radish")
+    qtbot.keyClick(plan.treatments.more_crops, Qt.Key.Key_Tab)
+
+    assert plan.state.draft is not None
+    assert [crop.name for crop in plan.state.draft.crops] == ["red radish"]
+    assert plan.treatments.more_crops.text() == ""
+
+
+def test_a_name_that_waits_makes_its_button_call_for_attention(plan: Plan, qtbot: QtBot) -> None:
+    plan.new_trial()
+    plan.go_to_step(Step.VARIES)
+    field = plan.treatments.more_media
+    button = next(one for one in plan.findChildren(QPushButton) if "Another medium" in one.accessibleName())
+
+    qtbot.keyClicks(field, "coir")
+    assert button.property("role") == "main"
+    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+
+    assert button.property("role") == ""
+    assert plan.state.draft is not None
+    assert plan.state.draft.media == ("coir",)
+
+
+def test_cards_of_the_station_are_proposed_until_something_is_sown(plan: Plan, qtbot: QtBot) -> None:
+    kept(plan, qtbot)
+    plan.go_to_page(KeptPage.PRINT)
+    assert plan.print_page.kinds[SheetKind.STATION].isChecked()
+
+    plan.go_to_page(KeptPage.SOW)
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+    plan.go_to_page(KeptPage.PRINT)
+
+    assert not plan.print_page.kinds[SheetKind.STATION].isChecked()
+
+
+def test_no_kept_page_asks_for_more_height_than_a_small_window_has(plan: Plan, qtbot: QtBot) -> None:
+    kept(plan, qtbot)
+
+    for page in (plan.places, plan.print_page, plan.sow, plan.pages.kept):
+        assert page.minimumSizeHint().height() <= 12 * plan.fontMetrics().height()
+
+
+def test_photos_that_came_in_too_early_are_matched_when_the_trays_are_sown(
+    plan: Plan, book: Book, tmp_path: Path, qtbot: QtBot
+) -> None:
+    kept(plan, qtbot)
+    place = book.draws("Mat")[-1].draw.places[0]
+    note = a_note(tmp_path, "early.jpg", taken_at="2026-03-01T18:00:00", tag=place.tag_number)
+    book.keep(replace(score_note(note), score=a_score(50.0)), note)
+    plan.go_to_page(KeptPage.SOW)
+
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+
+    assert [photo.tray_code for photo in book.photos()] == [place.code]

@@ -1,0 +1,374 @@
+"""Growth, readings and events of a tray on one time axis: noted, corrected, taken out, all by keyboard."""
+
+from datetime import datetime, timedelta
+
+import pytest
+from PySide6.QtCore import QRectF, Qt
+from PySide6.QtGui import QFont, QFontMetricsF
+from PySide6.QtWidgets import QApplication, QLineEdit
+from pytestqt.qtbot import QtBot
+
+from data.book import Book
+from data.events import EventKind
+from data.readings import NewReading, ReadingKind
+from data.records import TrayId
+from gui.notes.moments import MomentEdit, show_moment
+from gui.notes.table import number_in
+from gui.notes.view import Mark, read_notes
+from gui.traysheet.growthfit import fit_tray
+from gui.traysheet.growthpage import GrowthPage
+from gui.traysheet.screen import TraySheet
+from gui.traysheet.timechart import rows_of
+from gui.traysheet.views import View
+from gui.work import Work
+from tests.data.builders import SOWN, a_kept_tray
+from tests.gui.rackbook import photograph
+
+
+def a1(book: Book) -> TrayId:
+    return next(tray.id for tray in book.trays() if tray.code == "A1")
+
+
+def a_weight(book: Book, grams: float = 900.0, day: int = 3, **special: object) -> NewReading:
+    ordinary = {"kind": ReadingKind.WEIGHT, "taken_at": SOWN + timedelta(days=day), "tray_id": a1(book)}
+    return NewReading(**(ordinary | {"value": grams} | special))  # type: ignore[arg-type]
+
+
+@pytest.fixture
+def sheet(qtbot: QtBot, dressed: QApplication, work: Work, rack_book: Book) -> TraySheet:
+    """A1 without photos, its growth in front."""
+    sheet = TraySheet(work)
+    qtbot.addWidget(sheet)
+    sheet.resize(1024, 620)
+    with qtbot.waitActive(sheet):
+        sheet.show()
+    sheet.open_book(rack_book)
+    return sheet
+
+
+def opened(sheet: TraySheet, qtbot: QtBot) -> GrowthPage:
+    assert sheet.book is not None
+    page = sheet.views.growth
+    sheet.open_tray(a1(sheet.book))
+    with qtbot.waitSignal(page.notes_read):
+        sheet.show_view(View.GROWTH)
+    return page
+
+
+def rows(page: GrowthPage) -> list[tuple[str, str]]:
+    """What and how much, newest first."""
+    model = page.table.model()
+    return [(str(model.index(n, 1).data()), str(model.index(n, 2).data())) for n in range(model.rowCount())]
+
+
+def test_a_weight_is_typed_and_kept_by_enter(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:
+    page = opened(sheet, qtbot)
+    assert page.entry.value.hasFocus()
+
+    qtbot.keyClicks(page.entry.value, "812")
+    with qtbot.waitSignal(page.notes_read):
+        qtbot.keyClick(page.entry.value, Qt.Key.Key_Return)
+
+    assert [one.value for one in rack_book.readings(a1(rack_book))] == [812]
+    assert rows(page) == [("weight", "812 g")]
+    assert rack_book.undo_text() == "weight of A1"
+    assert page.entry.value.text() == ""
+    assert page.entry.value.hasFocus()
+
+
+def test_ounces_are_understood(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:
+    page = opened(sheet, qtbot)
+
+    qtbot.keyClicks(page.entry.value, "28.6 oz")
+    qtbot.keyClick(page.entry.value, Qt.Key.Key_Return)
+
+    (kept,) = rack_book.readings(a1(rack_book))
+    assert kept.value == pytest.approx(28.6 * 28.349523125)
+
+
+def test_what_is_no_number_is_told_in_place_and_nothing_is_kept(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot
+) -> None:
+    page = opened(sheet, qtbot)
+
+    qtbot.keyClicks(page.entry.value, "heavy")
+    qtbot.keyClick(page.entry.value, Qt.Key.Key_Return)
+
+    assert page.entry.said.isVisible()
+    assert "heavy" in page.entry.said.text()
+    assert rack_book.readings(a1(rack_book)) == ()
+
+
+def test_an_unusual_number_is_kept_and_doubted(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:
+    rack_book.add_readings([a_weight(rack_book, 900)])
+    page = opened(sheet, qtbot)
+
+    qtbot.keyClicks(page.entry.value, "90")
+    with qtbot.waitSignal(page.notes_read):
+        qtbot.keyClick(page.entry.value, Qt.Key.Key_Return)
+
+    assert len(rack_book.readings(a1(rack_book))) == 2
+    assert "90 g stands against 900 g before" in page.entry.said.text()
+
+
+def test_an_event_has_a_mark_with_its_words(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:
+    page = opened(sheet, qtbot)
+    page.entry.choose(EventKind.WATERED)
+    assert not page.entry.value.isVisible()
+
+    qtbot.keyClicks(page.entry.note, "from below")
+    with qtbot.waitSignal(page.notes_read):
+        qtbot.keyClick(page.entry.note, Qt.Key.Key_Return)
+
+    (event,) = rack_book.events(a1(rack_book))
+    assert (event.kind, event.note) == (EventKind.WATERED, "from below")
+    assert "watered on day 7" in page.chart.accessibleDescription()
+
+
+def test_the_evening_is_told_as_the_day_that_the_morning_was(rack_book: Book) -> None:
+    tray = rack_book.tray(a1(rack_book))
+    midnight = datetime.combine(tray.sown_at, datetime.min.time())
+    hours = (0, 7, 20, 23)
+    for hour in hours:
+        rack_book.add_event([tray.id], EventKind.WATERED, midnight + timedelta(days=3, hours=hour))
+
+    notes = read_notes(rack_book, tray)
+
+    assert tray.sown_at > midnight
+    assert [notes.calendar_day(mark.day) for mark in notes.marks] == [3] * len(hours)
+
+
+def test_thrown_away_wants_a_reason_and_takes_the_tray_from_the_rack(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot
+) -> None:
+    tray = a1(rack_book)
+    page = opened(sheet, qtbot)
+    sheet.show_view(View.PICTURE)
+
+    qtbot.mouseClick(sheet.side.throw, Qt.MouseButton.LeftButton)
+    assert page.entry.note.hasFocus()
+    qtbot.keyClick(page.entry.note, Qt.Key.Key_Return)
+    assert "Say why" in page.entry.said.text()
+    qtbot.keyClicks(page.entry.note, "mold")
+    qtbot.keyClick(page.entry.note, Qt.Key.Key_Return)
+
+    assert rack_book.tray(tray).ended_why == "mold"
+    assert sheet.about.text() == "thrown away on 8 Mar 2026: mold"
+    qtbot.mouseClick(sheet.side.reopen, Qt.MouseButton.LeftButton)
+    assert rack_book.tray(tray).done_at is None
+
+
+def test_a_reading_is_corrected_in_the_table_and_undone(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot
+) -> None:
+    rack_book.add_readings([a_weight(rack_book, 900)])
+    page = opened(sheet, qtbot)
+    page.table.setFocus()
+    page.table.setCurrentIndex(page.table.model().index(0, 2))
+
+    qtbot.keyClick(page.table, Qt.Key.Key_Return)
+    editor = page.table.findChild(QLineEdit)
+    assert editor is not None
+    editor.selectAll()
+    qtbot.keyClicks(editor, "950")
+    with qtbot.waitSignal(page.notes_read):
+        qtbot.keyClick(editor, Qt.Key.Key_Return)
+
+    assert rows(page) == [("weight", "950 g")]
+    rack_book.undo()
+    with qtbot.waitSignal(page.notes_read):
+        sheet.renew()
+    assert rows(page) == [("weight", "900 g")]
+
+
+def test_the_time_of_a_reading_is_corrected_in_the_table(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot
+) -> None:
+    rack_book.add_readings([a_weight(rack_book, 900)])
+    page = opened(sheet, qtbot)
+    page.table.setFocus()
+    page.table.setCurrentIndex(page.table.model().index(0, 0))
+
+    qtbot.keyClick(page.table, Qt.Key.Key_Return)
+    editor = page.table.findChild(MomentEdit)
+    assert editor is not None
+    show_moment(editor, datetime(2026, 3, 5, 7, 30))
+    with qtbot.waitSignal(page.notes_read):
+        qtbot.keyClick(editor, Qt.Key.Key_Return)
+
+    (kept,) = rack_book.readings(a1(rack_book))
+    assert kept.taken_at == datetime(2026, 3, 5, 7, 30)
+
+
+def test_delete_takes_a_reading_out_and_undo_brings_it_back(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot
+) -> None:
+    rack_book.add_readings([a_weight(rack_book, 900)])
+    page = opened(sheet, qtbot)
+    page.table.setFocus()
+    page.table.setCurrentIndex(page.table.model().index(0, 0))
+
+    with qtbot.waitSignal(page.notes_read):
+        qtbot.keyClick(page.table, Qt.Key.Key_Delete)
+
+    assert rows(page) == []
+    rack_book.undo()
+    assert [one.value for one in rack_book.readings(a1(rack_book))] == [900]
+
+
+def test_deleting_the_event_that_ended_a_tray_puts_it_back_on_the_rack(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot
+) -> None:
+    tray = a1(rack_book)
+    rack_book.add_event([tray], EventKind.CUT, rack_book.now())
+    page = sheet.views.growth
+    sheet.open_tray(tray)
+    with qtbot.waitSignal(page.notes_read):
+        sheet.show_view(View.GROWTH)
+    page.table.setCurrentIndex(page.table.model().index(0, 0))
+
+    qtbot.keyClick(page.table, Qt.Key.Key_Delete)
+
+    assert rack_book.tray(tray).done_at is None
+
+
+def test_letters_in_the_table_are_keys_of_the_sheet(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:
+    rack_book.add_readings([a_weight(rack_book)])
+    page = opened(sheet, qtbot)
+    page.table.setFocus()
+
+    qtbot.keyClick(page.table, Qt.Key.Key_P)
+
+    assert sheet.views.view is View.PICTURE
+
+
+def test_the_air_over_the_shelf_is_shown_where_the_tray_has_no_logger_of_its_own(rack_book: Book) -> None:
+    tray = rack_book.tray(a1(rack_book))
+    on_shelf = {"kind": ReadingKind.AIR_TEMPERATURE, "tray_id": None, "shelf": "A", "source": "logger"}
+    rack_book.add_readings(
+        [a_weight(rack_book, 21.5, **on_shelf), a_weight(rack_book, 19.0, day=-2, **on_shelf)]
+    )
+
+    notes = read_notes(rack_book, tray)
+
+    assert [lane.series for lane in notes.lanes] == [((), ((3.0, 21.5),))]
+    assert notes.rows == ()  # a logger's rows are drawn, not listed
+
+
+def test_marks_that_lie_close_together_stand_in_rows() -> None:
+    metrics = QFontMetricsF(QFont())
+    marks = tuple(Mark(day=3 + k / 100, words="watered") for k in range(3))
+
+    placed = rows_of(marks, QRectF(40, 0, 600, 80), 10.0, metrics)
+
+    assert [row for _, _, row in placed] == [0, 1, 2]
+
+
+def test_words_that_would_leave_the_chart_stand_left_of_their_mark() -> None:
+    metrics = QFontMetricsF(QFont())
+
+    ((x, words_x, _),) = rows_of(
+        (Mark(day=9.9, words="mold taken out"),), QRectF(40, 0, 600, 80), 10.0, metrics
+    )
+
+    assert words_x is not None
+    assert words_x < x
+
+
+@pytest.mark.parametrize(("text", "number"), [("20,5", 20.5), (" 7 ", 7.0), ("−3", -3.0), ("x", None)])
+def test_a_number_is_read_with_comma_or_point(text: str, number: float | None) -> None:
+    assert number_in(text) == number
+
+
+# --- the fitted curve
+
+
+LOGISTIC = tuple((day, 95 / (1 + 2.718281828 ** (-(day - 5.0) / 0.6))) for day in range(2, 10))
+
+
+def test_the_fitted_curve_goes_through_the_days_and_its_interval_holds_them(rack_book: Book) -> None:
+    noisy = tuple((float(day), value + (1.0 if day % 2 else -1.0)) for day, value in LOGISTIC)
+
+    fitted = fit_tray(rack_book, a_kept_tray(1), noisy, 9.0)
+
+    at_five = min(fitted.line, key=lambda point: abs(point[0] - 5.0))
+    assert at_five[1] == pytest.approx(95 / 2, abs=6)
+    assert all(
+        low[1] <= value[1] <= high[1]
+        for low, value, high in zip(fitted.low, fitted.line, fitted.high, strict=True)
+    )
+    assert "Half of the tray was covered on day 5." in fitted.words[0]
+
+
+def test_too_few_days_say_so_instead_of_a_curve(rack_book: Book) -> None:
+    fitted = fit_tray(rack_book, a_kept_tray(1), ((2.0, 1.0), (3.0, 4.0)), 3.0)
+
+    assert fitted.line == ()
+    assert "needs" in fitted.words[0]
+
+
+def test_the_day_of_the_cut_is_said_in_words(rack_book: Book) -> None:
+    rack_book.set_crop("broccoli", cut_from_day=9.0, cut_to_day=11.0)
+
+    fitted = fit_tray(rack_book, a_kept_tray(1), LOGISTIC, 9.0)
+
+    assert fitted.cut == (10.0, 9.0, 11.0)
+    assert any("Expected cut: day 10 (11 Mar), between day 9 and day 11." in words for words in fitted.words)
+
+
+def test_the_chart_is_told_in_words_with_what_the_curve_says(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot, tmp_path
+) -> None:
+    for day, coverage in LOGISTIC[:7]:
+        taken = (SOWN + timedelta(days=day)).isoformat()
+        photograph(rack_book, "A1", tmp_path, coverage=round(coverage, 1), taken_at=taken)
+    sheet.open_tray(a1(rack_book))
+
+    qtbot.waitUntil(lambda: bool(sheet.side.told.text()), timeout=10_000)
+
+    assert sheet.side.told.text().startswith("Half of the tray was covered on day 5")
+    assert sheet.side.told.text() in sheet.side.growth.accessibleDescription().replace("; ", " ")
+
+
+@pytest.mark.parametrize(("medium", "told"), [("fibre mat", True), ("coir", False)])
+def test_mates_on_other_media_are_told_of_beside_their_curves(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot, tmp_path, medium: str, told: bool
+) -> None:
+    tray, mate = (one for one in rack_book.trays() if one.code in ("A1", "A2"))
+    with rack_book.writing() as db:
+        other = db.execute("SELECT id FROM medium WHERE name = ?", (medium,)).fetchone()
+        other = other[0] if other else db.table("medium").insert({"name": medium}).last_pk
+        db.table("tray").update(mate.id, {"medium": other})
+    for code in (tray.code, mate.code):
+        photograph(rack_book, code, tmp_path, coverage=60.0, taken_at=(SOWN + timedelta(days=5)).isoformat())
+    sheet.open_tray(tray.id)
+    sheet.show_view(View.GROWTH)
+
+    page = sheet.views.growth
+    qtbot.waitUntil(lambda: bool(page.words.text()), timeout=10_000)
+    assert ("Block mates on other media are drawn too." in page.words.text()) is told
+
+
+def test_a_date_before_the_sowing_is_asked_about(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:
+    page = opened(sheet, qtbot)
+    page._add_reading(ReadingKind.WEIGHT, 800.0, datetime(2025, 3, 8), "")
+
+    assert "before the tray was sown" in page.entry.said.text()
+    assert rack_book.readings(a1(rack_book)) == ()
+
+
+def test_the_page_follows_the_row_that_is_chosen(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:
+    rack_book.add_readings([a_weight(rack_book, 900 + n, day=n % 7) for n in range(40)])
+    page = opened(sheet, qtbot)
+    page.table.setFocus()
+    bar = page.roll.verticalScrollBar()
+    qtbot.waitUntil(lambda: bar.maximum() > 40 * page.table.rowHeight(0) / 2)
+    page.table.setCurrentIndex(page.table.model().index(0, 0))
+    before = bar.value()
+
+    page.table.setCurrentIndex(page.table.model().index(39, 0))
+
+    assert bar.value() > before
+    row = page.table.visualRect(page.table.currentIndex())
+    seen = page.table.viewport().mapTo(page.roll.viewport(), row.center())
+    assert page.roll.viewport().rect().contains(seen)
