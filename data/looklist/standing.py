@@ -6,9 +6,9 @@ Not   what a tray is held against (`view.py`), what is out of line (`emergence.p
 """
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
 from datetime import date
 from statistics import median
+from typing import NamedTuple
 
 from data.numbers import PhotoId
 from data.records import DayNumbers
@@ -16,9 +16,11 @@ from data.records import DayNumbers
 __all__ = ["Days", "Number", "Standing", "by_day"]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Standing:
-    """The numbers of one day: the median over the usable photos of that day, by one version of the method."""
+class Standing(NamedTuple):
+    """The numbers of one day: the median over the usable photos of that day, by one version of the method.
+
+    A tuple for the same reason as `DayNumbers`.
+    """
 
     photo_id: PhotoId
     method: str
@@ -55,16 +57,16 @@ def _standing(photos: Sequence[DayNumbers], method: str) -> Standing:
 
 def _of_one(photo: DayNumbers, method: str) -> Standing:
     return Standing(
-        photo_id=photo.photo_id,
-        method=method,
-        coverage=photo.coverage or 0.0,
-        uniformity=photo.uniformity,
-        edge_deficit=photo.edge_deficit,
-        gap_share=photo.gap_share,
-        lightness=photo.lightness if photo.corrected else None,
-        dark_green=photo.dark_green if photo.corrected else None,
-        cells=photo.cells,
-        bed_share=photo.bed_share,
+        photo.photo_id,
+        method,
+        photo.coverage or 0.0,
+        photo.uniformity,
+        photo.edge_deficit,
+        photo.gap_share,
+        photo.lightness if photo.corrected else None,
+        photo.dark_green if photo.corrected else None,
+        photo.cells,
+        photo.bed_share,
     )
 
 

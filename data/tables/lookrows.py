@@ -29,7 +29,7 @@ Row = sqlite3.Row
 EARLIER_TRAYS = 8
 
 NUMBERS = f"""
-    SELECT t.id AS tray, p.id AS photo, p.taken_at, p.needs_corners, p.refusal,
+    SELECT t.id AS tray, p.id AS photo, p.taken_at, p.refusal, p.needs_corners,
            s.method, s.sure, s.coverage, s.uniformity, s.edge_deficit, s.gap_share,
            s.lightness, s.dark_green, s.corrected_by, s.cells, s.bed_share
       FROM tray t
@@ -105,26 +105,26 @@ class PastLook:
 def numbers_of(row: Row) -> DayNumbers:
     """What the look list asks of one photo; thousands of rows a morning, so by place and not by name."""
     (
-        tray, photo, taken_at, needs_corners, refusal, method, sure, coverage, uniformity, edge_deficit,
+        tray, photo, taken_at, refusal, needs_corners, method, sure, coverage, uniformity, edge_deficit,
         gap_share, lightness, dark_green, corrected_by, cells, bed_share,
     ) = row  # fmt: skip
     return DayNumbers(
-        tray_id=tray,
-        photo_id=photo,
-        taken_at=datetime.fromisoformat(taken_at),
-        refusal=None if refusal is None else reason_of(refusal),
-        needs_corners=bool(needs_corners),
-        method=method,
-        sure=bool(sure),
-        coverage=coverage,
-        uniformity=uniformity,
-        edge_deficit=edge_deficit,
-        gap_share=gap_share,
-        lightness=lightness,
-        dark_green=dark_green,
-        corrected=corrected_by == "patch",
-        cells=cells or b"",
-        bed_share=bed_share,
+        tray,
+        photo,
+        datetime.fromisoformat(taken_at),
+        None if refusal is None else reason_of(refusal),
+        bool(needs_corners),
+        method,
+        bool(sure),
+        coverage,
+        uniformity,
+        edge_deficit,
+        gap_share,
+        lightness,
+        dark_green,
+        corrected_by == "patch",
+        cells or b"",
+        bed_share,
     )
 
 

@@ -6,7 +6,7 @@ Not   what counts as good (`tests/bench/test_look_alarm.py`, `test_alarm.py`)
 """
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 
 import numpy as np
 
@@ -158,7 +158,7 @@ def play_disturbed(name: str, seed: int, mates: int = 5) -> Outcome:
         if name == "one bad photo" and day == odd_day:
             photos[day][0] = block[0].numbers(day, bad=True)
         elif name == "wrong tag for a day" and day == odd_day:
-            photos[day][0] = replace(other.numbers(day), tray_id=mine.tray_id, photo_id=mine.photo_id)
+            photos[day][0] = other.numbers(day)._replace(tray_id=mine.tray_id, photo_id=mine.photo_id)
         elif name == "missing days" and rng.random() < 0.35:
             photos[day] = photos[day][1:]
         elif name == "another method" and day >= odd_day:

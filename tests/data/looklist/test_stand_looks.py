@@ -207,15 +207,15 @@ def test_a_deep_mat_is_held_against_its_mates_by_the_growing_bed() -> None:
 
 def test_where_one_mate_does_not_know_its_bed_all_are_counted_of_the_inner_area() -> None:
     photos = beside_peat(bed_share=95.0)
-    photos[-1] = replace(photos[-1], bed_share=None)  # of tray 4 on the second day
-    photos[-2] = replace(photos[-2], bed_share=None)
+    photos[-1] = photos[-1]._replace(bed_share=None)  # of tray 4 on the second day
+    photos[-2] = photos[-2]._replace(bed_share=None)
 
     assert only(told(photos)).sentence.startswith("Coverage 72 %, 12 points below the middle")
 
 
 def test_two_photos_of_a_day_know_their_bed_only_where_both_do() -> None:
     photos = beside_peat(bed_share=95.0)
-    again = [replace(one, taken_at=one.taken_at + timedelta(hours=1), bed_share=None) for one in photos[:2]]
+    again = [one._replace(taken_at=one.taken_at + timedelta(hours=1), bed_share=None) for one in photos[:2]]
 
     assert only(told([*photos, *again])).sentence.startswith("Coverage 72 %, 12 points below the middle")
 
