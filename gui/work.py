@@ -41,10 +41,13 @@ class Job(QObject):
     failed = Signal(object)  # the exception
     cancelled = Signal()
 
-    def __init__(self, task: Task, words: str, parent: QObject, *, whole: bool = False) -> None:
+    def __init__(
+        self, task: Task, words: str, parent: QObject, *, whole: bool = False, brief: bool = False
+    ) -> None:
         super().__init__(parent)
         self.words = words  # what it does, for the progress strip; empty for what is soon over
         self.whole = whole  # stopped on the way, nothing of it is kept
+        self.brief = brief  # over in seconds and not to be stopped on the way
         self.token = CancelToken()
         self.told_elsewhere = False  # what is in front shows its progress itself
         self.done, self.total = 0, 0
@@ -144,12 +147,13 @@ class Work(QObject):
                 self._scorers = _threads(self._workers) if self._farm is None else _called_on(self._farm)
             return self._scorers
 
-    def start(self, task: Task, words: str = "", *, whole: bool = False) -> Job:
+    def start(self, task: Task, words: str = "", *, whole: bool = False, brief: bool = False) -> Job:
         """Run `task`; with `words` it is shown in the progress strip and can be cancelled there.
 
         `whole`: it is done wholly or not at all; the strip says so while it is being stopped.
+        `brief`: it takes seconds and cannot be stopped; the strip offers no Cancel.
         """
-        job = Job(task, words, self, whole=whole)
+        job = Job(task, words, self, whole=whole, brief=brief)
         self._jobs.append(job)
         job.progressed.connect(self.changed)
         if self._closed:

@@ -36,6 +36,7 @@ class ProgressLine(QFrame):
         self.cancel.setAccessibleName(self.tr("Cancel: {work}").format(work=job.words))
         self.cancel.clicked.connect(job.cancel)
         self.cancel.clicked.connect(self.renew)
+        self.cancel.setHidden(job.brief)
         row = QHBoxLayout(self)
         row.setContentsMargins(Space.L, Space.XS, Space.L, Space.XS)
         row.setSpacing(Space.M)

@@ -94,7 +94,7 @@ class Following(QObject):
             return book.undo()
 
         self.undo_shown.emit(None, None)  # one thing at a time
-        job = self._work.start(task, self.tr("Taking back"))
+        job = self._work.start(task, self.tr("Taking back"), brief=True)
         job.finished.connect(self._undone)
         job.failed.connect(self._not_undone)
 

@@ -102,7 +102,7 @@ class MaterialDesk(QObject):
         def copy(_token: CancelToken, _report: Report) -> int:
             return book.keep_heap_photos(test, paths, book.now())
 
-        job = self._work.start(copy, self.tr("Copying photos of the heap"))
+        job = self._work.start(copy, self.tr("Copying photos of the heap"), brief=True)
         job.finished.connect(self._copied)
         job.failed.connect(self._failed)
 

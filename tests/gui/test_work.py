@@ -199,6 +199,17 @@ def test_the_strip_says_what_stays_of_work_that_is_being_stopped(
     stopped.set()
 
 
+def test_work_that_cannot_be_stopped_offers_no_cancel(qtbot: QtBot, work: Work) -> None:
+    strip = ProgressStrip(work)
+    qtbot.addWidget(strip)
+    job = work.start(walk_for_ever, "Taking back", brief=True)
+    qtbot.waitUntil(lambda: len(strip.lines()) == 1)
+
+    assert strip.lines()[0].cancel.isHidden()
+    assert "Taking back" in strip.lines()[0].words.text()
+    job.cancel()
+
+
 def test_short_work_without_words_is_not_shown(qtbot: QtBot, work: Work) -> None:
     strip = ProgressStrip(work)
     qtbot.addWidget(strip)
