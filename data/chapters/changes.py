@@ -14,7 +14,7 @@ from data.chapters.reader import Reader
 from data.errors import CannotUndo
 from data.records import Change
 from data.tables import correctionrows
-from data.tables.journal import Recorder, apply_images, can_be_redone, from_text
+from data.tables.journal import Recorder, apply_images, can_be_redone, from_text, names_tables_of
 from data.tables.rows import time_text
 
 __all__ = ["Changes"]
@@ -66,7 +66,7 @@ class Changes(Reader):
                 if row is None:
                     return None
                 text = str(row["text"])
-                if self._is_outdated(row["images"]):
+                if self._is_outdated(row["images"]) or not names_tables_of(db, row["images"]):
                     raise CannotUndo(self.folder, change=text)
                 db.execute(queries.LATE_FOREIGN_KEYS)
                 apply_images(db, row["images"], forward=forward)

@@ -19,7 +19,16 @@ from data import queries
 if TYPE_CHECKING:
     from sqlite_utils import Database
 
-__all__ = ["TOLD_EVERY", "Recorder", "Step", "apply_images", "as_text", "can_be_redone", "from_text"]
+__all__ = [
+    "TOLD_EVERY",
+    "Recorder",
+    "Step",
+    "apply_images",
+    "as_text",
+    "can_be_redone",
+    "from_text",
+    "names_tables_of",
+]
 
 Values = Mapping[str, Any]
 Step = Callable[[int, int], None]  # done, total
@@ -117,6 +126,11 @@ def apply_images(db: "Database", images: str, *, forward: bool) -> None:
             table.insert(wanted)
         else:
             table.update(image["id"], wanted)
+
+
+def names_tables_of(db: "Database", images: str) -> bool:
+    """Whether the images speak of the book's own tables alone: a packed book may come from anywhere."""
+    return {image["table"] for image in from_text(images)} <= set(db.table_names())
 
 
 def can_be_redone(images: str) -> bool:

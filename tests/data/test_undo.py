@@ -110,6 +110,18 @@ def test_an_added_tray_is_taken_back_with_the_crop_and_medium_it_brought(book: B
     assert contents(book) == before
 
 
+def test_a_change_that_names_what_is_no_table_is_not_taken_back(book: Book) -> None:
+    book.add_tray(a_tray("D1"))
+    with book.writing() as db:
+        db.execute("UPDATE change SET images = replace(images, '\"tray\"', '\"sqlite_schema; --\"')")
+    before = contents(book)
+
+    with pytest.raises(CannotUndo):
+        book.undo()
+
+    assert contents(book) == before
+
+
 def test_a_tray_with_photos_cannot_be_taken_back(book: Book, phone: Path) -> None:
     book.add_tray(a_tray("D1", tag_number=50))
     bring(book, a_note(phone, tag=50))
