@@ -237,47 +237,6 @@ def _by_year(group: Sequence[ClockPhoto], known: datetime) -> timedelta | None:
 def _doubt(group: Sequence[ClockPhoto], fault: ClockFault, shift: timedelta, *, exact: bool) -> ClockDoubt:
     ordered = sorted(group, key=lambda photo: (photo.taken_at, photo.id))
     first = ordered[0].taken_at
-    values = {
-        "photos": Sentence("1 photo") if len(ordered) == 1 else Sentence("{n} photos", n=len(ordered)),
-        "wrong": _moment(first),
-        "right": _moment(first + shift),
-    }
-    if fault is ClockFault.ZONE and exact:
-        sentence = Sentence(
-            "{photos}: the camera's clock must go {hours:+g} hours to agree with the files: it has another "
-            "time zone, or missed the change to summer time. The first one says {wrong}, its file {right}.",
-            hours=shift / HOUR, **values,
-        )  # fmt: skip
-    elif fault is ClockFault.ZONE and _is_night(first):
-        sentence = Sentence(
-            "{photos}: taken in the night, says the camera, at {wrong}; the walks of other days were by day. "
-            "Moved by whole hours that would be {right}.", **values,
-        )  # fmt: skip
-    elif fault is ClockFault.ZONE:
-        sentence = Sentence(
-            "{photos}: taken after coming in, says the camera; its clock is ahead by {hours:.0f} hours or "
-            "more. The first one says {wrong}, that would be {right}.",
-            hours=-shift / HOUR, **values,
-        )  # fmt: skip
-    elif fault is ClockFault.YEAR:
-        sentence = Sentence(
-            "{photos}: the camera says another year. The first one says {wrong}, that would be {right}.",
-            **values,
-        )
-    elif exact:
-        sentence = Sentence(
-            "{photos}: the camera's clock is wrong. The first one says {wrong}, its file {right}.", **values
-        )
-    elif first > ordered[0].added_at:
-        sentence = Sentence(
-            "{photos}: from days to come, says the camera; its clock is wrong. The first one says {wrong}; "
-            "by the time of coming in it is about {right}.", **values,
-        )  # fmt: skip
-    else:
-        sentence = Sentence(
-            "{photos}: from before the first sowing, says the camera; its clock was probably reset. The "
-            "first one says {wrong}; by the time of coming in it is about {right}.", **values,
-        )  # fmt: skip
     return ClockDoubt(
         photo_ids=tuple(photo.id for photo in ordered),
         fault=fault,
@@ -286,8 +245,54 @@ def _doubt(group: Sequence[ClockPhoto], fault: ClockFault, shift: timedelta, *, 
         first=first,
         last=ordered[-1].taken_at,
         most=min(photo.added_at - photo.taken_at for photo in ordered) + SLACK,
-        sentence=sentence,
+        sentence=_in_words(fault, first, shift, len(ordered), ordered[0].added_at, exact=exact),
     )
+
+
+def _in_words(
+    fault: ClockFault, first: datetime, shift: timedelta, count: int, came_in: datetime, *, exact: bool
+) -> Sentence:
+    """Why the clock of `count` photos is doubted; `first` and `came_in` are the first one's."""
+    values = {
+        "photos": Sentence("1 photo") if count == 1 else Sentence("{n} photos", n=count),
+        "wrong": _moment(first),
+        "right": _moment(first + shift),
+    }
+    if fault is ClockFault.ZONE and exact:
+        return Sentence(
+            "{photos}: the camera's clock must go {hours:+g} hours to agree with the files: it has another "
+            "time zone, or missed the change to summer time. The first one says {wrong}, its file {right}.",
+            hours=shift / HOUR, **values,
+        )  # fmt: skip
+    if fault is ClockFault.ZONE and _is_night(first):
+        return Sentence(
+            "{photos}: taken in the night, says the camera, at {wrong}; the walks of other days were by day. "
+            "Moved by whole hours that would be {right}.", **values,
+        )  # fmt: skip
+    if fault is ClockFault.ZONE:
+        return Sentence(
+            "{photos}: taken after coming in, says the camera; its clock is ahead by {hours:.0f} hours or "
+            "more. The first one says {wrong}, that would be {right}.",
+            hours=-shift / HOUR, **values,
+        )  # fmt: skip
+    if fault is ClockFault.YEAR:
+        return Sentence(
+            "{photos}: the camera says another year. The first one says {wrong}, that would be {right}.",
+            **values,
+        )
+    if exact:
+        return Sentence(
+            "{photos}: the camera's clock is wrong. The first one says {wrong}, its file {right}.", **values
+        )
+    if first > came_in:
+        return Sentence(
+            "{photos}: from days to come, says the camera; its clock is wrong. The first one says {wrong}; "
+            "by the time of coming in it is about {right}.", **values,
+        )  # fmt: skip
+    return Sentence(
+        "{photos}: from before the first sowing, says the camera; its clock was probably reset. The "
+        "first one says {wrong}; by the time of coming in it is about {right}.", **values,
+    )  # fmt: skip
 
 
 def _moment(at: datetime) -> Sentence:

@@ -110,59 +110,74 @@ class _TrialReading(Terms):
     def _one(self, crop: str, trays: Sequence[Tray], kind: MeasureKind) -> CropVerdict | None:
         treated = tuple(tray for tray in trays if tray.id in self.treatments)
         day, day_fixed = self.day(crop, trays)
-        read = ComparedDay()
-        if kind is MeasureKind.SCORE:
-            read = compared_day(self._photos_of(treated, day))
-            running = self._running(treated, day)
-            numbers = canopy_numbers(treated, read, self.words, self.rule, running)
-        elif kind is MeasureKind.YIELD:
-            grams = self.book.fresh_masses(self.trial)
-            if not any(tray.id in grams for tray in treated):
-                return None
-            numbers = yield_numbers(treated, grams, self.words, self.rule)
-        else:
-            numbers = eye_numbers(treated, self.book.eye_scores(self.trial))
-            if all(number.value is None for number in numbers):
-                return None
+        score = kind is MeasureKind.SCORE
+        read = compared_day(self._photos_of(treated, day)) if score else ComparedDay()
+        numbers = self._numbers(kind, treated, read, day)
+        if numbers is None:
+            return None
         measure, fixed = self.measure(kind)
         table = self._table(numbers)
         so_far = self._so_far(treated, numbers, kind)
-        camera_sd = self._camera_sd(numbers, read.method)
-        verdict = self._compared(table, measure, so_far, camera_sd)
-        notes = [
+        verdict = self._compared(table, measure, so_far, self._camera_sd(numbers, read.method))
+        notes = (
             *bookwords.beforehand(self.versions, measure, verdict, day=day, fixed=fixed, day_fixed=day_fixed),
             *read.words(treated),
             *bookwords.missing_trays(numbers),
             *bookwords.untreated(trays, self.treatments),
             *half_way(table, self.trusted or ""),
-        ]
-        found = CropVerdict(
+        )
+        return CropVerdict(
             trial=self.trial,
             crop=crop,
             kind=kind,
             scale=Scale(unit=UNITS[kind], digits=1),
             verdict=verdict,
             decides=self.decides(kind),
-            on_day=day if kind is MeasureKind.SCORE else None,
+            on_day=day if score else None,
             method=read.method,
             counted=read.counted,
             numbers=numbers,
             treatments={tray.id: self.treatments[tray.id] for tray in treated},
             lost=lost_to_mold(self.treatments, treated, mold_areas(self.words)),
-            movers=self._movers(numbers) if kind is MeasureKind.SCORE else (),
-            notes=tuple(notes),
+            movers=self._movers(numbers) if score else (),
+            notes=notes,
+            otherwise=self._otherwise(verdict, table, treated, numbers, read),
         )
-        asked_otherwise = rechecks(
+
+    def _numbers(
+        self, kind: MeasureKind, treated: Sequence[Tray], read: ComparedDay, day: int | None
+    ) -> tuple[TrayNumber, ...] | None:
+        """One number a tray; None where a measure beside the score was never taken."""
+        if kind is MeasureKind.SCORE:
+            running = self._running(treated, day)
+            return canopy_numbers(treated, read, self.words, self.rule, running)
+        if kind is MeasureKind.YIELD:
+            grams = self.book.fresh_masses(self.trial)
+            taken = any(tray.id in grams for tray in treated)
+            return yield_numbers(treated, grams, self.words, self.rule) if taken else None
+        numbers = eye_numbers(treated, self.book.eye_scores(self.trial))
+        return None if all(number.value is None for number in numbers) else numbers
+
+    def _otherwise(
+        self,
+        verdict: Verdict,
+        table: Sequence[Measured],
+        treated: Sequence[Tray],
+        numbers: Sequence[TrayNumber],
+        read: ComparedDay,
+    ) -> tuple[Otherwise, ...]:
+        """What the same trays say where it is asked otherwise."""
+        moldy = mold_areas(self.words)
+        return rechecks(
             verdict,
             table,
             by_shelf=self.by_shelf(),
-            moldy={tray.code for tray in treated if tray.id in mold_areas(self.words)},
+            moldy={tray.code for tray in treated if tray.id in moldy},
             shift=self._shift(numbers) if read.counted is CountedOf.INNER else 0.0,
             other_height=self._other_height(treated),
             other_area=self._by_other_area(treated, read),
             other_method=self._by_other_method(treated, read),
         )
-        return replace(found, otherwise=asked_otherwise)
 
     def _photos_of(self, trays: Sequence[Tray], day: int | None) -> tuple[PhotoNumbers, ...]:
         if day is None:
