@@ -14,7 +14,7 @@ from vision.alignment import Alignment
 from vision.fates import SuspectHistory, fates
 from vision.laid import Area, Cells, Laid, areas_of, cells_of
 from vision.reason import Reason
-from vision.suspects import Suspect
+from vision.suspect import Suspect
 from vision.tissue import Labels, canopy
 from vision.topview import TOP_HEIGHT, TOP_WIDTH
 

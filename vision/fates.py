@@ -17,7 +17,7 @@ import numpy as np
 
 from vision.alignment import Affine, Alignment, moved
 from vision.history import Became, Course, courses
-from vision.suspects import Suspect
+from vision.suspect import Suspect
 from vision.tissue import Mask
 from vision.topview import PX_PER_MM
 

@@ -11,7 +11,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 
 from vision.stand import Stand, measure_stand
-from vision.suspects import Suspect
+from vision.suspect import Suspect
 from vision.tissue import Labels
 from vision.topview import TOP_HEIGHT, TOP_WIDTH, top_scale
 

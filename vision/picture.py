@@ -19,7 +19,7 @@ from numpy.typing import NDArray
 
 from vision.cells import CELL_COLUMNS, CELL_ROWS, cell_edges
 from vision.stand import Stand
-from vision.suspects import Suspect
+from vision.suspect import Suspect
 from vision.tissue import Labels, Mask, canopy
 from vision.topview import PX_PER_MM
 

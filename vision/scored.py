@@ -16,7 +16,7 @@ from vision.photo import Pixels, Point
 from vision.place import SURE
 from vision.reason import Reason
 from vision.stand import Stand
-from vision.suspects import Suspect
+from vision.suspect import Suspect
 from vision.tissue import Labels
 from vision.topview import LONG_MM, SHORT_MM
 

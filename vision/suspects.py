@@ -2,17 +2,16 @@
 
 In    top view, uint8 (rows, columns, 3), sRGB; its `TissueMap`; scale in px/mm; what is known of the tray
 Out   `Suspect`s: place in mm from the top view's top left corner, area in cm2, confidence, reasons in words
-Not   which pixels are fuzz (`tissue.py`), what a person said (the book), what changed since yesterday
+Not   which pixels are fuzz (`tissue.py`), what day and medium say to it (`suspect.py`), what a person said
+      (the book), what changed since yesterday
 
 Where the tissue method tells chances of its labels, patches are those cells that `moldchance.py` takes for
-mold; else those that the plain felt rule marks. White root hairs stand in fans around sprouts on the first
-days and fade: what is white then counts half, and the reason says so.
+mold; else those that the plain felt rule marks.
 
 A suspect is a reason to look, no finding; no suspect is no proof that a tray is safe.
 """
 
-from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 import cv2
 import numpy as np
@@ -21,14 +20,14 @@ from numpy.typing import NDArray
 from vision.cielab import lab
 from vision.moldchance import SEEN, Cells, mold_cells
 from vision.sparkle import dullness, sparkle
+from vision.suspect import MAY_BE_HAIRS, UNKNOWN_WHITE, Suspect, TrayFacts, surest_first, with_facts
 from vision.tissue import Label, Labels, Mask, Pixels, TissueMap, canopy
 from vision.topview import PX_PER_MM
 
-__all__ = ["Suspect", "TrayFacts", "find_suspects", "suspects_in", "with_facts"]
+__all__ = ["find_suspects", "suspects_in"]
 
 JOIN_MM = 6.0  # pieces nearer than this, seen between leaves, are one patch
 LEAST_CM2 = 1.0
-LEAST_CONFIDENCE = 0.25
 RING_MM = 8.0  # the patch is compared with the bare ground so far around it
 LEAST_GROUND = 0.1  # of the ring, before the comparison is made
 MOST_WALL = 0.15  # of the ring: more, and the patch may be the wall
@@ -36,9 +35,6 @@ AMONG_LEAVES = 0.3  # of the ring
 WALL_MM = 20.0  # nearer to the edge than this lies the wall or the medium's torn border
 COMMON = 0.25  # of all fuzz: many small patches are hulls of that colour
 WHITE = 75.0  # L*: root hairs and burnt spots are lighter, felt is grey
-HAIRY_DAYS = (0.5, 5.0)  # since sowing: root hairs stand there (several growers' pages agree; no study found)
-MAY_BE_HAIRS, HAIRY_WHITE, LATE_WHITE = 0.5, 0.3, 0.8  # times the confidence of what is white, by the day
-UNKNOWN_WHITE = "bright white, so it may be root hairs"
 LIKE_NOMINAL = 1.25  # times 2 px/mm, either way: cells of another size are not what the table has learned
 ACROSS_HULLS = 0.15  # share of the patch and its ring
 
@@ -47,37 +43,6 @@ LEAST_CELLS_CM2 = 0.5
 HALF_SURE_CM2 = 2.1  # of mold expected in a patch, its cells' chances added up
 LEAST_OF_CELLS = 0.4  # so 1.4 cm2 are the least: less finds no more large ones and raises more false ones
 AT_WALL = 0.5  # times the confidence: a wall between leaves is grey and bare, too
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TrayFacts:
-    """What is known of a tray beside its photo."""
-
-    days: float | None = None
-    """Since sowing."""
-    medium: str | None = None
-    """Its name, for the words."""
-
-    @property
-    def in_hairy_days(self) -> bool | None:
-        """Whether root hairs are to be expected; None where the day is not known."""
-        return None if self.days is None else HAIRY_DAYS[0] <= self.days < HAIRY_DAYS[1]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Suspect:
-    """One patch that may be mold."""
-
-    x_mm: float
-    y_mm: float
-    area_cm2: float
-    """Only what is seen between leaves."""
-    confidence: float
-    """0-1: how much the patch looks like mold; no chance in the strict sense."""
-    why: str
-    outline_mm: tuple[tuple[float, float], ...]
-    white: bool = False
-    """As root hairs and burnt spots are."""
 
 
 def find_suspects(
@@ -111,7 +76,7 @@ def _found(top: Pixels, tissue: TissueMap, px_per_mm: float) -> tuple[Suspect, .
     if np.count_nonzero(fuzz) < LEAST_CM2 * 100 * px_per_mm**2:
         return ()
     scene = _Scene(fuzz=fuzz, labels=tissue.labels, colours=lab(top), px_per_mm=px_per_mm)
-    return _sorted(_judged(patch) for patch in _patches(scene, LEAST_CM2))
+    return surest_first(_judged(patch) for patch in _patches(scene, LEAST_CM2))
 
 
 def suspects_in(
@@ -128,12 +93,7 @@ def suspects_in(
     )
     fuzz = np.asarray((chance > 0) & ~canopy(labels), np.bool_)
     scene = _Scene(fuzz=fuzz, labels=labels, colours=colours, px_per_mm=px_per_mm, chance=chance)
-    return _sorted((_believed(patch) for patch in _patches(scene, LEAST_CELLS_CM2)), LEAST_OF_CELLS)
-
-
-def _sorted(suspects: Iterable[Suspect], least: float = LEAST_CONFIDENCE) -> tuple[Suspect, ...]:
-    kept = [suspect for suspect in suspects if suspect.confidence >= least]
-    return tuple(sorted(kept, key=lambda suspect: (-suspect.confidence, -suspect.area_cm2)))
+    return surest_first((_believed(patch) for patch in _patches(scene, LEAST_CELLS_CM2)), LEAST_OF_CELLS)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -256,31 +216,6 @@ def _told(patch: _Patch, confidence: float) -> Suspect:
         outline_mm=patch.outline_mm,
         white=white,
     )
-
-
-def with_facts(suspects: Iterable[Suspect], facts: TrayFacts) -> tuple[Suspect, ...]:
-    """The same, judged again with what is known of their tray, the surest first.
-
-    White counts a little less on the days of root hairs and more after them; the reason names day and medium.
-    """
-    return _sorted(_known_better(suspect, facts) for suspect in suspects)
-
-
-def _known_better(suspect: Suspect, facts: TrayFacts) -> Suspect:
-    why, confidence = suspect.why, suspect.confidence
-    if suspect.white and facts.days is not None:
-        share = HAIRY_WHITE if facts.in_hairy_days else LATE_WHITE
-        confidence = round(confidence * share / MAY_BE_HAIRS, 3)
-        why = why.replace(UNKNOWN_WHITE, _of_white(facts.days, hairy=bool(facts.in_hairy_days)))
-    if facts.medium:
-        why = why.replace("medium", facts.medium)
-    return replace(suspect, confidence=confidence, why=why)
-
-
-def _of_white(days: float, *, hairy: bool) -> str:
-    if hairy:
-        return f"bright white on day {days:.0f}, when root hairs stand in fans: look again tomorrow"
-    return f"bright white, yet on day {days:.0f} root hairs have mostly faded"
 
 
 def _apart(greyer: float, lighter: float) -> float:

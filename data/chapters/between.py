@@ -236,7 +236,7 @@ def _seen(book: Reader, score: KeptScore) -> _Seen | None:
     """Top view and labels from the cache; None where they are missing, damaged or of another size."""
     from vision.change import Moment
     from vision.picture import decode_jpeg, decode_labels
-    from vision.suspects import Suspect
+    from vision.suspect import Suspect
     from vision.topview import TOP_HEIGHT, TOP_WIDTH
 
     places = book.pictures(score.photo_id)

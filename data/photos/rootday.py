@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING, Any
 from data.records import Tray
 
 if TYPE_CHECKING:
-    from vision.suspects import Suspect
+    from vision.suspect import Suspect
 
 __all__ = ["judged_again", "kept_judged_again"]
 
@@ -27,7 +27,7 @@ def judged_again(
     found = tuple(suspects)
     if tray is None or not found:
         return found
-    from vision.suspects import TrayFacts, with_facts
+    from vision.suspect import TrayFacts, with_facts
 
     days = (taken_at - tray.sown_at) / timedelta(days=1)
     return with_facts(found, TrayFacts(days=days, medium=tray.medium))
@@ -38,7 +38,7 @@ def kept_judged_again(row: Mapping[str, Any], tray: Tray, taken_at: datetime) ->
 
     Only for one that was kept without a tray: what has been judged by day once does not count again.
     """
-    from vision.suspects import UNKNOWN_WHITE, Suspect
+    from vision.suspect import UNKNOWN_WHITE, Suspect
 
     kept = Suspect(
         x_mm=row["x_mm"] or 0.0,

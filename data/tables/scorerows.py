@@ -21,7 +21,7 @@ from vision.reason import Reason
 if TYPE_CHECKING:
     from vision.corners import Corners
     from vision.score import Score
-    from vision.suspects import Suspect
+    from vision.suspect import Suspect
 
 __all__ = ["corners_of", "corners_text", "pack_cells", "score_row", "suspect_rows"]
 

@@ -19,7 +19,8 @@ import pytest
 
 from vision.excess import ExcessGreenTissue, excess_green
 from vision.methods import METHODS, tissue_named
-from vision.suspects import Suspect, find_suspects
+from vision.suspect import Suspect
+from vision.suspects import find_suspects
 from vision.tissue import Label, Labels, Mask, Pixels, Tissue, canopy
 
 pytestmark = [pytest.mark.sweep, pytest.mark.timeout(1800)]

@@ -22,7 +22,7 @@ from gui.intake.screen import Intake
 from gui.intake.view import IntakeRow, Kind
 from gui.traysheet.screen import TraySheet
 from gui.window import Window
-from vision.suspects import Suspect
+from vision.suspect import Suspect
 
 SOWN = datetime(2026, 3, 2, 9)
 TRAYS = {"A1": 10, "A2": 11, "A5": 14}

@@ -11,7 +11,7 @@ from vision.alignment import AS_PLACED, Alignment, turned_round
 from vision.change import Change, Moment, measure_change
 from vision.history import Became
 from vision.reason import Reason
-from vision.suspects import Suspect
+from vision.suspect import Suspect
 from vision.tissue import Label
 
 INNER_MM2 = 508.0 * 254.0

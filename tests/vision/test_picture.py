@@ -18,7 +18,7 @@ from vision.picture import (
     with_suspects,
 )
 from vision.stand import measure_stand
-from vision.suspects import Suspect
+from vision.suspect import Suspect
 from vision.tissue import Label
 
 

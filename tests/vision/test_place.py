@@ -11,7 +11,7 @@ from vision.ownmm import stand_of, suspects_of
 from vision.place import find_corners, marks_and_tray
 from vision.score import Scored, score_photo
 from vision.station import station_corners
-from vision.suspects import Suspect
+from vision.suspect import Suspect
 from vision.tissue import Label, TissueMap
 from vision.topview import top_scale
 from vision.traytype import TrayType

@@ -7,7 +7,8 @@ import numpy as np
 import pytest
 
 from vision.sparkle import dullness, sparkle
-from vision.suspects import Suspect, TrayFacts, find_suspects, with_facts
+from vision.suspect import Suspect, TrayFacts, with_facts
+from vision.suspects import find_suspects
 from vision.tissue import Label, Mask, Pixels, PlainTissue, TissueMap
 
 PHOTOS = Path(__file__).parent.parent / "photos"

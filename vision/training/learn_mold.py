@@ -40,7 +40,8 @@ from vision import learned as tissue_network
 from vision.cielab import lab
 from vision.learned import LearnedTissue
 from vision.moldchance import FARTHEST_SD, SEEN, Cells, features, names_of_features
-from vision.suspects import Suspect, suspects_in
+from vision.suspect import Suspect
+from vision.suspects import suspects_in
 from vision.tissue import Label, TissueMap, canopy
 
 PARTS = 9  # whole thirds, so that no tray is judged by what has seen it

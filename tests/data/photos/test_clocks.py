@@ -302,7 +302,7 @@ def test_a_doubt_says_when_the_first_and_the_last_photo_were_taken_and_how_far_t
 def test_suspects_of_a_mended_photo_count_by_the_day_of_the_tray_it_is_found_to_show(
     book: Book, phone: Path
 ) -> None:
-    from vision.suspects import UNKNOWN_WHITE
+    from vision.suspect import UNKNOWN_WHITE
 
     white = [{"why": UNKNOWN_WHITE, "white": True, "confidence": 0.5}]
     note = a_note(phone, "a.jpg", tag=10, taken_at="2024-03-03T08:00:00", suspects=white)
