@@ -19,7 +19,6 @@ from PySide6.QtWidgets import (
     QPlainTextEdit,
     QProgressBar,
     QPushButton,
-    QScrollArea,
     QToolButton,
     QVBoxLayout,
     QWidget,
@@ -28,6 +27,7 @@ from PySide6.QtWidgets import (
 from data.book import Book
 from data.logs.sheet import LogSheet
 from data.logs.times import DateOrder
+from gui.controls.rolling import rolling
 from gui.language.spoken import begun, spoken
 from gui.logs.preview import LogPreview
 from gui.logs.view import DELIMITERS, delimiter_words, place_of
@@ -104,19 +104,8 @@ class LogForm(QWidget):
 
     def _lay_out(self, dialog: QDialog) -> None:
         self._make_choices()
-        inner = QWidget(self)
-        column = QVBoxLayout(inner)
-        column.setContentsMargins(0, 0, Space.S, 0)
-        column.setSpacing(Space.M)
-        for part in (self.said, self.bar, self.questions, self.choices, self.preview, self.fold, self.bad):
-            column.addWidget(part)
-        column.addStretch(1)
         self.bad.setMinimumHeight(self.fontMetrics().height() * 5)
-        scroll = QScrollArea(self)
-        scroll.setWidgetResizable(True)
-        scroll.setFrameShape(QFrame.Shape.NoFrame)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        scroll.setWidget(inner)
+        parts = (self.said, self.bar, self.questions, self.choices, self.preview, self.fold, self.bad)
         buttons = QHBoxLayout()
         buttons.addWidget(self.count, 1)
         buttons.addWidget(self.leave)
@@ -124,7 +113,7 @@ class LogForm(QWidget):
         rows = QVBoxLayout(self)
         rows.setContentsMargins(0, 0, 0, 0)
         rows.setSpacing(Space.M)
-        rows.addWidget(scroll, 1)
+        rows.addWidget(rolling(self, parts), 1)
         rows.addLayout(buttons)
         whole = QVBoxLayout(dialog)
         whole.setContentsMargins(Space.L, Space.L, Space.L, Space.L)

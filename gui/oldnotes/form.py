@@ -16,12 +16,12 @@ from PySide6.QtWidgets import (
     QPlainTextEdit,
     QProgressBar,
     QPushButton,
-    QScrollArea,
     QToolButton,
     QVBoxLayout,
     QWidget,
 )
 
+from gui.controls.rolling import rolling
 from gui.language.spoken import spoken
 from gui.oldnotes.preview import OldNotesPreview
 from gui.oldnotes.view import NotesLooked, first_words
@@ -75,21 +75,8 @@ class OldNotesForm(QWidget):
 
     def _lay_out(self, dialog: QDialog) -> None:
         line, letter = self.fontMetrics().height(), self.fontMetrics().averageCharWidth()
-        inner = QWidget(self)
-        column = QVBoxLayout(inner)
-        column.setContentsMargins(0, 0, Space.S, 0)
-        column.setSpacing(Space.M)
-        for part in (
-            self.said, self.bar, self.question, self.preview, self.trays, self.fold, self.bad,
-        ):  # fmt: skip
-            column.addWidget(part)
-        column.addStretch(1)
         self.bad.setMinimumHeight(line * 5)
-        scroll = QScrollArea(self)
-        scroll.setWidgetResizable(True)
-        scroll.setFrameShape(QFrame.Shape.NoFrame)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        scroll.setWidget(inner)
+        parts = (self.said, self.bar, self.question, self.preview, self.trays, self.fold, self.bad)
         buttons = QHBoxLayout()
         buttons.addWidget(self.count, 1)
         buttons.addWidget(self.leave)
@@ -97,7 +84,7 @@ class OldNotesForm(QWidget):
         rows = QVBoxLayout(self)
         rows.setContentsMargins(0, 0, 0, 0)
         rows.setSpacing(Space.M)
-        rows.addWidget(scroll, 1)
+        rows.addWidget(rolling(self, parts), 1)
         rows.addLayout(buttons)
         whole = QVBoxLayout(dialog)
         whole.setContentsMargins(Space.L, Space.L, Space.L, Space.L)

@@ -13,11 +13,9 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import (
     QDialog,
-    QFrame,
     QHBoxLayout,
     QLabel,
     QPushButton,
-    QScrollArea,
     QVBoxLayout,
     QWidget,
 )
@@ -28,6 +26,7 @@ from data.travel.guestbook import GuestBook
 from data.travel.guestlook import GuestLook, look_at_guest
 from data.travel.merging import Merged, merge
 from gui.controls.progress import ProgressLine
+from gui.controls.rolling import rolling
 from gui.language.spoken import begun, spoken
 from gui.style.palette import Space, set_role
 from gui.travel.guesttable import GuestTable
@@ -74,18 +73,11 @@ class GuestDialog(QDialog):
         self.add.setDefault(True)
         set_role(self.add, "main")
         self.add.clicked.connect(self.bring_in)
-        inner = QWidget(self)
-        self._column = QVBoxLayout(inner)
-        self._column.setContentsMargins(0, 0, Space.S, 0)
-        self._column.setSpacing(Space.L)
-        self._column.addWidget(self.said)
-        self._column.addWidget(self.table)
-        self._column.addStretch(1)
-        scroll = QScrollArea(self)
-        scroll.setWidgetResizable(True)
-        scroll.setFrameShape(QFrame.Shape.NoFrame)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        scroll.setWidget(inner)
+        self.asked = QWidget(self)
+        self._questions = QVBoxLayout(self.asked)
+        self._questions.setContentsMargins(0, 0, 0, 0)
+        self.asked.hide()
+        roll = rolling(self, (self.said, self.asked, self.table), Space.L)
         buttons = QHBoxLayout()
         buttons.addWidget(self.count, 1)
         buttons.addWidget(self.leave)
@@ -93,7 +85,7 @@ class GuestDialog(QDialog):
         whole = QVBoxLayout(self)
         whole.setContentsMargins(Space.XL, Space.L, Space.XL, Space.L)
         whole.setSpacing(Space.M)
-        whole.addWidget(scroll, 1)
+        whole.addWidget(roll, 1)
         whole.addLayout(self.running)
         whole.addLayout(buttons)
         letter, line = self.fontMetrics().averageCharWidth(), self.fontMetrics().height()
@@ -140,7 +132,8 @@ class GuestDialog(QDialog):
         if look.asked:
             self.names = SameNames(look, guest.name, self)
             self.names.changed.connect(self._renew)
-            self._column.insertWidget(1, self.names)
+            self._questions.addWidget(self.names)
+            self.asked.show()
         self._renew()
         if self.names is not None:
             self.names.groups[look.asked[0]].buttons()[0].setFocus()
