@@ -13,9 +13,8 @@ from statistics import fmean, stdev
 
 from data.statistics.estimate import Estimate
 
-__all__ = ["WEEKS_A_MONTH", "Labour", "Mean", "for_trays", "labour_kind", "mean_of_trays", "minutes_by_kind"]
+__all__ = ["Labour", "Mean", "for_trays", "labour_kind", "mean_of_trays", "minutes_by_kind"]
 
-WEEKS_A_MONTH = 365.25 / 12 / 7
 SET_UP_UNTIL = timedelta(hours=12)  # after the sowing a minute is no set-up any more (common practice)
 
 

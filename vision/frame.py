@@ -7,10 +7,10 @@ Not   the networks (`framenet.py`), what they see of the sides (`framesides.py`)
 
 First a network says where the tray lies in the whole photo. Then a rectified view is cut out and a second
 network gives, for every column, the chance of each row to hold the upper or lower inner side, for every row
-the same for left and right; a tray of known size is fitted to that. It is done again with four views of other
-sizes and mirrorings. How much the four disagree, how sharp the sides are seen and how well a rigid tray suits
-them decide the confidence (`confidence`): it was fitted on trays that the networks had not seen. Last, two
-views twice as fine put the sides right (`refined`); the confidence stays that of before.
+the same for left and right; a tray of known size is fitted to that. It is done again with six views of other
+sizes, mirrorings and tones. How much they disagree, how sharp the sides are seen and how well a rigid tray
+suits them decide the confidence (`confidence`): it was fitted on trays that the networks had not seen. Last,
+two views twice as fine put the sides right (`refined`); the confidence stays that of before.
 """
 
 import math

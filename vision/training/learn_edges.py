@@ -21,41 +21,21 @@ from pathlib import Path
 
 import learn_frame
 import torch
-from learn_frame import INNER_MM, VIEW_MM, Chance, Net, Scenes, moved, rectangle, solve, turn
-from torch import Tensor, nn
+from learn_frame import Chance, Net, Scenes, Wrongness
+from torch import nn
 
 FINE_SOURCE = (1280, 960)
 FINE_VIEW = (640, 384)
-TURN_SD, SCALE_SD = 0.006, 0.012
-SHIFT_MM, CORNER_MM = 3.0, 2.0  # standard deviations
-OFTEN, RARELY = 0.5, 1.6  # times all of them
+FOUND = Wrongness(turn=0.006, scale=0.012, shift_mm=3.0, corner_mm=2.0, much=(0.5, 1.6))
 BATCH = 16
 RATE = 2e-3
 KEPT = 0.997  # of the running mean of the weights, a step
-
-
-def near_views(scenes: Scenes, ids: Tensor, chance: Chance) -> tuple[Tensor, Tensor]:
-    """As `learn_frame.near_views`, around a tray that has been found: off by a few mm."""
-    count = len(ids)
-    inner = rectangle(INNER_MM, count, chance.device)
-    flips = [torch.where(chance.uniform(count, 1) < 0.5, -1.0, 1.0) for _ in range(2)]
-    to_photo = solve(inner * torch.stack(flips, -1), scenes.corners[ids])
-    much = torch.where(chance.uniform(count) < 0.5, OFTEN, RARELY)
-    turned = turn(chance.normal(count) * TURN_SD * much, torch.exp(chance.normal(count) * SCALE_SD * much))
-    each = much[:, None, None]
-    wrong = inner @ turned.transpose(1, 2) + chance.normal(count, 1, 2) * SHIFT_MM * each
-    wrong = wrong + chance.normal(count, 4, 2) * CORNER_MM * each
-    px = FINE_VIEW[0] / VIEW_MM[0]
-    start = (inner + torch.tensor(VIEW_MM, device=chance.device) / 2) * px
-    to_mm = solve(start, wrong)
-    return to_photo @ to_mm, moved(torch.linalg.inv(to_mm), inner)
 
 
 def twice_as_fine() -> None:
     """Let the pictures and targets of `learn_frame` be drawn twice as fine."""
     learn_frame.SOURCE = FINE_SOURCE
     learn_frame.SIDES_SIZE = FINE_VIEW
-    learn_frame.near_views = near_views
 
 
 def learn(asked: argparse.Namespace) -> Net:
@@ -77,7 +57,7 @@ def learn(asked: argparse.Namespace) -> Net:
         for group in best.param_groups:
             group["lr"] = RATE * min(1, (step + 1) / 100) * (0.5 + 0.5 * math.cos(math.pi * min(spent, 1)))
         with torch.no_grad():
-            pictures, *truth = learn_frame.sides_batch(scenes, BATCH, chance)
+            pictures, *truth = learn_frame.sides_batch(scenes, BATCH, chance, FOUND)
         with torch.autocast(device.type, torch.bfloat16, enabled=device.type == "cuda"):
             maps = net(pictures.contiguous(memory_format=torch.channels_last))
         loss = learn_frame.sides_loss(maps.float(), *truth)

@@ -21,6 +21,7 @@ import argparse
 import json
 import math
 import time
+from dataclasses import dataclass
 from pathlib import Path
 
 import cv2
@@ -249,7 +250,21 @@ def whole_views(scenes: Scenes, ids: Tensor, chance: Chance) -> Tensor:
     return solve(start, place)
 
 
-def near_views(scenes: Scenes, ids: Tensor, chance: Chance) -> tuple[Tensor, Tensor]:
+@dataclass(frozen=True)
+class Wrongness:
+    """Standard deviations of how views are wrongly placed; `much` multiplies them, half of the views each."""
+
+    turn: float = 0.065
+    scale: float = 0.05
+    shift_mm: float = 17.0
+    corner_mm: float = 7.0
+    much: tuple[float, float] = (0.25, 1.0)
+
+
+GUESSED = Wrongness()  # as a tray that the place network has told
+
+
+def near_views(scenes: Scenes, ids: Tensor, chance: Chance, wrongness: Wrongness) -> tuple[Tensor, Tensor]:
     """Homographies from the rectified view to the photo, wrongly placed by chance; true corners."""
     n = len(ids)
     inner = rectangle(INNER_MM, n, chance.device)
@@ -258,11 +273,12 @@ def near_views(scenes: Scenes, ids: Tensor, chance: Chance) -> tuple[Tensor, Ten
     flip_y = torch.where(chance.uniform(n, 1) < 0.5, -1.0, 1.0)
     sign = torch.stack([flip_x, flip_y], -1)
     to_photo = solve(inner * sign, corners)
-    much = torch.where(chance.uniform(n) < 0.5, 0.25, 1.0)
-    angle = chance.normal(n) * 0.065 * much
-    scale = torch.exp(chance.normal(n) * 0.05 * much)
-    wrong = inner @ turn(angle, scale).transpose(1, 2) + (chance.normal(n, 1, 2) * 17 * much[:, None, None])
-    wrong = wrong + chance.normal(n, 4, 2) * (7 * much)[:, None, None]
+    much = torch.where(chance.uniform(n) < 0.5, *wrongness.much)
+    angle = chance.normal(n) * wrongness.turn * much
+    scale = torch.exp(chance.normal(n) * wrongness.scale * much)
+    each = much[:, None, None]
+    wrong = inner @ turn(angle, scale).transpose(1, 2) + chance.normal(n, 1, 2) * wrongness.shift_mm * each
+    wrong = wrong + chance.normal(n, 4, 2) * wrongness.corner_mm * each
     px = SIDES_SIZE[0] / VIEW_MM[0]
     start = (inner + torch.tensor(VIEW_MM, device=chance.device) / 2) * px
     to_mm = solve(start, wrong)
@@ -504,10 +520,10 @@ def place_loss(out: Tensor, target: Tensor) -> Tensor:
     return tf.binary_cross_entropy_with_logits(out, target) + 0.5 * dice.mean()
 
 
-def sides_batch(scenes: Scenes, n: int, chance: Chance) -> tuple[Tensor, ...]:
+def sides_batch(scenes: Scenes, n: int, chance: Chance, wrongness: Wrongness = GUESSED) -> tuple[Tensor, ...]:
     """Rectified pictures 0-255, true corners in them, visible rim, whether it is known, which hold a tray."""
     ids = chance.pick(scenes.weight, n)
-    matrix, corners = near_views(scenes, ids, chance)
+    matrix, corners = near_views(scenes, ids, chance, wrongness)
     picture, rim = seen(scenes, ids, matrix, SIDES_SIZE, chance)
     empty = max(1, n // 16)
     bare = tf.avg_pool2d(grounds(scenes, empty, SIDES_SIZE, chance), 2)
