@@ -14,7 +14,7 @@ from dataclasses import dataclass
 import cv2
 import numpy as np
 
-from vision.tones import Mask, Plane, Tones, plane
+from vision.tones import Mask, Plane, Tones, colourfulness, plane
 
 __all__ = ["Ground", "find_foreign", "find_fuzz", "find_rim", "look_at_ground"]
 
@@ -68,7 +68,7 @@ def look_at_ground(tones: Tones, bare: Mask, px_per_mm: float) -> Ground:
 
     lightness = mean(tones.lightness)
     spread = mean(tones.lightness * tones.lightness) - lightness * lightness
-    tone = plane(cv2.magnitude(mean(tones.redness), mean(tones.yellowness)))
+    tone = colourfulness(mean(tones.redness), mean(tones.yellowness))
     from_edge = _from_edge(bare.shape, px_per_mm)
     inner = bare & (from_edge > WALL_MM)
     known = np.count_nonzero(inner) > LEAST_KNOWN_CM2 * 100 * px_per_mm**2

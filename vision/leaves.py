@@ -17,7 +17,7 @@ from dataclasses import dataclass
 import cv2
 import numpy as np
 
-from vision.tones import Mask, Plane, Tones, plane
+from vision.tones import Mask, Plane, Tones, colourfulness, plane
 
 __all__ = ["Leaves", "find_leaves"]
 
@@ -104,7 +104,7 @@ def _redder(tones: Tones, red: float, brown: float) -> Mask:
 
 
 def _stem(tones: Tones, near: Plane) -> Mask:
-    colourless = plane(cv2.magnitude(tones.redness, tones.yellowness)) < STEM_TONE
+    colourless = colourfulness(tones.redness, tones.yellowness) < STEM_TONE
     return np.asarray((tones.above > STEM_ABOVE) & (near > STEM_CANOPY) & colourless)
 
 

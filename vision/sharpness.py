@@ -72,7 +72,7 @@ def edge_sigma_px(grey: NDArray[np.uint8]) -> float | None:
     for four directions apart, and the worst of them told: a hand that moves blurs across its way only.
     """
     across, down = _slopes(grey)
-    slope = np.asarray(cv2.magnitude(across, down), np.float32)
+    slope = np.sqrt(across * across + down * down)  # cv2.magnitude rounds by the address
     steep = slope >= LEAST_CONTRAST
     if np.count_nonzero(steep) < LEAST_EDGES:
         return None

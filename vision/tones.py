@@ -17,7 +17,7 @@ from numpy.typing import NDArray
 
 from vision.cielab import lab
 
-__all__ = ["Mask", "Plane", "Tones", "plane", "tones"]
+__all__ = ["Mask", "Plane", "Tones", "colourfulness", "plane", "tones"]
 
 Plane = NDArray[np.float32]
 Mask = NDArray[np.bool_]
@@ -59,6 +59,14 @@ def tones(top: NDArray[np.uint8], px_per_mm: float | None) -> Tones:
         local=plane(cv2.divide(light, mean + 16, scale=100)),
         around=around,
     )
+
+
+def colourfulness(redness: Plane, yellowness: Plane) -> Plane:
+    """Length of (redness, yellowness): 0 is grey.
+
+    Not by `cv2.magnitude`, whose last digit depends on where in memory the planes lie.
+    """
+    return plane(np.sqrt(redness * redness + yellowness * yellowness))
 
 
 def plane(values: NDArray[np.integer | np.floating]) -> Plane:
