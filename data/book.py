@@ -103,6 +103,7 @@ class Book(OldBook, PlanBook, MaterialBook, TrialBook, LookBook, ClockBook, Corr
             "taken_at": time_text(taken_at),
             "taken_from": str(taken_from),
             "file_at": time_text(file_time),
+            "camera": judged.camera,
             "tag_number": judged.tag_number,
             "tray": tray,
             "matched_by": None if tray is None else "tag",

@@ -37,6 +37,7 @@ class ClockBook(MatchBook):
                 file_at=time_of(row["file_at"]),
                 added_at=datetime.fromisoformat(row["added_at"]),
                 fits=bool(row["fits"]),
+                camera=row["camera"],
             )
             for row in self._rows(clockrows.CLOCKS, most=most)
         ]

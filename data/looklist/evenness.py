@@ -81,8 +81,7 @@ def _edge(view: View) -> Look | None:
         if mates is None
         else Sentence(
             "The edge is {now:.0f} points thinner than the middle ({before:.0f} on the day before); its "
-            "block "
-            "mates have {mates:.0f} points.",
+            "block mates have {mates:.0f} points.",
             now=now, before=before, mates=mates[0],
         )
     )  # fmt: skip

@@ -28,8 +28,7 @@ DAYS_BEFORE = 3  # that tell what it was
 
 FIRST = Sentence(
     "Compare with a tray of the same crop in good light: pale all over after the first week means hungry, "
-    "pale "
-    "and long means too dark, pale at the tips means too wet or too hot."
+    "pale and long means too dark, pale at the tips means too wet or too hot."
 )
 
 
@@ -67,8 +66,7 @@ def _paler(view: View, newest: Sequence[date]) -> Look | None:
     was, now, fall = light
     sentence = Sentence(
         "The canopy grew lighter, from L* {was:.0f} around {day} to {now:.0f}, {fall:.0f} more than its "
-        "block "
-        "mates.",
+        "block mates.",
         was=-was, now=-now, fall=fall, day=day_name(before[-1]),
     )  # fmt: skip
     return view.look(LookKind.PALING, Urgency.SOON, newest, sentence, FIRST, fall)

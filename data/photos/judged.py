@@ -38,6 +38,7 @@ class Judged:
     digest: str | None  # None where the file could not be read at all
     taken_at: datetime | None  # by the camera's clock
     tag_number: int | None
+    camera: str | None = None  # maker and model; None where the photo does not say
     score: "Score | None" = None
     refusal: Reason | None = None
     top_view: bytes = b""  # JPEG
@@ -123,6 +124,7 @@ def _judged(result: "Scored | Refused") -> Judged:
             digest=result.digest,
             taken_at=result.taken_at,
             tag_number=result.tag_number,
+            camera=result.camera,
             refusal=result.reason,
         )
     score = result.score
@@ -131,6 +133,7 @@ def _judged(result: "Scored | Refused") -> Judged:
         digest=score.digest,
         taken_at=score.taken_at,
         tag_number=score.tag_number,
+        camera=score.camera,
         score=score,
         top_view=encode_jpeg(result.top),
         labels=encode_labels(result.labels),

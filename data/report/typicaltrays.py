@@ -20,8 +20,7 @@ __all__ = ["CHOSEN_BY", "TYPICAL_ALONE", "Chosen", "Stands", "chosen_trays"]
 CHOSEN_BY = Sentence(
     "Pictures were chosen by a rule: of each medium the tray with the median score on the day that is read "
     "(typical; of an even count the lower of the two in the middle), the one with the highest and the one "
-    "with "
-    "the lowest."
+    "with the lowest."
 )
 TYPICAL_ALONE = Sentence(
     "Pictures were chosen by a rule: of each medium the tray with the median score on the day that is read, "

@@ -8,7 +8,7 @@ Not   running them (`chapters/clockbook.py`), all other questions (`queries.py`)
 __all__ = ["CLOCKS", "CLOCK_OF_PHOTO", "GROWN"]
 
 CLOCKS = """
-    SELECT p.id, p.taken_at, p.file_at, p.added_at,
+    SELECT p.id, p.taken_at, p.file_at, p.added_at, p.camera,
            t.id IS NOT NULL AND date(t.sown_at) <= date(p.taken_at)
                AND (t.done_at IS NULL OR p.taken_at <= t.done_at) AS fits
       FROM photo p

@@ -189,9 +189,22 @@ def m004_share_of_bed(db: "Database") -> None:
         db.execute(statement)
 
 
+CAMERA_OF_PHOTO = (
+    # maker and model, as the photo says; unknown of those that came in earlier
+    "ALTER TABLE photo ADD COLUMN camera TEXT CHECK (camera <> '')",
+)
+
+
+def m005_camera_of_photo(db: "Database") -> None:
+    """Which camera took a photo: photos of one camera share a clock."""
+    for statement in CAMERA_OF_PHOTO:
+        db.execute(statement)
+
+
 STEPS: tuple[Callable[["Database"], None], ...] = (
     m001_first_tables,
     m002_doubt_of_coverage,
     m003_book_and_trial,
     m004_share_of_bed,
+    m005_camera_of_photo,
 )

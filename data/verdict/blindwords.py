@@ -22,8 +22,7 @@ def eye_words(found: EyeAgreement) -> tuple[Sentence, ...]:
         words.append(
             Sentence(
                 "On {trays} trays the eye gave {mean:+.1f} points against the photo, in 95 of 100 trays "
-                "between "
-                "{low:+.1f} and {high:+.1f}; agreement {icc:.2f} (ICC(2,1), 1 is perfect).",
+                "between {low:+.1f} and {high:+.1f}; agreement {icc:.2f} (ICC(2,1), 1 is perfect).",
                 trays=found.trays,
                 mean=found.limits.mean + 0.0,
                 low=found.limits.low,
@@ -35,8 +34,7 @@ def eye_words(found: EyeAgreement) -> tuple[Sentence, ...]:
         words.append(
             Sentence(
                 "Of {again} trays seen twice the eye missed its own number by {sd:.1f} points (standard "
-                "deviation "
-                "of one score).",
+                "deviation of one score).",
                 again=found.again,
                 sd=found.itself_sd,
             )
@@ -55,14 +53,12 @@ def whom_to_trust(found: EyeAgreement) -> Sentence:
         return Sentence("Eye and photo say much the same: either may be trusted.")
     if itself is None:
         return Sentence(
-            "Eye and photo differ, and too few trays were seen twice to say how sure the eye is of "
-            "itself: trust "
-            "neither alone."
+            "Eye and photo differ, and too few trays were seen twice to say how sure the eye is of itself: "
+            "trust neither alone."
         )
     if itself < POOR:
         return Sentence("The eye does not agree with itself from one look to the next: trust the photo.")
     return Sentence(
         "The eye agrees with itself but not with the photo, so the two see different things: look at the "
-        "trays "
-        "on which they differ most before you trust either."
+        "trays on which they differ most before you trust either."
     )

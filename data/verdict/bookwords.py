@@ -106,8 +106,7 @@ def _changes(versions: Sequence[KeptPlan], kind: MeasureKind) -> Iterator[Senten
         if kept.after_sowing:
             yield Sentence(
                 "The margin was changed after sowing, on {day}, from {old} to {new} ({why}): read this "
-                "verdict "
-                "with care.",
+                "verdict with care.",
                 **values,
             )
         else:
@@ -166,9 +165,8 @@ def no_number_words(why: NoNumber, trays: str) -> Sentence:
             return Sentence("No photo yet of the day that is read: {trays}.", trays=trays)
         case NoNumber.OTHER_METHOD:
             return Sentence(
-                "Scored by another version of the method only, and scores of two versions are never "
-                "mixed; score "
-                "again: {trays}.",
+                "Scored by another version of the method only, and scores of two versions are never mixed; "
+                "score again: {trays}.",
                 trays=trays,
             )
         case NoNumber.NO_CANOPY:
@@ -250,9 +248,8 @@ def _together(found: Sequence["CropVerdict"]) -> Iterator[Sentence]:
         values = {"one": kind_words(one.kind), "other": kind_words(other.kind)}
         if rank is not None:
             yield Sentence(
-                "{one} and {other} put {trays} trays in like order with a rank correlation of {rho:+.2f} "
-                "(1 alike, "
-                "0 unrelated).",
+                "{one} and {other} put {trays} trays in like order with a rank correlation of {rho:+.2f} (1 "
+                "alike, 0 unrelated).",
                 trays=rank[1],
                 rho=rank[0],
                 **values,
@@ -262,9 +259,8 @@ def _together(found: Sequence["CropVerdict"]) -> Iterator[Sentence]:
             if twin is None or not _contrary(line.outcome, twin.outcome):
                 continue
             yield Sentence(
-                "{one} and {other} say different things of {medium}: {first} and {second}. The one that "
-                "was named "
-                "beforehand decides.",
+                "{one} and {other} say different things of {medium}: {first} and {second}. The one that was "
+                "named beforehand decides.",
                 medium=line.medium,
                 first=outcome_words(line.outcome or Outcome.NOT_SHOWN),
                 second=outcome_words(twin.outcome or Outcome.NOT_SHOWN),

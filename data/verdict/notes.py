@@ -27,14 +27,12 @@ def _cautions(verdict: Verdict) -> Iterable[Sentence]:
     if verdict.margin == 0:
         yield Sentence(
             "The margin is zero: then no medium can be shown to be as good, only better or worse. Set how "
-            "much "
-            "less you would still call as good."
+            "much less you would still call as good."
         )
     if verdict.error_from is ErrorFrom.OWN_TRAYS:
         yield Sentence(
             "Spreads differ clearly between media, so each difference rests on its own two media's trays, "
-            "block "
-            "by block, not on one common spread."
+            "block by block, not on one common spread."
         )
     if verdict.error_from is ErrorFrom.SHELVES:
         yield Sentence(
@@ -54,16 +52,14 @@ def half_way(table: Sequence[Measured], trusted: str) -> tuple[Sentence, ...]:
 def _half_way(one: str, other: str, trusted: str) -> Sentence:
     if trusted in (one, other):
         return Sentence(
-            "The trusted medium may have been renamed half way: {one} and {other} never stand in one "
-            "block, and "
-            "together they stand in every block. They were taken as two.",
+            "The trusted medium may have been renamed half way: {one} and {other} never stand in one block, "
+            "and together they stand in every block. They were taken as two.",
             one=one,
             other=other,
         )
     return Sentence(
         "{one} and {other} never stand in one block, and together they stand in every block: is it one "
-        "medium "
-        "under two names? They were taken as two.",
+        "medium under two names? They were taken as two.",
         one=one,
         other=other,
     )
@@ -76,9 +72,8 @@ def how_worked_out(verdict: Verdict) -> tuple[Sentence, ...]:
 
 def _how(verdict: Verdict) -> Iterable[Sentence]:
     yield Sentence(
-        "One number a tray; value = block + medium + chance, least squares with fixed blocks (Fisher "
-        "1935); means "
-        "are adjusted as if each medium stood in every block."
+        "One number a tray; value = block + medium + chance, least squares with fixed blocks (Fisher 1935); "
+        "means are adjusted as if each medium stood in every block."
     )
     if verdict.mse is not None and verdict.df is not None:
         yield Sentence(
@@ -91,21 +86,18 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
     if verdict.q is not None:
         yield Sentence(
             "Interval = difference -+ q x standard error with q = {q:.4f}, one-sided 95 % for all {media} "
-            "media "
-            "together (Dunnett 1955): all lower limits hold with 95 %, and so do all upper ones; both sides "
-            "at once hold with at least 90 %.",
+            "media together (Dunnett 1955): all lower limits hold with 95 %, and so do all upper ones; both "
+            "sides at once hold with at least 90 %.",
             q=verdict.q,
             media=len(verdict.compared),
         )
     yield Sentence(
-        "Better: the whole interval lies on the good side of zero. As good: it ends on the good side of "
-        "the margin. "
-        "Worse: it lies beyond the margin. Otherwise nothing is shown (Piaggio et al. 2012)."
+        "Better: the whole interval lies on the good side of zero. As good: it ends on the good side of the "
+        "margin. Worse: it lies beyond the margin. Otherwise nothing is shown (Piaggio et al. 2012)."
     )
     yield Sentence(
-        "Ranks: those that Tukey's 95 % intervals of all pairs leave open (Tukey 1953, Kramer 1956; "
-        "Mogstad et "
-        "al. 2024)."
+        "Ranks: those that Tukey's 95 % intervals of all pairs leave open (Tukey 1953, Kramer 1956; Mogstad "
+        "et al. 2024)."
     )
     if verdict.unequal_chance is None:
         yield Sentence(
@@ -113,15 +105,13 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
         )
     else:
         yield Sentence(
-            "Spreads so unequal come up by chance in {chance:.1f} % of trials with one spread (Levene "
-            "1960); below "
-            "1 % each medium's own trays are used (Welch 1951; by blocks where there are blocks).",
+            "Spreads so unequal come up by chance in {chance:.1f} % of trials with one spread (Levene 1960); "
+            "below 1 % each medium's own trays are used (Welch 1951; by blocks where there are blocks).",
             chance=100 * verdict.unequal_chance,
         )
     if verdict.camera_sd > 0:
         yield Sentence(
             "Standard errors hold {sd:.2f} for the way the camera sees media differently, on top of the "
-            "trays' "
-            "own spread (added as squares; JCGM 100:2008).",
+            "trays' own spread (added as squares; JCGM 100:2008).",
             sd=verdict.camera_sd,
         )

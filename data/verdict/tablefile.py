@@ -109,8 +109,7 @@ def _columns(heading: list[str], name: str) -> dict[str, int]:
             raise TableError(
                 Sentence(
                     "{file} has no column named {column}. Its first line has to name the columns block, "
-                    "medium "
-                    "and value.",
+                    "medium and value.",
                     file=name,
                     column=wanted,
                 )

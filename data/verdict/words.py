@@ -96,8 +96,7 @@ def _shown(verdict: Verdict, line: MediumResult, values: dict[str, object]) -> S
     if verdict.so_far:
         return Sentence(
             "So far {medium} differs from {trusted} by {difference} (interval {low} to {high}). The trial "
-            "still "
-            "runs: nothing is shown before the planned trays are in.",
+            "still runs: nothing is shown before the planned trays are in.",
             **values,
         )
     match line.outcome:
@@ -110,22 +109,19 @@ def _shown(verdict: Verdict, line: MediumResult, values: dict[str, object]) -> S
         case Outcome.AS_GOOD:
             return Sentence(
                 "{medium} is as good as {trusted}, within the margin of {margin}: the difference is "
-                "{difference} "
-                "(interval {low} to {high}).",
+                "{difference} (interval {low} to {high}).",
                 **values,
             )
         case Outcome.AS_GOOD_LOWER:
             return Sentence(
                 "{medium} is within the margin of {margin}, yet surely somewhat less good than {trusted}: "
-                "the "
-                "difference is {difference} (interval {low} to {high}).",
+                "the difference is {difference} (interval {low} to {high}).",
                 **values,
             )
         case Outcome.WORSE:
             return Sentence(
-                "{medium} is worse than {trusted} by more than the margin of {margin} allows: the "
-                "difference is "
-                "{difference} (interval {low} to {high}).",
+                "{medium} is worse than {trusted} by more than the margin of {margin} allows: the difference "
+                "is {difference} (interval {low} to {high}).",
                 **values,
             )
         case _:
@@ -136,9 +132,8 @@ def _not_shown(line: MediumResult, values: dict[str, object]) -> Sentence:
     if line.further is None:
         return Sentence(
             "Not shown: the trial cannot tell whether {medium} is as good as {trusted} within the margin of "
-            "{margin}; the difference is {difference} (interval {low} to {high}). It lies so near the "
-            "margin that "
-            "no reasonable number of further trays would settle it.",
+            "{margin}; the difference is {difference} (interval {low} to {high}). It lies so near the margin "
+            "that no reasonable number of further trays would settle it.",
             **values,
         )
     if line.further == 1:
@@ -208,8 +203,7 @@ def why_words(why: Why, medium: str = "", trusted: str = "") -> Sentence:
         case Why.NO_SPREAD:
             return Sentence(
                 "The trays of a medium do not differ at all, which no real trays do; look whether numbers "
-                "were "
-                "copied."
+                "were copied."
             )
         case Why.APART:
             return Sentence(
