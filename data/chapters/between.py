@@ -125,14 +125,18 @@ def _of_canopy(change: "Change") -> list[Sentence]:
     told = [_of_coverage(change.coverage)]
     if change.alignment.turned:
         told.append(Sentence("The tray stood the other way round; the comparison allows for it."))
+    return [*told, *_of_places(change)]
+
+
+def _of_places(change: "Change") -> list[Sentence]:
     if change.vanished is None or change.appeared is None:
-        told.append(
+        return [
             Sentence(
                 "Too little stayed in place to lay the photos on each other, so single places are not "
                 "compared."
             )
-        )
-        return told
+        ]
+    told = []
     if not change.alignment.is_exact and change.alignment.error_mm is not None:
         told.append(
             Sentence(

@@ -120,14 +120,7 @@ def _possible_mold(
     before = [e for e in earlier if not e.closed and any(patches.same(e, s) for s in now)]
     course = _course(now, days, patches)
     still = _stands_still(now, days, patches)
-    if course is not None and course.became is Became.LARGER:
-        urgency = Urgency.NOW
-    elif still:
-        urgency = Urgency.SOON
-    elif surest >= SURE_CONFIDENCE or before:
-        urgency = Urgency.TODAY
-    else:
-        urgency = Urgency.SOON
+    likely = surest >= SURE_CONFIDENCE or bool(before)
     many = "1 patch" if len(now) == 1 else f"{len(now)} patches"
     words = [f"{many} that may be mold, the largest {_area(largest):.1f} cm²{_where(largest)}"]
     if course is not None:
@@ -139,7 +132,7 @@ def _possible_mold(
         tray_id=tray.id,
         code=tray.code,
         what=LookKind.SUSPECT,
-        urgency=urgency,
+        urgency=_urgency(course, still=still, likely=likely),
         since=min((e.taken_at for e in before), default=largest.taken_at).date(),
         sentence="; ".join(words) + ".",
         first="Look at the place without touching it: a grey web over stems and hulls speaks for mold, a "
@@ -147,6 +140,12 @@ def _possible_mold(
         caution=MOLD_CAUTION,
         photo_id=largest.photo_id,
     )
+
+
+def _urgency(course: Course[SeenSuspect] | None, *, still: bool, likely: bool) -> Urgency:
+    if course is not None and course.became is Became.LARGER:
+        return Urgency.NOW
+    return Urgency.TODAY if likely and not still else Urgency.SOON
 
 
 def _what_became(course: Course[SeenSuspect]) -> str:

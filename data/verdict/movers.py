@@ -13,8 +13,13 @@ means.
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from data.desirability import CanopyScore, PartName
+
+if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
 
 __all__ = ["Mover", "ScoredTray", "movers"]
 
@@ -43,8 +48,6 @@ class Mover:
 
 def movers(trays: Sequence[ScoredTray], trusted: str) -> tuple[Mover, ...]:
     """Media in order, the part that is worth most first; trays without score or with mold go without."""
-    import numpy as np
-
     from data.statistics.leastsquares import design_of
 
     whole = [tray for tray in trays if tray.score.score and tray.score.parts]
@@ -57,11 +60,7 @@ def movers(trays: Sequence[ScoredTray], trusted: str) -> tuple[Mover, ...]:
     if not parts:
         return ()
     design = design_of([t.block for t in whole], [t.medium for t in whole], (trusted, *names))
-    shares = [[tray.score.part(name) for name in parts] for tray in whole]
-    values = np.array([[share.value for share in row if share] for row in shares])
-    weights = np.array([share.weight for share in shares[0] if share])
-    logs = np.log(np.maximum([[share.desirability for share in row if share] for row in shares], LEAST))
-    logs = logs * weights / weights.sum()
+    values, logs = _values_and_logs(whole, parts)
     means, worth = design.fit(values).means, design.fit(logs).means
     found: list[Mover] = []
     for index, medium in enumerate(design.media[1:], 1):
@@ -80,6 +79,19 @@ def movers(trays: Sequence[ScoredTray], trusted: str) -> tuple[Mover, ...]:
         ]
         found += sorted(lines, key=lambda line: -abs(line.points))
     return tuple(found)
+
+
+def _values_and_logs(
+    trays: Sequence[ScoredTray], parts: Sequence[PartName]
+) -> tuple["NDArray[np.float64]", "NDArray[np.float64]"]:
+    """(trays, parts) each: the numbers, and the log desirabilities as they count in the score."""
+    import numpy as np
+
+    shares = [[tray.score.part(name) for name in parts] for tray in trays]
+    values = np.array([[share.value for share in row if share] for row in shares])
+    weights = np.array([share.weight for share in shares[0] if share])
+    logs = np.log(np.maximum([[share.desirability for share in row if share] for row in shares], LEAST))
+    return values, logs * weights / weights.sum()
 
 
 def _log_mean(one: float, other: float) -> float:

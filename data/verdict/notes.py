@@ -84,13 +84,7 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
             blocks=verdict.blocks,
         )
     if verdict.q is not None:
-        yield Sentence(
-            "Interval = difference -+ q x standard error with q = {q:.4f}, one-sided 95 % for all {media} "
-            "media together (Dunnett 1955): all lower limits hold with 95 %, and so do all upper ones; both "
-            "sides at once hold with at least 90 %.",
-            q=verdict.q,
-            media=len(verdict.compared),
-        )
+        yield _interval_words(verdict.q, len(verdict.compared))
     yield Sentence(
         "Better: the whole interval lies on the good side of zero. As good: it ends on the good side of the "
         "margin. Worse: it lies beyond the margin. Otherwise nothing is shown (Piaggio et al. 2012)."
@@ -99,19 +93,33 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
         "Ranks: those that Tukey's 95 % intervals of all pairs leave open (Tukey 1953, Kramer 1956; Mogstad "
         "et al. 2024)."
     )
-    if verdict.unequal_chance is None:
-        yield Sentence(
-            "Too few trays to tell whether some media scatter more than others; one spread was used."
-        )
-    else:
-        yield Sentence(
-            "Spreads so unequal come up by chance in {chance:.1f} % of trials with one spread (Levene 1960); "
-            "below 1 % each medium's own trays are used (Welch 1951; by blocks where there are blocks).",
-            chance=100 * verdict.unequal_chance,
-        )
+    yield _spread_words(verdict.unequal_chance)
     if verdict.camera_sd > 0:
         yield Sentence(
             "Standard errors hold {sd:.2f} for the way the camera sees media differently, on top of the "
             "trays' own spread (added as squares; JCGM 100:2008).",
             sd=verdict.camera_sd,
         )
+
+
+def _interval_words(q: float, media: int) -> Sentence:
+    return Sentence(
+        "Interval = difference -+ q x standard error with q = {q:.4f}, one-sided 95 % for all {media} "
+        "media together (Dunnett 1955): all lower limits hold with 95 %, and so do all upper ones; both "
+        "sides at once hold with at least 90 %.",
+        q=q,
+        media=media,
+    )
+
+
+def _spread_words(chance: float | None) -> Sentence:
+    """`chance` of spreads so unequal, 0-1."""
+    if chance is None:
+        return Sentence(
+            "Too few trays to tell whether some media scatter more than others; one spread was used."
+        )
+    return Sentence(
+        "Spreads so unequal come up by chance in {chance:.1f} % of trials with one spread (Levene 1960); "
+        "below 1 % each medium's own trays are used (Welch 1951; by blocks where there are blocks).",
+        chance=100 * chance,
+    )
