@@ -153,41 +153,49 @@ def wetting_of(
     solid_g_cm3: float | None = None,
 ) -> Wetting:
     """What a wetting test tells: dry, soaked, drained, and wetted again after it had dried."""
-    reasons: dict[str, Sentence] = {}
     content = water_content(drained_g or math.nan, dry_g, volume_cm3, solid_g_cm3)
-    capacity = content.water_g
+    capacity = _capacity(content, drained_g, drained_minutes)
+    told = {
+        "capacity_g": capacity,
+        "runs_off_g": _runs_off(soaked_g, drained_g),
+        "rewetted": _rewetted(capacity, dry_g, rewetted_g),
+    }
+    numbers = {name: None if isinstance(one, Sentence) else one for name, one in told.items()}
+    reasons = {name: one for name, one in told.items() if isinstance(one, Sentence)}
+    return Wetting(drained=content, reasons=reasons, **numbers)
+
+
+def _capacity(
+    content: WaterContent, drained_g: float | None, drained_minutes: float | None
+) -> float | Sentence:
     if drained_g is None:
-        reasons["capacity_g"] = Sentence("Weigh it again half an hour after soaking, drained.")
-    elif capacity is None:
-        reasons["capacity_g"] = content.reasons["water_g"]
-    elif drained_minutes is not None and drained_minutes < LEAST_DRAINED_MIN:
-        reasons["capacity_g"] = Sentence(
+        return Sentence("Weigh it again half an hour after soaking, drained.")
+    if content.water_g is None:
+        return content.reasons["water_g"]
+    if drained_minutes is not None and drained_minutes < LEAST_DRAINED_MIN:
+        return Sentence(
             "It drained for {minutes:.0f} minutes only; {least:.0f} are needed.",
             minutes=drained_minutes,
             least=LEAST_DRAINED_MIN,
         )
-        capacity = None
-    runs_off = _runs_off(soaked_g, drained_g, reasons)
-    rewetted = None
-    if capacity is None or capacity <= 0 or rewetted_g is None:
-        reasons["rewetted"] = Sentence("Let it dry, wet it again the same way, drain it and weigh it.")
-    elif rewetted_g < dry_g:
-        reasons["rewetted"] = Sentence("Wetted again it weighs less than dry: one of the two is wrong.")
-    else:
-        rewetted = (rewetted_g - dry_g) / capacity
-    return Wetting(
-        capacity_g=capacity, drained=content, runs_off_g=runs_off, rewetted=rewetted, reasons=reasons
-    )
+    return content.water_g
 
 
-def _runs_off(soaked_g: float | None, drained_g: float | None, reasons: dict[str, Sentence]) -> float | None:
+def _runs_off(soaked_g: float | None, drained_g: float | None) -> float | Sentence:
     if soaked_g is None or drained_g is None:
-        reasons["runs_off_g"] = Sentence("It takes two weighings: soaked, and drained.")
-        return None
+        return Sentence("It takes two weighings: soaked, and drained.")
     if drained_g > soaked_g:
-        reasons["runs_off_g"] = Sentence("Drained it weighs more than soaked: one of the two is wrong.")
-        return None
+        return Sentence("Drained it weighs more than soaked: one of the two is wrong.")
     return soaked_g - drained_g
+
+
+def _rewetted(capacity: float | Sentence, dry_g: float, rewetted_g: float | None) -> float | Sentence:
+    """Share of the first capacity, 0-1 and somewhat above."""
+    if isinstance(capacity, Sentence) or capacity <= 0 or rewetted_g is None:
+        return Sentence("Let it dry, wet it again the same way, drain it and weigh it.")
+    if rewetted_g < dry_g:
+        return Sentence("Wetted again it weighs less than dry: one of the two is wrong.")
+    return (rewetted_g - dry_g) / capacity
 
 
 # --- the dry weight of a tray

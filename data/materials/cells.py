@@ -6,7 +6,7 @@ Not   the climate rows (`reading.py` draws them for all media at once), the tabl
 """
 
 from collections.abc import Sequence
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from data.breakdown import by_eye, decay_of
 from data.costs import Labour, for_trays, mean_of_trays
@@ -42,39 +42,42 @@ def cells_of(facts: MediumFacts) -> dict[str, Cell]:
 
 def _warmth(facts: MediumFacts) -> dict[str, Cell]:
     tests, _ = usual_tests(facts, BenchKind.COOLING)
-    constants: list[Estimate] = []
-    lifts: list[float] = []
-    reasons: list[Sentence] = []
-    lift_reasons: list[Sentence] = []
-    for _, readings in tests:
-        air = next((one.value for one in readings if one.kind is ReadingKind.AIR_TEMPERATURE), None)
-        cooled = [
-            (one.taken_at, one.value)
-            for step in ("off", "cooling")
-            for one in readings_of_step(readings, step)
-        ]
-        found = cooling_of(cooled, air)
-        if found.hours is not None:
-            constants.append(found.hours)
-        elif found.reason is not None:
-            reasons.append(found.reason)
-        over = [(one.taken_at, one.value) for one in readings_of_step(readings, "over the mat")]
-        lift, why = lift_over_mat(over, air)
-        if lift is not None:
-            lifts.append(lift)
-        elif why is not None:
-            lift_reasons.append(why)
+    readings = [found for _, found in tests]
+    return {"cooling": _cooling(readings), "lift": _lift(readings)}
+
+
+def _cooling(tests: Sequence[Sequence[Reading]]) -> Cell:
+    """Hours in which it loses most of its warmth; the interval of a single test is its fit's own."""
+    found = [cooling_of(_cooled(readings), _air(readings)) for readings in tests]
+    constants = [one.hours for one in found if one.hours is not None]
+    reasons = [one.reason for one in found if one.hours is None and one.reason is not None]
     gap = Sentence("Read the medium twice, two hours apart, with the heat mat off: 4 minutes.")
     if len(constants) == 1:
-        cooling = Cell.of_estimate(constants[0], 1, "tests", notes=(CAUTION,))
-    elif constants:
-        cooling = mean_cell([one.value for one in constants], "tests", gap, CAUTION)
-    else:
-        cooling = Cell.missing(reasons[0] if reasons else gap, CAUTION)
-    over_mat = Sentence("Read the medium on a heat mat after half a day, and the air: 2 minutes.")
-    if not lifts and lift_reasons:
-        over_mat = lift_reasons[0]
-    return {"cooling": cooling, "lift": mean_cell(lifts, "tests", over_mat, CAUTION)}
+        return Cell.of_estimate(constants[0], 1, "tests", notes=(CAUTION,))
+    if constants:
+        return mean_cell([one.value for one in constants], "tests", gap, CAUTION)
+    return Cell.missing(next(iter(reasons), gap), CAUTION)
+
+
+def _lift(tests: Sequence[Sequence[Reading]]) -> Cell:
+    """Degrees over the air on a heat mat."""
+    found = [lift_over_mat(_course(readings, "over the mat"), _air(readings)) for readings in tests]
+    lifts = [lift for lift, _ in found if lift is not None]
+    reasons = [why for lift, why in found if lift is None and why is not None]
+    gap = Sentence("Read the medium on a heat mat after half a day, and the air: 2 minutes.")
+    return mean_cell(lifts, "tests", next(iter(reasons), gap), CAUTION)
+
+
+def _air(readings: Sequence[Reading]) -> float | None:
+    return next((one.value for one in readings if one.kind is ReadingKind.AIR_TEMPERATURE), None)
+
+
+def _cooled(readings: Sequence[Reading]) -> list[tuple[datetime, float]]:
+    return [*_course(readings, "off"), *_course(readings, "cooling")]
+
+
+def _course(readings: Sequence[Reading], step: str) -> list[tuple[datetime, float]]:
+    return [(one.taken_at, one.value) for one in readings_of_step(readings, step)]
 
 
 def _cold_nights(facts: MediumFacts) -> Cell:

@@ -75,16 +75,12 @@ def read_materials(book: "Book") -> MaterialReading:
     factors, tests = book.factors(), book.bench_tests()
     readings = {test: tuple(found) for test, found in book.test_readings().items()}
     gathered = TrayMaterials(book, media)
-    cells: dict[tuple[str, str], Cell] = {}
-    yields: dict[str, Yield] = {}
+    known: dict[str, MediumFacts] = {}
     for medium in media:
         own = [(test, readings.get(test.id, ())) for test in tests if test.medium == medium.name]
-        facts = gathered.facts(medium, own, factors, book.trays_a_week())
-        cells |= {(row, medium.name): cell for row, cell in cells_of(facts).items()}
-        mass = _yield_of(facts)
-        if mass is not None:
-            yields[medium.name] = mass
-    bills = bills_of(factors, names, yields)
+        known[medium.name] = gathered.facts(medium, own, factors, book.trays_a_week())
+    cells = {(row, name): cell for name in names for row, cell in cells_of(known[name]).items()}
+    bills = bills_of(factors, names, _yields(known))
     found = {one.medium: one for one in footprints(bills.bills, bills.inputs)}
     for name in names:
         cells |= _climate_cells(name, bills, found.get(name), gathered.trays_weighed(name))
@@ -105,6 +101,12 @@ def read_materials(book: "Book") -> MaterialReading:
         trays_a_week=book.trays_a_week(),
         now=now,
     )
+
+
+def _yields(known: Mapping[str, MediumFacts]) -> dict[str, Yield]:
+    """By medium; those without a weighed tray are left out."""
+    found = {name: _yield_of(facts) for name, facts in known.items()}
+    return {name: mass for name, mass in found.items() if mass is not None}
 
 
 def _yield_of(facts: MediumFacts) -> Yield | None:

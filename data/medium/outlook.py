@@ -140,20 +140,14 @@ def _told(
     earlier: bool,
 ) -> Outlook:
     falls, earliest, latest = (_after(begin, one) for one in (found.value, found.low, found.high))
-    sureness: Sentence | None
-    if earlier:
-        sureness = Sentence("That is how it dried before; another weighing tells more.")
-    elif earliest is None or latest is None or falls is None:
-        sureness = Sentence("How sure that is takes a third weighing.")
-    else:
-        reach = max(_hours(latest - falls), _hours(falls - earliest))
-        sureness = Sentence("Give or take {hours:.0f} h.", hours=max(1, math.ceil(reach - 0.05)))
     grams = say(dry_g, Quantity.MASS, system)
+    sureness: Sentence | None = None
     if falls is None or falls > now + FORESIGHT:
         sentence = Sentence("It stays above its dry weight of {dry} for three days and more.", dry=grams)
-        falls, earliest, latest, sureness = None, None, None, None
+        falls, earliest, latest = None, None, None
     else:
         sentence = _when(falls, now, grams)
+        sureness = _how_sure(falls, earliest, latest, earlier=earlier)
     return Outlook(
         is_dry=False,
         falls_at=falls,
@@ -164,6 +158,17 @@ def _told(
         sentence=sentence,
         sureness=sureness,
     )
+
+
+def _how_sure(
+    falls: datetime, earliest: datetime | None, latest: datetime | None, *, earlier: bool
+) -> Sentence:
+    if earlier:
+        return Sentence("That is how it dried before; another weighing tells more.")
+    if earliest is None or latest is None:
+        return Sentence("How sure that is takes a third weighing.")
+    reach = max(_hours(latest - falls), _hours(falls - earliest))
+    return Sentence("Give or take {hours:.0f} h.", hours=max(1, math.ceil(reach - 0.05)))
 
 
 def _when(falls: datetime, now: datetime, dry: str) -> Sentence:
