@@ -4,14 +4,13 @@ In    the folder of a book, or None: the last one, or the demonstration
 Out   an exit code: 0 closed by the grower, 2 no display
 Not   the window itself (`window.py`)
 
-The window is painted first; the book is opened behind it, and what is heavy is loaded two seconds later in a
-background thread.
+The window is painted first, with the Bench alone; the book is opened behind it. What is heavy is loaded a
+second later in a background thread, and then the other places are made one by one, so that no click waits.
 """
 
 import logging
 import os
 import sys
-from collections.abc import Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -19,20 +18,15 @@ from PySide6.QtCore import QObject, QTimer, Slot
 from PySide6.QtWidgets import QApplication
 
 from data.cancel import CancelToken
-from gui.bench.screen import Bench
 from gui.frame.bookdesk import is_demo
+from gui.frame.screens import Screens
 from gui.home import Memory, demo_folder, log_file
-from gui.intake.screen import Intake
 from gui.language.language import speak
 from gui.language.spoken import spoken
-from gui.materials.screen import Materials
 from gui.mishap import catch_mishaps, keep_log
-from gui.plan.screen import Plan
 from gui.screen import Screen
 from gui.style.icon import icon
 from gui.style.wardrobe import Wardrobe
-from gui.traysheet.screen import TraySheet
-from gui.verdict.screen import Verdict
 from gui.window import Window
 from gui.work import Report, Work
 
@@ -41,7 +35,8 @@ if TYPE_CHECKING:
 
 __all__ = ["Start", "make_screens", "make_window", "run", "show_whole"]
 
-WARMED_AFTER_MS = 2000
+WARMED_AFTER_MS = 1000
+MADE_EVERY_MS = 100  # one place takes some 50 ms of the window's time: hands and mouse come between
 NO_DISPLAY = 2
 TITLE_BAR = 40  # px, about; how high it is nobody says before it is there
 
@@ -104,18 +99,44 @@ def make_window(app: QApplication, memory: Memory | None = None, *, farm: str | 
     return window
 
 
-def make_screens(work: Work) -> Mapping[str, Screen]:
-    """The places of the program by name, and what one of them asks of another."""
-    plan, verdict = Plan(work), Verdict(work)
-    verdict.next_wanted.connect(plan.repeat_trial)
-    return {
-        "bench": Bench(work),
-        "intake": Intake(work),
-        "traysheet": TraySheet(work),
-        "plan": plan,
-        "verdict": verdict,
-        "materials": Materials(work),
-    }
+def make_screens(work: Work) -> Screens:
+    """The places of the program by name, each with its modules brought in when it is first wanted."""
+
+    def bench() -> Screen:
+        from gui.bench.screen import Bench
+
+        return Bench(work)
+
+    def intake() -> Screen:
+        from gui.intake.screen import Intake
+
+        return Intake(work)
+
+    def traysheet() -> Screen:
+        from gui.traysheet.screen import TraySheet
+
+        return TraySheet(work)
+
+    def plan() -> Screen:
+        from gui.plan.screen import Plan
+
+        return Plan(work)
+
+    def verdict() -> Screen:
+        from gui.verdict.screen import Verdict
+
+        made = Verdict(work)
+        made.next_wanted.connect(lambda *wanted: screens["plan"].repeat_trial(*wanted))  # type: ignore[attr-defined]
+        return made
+
+    def materials() -> Screen:
+        from gui.materials.screen import Materials
+
+        return Materials(work)
+
+    makers = (bench, intake, traysheet, plan, verdict, materials)
+    screens = Screens({maker.__name__: maker for maker in makers})
+    return screens
 
 
 class Start(QObject):
@@ -129,6 +150,8 @@ class Start(QObject):
         self._warming = QTimer(self, singleShot=True, interval=WARMED_AFTER_MS)
         self._warming.timeout.connect(self._warm)
         self._warming.start()
+        self._making = QTimer(self, interval=MADE_EVERY_MS)
+        self._making.timeout.connect(self._make_next)
 
     def open(self, book: Path | None) -> None:
         """Open the book wanted, else the last one, else the demonstration."""
@@ -183,11 +206,25 @@ class Start(QObject):
 
     @Slot()
     def _warm(self) -> None:
-        """Load what the first photo and the first change will need."""
+        """Load what the other places, the first photo and the first change will need."""
 
         def load(_token: CancelToken, _report: Report) -> None:
+            import gui.intake.screen
+            import gui.materials.screen
+            import gui.plan.screen
+            import gui.traysheet.screen
+            import gui.verdict.screen  # noqa: F401
+
+        def load_heavy(_token: CancelToken, _report: Report) -> None:
             import sqlite_utils  # noqa: F401
 
             import vision.photo  # noqa: F401
 
-        self._window.work.start(load)
+        self._window.work.start(load).finished.connect(self._making.start)
+        self._window.work.start(load_heavy)
+
+    @Slot()
+    def _make_next(self) -> None:
+        """Make one more place in a moment when nothing else is wanted."""
+        if not self._window.isVisible() or not self._window.screens.make_next():
+            self._making.stop()

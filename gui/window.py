@@ -2,11 +2,12 @@
 
 In    `Work`, `Memory`, `Wardrobe`, the screens by name
 Out   an opened book handed to every screen; what a screen wants is done here
-Not   what the places show (each screen), how they follow the book (`frame/following.py`), what the menus do
-      (`frame/bookdialogs.py`, `frame/otherbooks.py`, `frame/viewchoices.py`), the first start (`app.py`)
+Not   what the places show (each screen), when they are made (`frame/screens.py`), how they follow the book
+      (`frame/following.py`), what the menus do (`frame/bookdialogs.py`, `frame/otherbooks.py`,
+      `frame/viewchoices.py`), the first start (`app.py`)
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -25,6 +26,7 @@ from gui.frame.following import Following
 from gui.frame.foot import Foot
 from gui.frame.keys import connect_actions, make_actions
 from gui.frame.otherbooks import OtherBooks
+from gui.frame.screens import Screens
 from gui.frame.toprow import TopRow
 from gui.frame.viewchoices import ViewChoices
 from gui.home import Memory
@@ -55,13 +57,13 @@ class Window(QMainWindow):
         work: Work,
         memory: Memory,
         wardrobe: Wardrobe,
-        screens: Mapping[str, Screen],
+        screens: Screens,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self.work, self.memory = work, memory
         self.wardrobe = wardrobe
-        self.screens = dict(screens)
+        self.screens = screens
         self.desk = BookDesk(work, memory, self)
         self.dialogs = BookDialogs(self.desk, work, self._chosen_tray, self)
         self.books = OtherBooks(self.desk, self)
@@ -76,7 +78,6 @@ class Window(QMainWindow):
         self._connect()
         if not self.restoreGeometry(memory.geometry):
             self.resize(*FIRST_SIZE)
-        self._use_units()
         self.choices.show_choices()
         self.following.show_undo()
         self._show_book_words()
@@ -90,9 +91,6 @@ class Window(QMainWindow):
         self.demo_band = DemoBand(self)
         self.trouble, self.done = TroubleBand(self), DoneBand(self)
         self.stack = QStackedWidget(self)
-        for name, screen in self.screens.items():
-            screen.setObjectName(name)
-            self.stack.addWidget(screen)
         self.progress = ProgressStrip(self.work, self)
         self.foot = Foot(self)
         column = QVBoxLayout()
@@ -129,13 +127,22 @@ class Window(QMainWindow):
             part.troubled.connect(self.tell_trouble)
         self.books.told.connect(self.tell)
         self.travel.made.connect(self.done.say_made)
-        for screen in self.screens.values():
-            screen.tray_wanted.connect(self.open_tray)
-            screen.place_wanted.connect(self.go_to)
-            screen.told.connect(self.tell)
-            screen.troubled.connect(self.tell_trouble)
-            screen.book_changed.connect(self.following.book_changed)
-        self.screens["bench"].trays_wanted.connect(self.dialogs.add_trays)  # type: ignore[attr-defined]
+        self.screens.welcome_with(self._welcome)
+
+    def _welcome(self, name: str, screen: Screen) -> None:
+        """Take in a screen that has just been made, and give it what the others have."""
+        screen.setObjectName(name)
+        self.stack.addWidget(screen)
+        screen.tray_wanted.connect(self.open_tray)
+        screen.place_wanted.connect(self.go_to)
+        screen.told.connect(self.tell)
+        screen.troubled.connect(self.tell_trouble)
+        screen.book_changed.connect(self.following.book_changed)
+        if name == "bench":
+            screen.trays_wanted.connect(self.dialogs.add_trays)  # type: ignore[attr-defined]
+        screen.use_units(self.memory.units)
+        if self.book is not None:
+            screen.open_book(self.book)
 
     @property
     def book(self) -> "Book | None":
@@ -193,7 +200,7 @@ class Window(QMainWindow):
     @Slot(object)
     def _show_book(self, book: "Book") -> None:
         """Hand an opened book to every screen."""
-        for screen in self.screens.values():
+        for screen in self.screens.made.values():
             screen.open_book(book)
         self.following.show_book()
         self._show_book_words()
@@ -276,13 +283,13 @@ class Window(QMainWindow):
 
     @Slot()
     def _use_units(self) -> None:
-        for screen in self.screens.values():
+        for screen in self.screens.made.values():
             screen.use_units(self.memory.units)
 
     @Slot()
     def _redress(self) -> None:
         self.top.redress()
-        for screen in self.screens.values():
+        for screen in self.screens.made.values():
             screen.redress()
 
     # --- closing

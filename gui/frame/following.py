@@ -6,15 +6,13 @@ Out   screens renewed: the one in front at once, at most four times a second, th
 Not   what a screen reads (each screen), what undo does (`data/chapters/changes.py`)
 """
 
-from collections.abc import Mapping
-
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
 from data.cancel import CancelToken
 from data.errors import BookError
 from gui.frame.bookdesk import BookDesk
+from gui.frame.screens import Screens
 from gui.language.spoken import spoken
-from gui.screen import Screen
 from gui.work import Report, Work
 
 __all__ = ["Following"]
@@ -29,7 +27,7 @@ class Following(QObject):
     turned = Signal(str)  # what was taken back or done again, in words
     undo_shown = Signal(object, object)  # what could be taken back, what done again; None where nothing
 
-    def __init__(self, desk: BookDesk, work: Work, screens: Mapping[str, Screen], parent: QObject) -> None:
+    def __init__(self, desk: BookDesk, work: Work, screens: Screens, parent: QObject) -> None:
         super().__init__(parent)
         self._desk, self._work, self._screens = desk, work, screens
         self._stale: set[str] = set()
@@ -55,7 +53,7 @@ class Following(QObject):
     @Slot()
     def book_changed(self) -> None:
         """Something was kept, said or taken back."""
-        self._stale = set(self._screens)
+        self._stale = set(self._screens.made)  # one that is made later reads the book as it is then
         if not self._renewing.isActive():
             self._renew_if_stale()
 

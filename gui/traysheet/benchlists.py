@@ -2,7 +2,7 @@
 
 In    the book; read in the background, since a book of years has thousands
 Out   `tray_chosen` with the id of the one that is to be opened; `troubled` where the book cannot be read
-Not   what the lists look like (`endedtrays.py`, `lookhistory.py`)
+Not   what the lists look like (`endedtrays.py`, `lookhistory.py`, each brought in when it is first wanted)
 """
 
 from collections.abc import Callable
@@ -12,8 +12,6 @@ from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtWidgets import QWidget
 
 from data.cancel import CancelToken
-from gui.traysheet.endedtrays import EndedTrays
-from gui.traysheet.lookhistory import LookHistory
 from gui.work import Report, Task, Work
 
 if TYPE_CHECKING:
@@ -57,6 +55,8 @@ class BenchLists(QObject):
 
     @Slot(object)
     def _ended(self, answer: "tuple[Book, tuple[Tray, ...]]") -> None:
+        from gui.traysheet.endedtrays import EndedTrays
+
         book, trays = answer
         if book is not self._book:
             return
@@ -77,6 +77,8 @@ class BenchLists(QObject):
 
     @Slot(object)
     def _history(self, answer: "tuple[Book, tuple[PastLook, ...]]") -> None:
+        from gui.traysheet.lookhistory import LookHistory
+
         book, past = answer
         if book is not self._book:
             return

@@ -1,16 +1,17 @@
 """Builders: a book with a rack in it, tiles and looks; places that only note what is asked of them."""
 
 import dataclasses
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import date, datetime
 from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtCore import QBuffer, QByteArray, QIODevice
+from PySide6.QtCore import QBuffer, QByteArray, QIODevice, Signal
 from PySide6.QtGui import QColor, QImage
 
 from data.book import Book
+from data.entry.units import UnitSystem
 from data.records import (
     Day,
     KeptScore,
@@ -24,6 +25,7 @@ from data.records import (
     Urgency,
 )
 from gui.bench.rack import Standing
+from gui.frame.screens import Screens
 from gui.screen import Screen
 from tests.data.builders import a_note, a_tray, score_note
 from vision.reason import Reason
@@ -128,12 +130,33 @@ class NotingScreen(Screen):
     def __init__(self, work: Any) -> None:
         super().__init__(work)
         self.asked: list[tuple[str, Any]] = []
+        self.units: UnitSystem | None = None
 
     def renew(self) -> None:
         self.asked.append(("renew", None))
+
+    def use_units(self, system: UnitSystem) -> None:
+        self.units = system
 
     def open_tray(self, tray_id: int) -> None:
         self.asked.append(("open", tray_id))
 
     def bring_in(self, paths: Sequence[Path]) -> None:
         self.asked.append(("bring in", list(paths)))
+
+
+class NotingBench(NotingScreen):
+    """The first place, which only notes what is asked of it."""
+
+    trays_wanted = Signal()
+
+
+def noting_screens(work: Any, bench: Callable[[Any], Screen] = NotingBench) -> Screens:
+    """Three places that note what is asked of them; the first may be a true one."""
+    return Screens(
+        {
+            "bench": lambda: bench(work),
+            "intake": lambda: NotingScreen(work),
+            "traysheet": lambda: NotingScreen(work),
+        }
+    )

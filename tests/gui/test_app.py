@@ -11,6 +11,8 @@ from gui.app import Start, make_window, show_whole
 from gui.bench.screen import Bench
 from gui.home import Memory, demo_folder
 from gui.intake.screen import Intake
+from gui.plan.screen import Plan
+from gui.verdict.screen import Verdict
 from gui.window import Window
 from tests.data.builders import a_note, bring
 from tests.gui.rackbook import a_rack_book, photograph
@@ -118,3 +120,34 @@ def test_a_window_that_would_not_fit_the_screen_is_as_large_as_the_screen(start:
     show_whole(window)
 
     assert window.isMaximized()
+
+
+def test_the_bench_comes_first_and_the_other_places_follow_by_themselves(
+    start: Starter, qtbot: QtBot, memory: Memory, tmp_path: Path
+) -> None:
+    a_rack_book(tmp_path / "mine").close()
+    memory.remember_book(tmp_path / "mine")
+
+    window = start()
+
+    assert set(window.screens.made) == {"bench"}
+    qtbot.waitUntil(lambda: len(window.screens.made) == 6, timeout=20_000)
+    assert list(window.screens.made) == list(window.screens), "in the order of the row on top"
+    assert all(screen.book is window.book for screen in window.screens.values())
+    assert window.place == "bench"
+
+
+def test_a_trial_is_repeated_in_a_plan_that_nobody_has_opened_yet(
+    start: Starter, memory: Memory, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    asked: list[object] = []
+    monkeypatch.setattr(Plan, "repeat_trial", lambda _plan, *wanted: asked.append(wanted))
+    a_rack_book(tmp_path / "mine").close()
+    memory.remember_book(tmp_path / "mine")
+    window = start()
+    verdict = window.screens["verdict"]
+    assert isinstance(verdict, Verdict)
+
+    verdict.next_wanted.emit("Spring", 12)
+
+    assert asked == [("Spring", 12)]

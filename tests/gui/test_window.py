@@ -12,6 +12,7 @@ from pytestqt.qtbot import QtBot
 
 from data.book import Book
 from data.cancel import CancelToken
+from data.entry.units import UnitSystem
 from gui.bench.screen import Bench
 from gui.frame.actions import ACTIONS, PLACES
 from gui.frame.keysheet import KeySheet
@@ -23,7 +24,7 @@ from gui.style.wardrobe import Wardrobe
 from gui.trays.newtray import NewTrayDialog
 from gui.window import Window
 from gui.work import Report, Work
-from tests.gui.rackbook import NotingScreen, a_rack_book, photograph
+from tests.gui.rackbook import NotingScreen, a_rack_book, noting_screens, photograph
 
 Maker = Callable[[], Window]
 
@@ -36,8 +37,7 @@ def make_window(qtbot: QtBot, memory: Memory, dressed: QApplication) -> Iterator
         work = Work(scorers=1)
         wardrobe = Wardrobe(dressed, memory)
         wardrobe.wear()
-        screens = {"bench": Bench(work), "intake": NotingScreen(work), "traysheet": NotingScreen(work)}
-        window = Window(work, memory, wardrobe, screens)
+        window = Window(work, memory, wardrobe, noting_screens(work, Bench))
         wardrobe.setParent(window)
         work.setParent(window)
         qtbot.addWidget(window)
@@ -346,6 +346,35 @@ def test_a_screen_behind_follows_when_it_comes_to_the_front(with_book: Window, q
     with_book.go_to("traysheet")
 
     assert sheet.asked == [("renew", None)]
+
+
+def test_a_place_is_made_when_it_is_first_wanted_and_then_has_what_the_others_have(
+    with_book: Window, memory: Memory
+) -> None:
+    assert set(with_book.screens.made) == {"bench"}
+    with_book.choices._choose_units(UnitSystem.US)
+
+    with_book.open_tray(3)
+
+    assert set(with_book.screens.made) == {"bench", "traysheet"}
+    sheet = with_book.screens["traysheet"]
+    assert isinstance(sheet, NotingScreen)
+    assert sheet.book is with_book.book
+    assert sheet.units == memory.units == UnitSystem.US
+    assert sheet.asked == [("renew", None), ("open", 3)], "read once, and only then asked for a tray"
+    sheet.place_wanted.emit("intake")
+    assert with_book.place == "intake"
+    memory.units = UnitSystem.METRIC
+
+
+def test_a_place_made_after_a_change_does_not_read_the_book_twice(with_book: Window) -> None:
+    with_book.screens["bench"].book_changed.emit()
+
+    with_book.go_to("intake")
+
+    intake = with_book.screens["intake"]
+    assert isinstance(intake, NotingScreen)
+    assert intake.asked == [("renew", None)]
 
 
 # --- photos

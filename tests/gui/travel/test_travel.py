@@ -26,7 +26,7 @@ from gui.travel.packways import PackWays
 from gui.travel.places import ExportPlace, PackPlace, UnpackPlace
 from gui.window import Window
 from gui.work import Work
-from tests.gui.rackbook import NotingScreen, a_rack_book, photograph
+from tests.gui.rackbook import a_rack_book, noting_screens, photograph
 from tests.gui.test_access import can_have_focus, name_of
 
 Answering = Callable[[Callable[[QDialog], None]], None]
@@ -38,9 +38,7 @@ def window(qtbot: QtBot, memory: Memory, dressed: QApplication, tmp_path: Path) 
     work = Work(scorers=1)
     wardrobe = Wardrobe(dressed, memory)
     wardrobe.wear()
-    screens = {name: NotingScreen(work) for name in ("bench", "intake", "traysheet")}
-    screens["bench"].trays_wanted = screens["bench"].told  # type: ignore[attr-defined]
-    made = Window(work, memory, wardrobe, screens)
+    made = Window(work, memory, wardrobe, noting_screens(work))
     wardrobe.setParent(made)
     work.setParent(made)
     qtbot.addWidget(made)
@@ -550,9 +548,7 @@ def test_without_a_book_only_what_needs_none_can_be_chosen(
     qtbot: QtBot, memory: Memory, dressed: QApplication
 ) -> None:
     work = Work(scorers=1)
-    screens = {name: NotingScreen(work) for name in ("bench", "intake", "traysheet")}
-    screens["bench"].trays_wanted = screens["bench"].told  # type: ignore[attr-defined]
-    window = Window(work, memory, Wardrobe(dressed, memory), screens)
+    window = Window(work, memory, Wardrobe(dressed, memory), noting_screens(work))
     qtbot.addWidget(window)
 
     enabled = {name for name, action in window.actions_by_name.items() if action.isEnabled()}
