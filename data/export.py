@@ -7,7 +7,9 @@ Not   a book that opens again (`travel/packing.py`), a report for reading (`gui/
 
 UTF-8, comma, ISO 8601, a dot in decimal numbers, units in the headings, empty where there is nothing. Text
 that a spreadsheet would take for a formula begins with an apostrophe. Photographs carry places and cameras in
-them and stay with the book; their digests go along, and their top views where they are wanted.
+them and stay with the book; their digests go along, and their top views where they are wanted. The camera's
+name, which the book keeps for doubts about its clock, stays too: no number rests on it, and it may point to a
+person.
 """
 
 import csv

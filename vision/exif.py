@@ -14,6 +14,7 @@ from PIL import ExifTags, Image
 __all__ = ["CameraNotes", "camera_notes"]
 
 FIRST_YEAR = 2000  # clocks that were never set tell 1970 or 1980
+MOST_LETTERS = 80  # of a camera's name
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -77,6 +78,16 @@ def _positive(value: Any) -> float | None:
 
 
 def _camera(exif: dict[int, Any]) -> str | None:
-    words = [str(exif.get(tag, "")).strip("\0 ") for tag in (ExifTags.Base.Make, ExifTags.Base.Model)]
-    text = " ".join(word for word in words if word)
-    return "".join(letter for letter in text if letter.isprintable())[:80] or None
+    """Maker and model as a person reads them; a model that names its maker itself says all."""
+    make, model = (_words(exif.get(tag)) for tag in (ExifTags.Base.Make, ExifTags.Base.Model))
+    text = model if model.casefold().startswith(make.casefold()) else f"{make} {model}"
+    return text[:MOST_LETTERS].strip() or None
+
+
+def _words(value: Any) -> str:
+    """Printable words with one blank between them; empty where it is no text."""
+    if isinstance(value, bytes):
+        value = value.decode("ascii", "replace")
+    if not isinstance(value, str):
+        return ""
+    return " ".join("".join(letter if letter.isprintable() else " " for letter in value).split())

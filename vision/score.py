@@ -115,6 +115,7 @@ def score_photo(
         name=photo.name,
         digest=photo.digest,
         taken_at=photo.taken_at,
+        camera=photo.camera,
         tag_number=_tag_number(marks),
         corners=found,
         corners_px=_four(upright_points(photo, found.points)),
@@ -152,6 +153,7 @@ def score_whole(photo: Photo, tissue: Tissue) -> Scored | Refused:
         name=photo.name,
         digest=photo.digest,
         taken_at=photo.taken_at,
+        camera=photo.camera,
         tag_number=None,
         corners=None,
         corners_px=None,
@@ -218,6 +220,7 @@ def _refused(photo: Photo, reason: Reason, marks: Marks | None) -> Refused:
         reason=reason,
         tag_number=None if marks is None else _tag_number(marks),
         taken_at=photo.taken_at,
+        camera=photo.camera,
     )
 
 

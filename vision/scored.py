@@ -43,6 +43,7 @@ class Score:
     seconds: float
     inner_mm: tuple[float, float] = (LONG_MM, SHORT_MM)  # long and short side that all mm and cm2 rest on
     coverage_sd: float | None = None  # standard deviation of coverage, points; None where not told
+    camera: str | None = None  # maker and model; None where the photo does not say
     notes: tuple[Reason, ...] = ()  # what was found odd about the file or doubtful about the labels
     missing: Mapping[str, Reason] = field(default_factory=dict)  # by name of the number, parts included
 
@@ -81,6 +82,7 @@ class Refused:
     reason: Reason
     tag_number: int | None = None
     taken_at: datetime | None = None
+    camera: str | None = None
 
 
 def explained(score: Score) -> Score:

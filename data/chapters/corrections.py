@@ -142,8 +142,8 @@ class Corrections(SuspectBook):
                 db.table("old_score").insert(_old_score(same, before, None))
                 db.table("suspect").delete_where("score = ?", [score_id])
                 db.table("score").update(score_id, row)
-            if sure:
-                db.table("photo").update(photo_id, {"needs_corners": 0})
+            known = {"camera": judged.camera} if judged.camera else {}  # books did not always keep it
+            db.table("photo").update(photo_id, known | ({"needs_corners": 0} if sure else {}))
             db.table("suspect").insert_all(one | {"score": score_id} for one in suspects)
         self._put_pictures(photo_id, judged)
         self._keep_suspects_since(photo_id)

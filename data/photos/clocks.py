@@ -1,8 +1,8 @@
 """Clocks: the times of a batch of photos -> which camera's clock is wrong, and by how much.
 
-In    photos that came in together: time by the camera, time of the file, time of coming in; when trays grew
+In    photos that came in together: camera, its time, time of the file, time of coming in; when trays grew
 Out   `ClockDoubt`s: photos, what is wrong, the shift that would mend them, a sentence; a person decides
-Not   mending (`chapters/clockbook.py`), reading EXIF (`vision`)
+Not   mending (`chapters/clockbook.py`), reading EXIF (`vision`), the sentence (`photos/clockwords.py`)
 
 Times are local times of the rack. What speaks against a clock: files that keep a steady distance from the
 camera's times through the walk (a phone writes the file as it takes the photo; a copy would bring all files
@@ -12,17 +12,21 @@ wrong. A steady distance of whole
 quarters of an hour is a time zone or summer time, any other a clock that runs wrong. A camera that was not
 told of the change to summer time differs for a part of the batch only, so photos with the same distance are
 taken together.
+
+Each camera is judged by itself: where two phones bring one batch, the right one says nothing of the wrong
+one. Photos of one walk by one camera share its clock, for nobody sets it on the way: where some of them are
+wrong, all are. Photos that do not name their camera are judged together, and only what speaks for itself is
+doubted.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
-from enum import StrEnum
-from itertools import pairwise
+from itertools import chain, pairwise
 from statistics import median
 
-from data.look import day_name
 from data.numbers import PhotoId
+from data.photos.clockwords import ClockFault, in_words, is_night, photos_by
 from data.sentence import Sentence
 
 __all__ = ["ClockDoubt", "ClockFault", "ClockPhoto", "Grown", "clock_doubts"]
@@ -39,17 +43,8 @@ SLACK = timedelta(minutes=5)
 DAY = timedelta(days=1)
 LATE = timedelta(days=2)  # after its cut the photos of a tray may still come in
 HOUR = timedelta(hours=1)
-NIGHT = (22, 5)  # from and to, hours of the day
 LEAST_WALK = 3  # photos
-
-
-class ClockFault(StrEnum):
-    """What is wrong with a clock."""
-
-    ZONE = "time zone or summer time"
-    YEAR = "wrong year"
-    RESET = "reset to a default date"
-    RUNS_WRONG = "runs wrong"
+ON_ONE_WALK = timedelta(hours=1)  # between two photos of it
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,6 +56,7 @@ class ClockPhoto:
     file_at: datetime | None  # of the file, where it is known
     added_at: datetime
     fits: bool = False  # it has a tray that grew at the camera's time
+    camera: str | None = None  # maker and model; None where the photo does not say
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -76,6 +72,7 @@ class ClockDoubt:
     """Photos of one batch whose times are wrong together."""
 
     photo_ids: tuple[PhotoId, ...]
+    camera: str | None  # that took them; None where they do not say
     fault: ClockFault
     shift: timedelta  # to be added to the times of the camera
     exact: bool  # False: only the day is sure, the time of day is a guess
@@ -97,24 +94,53 @@ def clock_doubts(
     """
     found: list[ClockDoubt] = []
     grown = tuple(trays)
-    for batch in _batches(photos):
-        rest = list(batch)
-        for group in _steady(batch):
-            rest = [photo for photo in rest if photo not in group]
-            found += _off_by_file(group)
-        impossible = _impossible(rest, _first_sown(grown, batch[0].added_at.date()))
-        found += impossible or _by_night(rest, usual)
+    for batch in _runs(photos, lambda photo: photo.added_at, TOGETHER):
+        first_sown = _first_sown(grown, batch[0].added_at.date())
+        for camera in dict.fromkeys(photo.camera for photo in batch):
+            own = [photo for photo in batch if photo.camera == camera]
+            found += _of_one_camera(own, first_sown, usual)
     return tuple(found)
 
 
-def _batches(photos: Iterable[ClockPhoto]) -> list[list[ClockPhoto]]:
-    ordered = sorted(photos, key=lambda photo: (photo.added_at, photo.id))
-    batches = [ordered[:1]] if ordered else []
+def _of_one_camera(
+    photos: Sequence[ClockPhoto], first_sown: date | None, usual: time | None
+) -> list[ClockDoubt]:
+    """What is wrong with the clock of one camera; with those of several where they are not named."""
+    found: list[ClockDoubt] = []
+    groups = _steady(photos)
+    rest = _without(photos, chain.from_iterable(groups))
+    for group in groups:
+        shift = _steady_shift(group)
+        walk = [p for p in _same_walk(group, rest) if p.taken_at + shift <= p.added_at]
+        rest = _without(rest, walk)
+        found += _off_by_file(group, walk, shift)
+    return found + (_impossible(rest, first_sown) or _by_night(rest, usual))
+
+
+def _runs(
+    photos: Iterable[ClockPhoto], at: Callable[[ClockPhoto], datetime], gap: timedelta
+) -> list[list[ClockPhoto]]:
+    """The photos in the order of a time, parted where nothing was for longer than `gap`."""
+    ordered = sorted(photos, key=lambda photo: (at(photo), photo.id))
+    runs = [ordered[:1]] if ordered else []
     for before, photo in pairwise(ordered):
-        if photo.added_at - before.added_at > TOGETHER:
-            batches.append([])
-        batches[-1].append(photo)
-    return batches
+        if at(photo) - at(before) > gap:
+            runs.append([])
+        runs[-1].append(photo)
+    return runs
+
+
+def _without(photos: Iterable[ClockPhoto], those: Iterable[ClockPhoto]) -> list[ClockPhoto]:
+    told = {photo.id for photo in those}
+    return [photo for photo in photos if photo.id not in told]
+
+
+def _same_walk(some: Sequence[ClockPhoto], others: Iterable[ClockPhoto]) -> list[ClockPhoto]:
+    """Those of the others that the same camera took on the walk of `some`: they share its clock."""
+    told = {photo.id for photo in some}
+    known = [photo for photo in others if photo.camera is not None and photo.id not in told]
+    walks = _runs([*some, *known], lambda photo: photo.taken_at, ON_ONE_WALK)
+    return [p for walk in walks if any(o.id in told for o in walk) for p in _without(walk, some)]
 
 
 # --- by the files
@@ -141,18 +167,24 @@ def _distance(photo: ClockPhoto) -> timedelta:
     return photo.file_at - photo.taken_at
 
 
-def _off_by_file(group: Sequence[ClockPhoto]) -> list[ClockDoubt]:
-    shift = timedelta(seconds=round(median(_distance(photo).total_seconds() for photo in group)))
+def _steady_shift(group: Sequence[ClockPhoto]) -> timedelta:
+    return timedelta(seconds=round(median(_distance(photo).total_seconds() for photo in group)))
+
+
+def _off_by_file(
+    group: Sequence[ClockPhoto], walk: Sequence[ClockPhoto], shift: timedelta
+) -> list[ClockDoubt]:
+    """What a steady distance tells of a clock, for its photos and those of the same walk."""
     if abs(shift) < LEAST_OFF:
         return []
     quarters = round(shift / QUARTER) * QUARTER
-    if abs(shift - quarters) <= SAME and abs(quarters) <= ZONES:
-        return [_doubt(group, ClockFault.ZONE, quarters, exact=True)]
     years = _by_year(group, group[0].taken_at + shift)
-    if years is not None and abs(years - shift) <= SLACK:
-        return [_doubt(group, ClockFault.YEAR, years, exact=True)]
     fault = ClockFault.RESET if abs(shift) > 2 * DAY else ClockFault.RUNS_WRONG
-    return [_doubt(group, fault, shift, exact=True)]
+    if abs(shift - quarters) <= SAME and abs(quarters) <= ZONES:
+        fault, shift = ClockFault.ZONE, quarters
+    elif years is not None and abs(years - shift) <= SLACK:
+        fault, shift = ClockFault.YEAR, years
+    return [_doubt((*group, *walk), fault, shift, exact=True)]
 
 
 # --- by what cannot be
@@ -162,14 +194,20 @@ def _impossible(photos: Sequence[ClockPhoto], first_sown: date | None) -> list[C
     """Photos from before the first sowing, or from after they came in, whose files are copies."""
     before = [p for p in photos if first_sown is not None and p.taken_at.date() < first_sown - DAY]
     after = [p for p in photos if p.taken_at > p.added_at + SLACK]
-    groups = [[p for p in before if not p.fits], after]
-    groups += _of_another_year([p for p in before if p.fits])
-    return [_guess(group) for group in groups if group]
+    found: list[ClockDoubt] = []
+    told: list[ClockPhoto] = []
+    for group in ([p for p in before if not p.fits], after, [p for p in before if p.fits]):
+        own = _without(group, told)
+        if own and (group is after or not own[0].fits or _is_of_another_year(own)):
+            own += _same_walk(own, _without(photos, told))
+            told += own
+            found.append(_guess(own))
+    return found
 
 
-def _of_another_year(photos: list[ClockPhoto]) -> list[list[ClockPhoto]]:
-    """Photos that found a tray of an earlier year, though it may have been today under the same tag."""
-    return [photos] if photos and _by_year(photos, _known(photos)) is not None else []
+def _is_of_another_year(photos: Sequence[ClockPhoto]) -> bool:
+    """Whether photos that found a tray of an earlier year may show today's under the same tag."""
+    return _by_year(photos, _known(photos)) is not None
 
 
 def _first_sown(trays: Sequence[Grown], came_in: date) -> date | None:
@@ -182,9 +220,9 @@ def _first_sown(trays: Sequence[Grown], came_in: date) -> date | None:
 
 def _by_night(photos: Sequence[ClockPhoto], usual: time | None) -> list[ClockDoubt]:
     """A walk in the night where all others were by day: by whole hours back to the usual time."""
-    if usual is None or len(photos) < LEAST_WALK or not all(_is_night(p.taken_at) for p in photos):
+    if usual is None or len(photos) < LEAST_WALK or not all(is_night(p.taken_at) for p in photos):
         return []
-    if _is_night(datetime.combine(date.min, usual)):
+    if is_night(datetime.combine(date.min, usual)):
         return []
     middle = sorted(photo.taken_at for photo in photos)[len(photos) // 2]
     latest = min(photo.added_at for photo in photos)
@@ -195,10 +233,6 @@ def _by_night(photos: Sequence[ClockPhoto], usual: time | None) -> list[ClockDou
     if not HOUR <= abs(hours) <= ZONES or max(p.taken_at for p in photos) + hours > latest + SLACK:
         return []
     return [_doubt(photos, ClockFault.ZONE, hours, exact=False)]
-
-
-def _is_night(at: datetime) -> bool:
-    return at.hour >= NIGHT[0] or at.hour < NIGHT[1]
 
 
 def _known(group: Sequence[ClockPhoto]) -> datetime:
@@ -236,64 +270,22 @@ def _by_year(group: Sequence[ClockPhoto], known: datetime) -> timedelta | None:
 
 def _doubt(group: Sequence[ClockPhoto], fault: ClockFault, shift: timedelta, *, exact: bool) -> ClockDoubt:
     ordered = sorted(group, key=lambda photo: (photo.taken_at, photo.id))
-    first = ordered[0].taken_at
+    first = ordered[0]
     return ClockDoubt(
         photo_ids=tuple(photo.id for photo in ordered),
+        camera=first.camera,
         fault=fault,
         shift=shift,
         exact=exact,
-        first=first,
+        first=first.taken_at,
         last=ordered[-1].taken_at,
         most=min(photo.added_at - photo.taken_at for photo in ordered) + SLACK,
-        sentence=_in_words(fault, first, shift, len(ordered), ordered[0].added_at, exact=exact),
+        sentence=in_words(
+            fault,
+            photos_by(len(ordered), first.camera),
+            first.taken_at,
+            shift,
+            came_in=first.added_at,
+            exact=exact,
+        ),
     )
-
-
-def _in_words(
-    fault: ClockFault, first: datetime, shift: timedelta, count: int, came_in: datetime, *, exact: bool
-) -> Sentence:
-    """Why the clock of `count` photos is doubted; `first` and `came_in` are the first one's."""
-    values = {
-        "photos": Sentence("1 photo") if count == 1 else Sentence("{n} photos", n=count),
-        "wrong": _moment(first),
-        "right": _moment(first + shift),
-    }
-    if fault is ClockFault.ZONE and exact:
-        return Sentence(
-            "{photos}: the camera's clock must go {hours:+g} hours to agree with the files: it has another "
-            "time zone, or missed the change to summer time. The first one says {wrong}, its file {right}.",
-            hours=shift / HOUR, **values,
-        )  # fmt: skip
-    if fault is ClockFault.ZONE and _is_night(first):
-        return Sentence(
-            "{photos}: taken in the night, says the camera, at {wrong}; the walks of other days were by day. "
-            "Moved by whole hours that would be {right}.", **values,
-        )  # fmt: skip
-    if fault is ClockFault.ZONE:
-        return Sentence(
-            "{photos}: taken after coming in, says the camera; its clock is ahead by {hours:.0f} hours or "
-            "more. The first one says {wrong}, that would be {right}.",
-            hours=-shift / HOUR, **values,
-        )  # fmt: skip
-    if fault is ClockFault.YEAR:
-        return Sentence(
-            "{photos}: the camera says another year. The first one says {wrong}, that would be {right}.",
-            **values,
-        )
-    if exact:
-        return Sentence(
-            "{photos}: the camera's clock is wrong. The first one says {wrong}, its file {right}.", **values
-        )
-    if first > came_in:
-        return Sentence(
-            "{photos}: from days to come, says the camera; its clock is wrong. The first one says {wrong}; "
-            "by the time of coming in it is about {right}.", **values,
-        )  # fmt: skip
-    return Sentence(
-        "{photos}: from before the first sowing, says the camera; its clock was probably reset. The "
-        "first one says {wrong}; by the time of coming in it is about {right}.", **values,
-    )  # fmt: skip
-
-
-def _moment(at: datetime) -> Sentence:
-    return Sentence("{day} {year}, {time}", day=day_name(at.date()), year=at.year, time=f"{at:%H:%M}")

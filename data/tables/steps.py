@@ -189,16 +189,13 @@ def m004_share_of_bed(db: "Database") -> None:
         db.execute(statement)
 
 
-CAMERA_OF_PHOTO = (
-    # maker and model, as the photo says; unknown of those that came in earlier
-    "ALTER TABLE photo ADD COLUMN camera TEXT CHECK (camera <> '')",
-)
+# maker and model, as the photo says; unknown of those that came in earlier
+CAMERA_OF_PHOTO = "ALTER TABLE photo ADD COLUMN camera TEXT CHECK (camera <> '')"
 
 
 def m005_camera_of_photo(db: "Database") -> None:
     """Which camera took a photo: photos of one camera share a clock."""
-    for statement in CAMERA_OF_PHOTO:
-        db.execute(statement)
+    db.execute(CAMERA_OF_PHOTO)
 
 
 STEPS: tuple[Callable[["Database"], None], ...] = (

@@ -6509,8 +6509,16 @@ trusted</source>
             <translation>In die kahlen Teile sehen: liegt dort Saatgut, ist es feucht, liegt das Substrat flach auf dem Boden? Ungleich gesätes Saatgut ist nicht zu retten; ein trockener Teil kann einmal von oben befeuchtet werden.</translation>
         </message>
         <message>
-            <source>Feel the medium at the edge: a mat that has dried there does not rewet by itself, so wet it from above once.</source>
-            <translation>Das Substrat am Rand befühlen: eine dort ausgetrocknete Matte wird nicht von selbst wieder nass, also einmal von oben befeuchten.</translation>
+            <source>Feel the medium at the edge: where it is dry, wet it slowly from above once.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Feel the mat at the edge: where it has dried it does not rewet by itself, so wet it from above once.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Feel the medium at the edge: where it has dried and shrunk from the wall, water runs past it, so wet it slowly from above once.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>The edge is {now:.0f} points thinner than the middle ({before:.0f} on the day before).</source>
@@ -7345,6 +7353,10 @@ trusted</source>
             <translation>Eine weitere Wägung, zwei Stunden später oder mehr, sagt, wie schnell sie trocknet.</translation>
         </message>
         <message>
+            <source>It stays above its dry weight of {dry} for three days and more.</source>
+            <translation>Sie bleibt drei Tage und länger über ihrem Trockengewicht von {dry}.</translation>
+        </message>
+        <message>
             <source>That is how it dried before; another weighing tells more.</source>
             <translation>So trocknete sie vorher; eine weitere Wägung sagt mehr.</translation>
         </message>
@@ -7355,10 +7367,6 @@ trusted</source>
         <message>
             <source>Give or take {hours:.0f} h.</source>
             <translation>Auf {hours:.0f} h genau.</translation>
-        </message>
-        <message>
-            <source>It stays above its dry weight of {dry} for three days and more.</source>
-            <translation>Sie bleibt drei Tage und länger über ihrem Trockengewicht von {dry}.</translation>
         </message>
         <message>
             <source>It has probably been below its dry weight of {dry} for hours: weigh it.</source>
@@ -7395,6 +7403,14 @@ trusted</source>
         <message>
             <source>{n} photos</source>
             <translation>{n} Fotos</translation>
+        </message>
+        <message>
+            <source>1 photo by {camera}</source>
+            <translation>1 Foto der Kamera {camera}</translation>
+        </message>
+        <message>
+            <source>{n} photos by {camera}</source>
+            <translation>{n} Fotos der Kamera {camera}</translation>
         </message>
         <message>
             <source>{photos}: the camera's clock must go {hours:+g} hours to agree with the files: it has another time zone, or missed the change to summer time. The first one says {wrong}, its file {right}.</source>
@@ -8157,10 +8173,6 @@ trusted</source>
             <translation>Fehlervarianz {mse:.6g} mit {df} Freiheitsgraden aus {trays} Schalen in {blocks} Blöcken.</translation>
         </message>
         <message>
-            <source>Interval = difference -+ q x standard error with q = {q:.4f}, one-sided 95 % for all {media} media together (Dunnett 1955): all lower limits hold with 95 %, and so do all upper ones; both sides at once hold with at least 90 %.</source>
-            <translation>Intervall = Unterschied -+ q x Standardfehler mit q = {q:.4f}, einseitig 95 % für alle {media} Substrate zusammen (Dunnett 1955): alle unteren Grenzen gelten mit 95 %, alle oberen ebenso; beide Seiten zugleich gelten mit mindestens 90 %.</translation>
-        </message>
-        <message>
             <source>Better: the whole interval lies on the good side of zero. As good: it ends on the good side of the margin. Worse: it lies beyond the margin. Otherwise nothing is shown (Piaggio et al. 2012).</source>
             <translation>Besser: das ganze Intervall liegt auf der guten Seite von null. Gleich gut: es endet auf der guten Seite des Spielraums. Schlechter: es liegt jenseits des Spielraums. Sonst ist nichts gezeigt (Piaggio u. a. 2012).</translation>
         </message>
@@ -8169,16 +8181,20 @@ trusted</source>
             <translation>Ränge: jene, die Tukeys 95-%-Intervalle aller Paare offen lassen (Tukey 1953, Kramer 1956; Mogstad u. a. 2024).</translation>
         </message>
         <message>
+            <source>Standard errors hold {sd:.2f} for the way the camera sees media differently, on top of the trays' own spread (added as squares; JCGM 100:2008).</source>
+            <translation>Die Standardfehler enthalten {sd:.2f} dafür, dass die Kamera Substrate verschieden sieht, zusätzlich zur Streuung der Schalen selbst (als Quadrate addiert; JCGM 100:2008).</translation>
+        </message>
+        <message>
+            <source>Interval = difference -+ q x standard error with q = {q:.4f}, one-sided 95 % for all {media} media together (Dunnett 1955): all lower limits hold with 95 %, and so do all upper ones; both sides at once hold with at least 90 %.</source>
+            <translation>Intervall = Unterschied -+ q x Standardfehler mit q = {q:.4f}, einseitig 95 % für alle {media} Substrate zusammen (Dunnett 1955): alle unteren Grenzen gelten mit 95 %, alle oberen ebenso; beide Seiten zugleich gelten mit mindestens 90 %.</translation>
+        </message>
+        <message>
             <source>Too few trays to tell whether some media scatter more than others; one spread was used.</source>
             <translation>Zu wenige Schalen, um zu sagen, ob manche Substrate mehr streuen als andere; eine Streuung wurde genommen.</translation>
         </message>
         <message>
             <source>Spreads so unequal come up by chance in {chance:.1f} % of trials with one spread (Levene 1960); below 1 % each medium's own trays are used (Welch 1951; by blocks where there are blocks).</source>
             <translation>So ungleiche Streuungen kommen durch Zufall in {chance:.1f} % der Versuche mit einer Streuung vor (Levene 1960); unter 1 % gelten die Schalen jedes Substrats für sich (Welch 1951; nach Blöcken, wo es Blöcke gibt).</translation>
-        </message>
-        <message>
-            <source>Standard errors hold {sd:.2f} for the way the camera sees media differently, on top of the trays' own spread (added as squares; JCGM 100:2008).</source>
-            <translation>Die Standardfehler enthalten {sd:.2f} dafür, dass die Kamera Substrate verschieden sieht, zusätzlich zur Streuung der Schalen selbst (als Quadrate addiert; JCGM 100:2008).</translation>
         </message>
         <message>
             <source>{medium}: with any one block left out the difference lies between {least} and {most}, and the answer stays.</source>
@@ -8457,20 +8473,20 @@ trusted</source>
             <translation>Es tropfte nur {minutes:.0f} Minuten ab; nötig sind {least:.0f}.</translation>
         </message>
         <message>
-            <source>Let it dry, wet it again the same way, drain it and weigh it.</source>
-            <translation>Trocknen lassen, auf dieselbe Weise wieder benetzen, abtropfen lassen und wiegen.</translation>
-        </message>
-        <message>
-            <source>Wetted again it weighs less than dry: one of the two is wrong.</source>
-            <translation>Wieder benetzt wiegt es weniger als trocken: eines von beiden ist falsch.</translation>
-        </message>
-        <message>
             <source>It takes two weighings: soaked, and drained.</source>
             <translation>Es braucht zwei Wägungen: eingeweicht und abgetropft.</translation>
         </message>
         <message>
             <source>Drained it weighs more than soaked: one of the two is wrong.</source>
             <translation>Abgetropft wiegt es mehr als eingeweicht: eines von beiden ist falsch.</translation>
+        </message>
+        <message>
+            <source>Let it dry, wet it again the same way, drain it and weigh it.</source>
+            <translation>Trocknen lassen, auf dieselbe Weise wieder benetzen, abtropfen lassen und wiegen.</translation>
+        </message>
+        <message>
+            <source>Wetted again it weighs less than dry: one of the two is wrong.</source>
+            <translation>Wieder benetzt wiegt es weniger als trocken: eines von beiden ist falsch.</translation>
         </message>
         <message>
             <source>Weigh a tray dry and again after wetting, or do the wetting test with its medium: 5 minutes.</source>

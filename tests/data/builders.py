@@ -218,6 +218,7 @@ def score_note(path: Path, corners: Sequence[tuple[float, float]] | None = None)
     digest = hashlib.sha256(data).hexdigest()
     taken_at = None if says["taken_at"] is None else datetime.fromisoformat(says["taken_at"])
     known = {"name": says["name"], "digest": digest, "taken_at": taken_at, "tag_number": says["tag"]}
+    known["camera"] = says.get("camera")
     if says.get("refuse"):
         return Judged(**known, refusal=Reason[says["refuse"]])
     suspects = [Patch(**patch) for patch in says.get("suspects", ())]

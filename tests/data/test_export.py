@@ -23,10 +23,11 @@ from data.records import PhotoId
 from data.travel.imported import is_export, read_export
 from data.travel.merging import Answer, merge, same_names
 from data.travelerrors import ExportWouldMix, NotAnExport
-from tests.data.builders import Patch
+from tests.data.builders import Patch, a_note, score_note
 from tests.data.trialrack import Rack
 from vision.reason import Reason
 
+CAMERA = "Pinhole Box"
 COVERAGE = {"peat mix": 80.0, "coir": 76.0, "fibre mat": 60.0}
 
 
@@ -35,6 +36,8 @@ def rack(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Rack]:
     """A finished trial of three media in four blocks, with a reading, a suspect and a wicked note."""
     made = Rack(tmp_path_factory.mktemp("rack"))
     cells = tuple((None, *[75.5] * 11) for _ in range(6))  # of the bed; too little of it in the first column
+    note = a_note(made.folder, "blurred.jpg", camera=CAMERA, refuse="BLURRED")
+    made.book.keep(score_note(note), note)
     made.shoot_all(COVERAGE, suspects=[Patch()], bed_share=81.25, bed_cells=cells)
     first = made.trays[0]
     made.book.add_readings(
@@ -130,6 +133,7 @@ def test_safe_text_never_begins_a_formula_and_turns_back(text: str) -> None:
 
 
 def test_nothing_tells_where_or_with_what_a_photo_was_taken(exported: Path) -> None:
+    assert CAMERA not in "".join(path.read_text(encoding="utf-8") for path in exported.glob("*.*"))
     headings = {heading for path in exported.glob("*.csv") for heading in rows_headings(path)}
 
     assert not {name for name in headings if "gps" in name.lower() or "camera" in name.lower()}

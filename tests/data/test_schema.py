@@ -97,6 +97,12 @@ def test_a_score_that_knows_the_bed_keeps_it(tmp_path: Path) -> None:
     assert "bed_share" not in scores[0].reasons
 
 
+def test_a_photo_from_before_cameras_were_kept_has_none(tmp_path: Path) -> None:
+    for dump, cameras in (("v4", [None, None, None]), ("v5", ["Pinhole Box 2", None, None])):
+        with Book.open(restored(BOOKS / f"{dump}.sql", tmp_path / dump)) as book, book.writing() as db:
+            assert [row["camera"] for row in db.query("SELECT camera FROM photo ORDER BY id")] == cameras
+
+
 def test_there_is_a_dump_of_the_newest_version(new: Database) -> None:
     newest = BOOKS / f"v{len(schema.STEPS)}.sql"
     old = Database(memory=True)

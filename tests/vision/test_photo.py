@@ -403,6 +403,23 @@ def test_the_camera_s_name_is_plain_text_of_bounded_length():
     assert len(camera) <= 80
 
 
+@pytest.mark.parametrize(
+    ("make", "model", "camera"),
+    [
+        ("Pinhole", "Box 2", "Pinhole Box 2"),
+        ("PINHOLE", "Pinhole Box 2", "Pinhole Box 2"),  # the model names its maker itself
+        ("Pinhole  \0", " Box\t2", "Pinhole Box 2"),
+        ("Pinhole", None, "Pinhole"),
+        (None, "Box 2", "Box 2"),
+        ("   ", "\0\0", None),
+    ],
+)
+def test_a_camera_is_called_by_maker_and_model_or_not_at_all(make, model, camera):
+    named = {name: value for name, value in (("Make", make), ("Model", model)) if value is not None}
+
+    assert a_photo(kind="JPEG", exif=exif_with(**named)).camera == camera
+
+
 def test_where_a_photo_was_taken_goes_no_further_than_the_file():
     exif = exif_with(Model="Box")
     exif.get_ifd(ExifTags.IFD.GPSInfo).update({1: "N", 2: (51.0, 28.0, 38.25)})

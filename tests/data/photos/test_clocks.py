@@ -1,6 +1,7 @@
 """Wrong clocks are noticed for a batch, right ones left alone; mending is one step with a way back."""
 
 import os
+from dataclasses import replace
 from datetime import date, datetime, time, timedelta
 from pathlib import Path
 
@@ -315,3 +316,113 @@ def test_suspects_of_a_mended_photo_count_by_the_day_of_the_tray_it_is_found_to_
     assert (after.confidence, after.why) != (before.confidence, before.why)
     book.undo()
     assert book.score(photo).suspects[0] == before  # type: ignore[union-attr]
+
+
+# --- cameras
+
+
+def by(camera: str | None, photos: list[ClockPhoto], first_id: int = 1) -> list[ClockPhoto]:
+    """The same photos by a camera that names itself."""
+    return [replace(p, camera=camera, id=PhotoId(first_id + n)) for n, p in enumerate(photos)]
+
+
+BOX, TIN = "Pinhole Box", "Pinhole Tin"
+
+
+def test_of_two_phones_on_one_walk_only_the_one_whose_clock_is_wrong_is_doubted() -> None:
+    # copies of one moment: without the cameras' names the day photos of one hide the night of the other
+    right = by(BOX, a_batch(copied=True))
+    wrong = by(TIN, a_batch(copied=True, shift=-6 * HOUR), 101)
+
+    doubt = only(clock_doubts([*right, *wrong], SOWN, time(8, 10)))
+
+    assert doubt.camera == TIN
+    assert set(doubt.photo_ids) == {p.id for p in wrong}
+    assert doubt.shift == 6 * HOUR
+    assert doubt.sentence.startswith("10 photos by Pinhole Tin: taken in the night")
+    nameless = [replace(p, camera=None) for p in (*right, *wrong)]
+    assert clock_doubts(nameless, SOWN, time(8, 10)) == ()
+
+
+def test_two_phones_that_are_wrong_each_in_its_way_are_two_questions() -> None:
+    one = by(BOX, a_batch(copied=True, shift=datetime(2010, 1, 1) - WALK))
+    other = by(TIN, a_batch(copied=True, shift=datetime(2024, 3, 8, 8, 5) - WALK), 101)
+
+    doubts = {doubt.camera: doubt for doubt in clock_doubts([*one, *other], SOWN)}
+
+    assert {camera: doubt.fault for camera, doubt in doubts.items()} == {
+        BOX: ClockFault.RESET,
+        TIN: ClockFault.YEAR,
+    }
+    assert set(doubts[TIN].photo_ids) == {p.id for p in other}
+
+
+def test_what_is_wrong_of_some_photos_of_a_walk_is_wrong_of_all_by_the_same_camera() -> None:
+    # 40 minutes ahead: of a walk from 8:05 to 8:09 that came in at 8:40 only the later half is impossible
+    walk = [replace(p, added_at=CAME_IN) for p in a_batch(copied=True, shift=timedelta(minutes=38))]
+    assert len(only(clock_doubts(walk, SOWN)).photo_ids) < len(walk)
+
+    assert len(only(clock_doubts(by(BOX, walk), SOWN)).photo_ids) == len(walk)
+
+
+def test_a_photo_whose_file_was_touched_later_shares_the_clock_of_its_walk() -> None:
+    walk = by(BOX, a_batch(shift=2 * HOUR))
+    walk[4] = replace(walk[4], file_at=CAME_IN)
+    nameless = [replace(p, camera=None) for p in walk]
+
+    assert len(only(clock_doubts(walk, SOWN)).photo_ids) == 10
+    assert len(clock_doubts(nameless, SOWN)) == 2  # the same clock twice, the second time as a guess
+
+
+def test_photos_of_another_day_by_the_same_camera_may_be_from_before_its_clock_was_set() -> None:
+    before = by(BOX, [replace(p, added_at=CAME_IN) for p in a_batch(begin=WALK - timedelta(days=1))])
+    after = by(BOX, [replace(p, added_at=CAME_IN) for p in a_batch(shift=3 * HOUR)], 101)
+
+    assert set(only(clock_doubts([*before, *after], SOWN)).photo_ids) == {p.id for p in after}
+
+
+def test_a_photo_that_does_not_name_its_camera_is_no_photo_of_the_camera_that_is_wrong() -> None:
+    wrong = by(TIN, a_batch(copied=True, shift=-6 * HOUR), 101)
+    nameless = by(None, a_batch(copied=True, n=3, shift=-6 * HOUR, begin=WALK + timedelta(minutes=2)))
+
+    doubts = clock_doubts([*nameless, *wrong], SOWN, time(8, 10))
+
+    assert {doubt.camera: set(doubt.photo_ids) for doubt in doubts} == {
+        None: {p.id for p in nameless},
+        TIN: {p.id for p in wrong},
+    }
+
+
+@given(
+    shifts=st.lists(st.timedeltas(timedelta(days=-900), timedelta(days=900)), min_size=1, max_size=3),
+    copied=st.booleans(),
+)
+def test_whatever_several_cameras_say_a_doubt_names_photos_of_one_camera_once(
+    shifts: list[timedelta], copied: bool
+) -> None:
+    batch = [
+        photo
+        for n, shift in enumerate(shifts)
+        for photo in by(f"box {n}", a_batch(shift=shift, copied=copied), 100 * n + 1)
+    ]
+    cameras = {photo.id: photo.camera for photo in batch}
+
+    doubts = clock_doubts(batch, SOWN, time(8, 10))
+
+    named = [photo for doubt in doubts for photo in doubt.photo_ids]
+    assert len(named) == len(set(named))
+    for doubt in doubts:
+        assert {cameras[photo] for photo in doubt.photo_ids} == {doubt.camera}
+
+
+def test_the_book_keeps_which_camera_took_a_photo_and_asks_by_camera(book: Book, phone: Path) -> None:
+    wrong = [
+        bring(book, a_note(phone, f"{n}.jpg", taken_at=f"2024-03-08T08:0{n}:00", camera=TIN)).photo_id
+        for n in (1, 2)
+    ]
+    bring(book, a_note(phone, "3.jpg", taken_at="2026-03-08T08:03:00", camera=BOX))
+    reset = bring(book, a_note(phone, "4.jpg", taken_at="2010-01-01T00:04:00")).photo_id
+
+    doubts = {doubt.camera: set(doubt.photo_ids) for doubt in book.clock_doubts()}
+
+    assert doubts == {TIN: set(wrong), None: {reset}}

@@ -8,6 +8,7 @@ from multiprocessing import get_context
 from pathlib import Path
 
 import pytest
+from PIL import ExifTags, Image
 
 from data.book import Book
 from data.cancel import CancelToken
@@ -105,6 +106,20 @@ def test_what_scoring_made_can_travel_between_processes(tmp_path: Path) -> None:
         ((_, fate),) = intake([PHOTO], book, pool, CancelToken())
     assert isinstance(fate, Stored)
     assert fate.tray_code == "A2"
+
+
+def test_which_camera_took_a_photo_is_told_of_a_score_and_of_a_refusal(tmp_path: Path) -> None:
+    exif = Image.Exif()
+    exif[ExifTags.Base.Model] = "Box 2"
+    with Image.open(PHOTO) as photo:
+        photo.save(tmp_path / "named.jpg", exif=exif, quality=95)
+        photo.point(lambda _: 0).save(tmp_path / "black.jpg", exif=exif)
+
+    named, black = (score_for_book(tmp_path / name) for name in ("named.jpg", "black.jpg"))
+
+    assert named.score is not None
+    assert black.refusal is not None
+    assert (named.camera, black.camera) == ("Box 2", "Box 2")
 
 
 @pytest.mark.parametrize(

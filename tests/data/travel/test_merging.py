@@ -73,6 +73,15 @@ def test_trays_photos_and_readings_come_over(book: Book, other: Book, phone: Pat
     assert result.added["photo"] == 1
 
 
+def test_photos_come_over_with_the_camera_that_took_them(book: Book, other: Book, phone: Path) -> None:
+    for n in (1, 2):
+        bring(other, a_note(phone, f"{n}.jpg", taken_at=f"2024-03-08T08:0{n}:00", camera="Pinhole Box"))
+
+    merged(book, other)
+
+    assert [doubt.camera for doubt in book.clock_doubts()] == ["Pinhole Box"]
+
+
 def test_merging_the_same_book_again_adds_nothing(book: Book, other: Book, phone: Path) -> None:
     bring(other, a_note(phone, "theirs.jpg", tag=90, suspects=[PATCH]))
     first = merged(book, other)
