@@ -7,10 +7,11 @@ Not   where it is saved (`verdict/screen.py`)
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from gui.answer.drawnchart import DrawnChart
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 
 __all__ = ["ChartPanel"]
 
@@ -24,9 +25,7 @@ class ChartPanel(QFrame):
         super().__init__(parent)
         set_role(self, "sheet")
         self.chart = chart
-        title = QLabel(chart.title, self)
-        title.setWordWrap(True)
-        set_role(title, "title")
+        title = wrapped(chart.title, self, "title")
         self.button = QPushButton(self.tr("Save..."), self)
         self.button.setToolTip(self.tr("Save this chart as SVG or PNG (Ctrl+S)"))
         self.button.setAccessibleName(self.tr("Save the chart: {title}").format(title=chart.title))

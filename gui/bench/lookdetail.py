@@ -6,12 +6,13 @@ Not   the list (`looks.py`), keeping the answer (`screen.py`)
 """
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
 from data.records import Look
 from gui.language.spoken import spoken
 from gui.style.marks import kind_words
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 
 __all__ = ["LookDetail"]
 
@@ -26,9 +27,7 @@ class LookDetail(QWidget):
         super().__init__(parent)
         self._look: Look | None = None
         self._brief = False
-        self.words = QLabel(self)
-        self.words.setWordWrap(True)
-        set_role(self.words, "soft")
+        self.words = wrapped("", self, "soft")
         self.tomorrow = self._make_button(
             self.tr("Until tomorrow"), self.tr("Put this line away for today (T in the list)")
         )

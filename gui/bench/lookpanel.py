@@ -12,6 +12,7 @@ from gui.bench.lookdetail import LookDetail
 from gui.bench.looks import LookList
 from gui.bench.view import ROWS_AT_FIRST, BenchState
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 
 __all__ = ["LookPanel"]
 
@@ -77,8 +78,7 @@ class LookPanel(QWidget):
         set_role(sheet, "sheet")
         self._hairline = QFrame(sheet)
         set_role(self._hairline, "line")
-        self.note = QLabel(sheet)
-        self.note.setWordWrap(True)
+        self.note = wrapped("", sheet)
         self.note.setContentsMargins(Space.L, Space.S, Space.L, Space.S)
         column = QVBoxLayout(sheet)
         column.setContentsMargins(1, 1, 1, 1)

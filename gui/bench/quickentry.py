@@ -27,6 +27,7 @@ from gui.controls.flow import Flow
 from gui.language.spoken import in_figures, spoken
 from gui.notes.view import UNIT_WORDS, event_words, kind_words
 from gui.style.palette import set_role
+from gui.style.words import wrapped
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -62,8 +63,7 @@ class QuickLine(QWidget):
         set_role(self.keep, "rack")
         self.keep.setToolTip(self.tr("Keep it in the book (Enter); Ctrl+Z takes it back"))
         self.keep.clicked.connect(self.note_it)
-        self.said = QLabel(self)
-        self.said.setWordWrap(True)
+        self.said = wrapped("", self)
         self.as_typed = self._make_answer(self._keep_as_typed)
         self.instead = self._make_answer(self._keep_instead)
         row = Flow()

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QLineEdit, QPushButt
 from gui.controls.choosing import ask_folder
 from gui.controls.form import fields, fit, lay_out
 from gui.style.palette import set_role
+from gui.style.words import wrapped
 
 __all__ = ["PlaceDialog", "safe_name"]
 
@@ -42,15 +43,12 @@ class PlaceDialog(QDialog):
         self.name = QLineEdit(name, self)
         self.name.setAccessibleName(self.tr("Name"))
         self.name.textChanged.connect(self.renew)
-        self.place = QLabel(self)
-        self.place.setWordWrap(True)
+        self.place = wrapped("", self)
         choose = QPushButton(self.tr("Choose..."), self)
         choose.setAccessibleName(self.tr("Choose the folder"))
         choose.setAutoDefault(False)
         choose.clicked.connect(self._choose)
-        self.trouble = QLabel(self)
-        self.trouble.setWordWrap(True)
-        set_role(self.trouble, "alarm")
+        self.trouble = wrapped("", self, "alarm")
         self.start = QPushButton(button, self)
         self.start.setDefault(True)
         set_role(self.start, "main")

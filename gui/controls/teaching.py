@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWi
 
 from gui.style.icon import icon
 from gui.style.palette import Space, set_role, tokens_now
+from gui.style.words import wrapped
 
 __all__ = ["Teaching"]
 
@@ -29,9 +30,7 @@ class Teaching(QWidget):
         self._picture = QLabel(self)
         self.title = QLabel(self)
         set_role(self.title, "title")
-        self.words = QLabel(self)
-        self.words.setWordWrap(True)
-        set_role(self.words, "soft")
+        self.words = wrapped("", self, "soft")
         self.button = QPushButton(button, self)
         set_role(self.button, "rack-main")
         self.button.clicked.connect(self.pressed)

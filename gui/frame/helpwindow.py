@@ -11,7 +11,6 @@ from PySide6.QtWidgets import (
     QDialog,
     QFrame,
     QHBoxLayout,
-    QLabel,
     QLineEdit,
     QListWidget,
     QListWidgetItem,
@@ -22,7 +21,8 @@ from PySide6.QtWidgets import (
 )
 
 from gui.frame.helpbook import ORDER, Page, found, pages
-from gui.style.palette import Space, set_role
+from gui.style.palette import Space
+from gui.style.words import wrapped
 
 __all__ = ["HelpWindow"]
 
@@ -77,9 +77,7 @@ class HelpWindow(QDialog):
         column.setContentsMargins(Space.L, Space.L, Space.S, Space.L)
         column.setSpacing(Space.S)
         column.addWidget(self._search)
-        self._none = QLabel(self.tr("Nothing is said about that."), left)
-        set_role(self._none, "soft")
-        self._none.setWordWrap(True)
+        self._none = wrapped(self.tr("Nothing is said about that."), left, "soft")
         self._none.hide()
         column.addWidget(self._none)
         column.addWidget(self._list, 1)

@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 from gui.frame.actions import ACTIONS, PLACES
 from gui.screen import Screen
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 
 __all__ = ["KeySheet", "keys_of"]
 
@@ -94,8 +95,7 @@ class KeySheet(QDialog):
                 )
                 set_role(shown, "soft")
                 grid.addWidget(shown, row, 0, Qt.AlignmentFlag.AlignTop)
-                told = QLabel(words, page)
-                told.setWordWrap(True)
+                told = wrapped(words, page)
                 grid.addWidget(told, row, 1)
             row += 1
         grid.setRowStretch(row, 1)

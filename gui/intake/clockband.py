@@ -16,6 +16,7 @@ from gui.intake.clockview import ClockQuestion, shift_words
 from gui.language.spoken import spoken
 from gui.notes.moments import MomentEdit, moment_in, show_moment
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 
 __all__ = ["ClockBand"]
 
@@ -52,9 +53,7 @@ class ClockBand(QuestionBand):
         self.first_words, self.last_words = QLabel(box), QLabel(self.tr("Last photo"), box)
         self.first_before, self.last_before, self.last_after = QLabel(box), QLabel(box), QLabel(box)
         self.arrows = QLabel(ARROW, box), QLabel(ARROW, box)
-        self.moved = QLabel(box)
-        self.moved.setWordWrap(True)
-        set_role(self.moved, "soft")
+        self.moved = wrapped("", box, "soft")
         self.first_after = MomentEdit(box)
         self.first_after.setToolTip(
             self.tr("When the first photo was really taken: change it if you know better, the others follow")

@@ -11,12 +11,13 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QRectF, Qt, QTimer, Signal, Slot
 from PySide6.QtGui import QColor, QImage, QKeyEvent, QKeySequence, QPainter, QPainterPath, QPaintEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
 from gui.controls.zoombar import ZoomBar
 from gui.intake.cornerview import CornerView, Quad
 from gui.photo.mips import Mips, image_of
 from gui.style.palette import RADIUS, Space, set_role, tokens_now
+from gui.style.words import wrapped
 
 if TYPE_CHECKING:
     from vision.photo import Pixels
@@ -123,30 +124,25 @@ class CornerPage(QWidget):
         row.addLayout(self._side(), 2)
 
     def _side(self) -> QVBoxLayout:
-        self.title = QLabel(self)
-        self.title.setWordWrap(True)
-        set_role(self.title, "title")
-        how = QLabel(
+        self.title = wrapped("", self, "title")
+        how = wrapped(
             self.tr(
                 "Drag each ring so that its cross lies on the inner edge of the tray's rim, at the height of "
                 "the rim. The lens beside your finger shows the place enlarged."
             ),
             self,
         )
-        how.setWordWrap(True)
-        caption = QLabel(self.tr("The tray from above, with these corners"), self)
-        caption.setWordWrap(True)
-        set_role(caption, "soft")
-        right = QLabel(
-            self.tr("It is right when the rim is just gone on all four sides and rows run straight."), self
+        caption = wrapped(self.tr("The tray from above, with these corners"), self, "soft")
+        right = wrapped(
+            self.tr("It is right when the rim is just gone on all four sides and rows run straight."),
+            self,
+            "soft",
         )
-        right.setWordWrap(True)
-        set_role(right, "soft")
-        keys = QLabel(
-            self.tr("Tab: next corner. Arrows: 1 pixel, with Shift 10. + and -: closer and back."), self
+        keys = wrapped(
+            self.tr("Tab: next corner. Arrows: 1 pixel, with Shift 10. + and -: closer and back."),
+            self,
+            "small",
         )
-        keys.setWordWrap(True)
-        set_role(keys, "small")
         words = QWidget(self)
         read = QVBoxLayout(words)
         read.setContentsMargins(0, 0, Space.S, 0)

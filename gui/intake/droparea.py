@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVB
 from gui.controls.flow import Flow
 from gui.style.icon import icon
 from gui.style.palette import RADIUS, Space, set_role, tokens_now
+from gui.style.words import wrapped
 
 __all__ = ["DropArea"]
 
@@ -30,11 +31,8 @@ class DropArea(QWidget):
         super().__init__(parent)
         self._large = large
         self._watched: Path | None = None
-        self.title = QLabel(self.tr("Drop photos or a folder anywhere in this window"), self)
-        self.title.setWordWrap(True)
-        self.words = QLabel(self)
-        self.words.setWordWrap(True)
-        set_role(self.words, "soft")
+        self.title = wrapped(self.tr("Drop photos or a folder anywhere in this window"), self)
+        self.words = wrapped("", self, "soft")
         self.files = QPushButton(self.tr("Choose photos"), self)
         self.files.setToolTip(self.tr("Choose photo files (Ctrl+I)"))
         self.files.clicked.connect(self.files_wanted)

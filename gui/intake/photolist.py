@@ -28,6 +28,7 @@ from gui.intake.view import IntakeRow, IntakeState, Kind
 from gui.photo.scoringagain import ScoringAgain
 from gui.photo.thumbnails import Thumbnails
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 from gui.work import Work
 
 __all__ = ["PhotoList"]
@@ -83,9 +84,7 @@ class PhotoList(QWidget):
     def _make_head(self) -> QHBoxLayout:
         self.headline = QLabel(self)
         set_role(self.headline, "title")
-        self.summary = QLabel(self)
-        self.summary.setWordWrap(True)
-        set_role(self.summary, "soft")
+        self.summary = wrapped("", self, "soft")
         self.only_needing = QPushButton(self.tr("Show only these"), self)
         self.only_needing.setCheckable(True)
         self.only_needing.setToolTip(self.tr("Show only photos that need you"))

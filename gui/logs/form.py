@@ -32,6 +32,7 @@ from gui.language.spoken import begun, spoken
 from gui.logs.preview import LogPreview
 from gui.logs.view import DELIMITERS, delimiter_words, place_of
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 
 __all__ = ["LogForm"]
 
@@ -186,8 +187,7 @@ class LogForm(QWidget):
             row = QWidget(self.questions)
             beside = QHBoxLayout(row)
             beside.setContentsMargins(0, 0, 0, 0)
-            label = QLabel(words, row)
-            label.setWordWrap(True)
+            label = wrapped(words, row)
             beside.addWidget(label, 1)
             for button in buttons:
                 beside.addWidget(button)

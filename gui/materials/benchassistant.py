@@ -47,6 +47,7 @@ from gui.materials.heappictures import HeapPictures
 from gui.materials.view import step_words
 from gui.notes.moments import MomentEdit, moment_in, show_moment
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 
 __all__ = ["BenchAssistant"]
 
@@ -146,8 +147,7 @@ class BenchAssistant(QDialog):
         return row
 
     def _label(self, role: str) -> QLabel:
-        label = QLabel(self)
-        label.setWordWrap(True)
+        label = wrapped("", self)
         label.setTextFormat(Qt.TextFormat.PlainText)
         if role:
             set_role(label, role)

@@ -28,6 +28,7 @@ from gui.language.spoken import in_figures, spoken
 from gui.materials.desk import MaterialDesk
 from gui.notes.table import number_in
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 
 __all__ = ["FactorDialog"]
 
@@ -78,10 +79,7 @@ class FactorDialog(QDialog):
         whole.addLayout(right, 1)
 
     def _words(self, role: str) -> QLabel:
-        label = QLabel(self)
-        label.setWordWrap(True)
-        set_role(label, role)
-        return label
+        return wrapped("", self, role)
 
     def _make_fields(self) -> QFormLayout:
         self.value, self.low, self.high = QLineEdit(self), QLineEdit(self), QLineEdit(self)

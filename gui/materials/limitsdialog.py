@@ -24,6 +24,7 @@ from data.materials.table import ROWS
 from gui.language.spoken import in_figures, spoken
 from gui.notes.table import number_in
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 
 __all__ = ["LimitsDialog"]
 
@@ -40,9 +41,7 @@ class LimitsDialog(QDialog):
         scroll = QScrollArea(self)
         scroll.setWidgetResizable(True)
         scroll.setWidget(self._rows(limits))
-        self.trouble = QLabel(self)
-        self.trouble.setWordWrap(True)
-        set_role(self.trouble, "alarm")
+        self.trouble = wrapped("", self, "alarm")
         column = QVBoxLayout(self)
         column.setContentsMargins(Space.L, Space.L, Space.L, Space.L)
         column.addWidget(scroll, 1)

@@ -18,6 +18,7 @@ from gui.language.spoken import spoken
 from gui.materials.table import DOT, draw_origin
 from gui.materials.view import origin_words, panel_words, row_of
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 
 __all__ = ["MaterialPanel", "OriginMark"]
 
@@ -62,9 +63,7 @@ class MaterialPanel(QScrollArea):
         column = QVBoxLayout(body)
         column.setContentsMargins(Space.L, Space.M, Space.L, Space.M)
         column.setSpacing(Space.S)
-        title = QLabel(f"{spoken(row.words)}, {medium}", body)
-        title.setWordWrap(True)
-        set_role(title, "title")
+        title = wrapped(f"{spoken(row.words)}, {medium}", body, "title")
         column.addWidget(title)
         if cell.gap is None:
             mark = QHBoxLayout()
@@ -123,8 +122,7 @@ class MaterialPanel(QScrollArea):
 
 
 def _said(text: str, role: str, body: QWidget) -> QLabel:
-    label = QLabel(text, body)
-    label.setWordWrap(True)
+    label = wrapped(text, body)
     label.setTextFormat(Qt.TextFormat.PlainText)
     label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
     if role:

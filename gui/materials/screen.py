@@ -30,6 +30,7 @@ from gui.materials.table import MaterialTable
 from gui.materials.view import due_words, kept_words, origin_words
 from gui.screen import Screen
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 from gui.work import Work
 
 if TYPE_CHECKING:
@@ -84,11 +85,8 @@ class Materials(Screen):
         body.setSpacing(Space.M)
         body.addWidget(self.table, 3)
         body.addWidget(self.panel, 1)
-        self.standing = QLabel(content)
-        self.standing.setWordWrap(True)
-        self.note = QLabel(content)
-        self.note.setWordWrap(True)
-        set_role(self.note, "small")
+        self.standing = wrapped("", content)
+        self.note = wrapped("", content, "small")
         self.note.setText(
             self.tr("CO2e is a screening estimate: no certified assessment. There is no grand total.")
         )

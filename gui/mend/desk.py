@@ -20,6 +20,7 @@ from gui.mend.canopymask import CanopyMask
 from gui.mend.veil import veil_of
 from gui.photo.mips import Mips
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 
 if TYPE_CHECKING:
     import numpy as np
@@ -98,8 +99,7 @@ class MendDesk(QWidget):
 
     def _make_decision(self) -> QWidget:
         foot = QWidget(self)
-        self.numbers = QLabel(foot)
-        self.numbers.setWordWrap(True)
+        self.numbers = wrapped("", foot)
         self.leave = self._plain(
             foot,
             self.tr("Leave as it was"),

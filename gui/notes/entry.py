@@ -19,6 +19,7 @@ from gui.notes.moments import MomentEdit, moment_in, show_moment
 from gui.notes.table import number_in
 from gui.notes.view import UNIT_WORDS, event_words, kind_words
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 
 __all__ = ["NoteEntry"]
 
@@ -62,8 +63,7 @@ class NoteEntry(QWidget):
         set_role(self.add, "rack-main")
         for part in (self.what, self.value, self.unit, self.at, self.note, self.add):
             row.addWidget(part)
-        self.said = QLabel(self)
-        self.said.setWordWrap(True)
+        self.said = wrapped("", self)
         self.said.hide()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)

@@ -26,6 +26,7 @@ from gui.language.spoken import spoken
 from gui.oldnotes.preview import OldNotesPreview
 from gui.oldnotes.view import NotesLooked, first_words
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 
 __all__ = ["OldNotesForm"]
 
@@ -47,13 +48,11 @@ class OldNotesForm(QWidget):
         self.bar.setAccessibleName(self.tr("At work on the file"))
         self.question = QFrame(self)
         set_role(self.question, "band-notice")
-        self._asked = QLabel(self.question)
-        self._asked.setWordWrap(True)
+        self._asked = wrapped("", self.question)
         self._answers = QHBoxLayout(self.question)
         self._answers.addWidget(self._asked, 1)
         self.preview = OldNotesPreview(self)
-        self.trays = QLabel(self)
-        self.trays.setWordWrap(True)
+        self.trays = wrapped("", self)
         self.trays.setTextFormat(Qt.TextFormat.PlainText)
         self.trays.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.fold = QToolButton(self)

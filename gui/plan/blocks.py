@@ -25,10 +25,11 @@ from data.plan.draft import layout_of
 from gui.controls.numberfield import NumberField
 from gui.language.spoken import DAY, DAY_YEAR, day_words, spoken
 from gui.language.words import translate
-from gui.plan.page import PlanPage, heading, soft
+from gui.plan.page import PlanPage
 from gui.plan.reading import PLACES
 from gui.plan.view import PlanState
-from gui.style.palette import Space, set_role
+from gui.style.palette import Space
+from gui.style.words import heading, soft, wrapped
 
 __all__ = ["BlocksPage"]
 
@@ -69,9 +70,7 @@ class BlocksPage(PlanPage):
         foot.addWidget(self.add)
         foot.addStretch(1)
         left.addLayout(foot)
-        self.in_use = QLabel(self.body)
-        self.in_use.setWordWrap(True)
-        set_role(self.in_use, "notice")
+        self.in_use = wrapped("", self.body, "notice")
         left.addWidget(self.in_use)
         left.addStretch(1)
         self.put_side_by_side(left, self._make_days(), (5, 4))
@@ -100,8 +99,7 @@ class BlocksPage(PlanPage):
         grid.setColumnStretch(2, 1)
         column.addLayout(grid)
         column.addWidget(heading(self.tr("What it takes"), self.body))
-        self.costs = QLabel(self.body)
-        self.costs.setWordWrap(True)
+        self.costs = wrapped("", self.body)
         self.blocks = soft("", self.body)
         column.addWidget(self.costs)
         column.addWidget(self.blocks)

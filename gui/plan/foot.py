@@ -6,10 +6,11 @@ Not   what they do (`screen.py`), the words (`view.py`)
 """
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
 from gui.plan.view import Foot
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 
 __all__ = ["PlanFoot"]
 
@@ -23,9 +24,7 @@ class PlanFoot(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.missing = QLabel(self)
-        self.missing.setWordWrap(True)
-        set_role(self.missing, "notice")
+        self.missing = wrapped("", self, "notice")
         self.back = QPushButton(self.tr("Back"), self)
         self.back.setToolTip(self.tr("Step before (Alt+Up)"))
         self.back.clicked.connect(self.back_wanted)

@@ -10,13 +10,13 @@ from typing import Any
 
 from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QBoxLayout, QFrame, QLabel, QLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QBoxLayout, QFrame, QLayout, QScrollArea, QVBoxLayout, QWidget
 
 from data.plan.draft import Draft
 from gui.plan.view import PlanState
-from gui.style.palette import Space, set_role
+from gui.style.palette import Space
 
-__all__ = ["PlanPage", "Roll", "heading", "soft"]
+__all__ = ["PlanPage", "Roll"]
 
 
 class PlanPage(QScrollArea):
@@ -105,19 +105,3 @@ class Roll(QScrollArea):
     def sizeHint(self) -> QSize:
         """As its body wants."""
         return QSize(self.minimumSizeHint().width(), self._half.sizeHint().height())
-
-
-def heading(words: str, parent: QWidget) -> QLabel:
-    """A title within a page."""
-    label = QLabel(words, parent)
-    label.setWordWrap(True)
-    set_role(label, "title")
-    return label
-
-
-def soft(words: str, parent: QWidget) -> QLabel:
-    """An explanation."""
-    label = QLabel(words, parent)
-    label.setWordWrap(True)
-    set_role(label, "soft")
-    return label

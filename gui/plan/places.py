@@ -6,16 +6,17 @@ Not   keeping and drawing (`screen.py` asks the book), sowing (`sow.py`)
 """
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from gui.paper.pages import Paper
 from gui.paper.preview import PagePreview
 from gui.paper.trialsheets import map_pages
 from gui.plan.kept import KeptPlanPage
-from gui.plan.page import Roll, heading, soft
+from gui.plan.page import Roll
 from gui.plan.summary import draw_words
 from gui.plan.view import PlanState
 from gui.style.palette import Space
+from gui.style.words import heading, soft, wrapped
 
 __all__ = ["PlacesPage"]
 
@@ -28,8 +29,7 @@ class PlacesPage(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.title = heading(self.tr("Which tray stands where?"), self)
-        self.words = QLabel(self)
-        self.words.setWordWrap(True)
+        self.words = wrapped("", self)
         self.reason = QLineEdit(self)
         self.reason.setAccessibleName(self.tr("Reason"))
         self.reason.textChanged.connect(self._reason_edited)

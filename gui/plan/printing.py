@@ -13,10 +13,11 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QVBoxLayout, QW
 from data.errors import BookError
 from gui.paper.pages import Page, Paper
 from gui.paper.preview import PagePreview
-from gui.plan.page import Roll, heading, soft
+from gui.plan.page import Roll
 from gui.plan.view import PlanState
 from gui.sheets import Printed, SheetKind, pages_for, printed_of_trial
 from gui.style.palette import Space
+from gui.style.words import heading, soft
 
 if TYPE_CHECKING:
     from data.book import Book

@@ -22,9 +22,10 @@ from data.desirability import MoldRule
 from data.plan.draft import unit_of, with_measure
 from data.trial import MeasureKind, Question
 from gui.controls.numberfield import NumberField
-from gui.plan.page import PlanPage, heading, soft
+from gui.plan.page import PlanPage
 from gui.plan.view import PlanState
 from gui.style.palette import Space
+from gui.style.words import heading, soft
 
 __all__ = ["QuestionPage"]
 

@@ -12,10 +12,10 @@ from PySide6.QtWidgets import QDateEdit, QHBoxLayout, QLabel, QVBoxLayout, QWidg
 
 from gui.language.spoken import DAY_YEAR, day_words
 from gui.language.words import translate
-from gui.plan.page import heading, soft
 from gui.plan.reading import TrialReading
 from gui.plan.view import PlanState
 from gui.style.palette import Space
+from gui.style.words import heading, soft, wrapped
 
 __all__ = ["SowPage"]
 
@@ -29,8 +29,7 @@ class SowPage(QWidget):
         super().__init__(parent)
         self._proposed: tuple[date | None, date | None] = (None, None)
         self.title = heading("", self)
-        self.words = QLabel(self)
-        self.words.setWordWrap(True)
+        self.words = wrapped("", self)
         self.sown_on = QDateEdit(self)
         self.sown_on.setCalendarPopup(True)
         self.sown_on.setDisplayFormat(translate("Date", DAY_YEAR))

@@ -6,16 +6,17 @@ Not   reckoning the chances (`planview.chances_of`)
 """
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from data.plan.draft import GUESS_SOURCE, unit_of
 from data.trial import Spread
 from gui.charts import Line, LineChart
 from gui.controls.numberfield import NumberField
 from gui.language.spoken import spoken
-from gui.plan.page import PlanPage, heading, soft
+from gui.plan.page import PlanPage
 from gui.plan.view import WANTED, Chances, PlanState
 from gui.style.palette import Space
+from gui.style.words import heading, soft, wrapped
 
 __all__ = ["TraysPage"]
 
@@ -34,8 +35,7 @@ class TraysPage(PlanPage):
         self.spread.changed.connect(self._spread_set)
         self.learn = QPushButton(self.tr("Take it from my trays"), self.body)
         self.learn.clicked.connect(self._learn)
-        self.sentences = QLabel(self.body)
-        self.sentences.setWordWrap(True)
+        self.sentences = wrapped("", self.body)
         self.spread_words = soft("", self.body)
         self.chart = LineChart(self.tr("chance to show it; 80 % is usual"), self.body)
         self.chart.setAccessibleName(self.tr("Chance by number of trays"))
@@ -45,8 +45,7 @@ class TraysPage(PlanPage):
         for row, (words, field) in enumerate(
             ((self.tr("Trays of each"), self.trays), (self.tr("Trays of one kind lie apart by"), self.spread))
         ):
-            label = QLabel(words, self.body)
-            label.setWordWrap(True)
+            label = wrapped(words, self.body)
             grid.addWidget(label, row, 0)
             grid.addWidget(field, row, 1)
         grid.addWidget(self.learn, 2, 1)

@@ -24,10 +24,11 @@ from data.trial import FACTORS, MEDIUM, YES_NO, CropPlan, Factor
 from gui.controls.namefield import NameField
 from gui.language.spoken import spoken
 from gui.plan.croprow import CropRow
-from gui.plan.page import PlanPage, heading, soft
+from gui.plan.page import PlanPage
 from gui.plan.reading import first_crop
 from gui.plan.view import PlanState
 from gui.style.palette import Space
+from gui.style.words import heading, soft
 
 __all__ = ["TreatmentsPage"]
 

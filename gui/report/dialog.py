@@ -28,6 +28,7 @@ from gui.controls.timeleft import seconds_left
 from gui.paper.pages import Paper
 from gui.report.desk import PAGE_WIDTH, Looked, ReportDesk, Wanted
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 from gui.work import Work
 
 if TYPE_CHECKING:
@@ -88,9 +89,7 @@ class ReportDialog(QDialog):
         self.pages = QScrollArea(self)
         self.pages.setWidgetResizable(True)
         self.pages.setAccessibleName(self.tr("Preview of the pages"))
-        self.trouble = QLabel(self)
-        self.trouble.setWordWrap(True)
-        set_role(self.trouble, "alarm")
+        self.trouble = wrapped("", self, "alarm")
         self.trouble.hide()
         column = QVBoxLayout(self)
         column.setContentsMargins(Space.XL, Space.L, Space.XL, Space.L)
@@ -101,9 +100,7 @@ class ReportDialog(QDialog):
         column.addLayout(self._lay_out_foot())
 
     def _lay_out_foot(self) -> QHBoxLayout:
-        self.about = QLabel(self)
-        self.about.setWordWrap(True)
-        set_role(self.about, "soft")
+        self.about = wrapped("", self, "soft")
         self.bar = QProgressBar(self)
         self.bar.setAccessibleName(self.tr("Progress"))
         self.bar.setTextVisible(False)

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QPushButton, QVBoxLa
 from gui.controls.choosing import ask_folder, ask_pack
 from gui.home import documents_folder
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 
 __all__ = ["GuestSource"]
 
@@ -26,15 +27,14 @@ class GuestSource(QDialog):
         self.setWindowTitle(self.tr("Bring in another book"))
         title = QLabel(self.tr("Bring in another book"), self)
         set_role(title, "title")
-        about = QLabel(
+        about = wrapped(
             self.tr(
                 "Its trays, photos and notes are added to the book that is open, and nothing here is "
                 "overwritten. First you see what is in it, and say what names mean that both books have."
             ),
             self,
+            "soft",
         )
-        about.setWordWrap(True)
-        set_role(about, "soft")
         self.pack = QPushButton(self.tr("A packed book..."), self)
         self.folder = QPushButton(self.tr("The folder of a book or of an export..."), self)
         self.pack.clicked.connect(self._choose_pack)

@@ -8,9 +8,10 @@ Not   doing it (`desk.py`)
 from enum import Enum, auto
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
-from gui.style.palette import Space, set_role
+from gui.style.palette import Space
+from gui.style.words import wrapped
 
 __all__ = ["PackWay", "PackWays"]
 
@@ -29,18 +30,15 @@ class PackWays(QDialog):
         super().__init__(parent)
         self.wanted: PackWay | None = None
         self.setWindowTitle(name)
-        title = QLabel(self.tr("What shall become of {name}?").format(name=name), self)
-        title.setWordWrap(True)
-        set_role(title, "title")
-        about = QLabel(
+        title = wrapped(self.tr("What shall become of {name}?").format(name=name), self, "title")
+        about = wrapped(
             self.tr(
                 "It is a whole book. Opened, it stands beside yours in a folder of its own. Brought in, its "
                 "trays are added to the book that is open, after you have seen them."
             ),
             self,
+            "soft",
         )
-        about.setWordWrap(True)
-        set_role(about, "soft")
         leave = QPushButton(self.tr("Leave"), self)
         self.bring = QPushButton(self.tr("Bring it in..."), self)
         self.open_it = QPushButton(self.tr("Open it..."), self)

@@ -8,11 +8,12 @@ Not   making it (`desk.py`)
 from pathlib import Path
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QCheckBox, QLabel, QWidget
+from PySide6.QtWidgets import QCheckBox, QWidget
 
 from data.travel.packing import pack_path
 from gui.controls.placedialog import PlaceDialog
 from gui.language.words import translate
+from gui.style.words import wrapped
 from gui.travel.view import size_words
 
 __all__ = ["ExportPlace", "PackPlace", "UnpackPlace"]
@@ -30,8 +31,7 @@ class PackPlace(PlaceDialog):
         )
         title, button = translate("PackPlace", "Pack this book"), translate("PackPlace", "Pack")
         super().__init__(title, about, button, name, where, parent)
-        self.size_label = QLabel(self)
-        self.size_label.setWordWrap(True)
+        self.size_label = wrapped("", self)
         self.form.addRow(self.tr("Size"), self.size_label)
 
     @Slot(object)

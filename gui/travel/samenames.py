@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QButtonGroup,
     QGridLayout,
     QHBoxLayout,
-    QLabel,
     QLineEdit,
     QPushButton,
     QRadioButton,
@@ -21,6 +20,7 @@ from PySide6.QtWidgets import (
 from data.travel.guestlook import GuestLook
 from data.travel.merging import Answer, SameName
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 from gui.travel.view import name_words
 
 __all__ = ["SameNames"]
@@ -35,17 +35,14 @@ class SameNames(QWidget):
         super().__init__(parent)
         self.answers: dict[SameName, Answer] = {}
         self.groups: dict[SameName, QButtonGroup] = {}
-        heading = QLabel(self.tr("Both books have these names. Do they mean the same?"), self)
-        heading.setWordWrap(True)
-        set_role(heading, "title")
+        heading = wrapped(self.tr("Both books have these names. Do they mean the same?"), self, "title")
         self.all_same = QPushButton(self.tr("All others mean the same"), self)
         self.all_same.setAutoDefault(False)
         self.all_same.clicked.connect(self._all_same)
         self.label = QLineEdit(label, self)
         self.label.setAccessibleName(self.tr("In brackets behind names of theirs that mean another"))
         self.label.textChanged.connect(self._relabel)
-        self.example = QLabel(self)
-        self.example.setWordWrap(True)
+        self.example = wrapped("", self)
         self.example.setBuddy(self.label)
         set_role(self.example, "soft")
         across = QHBoxLayout()
@@ -67,8 +64,7 @@ class SameNames(QWidget):
         grid.setVerticalSpacing(Space.XS)
         grid.setColumnStretch(0, 1)
         for row, one in enumerate(look.asked):
-            name = QLabel(name_words(one, look), self)
-            name.setWordWrap(True)
+            name = wrapped(name_words(one, look), self)
             grid.addWidget(name, row, 0)
             group = QButtonGroup(self)
             choices = ((Answer.SAME, self.tr("the same")), (Answer.APART, self.tr("another")))

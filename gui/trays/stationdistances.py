@@ -6,13 +6,14 @@ Not   places from distances (`vision/cardplaces.py`), keeping them (`stationhelp
 """
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QDialog, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QDialog, QPushButton, QWidget
 
 from data.photos.stationwords import card_name
 from gui.controls.form import fields, fit, lay_out
 from gui.controls.numberfield import NumberField
 from gui.language.spoken import in_figures, spoken
 from gui.style.palette import set_role
+from gui.style.words import wrapped
 from vision.cardplaces import PAIRS, DistancesError, Pair, cards_off, distances
 from vision.traytype import TrayType
 
@@ -30,17 +31,14 @@ class StationDistances(QDialog):
         super().__init__(parent)
         self._kind = kind
         self.setWindowTitle(self.tr("Measured distances"))
-        how = QLabel(
+        how = wrapped(
             self.tr(
                 "Measure from the middle of one mark to the middle of the other, to half a millimetre. "
                 "Photos that come in from now on are scored with the cards where they lie."
             ),
             self,
         )
-        how.setWordWrap(True)
-        self.trouble = QLabel(self)
-        self.trouble.setWordWrap(True)
-        set_role(self.trouble, "alarm")
+        self.trouble = wrapped("", self, "alarm")
         self.trouble.hide()
         self.ways: dict[Pair, NumberField] = {}
         form = fields()

@@ -9,12 +9,13 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from gui.controls.choosing import ask_new_file
 from gui.plan.printing import PrintPage
 from gui.sheets import SheetKind, printed_of_book
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -33,9 +34,7 @@ class TagsDialog(QDialog):
         self.page.kinds[SheetKind.STATION].setChecked(True)
         self.page.kinds[SheetKind.TAGS].setChecked(bool(printed.tags))
         self.page.show_printed(printed)
-        self.trouble = QLabel(self)
-        self.trouble.setWordWrap(True)
-        set_role(self.trouble, "alarm")
+        self.trouble = wrapped("", self, "alarm")
         self.trouble.hide()
         self.told = ""
         close = QPushButton(self.tr("Close"), self)

@@ -27,6 +27,7 @@ from gui.controls.form import fields, fit
 from gui.controls.numberfield import NumberField
 from gui.language.spoken import spoken
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 from gui.trays.traydrawing import TrayDrawing
 
 __all__ = ["TrayTypes"]
@@ -82,15 +83,14 @@ class TrayTypes(QDialog):
 
     def _lay_out(self) -> None:
         letter = self.fontMetrics().averageCharWidth()
-        about = QLabel(
+        about = wrapped(
             self.tr(
                 "Measure each tray type once, in mm: over the rim, inside the rim, and from the bench to "
                 "the top of the rim. The camera finds a tray and its scale by these measures."
             ),
             self,
+            "soft",
         )
-        about.setWordWrap(True)
-        set_role(about, "soft")
         left = QVBoxLayout()
         left.addWidget(self.kinds, 1)
         left.addWidget(self.new)

@@ -17,6 +17,7 @@ from gui.controls.flow import Flow
 from gui.controls.zoombar import ZoomBar
 from gui.language.spoken import DAY_SHORT, day_words, spoken
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 from gui.traysheet.dayload import Pair, load_pair
 from gui.traysheet.page import SheetPage
 from gui.traysheet.view import TrayState
@@ -59,9 +60,7 @@ class ComparePage(SheetPage):
         self.zoom = ZoomBar(self.view, tools)
         for part in (self.words, self.other, self.where, self.zoom):
             row.addWidget(part)
-        self.change = QLabel(self)
-        self.change.setWordWrap(True)
-        set_role(self.change, "soft")
+        self.change = wrapped("", self, "soft")
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(Space.S)

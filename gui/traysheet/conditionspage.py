@@ -10,13 +10,14 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from data.errors import BookError
 from data.growing.conditions import as_new
 from data.records import NewTray, Tray, TrayId
 from gui.language.spoken import spoken
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 from gui.traysheet.page import SheetPage
 from gui.traysheet.trayform import TrayForm, Trouble
 from gui.traysheet.view import TrayState
@@ -37,8 +38,7 @@ class ConditionsPage(SheetPage):
         super().__init__(work, parent)
         self._drafts: dict[TrayId, tuple[Tray, NewTray]] = {}
         self._make_form()
-        self.said = QLabel(self)
-        self.said.setWordWrap(True)
+        self.said = wrapped("", self)
         self._make_buttons()
         row = QHBoxLayout()
         row.setSpacing(Space.S)

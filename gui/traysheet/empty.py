@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLay
 
 from gui.style.icon import icon
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 
 __all__ = ["SheetEmpty"]
 
@@ -46,15 +47,14 @@ class SheetEmpty(QFrame):
         self._picture = QLabel(self)
         title = QLabel(self.tr("Here one tray is shown at a time"), self)
         set_role(title, "title")
-        words = QLabel(
+        words = wrapped(
             self.tr(
                 "Its picture with everything that was found in it, its days side by side, its numbers, and "
                 "how it grew beside its mates. Choose a tray on the Bench."
             ),
             self,
+            "soft",
         )
-        words.setWordWrap(True)
-        set_role(words, "soft")
         inner = QWidget(self)
         middle = QVBoxLayout(inner)
         middle.setSpacing(Space.M)

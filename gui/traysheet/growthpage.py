@@ -10,7 +10,7 @@ from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QRect, Qt, Signal, Slot
-from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from data.cancel import CancelToken
 from data.errors import BookError
@@ -21,6 +21,7 @@ from gui.notes.entry import NoteEntry
 from gui.notes.table import NoteTable
 from gui.notes.view import NoteRow, Notes, read_notes
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 from gui.traysheet.growthfit import Fitted
 from gui.traysheet.page import SheetPage
 from gui.traysheet.timechart import TimeChart
@@ -61,8 +62,7 @@ class GrowthPage(SheetPage):
         sheet = QFrame(self.roll)
         set_role(sheet, "sheet")
         self.chart = TimeChart(sheet)
-        self.words = QLabel(sheet)
-        self.words.setWordWrap(True)
+        self.words = wrapped("", sheet)
         self.table = NoteTable(sheet)
         set_role(self.table, "plain")
         self.table.corrected.connect(self._correct)
@@ -70,9 +70,7 @@ class GrowthPage(SheetPage):
         self.table.moved.connect(self._move)
         self.table.deleted.connect(self._delete)
         self.table.looked_at.connect(self._show_row)
-        self.about_rows = QLabel(sheet)
-        self.about_rows.setWordWrap(True)
-        set_role(self.about_rows, "soft")
+        self.about_rows = wrapped("", sheet, "soft")
         inner = QVBoxLayout(sheet)
         inner.setContentsMargins(Space.M, Space.M, Space.M, Space.M)
         inner.setSpacing(Space.S)

@@ -14,6 +14,7 @@ from gui.controls.flow import Flow
 from gui.language.spoken import DAY_YEAR_SHORT, day_words, spoken
 from gui.notes.numberlist import NumberList
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 from gui.traysheet.growthchart import GrowthChart
 from gui.traysheet.growthfit import Fitted
 from gui.traysheet.suspectlist import SuspectList
@@ -100,10 +101,7 @@ class SheetSide(QFrame):
         yield from (self._title(self.tr("The photo")), self.quality)
 
     def _words(self, role: str) -> QLabel:
-        label = QLabel(self)
-        label.setWordWrap(True)
-        set_role(label, role)
-        return label
+        return wrapped("", self, role)
 
     def _button(self, words: str, tip: str, wants: SignalInstance) -> QPushButton:
         button = QPushButton(words, self)

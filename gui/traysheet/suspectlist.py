@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QVBoxLayout, QWidget
 from data.records import Said
 from gui.controls.flow import Flow
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 from gui.traysheet.view import SuspectLine
 
 __all__ = ["SuspectCard", "SuspectList"]
@@ -92,8 +93,7 @@ class SuspectList(QFrame):
         self.cards: list[SuspectCard] = []
         self.title = QLabel(self)
         set_role(self.title, "title")
-        self.caution = QLabel(self)
-        self.caution.setWordWrap(True)
+        self.caution = wrapped("", self)
         self._cards = QVBoxLayout()
         self._cards.setSpacing(0)
         column = QVBoxLayout(self)

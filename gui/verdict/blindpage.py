@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 )
 
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 from gui.verdict.blindload import BlindPicture
 from gui.verdict.blindview import BlindState
 
@@ -132,9 +133,9 @@ class ScoringPage(QWidget):
         return ends
 
     def _make_foot(self) -> QLayout:
-        self.keys = QLabel(self.tr("0-9 tens, arrows by one, Enter next, Backspace back, Esc leave"), self)
-        self.keys.setWordWrap(True)
-        set_role(self.keys, "small")
+        self.keys = wrapped(
+            self.tr("0-9 tens, arrows by one, Enter next, Backspace back, Esc leave"), self, "small"
+        )
         self.back = QPushButton(self.tr("Back"), self)
         self.back.setToolTip(self.tr("The picture before (Backspace)"))
         self.back.setAutoDefault(False)

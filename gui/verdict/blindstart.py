@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QDialog, QLabel, QLineEdit, QPushButton, QWidget
 from gui.answer.reading import EyeRoundReading
 from gui.controls.form import fields, lay_out
 from gui.style.palette import set_role
+from gui.style.words import wrapped
 
 __all__ = ["BlindStart"]
 
@@ -33,9 +34,7 @@ class BlindStart(QDialog):
             "equally bright. Some come twice, to see how well you agree with yourself. Give each a number "
             "from 0 to 100. You can leave at any time and go on later."
         )
-        about = QLabel(words.format(photos=photos), self)
-        about.setWordWrap(True)
-        set_role(about, "soft")
+        about = wrapped(words.format(photos=photos), self, "soft")
         self.name = QLineEdit("" if last is None else last.round.rater, self)
         form = fields()
         form.addRow(self.tr("&Who scores"), self.name)

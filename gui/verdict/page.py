@@ -35,6 +35,7 @@ from gui.controls.fold import Fold
 from gui.controls.sides import Sides
 from gui.language.spoken import spoken
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 from gui.verdict.answerlist import AnswerList
 from gui.verdict.table import VerdictTable
 
@@ -71,9 +72,7 @@ class VerdictPage(QScrollArea):
 
     def _make_answer(self) -> None:
         panel, column = self._panel()
-        self.head = QLabel(panel)
-        self.head.setWordWrap(True)
-        set_role(self.head, "soft")
+        self.head = wrapped("", panel, "soft")
         self.answers = AnswerList(panel)
         self.nothing = self._words(panel)
         for part in (self.head, self.answers, self.nothing):

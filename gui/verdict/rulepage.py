@@ -28,8 +28,8 @@ from gui.answer.view import VerdictState
 from gui.controls.numberfield import NumberField
 from gui.controls.sides import Sides
 from gui.language.spoken import begun, spoken
-from gui.plan.page import heading, soft
 from gui.style.palette import Space, set_role
+from gui.style.words import heading, soft, wrapped
 from gui.verdict.ruleview import PREVIEWED, counted_words_of, mean_rows, mold_words, preview_rows, trouble_of
 from gui.verdict.table import VerdictTable
 
@@ -88,8 +88,7 @@ class RulePage(QWidget):
         grid.setHorizontalSpacing(Space.M)
         grid.setVerticalSpacing(Space.S)
         for number, name in enumerate(PREVIEWED):
-            title = QLabel(begun(spoken(part_words(name))), panel)
-            title.setWordWrap(True)
+            title = wrapped(begun(spoken(part_words(name))), panel)
             grid.addWidget(title, 2 * number, 0, 1, 3)
             across = (
                 (self.tr("worthless at, %"), "bad", 100.0, 5.0),
@@ -148,9 +147,7 @@ class RulePage(QWidget):
         return panel
 
     def _make_foot(self) -> QHBoxLayout:
-        self.said = QLabel(self)
-        self.said.setWordWrap(True)
-        set_role(self.said, "notice")
+        self.said = wrapped("", self, "notice")
         self.why = QLineEdit(self)
         self.why.setAccessibleName(self.tr("Why limits and weights are changed"))
         self.why.setPlaceholderText(self.tr("Why? The reason is kept with the plan."))
