@@ -20,7 +20,7 @@ from typing import TYPE_CHECKING
 
 from data.errors import BookLocked, BookReadOnly, DiskFull
 from data.growing.air import AirSample
-from data.growing.conditions import Crop
+from data.growing.conditions import Crop, Medium
 from data.look import Look, LookKind
 from data.looklist.answers import Answer, unanswered
 from data.looklist.batches import together
@@ -58,6 +58,7 @@ class Morning:
     proposed: Collection[TrayId] = ()  # trays whose photo of today waits to be confirmed
     earlier: Sequence[EarlierDay] = ()
     crops: Mapping[str, Crop] = field(default_factory=dict)
+    media: Mapping[str, Medium] = field(default_factory=dict)
     weights: Mapping[TrayId, Sequence[tuple[datetime, float]]] = field(default_factory=dict)  # g
     watered: Mapping[TrayId, Sequence[datetime]] = field(default_factory=dict)
     air: Mapping[str, Sequence[AirSample]] = field(default_factory=dict)  # of shelves with stacked trays
@@ -139,6 +140,7 @@ def _views(
             others=tuple(days[mate.id] for mate in mates[tray.id]),
             today=morning.today,
             earlier=tuple(earlier[tray.crop]),
+            medium_kind=morning.media[tray.medium].kind if tray.medium in morning.media else "",
         )
 
 

@@ -23,7 +23,7 @@ from data.records import DayNumbers, EarlierDay, Tray
 from data.tables import lookrows, noterows
 from data.tables.journal import Recorder
 from data.tables.lookrows import PastLook, answer_of, earlier_day_of, numbers_of, past_look_of
-from data.tables.noterows import crop_of
+from data.tables.noterows import crop_of, medium_of
 from data.tables.rows import time_text
 from data.watch import Morning
 
@@ -63,6 +63,7 @@ class LookBook(Changes):
             proposed=self.proposed(day),
             earlier=self._earlier(trays, numbers, day),
             crops=crops,
+            media={row["name"]: medium_of(row) for row in self._rows(noterows.MEDIA_ALL)},
             weights=self._weights(),
             watered=self._watered(),
             air=self._air(trays, now),

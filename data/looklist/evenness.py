@@ -43,10 +43,21 @@ def look_at_evenness(view: View) -> Look | None:
 
 # --- edge, sides, corners
 
-FIRST_EDGE = Sentence(
-    "Feel the medium at the edge: a mat that has dried there does not rewet by itself, so wet it from "
-    "above once."
-)
+FIRST_EDGE = Sentence("Feel the medium at the edge: where it is dry, wet it slowly from above once.")
+FIRST_EDGE_OF = {  # by kind of medium (common practice)
+    "mat": Sentence(
+        "Feel the mat at the edge: where it has dried it does not rewet by itself, so wet it from above once."
+    ),
+    "loose": Sentence(
+        "Feel the medium at the edge: where it has dried and shrunk from the wall, water runs past it, so "
+        "wet it slowly from above once."
+    ),
+}
+
+
+def _first_at_edge(view: View) -> Sentence:
+    """What to do first, on this kind of medium."""
+    return FIRST_EDGE_OF.get(view.medium_kind, FIRST_EDGE)
 
 
 def _thin(view: View) -> Look | None:
@@ -86,7 +97,7 @@ def _edge(view: View) -> Look | None:
         )
     )  # fmt: skip
     urgency = Urgency.TODAY if _grows(course) else Urgency.SOON
-    return view.look(LookKind.EDGE, urgency, run, sentence, FIRST_EDGE, now)
+    return view.look(LookKind.EDGE, urgency, run, sentence, _first_at_edge(view), now)
 
 
 def _side(view: View) -> Look | None:
@@ -128,7 +139,9 @@ def _at(view: View, place: str) -> Look | None:
             place=_begin(place), now=now, before=before,
         )
     )  # fmt: skip
-    return view.look(LookKind.EDGE, Urgency.TODAY if grows else Urgency.SOON, run, sentence, FIRST_EDGE, now)
+    return view.look(
+        LookKind.EDGE, Urgency.TODAY if grows else Urgency.SOON, run, sentence, _first_at_edge(view), now
+    )
 
 
 def _begin(place: str) -> Sentence:

@@ -6510,15 +6510,15 @@ trusted</source>
         </message>
         <message>
             <source>Feel the medium at the edge: where it is dry, wet it slowly from above once.</source>
-            <translation type="unfinished" />
+            <translation>Das Substrat am Rand befühlen: wo es trocken ist, einmal langsam von oben befeuchten.</translation>
         </message>
         <message>
             <source>Feel the mat at the edge: where it has dried it does not rewet by itself, so wet it from above once.</source>
-            <translation type="unfinished" />
+            <translation>Die Matte am Rand befühlen: wo sie ausgetrocknet ist, wird sie nicht von selbst wieder nass, also einmal von oben befeuchten.</translation>
         </message>
         <message>
             <source>Feel the medium at the edge: where it has dried and shrunk from the wall, water runs past it, so wet it slowly from above once.</source>
-            <translation type="unfinished" />
+            <translation>Das Substrat am Rand befühlen: wo es ausgetrocknet und von der Wand weggeschrumpft ist, läuft Wasser daran vorbei, also einmal langsam von oben befeuchten.</translation>
         </message>
         <message>
             <source>The edge is {now:.0f} points thinner than the middle ({before:.0f} on the day before).</source>

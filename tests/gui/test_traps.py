@@ -55,7 +55,9 @@ def test_the_window_is_there_before_the_book_and_the_dialogs() -> None:
 
 def test_the_bench_is_there_before_the_other_places() -> None:
     late = [f"gui.{name}.screen" for name in ("intake", "traysheet", "plan", "verdict", "materials")]
-    asked = f"import sys, gui.app, gui.bench.screen; print([name for name in {late!r} if name in sys.modules])"
+    asked = (
+        f"import sys, gui.app, gui.bench.screen; print([name for name in {late!r} if name in sys.modules])"
+    )
     done = subprocess.run(
         [sys.executable, "-c", asked], cwd=ROOT, capture_output=True, text=True, check=True, timeout=60
     )

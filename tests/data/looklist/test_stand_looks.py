@@ -5,7 +5,7 @@ from datetime import date, datetime, timedelta
 
 import pytest
 
-from data.growing.conditions import Crop
+from data.growing.conditions import Crop, Medium
 from data.look import Look, LookKind, Urgency
 from data.looklist.places import COLUMNS, ROWS, bare_share, lacks, lost_patch
 from data.looklist.urgency import combined
@@ -57,6 +57,20 @@ def told(photos: list[DayNumbers], trays: list[Tray] = TRAYS, **more: object) ->
 def only(list_: list[Look]) -> Look:
     (look,) = list_
     return look
+
+
+@pytest.mark.parametrize(
+    ("kind", "said", "unsaid"),
+    [("mat", "mat", "shrunk"), ("loose", "shrunk", "mat"), ("", "medium", "mat"), ("felt", "medium", "mat")],
+)
+def test_what_to_do_at_a_thin_edge_fits_the_kind_of_medium(kind: str, said: str, unsaid: str) -> None:
+    media = {TRAYS[0].medium: Medium(name=TRAYS[0].medium, kind=kind)}
+
+    look = only(told(rack({day: {"edge_deficit": 30.0} for day in (7, 8)}), media=media))
+
+    assert look.what is LookKind.EDGE
+    assert said in look.first
+    assert unsaid not in look.first
 
 
 # --- cells
