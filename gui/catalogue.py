@@ -186,11 +186,13 @@ def write(path: Path, language: str, wanted: Sequence[Text], held: dict[Text, st
 
 
 def release(path: Path, target: Path) -> None:
-    """Make the .qm that the window reads."""
+    """Make the .qm that the window reads; a window that starts meanwhile finds the old one or the new one."""
     tool = Path(sys.executable).with_name("pyside6-lrelease")
-    done = subprocess.run([tool, path, "-qm", target], capture_output=True, text=True, check=False)
+    made = target.with_suffix(".new")
+    done = subprocess.run([tool, path, "-qm", made], capture_output=True, text=True, check=False)
     if done.returncode:
         raise SystemExit(done.stdout + done.stderr)
+    made.replace(target)
 
 
 def main(arguments: Sequence[str] | None = None) -> int:

@@ -19,7 +19,7 @@ ENGLISH = "en"
 LANGUAGES = ((ENGLISH, "English"), ("de", "Deutsch"))  # each by its own name
 FOLDER = Path(__file__).parents[1] / "translations"
 
-_loaded: list[QTranslator] = []
+_loaded: list[tuple[QTranslator, bytes]] = []  # Qt reads in the bytes for as long as the texts are used
 
 
 def language_of(chosen: str, asked_for: Sequence[str]) -> str:
@@ -37,14 +37,15 @@ def language_of(chosen: str, asked_for: Sequence[str]) -> str:
 def speak(app: QCoreApplication, memory: Memory) -> str:
     """Load the texts of the language and say its name; what is on screen already stays as it is."""
     language = language_of(memory.language, QLocale.system().uiLanguages())
-    for old in _loaded:
+    for old, _ in _loaded:
         app.removeTranslator(old)
     _loaded.clear()
     QLocale.setDefault(_locale(language, QLocale.system()))
     speak_in(language)
     if language != ENGLISH:
-        _load(app, f"qtbase_{language}", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath))
-        _load(app, f"evenstand_{language}", str(FOLDER))
+        qt = Path(QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath))
+        _load(app, qt / f"qtbase_{language}.qm")
+        _load(app, FOLDER / f"evenstand_{language}.qm")
     return language
 
 
@@ -58,8 +59,13 @@ def _locale(language: str, system: QLocale) -> QLocale:
     return wanted
 
 
-def _load(app: QCoreApplication, name: str, folder: str) -> None:
+def _load(app: QCoreApplication, file: Path) -> None:
+    """Use the texts of a file, read whole: Qt would map it, and end with us when it is written anew."""
+    try:
+        content = file.read_bytes()
+    except OSError:
+        return  # English then
     texts = QTranslator(app)
-    if texts.load(name, folder):
+    if texts.load(content):
         app.installTranslator(texts)
-        _loaded.append(texts)
+        _loaded.append((texts, content))

@@ -1,8 +1,11 @@
 """Language: which one is spoken, and what sentences, numbers and days look like in it."""
 
+import subprocess
+import sys
 import time
 from collections.abc import Iterator
 from datetime import date, datetime
+from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QCoreApplication, QLocale
@@ -45,6 +48,29 @@ def german(qapp: QApplication, memory: Memory) -> Iterator[QApplication]:
 )
 def test_the_choice_goes_before_the_system(chosen: str, asked_for: list[str], spoken_is: str) -> None:
     assert language_of(chosen, asked_for) == spoken_is
+
+
+def test_texts_outlive_their_file_being_written_anew(tmp_path: Path) -> None:
+    # Qt maps a .qm that it opens itself: emptied in place, the process ended at the next text
+    code = (
+        "import sys; from pathlib import Path; from shutil import copy\n"
+        "from PySide6.QtCore import QCoreApplication\n"
+        "import gui.language.language as language; from gui.home import Memory\n"
+        "folder = Path(sys.argv[1]); copy(language.FOLDER / 'evenstand_de.qm', folder)\n"
+        "language.FOLDER = folder; app = QCoreApplication([])\n"
+        "memory = Memory(folder / 'settings'); memory.language = 'de'; language.speak(app, memory)\n"
+        "(folder / 'evenstand_de.qm').write_bytes(b'')\n"
+        "print(app.translate('Place', 'Verdict'))"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", code, tmp_path],
+        cwd=Path(__file__).resolve().parents[3],
+        capture_output=True,
+        text=True,
+        check=False,
+        timeout=60,
+    )
+    assert (done.returncode, done.stdout.strip()) == (0, "Urteil"), done.stderr
 
 
 def test_the_choice_is_remembered(memory: Memory) -> None:
