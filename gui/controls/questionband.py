@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 )
 
 from gui.controls.flow import Flow
+from gui.controls.rolling import roll_down
 from gui.style.palette import Space, set_role
 
 __all__ = ["QuestionBand"]
@@ -38,9 +39,7 @@ class Matter(QScrollArea):
         super().__init__(parent)
         self.most: int | None = None  # px
         self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setWidgetResizable(True)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        roll_down(self)
         inner = QWidget(self)
         self.column = QVBoxLayout(inner)
         self.column.setContentsMargins(0, 0, 0, 0)

@@ -1,7 +1,7 @@
-"""Rolling: the parts of a dialog one below the other, in an area that rolls when they do not fit.
+"""Rolling: what rolls when it does not fit.
 
-In    widgets, the space between them
-Out   a `QScrollArea` without a frame, and out of the way of Tab
+In    an area, or the parts of a dialog with the space between them
+Out   a `QScrollArea` that is out of the way of Tab: keys go to what is in it
 """
 
 from collections.abc import Iterable
@@ -11,14 +11,14 @@ from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from gui.style.palette import Space
 
-__all__ = ["rolling"]
+__all__ = ["roll_down", "rolling"]
 
 
 def rolling(parent: QWidget, parts: Iterable[QWidget], spacing: int = Space.M) -> QScrollArea:
     """The parts, pushed together at the top."""
     area = QScrollArea(parent)
-    area.setWidgetResizable(True)
     area.setFrameShape(QFrame.Shape.NoFrame)
+    area.setWidgetResizable(True)
     area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
     inner = QWidget(area)
     column = QVBoxLayout(inner)
@@ -29,3 +29,10 @@ def rolling(parent: QWidget, parts: Iterable[QWidget], spacing: int = Space.M) -
     column.addStretch(1)
     area.setWidget(inner)
     return area
+
+
+def roll_down(area: QScrollArea) -> None:
+    """Up and down only: what is in it is as wide as the area."""
+    area.setWidgetResizable(True)
+    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    area.setFocusPolicy(Qt.FocusPolicy.NoFocus)

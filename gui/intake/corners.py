@@ -13,6 +13,7 @@ from PySide6.QtCore import QEvent, QRectF, Qt, QTimer, Signal, Slot
 from PySide6.QtGui import QColor, QImage, QKeyEvent, QKeySequence, QPainter, QPainterPath, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
+from gui.controls.rolling import roll_down
 from gui.controls.zoombar import ZoomBar
 from gui.intake.cornerview import CornerView, Quad
 from gui.photo.mips import Mips, image_of
@@ -152,9 +153,7 @@ class CornerPage(QWidget):
         read.addStretch(1)
         roll = QScrollArea(self)
         roll.setWidget(words)
-        roll.setWidgetResizable(True)
-        roll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        roll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        roll_down(roll)
         side = QVBoxLayout()
         side.setSpacing(Space.S)
         side.addWidget(roll, 1)

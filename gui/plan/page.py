@@ -8,11 +8,12 @@ Not   what is asked (each page)
 from dataclasses import replace
 from typing import Any
 
-from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QObject, QSize, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QFrame, QLayout, QScrollArea, QVBoxLayout, QWidget
 
 from data.plan.draft import Draft
+from gui.controls.rolling import roll_down
 from gui.plan.view import PlanState
 from gui.style.palette import Space
 
@@ -27,9 +28,7 @@ class PlanPage(QScrollArea):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setWidgetResizable(True)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        roll_down(self)
         self.body = QWidget(self)
         self.column = QVBoxLayout(self.body)
         self.column.setContentsMargins(0, Space.S, Space.M, Space.S)
@@ -69,7 +68,7 @@ class PlanPage(QScrollArea):
         way = QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.TopToBottom
         if self._sides.direction() != way:
             self._sides.setDirection(way)
-            self.column.activate()
+            self.column.invalidate()
 
     def show_state(self, state: PlanState) -> None:
         """Show it; called often."""
@@ -91,9 +90,7 @@ class Roll(QScrollArea):
     def __init__(self, body: QWidget, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setWidgetResizable(True)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        roll_down(self)
         self._half = body
         self.setWidget(body)
 

@@ -7,7 +7,6 @@ Not   what happens when they are used (`screen.py`)
 
 from itertools import pairwise
 
-from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QBoxLayout,
     QHBoxLayout,
@@ -18,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from gui.controls.rolling import roll_down
 from gui.photo.thumbnails import Thumbnails
 from gui.style.palette import Space, set_role
 from gui.traysheet.daystrip import DayStrip
@@ -71,9 +71,7 @@ class SheetBody(QWidget):
         self.side = SheetSide(self)
         self.roll = QScrollArea(self)
         self.roll.setWidget(self.side)
-        self.roll.setWidgetResizable(True)
-        self.roll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.roll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        roll_down(self.roll)
         self.before = QPushButton(self.tr("Tray before"), self)
         self.after = QPushButton(self.tr("Next tray"), self)
         self.before.setToolTip(self.tr("The tray before it on the rack (PgUp)"))

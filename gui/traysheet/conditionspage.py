@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QScrollArea, QVB
 from data.errors import BookError
 from data.growing.conditions import as_new
 from data.records import NewTray, Tray, TrayId
+from gui.controls.rolling import roll_down
 from gui.language.spoken import spoken
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
@@ -54,9 +55,7 @@ class ConditionsPage(SheetPage):
 
     def _make_form(self) -> None:
         self.roll = QScrollArea(self)
-        self.roll.setWidgetResizable(True)
-        self.roll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.roll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        roll_down(self.roll)
         sheet = QFrame(self.roll)
         set_role(sheet, "sheet")
         self.form = TrayForm(sheet)

@@ -9,13 +9,14 @@ from collections.abc import Callable
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QRect, Qt, Signal, Slot
+from PySide6.QtCore import QRect, Signal, Slot
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from data.cancel import CancelToken
 from data.errors import BookError
 from data.events import EventKind
 from data.readings import NewReading, ReadingKind
+from gui.controls.rolling import roll_down
 from gui.language.spoken import spoken
 from gui.notes.entry import NoteEntry
 from gui.notes.table import NoteTable
@@ -56,9 +57,7 @@ class GrowthPage(SheetPage):
     def _make_roll(self) -> None:
         """What scrolls: the chart, its words, the table."""
         self.roll = QScrollArea(self)
-        self.roll.setWidgetResizable(True)
-        self.roll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.roll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        roll_down(self.roll)
         sheet = QFrame(self.roll)
         set_role(sheet, "sheet")
         self.chart = TimeChart(sheet)

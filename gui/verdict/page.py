@@ -32,6 +32,7 @@ from gui.answer.view import (
 )
 from gui.answer.why import how_words, part_rows, same_otherwise, sure_words, why_words
 from gui.controls.fold import Fold
+from gui.controls.rolling import roll_down
 from gui.controls.sides import Sides
 from gui.language.spoken import spoken
 from gui.style.palette import Space, set_role
@@ -55,9 +56,7 @@ class VerdictPage(QScrollArea):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setWidgetResizable(True)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        roll_down(self)
         self.body = QWidget(self)
         self.column = QVBoxLayout(self.body)
         self.column.setContentsMargins(0, 0, Space.S, 0)
