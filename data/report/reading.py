@@ -21,9 +21,10 @@ from data.report.pictures import growth_blocks, picture_blocks, shown_photos
 from data.sentence import Sentence
 from data.trial import MeasureKind
 from data.upkeep.lostviews import lost_views, make_lost_views
-from data.verdict.bookwords import kind_words, lost_words, mover_words
+from data.verdict.measurewords import kind_words, mover_words
 from data.verdict.notes import cautions, how_worked_out
 from data.verdict.surewords import camera_words, otherwise_words
+from data.verdict.traywords import lost_words
 from data.verdict.verdicts import CropVerdict, verdicts
 from data.verdict.words import sentence
 

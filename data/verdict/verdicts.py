@@ -2,8 +2,8 @@
 
 In    a book; the name of a trial, or all of them; the day, where none was fixed beforehand
 Out   `CropVerdict`s, for each crop the canopy score first, then yield and the score by eye
-Not   the comparison (`verdict`), a tray's number (`traynumbers.py`), words (`words.py`,
-      `bookwords.py`)
+Not   the comparison (`verdict`), a tray's number (`traynumbers.py`), words (`beforehand.py`, `traywords.py`,
+      `together.py`)
 
 Day, measures, margins, weights and the trusted treatment come from the plan that was kept; what it does not
 say is as usual and is said to be so. Numpy and scipy come in when there is something to compare.
@@ -20,7 +20,8 @@ from data.records import Tray
 from data.sentence import Sentence
 from data.tables.trialrows import PhotoNumbers
 from data.trial import Measure, MeasureKind
-from data.verdict import Measured, Verdict, bookwords, verdict_of
+from data.verdict import Measured, Verdict, verdict_of
+from data.verdict.beforehand import beforehand
 from data.verdict.comparedday import ComparedDay, compared_day
 from data.verdict.countedof import CountedOf
 from data.verdict.movers import Mover, ScoredTray, movers
@@ -28,6 +29,7 @@ from data.verdict.notes import half_way
 from data.verdict.rechecks import rechecks
 from data.verdict.sensitivity import Otherwise
 from data.verdict.terms import Terms
+from data.verdict.together import measures_together
 from data.verdict.traynumbers import (
     LostToMold,
     TrayNumber,
@@ -37,6 +39,7 @@ from data.verdict.traynumbers import (
     mold_areas,
     yield_numbers,
 )
+from data.verdict.traywords import missing_trays, untreated
 from data.verdict.words import Scale, Unit
 
 if TYPE_CHECKING:
@@ -101,7 +104,7 @@ class _TrialReading(Terms):
                 one = self._one(crop, trays, kind)
                 if one is not None:
                     found.append(one)
-            together = bookwords.measures_together(found)
+            together = measures_together(found)
             for one in found:
                 yield _with_notes(one, together if one is found[0] else ())
 
@@ -120,10 +123,10 @@ class _TrialReading(Terms):
         so_far = self._so_far(treated, numbers, kind)
         verdict = self._compared(table, measure, so_far, self._camera_sd(numbers, read.method))
         notes = (
-            *bookwords.beforehand(self.versions, measure, verdict, day=day, fixed=fixed, day_fixed=day_fixed),
+            *beforehand(self.versions, measure, verdict, day=day, fixed=fixed, day_fixed=day_fixed),
             *read.words(treated),
-            *bookwords.missing_trays(numbers),
-            *bookwords.untreated(trays, self.treatments),
+            *missing_trays(numbers),
+            *untreated(trays, self.treatments),
             *half_way(table, self.trusted or ""),
         )
         return CropVerdict(

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 
 from data.trial import MeasureKind
 from data.verdict import MediumResult
-from data.verdict.bookwords import kind_words
+from data.verdict.measurewords import kind_words
 from data.verdict.outcome import Outcome
 from data.verdict.words import Unit, outcome_words, sentence, with_unit
 from gui.answer.chartlines import BlockLine, IntervalLine, RankLine

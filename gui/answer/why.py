@@ -8,9 +8,10 @@ Not   the answer and its table (`view.py`), widgets (`verdict/page.py`)
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from data.verdict.bookwords import lost_words, mover_words, part_words
+from data.verdict.measurewords import mover_words, part_words
 from data.verdict.notes import cautions, how_worked_out
 from data.verdict.surewords import camera_words, otherwise_words
+from data.verdict.traywords import lost_words
 from gui.language.spoken import in_figures, spoken
 from gui.language.words import translate
 

@@ -14,10 +14,11 @@ from typing import TYPE_CHECKING, Any
 
 from data.sentence import Sentence
 from data.verdict import MediumResult, Verdict
-from data.verdict.bookwords import lost_words, mover_words, no_number_words
+from data.verdict.measurewords import mover_words
 from data.verdict.notes import cautions, half_way, how_worked_out
 from data.verdict.rechecks import rechecks
 from data.verdict.surewords import camera_words, otherwise_words
+from data.verdict.traywords import lost_words, no_number_words
 from data.verdict.words import Scale, outcome_words, scale_for, sentence, why_words
 from gui.commands.scoresheet import plain
 

@@ -9,7 +9,7 @@ from PySide6.QtCore import QSignalBlocker, Signal, Slot
 from PySide6.QtWidgets import QButtonGroup, QComboBox, QLabel, QPushButton, QWidget
 
 from data.trial import MeasureKind
-from data.verdict.bookwords import kind_words
+from data.verdict.measurewords import kind_words
 from gui.answer.view import VerdictState
 from gui.controls.flow import Flow
 from gui.language.plainhint import plain_hint

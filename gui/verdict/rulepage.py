@@ -23,9 +23,10 @@ from PySide6.QtWidgets import (
 
 from data.desirability import USUAL, MoldRule, Part, PartName, ScoreRule
 from data.trial import MeasureKind
-from data.verdict.bookwords import part_words
+from data.verdict.measurewords import part_words
 from gui.answer.view import VerdictState
 from gui.controls.numberfield import NumberField
+from gui.controls.rolling import roll_down
 from gui.controls.sides import Sides
 from gui.language.spoken import begun, spoken
 from gui.style.palette import Space, set_role
@@ -51,9 +52,7 @@ class RulePage(QWidget):
         self.fields: dict[tuple[PartName, str], NumberField] = {}
         roll = QScrollArea(self)
         roll.setFrameShape(QFrame.Shape.NoFrame)
-        roll.setWidgetResizable(True)
-        roll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        roll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        roll_down(roll)
         body = QWidget(roll)
         inner = QVBoxLayout(body)
         inner.setContentsMargins(0, 0, Space.S, 0)

@@ -9,8 +9,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from data.desirability import CanopyScore, MoldRule, PartName, ScoreRule, score_canopy
-from data.verdict.bookwords import part_words
 from data.verdict.countedof import CountedOf
+from data.verdict.measurewords import part_words
 from gui.answer.reading import TraySeen
 from gui.language.spoken import begun, in_figures, spoken
 from gui.language.words import translate

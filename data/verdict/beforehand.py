@@ -1,0 +1,125 @@
+"""Beforehand: what was fixed before sowing, what was not, and what was changed afterwards, as sentences.
+
+In    a verdict, its measure, the versions of the plan
+Out   `Sentence`s that stand beside the verdict
+Not   the verdict's own cautions (`notes.py`)
+"""
+
+from collections.abc import Iterator, Sequence
+from datetime import datetime
+from itertools import pairwise
+
+from data.desirability import USUAL, ScoreRule, rule_of
+from data.sentence import Sentence
+from data.trial import CONFIDENCE, KeptPlan, Measure, MeasureKind
+from data.verdict import Verdict
+
+__all__ = ["beforehand"]
+
+
+def beforehand(
+    versions: Sequence[KeptPlan],
+    measure: Measure,
+    verdict: Verdict,
+    *,
+    day: int | None,
+    fixed: bool,
+    day_fixed: bool,
+) -> tuple[Sentence, ...]:
+    """What was fixed before sowing and what was not; a margin that was changed later."""
+    return tuple(_beforehand(versions, measure, verdict, day, fixed, day_fixed))
+
+
+def _beforehand(
+    versions: Sequence[KeptPlan],
+    measure: Measure,
+    verdict: Verdict,
+    day: int | None,
+    fixed: bool,
+    day_fixed: bool,
+) -> Iterator[Sentence]:
+    if not verdict.trusted:
+        yield Sentence(
+            "No medium is marked as the trusted one. Say which it is, in the plan or among the media."
+        )
+    if not fixed:
+        yield Sentence(
+            "No margin was set before sowing; the usual {margin} was taken.",
+            margin=_margin(measure.margin, measure.unit),
+        )
+    if measure.unit == "%" and verdict.media:
+        yield Sentence(
+            "The margin of {share:g} % of the mean of {trusted} is {margin:.1f} g in this trial.",
+            share=measure.margin,
+            trusted=verdict.trusted,
+            margin=verdict.margin,
+        )
+    if measure.kind is MeasureKind.SCORE and day is not None and not day_fixed:
+        yield Sentence(
+            "No day was fixed before sowing; day {day} was taken, on which most trays have a photo.", day=day
+        )
+    if versions and versions[-1].plan.level != CONFIDENCE:
+        yield Sentence(
+            "The plan names a confidence of {level:.1f} %; the intervals here are made for {fixed:.0f} %.",
+            level=100 * versions[-1].plan.level,
+            fixed=100 * CONFIDENCE,
+        )
+    yield from _changes(versions, measure.kind)
+
+
+def _changes(versions: Sequence[KeptPlan], kind: MeasureKind) -> Iterator[Sentence]:
+    if versions and versions[0].after_sowing:
+        yield Sentence(
+            "The plan was kept on {day}, after the first tray was sown: nothing was fixed before sowing.",
+            day=_day(versions[0].kept_at),
+        )
+    yield from _rule_changes(versions, kind)
+    margins = [(kept, kept.plan.measure(kind)) for kept in versions]
+    for (_, old), (kept, new) in pairwise(margins):
+        if old is None or new is None or (old.margin, old.unit) == (new.margin, new.unit):
+            continue
+        values = {
+            "old": _margin(old.margin, old.unit),
+            "new": _margin(new.margin, new.unit),
+            "day": _day(kept.kept_at),
+            "why": kept.why,
+        }
+        if kept.after_sowing:
+            yield Sentence(
+                "The margin was changed after sowing, on {day}, from {old} to {new} ({why}): read this "
+                "verdict with care.",
+                **values,
+            )
+        else:
+            yield Sentence(
+                "The margin was changed before sowing, on {day}, from {old} to {new} ({why}).", **values
+            )
+
+
+def _rule_changes(versions: Sequence[KeptPlan], kind: MeasureKind) -> Iterator[Sentence]:
+    """Limits and weights of the canopy score that were changed after sowing."""
+    for old, new in pairwise(versions):
+        if kind is MeasureKind.SCORE and new.after_sowing and _rule(old) != _rule(new):
+            yield Sentence(
+                "Limits and weights of the canopy score were changed after sowing, on {day} ({why}): read "
+                "this verdict with care.",
+                day=_day(new.kept_at),
+                why=new.why,
+            )
+
+
+def _rule(kept: KeptPlan) -> ScoreRule:
+    try:
+        return rule_of(kept.plan.score)
+    except ValueError:
+        return USUAL
+
+
+def _margin(margin: float, unit: str) -> Sentence:
+    if unit == "%":
+        return Sentence("{margin:g} %", margin=margin)
+    return Sentence("{margin:g} points", margin=margin)
+
+
+def _day(at: datetime) -> str:
+    return f"{at.day} {at:%B %Y}"

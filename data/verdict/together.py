@@ -1,0 +1,71 @@
+"""Together: whether the measures of one crop say the same, tray by tray and medium by medium.
+
+In    the verdicts of one crop by each measure
+Out   `Sentence`s
+Not   which measure decides (`terms.py`)
+"""
+
+from collections.abc import Iterator, Sequence
+from itertools import combinations
+from typing import TYPE_CHECKING
+
+from data.sentence import Sentence
+from data.verdict.measurewords import kind_words
+from data.verdict.outcome import Outcome
+from data.verdict.words import outcome_words
+
+if TYPE_CHECKING:
+    from data.verdict.verdicts import CropVerdict
+
+__all__ = ["measures_together"]
+
+LEAST_TRAYS = 5  # for a rank correlation of two measures
+
+
+def measures_together(found: Sequence["CropVerdict"]) -> tuple[Sentence, ...]:
+    """Whether the measures of one crop say the same, tray by tray and medium by medium."""
+    return tuple(_together(found))
+
+
+def _together(found: Sequence["CropVerdict"]) -> Iterator[Sentence]:
+    for one, other in combinations(found, 2):
+        rank = _rank_correlation(one, other)
+        values = {"one": kind_words(one.kind), "other": kind_words(other.kind)}
+        if rank is not None:
+            yield Sentence(
+                "{one} and {other} put {trays} trays in like order with a rank correlation of {rho:+.2f} (1 "
+                "alike, 0 unrelated).",
+                trays=rank[1],
+                rho=rank[0],
+                **values,
+            )
+        for line in one.verdict.compared:
+            twin = next((m for m in other.verdict.compared if m.medium == line.medium), None)
+            if twin is None or not _contrary(line.outcome, twin.outcome):
+                continue
+            yield Sentence(
+                "{one} and {other} say different things of {medium}: {first} and {second}. The one that was "
+                "named beforehand decides.",
+                medium=line.medium,
+                first=outcome_words(line.outcome or Outcome.NOT_SHOWN),
+                second=outcome_words(twin.outcome or Outcome.NOT_SHOWN),
+                **values,
+            )
+
+
+def _contrary(one: Outcome | None, other: Outcome | None) -> bool:
+    """Whether one says worse and the other does not."""
+    told = {one, other}
+    return Outcome.WORSE in told and bool(told & {Outcome.BETTER, Outcome.AS_GOOD, Outcome.AS_GOOD_LOWER})
+
+
+def _rank_correlation(one: "CropVerdict", other: "CropVerdict") -> tuple[float, int] | None:
+    from data.statistics.agreement import spearman
+
+    first = {n.tray.id: n.value for n in one.numbers if n.value is not None}
+    second = {n.tray.id: n.value for n in other.numbers if n.value is not None}
+    both = sorted(first.keys() & second.keys())
+    if len(both) < LEAST_TRAYS:
+        return None
+    rank = spearman([first[tray] for tray in both], [second[tray] for tray in both])
+    return None if rank is None else (rank.rho, rank.n)

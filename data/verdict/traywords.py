@@ -1,0 +1,63 @@
+"""Tray words: which trays are not in a verdict, and why, as sentences.
+
+In    the numbers of trays, their treatments, what was lost to mold
+Out   `Sentence`s; nothing where all trays are in
+Not   why a whole medium has no verdict (`words.py`)
+"""
+
+from collections.abc import Mapping, Sequence
+
+from data.numbers import TrayId
+from data.records import Tray
+from data.sentence import Sentence
+from data.verdict.traynumbers import LostToMold, NoNumber, TrayNumber
+
+__all__ = ["lost_words", "missing_trays", "no_number_words", "untreated"]
+
+
+def missing_trays(numbers: Sequence[TrayNumber]) -> tuple[Sentence, ...]:
+    """Trays that have no number, all of one reason together."""
+    by_reason: dict[NoNumber, list[str]] = {}
+    for number in numbers:
+        if number.why_none is not None:
+            by_reason.setdefault(number.why_none, []).append(number.tray.code)
+    return tuple(no_number_words(why, ", ".join(codes)) for why, codes in by_reason.items())
+
+
+def no_number_words(why: NoNumber, trays: str) -> Sentence:
+    """Why one tray or several have no number."""
+    match why:
+        case NoNumber.NO_PHOTO:
+            return Sentence("No usable photo of the day that is read: {trays}.", trays=trays)
+        case NoNumber.TO_COME:
+            return Sentence("No photo yet of the day that is read: {trays}.", trays=trays)
+        case NoNumber.OTHER_METHOD:
+            return Sentence(
+                "Scored by another version of the method only, and scores of two versions are never mixed; "
+                "score again: {trays}.",
+                trays=trays,
+            )
+        case NoNumber.NO_CANOPY:
+            return Sentence("Canopy could not be told on the day that is read: {trays}.", trays=trays)
+        case NoNumber.APART:
+            return Sentence("Lost to mold, and apart as decided beforehand: {trays}.", trays=trays)
+        case NoNumber.NOT_WEIGHED:
+            return Sentence("Not weighed: {trays}.", trays=trays)
+        case NoNumber.NOT_LOOKED_AT:
+            return Sentence("Not scored by eye: {trays}.", trays=trays)
+
+
+def untreated(trays: Sequence[Tray], treatments: Mapping[TrayId, str]) -> tuple[Sentence, ...]:
+    """Trays that got none of the plan's treatments."""
+    codes = [tray.code for tray in trays if tray.id not in treatments]
+    if not codes:
+        return ()
+    return (Sentence("{trays} got none of the plan's treatments and were left out.", trays=", ".join(codes)),)
+
+
+def lost_words(lost: Sequence[LostToMold]) -> tuple[Sentence, ...]:
+    """Trays lost to mold, by treatment; empty where none was."""
+    if not any(one.lost for one in lost):
+        return ()
+    counts = ", ".join(f"{one.treatment} {one.lost}/{one.trays}" for one in lost)
+    return (Sentence("Lost to mold, of the trays sown: {counts}.", counts=counts),)
