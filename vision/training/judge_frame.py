@@ -65,7 +65,7 @@ def main() -> None:
 
 
 def fold(name: str) -> str:
-    """As in `learn_frame.py`."""
+    """As in `frame_scenes.py`."""
     number = int(name[1:]) if name[0] in "ac" and name[1:].isdigit() else -1
     if number < 0:
         return "demo"

@@ -7,7 +7,8 @@
 In    the folder that `prepare_frame.py --longest 1280` wrote, its photos with classes alone used;
       `sides_HELD.pt` of `learn_frame.py`
 Out   `edges_HELD.pt`, and `edges_HELD.onnx` beside it
-Not   pictures, targets, loss (`learn_frame.py`); what becomes of it (`vision/frame.py`, `refined`)
+Not   pictures, targets, loss (`frame_batches.py`, `frame_losses.py`); what becomes of it (`vision/frame.py`,
+      `refined`)
 
     learn_edges.py DATA sides_all.pt OUT --seconds 195
 
@@ -19,23 +20,18 @@ import math
 import time
 from pathlib import Path
 
-import learn_frame
 import torch
-from learn_frame import Chance, Net, Scenes, Wrongness
+from frame_batches import Wrongness, sides_batch
+from frame_losses import sides_loss
+from frame_network import Net, export, keep
+from frame_planes import Chance
+from frame_scenes import FINE, Scenes
 from torch import nn
 
-FINE_SOURCE = (1280, 960)
-FINE_VIEW = (640, 384)
 FOUND = Wrongness(turn=0.006, scale=0.012, shift_mm=3.0, corner_mm=2.0, much=(0.5, 1.6))
 BATCH = 16
 RATE = 2e-3
 KEPT = 0.997  # of the running mean of the weights, a step
-
-
-def twice_as_fine() -> None:
-    """Let the pictures and targets of `learn_frame` be drawn twice as fine."""
-    learn_frame.SOURCE = FINE_SOURCE
-    learn_frame.SIDES_SIZE = FINE_VIEW
 
 
 def learn(asked: argparse.Namespace) -> Net:
@@ -44,7 +40,7 @@ def learn(asked: argparse.Namespace) -> Net:
     torch.manual_seed(7)
     chance = Chance(device, 4321)
     begun = torch.load(asked.begin, weights_only=True)
-    scenes = Scenes(asked.data, begun["held"], device, chance.rng)
+    scenes = Scenes(asked.data, begun["held"], device, chance.rng, FINE)
     net = Net("sides").to(device, memory_format=torch.channels_last)
     net.load_state_dict(begun["state"])
     mean = torch.optim.swa_utils.AveragedModel(
@@ -57,10 +53,10 @@ def learn(asked: argparse.Namespace) -> Net:
         for group in best.param_groups:
             group["lr"] = RATE * min(1, (step + 1) / 100) * (0.5 + 0.5 * math.cos(math.pi * min(spent, 1)))
         with torch.no_grad():
-            pictures, *truth = learn_frame.sides_batch(scenes, BATCH, chance, FOUND)
+            pictures, *truth = sides_batch(scenes, BATCH, chance, FOUND)
         with torch.autocast(device.type, torch.bfloat16, enabled=device.type == "cuda"):
             maps = net(pictures.contiguous(memory_format=torch.channels_last))
-        loss = learn_frame.sides_loss(maps.float(), *truth)
+        loss = sides_loss(maps.float(), *truth)
         best.zero_grad(set_to_none=True)
         loss.backward()
         nn.utils.clip_grad_norm_(net.parameters(), 3.0)
@@ -81,14 +77,12 @@ def main() -> None:
     words.add_argument("out", type=Path)
     words.add_argument("--seconds", type=float, default=195)
     asked = words.parse_args()
-    twice_as_fine()
     net = learn(asked)
     asked.out.mkdir(parents=True, exist_ok=True)
     held = torch.load(asked.begin, weights_only=True)["held"]
     kept = asked.out / f"edges_{held}.pt"
-    state = {k: v.float().cpu() if v.is_floating_point() else v.cpu() for k, v in net.state_dict().items()}
-    torch.save({"kind": "sides", "held": held, "state": state}, kept)
-    learn_frame.export(argparse.Namespace(weights=kept, onnx=kept.with_suffix(".onnx")))
+    keep(net, kept, kind="sides", held=held)
+    export(kept, kept.with_suffix(".onnx"), FINE.sides)
 
 
 if __name__ == "__main__":
