@@ -9,6 +9,7 @@ blocks is good for.
 """
 
 from collections.abc import Mapping, Sequence
+from typing import NamedTuple
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPen, QPolygonF
@@ -23,6 +24,26 @@ from gui.style.palette import Space
 __all__ = ["BlockChart"]
 
 MOST_NAMED = 8  # blocks; more names than that hide each other
+
+
+class _Plot(NamedTuple):
+    """Where numbers lie: a column for each medium, values upwards."""
+
+    area: QRectF
+    columns: int
+    low: float
+    high: float
+
+    @property
+    def step(self) -> float:
+        """Width of a column, px."""
+        return self.area.width() / self.columns
+
+    def height_of(self, value: float) -> float:
+        return self.area.bottom() - self.area.height() * (value - self.low) / (self.high - self.low)
+
+    def at(self, column: int, value: float) -> QPointF:
+        return QPointF(self.area.left() + self.step * (column + 0.5), self.height_of(value))
 
 
 class BlockChart(DrawnChart):
@@ -63,56 +84,37 @@ class BlockChart(DrawnChart):
         return 15.0
 
     def draw(self, canvas: Canvas) -> None:
-        """Axes, lines of blocks with their trays, then means."""
+        """Axes, means, then lines of blocks with their trays over them."""
         values = [v for line in self._lines for told in line.values.values() for v in told]
         if not values or not self._media:
             return
+        plot = self._plot(canvas, values)
+        self._draw_axes(canvas, plot)
+        self._draw_means(canvas, plot)
+        ends = [(number, self._draw_line(canvas, plot, number)) for number in range(len(self._lines))]
+        if self._is_named:
+            self._draw_names(canvas, plot.area, [(number, y) for number, y in ends if y is not None])
+
+    @property
+    def _is_named(self) -> bool:
+        return 1 < len(self._lines) <= MOST_NAMED
+
+    def _plot(self, canvas: Canvas, values: Sequence[float]) -> _Plot:
+        """What the numbers at the left and the names at the right leave free."""
         low, high = min(values), max(values)
         pad = 0.08 * ((high - low) or 1.0)
-        low, high = low - pad, high + pad
         left = canvas.metrics.horizontalAdvance("000.0") + Space.S
-        named = 1 < len(self._lines) <= MOST_NAMED
         longest = max(canvas.metrics.horizontalAdvance(spoken(line.name)) for line in self._lines)
-        names = min(longest, 0.3 * canvas.area.width()) + Space.L if named else 0.0
-        plot = canvas.area.adjusted(left, 1.4 * canvas.line_height, -names, -2.3 * canvas.line_height)
-        step = plot.width() / len(self._media)
+        names = min(longest, 0.3 * canvas.area.width()) + Space.L if self._is_named else 0.0
+        area = canvas.area.adjusted(left, 1.4 * canvas.line_height, -names, -2.3 * canvas.line_height)
+        return _Plot(area, len(self._media), low - pad, high + pad)
 
-        def place(medium: int, value: float) -> QPointF:
-            return QPointF(
-                plot.left() + step * (medium + 0.5),
-                plot.bottom() - plot.height() * (value - low) / (high - low),
-            )
-
-        self._draw_axes(canvas, plot, step, low, high)
-        self._draw_means(canvas, [place(n, self._means[m]) if m in self._means else None
-                                  for n, m in enumerate(self._media)], step)  # fmt: skip
-        ends: list[tuple[float, str, int]] = []
-        for number, line in enumerate(self._lines):
-            points = [
-                place(n, sum(told) / len(told))
-                for n, medium in enumerate(self._media)
-                if (told := line.values.get(medium, ()))
-            ]
-            if not points:
-                continue
-            pen = QPen(QColor(canvas.tokens.soft_ink), 1.6)
-            if DASHES[number % len(DASHES)]:
-                pen.setDashPattern(DASHES[number % len(DASHES)])
-            canvas.painter.setPen(pen)
-            canvas.painter.drawPolyline(QPolygonF(points))
-            for n, medium in enumerate(self._media):
-                for value in line.values.get(medium, ()):
-                    canvas.mark(place(n, value), self._series[medium], 4.5, shape=number)
-            ends.append((points[-1].y(), spoken(line.name), number))
-        if named:
-            self._draw_names(canvas, plot, ends)
-
-    def _draw_axes(self, canvas: Canvas, plot: QRectF, step: float, low: float, high: float) -> None:
-        t = canvas.tokens
-        for number in ticks(low, high, plot.height() / (2.2 * canvas.line_height)):
-            y = plot.bottom() - plot.height() * (number - low) / (high - low)
-            canvas.line(QPointF(plot.left(), y), QPointF(plot.right(), y), t.line)
-            wide = plot.left() - canvas.area.left() - Space.S
+    def _draw_axes(self, canvas: Canvas, plot: _Plot) -> None:
+        t, area = canvas.tokens, plot.area
+        for number in ticks(plot.low, plot.high, area.height() / (2.2 * canvas.line_height)):
+            y = plot.height_of(number)
+            canvas.line(QPointF(area.left(), y), QPointF(area.right(), y), t.line)
+            wide = area.left() - canvas.area.left() - Space.S
             box = QRectF(canvas.area.left(), y - canvas.line_height / 2, wide, canvas.line_height)
             right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
             canvas.text(f"{number:.10g}", box, right, t.soft_ink)
@@ -120,27 +122,45 @@ class BlockChart(DrawnChart):
         words = self.tr("{unit}; bars are means").format(unit=self._unit)
         canvas.text(words, head, Qt.AlignmentFlag.AlignLeft, t.soft_ink)
         for number, medium in enumerate(self._media):
-            box = QRectF(plot.left() + step * number + 2, plot.bottom() + 4, step - 4, 2 * canvas.line_height)
+            left = area.left() + plot.step * number + 2
+            box = QRectF(left, area.bottom() + 4, plot.step - 4, 2 * canvas.line_height)
             align = Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
             canvas.painter.setPen(QColor(t.ink))
             canvas.painter.drawText(box, int(align), medium)
 
-    @staticmethod
-    def _draw_means(canvas: Canvas, means: Sequence[QPointF | None], step: float) -> None:
-        for at in means:
-            if at is not None:
-                half = QPointF(min(0.3 * step, 26.0), 0)
+    def _draw_means(self, canvas: Canvas, plot: _Plot) -> None:
+        half = QPointF(min(0.3 * plot.step, 26.0), 0)
+        for number, medium in enumerate(self._media):
+            if medium in self._means:
+                at = plot.at(number, self._means[medium])
                 canvas.line(at - half, at + half, canvas.tokens.ink, 3.0)
 
-    @staticmethod
-    def _draw_names(canvas: Canvas, plot: QRectF, ends: Sequence[tuple[float, str, int]]) -> None:
-        heights = spread_labels([y for y, _, _ in ends], canvas.line_height, plot.top(), plot.bottom())
-        for y, (_, name, number) in zip(heights, ends, strict=True):
-            canvas.mark(QPointF(plot.right() + Space.S, y), 0, 4.0, hollow=True, shape=number)
+    def _draw_line(self, canvas: Canvas, plot: _Plot, number: int) -> float | None:
+        """A block's line through its media and its trays; the height where it ends, None without a tray."""
+        told = [(n, self._lines[number].values.get(medium, ())) for n, medium in enumerate(self._media)]
+        points = [plot.at(n, sum(values) / len(values)) for n, values in told if values]
+        if not points:
+            return None
+        pen = QPen(QColor(canvas.tokens.soft_ink), 1.6)
+        if DASHES[number % len(DASHES)]:
+            pen.setDashPattern(DASHES[number % len(DASHES)])
+        canvas.painter.setPen(pen)
+        canvas.painter.drawPolyline(QPolygonF(points))
+        for n, values in told:
+            for value in values:
+                canvas.mark(plot.at(n, value), self._series[self._media[n]], 4.5, shape=number)
+        return points[-1].y()
+
+    def _draw_names(self, canvas: Canvas, area: QRectF, ends: Sequence[tuple[int, float]]) -> None:
+        """Beside the ends of the lines, (block, height) each."""
+        heights = spread_labels([y for _, y in ends], canvas.line_height, area.top(), area.bottom())
+        for y, (number, _) in zip(heights, ends, strict=True):
+            canvas.mark(QPointF(area.right() + Space.S, y), 0, 4.0, hollow=True, shape=number)
             box = QRectF(
-                plot.right() + Space.L,
+                area.right() + Space.L,
                 y - canvas.line_height / 2,
-                canvas.area.right() - plot.right() - Space.L,
+                canvas.area.right() - area.right() - Space.L,
                 canvas.line_height,
             )
+            name = spoken(self._lines[number].name)
             canvas.text(name, box, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
