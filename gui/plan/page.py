@@ -9,7 +9,7 @@ from dataclasses import replace
 from typing import Any
 
 from PySide6.QtCore import QEvent, QObject, QSize, Signal
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QBoxLayout, QFrame, QLayout, QScrollArea, QVBoxLayout, QWidget
 
 from data.plan.draft import Draft
@@ -50,6 +50,13 @@ class PlanPage(QScrollArea):
         super().resizeEvent(event)
         self._turn_sides()
 
+    def showEvent(self, event: QShowEvent) -> None:
+        """Lay out once more: a size that came while the page was hidden may have been lost on the way."""
+        super().showEvent(event)
+        self._turn_sides()
+        self.column.invalidate()
+        self.column.activate()
+
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Halves follow what is in them, too: rows come, and words are longer in another language."""
         if event.type() == QEvent.Type.LayoutRequest and watched is self.widget():
@@ -68,7 +75,7 @@ class PlanPage(QScrollArea):
         way = QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.TopToBottom
         if self._sides.direction() != way:
             self._sides.setDirection(way)
-            self.column.invalidate()
+            self.column.activate()
 
     def show_state(self, state: PlanState) -> None:
         """Show it; called often."""

@@ -347,6 +347,34 @@ def test_nothing_runs_out_of_a_small_window(
     assert right <= plan.width()
 
 
+def test_a_step_behind_is_laid_out_anew_when_the_window_became_narrow_meanwhile(
+    plan: Plan, qtbot: QtBot, dressed: QApplication
+) -> None:
+    # Qt loses the size of what is in a rolling page that was hidden then: its parts lay one over the other
+    font = dressed.font()
+    font.setPointSizeF(15.0)
+    plan.setFont(font)
+    plan.resize(1340, 640)
+    plan.new_trial()
+    plan.edit_draft(a_draft(other=Factor(name="feed", levels=("none", "weekly"))))
+    plan.go_to_step(Step.BLOCKS)
+    settle(plan, qtbot)
+    plan.go_to_step(Step.TRAYS)
+    plan.resize(840, 500)
+    settle(plan, qtbot)
+
+    plan.go_to_step(Step.BLOCKS)
+    settle(plan, qtbot)
+
+    tight = [
+        part.size()
+        for part in plan.blocks.findChildren(QPushButton)
+        if part.isVisible() and part.height() < part.minimumSizeHint().height()
+    ]
+    assert plan.blocks.body.width() <= plan.blocks.viewport().width()
+    assert tight == []
+
+
 def test_number_field_steps_by_key_and_refuses_what_is_no_number(qtbot: QtBot, dressed: QApplication) -> None:
     field = NumberField("Trays", least=1, most=9)
     qtbot.addWidget(field)
