@@ -18,6 +18,7 @@ __all__ = [
     "CROP_NAMES",
     "DAYS_OF_TRAY",
     "FIND_TRAYS",
+    "FORGET_CARRIED",
     "GROWTH",
     "LAST_ID",
     "LAST_OF_KIND",
@@ -223,6 +224,16 @@ CHANGE_TO_UNDO = "SELECT id, text, made_at, images FROM change WHERE undone = 0 
 CHANGE_TO_REDO = "SELECT id, text, made_at, images FROM change WHERE undone = 1 ORDER BY id LIMIT 1"
 LAST_ID = {"reading": "SELECT max(id) FROM reading"}
 UNDONE_CHANGES = "SELECT id FROM change WHERE undone = 1"
+# what photos told of suspects from day to day, where one of the two photos has gone
+FORGET_CARRIED = """
+    DELETE FROM setting
+     WHERE name GLOB 'carried [0-9]*'
+       AND (NOT EXISTS (SELECT 1 FROM photo p WHERE p.id = CAST(substr(name, 9) AS INTEGER))
+            OR NOT EXISTS (
+                SELECT 1 FROM photo p
+                 WHERE p.id = CASE WHEN json_valid(value) THEN json_extract(value, '$.since') END
+            ))
+"""
 
 # --- the file itself
 

@@ -35,7 +35,8 @@ TABLES = {
     "data/tables/journal.py": (
         "tables that a Recorder was asked for by the program, kept in the book's own changes"
     ),
-    "data/travel/merging.py": "names of the same module",
+    "data/travel/newrows.py": "names of the same module",
+    "data/travel/samenames.py": "literals of the same module",
     "data/chapters/sowing.py": "literals of the same module",
     "data/export.py": "the list of `openfiles/tables.py`",
     "data/travel/imported.py": "the list of `openfiles/tables.py`",

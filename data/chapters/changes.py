@@ -14,7 +14,14 @@ from data.chapters.reader import Reader
 from data.errors import CannotUndo
 from data.records import Change
 from data.tables import correctionrows
-from data.tables.journal import Recorder, apply_images, can_be_redone, from_text, names_tables_of
+from data.tables.journal import (
+    Recorder,
+    Step,
+    apply_images,
+    can_be_redone,
+    from_text,
+    names_tables_of,
+)
 from data.tables.rows import time_text
 
 __all__ = ["Changes"]
@@ -39,15 +46,20 @@ class Changes(Reader):
         """Do what another part of the program wants as one step that can be taken back."""
         self._change(text, change)
 
-    def undo(self) -> str | None:
+    def undo(self, step: Step | None = None) -> str | None:
         """Take back the last change of a person; returns its text, or None where there is none.
+
+        Parameters
+        ----------
+        step : told (done, total) rows where a whole book is taken back. What it raises, as `Cancelled`, ends
+            that, and nothing is changed.
 
         Raises
         ------
         CannotUndo
             If something kept later rests on it; nothing is changed then.
         """
-        return self._turn(queries.CHANGE_TO_UNDO, forward=False)
+        return self._turn(queries.CHANGE_TO_UNDO, forward=False, step=step)
 
     def undo_takes_long(self) -> bool:
         """Whether `undo` would take back a whole book that came in: for a worker then."""
@@ -58,7 +70,7 @@ class Changes(Reader):
         """Do again what `undo` took back; returns its text, or None where there is nothing."""
         return self._turn(queries.CHANGE_TO_REDO, forward=True)
 
-    def _turn(self, query: str, *, forward: bool) -> str | None:
+    def _turn(self, query: str, *, forward: bool, step: Step | None = None) -> str | None:
         text: str | None = None
         try:
             with self.writing() as db:
@@ -69,11 +81,12 @@ class Changes(Reader):
                 if self._is_outdated(row["images"]) or not names_tables_of(db, row["images"]):
                     raise CannotUndo(self.folder, change=text)
                 db.execute(queries.LATE_FOREIGN_KEYS)
-                apply_images(db, row["images"], forward=forward)
+                apply_images(db, row["images"], forward=forward, step=step)
                 if can_be_redone(row["images"]):
                     db.table("change").update(row["id"], {"undone": 0 if forward else 1})
                 else:
                     db.table("change").delete(row["id"])
+                    db.execute(queries.FORGET_CARRIED)  # an id of a photo may be given again
         except sqlite3.IntegrityError as error:
             raise CannotUndo(self.folder, change=text) from error
         return text

@@ -11,7 +11,7 @@ from datetime import datetime
 from data import queries
 from data.chapters.changes import Changes
 from data.chapters.closing import suspects_since
-from data.photos.carried import Carried, carried_text
+from data.photos.carried import Carried, carried_name, carried_text
 from data.records import PhotoId
 from data.tables.journal import Recorder
 from data.tables.rows import time_text
@@ -46,4 +46,4 @@ class SuspectBook(Changes):
     def _keep_carried(self, carried: Mapping[PhotoId, Carried]) -> None:
         """What photos show is no decision of a person, so nothing that is taken back."""
         for photo, one in carried.items():
-            self.set_setting(f"carried {photo}", carried_text(one))
+            self.set_setting(carried_name(photo), carried_text(one))

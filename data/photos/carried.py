@@ -17,7 +17,9 @@ from data.numbers import PhotoId, SuspectId
 from data.records import SeenSuspect
 from vision.history import same_place
 
-__all__ = ["Carried", "Patches", "carried_of", "carried_text"]
+__all__ = ["Carried", "Patches", "carried_name", "carried_of", "carried_photo", "carried_text"]
+
+NAME = "carried "
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -28,6 +30,17 @@ class Carried:
     was: Mapping[SuspectId, tuple[SuspectId, ...]]
 
 
+def carried_name(photo: PhotoId) -> str:
+    """Under which name the settings of the book keep what is carried to a photo."""
+    return f"{NAME}{photo}"
+
+
+def carried_photo(name: str) -> PhotoId | None:
+    """The photo of such a name; None where it is none."""
+    number = name.removeprefix(NAME)
+    return PhotoId(int(number)) if name.startswith(NAME) and number.isdecimal() else None
+
+
 def carried_text(carried: Carried) -> str:
     """As the book keeps it."""
     return json.dumps(
@@ -35,13 +48,16 @@ def carried_text(carried: Carried) -> str:
     )
 
 
-def carried_of(text: str) -> Carried:
-    """The same read again."""
-    kept = json.loads(text)
-    return Carried(
-        since=PhotoId(kept["since"]),
-        was={SuspectId(int(one)): tuple(map(SuspectId, was)) for one, was in kept["was"].items()},
-    )
+def carried_of(text: str) -> Carried | None:
+    """The same read again; None where it is something else: a packed book may come from anywhere."""
+    try:
+        kept = json.loads(text)
+        return Carried(
+            since=PhotoId(int(kept["since"])),
+            was={SuspectId(int(one)): tuple(map(SuspectId, was)) for one, was in kept["was"].items()},
+        )
+    except (ValueError, KeyError, TypeError, AttributeError):
+        return None
 
 
 class Patches:

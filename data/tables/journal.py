@@ -108,15 +108,22 @@ def _told(rows: Sequence[Any], step: Step | None) -> Iterator[Any]:
         yield row
 
 
-def apply_images(db: "Database", images: str, *, forward: bool) -> None:
-    """Do a change again (`forward`) or take it back, last image first."""
+def apply_images(db: "Database", images: str, *, forward: bool, step: Step | None = None) -> None:
+    """Do a change again (`forward`) or take it back, last image first.
+
+    Parameters
+    ----------
+    step : told (done, total) rows of a whole book that is taken back; what it raises ends it, and the
+        transaction around it has to be given up.
+    """
     recorded = from_text(images)
+    blocks = _Blocks(db, recorded, step)
     for image in recorded if forward else reversed(recorded):
         if "rows" in image:
             _apply_many(db, image, forward=forward)
             continue
         if "added" in image:
-            db.table(image["table"]).delete_where("id BETWEEN ? AND ?", image["added"])
+            blocks.take_back(image["table"], *image["added"])
             continue
         wanted, stands = (image["after"], image["before"]) if forward else (image["before"], image["after"])
         table = db.table(image["table"])
@@ -126,6 +133,24 @@ def apply_images(db: "Database", images: str, *, forward: bool) -> None:
             table.insert(wanted)
         else:
             table.update(image["id"], wanted)
+
+
+class _Blocks:
+    """Blocks of rows of a whole book, taken back a piece at a time."""
+
+    def __init__(self, db: "Database", images: Sequence[Values], step: Step | None) -> None:
+        self._db, self._step = db, step
+        blocks = (image["added"] for image in images if "added" in image)
+        self._total = sum(last - first + 1 for first, last in blocks)
+        self._done = 0
+
+    def take_back(self, table: str, first: int, last: int) -> None:
+        for begin in range(first, last + 1, TOLD_EVERY):
+            if self._step is not None:
+                self._step(self._done, self._total)
+            piece = [begin, min(begin + TOLD_EVERY - 1, last)]
+            self._db.table(table).delete_where("id BETWEEN ? AND ?", piece)
+            self._done += piece[1] - piece[0] + 1
 
 
 def names_tables_of(db: "Database", images: str) -> bool:

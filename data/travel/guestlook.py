@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from data.book import Book
-from data.travel.merging import Answer, SameName, same_names
+from data.travel.samenames import Answer, SameName, same_names
 
 __all__ = ["GuestLook", "GuestTray", "look_at_guest"]
 

@@ -120,7 +120,8 @@ def _show_notes(notes: "OldNotes") -> None:
 
 
 def _merge(book: Book, guest: "GuestBook", apart: set[str], *, same: bool, label: str) -> int:
-    from data.travel.merging import Answer, merge, same_names
+    from data.travel.merging import merge
+    from data.travel.samenames import Answer, same_names
 
     asked = same_names(book, guest.book)
     unknown = apart - {one.name for one in asked}

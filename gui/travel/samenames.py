@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from data.travel.guestlook import GuestLook
-from data.travel.merging import Answer, SameName
+from data.travel.samenames import Answer, SameName
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
 from gui.travel.view import name_words

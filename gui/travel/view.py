@@ -10,7 +10,8 @@ from datetime import date
 from pathlib import Path
 
 from data.travel.guestlook import GuestLook
-from data.travel.merging import Answer, Merged, SameName
+from data.travel.merging import Merged
+from data.travel.samenames import Answer, SameName
 from gui.language.spoken import filled
 from gui.language.words import noop, translate
 

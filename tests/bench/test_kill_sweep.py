@@ -1,4 +1,4 @@
-"""Killed at 200 random moments: of intake, of a logger's file, of a person's decisions, of a migration.
+"""Killed at 250 moments: of intake, a log, a person's decisions, a book taken back, a migration.
 
 Run by hand: python -m pytest -m sweep -s tests/bench/test_kill_sweep.py. Most kills have to hit the work and
 not its end, or the sweep shows nothing.

@@ -17,8 +17,11 @@ from pathlib import Path
 
 from data import schema
 from data.book import Book
+from data.cancel import CancelToken
 from data.events import EventKind
 from data.readings import NewReading, ReadingKind
+from data.travel.merging import merge
+from data.travel.samenames import Answer, same_names
 from tests.data.builders import a_note, a_tray, bring, score_note
 from tests.data.test_schema import BOOKS, counts, restored
 
@@ -179,6 +182,37 @@ def _check_decisions(folder: Path, lines: Sequence[str]) -> None:
         assert book.old_scores(book.photos()[0].id) == ()
 
 
+# --- a whole book that came in, taken back
+
+
+def _prepare_taking_back(folder: Path) -> None:
+    with Book.create(folder / "theirs") as other:
+        other.add_tray(a_tray("K7", tag_number=90))
+        for n in range(5):
+            bring(other, a_note(folder / "phone", f"{n}.jpg", tag=90, number=n, suspects=[{}]))
+        for n in range(8):
+            other.keep_log(_sha(n), f"{n}.csv", "{}", _log(n))
+        with Book.create(folder / "book") as book:
+            book.add_tray(a_tray(tag_number=10))
+            answers = dict.fromkeys(same_names(book, other), Answer.SAME)
+            merge(book, other, answers, "Kim", CancelToken())
+
+
+def _work_taking_back(folder: Path) -> None:
+    with Book.open(folder / "book") as book:
+        book.undo()
+
+
+def _check_taking_back(folder: Path, lines: Sequence[str]) -> None:
+    with Book.open(folder / "book") as book, book.writing() as db:
+        assert book.is_whole()
+        whole = book.undo_text() == "book Kim brought in"
+        assert not (whole and READY in lines)
+        assert counts(db)["reading"] == (8 * LOG_ROWS if whole else 0)
+        assert counts(db)["photo"] == counts(db)["suspect"] == (5 if whole else 0)
+        assert counts(db)["tray"] == (2 if whole else 1)
+
+
 # --- a migration
 
 
@@ -216,6 +250,9 @@ SCENES = {
     "log": Scene(prepare=_prepare_log, work=_work_log, check=_check_log, longest_s=1.5),
     "decisions": Scene(
         prepare=_prepare_decisions, work=_work_decisions, check=_check_decisions, longest_s=0.8
+    ),
+    "taking back": Scene(
+        prepare=_prepare_taking_back, work=_work_taking_back, check=_check_taking_back, longest_s=0.25
     ),
     "migration": Scene(
         prepare=_prepare_migration, work=_work_migration, check=_check_migration, longest_s=0.25

@@ -21,7 +21,8 @@ from data.openfiles.cells import plain_text, spreadsheet_safe
 from data.readings import NewReading, ReadingKind
 from data.records import PhotoId
 from data.travel.imported import is_export, read_export
-from data.travel.merging import Answer, merge, same_names
+from data.travel.merging import merge
+from data.travel.samenames import Answer, same_names
 from data.travelerrors import ExportWouldMix, NotAnExport
 from tests.data.builders import Patch, a_note, score_note
 from tests.data.trialrack import Rack

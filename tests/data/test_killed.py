@@ -1,4 +1,4 @@
-"""A program that is killed at any moment leaves a whole book; 200 moments: tests/bench/test_kill_sweep.py."""
+"""A program that is killed at any moment leaves a whole book; 250 moments: tests/bench/test_kill_sweep.py."""
 
 import os
 import random

@@ -41,6 +41,7 @@ def test_the_window_is_there_before_the_book_and_the_dialogs() -> None:
     late = (
         "data.book",
         "data.travel.merging",
+        "data.travel.samenames",
         "data.travel.packing",
         "gui.trays.newtray",
         "gui.frame.helpwindow",

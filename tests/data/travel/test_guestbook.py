@@ -14,8 +14,9 @@ from data.errors import BookError, BookExists, BookIsNewer, NotABook, PerhapsABo
 from data.export import export
 from data.travel.guestbook import GuestBook, comes_as_book
 from data.travel.guestlook import look_at_guest
-from data.travel.merging import Answer, SameName, merge
+from data.travel.merging import merge
 from data.travel.packing import pack
+from data.travel.samenames import Answer, SameName
 from data.travelerrors import NotAPack
 from tests.data.builders import a_note, a_tray, bring
 from tests.data.test_schema import BOOKS, restored

@@ -1,17 +1,22 @@
 """Two growers' books become one, and nothing in it is overwritten."""
 
 from collections.abc import Iterator
-from datetime import datetime
+from datetime import datetime, timedelta
 from pathlib import Path
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
 from data.errors import BookExists, CannotUndo
+from data.photos.carried import Carried, Patches, carried_name, carried_of, carried_text
 from data.readings import NewReading, ReadingKind
-from data.records import PhotoId, SuspectId, TrayId
-from data.travel.merging import Answer, Merged, SameName, merge, same_names
+from data.records import Fate, PhotoId, SuspectId, TrayId
+from data.travel.followed import translated
+from data.travel.merging import Merged, merge
+from data.travel.samenames import Answer, SameName, same_names
 from tests.data.builders import a_note, a_tray, bring
 from tests.data.test_undo import contents
 
@@ -138,6 +143,108 @@ def test_the_book_as_it_was_is_kept(book: Book, other: Book, tmp_path: Path) -> 
     assert len(book.trays()) > 3
 
 
+# --- suspects from day to day
+
+
+def two_days(other: Book, phone: Path) -> None:
+    """Their K7 on two days with one patch each; laid on each other, the second one is the first one moved."""
+    first, later = (
+        bring(other, a_note(phone, f"k{day}.jpg", tag=90, taken_at=f"2026-03-0{day}T08:00:00", suspects=[at]))
+        for day, at in ((6, {"x_mm": 100.0}), (7, {"x_mm": 400.0}))
+    )
+    was = {suspect_on(other, later): (suspect_on(other, first),)}
+    other.set_setting(carried_name(later.photo_id), carried_text(Carried(since=first.photo_id, was=was)))
+
+
+def suspect_on(book: Book, fate: Fate) -> SuspectId:
+    assert fate.photo_id is not None
+    score = book.score(fate.photo_id)
+    assert score is not None
+    return score.suspects[0].id
+
+
+def test_what_a_suspect_was_on_the_day_before_comes_over_and_is_taken_back_with_it(
+    book: Book, other: Book, phone: Path
+) -> None:
+    bring(book, a_note(phone, "mine.jpg", tag=10, suspects=[PATCH]))  # ids here are not those there
+    before = contents(book)
+    two_days(other, phone)
+
+    merged(book, other)
+
+    earlier, later = (one for one in book.seen_suspects() if one.x_mm in (100.0, 400.0) and one.y_mm == 50.0
+                      and one.taken_at < datetime(2026, 3, 8))  # fmt: skip
+    assert (later.since, later.was) == (earlier.photo_id, (earlier.id,))
+    assert Patches(book.seen_suspects()).same(earlier, later)
+    book.undo()
+    assert contents(book) == before
+
+
+def test_what_this_book_knows_of_a_photo_stays_and_what_it_lacks_is_added(
+    book: Book, other: Book, phone: Path
+) -> None:
+    two_days(other, phone)
+    merged(book, other)
+    (kept,) = carried_settings(book)
+    none = carried_text(Carried(since=PhotoId(1), was={SuspectId(2): ()}))
+    book.set_setting(kept, none)  # looked at once more here: another patch after all
+    merged(book, other)
+    assert carried_settings(book) == {kept: none}
+
+    with book.writing() as db:
+        db.table("setting").delete(kept)
+    merged(book, other)
+    assert carried_of(carried_settings(book)[kept]) == Carried(
+        since=PhotoId(1), was={SuspectId(2): (SuspectId(1),)}
+    )
+
+
+def test_a_setting_that_is_no_such_thing_keeps_nothing_else_back(
+    book: Book, other: Book, phone: Path
+) -> None:
+    two_days(other, phone)
+    for name, text in (("carried 1", "{"), ("carried on", "[]"), ("carried 99", '{"since": 1, "was": {}}')):
+        other.set_setting(name, text)
+
+    merged(book, other)
+
+    assert len(carried_settings(book)) == 1
+    book.undo()
+    assert carried_settings(book) == {}
+
+
+@given(
+    was=st.dictionaries(st.integers(1, 9), st.lists(st.integers(1, 9), max_size=3), max_size=4),
+    since=st.integers(1, 3),
+    here=st.sets(st.integers(1, 9)),
+)
+def test_a_suspect_whose_past_is_not_here_is_left_out_and_never_called_new(
+    was: dict[int, list[int]], since: int, here: set[int]
+) -> None:
+    theirs = Carried(
+        since=PhotoId(since),
+        was={SuspectId(one): tuple(map(SuspectId, before)) for one, before in was.items()},
+    )
+
+    found = translated(theirs, {1: 11, 2: 12}, {one: 100 + one for one in here})
+
+    told = {
+        100 + one: tuple(100 + earlier for earlier in before)
+        for one, before in was.items()
+        if {one, *before} <= here
+    }
+    assert found == (Carried(since=PhotoId(10 + since), was=told) if told and since != 3 else None)
+
+
+def carried_settings(book: Book) -> dict[str, str]:
+    with book.whole_tables() as db:
+        rows = db.table("setting").rows
+        return {row["name"]: row["value"] for row in rows if row["name"].startswith("carried ")}
+
+
+# --- back again
+
+
 def test_a_merge_is_taken_back_as_one_step_and_done_again_by_merging_again(
     book: Book, other: Book, phone: Path
 ) -> None:
@@ -154,6 +261,43 @@ def test_a_merge_is_taken_back_as_one_step_and_done_again_by_merging_again(
     assert book.redo_text() is None
     merged(book, other)
     assert contents(book) == after
+
+
+def test_taking_a_merge_back_tells_how_far_it_is_and_stopped_it_changes_nothing(
+    book: Book, other: Book, phone: Path
+) -> None:
+    for n in range(3):
+        bring(other, a_note(phone, f"{n}.jpg", tag=90, suspects=[PATCH]))
+    readings = [
+        NewReading(kind=ReadingKind.AIR_TEMPERATURE, value=20.0, taken_at=AT + n * timedelta(minutes=1),
+                   shelf="north")
+        for n in range(2500)
+    ]  # fmt: skip
+    other.add_readings(readings)
+    before = contents(book)
+    merged(book, other)
+    after = contents(book)
+    told: list[tuple[int, int]] = []
+
+    for stop_at in range(1, 9):  # moments before, between and within tables
+
+        def stop(done: int, total: int) -> None:
+            told.append((done, total))
+            if len(told) == stop_at:  # noqa: B023 (called within the loop)
+                raise Cancelled
+
+        told.clear()
+        with pytest.raises(Cancelled):
+            book.undo(stop)
+        assert contents(book) == after
+        assert book.undo_text() == "book Kim brought in"
+
+    told.clear()
+    assert book.undo(lambda done, total: told.append((done, total))) == "book Kim brought in"
+    assert contents(book) == before
+    assert told == sorted(told)
+    ((_, total),) = {(0, whole) for _, whole in told}
+    assert 2500 < told[-1][0] < total
 
 
 def test_a_merge_on_which_photos_rest_is_not_taken_back(book: Book, other: Book, phone: Path) -> None:

@@ -1,0 +1,152 @@
+"""New rows: what another book holds and this one does not -> added under ids of this book.
+
+In    both books' tables; what names that stand in both mean
+Out   rows added through a `Recorder`; how many were added and known; whose id became which
+Not   files of photos, the whole course (`merging.py`), suspects from day to day (`followed.py`)
+
+Rows are known again by what makes them one thing in the world: a photo by its bytes, a tray by code, crop,
+medium and time of sowing, a reading by tray, kind and time. What is known stays as it is here.
+"""
+
+from collections import Counter
+from collections.abc import Callable, Mapping
+from typing import TYPE_CHECKING, Any
+
+from data.cancel import CancelToken
+from data.tables.journal import Recorder
+from data.travel.followed import bring_followed
+from data.travel.samenames import ASKED, Answer, SameName
+
+if TYPE_CHECKING:
+    from sqlite_utils import Database
+
+__all__ = ["STEPS", "NewRows"]
+
+Row = dict[str, Any]
+ROWS_BETWEEN = 500  # looks at the cancel token
+
+# What makes a row one thing in the world; tables in an order in which what is referred to comes first.
+KEYS: Mapping[str, tuple[str, ...]] = {
+    "medium": ("name",),
+    "crop": ("name",),
+    "tray_type": ("name",),
+    "seed_lot": ("crop", "name"),
+    "trial": ("name",),
+    "plan": ("trial", "kept_at"),
+    "draw": ("plan", "drawn_at"),
+    "block": ("trial", "name"),
+    "tray": ("code", "crop", "medium", "sown_at"),
+    "photo": ("digest",),
+    "score": ("photo", "method"),
+    "suspect": ("score", "x_mm", "y_mm", "area_cm2"),
+    "correction": ("photo", "kind", "made_at"),
+    "old_score": ("score", "replaced_at"),
+    "log_file": ("digest",),
+    "bench_test": ("kind", "medium", "place", "begun_at"),
+    "heap_photo": ("bench_test", "digest"),
+    "reading": ("tray", "shelf", "bench_test", "kind", "taken_at", "value"),
+    "event": ("tray", "shelf", "kind", "at", "note"),
+    "eye_round": ("rater", "seed", "begun_at"),
+    "eye_score": ("tray", "rater", "given_at"),
+    "look_answer": ("tray", "what", "answered_on"),
+    "look_entry": ("tray", "what", "since"),
+    "material_factor": ("medium", "name"),
+}
+# What belongs to a photo as it was scored: where the photo is known here, so is its score.
+OF_A_PHOTO = {"score": "photo", "correction": "photo", "suspect": "score", "old_score": "score"}
+STEPS = len(KEYS) + 1  # what suspects are from day to day comes last
+
+
+class NewRows:
+    """One merging on its way: their ids -> ours, table by table."""
+
+    def __init__(
+        self,
+        ours: "Database",
+        theirs: "Database",
+        answers: Mapping[SameName, Answer],
+        label: str,
+        cancel: CancelToken,
+        report: Callable[[int], None],  # tables done
+    ) -> None:
+        self._cancel, self._report = cancel, report
+        self._ours, self._theirs, self._answers, self._label = ours, theirs, answers, label
+        self._ids: dict[str, dict[int, int]] = {}
+        self._fresh: dict[str, set[int]] = {}  # their ids of rows that were added
+        self._tags = {
+            row["tag_number"]
+            for row in ours.table("tray").rows
+            if row["done_at"] is None and row["tag_number"]
+        }
+        self.added: Counter[str] = Counter()
+        self.known: Counter[str] = Counter()
+        self.without_tag: list[str] = []
+
+    def take_all(self, recorder: Recorder) -> None:
+        """Add what is not known here, table by table."""
+        for done, table in enumerate(KEYS, start=1):
+            self._cancel.check()
+            self._take(recorder, table)
+            self._report(done)
+        self._cancel.check()
+        photos, suspects = self._ids["photo"], self._ids["suspect"]
+        bring_followed(self._ours, self._theirs, photos, suspects, self._fresh["photo"])
+        self._report(STEPS)
+
+    def _take(self, recorder: Recorder, table: str) -> None:
+        refers = {str(key.column): key.other_table for key in self._theirs.table(table).foreign_keys}
+        here = {self._key(table, row): int(row["id"]) for row in self._ours.table(table).rows}
+        last_id = max(here.values(), default=0)
+        ids: dict[int, int] = {}
+        added: dict[int, Row] = {}
+        for number, row in enumerate(self._theirs.table(table).rows):
+            if number % ROWS_BETWEEN == 0:
+                self._cancel.check()
+            wanted = self._translated(table, row, refers)
+            key = self._key(table, wanted)
+            if key in here:
+                ids[row["id"]] = here[key]
+                self.known[table] += 1
+            elif self._hangs_on_known(table, row):
+                self.known[table] += 1
+            else:
+                last_id += 1
+                ids[row["id"]] = here[key] = last_id
+                added[row["id"]] = self._settled(table, wanted) | {"id": last_id}
+        recorder.insert_block(table, list(added.values()))
+        self._ids[table], self._fresh[table] = ids, set(added)
+        self.added[table] += len(added)
+
+    def _key(self, table: str, row: Row) -> tuple[Any, ...]:
+        return tuple(row[column] for column in KEYS[table])
+
+    def _hangs_on_known(self, table: str, row: Row) -> bool:
+        parent = OF_A_PHOTO.get(table)
+        return parent is not None and row[parent] not in self._fresh[parent]
+
+    def _translated(self, table: str, row: Row, refers: Mapping[str, str]) -> Row:
+        """The row with our ids, and with names that say whose they are where they mean something else."""
+        wanted = dict(row)
+        for column, other in refers.items():
+            if wanted[column] is not None:
+                wanted[column] = self._ids[other].get(wanted[column])
+        if table in ASKED:
+            wanted["name"] = self._name(table, wanted["name"])
+        return wanted
+
+    def _name(self, kind: str, name: str) -> str:
+        apart = self._answers.get(SameName(kind=kind, name=name)) is Answer.APART
+        return f"{name} ({self._label})" if apart else name
+
+    def _settled(self, table: str, row: Row) -> Row:
+        """A tray finds its shelf, and leaves its tag to a growing tray here that carries it already."""
+        if table != "tray":
+            return row
+        row["shelf"] = self._name("shelf", row["shelf"])
+        if row["done_at"] is None and row["tag_number"] is not None:
+            if row["tag_number"] in self._tags:
+                self.without_tag.append(str(row["code"]))
+                row["tag_number"] = None
+            else:
+                self._tags.add(row["tag_number"])
+        return row
