@@ -59,7 +59,7 @@ class ProgressLine(QFrame):
 def count_words(job: Job) -> str:
     """How far a job is, and how long yet."""
     if job.stopping and job.whole:
-        return translate("ProgressLine", "Stopping; nothing is kept")
+        return translate("ProgressLine", "Stopping; all stays as it was")
     if job.stopping:
         return translate("ProgressLine", "Stopping; what is done stays")
     if job.total == 0:

@@ -32,6 +32,7 @@ class Following(QObject):
         self._desk, self._work, self._screens = desk, work, screens
         self._stale: set[str] = set()
         self._in_front = ""
+        self._taking_back = False  # a whole book, in the background
         self._renewing = QTimer(self, singleShot=True, interval=RENEWED_EVERY_MS)
         self._renewing.timeout.connect(self._renew_if_stale)
         self._looking = QTimer(self, interval=LOOKED_EVERY_MS)
@@ -75,7 +76,10 @@ class Following(QObject):
     # --- undo
 
     def show_undo(self) -> None:
-        """Say what could be taken back and done again."""
+        """Say what could be taken back and done again: nothing, while something is on its way back."""
+        if self._taking_back:
+            self.undo_shown.emit(None, None)
+            return
         undo, redo = (text if text is None else spoken(text) for text in self._desk.undo_texts())
         self.undo_shown.emit(undo, redo)
 
@@ -88,22 +92,36 @@ class Following(QObject):
         book = self._desk.book
         assert book is not None
 
-        def task(_cancel: CancelToken, _report: Report) -> str | None:
-            return book.undo()
+        def task(cancel: CancelToken, report: Report) -> str | None:
+            def step(done: int, total: int) -> None:
+                cancel.check()
+                report(done, total)
 
-        self.undo_shown.emit(None, None)  # one thing at a time
-        job = self._work.start(task, self.tr("Taking back"), brief=True)
+            return book.undo(step)
+
+        self._taking_back = True
+        self.show_undo()
+        job = self._work.start(task, self.tr("Taking back"), whole=True)
         job.finished.connect(self._undone)
         job.failed.connect(self._not_undone)
+        job.cancelled.connect(self._undo_stopped)
 
     @Slot(object)
     def _undone(self, text: str | None) -> None:
+        self._taking_back = False
         self._turn(text, self.tr("Taken back: {what}"))
 
     @Slot(object)
     def _not_undone(self, error: Exception) -> None:
         words = self.tr("This could not be taken back; the book is as it was.")
+        self._taking_back = False
         self._desk.trouble.emit(spoken(error) if isinstance(error, BookError) else words)
+        self.show_undo()
+
+    @Slot()
+    def _undo_stopped(self) -> None:
+        self._taking_back = False
+        self.turned.emit(self.tr("Nothing was taken back; the book is as it was."))
         self.show_undo()
 
     @Slot()

@@ -1518,6 +1518,10 @@
             <translation>Das ließ sich nicht zurücknehmen; das Buch ist, wie es war.</translation>
         </message>
         <message>
+            <source>Nothing was taken back; the book is as it was.</source>
+            <translation>Nichts wurde zurückgenommen; das Buch ist, wie es war.</translation>
+        </message>
+        <message>
             <source>Done again: {what}</source>
             <translation>Wieder getan: {what}</translation>
         </message>
@@ -4730,8 +4734,8 @@ trusted</source>
             <translation>Abbrechen: {work}</translation>
         </message>
         <message>
-            <source>Stopping; nothing is kept</source>
-            <translation>Hält an; nichts wird behalten</translation>
+            <source>Stopping; all stays as it was</source>
+            <translation>Hält an; alles bleibt, wie es war</translation>
         </message>
         <message>
             <source>Stopping; what is done stays</source>
@@ -5502,18 +5506,6 @@ trusted</source>
             <translation>Jeder Teil zählt 0 an seiner unteren Grenze und 1 an der oberen. Die Wertung ist ihr gewichtetes geometrisches Mittel, also gleicht kein Teil einen wertlosen aus.</translation>
         </message>
         <message>
-            <source>worthless at, %</source>
-            <translation>wertlos bei, %</translation>
-        </message>
-        <message>
-            <source>best at, %</source>
-            <translation>am besten bei, %</translation>
-        </message>
-        <message>
-            <source>weight</source>
-            <translation>Gewicht</translation>
-        </message>
-        <message>
             <source>Mold that a person has confirmed</source>
             <translation>Bestätigter Schimmel</translation>
         </message>
@@ -5524,6 +5516,18 @@ trusted</source>
         <message>
             <source>The limits and weights that hold where nobody has set any</source>
             <translation>Die Grenzen und Gewichte, die gelten, wenn niemand welche festgelegt hat</translation>
+        </message>
+        <message>
+            <source>worthless at, %</source>
+            <translation>wertlos bei, %</translation>
+        </message>
+        <message>
+            <source>best at, %</source>
+            <translation>am besten bei, %</translation>
+        </message>
+        <message>
+            <source>weight</source>
+            <translation>Gewicht</translation>
         </message>
         <message>
             <source>Your trays</source>
@@ -7977,34 +7981,6 @@ trusted</source>
             <translation>Das Buch hat keine Schale {code}.</translation>
         </message>
         <message>
-            <source>On {trays} trays the eye gave {mean:+.1f} points against the photo, in 95 of 100 trays between {low:+.1f} and {high:+.1f}; agreement {icc:.2f} (ICC(2,1), 1 is perfect).</source>
-            <translation>Bei {trays} Schalen gab das Auge {mean:+.1f} Punkte gegenüber dem Foto, bei 95 von 100 Schalen zwischen {low:+.1f} und {high:+.1f}; Übereinstimmung {icc:.2f} (ICC(2,1), 1 ist vollkommen).</translation>
-        </message>
-        <message>
-            <source>Of {again} trays seen twice the eye missed its own number by {sd:.1f} points (standard deviation of one score).</source>
-            <translation>Bei {again} zweimal gezeigten Schalen verfehlte das Auge seine eigene Zahl um {sd:.1f} Punkte (Standardabweichung einer Note).</translation>
-        </message>
-        <message>
-            <source>Too few trays were scored by eye and by photo to say whose numbers to trust.</source>
-            <translation>Zu wenige Schalen wurden nach Augenmaß und nach Foto gewertet, um zu sagen, welchen Zahlen zu trauen ist.</translation>
-        </message>
-        <message>
-            <source>Eye and photo say much the same: either may be trusted.</source>
-            <translation>Auge und Foto sagen fast dasselbe: beiden ist zu trauen.</translation>
-        </message>
-        <message>
-            <source>Eye and photo differ, and too few trays were seen twice to say how sure the eye is of itself: trust neither alone.</source>
-            <translation>Auge und Foto weichen voneinander ab, und zu wenige Schalen wurden zweimal gezeigt, um zu sagen, wie sicher das Auge ist: keinem allein trauen.</translation>
-        </message>
-        <message>
-            <source>The eye does not agree with itself from one look to the next: trust the photo.</source>
-            <translation>Das Auge stimmt von einem Blick zum nächsten nicht mit sich überein: dem Foto trauen.</translation>
-        </message>
-        <message>
-            <source>The eye agrees with itself but not with the photo, so the two see different things: look at the trays on which they differ most before you trust either.</source>
-            <translation>Das Auge stimmt mit sich überein, aber nicht mit dem Foto; beide sehen also Verschiedenes: erst die Schalen ansehen, bei denen sie am meisten abweichen.</translation>
-        </message>
-        <message>
             <source>No medium is marked as the trusted one. Say which it is, in the plan or among the media.</source>
             <translation>Kein Substrat ist als das bewährte bezeichnet. Im Plan oder bei den Substraten angeben, welches es ist.</translation>
         </message>
@@ -8049,40 +8025,56 @@ trusted</source>
             <translation>{margin:g} Punkte</translation>
         </message>
         <message>
-            <source>No usable photo of the day that is read: {trays}.</source>
-            <translation>Kein brauchbares Foto von dem Tag, der abgelesen wird: {trays}.</translation>
+            <source>On {trays} trays the eye gave {mean:+.1f} points against the photo, in 95 of 100 trays between {low:+.1f} and {high:+.1f}; agreement {icc:.2f} (ICC(2,1), 1 is perfect).</source>
+            <translation>Bei {trays} Schalen gab das Auge {mean:+.1f} Punkte gegenüber dem Foto, bei 95 von 100 Schalen zwischen {low:+.1f} und {high:+.1f}; Übereinstimmung {icc:.2f} (ICC(2,1), 1 ist vollkommen).</translation>
         </message>
         <message>
-            <source>No photo yet of the day that is read: {trays}.</source>
-            <translation>Noch kein Foto von dem Tag, der abgelesen wird: {trays}.</translation>
+            <source>Of {again} trays seen twice the eye missed its own number by {sd:.1f} points (standard deviation of one score).</source>
+            <translation>Bei {again} zweimal gezeigten Schalen verfehlte das Auge seine eigene Zahl um {sd:.1f} Punkte (Standardabweichung einer Note).</translation>
         </message>
         <message>
-            <source>Scored by another version of the method only, and scores of two versions are never mixed; score again: {trays}.</source>
-            <translation>Nur mit einer anderen Version der Methode ausgewertet, und Wertungen zweier Versionen werden nie vermischt; neu auswerten: {trays}.</translation>
+            <source>Too few trays were scored by eye and by photo to say whose numbers to trust.</source>
+            <translation>Zu wenige Schalen wurden nach Augenmaß und nach Foto gewertet, um zu sagen, welchen Zahlen zu trauen ist.</translation>
         </message>
         <message>
-            <source>Canopy could not be told on the day that is read: {trays}.</source>
-            <translation>Der Bestand war an dem Tag, der abgelesen wird, nicht zu erkennen: {trays}.</translation>
+            <source>Eye and photo say much the same: either may be trusted.</source>
+            <translation>Auge und Foto sagen fast dasselbe: beiden ist zu trauen.</translation>
         </message>
         <message>
-            <source>Lost to mold, and apart as decided beforehand: {trays}.</source>
-            <translation>Durch Schimmel verloren und gesondert gezählt, wie vorher festgelegt: {trays}.</translation>
+            <source>Eye and photo differ, and too few trays were seen twice to say how sure the eye is of itself: trust neither alone.</source>
+            <translation>Auge und Foto weichen voneinander ab, und zu wenige Schalen wurden zweimal gezeigt, um zu sagen, wie sicher das Auge ist: keinem allein trauen.</translation>
         </message>
         <message>
-            <source>Not weighed: {trays}.</source>
-            <translation>Nicht gewogen: {trays}.</translation>
+            <source>The eye does not agree with itself from one look to the next: trust the photo.</source>
+            <translation>Das Auge stimmt von einem Blick zum nächsten nicht mit sich überein: dem Foto trauen.</translation>
         </message>
         <message>
-            <source>Not scored by eye: {trays}.</source>
-            <translation>Nicht nach Augenmaß gewertet: {trays}.</translation>
+            <source>The eye agrees with itself but not with the photo, so the two see different things: look at the trays on which they differ most before you trust either.</source>
+            <translation>Das Auge stimmt mit sich überein, aber nicht mit dem Foto; beide sehen also Verschiedenes: erst die Schalen ansehen, bei denen sie am meisten abweichen.</translation>
         </message>
         <message>
-            <source>{trays} got none of the plan's treatments and were left out.</source>
-            <translation>{trays} bekamen keine der Varianten des Plans und wurden weggelassen.</translation>
+            <source>Coverage and uniformity are counted here as a share of the growing bed, which is fairer to media at different heights in the tray; the coverage shown elsewhere is the share of the inner area.</source>
+            <translation>Deckung und Gleichmäßigkeit zählen hier als Anteil an der Substratfläche, was Substraten in verschiedener Höhe der Schale eher gerecht wird; die sonst gezeigte Deckung ist der Anteil an der Innenfläche.</translation>
         </message>
         <message>
-            <source>Lost to mold, of the trays sown: {counts}.</source>
-            <translation>Durch Schimmel verloren, von den gesäten Schalen: {counts}.</translation>
+            <source>Coverage and uniformity are counted here as a share of the inner area, for the share of the growing bed is not known of: {trays}. A medium that lies deep in the tray looks thinner so. Score their photos again.</source>
+            <translation>Deckung und Gleichmäßigkeit zählen hier als Anteil an der Innenfläche, denn der Anteil an der Substratfläche fehlt von: {trays}. Ein Substrat, das tief in der Schale liegt, sieht so dünner aus. Diese Fotos neu auswerten.</translation>
+        </message>
+        <message>
+            <source>{n} of {all} trays</source>
+            <translation>{n} von {all} Schalen</translation>
+        </message>
+        <message>
+            <source>Canopy score</source>
+            <translation>Bestandswertung</translation>
+        </message>
+        <message>
+            <source>Yield</source>
+            <translation>Ertrag</translation>
+        </message>
+        <message>
+            <source>Score by eye</source>
+            <translation>Note nach Augenmaß</translation>
         </message>
         <message>
             <source>What moves the score of {medium} most is {part}, {value:.1f} against {trusted:.1f} %: worth {points:+.1f} points.</source>
@@ -8111,38 +8103,6 @@ trusted</source>
         <message>
             <source>mold</source>
             <translation>Schimmel</translation>
-        </message>
-        <message>
-            <source>{one} and {other} put {trays} trays in like order with a rank correlation of {rho:+.2f} (1 alike, 0 unrelated).</source>
-            <translation>{one} und {other} ordnen {trays} Schalen ähnlich, mit einer Rangkorrelation von {rho:+.2f} (1 gleich, 0 ohne Zusammenhang).</translation>
-        </message>
-        <message>
-            <source>{one} and {other} say different things of {medium}: {first} and {second}. The one that was named beforehand decides.</source>
-            <translation>{one} und {other} sagen Verschiedenes über {medium}: {first} und {second}. Es gilt, was vorher festgelegt wurde.</translation>
-        </message>
-        <message>
-            <source>Canopy score</source>
-            <translation>Bestandswertung</translation>
-        </message>
-        <message>
-            <source>Yield</source>
-            <translation>Ertrag</translation>
-        </message>
-        <message>
-            <source>Score by eye</source>
-            <translation>Note nach Augenmaß</translation>
-        </message>
-        <message>
-            <source>Coverage and uniformity are counted here as a share of the growing bed, which is fairer to media at different heights in the tray; the coverage shown elsewhere is the share of the inner area.</source>
-            <translation>Deckung und Gleichmäßigkeit zählen hier als Anteil an der Substratfläche, was Substraten in verschiedener Höhe der Schale eher gerecht wird; die sonst gezeigte Deckung ist der Anteil an der Innenfläche.</translation>
-        </message>
-        <message>
-            <source>Coverage and uniformity are counted here as a share of the inner area, for the share of the growing bed is not known of: {trays}. A medium that lies deep in the tray looks thinner so. Score their photos again.</source>
-            <translation>Deckung und Gleichmäßigkeit zählen hier als Anteil an der Innenfläche, denn der Anteil an der Substratfläche fehlt von: {trays}. Ein Substrat, das tief in der Schale liegt, sieht so dünner aus. Diese Fotos neu auswerten.</translation>
-        </message>
-        <message>
-            <source>{n} of {all} trays</source>
-            <translation>{n} von {all} Schalen</translation>
         </message>
         <message>
             <source>The margin is zero: then no medium can be shown to be as good, only better or worse. Set how much less you would still call as good.</source>
@@ -8311,6 +8271,50 @@ trusted</source>
         <message>
             <source>{others} was taken for {first}.</source>
             <translation>{others} wurde als {first} genommen.</translation>
+        </message>
+        <message>
+            <source>{one} and {other} put {trays} trays in like order with a rank correlation of {rho:+.2f} (1 alike, 0 unrelated).</source>
+            <translation>{one} und {other} ordnen {trays} Schalen ähnlich, mit einer Rangkorrelation von {rho:+.2f} (1 gleich, 0 ohne Zusammenhang).</translation>
+        </message>
+        <message>
+            <source>{one} and {other} say different things of {medium}: {first} and {second}. The one that was named beforehand decides.</source>
+            <translation>{one} und {other} sagen Verschiedenes über {medium}: {first} und {second}. Es gilt, was vorher festgelegt wurde.</translation>
+        </message>
+        <message>
+            <source>No usable photo of the day that is read: {trays}.</source>
+            <translation>Kein brauchbares Foto von dem Tag, der abgelesen wird: {trays}.</translation>
+        </message>
+        <message>
+            <source>No photo yet of the day that is read: {trays}.</source>
+            <translation>Noch kein Foto von dem Tag, der abgelesen wird: {trays}.</translation>
+        </message>
+        <message>
+            <source>Scored by another version of the method only, and scores of two versions are never mixed; score again: {trays}.</source>
+            <translation>Nur mit einer anderen Version der Methode ausgewertet, und Wertungen zweier Versionen werden nie vermischt; neu auswerten: {trays}.</translation>
+        </message>
+        <message>
+            <source>Canopy could not be told on the day that is read: {trays}.</source>
+            <translation>Der Bestand war an dem Tag, der abgelesen wird, nicht zu erkennen: {trays}.</translation>
+        </message>
+        <message>
+            <source>Lost to mold, and apart as decided beforehand: {trays}.</source>
+            <translation>Durch Schimmel verloren und gesondert gezählt, wie vorher festgelegt: {trays}.</translation>
+        </message>
+        <message>
+            <source>Not weighed: {trays}.</source>
+            <translation>Nicht gewogen: {trays}.</translation>
+        </message>
+        <message>
+            <source>Not scored by eye: {trays}.</source>
+            <translation>Nicht nach Augenmaß gewertet: {trays}.</translation>
+        </message>
+        <message>
+            <source>{trays} got none of the plan's treatments and were left out.</source>
+            <translation>{trays} bekamen keine der Varianten des Plans und wurden weggelassen.</translation>
+        </message>
+        <message>
+            <source>Lost to mold, of the trays sown: {counts}.</source>
+            <translation>Durch Schimmel verloren, von den gesäten Schalen: {counts}.</translation>
         </message>
         <message>
             <source>{n} trays of yours</source>

@@ -178,7 +178,7 @@ def test_cancel_in_the_strip_ends_the_work(qtbot: QtBot, work: Work) -> None:
         strip.lines()[0].cancel.click()
 
 
-@pytest.mark.parametrize(("whole", "words"), [(False, "what is done stays"), (True, "nothing is kept")])
+@pytest.mark.parametrize(("whole", "words"), [(False, "what is done stays"), (True, "all stays as it was")])
 def test_the_strip_says_what_stays_of_work_that_is_being_stopped(
     qtbot: QtBot, work: Work, whole: bool, words: str
 ) -> None:
@@ -202,11 +202,11 @@ def test_the_strip_says_what_stays_of_work_that_is_being_stopped(
 def test_work_that_cannot_be_stopped_offers_no_cancel(qtbot: QtBot, work: Work) -> None:
     strip = ProgressStrip(work)
     qtbot.addWidget(strip)
-    job = work.start(walk_for_ever, "Taking back", brief=True)
+    job = work.start(walk_for_ever, "Scoring the photo again", brief=True)
     qtbot.waitUntil(lambda: len(strip.lines()) == 1)
 
     assert strip.lines()[0].cancel.isHidden()
-    assert "Taking back" in strip.lines()[0].words.text()
+    assert "Scoring the photo again" in strip.lines()[0].words.text()
     job.cancel()
 
 

@@ -1,5 +1,7 @@
 """Books that leave and come, from the window's menu: packed, exported, opened, brought in."""
 
+import threading
+import time
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
@@ -13,8 +15,9 @@ from pytestqt.qtbot import QtBot
 from data.book import Book
 from data.cancel import CancelToken
 from data.export import export
-from data.travel.merging import Answer, SameName
+from data.tables.journal import Step
 from data.travel.packing import pack
+from data.travel.samenames import Answer, SameName
 from gui.controls.progress import count_words
 from gui.home import Memory
 from gui.oldnotes.assistant import OldNotesAssistant
@@ -153,7 +156,7 @@ def test_a_pack_that_is_cancelled_leaves_nothing_behind(
     qtbot.waitUntil(lambda: window.foot.told.text() != "", timeout=10_000)
 
     assert window.foot.told.text() == "Stopped; nothing of it was left."
-    assert said == ["Stopping; nothing is kept"]
+    assert said == ["Stopping; all stays as it was"]
     assert list(place.iterdir()) == []
 
 
@@ -308,6 +311,43 @@ def test_a_book_that_came_in_is_taken_back_by_undo_in_the_background(
     qtbot.waitUntil(lambda: window.foot.told.text() == "Taken back: book Kim brought in", timeout=10_000)
 
     assert len(book_of(window).trays()) == 3
+
+
+def test_taking_a_book_back_shows_how_far_it_is_and_stopped_leaves_all_as_it_was(
+    guest: Guest, other: Path, window: Window, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    bring_all(guest, other, qtbot)
+    window.following.book_changed()
+    undo = window.actions_by_name["undo"]
+    qtbot.waitUntil(undo.isEnabled)
+    real, far = Book.undo, threading.Event()
+
+    def slow(book: Book, step: Step | None = None) -> str | None:
+        def slowed(done: int, total: int) -> None:
+            assert step is not None
+            step(done, total)
+            if done:
+                far.set()
+                while True:
+                    step(done, total)
+                    time.sleep(0.01)
+
+        return real(book, slowed)
+
+    monkeypatch.setattr(Book, "undo", slow)
+    undo.trigger()
+    qtbot.waitUntil(far.is_set, timeout=10_000)
+    (job,) = window.work.shown()
+    qtbot.waitUntil(lambda: 0 < job.done < job.total)
+    window.following.book_changed()  # something else is told meanwhile
+    assert not undo.isEnabled()
+    qtbot.waitUntil(lambda: len(window.progress.lines()) == 1)
+    window.progress.lines()[0].cancel.click()
+    qtbot.waitUntil(undo.isEnabled, timeout=10_000)
+
+    assert window.foot.told.text() == "Nothing was taken back; the book is as it was."
+    assert len(book_of(window).trays()) == 5
+    assert "book Kim brought in" in undo.toolTip()
 
 
 def test_a_book_on_which_photos_rest_is_not_taken_back_and_that_is_told(
