@@ -156,7 +156,7 @@ class PhotoList(QWidget):
         self.table.verticalHeader().setDefaultSectionSize(room.row)
         self.table.horizontalHeader().setVisible(room.heading)
         self.panel.setVisible(room.panel)
-        self.panel.picture.setVisible(room.picture)
+        self.panel.show_parts(picture=room.picture, words=room.words)
         self.drop.setVisible(room.drop)
         self.next_step.setVisible(room.next_step)
         self._show_next_step()
@@ -169,7 +169,7 @@ class PhotoList(QWidget):
         edges = column.contentsMargins()
         width = self.width() - edges.left() - edges.right()
         taken = edges.top() + edges.bottom() + self._head.sizeHint().height() + 3 * column.spacing()
-        panel, picture = self.panel.least_heights((width - Space.M) * PANEL // (LIST + PANEL))
+        panel, picture, words = self.panel.least_heights((width - Space.M) * PANEL // (LIST + PANEL))
         room = share_out(
             Parts(
                 room=self.height() - taken,
@@ -179,6 +179,7 @@ class PhotoList(QWidget):
                 heading=self.table.horizontalHeader().sizeHint().height(),
                 panel=panel,
                 picture=picture,
+                words=words,
                 drop=self.drop.sizeHint().height(),
                 next_step=self.next_step.sizeHint().height(),
             )

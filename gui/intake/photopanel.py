@@ -52,24 +52,34 @@ class PhotoPanel(QFrame):
         self._held: Path | None = None
         set_role(self, "sheet")
         self.picture = PictureView(self)
+        self.doing = QWidget(self)  # words and buttons
+        self._make_head()
+        self._make_buttons()
+        self.picker = TrayPicker(self.doing)
+        self.picker.chosen.connect(self._picked)
+        self._lay_out()
+        self.show_row(None)
+
+    def _make_head(self) -> None:
+        """Made in the order in which Tab comes by."""
         self.picture.setAccessibleName(self.tr("The photo"))
         self.picture.setMinimumSize(200, 110)
-        self.sentence = QLabel(self)
+        self.sentence = QLabel(self.doing)
         self.sentence.setTextFormat(Qt.TextFormat.PlainText)
         self.sentence.setWordWrap(True)
         self.sentence.setTextInteractionFlags(
             Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )
         self.sentence.setAccessibleName(self.tr("What became of the photo"))
-        zoom = ZoomBar(self.picture, self)  # made here: Tab comes by in reading order
+        self.zoom = ZoomBar(self.picture, self.doing)
+
+    def _make_buttons(self) -> None:
         self.confirm = self._button(self._confirmed, "rack-main")
         self.corners = self._button(self._corners)
         self.sheet = self._button(self._sheet)
         self.other = self._button(self._pick)
         self.copy = self._button(self._copied)
         self.leave = self._button(self._left)
-        self.picker = TrayPicker(self)
-        self.picker.chosen.connect(self._picked)
         self.corners.setText(self.tr("Set the corners"))
         self.other.setText(self.tr("Choose the tray"))
         self.copy.setText(self.tr("Copy the sentence"))
@@ -77,37 +87,50 @@ class PhotoPanel(QFrame):
         self.leave.setToolTip(
             self.tr("Count this photo for no tray; it stays in the book, and undo brings it back")
         )
+
+    def _lay_out(self) -> None:
         buttons = Flow()
         for button in (self.confirm, self.corners, self.sheet, self.other, self.copy, self.leave):
             buttons.addWidget(button)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(Space.M, Space.M, Space.M, Space.M)
-        column.setSpacing(Space.S)
-        column.addWidget(self.picture, 3)
         head = QHBoxLayout()
         head.setSpacing(Space.S)
         head.addWidget(self.sentence, 1)
-        head.addWidget(zoom, 0, Qt.AlignmentFlag.AlignTop)
-        column.addLayout(head)
-        column.addLayout(buttons)
-        column.addWidget(self.picker, 2)
-        self.show_row(None)
+        head.addWidget(self.zoom, 0, Qt.AlignmentFlag.AlignTop)
+        below = QVBoxLayout(self.doing)
+        below.setContentsMargins(0, 0, 0, 0)
+        below.setSpacing(Space.S)
+        below.addLayout(head)
+        below.addLayout(buttons)
+        below.addWidget(self.picker, 1)
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(Space.M, Space.M, Space.M, Space.M)
+        self._column.setSpacing(Space.S)
+        self._column.addWidget(self.picture, 3)
+        self._column.addWidget(self.doing)
 
     def _button(self, pressed: object, role: str = "rack") -> QPushButton:
-        button = QPushButton(self)
+        button = QPushButton(self.doing)
         set_role(button, role)
         button.clicked.connect(pressed)
         return button
 
-    def least_heights(self, width: int) -> tuple[int, int]:
-        """px below which something would be cut at this width, and how much of it can be given up.
+    def least_heights(self, width: int) -> tuple[int, int, int]:
+        """px below which something would be cut at this width; what the picture takes of it, and the words.
 
-        The picture can; of a list in which a tray is being looked for all, so that it never goes.
+        Either can be given up; of a list in which a tray is being looked for nothing, so that it never goes.
         """
-        within, picture = self.layout(), self.picture.minimumHeight() + Space.S
-        assert within is not None
-        least = within.totalMinimumHeightForWidth(width) + (picture if self.picture.isHidden() else 0)
-        return least, picture if self.picker.isHidden() else least
+        below, edges = self.doing.layout(), self._column.contentsMargins()
+        assert below is not None
+        inner = width - edges.left() - edges.right()
+        picture = self.picture.minimumHeight() + Space.S
+        words = below.totalMinimumHeightForWidth(inner) + Space.S
+        least = edges.top() + edges.bottom() + picture + words - Space.S
+        return (least, least, 0) if not self.picker.isHidden() else (least, picture, words)
+
+    def show_parts(self, *, picture: bool, words: bool) -> None:
+        """What there is room for."""
+        self.picture.setVisible(picture)
+        self.doing.setVisible(words)
 
     def show_trays(self, trays: Sequence[Tray]) -> None:
         """The trays that can be chosen; of those that have ended such as grew on the day of the photo."""
@@ -167,6 +190,7 @@ class PhotoPanel(QFrame):
             self.tr("Another tray") if kind in (Kind.PROPOSED, Kind.STORED) else self.tr("Choose the tray")
         )
         self.picker.setVisible(picking)
+        self._column.setStretchFactor(self.doing, 2 if picking else 0)
         self.copy.setVisible(kind is Kind.REFUSED)
         self.leave.setVisible(kept and kind not in (Kind.WAITING, Kind.LEFT_OUT, Kind.REFUSED))
 

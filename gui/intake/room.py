@@ -6,10 +6,11 @@ Not   showing it (`photolist.py`), letting the question roll (`controls/question
 
 The question takes the place of what can be done without for as long as it is open. The list keeps three rows
 and the next step: for that the rows become lower, then the heading goes, then the question rolls. Beside the
-list the words and buttons of a photo come before its picture.
+list the words and buttons of a photo come before its picture; where there is no room for them the picture
+stands alone, since the row says the same words, and buttons can wait for the question.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 __all__ = ["LARGE_TEXT", "ROWS", "Parts", "Room", "row_height", "share_out"]
 
@@ -32,6 +33,7 @@ class Parts:
     heading: int  # of the list
     panel: int  # least height of the photo beside the list, with its words and buttons
     picture: int  # what of that can be given up: the picture
+    words: int  # or the words and buttons
     drop: int
     next_step: int
 
@@ -45,6 +47,7 @@ class Room:
     heading: bool = True
     panel: bool = True
     picture: bool = True  # in the panel
+    words: bool = True  # in the panel, with the buttons
     drop: bool = True
     next_step: bool = True
 
@@ -59,22 +62,25 @@ def row_height(line: int, lines: int | None = None) -> int:
 def share_out(parts: Parts) -> Room:
     """Share the height while a question is open."""
     rest = parts.room - parts.next_step - parts.question
-    panel, picture = rest >= parts.panel - parts.picture, rest >= parts.panel
     drop = rest - max(0, parts.drop - parts.next_step) >= LEAST_ROOM
     full, low = row_height(parts.line), row_height(parts.line, 2)
     for row, heading in ((full, True), (low, True), (low, False)):
         rows = ROWS * row + FRAME + (parts.heading if heading else 0)
         if rest >= rows:
-            return Room(
-                row=row, question=parts.question, heading=heading, panel=panel, picture=picture, drop=drop
-            )
+            return _beside(parts, rest, Room(row=row, question=parts.question, heading=heading, drop=drop))
     question = max(parts.least_question, parts.question - (rows - rest))
     seen = parts.room - question
-    return Room(
-        row=low,
-        question=question,
-        heading=False,
-        panel=False,
-        drop=False,
-        next_step=seen - parts.next_step >= low,
-    )
+    next_step = seen - parts.next_step >= low
+    room = Room(row=low, question=question, heading=False, drop=False, next_step=next_step)
+    return _beside(parts, seen - (parts.next_step if next_step else 0), room)
+
+
+def _beside(parts: Parts, height: int, room: Room) -> Room:
+    """What of the photo beside the list has room in this height, px."""
+    if height >= parts.panel:
+        return room
+    if height >= parts.panel - parts.picture:
+        return replace(room, picture=False)
+    if height >= parts.panel - parts.words:
+        return replace(room, words=False)
+    return replace(room, panel=False)

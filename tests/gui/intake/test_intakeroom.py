@@ -14,8 +14,9 @@ ORDINARY = Parts(
     question=183,
     least_question=126,
     heading=35,
-    panel=240,
-    picture=90,
+    panel=290,
+    picture=118,
+    words=156,
     drop=96,
     next_step=44,
 )
@@ -25,8 +26,9 @@ LARGE = Parts(
     question=252,
     least_question=162,
     heading=45,
-    panel=240,
-    picture=90,
+    panel=342,
+    picture=118,
+    words=208,
     drop=110,
     next_step=44,
 )
@@ -43,8 +45,9 @@ def test_with_large_letters_in_the_least_window_the_question_rolls_and_the_list_
     room = share_out(LARGE)
 
     assert room.question < LARGE.question
-    assert (room.heading, room.panel, room.drop, room.next_step) == (False, False, False, True)
+    assert (room.heading, room.drop, room.next_step) == (False, False, True)
     assert LARGE.room - room.question - LARGE.next_step == ROWS * room.row + FRAME
+    assert (room.panel, room.picture, room.words) == (True, True, False), "the photo is seen all the same"
 
 
 @pytest.mark.parametrize("height", range(300, 900, 7))
@@ -58,8 +61,9 @@ def test_three_rows_and_the_next_step_come_before_all_of_the_question(height: in
     assert room.question >= parts.least_question
     assert rows >= ROWS or room.question == parts.least_question
     assert room.next_step or left < room.row + parts.next_step
-    assert not room.picture or left >= parts.panel or not room.panel
-    assert not room.panel or left >= parts.panel - parts.picture
+    asked = parts.panel - (0 if room.picture else parts.picture) - (0 if room.words else parts.words)
+    assert not room.panel or left >= asked
+    assert room.panel or left < parts.panel - max(parts.picture, parts.words)
 
 
 def test_more_height_never_takes_a_part_away() -> None:
