@@ -125,6 +125,16 @@ class CornerPage(QWidget):
         row.addLayout(self._side(), 2)
 
     def _side(self) -> QVBoxLayout:
+        roll = QScrollArea(self)
+        roll.setWidget(self._words())
+        roll_down(roll)
+        side = QVBoxLayout()
+        side.setSpacing(Space.S)
+        side.addWidget(roll, 1)
+        side.addLayout(self._buttons())
+        return side
+
+    def _words(self) -> QWidget:
         self.title = wrapped("", self, "title")
         how = wrapped(
             self.tr(
@@ -151,14 +161,7 @@ class CornerPage(QWidget):
         for part in (self.title, how, caption, self.top_view, right, keys):
             read.addWidget(part)
         read.addStretch(1)
-        roll = QScrollArea(self)
-        roll.setWidget(words)
-        roll_down(roll)
-        side = QVBoxLayout()
-        side.setSpacing(Space.S)
-        side.addWidget(roll, 1)
-        side.addLayout(self._buttons())
-        return side
+        return words
 
     def _buttons(self) -> QVBoxLayout:
         self.back = QPushButton(self.tr("Take back"), self)

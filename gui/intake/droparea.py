@@ -49,19 +49,22 @@ class DropArea(QWidget):
         if large:
             self._lay_out_large(column, buttons)
         else:
-            column.setContentsMargins(Space.M, Space.S, Space.M, Space.S)
-            column.setSpacing(Space.S)
-            set_role(self.title, "soft")
-            self.title.setText(self.tr("Drop photos or a folder anywhere, or"))
-            self.title.setWordWrap(False)
-            row = QHBoxLayout()
-            row.setSpacing(Space.M)
-            row.addWidget(self.title)
-            row.addLayout(buttons, 1)
-            column.addLayout(row)
-            self.words.hide()
-            self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Maximum)
+            self._lay_out_small(column, buttons)
         self.show_watched(None)
+
+    def _lay_out_small(self, column: QVBoxLayout, buttons: Flow) -> None:
+        column.setContentsMargins(Space.M, Space.S, Space.M, Space.S)
+        column.setSpacing(Space.S)
+        set_role(self.title, "soft")
+        self.title.setText(self.tr("Drop photos or a folder anywhere, or"))
+        self.title.setWordWrap(False)
+        row = QHBoxLayout()
+        row.setSpacing(Space.M)
+        row.addWidget(self.title)
+        row.addLayout(buttons, 1)
+        column.addLayout(row)
+        self.words.hide()
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Maximum)
 
     def _lay_out_large(self, column: QVBoxLayout, buttons: Flow) -> None:
         set_role(self.title, "title")

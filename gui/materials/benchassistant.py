@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
     QFileDialog,
+    QFormLayout,
     QHBoxLayout,
     QLabel,
     QLineEdit,
@@ -94,6 +95,22 @@ class BenchAssistant(QDialog):
         self.conditions = BenchConditions(
             self._kind, self._book.tray_types(), self._book.medium(self._medium), self
         )
+        form = self._make_form()
+        self.pictures = HeapPictures(self)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(Space.XL, Space.L, Space.XL, Space.L)
+        column.setSpacing(Space.M)
+        for part in (self.conditions, self.done_list, self.words, self.when):
+            column.addWidget(part)
+        column.addLayout(form)
+        column.addWidget(self.pictures)
+        for part in (self.trouble, self.caution):
+            column.addWidget(part)
+        column.addStretch(1)
+        column.addLayout(self._make_buttons())
+
+    def _make_form(self) -> QFormLayout:
+        """What is read now, and when."""
         self.value = QLineEdit(self)
         self.value.setAccessibleName(self.tr("What was read"))
         self.mark = QComboBox(self)
@@ -109,18 +126,7 @@ class BenchAssistant(QDialog):
         self.mark_name = QLabel(self.tr("By eye"), self)
         form.addRow(self.mark_name, self.mark)
         form.addRow(self.tr("When"), self.at)
-        self.pictures = HeapPictures(self)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(Space.XL, Space.L, Space.XL, Space.L)
-        column.setSpacing(Space.M)
-        for part in (self.conditions, self.done_list, self.words, self.when):
-            column.addWidget(part)
-        column.addLayout(form)
-        column.addWidget(self.pictures)
-        for part in (self.trouble, self.caution):
-            column.addWidget(part)
-        column.addStretch(1)
-        column.addLayout(self._make_buttons())
+        return form
 
     def _make_buttons(self) -> QHBoxLayout:
         self.photo = QPushButton(self.tr("Photos of the heap..."), self)

@@ -43,10 +43,14 @@ class BlocksPage(PlanPage):
         super().__init__(parent)
         self.rows: list[tuple[QLineEdit, NumberField, QComboBox, QPushButton]] = []
         self._showing = False
-        left = QVBoxLayout()
-        left.setSpacing(Space.S)
-        left.addWidget(heading(self.tr("On which shelves?"), self.body))
-        left.addWidget(
+        self.put_side_by_side(self._make_shelves(), self._make_days(), (5, 4))
+        self.column.addStretch(1)
+
+    def _make_shelves(self) -> QVBoxLayout:
+        column = QVBoxLayout()
+        column.setSpacing(Space.S)
+        column.addWidget(heading(self.tr("On which shelves?"), self.body))
+        column.addWidget(
             soft(
                 self.tr(
                     "Trays that stand on one shelf and are sown on one day make a block. Every block holds "
@@ -63,18 +67,17 @@ class BlocksPage(PlanPage):
             (self.tr("shelf"), self.tr("places for trays"), self.tr("window or draught"))
         ):
             self._grid.addWidget(soft(words, self.body), 0, number)
-        left.addLayout(self._grid)
+        column.addLayout(self._grid)
         self.add = QPushButton(self.tr("Another shelf"), self.body)
         self.add.clicked.connect(self._add_shelf)
         foot = QHBoxLayout()
         foot.addWidget(self.add)
         foot.addStretch(1)
-        left.addLayout(foot)
+        column.addLayout(foot)
         self.in_use = wrapped("", self.body, "notice")
-        left.addWidget(self.in_use)
-        left.addStretch(1)
-        self.put_side_by_side(left, self._make_days(), (5, 4))
-        self.column.addStretch(1)
+        column.addWidget(self.in_use)
+        column.addStretch(1)
+        return column
 
     def _make_days(self) -> QVBoxLayout:
         column = QVBoxLayout()

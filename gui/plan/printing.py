@@ -1,8 +1,8 @@
 """Print page: what is printed for a trial, on which paper, as it will look.
 
 In    a kept plan with drawn places
-Out   `saving_wanted` by the place's main button (`screen.py`); pages of what is chosen
-Not   what stands on the sheets (`sheets.py`)
+Out   pages of what is chosen
+Not   what stands on the sheets (`sheets.py`), saving them (`screen.py`)
 """
 
 from typing import TYPE_CHECKING

@@ -36,7 +36,7 @@ class QuestionPage(PlanPage):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._make_question()
-        self._make_measure()
+        self.put_side_by_side(self._make_measure(), self._make_margin(), (1, 1))
         self.column.addStretch(1)
 
     def _make_question(self) -> None:
@@ -70,16 +70,16 @@ class QuestionPage(PlanPage):
             grid.addWidget(field, row, 1)
         self.column.addLayout(grid)
 
-    def _make_measure(self) -> None:
-        left, right = QVBoxLayout(), QVBoxLayout()
-        left.addWidget(heading(self.tr("What is compared?"), self.body))
+    def _make_measure(self) -> QVBoxLayout:
+        column = QVBoxLayout()
+        column.addWidget(heading(self.tr("What is compared?"), self.body))
         self.measures = self._choices(
             {
                 MeasureKind.SCORE: self.tr("Canopy score of the photo, 0 to 100"),
                 MeasureKind.YIELD: self.tr("Yield: fresh mass of each tray"),
                 MeasureKind.EYE: self.tr("Eye score, given without knowing the medium"),
             },
-            left,
+            column,
         )
         self.measures.buttonClicked.connect(self._measure_chosen)
         self.mold_word = soft(self.tr("A tray with mold that you have confirmed:"), self.body)
@@ -92,14 +92,19 @@ class QuestionPage(PlanPage):
         ):
             self.mold.addItem(words, str(rule))
         self.mold.activated.connect(self._mold_chosen)
-        left.addWidget(self.mold_word)
-        left.addWidget(self.mold)
-        left.addStretch(1)
-        right.addWidget(heading(self.tr("How much worse is still as good?"), self.body))
+        column.addWidget(self.mold_word)
+        column.addWidget(self.mold)
+        column.addStretch(1)
+        return column
+
+    def _make_margin(self) -> QVBoxLayout:
+        column = QVBoxLayout()
+        column.setSpacing(Space.S)
+        column.addWidget(heading(self.tr("How much worse is still as good?"), self.body))
         self.margin = NumberField(self.tr("Margin"), most=100, step=1, parent=self.body)
         self.margin.changed.connect(self._margin_set)
-        right.addWidget(self.margin)
-        right.addWidget(
+        column.addWidget(self.margin)
+        column.addWidget(
             soft(
                 self.tr(
                     "This margin is fixed with the plan, before sowing. If it is changed later, the verdict "
@@ -108,9 +113,8 @@ class QuestionPage(PlanPage):
                 self.body,
             )
         )
-        right.addStretch(1)
-        right.setSpacing(Space.S)
-        self.put_side_by_side(left, right, (1, 1))
+        column.addStretch(1)
+        return column
 
     def _choices(
         self, words: dict[Question, str] | dict[MeasureKind, str], column: QVBoxLayout

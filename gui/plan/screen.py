@@ -26,14 +26,7 @@ from gui.plan.desk import PlanDesk
 from gui.plan.keeper import Done, PlanKeeper
 from gui.plan.moves import stepped_back, stepped_on, with_first_reading, with_reading, with_spreads
 from gui.plan.reading import PlanReading
-from gui.plan.view import (
-    Chances,
-    KeptPage,
-    PlanState,
-    draft_to_change,
-    draft_to_copy,
-    empty_draft,
-)
+from gui.plan.view import Chances, KeptPage, PlanState, draft_to_change, draft_to_copy, empty_draft
 from gui.screen import Screen
 from gui.work import Work
 

@@ -39,14 +39,24 @@ class TraysPage(PlanPage):
         self.spread_words = soft("", self.body)
         self.chart = LineChart(self.tr("chance to show it; 80 % is usual"), self.body)
         self.chart.setAccessibleName(self.tr("Chance by number of trays"))
+        across = QHBoxLayout()
+        across.setSpacing(Space.XL)
+        across.addLayout(self._make_left(), 4)
+        across.addWidget(self.chart, 5)
+        self.column.addLayout(across, 1)
+        self._learned: Spread | None = None
+
+    def _make_left(self) -> QVBoxLayout:
+        """The two numbers, and below them what they mean."""
         grid = QGridLayout()
         grid.setHorizontalSpacing(Space.M)
         grid.setVerticalSpacing(Space.S)
-        for row, (words, field) in enumerate(
-            ((self.tr("Trays of each"), self.trays), (self.tr("Trays of one kind lie apart by"), self.spread))
-        ):
-            label = wrapped(words, self.body)
-            grid.addWidget(label, row, 0)
+        rows = (
+            (self.tr("Trays of each"), self.trays),
+            (self.tr("Trays of one kind lie apart by"), self.spread),
+        )
+        for row, (words, field) in enumerate(rows):
+            grid.addWidget(wrapped(words, self.body), row, 0)
             grid.addWidget(field, row, 1)
         grid.addWidget(self.learn, 2, 1)
         left = QVBoxLayout()
@@ -55,12 +65,7 @@ class TraysPage(PlanPage):
         left.addWidget(self.sentences)
         left.addWidget(self.spread_words)
         left.addStretch(1)
-        across = QHBoxLayout()
-        across.setSpacing(Space.XL)
-        across.addLayout(left, 4)
-        across.addWidget(self.chart, 5)
-        self.column.addLayout(across, 1)
-        self._learned: Spread | None = None
+        return left
 
     def show_state(self, state: PlanState) -> None:
         """The numbers of the draft; curves once they are reckoned."""

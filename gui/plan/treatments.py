@@ -51,6 +51,7 @@ class TreatmentsPage(PlanPage):
         self.media_rows: dict[str, tuple[QCheckBox, QRadioButton]] = {}
         self.put_side_by_side(self._make_crops(), self._make_media(), (5, 4))
         self._make_other()
+        self._make_same()
         self.column.addStretch(1)
 
     # --- making
@@ -114,15 +115,9 @@ class TreatmentsPage(PlanPage):
         self.new.setAccessibleName(self.tr("The change"))
         for field in (self.usual, self.new):
             field.textEdited.connect(self._levels_edited)
-        row = QHBoxLayout()
-        row.setSpacing(Space.S)
-        row.addWidget(self.other)
         self._usual_word = QLabel(self.tr("as usual:"), self.body)
         self._new_word = QLabel(self.tr("the change:"), self.body)
-        for part in (self._usual_word, self.usual, self._new_word, self.new):
-            row.addWidget(part)
-        row.addStretch(1)
-        self.column.addLayout(row)
+        self._add_row(self.other, self._usual_word, self.usual, self._new_word, self.new)
         self.by_shelf = QCheckBox(self.tr("A whole shelf gets one setting (a heat mat, a lamp)"), self.body)
         self.by_shelf.toggled.connect(self._by_shelf_set)
         self.column.addWidget(self.by_shelf)
@@ -130,6 +125,8 @@ class TreatmentsPage(PlanPage):
             self.tr("Then shelves are what is compared, not trays, and it takes several of each."), self.body
         )
         self.column.addWidget(self.shelf_words)
+
+    def _make_same(self) -> None:
         self.column.addWidget(heading(self.tr("What is the same for all trays?"), self.body))
         self.feed, self.watering = QLineEdit(self.body), QComboBox(self.body)
         self.feed.setAccessibleName(self.tr("Feed"))
@@ -138,15 +135,17 @@ class TreatmentsPage(PlanPage):
         for way in ("bottom", "top", "both"):
             self.watering.addItem(spoken(way), way)
         self.watering.activated.connect(self._same_edited)
-        same = QHBoxLayout()
-        same.setSpacing(Space.S)
         self._feed_word = QLabel(self.tr("Feed:"), self.body)
         self._watering_word = QLabel(self.tr("Watering:"), self.body)
-        parts: tuple[QWidget, ...] = (self._feed_word, self.feed, self._watering_word, self.watering)
-        for one in parts:
-            same.addWidget(one)
-        same.addStretch(1)
-        self.column.addLayout(same)
+        self._add_row(self._feed_word, self.feed, self._watering_word, self.watering)
+
+    def _add_row(self, *parts: QWidget) -> None:
+        row = QHBoxLayout()
+        row.setSpacing(Space.S)
+        for part in parts:
+            row.addWidget(part)
+        row.addStretch(1)
+        self.column.addLayout(row)
 
     # --- showing
 

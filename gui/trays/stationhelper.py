@@ -53,38 +53,51 @@ class StationHelper(QDialog):
         self.kind.addItems(list(self._kinds))
         self.kind.setAccessibleName(self.tr("Tray type"))
         self.drawing = StationDrawing(self)
+        self._make_words()
+        self._make_remedies()
+        self._make_bar()
+        self._make_foot()
+        self._lay_out()
+        self.kind.currentTextChanged.connect(self._show_kind)
+        self._show_kind()
+        self.bring.setFocus()
+
+    def _make_words(self) -> None:
         self.about, self.kept, self.said, self.notes = (QLabel(self) for _ in range(4))
         for label in (self.about, self.kept, self.said, self.notes):
             label.setWordWrap(True)
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         set_role(self.notes, "notice")
         set_role(self.kept, "calm")
+
+    def _make_remedies(self) -> None:
+        """What can be done where a card lies elsewhere."""
         self.measure = QPushButton(self.tr("Measured distances..."), self)
         self.measure.setToolTip(self.tr("Say where the cards lie, if they cannot be moved to their places"))
+        self.measure.clicked.connect(self._measure)
         self.keep = QPushButton(self.tr("Leave it there and score with it"), self)
         self.keep.setToolTip(
             self.tr("Photos that come in from now on are scored with the card where it lies")
         )
+        self.keep.clicked.connect(self._keep_found)
+        self.keep.hide()
         for button in (self.measure, self.keep):
             button.setAutoDefault(False)
-        self.keep.hide()
+
+    def _make_bar(self) -> None:
         self.bar = QProgressBar(self)
         self.bar.setAccessibleName(self.tr("Looking at the photo"))
         self.bar.setRange(0, 0)
         self.bar.hide()
+
+    def _make_foot(self) -> None:
         self.close_it = QPushButton(self.tr("Close"), self)
         self.close_it.setAutoDefault(False)
+        self.close_it.clicked.connect(self.reject)
         self.bring = QPushButton(self.tr("Bring a photo of the station..."), self)
         self.bring.setDefault(True)
-        set_role(self.bring, "main")
-        self._lay_out()
-        self.kind.currentTextChanged.connect(self._show_kind)
-        self.close_it.clicked.connect(self.reject)
         self.bring.clicked.connect(self._ask)
-        self.measure.clicked.connect(self._measure)
-        self.keep.clicked.connect(self._keep_found)
-        self._show_kind()
-        self.bring.setFocus()
+        set_role(self.bring, "main")
 
     def _lay_out(self) -> None:
         letter = self.fontMetrics().averageCharWidth()

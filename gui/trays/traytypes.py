@@ -91,10 +91,27 @@ class TrayTypes(QDialog):
             self,
             "soft",
         )
+        buttons = QHBoxLayout()
+        buttons.addStretch(1)
+        buttons.addWidget(self.close_it)
+        buttons.addWidget(self.keep)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(Space.XL, Space.XL, Space.XL, Space.L)
+        column.setSpacing(Space.M)
+        column.addWidget(about)
+        column.addLayout(self._middle(), 1)
+        for part in (self.doubt, self.said):
+            column.addWidget(part)
+        column.addLayout(buttons)
+        self.setMinimumWidth(letter * 83)
+        self.resize(min(letter * 112, 1000), self.sizeHint().height())
+
+    def _middle(self) -> QHBoxLayout:
+        """All kinds, the measures of one, and its drawing."""
         left = QVBoxLayout()
         left.addWidget(self.kinds, 1)
         left.addWidget(self.new)
-        self.kinds.setFixedWidth(letter * 15)
+        self.kinds.setFixedWidth(self.fontMetrics().averageCharWidth() * 15)
         form = fields()
         form.addRow(self.tr("Name"), self.name)
         for field in self.measures.values():
@@ -104,20 +121,7 @@ class TrayTypes(QDialog):
         middle.addLayout(left)
         middle.addLayout(form)
         middle.addWidget(self.drawing, 1)
-        buttons = QHBoxLayout()
-        buttons.addStretch(1)
-        buttons.addWidget(self.close_it)
-        buttons.addWidget(self.keep)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(Space.XL, Space.XL, Space.XL, Space.L)
-        column.setSpacing(Space.M)
-        column.addWidget(about)
-        column.addLayout(middle, 1)
-        for part in (self.doubt, self.said):
-            column.addWidget(part)
-        column.addLayout(buttons)
-        self.setMinimumWidth(letter * 83)
-        self.resize(min(letter * 112, 1000), self.sizeHint().height())
+        return middle
 
     # --- showing
 

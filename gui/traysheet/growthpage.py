@@ -2,7 +2,8 @@
 
 In    the tray that is looked at
 Out   readings and events added, corrected, taken out of the book, each one step of undo
-Not   painting (`timechart.py`), reading (`notes/view.py`), fitting (`growthfit.py`)
+Not   painting (`timechart.py`), reading (`notes/view.py`), fitting (`growthfit.py`), what a correction does
+      to the book (`notechanges.py`)
 """
 
 from collections.abc import Callable
@@ -24,6 +25,7 @@ from gui.notes.view import NoteRow, Notes, read_notes
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
 from gui.traysheet.growthfit import Fitted
+from gui.traysheet.notechanges import change_value, delete, doubt_of, move, renote
 from gui.traysheet.page import SheetPage
 from gui.traysheet.timechart import TimeChart
 from gui.traysheet.view import TrayState
@@ -207,34 +209,17 @@ class GrowthPage(SheetPage):
 
     @Slot(object, float, object, str)
     def _add_reading(self, kind: ReadingKind, value: float, at: datetime, note: str) -> None:
-        state = self.state
-        if state is None or not self._is_possible(at):
+        state, book = self.state, self.book
+        if state is None or book is None or not self._is_possible(at):
             return
-        doubt = self._doubt_of(kind, value)
+        doubt = doubt_of(book, state.tray, kind, value)
         new = NewReading(kind=kind, value=value, taken_at=at, tray_id=state.tray.id, note=note)
         if self._do(lambda book: book.add_readings([new])):
             self.entry.value.clear()
             self.entry.note.clear()
             self.entry.value.setFocus()
             if doubt:
-                self.entry.say(self.tr("Kept. {doubt}").format(doubt=doubt), "notice")
-
-    def _doubt_of(self, kind: ReadingKind, value: float) -> str:
-        """What is unusual about a number: told, never refused."""
-        book, state = self.book, self.state
-        if book is None or state is None:
-            return ""
-        from data.growing.croptable import doubt_of_reading
-
-        weights = book.readings(state.tray.id, ReadingKind.WEIGHT)
-        doubt = doubt_of_reading(
-            kind,
-            value,
-            crop=state.tray.crop,
-            tray_type=book.tray_type(state.tray.tray_type),
-            last_weight_g=weights[-1].value if weights else None,
-        )
-        return spoken(doubt or "")
+                self.entry.say(self.tr("Kept. {doubt}").format(doubt=spoken(doubt)), "notice")
 
     @Slot(object, object, str)
     def _add_event(self, kind: EventKind, at: datetime, note: str) -> None:
@@ -261,37 +246,22 @@ class GrowthPage(SheetPage):
 
     @Slot(object, float)
     def _correct(self, row: NoteRow, value: float) -> None:
-        reading = row.reading
-        if reading is not None:
-            self._do(lambda book: book.change_reading(reading, value))
+        self._do(lambda book: change_value(book, row, value))
 
     @Slot(object, str)
     def _renote(self, row: NoteRow, note: str) -> None:
-        reading, event = row.reading, row.event
-        if reading is not None:
-            self._do(lambda book: book.change_reading(reading, note=note))
-        elif event is not None:
-            self._do(lambda book: book.change_event(event, note=note))
+        self._do(lambda book: renote(book, row, note))
 
     @Slot(object, object)
     def _move(self, row: NoteRow, at: datetime) -> None:
-        reading, event = row.reading, row.event
-        if not self._is_possible(at):
-            return
-        if reading is not None:
-            self._do(lambda book: book.change_reading(reading, taken_at=at))
-        elif event is not None:
-            self._do(lambda book: book.change_event(event, at=at))
+        if self._is_possible(at):
+            self._do(lambda book: move(book, row, at))
 
     @Slot(object)
     def _delete(self, row: NoteRow) -> None:
-        reading, event, state = row.reading, row.event, self.state
-        if reading is not None:
-            self._do(lambda book: book.delete_reading(reading))
-        elif row.ends and state is not None:
-            self._do(lambda book: book.reopen_tray(state.tray.id))
-        elif event is not None:
-            self._do(lambda book: book.delete_event(event))
+        state = self.state
+        if state is not None:
+            self._do(lambda book: delete(book, row, state.tray))
 
     def _do(self, change: Callable[["Book"], object]) -> bool:
         """Change the book; where it says no, its sentence stands below the row."""

@@ -83,17 +83,29 @@ class RulePage(QWidget):
         )
         self.counted = soft("", panel)
         column.addWidget(self.counted)
+        column.addLayout(self._make_parts(panel))
+        column.addWidget(QLabel(self.tr("Mold that a person has confirmed"), panel))
+        column.addWidget(self._make_mold(panel))
+        self.usual = QPushButton(self.tr("As usual"), panel)
+        self.usual.setToolTip(self.tr("The limits and weights that hold where nobody has set any"))
+        self.usual.clicked.connect(self._show_usual)
+        column.addWidget(self.usual, 0, Qt.AlignmentFlag.AlignLeft)
+        column.addStretch(1)
+        return panel
+
+    def _make_parts(self, panel: QWidget) -> QGridLayout:
+        """The name of each part of the score, and below it its limits and its weight."""
         grid = QGridLayout()
         grid.setHorizontalSpacing(Space.M)
         grid.setVerticalSpacing(Space.S)
+        across = (
+            (self.tr("worthless at, %"), "bad", 100.0, 5.0),
+            (self.tr("best at, %"), "good", 100.0, 5.0),
+            (self.tr("weight"), "weight", 10.0, 0.5),
+        )
         for number, name in enumerate(PREVIEWED):
             title = wrapped(begun(spoken(part_words(name))), panel)
             grid.addWidget(title, 2 * number, 0, 1, 3)
-            across = (
-                (self.tr("worthless at, %"), "bad", 100.0, 5.0),
-                (self.tr("best at, %"), "good", 100.0, 5.0),
-                (self.tr("weight"), "weight", 10.0, 0.5),
-            )
             for place, (words, limit, most, step) in enumerate(across):
                 cell = QVBoxLayout()
                 cell.setSpacing(Space.XS)
@@ -103,8 +115,9 @@ class RulePage(QWidget):
                 cell.addWidget(field)
                 self.fields[name, limit] = field
                 grid.addLayout(cell, 2 * number + 1, place)
-        column.addLayout(grid)
-        column.addWidget(QLabel(self.tr("Mold that a person has confirmed"), panel))
+        return grid
+
+    def _make_mold(self, panel: QWidget) -> QComboBox:
         self.mold = QComboBox(panel)
         self.mold.setAccessibleName(self.tr("Mold that a person has confirmed"))
         for rule in MoldRule:
@@ -112,13 +125,7 @@ class RulePage(QWidget):
         self.mold.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.mold.setMinimumContentsLength(24)
         self.mold.activated.connect(self._edited)
-        column.addWidget(self.mold)
-        self.usual = QPushButton(self.tr("As usual"), panel)
-        self.usual.setToolTip(self.tr("The limits and weights that hold where nobody has set any"))
-        self.usual.clicked.connect(self._show_usual)
-        column.addWidget(self.usual, 0, Qt.AlignmentFlag.AlignLeft)
-        column.addStretch(1)
-        return panel
+        return self.mold
 
     def _make_preview(self, parent: QWidget) -> QWidget:
         panel = QFrame(parent)
