@@ -1,18 +1,17 @@
-"""Trial: what a grower fixes before sowing, as one frozen record that goes to and from JSON.
+"""Trial: what a grower fixes before sowing, as one frozen record.
 
 In    the grower's choices: question, crops, what varies, the trusted treatment, measures with their margins
-Out   `Plan` and its versions (`KeptPlan`), text for the book and back; which treatment a tray got
-Not   how many trays (`statistics/power.py`), blocks (`plan/blocks.py`), places (`plan/drawing.py`), keeping
-      it (`chapters/planbook.py`)
+Out   `Plan` and its versions (`KeptPlan`); which treatment a tray got
+Not   how many trays (`statistics/power.py`), blocks (`plan/blocks.py`), places (`plan/drawing.py`), its text
+      (`plan/plantext.py`), keeping it (`chapters/planbook.py`)
 
 The tray is the unit. Margin, measure, day and the weights of the canopy score are fixed before
 sowing (ICH E9, 1998; Piaggio et al. 2012, JAMA 308, 2594-2604); a later change is a new version with its own
 date and reason, so that a verdict can say so.
 """
 
-import json
 from collections.abc import Mapping, Sequence
-from dataclasses import asdict, dataclass, field, replace
+from dataclasses import dataclass, field, replace
 from datetime import date, datetime
 from enum import StrEnum
 from itertools import product
@@ -21,14 +20,12 @@ from typing import Any, NewType
 from data.records import Tray
 
 __all__ = [
-    "CONFIDENCE", "FACTORS", "MEDIUM", "Block", "CropPlan", "Factor", "KeptPlan", "Measure", "MeasureKind",
-    "Plan", "PlanId", "Question", "Spread", "Treatment", "crossed", "level_words", "plan_of", "plan_text",
-    "setting_of", "treatment_of",
+    "CONFIDENCE", "FACTORS", "MEDIUM", "YES_NO", "Block", "CropPlan", "Factor", "KeptPlan", "Measure",
+    "MeasureKind", "Plan", "PlanId", "Question", "Spread", "Treatment", "crossed", "setting_of", "treatment_of",
 ]  # fmt: skip
 
 PlanId = NewType("PlanId", int)
 
-FORM = 1  # of the JSON; raised when an older program could misread it
 MEDIUM = "medium"
 CONFIDENCE = 0.95  # of each side of an interval, for all media together
 FACTORS = ("medium", "feed", "watering", "seating", "heat mat", "light", "stacking")
@@ -219,7 +216,7 @@ def crossed(factors: Sequence[Factor]) -> tuple[Treatment, ...]:
     return tuple(
         Treatment(
             name=", ".join(
-                level_words(factor.name, level) for factor, level in zip(factors, levels, strict=True)
+                _in_words(factor.name, level) for factor, level in zip(factors, levels, strict=True)
             ),
             settings=dict(zip((factor.name for factor in factors), levels, strict=True)),
         )
@@ -228,7 +225,7 @@ def crossed(factors: Sequence[Factor]) -> tuple[Treatment, ...]:
     )
 
 
-def level_words(factor: str, level: str) -> str:
+def _in_words(factor: str, level: str) -> str:
     """A setting so that it can stand alone: "weekly" of feed is "feed weekly", "none" is "no feed"."""
     if factor not in ("feed", "watering", "light"):
         return level
@@ -261,51 +258,3 @@ def treatment_of(tray: Tray, plan: Plan) -> str | None:
         if all(setting_of(tray, name) == level for name, level in treatment.settings.items()):
             return treatment.name
     return None
-
-
-# --- text and back
-
-
-def plan_text(plan: Plan) -> str:
-    """The plan as the book keeps it (JSON)."""
-    return json.dumps({"form": FORM} | asdict(plan), default=_date_text, ensure_ascii=False)
-
-
-def _date_text(value: object) -> str:
-    if isinstance(value, date):
-        return value.isoformat()
-    raise TypeError(f"a plan holds text, numbers and dates; got {type(value)}")
-
-
-def plan_of(text: str) -> Plan:
-    """The plan that `plan_text` wrote; raises `ValueError` where it is none, or a later form."""
-    body = json.loads(text)
-    if not isinstance(body, dict) or body.pop("form", 0) != FORM:
-        raise ValueError("this is no plan that this version of the program knows")
-    try:
-        return Plan(
-            **body
-            | {
-                "question": Question(body["question"]),
-                "crops": tuple(CropPlan(**crop) for crop in body["crops"]),
-                "factors": tuple(Factor(**_tuples(factor, "levels")) for factor in body["factors"]),
-                "treatments": tuple(Treatment(**treatment) for treatment in body["treatments"]),
-                "measures": tuple(_measure(measure) for measure in body["measures"]),
-                "blocks": tuple(_block(block) for block in body["blocks"]),
-                "spread": None if body["spread"] is None else Spread(**body["spread"]),
-            }
-        )
-    except (KeyError, TypeError) as error:
-        raise ValueError("this is no plan that this version of the program knows") from error
-
-
-def _tuples(body: Mapping[str, Any], *names: str) -> dict[str, Any]:
-    return dict(body) | {name: tuple(body[name]) for name in names}
-
-
-def _measure(body: Mapping[str, Any]) -> Measure:
-    return Measure(**dict(body) | {"kind": MeasureKind(body["kind"])})
-
-
-def _block(body: Mapping[str, Any]) -> Block:
-    return Block(**_tuples(body, "shelves") | {"sow_on": date.fromisoformat(body["sow_on"])})

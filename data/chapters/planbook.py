@@ -17,12 +17,13 @@ from data.chapters.traybook import TrayBook
 from data.errors import LevelIsFixed, ReasonWanted, TagsUsedUp
 from data.growing.conditions import Crop, Medium, from_defaults
 from data.plan.drawing import Draw, DrawId, KeptDraw, NoTagsLeft, Place, draw_text, draw_trial
+from data.plan.plantext import plan_text
 from data.records import NewTray, Tray, TrayId
 from data.tables import noterows, planrows
 from data.tables.journal import Recorder
 from data.tables.planrows import kept_draws, kept_plans
 from data.tables.rows import time_text, tray_of
-from data.trial import CONFIDENCE, MEDIUM, YES_NO, KeptPlan, MeasureKind, Plan, PlanId, plan_text
+from data.trial import CONFIDENCE, MEDIUM, YES_NO, KeptPlan, MeasureKind, Plan, PlanId
 
 __all__ = ["MORNING", "PlanBook", "new_tray", "unsown"]
 

@@ -2,18 +2,17 @@
 
 In    a `Draft`
 Out   JSON for a setting of the book; the draft again, or None where the text is no draft of this version
-Not   plans that are kept (`trial.py` has their text)
+Not   plans that are kept (`plantext.py`)
 """
 
 import json
-from collections.abc import Mapping
 from dataclasses import asdict, replace
 from datetime import date
-from typing import Any
 
 from data.plan.blocks import ShelfPlaces
 from data.plan.draft import Draft, Laid, laid_like
-from data.trial import Block, CropPlan, Factor, MeasureKind, Question, Spread
+from data.plan.plantext import block_of, date_text, factor_of
+from data.trial import CropPlan, MeasureKind, Question, Spread
 
 __all__ = ["SETTING", "draft_from", "draft_text"]
 
@@ -26,13 +25,7 @@ def draft_text(draft: Draft) -> str:
     fits = draft.laid is not None and draft.laid.like == laid_like(draft)
     laid = draft.laid.blocks if draft.laid is not None and fits else ()
     body = asdict(replace(draft, laid=None)) | {"form": FORM, "laid": [asdict(block) for block in laid]}
-    return json.dumps(body, default=_date_text, ensure_ascii=False)
-
-
-def _date_text(value: object) -> str:
-    if isinstance(value, date):
-        return value.isoformat()
-    raise TypeError(f"a draft holds text, numbers and dates; got {type(value)}")
+    return json.dumps(body, default=date_text, ensure_ascii=False)
 
 
 def draft_from(text: str | None) -> Draft | None:
@@ -41,7 +34,7 @@ def draft_from(text: str | None) -> Draft | None:
         body = json.loads(text or "null")
         if not isinstance(body, dict) or body.pop("form", 0) != FORM:
             return None
-        laid = tuple(_block(block) for block in body.pop("laid"))
+        laid = tuple(block_of(block) for block in body.pop("laid"))
         other = body["other"]
         draft = Draft(
             **body
@@ -50,19 +43,14 @@ def draft_from(text: str | None) -> Draft | None:
                 "measure": MeasureKind(body["measure"]),
                 "crops": tuple(CropPlan(**crop) for crop in body["crops"]),
                 "media": tuple(body["media"]),
-                "other": None if other is None else Factor(**other | {"levels": tuple(other["levels"])}),
+                "other": None if other is None else factor_of(other),
                 "spread": Spread(**body["spread"]),
                 "shelves": tuple(ShelfPlaces(**shelf) for shelf in body["shelves"]),
                 "begins": date.fromisoformat(body["begins"]),
-                "earlier": tuple(_block(block) for block in body["earlier"]),
+                "earlier": tuple(block_of(block) for block in body["earlier"]),
                 "laid": None,
             }
         )
     except (KeyError, TypeError, ValueError):
         return None
     return replace(draft, laid=Laid(blocks=laid, like=laid_like(draft))) if laid else draft
-
-
-def _block(body: Mapping[str, Any]) -> Block:
-    shelves, sow_on = tuple(body["shelves"]), date.fromisoformat(body["sow_on"])
-    return Block(**dict(body) | {"shelves": shelves, "sow_on": sow_on})

@@ -10,9 +10,10 @@ from collections.abc import Iterable
 from datetime import datetime
 
 from data.plan.drawing import DrawId, KeptDraw, draw_of
+from data.plan.plantext import plan_of
 from data.queries import TRAY_COLUMNS
 from data.tables.rows import time_of
-from data.trial import KeptPlan, PlanId, plan_of
+from data.trial import KeptPlan, PlanId
 
 __all__ = [
     "DRAWS", "PLANS", "TRAYS_OF_TRIAL", "TRIAL_ID", "TRIAL_NAMES", "TRIAL_OF_DRAW", "kept_draws",

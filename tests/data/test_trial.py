@@ -1,44 +1,18 @@
-"""A plan is fixed before sowing, and reads the same after years in the book."""
+"""A plan is fixed before sowing."""
 
 from dataclasses import replace
-
-import pytest
 
 from data.trial import (
     Factor,
     KeptPlan,
-    Measure,
-    MeasureKind,
     PlanId,
-    Spread,
     crossed,
-    plan_of,
-    plan_text,
     treatment_of,
 )
 from tests.data.builders import NOON, SOWN, a_kept_tray
 from tests.data.plans import MEDIA, a_plan
 
 FEED = Factor(name="feed", levels=("none", "weekly"))
-
-
-def test_a_plan_comes_back_from_its_text_as_it_was() -> None:
-    plan = a_plan(
-        spread=Spread(sd=4.2, source="your 18 trays", df=10),
-        measures=(
-            Measure(kind=MeasureKind.SCORE, margin=5.0),
-            Measure(kind=MeasureKind.YIELD, margin=10.0, unit="%"),
-        ),
-        score={"coverage": {"weight": 2.0}},
-    )
-
-    assert plan_of(plan_text(plan)) == plan
-
-
-@pytest.mark.parametrize("text", ["[]", "{}", '{"form": 2}', '{"form": 1, "trial": "x"}'])
-def test_text_that_is_no_plan_is_refused(text: str) -> None:
-    with pytest.raises(ValueError, match="no plan"):
-        plan_of(text)
 
 
 def test_what_varies_is_crossed() -> None:
