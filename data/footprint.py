@@ -112,13 +112,7 @@ class Difference:
     low: float
     high: float
     settles: str | None
-    settles_share: float
-    less_in: float  # share of the draws in which the new medium is less, 0-1
-
-    @property
-    def is_told(self) -> bool:
-        """Whether the interval leaves no doubt about the sign."""
-        return self.low > 0 or self.high < 0
+    settles_share: float  # 0-1
 
 
 # --- first order
@@ -210,7 +204,6 @@ def _difference(bill: Bill, base: Bill, off: "Draws", inputs: Mapping[str, Range
         high=high,
         settles=first if first is not None and shares[first] > 0 else None,
         settles_share=0.0 if first is None else shares[first],
-        less_in=float((off < 0).mean()),
     )
 
 
@@ -223,16 +216,7 @@ def _footprint(bill: Bill, drawn: "_Drawn") -> Footprint:
     for term in bill.terms:
         means[term.part] = means.get(term.part, 0.0) + float(drawn.product(term).mean())
     mean = float(total.mean())
-    per_kg, reason = None, None
-    if bill.fresh is None:
-        reason = Sentence("Weigh the cut of a tray: then it can be reckoned by the kg.")
-    elif bill.fresh.mean <= 0:
-        reason = Sentence("The yield is zero: nothing can be reckoned by the kg of cut.")
-    else:
-        mass = drawn.normal(f"yield of {bill.medium}", bill.fresh.mean, bill.fresh.sd)
-        ratio = total / np.maximum(mass, 0.02 * bill.fresh.mean)  # a cut below a fiftieth is no cut
-        ends = ends_of(ratio)
-        per_kg = (ends[0], float(np.median(ratio)), ends[1])
+    per_kg = _per_kg(bill, total, drawn)
     return Footprint(
         medium=bill.medium,
         mean=mean,
@@ -240,11 +224,25 @@ def _footprint(bill: Bill, drawn: "_Drawn") -> Footprint:
         median=float(np.median(total)),
         low=low,
         high=high,
-        per_kg=per_kg,
+        per_kg=None if isinstance(per_kg, Sentence) else per_kg,
         parts={part: one / mean if mean else 0.0 for part, one in means.items()},
         variance=shares_of_variance(bill.terms, drawn.inputs),
-        reason=reason,
+        reason=per_kg if isinstance(per_kg, Sentence) else None,
     )
+
+
+def _per_kg(bill: Bill, total: "Draws", drawn: "_Drawn") -> tuple[float, float, float] | Sentence:
+    """Low, median, high by the kg of cut, or why there is none."""
+    import numpy as np
+
+    if bill.fresh is None:
+        return Sentence("Weigh the cut of a tray: then it can be reckoned by the kg.")
+    if bill.fresh.mean <= 0:
+        return Sentence("The yield is zero: nothing can be reckoned by the kg of cut.")
+    mass = drawn.normal(f"yield of {bill.medium}", bill.fresh.mean, bill.fresh.sd)
+    ratio = total / np.maximum(mass, 0.02 * bill.fresh.mean)  # a cut below a fiftieth is no cut
+    low, high = ends_of(ratio)
+    return low, float(np.median(ratio)), high
 
 
 def ends_of(values: "Draws") -> tuple[float, float]:

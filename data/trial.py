@@ -21,7 +21,8 @@ from data.records import Tray
 
 __all__ = [
     "CONFIDENCE", "FACTORS", "MEDIUM", "YES_NO", "Block", "CropPlan", "Factor", "KeptPlan", "Measure",
-    "MeasureKind", "Plan", "PlanId", "Question", "Spread", "Treatment", "crossed", "setting_of", "treatment_of",
+    "MeasureKind", "Plan", "PlanId", "Question", "Spread", "Treatment", "crossed", "setting_of",
+    "treatment_of",
 ]  # fmt: skip
 
 PlanId = NewType("PlanId", int)
