@@ -19,7 +19,6 @@ from data.numbers import PhotoId, TrayId
 
 if TYPE_CHECKING:
     from data.statistics.agreement import Icc, Limits, RankCorrelation
-    from data.statistics.quadrature import Floats
 
 __all__ = ["AGAIN_SHARE", "LEAST_APART", "EyeAgreement", "Showing", "agreement_of", "draw_round"]
 
@@ -67,7 +66,6 @@ class EyeAgreement:
     with_photo: "Icc | None"  # two_random is ICC(2,1)
     limits: "Limits | None"  # eye minus photo
     ranks: "RankCorrelation | None"
-    grades: float | None  # weighted kappa of five grades of 20 points
     again: int  # trays scored twice
     with_itself: "Icc | None"
     itself_sd: float | None  # of one score by eye, from the trays scored twice
@@ -79,7 +77,7 @@ def agreement_of(
     """Hold scores by eye, 0-100, against the photos' and against those of the second time."""
     import numpy as np
 
-    from data.statistics.agreement import icc, kappa, limits_of_agreement, spearman
+    from data.statistics.agreement import icc, limits_of_agreement, spearman
 
     both = sorted(first.keys() & photo.keys())
     eye, by_photo = (np.array([scores[tray] for tray in both], float) for scores in (first, photo))
@@ -91,18 +89,7 @@ def agreement_of(
         with_photo=icc(np.column_stack([eye, by_photo])) if enough else None,
         limits=limits_of_agreement(eye, by_photo) if enough else None,
         ranks=spearman(eye, by_photo) if enough else None,
-        grades=kappa(_grades(eye, by_photo)).weighted if enough else None,
         again=len(twice),
         with_itself=icc(pairs) if len(twice) >= LEAST_AGAIN else None,
         itself_sd=float(np.sqrt(((pairs[:, 0] - pairs[:, 1]) ** 2).mean() / 2)) if twice else None,
     )
-
-
-def _grades(one: "Floats", other: "Floats") -> "Floats":
-    """Counts of pairs of grades: 0-19, 20-39, ... 80-100 points."""
-    import numpy as np
-
-    counts = np.zeros((5, 5))
-    for first, second in zip(one, other, strict=True):
-        counts[min(int(max(first, 0) // 20), 4), min(int(max(second, 0) // 20), 4)] += 1
-    return counts

@@ -57,7 +57,6 @@ class SuspectBetween:
 class Between:
     """What happened from one photo to the other. A number that cannot be had is None, with a reason."""
 
-    earlier_id: PhotoId
     later_id: PhotoId
     sentences: tuple[Sentence, ...]
     """What is worth telling, coverage first."""
@@ -101,7 +100,6 @@ def between_kept(book: Reader, earlier: KeptScore, later: KeptScore) -> Between 
 def _told(earlier: KeptScore, later: KeptScore, change: "Change") -> Between:
     suspects = tuple(_suspect(history, earlier, later) for history in change.suspects)
     return Between(
-        earlier_id=earlier.photo_id,
         later_id=later.photo_id,
         sentences=(*_of_canopy(change), *(suspect.sentence for suspect in suspects)),
         coverage=change.coverage,

@@ -87,7 +87,6 @@ class Limits:
     sd: float
     low: float
     high: float
-    se_of_limit: float
 
 
 def limits_of_agreement(one: Floats, other: Floats, times: float = 1.96) -> Limits | None:
@@ -101,7 +100,6 @@ def limits_of_agreement(one: Floats, other: Floats, times: float = 1.96) -> Limi
         sd=sd,
         low=mean - times * sd,
         high=mean + times * sd,
-        se_of_limit=math.sqrt(3 / len(apart)) * sd,
     )
 
 
