@@ -138,5 +138,5 @@ def test_statements_are_put_together_only_from_constants_and_whole_numbers() -> 
     ],
 )  # fmt: skip
 def test_a_statement_from_outside_would_be_noticed(source: str) -> None:
-    ((_, call),) = [found for found in calls(ast.parse(source)) if found[1].func.attr in RUN]  # type: ignore[attr-defined]
+    ((_, call),) = [found for found in calls(ast.parse(source)) if found[1].func.attr in RUN]
     assert not is_written_here(call.args[0])

@@ -167,8 +167,8 @@ class Hand:
         def to_open(*_: object) -> tuple[list[str], str]:
             return [str(path) for path in photos or ()], ""
 
-        QFileDialog.getSaveFileName = to_save  # type: ignore[assignment,method-assign]
-        QFileDialog.getOpenFileNames = to_open  # type: ignore[assignment,method-assign]
+        QFileDialog.getSaveFileName = to_save
+        QFileDialog.getOpenFileNames = to_open
 
 
 def _names(one: QWidget) -> tuple[str, ...]:

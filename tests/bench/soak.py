@@ -166,7 +166,7 @@ class Watch:
         warnings.showwarning = lambda message, kind, *_: self.said.append(f"{kind.__name__}: {message}")
         qInstallMessageHandler(self._heard)
         handler = logging.Handler(logging.WARNING)
-        handler.emit = self._logged  # type: ignore[method-assign]
+        handler.emit = self._logged
         logging.getLogger().addHandler(handler)
 
     def _logged(self, record: logging.LogRecord) -> None:
@@ -270,7 +270,7 @@ class Grower:
     def _rack(self) -> None:
         self.window.go_to("bench")
         self.settle()
-        bar = self.window.screens["bench"].rack.verticalScrollBar()  # type: ignore[attr-defined]
+        bar = self.window.screens["bench"].rack.verticalScrollBar()
         for _ in range(5):
             bar.setValue(self.random.randint(0, max(1, bar.maximum())))
             self.window.grab()

@@ -357,7 +357,7 @@ def read_the_verdict(hand: Hand) -> None:
     """From the sentence down to how it was worked out, both crops."""
     hand.key("Ctrl+5")
     hand.look("verdict")
-    page = hand.window.screens["verdict"].page  # type: ignore[attr-defined]
+    page = hand.window.screens["verdict"].page
     for share in (0.5, 1.0):
         page.verticalScrollBar().setValue(round(share * page.verticalScrollBar().maximum()))
         hand.look(f"verdict-down-{share:.0%}")

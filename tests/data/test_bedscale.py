@@ -28,7 +28,7 @@ def test_a_share_of_the_bed_is_no_more_worth_for_being_counted_of_less() -> None
     """Where 80 % is seen from above: 82.9 % of the inner area (14.1 + 0.86 times it), 86.4 % of the bed."""
 
     def worth(**seen: object) -> float:
-        part = score_canopy(Seen(uniformity=90.0, colour=90.0, **seen)).part(PartName.COVERAGE)  # type: ignore[arg-type]
+        part = score_canopy(Seen(uniformity=90.0, colour=90.0, **seen)).part(PartName.COVERAGE)
         assert part is not None
         return part.desirability
 

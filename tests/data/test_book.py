@@ -96,14 +96,14 @@ def test_the_original_is_kept_byte_by_byte_under_its_digest(book: Book, phone: P
 
 def test_everything_is_there_after_closing_and_opening(book: Book, phone: Path) -> None:
     fate = bring(book, a_note(phone, tag=10, suspects=[{}]))
-    suspect = book.days(fate.tray_id)[0].score.suspects[0]  # type: ignore[union-attr]
+    suspect = book.days(fate.tray_id)[0].score.suspects[0]
     book.say(suspect.id, "mold")
     before = book.days(fate.tray_id), book.tiles(), book.photos()
     book.close()
 
     with Book.open(book.folder) as again:
         assert (again.days(fate.tray_id), again.tiles(), again.photos()) == before
-        assert again.days(fate.tray_id)[0].score.suspects[0].said is Said.MOLD  # type: ignore[union-attr]
+        assert again.days(fate.tray_id)[0].score.suspects[0].said is Said.MOLD
 
 
 def test_a_tag_that_no_growing_tray_carries_waits_for_a_person(book: Book, phone: Path) -> None:
@@ -151,13 +151,13 @@ def test_corners_by_hand_make_an_unsure_photo_count(book: Book, phone: Path) -> 
 def test_a_word_on_a_suspect_stays_when_the_corners_are_mended(book: Book, phone: Path) -> None:
     patches = [{"x_mm": 100.0}, {"x_mm": 400.0}]
     fate = bring(book, a_note(phone, tag=10, found_by="frame", sure=0.3, suspects=patches))
-    near = next(s for s in book.score(fate.photo_id).suspects if s.x_mm == 100.0)  # type: ignore[union-attr]
+    near = next(s for s in book.score(fate.photo_id).suspects if s.x_mm == 100.0)
     book.say(near.id, Said.NOT_MOLD)
 
     corners = [(1.0, 2.0), (900.0, 2.0), (900.0, 480.0), (1.0, 480.0)]
     book.set_corners(fate.photo_id, corners, score_note(phone / "IMG_1.jpg", corners))
 
-    said = {s.x_mm: s.said for s in book.score(fate.photo_id).suspects}  # type: ignore[union-attr]
+    said = {s.x_mm: s.said for s in book.score(fate.photo_id).suspects}
     assert said == {100.0: Said.NOT_MOLD, 400.0: None}
 
 
@@ -365,12 +365,12 @@ def test_many_threads_may_ask_one_book(book: Book, phone: Path) -> None:
 
 def test_an_unknown_photo_is_our_mistake_and_loud(book: Book) -> None:
     with pytest.raises(KeyError):
-        book.photo(999)  # type: ignore[arg-type]
+        book.photo(999)
 
 
 def test_a_word_that_is_no_word_is_refused(book: Book, phone: Path) -> None:
     fate = bring(book, a_note(phone, tag=10, suspects=[{}]))
-    suspect = book.score(fate.photo_id).suspects[0]  # type: ignore[union-attr]
+    suspect = book.score(fate.photo_id).suspects[0]
 
     with pytest.raises(ValueError, match="perhaps"):
         book.say(suspect.id, "perhaps")
@@ -385,7 +385,7 @@ def test_old_scores_stay_beside_those_of_a_newer_method(book: Book, phone: Path)
     book.set_corners(fate.photo_id, [(0, 0)] * 4, newer)
 
     assert count(book, "score") == 2
-    assert book.score(fate.photo_id).method == "plain 2"  # type: ignore[union-attr]
+    assert book.score(fate.photo_id).method == "plain 2"
     assert book.tiles()[0].coverage == 70.0
 
 

@@ -22,7 +22,7 @@ from vision.reason import Reason
 def seen(**special: object) -> Seen:
     """A good tray without mold."""
     ordinary: dict[str, object] = {"coverage": 90.0, "uniformity": 85.0, "colour": 95.0}
-    return Seen(**(ordinary | special))  # type: ignore[arg-type]
+    return Seen(**(ordinary | special))
 
 
 def ruled(mold: MoldRule) -> ScoreRule:

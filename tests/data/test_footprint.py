@@ -22,7 +22,7 @@ def a_factor(name: str = "peat", value: float | None = 0.6, **special: object) -
         "source": "own scale",
         "medium": "peat mix",
     }
-    return Factor(name=name, value=value, **(ordinary | special))  # type: ignore[arg-type]
+    return Factor(name=name, value=value, **(ordinary | special))
 
 
 def a_range(middle: float) -> Range:
@@ -136,6 +136,6 @@ def test_every_default_can_be_kept_as_it_is_and_names_its_source() -> None:
 def test_the_growers_own_number_of_a_medium_comes_before_all_others() -> None:
     own = [a_factor("truck", 0.2, medium=None), a_factor("truck", 0.3, medium="coir")]
 
-    assert chosen(own, "truck", "coir").value == 0.3  # type: ignore[union-attr]
-    assert chosen(own, "truck", "peat mix").value == 0.2  # type: ignore[union-attr]
-    assert chosen([], "truck", "coir").value == DEFAULTS["truck"].value  # type: ignore[union-attr]
+    assert chosen(own, "truck", "coir").value == 0.3
+    assert chosen(own, "truck", "peat mix").value == 0.2
+    assert chosen([], "truck", "coir").value == DEFAULTS["truck"].value

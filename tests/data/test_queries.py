@@ -60,7 +60,7 @@ def filled(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Book]:
 
 
 def plan(book: Book, name: str) -> list[str]:
-    values = defaultdict(lambda: None, VALUES)  # type: ignore[var-annotated]
+    values = defaultdict(lambda: None, VALUES)
     with book._using() as session:
         rows = session.connection.execute("EXPLAIN QUERY PLAN " + ASKED[name], values).fetchall()
     return [row["detail"] for row in rows]

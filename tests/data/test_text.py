@@ -43,7 +43,7 @@ def test_a_file_name_never_becomes_a_path(book: Book, phone: Path, text: str) ->
     path = a_note(phone, tag=10)
     fate = book.keep(replace(score_note(path), name=f"{text}.jpg"), path)
 
-    row = book.photo(fate.photo_id)  # type: ignore[arg-type]
+    row = book.photo(fate.photo_id)
 
     assert row.name == f"{text}.jpg"
     assert row.photo is not None

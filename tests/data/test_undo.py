@@ -28,7 +28,7 @@ def contents(book: Book) -> dict[str, list[dict[str, Any]]]:
 
 def test_a_word_on_a_suspect_can_be_taken_back_and_said_again(book: Book, phone: Path) -> None:
     fate = bring(book, a_note(phone, tag=11, suspects=[{}]))
-    suspect = book.score(fate.photo_id).suspects[0].id  # type: ignore[union-attr]
+    suspect = book.score(fate.photo_id).suspects[0].id
 
     book.say(suspect, "mold")
     assert book.undo_text() == "mold on A2"
@@ -39,7 +39,7 @@ def test_a_word_on_a_suspect_can_be_taken_back_and_said_again(book: Book, phone:
     assert (book.undo_text(), book.redo_text()) == (None, "mold on A2")
 
     assert book.redo() == "mold on A2"
-    assert book.score(fate.photo_id).suspects[0].said is Said.MOLD  # type: ignore[union-attr]
+    assert book.score(fate.photo_id).suspects[0].said is Said.MOLD
 
 
 def test_nothing_to_take_back_is_no_error(book: Book) -> None:
@@ -49,7 +49,7 @@ def test_nothing_to_take_back_is_no_error(book: Book) -> None:
 def test_saying_what_is_said_already_is_no_step(book: Book, phone: Path) -> None:
     fate = bring(book, a_note(phone, tag=11, suspects=[{}]))
 
-    book.say(book.score(fate.photo_id).suspects[0].id, None)  # type: ignore[union-attr]
+    book.say(book.score(fate.photo_id).suspects[0].id, None)
 
     assert book.undo_text() is None
 
@@ -201,7 +201,7 @@ def test_taking_everything_back_is_as_if_nothing_had_been_done(
         book.forget_changes()
         before = contents(book)
         for n, step in enumerate(steps):
-            suspect = book.score(photo).suspects[0].id  # type: ignore[union-attr]
+            suspect = book.score(photo).suspects[0].id
             match step:
                 case "mold" | "not" | "open":
                     book.say(suspect, {"mold": "mold", "not": "not mold", "open": None}[step])

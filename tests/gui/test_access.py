@@ -33,8 +33,8 @@ def window(qtbot: QtBot, dressed: QApplication, memory: Memory, tmp_path: Path) 
 
 def came_to(window: Window, place: str, qtbot: QtBot) -> None:
     if place == "plan":
-        qtbot.waitUntil(lambda: window.screens["plan"].desk.book is not None)  # type: ignore[attr-defined]
-        window.screens["plan"].new_trial()  # type: ignore[attr-defined]
+        qtbot.waitUntil(lambda: window.screens["plan"].desk.book is not None)
+        window.screens["plan"].new_trial()
     if place == "traysheet":
         assert isinstance(window.book, Book)
         window.open_tray(window.book.trays()[0].id)

@@ -112,7 +112,7 @@ def test_a_tray_wanted_on_the_bench_opens_its_sheet(with_book: Window) -> None:
     with_book.screens["bench"].tray_wanted.emit(2)
 
     assert with_book.place == "traysheet"
-    assert ("open", 2) in with_book.screens["traysheet"].asked  # type: ignore[attr-defined]
+    assert ("open", 2) in with_book.screens["traysheet"].asked
 
 
 # --- books
@@ -396,7 +396,7 @@ def test_photos_dropped_anywhere_go_to_intake(with_book: Window, tmp_path: Path)
     with_book.dropEvent(event)
 
     assert with_book.place == "intake"
-    assert ("bring in", [photo]) in with_book.screens["intake"].asked  # type: ignore[attr-defined]
+    assert ("bring in", [photo]) in with_book.screens["intake"].asked
 
 
 # --- looks

@@ -34,7 +34,7 @@ def mend_note(path: Path, corners: Any, canopy: bytes, *_: Any) -> Judged:
 
 def replace_coverage(judged: Judged, coverage: float) -> Any:
     assert judged.score is not None
-    return a_score(coverage, suspects=judged.score.suspects, method=judged.score.method)  # type: ignore[arg-type]
+    return a_score(coverage, suspects=judged.score.suspects, method=judged.score.method)
 
 
 @pytest.fixture
@@ -77,12 +77,12 @@ def test_a_score_replaced_before_the_bed_was_measured_can_still_be_read(book: Bo
 
 
 def test_suspects_and_what_was_said_of_them_stay(book: Book, photo: PhotoId) -> None:
-    (suspect,) = book.score(photo).suspects  # type: ignore[union-attr]
+    (suspect,) = book.score(photo).suspects
     book.say(suspect.id, "mold")
 
     mend_canopy(book, photo, HALF, mend_note)
 
-    assert [(s.id, s.said) for s in book.score(photo).suspects] == [(suspect.id, Said.MOLD)]  # type: ignore[union-attr]
+    assert [(s.id, s.said) for s in book.score(photo).suspects] == [(suspect.id, Said.MOLD)]
 
 
 def test_mending_is_taken_back_and_done_again(book: Book, photo: PhotoId) -> None:
@@ -98,17 +98,17 @@ def test_mending_is_taken_back_and_done_again(book: Book, photo: PhotoId) -> Non
 
 
 def test_each_drawing_has_labels_of_its_own(book: Book, photo: PhotoId) -> None:
-    measured = book.pictures(photo).labels  # type: ignore[union-attr]
+    measured = book.pictures(photo).labels
     mend_canopy(book, photo, HALF, mend_note)
-    half = book.pictures(photo).labels  # type: ignore[union-attr]
+    half = book.pictures(photo).labels
     mend_canopy(book, photo, FULL, mend_note)
-    full = book.pictures(photo).labels  # type: ignore[union-attr]
+    full = book.pictures(photo).labels
 
     assert len({measured, half, full}) == 3
     assert measured.read_bytes() == b"labels"
-    assert book.days(book.photo(photo).tray_id)[0].pictures.labels == full  # type: ignore[union-attr, arg-type]
+    assert book.days(book.photo(photo).tray_id)[0].pictures.labels == full
     book.undo()
-    assert book.pictures(photo).labels == half  # type: ignore[union-attr]
+    assert book.pictures(photo).labels == half
     assert coverage(book, photo) == 50.0
     assert [score.coverage for score in book.old_scores(photo)] == [62.0]
 
@@ -117,7 +117,7 @@ def test_labels_lost_from_the_cache_are_made_again_with_the_drawn_canopy(
     book: Book, photo: PhotoId, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     mend_canopy(book, photo, HALF, mend_note)
-    labels = book.pictures(photo).labels  # type: ignore[union-attr]
+    labels = book.pictures(photo).labels
     wanted = labels.read_bytes()
     labels.unlink()
     monkeypatch.setattr("data.intake.score_again", mend_note)
@@ -149,7 +149,7 @@ def test_a_photo_that_cannot_be_scored_any_more_stays_as_it_was(book: Book, phot
 
     before = book.score(photo)
     fate = mend_canopy(book, photo, HALF, refusing)
-    assert fate.reason is Reason.BLURRED  # type: ignore[union-attr]
+    assert fate.reason is Reason.BLURRED
     assert book.score(photo) == before
     assert book.undo_text() is None
 
@@ -163,7 +163,7 @@ def test_a_photo_without_a_score_cannot_be_mended(book: Book, phone: Path) -> No
 def test_an_unsure_score_stays_unsure(book: Book, phone: Path) -> None:
     fate = bring(book, a_note(phone, tag=11, sure=0.2))
     mend_canopy(book, fate.photo_id, HALF, mend_note)
-    assert not book.score(fate.photo_id).sure  # type: ignore[union-attr]
+    assert not book.score(fate.photo_id).sure
 
 
 def test_a_score_by_a_newer_method_is_put_beside_the_old_one(book: Book, photo: PhotoId) -> None:

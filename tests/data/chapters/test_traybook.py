@@ -58,7 +58,7 @@ def test_a_new_tray_is_a_copy_of_the_last_of_its_kind(book: Book) -> None:
 
 
 def test_codes_of_growing_trays_alone_are_taken(book: Book) -> None:
-    assert book.like_last("broccoli", "coir", LATER).code == "A4"  # type: ignore[union-attr]
+    assert book.like_last("broccoli", "coir", LATER).code == "A4"
     for tray in book.trays()[1:]:
         book.finish_tray(tray.id, LATER)
     assert book.free_code("A1") == "A2"
@@ -138,7 +138,7 @@ def test_what_is_usual_for_a_crop_is_kept_and_taken_back(book: Book) -> None:
     book.set_crop("broccoli", soak_hours=0.0, stacked=True, base_c=5.0)
     assert book.crop("broccoli") == Crop(name="broccoli", soak_hours=0.0, stacked=True, base_c=5.0)
     book.set_crop("broccoli", variety="Early")
-    assert book.crop("broccoli").soak_hours == 0.0  # type: ignore[union-attr]
+    assert book.crop("broccoli").soak_hours == 0.0
     book.undo()
     book.undo()
     assert book.crop("broccoli") == Crop(name="broccoli")
@@ -174,7 +174,7 @@ def test_a_tray_type_is_kept_and_given_to_trays(book: Book) -> None:
 @pytest.mark.parametrize("wrong", [{"inner_long_mm": 600.0}, {"rim_height_mm": 0.0}, {"name": ""}])
 def test_a_tray_that_cannot_be_is_a_mistake(book: Book, wrong: dict[str, float]) -> None:
     with pytest.raises(ValueError, match="no tray"):
-        book.set_tray_type(replace(TrayType(name="odd"), **wrong))  # type: ignore[arg-type]
+        book.set_tray_type(replace(TrayType(name="odd"), **wrong))
 
 
 def test_ended_trays_come_last_ended_first(book: Book) -> None:

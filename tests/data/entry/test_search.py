@@ -25,7 +25,7 @@ def mixed(book: Book) -> Book:
 
 
 def codes(book: Book, text: str = "", **more: object) -> list[str]:
-    return [tray.code for tray in book.find_trays(text, **more)]  # type: ignore[arg-type]
+    return [tray.code for tray in book.find_trays(text, **more)]
 
 
 def test_pea_is_not_peat(mixed: Book) -> None:

@@ -22,7 +22,7 @@ A2;broccoli;Coir;02.11.2025;14.11.2025;0,6;188,5;;
 
 
 def read(text: str, **how: object) -> OldNotes:
-    return read_old_notes(text.encode(), **how)  # type: ignore[arg-type]
+    return read_old_notes(text.encode(), **how)
 
 
 def test_columns_are_known_by_their_headings_whatever_the_spelling() -> None:

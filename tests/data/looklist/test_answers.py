@@ -28,7 +28,7 @@ def said(kind: AnswerKind, **special: object) -> Answer:
         tray_id=TrayId(1), what=LookKind.LAGGING, since=LOOK.since, answer=kind, urgency=Urgency.SOON,
         size=12.0, answered_on=DAY,
     )  # fmt: skip
-    return replace(answer, **special)  # type: ignore[arg-type]
+    return replace(answer, **special)
 
 
 def shown(look: Look, answer: Answer, on: date = DAY) -> bool:

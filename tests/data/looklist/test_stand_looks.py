@@ -51,7 +51,7 @@ def rack(first: dict[int, dict[str, object]], **mates: object) -> list[DayNumber
 
 def told(photos: list[DayNumbers], trays: list[Tray] = TRAYS, **more: object) -> list[Look]:
     ordered = sorted(photos, key=lambda n: (n.tray_id, n.taken_at))
-    return list(looks(Morning(today=TODAY, trays=trays, numbers=ordered, **more)))  # type: ignore[arg-type]
+    return list(looks(Morning(today=TODAY, trays=trays, numbers=ordered, **more)))
 
 
 def only(list_: list[Look]) -> Look:

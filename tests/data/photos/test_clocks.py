@@ -308,14 +308,14 @@ def test_suspects_of_a_mended_photo_count_by_the_day_of_the_tray_it_is_found_to_
     white = [{"why": UNKNOWN_WHITE, "white": True, "confidence": 0.5}]
     note = a_note(phone, "a.jpg", tag=10, taken_at="2024-03-03T08:00:00", suspects=white)
     photo = bring(book, note).photo_id
-    before = book.score(photo).suspects[0]  # type: ignore[union-attr]
+    before = book.score(photo).suspects[0]
 
     book.mend_clock([photo], datetime(2026, 3, 3) - datetime(2024, 3, 3))
 
-    after = book.score(photo).suspects[0]  # type: ignore[union-attr]
+    after = book.score(photo).suspects[0]
     assert (after.confidence, after.why) != (before.confidence, before.why)
     book.undo()
-    assert book.score(photo).suspects[0] == before  # type: ignore[union-attr]
+    assert book.score(photo).suspects[0] == before
 
 
 # --- cameras

@@ -105,7 +105,7 @@ def die(_path: Path) -> Judged:
 
 def brought(paths: Sequence[Path], book: Book, farm: Farm, **more: object) -> dict[str, Fate]:
     score = more.pop("score", score_note)
-    fates = list(intake(paths, book, farm, CancelToken(), score=score, workers=farm.workers))  # type: ignore[arg-type]
+    fates = list(intake(paths, book, farm, CancelToken(), score=score, workers=farm.workers))
     assert len({path for path, _ in fates}) == len(fates)
     return {path.name: fate for path, fate in fates}
 
@@ -219,7 +219,7 @@ def scored_again(again: Again) -> Judged:
     """A newer version, on a worker."""
     judged = score_note(again.path)
     assert judged.score is not None
-    return replace(judged, score=a_score(judged.score.stand.coverage - 5.0, method="plain 2"))  # type: ignore[arg-type]
+    return replace(judged, score=a_score(judged.score.stand.coverage - 5.0, method="plain 2"))
 
 
 def test_a_farm_scores_kept_photos_again(book: Book, phone: Path, cluster: Cluster) -> None:
@@ -230,14 +230,14 @@ def test_a_farm_scores_kept_photos_again(book: Book, phone: Path, cluster: Clust
         done = dict(rescore_all(book, photos, farm, CancelToken(), score=scored_again))
 
     assert done == dict.fromkeys(photos, True)
-    assert [book.score(photo).coverage for photo in photos] == [55.0, 56.0]  # type: ignore[union-attr]
+    assert [book.score(photo).coverage for photo in photos] == [55.0, 56.0]
 
 
 def test_a_farm_that_is_lost_while_photos_are_scored_again_is_told(book: Book, phone: Path) -> None:
     photo = bring(book, a_note(phone, tag=10)).photo_id
 
     class Lost(Executor):
-        def submit(self, _fn: object, /, *_: object, **__: object) -> Future[Judged]:  # type: ignore[override]
+        def submit(self, _fn: object, /, *_: object, **__: object) -> Future[Judged]:
             future: Future[Judged] = Future()
             future.set_exception(FarmLost("tcp://nowhere:1"))
             return future

@@ -34,7 +34,7 @@ def newer(again: Again) -> Judged:
     if again.canopy is not None:
         coverage = 100.0 * float(decode_mask(again.canopy).mean())
     found_by = "hand" if again.by_hand else "station"
-    score = a_score(coverage, suspects=judged.score.suspects, method=NEW, found_by=found_by)  # type: ignore[arg-type]
+    score = a_score(coverage, suspects=judged.score.suspects, method=NEW, found_by=found_by)
     return replace(judged, score=score)
 
 
@@ -78,7 +78,7 @@ def test_all_photos_get_the_new_score_and_keep_the_old_one(
 
     assert stale_photos(book, NEW) == ()
     assert stale_photos(book, OLD) == ()
-    assert book.score(photos[0]).method == NEW  # type: ignore[union-attr]
+    assert book.score(photos[0]).method == NEW
     assert methods(book) == {NEW}
     assert [tile.coverage for tile in book.tiles()] == [85.0, 86.0, 87.0]
 
@@ -158,7 +158,7 @@ def test_a_frame_that_has_become_sure_counts(book: Book, phone: Path, pool: Exec
     fate = bring(book, a_note(phone, "unsure.jpg", tag=10, sure=0.2))
     assert fate.sentence.startswith("A1: the tray's rim")
     again(book, (fate.photo_id,), pool)
-    assert book.score(fate.photo_id).sure  # type: ignore[union-attr]
+    assert book.score(fate.photo_id).sure
     assert book.photo(fate.photo_id).sentence.startswith("A1, matched by its tag")
 
 
@@ -203,12 +203,12 @@ def test_only_a_few_photos_are_on_their_way_at_once(
 def test_words_on_suspects_go_into_the_new_score(book: Book, phone: Path, pool: Executor) -> None:
     two = [{"x_mm": 100.0, "y_mm": 50.0}, {"x_mm": 400.0, "y_mm": 200.0}]
     photo = bring(book, a_note(phone, tag=10, suspects=two)).photo_id
-    for suspect, word in zip(book.score(photo).suspects, (Said.MOLD, Said.NOT_MOLD), strict=True):  # type: ignore[union-attr]
+    for suspect, word in zip(book.score(photo).suspects, (Said.MOLD, Said.NOT_MOLD), strict=True):
         book.say(suspect.id, word)
 
     again(book, (photo,), pool)
 
-    assert [one.said for one in book.score(photo).suspects] == [Said.MOLD, Said.NOT_MOLD]  # type: ignore[union-attr]
+    assert [one.said for one in book.score(photo).suspects] == [Said.MOLD, Said.NOT_MOLD]
     assert book.tiles()[0].mold
 
 
@@ -216,19 +216,19 @@ def test_what_a_person_called_mold_stays_though_the_new_version_does_not_see_it(
     book: Book, phone: Path, pool: Executor
 ) -> None:
     photo = bring(book, a_note(phone, tag=10, suspects=[{}])).photo_id
-    book.say(book.score(photo).suspects[0].id, "mold")  # type: ignore[union-attr]
+    book.say(book.score(photo).suspects[0].id, "mold")
 
     def blind(again: Again) -> Judged:
         return replace(newer(again), score=a_score(50.0, method=NEW, suspects=[Patch(x_mm=400.0)]))
 
     again(book, (photo,), pool, blind)
 
-    assert sorted((one.x_mm, one.said) for one in book.score(photo).suspects) == [  # type: ignore[union-attr, type-var]
+    assert sorted((one.x_mm, one.said) for one in book.score(photo).suspects) == [
         (100.0, Said.MOLD),
         (400.0, None),
     ]
     assert book.tiles()[0].mold
-    (mold,) = (one for one in book.score(photo).suspects if one.said)  # type: ignore[union-attr]
+    (mold,) = (one for one in book.score(photo).suspects if one.said)
     book.say(mold.id, "not mold")
     assert not book.tiles()[0].mold
 
@@ -250,9 +250,9 @@ def test_corners_by_hand_and_a_drawn_canopy_hold(
     again(book, (hand, drawn), pool, looking)
 
     assert set(seen) == {(True, False), (False, True)}
-    assert book.score(drawn).coverage == 50.0  # type: ignore[union-attr]
-    assert book.score(drawn).mended  # type: ignore[union-attr]
-    assert not book.score(hand).mended  # type: ignore[union-attr]
+    assert book.score(drawn).coverage == 50.0
+    assert book.score(drawn).mended
+    assert not book.score(hand).mended
 
 
 def test_a_correction_of_a_photo_scored_again_since_is_not_taken_back_by_half(
@@ -302,4 +302,4 @@ def test_one_tray_of_a_new_version_is_compared_with_none_of_the_old(
     assert book.comparable([first.id]).method == NEW
     assert book.comparable([first.id, second.id]).method == OLD
     assert {point.method for point in book.peers(first.id)} == {OLD}
-    assert {day.score.method for day in book.days(first.id)} == {NEW}  # type: ignore[union-attr]
+    assert {day.score.method for day in book.days(first.id)} == {NEW}

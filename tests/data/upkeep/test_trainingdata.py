@@ -102,7 +102,7 @@ def test_a_real_photo_mended_on_the_left_is_measured_so_and_written(book: Book, 
     """From the photo to the numbers of the drawn canopy and to the training picture."""
     fate = book.keep(score_for_book(PHOTO), PHOTO)
     assert fate.photo_id is not None
-    labels = cv2.imread(str(book.pictures(fate.photo_id).labels), cv2.IMREAD_UNCHANGED)  # type: ignore[union-attr]
+    labels = cv2.imread(str(book.pictures(fate.photo_id).labels), cv2.IMREAD_UNCHANGED)
     before = canopy(labels)
     mask = before.copy()
     mask[:, :200] = True
@@ -110,7 +110,7 @@ def test_a_real_photo_mended_on_the_left_is_measured_so_and_written(book: Book, 
     mend_canopy(book, fate.photo_id, mask)
     list(write_training(book, tmp_path / "out", CancelToken()))
 
-    assert book.score(fate.photo_id).coverage == pytest.approx(100 * mask.mean(), abs=0.01)  # type: ignore[union-attr]
+    assert book.score(fate.photo_id).coverage == pytest.approx(100 * mask.mean(), abs=0.01)
     (entry,) = json.loads((tmp_path / "out" / "manifest.json").read_text())["photos"]
     taught = cv2.imread(str(tmp_path / "out" / entry["labels"]["file"]), cv2.IMREAD_UNCHANGED)
     assert np.array_equal(taught == NOT_KNOWN, mask & ~before)

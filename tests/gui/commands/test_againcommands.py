@@ -45,7 +45,7 @@ def test_photos_of_an_older_version_are_scored_again(
     assert "A1, matched by its tag" in told
     assert "1 of 1 photos scored again" in told
     with Book.open(folder) as book:
-        assert book.score(book.photos()[0].id).method == rescoring.present_method()  # type: ignore[union-attr]
+        assert book.score(book.photos()[0].id).method == rescoring.present_method()
 
 
 def test_a_photo_whose_original_is_gone_is_named(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:

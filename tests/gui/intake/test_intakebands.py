@@ -301,11 +301,11 @@ def test_another_shelf_can_be_looked_at_first_and_only_its_photos_shown(
     press(qtbot, intake, band.following)
     assert band.title.text() == "Shelf B (2 of 2)"
     press(qtbot, intake, band.look)
-    assert {intake.list.model.row(n).photo_id for n in range(3)} == set(photos[3:])  # type: ignore[union-attr]
+    assert {intake.list.model.row(n).photo_id for n in range(3)} == set(photos[3:])
     assert intake.list.model.rowCount() == 3
 
     press(qtbot, intake, band.yes)  # shelf A is left, and shown
-    assert {intake.list.model.row(n).photo_id for n in range(3)} == set(photos[:3])  # type: ignore[union-attr]
+    assert {intake.list.model.row(n).photo_id for n in range(3)} == set(photos[:3])
     press(qtbot, intake, band.yes)
     assert intake.list.model.rowCount() == 6
 
@@ -373,7 +373,7 @@ def test_the_question_is_the_one_main_action_of_the_screen(
 def newer(again: Again) -> Judged:
     judged = score_note(again.path)
     assert judged.score is not None
-    return replace(judged, score=a_score(judged.score.stand.coverage - 5.0, method=NEW))  # type: ignore[arg-type]
+    return replace(judged, score=a_score(judged.score.stand.coverage - 5.0, method=NEW))
 
 
 @pytest.fixture

@@ -93,7 +93,7 @@ def pages_of(path: Path) -> int:
 
 def a_report(*blocks: object, short: bool = False) -> Report:
     words = Sentence("Report of a trial of growing media, made on {day}.", day="1 May 2026")
-    return Report(title="A trial", subtitle=words, trial="A trial", short=short, blocks=blocks)  # type: ignore[arg-type]
+    return Report(title="A trial", subtitle=words, trial="A trial", short=short, blocks=blocks)
 
 
 # --- what stands in it

@@ -87,8 +87,8 @@ def drop(window: Window, *paths: Path) -> None:
 def named(dialog: QDialog, kind: type[QDialog], where: Path, name: str) -> None:
     """Fill in a name and a folder, and press Enter."""
     assert isinstance(dialog, kind)
-    dialog.where = where  # type: ignore[attr-defined]
-    dialog.name.setText(name)  # type: ignore[attr-defined]
+    dialog.where = where
+    dialog.name.setText(name)
     QTest.keyClick(dialog, Qt.Key.Key_Return)
 
 
@@ -581,7 +581,7 @@ def test_a_dropped_book_is_brought_in_and_a_folder_of_photos_goes_to_intake(
     qtbot.waitUntil(lambda: bool(shown))
 
     assert shown == [other]
-    assert ("bring in", [tmp_path / "phone"]) in window.screens["intake"].asked  # type: ignore[attr-defined]
+    assert ("bring in", [tmp_path / "phone"]) in window.screens["intake"].asked
 
 
 def test_without_a_book_only_what_needs_none_can_be_chosen(

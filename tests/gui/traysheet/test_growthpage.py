@@ -31,7 +31,7 @@ def a1(book: Book) -> TrayId:
 
 def a_weight(book: Book, grams: float = 900.0, day: int = 3, **special: object) -> NewReading:
     ordinary = {"kind": ReadingKind.WEIGHT, "taken_at": SOWN + timedelta(days=day), "tray_id": a1(book)}
-    return NewReading(**(ordinary | {"value": grams} | special))  # type: ignore[arg-type]
+    return NewReading(**(ordinary | {"value": grams} | special))
 
 
 @pytest.fixture

@@ -113,7 +113,7 @@ def test_the_place_that_lost_its_canopy_is_outlined_when_wanted(view: WipeView) 
 def test_moving_the_line_paints_only_between_its_old_and_its_new_place(view: WipeView) -> None:
     view.repaint()
     painted: list[int] = []
-    view.update = lambda *area: painted.append(area[0].width())  # type: ignore[method-assign]
+    view.update = lambda *area: painted.append(area[0].width())
 
     view.wipe_to(0.52)
 
