@@ -5,16 +5,21 @@ Out   `test_wanted`, `numbers_wanted`, `feed_wanted`, `limits_wanted`, `weekly_s
 Not   doing it (`screen.py`)
 """
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QMenu, QPushButton, QWidget
+from PySide6.QtGui import QAction, QResizeEvent
+from PySide6.QtWidgets import QLabel, QMenu, QPushButton, QWidget
 
 from data.medium.benchtest import BenchKind
 from gui.controls.flow import Flow
 from gui.controls.numberfield import NumberField
 from gui.language.plainhint import plain_hint
+from gui.style.palette import set_role
 
 __all__ = ["MaterialHead"]
+
+LONGEST = 20  # letters of a name for which room is held
 
 
 class MaterialHead(QWidget):
@@ -28,11 +33,13 @@ class MaterialHead(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.tests = QPushButton(self.tr("Test it"), self)
+        self.name = QLabel(self)  # whose numbers, tests and feed the buttons are
+        set_role(self.name, "title")
+        self.tests = QPushButton(self.tr("Test"), self)
         self.tests.setMenu(self._make_menu())
-        self.numbers = QPushButton(self.tr("Its numbers..."), self)
+        self.numbers = QPushButton(self.tr("Numbers..."), self)
         self.numbers.clicked.connect(self.numbers_wanted)
-        self.feed = QPushButton(self.tr("Its feed..."), self)
+        self.feed = QPushButton(self.tr("Feed..."), self)
         self.feed.clicked.connect(self.feed_wanted)
         self.must = QPushButton(self.tr("Limits..."), self)
         self.must.setToolTip(self.tr("What a medium must keep"))
@@ -41,8 +48,8 @@ class MaterialHead(QWidget):
             self.tr("Trays a week"), self.tr("trays a week"), least=1, most=10_000, parent=self
         )
         self.weekly.changed.connect(self.weekly_set)
-        row = Flow(self)
-        for part in (self.tests, self.numbers, self.feed, self.must, self.weekly):
+        row = self._row = Flow(self)
+        for part in (self.name, self.tests, self.numbers, self.feed, self.must, self.weekly):
             row.addWidget(part)
 
     def _make_menu(self) -> QMenu:
@@ -64,8 +71,29 @@ class MaterialHead(QWidget):
         if isinstance(action, QAction):
             self.test_wanted.emit(str(action.data()))
 
+    def show_media(self, media: Sequence[str]) -> None:
+        """Room for each name, so that no button moves from cell to cell."""
+        self.name.ensurePolished()
+        wide = self.name.fontMetrics().horizontalAdvance
+        most = LONGEST * self.fontMetrics().averageCharWidth()
+        self.name.setMinimumWidth(min(most, max((wide(name) for name in media), default=0)))
+        self._make_room()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """The name follows the width."""
+        super().resizeEvent(event)
+        self._make_room()
+
+    def _make_room(self) -> None:
+        """Without a row of its own for it the name is left to the panel beside the table."""
+        needed = self._row.sizeHint().width()
+        if self.name.isHidden():
+            needed += self._row.spacing() + max(self.name.sizeHint().width(), self.name.minimumWidth())
+        self.name.setVisible(needed <= self.width())
+
     def name_medium(self, medium: str) -> None:
         """Say of which medium the buttons are."""
+        self.name.setText(medium)
         for button, words in (
             (self.tests, self.tr("Test {medium}")),
             (self.numbers, self.tr("Numbers about {medium}")),

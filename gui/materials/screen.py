@@ -58,7 +58,9 @@ class Materials(Screen):
         self._empty = Teaching("materials", self.tr("Go to the Bench"), self)
         self._empty.teach(
             self.tr("No media yet"),
-            self.tr("Add a tray: its medium then stands here, with all that a photograph cannot see."),
+            self.tr(
+                "Add a tray on the Bench: its medium then stands here, with all that a photograph cannot see."
+            ),
         )
         self._empty.pressed.connect(self._to_bench)
         self._whole = QStackedWidget(self)
@@ -174,6 +176,7 @@ class Materials(Screen):
         if empty:
             return
         self.head.weekly.set(reading.trays_a_week)
+        self.head.show_media(reading.table.media)
         self.table.show_reading(reading)
         self._show_due()
         told = [f"{one.medium}: {kept_words(one.all_in_all)}" for one in reading.standing if reading.limits]

@@ -9,7 +9,7 @@ open circle from literature, open diamond a guess; a gap has none.
 """
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRectF, QSize, Qt, Signal, Slot
-from PySide6.QtGui import QColor, QFont, QPainter, QPen, QPolygonF
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPen, QPolygonF, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
@@ -25,6 +25,7 @@ from data.materials.reading import MaterialReading
 from data.materials.table import Origin
 from gui.language.plainhint import plain_hint
 from gui.language.spoken import spoken
+from gui.materials.headings import broken
 from gui.materials.view import CellWords, Line, cell_words, lines_of
 from gui.style.palette import Space, tokens_now
 
@@ -33,6 +34,8 @@ __all__ = ["MaterialTable", "draw_origin"]
 WORDS, IS_HEADING = Qt.ItemDataRole.UserRole, Qt.ItemDataRole.UserRole + 1
 SMALL = 0.88
 DOT = 9.0
+EDGES = 2 * Space.S + Space.XS  # px beside the words of a heading
+HEADS = 0.29  # of the width for the headings of rows, at most
 Index = QModelIndex | QPersistentModelIndex
 
 
@@ -63,6 +66,7 @@ class MaterialTable(QTableWidget):
         self.currentCellChanged.connect(self._moved)
         self._lines: tuple[Line, ...] = lines_of()
         self._media: tuple[str, ...] = ()
+        self._names: tuple[str, ...] = ()
         self.setRowCount(len(self._lines))
 
     def show_reading(self, reading: MaterialReading) -> None:
@@ -74,10 +78,13 @@ class MaterialTable(QTableWidget):
         self._media = table.media
         self.setColumnCount(len(table.media))
         trusted = self.tr("{medium}\ntrusted")
-        names = [trusted.format(medium=name) if name == table.trusted else name for name in table.media]
-        self.setHorizontalHeaderLabels(names)
+        self._names = tuple(
+            trusted.format(medium=name) if name == table.trusted else name for name in table.media
+        )
+        for at in range(len(self._names)):
+            self.setHorizontalHeaderItem(at, QTableWidgetItem())
         for number, line in enumerate(self._lines):
-            head = QTableWidgetItem(self._row_words(line))
+            head = QTableWidgetItem()
             if line.row is None:
                 font = QFont(self.font())
                 font.setBold(True)
@@ -107,11 +114,40 @@ class MaterialTable(QTableWidget):
         return spoken(line.row.words) + unit
 
     def fit(self) -> None:
-        """Rows as high as two lines of text; a column never narrower than its words."""
-        line = self.fontMetrics().height()
+        """Headings in as many lines as they need, beside and above."""
+        least = 13 * self.fontMetrics().averageCharWidth()  # px of a column
+        wide = self._fit_rows(least)
+        room = self.width() - wide - self.verticalScrollBar().sizeHint().width()
+        section = max(least, room // max(1, len(self._names))) - EDGES
+        self.horizontalHeader().setMinimumSectionSize(least)
+        for at, name in enumerate(self._names):
+            head = self.horizontalHeaderItem(at)
+            if head is not None:
+                head.setText(broken(name, section, self.fontMetrics().horizontalAdvance))
+
+    def _fit_rows(self, least: int) -> int:
+        """Rows as high as their headings, or as two lines and their edges; how wide the headings are, px."""
+        bold = QFont(self.font())
+        bold.setBold(True)
+        measure, line = QFontMetrics(bold).horizontalAdvance, self.fontMetrics().height()
+        words = [self._row_words(one) for one in self._lines]
+        longest = max(measure(part) for one in words for part in one.split("\n"))
+        wide = min(longest + EDGES, max(least, round(HEADS * self.width())))
+        self.verticalHeader().setFixedWidth(wide)
         for number, one in enumerate(self._lines):
-            self.setRowHeight(number, round(1.6 * line) if one.row is None else round(2.8 * line))
-        self.horizontalHeader().setMinimumSectionSize(13 * self.fontMetrics().averageCharWidth())
+            text = broken(words[number], wide - EDGES, measure)
+            lines = 1.6 if one.row is None else max(2.8, 1.5 + text.count("\n"))
+            self.setRowHeight(number, round(lines * line))
+            head = self.verticalHeaderItem(number)
+            if head is not None:
+                head.setText(text)
+        return wide
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Headings follow the width."""
+        super().resizeEvent(event)
+        if event.size().width() != event.oldSize().width():
+            self.fit()
 
     @Slot()
     def _moved(self) -> None:
@@ -173,7 +209,10 @@ class _Painter(QStyledItemDelegate):
         painter.setFont(small)
         painter.setPen(QColor(tokens.soft_ink))
         room = inner.adjusted(DOT + Space.S, line, 0, 0)
-        text = painter.fontMetrics().elidedText(words.below, Qt.TextElideMode.ElideRight, int(room.width()))
+        metrics, below = painter.fontMetrics(), words.below
+        if metrics.horizontalAdvance(below) > room.width():
+            below = below.rpartition(", ")[0] or below  # how many of what: the panel says it, too
+        text = metrics.elidedText(below, Qt.TextElideMode.ElideRight, int(room.width()))
         painter.drawText(room, int(Qt.AlignmentFlag.AlignTop), text)
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:

@@ -3014,15 +3014,15 @@
     <context>
         <name>MaterialHead</name>
         <message>
-            <source>Test it</source>
+            <source>Test</source>
             <translation>Prüfen</translation>
         </message>
         <message>
-            <source>Its numbers...</source>
+            <source>Numbers...</source>
             <translation>Zahlen...</translation>
         </message>
         <message>
-            <source>Its feed...</source>
+            <source>Feed...</source>
             <translation>Düngung...</translation>
         </message>
         <message>
@@ -3118,7 +3118,8 @@
         <message>
             <source>{medium}
 trusted</source>
-            <translation>{medium} (bewährt)</translation>
+            <translation>{medium}
+(bewährt)</translation>
         </message>
     </context>
     <context>
@@ -3132,8 +3133,8 @@ trusted</source>
             <translation>Noch keine Substrate</translation>
         </message>
         <message>
-            <source>Add a tray: its medium then stands here, with all that a photograph cannot see.</source>
-            <translation>Eine Schale hinzufügen: ihr Substrat steht dann hier, mit allem, was ein Foto nicht sehen kann.</translation>
+            <source>Add a tray on the Bench: its medium then stands here, with all that a photograph cannot see.</source>
+            <translation>Im Regal eine Schale hinzufügen: ihr Substrat steht dann hier, mit allem, was ein Foto nicht sehen kann.</translation>
         </message>
         <message>
             <source>CO2e is a screening estimate: no certified assessment. There is no grand total.</source>
@@ -4514,7 +4515,7 @@ trusted</source>
         <name>PlanSummary</name>
         <message>
             <source>kept</source>
-            <translation>behalten</translation>
+            <translation>festgehalten</translation>
         </message>
         <message>
             <source>versions</source>

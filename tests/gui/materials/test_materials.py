@@ -16,6 +16,7 @@ from data.medium.benchtest import BenchKind
 from gui.materials.benchassistant import BenchAssistant
 from gui.materials.factordialog import FactorDialog
 from gui.materials.feeddialog import FeedDialog
+from gui.materials.headings import broken
 from gui.materials.limitsdialog import LimitsDialog
 from gui.materials.screen import Materials
 from gui.materials.view import cell_words, lines_of, row_of
@@ -66,6 +67,48 @@ def test_no_medium_needs_sideways_scrolling_in_the_least_window_with_large_lette
         assert place.table.horizontalScrollBar().maximum() == 0
     finally:
         dress(qapp, Scheme.LIGHT)
+
+
+def test_no_heading_is_cut_in_the_least_window_with_large_letters(
+    place: Materials, qapp: QApplication
+) -> None:
+    dress(qapp, Scheme.LIGHT, 150)
+    try:
+        place.redress()
+        qapp.processEvents()
+        table = place.table
+        wide = table.fontMetrics().horizontalAdvance
+        for at in range(table.columnCount()):
+            for line in table.horizontalHeaderItem(at).text().split("\n"):
+                assert wide(line) < table.columnWidth(at), line
+        for at in range(table.rowCount()):
+            lines = table.verticalHeaderItem(at).text().split("\n")
+            assert max(map(wide, lines)) < table.verticalHeader().width(), lines
+            assert len(lines) * table.fontMetrics().lineSpacing() <= table.rowHeight(at), lines
+    finally:
+        dress(qapp, Scheme.LIGHT)
+
+
+@pytest.mark.parametrize(
+    ("words", "width", "lines"),
+    [
+        ("peat mix", 20, "peat mix"),
+        ("peat mix", 7, "peat\nmix"),
+        ("peat mix\ntrusted", 20, "peat mix\ntrusted"),
+        ("longer than it may be", 6, "longer\nthan\nit may\nbe"),
+        ("", 5, ""),
+    ],
+)
+def test_headings_break_between_words_and_lose_none(words: str, width: int, lines: str) -> None:
+    assert broken(words, width, len) == lines
+
+
+def test_the_buttons_say_of_which_medium_they_are(place: Materials) -> None:
+    place.resize(1366, 560)
+    place.table.choose("capacity", "coir")
+
+    assert place.head.name.isVisible()
+    assert place.head.name.text() == "coir"
 
 
 def test_arrow_keys_lead_from_cell_to_cell_and_the_panel_follows(place: Materials, qtbot: QtBot) -> None:
