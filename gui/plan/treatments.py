@@ -5,6 +5,7 @@ Out   crops with the day they are read, media with the trusted one, the other fa
 Not   how many trays (`trays.py`)
 """
 
+from collections.abc import Mapping
 from dataclasses import replace
 
 from PySide6.QtCore import Slot
@@ -204,13 +205,11 @@ class TreatmentsPage(PlanPage):
                 button.setChecked(checked)
                 button.blockSignals(False)
 
-    def _show_same(self, same: object, varies: str) -> None:
-        draft = self._draft
-        assert draft is not None
-        text = draft.same.get("feed", "")
+    def _show_same(self, same: Mapping[str, str], varies: str) -> None:
+        text = same.get("feed", "")
         if self.feed.text() != text:
             self.feed.setText(text)
-        self.watering.setCurrentIndex(max(0, self.watering.findData(draft.same.get("watering", "bottom"))))
+        self.watering.setCurrentIndex(max(0, self.watering.findData(same.get("watering", "bottom"))))
         fields: tuple[tuple[QWidget, str], ...] = (
             (self.feed, "feed"),
             (self._feed_word, "feed"),

@@ -80,11 +80,7 @@ CHANGES: tuple[tuple[str, Callable[[Picture], Picture], int], ...] = (
     ("blur, sd 2 px", lambda p: blurred(p, 2.0), 92),
     ("noise, sd 5", lambda p: noisy(p, 5.0), 92),
     ("strong JPEG, quality 50", lambda p: p, 50),
-    (
-        "warmer, darker, blurred, noisy",
-        lambda p: noisy(blurred(CHANGES[4][1](CHANGES[1][1](p)), 1.0), 4.0),
-        80,
-    ),
+    ("warmer, darker, blurred, noisy", all_at_once, 80),
 )
 TURNS = (("camera turned 4 degrees", lambda p: turned(p, 4.0), 92),)
 
