@@ -66,7 +66,7 @@ class Corrections(SuspectBook):
         Parameters
         ----------
         canopy : PNG of the whole canopy, black and white, as large as the labels.
-        judged : the photo scored with that canopy (`judged.mend_again`).
+        judged : the photo scored with that canopy (`judged.score_again`).
         """
         row = self.photo(photo_id)
         if judged.score is None:
