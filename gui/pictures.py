@@ -33,6 +33,7 @@ __all__ = ["PictureView"]
 
 STEP = 1.25  # one notch of the wheel, one press of + or -
 PUSH = 60.0  # window pixels that an arrow key moves the picture
+LEAST_SIZE = (200, 100)  # px: what is left in the least window with large letters
 KEYS_OF_LAYERS = dict(zip((Qt.Key.Key_1, Qt.Key.Key_2, Qt.Key.Key_3, Qt.Key.Key_4), Layer, strict=True))
 ARROWS = {
     Qt.Key.Key_Left: (1, 0),
@@ -59,7 +60,7 @@ class PictureView(QWidget):
         self._description = ""
         self._dragged_from: QPointF | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setMinimumSize(240, 160)
+        self.setMinimumSize(*LEAST_SIZE)
         self.setAccessibleName(self.tr("Picture of the tray"))
         self.grabGesture(Qt.GestureType.PinchGesture)
 

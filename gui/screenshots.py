@@ -152,6 +152,8 @@ def _take_verdict(window: "Window", folder: Path, end: str) -> None:
 
     verdict = window.screens["verdict"]
     assert isinstance(verdict, Verdict)
+    if verdict.state.found is None:
+        return
     bar = verdict.page.verticalScrollBar()
     for number, share in enumerate((0.5, 1.0), 2):
         verdict.page.how.open_up(share == 1.0)

@@ -124,7 +124,7 @@ class QuickLine(QWidget):
         elif len(chosen) == 1:
             words = self.tr("for {code}, where no tray is typed").format(code=chosen[0].code)
         else:
-            words = self.tr("for the {count} chosen trays").format(count=len(chosen))
+            words = self.tr("for the {count} chosen trays, where no tray is typed").format(count=len(chosen))
         self.target.setText(words)
 
     @property

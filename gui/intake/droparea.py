@@ -70,6 +70,14 @@ class DropArea(QWidget):
         set_role(self.title, "title")
         set_role(self.files, "rack-main")
         self._picture = QLabel(self)
+        self.no_trays = wrapped(
+            self.tr(
+                "This book has no trays yet. Add them on the Bench first, or plan a trial and sow it: then "
+                "photos find their trays."
+            ),
+            self,
+            "notice",
+        )
         self.words.setText(
             self.tr(
                 "Each photo gets a row here that says what became of it: matched to a tray by its tag or by "
@@ -81,7 +89,7 @@ class DropArea(QWidget):
         middle = QVBoxLayout(inner)
         middle.setContentsMargins(0, 0, 0, 0)
         middle.setSpacing(Space.M)
-        for part in (self._picture, self.title, self.words):
+        for part in (self._picture, self.title, self.words, self.no_trays):
             middle.addWidget(part)
         middle.addSpacing(Space.S)
         middle.addLayout(buttons)
@@ -125,7 +133,9 @@ class DropArea(QWidget):
     def redress(self) -> None:
         """The drawing in the ink of the scheme."""
         if self._large:
-            self._picture.setPixmap(icon("intake").pixmap(QSize(48, 48), self.devicePixelRatioF()))
+            self._picture.setPixmap(
+                icon("intake", tokens_now().accent).pixmap(QSize(48, 48), self.devicePixelRatioF())
+            )
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """The dashed frame that says: drop here."""

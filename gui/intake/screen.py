@@ -229,6 +229,7 @@ class Intake(Screen):
     def show_state(self, state: IntakeState) -> None:
         """Show this, whatever was shown before."""
         self._state = state
+        self.empty.no_trays.setVisible(self.reading is not None and not self.reading.trays)
         self._show_bands()
         self.list.show_state(state)
         if not self.corners.is_asked or self._stack.currentWidget() is not self.corners:

@@ -1122,6 +1122,10 @@
             <translation>Fotos oder einen Ordner irgendwohin ziehen, oder</translation>
         </message>
         <message>
+            <source>This book has no trays yet. Add them on the Bench first, or plan a trial and sow it: then photos find their trays.</source>
+            <translation>In diesem Buch ist noch keine Schale. Erst Schalen im Regal hinzufügen, oder einen Versuch planen und säen: dann finden Fotos ihre Schalen.</translation>
+        </message>
+        <message>
             <source>Each photo gets a row here that says what became of it: matched to a tray by its tag or by the order of your walk, or what it still needs from you. A photo shows one tray from above, with its whole rim. Photos are copied into the book; your files stay as they are.</source>
             <translation>Jedes Foto bekommt hier eine Zeile, die sagt, was aus ihm wurde: einer Schale zugeordnet durch ihr Schild oder die Reihenfolge des Rundgangs, oder was es noch braucht. Ein Foto zeigt eine Schale von oben, mit ihrem ganzen Rand. Fotos werden in das Buch kopiert; die Dateien selbst bleiben, wie sie sind.</translation>
         </message>
@@ -4884,8 +4888,8 @@ trusted</source>
             <translation>für {code}, wenn keine Schale genannt ist</translation>
         </message>
         <message>
-            <source>for the {count} chosen trays</source>
-            <translation>für die {count} gewählten Schalen</translation>
+            <source>for the {count} chosen trays, where no tray is typed</source>
+            <translation>für die {count} gewählten Schalen, wenn keine Schale genannt ist</translation>
         </message>
         <message>
             <source>Tray and number in {unit}</source>

@@ -9,7 +9,7 @@ from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from gui.style.icon import icon
-from gui.style.palette import Space, set_role
+from gui.style.palette import Space, set_role, tokens_now
 from gui.style.words import wrapped
 
 __all__ = ["SheetEmpty"]
@@ -65,4 +65,6 @@ class SheetEmpty(QFrame):
 
     def redress(self) -> None:
         """The drawing in the colour of the scheme."""
-        self._picture.setPixmap(icon("traysheet").pixmap(QSize(48, 48), self.devicePixelRatioF()))
+        self._picture.setPixmap(
+            icon("traysheet", tokens_now().accent).pixmap(QSize(48, 48), self.devicePixelRatioF())
+        )

@@ -57,6 +57,18 @@ def test_an_empty_book_teaches_what_will_stand_here(intake: Intake) -> None:
     assert intake.empty.title.text() == "Drop photos or a folder anywhere in this window"
 
 
+def test_a_book_without_trays_says_that_they_come_first(intake: Intake, qtbot: QtBot, tmp_path: Path) -> None:
+    qtbot.waitUntil(lambda: intake.reading is not None)
+    assert intake.empty.no_trays.isHidden()
+
+    with Book.create(tmp_path / "new") as new:
+        intake.open_book(new)
+        qtbot.waitUntil(lambda: intake.reading is not None)
+
+        assert intake.empty.no_trays.isVisible()
+        intake.open_book(None)
+
+
 def test_each_photo_gets_its_fate(intake: Intake, qtbot: QtBot, tmp_path: Path) -> None:
     brought(
         intake,
