@@ -113,9 +113,10 @@ class OldNotesAssistant(QDialog):
             self._look()
 
     @Slot(int, object)
-    def _change_column(self, number: int, field: Field | None) -> None:
+    def _change_column(self, number: int, name: str | None) -> None:
         """Two columns cannot be one thing: the other one goes into the note."""
         if self._fields is not None:
+            field = None if name is None else Field(name)
             taken = [None if one is field else one for one in self._fields]
             taken[number] = field
             self._fields = tuple(taken)
