@@ -8,7 +8,14 @@ Not   what can be chosen (`logs/preview.py`, `oldnotes/preview.py`)
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtWidgets import QAbstractItemView, QComboBox, QHeaderView, QTableWidget, QTableWidgetItem, QWidget
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QComboBox,
+    QHeaderView,
+    QTableWidget,
+    QTableWidgetItem,
+    QWidget,
+)
 
 from gui.style.palette import Space, set_role
 

@@ -25,8 +25,7 @@ from data.upkeep.logkeeping import keep_sheet
 from gui.controls.progress import count_words
 from gui.language.spoken import begun, spoken
 from gui.logs.form import LogForm
-from gui.logs.view import MOST_BAD, Looked, kept_words, look_at_log, read_words, with_place
-from gui.style.palette import set_role
+from gui.logs.view import Looked, kept_words, look_at_log, read_words, with_place
 from gui.work import Job, Report, Work
 
 __all__ = ["LogAssistant"]
@@ -79,7 +78,7 @@ class LogAssistant(QDialog):
             content = path.read_bytes() if data is None else data
             return content, look_at_log(book, content, path.name, read_as, asked, _step(token, report))
 
-        self._begin(self.tr("Reading {file}.").format(file=path.name))
+        self.form.begin(self.tr("Reading {file}.").format(file=path.name))
         self._job = self._work.start(task)
         self._job.progressed.connect(self._show_progress)
         self._job.finished.connect(self._show)
@@ -97,11 +96,11 @@ class LogAssistant(QDialog):
             words = spoken(sheet.sentence)
             if self.looked is None:
                 self.form.show_nothing()
-            self._say(words, "alarm")
+            self.form.say(words, "alarm")
             return
         self.looked = looked
         self.form.show_sheet(sheet)
-        self._say("\n".join([read_words(sheet), *(spoken(note) for note in sheet.notes)]), "soft")
+        self.form.say("\n".join([read_words(sheet), *(spoken(note) for note in sheet.notes)]), "soft")
         self._show_questions(sheet)
         self._show_bad(looked)
         self.form.count.setText(kept_words(looked))
@@ -129,19 +128,14 @@ class LogAssistant(QDialog):
         self.form.show_questions(rows)
 
     def _show_bad(self, looked: Looked) -> None:
-        count = len(looked.bad)
-        lines = [
+        lines = (
             self.tr("Line {line}: {why} ({text})").format(
                 line=row.line, why=spoken(row.reason), text=row.text[:60]
             )
-            for row in looked.bad[:MOST_BAD]
-        ]
-        if count > MOST_BAD:
-            lines.append(self.tr("... and {n} more").format(n=count - MOST_BAD))
-        self.form.fold.setText(self.tr("Rows that are not kept: {n}").format(n=count))
-        self.form.fold.setVisible(count > 0)
-        self.bad.setPlainText("\n".join(lines))
-        self.bad.setVisible(count > 0 and self.form.unfolded)
+            for row in looked.bad
+        )
+        count = len(looked.bad)
+        self.form.show_bad(self.tr("Rows that are not kept: {n}").format(n=count), lines, count)
 
     # --- answers
 
@@ -181,7 +175,7 @@ class LogAssistant(QDialog):
             return keep_sheet(book, sheet, _step(token, report))[0]  # cancelled within the transaction
 
         self._keeping = True
-        self._begin(self.tr("Keeping the readings."))
+        self.form.begin(self.tr("Keeping the readings."))
         self.form.freeze(True)
         self.form.leave.setFocus()
         self._job = self._work.start(task, self.tr("Keeping the readings."), whole=True)
@@ -199,12 +193,12 @@ class LogAssistant(QDialog):
         self.form.bar.setRange(0, job.total)
         self.form.bar.setValue(job.done)
         words = self.tr("Keeping the readings: {count}.") if self._keeping else self.tr("Reading: {count}.")
-        self._say(words.format(count=count_words(job)), "soft")
+        self.form.say(words.format(count=count_words(job)), "soft")
 
     @Slot()
     def _cancelled(self) -> None:
         self._end_keeping()
-        self._say(self.tr("Stopped; nothing of the file was kept."), "soft")
+        self.form.say(self.tr("Stopped; nothing of the file was kept."), "soft")
         self.form.keep.setEnabled(True)
 
     def _end_keeping(self) -> None:
@@ -223,25 +217,19 @@ class LogAssistant(QDialog):
     def _fail(self, error: Exception) -> None:
         self._end_keeping()
         if isinstance(error, BookError):
-            self._say(spoken(error), "alarm")
+            self.form.say(spoken(error), "alarm")
         elif self._data is None:
-            self._say(
+            self.form.say(
                 self.tr("{file} cannot be opened, or is too large.").format(file=self._path.name), "alarm"
             )
         else:
-            self._say(self.tr("This did not work; nothing was kept."), "alarm")
+            self.form.say(self.tr("This did not work; nothing was kept."), "alarm")
 
     # --- the state of the work
 
-    def _begin(self, words: str) -> None:
-        self._say(words, "soft")
-        self.form.bar.show()
-        self.form.keep.setEnabled(False)
-
     def _rest(self) -> None:
         self._job = None
-        self.form.bar.hide()
-        self.form.bar.setRange(0, 0)
+        self.form.rest()
 
     def _stop(self) -> None:
         self._asked += 1
@@ -253,14 +241,10 @@ class LogAssistant(QDialog):
         """Leave nothing running; while readings are kept this cancels it, and the assistant stays."""
         if self._keeping and self._job is not None:
             self._job.cancel()
-            self._say(self.tr("Stopping; nothing of the file is kept."), "soft")
+            self.form.say(self.tr("Stopping; nothing of the file is kept."), "soft")
             return
         self._stop()
         super().done(result)
-
-    def _say(self, words: str, role: str) -> None:
-        set_role(self.form.said, role)
-        self.form.said.setText(words)
 
 
 def _step(token: CancelToken, report: Report) -> Step:

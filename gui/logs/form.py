@@ -7,7 +7,7 @@ Not   what a change does (`assistant.py`)
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
@@ -16,10 +16,7 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QLineEdit,
-    QPlainTextEdit,
-    QProgressBar,
     QPushButton,
-    QToolButton,
     QVBoxLayout,
     QWidget,
 )
@@ -27,7 +24,7 @@ from PySide6.QtWidgets import (
 from data.book import Book
 from data.logs.sheet import LogSheet
 from data.logs.times import DateOrder
-from gui.controls.rolling import rolling
+from gui.controls.fileform import FileForm
 from gui.language.spoken import begun, spoken
 from gui.logs.preview import LogPreview
 from gui.logs.view import DELIMITERS, delimiter_words, place_of
@@ -37,22 +34,13 @@ from gui.style.words import wrapped
 __all__ = ["LogForm"]
 
 
-class LogForm(QWidget):
+class LogForm(FileForm):
     """Everything that is seen of one file."""
 
     changed = Signal(str, object)
 
     def __init__(self, book: Book, dialog: QDialog) -> None:
         super().__init__(dialog)
-        self.said, self.count = QLabel(self), QLabel(self)
-        for label in (self.said, self.count):
-            label.setWordWrap(True)
-            label.setTextFormat(Qt.TextFormat.PlainText)
-            label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        self.bar = QProgressBar(self)
-        self.bar.setRange(0, 0)
-        self.bar.setTextVisible(False)
-        self.bar.setAccessibleName(self.tr("At work on the file"))
         self.delimiter = self._combo("delimiter", [(delimiter_words(one), one) for one in DELIMITERS])
         self.decimal = self._combo("decimal", [(self.tr("point, 20.5"), "."), (self.tr("comma, 20,5"), ",")])
         orders = [(begun(spoken(one)), one) for one in DateOrder]
@@ -65,13 +53,9 @@ class LogForm(QWidget):
         self.questions = QFrame(self)
         set_role(self.questions, "band-notice")
         self._rows = QVBoxLayout(self.questions)
-        self._make_bad_rows()
-        self.leave, self.keep = QPushButton(self.tr("Leave"), self), QPushButton(self.tr("Keep"), self)
-        self.leave.setAutoDefault(False)
-        self.keep.setDefault(True)
-        self.keep.setEnabled(False)
-        set_role(self.keep, "main")
-        self._lay_out(dialog)
+        self.make_end(self.tr("Rows that are not kept, and why"))
+        self._make_choices()
+        self.lay_out(dialog, (self.questions, self.choices, self.preview), 36, 640)
         self.show_nothing()
 
     def _places(self, book: Book) -> list[tuple[str, object]]:
@@ -83,18 +67,6 @@ class LogForm(QWidget):
         places += [(self.tr("tray {code}").format(code=one.code), ("tray", one.code)) for one in trays]
         return places
 
-    def _make_bad_rows(self) -> None:
-        self.fold = QToolButton(self)
-        self.fold.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
-        self.fold.setArrowType(Qt.ArrowType.RightArrow)
-        self.fold.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.fold.clicked.connect(self._fold)
-        set_role(self.fold, "quiet")
-        self.bad = QPlainTextEdit(self)
-        self.bad.setReadOnly(True)
-        self.bad.setTabChangesFocus(True)
-        self.bad.setAccessibleName(self.tr("Rows that are not kept, and why"))
-
     def _combo(self, what: str, choices: Sequence[tuple[str, object]]) -> QComboBox:
         combo = QComboBox(self)
         for words, value in choices:
@@ -102,25 +74,6 @@ class LogForm(QWidget):
         combo.setProperty("what", what)
         combo.activated.connect(self._choose)
         return combo
-
-    def _lay_out(self, dialog: QDialog) -> None:
-        self._make_choices()
-        self.bad.setMinimumHeight(self.fontMetrics().height() * 5)
-        parts = (self.said, self.bar, self.questions, self.choices, self.preview, self.fold, self.bad)
-        buttons = QHBoxLayout()
-        buttons.addWidget(self.count, 1)
-        buttons.addWidget(self.leave)
-        buttons.addWidget(self.keep)
-        rows = QVBoxLayout(self)
-        rows.setContentsMargins(0, 0, 0, 0)
-        rows.setSpacing(Space.M)
-        rows.addWidget(rolling(self, parts), 1)
-        rows.addLayout(buttons)
-        whole = QVBoxLayout(dialog)
-        whole.setContentsMargins(Space.L, Space.L, Space.L, Space.L)
-        whole.addWidget(self)
-        letter = self.fontMetrics().averageCharWidth()
-        dialog.resize(min(letter * 130, 980), min(self.fontMetrics().height() * 36, 640))
 
     def _make_choices(self) -> None:
         self.choices = QWidget(self)
@@ -193,16 +146,6 @@ class LogForm(QWidget):
                 beside.addWidget(button)
             self._rows.addWidget(row)
         self.questions.setVisible(bool(rows))
-
-    @property
-    def unfolded(self) -> bool:
-        """Whether the rows that are not kept are listed."""
-        return self.fold.arrowType() is Qt.ArrowType.DownArrow
-
-    @Slot()
-    def _fold(self) -> None:
-        self.fold.setArrowType(Qt.ArrowType.RightArrow if self.unfolded else Qt.ArrowType.DownArrow)
-        self.bad.setVisible(self.unfolded)
 
     # --- changing
 

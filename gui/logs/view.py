@@ -29,7 +29,6 @@ DELIMITERS = (",", ";", "\t", "|")
 KINDS = tuple(UNITS)
 WARM = {ReadingKind.AIR_TEMPERATURE, ReadingKind.MEDIUM_TEMPERATURE}
 MOST_NAMED = 4  # trays
-MOST_BAD = 200  # rows that are listed; the others are counted
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

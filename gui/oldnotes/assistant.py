@@ -68,7 +68,7 @@ class OldNotesAssistant(QDialog):
             token.check()
             return content, look_at_notes(book, content, fields, order, asked)
 
-        self._begin(self.tr("Reading {file}.").format(file=path.name))
+        self.form.begin(self.tr("Reading {file}.").format(file=path.name))
         self._job = self._work.start(task)
         self._job.finished.connect(self._show)
         self._job.failed.connect(self._fail)
@@ -136,7 +136,7 @@ class OldNotesAssistant(QDialog):
             return len(book.keep_old_notes(notes, name))
 
         self._keeping = True
-        self._begin(self.tr("Keeping the trays."))
+        self.form.begin(self.tr("Keeping the trays."))
         self._job = self._work.start(task)
         self._job.finished.connect(self._kept)
         self._job.failed.connect(self._fail)
@@ -163,14 +163,9 @@ class OldNotesAssistant(QDialog):
 
     # --- the state of the work
 
-    def _begin(self, words: str) -> None:
-        self.form.say(words, "soft")
-        self.form.bar.show()
-        self.form.keep.setEnabled(False)
-
     def _rest(self) -> None:
         self._job = None
-        self.form.bar.hide()
+        self.form.rest()
 
     def _stop(self) -> None:
         self._asked += 1

@@ -1508,6 +1508,25 @@
         </message>
     </context>
     <context>
+        <name>FileForm</name>
+        <message>
+            <source>At work on the file</source>
+            <translation>Die Datei ist in Arbeit</translation>
+        </message>
+        <message>
+            <source>Leave</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behalten</translation>
+        </message>
+        <message>
+            <source>... and {n} more</source>
+            <translation>... und {n} weitere</translation>
+        </message>
+    </context>
+    <context>
         <name>Following</name>
         <message>
             <source>Taken back: {what}</source>
@@ -2613,10 +2632,6 @@
             <translation>Zeile {line}: {why} ({text})</translation>
         </message>
         <message>
-            <source>... and {n} more</source>
-            <translation>... und {n} weitere</translation>
-        </message>
-        <message>
             <source>Rows that are not kept: {n}</source>
             <translation>Zeilen, die nicht behalten werden: {n}</translation>
         </message>
@@ -2652,10 +2667,6 @@
     <context>
         <name>LogForm</name>
         <message>
-            <source>At work on the file</source>
-            <translation>Die Datei ist in Arbeit</translation>
-        </message>
-        <message>
             <source>point, 20.5</source>
             <translation>Punkt, 20.5</translation>
         </message>
@@ -2672,12 +2683,8 @@
             <translation>die des Regals</translation>
         </message>
         <message>
-            <source>Leave</source>
-            <translation>Abbrechen</translation>
-        </message>
-        <message>
-            <source>Keep</source>
-            <translation>Behalten</translation>
+            <source>Rows that are not kept, and why</source>
+            <translation>Zeilen, die nicht behalten werden, und warum</translation>
         </message>
         <message>
             <source>as the columns say</source>
@@ -2690,10 +2697,6 @@
         <message>
             <source>tray {code}</source>
             <translation>Schale {code}</translation>
-        </message>
-        <message>
-            <source>Rows that are not kept, and why</source>
-            <translation>Zeilen, die nicht behalten werden, und warum</translation>
         </message>
         <message>
             <source>Between columns</source>
@@ -2717,6 +2720,10 @@
         </message>
         <message>
             <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Leave</source>
             <translation>Abbrechen</translation>
         </message>
     </context>
@@ -3996,24 +4003,8 @@ trusted</source>
     <context>
         <name>OldNotesForm</name>
         <message>
-            <source>At work on the file</source>
-            <translation>Die Datei ist in Arbeit</translation>
-        </message>
-        <message>
             <source>Lines that are not kept, and why</source>
             <translation>Zeilen, die nicht behalten werden, und warum</translation>
-        </message>
-        <message>
-            <source>Leave</source>
-            <translation>Abbrechen</translation>
-        </message>
-        <message>
-            <source>Keep</source>
-            <translation>Behalten</translation>
-        </message>
-        <message>
-            <source>... and {n} more</source>
-            <translation>... und {n} weitere</translation>
         </message>
         <message>
             <source>Lines that are not kept: {n}</source>
