@@ -1,11 +1,8 @@
 """Scoring by eye: no name is seen, every score is kept at once, and one can leave and go on."""
 
-from collections.abc import Iterator
-from pathlib import Path
-
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLabel
+from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
 from data.trial import MeasureKind
@@ -14,27 +11,19 @@ from gui.verdict.blindstart import BlindStart
 from gui.verdict.blindview import first_open
 from gui.verdict.blindwindow import BlindWindow
 from gui.verdict.screen import Verdict
-from gui.work import Work
 from tests.data.trialrack import TRIAL, WORSE, Rack
-from tests.gui.verdict.test_verdict import read, settle
+from tests.gui.verdict.opened import read, settle
 
 
 @pytest.fixture
-def rack(tmp_path: Path, work: Work) -> Iterator[Rack]:
-    made = Rack(tmp_path)
-    made.shoot_all(WORSE)
-    yield made
-    work.stop_all()
-    made.book.close()
+def rack(rack: Rack) -> Rack:
+    rack.shoot_all(WORSE)
+    return rack
 
 
 @pytest.fixture
-def screen(qtbot: QtBot, dressed: QApplication, work: Work, rack: Rack) -> Verdict:
-    made = Verdict(work)
-    qtbot.addWidget(made)
-    made.resize(1366, 640)
-    made.show()
-    return read(made, rack.book, qtbot)
+def screen(screen: Verdict, rack: Rack, qtbot: QtBot) -> Verdict:
+    return read(screen, rack.book, qtbot)
 
 
 def window_of(screen: Verdict) -> BlindWindow:

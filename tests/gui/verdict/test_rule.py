@@ -1,6 +1,5 @@
 """Limits and weights: tried on the grower's own trays, kept only with the plan and a reason."""
 
-from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
 
@@ -17,27 +16,20 @@ from gui.verdict.screen import PAGE, Verdict
 from gui.work import Work
 from tests.data.builders import a_tray
 from tests.data.trialrack import TRIAL, WORSE, Rack
-from tests.gui.verdict.test_verdict import read, settle
+from tests.gui.verdict.opened import read, settle
 
 
 @pytest.fixture
-def rack(tmp_path: Path, work: Work) -> Iterator[Rack]:
-    made = Rack(tmp_path)
-    made.shoot_all(WORSE)
-    yield made
-    work.stop_all()
-    made.book.close()
+def rack(rack: Rack) -> Rack:
+    rack.shoot_all(WORSE)
+    return rack
 
 
 @pytest.fixture
-def screen(qtbot: QtBot, dressed: QApplication, work: Work, rack: Rack) -> Verdict:
-    made = Verdict(work)
-    qtbot.addWidget(made)
-    made.resize(1366, 640)
-    made.show()
-    read(made, rack.book, qtbot)
-    qtbot.mouseClick(made.head.rule, Qt.MouseButton.LeftButton)
-    return made
+def screen(screen: Verdict, rack: Rack, qtbot: QtBot) -> Verdict:
+    read(screen, rack.book, qtbot)
+    qtbot.mouseClick(screen.head.rule, Qt.MouseButton.LeftButton)
+    return screen
 
 
 def weight(screen: Verdict, qtbot: QtBot, text: str) -> None:

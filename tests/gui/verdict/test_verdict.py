@@ -1,7 +1,6 @@
 """The place Verdict: sentence, table and charts say the same, and what is missing is taught."""
 
 import re
-from collections.abc import Iterator
 from datetime import timedelta
 from pathlib import Path
 
@@ -23,37 +22,9 @@ from gui.style.tokens import Scheme
 from gui.verdict.screen import Verdict
 from gui.work import Work
 from tests.data.trialrack import EVEN, NOISE, TRIAL, WORSE, Rack
+from tests.gui.verdict.opened import read, settle
 
 NUMBER = re.compile(r"[+-]?\d+(?:\.\d+)?")
-
-
-@pytest.fixture
-def rack(tmp_path: Path, work: Work) -> Iterator[Rack]:
-    made = Rack(tmp_path)
-    yield made
-    work.stop_all()
-    made.book.close()
-
-
-@pytest.fixture
-def screen(qtbot: QtBot, dressed: QApplication, work: Work) -> Verdict:
-    made = Verdict(work)
-    qtbot.addWidget(made)
-    made.resize(1366, 640)
-    made.show()
-    return made
-
-
-def read(screen: Verdict, book: Book, qtbot: QtBot) -> Verdict:
-    screen.open_book(book)
-    screen.arrive()
-    settle(screen, qtbot)
-    return screen
-
-
-def settle(screen: Verdict, qtbot: QtBot) -> None:
-    qtbot.wait(20)
-    qtbot.waitUntil(lambda: not screen.work.jobs(), timeout=20_000)
 
 
 def cells(screen: Verdict) -> list[list[str]]:
