@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QDialog, QFormLayout, QHBoxLayout, QLabel, QPushBu
 
 from gui.style.palette import Space
 
-__all__ = ["fields", "fit", "lay_out"]
+__all__ = ["fields", "fit", "lay_out", "lay_out_ways"]
 
 
 def fields() -> QFormLayout:
@@ -43,6 +43,29 @@ def lay_out(
         column.addWidget(part)
     column.addLayout(form)
     column.addWidget(trouble)
+    column.addStretch(1)
+    column.addLayout(row)
+    dialog.setMinimumWidth(dialog.fontMetrics().averageCharWidth() * characters)
+
+
+def lay_out_ways(
+    dialog: QDialog,
+    above: Sequence[QWidget],
+    leave: QPushButton,
+    ways: Sequence[QPushButton],
+    characters: int,
+) -> None:
+    """A dialog that asks nothing but which way: the way out at the left, the usual way last."""
+    row = QHBoxLayout()
+    row.addWidget(leave)
+    row.addStretch(1)
+    for way in ways:
+        row.addWidget(way)
+    column = QVBoxLayout(dialog)
+    column.setContentsMargins(Space.XL, Space.XL, Space.XL, Space.L)
+    column.setSpacing(Space.L)
+    for part in above:
+        column.addWidget(part)
     column.addStretch(1)
     column.addLayout(row)
     dialog.setMinimumWidth(dialog.fontMetrics().averageCharWidth() * characters)

@@ -8,11 +8,12 @@ Not   what is in it (`guestdialog.py`)
 from pathlib import Path
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QLabel, QPushButton, QWidget
 
 from gui.controls.choosing import ask_folder, ask_pack
+from gui.controls.form import lay_out_ways
 from gui.home import documents_folder
-from gui.style.palette import Space, set_role
+from gui.style.palette import set_role
 from gui.style.words import wrapped
 
 __all__ = ["GuestSource"]
@@ -41,20 +42,8 @@ class GuestSource(QDialog):
         self.folder.clicked.connect(self._choose_folder)
         leave = QPushButton(self.tr("Leave"), self)
         leave.clicked.connect(self.reject)
-        row = QHBoxLayout()
-        row.addWidget(leave)
-        row.addStretch(1)
-        row.addWidget(self.folder)
-        row.addWidget(self.pack)
         self.pack.setDefault(True)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(Space.XL, Space.XL, Space.XL, Space.L)
-        column.setSpacing(Space.L)
-        column.addWidget(title)
-        column.addWidget(about)
-        column.addStretch(1)
-        column.addLayout(row)
-        self.setMinimumWidth(self.fontMetrics().averageCharWidth() * 84)
+        lay_out_ways(self, (title, about), leave, (self.folder, self.pack), 84)
 
     @Slot()
     def _choose_pack(self) -> None:

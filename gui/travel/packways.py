@@ -8,9 +8,9 @@ Not   doing it (`desk.py`)
 from enum import Enum, auto
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QPushButton, QWidget
 
-from gui.style.palette import Space
+from gui.controls.form import lay_out_ways
 from gui.style.words import wrapped
 
 __all__ = ["PackWay", "PackWays"]
@@ -46,19 +46,7 @@ class PackWays(QDialog):
         self.bring.clicked.connect(self._bring)
         self.open_it.clicked.connect(self._open)
         self.open_it.setDefault(True)
-        row = QHBoxLayout()
-        row.addWidget(leave)
-        row.addStretch(1)
-        row.addWidget(self.bring)
-        row.addWidget(self.open_it)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(Space.XL, Space.XL, Space.XL, Space.L)
-        column.setSpacing(Space.L)
-        column.addWidget(title)
-        column.addWidget(about)
-        column.addStretch(1)
-        column.addLayout(row)
-        self.setMinimumWidth(self.fontMetrics().averageCharWidth() * 80)
+        lay_out_ways(self, (title, about), leave, (self.bring, self.open_it), 80)
 
     @Slot()
     def _open(self) -> None:
