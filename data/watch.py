@@ -7,8 +7,7 @@ Not   measuring (`vision`), comparing media (a verdict is no matter of one morni
 A list that cries every day is not read. Nothing is raised on one number alone where the tray's own days or
 its block mates can be asked: numbers of the stand have to be out of line on the two newest days
 (`looklist/view.py`). The exception is possible mold (`looklist/mold.py`), where waiting may cost more than a
-look. How
-often it cries without cause is measured on made sequences (`tests/bench/test_look_alarm.py`).
+look. How often it cries without cause is measured on made sequences (`tests/bench/test_look_alarm.py`).
 """
 
 import logging
