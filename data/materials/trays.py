@@ -15,9 +15,8 @@ from data.growing.conditions import Medium
 from data.heat import degree_hours_below
 from data.materials.facts import MediumFacts
 from data.medium.benchtest import BenchTest
-from data.medium.drying import hours_until
+from data.medium.drying import hours_until, stretches
 from data.medium.factors import Factor
-from data.medium.outlook import since_watering
 from data.readings import Reading, ReadingKind
 from data.records import Tray
 from data.water import DryFrom, dry_weight
@@ -123,8 +122,8 @@ class TrayMaterials:
                 continue
             held.append(dry.full_g - dry.dry_g)
             open_from = tray.blackout_to or tray.sown_at  # under cover little dries
-            stretches = since_watering([one for one in weights if one[0] >= open_from], ())
-            told = next((one for one in stretches if len(one) >= 3), None)
+            dried = stretches([one for one in weights if one[0] >= open_from])
+            told = next((one for one in dried if len(one) >= 3), None)
             if told is None:
                 continue
             since = [(at - told[0][0]) / timedelta(hours=1) for at, _ in told]

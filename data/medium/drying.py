@@ -1,8 +1,8 @@
-"""Drying: weights over hours -> drying curve, and when a tray will be below its dry weight.
+"""Drying: weights over hours -> drying curve, and when so much water will be left.
 
-In    hours and water in g; or weights of a tray with their times, its `DryWeight`
-Out   `Drying` (one fitted curve), `Outlook` (when, with its interval, in a sentence)
-Not   what a dry weight is (`water.py`), heat
+In    hours and water in g; weights of a tray with their times
+Out   `Drying` (one fitted curve), an hour with its interval; the stretches between waterings
+Not   what a dry weight is (`water.py`), the look at a tray that gets dry (`looklist/thirst.py`), heat
 
 Steady       m0 - r t                                   the surface stays wet, the air sets the pace
 Exponential  m0 exp(-k t)                               the medium sets the pace
@@ -14,14 +14,16 @@ all three hold for the hours after one watering only, and are fitted anew after 
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import datetime
 from enum import StrEnum
 from typing import Any
 
 from data.statistics.curve import Fit, fit_curve
 from data.statistics.estimate import Estimate
 
-__all__ = ["SCALE_G", "Drying", "DryingForm", "fit_drying", "hours_until", "plausible"]
+__all__ = ["Drying", "DryingForm", "fit_drying", "hours_until", "plausible", "stretches"]
 
+WATERED_G = 20.0  # a tray that gained that much was watered (common practice; scales and shoots gain less)
 SCALE_G = 5.0  # a kitchen scale and a tray put down twice differ by that (common practice)
 SAME_FIT = 2.0  # difference of Akaike's criterion that tells nothing (Burnham & Anderson 2002, from memory)
 LEAST_TWO_STAGE = 5  # points for three parameters and a kink
@@ -56,15 +58,6 @@ class Drying:
     def start(self) -> float:
         """Water in g at hour 0."""
         return self.parameters[0]
-
-    def rate_at(self, hours: float) -> float:
-        """Loss in g an hour."""
-        first, pace, *_ = self.parameters
-        if self.form is DryingForm.STEADY:
-            return pace
-        if self.form is DryingForm.EXPONENTIAL:
-            return pace * first * math.exp(-pace * hours)
-        return min(pace, pace * self.at(hours) / self.parameters[2])
 
     @property
     def threshold_hours(self) -> float | None:
@@ -203,3 +196,13 @@ def hours_until(
     if len(lows) < len(times):
         return Estimate(value=times[0].value)
     return Estimate(value=times[0].value, low=min(lows), high=max(highs))
+
+
+def stretches(weights: Sequence[tuple[datetime, float]]) -> list[list[tuple[datetime, float]]]:
+    """The (time, g) of a tray in stretches without watering, oldest first."""
+    found: list[list[tuple[datetime, float]]] = []
+    for at, grams in sorted(weights):
+        if not found or grams - found[-1][-1][1] >= WATERED_G:
+            found.append([])
+        found[-1].append((at, grams))
+    return found

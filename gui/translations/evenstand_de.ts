@@ -7345,54 +7345,6 @@ trusted</source>
             <translation>{feed}: Dünger aus Mist, Urin oder Abfall kann Keime auf das bringen, was roh gegessen wird. Für verkaufte Lebensmittel ist er nicht gedacht, wenn örtliche Vorschriften ihn nicht erlauben: vorher die örtliche Lebensmittelbehörde fragen. Von Blättern fernhalten, Handschuhe tragen, Hände waschen.</translation>
         </message>
         <message>
-            <source>It was not weighed since it was last watered: weigh it.</source>
-            <translation>Seit der letzten Wassergabe wurde sie nicht gewogen: wiegen.</translation>
-        </message>
-        <message>
-            <source>One more weighing, two hours or more later, tells how fast it dries.</source>
-            <translation>Eine weitere Wägung, zwei Stunden später oder mehr, sagt, wie schnell sie trocknet.</translation>
-        </message>
-        <message>
-            <source>It stays above its dry weight of {dry} for three days and more.</source>
-            <translation>Sie bleibt drei Tage und länger über ihrem Trockengewicht von {dry}.</translation>
-        </message>
-        <message>
-            <source>That is how it dried before; another weighing tells more.</source>
-            <translation>So trocknete sie vorher; eine weitere Wägung sagt mehr.</translation>
-        </message>
-        <message>
-            <source>How sure that is takes a third weighing.</source>
-            <translation>Wie sicher das ist, sagt erst eine dritte Wägung.</translation>
-        </message>
-        <message>
-            <source>Give or take {hours:.0f} h.</source>
-            <translation>Auf {hours:.0f} h genau.</translation>
-        </message>
-        <message>
-            <source>It has probably been below its dry weight of {dry} for hours: weigh it.</source>
-            <translation>Sie liegt wahrscheinlich seit Stunden unter ihrem Trockengewicht von {dry}: wiegen.</translation>
-        </message>
-        <message>
-            <source>It will be below its dry weight of {dry} today at {when:%H:%M}.</source>
-            <translation>Sie wird heute um {when:%H:%M} unter ihr Trockengewicht von {dry} fallen.</translation>
-        </message>
-        <message>
-            <source>It will be below its dry weight of {dry} tonight at {when:%H:%M}.</source>
-            <translation>Sie wird heute Nacht um {when:%H:%M} unter ihr Trockengewicht von {dry} fallen.</translation>
-        </message>
-        <message>
-            <source>It will be below its dry weight of {dry} tomorrow at {when:%H:%M}.</source>
-            <translation>Sie wird morgen um {when:%H:%M} unter ihr Trockengewicht von {dry} fallen.</translation>
-        </message>
-        <message>
-            <source>It will be below its dry weight of {dry} in {days} days.</source>
-            <translation>Sie wird in {days} Tagen unter ihr Trockengewicht von {dry} fallen.</translation>
-        </message>
-        <message>
-            <source>It weighs {now}, below its dry weight of {dry}.</source>
-            <translation>Sie wiegt {now}, weniger als ihr Trockengewicht von {dry}.</translation>
-        </message>
-        <message>
             <source>A suspect is a reason to look, no finding, and no flag is no proof that a tray is safe. Food that is sold is ruled by local food-safety law. Factors of climate and break-down make screening estimates, no certified assessment, and are not for labels.</source>
             <translation>Ein Verdacht ist ein Grund nachzusehen, kein Befund, und keine Markierung ist kein Beweis, dass eine Schale unbedenklich ist. Für Lebensmittel, die verkauft werden, gilt das örtliche Lebensmittelrecht. Klima- und Abbauwerte ergeben grobe Schätzungen, keine geprüfte Bilanz, und sind nicht für Etiketten.</translation>
         </message>
