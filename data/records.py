@@ -33,11 +33,9 @@ from vision.reason import Reason
 
 __all__ = [
     "BedCells", "Cells", "Change", "Day", "DayNumbers", "EarlierDay", "Fate", "GrowthPoint", "KeptGap",
-    "KeptScore",
-    "KeptSuspect",
-    "Known", "Look", "LookKind", "NeedsCorners", "NeedsTray", "NewTray", "PhotoId", "PhotoRow", "PhotoState",
-    "Pictures", "Refused", "Said", "ScoreId", "SeenSuspect", "Shelf", "Stored", "SuspectId", "TakenFrom",
-    "Tile", "Tray", "TrayId", "Urgency", "fate_of",
+    "KeptScore", "KeptSuspect", "Known", "Look", "LookKind", "NeedsCorners", "NeedsTray", "NewTray",
+    "PhotoId", "PhotoRow", "PhotoState", "Pictures", "Refused", "Said", "ScoreId", "SeenSuspect", "Shelf",
+    "Stored", "SuspectId", "TakenFrom", "Tile", "Tray", "TrayId", "Urgency", "fate_of",
 ]  # fmt: skip
 
 

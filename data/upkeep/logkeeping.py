@@ -5,11 +5,11 @@ Out   `NewReading`s, each of the tray that stood under that code at that time; r
 Not   reading the file (`logs/sheet.py`), the transaction and its undo (`chapters/daybook.py`)
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
-from data.logs.cells import BadRow
+from data.logs.cells import BadRow, Logged
 from data.logs.sheet import LogSheet
 from data.photos.succession import stood_at
 from data.readings import KeptLog, NewReading
@@ -52,21 +52,10 @@ def placed(sheet: LogSheet, trays: Iterable[Tray]) -> tuple[tuple[NewReading, ..
     for each in trays:
         by_code.setdefault(each.code.casefold(), []).append(each)
     readings, unplaced = [], []
-    known: dict[str, Sequence[Tray]] = {}
     for one in sheet.readings:
-        tray: Tray | None = None
-        if one.tray is not None:
-            if one.tray not in known:
-                known[one.tray] = by_code.get(one.tray.strip().casefold(), ())
-            stood = stood_at(known[one.tray], one.at, BEFORE_SOWING)
-            if len(stood) != 1:
-                why = _why(one.tray, known[one.tray], stood)
-                unplaced.append(BadRow(line=one.line, text=one.tray, reason=why))
-                continue
-            tray = stood[0]
-        elif one.shelf is None:
-            reason = Sentence("The row names no tray and no shelf.")
-            unplaced.append(BadRow(line=one.line, text="", reason=reason))
+        tray = _tray_of(one, by_code)
+        if isinstance(tray, Sentence):
+            unplaced.append(BadRow(line=one.line, text=one.tray or "", reason=tray))
             continue
         readings.append(
             NewReading(
@@ -79,6 +68,15 @@ def placed(sheet: LogSheet, trays: Iterable[Tray]) -> tuple[tuple[NewReading, ..
             )
         )
     return tuple(readings), tuple(unplaced)
+
+
+def _tray_of(one: Logged, by_code: Mapping[str, Sequence[Tray]]) -> Tray | Sentence | None:
+    """The tray a row is of, None where it is of a shelf; or why that cannot be told."""
+    if one.tray is None:
+        return None if one.shelf is not None else Sentence("The row names no tray and no shelf.")
+    grown = by_code.get(one.tray.strip().casefold(), ())
+    stood = stood_at(grown, one.at, BEFORE_SOWING)
+    return stood[0] if len(stood) == 1 else _why(one.tray, grown, stood)
 
 
 def _why(code: str, trays: Sequence[Tray], stood: Sequence[Tray]) -> Sentence:

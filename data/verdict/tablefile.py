@@ -152,28 +152,25 @@ class _Lines:
 
     def _tray(self, number: int, row: list[str]) -> tuple[Measured | None, bool]:
         if any(cell.strip() for cell in row[self.width :]):  # a decimal comma between commas, say
-            self.refused.append(
+            return self._refuse(
                 Sentence("line {line}: it has more columns than the heading; it was left out.", line=number)
             )
-            return None, False
         medium, block = self._named("medium", row), self._named("block", row)
         written = self._cell(row, "value")
         if not medium:
-            self.refused.append(Sentence("line {line}: no medium is named; it was left out.", line=number))
-            return None, False
+            return self._refuse(Sentence("line {line}: no medium is named; it was left out.", line=number))
         if "block" in self.place and not block:
-            self.refused.append(
+            return self._refuse(
                 Sentence(
                     "line {line}: no block is named ({medium}); it was left out.", line=number, medium=medium
                 )
             )
-            return None, False
         tray = Measured(block=block or ONE_BLOCK, medium=medium, value=0.0)
         if written.casefold() in MISSING:
             return tray, False
         value = self._value(written)
         if value is None:
-            self.refused.append(
+            return self._refuse(
                 Sentence(
                     'line {line}: "{written}" is no number, or could be two ({medium}); it was left out.',
                     line=number,
@@ -181,8 +178,11 @@ class _Lines:
                     medium=medium,
                 )
             )
-            return None, False
         return Measured(block=tray.block, medium=medium, value=value), True
+
+    def _refuse(self, why: Sentence) -> tuple[None, bool]:
+        self.refused.append(why)
+        return None, False
 
     def _value(self, written: str) -> float | None:
         """The number, or None where it is none or could be two."""

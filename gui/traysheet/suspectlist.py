@@ -38,6 +38,15 @@ class SuspectCard(QFrame):
             label.setWordWrap(True)
             label.setTextFormat(Qt.TextFormat.PlainText)
         set_role(why, "soft")
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, Space.S, 0, Space.S)
+        column.setSpacing(Space.XS)
+        for label in (title, facts, why):
+            column.addWidget(label)
+        column.addLayout(self._make_buttons())
+
+    def _make_buttons(self) -> Flow:
+        line = self.line
         self.mold = self._button(self.tr("Mold"), self._say_mold)
         self.not_mold = self._button(self.tr("Not mold"), self._say_not)
         self.show_it = self._button(self.tr("Show it"), self._look)
@@ -55,12 +64,7 @@ class SuspectCard(QFrame):
                 self.tr("Suspect {number}: {what}").format(number=line.number, what=button.text())
             )
             buttons.addWidget(button)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, Space.S, 0, Space.S)
-        column.setSpacing(Space.XS)
-        for label in (title, facts, why):
-            column.addWidget(label)
-        column.addLayout(buttons)
+        return buttons
 
     def _button(self, words: str, pressed: object) -> QPushButton:
         button = QPushButton(words, self)
