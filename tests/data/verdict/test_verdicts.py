@@ -97,8 +97,7 @@ def test_a_margin_changed_after_sowing_is_told(rack: Rack) -> None:
     assert found.verdict.margin == 8.0
     assert found.notes == (
         "The margin was changed after sowing, on 20 March 2026, from 5 points to 8 points (it looked "
-        "better): "
-        "read this verdict with care.",
+        "better): read this verdict with care.",
         OF_BED,
     )
 
