@@ -245,10 +245,7 @@ def _seen(book: Reader, score: KeptScore) -> _Seen | None:
     if places is None:
         return None
     try:
-        top, labels = (
-            decode_jpeg(places.top_view.read_bytes()),
-            decode_labels(places.labels.read_bytes()),
-        )
+        top, labels = decode_jpeg(places.top_view.read_bytes()), decode_labels(places.labels.read_bytes())
     except OSError:
         return None
     size = (TOP_HEIGHT, TOP_WIDTH)
