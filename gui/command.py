@@ -18,17 +18,16 @@ from pathlib import Path
 
 from gui.commands.commandlist import COMMANDS
 from gui.commands.options import farm_option
+from gui.commands.saying import REFUSED, STOPPED, WRONG_USE, say
 
 __all__ = ["main", "parser"]
-
-DONE, REFUSED, WRONG_USE, STOPPED = 0, 1, 2, 130
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run what was asked for; wrong use ends with exit code 2 and the usage on stderr."""
     stranger = _strange_package()
     if stranger is not None:
-        print(f"evenstand: {stranger}", file=sys.stderr)
+        say(stranger)
         return WRONG_USE
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, TextIOWrapper):
@@ -37,7 +36,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     try:
         return int(asked.run(asked))
     except KeyboardInterrupt:
-        print("evenstand: stopped.", file=sys.stderr)
+        say("stopped.")
         return STOPPED
     except BrokenPipeError:  # the reader of our output has gone: nothing more to say, and nobody to say it to
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())

@@ -10,12 +10,10 @@ from pathlib import Path
 from data.book import Book
 from data.cancel import CancelToken
 from data.errors import BookError, FarmLost, FarmMissing
-from gui.commands.book import say, scoring_pool
-from gui.commands.scoresheet import plain
+from gui.commands.book import scoring_pool
+from gui.commands.saying import DONE, REFUSED, plain, say
 
 __all__ = ["rescore_book", "write_training_of"]
-
-DONE, REFUSED = 0, 1
 
 
 def rescore_book(folder: Path, on: str | None = None, *, growing: bool = False) -> int:

@@ -6,7 +6,6 @@ Not   scoring without a book (`scoring.py`), the window (`app.py`)
 """
 
 import json
-import sys
 from collections.abc import Iterator, Sequence
 from concurrent.futures import Executor, ThreadPoolExecutor
 from contextlib import contextmanager
@@ -18,11 +17,10 @@ from data.book import Book
 from data.cancel import CancelToken
 from data.errors import BookError, FarmLost, FarmMissing
 from data.records import Fate, Known, Look, Refused
-from gui.commands.scoresheet import plain
+from gui.commands.saying import DONE, REFUSED, plain, say
 
-__all__ = ["intake_into", "look_at", "print_looks", "say", "scoring_pool", "tell"]
+__all__ = ["intake_into", "look_at", "print_looks", "scoring_pool", "tell"]
 
-DONE, REFUSED = 0, 1
 WORKERS = 2  # as for scoring without a book
 
 
@@ -138,8 +136,3 @@ def _as_object(look: Look) -> dict[str, Any]:
         "first": look.first,
         "caution": look.caution,
     }
-
-
-def say(sentence: str) -> None:
-    """A sentence on stderr."""
-    print(f"evenstand: {plain(sentence)}", file=sys.stderr, flush=True)

@@ -29,10 +29,9 @@ from gui.commands.options import (
     verdict_options,
     watch_options,
 )
+from gui.commands.saying import WRONG_USE
 
 __all__ = ["COMMANDS", "Command"]
-
-WRONG_USE = 2
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -11,32 +11,31 @@ from pathlib import Path
 
 from data.book import Book
 from data.errors import BookError
-from gui.commands.scoresheet import plain
+from gui.commands.saying import DONE, plain, refuse
 
 __all__ = ["report_on"]
 
-DONE, REFUSED = 0, 1
 KINDS = (".pdf", ".html", ".htm")
 
 
 def report_on(folder: Path, target: Path, trial: str | None, *, short: bool, letter: bool) -> int:
     """Write the report; 1 where there is no such trial or it cannot be written."""
     if target.suffix.lower() not in KINDS:
-        return _refuse(f"{target}: a report is written as OUT.pdf or OUT.html.")
+        return refuse(f"{target}: a report is written as OUT.pdf or OUT.html.")
     try:
         book = Book.open(folder)
     except BookError as error:
-        return _refuse(str(error))
+        return refuse(str(error))
     try:
         return _write(book, target, trial, short=short, letter=letter)
     except BookError as error:
-        return _refuse(str(error))
+        return refuse(str(error))
     except KeyError:
         known = ", ".join(book.trials()) or "none"
-        return _refuse(f"this book has no trial called {trial!r}; trials: {known}.")
+        return refuse(f"this book has no trial called {trial!r}; trials: {known}.")
     except OSError as error:
         why = error.strerror or str(error)
-        return _refuse(f"{target} was not written: {why}. Choose another folder or file name.")
+        return refuse(f"{target} was not written: {why}. Choose another folder or file name.")
     finally:
         book.close()
 
@@ -60,8 +59,3 @@ def _write(book: Book, target: Path, trial: str | None, *, short: bool, letter: 
     print(plain(f"{target}: report on {report.title}, {told}."))
     del app
     return DONE
-
-
-def _refuse(sentence: str) -> int:
-    print(f"evenstand: {plain(sentence)}", file=sys.stderr)
-    return REFUSED

@@ -13,12 +13,14 @@ from dataclasses import fields
 from json import dumps
 from typing import TYPE_CHECKING, Any
 
+from gui.commands.saying import plain
+
 if TYPE_CHECKING:
     from vision.bed import BedCells
     from vision.reason import Reason
     from vision.score import Refused, Score
 
-__all__ = ["as_json", "as_line", "as_object", "heading", "name_width", "plain"]
+__all__ = ["as_json", "as_line", "as_object", "heading", "name_width"]
 
 DIGITS = 4
 PIXEL_DIGITS = 2
@@ -143,11 +145,6 @@ def as_line(photo: str, result: "Score | Refused", name_width: int) -> str:
         ]
     line = f"{_short(photo):{name_width}}"
     return line + "".join(f"{cell:>{width}}" for cell, (_, _, width) in zip(cells, COLUMNS, strict=False))
-
-
-def plain(text: str) -> str:
-    """Text that cannot steer a terminal: control characters and broken letters become question marks."""
-    return "".join(letter if letter.isprintable() else "?" for letter in text)
 
 
 def name_width(photos: list[str]) -> int:

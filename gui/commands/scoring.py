@@ -9,7 +9,6 @@ pictures itself and hands on numbers only, so that memory does not grow with the
 """
 
 import os
-import sys
 from collections import deque
 from collections.abc import Iterable, Iterator, Sequence
 from concurrent.futures import Future, ThreadPoolExecutor
@@ -20,7 +19,8 @@ from traceback import extract_tb
 from typing import TYPE_CHECKING
 
 from data.photos.originals import SUFFIXES
-from gui.commands.scoresheet import as_json, as_line, as_object, heading, name_width, plain
+from gui.commands.saying import say
+from gui.commands.scoresheet import as_json, as_line, as_object, heading, name_width
 
 if TYPE_CHECKING:
     from vision.score import Refused, Score, Scored
@@ -70,7 +70,7 @@ def score_all(photos: Sequence[str], wish: Wish, *, json: bool) -> int:
     try:
         _folders_ready(wish)
     except CannotWrite as error:
-        _say(str(error))
+        say(str(error))
         return 2
     if wish.overlay is not None or wish.labels is not None:
         _tell_renamed(jobs)
@@ -87,7 +87,7 @@ def score_all(photos: Sequence[str], wish: Wish, *, json: bool) -> int:
             else:
                 print(as_line(done.job.photo, done.result, width), flush=True)
     except CannotWrite as error:
-        _say(str(error))
+        say(str(error))
         return 1
     if json:
         print(as_json(objects))
@@ -166,7 +166,7 @@ def _folders_ready(wish: Wish) -> None:
 def _tell_renamed(jobs: Sequence[Job]) -> None:
     for job in jobs:
         if job.stem != Path(job.photo).stem:
-            _say(f"another photo has the name of {job.photo}: its pictures are called {job.stem}_...")
+            say(f"another photo has the name of {job.photo}: its pictures are called {job.stem}_...")
 
 
 def _tell_stand_in(done: Done) -> bool:
@@ -176,7 +176,7 @@ def _tell_stand_in(done: Done) -> bool:
 
     if isinstance(done.result, Refused) or Reason.PLAIN_ONLY not in done.result.notes:
         return False
-    _say(Reason.PLAIN_ONLY)
+    say(Reason.PLAIN_ONLY)
     return True
 
 
@@ -186,14 +186,10 @@ def _tell_refusal(done: Done) -> bool:
 
     if not isinstance(done.result, Refused):
         return False
-    _say(f"{done.job.photo} not used: {done.result.reason}")
+    say(f"{done.job.photo} not used: {done.result.reason}")
     if done.bug is not None:
-        _say(f"bug: {done.bug}")
+        say(f"bug: {done.bug}")
     return True
-
-
-def _say(sentence: str) -> None:
-    print(f"evenstand: {plain(sentence)}", file=sys.stderr, flush=True)
 
 
 def _start(own: local, method: str) -> None:

@@ -11,11 +11,9 @@ from pathlib import Path
 
 from data.book import Book
 from data.errors import BookError
-from gui.commands.scoresheet import plain
+from gui.commands.saying import DONE, plain, refuse
 
 __all__ = ["print_tags"]
-
-DONE, REFUSED = 0, 1
 
 
 def print_tags(folder: Path, target: Path, paper: str, trial: str | None) -> int:
@@ -23,14 +21,14 @@ def print_tags(folder: Path, target: Path, paper: str, trial: str | None) -> int
     try:
         book = Book.open(folder)
     except BookError as error:
-        return _refuse(str(error))
+        return refuse(str(error))
     try:
         return _print(book, target, paper, trial)
     except BookError as error:
-        return _refuse(str(error))
+        return refuse(str(error))
     except OSError as error:
         why = error.strerror or str(error)
-        return _refuse(f"{target} was not written: {why}. Choose another folder or file name.")
+        return refuse(f"{target} was not written: {why}. Choose another folder or file name.")
     finally:
         book.close()
 
@@ -50,7 +48,7 @@ def _print(book: Book, target: Path, paper: str, trial: str | None) -> int:
         draws = book.draws(trial)
         if not draws:
             known = ", ".join(name for name in book.trials() if book.draws(name)) or "none"
-            return _refuse(
+            return refuse(
                 f"no places are drawn for a trial called {trial!r}; trials with places: {known}. "
                 "Draw them in the window, at Plan."
             )
@@ -62,8 +60,3 @@ def _print(book: Book, target: Path, paper: str, trial: str | None) -> int:
     print(plain(f"{target}: {told} and station cards on {paper}. Print at 100 % and measure the bar."))
     del app
     return DONE
-
-
-def _refuse(sentence: str) -> int:
-    print(f"evenstand: {plain(sentence)}", file=sys.stderr)
-    return REFUSED

@@ -13,8 +13,7 @@ from typing import TYPE_CHECKING
 from data.book import Book
 from data.cancel import CancelToken
 from data.errors import BookError
-from gui.commands.book import DONE, REFUSED, say
-from gui.commands.scoresheet import plain
+from gui.commands.saying import DONE, REFUSED, plain, say
 
 if TYPE_CHECKING:
     from data.logs.oldnotes import OldNotes

@@ -7,7 +7,6 @@ Not   the verdict (`data/verdict`), its words (`data/verdict/words.py`), a windo
 
 import json
 import math
-import sys
 from collections.abc import Iterable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -20,14 +19,13 @@ from data.verdict.rechecks import rechecks
 from data.verdict.surewords import camera_words, otherwise_words
 from data.verdict.traywords import lost_words, no_number_words
 from data.verdict.words import Scale, outcome_words, scale_for, sentence, why_words
-from gui.commands.scoresheet import plain
+from gui.commands.saying import DONE, REFUSED, plain, say
 
 if TYPE_CHECKING:
     from data.verdict.verdicts import CropVerdict
 
 __all__ = ["Reported", "lines_of", "margin_of", "object_of", "verdict_of_book", "verdict_of_table"]
 
-DONE, REFUSED = 0, 1
 NUMBERS = ("mean", "difference", "se", "low", "high", "q", "df", "spread")
 
 
@@ -65,7 +63,7 @@ def verdict_of_table(path: Path, trusted: str, margin: float, *, lower_is_better
     try:
         table = read_table(path)
     except TableError as error:
-        _say(str(error))
+        say(str(error))
         if as_json:
             print("[]")
         return REFUSED
@@ -75,11 +73,11 @@ def verdict_of_table(path: Path, trusted: str, margin: float, *, lower_is_better
     notes = (*otherwise_words(rechecks(verdict, table.rows), scale), *table.notes)
     reported = Reported(verdict, scale, notes=(*notes, *half_way(table.rows, trusted)))
     for refused in table.refused:
-        _say(f"{path.name}, {refused}")
+        say(f"{path.name}, {refused}")
     print_all((reported,), as_json=as_json)
     nothing = _nothing_compared(verdict)
     if nothing is not None:
-        _say(str(nothing))
+        say(str(nothing))
     return REFUSED if table.refused or nothing is not None else DONE
 
 
@@ -93,19 +91,19 @@ def verdict_of_book(folder: Path, *, as_json: bool) -> int:
         with Book.open(folder) as book:
             found = verdicts(book)
     except BookError as error:
-        _say(str(error))
+        say(str(error))
         if as_json:
             print("[]")
         return REFUSED
     print_all([_reported(one) for one in found], as_json=as_json)
     refused = False
     if not found:
-        _say(str(Sentence("This book has no trial with trays, so there is nothing to compare.")))
+        say(str(Sentence("This book has no trial with trays, so there is nothing to compare.")))
         refused = True
     for one in found:
         nothing = _nothing_compared(one.verdict)
         if nothing is not None:
-            _say(f"{one.trial}, {one.crop}, {one.kind}: {nothing}")
+            say(f"{one.trial}, {one.crop}, {one.kind}: {nothing}")
             refused = True
     return REFUSED if refused else DONE
 
@@ -272,7 +270,3 @@ def _row(verdict: Verdict, line: MediumResult, scale: Scale) -> tuple[str, ...]:
         outcome,
         rank,
     )
-
-
-def _say(text: str) -> None:
-    print(f"evenstand: {plain(text)}", file=sys.stderr, flush=True)

@@ -21,7 +21,8 @@ from data.book import Book
 from data.cancel import Cancelled, CancelToken
 from data.errors import BookError, FarmLost, FarmMissing
 from data.photos.arrivals import Seen, arrived, look_into
-from gui.commands.book import DONE, REFUSED, print_looks, say, scoring_pool, tell
+from gui.commands.book import print_looks, scoring_pool, tell
+from gui.commands.saying import DONE, REFUSED, say
 
 __all__ = ["Watch", "watch_folder"]
 

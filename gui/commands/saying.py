@@ -1,0 +1,28 @@
+"""Saying: how commands speak in a terminal, and with which code they end.
+
+In    sentences
+Out   lines on stderr that cannot steer the terminal; exit codes
+Not   what is printed as a result (each command)
+"""
+
+import sys
+
+__all__ = ["DONE", "REFUSED", "STOPPED", "WRONG_USE", "plain", "refuse", "say"]
+
+DONE, REFUSED, WRONG_USE, STOPPED = 0, 1, 2, 130
+
+
+def say(sentence: str) -> None:
+    """A sentence on stderr, under the program's name."""
+    print(f"evenstand: {plain(sentence)}", file=sys.stderr, flush=True)
+
+
+def refuse(sentence: str) -> int:
+    """Say why something was not done; the code with which a command then ends."""
+    say(sentence)
+    return REFUSED
+
+
+def plain(text: str) -> str:
+    """Text that cannot steer a terminal: control characters and broken letters become question marks."""
+    return "".join(letter if letter.isprintable() else "?" for letter in text)
