@@ -37,7 +37,8 @@ def _print(book: Book, target: Path, paper: str, trial: str | None) -> int:
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     from PySide6.QtGui import QGuiApplication
 
-    from gui.paper.pages import Paper, write_pdf
+    from gui.paper.pages import Paper
+    from gui.paper.pdf import write_pdf
     from gui.sheets import SheetKind, pages_for, printed_of_book, printed_of_trial
 
     app = QGuiApplication.instance() or QGuiApplication(sys.argv[:1])

@@ -1,31 +1,27 @@
-"""Paper: pages in millimetres, as a PDF whose lengths are exact, or on the screen.
+"""Paper: pages in millimetres, on any painter.
 
 In    pages, each a function that paints with a painter whose unit is 1 mm, from the paper's top left corner
-Out   a PDF on A4 or Letter with embedded fonts; the same page on any painter
-Not   what stands on a page (`stationsheet.py`, `tagsheet.py`, `trialsheets.py`)
+Out   the page with its frame and its bar; lines, and text that fits
+Not   what stands on a page (`stationsheet.py`, `tagsheet.py`, `trialsheets.py`), a file of them (`pdf.py`)
 
 A printer that shrinks pages spoils every mark, so each page carries a bar of 100 mm to measure.
 """
 
-import os
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from dataclasses import dataclass
 from enum import StrEnum
-from pathlib import Path
 
-from PySide6.QtCore import QMarginsF, QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPageSize, QPainter, QPdfWriter, QPen
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 
 from gui.language.words import translate
 from gui.style.palette import FAMILY, load_fonts
 
 __all__ = [
     "BAR_MM", "EDGE_MM", "INK", "SOFT", "Page", "Paper", "draw_frame", "draw_line", "fitted", "in_lines",
-    "paint", "text_height", "text_width", "write", "write_pdf",
+    "paint", "text_height", "text_width", "write",
 ]  # fmt: skip
 
-DOTS_PER_INCH = 1200
-MM_PER_INCH = 25.4
 EDGE_MM = 10.0  # nothing is printed nearer to the paper's edge (common practice: printers need 4 to 6)
 BAR_MM = 100.0
 FINE = 50  # font pixels a mm: letters are laid out in whole pixels
@@ -187,40 +183,3 @@ def in_lines(text: str, width: float, size: float, *, bold: bool = False) -> lis
             word = word[fits:]
         line = word
     return [*lines, line] if line else lines
-
-
-# --- PDF
-
-
-def write_pdf(path: Path, pages: Sequence[Page], paper: Paper, title: str = "") -> None:
-    """The pages as a PDF that is there whole or not at all; raises OSError."""
-    part = path.with_name(f".{path.name}.part")
-    part.touch()  # says at once whether the folder may be written
-    try:
-        _write(part, pages, paper, title)
-        os.replace(part, path)
-    finally:
-        part.unlink(missing_ok=True)
-
-
-def _write(path: Path, pages: Sequence[Page], paper: Paper, title: str) -> None:
-    writer = QPdfWriter(str(path))
-    writer.setTitle(title)
-    writer.setCreator("Evenstand")
-    writer.setResolution(DOTS_PER_INCH)
-    size = QPageSize.PageSizeId.A4 if paper is Paper.A4 else QPageSize.PageSizeId.Letter
-    writer.setPageSize(QPageSize(size))
-    writer.setPageMargins(QMarginsF(0, 0, 0, 0))
-    painter = QPainter(writer)
-    if not painter.isActive():
-        raise OSError(f"{path.parent} cannot be written")
-    try:
-        for number, page in enumerate(pages):
-            if number:
-                writer.newPage()
-            painter.save()
-            painter.scale(DOTS_PER_INCH / MM_PER_INCH, DOTS_PER_INCH / MM_PER_INCH)
-            paint(painter, page, paper)
-            painter.restore()
-    finally:
-        painter.end()

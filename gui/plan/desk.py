@@ -186,7 +186,7 @@ class PlanDesk(QObject):
 
     def save(self, path: Path, pages: tuple[Page, ...], paper: Paper, title: str) -> bool:
         """Write pages as a PDF; False with trouble told."""
-        from gui.paper.pages import write_pdf
+        from gui.paper.pdf import write_pdf
 
         try:
             write_pdf(path, pages, paper, title)

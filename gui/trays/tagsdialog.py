@@ -65,7 +65,7 @@ class TagsDialog(QDialog):
 
     def save_to(self, path: Path) -> None:
         """Write what is chosen; what stands in the way is told in place."""
-        from gui.paper.pages import write_pdf
+        from gui.paper.pdf import write_pdf
 
         try:
             write_pdf(path, self.page.pages(), self.page.chosen_paper, self.page.title)

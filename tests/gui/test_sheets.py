@@ -15,7 +15,8 @@ from data.book import Book
 from data.growing.conditions import TrayType
 from data.plan.drawing import draw_trial
 from gui.command import main
-from gui.paper.pages import BAR_MM, EDGE_MM, Paper, in_lines, text_width, write_pdf
+from gui.paper.pages import BAR_MM, EDGE_MM, Paper, in_lines, text_width
+from gui.paper.pdf import write_pdf
 from gui.paper.tagsheet import CODE_MM, TagLabel, code_lines
 from gui.sheets import Printed, SheetKind, pages_for, printed_of_book
 from gui.trays.tagsdialog import TagsDialog
