@@ -61,15 +61,23 @@ class LookDetail(QWidget):
         self._show_words()
 
     def be_brief(self, brief: bool) -> None:
-        """Where there is little room: one line, all of it as a tooltip."""
+        """Where there is little room: one line and the names of the other signs, all of it as a tooltip."""
         if brief != self._brief:
             self._brief = brief
             self._show_words()
 
     def _show_words(self) -> None:
         lines = [] if self._look is None else _lines(self._look)
-        self.words.setText("\n".join(lines[:1] if self._brief else lines))
+        self.words.setText(self._in_brief(lines) if self._brief else "\n".join(lines))
         self.words.setToolTip("\n".join(lines) if self._brief and len(lines) > 1 else "")
+
+    def _in_brief(self, lines: list[str]) -> str:
+        """The first line; what else there is by name."""
+        if self._look is None or len(lines) < 2:
+            return "\n".join(lines)
+        signs = ", ".join(kind_words(one.what) for one in self._look.also)
+        also = self.tr("Also: {signs}.").format(signs=signs)
+        return f"{lines[0]} {also}" if self._look.why_urgent else also
 
     @Slot()
     def say_seen(self) -> None:

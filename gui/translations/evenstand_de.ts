@@ -2842,6 +2842,10 @@
             <source>What stood here before, and why it went away</source>
             <translation>Was vorher hier stand, und warum es verschwand</translation>
         </message>
+        <message>
+            <source>Also: {signs}.</source>
+            <translation>Außerdem: {signs}.</translation>
+        </message>
     </context>
     <context>
         <name>LookHistory</name>

@@ -90,7 +90,11 @@ def test_the_other_reasons_of_a_tray_stand_with_the_chosen_line(bench: Bench) ->
     look = a_look(1, why_urgent="Today: it lags.", also=(other,))
     bench.show_state(bench_state(Reading(tiles=(a_tile(1),), looks=(look,))))
 
-    assert bench.panel.detail.words.text() == "A1: Today: it lags.\nthin edge: The edge is thin."
+    detail = bench.panel.detail
+    assert detail.words.text() == "A1: Today: it lags.\nthin edge: The edge is thin."
+    detail.be_brief(True)
+    assert detail.words.text() == "A1: Today: it lags. Also: thin edge."
+    assert "The edge is thin." in detail.words.toolTip()
 
 
 # --- quick entry
