@@ -36,9 +36,9 @@ class BenchPage(QWidget):
         super().__init__(bench)
         self._bench = bench  # which this page fills; it knows its size first
         self._state = BenchState()
-        self.panel = LookPanel(self)
         self.switch = BenchSwitch(self)
         self.switch.hide()
+        self.panel = LookPanel(self)
         self.head = RackHead(self)
         self.rack = RackView(thumbnails, self)
         self.rack.setAccessibleName(self.tr("The rack"))

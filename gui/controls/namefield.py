@@ -51,6 +51,7 @@ class NameField(QWidget):
         row.addWidget(self.line, 1)
         row.addWidget(self.add)
         self.setFocusProxy(self.line)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)  # else no order of Tab could be given to it
 
     @Slot()
     def _take(self) -> None:

@@ -47,6 +47,7 @@ class NumberField(QWidget):
             row.addWidget(part)
         row.addStretch(1)
         self.setFocusProxy(self.field)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)  # else no order of Tab could be given to it
         self.set(least)
 
     def _make_field(self, name: str) -> None:

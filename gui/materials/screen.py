@@ -22,6 +22,7 @@ from data.materials.reading import MaterialReading
 from data.materials.table import Origin, Table
 from data.medium.benchtest import BenchKind, BenchTest
 from gui.controls.flow import Flow
+from gui.controls.tabstops import order_stops
 from gui.controls.teaching import Teaching
 from gui.materials.desk import MaterialDesk
 from gui.materials.head import MaterialHead
@@ -92,7 +93,7 @@ class Materials(Screen):
         self.note.setText(
             self.tr("CO2e is a screening estimate: no certified assessment. There is no grand total.")
         )
-        column = QVBoxLayout(content)
+        column = self._column = QVBoxLayout(content)
         column.setContentsMargins(Space.L, Space.M, Space.L, Space.M)
         column.setSpacing(Space.S)
         self.head = MaterialHead(content)
@@ -194,12 +195,14 @@ class Materials(Screen):
             button.clicked.connect(self._due_chosen)
             self._due_row.addWidget(button)
         self.due.setVisible(bool(self.reading.due))
+        order_stops(self._column)
 
     @Slot(str, str)
     def _show_cell(self, row: str, medium: str) -> None:
         self._shown = (row, medium)
         self.head.name_medium(medium)
         self.panel.show_cell(self.reading, row, medium)
+        order_stops(self._column)
 
     # --- doing
 

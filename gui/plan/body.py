@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from gui.controls.tabstops import order_stops
 from gui.plan.foot import PlanFoot
 from gui.plan.pages import PlanPages
 from gui.plan.row import PlanRow, StepRow
@@ -30,7 +31,7 @@ class PlanBody(QWidget):
         self.pages, self.foot = PlanPages(self), PlanFoot(self)
         self.pages.reason_edited.connect(self._show_foot)
         self._state = PlanState()
-        column = QVBoxLayout(self)
+        column = self._column = QVBoxLayout(self)
         column.setContentsMargins(Space.L, Space.M, Space.L, Space.M)
         column.setSpacing(Space.M)
         column.addWidget(self.head)
@@ -45,6 +46,7 @@ class PlanBody(QWidget):
         self.steps.show_state(state)
         self.pages.show_state(state, book)
         self._show_foot()
+        order_stops(self._column)  # rows were made as they were needed
 
     def _show_foot(self) -> None:
         """The reason in the field decides whether one may go on."""

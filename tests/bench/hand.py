@@ -10,13 +10,14 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any, TypeVar
 
-from PySide6.QtCore import QPoint, Qt, QTimer
+from PySide6.QtCore import QDate, QPoint, Qt, QTimer
 from PySide6.QtGui import QKeySequence
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
     QAbstractButton,
     QApplication,
     QComboBox,
+    QDateEdit,
     QDialog,
     QFileDialog,
     QLabel,
@@ -26,7 +27,7 @@ from PySide6.QtWidgets import (
 
 from gui.window import Window
 
-__all__ = ["Hand"]
+__all__ = ["Hand", "Typed"]
 
 W = TypeVar("W", bound=QWidget)
 Typed = (QLineEdit, QComboBox)
@@ -123,13 +124,18 @@ class Hand:
     def key(self, keys: str, *, settle: bool = True) -> None:
         """Press keys, "Ctrl+4", wherever the focus is."""
         combined = QKeySequence(keys)[0]
-        target = QApplication.activeModalWidget() or self.window
-        if QApplication.activeWindow() is not target:  # nobody switches between windows without a desktop
-            target.activateWindow()
-            QTest.qWaitForWindowActive(target)
+        target = self.awake()
         QTest.keyClick(QApplication.focusWidget() or target, combined.key(), combined.keyboardModifiers())
         if settle:
             self.settle()
+
+    def awake(self) -> QWidget:
+        """The window that keys go to; nobody switches between windows without a desktop."""
+        target = QApplication.activeModalWidget() or self.window
+        if QApplication.activeWindow() is not target:
+            target.activateWindow()
+            QTest.qWaitForWindowActive(target)
+        return target
 
     def write(self, field: QWidget | str, text: str, within: QWidget | None = None) -> None:
         """Type into a field what shall stand there, and Enter."""
@@ -142,6 +148,23 @@ class Hand:
         QTest.keyClicks(field, text)
         QTest.keyClick(field, Qt.Key.Key_Return)
         QApplication.processEvents()
+
+    def set_date(self, field: QDateEdit, date: QDate) -> None:
+        """Choose a day."""
+        field.setDate(date)
+
+    def stroke(self, view: QWidget) -> None:
+        """A stroke of the brush from the middle to the right and down."""
+        middle = QPoint(view.width() // 2, view.height() // 2)
+        QTest.mousePress(view, LEFT, Qt.KeyboardModifier.NoModifier, middle)
+        for step in range(1, 8):
+            QTest.mouseMove(view, middle + QPoint(12 * step, 6 * step))
+            QApplication.processEvents()
+        QTest.mouseRelease(view, LEFT, Qt.KeyboardModifier.NoModifier, middle + QPoint(90, 45))
+
+    def focus(self, wanted: QWidget) -> None:
+        """Give it the focus."""
+        wanted.setFocus()
 
     def _when_it_opens(self, then: Callable[[Any], None]) -> None:
         def look() -> None:

@@ -3,7 +3,8 @@
 Run by hand: EVENSTAND_WALK=DIR python -m pytest -s -m sweep tests/bench/test_first_trial.py
 The pictures are for looking: what stops, confuses, is cut off, crowded or empty. With EVENSTAND_BOOK, a
 scored demonstration, the verdict is held against its verdict: places, crops and media are the same.
-EVENSTAND_SCHEME=dark and EVENSTAND_TEXT=150 dress the window otherwise.
+EVENSTAND_SCHEME=dark and EVENSTAND_TEXT=150 dress the window otherwise. EVENSTAND_HAND=keys
+walks without a mouse: every button and field is reached by Tab and arrows, or the walk ends.
 
 Keys and clicks; but for the system's file dialogs, and the calendar, which is moved from morning to morning.
 """
@@ -17,7 +18,7 @@ import numpy as np
 import pypdfium2
 import pytest
 from numpy.typing import NDArray
-from PySide6.QtCore import QDate, QPoint, Qt
+from PySide6.QtCore import QDate, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractItemView, QApplication, QDateEdit, QDialog, QWidget
 
@@ -28,7 +29,8 @@ from gui.app import Start, make_window
 from gui.frame.helpwindow import HelpWindow
 from gui.home import Memory
 from gui.verdict.blindwindow import BlindWindow
-from tests.bench.hand import LEFT, Hand
+from tests.bench.hand import Hand
+from tests.bench.keyhand import KeyHand
 
 TRIAL = "Peat against coir and mat"
 CROPS = {"broccoli": 18, "red radish": 35}  # g of dry seed a tray, as in the demonstration
@@ -50,7 +52,11 @@ def hand(tmp_path: Path, monkeypatch: pytest.MonkeyPatch, qapp: QApplication) ->
     window = make_window(qapp, memory)
     window.resize(1366, 768)
     window.show()
-    yield Hand(window, Path(os.environ.get("EVENSTAND_WALK", tmp_path / "walk")))
+    kind = KeyHand if os.environ.get("EVENSTAND_HAND") == "keys" else Hand
+    one = kind(window, Path(os.environ.get("EVENSTAND_WALK", tmp_path / "walk")))
+    yield one
+    if isinstance(one, KeyHand):
+        print(f"{one.keys} keys besides typing; the longest way: {one.longest[0]} keys to {one.longest[1]}")
     window.close()
 
 
@@ -179,7 +185,7 @@ def sow(hand: Hand) -> None:
     """All trays are on the Bench then."""
     hand.press("Next: sow")
     hand.look("sow")
-    hand.find(QDateEdit, "Sown on").setDate(QDate(2026, 3, 2))
+    hand.set_date(hand.find(QDateEdit, "Sown on"), QDate(2026, 3, 2))
     hand.press("They are sown: add 18 trays")
     hand.look("sown")
     hand.press("Go to the Bench")
@@ -195,8 +201,7 @@ def put_trays_where_those_of_the_demonstration_stand(hand: Hand) -> None:
         there = wanted[tray.tag_number]
         if (tray.crop, tray.medium) == (there.crop, there.medium):
             continue
-        hand.window.open_tray(tray.id)
-        hand.settle()
+        open_tray(hand, tray.code)
         hand.press("Conditions")
         hand.write("Crop", there.crop)
         hand.write("Medium", there.medium)
@@ -311,7 +316,7 @@ def open_tray(hand: Hand, code: str) -> None:
     QTest.keyClicks(field, code)
     hand.settle()
     rack = hand.find(QAbstractItemView, "The rack")
-    rack.setFocus()
+    hand.focus(rack)
     QTest.keyClick(rack, Qt.Key.Key_Home)
     QTest.keyClick(rack, Qt.Key.Key_Return)
     hand.settle()
@@ -324,12 +329,7 @@ def mend_a_canopy(hand: Hand) -> None:
     hand.look("mend")
     hand.press("Eraser")
     view = hand.find(QWidget, "Canopy of the tray, to be mended with the brush")
-    middle = QPoint(view.width() // 2, view.height() // 2)
-    QTest.mousePress(view, LEFT, Qt.KeyboardModifier.NoModifier, middle)
-    for step in range(1, 8):
-        QTest.mouseMove(view, middle + QPoint(12 * step, 6 * step))
-        QApplication.processEvents()
-    QTest.mouseRelease(view, LEFT, Qt.KeyboardModifier.NoModifier, middle + QPoint(90, 45))
+    hand.stroke(view)
     hand.look("mend-stroke")
     hand.press("Keep this canopy")
     hand.look("mend-kept")

@@ -15,7 +15,7 @@ from gui.home import Memory
 from gui.window import Window
 from tests.gui.rackbook import a_rack_book, photograph
 
-PLACES = ("bench", "intake", "traysheet", "plan")
+PLACES = ("bench", "intake", "traysheet", "plan", "verdict", "materials")
 
 
 @pytest.fixture

@@ -111,6 +111,22 @@ def test_the_buttons_say_of_which_medium_they_are(place: Materials) -> None:
     assert place.head.name.text() == "coir"
 
 
+def test_tab_comes_by_the_buttons_above_the_table_first_and_by_those_of_the_panel_last(
+    place: Materials, qtbot: QtBot
+) -> None:
+    place.table.choose("capacity", "coir")
+    place.head.tests.setFocus()
+    reached = []
+    while (now := QApplication.focusWidget()) is not None and now not in reached:
+        reached.append(now)
+        qtbot.keyClick(now, Qt.Key.Key_Tab)
+
+    (wetting,) = [b for b in place.panel.widget().findChildren(QPushButton) if b.text() == "Wetting test..."]
+    assert reached.index(place.table) < reached.index(wetting)
+    assert reached.index(place.head.must) < reached.index(place.table)
+    assert reached[-1] is wetting
+
+
 def test_arrow_keys_lead_from_cell_to_cell_and_the_panel_follows(place: Materials, qtbot: QtBot) -> None:
     place.table.choose("capacity", "peat mix")
     qtbot.keyClick(place.table, Qt.Key.Key_Right)

@@ -375,6 +375,25 @@ def test_a_step_behind_is_laid_out_anew_when_the_window_became_narrow_meanwhile(
     assert tight == []
 
 
+def test_tab_comes_by_a_row_that_was_added_before_it_goes_on(plan: Plan, qtbot: QtBot) -> None:
+    plan.new_trial()
+    plan.edit_draft(a_draft())
+    plan.go_to_step(Step.BLOCKS)
+    settle(plan, qtbot)
+    qtbot.mouseClick(plan.blocks.add, Qt.MouseButton.LeftButton)
+    settle(plan, qtbot)
+    last = plan.blocks.rows[-1][-1]
+    assert last.isVisible()
+
+    last.setFocus()
+    qtbot.keyClick(last, Qt.Key.Key_Tab)
+    assert plan.blocks.add.hasFocus()
+
+    plan.body.foot.forward.setFocus()
+    qtbot.keyClick(plan.body.foot.forward, Qt.Key.Key_Tab)
+    assert not plan.blocks.isAncestorOf(QApplication.focusWidget()), "the round ends with the main action"
+
+
 def test_number_field_steps_by_key_and_refuses_what_is_no_number(qtbot: QtBot, dressed: QApplication) -> None:
     field = NumberField("Trays", least=1, most=9)
     qtbot.addWidget(field)

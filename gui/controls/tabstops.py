@@ -1,0 +1,45 @@
+"""Tab stops: Tab comes by in reading order, though some rows were made later than what stands below them.
+
+In    the layout of a page
+Out   the order of Tab among the widgets in it
+Not   which of them can have the focus (each widget)
+"""
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLayout, QScrollArea, QWidget
+
+__all__ = ["order_stops"]
+
+
+def order_stops(layout: QLayout) -> None:
+    """Lead Tab from one widget of a layout to the next, as they were put in; the first one stays."""
+    for stop, following in pairwise(_stops(layout)):
+        QWidget.setTabOrder(stop, following)
+
+
+def _stops(layout: QLayout) -> Iterator[QWidget]:
+    for number in range(layout.count()):
+        item = layout.itemAt(number)
+        if item is None:
+            continue
+        within, widget = item.layout(), item.widget()
+        if within is not None:
+            yield from _stops(within)
+        elif widget is not None:
+            yield from _stops_of(widget)
+
+
+def _stops_of(widget: QWidget) -> Iterator[QWidget]:
+    # a field with buttons of its own goes as a whole: left behind, it would lead into the field once more
+    stops = bool(widget.focusPolicy() & Qt.FocusPolicy.TabFocus)
+    if stops:
+        yield widget
+    if isinstance(widget, QScrollArea):
+        inner = widget.widget()
+        if inner is not None:
+            yield from _stops_of(inner)
+    elif not stops and (within := widget.layout()) is not None:
+        yield from _stops(within)
