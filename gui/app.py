@@ -147,6 +147,7 @@ class Start(QObject):
         self._window = window
         window.demo_wanted.connect(self.open_demo)
         window.desk.opened.connect(self._opened)
+        window.desk.new_day.connect(self._back_up)
         self._warming = QTimer(self, singleShot=True, interval=WARMED_AFTER_MS)
         self._warming.timeout.connect(self._warm)
         self._warming.start()
@@ -198,11 +199,19 @@ class Start(QObject):
             if missing:
                 window.screens["intake"].bring_in(missing)  # type: ignore[attr-defined]
             return
+        self._back_up()
+
+    @Slot()
+    def _back_up(self) -> None:
+        """The backup of the day; a window may stay open for weeks."""
+        book = self._window.book
+        if book is None or is_demo(book):
+            return
 
         def back_up(_token: CancelToken, _report: Report) -> None:
             book.back_up()
 
-        window.work.start(back_up)
+        self._window.work.start(back_up)
 
     @Slot()
     def _warm(self) -> None:

@@ -117,6 +117,7 @@ class Window(QMainWindow):
         self.choices.units_changed.connect(self._use_units)
         self.wardrobe.changed.connect(self._redress)
         self.desk.opened.connect(self._show_book)
+        self.desk.new_day.connect(self._show_book_words)
         self.desk.trouble.connect(self.tell_trouble)
         self.desk.trouble.connect(self._show_recent)  # a book that is gone is forgotten
         self.following.turned.connect(self.tell)
@@ -210,6 +211,7 @@ class Window(QMainWindow):
     def _show_recent(self) -> None:
         self.top.book_menu.show_recent(self.desk.other_books())
 
+    @Slot()
     def _show_book_words(self) -> None:
         book = self.book
         self._show_recent()

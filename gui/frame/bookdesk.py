@@ -1,11 +1,12 @@
 """Book desk: which book is open, how another one is opened, and what can be taken back in it.
 
 In    folders; `Work`, which must stop before a book is left; `Memory`, which keeps the recent ones
-Out   `opened` with the book; `trouble` with a sentence; the text of what was undone
+Out   `opened` with the book; `trouble` with a sentence; `new_day`; the text of what was undone
 Not   dialogs and words on the screen (`window.py`), what is kept in a book (`data`)
 """
 
 from collections.abc import Sequence
+from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -26,11 +27,13 @@ class BookDesk(QObject):
 
     opened = Signal(object)  # the book, handed to every screen before the one before is closed
     trouble = Signal(str)  # what stands in the way, and what to do
+    new_day = Signal()  # the rack's calendar has gone on while the book lay open
 
     def __init__(self, work: Work, memory: Memory, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._work, self._memory = work, memory
         self.book: Book | None = None
+        self._day: date | None = None  # of the open book, when it was asked last
 
     def open_folder(self, folder: Path) -> bool:
         """Open the book in a folder; False, with a sentence, if that cannot be."""
@@ -59,7 +62,7 @@ class BookDesk(QObject):
         before = self.book
         if before is not None:
             self._work.stop_all()
-        self.book = book
+        self.book, self._day = book, None
         self.has_news()  # from here on
         self._memory.remember_book(book.folder)
         self.opened.emit(book)
@@ -67,11 +70,18 @@ class BookDesk(QObject):
             before.close()
 
     def has_news(self) -> bool:
-        """Whether someone has written into the book since this was asked last."""
+        """Whether someone has written into the book, or the day has changed, since this was asked last."""
+        if self.book is None:
+            return False
         try:
-            return self.book is not None and self.book.written_elsewhere()
+            written, today = self.book.written_elsewhere(), self.book.today()
         except BookError:
             return False  # told as soon as something is wanted of the book
+        before, self._day = self._day, today
+        if before in (None, today):
+            return written
+        self.new_day.emit()
+        return True
 
     def other_books(self) -> Sequence[Path]:
         """Books opened of late, without the one that is open."""

@@ -18,7 +18,7 @@ from gui.work import Report, Work
 __all__ = ["Following"]
 
 RENEWED_EVERY_MS = 250
-LOOKED_EVERY_MS = 3000  # whether another window or the command line has written into the book
+LOOKED_EVERY_MS = 3000  # whether another window has written into the book, or midnight has passed
 
 
 class Following(QObject):
@@ -69,7 +69,7 @@ class Following(QObject):
 
     @Slot()
     def _look_for_news(self) -> None:
-        """What came into the book from outside is shown as if it had come from here."""
+        """What came into the book from outside, or with a new day, is shown as if it had come from here."""
         if self._desk.book is not None and self._desk.has_news():
             self.book_changed()
 

@@ -377,6 +377,19 @@ def test_a_place_made_after_a_change_does_not_read_the_book_twice(with_book: Win
     assert intake.asked == [("renew", None)]
 
 
+def test_a_window_left_open_over_night_shows_the_new_day(with_book: Window, qtbot: QtBot) -> None:
+    bench = with_book.screens["bench"]
+    assert isinstance(bench, Bench)
+    qtbot.waitUntil(lambda: bool(bench._reading.tiles) and not with_book.work.jobs())
+    assert "8 March 2026" in with_book.foot.about_book.text()
+    book_of(with_book).set_setting("today", "2026-03-09")  # as the calendar of an own book goes on
+
+    with_book.following._look_for_news()
+
+    assert "9 March 2026" in with_book.foot.about_book.text()
+    qtbot.waitUntil(lambda: {tile.day for tile in bench._reading.tiles} == {8})
+
+
 # --- photos
 
 
