@@ -51,13 +51,19 @@ def go(window: Window, qtbot: QtBot, key: Qt.Key) -> None:
 
 
 def plan_print_and_sow(window: Window, qtbot: QtBot, tmp_path: Path) -> None:
-    bench = window.screens["bench"]
+    bench, plan = window.screens["bench"], window.screens["plan"]
     assert isinstance(bench, Bench)
+    assert isinstance(plan, Plan)
     qtbot.mouseClick(bench._empty.other, LEFT)  # an empty rack leads to the plan
     settle(window, qtbot)
-    plan = window.screens["plan"]
-    assert isinstance(plan, Plan)
     assert plan.isVisible()
+    plan_it(plan, window, qtbot)
+    print_it(plan, tmp_path / "sheets.pdf")
+    sow_it(plan, bench, window, qtbot)
+
+
+def plan_it(plan: Plan, window: Window, qtbot: QtBot) -> None:
+    """From the question to the drawn places."""
     qtbot.mouseClick(plan._empty.button, LEFT)
     qtbot.keyClicks(plan.question.name, TRIAL)
     qtbot.keyClick(plan.question.name, Qt.Key.Key_Return)
@@ -79,10 +85,16 @@ def plan_print_and_sow(window: Window, qtbot: QtBot, tmp_path: Path) -> None:
     assert window.top.undo.text() == "Undo: places of Mat against…"  # cut, and seen to be
     qtbot.mouseClick(plan.forward, LEFT)
     assert plan.state.page is KeptPage.PRINT
+
+
+def print_it(plan: Plan, path: Path) -> None:
+    plan.save_sheets(path)
+    assert path.read_bytes().startswith(b"%PDF")
+
+
+def sow_it(plan: Plan, bench: Bench, window: Window, qtbot: QtBot) -> None:
     assert plan.state.trial is not None
     assert plan.state.trial.draw is not None
-    plan.save_sheets(tmp_path / "sheets.pdf")
-    assert (tmp_path / "sheets.pdf").read_bytes().startswith(b"%PDF")
     go(window, qtbot, Qt.Key.Key_1)  # too early: the rack says what is still to be done
     assert bench._empty.title.text() == f"{len(plan.state.trial.draw.draw.places)} trays wait to be sown"
     qtbot.mouseClick(bench._empty.other, LEFT)
