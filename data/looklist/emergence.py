@@ -14,6 +14,7 @@ trays.
 from datetime import date, timedelta
 
 from data.look import Look, LookKind, Urgency
+from data.looklist.badphoto import has_odd_colour, has_odd_coverage
 from data.looklist.beside import COVERAGE, Beside
 from data.looklist.places import bare_share
 from data.looklist.standing import Standing
@@ -46,7 +47,7 @@ def look_at_lag(view: View) -> Look | None:
         return _later_than_before(view)
     before, lag = (_lag(view, day)[0] for day in run[-2:])
     sentence = _lag_words(view.beside(run[-1], COVERAGE), lag, before)
-    late = view.now.coverage < UP
+    late = max(view.mine[day].coverage for day in (run[-1], view.days[-1])) < UP  # the newest may be doubtful
     first = (
         Sentence(
             "Lift the cover and look at the seed: is it moist, has it split, is the tray colder than its "
@@ -97,15 +98,24 @@ def _change_words(lag: float, before: float) -> Sentence:
 
 def _behind(view: View) -> tuple[date, ...]:
     """The days on which it was behind: two that make up what is too much twice, or three that nearly do."""
-    least, most = ONE_DAY
-    run = view.run(lambda day: _lag(view, day)[1] >= least, sure=True)
-    if run and sum(min(most, _lag(view, day)[1]) for day in run[-2:]) >= 2.0:
-        return run
-    least, most = ONE_OF_THREE
-    run = view.run(lambda day: _lag(view, day)[1] >= least, sure=True)
-    if len(run) >= 3 and sum(min(most, _lag(view, day)[1]) for day in run[-3:]) >= THREE_DAYS:
-        return run
+    for count, (least, most), enough in ((2, ONE_DAY, 2.0), (3, ONE_OF_THREE, THREE_DAYS)):
+        run = _run(view, least)
+        shares = [min(most, _lag(view, day)[1]) for day in run[-count:]]
+        if len(shares) == count and sum(shares) >= enough:
+            return run
     return ()
+
+
+def _run(view: View, least: float) -> tuple[date, ...]:
+    """The newest days behind; one on which only a doubtful photo says so is passed over."""
+
+    def behind(day: date) -> bool:
+        return _lag(view, day)[1] >= least
+
+    def doubtful(day: date) -> bool:
+        return has_odd_coverage(view, day) or (behind(day) and has_odd_colour(view, day))
+
+    return view.run(behind, doubtful)
 
 
 def _lag(view: View, day: date) -> tuple[float, float]:

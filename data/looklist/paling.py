@@ -15,6 +15,7 @@ from datetime import date
 from statistics import median
 
 from data.look import Look, LookKind, Urgency, day_name
+from data.looklist.badphoto import has_odd_coverage
 from data.looklist.standing import Days, Number
 from data.looklist.view import View
 from data.sentence import Sentence
@@ -35,16 +36,18 @@ FIRST = Sentence(
 def look_at_colour(view: View) -> Look | None:
     """Paler than before on the two newest days; a doubtful photo is passed over."""
     look = _paler(view, view.days[-2:])
-    if look is None or not any(view.is_doubtful(day) for day in view.days[-2:]):
+    if look is None or not any(has_odd_coverage(view, day) for day in view.days[-2:]):
         return look
-    sure = [day for day in view.days[-4:] if not view.is_doubtful(day)]
+    sure = [day for day in view.days[-4:] if not has_odd_coverage(view, day)]
     return _paler(view, sure[-2:]) if len(sure) >= 2 else None
 
 
 def _paler(view: View, newest: Sequence[date]) -> Look | None:
     before = [
-        day for day in view.days if day < newest[0] and view.mine[day].coverage >= CLOSED
-    ][-DAYS_BEFORE:]  # fmt: skip
+        day
+        for day in view.days
+        if day < newest[0] and view.mine[day].coverage >= CLOSED and not has_odd_coverage(view, day)
+    ][-DAYS_BEFORE:]
     if len(before) < 2 or view.mine[newest[0]].coverage < CLOSED:
         return None
     index = _fall(view, before, newest, lambda s: s.dark_green, LEAST_PALER)

@@ -15,7 +15,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from data.look import Look, LookKind, Urgency
-from data.looklist.beside import COVERAGE, Beside, Counted, middle_and_spread, set_beside
+from data.looklist.beside import Beside, Counted, middle_and_spread, set_beside
 from data.looklist.standing import Days, Number, Standing
 from data.records import EarlierDay, Tray
 
@@ -23,11 +23,6 @@ __all__ = ["View"]
 
 LEAST_MATES = 2
 LEAST_EARLIER = 3  # days of earlier trays
-DOUBTFUL_FALL = 8.0  # points of coverage in a day
-RECOVERED = 2.0  # points below what it was
-GROWING = 15.0  # % coverage from which a crop gains from day to day
-DOUBTFUL_LEAP = 16.0  # points further behind the mates than the day before
-RECOVERED_LEAP = 8.0  # points nearer to them again
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -56,43 +51,18 @@ class View:
         """The newest day."""
         return self.mine[next(reversed(self.mine))]
 
-    def is_doubtful(self, day: date) -> bool:
-        """Whether coverage fell on that day as no crop does, and came back or may yet: a bad photo."""
-        place = self.days.index(day)
-        if place == 0:
-            return False
-        near = self.days[place - 1 : place + 2]  # the day before, this one, the one after where there is one
-        had, here, *then = (self.mine[one].coverage for one in near)
-        if had - here >= DOUBTFUL_FALL:
-            return not then or then[0] - here >= max(DOUBTFUL_FALL, had - here - RECOVERED)
-        return had >= GROWING and self._stood_still(near, here - had)
-
-    def _stood_still(self, near: Sequence[date], gain: float) -> bool:
-        """Whether a tray that grew gained far less than its mates on one day, and caught up or may yet.
-
-        In the days in which a crop closes a bad photo shows no fall. A tray that is late has just begun.
-        """
-        before, day, *after = near
-        now = self._behind(day)
-        if now < RECOVERED_LEAP:  # most trays, most days
-            return False
-        if now - self._behind(before) < max(DOUBTFUL_LEAP, gain):  # the mates' gain is its own and the leap
-            return False
-        return not after or now - self._behind(after[0]) >= RECOVERED_LEAP
-
-    def _behind(self, day: date) -> float:
-        """Points of coverage below the middle of the mates; 0 where none can be asked."""
-        beside = self.beside(day, COVERAGE)
-        return 0.0 if beside.middle is None else beside.middle - (beside.mine or 0.0)
-
-    def run(self, holds: Callable[[date], bool], *, sure: bool = False) -> tuple[date, ...]:
+    def run(
+        self, holds: Callable[[date], bool], passed: Callable[[date], bool] | None = None
+    ) -> tuple[date, ...]:
         """The newest days on which something holds without a break, oldest first; at least two, or none.
 
-        With `sure` days with a doubtful photo are passed over, as if there had been none.
+        Parameters
+        ----------
+        passed : days that are passed over, as if there had been no photo.
         """
         found: list[date] = []
         for day in reversed(self.mine):
-            if sure and self.is_doubtful(day):
+            if passed is not None and passed(day):
                 continue
             if not holds(day):
                 break

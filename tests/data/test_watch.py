@@ -121,6 +121,42 @@ def test_a_tray_that_stands_still_while_its_mates_close_lags_on_the_second_day()
     assert only(closing(day5=14, day6=24, day7=28, day8=31)).what is LookKind.LAGGING
 
 
+def in_colour(mine: dict[int, tuple[float, float]]) -> tuple[Look, ...]:
+    """The same, with the dark green index of tray 1; the mates keep theirs at 0.60."""
+    photos = [numbers(1, day, coverage=one, dark_green=green) for day, (one, green) in mine.items()]
+    photos = [photo._replace(corrected=True) for photo in photos]
+    photos += [
+        numbers(tray, day, coverage=CLOSING[day], dark_green=0.60)._replace(corrected=True)
+        for tray in (2, 3, 4)
+        for day in mine
+    ]
+    ordered = sorted(photos, key=lambda n: (n.tray_id, n.taken_at))
+    return looks(Morning(today=date(2026, 3, max(mine)), trays=TRAYS, numbers=ordered))
+
+
+def test_a_photo_whose_colour_leaps_too_waits_for_the_next_one() -> None:
+    """Behind by 9, then by 15: too little for a fall, but the second photo is odd in colour."""
+    assert only(in_colour({5: (12, 0.60), 6: (23, 0.59), 7: (38, 0.58)})).what is LookKind.LAGGING
+    assert in_colour({5: (12, 0.60), 6: (23, 0.59), 7: (38, 0.44)}) == ()
+    assert in_colour({5: (12, 0.60), 6: (23, 0.59), 7: (38, 0.44), 8: (70, 0.60)}) == ()
+
+
+def test_a_tray_that_stays_behind_in_another_colour_is_told_a_day_later() -> None:
+    odd = {5: (12.0, 0.60), 6: (23.0, 0.59), 7: (38.0, 0.44), 8: (54.0, 0.45)}
+
+    assert only(in_colour(odd)).what is LookKind.LAGGING
+
+
+def test_a_tray_that_is_paler_than_its_mates_from_the_first_day_on_is_told_at_once() -> None:
+    assert only(in_colour({5: (12, 0.45), 6: (23, 0.44), 7: (38, 0.45)})).what is LookKind.LAGGING
+
+
+def test_a_lag_does_not_become_late_by_one_bad_photo() -> None:
+    lagging = closing(day5=3, day6=19, day7=36)
+    assert only(lagging).what is LookKind.LAGGING
+    assert only(closing(day5=3, day6=19, day7=36, day8=14)).what is not LookKind.LATE
+
+
 def test_a_tray_that_has_just_begun_is_late_and_no_bad_photo() -> None:
     assert only(closing(day5=1, day6=4, day7=11)).what is LookKind.LATE
 
