@@ -5,7 +5,7 @@ Out   a widget that turns by itself
 Not   rows of buttons (`flow.py`)
 """
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from PySide6.QtCore import QEvent, QSize
 from PySide6.QtGui import QResizeEvent
@@ -21,7 +21,7 @@ class Sides(QWidget):
 
     def __init__(self, widgets: Sequence[QWidget], shares: Sequence[int], parent: QWidget | None) -> None:
         super().__init__(parent)
-        self._widgets = tuple(widgets)
+        self._widgets, self._shares = tuple(widgets), tuple(shares)
         self._row = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
         self._row.setContentsMargins(0, 0, 0, 0)
         self._row.setSpacing(Space.M)
@@ -51,10 +51,23 @@ class Sides(QWidget):
 
     def turn(self) -> None:
         """Beside each other where all fit."""
-        shown = [widget for widget in self._widgets if not widget.isHidden()]
-        needed = sum(max(self._least(widget), widget.property("wanted") or 0) for widget in shown)
-        needed += self._row.spacing() * max(0, len(shown) - 1)
-        fits = needed <= self.width()
+        needs = {widget: self._need(widget) for widget in self._widgets if not widget.isHidden()}
+        room = self.width() - self._row.spacing() * max(0, len(needs) - 1)
+        fits = sum(needs.values()) <= room
         way = QBoxLayout.Direction.LeftToRight if fits else QBoxLayout.Direction.TopToBottom
         if self._row.direction() != way:
             self._row.setDirection(way)
+        self._share_out(needs, room)
+
+    def _need(self, widget: QWidget) -> int:
+        return max(self._least(widget), int(widget.property("wanted") or 0))
+
+    def _share_out(self, needs: Mapping[QWidget, int], room: int) -> None:
+        """By the shares; where one would get less than it needs so, only what is left over goes by them."""
+        shares = dict(zip(self._widgets, self._shares, strict=True))
+        whole = sum(shares[widget] for widget in needs)
+        enough = all(shares[widget] * room >= need * whole for widget, need in needs.items())
+        left = room - sum(needs.values())
+        for widget, need in needs.items():
+            share = shares[widget]
+            self._row.setStretchFactor(widget, share if enough else max(0, need + share * left // whole))
