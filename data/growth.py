@@ -242,12 +242,14 @@ def _checked(curve: Curve, fit: Fit, *, held: bool) -> GrowthCurve | None:
     upper, middle, pace = (FULL, *fit.parameters) if held else fit.parameters
     if pace <= 0 or upper <= 0:
         return None
-    errors = fit.errors
-    full_errors = None if errors is None else ((0.0, errors[0], errors[1]) if held else errors[:3])
+    errors: tuple[float, float, float] | None = None
+    if fit.errors is not None:
+        of_upper, of_middle, of_pace = (0.0, *fit.errors) if held else fit.errors
+        errors = (of_upper, of_middle, of_pace)
     return GrowthCurve(
         curve=curve,
         parameters=(upper, middle, pace),
-        errors=full_errors,  # type: ignore[arg-type]   # three by construction
+        errors=errors,
         fit=fit,
         held=held,
     )

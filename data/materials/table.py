@@ -102,9 +102,21 @@ class Cell:
     difference: Estimate | None = None  # from the trusted medium
 
     @classmethod
-    def of_estimate(cls, one: Estimate, n: int, of: str = "trays", **more: object) -> "Cell":
+    def of_estimate(
+        cls,
+        one: Estimate,
+        n: int,
+        of: str = "trays",
+        *,
+        origin: Origin = Origin.MEASURED,
+        notes: tuple[Sentence, ...] = (),
+        sources: tuple[str, ...] = (),
+    ) -> "Cell":
         """From a number with its interval."""
-        return cls(value=one.value, low=one.low, high=one.high, n=n, of=of, **more)  # type: ignore[arg-type]
+        return cls(
+            value=one.value, low=one.low, high=one.high, n=n, of=of,
+            origin=origin, notes=notes, sources=sources,
+        )  # fmt: skip
 
     @classmethod
     def missing(cls, gap: Sentence, *notes: Sentence) -> "Cell":

@@ -12,6 +12,7 @@ from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
+from typing import TypedDict
 
 import numpy as np
 
@@ -29,7 +30,19 @@ __all__ = ["Asked", "compared"]
 
 NO_SPREAD = 1e-12  # of the numbers' size; below that rounding is all there is
 OF_A_DIFFERENCE = ("difference", "se", "low", "high", "outcome")
-Values = dict[str, float | int | Outcome | None]
+
+
+class Values(TypedDict, total=False):
+    """What a difference from the trusted medium adds to a `MediumResult`."""
+
+    difference: float
+    se: float
+    q: float
+    df: float
+    low: float
+    high: float
+    outcome: Outcome
+    further: int | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -238,7 +251,7 @@ class _Comparison:
             rank_high=high_rank,
             spread=spread.get(index),
             missing=missing,
-            **values,  # type: ignore[arg-type]
+            **values,
         )
 
     def _compared(

@@ -108,7 +108,8 @@ class LimitsDialog(QDialog):
             if any(text and number is None for text, number in zip(typed, numbers, strict=True)):
                 self.trouble.setText(self.tr("{row}: type a number, or leave it empty.").format(row=words))
                 return
-            if None not in numbers and numbers[0] > numbers[1]:  # type: ignore[operator]
+            least, most = numbers
+            if least is not None and most is not None and least > most:
                 self.trouble.setText(self.tr("{row}: the least is above the most.").format(row=words))
                 return
         self.accept()

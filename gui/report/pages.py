@@ -128,9 +128,9 @@ def _without_last(blocks: tuple[Block, ...]) -> tuple[Block, ...]:
         found = [number for number, block in enumerate(blocks) if isinstance(block, kind)]
         if found:
             return blocks[: found[-1]] + blocks[found[-1] + 1 :]
-    texts = [n for n, block in enumerate(blocks) if isinstance(block, Paragraph) and block.role == ""]
-    texts = texts or [n for n, block in enumerate(blocks) if isinstance(block, Paragraph)]
-    longest = max(texts, key=lambda n: len(blocks[n].text))  # type: ignore[attr-defined]
+    texts = {number: block for number, block in enumerate(blocks) if isinstance(block, Paragraph)}
+    plain = [number for number, block in texts.items() if block.role == ""]
+    longest = max(plain or texts, key=lambda number: len(texts[number].text))
     return blocks[:longest] + blocks[longest + 1 :]
 
 

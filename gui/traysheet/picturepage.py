@@ -5,6 +5,8 @@ Out   the picture in its full resolution, loaded in the background
 Not   reading the book (`view.py`), loading (`picture.py`), painting (`pictures.py`)
 """
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QTimer, Slot
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
@@ -21,6 +23,9 @@ from gui.traysheet.page import SheetPage
 from gui.traysheet.picture import SheetPicture, Wanted, load_sheet_picture, marks_of
 from gui.traysheet.view import TrayState
 from gui.work import Report, Work
+
+if TYPE_CHECKING:
+    from data.book import Book
 
 __all__ = ["PicturePage"]
 
@@ -55,9 +60,9 @@ class PicturePage(SheetPage):
         self.view.show_layers(frozenset({Layer.SUSPECTS}))
         self.bar.show_layers(self.view.shown)
 
-    def open_book(self, book: object) -> None:
+    def open_book(self, book: "Book | None") -> None:
         """Nothing of the book before."""
-        super().open_book(book)  # type: ignore[arg-type]
+        super().open_book(book)
         self._wanted = self._held = None
         self._blank.stop()
         self.view.show_picture(None)
