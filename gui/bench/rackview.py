@@ -19,7 +19,7 @@ from PySide6.QtCore import (
     Signal,
     Slot,
 )
-from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QRegion, QResizeEvent
+from PySide6.QtGui import QColor, QHoverEvent, QKeyEvent, QPainter, QPaintEvent, QRegion, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QApplication,
@@ -251,9 +251,9 @@ class RackView(QListView):
 
     def viewportEvent(self, event: QEvent) -> bool:
         """Follow the pointer, to show which tile it is over."""
-        if event.type() in (QEvent.Type.HoverMove, QEvent.Type.HoverEnter, QEvent.Type.HoverLeave):
+        if isinstance(event, QHoverEvent):
             leaving = event.type() == QEvent.Type.HoverLeave
-            index = QModelIndex() if leaving else self.indexAt(event.position().toPoint())  # type: ignore[attr-defined]
+            index = QModelIndex() if leaving else self.indexAt(event.position().toPoint())
             if QPersistentModelIndex(index) != self._hovered:
                 self.viewport().update(self.visualRect(self._hovered))
                 self._hovered = QPersistentModelIndex(index)
