@@ -28,6 +28,7 @@ from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOpti
 
 from data.records import Look
 from gui.language.spoken import DAY, day_words, spoken
+from gui.language.unbroken import unbroken
 from gui.style.marks import draw_mark, kind_words, urgency_colour, urgency_words
 from gui.style.palette import RACK_TARGET, RADIUS, Space, set_role, tokens_now
 
@@ -35,7 +36,6 @@ __all__ = ["LookList", "LookModel"]
 
 LOOK = Qt.ItemDataRole.UserRole + 1
 Index = QModelIndex | QPersistentModelIndex
-UNITS = ("%", "cm²", "mm", "points", "Punkte")
 LEAST_LETTERS = 75  # of a line of words beside the columns
 WRAPPED = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
 
@@ -43,13 +43,6 @@ WRAPPED = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop | Qt.TextFlag.T
 def first_words(look: Look) -> str:
     """What to do first."""
     return QCoreApplication.translate("Look", "First: {what}").format(what=spoken(look.first))
-
-
-def unbroken(text: str) -> str:
-    """The text with every number kept beside its unit when the line breaks."""
-    for unit in UNITS:
-        text = text.replace(f" {unit}", f"\u00a0{unit}")
-    return text
 
 
 class LookModel(QAbstractListModel):

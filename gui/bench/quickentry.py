@@ -67,15 +67,11 @@ class QuickLine(QWidget):
         self.as_typed = self._make_answer(self._keep_as_typed)
         self.instead = self._make_answer(self._keep_instead)
         row = Flow()
-        for part in (self.kind, self.line, self.keep, self.target):
+        for part in (self.kind, self.line, self.keep, self.as_typed, self.instead, self.target):
             row.addWidget(part)
-        answers = Flow()
-        for button in (self.as_typed, self.instead):
-            answers.addWidget(button)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.said)
-        column.addLayout(answers)
         column.addLayout(row)
         self._say("")
         self._fit_to_kind()
@@ -193,6 +189,8 @@ class QuickLine(QWidget):
         self._say(entry.odd if entry.doubt is None else spoken(entry.doubt.sentence), "notice")
         self.as_typed.setText(self.tr("Keep {number}").format(number=self._figure(entry, entry.value)))
         self.as_typed.setVisible(entry.value is not None)
+        self.keep.hide()  # its place is taken by the answers
+        self.target.hide()
         if entry.doubt is None:
             self.instead.setText(self.tr("Type it again"))
         else:
@@ -267,6 +265,8 @@ class QuickLine(QWidget):
         self.said.setVisible(bool(words))
         self.as_typed.hide()
         self.instead.hide()
+        self.keep.show()
+        self.target.show()
 
     # --- keys
 

@@ -21,6 +21,7 @@ from gui.intake.traypicker import TrayPicker
 from gui.intake.view import IntakeRow, Kind
 from gui.language.plainhint import plain_hint
 from gui.language.spoken import spoken
+from gui.language.unbroken import unbroken
 from gui.photo.mips import Mips
 from gui.photo.photoload import load_photo
 from gui.pictures import PictureView
@@ -161,7 +162,9 @@ class PhotoPanel(QFrame):
 
     def _show_words(self, row: IntakeRow | None) -> None:
         self.picture.setAccessibleDescription("" if row is None else row.name)
-        self.sentence.setText(self.tr("Choose a row to see its photo.") if row is None else row.sentence)
+        self.sentence.setText(
+            self.tr("Choose a row to see its photo.") if row is None else unbroken(row.sentence)
+        )
 
     def _show_buttons(self, row: IntakeRow | None) -> None:
         kind = None if row is None else row.kind

@@ -27,6 +27,7 @@ from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 from gui.intake.view import IntakeRow, Kind
 from gui.language.plainhint import plain_hint
 from gui.language.spoken import DAY_MOMENT_SHORT, day_words
+from gui.language.unbroken import unbroken
 from gui.photo.thumbnails import Thumbnails
 from gui.style.palette import RACK_TARGET, Space, tokens_now
 from gui.style.tokens import Tokens
@@ -114,7 +115,7 @@ class PhotoTable(QAbstractTableModel):
 
     def _words(self, row: IntakeRow, column: int) -> str:
         if column == FATE:
-            return row.sentence.replace(" %", "\u00a0%")
+            return unbroken(row.sentence)
         return row.name if row.taken_at is None else f"{row.name}, {taken(row)}"
 
     @Slot()

@@ -164,9 +164,11 @@ def test_nothing_doubtful_is_kept_before_it_is_answered(qtbot: QtBot, bench: Ben
     type_line(qtbot, bench, "A1 1120")
     type_line(qtbot, bench, "A1 34")
     asked = weights(rack_book)["A1"]
+    assert bench.quick.keep.isHidden(), "the answers stand in its place"
     qtbot.mouseClick(bench.quick.instead, Qt.MouseButton.LeftButton)
 
     assert asked == [1120.0]
+    assert bench.quick.keep.isVisible()
     assert weights(rack_book)["A1"][1] == pytest.approx(964, abs=1)
 
 

@@ -19,6 +19,7 @@ from data.sentence import Sentence
 from gui.home import Memory
 from gui.language.language import language_of, speak
 from gui.language.spoken import DAY, DAY_SHORT, MOMENT, day_words, filled, in_figures, spoken
+from gui.language.unbroken import unbroken
 from vision.reason import Reason
 
 
@@ -223,3 +224,18 @@ def test_every_sentence_is_known_again_from_its_text(german: QApplication) -> No
         if spoken(kept) != said:
             wrong.append((kept, spoken(kept)))
     assert not wrong
+
+
+@pytest.mark.parametrize(
+    ("text", "kept"),
+    [
+        ("505 g on 11 March, 271 g under 776 g.", "505_g on 11 March, 271_g under 776_g."),
+        ("Coverage 87 %, 9 points below", "Coverage 87_%, 9_points below"),
+        ("Deckung 99,5 % (1 Punkt)", "Deckung 99,5_% (1_Punkt)"),
+        ("on day 8 green leaves", "on day 8 green leaves"),  # no unit, though it begins like one
+        ("A1 hours", "A1 hours"),
+        ("", ""),
+    ],
+)
+def test_a_number_stays_beside_its_unit(text: str, kept: str) -> None:
+    assert unbroken(text).replace("\u00a0", "_") == kept
