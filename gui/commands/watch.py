@@ -69,7 +69,7 @@ def stopped_by_signal() -> Iterator[CancelToken]:
 
 
 class Watch:
-    """One folder, watched; `now` is the rack's clock, `at` the time of day at which the look list is printed."""
+    """One folder, watched; `now` is the rack's clock, `at` the time of day at which the list is printed."""
 
     def __init__(
         self,
