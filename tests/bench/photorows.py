@@ -25,7 +25,7 @@ import numpy as np
 from PIL import Image
 
 from tests.bench.limits import ROUNDS, Row, Work, busy, one_peak, ratio, seconds
-from tests.vision.test_photo import wide_gamut_profile
+from tests.vision.profiles import wide_gamut_profile
 from vision.cells import cell_shares
 from vision.cielab import lab, linear
 from vision.colour import measure_colour

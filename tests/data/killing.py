@@ -23,7 +23,7 @@ from data.readings import NewReading, ReadingKind
 from data.travel.merging import merge
 from data.travel.samenames import Answer, same_names
 from tests.data.builders import a_note, a_tray, bring, score_note
-from tests.data.test_schema import BOOKS, counts, restored
+from tests.data.oldbooks import BOOKS, counts, restored
 
 ROOT = Path(__file__).resolve().parents[2]
 BEGUN, READY = "begun", "ready"

@@ -9,29 +9,14 @@ from sqlite_utils import Database
 
 from data import schema
 from data.book import Book
+from tests.data.oldbooks import BOOKS, counts, restored
 from vision.reason import Reason
-
-BOOKS = Path(__file__).parent / "books"  # one small dump for each version that has left the house
 
 
 def tables_of(db: Database) -> dict[str, str]:
     """Name -> definition of every table and index."""
     rows = db.query("SELECT name, sql FROM sqlite_master WHERE sql IS NOT NULL")
     return {row["name"]: " ".join(row["sql"].split()) for row in rows}
-
-
-def counts(db: Database) -> dict[str, int]:
-    return {name: db.table(name).count for name in db.table_names() if name != "_sqlite_migrations"}
-
-
-def restored(dump: Path, folder: Path) -> Path:
-    """The folder of a book made from a dump."""
-    folder.mkdir()
-    connection = sqlite3.connect(folder / "book.sqlite")
-    connection.executescript(dump.read_text(encoding="utf-8"))
-    connection.execute(f"PRAGMA application_id = {schema.APPLICATION_ID}")
-    connection.close()
-    return folder
 
 
 @pytest.fixture

@@ -15,26 +15,11 @@ from data.photos.judged import Judged
 from data.records import PhotoId, Said
 from data.upkeep.mending import mend_canopy
 from tests.data.builders import a_note, a_score, bring, score_note
+from tests.data.mends import CORNERS, HALF, mend_note
 from vision.mending import decode_mask
 from vision.reason import Reason
 
-CORNERS = [(1.0, 2.0), (900.0, 2.0), (900.0, 480.0), (1.0, 480.0)]
-HALF = np.zeros((508, 1016), bool)
-HALF[:, :508] = True
 FULL = np.ones((508, 1016), bool)
-
-
-def mend_note(path: Path, corners: Any, canopy: bytes, *_: Any) -> Judged:
-    """A note scored with a drawn canopy: its coverage is that of the mask."""
-    mask = decode_mask(canopy)
-    judged = score_note(path)
-    score = replace_coverage(judged, 100.0 * float(mask.mean()))
-    return replace(judged, score=score, labels=b"labels of " + canopy)
-
-
-def replace_coverage(judged: Judged, coverage: float) -> Any:
-    assert judged.score is not None
-    return a_score(coverage, suspects=judged.score.suspects, method=judged.score.method)
 
 
 @pytest.fixture

@@ -19,7 +19,7 @@ from data.travel.packing import pack
 from data.travel.samenames import Answer, SameName
 from data.travelerrors import NotAPack
 from tests.data.builders import a_note, a_tray, bring
-from tests.data.test_schema import BOOKS, restored
+from tests.data.oldbooks import BOOKS, restored
 
 
 @pytest.fixture

@@ -19,7 +19,7 @@ from data.records import PhotoId, Said
 from data.upkeep.mending import mend_canopy
 from data.upkeep.rescoring import Again, rescore_all, stale_photos
 from tests.data.builders import Patch, a_note, a_score, bring, score_note
-from tests.data.chapters.test_corrections import CORNERS, mend_note
+from tests.data.mends import CORNERS, mend_note
 from vision.mending import decode_mask
 from vision.reason import Reason
 

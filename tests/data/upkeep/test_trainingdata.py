@@ -16,7 +16,7 @@ from data.records import PhotoId
 from data.upkeep.mending import mend_canopy
 from data.upkeep.trainingdata import NOT_KNOWN, Lesson, write_training
 from tests.data.builders import a_note, bring
-from tests.data.chapters.test_corrections import HALF, mend_note
+from tests.data.mends import HALF, mend_note
 from vision.mending import decode_mask
 from vision.tissue import Label, canopy
 
