@@ -2,28 +2,27 @@
 
 In    a `Plan`; a seed; a drawing
 Out   kept versions and drawings, oldest first; trays with codes, tags, blocks and places
-Not   what is in a plan (`trial.py`), how places are drawn (`plan/drawing.py`)
+Not   what is in a plan (`trial.py`), how places are drawn (`plan/drawing.py`), reading (`planreader.py`)
 
 Nothing is overwritten: a changed plan is a new version with its reason, a new drawing stands beside the old.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from datetime import datetime, time, timedelta
 from secrets import randbelow
-from typing import Any
+from typing import Any, TypedDict
 
-from data.chapters.traybook import TrayBook
+from data.chapters.planreader import PlanReader
 from data.errors import LevelIsFixed, ReasonWanted, TagsUsedUp
 from data.growing.conditions import Crop, Medium, from_defaults
-from data.plan.drawing import Draw, DrawId, KeptDraw, NoTagsLeft, Place, draw_text, draw_trial
+from data.plan.drawing import Draw, DrawId, Filled, KeptDraw, NoTagsLeft, Place, draw_text, draw_trial, placed
 from data.plan.plantext import plan_text
 from data.records import NewTray, Tray, TrayId
 from data.tables import noterows, planrows
 from data.tables.journal import Recorder
-from data.tables.planrows import kept_draws, kept_plans
-from data.tables.rows import time_text, tray_of
-from data.trial import CONFIDENCE, MEDIUM, YES_NO, KeptPlan, MeasureKind, Plan, PlanId
+from data.tables.rows import time_text
+from data.trial import CONFIDENCE, MEDIUM, YES_NO, MeasureKind, Plan, PlanId
 
 __all__ = ["MORNING", "PlanBook", "new_tray", "unsown"]
 
@@ -31,25 +30,18 @@ SEEDS = 2**31 - 1
 MORNING = time(9)  # when trays are sown, unless somebody says otherwise
 
 
-class PlanBook(TrayBook):
+class Taken(TypedDict):
+    """What a new drawing has to leave alone."""
+
+    kept: tuple[Place, ...]
+    taken_tags: tuple[int, ...]
+    taken_codes: tuple[str, ...]
+
+
+class PlanBook(PlanReader):
     """The trials of a book."""
 
     # --- plans
-
-    def trials(self) -> tuple[str, ...]:
-        """Names of all trials, by their first plan or tray."""
-        return tuple(row["name"] for row in self._rows(planrows.TRIAL_NAMES))
-
-    def plans(self, trial: str | None = None) -> tuple[KeptPlan, ...]:
-        """All versions of a trial's plan, or of all trials, oldest first."""
-        return kept_plans(self._rows(planrows.PLANS, trial=trial))
-
-    def plan(self, plan_id: PlanId) -> KeptPlan:
-        """One kept version; raises `KeyError`."""
-        for kept in self.plans():
-            if kept.id == plan_id:
-                return kept
-        raise KeyError(plan_id)
 
     def keep_plan(self, plan: Plan, why: str = "", *, at: datetime | None = None) -> PlanId:
         """Keep a plan, with the date, as the first version of its trial or as a new one with its reason.
@@ -141,10 +133,6 @@ class PlanBook(TrayBook):
 
     # --- drawings
 
-    def draws(self, trial: str) -> tuple[KeptDraw, ...]:
-        """All drawings of a trial, whichever version they belong to, oldest first."""
-        return kept_draws(self._rows(planrows.DRAWS, trial=trial))
-
     def draw_places(
         self, plan_id: PlanId, *, seed: int | None = None, why: str = "", at: datetime | None = None
     ) -> KeptDraw:
@@ -157,29 +145,53 @@ class PlanBook(TrayBook):
         TagsUsedUp
             If more trays stand at the same time than there are free tags.
         """
+        seed = 1 + randbelow(SEEDS) if seed is None else seed
+
+        def drawn(plan: Plan, taken: Taken) -> Draw:
+            return draw_trial(plan, seed, **taken)
+
+        return self._keep_drawn(plan_id, drawn, why, at)
+
+    def enter_places(
+        self, plan_id: PlanId, filled: Filled, *, why: str = "", at: datetime | None = None
+    ) -> KeptDraw:
+        """Keep places that were drawn on paper, as `read_places` read them; seed 0 says so for good.
+
+        Raises
+        ------
+        ReasonWanted, TagsUsedUp
+            As for `draw_places`.
+        """
+
+        def entered(plan: Plan, taken: Taken) -> Draw:
+            return Draw(seed=0, places=placed(plan, filled, **taken))
+
+        return self._keep_drawn(plan_id, entered, why, at)
+
+    def _keep_drawn(
+        self, plan_id: PlanId, draws: Callable[[Plan, Taken], Draw], why: str, at: datetime | None
+    ) -> KeptDraw:
         kept = self.plan(plan_id)
         before = self.draws(kept.plan.trial)
         if before and before[-1].plan_id != plan_id:  # the new version says why
             why = why or kept.why
         if before and not why.strip():
             raise ReasonWanted(self.folder, what=kept.plan.trial)
-        stand = self._standing(kept.plan, before)
         growing = self.trays()
+        taken = Taken(
+            kept=self._standing(kept.plan, before),
+            taken_tags=tuple(tray.tag_number for tray in growing if tray.tag_number is not None),
+            taken_codes=tuple(tray.code for tray in growing),
+        )
         try:
-            draw = draw_trial(
-                kept.plan,
-                1 + randbelow(SEEDS) if seed is None else seed,
-                kept=stand,
-                taken_tags=(tray.tag_number for tray in growing if tray.tag_number is not None),
-                taken_codes=(tray.code for tray in growing),
-            )
+            draw = draws(kept.plan, taken)
         except NoTagsLeft as error:
             raise TagsUsedUp(self.folder) from error
         self.keep_draw(plan_id, draw, why=why, at=at)
         return self.draws(kept.plan.trial)[-1]
 
     def keep_draw(self, plan_id: PlanId, draw: Draw, *, why: str = "", at: datetime | None = None) -> None:
-        """Keep a drawing that was made elsewhere, on paper say; `draw_places` makes one."""
+        """Keep a drawing; `draw_places` makes one, `enter_places` takes one from paper."""
         values = {
             "plan": plan_id,
             "seed": draw.seed,
@@ -187,7 +199,8 @@ class PlanBook(TrayBook):
             "drawn_at": time_text(at or self.now()),
             "why": why.strip(),
         }
-        text = f"places of {self.plan(plan_id).plan.trial} drawn"
+        trial = self.plan(plan_id).plan.trial
+        text = f"places of {trial} drawn" if draw.seed else f"places of {trial} entered by hand"
 
         def change(recorder: Recorder) -> None:
             recorder.insert("draw", values)
@@ -198,14 +211,10 @@ class PlanBook(TrayBook):
         """Places of the last drawing in blocks that were sown already."""
         if not before:
             return ()
-        sown = {tray.block for tray in self.trial_trays(plan.trial)}
+        sown = self.standing_blocks(plan.trial)
         return tuple(place for place in before[-1].draw.places if place.block in sown)
 
     # --- sowing
-
-    def trial_trays(self, trial: str) -> tuple[Tray, ...]:
-        """All trays of a trial, done ones too, in rack order."""
-        return tuple(tray_of(row) for row in self._rows(planrows.TRAYS_OF_TRIAL, trial=trial))
 
     def trays_to_sow(self) -> int:
         """Trays that are drawn and not sown yet, of the newest drawing of every trial."""

@@ -87,7 +87,7 @@ def checklist(book: "Book") -> Iterator[Line]:
     for number, trial in enumerate(book.trials(), start=1):
         trays, plans = book.trial_trays(trial), book.plans(trial)
         plan = plans[-1] if plans else None
-        yield from _study(number, trial, trays, plan)
+        yield from _study(number, trial, trays, plan, _placing(book, trial))
         yield from _environment(number, plan)
         yield from _factors(number, trays, plan)
         yield from _materials(trays)
@@ -116,12 +116,22 @@ def _section(section: str, number: int, values: dict[str, str | None]) -> Iterat
             yield Line(section=section, number=number, attribute=attribute, value=value)
 
 
-def _study(number: int, trial: str, trays: tuple[Tray, ...], kept: KeptPlan | None) -> Iterator[Line]:
+def _placing(book: "Book", trial: str) -> str:
+    """How treatments came to their places: of those entered by hand the grower's own words."""
+    last = book.draws(trial)[-1:]
+    if not any(one.draw.seed == 0 for one in last):
+        return "at random"
+    return f"placed by hand ({last[0].why})" if last[0].why else "placed by hand"
+
+
+def _study(
+    number: int, trial: str, trays: tuple[Tray, ...], kept: KeptPlan | None, placing: str
+) -> Iterator[Line]:
     begin = min((tray.sown_at for tray in trays), default=None)
     ends = [tray.done_at for tray in trays]
     blocks = len({tray.block for tray in trays if tray.block})
     design = (
-        f"{blocks} blocks, treatments at random within each; blocks are fixed effects in the comparison"
+        f"{blocks} blocks, treatments {placing} within each; blocks are fixed effects in the comparison"
         if kept is not None
         else NOT_RECORDED
     )

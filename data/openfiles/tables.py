@@ -103,7 +103,7 @@ TABLES: tuple[OpenTable, ...] = (
         file="draws",
         about="Every drawing of places, with its seed",
         columns=(
-            row_id("draw"), ref("plan"), integer("seed", "seed of the random numbers"),
+            row_id("draw"), ref("plan"), integer("seed", "seed of the random numbers; 0: drawn on paper"),
             json("body", "which tray stands where"), time("drawn_at", "when it was drawn"),
             text("why", "why it was drawn again"),
         ),

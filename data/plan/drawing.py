@@ -26,8 +26,8 @@ from typing import NewType, TypeVar
 from data.trial import Block, Plan, PlanId
 
 __all__ = [
-    "Draw", "DrawId", "KeptDraw", "NoTagsLeft", "Place", "draw_of", "draw_text", "draw_trial",
-    "window_counts",
+    "Draw", "DrawId", "Filled", "KeptDraw", "NoTagsLeft", "Place", "draw_of", "draw_text", "draw_trial",
+    "placed", "trays_of", "window_counts",
 ]  # fmt: skip
 
 DrawId = NewType("DrawId", int)
@@ -62,7 +62,7 @@ class Place:
 class Draw:
     """One drawing of lots."""
 
-    seed: int  # 0: drawn elsewhere, with shuffled cards say, and only kept here
+    seed: int  # 0: drawn on paper, with shuffled cards say, and entered by hand
     places: tuple[Place, ...]
     loosened: int = 0  # steps by which the restrictions were loosened
 
@@ -99,8 +99,26 @@ def draw_trial(
     """
     stand = {place.block for place in kept}
     blocks = [block for block in plan.blocks if block.name not in stand]
-    lot = Random(seed)
-    filled, loosened = _allowed(plan, blocks, lot)
+    filled, loosened = _allowed(plan, blocks, Random(seed))
+    places = placed(plan, filled, kept=kept, taken_tags=taken_tags, taken_codes=taken_codes)
+    return Draw(seed=seed, places=places, loosened=loosened)
+
+
+def placed(
+    plan: Plan,
+    filled: Filled,
+    *,
+    kept: Sequence[Place] = (),
+    taken_tags: Iterable[int] = (),
+    taken_codes: Iterable[str] = (),
+) -> tuple[Place, ...]:
+    """The places that stand already and those of `filled`, each with a code and a tag.
+
+    Raises
+    ------
+    NoTagsLeft
+        If there are not enough free tag numbers.
+    """
     tags = _Tags(set(taken_tags), kept)
     codes = {*taken_codes, *(place.code for place in kept)}
     several = max((block.round for block in plan.blocks), default=1) > 1
@@ -122,7 +140,7 @@ def draw_trial(
                     treatment=treatment,
                 )
             )
-    return Draw(seed=seed, places=tuple(places), loosened=loosened)
+    return tuple(places)
 
 
 def _allowed(plan: Plan, blocks: Sequence[Block], lot: Random) -> tuple[Filled, int]:
@@ -140,14 +158,14 @@ def _fill(plan: Plan, block: Block, lot: Random) -> Iterator[tuple[Block, str, l
     """Every tray of a block on its shelf, in an order drawn by lot."""
     factor = plan.shelf_factor
     if factor is None:
-        yield block, block.shelves[0], _shuffled(_trays(plan, None, None), lot)
+        yield block, block.shelves[0], _shuffled(trays_of(plan, None, None), lot)
         return
     levels = _shuffled(list(factor.levels), lot)
     for shelf, level in zip(block.shelves, levels, strict=False):
-        yield block, shelf, _shuffled(_trays(plan, factor.name, level), lot)
+        yield block, shelf, _shuffled(trays_of(plan, factor.name, level), lot)
 
 
-def _trays(plan: Plan, factor: str | None, level: str | None) -> list[tuple[str, str]]:
+def trays_of(plan: Plan, factor: str | None, level: str | None) -> list[tuple[str, str]]:
     """Crop and treatment of every tray; only those with one setting where whole shelves get it."""
     return [
         (crop.name, treatment.name)

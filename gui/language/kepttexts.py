@@ -61,6 +61,7 @@ KEPT = (
     K("plan of {what}"),
     K("limits and weights of {what}"),
     K("places of {what} drawn"),
+    K("places of {what} entered by hand"),
     K("round of scoring {what} by eye"),
     K("score by eye {place} of {total}"),
     # fates of photos

@@ -17,7 +17,7 @@ from data.chapters.planbook import MORNING
 from data.errors import BookError
 from data.plan.draft import Draft
 from data.plan.drafttext import SETTING, draft_text
-from data.plan.drawing import DrawId
+from data.plan.drawing import DrawId, Filled
 from data.trial import Plan, PlanId
 from gui.paper.pages import Page, Paper
 from gui.plan.reading import PlanReading, read_plans
@@ -161,6 +161,10 @@ class PlanDesk(QObject):
     def draw(self, plan_id: PlanId, why: str = "") -> PlanReading | None:
         """Draw the places of a kept plan."""
         return self._ask(lambda book: book.draw_places(plan_id, why=why))
+
+    def enter(self, plan_id: PlanId, filled: Filled, why: str) -> PlanReading | None:
+        """Keep places that were drawn on paper."""
+        return self._ask(lambda book: book.enter_places(plan_id, filled, why=why))
 
     def sow(self, draw_id: DrawId, day: date) -> PlanReading | None:
         """Add the trays of the next round, sown on that day; today that is now."""

@@ -1,4 +1,4 @@
-"""Plan keeper: what the grower decides about a trial, done in the book: kept, drawn, drawn again, sown.
+"""Plan keeper: what the grower decides about a trial, done in the book: kept, drawn, entered, sown.
 
 In    a `PlanState`, a reason, a day
 Out   `was_done` with the plans as the book has them then, what to show of them, and a sentence
@@ -10,6 +10,7 @@ from datetime import date
 
 from PySide6.QtCore import QObject, Signal
 
+from data.plan.drawing import Filled
 from gui.plan.desk import PlanDesk
 from gui.plan.reading import PlanReading
 from gui.plan.view import KeptPage, PlanState
@@ -51,6 +52,13 @@ class PlanKeeper(QObject):
             again = self.tr("The places are drawn again; the drawing before is kept.")
             drawn = self._desk.draw(trial.kept.id, why)
             self._tell(drawn, state.shown, first if trial.draw is None else again)
+
+    def enter(self, state: PlanState, filled: Filled, why: str) -> None:
+        """Keep places that were drawn on paper."""
+        trial = state.trial
+        if trial is not None:
+            words = self.tr("The places are kept as they were drawn on paper.")
+            self._tell(self._desk.enter(trial.kept.id, filled, why), state.shown, words)
 
     def sow(self, state: PlanState, day: date) -> None:
         """Put the trays of the next round on the bench."""

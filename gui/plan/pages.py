@@ -1,7 +1,8 @@
 """Plan pages: every page of the place Plan, one of them in front.
 
 In    a `PlanState`, the open book
-Out   `edited` with another draft, `drawing_wanted` with a reason, `reason_edited`, `done` on Enter
+Out   `edited` with another draft, `drawing_wanted` with a reason, `places_entered`, `reason_edited`; `done`
+      on Enter
 Not   which page is asked for (`screen.py`), the pages themselves
 """
 
@@ -31,6 +32,7 @@ class PlanPages(QStackedWidget):
 
     edited = Signal(object)  # Draft
     drawing_wanted = Signal(str)  # reason
+    places_entered = Signal(object, str)  # the order on each shelf, how it was drawn
     reason_edited = Signal()
     done = Signal()  # Enter in a field does the main thing
 
@@ -44,6 +46,7 @@ class PlanPages(QStackedWidget):
         for page in self.steps:
             page.edited.connect(self.edited)
         self.places.drawing_wanted.connect(self.drawing_wanted)
+        self.places.places_entered.connect(self.places_entered)
         self.places.reason.textChanged.connect(self.reason_edited)
         for field in (self.question.name, self.question.own_words):
             field.returnPressed.connect(self.done)

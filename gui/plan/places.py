@@ -1,7 +1,7 @@
 """Places page: the draft is kept, places are drawn, and drawn again where that has a reason.
 
 In    a draft that lacks nothing, or a kept plan with its drawings
-Out   `drawing_wanted` with a reason; the reason of a changed plan
+Out   `drawing_wanted` with a reason; `places_entered`, drawn on paper; the reason of a changed plan
 Not   keeping and drawing (`screen.py` asks the book), sowing (`sow.py`)
 """
 
@@ -13,6 +13,7 @@ from gui.paper.preview import PagePreview
 from gui.paper.trialsheets import map_pages
 from gui.plan.kept import KeptPlanPage
 from gui.plan.page import Roll
+from gui.plan.reading import TrialReading
 from gui.plan.summary import draw_words
 from gui.plan.view import PlanState
 from gui.style.palette import Space
@@ -25,6 +26,7 @@ class PlacesPage(QWidget):
     """Where everything stands."""
 
     drawing_wanted = Signal(str)  # reason
+    places_entered = Signal(object, str)  # the order on each shelf, how it was drawn
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -35,6 +37,10 @@ class PlacesPage(QWidget):
         self.reason.textChanged.connect(self._reason_edited)
         self.again = QPushButton(self.tr("Draw again"), self)
         self.again.clicked.connect(self._draw_again)
+        self.by_hand = QPushButton(self.tr("Enter places drawn on paper..."), self)
+        self.by_hand.setToolTip(self.tr("Lots from a hat, say: type or paste the place of each tray"))
+        self.by_hand.clicked.connect(self._enter)
+        self._trial: TrialReading | None = None
         self.history = soft("", self)
         self.preview = PagePreview(self)
         self.plan = KeptPlanPage(self)
@@ -46,6 +52,7 @@ class PlacesPage(QWidget):
             left.addWidget(part)
         left.addWidget(self.reason)
         left.addWidget(self.again, 0, Qt.AlignmentFlag.AlignLeft)
+        left.addWidget(self.by_hand, 0, Qt.AlignmentFlag.AlignLeft)
         left.addStretch(1)
         across = QHBoxLayout(self)
         across.setContentsMargins(0, Space.S, 0, 0)
@@ -61,12 +68,13 @@ class PlacesPage(QWidget):
 
     def show_state(self, state: PlanState) -> None:
         """Before keeping: what will happen. After: the map, drawing again."""
-        trial = state.trial
+        trial = self._trial = state.trial
         draw = None if trial is None or state.draft is not None else trial.draw
         self.preview.setVisible(draw is not None)
         self.plan.setVisible(draw is None)
         self.plan.show_state(state)
         self.again.setVisible(draw is not None)
+        self.by_hand.setVisible(state.draft is None and trial is not None and trial.may_be_drawn)
         changes = state.draft is not None and state.needs_reason
         self.reason.setVisible(draw is not None or changes)
         self.reason.setPlaceholderText(
@@ -109,6 +117,18 @@ class PlacesPage(QWidget):
     @Slot()
     def _reason_edited(self) -> None:
         self.again.setEnabled(bool(self.why))
+
+    @Slot()
+    def _enter(self) -> None:
+        from gui.plan.handplaces import HandPlacesDialog
+
+        trial = self._trial
+        assert trial is not None
+        dialog = HandPlacesDialog(
+            trial.kept.plan, trial.sown_blocks, drawn_before=bool(trial.draws), parent=self
+        )
+        if dialog.exec() and dialog.filled is not None:
+            self.places_entered.emit(dialog.filled, dialog.why)
 
     @Slot()
     def _draw_again(self) -> None:

@@ -42,6 +42,11 @@ class TrialReading:
         return self.versions[-1]
 
     @property
+    def may_be_drawn(self) -> bool:
+        """Whether trays of it wait that may still be placed otherwise."""
+        return any(block.name not in self.sown_blocks for block in self.kept.plan.blocks)
+
+    @property
     def draw(self) -> KeptDraw | None:
         """The newest drawing, if it belongs to the newest version."""
         last = self.draws[-1] if self.draws else None

@@ -32,6 +32,7 @@ from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
+    from data.plan.drawing import Filled
 
 __all__ = ["Plan"]
 
@@ -92,6 +93,7 @@ class Plan(Screen):
         self.body.steps.page_chosen.connect(self.go_to_page)
         pages.edited.connect(self.edit_draft)
         pages.drawing_wanted.connect(self._draw_again)
+        pages.places_entered.connect(self._enter_places)
         pages.done.connect(self._next)
         foot.back_wanted.connect(self._back)
         foot.also_wanted.connect(self._sow_next)
@@ -271,6 +273,10 @@ class Plan(Screen):
     @Slot(str)
     def _draw_again(self, why: str) -> None:
         self.keeper.draw(self.state, why)
+
+    @Slot(object, str)
+    def _enter_places(self, filled: "Filled", why: str) -> None:
+        self.keeper.enter(self.state, filled, why)
 
     def _sow(self) -> None:
         """The trays of the next round stand on the bench; once all do, that is where one goes on."""

@@ -117,7 +117,7 @@ def draw_words(trial: TrialReading, draw: KeptDraw) -> str:
     how = (
         translate("PlanSummary", "by lot (seed {seed})").format(seed=seed)
         if seed
-        else translate("PlanSummary", "elsewhere")
+        else translate("PlanSummary", "on paper, entered by hand")
     )
     counts = window_counts(trial.kept.plan, draw.draw.places)
     ends = "; ".join(f"{spoken(name)}: {count}" for name, count in counts.items())

@@ -1764,6 +1764,73 @@
         </message>
     </context>
     <context>
+        <name>HandPlacesDialog</name>
+        <message>
+            <source>Places drawn on paper</source>
+            <translation>Auf Papier ausgeloste Plätze</translation>
+        </message>
+        <message>
+            <source>Type for each tray where it stands: the number of its place along the shelf, as the lot said. A whole column can be pasted. Keep to the lots: trays put where they look best make a trial that proves nothing.</source>
+            <translation>Für jede Schale eintippen, wo sie steht: die Nummer ihres Platzes entlang der Etage, wie das Los es sagte. Eine ganze Spalte lässt sich einfügen. Bitte beim Los bleiben: Schalen, die dort stehen, wo sie am besten aussehen, ergeben einen Versuch, der nichts zeigt.</translation>
+        </message>
+        <message>
+            <source>Paste a column</source>
+            <translation>Spalte einfügen</translation>
+        </message>
+        <message>
+            <source>One place a line, in the order of this list, from the top</source>
+            <translation>Ein Platz je Zeile, in der Reihenfolge dieser Liste, von oben an</translation>
+        </message>
+        <message>
+            <source>lots drawn from a hat</source>
+            <translation>Lose aus einem Hut gezogen</translation>
+        </message>
+        <message>
+            <source>How were they drawn?</source>
+            <translation>Wie wurde gelost?</translation>
+        </message>
+        <message>
+            <source>Keep these places</source>
+            <translation>Diese Plätze behalten</translation>
+        </message>
+        <message>
+            <source>Place of {tray}</source>
+            <translation>Platz von {tray}</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>One place has to be mended.</source>
+            <translation>Ein Platz ist zu berichtigen.</translation>
+        </message>
+        <message>
+            <source>{n} places have to be mended.</source>
+            <translation>{n} Plätze sind zu berichtigen.</translation>
+        </message>
+        <message>
+            <source>One tray has no place yet.</source>
+            <translation>Eine Schale hat noch keinen Platz.</translation>
+        </message>
+        <message>
+            <source>{n} trays have no place yet.</source>
+            <translation>{n} Schalen haben noch keinen Platz.</translation>
+        </message>
+        <message>
+            <source>Say how they were drawn: the drawing before is kept beside this one.</source>
+            <translation>Bitte sagen, wie gelost wurde: die vorige Auslosung wird neben dieser behalten.</translation>
+        </message>
+        <message>
+            <source>Every tray has its place.</source>
+            <translation>Jede Schale hat ihren Platz.</translation>
+        </message>
+        <message>
+            <source>{block}: {crop}, {treatment}</source>
+            <translation>{block}: {crop}, {treatment}</translation>
+        </message>
+    </context>
+    <context>
         <name>HeapPictures</name>
         <message>
             <source>Photo of the heap, {day}</source>
@@ -2091,6 +2158,10 @@
         <message>
             <source>places of {what} drawn</source>
             <translation>Plätze von {what} ausgelost</translation>
+        </message>
+        <message>
+            <source>places of {what} entered by hand</source>
+            <translation>Plätze von {what} von Hand eingetragen</translation>
         </message>
         <message>
             <source>round of scoring {what} by eye</source>
@@ -4371,6 +4442,14 @@ trusted</source>
             <translation>Neu auslosen</translation>
         </message>
         <message>
+            <source>Enter places drawn on paper...</source>
+            <translation>Auf Papier ausgeloste Plätze eintragen...</translation>
+        </message>
+        <message>
+            <source>Lots from a hat, say: type or paste the place of each tray</source>
+            <translation>Etwa Lose aus einem Hut: den Platz jeder Schale eintippen oder einfügen</translation>
+        </message>
+        <message>
             <source>Why is the plan changed?</source>
             <translation>Warum wird der Plan geändert?</translation>
         </message>
@@ -4473,6 +4552,10 @@ trusted</source>
         <message>
             <source>The places are drawn again; the drawing before is kept.</source>
             <translation>Die Plätze sind neu ausgelost; die vorige Auslosung bleibt erhalten.</translation>
+        </message>
+        <message>
+            <source>The places are kept as they were drawn on paper.</source>
+            <translation>Die Plätze sind behalten, wie sie auf Papier ausgelost wurden.</translation>
         </message>
         <message>
             <source>{n} trays stand on the bench.</source>
@@ -4617,8 +4700,8 @@ trusted</source>
             <translation>durch das Los (Startzahl {seed})</translation>
         </message>
         <message>
-            <source>elsewhere</source>
-            <translation>anderswo</translation>
+            <source>on paper, entered by hand</source>
+            <translation>auf Papier und von Hand eingetragen</translation>
         </message>
         <message>
             <source>Drawn {how} on {day}. At the window end: {ends}.</source>
@@ -7527,6 +7610,26 @@ trusted</source>
         <message>
             <source>{what} is set for whole shelves: that cannot be tested with one shelf. It takes {n} shelves at the same time, one for each setting, and at least two such sets or rounds.</source>
             <translation>{what} gilt für ganze Etagen: das lässt sich mit einer Etage nicht prüfen. Es braucht {n} Etagen zur selben Zeit, eine je Einstellung, und mindestens zwei solche Sätze oder Runden.</translation>
+        </message>
+        <message>
+            <source>This is no place: type its number along the shelf.</source>
+            <translation>Das ist kein Platz: bitte die Nummer entlang der Etage eintippen.</translation>
+        </message>
+        <message>
+            <source>This block stands on several shelves: type shelf and place, as {example}.</source>
+            <translation>Dieser Block steht auf mehreren Etagen: bitte Etage und Platz eintippen, etwa {example}.</translation>
+        </message>
+        <message>
+            <source>There is no place {typed} in this block: it has {first} to {last} on shelf {shelves}.</source>
+            <translation>Einen Platz {typed} gibt es in diesem Block nicht: er hat {first} bis {last} auf Etage {shelves}.</translation>
+        </message>
+        <message>
+            <source>Place {place} is given to two trays.</source>
+            <translation>Platz {place} ist an zwei Schalen vergeben.</translation>
+        </message>
+        <message>
+            <source>Shelf {shelf} is {level} already, and a whole shelf gets one setting.</source>
+            <translation>Etage {shelf} ist schon {level}, und eine ganze Etage bekommt eine Einstellung.</translation>
         </message>
         <message>
             <source>One tray of each: you will see numbers, and no verdict.</source>

@@ -3,7 +3,7 @@
 from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import replace
-from datetime import datetime
+from datetime import datetime, timedelta
 from pathlib import Path
 
 import pytest
@@ -12,9 +12,12 @@ from data.book import Book
 from data.chapters.planbook import unsown
 from data.errors import ReasonWanted, TagsUsedUp, TagTaken
 from data.events import EventKind
+from data.openfiles.checklist import checklist
 from data.plan.blocks import ShelfPlaces
+from data.plan.drawing import KeptDraw
+from data.plan.handplaces import read_places, seats
 from data.tables import planrows
-from data.trial import Factor, KeptPlan, Measure, MeasureKind, treatment_of
+from data.trial import CropPlan, Factor, KeptPlan, Measure, MeasureKind, treatment_of
 from tests.data.builders import a_note, a_score, a_tray, score_note
 from tests.data.plans import MEDIA, a_plan
 
@@ -216,3 +219,68 @@ def test_every_question_fits_the_tables(name: str, book: Book) -> None:
     values = defaultdict(lambda: None, trial="", name="", draw=0)
 
     assert book._rows("EXPLAIN " + getattr(planrows, name), **values)
+
+
+# --- places drawn on paper
+
+
+def entered(book: Book, *typed: str, why: str = "") -> KeptDraw:
+    plan = kept(book)
+    wanted = seats(plan.plan, book.standing_blocks(plan.plan.trial))
+    filled = read_places(plan.plan, wanted, typed).filled
+    assert filled is not None
+    return book.enter_places(plan.id, filled, why=why)
+
+
+def test_places_drawn_on_paper_are_kept_as_such_and_sown(book: Book) -> None:
+    book.keep_plan(a_plan(blocks=2, crops=(CropPlan(name="broccoli", read_on_day=9),)), at=BEFORE)
+
+    draw = entered(book, "3", "1", "2", "1", "2", "3")
+
+    assert draw.draw.seed == 0
+    first = [place for place in draw.draw.places if place.shelf == "A"]
+    assert [(place.code, place.treatment) for place in first] == [
+        ("A1", "coir"), ("A2", "fibre mat"), ("A3", "peat mix"),
+    ]  # fmt: skip
+    assert book.undo_text() == "places of Mat against peat entered by hand"
+    while book.sow_trial(draw.id):
+        pass
+    assert [tray.medium for tray in book.rack()[0].trays] == ["coir", "fibre mat", "peat mix"]
+
+
+def test_entered_places_take_the_place_of_drawn_ones_with_a_reason_and_can_be_taken_back(book: Book) -> None:
+    plan_id = book.keep_plan(a_plan(blocks=1, crops=(CropPlan(name="broccoli", read_on_day=9),)), at=BEFORE)
+    drawn = book.draw_places(plan_id, seed=1)
+
+    with pytest.raises(ReasonWanted):
+        entered(book, "3", "1", "2")
+    entered(book, "3", "1", "2", why="lots drawn from a hat")
+
+    assert [(one.draw.seed, one.why) for one in book.draws("Mat against peat")] == [
+        (1, ""), (0, "lots drawn from a hat"),
+    ]  # fmt: skip
+    design = "Description of the experimental design"
+    assert "placed by hand (lots drawn from a hat) within each" in told(book, design)
+    book.undo()
+    assert "treatments at random within each" in told(book, design)
+    assert book.draws("Mat against peat") == (drawn,)
+    book.redo()
+    assert book.draws("Mat against peat")[-1].draw.seed == 0
+
+
+def told(book: Book, attribute: str) -> str:
+    return next(line.value for line in checklist(book) if line.attribute == attribute)
+
+
+def test_a_block_that_stands_keeps_its_places(book: Book) -> None:
+    crops = (CropPlan(name="broccoli", read_on_day=9),)
+    plan = a_plan(blocks=2, crops=crops)
+    late = replace(plan.blocks[1], round=2, sow_on=plan.blocks[1].sow_on + timedelta(days=7))
+    book.keep_plan(replace(plan, blocks=(plan.blocks[0], late)), at=BEFORE)
+    first = entered(book, "3", "1", "2", "1", "2", "3")
+    book.sow_trial(first.id)
+
+    second = entered(book, "3", "2", "1", why="the cards of shelf B were lost")
+
+    assert second.draw.places[:3] == first.draw.places[:3]
+    assert [p.treatment for p in second.draw.places[3:]] == ["fibre mat", "coir", "peat mix"]

@@ -1,6 +1,6 @@
 """The place Plan: from a question to drawn places, trays on the bench and printed tags."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 from PySide6.QtCore import QDate, QPoint, Qt
+from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -17,6 +18,7 @@ from data.plan.blocks import ShelfPlaces
 from data.plan.draft import Draft, Step
 from data.trial import CropPlan, Factor, MeasureKind, Question
 from gui.controls.numberfield import NumberField
+from gui.plan.handplaces import HandPlacesDialog
 from gui.plan.screen import Plan
 from gui.plan.view import KeptPage, PlanState, chances_of
 from gui.sheets import SheetKind
@@ -477,3 +479,83 @@ def test_photos_that_came_in_too_early_are_matched_when_the_trays_are_sown(
     qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
 
     assert [photo.tray_code for photo in book.photos()] == [place.code]
+
+
+# --- places drawn on paper
+
+
+def the_dialog(plan: Plan, does: Callable[[HandPlacesDialog], None], monkeypatch: pytest.MonkeyPatch) -> None:
+    """Press the button, and do something in the dialog that comes."""
+
+    def run(dialog: HandPlacesDialog) -> int:
+        dialog.show()
+        does(dialog)
+        return dialog.result()
+
+    monkeypatch.setattr(HandPlacesDialog, "exec", run)
+    plan.places.by_hand.click()
+
+
+def test_places_drawn_on_paper_are_typed_with_enter_kept_and_taken_back(
+    plan: Plan, book: Book, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    kept(plan, qtbot)
+    drawn = book.draws("Mat")
+
+    def type_them(dialog: HandPlacesDialog) -> None:
+        assert dialog.told.text() == "6 trays have no place yet."
+        assert not dialog.keep.isEnabled()
+        dialog.fields[0].setFocus()
+        for text in ("2", "1", "2", "2", "1", "2"):
+            field = dialog.focusWidget()
+            assert field is not None
+            qtbot.keyClicks(field, text)
+            qtbot.keyClick(field, Qt.Key.Key_Return)
+        assert dialog.told.text() == "One place has to be mended."
+        assert dialog.signs[3].text() == "Place B2 is given to two trays."
+        dialog.fields[3].setText("1")
+        assert dialog.told.text() == "Every tray has its place."
+        dialog.keep.click()
+
+    the_dialog(plan, type_them, monkeypatch)
+    settle(plan, qtbot)
+
+    last = book.draws("Mat")[-1]
+    assert (last.draw.seed, last.why) == (0, "lots drawn from a hat")
+    assert [place.treatment for place in last.draw.places[:2]] == ["fibre mat", "peat mix"]
+    assert "Drawn on paper, entered by hand" in plan.places.words.text()
+    assert book.undo() == "places of Mat entered by hand"
+    assert book.draws("Mat") == drawn
+
+
+def test_a_column_is_pasted_from_the_clipboard(
+    plan: Plan, book: Book, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    kept(plan, qtbot)
+    clipboard = QGuiApplication.clipboard()
+
+    def paste_them(dialog: HandPlacesDialog) -> None:
+        clipboard.setText("peat\t1\nmat\t2\n")
+        qtbot.keyClick(dialog.fields[4], Qt.Key.Key_V, Qt.KeyboardModifier.ControlModifier)
+        assert [field.text() for field in dialog.fields] == ["", "", "", "", "1", "2"]
+        clipboard.setText("2\r\n1\r\n1\r\n2\r\n2\r\n1\r\n\r\n")
+        dialog.paste.click()
+        assert [field.text() for field in dialog.fields] == ["2", "1", "1", "2", "2", "1"]
+        dialog.why_field.clear()
+        assert not dialog.keep.isEnabled()
+        dialog.reject()
+
+    the_dialog(plan, paste_them, monkeypatch)
+
+    assert len(book.draws("Mat")) == 1
+
+
+def test_where_all_trays_stand_no_places_are_entered(plan: Plan, book: Book, qtbot: QtBot) -> None:
+    kept(plan, qtbot)
+    assert plan.places.by_hand.isVisible()
+    book.sow_trial(book.draws("Mat")[-1].id)
+    plan.renew()
+    settle(plan, qtbot)
+
+    plan.go_to_page(KeptPage.PLACES)
+    assert not plan.places.by_hand.isVisible()

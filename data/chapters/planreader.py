@@ -1,0 +1,47 @@
+"""Plan reader: the plans of trials, the drawings of their places and their trays, as the book has them.
+
+In    a book; the name of a trial
+Out   kept versions and drawings, oldest first; trays
+Not   keeping, drawing and sowing (`planbook.py`)
+"""
+
+from data.chapters.traybook import TrayBook
+from data.plan.drawing import KeptDraw
+from data.records import Tray
+from data.tables import planrows
+from data.tables.planrows import kept_draws, kept_plans
+from data.tables.rows import tray_of
+from data.trial import KeptPlan, PlanId
+
+__all__ = ["PlanReader"]
+
+
+class PlanReader(TrayBook):
+    """What is known of the trials of a book."""
+
+    def trials(self) -> tuple[str, ...]:
+        """Names of all trials, by their first plan or tray."""
+        return tuple(row["name"] for row in self._rows(planrows.TRIAL_NAMES))
+
+    def plans(self, trial: str | None = None) -> tuple[KeptPlan, ...]:
+        """All versions of a trial's plan, or of all trials, oldest first."""
+        return kept_plans(self._rows(planrows.PLANS, trial=trial))
+
+    def plan(self, plan_id: PlanId) -> KeptPlan:
+        """One kept version; raises `KeyError`."""
+        for kept in self.plans():
+            if kept.id == plan_id:
+                return kept
+        raise KeyError(plan_id)
+
+    def draws(self, trial: str) -> tuple[KeptDraw, ...]:
+        """All drawings of a trial, whichever version they belong to, oldest first."""
+        return kept_draws(self._rows(planrows.DRAWS, trial=trial))
+
+    def trial_trays(self, trial: str) -> tuple[Tray, ...]:
+        """All trays of a trial, done ones too, in rack order."""
+        return tuple(tray_of(row) for row in self._rows(planrows.TRAYS_OF_TRIAL, trial=trial))
+
+    def standing_blocks(self, trial: str) -> tuple[str, ...]:
+        """The blocks of a trial whose trays are sown: they stay as they stand."""
+        return tuple(sorted({tray.block for tray in self.trial_trays(trial) if tray.block is not None}))
