@@ -20,7 +20,7 @@ from data.cancel import CancelToken
 from data.intake import intake
 from data.photos.farm import Farm
 from data.records import Known
-from tests.data.photos.test_farm import ROOT, Cluster
+from tests.data.cluster import ROOT, Cluster
 
 PHOTOS = ROOT / "data" / "demo" / "photos"
 FORECAST = (4, 8, 16, 32)

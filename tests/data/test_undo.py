@@ -2,7 +2,6 @@
 
 from datetime import datetime
 from pathlib import Path
-from typing import Any
 
 import pytest
 from hypothesis import HealthCheck, given, settings
@@ -15,15 +14,9 @@ from data.growing.conditions import TrayType
 from data.readings import NewReading, ReadingKind
 from data.records import PhotoId, PhotoState, Said
 from tests.data.builders import a_note, a_tray, bring, score_note
+from tests.data.contents import contents
 
 CORNERS = [(1.0, 2.0), (900.0, 2.0), (900.0, 480.0), (1.0, 480.0)]
-
-
-def contents(book: Book) -> dict[str, list[dict[str, Any]]]:
-    """All rows of the book but the notes on changes."""
-    with book.writing() as db:
-        tables = set(db.table_names()) - {"change", "_sqlite_migrations"}
-        return {name: list(db.table(name).rows) for name in sorted(tables)}
 
 
 def test_a_word_on_a_suspect_can_be_taken_back_and_said_again(book: Book, phone: Path) -> None:

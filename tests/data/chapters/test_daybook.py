@@ -12,7 +12,7 @@ from data.events import EventKind
 from data.readings import UNITS, NewReading, ReadingKind, impossible
 from data.records import TrayId
 from tests.data.builders import NOON, a_tray
-from tests.data.chapters.test_store import small_disk
+from tests.data.smalldisk import small_disk
 
 SHA = "ab" * 32
 

@@ -10,9 +10,7 @@ import subprocess
 import sys
 import threading
 import time
-from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
-from contextlib import contextmanager
 from datetime import date, timedelta
 from pathlib import Path
 
@@ -32,6 +30,7 @@ from data.errors import (
     NotABook,
 )
 from tests.data.builders import a_note, a_tray, bring, score_note
+from tests.data.smalldisk import small_disk
 
 
 def rows(path: Path, table: str) -> int:
@@ -205,21 +204,6 @@ def test_a_book_that_another_program_writes_is_told_in_words_and_can_still_be_re
     finally:
         impatient.close()
         other.close()
-
-
-@contextmanager
-def small_disk(place: Path, size: str, *options: str) -> Iterator[Path]:
-    """A disk of its own in memory; skips where this machine does not let us have one."""
-    place.mkdir()
-    line = ["mount", "-t", "tmpfs", "-o", ",".join((f"size={size}", *options)), "tmpfs", str(place)]
-    if os.name != "posix" or os.geteuid() != 0 or shutil.which("mount") is None:
-        pytest.skip("a disk of its own needs root and mount")
-    if subprocess.run(line, check=False, capture_output=True).returncode:
-        pytest.skip("this machine does not allow mounting")
-    try:
-        yield place
-    finally:
-        subprocess.run(["umount", "-l", str(place)], check=True)
 
 
 def test_on_a_full_disk_all_that_was_kept_before_stays(tmp_path: Path) -> None:

@@ -2,13 +2,11 @@
 
 import os
 import signal
-import socket
 import subprocess
 import sys
 import time
 from collections.abc import Iterator, Sequence
 from concurrent.futures import Executor, Future
-from contextlib import closing
 from dataclasses import replace
 from pathlib import Path
 
@@ -23,61 +21,10 @@ from data.photos.judged import Judged
 from data.records import Fate, Known, NeedsTray, Refused, Stored
 from data.upkeep.rescoring import Again, rescore_all
 from tests.data.builders import a_note, a_score, bring, score_note
+from tests.data.cluster import ROOT, Cluster, free_port
 from vision.reason import Reason
 
-ROOT = Path(__file__).parents[3]
-WITHIN_S = 40.0
-
 pytestmark = pytest.mark.filterwarnings("ignore::ResourceWarning")  # sockets of a killed worker
-
-
-def free_port() -> int:
-    with closing(socket.socket()) as one:
-        one.bind(("127.0.0.1", 0))
-        return int(one.getsockname()[1])
-
-
-class Cluster:
-    """A scheduler and its workers, each a process of its own."""
-
-    def __init__(self, folder: Path) -> None:
-        port = free_port()
-        self.address = f"tcp://127.0.0.1:{port}"
-        self._folder = folder
-        self._workers: list[subprocess.Popen[bytes]] = []
-        self._scheduler = started("scheduler", "--host", "127.0.0.1", "--port", str(port), "--no-dashboard")
-
-    def bring_to(self, workers: int) -> None:
-        """Have that many workers alive."""
-        from distributed import Client
-
-        self._workers = [worker for worker in self._workers if worker.poll() is None]
-        while len(self._workers) < workers:
-            self._workers.append(
-                started("worker", self.address, "--nthreads", "1", "--no-nanny", "--no-dashboard",
-                        "--host", "127.0.0.1", "--local-directory", str(self._folder))
-            )  # fmt: skip
-        with Client(self.address, timeout=WITHIN_S, set_as_default=False) as client:
-            client.wait_for_workers(workers, timeout=WITHIN_S)
-
-    def kill_a_worker(self) -> None:
-        self._workers[0].kill()
-        self._workers[0].wait()
-
-    def end(self) -> None:
-        for process in (*self._workers, self._scheduler):
-            process.kill()
-            process.wait()
-
-
-def started(what: str, *words: str) -> subprocess.Popen[bytes]:
-    return subprocess.Popen(
-        [sys.executable, "-m", f"distributed.cli.dask_{what}", *words],
-        env=os.environ | {"PYTHONPATH": str(ROOT), "PYTHONWARNINGS": "ignore"},
-        cwd=ROOT,
-        stdout=subprocess.DEVNULL,
-        stderr=subprocess.DEVNULL,
-    )
 
 
 @pytest.fixture(scope="module")

@@ -18,7 +18,7 @@ from data.travel.followed import translated
 from data.travel.merging import Merged, merge
 from data.travel.samenames import Answer, SameName, same_names
 from tests.data.builders import a_note, a_tray, bring
-from tests.data.test_undo import contents
+from tests.data.contents import contents
 
 AT = datetime(2026, 3, 8, 7, 30)
 PATCH = {"x_mm": 100.0, "y_mm": 50.0}
