@@ -56,12 +56,13 @@ class BenchPage(QWidget):
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
-        column.setContentsMargins(Space.L, Space.L, Space.L, Space.M)
-        column.setSpacing(Space.S)
+        column.setContentsMargins(Space.L, Space.S, Space.L, Space.M)
+        column.setSpacing(Space.XS)  # rows that are 44 px high have air of their own
         for part in (self.switch, self.panel, self.head):
             column.addWidget(part)
         column.addWidget(self.rack, 1)
         column.addStretch(0)
+        column.addSpacing(Space.XS)
         foot = QHBoxLayout()
         foot.setSpacing(Space.M)
         foot.addWidget(self.quick, 1)
@@ -106,7 +107,7 @@ class BenchPage(QWidget):
             self.panel.fit(room.height())
         elif looks:
             below = max(self.quick.height(), self.bring.sizeHint().height()) + self.switch.sizeHint().height()
-            self.panel.fit_alone(room.height() - below - 2 * Space.L - 3 * Space.S)
+            self.panel.fit_alone(room.height() - below - Space.S - Space.M - 4 * Space.XS)
 
     @Slot()
     def _look_changed(self) -> None:

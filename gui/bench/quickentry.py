@@ -79,6 +79,7 @@ class QuickLine(QWidget):
     def _make_kind(self) -> QComboBox:
         made = QComboBox(self)
         made.setAccessibleName(self.tr("What is noted"))
+        set_role(made, "rack")
         made.setToolTip(self.tr("What is noted; in the line * is the next, / the one before"))
         for kind in KINDS:
             words = kind_words(kind) if isinstance(kind, ReadingKind) else event_words(kind)
@@ -89,6 +90,7 @@ class QuickLine(QWidget):
     def _make_line(self) -> QLineEdit:
         made = QLineEdit(self)
         made.setAccessibleName(self.tr("Tray and number"))
+        set_role(made, "rack")
         made.setMinimumWidth(30 * self.fontMetrics().averageCharWidth())
         made.textChanged.connect(self._typing)
         made.installEventFilter(self)

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QPushButton, QWidget
 
 from gui.bench.rack import Choices, Narrowing
 from gui.controls.flow import Flow
-from gui.style.palette import RACK_TARGET, set_role
+from gui.style.palette import set_role
 
 __all__ = ["RackFilters"]
 
@@ -35,7 +35,7 @@ class RackFilters(QWidget):
         self.trial = self._make_choice(self.tr("Trial"))
         self.day = self._make_choice(self.tr("Day since sowing"))
         self.missing = QCheckBox(self.tr("Not photographed today"), self)
-        self.missing.setMinimumHeight(RACK_TARGET)
+        set_role(self.missing, "rack")
         self.missing.toggled.connect(self.changed)
         self.ended = QPushButton(self.tr("Trays that have ended..."), self)
         self.ended.setToolTip(self.tr("Find a tray that was cut or thrown away, and open its sheet"))
@@ -51,7 +51,7 @@ class RackFilters(QWidget):
         made.setAccessibleName(name)
         made.setToolTip(name)
         made.setMinimumContentsLength(LETTERS)
-        made.setMinimumHeight(RACK_TARGET)
+        set_role(made, "rack")
         made.currentIndexChanged.connect(self.changed)
         return made
 

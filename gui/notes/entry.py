@@ -61,6 +61,8 @@ class NoteEntry(QWidget):
         self.add.setToolTip(self.tr("Keep it in the book (Enter); Ctrl+Z takes it back"))
         self.add.clicked.connect(self._add)
         set_role(self.add, "rack-main")
+        for field in (self.what, self.value, self.at, self.note):
+            set_role(field, "rack")
         for part in (self.what, self.value, self.unit, self.at, self.note, self.add):
             row.addWidget(part)
         self.said = wrapped("", self)

@@ -49,7 +49,9 @@ def sheet_values(t: Tokens, text_percent: int = 100) -> dict[str, str]:
 # Roles, given by `set_role`:
 #   QLabel       title, answer, big, soft, small, notice, alarm, calm
 #   QToolButton  place (in the row of places), quiet
-#   QPushButton  main (the one accent button of a screen), quiet (no outline); 44 px: rack, rack-main, switch
+#   QPushButton  main (the one accent button of a screen), quiet (no outline); 44 px: rack, rack-main,
+#                rack-quiet, switch
+#   fields       rack (44 px; a minimum height set on the widget gives way to the sheet's)
 #   QFrame       sheet (a panel), band-calm, band-notice, band-alarm, line (a hairline), top, foot;
 #                ask-calm, ask-notice (a question above a list)
 SHEET = """
@@ -105,11 +107,18 @@ QPushButton[role="switch"]:focus, QPushButton[role="switch"]:checked:focus {
 QPushButton[role="switch"]:disabled, QPushButton[role="switch"]:checked:disabled {
   background: @ground@; color: @faint@; border: 1px solid @line@; padding: 5px 9px;
 }
-QPushButton[role="quiet"], QToolButton[role="quiet"] { background: transparent; border-color: transparent; }
+QPushButton[role="quiet"], QPushButton[role="rack-quiet"], QToolButton[role="quiet"] {
+  background: transparent; border-color: transparent;
+}
+QPushButton[role="rack-quiet"] { min-height: 32px; }
 QToolButton[role="quiet"] { padding: 5px 7px; }
 QToolButton[role="quiet"]:focus { padding: 4px 6px; }
-QPushButton[role="quiet"]:hover, QToolButton[role="quiet"]:hover { background: @pressed@; }
-QPushButton[role="quiet"]:focus, QToolButton[role="quiet"]:focus { border: 2px solid @accent@; }
+QPushButton[role="quiet"]:hover, QPushButton[role="rack-quiet"]:hover, QToolButton[role="quiet"]:hover {
+  background: @pressed@;
+}
+QPushButton[role="quiet"]:focus, QPushButton[role="rack-quiet"]:focus, QToolButton[role="quiet"]:focus {
+  border: 2px solid @accent@;
+}
 QPushButton[role="quiet"]:checked, QToolButton[role="quiet"]:checked { background: @accent@; }
 
 QFrame[role="top"] { background: @sheet@; border: none; border-bottom: 1px solid @line@; }
@@ -130,6 +139,8 @@ QLineEdit, QComboBox, QDateTimeEdit, QPlainTextEdit, QTextEdit {
 }
 QLineEdit { placeholder-text-color: @soft_ink@; }
 QLineEdit, QComboBox, QDateTimeEdit { min-height: 1.1em; }
+QLineEdit[role="rack"], QComboBox[role="rack"], QDateTimeEdit[role="rack"] { min-height: 32px; }
+QCheckBox[role="rack"] { min-height: 44px; }
 QLineEdit:focus, QComboBox:focus, QDateTimeEdit:focus, QPlainTextEdit:focus, QTextEdit:focus {
   border: 2px solid @accent@; padding: 4px 7px;
 }

@@ -6,12 +6,22 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible, QAccessibleInterface
-from PySide6.QtWidgets import QAbstractItemView, QApplication, QRadioButton, QWidget
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QAbstractItemView,
+    QApplication,
+    QComboBox,
+    QLineEdit,
+    QRadioButton,
+    QWidget,
+)
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
 from gui.app import make_window
+from gui.bench.screen import Bench
 from gui.home import Memory
+from gui.style.palette import RACK_TARGET
 from gui.window import Window
 from tests.gui.rackbook import a_rack_book, photograph
 
@@ -104,6 +114,22 @@ def test_tab_follows_the_order_of_reading(window: Window, qtbot: QtBot, place: s
         if QApplication.focusWidget() is window.top.places["bench"]:
             break
     assert zones == sorted(zones)
+
+
+@pytest.mark.parametrize("place", ["bench", "intake"])
+def test_what_is_used_at_the_rack_is_large_enough_for_wet_hands(
+    window: Window, qtbot: QtBot, place: str
+) -> None:
+    came_to(window, place, qtbot)
+    screen = window.screens[place]
+    if isinstance(screen, Bench):
+        screen.head.more.setChecked(True)
+        qtbot.waitUntil(screen.head.filters.isVisible)
+    kinds = (QAbstractButton, QComboBox, QLineEdit)
+    targets = [part for part in screen.findChildren(QWidget) if isinstance(part, kinds) and part.isVisible()]
+
+    assert len(targets) >= 4
+    assert [(name_of(part), part.height()) for part in targets if part.height() < RACK_TARGET] == []
 
 
 def test_a_screen_reader_hears_each_tile_in_words(window: Window, qtbot: QtBot) -> None:
