@@ -3,36 +3,34 @@
 In    `Photo`
 Out   `Corners` in the stored photo with a confidence; None where no tray can even be guessed
 Not   the networks (`framenet.py`), what they see of the sides (`framesides.py`), the fit (`framefit.py`),
-      stations (`station.py`)
+      how far a finding can be trusted (`framedoubt.py`), stations (`station.py`)
 
 First a network says where the tray lies in the whole photo. Then a rectified view is cut out and a second
 network gives, for every column, the chance of each row to hold the upper or lower inner side, for every row
 the same for left and right; a tray of known size is fitted to that. It is done again with six views of other
-sizes, mirrorings and tones. How much they disagree, how sharp the sides are seen and how well a rigid tray
-suits them decide the confidence (`confidence`): it was fitted on trays that the networks had not seen. Last,
-two views twice as fine put the sides right (`refined`); the confidence stays that of before.
+sizes, mirrorings and tones (`search`). Last, a view twice as fine puts the sides right, and another one, the
+other way round, cut out from there, does it once more (`refined`).
 """
 
 import math
-from dataclasses import dataclass
 
 import cv2
 import numpy as np
 from numpy.typing import NDArray
 
-from vision.corners import Corners, CornersFrom, order_by_upright, plausible
+from vision.corners import Corners, CornersFrom, order_by_upright
+from vision.framedoubt import Closer, Finding, confidence, guessed_mm
 from vision.framefit import CORNERS_MM, HALF_MM, Array, Points, Pose, first_pose, fitted, inverse, through
 from vision.framenet import COARSE, FINE, place_map
 from vision.framesides import ALIKE, Way, best_weight, look_at, points_of
 from vision.photo import Photo, Pixels, in_srgb
 
-__all__ = ["Finding", "confidence", "find_frame", "refined", "search"]
+__all__ = ["find_frame", "reduced", "refined", "search"]
 
 LEAST_AREA = 0.02  # of the map: anything smaller is no tray that could be scored
 LIKELY = 0.5
 WINDOWS_MM = (384.0, 40.0, 20.0)  # on either side that is looked at, from first to last
 FINE_WINDOWS_MM = (20.0, 8.0)
-
 
 # Mirrored, moved and toned differently: where they disagree, nobody should be sure.
 WAYS = (
@@ -43,32 +41,12 @@ WAYS = (
     Way(zoom=0.98, right_mm=9.0, down_mm=-6.0, mirror_x=-1, tone=1),
     Way(zoom=1.08, right_mm=-7.0, down_mm=-7.0, mirror_y=-1, tone=2),
 )
-# Logarithm of the worst corner's error in mm: constant, then by logarithm of discord, misfit, spread and the
-# worst side's sight. Fitted by `training/judge_frame.py` on trays that the networks had not seen.
-CALIBRATED = (-1.37, 0.08, 0.67, 1.62, -0.33)
-HALF_SURE_MM = 4.0
-STEEPNESS = 3.3
+# One after the other, each from where the last one put the tray: that gains more than two at once.
+FINE_WAYS = (Way(), Way(mirror_x=-1, mirror_y=-1))
 NO_TRAY_MM = 100.0  # photos without a tray give 45 to 500, trays up to 41
-MOST_BEYOND = 0.01  # of the photo's longer side
-UNSURE = 0.4
 
 LIGHTER, DARKER = 0.7, 1.4  # gamma
 GREYNESS = 0.7
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Finding:
-    """A tray fitted to what the networks say, and what tells how far it can be trusted."""
-
-    pose: Pose  # in the reduced photo
-    spread_mm: float  # standard error of the least certain corner, from the fit
-    discord_mm: float  # by how much the views disagree about the worst corner
-    misfit: float  # of a rigid tray, in expected errors
-    sight: tuple[
-        float, float, float, float
-    ]  # how sharply each side is seen: top, bottom, left, right; 1 is well
-    rim: float  # share of the rim seen
-    peak: float  # highest chance in the map of the whole photo
 
 
 def find_frame(photo: Photo) -> Corners | None:
@@ -85,23 +63,23 @@ def find_frame(photo: Photo) -> Corners | None:
         If the networks' files are not those of this version.
     """
     width, height = photo.size_stored
-    closer = in_srgb(_reduced(photo.pixels, FINE.longest_px), photo.profile)
-    finding = search(_reduced(closer, COARSE.longest_px), photo.focal_35mm)
-    if finding is None or expected_mm(finding) > NO_TRAY_MM:
+    near = in_srgb(reduced(photo.pixels, FINE.longest_px), photo.profile)
+    finding = search(reduced(near, COARSE.longest_px), photo.focal_35mm)
+    if finding is None or guessed_mm(finding) > NO_TRAY_MM:
         return None
-    pose = refined(finding.pose, closer)
-    stretch = np.array([width / closer.shape[1], height / closer.shape[0]])
-    points = [(float(x), float(y)) for x, y in pose.corners * stretch]
+    closer = refined(finding.pose, near)
+    stretch = np.array([width / near.shape[1], height / near.shape[0]])
+    points = [(float(x), float(y)) for x, y in closer.pose.corners * stretch]
     return Corners(
         points=order_by_upright(points, photo.turns, photo.size_stored),
         found_by=CornersFrom.FRAME,
-        confidence=confidence(finding),
-        tilt_deg=pose.tilt_deg,
-        focal_px=math.exp(pose.values[6]) * float(stretch.mean()),
+        confidence=confidence(finding, closer),
+        tilt_deg=closer.pose.tilt_deg,
+        focal_px=math.exp(closer.pose.values[6]) * float(stretch.mean()),
     )
 
 
-def _reduced(pixels: Pixels, longest_px: int) -> Pixels:
+def reduced(pixels: Pixels, longest_px: int) -> Pixels:
     """The longer side no longer than that; by halves as long as that goes, which is many times faster."""
     while max(pixels.shape) >= 2 * longest_px and pixels.shape[0] % 2 == pixels.shape[1] % 2 == 0:
         half = (pixels.shape[1] // 2, pixels.shape[0] // 2)
@@ -139,44 +117,14 @@ def search(small: Pixels, focal_35mm: float | None) -> Finding | None:
     )
 
 
-def refined(pose: Pose, closer: Pixels) -> Pose:
-    """The pose in a photo reduced less, fitted again to what is seen there twice as finely."""
-    pose = pose.scaled(closer.shape[1] / pose.size[0])
-    looks = look_at(pose, [closer], WAYS[:2], FINE)
-    for window in FINE_WINDOWS_MM:
-        pose = fitted(pose, points_of(looks, pose, window))
-    return pose
-
-
-def confidence(finding: Finding) -> float:
-    """Chance, 0 to 1, that no corner is off by more than 4 mm.
-
-    Of the trays that the networks had not seen, none found with 0.5 or more was off by 8 mm
-    (`training/NOTES.md`). A corner beyond the photo's edge keeps it below 0.5.
-    """
-    chance = 1 / (1 + (expected_mm(finding) / HALF_SURE_MM) ** STEEPNESS)
-    return round(float(chance if _within(finding.pose) else min(chance, UNSURE)), 3)
-
-
-def expected_mm(finding: Finding) -> float:
-    """By how much the worst corner may be off, mm."""
-    constant, discord, misfit, spread, sight = CALIBRATED
-    return math.exp(
-        constant
-        + discord * math.log(max(finding.discord_mm, 0.3))
-        + misfit * math.log(max(finding.misfit, 0.2))
-        + spread * math.log(finding.spread_mm)
-        + sight * math.log(max(min(finding.sight), 1e-3))
-    )
-
-
-def _within(pose: Pose) -> bool:
-    """True where the corners can be a tray's and none lies beyond the photo."""
-    beyond = MOST_BEYOND * max(pose.size)
-    corners = pose.corners
-    inside = (corners > -beyond).all() and (corners < np.array(pose.size) + beyond).all()
-    points = [(float(x), float(y)) for x, y in corners]
-    return bool(inside) and plausible(points, pose.size)
+def refined(pose: Pose, near: Pixels) -> Closer:
+    """The tray in a photo reduced less, fitted again to what is seen there twice as finely."""
+    pose = pose.scaled(near.shape[1] / pose.size[0])
+    for way in FINE_WAYS:
+        looks = look_at(pose, [near], (way,), FINE)
+        for window in FINE_WINDOWS_MM:
+            pose = fitted(pose, points_of(looks, pose, window))
+    return Closer(pose=pose, misfit=_misfit(pose, points_of(looks, pose, FINE_WINDOWS_MM[0])))
 
 
 def _guess(

@@ -140,7 +140,7 @@ def test_a_tray_found_a_little_beside_its_place_is_put_right_by_a_closer_look():
     found = fitted(first_pose(beside, SIZE, FOCAL_35MM), points, rounds=12)
     closer = cv2.resize(tray(camera).pixels, (1280, 960), interpolation=cv2.INTER_AREA)
 
-    right = refined(found, closer).scaled(SIZE[0] / 1280)
+    right = refined(found, closer).pose.scaled(SIZE[0] / 1280)
 
     assert worst_mm(found.corners, camera) > 10.0
     assert worst_mm(right.corners, camera) < 5.0
@@ -158,9 +158,10 @@ def test_leaves_over_half_a_side_do_not_lead_the_finder_astray(side):
     assert worst_mm(hidden.points, camera) < 10.0
 
 
+@pytest.mark.parametrize("camera", [Camera(), Camera(tilt=10.0, towards=50.0)], ids=["from above", "tilted"])
 @pytest.mark.parametrize("side", ["long", "short"])
-def test_with_a_whole_side_under_leaves_the_finder_does_not_say_that_it_is_sure(side):
-    found = find_frame(tray(Camera(), leaves_over=side))
+def test_with_a_whole_side_under_leaves_the_finder_does_not_say_that_it_is_sure(side, camera):
+    found = find_frame(tray(camera, leaves_over=side))
 
     assert found is not None
     assert found.confidence < 0.5

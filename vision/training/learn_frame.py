@@ -16,6 +16,7 @@ the same for left and right. Targets are drawn from the true corners, never from
 
     learn_frame.py learn DATA OUT --held 0 --steps 6000     held: 0 choosing set, 1-3 thirds of the rest, all
     learn_frame.py export OUT/place_all.pt frame_place.onnx
+    learn_frame.py alter DATA_1280 altered.npz --parts 0 --times 6
 """
 
 import argparse
@@ -30,7 +31,7 @@ from frame_losses import place_loss, sides_loss
 from frame_network import CHANNELS, Net, export, keep
 from frame_pictures import seen
 from frame_planes import Chance
-from frame_scenes import COARSE, Scenes, fold
+from frame_scenes import COARSE, FINE, Scenes, fold
 from torch import Tensor, nn
 
 KEPT = 0.998  # of the running mean of the weights, a step
@@ -112,16 +113,19 @@ def learn(asked: argparse.Namespace) -> None:
 
 
 def alter(asked: argparse.Namespace) -> None:
-    """Three strongly changed versions of each photo, for judging: other benches, light, leaves, strips."""
+    """Strongly changed versions of each photo, for judging: other benches, light, leaves, strips.
+
+    Of photos of 1280 px: the finder looks at them reduced, and then closer.
+    """
     device = torch.device("cpu")
     chance = Chance(device, 99)
-    scenes = Scenes(asked.data, "none", device, chance.rng)
-    rows = [k for k, name in enumerate(scenes.names) if fold(name) != "demo"] * 3
+    scenes = Scenes(asked.data, "none", device, chance.rng, FINE)
+    wanted = [k for k, name in enumerate(scenes.names) if fold(name) in asked.parts] * asked.times
     names, pictures, corners = [], [], []
-    for start in range(0, len(rows), 8):
-        ids = torch.tensor(rows[start : start + 8])
+    for start in range(0, len(wanted), 2):
+        ids = torch.tensor(wanted[start : start + 2])
         with torch.no_grad():
-            picture, _ = seen(scenes, ids, torch.eye(3).expand(len(ids), 3, 3), COARSE.source, chance)
+            picture, _ = seen(scenes, ids, torch.eye(3).expand(len(ids), 3, 3), FINE.source, chance)
         pictures.append((picture.permute(0, 2, 3, 1).numpy() * 255).round().astype(np.uint8))
         names += [scenes.names[k] for k in ids]
         corners.append(scenes.corners[ids].numpy())
@@ -154,6 +158,8 @@ def main() -> None:
     verb = verbs.add_parser("alter")
     verb.add_argument("data", type=Path)
     verb.add_argument("npz", type=Path)
+    verb.add_argument("--parts", default="0123", help="whose photos; 0 is the choosing set")
+    verb.add_argument("--times", type=int, default=3, help="versions of each photo")
     verb.set_defaults(do=alter)
     asked = words.parse_args()
     asked.do(asked)
