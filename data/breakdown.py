@@ -102,9 +102,10 @@ def _wrong(points: Sequence[tuple[float, float]]) -> Sentence | None:
     if any(left > 120 for _, left in points):
         return Sentence("It weighs more than at first: was it dried in the same way before?")
     if len(points) < LEAST:
-        return Sentence(
-            "Cannot tell yet: weigh it dry on {n} more dates, weeks apart.", n=LEAST - len(points) + 0
-        )
+        lacking = LEAST - len(points)
+        if lacking == 1:
+            return Sentence("Cannot tell yet: weigh it dry once more, weeks after the last time.")
+        return Sentence("Cannot tell yet: weigh it dry on {n} more dates, weeks apart.", n=lacking)
     if 100 - min(left for _, left in points) < LEAST_LOST:
         return Sentence("Cannot tell yet: less than a tenth is gone. Weigh it again in some weeks.")
     return None

@@ -154,7 +154,7 @@ def _unsoaked(tray: NewTray | Tray) -> Sentence:
 
 def _soaked(tray: NewTray | Tray, bands: CropBands) -> Sentence:
     return Sentence(
-        "{hours:.0f} hours of soaking is unusual for {crop}: {low:.0f} to {high:.0f} hours is common.",
+        "A soak of {hours:.0f} h is unusual for {crop}: {low:.0f} to {high:.0f} h is common.",
         hours=tray.soak_hours, crop=tray.crop, low=bands.soak_h.low, high=bands.soak_h.high,
     )  # fmt: skip
 
@@ -165,7 +165,11 @@ def _doubts_of_times(tray: NewTray | Tray, today: date | None) -> Iterator[Sente
         yield Sentence("The blackout ends before it begins: look at its two times.")
     if today is not None and tray.sown_at.date() > today:
         days = (tray.sown_at.date() - today).days
-        yield Sentence("The sowing lies {days} days ahead: look at the date.", days=days)
+        yield (
+            Sentence("The sowing lies a day ahead: look at the date.")
+            if days == 1
+            else Sentence("The sowing lies {days} days ahead: look at the date.", days=days)
+        )
 
 
 def doubt_of_reading(

@@ -4219,7 +4219,7 @@ trusted</source>
         </message>
         <message>
             <source>Next that needs you</source>
-            <translation>Nächstes offene</translation>
+            <translation>Nächstes offenes Foto</translation>
         </message>
         <message>
             <source>Go to the next photo that needs you (N)</source>
@@ -5868,6 +5868,10 @@ trusted</source>
             <translation>Es wiegt mehr als am Anfang: wurde es vorher genauso getrocknet?</translation>
         </message>
         <message>
+            <source>Cannot tell yet: weigh it dry once more, weeks after the last time.</source>
+            <translation>Noch nicht zu sagen: noch einmal trocken wiegen, Wochen nach dem letzten Mal.</translation>
+        </message>
+        <message>
             <source>Cannot tell yet: weigh it dry on {n} more dates, weeks apart.</source>
             <translation>Noch nicht zu sagen: an {n} weiteren Tagen trocken wiegen, im Abstand von Wochen.</translation>
         </message>
@@ -6176,12 +6180,16 @@ trusted</source>
             <translation>{crop} wird meist trocken gesät; notiert sind {hours:.0f} Stunden Einweichen.</translation>
         </message>
         <message>
-            <source>{hours:.0f} hours of soaking is unusual for {crop}: {low:.0f} to {high:.0f} hours is common.</source>
-            <translation>{hours:.0f} Stunden Einweichen ist für {crop} ungewöhnlich: üblich sind {low:.0f} bis {high:.0f} Stunden.</translation>
+            <source>A soak of {hours:.0f} h is unusual for {crop}: {low:.0f} to {high:.0f} h is common.</source>
+            <translation>{hours:.0f} h Einweichen ist für {crop} ungewöhnlich: üblich sind {low:.0f} bis {high:.0f} h.</translation>
         </message>
         <message>
             <source>The blackout ends before it begins: look at its two times.</source>
             <translation>Die Dunkelphase endet, bevor sie beginnt: die beiden Zeiten prüfen.</translation>
+        </message>
+        <message>
+            <source>The sowing lies a day ahead: look at the date.</source>
+            <translation>Die Aussaat liegt einen Tag in der Zukunft: das Datum prüfen.</translation>
         </message>
         <message>
             <source>The sowing lies {days} days ahead: look at the date.</source>
@@ -8781,6 +8789,10 @@ trusted</source>
             <translation>{hours} h eingeweicht</translation>
         </message>
         <message>
+            <source>1 day in the dark</source>
+            <translation>1 Tag im Dunkeln</translation>
+        </message>
+        <message>
             <source>{days} days in the dark</source>
             <translation>{days} Tage im Dunkeln</translation>
         </message>
@@ -10434,11 +10446,11 @@ trusted</source>
         </message>
         <message>
             <source>{answer}, 1 further tray</source>
-            <translation>{answer}, 1 mehr</translation>
+            <translation>{answer}, 1 weitere Schale</translation>
         </message>
         <message>
             <source>{answer}, {n} further trays</source>
-            <translation>{answer}, {n} mehr</translation>
+            <translation>{answer}, {n} weitere Schalen</translation>
         </message>
         <message>
             <source>{rank} of {media}</source>

@@ -65,7 +65,12 @@ def conditions_words(tray: NewTray) -> str:
         parts.append(translate("Sowing", "soaked {hours} h").format(hours=in_figures(tray.soak_hours)))
     if tray.blackout_from is not None and tray.blackout_to is not None:
         days = round((tray.blackout_to - tray.blackout_from) / DAY, 1)
-        parts.append(translate("Sowing", "{days} days in the dark").format(days=in_figures(days)))
+        dark = (
+            translate("Sowing", "1 day in the dark")
+            if days == 1
+            else translate("Sowing", "{days} days in the dark")
+        )
+        parts.append(dark.format(days=in_figures(days)))
     if tray.stacked:
         parts.append(translate("Sowing", "stacked"))
     if tray.watering:

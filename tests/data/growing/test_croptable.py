@@ -65,7 +65,7 @@ def test_two_published_trays_of_other_size_are_usual_there() -> None:
 
 
 @pytest.mark.parametrize(
-    ("crop", "hours", "words"), [("radish", 12.0, "sown dry"), ("pea", 0.0, "8 to 24 hours")]
+    ("crop", "hours", "words"), [("radish", 12.0, "sown dry"), ("pea", 0.0, "8 to 24 h")]
 )
 def test_soaking_is_looked_at(crop: str, hours: float, words: str) -> None:
     (doubt,) = doubts_of_tray(a_tray(crop=crop, soak_hours=hours))
@@ -78,6 +78,7 @@ def test_a_long_blackout_and_times_that_cannot_be_are_told() -> None:
     turned = replace(long, blackout_to=SOWN - timedelta(days=1))
     assert "ends before it begins" in doubts_of_tray(turned)[0]
     assert "3 days ahead" in doubts_of_tray(a_tray(), today=(SOWN - timedelta(days=3)).date())[0]
+    assert "a day ahead" in doubts_of_tray(a_tray(), today=(SOWN - timedelta(days=1)).date())[0]
     assert doubts_of_tray(a_tray(), today=date(2026, 3, 8)) == ()
 
 
