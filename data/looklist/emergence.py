@@ -11,7 +11,9 @@ for little more than the other, so that one bad photo is not enough. Limits are 
 trays.
 """
 
+from collections.abc import Callable
 from datetime import date, timedelta
+from functools import cache
 
 from data.look import Look, LookKind, Urgency
 from data.looklist.badphoto import has_odd_colour, has_odd_coverage
@@ -98,24 +100,24 @@ def _change_words(lag: float, before: float) -> Sentence:
 
 def _behind(view: View) -> tuple[date, ...]:
     """The days on which it was behind: two that make up what is too much twice, or three that nearly do."""
+    share = cache(lambda day: _lag(view, day)[1])
+    odd = cache(lambda day: has_odd_coverage(view, day))
     for count, (least, most), enough in ((2, ONE_DAY, 2.0), (3, ONE_OF_THREE, THREE_DAYS)):
-        run = _run(view, least)
-        shares = [min(most, _lag(view, day)[1]) for day in run[-count:]]
+        run = _run(view, share, odd, least)
+        shares = [min(most, share(day)) for day in run[-count:]]
         if len(shares) == count and sum(shares) >= enough:
             return run
     return ()
 
 
-def _run(view: View, least: float) -> tuple[date, ...]:
-    """The newest days behind; one on which only a doubtful photo says so is passed over."""
-
-    def behind(day: date) -> bool:
-        return _lag(view, day)[1] >= least
-
-    def doubtful(day: date) -> bool:
-        return has_odd_coverage(view, day) or (behind(day) and has_odd_colour(view, day))
-
-    return view.run(behind, doubtful)
+def _run(
+    view: View, share: Callable[[date], float], odd: Callable[[date], bool], least: float
+) -> tuple[date, ...]:
+    """The newest days behind; a doubtful photo is passed over, by its colour only where it says so."""
+    return view.run(
+        lambda day: share(day) >= least,
+        lambda day: odd(day) or (share(day) >= least and has_odd_colour(view, day)),
+    )
 
 
 def _lag(view: View, day: date) -> tuple[float, float]:

@@ -34,20 +34,15 @@ FIRST = Sentence(
 
 
 def look_at_colour(view: View) -> Look | None:
-    """Paler than before on the two newest days; a doubtful photo is passed over."""
-    look = _paler(view, view.days[-2:])
-    if look is None or not any(has_odd_coverage(view, day) for day in view.days[-2:]):
-        return look
-    sure = [day for day in view.days[-4:] if not has_odd_coverage(view, day)]
-    return _paler(view, sure[-2:]) if len(sure) >= 2 else None
+    """Paler than before on the two newest days; doubtful photos are passed over, before and now."""
+    if _paler(view, view.days) is None:  # nearly always
+        return None
+    return _paler(view, [day for day in view.days if not has_odd_coverage(view, day)])
 
 
-def _paler(view: View, newest: Sequence[date]) -> Look | None:
-    before = [
-        day
-        for day in view.days
-        if day < newest[0] and view.mine[day].coverage >= CLOSED and not has_odd_coverage(view, day)
-    ][-DAYS_BEFORE:]
+def _paler(view: View, days: Sequence[date]) -> Look | None:
+    newest = days[-2:]
+    before = [day for day in days[:-2] if view.mine[day].coverage >= CLOSED][-DAYS_BEFORE:]
     if len(before) < 2 or view.mine[newest[0]].coverage < CLOSED:
         return None
     index = _fall(view, before, newest, lambda s: s.dark_green, LEAST_PALER)
