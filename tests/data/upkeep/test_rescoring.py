@@ -303,3 +303,16 @@ def test_one_tray_of_a_new_version_is_compared_with_none_of_the_old(
     assert book.comparable([first.id, second.id]).method == OLD
     assert {point.method for point in book.peers(first.id)} == {OLD}
     assert {day.score.method for day in book.days(first.id)} == {NEW}
+
+
+def test_scored_again_a_photo_of_an_older_book_tells_its_camera(
+    book: Book, phone: Path, pool: Executor
+) -> None:
+    photo = bring(book, a_note(phone, "named.jpg", tag=10, camera="Pinhole Box")).photo_id
+    with book.writing() as db:
+        db.table("photo").update(photo, {"camera": None})  # as books kept it before
+
+    again(book, (photo,), pool)
+
+    with book.whole_tables() as db:
+        assert [row["camera"] for row in db.table("photo").rows] == ["Pinhole Box"]
