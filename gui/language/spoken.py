@@ -42,6 +42,8 @@ MOST_PARTS = 4096  # sentences remembered
 NUMBER = re.compile(r"[-−+]?\d+\.\d+(?: \S+)?")  # perhaps with its unit
 POINT = re.compile(r"(?<=\d)\.(?=\d)")
 FIELD = re.compile(r"\{(\w+)[^{}]*\}")
+WRITTEN_AS_NUMBER = re.compile(r"\{\w+:[^{}%]*[dfg]\}")
+FIGURES = r"[-−+]?\d+(?:\.\d+)?(?:e[-+]?\d+)?"
 ENGLISH_MONTHS = (
     "January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
     "November", "December",
@@ -214,11 +216,12 @@ def _marks() -> tuple[tuple[str, str, str], ...]:
 
 @cache
 def _pattern(source: str) -> re.Pattern[str]:
-    """A template as a pattern; no part reaches beyond a semicolon, for those join sentences."""
+    """A template as a pattern: numbers are figures; no part reaches beyond a semicolon between sentences."""
     made, at, seen = "", 0, set()
     for field in FIELD.finditer(source):
         made += re.escape(source[at : field.start()])
-        made += f"(?P={field[1]})" if field[1] in seen else f"(?P<{field[1]}>[^;]+?)"
+        kept = FIGURES if WRITTEN_AS_NUMBER.fullmatch(field[0]) else "[^;]+?"
+        made += f"(?P={field[1]})" if field[1] in seen else f"(?P<{field[1]}>{kept})"
         seen.add(field[1])
         at = field.end()
     return re.compile(made + re.escape(source[at:]), re.DOTALL)
