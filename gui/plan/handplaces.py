@@ -177,6 +177,7 @@ class HandPlacesDialog(QDialog):
         wrong = {problem.line: spoken(problem.words) for problem in read.problems}
         for line, sign in enumerate(self.signs):
             sign.setText(begun(wrong.get(line, "")))
+            self.fields[line].setAccessibleDescription(sign.text())
             set_role(sign, "alarm" if line in wrong else "soft")
         wanted = self._drawn_before and not self.why
         self.told.setText(self._told(read, why_wanted=wanted))

@@ -513,6 +513,7 @@ def test_places_drawn_on_paper_are_typed_with_enter_kept_and_taken_back(
             qtbot.keyClick(field, Qt.Key.Key_Return)
         assert dialog.told.text() == "One place has to be mended."
         assert dialog.signs[3].text() == "Place B2 is given to two trays."
+        assert dialog.fields[3].accessibleDescription() == dialog.signs[3].text()
         dialog.fields[3].setText("1")
         assert dialog.told.text() == "Every tray has its place."
         dialog.keep.click()
