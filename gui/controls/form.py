@@ -11,7 +11,9 @@ from PySide6.QtWidgets import QDialog, QFormLayout, QHBoxLayout, QLabel, QPushBu
 
 from gui.style.palette import Space
 
-__all__ = ["fields", "fit", "lay_out", "lay_out_ways"]
+__all__ = ["fields", "fit", "lay_out", "lay_out_ways", "open_within_screen"]
+
+TITLE_BAR = 40  # px, about
 
 
 def fields() -> QFormLayout:
@@ -69,6 +71,12 @@ def lay_out_ways(
     column.addStretch(1)
     column.addLayout(row)
     dialog.setMinimumWidth(dialog.fontMetrics().averageCharWidth() * characters)
+
+
+def open_within_screen(window: QWidget, width: int, height: int) -> None:
+    """Be so large, as far as the screen goes, px; large letters would make it larger than that."""
+    room = window.screen().availableGeometry().size()
+    window.resize(min(width, room.width()), min(height, room.height() - TITLE_BAR))
 
 
 def fit(dialog: QDialog) -> None:

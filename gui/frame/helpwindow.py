@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from gui.controls.form import open_within_screen
 from gui.frame.helpbook import ORDER, Page, found, pages
 from gui.style.palette import Space
 from gui.style.words import wrapped
@@ -91,7 +92,7 @@ class HelpWindow(QDialog):
         whole.addWidget(halves)
         width = self.fontMetrics().averageCharWidth()
         halves.setSizes([width * 32, width * 84])
-        self.resize(width * 116, self.fontMetrics().height() * 34)
+        open_within_screen(self, width * 116, self.fontMetrics().height() * 34)
 
     # --- what is shown
 

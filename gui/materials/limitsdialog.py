@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from data.materials.table import ROWS
+from gui.controls.form import open_within_screen
 from gui.language.spoken import in_figures, spoken
 from gui.notes.table import number_in
 from gui.style.palette import Space, set_role
@@ -40,14 +41,17 @@ class LimitsDialog(QDialog):
         self._fields: dict[str, tuple[QLineEdit, QLineEdit]] = {}
         scroll = QScrollArea(self)
         scroll.setWidgetResizable(True)
-        scroll.setWidget(self._rows(limits))
+        body = self._rows(limits)
+        scroll.setWidget(body)
         self.trouble = wrapped("", self, "alarm")
         column = QVBoxLayout(self)
         column.setContentsMargins(Space.L, Space.L, Space.L, Space.L)
         column.addWidget(scroll, 1)
         column.addWidget(self.trouble)
         column.addLayout(self._buttons())
-        self.resize(560, 560)
+        bar = scroll.verticalScrollBar().sizeHint().width()
+        wide = body.sizeHint().width() + bar + 2 * Space.L + Space.S
+        open_within_screen(self, max(560, wide), max(560, 24 * self.fontMetrics().height()))
 
     def _rows(self, limits: Limits) -> QWidget:
         """A row of two fields for each row of the table that has a unit."""

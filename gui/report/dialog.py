@@ -57,6 +57,8 @@ class ReportDialog(QDialog):
             self.tr("Version"),
             [(self.tr("Full, for an inspector"), False), (self.tr("Two pages, for a customer"), True)],
         )
+        longest = max(len(self.version.itemText(at)) for at in range(self.version.count()))
+        self.version.setMinimumContentsLength(longest)  # the name of a trial may be cut, this not
         self.paper = self._box(self.tr("Paper"), [(str(paper), paper) for paper in Paper])
         at = self.trial.findData(trial)
         self.trial.setCurrentIndex(max(at, 0))

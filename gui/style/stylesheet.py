@@ -87,6 +87,7 @@ QToolButton:focus { padding: 4px 9px; }
 QPushButton:checked:focus, QToolButton:checked:focus { border: 2px solid @ink@; }
 QPushButton:disabled, QToolButton:disabled { color: @faint@; border-color: @line@; background: @ground@; }
 QToolButton::menu-indicator { image: none; }
+QDialogButtonBox { dialogbuttonbox-buttons-have-icons: 0; }
 
 QPushButton[role="main"], QPushButton[role="rack-main"] {
   background: @accent@; color: @on_accent@; border-color: @accent@; font-weight: bold;

@@ -28,7 +28,7 @@ from PySide6.QtWidgets import (
 from data.errors import BookError
 from data.growing.conditions import TrayType, like
 from data.records import NewTray, Tray
-from gui.controls.form import fields, lay_out
+from gui.controls.form import fields, fit, lay_out
 from gui.controls.numberfield import NumberField
 from gui.language.spoken import DAY_YEAR, spoken
 from gui.language.words import translate
@@ -269,3 +269,4 @@ class NewTrayDialog(QDialog):
     def _say(self, words: str, role: str) -> None:
         set_role(self.said, role)
         self.said.setText(words[:1].upper() + words[1:])
+        fit(self)

@@ -34,6 +34,7 @@ from PySide6.QtWidgets import (
 )
 
 from data.records import Tray, TrayId
+from gui.controls.form import open_within_screen
 from gui.language.spoken import DAY_YEAR_SHORT, day_words
 from gui.language.words import translate
 from gui.style.palette import TARGET, Space, set_role
@@ -74,8 +75,9 @@ class EndedTrays(QDialog):
         for part in (title, self.search, self.rows, self.none):
             column.addWidget(part)
         column.addLayout(foot)
-        self.setMinimumWidth(90 * self.fontMetrics().averageCharWidth())
-        self.resize(self.minimumWidth(), 26 * self.fontMetrics().height())
+        letter = self.fontMetrics().averageCharWidth()
+        self.setMinimumWidth(60 * letter)
+        open_within_screen(self, 90 * letter, 26 * self.fontMetrics().height())
         self._find("")
 
     def _make_search(self) -> None:

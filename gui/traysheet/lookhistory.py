@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from data.tables.lookrows import PastLook
+from gui.controls.form import open_within_screen
 from gui.language.spoken import DAY_SHORT, day_words, spoken
 from gui.style.marks import kind_words
 from gui.style.palette import Space, set_role
@@ -52,7 +53,7 @@ class LookHistory(QDialog):
         close.rejected.connect(self.reject)
         column.addWidget(close)
         width = self.fontMetrics().averageCharWidth()
-        self.resize(width * 120, self.fontMetrics().height() * 26)
+        open_within_screen(self, width * 120, self.fontMetrics().height() * 26)
 
     def _make_table(self, past: Sequence[PastLook]) -> QTableWidget:
         heads = (

@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLabel, QPushButton
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QScrollArea
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
@@ -300,6 +300,21 @@ def test_limits_say_who_keeps_them(place: Materials, qtbot: QtBot, demo: Book) -
 
     assert "peat mix: keeps all limits" in place.standing.text()
     assert "plant-fibre mat: misses a limit" in place.standing.text()
+
+
+@pytest.mark.parametrize("percent", [100, 150])
+def test_limits_are_typed_without_rolling_sideways(qtbot: QtBot, qapp: QApplication, percent: int) -> None:
+    dress(qapp, Scheme.LIGHT, percent)
+    try:
+        dialog = LimitsDialog({})
+        qtbot.addWidget(dialog)
+        with qtbot.waitExposed(dialog):
+            dialog.show()
+
+        (roll,) = dialog.findChildren(QScrollArea)
+        assert roll.horizontalScrollBar().maximum() == 0
+    finally:
+        dress(qapp, Scheme.LIGHT)
 
 
 def test_limits_that_cross_are_told(qtbot: QtBot, dressed: QApplication) -> None:

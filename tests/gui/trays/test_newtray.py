@@ -9,6 +9,8 @@ from pytestqt.qtbot import QtBot
 
 from data.book import Book
 from data.records import NewTray, Tray
+from gui.style.palette import dress
+from gui.style.tokens import Scheme
 from gui.trays.newtray import NewTrayDialog
 from gui.trays.sowingview import codes_words, several
 
@@ -95,3 +97,19 @@ def test_after_adding_the_next_free_code_stands_ready(dialog: NewTrayDialog, qtb
 
     assert (dialog.code.text(), dialog.tag.text(), dialog.how_many) == ("B1x 2", "301", 1)
     assert dialog.said.text() == "B1x, tag 300 is on the rack."
+
+
+def test_long_words_press_no_button_flat_with_large_letters(
+    rack_book: Book, qtbot: QtBot, qapp: QApplication
+) -> None:
+    dress(qapp, Scheme.LIGHT, 150)
+    try:
+        dialog = shown(rack_book, qtbot)
+        dialog.code.setText("")
+        qtbot.mouseClick(dialog.add, Qt.MouseButton.LeftButton)
+        dialog._say("a sentence that goes on and on, " * 12, "alarm")
+        qtbot.wait(20)
+
+        assert dialog.add.height() >= dialog.add.sizeHint().height()
+    finally:
+        dress(qapp, Scheme.LIGHT)
