@@ -4,10 +4,12 @@ In    top view, uint8 (rows, columns, 3), sRGB, 2 px/mm; its `TissueMap` with ch
 Out   `Cells`: chance and bare share of each cell, (rows / 4, columns / 4)
 Not   patches and words (`suspects.py`), how the table was learned (`models/mold.md`)
 
-The tissue network knows mold badly: it is rare in what it was learned from. So a small second network (two
-layers) looks at each cell: colour and fineness of the bare ground there, in 6 and in 18 mm around and against
-the tray's own medium; what the tissue network thinks of it, every label; what the plain felt rule says.
-Leaves are left out of all means, so that felt seen between them counts as it looks.
+Mold is rare in what the tissue network was learned from, though it has been shown made felt. So a small
+second network (two layers) looks at each cell: colour and fineness of the bare ground there, in 6 and 18 mm
+around and against the tray's own medium; what the tissue network thinks of it, every label; what the plain
+felt rule says. Leaves are left out of all means, so that felt seen between them counts as it looks. The two
+err in different places (the tissue network on pale ground beside leaves, the table on dark ground): the
+chance is the mean of their log odds.
 """
 
 import itertools
@@ -23,10 +25,12 @@ from vision.cielab import lab
 from vision.network import FOLDER, checked
 from vision.tissue import Label, Pixels, TissueMap, canopy
 
-__all__ = ["CELL_MM", "CELL_PX", "Cells", "features", "mold_cells", "names_of_features", "require_table"]
+__all__ = [
+    "CELL_MM", "CELL_PX", "Cells", "features", "mold_cells", "names_of_features", "require_table", "together",
+]  # fmt: skip
 
 MODEL = FOLDER / "mold.json"
-DIGEST = "21f103775a328ea5889f05bfb64b2e6563686e82c2ed0781a1020acfef5e0db4"
+DIGEST = "de21d3ec9795595521c32006e883563d3122f0d244809a1163b029e83f0d778c"
 
 Plane = NDArray[np.float32]
 Planes = dict[str, Plane]
@@ -45,6 +49,7 @@ BY_LABEL = (Label.RIM, Label.MEDIUM, Label.HULL, Label.ROOT_HAIR, Label.FUZZ, La
 WINDOW = 5  # of what the tissue network thinks, cells
 FARTHEST_MM = 40.0
 FARTHEST_SD = 4.0  # a feature beyond is taken for so far off
+UNSURE = 1e-3  # no opinion is nearer to 0 or 1
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -78,8 +83,17 @@ def mold_cells(top: Pixels, tissue: TissueMap, colours: Plane | None = None) -> 
     seen = bare > SEEN
     values = np.stack([plane[seen] for plane in planes.values()], axis=1)
     chance = np.zeros(bare.shape, np.float32)
-    chance[seen] = _table()(values)
+    chance[seen] = together(_table()(values), planes[f"label{Label.FUZZ:d}_1"][seen] / bare[seen])
     return Cells(chance=chance, bare=bare)
+
+
+def together(table: Plane, network: Plane) -> Plane:
+    """One chance of two opinions, 0-1 each: the mean of their log odds, neither of them ever quite sure."""
+    odds = np.zeros_like(table)
+    for one in (table, network):
+        kept = np.clip(one, UNSURE, 1 - UNSURE)
+        odds += np.log(kept / (1 - kept)) / 2
+    return np.asarray(1 / (1 + np.exp(-odds)), np.float32)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -38,10 +38,10 @@ WHITE = 75.0  # L*: root hairs and burnt spots are lighter, felt is grey
 LIKE_NOMINAL = 1.25  # times 2 px/mm, either way: cells of another size are not what the table has learned
 ACROSS_HULLS = 0.15  # share of the patch and its ring
 
-LIKELY = 0.3  # of a cell
+LIKELY = 0.2  # of a cell
 LEAST_CELLS_CM2 = 0.5
 HALF_SURE_CM2 = 2.1  # of mold expected in a patch, its cells' chances added up
-LEAST_OF_CELLS = 0.4  # so 1.4 cm2 are the least: less finds no more large ones and raises more false ones
+LEAST_OF_CELLS = 0.14  # so a third of a cm2 is the least: 5 false ones on 111 trays without mold
 AT_WALL = 0.5  # times the confidence: a wall between leaves is grey and bare, too
 
 

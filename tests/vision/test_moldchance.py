@@ -9,7 +9,7 @@ import pytest
 
 from vision import learned, moldchance
 from vision.learned import LearnedTissue
-from vision.moldchance import Cells, features, mold_cells, names_of_features
+from vision.moldchance import Cells, features, mold_cells, names_of_features, together
 from vision.network import FOLDER, ModelDamaged
 from vision.tissue import Label, Pixels, PlainTissue, TissueMap
 
@@ -49,6 +49,14 @@ def test_nothing_is_said_of_cells_under_leaves():
 
     assert not cells.chance.any()
     assert not cells.bare.any()
+
+
+def test_two_opinions_count_alike_and_neither_alone_makes_it_sure():
+    table, network = np.array([0.9, 0.1, 1.0, 0.5], np.float32), np.array([0.1, 0.9, 0.0, 0.9], np.float32)
+
+    chance = together(table, network)
+
+    assert chance == pytest.approx([0.5, 0.5, 0.5, 0.75], abs=1e-5)  # odds of 1 and 9: 3, the geometric mean
 
 
 def test_a_tray_turned_round_has_its_chances_turned_round():

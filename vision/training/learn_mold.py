@@ -39,7 +39,7 @@ from prepare_tissue import SIZE, onto
 from vision import learned as tissue_network
 from vision.cielab import lab
 from vision.learned import LearnedTissue
-from vision.moldchance import FARTHEST_SD, SEEN, Cells, features, names_of_features
+from vision.moldchance import FARTHEST_SD, SEEN, Cells, features, names_of_features, together
 from vision.suspect import Suspect
 from vision.suspects import suspects_in
 from vision.tissue import Label, TissueMap, canopy
@@ -287,7 +287,8 @@ def suspects_of(tray: Tray, chance: Callable[[np.ndarray], np.ndarray]) -> tuple
     """What the program would find with this table."""
     seen = tray.bare > SEEN
     cells = np.zeros(tray.bare.shape, np.float32)
-    cells[seen] = chance(tray.values[seen])
+    fuzz = tray.values[..., names_of_features().index(f"label{Label.FUZZ:d}_1")]
+    cells[seen] = together(chance(tray.values[seen]), fuzz[seen] / tray.bare[seen])
     return suspects_in(Cells(chance=cells, bare=tray.bare), tray.colours, tray.tissue)
 
 

@@ -17,6 +17,7 @@ import cv2
 import numpy as np
 import torch
 import torch.nn.functional as tf
+from made_mold import bare, with_made_mold
 from torch import Tensor
 
 DEVICE = "cuda" if torch.cuda.is_available() else "cpu"
@@ -28,6 +29,7 @@ TOGETHER = ((0, 1, 9), (2,), (3,), (4,), (5,), (6,), (7, 8), (PLANT,), (REST,)) 
 RED_CROPS = ("amaranth", "red_cabbage", "red_radish")
 GREEN_GROUND = ("GreenMeadow", "grass", "leaves", "vegetal", "Garden")  # textures that are plants themselves
 CANVAS = 1016
+BLUR_REACH = 3
 THIRDS = 3
 LUMA = (0.299, 0.587, 0.114)
 GAIN_SD = torch.tensor([0.21, 0.21, *[0.13] * 7])[:, None]  # of each set of `TOGETHER`
@@ -55,6 +57,7 @@ class Pack:
         self.apart = [i for i in white if is_held(self.trays[i], held)]
         self.learned = torch.tensor([i for i in white if i not in self.apart], device=DEVICE)
         self.weights = torch.tensor([weight(self.trays[i]) for i in self.learned.tolist()], device=DEVICE)
+        self.open = bare(self.labels[self.learned]).float().mean((1, 2)) + 0.02
         self.moldy = torch.tensor([i for i in self.learned.tolist() if self.trays[i]["mold"]], device=DEVICE)
         self.held: list[tuple[dict, np.ndarray, np.ndarray]] = []  # real pictures with a mask, every fourth
         self._take_real(told["real"])
@@ -110,16 +113,17 @@ def weight(tray: dict) -> float:
     return 1 + rare + 0.7 * (tray["medium"] == "paper") + 0.4 * (tray["medium"] == "coir")
 
 
-def batch(pack: Pack, count: int, size: int, strength: float) -> tuple[Tensor, Tensor]:
-    """Two thirds trays, one third real pictures; `strength` says how far colours and light are changed."""
-    drawn = pack.learned[torch.multinomial(pack.weights, count, replacement=True)]
-    x, y = crops(pack.pictures, pack.labels, drawn, size)
-    real = count // 3
+def batch(pack: Pack, count: int, size: int) -> tuple[Tensor, Tensor]:
+    """Two thirds trays, one third real pictures, things laid into one another; colours as they were."""
+    real, laid, sixth = count // 3, count // 8, count // 6
+    of_any = torch.multinomial(pack.weights, count - sixth, replacement=True)
+    of_open = torch.multinomial(pack.weights * pack.open, sixth, replacement=True)
+    x, y = crops(pack.pictures, pack.labels, pack.learned[torch.cat([of_open, of_any])], size)
     x[-real:], y[-real:] = crops(pack.real, pack.real_labels, any_real(pack, real), size, (0.38, 1.6))
     x, y = with_leaves_of_others(x, y)
-    x, y = with_mold_of_others(pack, x, y)
-    x = on_other_ground(pack, x, y, slice(count - real - count // 6, count - real))
-    return as_photographed(recoloured(x, y, strength), strength), y
+    x, y = with_mold_of_others(pack, x, y, slice(sixth, sixth + laid))
+    x = on_other_ground(pack, x, y, slice(count - real - sixth, count - real))
+    return with_made_mold(x, y, slice(0, laid), slice(laid, sixth + laid // 2))
 
 
 def any_real(pack: Pack, count: int) -> Tensor:
@@ -158,31 +162,44 @@ def is_leaf(y: Tensor) -> Tensor:
 
 
 def with_leaves_of_others(x: Tensor, y: Tensor) -> tuple[Tensor, Tensor]:
-    """Leaves of another picture laid over every fifth or so."""
-    other = torch.randperm(len(x), device=DEVICE)
-    laid = (even(len(x)) < 0.18)[:, None, None] & is_leaf(y[other])
+    """Leaves of another picture, and sometimes its hulls, laid over every fifth or so, with their shade."""
+    count, other = len(x), torch.randperm(len(x), device=DEVICE)
+    laid = is_leaf(y[other]) | ((y[other] == HULL) & (even(count) < 0.5)[:, None, None])
+    laid = laid & (even(count) < 0.22)[:, None, None]
+    x = in_shade_of(x, laid[:, None].float())
     return torch.where(laid[:, None], x[other], x), torch.where(laid, y[other], y)
 
 
-def with_mold_of_others(pack: Pack, x: Tensor, y: Tensor) -> tuple[Tensor, Tensor]:
-    """Mold of another tray laid over medium and hulls of the first eighth."""
-    count = len(x) // 8
+def in_shade_of(x: Tensor, leaves: Tensor) -> Tensor:
+    """Darker beside what lies above, to one side, the same for all of `x`."""
+    down, right = (int(way) for way in torch.randint(-10, 11, (2,)))
+    few = tf.avg_pool2d(torch.roll(leaves, (down, right), (2, 3)), 4)
+    shade = tf.interpolate(tf.avg_pool2d(few, 3, 1, 1), x.shape[2:], mode="bilinear", align_corners=False)
+    return x * (1 - 0.5 * even(len(x), 1, 1, 1) * shade)
+
+
+def with_mold_of_others(pack: Pack, x: Tensor, y: Tensor, which: slice) -> tuple[Tensor, Tensor]:
+    """Mold of another tray laid over medium and hulls of some pictures."""
+    count = which.stop - which.start
     drawn = pack.moldy[torch.randint(len(pack.moldy), (count,), device=DEVICE)]
     over, its = crops(pack.pictures, pack.labels, drawn, x.shape[2])
-    bare = (y[:count] == MEDIUM) | (y[:count] == HULL) | (y[:count] == FUZZ)
-    laid = (its == FUZZ) & bare
+    laid = (its == FUZZ) & ((y[which] == MEDIUM) | (y[which] == HULL) | (y[which] == FUZZ))
     thick = 0.6 + 0.4 * even(count, 1, 1, 1)
-    x[:count] = torch.where(laid[:, None], over * thick + x[:count] * (1 - thick), x[:count])
-    y[:count] = torch.where(laid, its, y[:count])
+    x[which] = torch.where(laid[:, None], over * thick + x[which] * (1 - thick), x[which])
+    y[which] = torch.where(laid, its, y[which])
     return x, y
 
 
 def on_other_ground(pack: Pack, x: Tensor, y: Tensor, which: slice) -> Tensor:
-    """Medium of half of some pictures covered by what lay around real plants, or by a texture."""
+    """Medium of most of some pictures covered by another tray's, by ground around plants, by a texture."""
     count = which.stop - which.start
-    drawn = torch.randint(len(pack.real), (count,), device=DEVICE)
-    ground, its = crops(pack.real, pack.real_labels, drawn, x.shape[2], (0.5, 2.5))
-    laid = (its == REST) & (y[which] == MEDIUM) & (even(count) < 0.5)[:, None, None]
+    halves = (count // 2, count - count // 2)
+    real = torch.randint(len(pack.real), (halves[0],), device=DEVICE)
+    trays = pack.learned[torch.multinomial(pack.open, halves[1], replacement=True)]
+    one, its_one = crops(pack.real, pack.real_labels, real, x.shape[2], (0.5, 2.5))
+    two, its_two = crops(pack.pictures, pack.labels, trays, x.shape[2])
+    ground, its = torch.cat([one, two]), torch.cat([its_one, its_two])
+    laid = ((its == REST) | (its == MEDIUM)) & (y[which] == MEDIUM) & (even(count) < 0.7)[:, None, None]
     thick = 0.3 + 0.7 * even(count, 1, 1, 1)
     x[which] = torch.where(laid[:, None], ground * thick + x[which] * (1 - thick), x[which])
     return x
@@ -230,24 +247,22 @@ def means_of_groups(planes: Tensor, group: Tensor, apart: int = 4) -> Tensor:
     return (few @ member / member.sum(1, keepdim=True).clamp(min=1)).transpose(1, 2)
 
 
-def as_photographed(x: Tensor, strength: float) -> Tensor:
-    """In another light, by another camera."""
-    x = in_other_light(x, strength)
-    x = torch.cat([sharper_or_softer(part) for part in x.chunk(8)])
-    noisy = (even(len(x), 1, 1, 1) < 0.6).float()
-    x = x + torch.randn_like(x) * even(len(x), 1, 1, 1) * 0.05 * noisy
-    return squeezed(x.clamp(0, 1)).clamp(0, 1)
+def in_other_colours(x: Tensor, y: Tensor, strength: float) -> Tensor:
+    """Other tissues, other light, another lens; `strength` says how far colours and light are changed."""
+    return sharper_or_softer(in_other_light(recoloured(x, y, strength), strength))
 
 
 def in_other_light(x: Tensor, strength: float) -> Tensor:
-    """Shade, hard shadow, exposure, white balance, gamma, colourfulness and a turn of hue."""
+    """Shade, hard shadow, exposure, white balance, two lights, gamma, colourfulness and a turn of hue."""
     count, size = len(x), x.shape[2]
     soft = torch.exp(field(count, size, 4) * 0.25 * even(count, 1, 1, 1))
     hard = torch.sigmoid(field(count, size, 3) * 40) * even(count, 1, 1, 1) * 0.6
     hard = hard * (even(count, 1, 1, 1) < 0.25).float()
+    mixed = (even(count, 1, 1, 1) < 0.3).float()
     light = x.clamp(0, 1) ** 2.2 * soft * (1 - hard)
     light = light * torch.exp(normal(count, 1, 1, 1) * 0.38 * strength)
     light = light * torch.exp(normal(count, 3, 1, 1) * 0.13 * strength)
+    light = light * torch.exp(field(3 * count, size, 2).reshape(x.shape) * 0.3 * strength * mixed)
     x = light.clamp(0, 1) ** (1 / 2.2)
     x = x ** torch.exp(normal(count, 1, 1, 1) * 0.15 * strength)
     grey = luma(x)
@@ -260,30 +275,48 @@ def in_other_light(x: Tensor, strength: float) -> Tensor:
 
 
 def sharper_or_softer(x: Tensor) -> Tensor:
-    """Half of the time blurred or sharpened, sometimes reduced and enlarged again; one way for all of `x`.
+    """Half of the pictures blurred or sharpened.
 
-    Photos of a phone held high are enlarged to a top view. Labels stay sharp, so strong blur teaches to fill
-    gaps between leaves: no more than this.
+    Labels stay sharp, so strong blur teaches to fill gaps between leaves: no more than this.
     """
-    size = x.shape[2]
-    sd = float(torch.rand(1)) * 1.1 if torch.rand(1) < 0.5 else 0.0
-    if sd > 0.25:
-        soft = blurred(x, sd)
-        x = soft if torch.rand(1) < 0.7 else x + (x - soft) * float(torch.rand(1)) * 1.5
-    if torch.rand(1) < 0.3:
-        small = tf.interpolate(x, scale_factor=float(torch.rand(1)) * 0.5 + 0.45, mode="area")
-        x = tf.interpolate(small, (size, size), mode="bilinear", align_corners=False)
-    return x
+    count = len(x)
+    soft = blurred(x, even(count) * 1.1)
+    sharp = x + (x - soft) * even(count, 1, 1, 1) * 1.5
+    way = even(count, 1, 1, 1)
+    return torch.where(way < 0.35, soft, torch.where(way < 0.5, sharp, x))
 
 
-def blurred(x: Tensor, sd: float) -> Tensor:
-    """Gaussian blur, sd in px."""
-    reach = max(1, math.ceil(2.5 * sd))
-    kernel = torch.exp(-(torch.arange(-reach, reach + 1, device=DEVICE) ** 2) / (2 * sd * sd))
-    kernel = kernel / kernel.sum()
-    planes = x.reshape(-1, 1, *x.shape[2:])
-    planes = tf.conv2d(tf.pad(planes, (reach, reach, 0, 0), mode="reflect"), kernel[None, None, None])
-    planes = tf.conv2d(tf.pad(planes, (0, 0, reach, reach), mode="reflect"), kernel[None, None, :, None])
+def reduced(x: Tensor) -> Tensor:
+    """Each eighth sometimes made smaller and enlarged again: so is a photo of a phone held high."""
+    return torch.cat([reduced_alike(part) for part in x.chunk(8)])
+
+
+def reduced_alike(x: Tensor) -> Tensor:
+    """Three times in ten made smaller and enlarged again, one way for all of `x`."""
+    if float(torch.rand(1)) > 0.3:
+        return x
+    small = tf.interpolate(x, scale_factor=float(torch.rand(1)) * 0.5 + 0.45, mode="area")
+    return tf.interpolate(small, x.shape[2:], mode="bilinear", align_corners=False)
+
+
+def stored(x: Tensor) -> Tensor:
+    """With noise in six of ten, and as a camera stores it."""
+    noisy = (even(len(x), 1, 1, 1) < 0.6).float()
+    x = x + torch.randn_like(x) * even(len(x), 1, 1, 1) * 0.05 * noisy
+    return squeezed(x.clamp(0, 1)).clamp(0, 1)
+
+
+def blurred(x: Tensor, sd: Tensor) -> Tensor:
+    """Gaussian blur, sd of each picture in px, at most 1.2."""
+    count, channels, height, _ = x.shape
+    way = torch.arange(-BLUR_REACH, BLUR_REACH + 1, device=DEVICE)
+    kernel = torch.exp(-(way[None] ** 2) / (2 * sd.clamp(min=0.05)[:, None] ** 2))
+    kernel = (kernel / kernel.sum(1, keepdim=True)).repeat_interleave(channels, 0)[:, None, None]
+    planes = tf.pad(x, [BLUR_REACH] * 4, mode="reflect").reshape(
+        1, count * channels, height + 2 * BLUR_REACH, -1
+    )
+    planes = tf.conv2d(planes, kernel, groups=count * channels)
+    planes = tf.conv2d(planes, kernel.transpose(2, 3), groups=count * channels)
     return planes.reshape(x.shape)
 
 
