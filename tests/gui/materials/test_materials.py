@@ -302,7 +302,7 @@ def test_limits_say_who_keeps_them(place: Materials, qtbot: QtBot, demo: Book) -
     assert "plant-fibre mat: misses a limit" in place.standing.text()
 
 
-@pytest.mark.parametrize("percent", [100, 150, 180])  # German words are longer: 180 stands for them
+@pytest.mark.parametrize("percent", [100, 150, 200])  # German words are longer: 200 stands for them
 def test_limits_are_typed_without_rolling_sideways(qtbot: QtBot, qapp: QApplication, percent: int) -> None:
     dress(qapp, Scheme.LIGHT, percent)
     try:
