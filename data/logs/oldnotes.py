@@ -179,7 +179,13 @@ def _which_order(asked: tuple[str, tuple[date, ...]] | None) -> Sentence:
     if asked is None:
         return Sentence("No day of sowing could be read: write days like 2026-03-02.")
     written, days = asked
-    return Sentence("Is {written} the day {days}?", written=written, days=" / ".join(map(str, days)))
+    if len(days) > 2:
+        return Sentence("Is {written} the day {days}?", written=written, days=" / ".join(map(str, days)))
+    first, second = days
+    return Sentence(
+        "Is {written} the day {first:%Y-%m-%d} or {second:%Y-%m-%d}?",
+        written=written, first=first, second=second,
+    )  # fmt: skip
 
 
 # --- lines

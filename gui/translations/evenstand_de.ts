@@ -5296,6 +5296,14 @@ trusted</source>
             <translation>zwischen den beiden Fotos hat sich zu viel verändert, um sie aufeinanderzulegen: nebeneinander nach Augenmaß vergleichen</translation>
         </message>
         <message>
+            <source>no earlier photo of this tray that counts</source>
+            <translation>kein früheres Foto dieser Schale, das zählt</translation>
+        </message>
+        <message>
+            <source>the grey patch was seen in only one of the two photos, so their colours are not compared</source>
+            <translation>das graue Feld war nur auf einem der beiden Fotos zu sehen, deshalb werden ihre Farben nicht verglichen</translation>
+        </message>
+        <message>
             <source>the two photos were scored by different methods: compare them by eye, side by side</source>
             <translation>die beiden Fotos wurden mit verschiedenen Methoden ausgewertet: nebeneinander nach Augenmaß vergleichen</translation>
         </message>
@@ -6374,6 +6382,10 @@ trusted</source>
         <message>
             <source>Is {written} the day {days}?</source>
             <translation>Ist {written} der {days}?</translation>
+        </message>
+        <message>
+            <source>Is {written} the day {first:%Y-%m-%d} or {second:%Y-%m-%d}?</source>
+            <translation>Ist {written} der {first:%d. %B %Y} oder der {second:%d. %B %Y}?</translation>
         </message>
         <message>
             <source>Line {line}: {why}; it was left out.</source>
@@ -9501,6 +9513,54 @@ trusted</source>
     </context>
     <context>
         <name>TraySheet</name>
+        <message>
+            <source>It is being worked out.</source>
+            <translation>Es wird gerade ausgerechnet.</translation>
+        </message>
+        <message>
+            <source>From the canopy's mean colour on the photo before, of {moment}, as the eye sees it.</source>
+            <translation>Abstand zur mittleren Farbe des Bestands auf dem Foto davor ({moment}), so wie das Auge ihn sieht.</translation>
+        </message>
+        <message>
+            <source>Colour against mates on {medium}</source>
+            <translation>Farbe gegen Schalen auf {medium}</translation>
+        </message>
+        <message>
+            <source>From the mean of its block mates on the trusted medium that were photographed on this day ({codes}), as the eye sees it.</source>
+            <translation>Abstand zum Mittel der Schalen ihres Blocks auf dem bewährten Substrat, die an diesem Tag fotografiert wurden ({codes}), so wie das Auge ihn sieht.</translation>
+        </message>
+        <message>
+            <source>Colour against the photo before</source>
+            <translation>Farbe gegen das Foto davor</translation>
+        </message>
+        <message>
+            <source>Under 1 is not seen, from 2 on anybody sees it side by side, from 3.5 on it is plain (CIEDE2000). With both photos equally light it would be {even}: how light a canopy looks depends on the exposure, too.</source>
+            <translation>Unter 1 sieht man nichts, ab 2 sieht es jeder nebeneinander, ab 3,5 ist es deutlich (CIEDE2000). Wären beide Fotos gleich hell, wären es {even}: wie hell ein Bestand aussieht, hängt auch von der Belichtung ab.</translation>
+        </message>
+        <message>
+            <source>not seen</source>
+            <translation>nicht zu sehen</translation>
+        </message>
+        <message>
+            <source>hardly seen</source>
+            <translation>kaum zu sehen</translation>
+        </message>
+        <message>
+            <source>seen side by side</source>
+            <translation>nebeneinander zu sehen</translation>
+        </message>
+        <message>
+            <source>plainly seen</source>
+            <translation>deutlich zu sehen</translation>
+        </message>
+        <message>
+            <source>mostly lighter</source>
+            <translation>vor allem heller</translation>
+        </message>
+        <message>
+            <source>mostly darker</source>
+            <translation>vor allem dunkler</translation>
+        </message>
         <message>
             <source>Coverage</source>
             <translation>Deckung</translation>

@@ -60,7 +60,7 @@ def test_dates_that_can_be_two_days_are_asked_about_and_nothing_is_read_before()
 
     assert asked.trays == ()
     assert set(asked.orders) == {DateOrder.DMY, DateOrder.MDY}
-    assert asked.question == "Is 03/04/2025 the day 2025-04-03 / 2025-03-04?"
+    assert asked.question == "Is 03/04/2025 the day 2025-04-03 or 2025-03-04?"
     assert said.question is None
     assert [tray.new.sown_at.date() for tray in said.trays] == [date(2025, 3, 4), date(2025, 5, 4)]
 

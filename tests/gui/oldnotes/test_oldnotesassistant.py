@@ -181,7 +181,7 @@ def test_each_state_of_a_file_has_its_sentence(rack_book: Book) -> None:
     assert said("")[0] == "The file is empty."
     assert said(UNKNOWN)[0].startswith("The first line names no column for crop.")
     assert said(TWO_WAYS) == (
-        "Is 03/04/2025 the day 2025-04-03 / 2025-03-04?",
+        "Is 03/04/2025 the day 2025-04-03 or 2025-03-04?",
         "Answer what is asked above, then the trays can be kept.",
     )
     assert said(TWO_WAYS, DateOrder.DMY)[1] == "Trays that will be kept: 2."
