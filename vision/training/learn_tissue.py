@@ -27,7 +27,8 @@ import cv2
 import numpy as np
 import torch
 import torch.nn.functional as tf
-from tissue_pictures import DEVICE, LABELS, Pack, batch, in_other_colours, is_leaf, reduced, stored
+from draws import DEVICE
+from tissue_pictures import LABELS, Pack, batch, in_other_colours, is_leaf, reduced, stored
 from torch import Tensor, nn
 
 WIDTHS = (32, 48, 80, 112, 144)

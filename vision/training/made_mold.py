@@ -15,6 +15,7 @@ import math
 
 import torch
 import torch.nn.functional as tf
+from draws import DEVICE, even, field, normal
 from torch import Tensor
 
 MEDIUM, HULL, ROOT_HAIRS, FUZZ = 2, 3, 7, 8
@@ -44,16 +45,16 @@ def overgrown(x: Tensor, ground: Tensor, *, is_felt: bool) -> tuple[Tensor, Tens
     count, size = len(x), x.shape[2]
     linear = x.clamp(0, 1) ** GAMMA
     shade = shading(linear, ground)
-    contrast = even(x, count, 1, 1, 1) * 0.16 + 0.04
-    tint = torch.exp(normal(x, count, 3, 1, 1) * TINT_SD)
+    contrast = even(count, 1, 1, 1) * 0.16 + 0.04
+    tint = torch.exp(normal(count, 3, 1, 1) * TINT_SD)
     if not is_felt:
-        glitters = even(x, count, 1, 1, 1) < 0.5
-        contrast = torch.where(glitters, 0.45 + 0.5 * even(x, count, 1, 1, 1), contrast)
-        tint = torch.where(glitters, tint, coloured(x, count))
-    level = FELT_LIGHT * torch.exp(normal(x, count, 1, 1, 1) * FELT_LIGHT_SD)
-    layer = level * tint * shade * torch.exp(contrast * spots(x, count, size))
+        glitters = even(count, 1, 1, 1) < 0.5
+        contrast = torch.where(glitters, 0.45 + 0.5 * even(count, 1, 1, 1), contrast)
+        tint = torch.where(glitters, tint, coloured(count))
+    level = FELT_LIGHT * torch.exp(normal(count, 1, 1, 1) * FELT_LIGHT_SD)
+    layer = level * tint * shade * torch.exp(contrast * spots(count, size))
     layer = specked(layer) if is_felt else layer
-    hides = (patch(ground, size) * (0.65 + 0.5 * even(x, count, 1, 1, 1))).clamp(0, 1) * ground[:, None]
+    hides = (patch(ground, size) * (0.65 + 0.5 * even(count, 1, 1, 1))).clamp(0, 1) * ground[:, None]
     mixed = linear * (1 - hides) + layer * hides
     told = (hides > 0.5) & (layer.mean(1, keepdim=True) > DARKEST)
     return mixed.clamp(0, 1) ** (1 / GAMMA), told[:, 0]
@@ -71,56 +72,39 @@ def shading(linear: Tensor, ground: Tensor) -> Tensor:
     return share.clamp(0.08, 2.5) ** 0.8
 
 
-def spots(like: Tensor, count: int, size: int) -> Tensor:
+def spots(count: int, size: int) -> Tensor:
     """Spot noise, sd 1; spots round, of any size between the finest and the coarsest."""
-    sd = FINEST_PX * (COARSEST_PX / FINEST_PX) ** even(like, count, 1, 1)
-    way = torch.fft.fftfreq(size, device=like.device)
+    sd = FINEST_PX * (COARSEST_PX / FINEST_PX) ** even(count, 1, 1)
+    way = torch.fft.fftfreq(size, device=DEVICE)
     slow = way[:, None] ** 2 + way[None, : size // 2 + 1] ** 2
     kept = torch.exp(-2 * (math.pi * sd) ** 2 * slow)
-    noise = torch.fft.irfft2(torch.fft.rfft2(normal(like, count, size, size)) * kept, (size, size))
+    noise = torch.fft.irfft2(torch.fft.rfft2(normal(count, size, size)) * kept, (size, size))
     return (noise / noise.std((1, 2), keepdim=True))[:, None]
 
 
 def specked(layer: Tensor) -> Tensor:
     """A third of them with dark specks, as felt that has begun to bear spores."""
     count, size = len(layer), layer.shape[2]
-    bears = (even(layer, count, 1, 1, 1) < 0.33).float()
-    specks = (spots(layer, count, size) > 2.2).float() * bears
+    bears = (even(count, 1, 1, 1) < 0.33).float()
+    specks = (spots(count, size) > 2.2).float() * bears
     return layer * (1 - 0.6 * specks)
 
 
 def patch(ground: Tensor, size: int) -> Tensor:
     """A ragged round patch about some bare pixel of each picture, 1 inside, 0 outside, (n, 1, size, size)."""
-    like = ground.float()
     count = len(ground)
     open_share = ground.flatten(1).float() + 1e-6
     middle = torch.multinomial(open_share, 1)[:, 0]
     row, column = (middle // size)[:, None, None], (middle % size)[:, None, None]
-    way = torch.arange(size, device=ground.device)
+    way = torch.arange(size, device=DEVICE)
     far = torch.sqrt((way[None, :, None] - row) ** 2.0 + (way[None, None, :] - column) ** 2.0)[:, None]
-    reach = 10 * 7 ** even(like, count, 1, 1, 1)
-    ragged = 0.45 * smooth(like, count, size, 9) + 0.2 * smooth(like, count, size, 40)
-    return torch.sigmoid((reach * (1 + ragged) - far) / (1 + 0.12 * reach) + 0.5 * spots(like, count, size))
+    reach = 10 * 7 ** even(count, 1, 1, 1)
+    ragged = 0.45 * field(count, size, 9) + 0.2 * field(count, size, 40)
+    return torch.sigmoid((reach * (1 + ragged) - far) / (1 + 0.12 * reach) + 0.5 * spots(count, size))
 
 
-def coloured(like: Tensor, count: int) -> Tensor:
+def coloured(count: int) -> Tensor:
     """A colour that is not grey."""
-    turn = even(like, count, 1, 1, 1) * 2 * math.pi
-    channels = torch.tensor([0.0, 2.1, 4.2], device=like.device)[None, :, None, None]
-    return torch.exp((0.35 + 0.4 * even(like, count, 1, 1, 1)) * torch.cos(turn + channels))
-
-
-def smooth(like: Tensor, count: int, size: int, cells: int) -> Tensor:
-    """Smooth random fields, (n, 1, size, size)."""
-    few = normal(like, count, 1, cells, cells)
-    return tf.interpolate(few, (size, size), mode="bicubic", align_corners=False)
-
-
-def even(like: Tensor, *shape: int) -> Tensor:
-    """Even random numbers, 0 to 1."""
-    return torch.rand(*shape, device=like.device)
-
-
-def normal(like: Tensor, *shape: int) -> Tensor:
-    """Normal random numbers."""
-    return torch.randn(*shape, device=like.device)
+    turn = even(count, 1, 1, 1) * 2 * math.pi
+    channels = torch.tensor([0.0, 2.1, 4.2], device=DEVICE)[None, :, None, None]
+    return torch.exp((0.35 + 0.4 * even(count, 1, 1, 1)) * torch.cos(turn + channels))

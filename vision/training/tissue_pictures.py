@@ -17,13 +17,12 @@ import cv2
 import numpy as np
 import torch
 import torch.nn.functional as tf
-from made_mold import bare, with_made_mold
+from draws import DEVICE, even, field, normal
+from made_mold import FUZZ, HULL, MEDIUM, bare, with_made_mold
 from torch import Tensor
 
-DEVICE = "cuda" if torch.cuda.is_available() else "cpu"
 LABELS = 10
 REST, PLANT = 253, 254
-MEDIUM, HULL, FUZZ = 2, 3, 8
 LEAVES = (4, 6)  # first and last label of canopy
 TOGETHER = ((0, 1, 9), (2,), (3,), (4,), (5,), (6,), (7, 8), (PLANT,), (REST,))  # get one change of colour
 RED_CROPS = ("amaranth", "red_cabbage", "red_radish")
@@ -339,21 +338,6 @@ def squeezed(x: Tensor) -> Tensor:
     return back.permute(0, 1, 2, 4, 3, 5).reshape(x.shape)
 
 
-def field(count: int, size: int, cells: int) -> Tensor:
-    """Smooth random fields."""
-    return tf.interpolate(normal(count, 1, cells, cells), (size, size), mode="bicubic", align_corners=False)
-
-
 def luma(x: Tensor) -> Tensor:
     """Grey, (n, 1, size, size)."""
     return (x * torch.tensor(LUMA, device=DEVICE)[None, :, None, None]).sum(1, keepdim=True)
-
-
-def even(*shape: int) -> Tensor:
-    """Even random numbers, 0 to 1."""
-    return torch.rand(*shape, device=DEVICE)
-
-
-def normal(*shape: int) -> Tensor:
-    """Normal random numbers."""
-    return torch.randn(*shape, device=DEVICE)
