@@ -8,6 +8,7 @@ Not   reading them (`data/chapters/lookbook.py`)
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QDialog,
@@ -29,6 +30,8 @@ from gui.style.palette import Space, set_role
 __all__ = ["LookHistory"]
 
 TRAY = Qt.ItemDataRole.UserRole
+SENTENCES = (4, 5)  # columns that wrap
+MOST_HIGH = 10_000  # px of a row
 
 
 class LookHistory(QDialog):
@@ -80,11 +83,33 @@ class LookHistory(QDialog):
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
         for place in range(4):
             header.setSectionResizeMode(place, QHeaderView.ResizeMode.ResizeToContents)
-        for place in (4, 5):
+        for place in SENTENCES:
             header.setSectionResizeMode(place, QHeaderView.ResizeMode.Stretch)
-        table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         table.itemActivated.connect(self._choose)
         return table
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Sentences take more lines where there is less width."""
+        super().resizeEvent(event)
+        self._fit_rows()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Only now the columns have their width."""
+        super().showEvent(event)
+        self._fit_rows()
+
+    def _fit_rows(self) -> None:
+        """As high as the sentences; Qt reckons without the space beside them, and cuts their last line."""
+        metrics, wrapped = self.table.fontMetrics(), int(Qt.TextFlag.TextWordWrap)
+        rooms = {at: self.table.columnWidth(at) - 2 * Space.S - Space.XS for at in SENTENCES}
+        for row in range(self.table.rowCount()):
+            texts = {at: item.text() for at in SENTENCES if (item := self.table.item(row, at)) is not None}
+            high = max(
+                metrics.boundingRect(0, 0, rooms[at], MOST_HIGH, wrapped, text).height()
+                for at, text in texts.items()
+            )
+            self.table.setRowHeight(row, max(high, metrics.height()) + 2 * Space.XS + 2)
 
     def _cells(self, one: PastLook) -> tuple[str, ...]:
         until = self.tr("still there") if one.gone_on is None else day_words(one.last_on, DAY_SHORT)
