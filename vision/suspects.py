@@ -28,6 +28,7 @@ __all__ = ["find_suspects", "suspects_in"]
 
 JOIN_MM = 6.0  # pieces nearer than this, seen between leaves, are one patch
 LEAST_CM2 = 1.0
+LEAST_OF_PLAIN = 0.25  # confidence by the plain rule, which raises more false ones
 RING_MM = 8.0  # the patch is compared with the bare ground so far around it
 LEAST_GROUND = 0.1  # of the ring, before the comparison is made
 MOST_WALL = 0.15  # of the ring: more, and the patch may be the wall
@@ -41,7 +42,6 @@ ACROSS_HULLS = 0.15  # share of the patch and its ring
 LIKELY = 0.2  # of a cell
 LEAST_CELLS_CM2 = 0.5
 HALF_SURE_CM2 = 2.1  # of mold expected in a patch, its cells' chances added up
-LEAST_OF_CELLS = 0.14  # so a third of a cm2 is the least: 5 false ones on 111 trays without mold
 AT_WALL = 0.5  # times the confidence: a wall between leaves is grey and bare, too
 
 
@@ -76,7 +76,7 @@ def _found(top: Pixels, tissue: TissueMap, px_per_mm: float) -> tuple[Suspect, .
     if np.count_nonzero(fuzz) < LEAST_CM2 * 100 * px_per_mm**2:
         return ()
     scene = _Scene(fuzz=fuzz, labels=tissue.labels, colours=lab(top), px_per_mm=px_per_mm)
-    return surest_first(_judged(patch) for patch in _patches(scene, LEAST_CM2))
+    return surest_first((_judged(patch) for patch in _patches(scene, LEAST_CM2)), LEAST_OF_PLAIN)
 
 
 def suspects_in(
@@ -93,7 +93,7 @@ def suspects_in(
     )
     fuzz = np.asarray((chance > 0) & ~canopy(labels), np.bool_)
     scene = _Scene(fuzz=fuzz, labels=labels, colours=colours, px_per_mm=px_per_mm, chance=chance)
-    return surest_first((_believed(patch) for patch in _patches(scene, LEAST_CELLS_CM2)), LEAST_OF_CELLS)
+    return surest_first(_believed(patch) for patch in _patches(scene, LEAST_CELLS_CM2))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

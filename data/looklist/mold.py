@@ -22,7 +22,7 @@ from vision.history import Became, Course, courses
 __all__ = ["MOLD_CAUTION", "looks_at_mold"]
 
 GROWN_AFTER_NOT_MOLD = 1.5  # times the area that a person has looked at
-LEAST_CONFIDENCE = 0.3  # fainter ones stand on the tray sheet only
+LEAST_CONFIDENCE = 0.3  # fainter ones stand on the tray sheet only, until they grow: one in three is mold
 SURE_CONFIDENCE = 0.6  # a new patch that is worth a look on the same day
 STILL_DAYS = 2  # a patch that has not grown for so long can wait: mold does not stand still (common practice)
 
@@ -54,12 +54,24 @@ def looks_at_mold(tray: Tray, seen: Sequence[SeenSuspect], photos: Sequence[DayN
     if not usable:
         return
     newest = usable[-1].photo_id
-    now = [s for s in seen if s.photo_id == newest and s.said is None and s.confidence >= LEAST_CONFIDENCE]
+    now = [s for s in seen if s.photo_id == newest and s.said is None]
     earlier = [s for s in seen if s.photo_id != newest]
-    patches = Patches(seen)
-    wanted = [s for s in now if not _settled(s, earlier, patches)]
+    patches, days = Patches(seen), _days_before(usable, seen)
+    wanted = [s for s in _worth_a_look(now, days, patches) if not _settled(s, earlier, patches)]
     if wanted:
-        yield _possible_mold(tray, wanted, earlier, _days_before(usable, seen), patches)
+        yield _possible_mold(tray, wanted, earlier, days, patches)
+
+
+def _worth_a_look(
+    now: Iterable[SeenSuspect], days: Sequence[Sequence[SeenSuspect]], patches: Patches
+) -> list[SeenSuspect]:
+    """Those that are told with some confidence, and faint ones that have grown since the day before."""
+    sure: list[SeenSuspect] = []
+    faint: list[SeenSuspect] = []
+    for suspect in now:
+        (sure if suspect.confidence >= LEAST_CONFIDENCE else faint).append(suspect)
+    since = courses(days[0], faint, patches.same) if days else ()
+    return sure + [s for course in since if course.became is Became.LARGER for s in course.later]
 
 
 def _settled(suspect: SeenSuspect, earlier: Iterable[SeenSuspect], patches: Patches) -> bool:
@@ -132,7 +144,7 @@ def _possible_mold(
         tray_id=tray.id,
         code=tray.code,
         what=LookKind.SUSPECT,
-        urgency=_urgency(course, still=still, likely=likely),
+        urgency=_urgency(course, surest, still=still, likely=likely),
         since=min((e.taken_at for e in before), default=largest.taken_at).date(),
         sentence="; ".join(words) + ".",
         first="Look at the place without touching it: a grey web over stems and hulls speaks for mold, a "
@@ -142,9 +154,9 @@ def _possible_mold(
     )
 
 
-def _urgency(course: Course[SeenSuspect] | None, *, still: bool, likely: bool) -> Urgency:
+def _urgency(course: Course[SeenSuspect] | None, surest: float, *, still: bool, likely: bool) -> Urgency:
     if course is not None and course.became is Became.LARGER:
-        return Urgency.NOW
+        return Urgency.NOW if surest >= LEAST_CONFIDENCE else Urgency.TODAY
     return Urgency.TODAY if likely and not still else Urgency.SOON
 
 

@@ -261,6 +261,19 @@ def test_mold_that_grew_on_a_tray_put_in_turned_round_is_urgent_without_any_pict
     assert look.urgency is not Urgency.NOW
 
 
+def test_a_faint_patch_is_told_once_it_has_grown_and_not_before(book: Book) -> None:
+    """One faint patch in three was mold on trays that the scorer had not seen: too few to be called for each."""
+    photo_on(book, 6, suspects=[Patch(area_cm2=1.5, confidence=0.2)])
+    photo_on(book, 7, suspects=[Patch(area_cm2=1.6, confidence=0.2)])
+    assert looks(book) == []
+
+    photo_on(book, 8, suspects=[Patch(area_cm2=2.6, confidence=0.25)])
+
+    (look,) = looks(book)
+    assert look.urgency is Urgency.TODAY
+    assert "grown from 1.6 to 2.6 cm² since 7 March" in look.sentence
+
+
 def test_not_mold_is_remembered_of_a_patch_although_its_tray_was_turned_round(book: Book) -> None:
     first = photo_on(book, 6, suspects=[Patch(x_mm=100.0, y_mm=50.0)])
     book.say(the_suspect(book, first).id, Said.NOT_MOLD)
