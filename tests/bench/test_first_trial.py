@@ -288,16 +288,20 @@ def numbers_of(found: tuple[CropVerdict, ...]) -> list[tuple[object, ...]]:
 
 
 def confirm_a_mold(hand: Hand) -> None:
-    """A suspect on C4: the person says that it is mold, looks at the verdict, takes it back."""
-    open_tray(hand, "C4")
-    hand.look("tray-c4")
+    """The person says that a suspect is mold, looks at the verdict, takes it back."""
+    code = a_tray_with_a_suspect(hand.window.book)
+    if code is None:
+        print("no photo of the walk shows a suspect: none is confirmed")
+        return
+    open_tray(hand, code)
+    hand.look("tray-with-suspect")
     for _ in range(3):  # from day 9 over day 8 to day 5, until there is one
         if hand.shows("Suspect 1: Mold"):
             break
         hand.key("Left")
-    hand.look("tray-c4-suspect")
+    hand.look("suspect")
     hand.press("Suspect 1: Mold")
-    hand.look("tray-c4-mold")
+    hand.look("said-mold")
     hand.key("Ctrl+1")
     hand.look("bench-mold")
     hand.key("Ctrl+5")
@@ -305,6 +309,13 @@ def confirm_a_mold(hand: Hand) -> None:
     hand.look("verdict-mold")
     hand.key("Alt+Up")
     hand.key("Ctrl+Z")
+
+
+def a_tray_with_a_suspect(book: Book | None) -> str | None:
+    """The first on the rack."""
+    assert book is not None
+    seen = {one.tray_id for one in book.seen_suspects()}
+    return next((tray.code for tray in book.trays() if tray.id in seen), None)
 
 
 def open_tray(hand: Hand, code: str) -> None:
