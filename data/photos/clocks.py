@@ -237,22 +237,24 @@ def _by_night(photos: Sequence[ClockPhoto], usual: time | None) -> list[ClockDou
 
 def _known(group: Sequence[ClockPhoto]) -> datetime:
     """When the last photo was there for certain."""
-    last = max(group, key=lambda photo: photo.taken_at)
-    return min(last.added_at, last.file_at or last.added_at)
+    return _there(max(group, key=lambda photo: photo.taken_at))
+
+
+def _there(photo: ClockPhoto) -> datetime:
+    return min(photo.added_at, photo.file_at or photo.added_at)
 
 
 def _guess(group: Sequence[ClockPhoto]) -> ClockDoubt:
-    last = max(group, key=lambda photo: photo.taken_at)
-    known = _known(group)
-    years = _by_year(group, known)
+    """What makes no photo younger than its file or its coming in; the last one need not be the worst."""
+    years = _by_year(group, _known(group))
     if years is not None:
         return _doubt(group, ClockFault.YEAR, years, exact=True)
-    ahead = last.taken_at - last.added_at
+    ahead = max(photo.taken_at - photo.added_at for photo in group)
     if timedelta(0) < ahead <= ZONES:
         hours = -(-ahead // HOUR) * HOUR
         return _doubt(group, ClockFault.ZONE, -hours, exact=False)
-    shift = timedelta(seconds=round((known - last.taken_at).total_seconds()))
-    return _doubt(group, ClockFault.RESET, shift, exact=False)
+    shift = min(_there(photo) - photo.taken_at for photo in group)
+    return _doubt(group, ClockFault.RESET, timedelta(seconds=round(shift.total_seconds())), exact=False)
 
 
 def _by_year(group: Sequence[ClockPhoto], known: datetime) -> timedelta | None:

@@ -44,6 +44,26 @@ def only(doubts: tuple[ClockDoubt, ...]) -> ClockDoubt:
     return doubt
 
 
+def test_where_the_last_photo_of_a_walk_is_possible_and_another_is_not_the_clock_is_still_moved() -> None:
+    """Watched folder: each photo comes in by itself, and the first has waited for less than the last."""
+    early = ClockPhoto(
+        id=PhotoId(1), taken_at=WALK + HOUR / 5, file_at=None, added_at=WALK, camera="Maker Phone"
+    )
+    late = ClockPhoto(
+        id=PhotoId(2),
+        taken_at=WALK + HOUR / 4,
+        file_at=None,
+        added_at=WALK + HOUR / 4,
+        camera="Maker Phone",
+    )
+
+    doubt = only(clock_doubts([early, late], SOWN))
+
+    assert doubt.photo_ids == (1, 2)
+    assert doubt.shift <= doubt.most
+    assert doubt.shift <= -HOUR / 5
+
+
 @pytest.mark.parametrize("copied", [False, True])
 def test_a_clock_that_is_right_is_left_alone(copied: bool) -> None:
     assert clock_doubts(a_batch(copied=copied), SOWN) == ()
