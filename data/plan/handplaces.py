@@ -100,7 +100,7 @@ def _spot(plan: Plan, seat: Seat, text: str) -> tuple[str, int] | Sentence:
     if not named and len(shelves) > 1:
         return Sentence(
             "This block stands on several shelves: type shelf and place, as {example}.",
-            example=f"{block.shelves[0]}{block.first_place}",
+            example=_named(block.shelves[0], block.first_place),
         )  # fmt: skip
     shelf = shelves.get(named.casefold()) if named else block.shelves[0]
     last = block.first_place + _on_one_shelf(plan, seat) - 1
@@ -122,7 +122,12 @@ def _on_one_shelf(plan: Plan, seat: Seat) -> int:
 
 
 def _twice(shelf: str, number: int) -> Sentence:
-    return Sentence("Place {place} is given to two trays.", place=f"{shelf}{number}")
+    return Sentence("Place {place} is given to two trays.", place=_named(shelf, number))
+
+
+def _named(shelf: str, number: int) -> str:
+    """As a person can type it: place 2 of shelf "1" is "1 2", for "12" would be a place alone."""
+    return f"{shelf} {number}" if shelf[-1:].isdecimal() else f"{shelf}{number}"
 
 
 def _mixed(plan: Plan, wanted: Sequence[Seat], taken: dict[tuple[str, str, int], int]) -> Iterator[Problem]:

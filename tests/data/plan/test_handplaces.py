@@ -94,6 +94,17 @@ def test_a_whole_shelf_gets_one_setting() -> None:
     )
 
 
+@pytest.mark.parametrize("names", [("A", "B"), ("1", "2"), ("Shelf 1", "Shelf 2")])
+def test_the_place_that_is_given_as_an_example_can_be_typed(names: tuple[str, str]) -> None:
+    shelves = tuple(ShelfPlaces(name=name, places=6) for name in names)
+    plan = a_plan(blocks=1, crops=ONE_CROP, factors=(MEDIA, HEAT), shelves=shelves)
+
+    ((_, said),) = wrong("1", plan=plan)
+    example = said.removesuffix(".").partition(", as ")[2]
+
+    assert wrong(example, plan=plan) == []
+
+
 @given(seed=st.integers(0, 10_000), blocks=st.integers(1, 3))
 def test_any_order_of_the_lots_comes_back_as_it_was_drawn(seed: int, blocks: int) -> None:
     plan, lot = a_plan(blocks=blocks), random.Random(seed)
