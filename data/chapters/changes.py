@@ -51,8 +51,9 @@ class Changes(Reader):
 
         Parameters
         ----------
-        step : told (done, total) rows where a whole book is taken back. What it raises, as `Cancelled`, ends
-            that, and nothing is changed.
+        step : told (done, total) rows of a whole book that is taken back. What it raises, as `Cancelled`,
+            ends that, and nothing is changed. With it nothing else is taken back: while that was waiting in
+            the background something may have been noted, which nobody wants to lose.
 
         Raises
         ------
@@ -75,7 +76,7 @@ class Changes(Reader):
         try:
             with self.writing() as db:
                 row = self._row(query)
-                if row is None:
+                if row is None or (step is not None and can_be_redone(row["images"])):
                     return None
                 text = str(row["text"])
                 if self._is_outdated(row["images"]) or not names_tables_of(db, row["images"]):

@@ -108,6 +108,9 @@ class Following(QObject):
 
     @Slot(object)
     def _undone(self, text: str | None) -> None:
+        if text is None:  # something was noted before its turn came
+            self._undo_stopped()
+            return
         self._taking_back = False
         self._turn(text, self.tr("Taken back: {what}"))
 

@@ -300,6 +300,18 @@ def test_taking_a_merge_back_tells_how_far_it_is_and_stopped_it_changes_nothing(
     assert 2500 < told[-1][0] < total
 
 
+def test_what_was_noted_before_a_merge_is_taken_back_in_the_background_is_not_lost(
+    book: Book, other: Book
+) -> None:
+    merged(book, other)
+    book.add_readings([NewReading(kind=ReadingKind.AIR_TEMPERATURE, value=20.0, taken_at=AT, shelf="north")])
+    after = contents(book)
+
+    assert book.undo(lambda _done, _total: None) is None
+
+    assert contents(book) == after
+
+
 def test_a_merge_on_which_photos_rest_is_not_taken_back(book: Book, other: Book, phone: Path) -> None:
     merged(book, other)
     bring(book, a_note(phone, "later.jpg", tag=90))  # shows a tray that came with the other book

@@ -2,6 +2,7 @@
 
 import threading
 import time
+from datetime import datetime
 from pathlib import Path
 
 import pytest
@@ -13,6 +14,7 @@ from pytestqt.qtbot import QtBot
 from data.book import Book
 from data.cancel import CancelToken
 from data.export import export
+from data.readings import NewReading, ReadingKind
 from data.tables.journal import Step
 from data.travel.packing import pack
 from data.travel.samenames import Answer
@@ -107,6 +109,27 @@ def test_taking_a_book_back_shows_how_far_it_is_and_stopped_leaves_all_as_it_was
     assert window.foot.told.text() == "Nothing was taken back; the book is as it was."
     assert len(book_of(window).trays()) == 5
     assert "book Kim brought in" in undo.toolTip()
+
+
+def test_what_is_noted_while_taking_a_book_back_waits_for_its_turn_is_not_taken_back(
+    guest: Guest, other: Path, window: Window, qtbot: QtBot
+) -> None:
+    bring_all(guest, other, qtbot)
+    window.following.book_changed()
+    undo = window.actions_by_name["undo"]
+    qtbot.waitUntil(undo.isEnabled)
+    reading = NewReading(
+        kind=ReadingKind.AIR_TEMPERATURE, value=20.0, taken_at=datetime(2026, 3, 8, 9), shelf="A"
+    )
+
+    undo.trigger()  # its work begins once this is over
+    book_of(window).add_readings([reading])
+    qtbot.waitUntil(lambda: not window.work.jobs(), timeout=10_000)
+    qtbot.waitUntil(undo.isEnabled)
+
+    assert window.foot.told.text() == "Nothing was taken back; the book is as it was."
+    assert len(book_of(window).trays()) == 5
+    assert book_of(window).undo_text() != "book Kim brought in"
 
 
 def test_a_book_on_which_photos_rest_is_not_taken_back_and_that_is_told(
