@@ -50,6 +50,8 @@ class Reason(StrEnum):
     NOTHING_STAYED = (
         "too much changed between the two photos to lay them on each other: compare them by eye, side by side"
     )
+    FIRST_PHOTO = "no earlier photo of this tray that counts"
+    ONE_PATCH = "the grey patch was seen in only one of the two photos, so their colours are not compared"
     OTHER_METHODS = "the two photos were scored by different methods: compare them by eye, side by side"
 
     # single numbers

@@ -35,7 +35,8 @@ from data.records import (
     Tray,
     TrayId,
 )
-from data.tables import walkrows
+from data.tables import colourrows, walkrows
+from data.tables.colourrows import MateColour, mate_colour_of
 from data.tables.rows import (
     day_numbers_of,
     day_of,
@@ -153,6 +154,11 @@ class Reader(TrayReader):
             for row in self._rows(queries.PEERS, tray=tray_id, method=method)
             if row["method"] == method
         )
+
+    def mate_colours(self, tray_id: TrayId, day: date, method: str) -> tuple[MateColour, ...]:
+        """Canopy colours, on a day, of the tray's block mates on the trusted medium; sure photos alone."""
+        values = {"tray": tray_id, "day": day.isoformat(), "method": method}
+        return tuple(map(mate_colour_of, self._rows(colourrows.MATE_COLOURS, **values)))
 
     # --- photos
 

@@ -9518,24 +9518,28 @@ trusted</source>
             <translation>Es wird gerade ausgerechnet.</translation>
         </message>
         <message>
-            <source>From the canopy's mean colour on the photo before, of {moment}, as the eye sees it.</source>
-            <translation>Abstand zur mittleren Farbe des Bestands auf dem Foto davor ({moment}), so wie das Auge ihn sieht.</translation>
-        </message>
-        <message>
             <source>Colour against mates on {medium}</source>
             <translation>Farbe gegen Schalen auf {medium}</translation>
         </message>
         <message>
-            <source>From the mean of its block mates on the trusted medium that were photographed on this day ({codes}), as the eye sees it.</source>
-            <translation>Abstand zum Mittel der Schalen ihres Blocks auf dem bewährten Substrat, die an diesem Tag fotografiert wurden ({codes}), so wie das Auge ihn sieht.</translation>
+            <source>How far it is from the canopy's mean colour on the photo of {moment}.</source>
+            <translation>Wie weit sie von der mittleren Farbe des Bestands auf dem Foto vom {moment} entfernt ist.</translation>
+        </message>
+        <message>
+            <source>How far it is from the mean of its block mates on the trusted medium that day ({codes}).</source>
+            <translation>Wie weit sie vom Mittel der Schalen ihres Blocks auf dem bewährten Substrat an diesem Tag entfernt ist ({codes}).</translation>
         </message>
         <message>
             <source>Colour against the photo before</source>
             <translation>Farbe gegen das Foto davor</translation>
         </message>
         <message>
-            <source>Under 1 is not seen, from 2 on anybody sees it side by side, from 3.5 on it is plain (CIEDE2000). With both photos equally light it would be {even}: how light a canopy looks depends on the exposure, too.</source>
-            <translation>Unter 1 sieht man nichts, ab 2 sieht es jeder nebeneinander, ab 3,5 ist es deutlich (CIEDE2000). Wären beide Fotos gleich hell, wären es {even}: wie hell ein Bestand aussieht, hängt auch von der Belichtung ab.</translation>
+            <source>Under 1 it is not seen, from 2 on it is seen side by side, from 3.5 on plainly (CIEDE2000).</source>
+            <translation>Unter 1 sieht man nichts, ab 2 sieht man es nebeneinander, ab 3,5 deutlich (CIEDE2000).</translation>
+        </message>
+        <message>
+            <source>With both photos equally light it would be {even}: exposure makes a canopy lighter, too.</source>
+            <translation>Wären beide Fotos gleich hell, wären es {even}: auch die Belichtung macht einen Bestand heller.</translation>
         </message>
         <message>
             <source>not seen</source>

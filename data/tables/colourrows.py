@@ -1,0 +1,56 @@
+"""Colour rows: the canopy colours of a tray's mates, and the one place where those rows become records.
+
+In    rows
+Out   `MateColour`; SQL as constants, values bound by name
+Not   running the queries (`chapters/reader.py`), how far colours are apart (`chapters/colourapart.py`)
+"""
+
+import sqlite3
+from dataclasses import dataclass
+
+from data.numbers import TrayId
+from data.queries import ASKED_SCORE
+from vision.colourdifference import CanopyColour
+
+__all__ = ["MATE_COLOURS", "MateColour", "mate_colour_of"]
+
+# block mates of one crop and sowing day on the medium that the tray's trial trusts, else the book, on one day
+MATE_COLOURS = f"""
+    SELECT t.id AS tray, t.code, m.name AS medium, s.lightness, s.a, s.b, s.corrected_by, s.method
+      FROM tray me
+      LEFT JOIN trial r ON r.id = me.trial
+      JOIN medium m ON m.id = coalesce(r.trusted, (SELECT id FROM medium WHERE trusted = 1 LIMIT 1))
+      JOIN tray t ON t.block IS me.block AND t.crop = me.crop AND date(t.sown_at) = date(me.sown_at)
+                 AND t.medium = m.id AND t.id <> me.id
+      JOIN photo p ON p.tray = t.id AND p.refusal IS NULL AND p.left_out_at IS NULL
+      JOIN score s ON {ASKED_SCORE}
+     WHERE me.id = :tray
+       AND p.taken_at >= :day AND p.taken_at < date(:day, '+1 day') AND s.sure = 1
+     ORDER BY t.shelf, t.position, t.id, p.taken_at, p.id
+"""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MateColour:
+    """The canopy colour of one photo of a mate."""
+
+    tray_id: TrayId
+    code: str
+    medium: str
+    colour: CanopyColour
+
+
+def mate_colour_of(row: sqlite3.Row) -> MateColour:
+    """The canopy colour of one photo of a mate."""
+    return MateColour(
+        tray_id=TrayId(row["tray"]),
+        code=row["code"],
+        medium=row["medium"],
+        colour=CanopyColour(
+            lightness=row["lightness"],
+            a=row["a"],
+            b=row["b"],
+            corrected_by=row["corrected_by"],
+            method=row["method"],
+        ),
+    )
