@@ -11,6 +11,7 @@ from PySide6.QtCore import QEvent, QPoint, Qt
 from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QGridLayout, QLabel, QToolTip, QWidget
 
+from gui.language.plainhint import plain_hint
 from gui.notes.numberwords import NumberLine
 from gui.style.palette import Space, set_role
 
@@ -76,12 +77,13 @@ class NumberList(QWidget):
         label.setText(line.label)
         value.setText(line.value)
         for part in (label, value):
-            part.setToolTip(line.how)
-        value.setAccessibleName(f"{line.label}: {line.value}")
+            part.setToolTip(plain_hint(line.how))
+        value.setAccessibleName(": ".join(filter(None, (line.label, line.value, line.means))))
         value.setAccessibleDescription(line.how)
         value.setFocusPolicy(Qt.FocusPolicy.TabFocus if line.how else Qt.FocusPolicy.NoFocus)
-        why.setText(line.how if line.missing else "")
-        why.setVisible(line.missing)
+        below = line.how if line.missing else line.means
+        why.setText(below)
+        why.setVisible(bool(below))
 
     def stops(self) -> list[QWidget]:
         """What Tab comes by, in reading order."""

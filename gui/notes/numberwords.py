@@ -28,6 +28,7 @@ class NumberLine:
     value: str
     how: str
     missing: bool = False
+    means: str = ""  # below it: what the number means
 
 
 # name in `KeptScore`, label, unit, decimals, how it was had

@@ -7,6 +7,7 @@ Not   what happens when they are used (`screen.py`)
 
 from itertools import pairwise
 
+from PySide6.QtCore import Slot
 from PySide6.QtWidgets import (
     QBoxLayout,
     QHBoxLayout,
@@ -18,8 +19,10 @@ from PySide6.QtWidgets import (
 )
 
 from gui.controls.rolling import roll_down
+from gui.notes.numberwords import NumberLine
 from gui.photo.thumbnails import Thumbnails
 from gui.style.palette import Space, set_role
+from gui.traysheet.colourdesk import ColourDesk
 from gui.traysheet.daystrip import DayStrip
 from gui.traysheet.side import SheetSide
 from gui.traysheet.view import TrayState
@@ -60,6 +63,7 @@ class SheetBody(QWidget):
         left.addLayout(self._head)
         left.addWidget(self.views, 1)
         left.addWidget(self.strip)
+        self.colours = ColourDesk(work, self)
         self._right = self._make_right()
         row = QHBoxLayout(self)
         row.setContentsMargins(Space.L, Space.M, Space.L, Space.M)
@@ -69,6 +73,7 @@ class SheetBody(QWidget):
 
     def _make_right(self) -> QWidget:
         self.side = SheetSide(self)
+        self.colours.told.connect(self._show_colour)
         self.roll = QScrollArea(self)
         self.roll.setWidget(self.side)
         roll_down(self.roll)
@@ -98,6 +103,11 @@ class SheetBody(QWidget):
         self.side.show_state(state)
         self.before.setEnabled(state.before is not None)
         self.after.setEnabled(state.after is not None)
+
+    @Slot(object)
+    def _show_colour(self, lines: tuple[NumberLine, ...]) -> None:
+        self.side.show_colour(lines)
+        self.order_stops()  # of rows that are new
 
     def _about_words(self, state: TrayState) -> str:
         tray = state.tray

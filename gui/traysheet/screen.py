@@ -96,6 +96,7 @@ class TraySheet(Screen):
         self._tray = self._photo = self._state = None
         self.thumbnails.clear()
         self.fitting.forget()
+        self.body.colours.forget()
         self.views.open_book(book)
         super().open_book(book)
 
@@ -182,6 +183,7 @@ class TraySheet(Screen):
         self._stack.setCurrentWidget(self.empty if state is None else self.body)
         if state is None or self.book is None:
             return
+        self.body.colours.ask(self.book, state)
         if same:
             self.views.growth.renew()
             return

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLay
 from gui.controls.flow import Flow
 from gui.language.spoken import DAY_YEAR_SHORT, day_words, spoken
 from gui.notes.numberlist import NumberList
+from gui.notes.numberwords import NumberLine
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
 from gui.traysheet.growthchart import GrowthChart
@@ -43,6 +44,8 @@ class SheetSide(QFrame):
         )
         self.suspects = SuspectList(self)
         self.numbers, self.conditions, self.quality = NumberList(self), NumberList(self), NumberList(self)
+        self._numbers: tuple[NumberLine, ...] = ()
+        self._colour: tuple[NumberLine, ...] = ()
         self.growth = GrowthChart(self)
         self.told = self._words("soft")
         self._make_ends()
@@ -128,7 +131,8 @@ class SheetSide(QFrame):
         self.suspects.setVisible(scored)
         self._after_suspects.setVisible(scored)
         self.suspects.show_suspects(state.suspects, state.caution)
-        self.numbers.show_lines(state.numbers[1:])
+        self._numbers = state.numbers[1:]
+        self._show_numbers()
         self.growth.show_curves(state.curves, state.day_looked_at)
         self.told.clear()
         self.told.hide()
@@ -161,6 +165,14 @@ class SheetSide(QFrame):
         """What the curve says, below the chart."""
         self.told.setText(" ".join(fitted.words))
         self.told.setVisible(bool(fitted.words))
+
+    def show_colour(self, lines: tuple[NumberLine, ...]) -> None:
+        """How far its colour is from others, below the numbers of the day: it comes later than they do."""
+        self._colour = lines
+        self._show_numbers()
+
+    def _show_numbers(self) -> None:
+        self.numbers.show_lines((*self._numbers, *self._colour))
 
     def stops(self) -> list[QWidget]:
         """What Tab comes by, in reading order; much of it is younger than what follows it."""

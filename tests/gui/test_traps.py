@@ -1,5 +1,6 @@
 """Traps of the window libraries that were met once and must not come back."""
 
+import os
 import re
 import subprocess
 import sys
@@ -11,6 +12,7 @@ from pytestqt.qtbot import QtBot
 
 from data.book import Book
 from gui.work import Work
+from tests.gui.rackbook import photograph
 
 ROOT = Path(__file__).resolve().parents[2]
 HEAVY = ("cv2", "scipy", "skimage", "pyqtgraph", "pandas", "numpy", "sqlite_utils", "PIL")
@@ -63,6 +65,35 @@ def test_the_bench_is_there_before_the_other_places() -> None:
         [sys.executable, "-c", asked], cwd=ROOT, capture_output=True, text=True, check=True, timeout=60
     )
     assert done.stdout.strip() == "[]"
+
+
+def test_opening_a_book_and_its_first_look_list_load_no_colour_library(
+    rack_book: Book, tmp_path: Path
+) -> None:
+    photograph(rack_book, "A1", tmp_path, taken_at="2026-03-07T08:00:00")
+    photograph(rack_book, "A1", tmp_path, taken_at="2026-03-08T08:00:00")
+    rack_book.close()
+    asked = f"""
+import sys
+from pathlib import Path
+from PySide6.QtWidgets import QApplication
+from gui.app import Start, make_window
+from gui.home import Memory
+from gui.screenshots import _settle
+app = QApplication([])
+window = make_window(app, Memory())
+window.show()
+Start(window).open(Path({str(rack_book.folder)!r}))
+_settle(lambda: window.book is not None and not window.work.jobs() and "traysheet" in window.screens)
+trays = [tray.code for tray in window.book.trays()]
+print(trays, "skimage" in sys.modules)
+window.close()
+"""
+    surroundings = os.environ | {"QT_QPA_PLATFORM": "offscreen", "EVENSTAND_HOME": str(tmp_path / "home")}
+    done = subprocess.run(
+        [sys.executable, "-c", asked], cwd=ROOT, env=surroundings, capture_output=True, text=True, timeout=60
+    )
+    assert done.stdout.strip() == "['A1', 'A2', 'B1'] False", done.stderr
 
 
 def test_no_text_is_filled_in_before_it_is_translated() -> None:
