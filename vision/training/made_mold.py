@@ -7,7 +7,7 @@ Not   other changes of pictures (`tissue_pictures.py`), the network (`learn_tiss
 Trays with mold are few (18 patches of 2 cm2 and more). Made felt can lie on every medium, under every crop,
 in every light. It is grey in the colour of the light, dull and fine, and hides what it grows over; shade and
 leaves above it stay. So that no network learns "something was laid here", decoys are laid in the same way:
-as neutral but glittering, or as dull but coloured. Texture: spot noise (Galerne, Gousseau & Morel 2011, IEEE
+as neutral but glittering, or as dull but brown. Texture: spot noise (Galerne, Gousseau & Morel 2011, IEEE
 Trans. Image Process. 20, 257), white noise convolved with a small spot.
 """
 
@@ -50,7 +50,7 @@ def overgrown(x: Tensor, ground: Tensor, *, is_felt: bool) -> tuple[Tensor, Tens
     if not is_felt:
         glitters = even(count, 1, 1, 1) < 0.5
         contrast = torch.where(glitters, 0.45 + 0.5 * even(count, 1, 1, 1), contrast)
-        tint = torch.where(glitters, tint, coloured(count))
+        tint = torch.where(glitters, tint, brown(count))
     level = FELT_LIGHT * torch.exp(normal(count, 1, 1, 1) * FELT_LIGHT_SD)
     layer = level * tint * shade * torch.exp(contrast * spots(count, size))
     layer = specked(layer) if is_felt else layer
@@ -103,8 +103,10 @@ def patch(ground: Tensor, size: int) -> Tensor:
     return torch.sigmoid((reach * (1 + ragged) - far) / (1 + 0.12 * reach) + 0.5 * spots(count, size))
 
 
-def coloured(count: int) -> Tensor:
-    """A colour that is not grey."""
-    turn = even(count, 1, 1, 1) * 2 * math.pi
-    channels = torch.tensor([0.0, 2.1, 4.2], device=DEVICE)[None, :, None, None]
-    return torch.exp((0.35 + 0.4 * even(count, 1, 1, 1)) * torch.cos(turn + channels))
+def brown(count: int) -> Tensor:
+    """The colour of wet ground or of a stain, never that of a plant.
+
+    Decoys of any hue, yellow and green among them, taught a network to take dense young leaves for ground.
+    """
+    channels = torch.tensor([1.0, -0.1, -1.0], device=DEVICE)[None, :, None, None]
+    return torch.exp((0.2 + 0.3 * even(count, 1, 1, 1)) * channels)
