@@ -65,13 +65,13 @@ def looks_at_mold(tray: Tray, seen: Sequence[SeenSuspect], photos: Sequence[DayN
 def _worth_a_look(
     now: Iterable[SeenSuspect], days: Sequence[Sequence[SeenSuspect]], patches: Patches
 ) -> list[SeenSuspect]:
-    """Those that are told with some confidence, and faint ones that have grown since the day before."""
-    sure: list[SeenSuspect] = []
-    faint: list[SeenSuspect] = []
-    for suspect in now:
-        (sure if suspect.confidence >= LEAST_CONFIDENCE else faint).append(suspect)
-    since = courses(days[0], faint, patches.same) if days else ()
-    return sure + [s for course in since if course.became is Became.LARGER for s in course.later]
+    """Those that are told with some confidence, and faint ones that have grown since they were first seen."""
+    return [s for s in now if s.confidence >= LEAST_CONFIDENCE or _has_grown(s, days, patches)]
+
+
+def _has_grown(suspect: SeenSuspect, days: Sequence[Sequence[SeenSuspect]], patches: Patches) -> bool:
+    course = _course([suspect], days, patches)
+    return course is not None and course.became is Became.LARGER
 
 
 def _settled(suspect: SeenSuspect, earlier: Iterable[SeenSuspect], patches: Patches) -> bool:

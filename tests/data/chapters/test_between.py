@@ -262,7 +262,7 @@ def test_mold_that_grew_on_a_tray_put_in_turned_round_is_urgent_without_any_pict
 
 
 def test_a_faint_patch_is_told_once_it_has_grown_and_not_before(book: Book) -> None:
-    """One faint patch in three was mold on trays that the scorer had not seen: too few to be called for each."""
+    """One faint patch in three was mold on trays that the scorer had not seen: too few to call for each."""
     photo_on(book, 6, suspects=[Patch(area_cm2=1.5, confidence=0.2)])
     photo_on(book, 7, suspects=[Patch(area_cm2=1.6, confidence=0.2)])
     assert looks(book) == []
@@ -272,6 +272,23 @@ def test_a_faint_patch_is_told_once_it_has_grown_and_not_before(book: Book) -> N
     (look,) = looks(book)
     assert look.urgency is Urgency.TODAY
     assert "grown from 1.6 to 2.6 cm² since 7 March" in look.sentence
+
+
+def test_a_faint_patch_that_has_grown_stays_told_though_it_stands_still_the_next_day(book: Book) -> None:
+    for day, area in ((6, 1.6), (7, 2.6), (8, 2.6)):
+        photo_on(book, day, suspects=[Patch(area_cm2=area, confidence=0.2)])
+
+    (look,) = looks(book)
+    assert look.urgency is Urgency.TODAY
+    assert "grown from 1.6 to 2.6 cm² since 6 March" in look.sentence
+
+
+def test_a_faint_patch_that_grows_too_slowly_for_one_day_is_told_all_the_same(book: Book) -> None:
+    for day, area in ((6, 1.6), (7, 1.85), (8, 2.1)):
+        photo_on(book, day, suspects=[Patch(area_cm2=area, confidence=0.2)])
+
+    (look,) = looks(book)
+    assert "grown from 1.6 to 2.1 cm² since 6 March" in look.sentence
 
 
 def test_not_mold_is_remembered_of_a_patch_although_its_tray_was_turned_round(book: Book) -> None:
