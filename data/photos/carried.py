@@ -10,6 +10,7 @@ showed holds, and only where they were not, two patches are one if they lie near
 """
 
 import json
+import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
@@ -37,8 +38,8 @@ def carried_name(photo: PhotoId) -> str:
 
 def carried_photo(name: str) -> PhotoId | None:
     """The photo of such a name; None where it is none."""
-    number = name.removeprefix(NAME)
-    return PhotoId(int(number)) if name.startswith(NAME) and number.isdecimal() else None
+    found = re.fullmatch(rf"{NAME}(\d{{1,18}})", name, re.ASCII)
+    return None if found is None else PhotoId(int(found[1]))
 
 
 def carried_text(carried: Carried) -> str:
@@ -54,9 +55,12 @@ def carried_of(text: str) -> Carried | None:
         kept = json.loads(text)
         return Carried(
             since=PhotoId(int(kept["since"])),
-            was={SuspectId(int(one)): tuple(map(SuspectId, was)) for one, was in kept["was"].items()},
+            was={
+                SuspectId(int(one)): tuple(SuspectId(int(earlier)) for earlier in was)
+                for one, was in kept["was"].items()
+            },
         )
-    except (ValueError, KeyError, TypeError, AttributeError):
+    except (ValueError, KeyError, TypeError, AttributeError, OverflowError):
         return None
 
 

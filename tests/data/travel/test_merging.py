@@ -203,7 +203,12 @@ def test_a_setting_that_is_no_such_thing_keeps_nothing_else_back(
     book: Book, other: Book, phone: Path
 ) -> None:
     two_days(other, phone)
-    for name, text in (("carried 1", "{"), ("carried on", "[]"), ("carried 99", '{"since": 1, "was": {}}')):
+    for name, text in (
+        ("carried 1", "{"),
+        ("carried on", "[]"),
+        ("carried 99", '{"since": 1, "was": {}}'),
+        (f"carried {9 * '9' * 1000}", '{"since": 1, "was": {}}'),
+    ):
         other.set_setting(name, text)
 
     merged(book, other)
@@ -211,6 +216,14 @@ def test_a_setting_that_is_no_such_thing_keeps_nothing_else_back(
     assert len(carried_settings(book)) == 1
     book.undo()
     assert carried_settings(book) == {}
+
+
+@pytest.mark.parametrize(
+    "text",
+    ['{"since": Infinity, "was": {}}', '{"since": 1, "was": {"2": [[1]]}}', '{"since": 1, "was": {"2": 1}}'],
+)
+def test_text_that_is_no_such_thing_is_read_as_nothing(text: str) -> None:
+    assert carried_of(text) is None
 
 
 @given(
