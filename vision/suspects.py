@@ -173,10 +173,10 @@ def _measured(scene: _Scene, inside: Mask, in_rows: slice, in_columns: slice) ->
             ((column + in_columns.start + 0.5) / px_per_mm, (row + in_rows.start + 0.5) / px_per_mm)
             for column, row in outline.tolist()
         ),
-        at_wall=bool((labels[around] == Label.RIM).mean() > MOST_WALL) or from_edge < WALL_MM,
+        at_wall=_share(labels[around] == Label.RIM) > MOST_WALL or from_edge < WALL_MM,
         of_all=float(seen.sum()) / float(scene.fuzz.sum()),
         in_one=min(1.0, float(inside.sum()) / max(1.0, hull)),
-        among_leaves=bool(canopy(labels[around]).mean() > AMONG_LEAVES),
+        among_leaves=_share(canopy(labels[around])) > AMONG_LEAVES,
         greyer=None if other is None else _tone(other) - _tone(own),
         lighter=None if other is None else float(own[0] - other[0]),
         lightness=float(own[0]),
@@ -186,6 +186,11 @@ def _measured(scene: _Scene, inside: Mask, in_rows: slice, in_columns: slice) ->
         if scene.chance is None
         else float(scene.chance[in_rows, in_columns][seen].sum()) / (100 * px_per_mm**2),
     )
+
+
+def _share(held: NDArray[np.bool_]) -> float:
+    """0-1; 0 of nothing, as around a patch that fills the picture."""
+    return float(held.mean()) if held.size else 0.0
 
 
 def _judged(patch: _Patch) -> Suspect:

@@ -239,3 +239,16 @@ def test_mold_on_a_rendered_broccoli_tray_is_found():
 
 def test_a_rendered_young_tray_without_mold_is_quiet():
     assert suspects_of(rendered("top_young.jpg")) == ()
+
+
+def test_a_patch_that_fills_the_picture_has_nothing_around_it_and_is_told_all_the_same():
+    chances = np.zeros((len(Label), 127, 254), np.float32)
+    chances[Label.FUZZ] = 1
+    labels = np.full((508, 1016), Label.FUZZ, np.uint8)
+
+    (suspect,) = find_suspects(
+        np.full((508, 1016, 3), 128, np.uint8), TissueMap(labels=labels, chances=chances)
+    )
+
+    assert suspect.area_cm2 == pytest.approx(50.8 * 25.4)
+    assert "no bare medium beside it" in suspect.why
