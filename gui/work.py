@@ -20,6 +20,7 @@ from typing import Any
 from PySide6.QtCore import QObject, QThreadPool, QTimer, Signal, Slot
 
 from data.cancel import Cancelled, CancelToken
+from gui.garbage import Garbage
 
 __all__ = ["Job", "Report", "Task", "Work"]
 
@@ -120,6 +121,7 @@ class Work(QObject):
         self._making_scorers = threading.Lock()
         self._jobs: list[Job] = []
         self._waiting: list[Job] = []
+        self._garbage = Garbage(self)
         self._beginning = QTimer(self, singleShot=True, interval=0)
         self._beginning.timeout.connect(self._begin)
         self._reported.connect(self._progress)
@@ -155,6 +157,8 @@ class Work(QObject):
         """
         job = Job(task, words, self, whole=whole, brief=brief)
         self._jobs.append(job)
+        if not self._closed:
+            self._garbage.hold()
         job.progressed.connect(self.changed)
         if self._closed:
             job.cancel()
@@ -204,11 +208,15 @@ class Work(QObject):
         done = self.stop_all(limit_ms)
         if self._scorers is not None:
             self._scorers.shutdown(wait=False, cancel_futures=True)
+        if done:
+            self._garbage.release()
         return done
 
     @Slot(object, str, object)
     def _end(self, job: Job, how: str, what: object) -> None:
         self._jobs.remove(job)
+        if not self._jobs:
+            self._garbage.release()
         job._end(how, what)
         self.changed.emit()
         job.deleteLater()
