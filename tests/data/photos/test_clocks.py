@@ -378,7 +378,7 @@ def test_two_phones_that_are_wrong_each_in_its_way_are_two_questions() -> None:
 
 
 def test_what_is_wrong_of_some_photos_of_a_walk_is_wrong_of_all_by_the_same_camera() -> None:
-    # 40 minutes ahead: of a walk from 8:05 to 8:09 that came in at 8:40 only the later half is impossible
+    # 38 minutes ahead: of a walk from 8:05 to 8:09 that came in at 8:40 only the later half is impossible
     walk = [replace(p, added_at=CAME_IN) for p in a_batch(copied=True, shift=timedelta(minutes=38))]
     assert len(only(clock_doubts(walk, SOWN)).photo_ids) < len(walk)
 
