@@ -13,6 +13,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from data.plan.placing import entered_blocks
 from data.records import Tray
 from data.trial import KeptPlan, Plan, setting_of
 
@@ -118,10 +119,20 @@ def _section(section: str, number: int, values: dict[str, str | None]) -> Iterat
 
 def _placing(book: "Book", trial: str) -> str:
     """How treatments came to their places: of those entered by hand the grower's own words."""
-    last = book.draws(trial)[-1:]
-    if not any(one.draw.seed == 0 for one in last):
+    draws = book.draws(trial)
+    if not draws:
+        return "placed in a way that is not recorded"
+    blocks = {place.block for place in draws[-1].draw.places}
+    entered = entered_blocks(draws)
+    if not entered:
         return "at random"
-    return f"placed by hand ({last[0].why})" if last[0].why else "placed by hand"
+    words = "; ".join(dict.fromkeys(why for why in entered.values() if why))
+    by_hand = f"by hand ({words})" if words else "by hand"
+    return (
+        f"placed {by_hand}"
+        if len(entered) == len(blocks)
+        else (f"at random, {by_hand} in {', '.join(entered)},")
+    )
 
 
 def _study(

@@ -259,13 +259,43 @@ def test_entered_places_take_the_place_of_drawn_ones_with_a_reason_and_can_be_ta
     assert [(one.draw.seed, one.why) for one in book.draws("Mat against peat")] == [
         (1, ""), (0, "lots drawn from a hat"),
     ]  # fmt: skip
-    design = "Description of the experimental design"
-    assert "placed by hand (lots drawn from a hat) within each" in told(book, design)
+    assert "placed by hand (lots drawn from a hat) within each" in told(book, DESIGN)
     book.undo()
-    assert "treatments at random within each" in told(book, design)
+    assert "treatments at random within each" in told(book, DESIGN)
     assert book.draws("Mat against peat") == (drawn,)
     book.redo()
     assert book.draws("Mat against peat")[-1].draw.seed == 0
+
+
+DESIGN = "Description of the experimental design"
+
+
+def test_blocks_that_were_entered_by_hand_are_told_apart_from_those_drawn_later(book: Book) -> None:
+    plan = a_plan(blocks=2, crops=(CropPlan(name="broccoli", read_on_day=9),))
+    late = replace(plan.blocks[1], round=2, sow_on=plan.blocks[1].sow_on + timedelta(days=7))
+    plan_id = book.keep_plan(replace(plan, blocks=(plan.blocks[0], late)), at=BEFORE)
+    drawn = entered(book, "3", "1", "2", "1", "2", "3", why="cards from a hat")
+    book.sow_trial(drawn.id)
+
+    book.draw_places(plan_id, seed=1, why="the cards of shelf B were lost")
+
+    assert f"at random, by hand (cards from a hat) in {plan.blocks[0].name}, within" in told(book, DESIGN)
+
+
+def test_other_limits_of_the_score_leave_a_growers_words_on_the_places_alone(book: Book) -> None:
+    book.keep_plan(a_plan(blocks=1, crops=(CropPlan(name="broccoli", read_on_day=9),)), at=BEFORE)
+    entered(book, "3", "1", "2", why="cards from a hat")
+
+    book.keep_score_rule("Mat against peat", {"mold": "apart"}, "mold is rare here")
+
+    assert book.draws("Mat against peat")[-1].why == "mold is rare here"
+    assert "placed by hand (cards from a hat) within each" in told(book, DESIGN)
+
+
+def test_a_plan_whose_places_were_never_drawn_claims_no_chance(book: Book) -> None:
+    book.keep_plan(a_plan(blocks=1, crops=(CropPlan(name="broccoli", read_on_day=9),)), at=BEFORE)
+
+    assert "placed in a way that is not recorded within each" in told(book, DESIGN)
 
 
 def told(book: Book, attribute: str) -> str:
