@@ -35,6 +35,7 @@ if TYPE_CHECKING:
 
 __all__ = ["Start", "make_screens", "make_window", "run", "show_whole"]
 
+LOOKED_AFTER_MS = 500  # a book's first look list is read and painted by then
 WARMED_AFTER_MS = 1000
 MADE_EVERY_MS = 100  # one place takes some 50 ms of the window's time: hands and mouse come between
 NO_DISPLAY = 2
@@ -146,13 +147,20 @@ class Start(QObject):
         super().__init__(window)
         self._window = window
         window.demo_wanted.connect(self.open_demo)
-        window.desk.opened.connect(self._opened)
         window.desk.new_day.connect(self._back_up)
+        self._looking = QTimer(self, singleShot=True, interval=LOOKED_AFTER_MS)
+        self._looking.timeout.connect(self._look_after)
+        window.desk.opened.connect(self._looking.start)
         self._warming = QTimer(self, singleShot=True, interval=WARMED_AFTER_MS)
         self._warming.timeout.connect(self._warm)
         self._warming.start()
         self._making = QTimer(self, interval=MADE_EVERY_MS)
         self._making.timeout.connect(self._make_next)
+
+    @property
+    def looked_after(self) -> bool:
+        """Whether the work that an opened book asks for has begun."""
+        return not self._looking.isActive()
 
     def open(self, book: Path | None) -> None:
         """Open the book wanted, else the last one, else the demonstration."""
@@ -186,20 +194,22 @@ class Start(QObject):
     def _not_made(self, error: Exception) -> None:
         self._window.tell_trouble(spoken(error))
 
-    @Slot(object)
-    def _opened(self, book: "Book") -> None:
-        """Score what the demonstration still lacks, newest day first; look after the book's backup."""
-        window = self._window
-        if is_demo(book):
-            from data.demo import demo_photos
-
-            photos = demo_photos()
-            have = {row.name for row in book.photos(most=len(photos) + 1)}
-            missing = [path for path in photos if path.name not in have]
-            if missing:
-                window.screens["intake"].bring_in(missing)  # type: ignore[attr-defined]
+    @Slot()
+    def _look_after(self) -> None:
+        """The open book is seen: score what the demonstration lacks, newest day first, or back it up."""
+        window, book = self._window, self._window.book
+        if book is None:
             return
-        self._back_up()
+        if not is_demo(book):
+            self._back_up()
+            return
+        from data.demo import demo_photos
+
+        photos = demo_photos()
+        have = {row.name for row in book.photos(most=len(photos) + 1)}
+        missing = [path for path in photos if path.name not in have]
+        if missing:
+            window.screens["intake"].bring_in(missing)  # type: ignore[attr-defined]
 
     @Slot()
     def _back_up(self) -> None:

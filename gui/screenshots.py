@@ -59,8 +59,9 @@ def _photograph(asked: argparse.Namespace) -> int:
     memory.language = asked.language
     window = make_window(app, memory)
     window.show()
-    Start(window).open(asked.book)
-    _settle(lambda: window.book is not None and not window.work.jobs())
+    start = Start(window)
+    start.open(asked.book)
+    _settle(lambda: window.book is not None and start.looked_after and not window.work.jobs())
     asked.folder.mkdir(parents=True, exist_ok=True)
     trays = () if window.book is None else window.book.trays()
     tray = next((tray for tray in trays if asked.tray in (None, tray.code)), None)

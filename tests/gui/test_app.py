@@ -41,8 +41,11 @@ def start(qtbot: QtBot, dressed: QApplication, memory: Memory, brought_in: list[
         qtbot.addWidget(window)
         made.append(window)
         window.show()
-        Start(window).open(None)
-        qtbot.waitUntil(lambda: window.book is not None and not window.work.jobs(), timeout=20_000)
+        start = Start(window)
+        start.open(None)
+        qtbot.waitUntil(
+            lambda: window.book is not None and start.looked_after and not window.work.jobs(), timeout=20_000
+        )
         return window
 
     yield begin
@@ -110,6 +113,25 @@ def test_where_the_last_book_is_gone_the_demonstration_opens_and_the_loss_is_tol
     assert window.book is not None
     assert window.book.folder == demo_folder()
     assert "There is no trial book in" in window.trouble.words.text()
+
+
+def test_the_backup_of_the_day_waits_until_the_bench_has_been_read(
+    qtbot: QtBot, dressed: QApplication, memory: Memory, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("gui.app.LOOKED_AFTER_MS", 60_000)
+    a_rack_book(tmp_path / "mine").close()
+    window = make_window(dressed, memory)
+    qtbot.addWidget(window)
+    start = Start(window)
+
+    start.open(tmp_path / "mine")
+    bench = window.screens["bench"]
+    assert isinstance(bench, Bench)
+    qtbot.waitUntil(lambda: bench.rack.model().rowCount() > 0 and not window.work.jobs(), timeout=10_000)
+
+    assert not start.looked_after
+    assert not list((tmp_path / "mine" / "backups").glob("*.sqlite"))
+    window.close()
 
 
 def test_a_window_that_would_not_fit_the_screen_is_as_large_as_the_screen(start: Starter) -> None:
