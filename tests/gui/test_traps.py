@@ -84,16 +84,16 @@ app = QApplication([])
 window = make_window(app, Memory())
 window.show()
 Start(window).open(Path({str(rack_book.folder)!r}))
-_settle(lambda: window.book is not None and not window.work.jobs() and "traysheet" in window.screens)
+_settle(lambda: window.book is not None and not window.work.jobs() and "traysheet" in window.screens.made)
 trays = [tray.code for tray in window.book.trays()]
-print(trays, "skimage" in sys.modules)
+print(trays, "traysheet" in window.screens.made, "skimage" in sys.modules)
 window.close()
 """
     surroundings = os.environ | {"QT_QPA_PLATFORM": "offscreen", "EVENSTAND_HOME": str(tmp_path / "home")}
     done = subprocess.run(
         [sys.executable, "-c", asked], cwd=ROOT, env=surroundings, capture_output=True, text=True, timeout=60
     )
-    assert done.stdout.strip() == "['A1', 'A2', 'B1'] False", done.stderr
+    assert done.stdout.strip() == "['A1', 'A2', 'B1'] True False", done.stderr
 
 
 def test_no_text_is_filled_in_before_it_is_translated() -> None:
