@@ -65,6 +65,7 @@ class Look:
     why_urgent: str = ""  # how soon, in words, and why
     size: float | None = None  # how bad, in the unit of its sentence: an answered look that grows comes back
     also: tuple["Look", ...] = ()
+    asks_kind_of: str = ""  # a medium: what to do first depends on its kind, and nobody has said it
     trays: tuple[TrayId, ...] = ()  # of an entry for several trays, all of them; else empty
 
     @property

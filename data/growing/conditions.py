@@ -38,7 +38,7 @@ class Medium:
     """A medium with what the grower usually does with it."""
 
     name: str
-    kind: str = ""  # "loose", "mat", ...
+    kind: str = ""  # a `MediumKind`; empty until somebody has said it
     trusted: bool = False  # the one that the others are held against
     seating: str | None = None
     watering: str | None = None

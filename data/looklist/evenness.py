@@ -9,8 +9,10 @@ practice.
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date
 
+from data.growing.mediumkind import MediumKind
 from data.look import Look, LookKind, Urgency, day_name
 from data.looklist.beside import GAPS
 from data.looklist.places import PLACES, lacks
@@ -38,17 +40,20 @@ CLOSES_IN = 3.0  # days; what closes sooner by itself is left alone
 
 def look_at_evenness(view: View) -> Look | None:
     """The gravest of what says the same."""
-    return _thin(view) or _gaps(view) or _uneven(view)
+    thin = _thin(view)
+    if thin is not None and not view.medium_kind:
+        return replace(thin, asks_kind_of=view.tray.medium)
+    return thin or _gaps(view) or _uneven(view)
 
 
 # --- edge, sides, corners
 
 FIRST_EDGE = Sentence("Feel the medium at the edge: where it is dry, wet it slowly from above once.")
-FIRST_EDGE_OF = {  # by kind of medium (common practice)
-    "mat": Sentence(
+FIRST_EDGE_OF: dict[str, Sentence] = {  # by kind of medium (common practice)
+    MediumKind.MAT: Sentence(
         "Feel the mat at the edge: where it has dried it does not rewet by itself, so wet it from above once."
     ),
-    "loose": Sentence(
+    MediumKind.LOOSE: Sentence(
         "Feel the medium at the edge: where it has dried and shrunk from the wall, water runs past it, so "
         "wet it slowly from above once."
     ),

@@ -34,7 +34,7 @@ class View:
     others: tuple[Days, ...]  # its mates: same crop, block and sowing day
     today: date
     earlier: tuple[EarlierDay, ...] = ()  # days of earlier trays of the crop
-    medium_kind: str = ""  # "loose", "mat"; empty where nobody has said
+    medium_kind: str = ""  # a `MediumKind`; empty where nobody has said
 
     @property
     def days(self) -> tuple[date, ...]:

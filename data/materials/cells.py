@@ -10,6 +10,7 @@ from datetime import datetime, timedelta
 
 from data.breakdown import by_eye, decay_of
 from data.costs import Labour, for_trays, mean_of_trays
+from data.growing.mediumkind import ALIKE, kind_follows, kind_words
 from data.heat import CAUTION, cooling_of, lift_over_mat
 from data.materials.facts import DRY_MASS, MARKS, MediumFacts, factor_cell, mean_cell, usual_tests
 from data.materials.table import Cell, Origin
@@ -26,6 +27,7 @@ __all__ = ["cells_of"]
 def cells_of(facts: MediumFacts) -> dict[str, Cell]:
     """Every cell but those of the climate."""
     return {
+        "kind": _kind(facts),
         **water_cells(facts),
         **_warmth(facts),
         "cold nights": _cold_nights(facts),
@@ -35,6 +37,13 @@ def cells_of(facts: MediumFacts) -> dict[str, Cell]:
         **_work(facts),
         "feed": _feed(facts),
     }
+
+
+def _kind(facts: MediumFacts) -> Cell:
+    notes = (kind_follows(facts.kind), ALIKE)
+    if not facts.kind:
+        return Cell.missing(Sentence("Say whether it is a mat or a loose mix: 1 minute."), *notes)
+    return Cell(text=kind_words(facts.kind), n=1, of="entries", origin=Origin.TYPED, notes=notes)
 
 
 # --- warmth

@@ -33,6 +33,7 @@ class MediumFacts:
     """All that the book knows of a medium; lists hold one number a tray."""
 
     medium: str
+    kind: str = ""
     area_cm2: float
     feed: str | None = None
     seating: str | None = None

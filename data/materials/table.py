@@ -35,6 +35,7 @@ class Origin(StrEnum):
 class Group(StrEnum):
     """What rows are about."""
 
+    WHAT = "What it is"
     WATER = "Water"
     WARMTH = "Warmth"
     AFTER = "After use"
@@ -46,7 +47,7 @@ class Group(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """One property; `action` is what fills a gap: a kind of test, "factor NAME", "note" or "feed"."""
+    """One property; `action` is what fills a gap: a kind of test, "factor NAME", "note", "feed" or "kind"."""
 
     key: str
     group: Group
@@ -57,6 +58,7 @@ class Row:
 
 
 ROWS = (
+    Row("kind", Group.WHAT, Sentence("Kind of medium"), "", "kind"),
     Row("capacity", Group.WATER, Sentence("Water held"), "g/tray", "wetting"),
     Row("by volume", Group.WATER, Sentence("Water by volume"), "%", "wetting"),
     Row("air", Group.WATER, Sentence("Air when drained"), "%", "factor dry mass"),

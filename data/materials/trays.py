@@ -82,6 +82,7 @@ class TrayMaterials:
         known = [(value, n) for value, n in nights if value is not None]
         return MediumFacts(
             medium=medium.name,
+            kind=medium.kind,
             area_cm2=self._areas.get(kind, next(iter(self._areas.values()))),
             feed=medium.feed if medium.feed is not None else (feeds.pop() if len(feeds) == 1 else None),
             seating=medium.seating,

@@ -36,7 +36,8 @@ TABLES: tuple[OpenTable, ...] = (
         file="media",
         about="What the seed lies on",
         columns=(
-            row_id("medium"), text("name", "the medium"), text("kind", "loose, mat, ..."),
+            row_id("medium"), text("name", "the medium"),
+            text("kind", "mat, loose or other; empty until it is said"),
             yes_no("trusted", "the medium that others are held against"), SEATING, WATERING, FEED, NOTE,
         ),
     ),

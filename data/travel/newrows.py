@@ -5,7 +5,8 @@ Out   rows added through a `Recorder`; how many were added and known; whose id b
 Not   files of photos, the whole course (`merging.py`), suspects from day to day (`followed.py`)
 
 Rows are known again by what makes them one thing in the world: a photo by its bytes, a tray by code, crop,
-medium and time of sowing, a reading by tray, kind and time. What is known stays as it is here.
+medium and time of sowing, a reading by tray, kind and time. What is known stays as it is here; the kind of a
+medium, which nobody has said here, is taken as it was said there.
 """
 
 from collections import Counter
@@ -107,6 +108,8 @@ class NewRows:
             if key in here:
                 ids[row["id"]] = here[key]
                 self.known[table] += 1
+                if table == "medium":
+                    self._take_kind(recorder, here[key], row["kind"])
             elif self._hangs_on_known(table, row):
                 self.known[table] += 1
             else:
@@ -116,6 +119,10 @@ class NewRows:
         recorder.insert_block(table, list(added.values()))
         self._ids[table], self._fresh[table] = ids, set(added)
         self.added[table] += len(added)
+
+    def _take_kind(self, recorder: Recorder, medium: int, kind: str) -> None:
+        if kind and not self._ours.table("medium").get(medium)["kind"]:
+            recorder.update("medium", medium, {"kind": kind})
 
     def _key(self, table: str, row: Row) -> tuple[Any, ...]:
         return tuple(row[column] for column in KEYS[table])

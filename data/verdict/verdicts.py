@@ -15,6 +15,7 @@ from datetime import date
 from typing import TYPE_CHECKING
 
 from data.cancel import CancelToken
+from data.growing.mediumkind import lies_alike
 from data.numbers import TrayId
 from data.records import Tray
 from data.sentence import Sentence
@@ -258,8 +259,7 @@ class _TrialReading(Terms):
             return set()
 
         def is_alike(medium: str, seating: str) -> bool:
-            kind = kinds.get(medium, "")
-            alike = medium == trusted[0] or (kind != "" and kind == kinds.get(trusted[0]))
+            alike = medium == trusted[0] or lies_alike(kinds.get(medium, ""), kinds.get(trusted[0], ""))
             return alike and seating == trusted[1]
 
         return {name for name, (medium, seating) in lies.items() if not is_alike(medium, seating)}

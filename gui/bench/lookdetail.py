@@ -1,7 +1,7 @@
 """Look detail: what goes with the chosen line of the look list, and what can be said to it.
 
 In    the look that is chosen in the list
-Out   `answered` with "seen" or "tomorrow"; `history_wanted`
+Out   `answered` with "seen" or "tomorrow"; `history_wanted`; `kind_wanted` of a medium
 Not   the list (`looks.py`), keeping the answer (`screen.py`)
 """
 
@@ -23,12 +23,17 @@ class LookDetail(QWidget):
 
     answered = Signal(object, str)  # the look, "seen" or "tomorrow"
     history_wanted = Signal()
+    kind_wanted = Signal(str)  # a medium: what to do first depends on its kind
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._look: Look | None = None
         self._brief = False
         self.words = wrapped("", self, "soft")
+        self.kind = self._make_button(
+            self.tr("Mat or mix?"), self.tr("What to do first depends on which kind of medium it is: say it")
+        )
+        self.kind.clicked.connect(self._want_kind)
         self.tomorrow = self._make_button(
             self.tr("Until tomorrow"), self.tr("Put this line away for today (T in the list)")
         )
@@ -45,7 +50,7 @@ class LookDetail(QWidget):
         row.setContentsMargins(Space.L, Space.XS, Space.S, Space.XS)
         row.setSpacing(Space.S)
         row.addWidget(self.words, 1)
-        for button in (self.tomorrow, self.seen, self.history):
+        for button in (self.kind, self.tomorrow, self.seen, self.history):
             row.addWidget(button)
 
     def _make_button(self, words: str, about: str) -> QPushButton:
@@ -57,6 +62,7 @@ class LookDetail(QWidget):
     def show_look(self, look: Look | None) -> None:
         """Show what goes with this one; with None only the history is offered."""
         self._look = look
+        self.kind.setVisible(bool(self._medium))
         self.tomorrow.setVisible(look is not None)
         self.seen.setVisible(look is not None)
         self._show_words()
@@ -79,6 +85,16 @@ class LookDetail(QWidget):
         signs = ", ".join(kind_words(one.what) for one in self._look.also)
         also = self.tr("Also: {signs}.").format(signs=signs)
         return f"{lines[0]} {also}" if self._look.why_urgent else also
+
+    @property
+    def _medium(self) -> str:
+        """Whose kind nobody has said, where that matters."""
+        signs = () if self._look is None else self._look.whole
+        return next((sign.asks_kind_of for sign in signs if sign.asks_kind_of), "")
+
+    @Slot()
+    def _want_kind(self) -> None:
+        self.kind_wanted.emit(self._medium)
 
     @Slot()
     def say_seen(self) -> None:

@@ -30,6 +30,7 @@ class LookPanel(QWidget):
     fold_wanted = Signal()
     answered = Signal(object, str)  # the look, "seen" or "tomorrow"
     history_wanted = Signal()
+    kind_wanted = Signal(str)  # a medium
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -42,6 +43,7 @@ class LookPanel(QWidget):
         self.detail = LookDetail(self)
         self.detail.answered.connect(self.answered)
         self.detail.history_wanted.connect(self.history_wanted)
+        self.detail.kind_wanted.connect(self.kind_wanted)
         self.looks.look_changed.connect(self.detail.show_look)
         self.looks.seen_wanted.connect(self.detail.say_seen)
         self.looks.tomorrow_wanted.connect(self.detail.say_tomorrow)

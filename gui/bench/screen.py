@@ -80,6 +80,7 @@ class Bench(Screen):
         self.panel.fold_wanted.connect(self._fold)
         self.panel.answered.connect(self._answer)
         self.panel.history_wanted.connect(self._want_history)
+        self.panel.kind_wanted.connect(self.ask_kind)
         self.head.changed.connect(self._refresh)
         self.head.ended_wanted.connect(self._want_ended)
         self.rack.tray_chosen.connect(self.tray_wanted)
@@ -236,6 +237,24 @@ class Bench(Screen):
             else self.tr("{code} is put away until it gets worse. Ctrl+Z takes it back.")
         )
         self.told.emit(words.format(code=look.code))
+        self.book_changed.emit()
+
+    @Slot(str)
+    def ask_kind(self, medium: str) -> None:
+        """Which kind a medium is of, where what to do first depends on it."""
+        from gui.materials.kinddialog import KindDialog
+
+        if self.book is None:
+            return
+        dialog = KindDialog(medium, "", self)
+        if not dialog.exec() or not dialog.kind:
+            return
+        try:
+            self.book.set_medium(medium, kind=dialog.kind)
+        except BookError as error:
+            self.troubled.emit(str(error))
+            return
+        self.told.emit(self.tr("The kind of {medium} is kept; Ctrl+Z takes it back.").format(medium=medium))
         self.book_changed.emit()
 
     # --- hands and eyes

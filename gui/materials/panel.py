@@ -1,7 +1,7 @@
 """Material panel: one cell of the table of media, with its numbers, its sources and what can be done.
 
 In    a reading, the row and the medium
-Out   `action_wanted`: a kind of test, "factor NAME", "note", "log" or "feed"; `trial_wanted`
+Out   `action_wanted`: a kind of test, "factor NAME", "note", "log", "feed" or "kind"; `trial_wanted`
 Not   doing it (`screen.py`)
 """
 
@@ -112,6 +112,7 @@ class MaterialPanel(QScrollArea):
             "cooling": self.tr("Cooling test..."),
             "breakdown": self.tr("Break-down..."),
             "feed": self.tr("Say what it is fed..."),
+            "kind": self.tr("Say which kind it is..."),
             "note": self.tr("Go to a tray sheet"),
             "log": self.tr("Bring in a logger's file"),
         }.get(row.action, "")

@@ -215,6 +215,8 @@ class Materials(Screen):
             self.edit_numbers(medium, action.removeprefix("factor "))
         elif action == "feed":
             self.edit_feed(medium)
+        elif action == "kind":
+            self.edit_kind(medium)
         elif action == "note":
             self.place_wanted.emit("traysheet")
         elif action == "log":
@@ -254,6 +256,15 @@ class Materials(Screen):
 
         if self.book is not None:
             FeedDialog(self.desk, self.book, medium, self).exec()
+
+    def edit_kind(self, medium: str) -> None:
+        """Say which kind it is."""
+        from gui.materials.kinddialog import KindDialog
+
+        known = None if self.book is None else self.book.medium(medium)
+        dialog = KindDialog(medium, "" if known is None else known.kind, self)
+        if self.book is not None and dialog.exec():
+            self.desk.keep(lambda book: book.set_medium(medium, kind=dialog.kind))
 
     @Slot()
     def set_limits(self) -> None:

@@ -158,7 +158,9 @@ def panel_words(table: Table, row: Row, medium: str, reading: MaterialReading) -
     if cell.gap is not None:
         found.append(("", spoken(cell.gap)))
     else:
-        value = cell.text if cell.value is None else f"{value_words(row, cell.value)} {spoken(row.unit)}"
+        value = (
+            spoken(cell.text) if cell.value is None else f"{value_words(row, cell.value)} {spoken(row.unit)}"
+        )
         found.append(("big", value))
         told = ", ".join(part for part in (range_words(row, cell), n_words(cell)) if part)
         if told:

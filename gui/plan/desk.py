@@ -176,6 +176,10 @@ class PlanDesk(QObject):
 
         return self._ask(does)
 
+    def say_kind(self, medium: str, kind: str) -> PlanReading | None:
+        """Keep which kind a medium is of, planned or sown."""
+        return self._ask(lambda book: book.set_medium(medium, kind=kind))
+
     def _ask(self, does: "Callable[[Book], object]") -> PlanReading | None:
         if self.book is None:
             return None

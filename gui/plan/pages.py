@@ -1,8 +1,8 @@
 """Plan pages: every page of the place Plan, one of them in front.
 
 In    a `PlanState`, the open book
-Out   `edited` with another draft, `drawing_wanted` with a reason, `places_entered`, `reason_edited`; `done`
-      on Enter
+Out   `edited` with another draft, `kind_said` of a medium, `drawing_wanted` with a reason, `places_entered`,
+      `reason_edited`; `done` on Enter
 Not   which page is asked for (`screen.py`), the pages themselves
 """
 
@@ -31,6 +31,7 @@ class PlanPages(QStackedWidget):
     """Four steps of a draft; what is kept, its places, printing, sowing."""
 
     edited = Signal(object)  # Draft
+    kind_said = Signal(str, str)  # medium, kind
     drawing_wanted = Signal(str)  # reason
     places_entered = Signal(object, str)  # the order on each shelf, how it was drawn
     reason_edited = Signal()
@@ -45,6 +46,7 @@ class PlanPages(QStackedWidget):
         self.steps = (self.question, self.treatments, self.trays, self.blocks)
         for page in self.steps:
             page.edited.connect(self.edited)
+        self.treatments.kind_said.connect(self.kind_said)
         self.places.drawing_wanted.connect(self.drawing_wanted)
         self.places.places_entered.connect(self.places_entered)
         self.places.reason.textChanged.connect(self.reason_edited)

@@ -60,6 +60,7 @@ class PlanReading:
     trials: tuple[TrialReading, ...] = ()
     crops: tuple[CropPlan, ...] = ()
     media: tuple[str, ...] = ()
+    kinds: Mapping[str, str] = field(default_factory=dict)  # of these, as the grower has said them
     trusted: str = ""
     shelves: tuple[ShelfPlaces, ...] = ()
     standing: tuple[tuple[str, str, int], ...] = ()  # shelf, trial or "", trays that grow there
@@ -88,6 +89,7 @@ def read_plans(book: Book) -> PlanReading:
         trials=tuple(_read_trial(book, name, kept) for name, kept in versions.items()),
         crops=tuple(_crop_of(book, name, trays) for name in book.crops()),
         media=book.media(),
+        kinds={medium.name: medium.kind for medium in book.media_known()},
         trusted="" if trusted is None else trusted.name,
         shelves=_shelves_of(book),
         standing=_standing(book),

@@ -92,6 +92,7 @@ class Plan(Screen):
         self.body.steps.step_chosen.connect(self.go_to_step)
         self.body.steps.page_chosen.connect(self.go_to_page)
         pages.edited.connect(self.edit_draft)
+        pages.kind_said.connect(self._say_kind)
         pages.drawing_wanted.connect(self._draw_again)
         pages.places_entered.connect(self._enter_places)
         pages.done.connect(self._next)
@@ -208,6 +209,17 @@ class Plan(Screen):
         """Show another draft, and keep it in the book until it becomes a plan."""
         self.desk.keep_draft(draft)
         self.show_state(replace(self.state, draft=draft))
+
+    @Slot(str, str)
+    def _say_kind(self, medium: str, kind: str) -> None:
+        """It is the book's, not the draft's: all trays on it have it."""
+        reading = self.desk.say_kind(medium, kind)
+        if reading is not None:
+            self.show_state(with_reading(self.state, reading))
+            self.book_changed.emit()
+            self.told.emit(
+                self.tr("The kind of {medium} is kept; Ctrl+Z takes it back.").format(medium=medium)
+            )
 
     @Slot()
     def new_trial(self) -> None:

@@ -1,14 +1,14 @@
 """Treatments page: crops, media, what else varies, what stays the same.
 
 In    the draft, and the crops and media that the book knows
-Out   crops with the day they are read, media with the trusted one, the other factor
+Out   crops with the day they are read, media with the trusted one, the other factor; `kind_said` of a medium
 Not   how many trays (`trays.py`)
 """
 
 from collections.abc import Mapping
 from dataclasses import replace
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
@@ -16,7 +16,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QLineEdit,
-    QRadioButton,
     QVBoxLayout,
     QWidget,
 )
@@ -25,6 +24,7 @@ from data.trial import FACTORS, MEDIUM, YES_NO, CropPlan, Factor
 from gui.controls.namefield import NameField
 from gui.language.spoken import spoken
 from gui.plan.croprow import CropRow
+from gui.plan.mediumrow import MediumRow
 from gui.plan.page import PlanPage
 from gui.plan.reading import first_crop
 from gui.plan.view import PlanState
@@ -46,10 +46,12 @@ OFTEN_BY_SHELF = {"heat mat", "light"}
 class TreatmentsPage(PlanPage):
     """The second step."""
 
+    kind_said = Signal(str, str)  # medium, kind
+
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.crop_rows: dict[str, CropRow] = {}
-        self.media_rows: dict[str, tuple[QCheckBox, QRadioButton]] = {}
+        self.media_rows: dict[str, MediumRow] = {}
         self.put_side_by_side(self._make_crops(), self._make_media(), (5, 4))
         self._make_other()
         self._make_same()
@@ -92,8 +94,10 @@ class TreatmentsPage(PlanPage):
         self._media.setHorizontalSpacing(Space.M)
         self._media.setVerticalSpacing(Space.S)
         self._media.setColumnStretch(0, 1)
-        self._media.addWidget(soft(self.tr("in the trial"), self.body), 0, 0)
-        self._media.addWidget(soft(self.tr("the one I trust"), self.body), 0, 1)
+        for number, words in enumerate(
+            (self.tr("in the trial"), self.tr("the one I trust"), self.tr("kind"))
+        ):
+            self._media.addWidget(soft(words, self.body), 0, number)
         column.addLayout(self._media)
         more = NameField(self.tr("Another medium"), self.body)
         more.named.connect(self._medium_added)
@@ -159,7 +163,8 @@ class TreatmentsPage(PlanPage):
         planned = {crop.name: crop for crop in draft.crops}
         known = {crop.name: crop for crop in state.reading.crops}
         self._show_crops({**known, **planned}, set(planned))
-        self._show_media(tuple(dict.fromkeys((*state.reading.media, *draft.media))))
+        media = dict.fromkeys((*state.reading.media, *draft.media), "") | dict(state.reading.kinds)
+        self._show_media(media)
         other = draft.other
         self.other.setCurrentIndex(max(0, self.other.findData("" if other is None else other.name)))
         for part in (self.usual, self.new, self._usual_word, self._new_word, self.by_shelf, self.shelf_words):
@@ -185,25 +190,19 @@ class TreatmentsPage(PlanPage):
                     self._crops.addWidget(part, line, number)
             self.crop_rows[name].show_crop(crop, taken=name in taken)
 
-    def _show_media(self, media: tuple[str, ...]) -> None:
+    def _show_media(self, media: Mapping[str, str]) -> None:
+        """Names with their kinds."""
         draft = self._draft
         assert draft is not None
-        for name in media:
+        for name, kind in media.items():
             if name not in self.media_rows:
-                taken, trusted = QCheckBox(name, self.body), QRadioButton(self.body)
-                trusted.setAccessibleName(self.tr("{medium} is the one I trust").format(medium=name))
-                trusted.setAutoExclusive(False)
-                taken.toggled.connect(self._media_edited)
-                trusted.clicked.connect(self._trusted_chosen)
+                told = self._media_edited, self._trusted_chosen, self.kind_said.emit
+                row = MediumRow(name, *told, self.body)
                 line = len(self.media_rows) + 1
-                self.media_rows[name] = (taken, trusted)
-                self._media.addWidget(taken, line, 0)
-                self._media.addWidget(trusted, line, 1)
-            taken, trusted = self.media_rows[name]
-            for button, checked in ((taken, name in draft.media), (trusted, name == draft.trusted)):
-                button.blockSignals(True)
-                button.setChecked(checked)
-                button.blockSignals(False)
+                self.media_rows[name] = row
+                for number, part in enumerate(row.parts):
+                    self._media.addWidget(part, line, number)
+            self.media_rows[name].show_medium(kind, taken=name in draft.media, trusted=name == draft.trusted)
 
     def _show_same(self, same: Mapping[str, str], varies: str) -> None:
         text = same.get("feed", "")
@@ -224,9 +223,9 @@ class TreatmentsPage(PlanPage):
         for row in self.crop_rows.values():
             for part in (row.taken, row.day, row.seed, row):
                 part.deleteLater()
-        for buttons in self.media_rows.values():
-            for button in buttons:
-                button.deleteLater()
+        for medium in self.media_rows.values():
+            for each in (*medium.parts, medium):
+                each.deleteLater()
         self.crop_rows, self.media_rows = {}, {}
 
     # --- editing
@@ -242,16 +241,16 @@ class TreatmentsPage(PlanPage):
 
     @Slot()
     def _media_edited(self) -> None:
-        media = tuple(name for name, (taken, _) in self.media_rows.items() if taken.isChecked())
+        media = tuple(name for name, row in self.media_rows.items() if row.taken.isChecked())
         self.change(media=media)
 
     @Slot()
     def _trusted_chosen(self) -> None:
         chosen = self.sender()
-        for name, (_, trusted) in self.media_rows.items():
-            if trusted is chosen and self._draft is not None:
+        for name, row in self.media_rows.items():
+            if row.trusted is chosen and self._draft is not None:
                 media = self._draft.media if name in self._draft.media else (*self._draft.media, name)
-                trusted.setChecked(True)
+                row.trusted.setChecked(True)
                 self.change(trusted=name, media=media)
 
     @Slot(str)

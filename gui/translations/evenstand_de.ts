@@ -225,6 +225,10 @@
             <translation>{code} ist weggelegt, bis es schlimmer wird. Strg+Z nimmt es zurück.</translation>
         </message>
         <message>
+            <source>The kind of {medium} is kept; Ctrl+Z takes it back.</source>
+            <translation>Die Art von {medium} ist behalten; Strg+Z nimmt es zurück.</translation>
+        </message>
+        <message>
             <source>{shown} of {count} trays</source>
             <translation>{shown} von {count} Schalen</translation>
         </message>
@@ -1552,6 +1556,10 @@
     <context>
         <name>Group</name>
         <message>
+            <source>What it is</source>
+            <translation>Was es ist</translation>
+        </message>
+        <message>
             <source>Water</source>
             <translation>Wasser</translation>
         </message>
@@ -2600,6 +2608,25 @@
         </message>
     </context>
     <context>
+        <name>KindDialog</name>
+        <message>
+            <source>Which kind of medium is {medium}?</source>
+            <translation>Welche Art Substrat ist {medium}?</translation>
+        </message>
+        <message>
+            <source>Kind of medium</source>
+            <translation>Art des Substrats</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behalten</translation>
+        </message>
+    </context>
+    <context>
         <name>LayerBar</name>
         <message>
             <source>Photo</source>
@@ -2889,6 +2916,14 @@
     </context>
     <context>
         <name>LookDetail</name>
+        <message>
+            <source>Mat or mix?</source>
+            <translation>Matte oder lose?</translation>
+        </message>
+        <message>
+            <source>What to do first depends on which kind of medium it is: say it</source>
+            <translation>Was zuerst zu tun ist, hängt von der Art des Substrats ab: angeben</translation>
+        </message>
         <message>
             <source>Until tomorrow</source>
             <translation>Bis morgen</translation>
@@ -3187,6 +3222,10 @@
             <translation>Düngung angeben...</translation>
         </message>
         <message>
+            <source>Say which kind it is...</source>
+            <translation>Art angeben...</translation>
+        </message>
+        <message>
             <source>Go to a tray sheet</source>
             <translation>Zu einem Schalenblatt</translation>
         </message>
@@ -3450,6 +3489,17 @@ trusted</source>
         </message>
     </context>
     <context>
+        <name>MediumRow</name>
+        <message>
+            <source>{medium} is the one I trust</source>
+            <translation>{medium} ist das bewährte</translation>
+        </message>
+        <message>
+            <source>Kind of {medium}</source>
+            <translation>Art von {medium}</translation>
+        </message>
+    </context>
+    <context>
         <name>MendDesk</name>
         <message>
             <source>Brush</source>
@@ -3629,6 +3679,10 @@ trusted</source>
         <message>
             <source>&amp;Medium</source>
             <translation>&amp;Substrat</translation>
+        </message>
+        <message>
+            <source>Kind of medium</source>
+            <translation>Art des Substrats</translation>
         </message>
         <message>
             <source>&amp;Sown on</source>
@@ -4495,6 +4549,10 @@ trusted</source>
         <message>
             <source>Here you say what you want to know, which media you compare and on which crops. The program says how many trays that takes, draws which tray stands where, and prints tags and sheets.</source>
             <translation>Hier wird festgelegt, was die Frage ist, welche Substrate verglichen werden und mit welchen Kulturen. Das Programm sagt, wie viele Schalen das braucht, lost aus, welche Schale wo steht, und druckt Schilder und Bögen.</translation>
+        </message>
+        <message>
+            <source>The kind of {medium} is kept; Ctrl+Z takes it back.</source>
+            <translation>Die Art von {medium} ist behalten; Strg+Z nimmt es zurück.</translation>
         </message>
         <message>
             <source>Another plan is being made here: keep it or give it up first.</source>
@@ -6260,6 +6318,54 @@ trusted</source>
             <translation>{emerged} von {sown} gesäten sind aufgelaufen: eine der Zählungen ist falsch.</translation>
         </message>
         <message>
+            <source>not said yet</source>
+            <translation>noch nicht angegeben</translation>
+        </message>
+        <message>
+            <source>mat</source>
+            <translation>Matte</translation>
+        </message>
+        <message>
+            <source>loose mix</source>
+            <translation>loses Substrat</translation>
+        </message>
+        <message>
+            <source>something else</source>
+            <translation>etwas anderes</translation>
+        </message>
+        <message>
+            <source>A mat: one piece of felt, fibre, paper or foam</source>
+            <translation>Eine Matte: ein Stück aus Filz, Fasern, Papier oder Schaum</translation>
+        </message>
+        <message>
+            <source>A loose mix that is filled in: peat, coir, soil, perlite</source>
+            <translation>Loses Substrat, das eingefüllt wird: Torf, Kokos, Erde, Perlit</translation>
+        </message>
+        <message>
+            <source>Something else, such as a grid over water</source>
+            <translation>Etwas anderes, etwa ein Gitter über Wasser</translation>
+        </message>
+        <message>
+            <source>Not said yet</source>
+            <translation>Noch nicht angegeben</translation>
+        </message>
+        <message>
+            <source>At a thin edge the look list says: a mat that has dried does not rewet by itself, so wet it from above.</source>
+            <translation>Bei dünnem Rand sagt die Blickliste: Eine getrocknete Matte saugt sich nicht von selbst wieder voll, also von oben befeuchten.</translation>
+        </message>
+        <message>
+            <source>At a thin edge the look list says: loose mix that has dried shrinks from the wall and water runs past it, so wet it slowly from above.</source>
+            <translation>Bei dünnem Rand sagt die Blickliste: Getrocknetes loses Substrat schrumpft von der Wand weg und Wasser läuft daran vorbei, also langsam von oben befeuchten.</translation>
+        </message>
+        <message>
+            <source>At a thin edge the look list gives the advice that holds for any medium.</source>
+            <translation>Bei dünnem Rand gibt die Blickliste den Rat, der für jedes Substrat gilt.</translation>
+        </message>
+        <message>
+            <source>A verdict takes two media to lie at one height where both are mats or both are loose mixes, seated alike; all others it takes to lie at different heights.</source>
+            <translation>Ein Urteil nimmt zwei Substrate als gleich hoch liegend an, wenn beide Matten oder beide lose sind und gleich liegen; bei allen anderen nimmt es verschiedene Höhen an.</translation>
+        </message>
+        <message>
             <source>The coverage follows no growth curve so far.</source>
             <translation>Die Deckung folgt bisher keiner Wachstumskurve.</translation>
         </message>
@@ -6932,6 +7038,10 @@ trusted</source>
             <translation>Eingeben, was das Substrat für eine Schale kostet: 1 Minute.</translation>
         </message>
         <message>
+            <source>Say whether it is a mat or a loose mix: 1 minute.</source>
+            <translation>Angeben, ob es eine Matte oder loses Substrat ist: 1 Minute.</translation>
+        </message>
+        <message>
             <source>Read the medium twice, two hours apart, with the heat mat off: 4 minutes.</source>
             <translation>Das Substrat zweimal messen, im Abstand von zwei Stunden, bei ausgeschalteter Heizmatte: 4 Minuten.</translation>
         </message>
@@ -7034,6 +7144,10 @@ trusted</source>
         <message>
             <source>To know it better, find out “{name}”: {share:.0f} % of what is unsure in it.</source>
             <translation>Um es besser zu wissen, „{name}“ herausfinden: {share:.0f} % der Unsicherheit darin.</translation>
+        </message>
+        <message>
+            <source>Kind of medium</source>
+            <translation>Art des Substrats</translation>
         </message>
         <message>
             <source>Water held</source>
@@ -10283,6 +10397,10 @@ trusted</source>
             <translation>das bewährte</translation>
         </message>
         <message>
+            <source>kind</source>
+            <translation>Art</translation>
+        </message>
+        <message>
             <source>Another medium</source>
             <translation>Weiteres Substrat</translation>
         </message>
@@ -10341,10 +10459,6 @@ trusted</source>
         <message>
             <source>Watering:</source>
             <translation>Bewässerung:</translation>
-        </message>
-        <message>
-            <source>{medium} is the one I trust</source>
-            <translation>{medium} ist das bewährte</translation>
         </message>
     </context>
     <context>

@@ -1,7 +1,8 @@
 """New tray: what grows in it, in what, since when, under which tag; and how many of it.
 
 In    the book; a tray that the new ones shall be like
-Out   trays added, each like the last one of its kind, all of one sowing as one step of undo; `added`
+Out   trays added, each like the last one of its kind, all of one sowing as one step of undo; which kind their
+      medium is of; `added`
 Not   planning a trial (`plan/screen.py`), correcting how one grows (`traysheet/conditionspage.py`), words
       (`sowingview.py`)
 
@@ -29,6 +30,7 @@ from data.errors import BookError
 from data.growing.conditions import TrayType, like
 from data.records import NewTray, Tray
 from gui.controls.form import fields, fit, lay_out
+from gui.controls.kindfield import KindField
 from gui.controls.numberfield import NumberField
 from gui.language.spoken import DAY_YEAR, spoken
 from gui.language.words import translate
@@ -89,6 +91,7 @@ class NewTrayDialog(QDialog):
             (self.tr("&How many"), self.count),
             (self.tr("C&rop"), self.crop),
             (self.tr("&Medium"), self.medium),
+            (self.tr("Kind of medium"), self.medium_kind),
             (self.tr("&Sown on"), self.sown),
             (self.tr("Sh&elf"), self.shelf),
             (self.tr("&Tag number"), self.tag),
@@ -114,6 +117,7 @@ class NewTrayDialog(QDialog):
             box.setEditable(True)
             box.addItems(list(names))
             box.setCurrentText("")
+        self.medium_kind = KindField(self.tr("Kind of medium"), self)
         self.kind = QComboBox(self)
         self.kind.addItem(self.tr("as the one before"), None)
         for one in book.tray_types():
@@ -138,6 +142,7 @@ class NewTrayDialog(QDialog):
             line.textChanged.connect(self._follow)
         for box in (self.crop, self.medium):
             box.editTextChanged.connect(self._follow)
+        self.medium.editTextChanged.connect(self._follow_medium)
         self.kind.currentIndexChanged.connect(self._follow)
         self.count.changed.connect(self._follow)
         self.sown.dateChanged.connect(self._follow)
@@ -164,6 +169,15 @@ class NewTrayDialog(QDialog):
             self.shelf.setText(model.shelf)
             self.code.setText(self._book.free_code(model.code))
         self._follow()
+
+    @Slot()
+    def _follow_medium(self) -> None:
+        """Another medium has a kind of its own."""
+        self.medium_kind.set(self._known_kind())
+
+    def _known_kind(self) -> str:
+        known = self._book.medium(self.medium.currentText().strip())
+        return "" if known is None else known.kind
 
     def _said(self) -> tuple[NewTray, ...]:
         """The trays that the fields speak of."""
@@ -225,6 +239,8 @@ class NewTrayDialog(QDialog):
             return
         try:
             trays = self._said()
+            if self.medium_kind.kind != self._known_kind():
+                self._book.set_medium(trays[0].medium, kind=self.medium_kind.kind)
             self._book.add_trays(trays)
             self._book.match_by_tag()
             self._trays = self._book.trays()

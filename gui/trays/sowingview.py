@@ -76,7 +76,7 @@ def conditions_words(tray: NewTray) -> str:
     if tray.watering:
         parts.append(translate("Sowing", "watered: {how}").format(how=spoken(tray.watering)))
     if tray.feed:
-        parts.append(translate("Sowing", "feed: {what}").format(what=tray.feed))
+        parts.append(translate("Sowing", "feed: {what}").format(what=spoken(tray.feed)))
     if tray.light:
         parts.append(translate("Sowing", "light: {what}").format(what=tray.light))
     if tray.seed_lot:

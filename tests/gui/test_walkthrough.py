@@ -74,7 +74,7 @@ def plan_it(plan: Plan, window: Window, qtbot: QtBot) -> None:
     ):
         qtbot.keyClicks(field, name)
         qtbot.keyClick(field, Qt.Key.Key_Return)
-    qtbot.mouseClick(plan.treatments.media_rows["peat"][1], LEFT)
+    qtbot.mouseClick(plan.treatments.media_rows["peat"].trusted, LEFT)
     for _ in range(4):  # trays, shelves, places; kept and drawn
         settle(window, qtbot)
         assert plan.forward.isEnabled(), plan.missing.text()

@@ -61,7 +61,13 @@ def only(list_: list[Look]) -> Look:
 
 @pytest.mark.parametrize(
     ("kind", "said", "unsaid"),
-    [("mat", "mat", "shrunk"), ("loose", "shrunk", "mat"), ("", "medium", "mat"), ("felt", "medium", "mat")],
+    [
+        ("mat", "mat", "shrunk"),
+        ("loose", "shrunk", "mat"),
+        ("", "medium", "mat"),
+        ("felt", "medium", "mat"),
+        ("other", "medium", "mat"),
+    ],
 )
 def test_what_to_do_at_a_thin_edge_fits_the_kind_of_medium(kind: str, said: str, unsaid: str) -> None:
     media = {TRAYS[0].medium: Medium(name=TRAYS[0].medium, kind=kind)}
@@ -71,6 +77,7 @@ def test_what_to_do_at_a_thin_edge_fits_the_kind_of_medium(kind: str, said: str,
     assert look.what is LookKind.EDGE
     assert said in look.first
     assert unsaid not in look.first
+    assert look.asks_kind_of == ("" if kind else TRAYS[0].medium)
 
 
 # --- cells

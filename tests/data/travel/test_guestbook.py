@@ -52,6 +52,20 @@ def test_a_book_comes_in_any_form_and_leaves_nothing_behind(other: Book, tmp_pat
     assert not beside.exists() or list(beside.iterdir()) == []
 
 
+@pytest.mark.parametrize("form", ["pack", "export"])
+def test_the_kind_of_a_medium_travels_along_and_stays_unsaid_where_it_was(
+    other: Book, tmp_path: Path, form: str
+) -> None:
+    other.set_medium("coir", kind="loose")
+    source = {
+        "pack": lambda: pack(other, tmp_path / "theirs", CancelToken()),
+        "export": lambda: export(other, tmp_path / "theirs-open", CancelToken()),
+    }[form]()
+
+    with GuestBook.open(source, tmp_path / "cache", CancelToken()) as guest:
+        assert {one.name: one.kind for one in guest.book.media_known()} == {"coir": "loose", "hemp mat": ""}
+
+
 def on_the_disk(folder: Path) -> dict[str, bytes]:
     files = (path for path in folder.rglob("*") if path.is_file())
     return {path.relative_to(folder).as_posix(): path.read_bytes() for path in files}

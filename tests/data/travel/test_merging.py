@@ -119,6 +119,25 @@ def test_what_is_known_here_stays_as_it_is(book: Book, other: Book, phone: Path)
     assert [suspect.said for suspect in score.suspects] == ["mold"]
 
 
+@pytest.mark.parametrize(
+    ("here", "there", "then"), [("", "mat", "mat"), ("loose", "mat", "loose"), ("loose", "", "loose")]
+)
+def test_the_kind_of_a_medium_is_taken_over_where_nobody_has_said_it_here(
+    book: Book, other: Book, here: str, there: str, then: str
+) -> None:
+    for one, kind in ((book, here), (other, there)):
+        one.set_medium("coir", kind=kind)
+    other.set_medium("hemp mat", kind="mat")
+
+    merged(book, other)
+
+    assert {one.name: one.kind for one in book.media_known() if one.name in ("coir", "hemp mat")} == {
+        "coir": then, "hemp mat": "mat",
+    }  # fmt: skip
+    book.undo()
+    assert [one.kind for one in book.media_known() if one.name == "coir"] == [here]
+
+
 def test_a_tag_that_grows_here_is_left_to_the_tray_here(book: Book, other: Book) -> None:
     result = merged(book, other, medium="coir")  # their A1 is another tray than ours, with the same tag
 

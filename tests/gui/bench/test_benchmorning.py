@@ -1,13 +1,14 @@
 """The morning on the Bench: lines answered, numbers typed, the rack narrowed, small windows."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QDialog
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
@@ -18,6 +19,7 @@ from data.records import LookKind, TrayId
 from gui.bench.rack import Narrowing
 from gui.bench.screen import Bench
 from gui.bench.view import Reading, bench_state
+from gui.materials.kinddialog import KindDialog
 from gui.work import Work
 from tests.gui.rackbook import a_look, a_tile, photograph
 
@@ -66,6 +68,27 @@ def test_seen_puts_a_line_away_and_undo_brings_it_back(morning: Bench, rack_book
     morning.renew()
 
     qtbot.waitUntil(lambda: morning.panel.title.text() == "1 tray needs a look")
+
+
+def test_the_kind_of_a_medium_is_asked_where_what_to_do_depends_on_it(
+    morning: Bench, rack_book: Book, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    detail = morning.panel.detail
+    assert not detail.kind.isVisible()  # mold is mold on any medium
+    edge = replace(a_look(2, what=LookKind.EDGE), asks_kind_of="coir")
+    detail.show_look(replace(a_look(2), also=(edge,)))
+    assert detail.kind.isVisible()
+
+    def answer(dialog: KindDialog) -> int:
+        dialog.buttons["loose"].click()
+        return int(QDialog.DialogCode.Accepted)
+
+    monkeypatch.setattr(KindDialog, "exec", answer)
+    with qtbot.waitSignal(morning.book_changed):
+        qtbot.mouseClick(detail.kind, Qt.MouseButton.LeftButton)
+
+    assert {one.name: one.kind for one in rack_book.media_known()}["coir"] == "loose"
+    assert rack_book.undo() == "coir described"
 
 
 def test_until_tomorrow_brings_it_back_tomorrow(morning: Bench, rack_book: Book, qtbot: QtBot) -> None:

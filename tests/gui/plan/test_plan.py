@@ -98,7 +98,7 @@ def test_a_beginner_is_led_from_question_to_places(plan: Plan, book: Book, qtbot
             qtbot.keyClicks(field, name)
             qtbot.keyClick(field, Qt.Key.Key_Return)
     assert plan.missing.text() == "Say which medium you trust: the others are held against it."
-    qtbot.mouseClick(plan.treatments.media_rows["peat"][1], Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(plan.treatments.media_rows["peat"].trusted, Qt.MouseButton.LeftButton)
     qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
     qtbot.waitUntil(lambda: "6 trays of each and crop" in plan.trays.sentences.text(), timeout=10_000)
 
@@ -120,6 +120,26 @@ def test_a_beginner_is_led_from_question_to_places(plan: Plan, book: Book, qtbot
     assert plan.forward.text() == "They are sown: add 6 trays"
     qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
     assert len(book.trays()) == 6
+
+
+def test_the_kind_of_a_planned_medium_is_said_in_its_row_and_taken_back(
+    plan: Plan, book: Book, qtbot: QtBot
+) -> None:
+    plan.new_trial()
+    plan.edit_draft(a_draft())
+    kind = plan.treatments.media_rows["fibre mat"].kind
+    assert kind.currentText() == "not said yet"
+
+    kind.setCurrentIndex(kind.findData("mat"))
+    with qtbot.waitSignal(plan.book_changed):
+        kind.activated.emit(kind.currentIndex())
+
+    assert {one.name: one.kind for one in book.media_known()} == {"fibre mat": "mat"}
+    assert plan.state.draft is not None
+    assert plan.state.draft.media == ("peat mix", "fibre mat")
+    assert book.undo() == "fibre mat described"
+    plan.renew()
+    qtbot.waitUntil(lambda: kind.currentText() == "not said yet")
 
 
 def test_sowing_ends_on_the_bench(plan: Plan, book: Book, qtbot: QtBot) -> None:

@@ -42,6 +42,35 @@ def test_several_trays_take_the_next_free_codes_and_tags() -> None:
     assert codes_words(trays) == "A8 to A12, tags 20 to 24"
 
 
+def test_the_kind_of_a_new_medium_is_asked_beside_it_and_kept(
+    dialog: NewTrayDialog, rack_book: Book, qtbot: QtBot
+) -> None:
+    rack_book.set_medium("coir", kind="loose")
+    dialog.crop.setCurrentText("pea")
+    dialog.medium.setCurrentText("coir")
+    assert dialog.medium_kind.currentText() == "loose mix"
+    dialog.medium.setCurrentText("hemp")
+    assert dialog.medium_kind.currentText() == "not said yet"
+
+    dialog.medium_kind.setCurrentIndex(dialog.medium_kind.findData("mat"))
+    qtbot.mouseClick(dialog.add, Qt.MouseButton.LeftButton)
+
+    assert {one.name: one.kind for one in rack_book.media_known()}["hemp"] == "mat"
+    assert rack_book.undo() == "tray B2 added"
+    assert rack_book.undo() == "hemp described"
+
+
+def test_a_medium_of_which_nothing_is_said_keeps_no_kind(
+    dialog: NewTrayDialog, rack_book: Book, qtbot: QtBot
+) -> None:
+    dialog.crop.setCurrentText("pea")
+    dialog.medium.setCurrentText("hemp mat")
+
+    qtbot.mouseClick(dialog.add, Qt.MouseButton.LeftButton)
+
+    assert {one.name: one.kind for one in rack_book.media_known()}["hemp mat"] == ""
+
+
 def test_where_the_tags_end_trays_go_on_without_one() -> None:
     trays = several(a_new_tray("A1", tag=585), 3, codes=(), tags=())
     assert [tray.tag_number for tray in trays] == [585, 586, None]

@@ -1,0 +1,48 @@
+"""Medium row: one medium of a trial, whether it is the trusted one, and which kind it is of.
+
+In    its name, whether it is in the trial, its kind as the book has it
+Out   the parts to stand in a grid; they tell when they are pressed
+Not   which media there are (`treatments.py`), keeping the kind (`desk.py`)
+"""
+
+from collections.abc import Callable
+
+from PySide6.QtWidgets import QCheckBox, QRadioButton, QWidget
+
+from gui.controls.kindfield import KindField
+
+__all__ = ["MediumRow"]
+
+
+class MediumRow(QWidget):
+    """One medium."""
+
+    def __init__(
+        self,
+        name: str,
+        taken: Callable[[], None],
+        trusted: Callable[[], None],
+        kind_said: Callable[[str, str], None],  # medium, kind
+        parent: QWidget,
+    ) -> None:
+        super().__init__(parent)
+        self.taken, self.trusted = QCheckBox(name, self), QRadioButton(self)
+        self.trusted.setAccessibleName(self.tr("{medium} is the one I trust").format(medium=name))
+        self.trusted.setAutoExclusive(False)
+        self.kind = KindField(self.tr("Kind of {medium}").format(medium=name), self)
+        self.taken.toggled.connect(taken)
+        self.trusted.clicked.connect(trusted)
+        self.kind.said.connect(lambda kind: kind_said(name, kind))
+
+    @property
+    def parts(self) -> tuple[QWidget, ...]:
+        """In reading order."""
+        return self.taken, self.trusted, self.kind
+
+    def show_medium(self, kind: str, *, taken: bool, trusted: bool) -> None:
+        """Show what is planned with it."""
+        for button, checked in ((self.taken, taken), (self.trusted, trusted)):
+            button.blockSignals(True)
+            button.setChecked(checked)
+            button.blockSignals(False)
+        self.kind.set(kind)
