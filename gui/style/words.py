@@ -1,9 +1,10 @@
-"""Words: labels of sentences, which break their lines where the width ends.
+"""Words: labels of plain sentences, which break their lines where the width ends.
 
 In    the text, the widget they stand on, their role (`gui/style/palette.py`)
 Out   a `QLabel`
 """
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QWidget
 
 from gui.style.palette import set_role
@@ -15,6 +16,7 @@ def wrapped(words: str, parent: QWidget, role: str = "") -> QLabel:
     """A sentence."""
     label = QLabel(words, parent)
     label.setWordWrap(True)
+    label.setTextFormat(Qt.TextFormat.PlainText)  # a name like <b>1 may stand in it
     if role:
         set_role(label, role)
     return label
