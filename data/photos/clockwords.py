@@ -59,7 +59,7 @@ def in_words(
     }
     if fault is ClockFault.ZONE and exact:
         return Sentence(
-            "{photos}: the camera's clock must go {hours:+g} hours to agree with the files: it has another "
+            "{photos}: the camera's clock must go {hours:+g} h to agree with the files: it has another "
             "time zone, or missed the change to summer time. The first one says {wrong}, its file {right}.",
             hours=shift / HOUR, **values,
         )  # fmt: skip
@@ -70,7 +70,7 @@ def in_words(
         )  # fmt: skip
     if fault is ClockFault.ZONE:
         return Sentence(
-            "{photos}: taken after coming in, says the camera; its clock is ahead by {hours:.0f} hours or "
+            "{photos}: taken after coming in, says the camera; its clock is ahead by {hours:.0f} h or "
             "more. The first one says {wrong}, that would be {right}.",
             hours=-shift / HOUR, **values,
         )  # fmt: skip

@@ -2952,6 +2952,10 @@
             <source>Also: {signs}.</source>
             <translation>Außerdem: {signs}.</translation>
         </message>
+        <message>
+            <source>Also: {sign}. {sentence}</source>
+            <translation>Außerdem: {sign}. {sentence}</translation>
+        </message>
     </context>
     <context>
         <name>LookHistory</name>
@@ -7278,8 +7282,8 @@ trusted</source>
             <translation>Es ist mehr Wasser als Poren: Dicke und Trockenmasse prüfen.</translation>
         </message>
         <message>
-            <source>Porosity less water; solids of {density:g} g/cm3.</source>
-            <translation>Porenraum weniger Wasser; feste Substanz mit {density:g} g/cm3.</translation>
+            <source>Porosity less water; solids of {density:g} g/cm³.</source>
+            <translation>Porenraum weniger Wasser; feste Substanz mit {density:g} g/cm³.</translation>
         </message>
         <message>
             <source>Without a crop; shoots drink and make it shorter.</source>
@@ -7586,16 +7590,16 @@ trusted</source>
             <translation>{n} Fotos der Kamera {camera}</translation>
         </message>
         <message>
-            <source>{photos}: the camera's clock must go {hours:+g} hours to agree with the files: it has another time zone, or missed the change to summer time. The first one says {wrong}, its file {right}.</source>
-            <translation>{photos}: Die Uhr der Kamera muss um {hours:+g} Stunden verstellt werden, um zu den Dateien zu passen: Sie steht in einer anderen Zeitzone oder hat die Umstellung auf Sommerzeit versäumt. Das erste sagt {wrong}, seine Datei {right}.</translation>
+            <source>{photos}: the camera's clock must go {hours:+g} h to agree with the files: it has another time zone, or missed the change to summer time. The first one says {wrong}, its file {right}.</source>
+            <translation>{photos}: Die Uhr der Kamera muss um {hours:+g} h verstellt werden, um zu den Dateien zu passen: Sie steht in einer anderen Zeitzone oder hat die Umstellung auf Sommerzeit versäumt. Das erste sagt {wrong}, seine Datei {right}.</translation>
         </message>
         <message>
             <source>{photos}: taken in the night, says the camera, at {wrong}; the walks of other days were by day. Moved by whole hours that would be {right}.</source>
             <translation>{photos}: in der Nacht aufgenommen, sagt die Kamera, am {wrong}; die Rundgänge anderer Tage waren am Tag. Um ganze Stunden verschoben wäre das der {right}.</translation>
         </message>
         <message>
-            <source>{photos}: taken after coming in, says the camera; its clock is ahead by {hours:.0f} hours or more. The first one says {wrong}, that would be {right}.</source>
-            <translation>{photos}: nach dem Einlesen aufgenommen, sagt die Kamera; ihre Uhr geht um {hours:.0f} Stunden oder mehr vor. Das erste sagt {wrong}, das wäre der {right}.</translation>
+            <source>{photos}: taken after coming in, says the camera; its clock is ahead by {hours:.0f} h or more. The first one says {wrong}, that would be {right}.</source>
+            <translation>{photos}: nach dem Einlesen aufgenommen, sagt die Kamera; ihre Uhr geht um {hours:.0f} h oder mehr vor. Das erste sagt {wrong}, das wäre der {right}.</translation>
         </message>
         <message>
             <source>{photos}: the camera says another year. The first one says {wrong}, that would be {right}.</source>
@@ -7770,12 +7774,20 @@ trusted</source>
             <translation>Eine Schale von jedem: es gibt Zahlen, aber kein Urteil.</translation>
         </message>
         <message>
-            <source>{n} trays of each and crop: if two differ by {margin} {unit}, the chance to tell which is better is {likely} ({worst} to {best}, as your trays spread more or less than assumed).</source>
-            <translation>{n} Schalen von jedem und jeder Kultur: unterscheiden sich zwei um {margin} {unit}, ist die Wahrscheinlichkeit, das bessere zu erkennen, {likely} ({worst} bis {best}, je nachdem, ob die Schalen mehr oder weniger streuen als angenommen).</translation>
+            <source>medium</source>
+            <translation>Substrat</translation>
         </message>
         <message>
-            <source>{n} trays of each and crop: if a new one truly is as good, the chance to show it within {margin} {unit} is {likely} ({worst} to {best}, as your trays spread more or less than assumed).</source>
-            <translation>{n} Schalen von jedem und jeder Kultur: ist ein neues wirklich gleich gut, ist die Wahrscheinlichkeit, das im Spielraum von {margin} {unit} zu zeigen, {likely} ({worst} bis {best}, je nachdem, ob die Schalen mehr oder weniger streuen als angenommen).</translation>
+            <source>treatment</source>
+            <translation>Variante</translation>
+        </message>
+        <message>
+            <source>{n} trays of each {what} on each crop: if two differ by {margin} {unit}, the chance to tell which is better is {likely} ({worst} to {best}, as your trays spread more or less than assumed).</source>
+            <translation>{n} Schalen je {what} und Kultur: Unterscheiden sich zwei um {margin} {unit}, ist die Wahrscheinlichkeit, das Bessere zu erkennen, {likely} ({worst} bis {best}, je nachdem, ob die Schalen mehr oder weniger streuen als angenommen).</translation>
+        </message>
+        <message>
+            <source>{n} trays of each {what} on each crop: if a new one truly is as good, the chance to show it within {margin} {unit} is {likely} ({worst} to {best}, as your trays spread more or less than assumed).</source>
+            <translation>{n} Schalen je {what} und Kultur: Ist etwas Neues wirklich gleich gut, ist die Wahrscheinlichkeit, das im Spielraum von {margin} {unit} zu zeigen, {likely} ({worst} bis {best}, je nachdem, ob die Schalen mehr oder weniger streuen als angenommen).</translation>
         </message>
         <message>
             <source>More than 60 trays of each would be needed for 80 %: choose a wider margin, or make your trays more alike.</source>

@@ -62,6 +62,7 @@ def test_where_the_last_photo_of_a_walk_is_possible_and_another_is_not_the_clock
     assert doubt.photo_ids == (1, 2)
     assert doubt.shift <= doubt.most
     assert doubt.shift <= -HOUR / 5
+    assert "ahead by 1 h or more" in doubt.sentence
 
 
 @pytest.mark.parametrize("copied", [False, True])
