@@ -97,7 +97,7 @@ class NewRows:
     def _take(self, recorder: Recorder, table: str) -> None:
         refers = {str(key.column): key.other_table for key in self._theirs.table(table).foreign_keys}
         here = {self._key(table, row): int(row["id"]) for row in self._ours.table(table).rows}
-        last_id = max(here.values(), default=0)
+        last_id = last_here = max(here.values(), default=0)
         ids: dict[int, int] = {}
         added: dict[int, Row] = {}
         for number, row in enumerate(self._theirs.table(table).rows):
@@ -108,7 +108,7 @@ class NewRows:
             if key in here:
                 ids[row["id"]] = here[key]
                 self.known[table] += 1
-                if table == "medium":
+                if table == "medium" and here[key] <= last_here:
                     self._take_kind(recorder, here[key], row["kind"])
             elif self._hangs_on_known(table, row):
                 self.known[table] += 1

@@ -44,9 +44,14 @@ class KindField(QComboBox):
         if self.findData(kind) < 0:
             self._offer(kind, "")
         self.setCurrentIndex(self.findData(kind))
+        self._tell()
+
+    def _tell(self) -> None:
+        self._shown = self.kind
         self.setToolTip(str(self.currentData(TIP)))
 
     @Slot()
     def _chosen(self) -> None:
-        self.setToolTip(str(self.currentData(TIP)))
-        self.said.emit(self.kind)
+        if self.kind != self._shown:  # the same once more is no change that could be taken back
+            self._tell()
+            self.said.emit(self.kind)

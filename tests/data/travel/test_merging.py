@@ -105,6 +105,15 @@ def test_a_name_that_means_something_else_says_whose_it_is(book: Book, other: Bo
     assert {mine.medium, theirs.medium} == {"coir", "coir (Kim)"}
 
 
+def test_a_mark_that_makes_two_of_their_names_one_stops_nothing(book: Book, other: Book) -> None:
+    other.set_medium("coir", kind="loose")
+    other.set_medium("coir (Kim)", kind="mat")
+
+    merged(book, other, medium="coir")
+
+    assert {one.kind for one in book.media_known() if one.name == "coir (Kim)"} == {"loose"}
+
+
 def test_what_is_known_here_stays_as_it_is(book: Book, other: Book, phone: Path) -> None:
     note = a_note(phone, "both.jpg", tag=10, suspects=[PATCH])
     bring(book, note)
