@@ -96,7 +96,7 @@ def _volumes(facts: MediumFacts, held: Cell) -> dict[str, Cell]:
     if value < 0:
         more = Sentence("There is more water than pores: look at the thickness and the dry mass.")
         return {"by volume": cell, "air": Cell.missing(more)}
-    note = Sentence("Porosity less water; solids of {density:g} g/cm3.", density=solids.value)
+    note = Sentence("Porosity less water; solids of {density:g} g/cm³.", density=solids.value)
     found = Estimate(value=value, low=None if low is None else max(low, 0.0), high=high)
     told = Cell.of_estimate(found, held.n, held.of, notes=(note,), sources=(solids.source,))
     return {"by volume": cell, "air": told}

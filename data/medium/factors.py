@@ -102,7 +102,7 @@ KINDS: Mapping[str, FactorKind] = MappingProxyType(
             _entry("ship way", WAY, "km", Sentence("by ship"), 50_000),
             _entry("thickness", MEASURES, "mm", Sentence("thickness of the medium in the tray"), 200, 20),
             _entry("dry mass", MEASURES, "g/tray", Sentence("dry mass of the medium in a tray"), 10_000, 400),
-            _entry("solid density", MEASURES, "g/cm3", Sentence("density of its solids"), 5),
+            _entry("solid density", MEASURES, "g/cm³", Sentence("density of its solids"), 5),
             _entry("minerals", MEASURES, "%", Sentence("share of minerals in its solids, by volume"), 100),
             _entry("stored before", MEASURES, "l/tray", Sentence("room on the shelf before use"), 100, 2),
             _entry("stored after", MEASURES, "l/tray", Sentence("room on the heap after use"), 100, 2),

@@ -48,17 +48,22 @@ def chance_words(draft: Draft) -> Sentence:
     if any(chance is None for chance in chances):
         return Sentence("One tray of each: you will see numbers, and no verdict.")
     best, likely, worst = (_pct(chance) for chance in chances if chance is not None)
+    values: dict[str, object] = {
+        "n": draft.trays, "what": Sentence("medium") if draft.other is None else Sentence("treatment"),
+        "margin": _number(draft.margin), "unit": unit, "likely": likely, "worst": worst, "best": best,
+    }  # fmt: skip
     if draft.question is Question.BEST:
         return Sentence(
-            "{n} trays of each and crop: if two differ by {margin} {unit}, the chance to tell which is "
-            "better is {likely} ({worst} to {best}, as your trays spread more or less than assumed).",
-            n=draft.trays, margin=_number(draft.margin), unit=unit, likely=likely, worst=worst, best=best,
-        )  # fmt: skip
+            "{n} trays of each {what} on each crop: if two differ by {margin} {unit}, the chance to tell "
+            "which is better is {likely} ({worst} to {best}, as your trays spread more or less than "
+            "assumed).",
+            **values,
+        )
     return Sentence(
-        '{n} trays of each and crop: if a new one truly is as good, the chance to show it within {margin} '
-        "{unit} is {likely} ({worst} to {best}, as your trays spread more or less than assumed).",
-        n=draft.trays, margin=_number(draft.margin), unit=unit, likely=likely, worst=worst, best=best,
-    )  # fmt: skip
+        "{n} trays of each {what} on each crop: if a new one truly is as good, the chance to show it within "
+        "{margin} {unit} is {likely} ({worst} to {best}, as your trays spread more or less than assumed).",
+        **values,
+    )
 
 
 def enough_words(draft: Draft) -> Sentence:

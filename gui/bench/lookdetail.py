@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 from data.records import Look
 from gui.language.spoken import spoken
 from gui.language.unbroken import unbroken
+from gui.language.words import translate
 from gui.style.marks import kind_words
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
@@ -111,5 +112,6 @@ class LookDetail(QWidget):
 
 def _lines(look: Look) -> list[str]:
     lines = [f"{look.code}: {spoken(look.why_urgent)}"] if look.why_urgent else []
-    lines += [f"{kind_words(one.what)}: {spoken(one.sentence)}" for one in look.also]
+    words = translate("LookDetail", "Also: {sign}. {sentence}")
+    lines += [words.format(sign=kind_words(one.what), sentence=spoken(one.sentence)) for one in look.also]
     return lines

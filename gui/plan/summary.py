@@ -99,9 +99,12 @@ def _score_words(plan: Plan) -> str:
 
 def _tray_words(plan: Plan) -> str:
     names = "; ".join(spoken(block.name) for block in plan.blocks)
-    return translate("PlanSummary", "{each} of each and crop, {all} in all, in blocks: {names}").format(
-        each=plan.trays_per_treatment, all=plan.trays, names=names
+    words = (
+        translate("PlanSummary", "{each} of each treatment on each crop, {all} in all, in blocks: {names}")
+        if len(plan.factors) > 1
+        else translate("PlanSummary", "{each} of each medium on each crop, {all} in all, in blocks: {names}")
     )
+    return words.format(each=plan.trays_per_treatment, all=plan.trays, names=names)
 
 
 def _version_words(kept: KeptPlan) -> str:

@@ -4746,8 +4746,12 @@ trusted</source>
             <translation>Gewichte: {weights}; Deckung und Gleichmäßigkeit der Substratfläche; {mold}</translation>
         </message>
         <message>
-            <source>{each} of each and crop, {all} in all, in blocks: {names}</source>
-            <translation>{each} von jedem und jeder Kultur, {all} insgesamt, in Blöcken: {names}</translation>
+            <source>{each} of each treatment on each crop, {all} in all, in blocks: {names}</source>
+            <translation>{each} je Variante und Kultur, {all} insgesamt, in Blöcken: {names}</translation>
+        </message>
+        <message>
+            <source>{each} of each medium on each crop, {all} in all, in blocks: {names}</source>
+            <translation>{each} je Substrat und Kultur, {all} insgesamt, in Blöcken: {names}</translation>
         </message>
         <message>
             <source>first plan</source>

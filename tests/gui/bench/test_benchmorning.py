@@ -114,7 +114,7 @@ def test_the_other_reasons_of_a_tray_stand_with_the_chosen_line(bench: Bench) ->
     bench.show_state(bench_state(Reading(tiles=(a_tile(1),), looks=(look,))))
 
     detail = bench.panel.detail
-    assert detail.words.text() == "A1: Today: it lags.\nthin edge: The edge is thin."
+    assert detail.words.text() == "A1: Today: it lags.\nAlso: thin edge. The edge is thin."
     detail.be_brief(True)
     assert detail.words.text() == "A1: Today: it lags. Also: thin edge."
     assert "The edge is thin." in detail.words.toolTip()

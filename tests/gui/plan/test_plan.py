@@ -100,7 +100,8 @@ def test_a_beginner_is_led_from_question_to_places(plan: Plan, book: Book, qtbot
     assert plan.missing.text() == "Say which medium you trust: the others are held against it."
     qtbot.mouseClick(plan.treatments.media_rows["peat"].trusted, Qt.MouseButton.LeftButton)
     qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
-    qtbot.waitUntil(lambda: "6 trays of each and crop" in plan.trays.sentences.text(), timeout=10_000)
+    sentences = plan.trays.sentences
+    qtbot.waitUntil(lambda: "6 trays of each medium on each crop" in sentences.text(), timeout=10_000)
 
     qtbot.keyClick(plan.trays.trays.field, Qt.Key.Key_Down)
     qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
