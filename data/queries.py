@@ -19,7 +19,6 @@ __all__ = [
     "DAYS_OF_TRAY",
     "FIND_TRAYS",
     "FORGET_CARRIED",
-    "GROWTH",
     "LAST_ID",
     "LAST_OF_KIND",
     "LAST_POSITION",
@@ -103,15 +102,6 @@ NEWEST_PHOTOS = f"""
              LIMIT 1)
       LEFT JOIN score s ON {ASKED_SCORE}
      WHERE t.done_at IS NULL
-"""
-GROWTH = f"""
-    SELECT t.id AS tray, p.id AS photo, p.taken_at, p.needs_corners, p.refusal,
-           s.method, s.sure, s.coverage, s.uniformity, s.edge_deficit, s.gap_share
-      FROM tray t
-      CROSS JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
-      LEFT JOIN score s ON {ASKED_SCORE}
-     WHERE t.done_at IS NULL AND p.left_out_at IS NULL
-     ORDER BY t.id, p.taken_at, p.id
 """
 SUSPECTS_OF_GROWING = """
     SELECT t.id AS tray, p.id AS photo, p.taken_at, s.sure,

@@ -70,9 +70,9 @@ def look_list(book: "LookBook", today: date | None = None) -> tuple[Look, ...]:
     return looks(book.morning(today))
 
 
-def read_looks(book: "LookBook", today: date | None = None) -> tuple[Look, ...]:
+def read_looks(book: "LookBook", morning: Morning | None = None) -> tuple[Look, ...]:
     """The same, and the history of the list brought up to date; what a window reads in the background."""
-    morning = book.morning(today)
+    morning = morning or book.morning()
     found = reasons(morning)
     try:
         book.keep_history(found, morning)

@@ -1,14 +1,13 @@
 """Reader: what can be asked of a book, in the words of the trade.
 
 In    a book on the disk
-Out   records: trays, tiles of the Bench, days of a tray, rows of Intake
+Out   records: trays, days of a tray, rows of Intake
 Not   changing anything (`book.py`), what needs a look (`watch.py`)
 
 Light on purpose: no numpy, no picture library, no `sqlite_utils`.
 """
 
 import sqlite3
-from collections import defaultdict
 from collections.abc import Iterable
 from datetime import date, datetime, timedelta
 from pathlib import Path
@@ -21,7 +20,6 @@ from data.photos.succession import stood_at
 from data.photos.walk import WalkPhoto, proposals_of_day
 from data.records import (
     Day,
-    DayNumbers,
     GrowthPoint,
     KeptScore,
     Known,
@@ -31,14 +29,11 @@ from data.records import (
     Pictures,
     SeenSuspect,
     SuspectId,
-    Tile,
-    Tray,
     TrayId,
 )
 from data.tables import colourrows, walkrows
 from data.tables.colourrows import MateColour, mate_colour_of
 from data.tables.rows import (
-    day_numbers_of,
     day_of,
     photo_row_of,
     score_of,
@@ -61,58 +56,7 @@ NEWEST = (1 << 62, "newest")
 class Reader(TrayReader):
     """The questions."""
 
-    # --- the Bench
-
-    def tiles(self) -> tuple[Tile, ...]:
-        """All growing trays in rack order, each as the Bench shows it."""
-        today = self.today()
-        method = self.comparable().method
-        newest = {row["tray"]: row for row in self._rows(queries.NEWEST_PHOTOS, method=method)}
-        history = defaultdict(list)
-        for row in self._rows(queries.GROWTH, since=self._since(today, GROWTH_DAYS), method=method):
-            history[row["tray"]].append(row)
-        mold = {row["tray"] for row in self._rows(queries.MOLD_SAID)}
-        return tuple(
-            self._tile(tray, today, newest[tray.id], history[tray.id], tray.id in mold)
-            for tray in self.trays()
-        )
-
-    def _tile(
-        self,
-        tray: Tray,
-        today: date,
-        newest: sqlite3.Row,
-        history: list[sqlite3.Row],
-        mold: bool,
-    ) -> Tile:
-        growth = {
-            tray.day(datetime.fromisoformat(row["taken_at"]).date()): float(row["coverage"])
-            for row in history
-            if row["sure"] and row["coverage"] is not None and row["method"] == newest["method"]
-        }
-        photo = newest["photo"]
-        return Tile(
-            tray_id=tray.id,
-            code=tray.code,
-            crop=tray.crop,
-            medium=tray.medium,
-            shelf=tray.shelf,
-            position=tray.position,
-            day=tray.day(today),
-            photo_id=photo,
-            taken_at=time_of(newest["taken_at"]),
-            thumbnail=photo
-            and picture_paths(self.folder, newest["digest"], newest["method"], newest["corners"]).thumbnail,
-            coverage=newest["coverage"] if newest["sure"] else None,
-            growth=tuple(sorted(growth.items())),
-            mold=mold,
-        )
-
-    def day_numbers(self, days: int = GROWTH_DAYS) -> tuple[DayNumbers, ...]:
-        """What the look list asks of each photo of the growing trays, by tray and time."""
-        method = self.comparable().method
-        rows = self._rows(queries.GROWTH, since=self._since(self.today(), days), method=method)
-        return tuple(day_numbers_of(row) for row in rows)
+    # --- the growing trays
 
     def seen_suspects(self, days: int = GROWTH_DAYS) -> tuple[SeenSuspect, ...]:
         """The suspects of the growing trays on photos whose frame is sure, by tray and time."""

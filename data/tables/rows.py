@@ -19,7 +19,6 @@ from data.records import (
     BedCells,
     Cells,
     Day,
-    DayNumbers,
     KeptGap,
     KeptScore,
     KeptSuspect,
@@ -37,7 +36,6 @@ from data.records import (
 from vision.reason import Reason
 
 __all__ = [
-    "day_numbers_of",
     "day_of",
     "photo_row_of",
     "reason_of",
@@ -213,23 +211,6 @@ def day_of(row: Row, score: KeptScore | None, tray: Tray, folder: Path) -> Day:
         if score is None
         else picture_paths(folder, row["digest"], row["method"], row["corners"], row["mend"]),
         score=score,
-    )
-
-
-def day_numbers_of(row: Row) -> DayNumbers:
-    """What the look list asks of one photo."""
-    return DayNumbers(
-        tray_id=TrayId(row["tray"]),
-        photo_id=PhotoId(row["photo"]),
-        taken_at=_time(row["taken_at"]),
-        refusal=reason_of(row["refusal"]),
-        needs_corners=bool(row["needs_corners"]),
-        method=row["method"],
-        sure=bool(row["sure"]),
-        coverage=row["coverage"],
-        uniformity=row["uniformity"],
-        edge_deficit=row["edge_deficit"],
-        gap_share=row["gap_share"],
     )
 
 

@@ -98,10 +98,11 @@ class BenchState:
 
 def read_bench(book: Book) -> Reading:
     """Read the growing trays and what needs a look; for a worker."""
-    trays, today = book.trays(), book.today()
+    morning = book.morning()
+    trays, today = morning.trays, morning.today
     return Reading(
-        tiles=book.tiles(),
-        looks=read_looks(book),
+        tiles=book.tiles(morning),
+        looks=read_looks(book, morning),
         trays={tray.id: tray for tray in trays},
         tags={tray.tag_number: tray.id for tray in trays if tray.tag_number is not None},
         today=today,

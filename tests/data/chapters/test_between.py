@@ -202,7 +202,7 @@ def test_a_patch_that_comes_back_is_a_new_suspect(book: Book) -> None:
     assert the_suspect(book, again).is_open
     tray = book.trays()[0]
     (look,) = looks_at_mold(
-        tray, book.seen_suspects(), [n for n in book.day_numbers() if n.tray_id == tray.id]
+        tray, book.seen_suspects(), [n for n in book.morning().numbers if n.tray_id == tray.id]
     )
     assert look.since == datetime(2026, 3, 8).date()
 
@@ -236,7 +236,7 @@ def test_photos_that_lie_on_each_other_less_than_exactly_say_so(
 
 def looks(book: Book) -> list[Look]:
     tray = book.trays()[0]
-    photos = [one for one in book.day_numbers() if one.tray_id == tray.id]
+    photos = [one for one in book.morning().numbers if one.tray_id == tray.id]
     return list(looks_at_mold(tray, book.seen_suspects(), photos))
 
 

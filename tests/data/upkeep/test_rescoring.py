@@ -63,7 +63,7 @@ def again(
 
 
 def methods(book: Book) -> set[str]:
-    return {one.method for one in book.day_numbers() if one.method is not None}
+    return {one.method for one in book.morning().numbers if one.method is not None}
 
 
 # --- scoring again
