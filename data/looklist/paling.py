@@ -91,11 +91,8 @@ def _fall(
             and (then := _middle(days, before, number, method)) is not None
         ]
         falls.append(was - now - (median(theirs) if theirs else 0.0))
-    if min(falls) < least:
-        return None
-    now = number(view.now)
-    assert now is not None
-    return was, now, falls[-1]
+    now = number(view.mine[newest[-1]])
+    return None if now is None or min(falls) < least else (was, now, falls[-1])
 
 
 def _middle(days: Days, wanted: Sequence[date], number: Number, method: str) -> float | None:

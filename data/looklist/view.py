@@ -113,7 +113,7 @@ class View:
         first: str,
         size: float,
     ) -> Look:
-        """A look at this tray since the first day of a run."""
+        """A look at this tray since the first day of a run, with the photo of its last one."""
         return Look(
             tray_id=self.tray.id,
             code=self.tray.code,
@@ -122,6 +122,6 @@ class View:
             since=run[0],
             sentence=sentence,
             first=first,
-            photo_id=self.now.photo_id,
+            photo_id=self.mine[run[-1]].photo_id,
             size=size,
         )

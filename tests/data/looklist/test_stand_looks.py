@@ -171,6 +171,17 @@ def test_paling_is_told_against_the_trays_own_days() -> None:
     assert look.sentence.startswith("The dark green colour index fell from 0.62 around 6 March to 0.55")
 
 
+def test_paling_tells_the_numbers_and_the_photo_of_the_last_day_that_is_believed() -> None:
+    shaded = green(0.63, 0.62, 0.56, 0.55, 0.20)
+    shaded[8]["coverage"] = 60.0  # fell as no crop does, and may come back
+
+    look = only(told(rack(shaded, dark_green=0.62, corrected=True)))
+
+    assert "to 0.55, 0.07 more" in look.sentence
+    assert look.since == date(2026, 3, 6)
+    assert look.photo_id == next(n.photo_id for n in rack(shaded) if (n.tray_id, n.taken_at.day) == (1, 7))
+
+
 def test_a_lamp_that_pales_all_trays_and_colours_without_a_patch_are_no_news() -> None:
     fading = green(0.63, 0.62, 0.56, 0.55)
     everywhere = [numbers(tray, day, **special) for tray in (1, 2, 3, 4) for day, special in fading.items()]
