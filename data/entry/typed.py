@@ -9,20 +9,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from data.entry.doubt import Doubt, doubt
-from data.entry.units import Quantity, UnitSystem, parse, say
+from data.entry.units import Quantity, UnitSystem, parse, quantity_of, say
 from data.readings import ReadingKind, impossible
 from data.sentence import Sentence
 
-__all__ = ["TypedReading", "quantity_of", "read_typed"]
+__all__ = ["TypedReading", "read_typed"]
 
-QUANTITIES = {
-    "g": Quantity.MASS,
-    "C": Quantity.TEMPERATURE,
-    "ml": Quantity.VOLUME,
-    "mm": Quantity.LENGTH,
-    "%": Quantity.SHARE,
-    "min": Quantity.TIME,
-}
 # where a first reading of a tray is held against; common practice, wide: a tray of 10 x 20 inch, a rack
 USUAL = {
     ReadingKind.WEIGHT: (200.0, 5000.0),
@@ -44,11 +36,6 @@ class TypedReading:
     doubt: Doubt | None  # to be asked before it is kept: `doubt.instead` is the other number
 
 
-def quantity_of(kind: ReadingKind) -> Quantity | None:
-    """What a kind of reading is counted in; None for marks such as cut quality."""
-    return QUANTITIES.get(kind.unit)
-
-
 def read_typed(
     text: str,
     kind: ReadingKind,
@@ -57,7 +44,7 @@ def read_typed(
     decimal: str | None = None,
 ) -> TypedReading:
     """Read what a person typed for one reading; `earlier` numbers in the book's unit, newest last."""
-    quantity = quantity_of(kind)
+    quantity = quantity_of(kind.unit)
     typed = parse(text, quantity or Quantity.SHARE, system, decimal)  # a mark is a bare number
     if typed.value is None:
         return TypedReading(value=None, reason=typed.reason, doubt=None)

@@ -16,7 +16,10 @@ from fractions import Fraction
 
 from data.sentence import Sentence
 
-__all__ = ["Quantity", "Typed", "UnitSystem", "convert", "own_unit", "parse", "say", "units_of"]
+__all__ = [
+    "BARE", "Quantity", "Typed", "UnitSystem", "convert", "own_unit", "parse", "quantity_of", "say",
+    "units_of",
+]  # fmt: skip
 
 
 class Quantity(StrEnum):
@@ -109,6 +112,11 @@ class Typed:
 def own_unit(quantity: Quantity) -> str:
     """The unit in which the book keeps a quantity."""
     return next(iter(FACTORS[quantity]))
+
+
+def quantity_of(unit: str) -> Quantity | None:
+    """What the book counts in a unit; None where it is no measure, as with marks."""
+    return next((quantity for quantity in Quantity if own_unit(quantity) == unit), None)
 
 
 def units_of(quantity: Quantity) -> tuple[str, ...]:

@@ -16,7 +16,7 @@ from PySide6.QtCore import QEvent, QObject, Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
-from data.entry.units import UnitSystem
+from data.entry.units import BARE, UnitSystem, quantity_of, say
 from data.errors import BookError
 from data.events import EventKind
 from data.numbers import TrayId
@@ -204,10 +204,8 @@ class QuickLine(QWidget):
     def _figure(self, entry: QuickEntry, value: float | None) -> str:
         if value is None or not isinstance(entry.kind, ReadingKind):
             return ""
-        from data.entry.typed import quantity_of
-        from data.entry.units import say
-
-        quantity, unit = quantity_of(entry.kind), entry.kind.unit
+        unit = entry.kind.unit
+        quantity = quantity_of(unit)
         plain = f"{in_figures(value, '.4g')} {UNIT_WORDS.get(unit, unit)}"
         return plain if quantity is None else spoken(say(value, quantity, self.system))
 
@@ -291,9 +289,6 @@ class QuickLine(QWidget):
 
 def bare_unit_words(kind: ReadingKind, system: UnitSystem) -> str:
     """The unit that a number without one is taken in."""
-    from data.entry.typed import quantity_of
-    from data.entry.units import BARE
-
-    quantity = quantity_of(kind)
+    quantity = quantity_of(kind.unit)
     unit = kind.unit if quantity is None else BARE[system][quantity]
     return {"F": "°F"}.get(unit, UNIT_WORDS.get(unit, unit))

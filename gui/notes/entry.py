@@ -11,6 +11,7 @@ from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
+from data.entry.units import parse, quantity_of
 from data.events import EventKind
 from data.readings import ReadingKind
 from gui.controls.flow import Flow
@@ -146,20 +147,15 @@ class NoteEntry(QWidget):
 
 def typed(text: str, kind: ReadingKind) -> tuple[float | None, str]:
     """The number in the book's unit, or None and why: "28.6 oz" is a weight, "68 F" a temperature."""
-    from data.entry.units import Quantity, parse
-
     if not text.strip():
         return None, ""
-    quantity = QUANTITIES.get(kind.unit)
+    quantity = quantity_of(kind.unit)
     if quantity is None:
         return number_in(text), ""
-    found = parse(text, Quantity(quantity))
+    found = parse(text, quantity)
     return found.value, spoken(found.reason or "")
 
 
-QUANTITIES = {
-    "g": "mass", "C": "temperature", "ml": "volume", "mm": "length", "%": "share", "min": "time",
-}  # fmt: skip
 EXAMPLES = {
     ReadingKind.WEIGHT: "812",
     ReadingKind.HUMIDITY: "65",

@@ -67,6 +67,35 @@ def test_the_bench_is_there_before_the_other_places() -> None:
     assert done.stdout.strip() == "[]"
 
 
+def test_the_first_look_list_is_there_before_what_is_typed_and_the_demonstration(
+    rack_book: Book, tmp_path: Path
+) -> None:
+    late = ("data.demo", "data.entry.doubt", "data.entry.typed", "data.verdict", "data.materials")
+    rack_book.close()
+    asked = f"""
+import sys
+from pathlib import Path
+from PySide6.QtCore import QEventLoop
+from PySide6.QtWidgets import QApplication
+from gui.app import Start, make_window
+from gui.home import Memory
+app = QApplication([])
+window = make_window(app, Memory())
+window.show()
+start = Start(window)
+start.open(Path({str(rack_book.folder)!r}))
+while not window.screens["bench"].rack.model().rowCount():
+    app.processEvents(QEventLoop.ProcessEventsFlag.WaitForMoreEvents)
+print([name for name in {late!r} if name in sys.modules])
+window.close()
+"""
+    surroundings = os.environ | {"QT_QPA_PLATFORM": "offscreen", "EVENSTAND_HOME": str(tmp_path / "home")}
+    done = subprocess.run(
+        [sys.executable, "-c", asked], cwd=ROOT, env=surroundings, capture_output=True, text=True, timeout=60
+    )
+    assert done.stdout.strip() == "[]", done.stderr
+
+
 def test_opening_a_book_and_its_first_look_list_load_no_colour_library(
     rack_book: Book, tmp_path: Path
 ) -> None:

@@ -6,7 +6,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from data.entry.units import Quantity, UnitSystem, convert, own_unit, parse, say, units_of
+from data.entry.units import Quantity, UnitSystem, convert, own_unit, parse, quantity_of, say, units_of
+from data.readings import ReadingKind
 
 MASS, WARMTH, WATER, LENGTH = Quantity.MASS, Quantity.TEMPERATURE, Quantity.VOLUME, Quantity.LENGTH
 
@@ -163,3 +164,14 @@ def test_both_decimal_signs_are_read(value, decimal, quantity):
 
     assert parse(text, quantity).value == pytest.approx(float(f"{value:.2f}"))
     assert own_unit(quantity) == units_of(quantity)[0]
+
+
+@pytest.mark.parametrize("quantity", Quantity)
+def test_a_unit_of_the_book_names_its_quantity(quantity):
+    assert quantity_of(own_unit(quantity)) is quantity
+    assert all(quantity_of(unit) is None for unit in units_of(quantity)[1:])
+
+
+def test_marks_are_no_quantity():
+    marks = {kind for kind in ReadingKind if quantity_of(kind.unit) is None}
+    assert marks == {ReadingKind.CUT_QUALITY, ReadingKind.SWEEPINGS_EYE, ReadingKind.BREAKDOWN_EYE}
