@@ -9216,8 +9216,8 @@ trusted</source>
             <translation>Kein Verdacht</translation>
         </message>
         <message>
-            <source>Nothing in this photo looks like mold to the program. No flag is no proof that a tray is safe: look yourself.</source>
-            <translation>Nichts auf diesem Foto sieht für das Programm nach Schimmel aus. Kein Hinweis ist kein Beweis, dass eine Schale unbedenklich ist: selbst nachsehen.</translation>
+            <source>Nothing in this photo looks like mold to the program. No flag is no proof that a tray is safe: look yourself. What may be mold gets a dashed yellow ring with a number: look at the tray there, then say here whether it is.</source>
+            <translation>Nichts auf diesem Foto sieht für das Programm nach Schimmel aus. Kein Hinweis ist kein Beweis, dass eine Schale unbedenklich ist: selbst nachsehen. Was Schimmel sein kann, bekommt einen gestrichelten gelben Ring mit Nummer: die Schale dort ansehen, dann hier angeben, ob es Schimmel ist.</translation>
         </message>
         <message>
             <source>Suspects</source>

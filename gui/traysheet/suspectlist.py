@@ -122,7 +122,9 @@ class SuspectList(QFrame):
             self.caution.setText(
                 self.tr(
                     "Nothing in this photo looks like mold to the program. "
-                    "No flag is no proof that a tray is safe: look yourself."
+                    "No flag is no proof that a tray is safe: look yourself. "
+                    "What may be mold gets a dashed yellow ring with a number: look at the tray there, "
+                    "then say here whether it is."
                 )
             )
         else:

@@ -7,7 +7,7 @@ from pytestqt.qtbot import QtBot
 
 from data.book import Book
 from data.records import TrayId
-from gui.photo.layers import Layer
+from gui.photo.layers import SUSPECTS, Layer
 from gui.traysheet.screen import TraySheet
 from gui.traysheet.views import View
 from gui.work import Work
@@ -168,6 +168,14 @@ def test_without_suspects_nothing_is_promised(sheet: TraySheet, rack_book: Book)
 
     assert sheet.side.suspects.title.text() == "No suspects"
     assert "No flag is no proof that a tray is safe" in sheet.side.suspects.caution.text()
+
+
+def test_a_first_book_learns_what_a_suspect_will_look_like(sheet: TraySheet, rack_book: Book) -> None:
+    """The demonstration shows none."""
+    sheet.open_tray(tray_id(rack_book, "A2"))
+
+    assert "a dashed yellow ring with a number" in sheet.side.suspects.caution.text()
+    assert 45 <= SUSPECTS.hsvHue() <= 75  # yellow, degrees: common practice
 
 
 def test_the_picture_and_the_chart_are_told_in_words(sheet: TraySheet, rack_book: Book) -> None:
