@@ -287,7 +287,7 @@ def _doubt(group: Sequence[ClockPhoto], fault: ClockFault, shift: timedelta, *, 
             photos_by(len(ordered), first.camera),
             first.taken_at,
             shift,
-            came_in=first.added_at,
+            ahead=any(photo.taken_at > photo.added_at + SLACK for photo in ordered),
             exact=exact,
         ),
     )

@@ -41,7 +41,7 @@ def photos_by(count: int, camera: str | None) -> Sentence:
 
 
 def in_words(
-    fault: ClockFault, photos: Sentence, first: datetime, shift: timedelta, *, came_in: datetime, exact: bool
+    fault: ClockFault, photos: Sentence, first: datetime, shift: timedelta, *, ahead: bool, exact: bool
 ) -> Sentence:
     """Why a clock is doubted.
 
@@ -49,7 +49,7 @@ def in_words(
     ----------
     photos : how many, as `photos_by` says it.
     first : what the camera says of the first one.
-    came_in : when that one came in.
+    ahead : some were taken after they came in, says the camera.
     exact : the time of day is sure too.
     """
     values = {
@@ -57,23 +57,8 @@ def in_words(
         "wrong": _moment(first),
         "right": _moment(first + shift),
     }
-    if fault is ClockFault.ZONE and exact:
-        return Sentence(
-            "{photos}: the camera's clock must go {hours:+g} h to agree with the files: it has another "
-            "time zone, or missed the change to summer time. The first one says {wrong}, its file {right}.",
-            hours=shift / HOUR, **values,
-        )  # fmt: skip
-    if fault is ClockFault.ZONE and is_night(first):
-        return Sentence(
-            "{photos}: taken in the night, says the camera, at {wrong}; the walks of other days were by day. "
-            "Moved by whole hours that would be {right}.", **values,
-        )  # fmt: skip
     if fault is ClockFault.ZONE:
-        return Sentence(
-            "{photos}: taken after coming in, says the camera; its clock is ahead by {hours:.0f} h or "
-            "more. The first one says {wrong}, that would be {right}.",
-            hours=-shift / HOUR, **values,
-        )  # fmt: skip
+        return _zone_words(shift, values, ahead=ahead, exact=exact)
     if fault is ClockFault.YEAR:
         return Sentence(
             "{photos}: the camera says another year. The first one says {wrong}, that would be {right}.",
@@ -83,7 +68,7 @@ def in_words(
         return Sentence(
             "{photos}: the camera's clock is wrong. The first one says {wrong}, its file {right}.", **values
         )
-    if first > came_in:
+    if ahead:
         return Sentence(
             "{photos}: from days to come, says the camera; its clock is wrong. The first one says {wrong}; "
             "by the time of coming in it is about {right}.", **values,
@@ -91,6 +76,26 @@ def in_words(
     return Sentence(
         "{photos}: from before the first sowing, says the camera; its clock was probably reset. The "
         "first one says {wrong}; by the time of coming in it is about {right}.", **values,
+    )  # fmt: skip
+
+
+def _zone_words(shift: timedelta, values: dict[str, Sentence], *, ahead: bool, exact: bool) -> Sentence:
+    """Of another time zone, or summer time."""
+    if exact:
+        return Sentence(
+            "{photos}: the camera's clock must go {hours:+g} h to agree with the files: it has another "
+            "time zone, or missed the change to summer time. The first one says {wrong}, its file {right}.",
+            hours=shift / HOUR, **values,
+        )  # fmt: skip
+    if not ahead:
+        return Sentence(
+            "{photos}: taken in the night, says the camera, at {wrong}; the walks of other days were by day. "
+            "Moved by whole hours that would be {right}.", **values,
+        )  # fmt: skip
+    return Sentence(
+        "{photos}: taken after coming in, says the camera; its clock is ahead by {hours:.0f} h or "
+        "more. The first one says {wrong}, that would be {right}.",
+        hours=-shift / HOUR, **values,
     )  # fmt: skip
 
 

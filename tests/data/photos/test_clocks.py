@@ -144,6 +144,13 @@ def test_photos_from_days_to_come_are_brought_back_by_whole_hours() -> None:
     assert all(p.taken_at + doubt.shift <= p.added_at for p in a_batch(shift=9 * HOUR, copied=True))
 
 
+def test_a_clock_that_is_ahead_into_the_night_is_not_told_by_walks_that_nobody_knows() -> None:
+    doubt = only(clock_doubts(a_batch(copied=True, shift=14 * HOUR), SOWN))
+
+    assert "taken after coming in" in doubt.sentence
+    assert "other days" not in doubt.sentence
+
+
 def test_a_walk_in_the_night_is_moved_by_whole_hours_to_where_the_others_were() -> None:
     doubt = only(clock_doubts(a_batch(shift=-6 * HOUR, copied=True), SOWN, time(8, 10)))
 
