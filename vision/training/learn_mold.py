@@ -2,7 +2,7 @@
 # requires-python = ">=3.11"
 # dependencies = ["numpy", "opencv-python-headless", "pi-heif", "pillow"]
 # ///
-"""Learn which cells of 2 mm show mold, from labelled trays; no GPU, some five minutes on one core.
+"""Learn which cells of 2 mm show mold, from labelled trays; no GPU, a minute or two of one core.
 
 In    a folder with `photos/` and `topviews/` as `prepare_tissue.py` reads them; the tissue network, or three,
       each learned without a third of the trays
