@@ -53,6 +53,7 @@ class Morning:
     today: date
     trays: Sequence[Tray]  # growing ones, in rack order
     numbers: Iterable[DayNumbers] = ()  # by tray and time
+    method: str | None = None  # the version that the numbers are asked of
     suspects: Iterable[SeenSuspect] = ()  # by tray and time
     proposed: Collection[TrayId] = ()  # trays whose photo of today waits to be confirmed
     earlier: Sequence[EarlierDay] = ()

@@ -25,8 +25,8 @@ class BenchBook(LookBook):
     def tiles(self, morning: Morning | None = None) -> tuple[Tile, ...]:
         """All growing trays in rack order, each as the Bench shows it."""
         known = morning or self.morning()
-        method = self.comparable().method
-        newest = {row["tray"]: row for row in self._rows(queries.NEWEST_PHOTOS, method=method)}
+        rows = self._rows(queries.NEWEST_PHOTOS, method=known.method)
+        newest = {row["tray"]: row for row in rows}
         history: dict[TrayId, list[DayNumbers]] = defaultdict(list)
         for one in known.numbers:
             history[one.tray_id].append(one)

@@ -44,12 +44,9 @@ class LookBook(Changes):
         """All that the look list of a day rests on; by default of today."""
         now = self.now() if today is None else datetime.combine(today, EVENING)
         day = now.date()
-        trays = self.trays()
+        trays, method = self.trays(), self.comparable().method
         since = (day - timedelta(days=GROWTH_DAYS)).isoformat()
-        numbers = tuple(
-            numbers_of(row)
-            for row in self._rows(lookrows.NUMBERS, since=since, method=self.comparable().method)
-        )
+        numbers = tuple(numbers_of(row) for row in self._rows(lookrows.NUMBERS, since=since, method=method))
         crops = {
             row["name"]: crop_of(row)
             for name in {tray.crop for tray in trays}
@@ -59,6 +56,7 @@ class LookBook(Changes):
             today=day,
             trays=trays,
             numbers=numbers,
+            method=method,
             suspects=self.seen_suspects(),
             proposed=self.proposed(day),
             earlier=self._earlier(trays, numbers, day),
