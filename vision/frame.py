@@ -20,7 +20,18 @@ from numpy.typing import NDArray
 
 from vision.corners import Corners, CornersFrom, order_by_upright
 from vision.framedoubt import Closer, Finding, confidence, guessed_mm
-from vision.framefit import CORNERS_MM, HALF_MM, Array, Points, Pose, first_pose, fitted, inverse, through
+from vision.framefit import (
+    CORNERS_MM,
+    HALF_MM,
+    Array,
+    Points,
+    Pose,
+    distances,
+    first_pose,
+    fitted,
+    inverse,
+    through,
+)  # fmt: skip
 from vision.framenet import COARSE, FINE, place_map
 from vision.framesides import ALIKE, Way, best_weight, look_at, points_of
 from vision.photo import Photo, Pixels, in_srgb
@@ -181,9 +192,7 @@ def _toned(small: Pixels) -> tuple[Pixels, Pixels, Pixels]:
 
 def _misfit(pose: Pose, points: Points) -> float:
     """Root of the weighted mean square distance of the points from the fitted sides, in their own errors."""
-    places = through(inverse(pose.matrix), points.places)
-    off = np.where(points.sides < 2, places[:, 1], places[:, 0])
-    off = off - np.array([-HALF_MM[1], HALF_MM[1], -HALF_MM[0], HALF_MM[0]])[points.sides]
+    off = distances(pose, points)
     return float(np.sqrt((points.weights * off**2).sum() / points.weights.sum()))
 
 

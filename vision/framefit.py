@@ -19,7 +19,7 @@ from numpy.typing import NDArray
 
 from vision.camera import FILM_DIAGONAL_MM, USUAL_FOCAL_35MM
 
-__all__ = ["Array", "Points", "Pose", "first_pose", "fitted", "inverse", "through"]
+__all__ = ["Array", "Points", "Pose", "distances", "first_pose", "fitted", "inverse", "through"]
 
 Array = NDArray[np.float64]
 
@@ -132,6 +132,11 @@ def fitted(pose: Pose, points: Points, rounds: int = 6) -> Pose:
     return Pose(values=values, size=pose.size, expected=pose.expected, covariance=inverse(left))
 
 
+def distances(pose: Pose, points: Points) -> Array:
+    """How far, mm on the tray, each point lies beyond its side (to the right or below)."""
+    return _distances(pose.values, pose.size, points)
+
+
 def through(matrix: Array, points: Array) -> Array:
     """Points (n, 2) through a homography."""
     seen = points @ matrix[:, :2].T + matrix[:, 2]
@@ -144,7 +149,6 @@ def inverse(matrix: Array) -> Array:
 
 
 def _distances(values: Array, size: tuple[int, int], points: Points) -> Array:
-    """How far, mm on the tray, each point lies beyond its side (to the right or below)."""
     places = through(inverse(_matrix(values, size)), points.places)
     off = np.where(points.sides < 2, places[:, 1], places[:, 0])
     return np.asarray(off - np.array([-HALF_MM[1], HALF_MM[1], -HALF_MM[0], HALF_MM[0]])[points.sides])
