@@ -76,7 +76,7 @@ class PlanBook(PlanReader):
     def keep_score_rule(self, trial: str, score: Mapping[str, Any], why: str) -> PlanId:
         """Keep other limits and weights of the canopy score: a new version of the plan, one step of undo.
 
-        The drawing goes along, since where trays stand does not change by it.
+        The drawing goes along with its own day and reason, since where trays stand does not change by it.
 
         Raises
         ------
@@ -102,9 +102,9 @@ class PlanBook(PlanReader):
             values = {"trial": row, "body": plan_text(plan), "kept_at": at, "why": why.strip()}
             ids.append(recorder.insert("plan", values))
             for kept in drawn[-1:]:
-                body = draw_text(kept.draw)
-                draw = {"seed": kept.draw.seed, "body": body, "drawn_at": at, "why": why.strip()}
-                recorder.insert("draw", {"plan": ids[0]} | draw)
+                draw = {"seed": kept.draw.seed, "body": draw_text(kept.draw)}
+                drawn_at = time_text(kept.drawn_at)
+                recorder.insert("draw", {"plan": ids[0], **draw, "drawn_at": drawn_at, "why": kept.why})
 
         self._change(f"limits and weights of {trial}", change)
         return PlanId(ids[0])

@@ -4,8 +4,9 @@ In    all drawings of a trial, oldest first
 Out   the blocks of the newest one that were entered by hand, each with the grower's words
 Not   drawing (`drawing.py`), reading what was entered (`handplaces.py`)
 
-A later drawing leaves blocks that stand as they were, and other limits of the canopy score copy the whole
-drawing with a reason of their own: so each block is told by the first of those drawings that have it alike.
+A later drawing leaves blocks that stand as they were, and other limits of the canopy score copied the whole
+drawing with a reason of their own in older books: so each block is told by the first of those drawings that
+have it alike.
 Where lots gave a block that waits the very order that was entered before, it is called entered, too.
 """
 

@@ -11,8 +11,9 @@ Not   what pictures are made of (`tissue_pictures.py`), how the product runs it 
     learn_tissue.py PACK OUT --seconds 1410 --seed 1 --compile
     learn_tissue.py PACK OUT --seconds 1410 --seed 10 --compile --held 0
 
-The network in use was made by the first line (33,002 steps on a GPU of its own); the second keeps a third of
-all trays apart. A run is repeatable in kind, not to the bit: time ends it, and GPUs add in any order.
+The network in use was made by the first line (33,002 steps on a GPU of its own), when decoys of mold still
+had any hue and some lay on mold itself; the second keeps a third of all trays apart. A run is repeatable in
+kind, not to the bit: time ends it, and GPUs add in any order.
 """
 
 import argparse

@@ -31,7 +31,7 @@ def with_made_mold(x: Tensor, y: Tensor, felt: slice, decoys: slice) -> tuple[Te
     """Felt on the bare ground of some pictures, look-alikes on that of others."""
     x[felt], laid = overgrown(x[felt], bare(y[felt]), is_felt=True)
     y[felt] = torch.where(laid, torch.full_like(y[felt], FUZZ), y[felt])
-    x[decoys], _ = overgrown(x[decoys], bare(y[decoys]), is_felt=False)
+    x[decoys], _ = overgrown(x[decoys], bare(y[decoys]) & (y[decoys] != FUZZ), is_felt=False)
     return x, y
 
 
@@ -106,7 +106,8 @@ def patch(ground: Tensor, size: int) -> Tensor:
 def brown(count: int) -> Tensor:
     """The colour of wet ground or of a stain, never that of a plant.
 
-    Decoys of any hue, yellow and green among them, taught a network to take dense young leaves for ground.
+    Decoys of any hue, yellow and green among them, seem to have taught the network in use to take a dense
+    patch of young leaves for ground (`NOTES.md`, version 4).
     """
     channels = torch.tensor([1.0, -0.1, -1.0], device=DEVICE)[None, :, None, None]
     return torch.exp((0.2 + 0.3 * even(count, 1, 1, 1)) * channels)

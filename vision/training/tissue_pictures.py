@@ -120,9 +120,9 @@ def batch(pack: Pack, count: int, size: int) -> tuple[Tensor, Tensor]:
     x, y = crops(pack.pictures, pack.labels, pack.learned[torch.cat([of_open, of_any])], size)
     x[-real:], y[-real:] = crops(pack.real, pack.real_labels, any_real(pack, real), size, (0.38, 1.6))
     x, y = with_leaves_of_others(x, y)
-    x, y = with_mold_of_others(pack, x, y, slice(sixth, sixth + laid))
+    x, y = with_mold_of_others(pack, x, y, slice(laid, 2 * laid))
     x = on_other_ground(pack, x, y, slice(count - real - sixth, count - real))
-    return with_made_mold(x, y, slice(0, laid), slice(laid, sixth + laid // 2))
+    return with_made_mold(x, y, slice(0, laid), slice(2 * laid, 3 * laid))
 
 
 def any_real(pack: Pack, count: int) -> Tensor:

@@ -288,7 +288,8 @@ def test_other_limits_of_the_score_leave_a_growers_words_on_the_places_alone(boo
 
     book.keep_score_rule("Mat against peat", {"mold": "apart"}, "mold is rare here")
 
-    assert book.draws("Mat against peat")[-1].why == "mold is rare here"
+    first, copied = book.draws("Mat against peat")
+    assert (copied.why, copied.drawn_at) == ("cards from a hat", first.drawn_at)
     assert "placed by hand (cards from a hat) within each" in told(book, DESIGN)
 
 
