@@ -55,6 +55,8 @@ def looks_at_mold(tray: Tray, seen: Sequence[SeenSuspect], photos: Sequence[DayN
         return
     newest = usable[-1].photo_id
     now = [s for s in seen if s.photo_id == newest and s.said is None]
+    if not now:
+        return
     earlier = [s for s in seen if s.photo_id != newest]
     patches, days = Patches(seen), _days_before(usable, seen)
     wanted = [s for s in _worth_a_look(now, days, patches) if not _settled(s, earlier, patches)]
