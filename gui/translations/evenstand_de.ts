@@ -7594,18 +7594,6 @@ trusted</source>
             <translation>{n} Fotos der Kamera {camera}</translation>
         </message>
         <message>
-            <source>{photos}: the camera's clock must go {hours:+g} h to agree with the files: it has another time zone, or missed the change to summer time. The first one says {wrong}, its file {right}.</source>
-            <translation>{photos}: Die Uhr der Kamera muss um {hours:+g} h verstellt werden, um zu den Dateien zu passen: Sie steht in einer anderen Zeitzone oder hat die Umstellung auf Sommerzeit versäumt. Das erste sagt {wrong}, seine Datei {right}.</translation>
-        </message>
-        <message>
-            <source>{photos}: taken in the night, says the camera, at {wrong}; the walks of other days were by day. Moved by whole hours that would be {right}.</source>
-            <translation>{photos}: in der Nacht aufgenommen, sagt die Kamera, am {wrong}; die Rundgänge anderer Tage waren am Tag. Um ganze Stunden verschoben wäre das der {right}.</translation>
-        </message>
-        <message>
-            <source>{photos}: taken after coming in, says the camera; its clock is ahead by {hours:.0f} h or more. The first one says {wrong}, that would be {right}.</source>
-            <translation>{photos}: nach dem Einlesen aufgenommen, sagt die Kamera; ihre Uhr geht um {hours:.0f} h oder mehr vor. Das erste sagt {wrong}, das wäre der {right}.</translation>
-        </message>
-        <message>
             <source>{photos}: the camera says another year. The first one says {wrong}, that would be {right}.</source>
             <translation>{photos}: Die Kamera sagt ein anderes Jahr. Das erste sagt {wrong}, das wäre der {right}.</translation>
         </message>
@@ -7620,6 +7608,18 @@ trusted</source>
         <message>
             <source>{photos}: from before the first sowing, says the camera; its clock was probably reset. The first one says {wrong}; by the time of coming in it is about {right}.</source>
             <translation>{photos}: aus der Zeit vor der ersten Aussaat, sagt die Kamera; ihre Uhr wurde wohl zurückgesetzt. Das erste sagt {wrong}; nach der Zeit des Einlesens ist es etwa der {right}.</translation>
+        </message>
+        <message>
+            <source>{photos}: the camera's clock must go {hours:+g} h to agree with the files: it has another time zone, or missed the change to summer time. The first one says {wrong}, its file {right}.</source>
+            <translation>{photos}: Die Uhr der Kamera muss um {hours:+g} h verstellt werden, um zu den Dateien zu passen: Sie steht in einer anderen Zeitzone oder hat die Umstellung auf Sommerzeit versäumt. Das erste sagt {wrong}, seine Datei {right}.</translation>
+        </message>
+        <message>
+            <source>{photos}: taken in the night, says the camera, at {wrong}; the walks of other days were by day. Moved by whole hours that would be {right}.</source>
+            <translation>{photos}: in der Nacht aufgenommen, sagt die Kamera, am {wrong}; die Rundgänge anderer Tage waren am Tag. Um ganze Stunden verschoben wäre das der {right}.</translation>
+        </message>
+        <message>
+            <source>{photos}: taken after coming in, says the camera; its clock is ahead by {hours:.0f} h or more. The first one says {wrong}, that would be {right}.</source>
+            <translation>{photos}: nach dem Einlesen aufgenommen, sagt die Kamera; ihre Uhr geht um {hours:.0f} h oder mehr vor. Das erste sagt {wrong}, das wäre der {right}.</translation>
         </message>
         <message>
             <source>{day} {year}, {time}</source>
