@@ -88,7 +88,9 @@ def test_a_camera_of_another_time_zone_is_noticed_by_its_files(
     assert main(["intake", str(walk), "--book", str(folder)]) == 0
 
     told = capsys.readouterr().out.splitlines()[-1]
-    assert told.startswith("Look at the clock: 3 photos by rendered: the camera's clock must go +3 h to agree with the files")
+    assert told.startswith(
+        "Look at the clock: 3 photos by rendered: the camera's clock must go +3 h to agree with the files"
+    )
 
 
 def test_a_folder_that_is_no_book_is_said_and_left_alone(
