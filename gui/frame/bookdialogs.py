@@ -84,9 +84,9 @@ class BookDialogs(QObject):
     @Slot()
     def check_station(self) -> None:
         """Show where the cards of the station go, and check them in a photo."""
-        from gui.trays.stationhelper import StationHelper
+        from gui.trays.stationsetup import StationSetup
 
-        dialog = self.about_book(lambda book: StationHelper(book, self._work, self._over))
+        dialog = self.about_book(lambda book: StationSetup(book, self._work, self._over))
         if dialog is not None:
             dialog.exec()
 

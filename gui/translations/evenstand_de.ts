@@ -9022,7 +9022,7 @@ trusted</source>
         </message>
     </context>
     <context>
-        <name>StationHelper</name>
+        <name>StationSetup</name>
         <message>
             <source>Check the station</source>
             <translation>Station prüfen</translation>

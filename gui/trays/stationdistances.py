@@ -2,7 +2,7 @@
 
 In    a tray type
 Out   `kept` with how far each card lies from its drawn place
-Not   places from distances (`vision/cardplaces.py`), keeping them (`stationhelper.py`)
+Not   places from distances (`vision/cardplaces.py`), keeping them (`stationsetup.py`)
 """
 
 from PySide6.QtCore import Signal, Slot

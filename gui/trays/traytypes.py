@@ -2,7 +2,7 @@
 
 In    a book
 Out   kinds kept in it; `changed` after each
-Not   which tray is of which kind (its conditions), the station for a kind (`stationhelper.py`)
+Not   which tray is of which kind (its conditions), the station for a kind (`stationsetup.py`)
 """
 
 from dataclasses import replace

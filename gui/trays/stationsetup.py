@@ -1,4 +1,4 @@
-"""Station helper: where the cards of the station go, and whether they lie there, from a photo.
+"""Station setup: where the cards of the station go, and whether they lie there, from a photo.
 
 In    a book, `Work`
 Out   a dialog: the drawing for a tray type, the check of a photo in words; places of the cards kept
@@ -35,10 +35,10 @@ from vision.photo import PhotoRefused
 from vision.stationcheck import CardPlace, Found
 from vision.traytype import TrayType
 
-__all__ = ["StationHelper"]
+__all__ = ["StationSetup"]
 
 
-class StationHelper(QDialog):
+class StationSetup(QDialog):
     """The drawing on the left; what to do and what was found on the right."""
 
     def __init__(self, book: Book, work: Work, parent: QWidget | None = None) -> None:
