@@ -14,9 +14,10 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
+from vision.cielab import linear
 from vision.corners import Corners, CornersFrom
 from vision.markers import Marks, as_quad
-from vision.photo import Photo
+from vision.photo import Photo, in_srgb
 from vision.pose import Seen
 from vision.posefit import Fit, best_fit
 from vision.traytype import GREY_MM, PATCH_MM, TAG_MARK_MM, WHITE_MM, TrayType, square
@@ -35,7 +36,8 @@ PATCH_SHARE = 0.6  # of the patch's side: its edges are blurred
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Patches:
-    """Mean linear light (0-1) of red, green, blue on the tag's patches; None where clipped or too small."""
+    """Mean linear light (0-1) of sRGB's red, green, blue on the tag's patches; None where clipped or too
+    small."""
 
     white: Linear | None
     grey: Linear | None
@@ -107,10 +109,6 @@ def _patch(photo: Photo, own: NDArray[np.float64], middle_mm: tuple[float, float
     codes = photo.pixels[top:bottom, left:right][inside > 0]
     if len(codes) < LEAST_PATCH_PX or (codes >= CLIPPED).any(axis=1).mean() > 0.01:
         return None
-    return tuple(_linear()[codes].mean(axis=0).tolist())
-
-
-def _linear() -> NDArray[np.float64]:
-    """Linear light of each code (IEC 61966-2-1)."""
-    v = np.arange(256) / 255
-    return np.where(v <= 0.04045, v / 12.92, ((v + 0.055) / 1.055) ** 2.4)
+    light = linear(in_srgb(codes[None], photo.profile))  # as the top view that it sets right
+    red, green, blue = light.mean(axis=(0, 1), dtype=np.float64).tolist()
+    return red, green, blue

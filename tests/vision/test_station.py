@@ -8,10 +8,13 @@ import cv2
 import numpy as np
 import pytest
 
+from tests.vision.profiles import wide_gamut_profile
 from vision.corners import CornersFrom
+from vision.light import white_balance
 from vision.markers import Marks, Tag, find_marks
-from vision.photo import grey, read_photo
-from vision.station import confidence, patches, station_corners
+from vision.photo import grey, in_srgb, read_photo
+from vision.station import Patches, confidence, patches, station_corners
+from vision.topview import make_top_view
 
 PHOTOS = Path(__file__).parent.parent / "photos"
 SURE = 0.5
@@ -146,6 +149,25 @@ def test_patches_are_mean_linear_light(draw_station):
 
     assert found.white == pytest.approx([0.806952] * 3, abs=0.005)
     assert found.grey == pytest.approx([0.201556] * 3, abs=0.003)
+
+
+def test_patches_of_a_phone_with_wide_colours_are_told_in_the_colours_of_the_top_view(draw_station):
+    """Phones write Display P3: read as sRGB, a patch in warm light would be set 5 % off grey."""
+    station = draw_station()
+    warm = white_balance(
+        station.pixels, Patches(white=None, grey=(0.5, 0.6, 1.0))
+    )  # 1.2, 1, 0.6 of the light
+    photo = replace(station.photo(), pixels=warm, profile=wide_gamut_profile())
+    same = replace(photo, pixels=in_srgb(warm, photo.profile), profile=None)
+    marks = find_marks(station.grey)
+
+    found, wanted = patches(marks, photo), patches(marks, same)
+
+    assert found.white == pytest.approx(wanted.white, abs=1e-6)
+    assert found.grey == pytest.approx(wanted.grey, abs=1e-6)
+    top = make_top_view(photo, station_corners(marks, photo))
+    inside = white_balance(top.pixels, found)[200:300, 400:600]  # the drawn ground is grey
+    assert np.ptp(inside.mean(axis=(0, 1))) < 1.5
 
 
 def test_a_burnt_white_patch_is_refused_and_the_grey_one_kept(draw_station):
