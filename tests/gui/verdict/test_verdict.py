@@ -16,9 +16,12 @@ from data.readings import NewReading, ReadingKind
 from data.trial import MeasureKind
 from data.verdict.verdicts import CropVerdict, verdicts
 from gui.answer.view import answers_of, head_words, table_rows
+from gui.home import Memory
+from gui.language.language import speak
 from gui.plan.screen import Plan
 from gui.style.palette import dress
 from gui.style.tokens import Scheme
+from gui.verdict.page import VerdictPage
 from gui.verdict.screen import Verdict
 from gui.work import Work
 from tests.data.trialrack import EVEN, NOISE, TRIAL, WORSE, Rack
@@ -154,6 +157,35 @@ def test_nothing_is_wider_than_the_smallest_window(
         assert wide <= table.viewport().width()
         for column in range(1, table.columnCount()):
             assert table.sizeHintForColumn(column) <= table.columnWidth(column) + 1
+
+
+def test_german_words_of_an_answer_break_in_the_smallest_window(
+    dressed: QApplication, memory: Memory, qtbot: QtBot
+) -> None:
+    memory.language = "de"
+    speak(dressed, memory)
+    page = VerdictPage()
+    memory.language = "en"
+    speak(dressed, memory)
+    dress(dressed, Scheme.LIGHT, 150)
+    table = page.table
+    qtbot.addWidget(page)
+    page.resize(992, 560)
+    page.show()
+    long = "nicht gezeigt, 12 weitere Schalen"
+    rows = [("plant-fibre mat", "3", "86,4", "-7,3", "-21,4 bis +16,8", long, "1-3 von 3")]
+    table.show_rows([*rows, ("coir", "3", "97,6", "+3,9", "-1,0 bis +8,8", "bewährt", "1-3 von 3")])
+    qtbot.wait(50)
+
+    assert page.body.width() <= page.viewport().width()
+    wide = sum(table.columnWidth(column) for column in range(table.columnCount()))
+    assert wide <= table.viewport().width()
+    letters = table.fontMetrics()
+    assert table.columnWidth(5) < letters.horizontalAdvance(long)
+    assert table.rowHeight(0) >= 2 * letters.height()  # in two lines, not cut
+    assert table.rowHeight(1) < 2 * letters.height()
+    assert table.height() >= table.rowHeight(0) + table.rowHeight(1)
+    dress(dressed, Scheme.LIGHT)
 
 
 # --- what is taught
