@@ -153,7 +153,11 @@ QComboBox::drop-down, QDateTimeEdit::drop-down { border: none; width: 28px; }
 QComboBox::down-arrow, QDateTimeEdit::down-arrow {
   image: url("@icons@/chevron-@scheme@.svg"); width: 14px; height: 14px;
 }
-QComboBox QAbstractItemView { background: @raised@; border: 1px solid @edge@; padding: 4px; }
+QComboBox { combobox-popup: 0; }
+QComboBox QAbstractItemView {
+  background: @raised@; border: 1px solid @edge@; border-radius: 0; padding: 4px;
+}
+QComboBox QAbstractItemView::item { min-height: 32px; padding: 0 5px; }
 
 QCheckBox, QRadioButton { spacing: 8px; min-height: 24px; }
 QCheckBox::indicator, QRadioButton::indicator { width: 16px; height: 16px; border: 1px solid @soft_ink@; }
