@@ -124,6 +124,11 @@ class QuickLine(QWidget):
         else:
             words = self.tr("for the {count} chosen trays, where no tray is typed").format(count=len(chosen))
         self.target.setText(words)
+        self._show_target()
+
+    def _show_target(self) -> None:
+        """Without words it is gone: an empty label would begin a row of its own."""
+        self.target.setVisible(bool(self.target.text()) and not self.keep.isHidden())
 
     @property
     def what(self) -> Kind:
@@ -266,7 +271,7 @@ class QuickLine(QWidget):
         self.as_typed.hide()
         self.instead.hide()
         self.keep.show()
-        self.target.show()
+        self._show_target()
 
     # --- keys
 
@@ -277,10 +282,15 @@ class QuickLine(QWidget):
                 self.note_it()
                 return True
             step = {Qt.Key.Key_Asterisk: 1, Qt.Key.Key_Slash: -1}.get(Qt.Key(event.key()))
-            if step is not None:
+            if step is not None and not self._belongs_to_note(event):
                 self.kind.setCurrentIndex((self.kind.currentIndex() + step) % len(KINDS))
                 return True
         return super().eventFilter(watched, event)
+
+    def _belongs_to_note(self, event: QKeyEvent) -> bool:
+        """Whether a / or * is typed within the words of an event: "A1 1/2 litre"."""
+        from_pad = bool(event.modifiers() & Qt.KeyboardModifier.KeypadModifier)
+        return isinstance(self.what, EventKind) and bool(self.line.text()) and not from_pad
 
     def redress(self) -> None:
         """Words in the language and letters of now."""

@@ -4,6 +4,7 @@ from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
@@ -14,6 +15,7 @@ from data.readings import ReadingKind
 from data.records import Tile
 from gui.bench.quickline import KINDS, quick_entry
 from gui.bench.screen import Bench
+from gui.controls.flow import Flow
 from gui.work import Work
 
 WEIGHT = ReadingKind.WEIGHT
@@ -200,3 +202,33 @@ def test_the_line_says_whom_it_is_for(bench: Bench) -> None:
     assert "A2" in bench.quick.target.text()
     bench.rack.selectAll()
     assert "3" in bench.quick.target.text()
+
+
+def test_a_slash_within_a_note_is_typed_and_changes_no_kind(
+    qtbot: QtBot, bench: Bench, rack_book: Book
+) -> None:
+    bench.quick.kind.setCurrentIndex(bench.quick.kind.findData(EventKind.WATERED))
+    type_line(qtbot, bench, "A1 1/2 litre")
+
+    (kept,) = rack_book.events(rack_book.trays()[0].id)
+    assert (kept.kind, kept.note) == (EventKind.WATERED, "1/2 litre")
+    qtbot.keyClicks(bench.quick.line, "A1 by hand")
+    qtbot.keyClick(bench.quick.line, Qt.Key.Key_Asterisk, Qt.KeyboardModifier.KeypadModifier)
+    assert bench.quick.what is not EventKind.WATERED
+
+
+def test_without_chosen_trays_the_line_begins_no_empty_row(
+    qtbot: QtBot, bench: Bench, dressed: QApplication
+) -> None:
+    quick = bench.quick
+    row = quick.layout().itemAt(1).layout()
+    assert isinstance(row, Flow)
+    before = [row.itemAt(number) for number in range(3)]
+    assert [item.widget() for item in before] == [quick.kind, quick.line, quick.keep]
+    across = sum(item.sizeHint().width() for item in before) + 2 * row.spacing()
+
+    assert row.heightForWidth(across) == quick.keep.sizeHint().height()
+    bench.rack.selectAll()
+    assert not quick.target.isHidden()
+    bench.rack.clearSelection()
+    assert row.heightForWidth(across) == quick.keep.sizeHint().height()
