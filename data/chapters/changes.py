@@ -13,11 +13,12 @@ from data import queries
 from data.chapters.reader import Reader
 from data.errors import CannotUndo
 from data.records import Change
-from data.tables import correctionrows
+from data.tables import correctionrows, lookrows
 from data.tables.journal import (
     Recorder,
     Step,
     apply_images,
+    brought_rows,
     can_be_redone,
     from_text,
     names_tables_of,
@@ -72,6 +73,8 @@ class Changes(Reader):
         return self._turn(queries.CHANGE_TO_REDO, forward=True)
 
     def _turn(self, query: str, *, forward: bool, step: Step | None = None) -> str | None:
+        from sqlite_utils.db import NotFoundError
+
         text: str | None = None
         try:
             with self.writing() as db:
@@ -82,13 +85,15 @@ class Changes(Reader):
                 if self._is_outdated(row["images"]) or not names_tables_of(db, row["images"]):
                     raise CannotUndo(self.folder, change=text)
                 db.execute(queries.LATE_FOREIGN_KEYS)
+                for first, last in () if forward else brought_rows(row["images"], "tray"):
+                    db.execute(lookrows.FORGET_ENTRIES, {"first": first, "last": last})
                 apply_images(db, row["images"], forward=forward, step=step)
                 if can_be_redone(row["images"]):
                     db.table("change").update(row["id"], {"undone": 0 if forward else 1})
                 else:
                     db.table("change").delete(row["id"])
                     db.execute(queries.FORGET_CARRIED)  # an id of a photo may be given again
-        except sqlite3.IntegrityError as error:
+        except (sqlite3.IntegrityError, NotFoundError) as error:  # scored again, a row may have gone
             raise CannotUndo(self.folder, change=text) from error
         return text
 

@@ -25,6 +25,7 @@ __all__ = [
     "Step",
     "apply_images",
     "as_text",
+    "brought_rows",
     "can_be_redone",
     "from_text",
     "names_tables_of",
@@ -156,6 +157,17 @@ class _Blocks:
 def names_tables_of(db: "Database", images: str) -> bool:
     """Whether the images speak of the book's own tables alone: a packed book may come from anywhere."""
     return {image["table"] for image in from_text(images)} <= set(db.table_names())
+
+
+def brought_rows(images: str, table: str) -> list[tuple[int, int]]:
+    """First and last ids of the rows of a table that the images brought, and that taking back removes."""
+    found = []
+    for image in from_text(images):
+        if image["table"] == table and "added" in image:
+            found.append((image["added"][0], image["added"][1]))
+        elif image["table"] == table and "id" in image and image["before"] is None:
+            found.append((image["id"], image["id"]))
+    return found
 
 
 def can_be_redone(images: str) -> bool:

@@ -21,8 +21,8 @@ from data.records import DayNumbers, EarlierDay
 from data.tables.rows import reason_of
 
 __all__ = [
-    "ANSWERS", "ANSWERS_OF_TRAY", "EARLIER", "NOTED", "NUMBERS", "OPEN_ENTRIES", "PAST", "SAME_ENTRY",
-    "PastLook", "answer_of", "earlier_day_of", "numbers_of", "past_look_of",
+    "ANSWERS", "ANSWERS_OF_TRAY", "EARLIER", "FORGET_ENTRIES", "NOTED", "NUMBERS", "OPEN_ENTRIES", "PAST",
+    "SAME_ENTRY", "PastLook", "answer_of", "earlier_day_of", "numbers_of", "past_look_of",
 ]  # fmt: skip
 
 Row = sqlite3.Row
@@ -74,6 +74,8 @@ ENTRY = """
 """
 OPEN_ENTRIES = ENTRY + " WHERE e.gone_on IS NULL"
 SAME_ENTRY = "SELECT id FROM look_entry WHERE tray = :tray AND what = :what AND since = :since"
+# what the list itself has noted of trays that a person takes back
+FORGET_ENTRIES = "DELETE FROM look_entry WHERE tray BETWEEN :first AND :last"
 PAST = (
     ENTRY
     + """

@@ -13,6 +13,7 @@ from data.events import EventKind
 from data.growing.conditions import TrayType
 from data.readings import NewReading, ReadingKind
 from data.records import PhotoId, PhotoState, Said
+from data.watch import read_looks
 from tests.data.builders import a_note, a_tray, bring, score_note
 from tests.data.contents import contents
 
@@ -219,3 +220,36 @@ def test_taking_everything_back_is_as_if_nothing_had_been_done(
         while book.redo():
             pass
         assert contents(book) == after
+
+
+def test_what_the_look_list_noted_of_a_tray_does_not_keep_it_from_being_taken_back(
+    book: Book, phone: Path
+) -> None:
+    for tag in (10, 11, 12):
+        bring(book, a_note(phone, f"{tag}.jpg", tag=tag))
+    bring(book, a_note(phone, "old.jpg", tag=12, taken_at="2026-03-05T12:00:00"))
+    book.add_tray(a_tray("Z9"))
+    assert [look.code for look in read_looks(book)] == ["Z9"]
+    assert [past.code for past in book.look_history()] == ["Z9"]
+
+    assert book.undo() == "tray Z9 added"
+
+    assert [tray.code for tray in book.trays()] == ["A1", "A2", "A3"]
+    assert book.look_history() == ()
+
+
+def test_a_word_on_a_patch_that_scoring_again_has_replaced_stays_and_is_no_accident(
+    book: Book, phone: Path
+) -> None:
+    note = a_note(phone, tag=11, suspects=[{}])
+    photo = bring(book, note).photo_id
+    book.say(book.score(photo).suspects[0].id, "mold")
+    bring(book, a_note(phone, "other.jpg", tag=12, suspects=[{}]))
+    judged = score_note(note)
+    judged.score.inner_mm = (400.0, 200.0)  # the tray was measured meanwhile
+    assert book.keep_again(photo, judged)
+
+    with pytest.raises(CannotUndo, match="mold on A2"):
+        book.undo()
+
+    assert book.score(photo).suspects[0].said is Said.MOLD

@@ -17,6 +17,7 @@ from data.records import Fate, PhotoId, SuspectId, TrayId
 from data.travel.followed import translated
 from data.travel.merging import Merged, merge
 from data.travel.samenames import Answer, SameName, same_names
+from data.watch import read_looks
 from tests.data.builders import a_note, a_tray, bring
 from tests.data.contents import contents
 
@@ -351,6 +352,20 @@ def test_what_was_noted_before_a_merge_is_taken_back_in_the_background_is_not_lo
     assert book.undo(lambda _done, _total: None) is None
 
     assert contents(book) == after
+
+
+def test_a_merge_is_taken_back_though_the_look_list_has_noted_its_trays_meanwhile(
+    book: Book, other: Book, phone: Path
+) -> None:
+    bring(other, a_note(phone, "theirs.jpg", tag=90, suspects=[PATCH]))
+    before = contents(book)
+    merged(book, other)
+    assert [look.code for look in read_looks(book)] == ["K7"]
+    assert [past.code for past in book.look_history()] == ["K7"]
+
+    book.undo()
+
+    assert contents(book) == before
 
 
 def test_a_merge_on_which_photos_rest_is_not_taken_back(book: Book, other: Book, phone: Path) -> None:
