@@ -13,8 +13,9 @@ from vision.corners import CornersFrom
 from vision.light import white_balance
 from vision.markers import Marks, Tag, find_marks
 from vision.photo import grey, in_srgb, read_photo
-from vision.station import Patches, confidence, patches, station_corners
+from vision.station import PATCH_SHARE, Patches, confidence, patches, station_corners
 from vision.topview import make_top_view
+from vision.traytype import PATCH_MM, TAG_MARK_MM, WHITE_MM, square
 
 PHOTOS = Path(__file__).parent.parent / "photos"
 SURE = 0.5
@@ -178,6 +179,43 @@ def test_a_burnt_white_patch_is_refused_and_the_grey_one_kept(draw_station):
 
     assert found.white is None
     assert found.grey is not None
+
+
+@pytest.mark.parametrize("share", [0.1, 0.3, 0.6, 1.0])
+def test_a_patch_under_a_leaf_is_not_believed_and_the_other_one_is(draw_station, share):
+    """Leaves hang over the rim where the tag lies; their green would turn the whole picture purple."""
+    station = draw_station()
+    marks = find_marks(station.grey)
+    leafy = under_a_leaf(station.pixels, marks.tag, WHITE_MM, share)
+
+    found = patches(marks, replace(station.photo(), pixels=leafy))
+
+    assert found.white is None
+    assert found.grey == pytest.approx([0.201556] * 3, abs=0.003)
+
+
+def test_noise_of_a_dim_photo_does_not_make_a_patch_uneven(draw_station):
+    station = draw_station()
+    marks = find_marks(station.grey)
+    noise = np.random.default_rng(3).normal(0, 8.0, station.pixels.shape)
+    dim = np.clip(station.pixels * 0.5 + noise, 0, 255).astype(np.uint8)  # two stops less
+
+    found = patches(marks, replace(station.photo(), pixels=dim))
+
+    assert found.white is not None
+    assert found.grey is not None
+
+
+def under_a_leaf(pixels, tag, middle_mm, share):
+    """A leaf from the right over that share of the inner part of a patch."""
+    level = square(TAG_MARK_MM)[:, :2].astype(np.float32)
+    own = cv2.getPerspectiveTransform(level, np.array(tag.quad, np.float32))
+    half = PATCH_MM * PATCH_SHARE / 2
+    x, y = middle_mm
+    left = x + half - 2 * half * share
+    ring = np.array([[(left, y - 8), (x + 20, y - 8), (x + 20, y + 8), (left, y + 8)]], np.float32)
+    leaf = cv2.perspectiveTransform(ring, own)[0] - 0.5
+    return cv2.fillConvexPoly(pixels.copy(), np.round(leaf).astype(np.int32), (110, 150, 60))
 
 
 def test_patches_of_a_tag_too_small_or_cut_off_are_refused(draw_station):
