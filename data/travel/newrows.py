@@ -2,7 +2,8 @@
 
 In    both books' tables; what names that stand in both mean
 Out   rows added through a `Recorder`; how many were added and known; whose id became which
-Not   files of photos, the whole course (`merging.py`), suspects from day to day (`followed.py`)
+Not   files of photos, the whole course (`merging.py`), suspects from day to day (`followed.py`), names and
+      ids within texts (`renamed.py`)
 
 Rows are known again by what makes them one thing in the world: a photo by its bytes, a tray by code, crop,
 medium and time of sowing, a reading by tray, kind and time. What is known stays as it is here; the kind of a
@@ -16,6 +17,7 @@ from typing import TYPE_CHECKING, Any
 from data.cancel import CancelToken
 from data.tables.journal import Recorder
 from data.travel.followed import bring_followed
+from data.travel.renamed import renamed_draw, renamed_plan, renamed_round
 from data.travel.samenames import ASKED, Answer, SameName
 
 if TYPE_CHECKING:
@@ -139,17 +141,33 @@ class NewRows:
                 wanted[column] = self._ids[other].get(wanted[column])
         if table in ASKED:
             wanted["name"] = self._name(table, wanted["name"])
+        if wanted.get("shelf"):
+            wanted["shelf"] = self._name("shelf", wanted["shelf"])
+        if "body" in wanted:
+            wanted["body"] = self._body(table, row)
         return wanted
+
+    def _body(self, table: str, row: Row) -> str:
+        """What a row keeps as text, in names and ids of this book."""
+        match table:
+            case "plan":
+                return renamed_plan(row["body"], self._name)
+            case "draw":
+                plan = self._theirs.table("plan").get(row["plan"])["body"]
+                return renamed_draw(row["seed"], row["body"], plan, self._name)
+            case "eye_round":
+                return renamed_round(row["body"], self._ids["tray"], self._ids["photo"])
+            case _:
+                return str(row["body"])
 
     def _name(self, kind: str, name: str) -> str:
         apart = self._answers.get(SameName(kind=kind, name=name)) is Answer.APART
         return f"{name} ({self._label})" if apart else name
 
     def _settled(self, table: str, row: Row) -> Row:
-        """A tray finds its shelf, and leaves its tag to a growing tray here that carries it already."""
+        """A tray leaves its tag to a growing tray here that carries it already."""
         if table != "tray":
             return row
-        row["shelf"] = self._name("shelf", row["shelf"])
         if row["done_at"] is None and row["tag_number"] is not None:
             if row["tag_number"] in self._tags:
                 self.without_tag.append(str(row["code"]))

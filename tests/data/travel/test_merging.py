@@ -11,15 +11,18 @@ from hypothesis import strategies as st
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
 from data.errors import BookExists, CannotUndo
+from data.events import EventKind
 from data.photos.carried import Carried, Patches, carried_name, carried_of, carried_text
 from data.readings import NewReading, ReadingKind
 from data.records import Fate, PhotoId, SuspectId, TrayId
 from data.travel.followed import translated
 from data.travel.merging import Merged, merge
 from data.travel.samenames import Answer, SameName, same_names
+from data.trial import treatment_of
 from data.watch import read_looks
 from tests.data.builders import a_note, a_tray, bring
 from tests.data.contents import contents
+from tests.data.plans import a_plan
 
 AT = datetime(2026, 3, 8, 7, 30)
 PATCH = {"x_mm": 100.0, "y_mm": 50.0}
@@ -159,6 +162,100 @@ def test_a_shelf_of_the_same_name_can_stay_apart(book: Book, other: Book) -> Non
     merged(book, other, shelf="A", medium="coir")
 
     assert {shelf.name for shelf in book.rack()} >= {"A", "A (Kim)", "north"}
+
+
+def test_what_was_logged_on_a_shelf_that_stays_apart_is_not_called_air_of_ours(
+    book: Book, other: Book
+) -> None:
+    for one, celsius in ((book, 20.0), (other, 30.0)):
+        one.add_readings(
+            [NewReading(kind=ReadingKind.AIR_TEMPERATURE, value=celsius, taken_at=AT, shelf="A")]
+        )
+        one.add_event([], EventKind.CLEANED, AT, f"at {celsius:.0f} degrees", shelf="A")
+
+    for _ in range(2):  # brought in again it is known again
+        merged(book, other, shelf="A")
+
+        assert [one.value for one in book.readings(shelf="A")] == [20.0]
+        assert [one.value for one in book.readings(shelf="A (Kim)")] == [30.0]
+        assert [one.note for one in book.events_of_shelf("A (Kim)")] == ["at 30 degrees"]
+
+
+def planned(*books: Book) -> None:
+    """A trial of one name whose first round of two is sown, in each of the books at another hour."""
+    for hour, book in enumerate(books, start=9):
+        draw = book.draw_places(book.keep_plan(a_plan(blocks=6), at=datetime(2026, 3, 1, 20)), seed=hour)
+        book.sow_trial(draw.id, sown_at=datetime(2026, 3, 2, hour))
+
+
+def test_a_plan_that_comes_in_speaks_of_its_own_media_crops_shelves_and_trial(
+    book: Book, other: Book
+) -> None:
+    planned(book, other)
+    mine = contents(book)
+
+    merged(
+        book, other, trial="Mat against peat", medium="coir", crop="radish", shelf="B",
+        tray_type="10 x 20 inch",
+    )  # fmt: skip
+
+    theirs = "Mat against peat (Kim)"
+    (kept,), (draw,) = book.plans(theirs), book.draws(theirs)
+    trays = book.trial_trays(theirs)
+    assert kept.plan.trial == theirs
+    assert {crop.name for crop in kept.plan.crops} == {"broccoli", "radish (Kim)"}
+    assert {treatment_of(tray, kept.plan) for tray in trays} == {"peat mix", "coir (Kim)", "fibre mat"}
+    assert {kept.plan.treatment(place.treatment).medium for place in draw.draw.places} == {
+        "peat mix", "coir (Kim)", "fibre mat",
+    }  # fmt: skip
+    assert {shelf for block in kept.plan.blocks for shelf in block.shelves} == {"A", "B (Kim)", "C"}
+    assert {place.shelf for place in draw.draw.places} == {"A", "B (Kim)", "C"}
+    with book.whole_tables() as db:
+        assert next(iter(db.table("plan").rows)) == mine["plan"][0]
+
+
+def test_the_next_round_of_a_trial_that_came_in_is_sown_into_that_trial(book: Book, other: Book) -> None:
+    planned(book, other)
+    merged(book, other, trial="Mat against peat", medium="coir")
+    theirs = "Mat against peat (Kim)"
+    for tray in book.trays():
+        book.finish_tray(tray.id, datetime(2026, 3, 15))
+    here, there = (len(book.trial_trays(trial)) for trial in ("Mat against peat", theirs))
+
+    sown = book.sow_trial(book.draws(theirs)[-1].id)
+
+    assert len(sown) == 18
+    assert {book.tray(tray).medium for tray in sown} == {"peat mix", "coir (Kim)", "fibre mat"}
+    assert (len(book.trial_trays("Mat against peat")), len(book.trial_trays(theirs))) == (here, there + 18)
+
+
+def test_names_that_mean_the_same_leave_a_plan_as_it_was_written(book: Book, other: Book) -> None:
+    planned(other)
+
+    merged(book, other)
+
+    assert [contents(one)["plan"][0]["body"] for one in (book, other)] == [
+        contents(other)["plan"][0]["body"]
+    ] * 2
+
+
+def test_a_round_of_scoring_by_eye_goes_on_with_the_trays_that_it_was_drawn_of(
+    book: Book, other: Book, phone: Path
+) -> None:
+    bring(book, a_note(phone, "mine.jpg", tag=10))
+    fates = [bring(other, a_note(phone, f"{n}.jpg", tag=90)) for n in range(6)]
+    photos = [(fate.tray_id, fate.photo_id) for fate in fates]
+    other.give_eye_score(other.begin_eye_round("t", "Kim", photos, seed=5), 1, 50.0)
+
+    merged(book, other)
+
+    (came,) = book.eye_rounds("t")
+    assert {book.tray(one.tray_id).code for one in came.showings} == {"K7"}
+    assert {book.photo(one.photo_id).name for one in came.showings} == {f"{n}.jpg" for n in range(6)}
+    book.give_eye_score(came, 2, 60.0)
+    assert [(book.tray(one.tray_id).code, one.value) for one in book.eye_scores("t")] == [
+        ("K7", 50.0), ("K7", 60.0),
+    ]  # fmt: skip
 
 
 def test_the_book_as_it_was_is_kept(book: Book, other: Book, tmp_path: Path) -> None:
