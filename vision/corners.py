@@ -11,11 +11,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
+import cv2
 import numpy as np
 
 from vision.photo import Photo, Point, quarter_turned, stored_points
 
-__all__ = ["Corners", "CornersFrom", "Point", "by_hand", "order_by_upright", "plausible"]
+__all__ = ["Corners", "CornersFrom", "Point", "by_hand", "cut_off", "order_by_upright", "plausible"]
 
 FLAT_SIN = 0.34  # sine of 20 degrees: a long side steeper than that has no upper side worth the name
 LEAST_SHARE = 0.02  # of the photo's area
@@ -117,3 +118,14 @@ def plausible(points: Sequence[Point], size: tuple[int, int]) -> bool:
         and LONG_TO_SHORT[0] <= pairs[1] / pairs[0] <= LONG_TO_SHORT[1]
         and taper <= MOST_TAPER
     )
+
+
+def cut_off(points: Sequence[Point], size: tuple[int, int]) -> float:
+    """Share of a tray, 0 to 1, that lies outside its photo of that width and height, px.
+
+    The four points go in turn around the tray, either way.
+    """
+    quad, (width, height) = np.array(points, np.float32), size
+    photo = np.array([[0, 0], [width, 0], [width, height], [0, height]], np.float32)
+    seen, _ = cv2.intersectConvexConvex(quad, photo)
+    return float(np.clip(1 - seen / max(cv2.contourArea(quad), 1e-6), 0, 1))

@@ -37,6 +37,9 @@ class Reason(StrEnum):
 
     # the tray
     NO_TRAY = "no tray seen: photograph it from above with its whole rim in the picture"
+    CUT_OFF = (
+        "part of the tray lies outside the picture: photograph it again with its whole rim in the picture"
+    )
     UNSURE_FRAME = "the tray's rim is not sure: drag the four corners onto the inner edge"
 
     # how far the method can be trusted

@@ -19,7 +19,7 @@ import cv2
 import numpy as np
 
 from vision.colour import measure_colour
-from vision.corners import Corners, by_hand
+from vision.corners import Corners, by_hand, cut_off
 from vision.light import Light, judge_light, judge_pixels, white_balance
 from vision.markers import Marks
 from vision.ownmm import stand_of, suspects_of
@@ -33,7 +33,7 @@ from vision.photo import (
     read_photo,
     upright_points,
 )
-from vision.place import TrayOf, find_corners, marks_and_tray
+from vision.place import SURE, TrayOf, find_corners, marks_and_tray
 from vision.reason import Reason
 from vision.scored import Refused, Score, Scored, explained
 from vision.stand import measure_stand
@@ -57,6 +57,7 @@ __all__ = [
 PIPELINE = "3"  # goes up with every change around the tissue method that moves a number
 MOST_USELESS_PCT = 50.0  # black or burnt, of a picture that is a top view already
 LEAST_EXPOSURE = 5.0  # mean L* of such a picture: below it everything is black
+MOST_CUT_OFF = 0.015  # of the inner area; what is not seen would count as bare. Corners may be 3 mm off
 MOST_WHOLE_PX = 4_000_000  # larger pictures of unknown scale are labelled smaller: memory
 
 
@@ -95,13 +96,16 @@ def score_photo(
     Returns
     -------
     Scored or Refused
-        Refused where no tray is seen or the light is of no use; the tag is told all the same.
+        Refused where no tray is seen, part of it lies outside the photo or the light is of no use; the tag
+        is told all the same.
     """
     started = perf_counter()
     marks, tray = marks_and_tray(photo, trays)
     found = corners or find_corners(photo, marks, tray)
     if found is None:
         return _refused(photo, _why_no_tray(photo), marks)
+    if found.confidence >= SURE and cut_off(found.points, photo.size_stored) > MOST_CUT_OFF:
+        return _refused(photo, Reason.CUT_OFF, marks)
     view = make_top_view(photo, found)
     white = patches(marks, photo)
     light = judge_light(photo, view, white)

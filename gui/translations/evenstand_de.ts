@@ -5342,6 +5342,10 @@ trusted</source>
             <translation>keine Schale zu sehen: von oben fotografieren, mit dem ganzen Rand im Bild</translation>
         </message>
         <message>
+            <source>part of the tray lies outside the picture: photograph it again with its whole rim in the picture</source>
+            <translation>ein Teil der Schale liegt außerhalb des Bildes: noch einmal fotografieren, mit dem ganzen Rand im Bild</translation>
+        </message>
+        <message>
             <source>the tray's rim is not sure: drag the four corners onto the inner edge</source>
             <translation>der Schalenrand ist unsicher: die vier Ecken auf die Innenkante ziehen</translation>
         </message>

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from vision.corners import CornersFrom, by_hand, order_by_upright, plausible
+from vision.corners import CornersFrom, by_hand, cut_off, order_by_upright, plausible
 from vision.photo import Photo
 
 LYING = [(100.0, 100.0), (500.0, 110.0), (510.0, 310.0), (90.0, 300.0)]  # as the top view wants them
@@ -98,3 +98,14 @@ def test_a_tray_is_plausible_either_way_round():
 )
 def test_what_cannot_be_a_tray_is_not_plausible(points):
     assert not plausible(points, SIZE)
+
+
+@pytest.mark.parametrize("turn", [1, -1])
+@pytest.mark.parametrize("begin", range(4))
+@pytest.mark.parametrize(
+    ("left", "share"), [(10.0, 0.0), (0.0, 0.0), (-40.0, 0.1), (-200.0, 0.5), (600.0, 0.9), (700.0, 1.0)]
+)
+def test_how_much_of_a_tray_the_photo_does_not_show_is_told(left, share, begin, turn):
+    quad = [(left, 100.0), (left + 400, 100.0), (left + 400, 300.0), (left, 300.0)]
+
+    assert cut_off((quad[begin:] + quad[:begin])[::turn], SIZE) == pytest.approx(share, abs=1e-6)

@@ -176,6 +176,24 @@ def test_a_blurred_photo_is_refused(at_the_station):
     assert result.reason is Reason.BLURRED
 
 
+@pytest.mark.parametrize(("share", "refused"), [(0.10, True), (0.06, True), (0.005, False)])
+def test_a_tray_that_the_photo_does_not_show_whole_is_refused_and_not_counted_as_bare(
+    at_the_station, share, refused
+):
+    """Four cards can be in the picture while the tray's end, nearer to the camera, is not."""
+    photo, corners = read_photo(PHOTOS / "station.jpg"), at_the_station.score.corners
+    left = min(x for x, _ in corners.points)
+    cut = round(left + share * (max(x for x, _ in corners.points) - left))
+    shifted = replace(corners, points=tuple((x - cut, y) for x, y in corners.points))
+
+    result = score_photo(
+        replace(photo, pixels=np.ascontiguousarray(photo.pixels[:, cut:])), PlainTissue(), corners=shifted
+    )
+
+    assert isinstance(result, Refused) is refused
+    assert not refused or result.reason is Reason.CUT_OFF
+
+
 def test_a_picture_without_a_tray_is_refused():
     result = score_photo(
         decode_photo(a_picture((600, 800), (120, 100, 80), (130, 112, 90)), "wall.png"), Painted()
