@@ -12,6 +12,7 @@ A photo and its score are kept in one transaction, after the original has been c
 the book names is on the disk. A photo is known by its bytes; bringing it in again does nothing.
 """
 
+from dataclasses import replace
 from datetime import datetime, time, timedelta
 from pathlib import Path
 from typing import Any
@@ -28,7 +29,7 @@ from data.photos.judged import Judged
 from data.photos.originals import Altered, copy_original, original_path, safe_suffix
 from data.photos.rootday import judged_again
 from data.records import Fate, PhotoId, Refused, Said, SuspectId, TakenFrom, fate_of
-from data.tables.rows import time_text
+from data.tables.rows import name_text, time_text
 from data.tables.scorerows import score_row, suspect_rows
 from vision.reason import Reason
 
@@ -51,6 +52,7 @@ class Book(OldBook, PlanBook, MaterialBook, TrialBook, BenchBook, ClockBook, Cor
         BookError
             If the world stops us; the book is then as it was before this photo.
         """
+        judged = replace(judged, name=name_text(judged.name))
         if judged.digest is None:
             return Refused(photo_id=None, name=judged.name, reason=judged.refusal or Reason.UNREADABLE)
         known = self.known(judged.digest)

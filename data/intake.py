@@ -25,6 +25,7 @@ from data.errors import FarmLost, KilledByPhoto
 from data.photos.judged import Judged, score_again, score_for_book
 from data.photos.originals import SUFFIXES, digest_of, put
 from data.records import Fate, PhotoId, Pictures, Refused
+from data.tables.rows import name_text
 from vision.reason import Reason
 
 __all__ = ["Scorer", "found_photos", "intake", "make_pictures", "rescore", "score_for_book"]
@@ -140,11 +141,11 @@ class _Batch:
         try:
             digest = digest_of(path)
         except OSError:
-            yield path, Refused(photo_id=None, name=path.name, reason=Reason.UNREADABLE)
+            yield path, Refused(photo_id=None, name=name_text(path.name), reason=Reason.UNREADABLE)
             return
         known = self._book.known(digest)
         if known is not None:
-            yield path, replace(known, name=path.name)
+            yield path, replace(known, name=name_text(path.name))
         elif digest in self._digests:
             twins.append(path)
         else:
@@ -175,9 +176,9 @@ class _Batch:
         if isinstance(error, FarmLost):
             raise error
         if isinstance(error, KilledByPhoto):
-            return Refused(photo_id=None, name=path.name, reason=Reason.KILLED)
+            return Refused(photo_id=None, name=name_text(path.name), reason=Reason.KILLED)
         log.error("%s could not be scored", path, exc_info=error)
-        return Refused(photo_id=None, name=path.name, reason=Reason.OUR_MISTAKE)
+        return Refused(photo_id=None, name=name_text(path.name), reason=Reason.OUR_MISTAKE)
 
     def _one_by_one(self, lost: Sequence[Path]) -> Iterator[tuple[Path, Fate]]:
         """A worker has died, and nobody knows of which photo: try each alone, in new pools."""
@@ -189,7 +190,7 @@ class _Batch:
                 self._cancel.check()
             if isinstance(future.exception(), BrokenExecutor):
                 self._renew()
-                yield path, Refused(photo_id=None, name=path.name, reason=Reason.KILLED)
+                yield path, Refused(photo_id=None, name=name_text(path.name), reason=Reason.KILLED)
             else:
                 yield path, self._fate(path, future)
 

@@ -16,7 +16,7 @@ from data.numbers import TrayId
 from data.readings import BenchTestId, KeptLog, NewReading, Reading, ReadingId, ReadingKind, impossible
 from data.tables import noterows
 from data.tables.journal import Recorder, Step
-from data.tables.rows import time_text
+from data.tables.rows import name_text, time_text
 
 __all__ = ["DayBook"]
 
@@ -148,7 +148,7 @@ class DayBook(Changes):
         read_as : how the columns were understood, for whoever asks later.
         step : told (done, total) every now and then; what it raises ends it, and nothing is kept.
         """
-        readings = tuple(new)
+        readings, name = tuple(new), name_text(name)
         for one in readings:
             self._refuse_impossible(one.kind, one.value)
         added: list[dict[str, Any]] = []

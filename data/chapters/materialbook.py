@@ -20,7 +20,7 @@ from data.photos.originals import copy_original, digest_of, original_path, safe_
 from data.readings import BenchTestId, Reading
 from data.tables import materialrows, noterows
 from data.tables.journal import Recorder
-from data.tables.rows import time_text
+from data.tables.rows import name_text, time_text
 
 __all__ = ["MaterialBook"]
 
@@ -108,7 +108,7 @@ class MaterialBook(TrayBook):
             for path in paths:
                 digest, suffix = digest_of(path), safe_suffix(path.name)
                 copy_original(path, original_path(self.folder, digest, suffix), digest)
-                rows.append({"digest": digest, "suffix": suffix, "name": path.name})
+                rows.append({"digest": digest, "suffix": suffix, "name": name_text(path.name)})
         added: list[str] = []
 
         def change(recorder: Recorder) -> None:

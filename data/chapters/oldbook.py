@@ -14,7 +14,7 @@ from data.chapters.traybook import TrayBook
 from data.readings import ReadingKind
 from data.records import TrayId
 from data.tables.journal import Recorder
-from data.tables.rows import time_text
+from data.tables.rows import name_text, time_text
 
 if TYPE_CHECKING:
     from data.logs.oldnotes import OldNotes, OldTray
@@ -34,6 +34,7 @@ class OldBook(TrayBook, DayBook):
         Trays come without tags. Codes may stand in the book already: a code is no name for ever.
         """
         ids: list[TrayId] = []
+        name = name_text(name)
 
         def change(recorder: Recorder) -> None:
             if self.knows_log(notes.digest):

@@ -6,6 +6,7 @@ Not   running queries (`chapters/reader.py`), the way into the book (`scorerows.
 """
 
 import json
+import os
 import sqlite3
 import sys
 from array import array
@@ -37,6 +38,7 @@ from vision.reason import Reason
 
 __all__ = [
     "day_of",
+    "name_text",
     "photo_row_of",
     "reason_of",
     "score_of",
@@ -74,6 +76,11 @@ def time_text(at: datetime) -> str:
     if at.tzinfo is not None:
         at = at.astimezone().replace(tzinfo=None)
     return at.isoformat(timespec="seconds")
+
+
+def name_text(name: str) -> str:
+    """The name of a file as the book keeps it; what is no text in it, as on old sticks, becomes U+FFFD."""
+    return os.fsencode(name).decode("utf-8", errors="replace")
 
 
 def time_of(text: str | None) -> datetime | None:

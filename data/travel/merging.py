@@ -20,6 +20,7 @@ from data.book import Book
 from data.cancel import CancelToken
 from data.errors import BookExists, in_words
 from data.photos.originals import copy_original, original_path
+from data.tables.rows import name_text
 from data.travel.newrows import STEPS, NewRows
 from data.travel.samenames import Answer, SameName, same_names
 
@@ -69,7 +70,7 @@ def merge(
     BookError
         If the world stops us, or both are one book; the book is as it was.
     """
-    originals_in = originals_in or other.folder
+    originals_in, label = originals_in or other.folder, name_text(label)
     _check(book, other, answers, originals_in)
     with _as_it_was(book) as copy, in_words(book.folder), other.whole_tables() as theirs:
         photos = _kept_photos(theirs)

@@ -1,5 +1,6 @@
 """Files go in, each comes out with one fate, whatever happens on the way."""
 
+import json
 import os
 import threading
 import time
@@ -107,6 +108,20 @@ def test_a_file_that_cannot_be_read_is_named(book: Book, phone: Path, pool: Exec
 
     assert fates["gone.jpg"] == Refused(photo_id=None, name="gone.jpg", reason=Reason.UNREADABLE)
     assert isinstance(fates["IMG_1.jpg"], Stored)
+
+
+def test_a_name_that_is_no_text_stops_nothing(book: Book, phone: Path, pool: Executor) -> None:
+    odd = phone / os.fsdecode(b"foto\xff.jpg")  # as an old stick has it
+    note = a_note(phone, "a.jpg", tag=10)
+    note.write_text(note.read_text().replace('"a.jpg"', json.dumps(odd.name)))
+    note.rename(odd)
+    a_note(phone, "b.jpg", tag=11)
+
+    fates = run([phone], book, pool)
+
+    assert {type(fate) for fate in fates.values()} == {Stored}
+    assert {row.name for row in book.photos()} == {"b.jpg", "foto\ufffd.jpg"}
+    assert {type(fate) for fate in run([phone], book, pool).values()} == {Known}
 
 
 def test_cancelling_keeps_what_is_done_and_nothing_half(book: Book, phone: Path, pool: Executor) -> None:
