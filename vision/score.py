@@ -110,7 +110,7 @@ def score_photo(
     white = patches(marks, photo)
     light = judge_light(photo, view, white)
     if light.refusal is not None:
-        return _refused(photo, light.refusal, marks)
+        return _refused(photo, _why_not(photo, found, light.refusal), marks)
     top = white_balance(view.pixels, white)
     inner_mm = (tray.inner_long_mm, tray.inner_short_mm)
     scale = top_scale(*inner_mm)
@@ -193,6 +193,12 @@ def method_of(tissue: Tissue) -> str:
 def _why_no_tray(photo: Photo) -> Reason:
     """A photo that is black, burnt out or grey shows no tray either: then that is what has to be mended."""
     return judge_pixels(preview(photo, TOP_WIDTH)).refusal or Reason.NO_TRAY
+
+
+def _why_not(photo: Photo, found: Corners, refusal: Reason) -> Reason:
+    """Why the light is of no use; what a guess of the tray sees beyond the photo's edge is not dark."""
+    dark = refusal is Reason.TOO_DARK and cut_off(found.points, photo.size_stored) > MOST_CUT_OFF
+    return _why_no_tray(photo) if dark else refusal
 
 
 def _forgiving(light: Light) -> tuple[Light, tuple[Reason, ...]]:

@@ -194,6 +194,17 @@ def test_a_tray_that_the_photo_does_not_show_whole_is_refused_and_not_counted_as
     assert not refused or result.reason is Reason.CUT_OFF
 
 
+def test_half_a_tray_is_not_called_too_dark_for_what_lies_beyond_the_picture(at_the_station):
+    photo = read_photo(PHOTOS / "station.jpg")
+    points = tuple((x - 500.0, y) for x, y in at_the_station.score.corners.points)
+    guess = Corners(points=points, found_by=CornersFrom.FRAME, confidence=0.1)
+
+    result = score_photo(photo, PlainTissue(), corners=guess)
+
+    assert isinstance(result, Refused)
+    assert result.reason is Reason.NO_TRAY
+
+
 def test_a_picture_without_a_tray_is_refused():
     result = score_photo(
         decode_photo(a_picture((600, 800), (120, 100, 80), (130, 112, 90)), "wall.png"), Painted()
