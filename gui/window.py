@@ -16,6 +16,7 @@ from PySide6.QtCore import QUrl, Signal, Slot
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
+from gui.controls.asking import ask
 from gui.controls.progress import ProgressStrip
 from gui.frame.actions import ACTIONS, PLACES
 from gui.frame.bands import DemoBand, DoneBand, TroubleBand
@@ -281,7 +282,7 @@ class Window(QMainWindow):
         """Show the sheet of keys."""
         from gui.frame.keysheet import KeySheet
 
-        KeySheet(self.screens.values(), self).exec()
+        ask(KeySheet(self.screens.values(), self))
 
     @Slot()
     def _use_units(self) -> None:

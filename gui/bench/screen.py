@@ -19,6 +19,7 @@ from gui.bench.lostpictures import LostPictures
 from gui.bench.page import BenchPage
 from gui.bench.view import BenchState, Reading, bench_state, read_bench
 from gui.bench.words import empty_words
+from gui.controls.asking import ask
 from gui.controls.teaching import Teaching
 from gui.photo.thumbnails import Thumbnails
 from gui.screen import Screen
@@ -247,7 +248,7 @@ class Bench(Screen):
         if self.book is None:
             return
         dialog = KindDialog(medium, "", self)
-        if not dialog.exec() or not dialog.kind:
+        if not ask(dialog) or not dialog.kind:
             return
         try:
             self.book.set_medium(medium, kind=dialog.kind)

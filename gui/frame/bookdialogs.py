@@ -13,6 +13,7 @@ from PySide6.QtCore import QObject, QTimer, Signal, Slot
 from PySide6.QtWidgets import QDialog, QWidget
 
 from data.errors import BookError
+from gui.controls.asking import ask
 from gui.controls.choosing import ask_log, ask_notes
 from gui.frame.bookdesk import BookDesk
 from gui.home import documents_folder
@@ -60,7 +61,7 @@ class BookDialogs(QObject):
         dialog = self.about_book(lambda book: NewTrayDialog(book, self._over, self._chosen_tray()))
         if dialog is not None:
             dialog.added.connect(self.changed)
-            dialog.exec()
+            ask(dialog)
 
     @Slot()
     def print_tags(self) -> None:
@@ -68,7 +69,7 @@ class BookDialogs(QObject):
         from gui.trays.tagsdialog import TagsDialog
 
         dialog = self.about_book(lambda book: TagsDialog(book, self._over))
-        if dialog is not None and dialog.exec():
+        if dialog is not None and ask(dialog):
             self.told.emit(dialog.told)
 
     @Slot()
@@ -79,7 +80,7 @@ class BookDialogs(QObject):
         dialog = self.about_book(lambda book: TrayTypes(book, self._over))
         if dialog is not None:
             dialog.changed.connect(self.changed)
-            dialog.exec()
+            ask(dialog)
 
     @Slot()
     def check_station(self) -> None:
@@ -88,7 +89,7 @@ class BookDialogs(QObject):
 
         dialog = self.about_book(lambda book: StationSetup(book, self._work, self._over))
         if dialog is not None:
-            dialog.exec()
+            ask(dialog)
 
     @Slot()
     def write_report(self) -> None:
@@ -96,7 +97,7 @@ class BookDialogs(QObject):
         from gui.report.dialog import ReportDialog
 
         dialog = self.about_book(lambda book: ReportDialog(book, self._work, self._over))
-        if dialog is not None and dialog.exec():
+        if dialog is not None and ask(dialog):
             self.told.emit(dialog.told)
 
     @Slot()
@@ -115,7 +116,7 @@ class BookDialogs(QObject):
         dialog = self.about_book(lambda book: LogAssistant(book, self._work, path, self._over))
         if dialog is not None:
             dialog.kept.connect(self.changed)
-            if dialog.exec():
+            if ask(dialog):
                 self.told.emit(dialog.told)
 
     @Slot()
@@ -133,7 +134,7 @@ class BookDialogs(QObject):
         dialog = self.about_book(lambda book: OldNotesAssistant(book, self._work, path, self._over))
         if dialog is not None:
             dialog.kept.connect(self.changed)
-            if dialog.exec():
+            if ask(dialog):
                 self.told.emit(dialog.told)
 
     def open_tables(self, paths: Sequence[Path]) -> None:

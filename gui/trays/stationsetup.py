@@ -25,6 +25,7 @@ from data.cancel import CancelToken
 from data.errors import BookError
 from data.photos.station import Checked, as_found, check_station, plan_of_station
 from data.photos.stationwords import kept_places
+from gui.controls.asking import show_over
 from gui.controls.choosing import ask_photos
 from gui.language.spoken import in_figures, spoken
 from gui.style.palette import Space, set_role
@@ -173,7 +174,7 @@ class StationSetup(QDialog):
     def _measure(self) -> None:
         dialog = StationDistances(self.chosen, self)
         dialog.kept.connect(self.keep_places)
-        dialog.open()
+        show_over(dialog)
 
     @Slot()
     def _keep_found(self) -> None:

@@ -12,6 +12,7 @@ from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtWidgets import QWidget
 
 from data.cancel import CancelToken
+from gui.controls.asking import ask, show_over
 from gui.work import Report, Task, Work
 
 if TYPE_CHECKING:
@@ -32,6 +33,7 @@ class BenchLists(QObject):
         super().__init__(over)
         self._work, self._over = work, over
         self._book: Book | None = None
+        self._busy = False  # a list is being read or shown: a second click opens no second one
 
     def show_ended(self, book: "Book | None") -> None:
         """Trays that were cut or thrown away."""
@@ -45,23 +47,32 @@ class BenchLists(QObject):
         self._begin(read, self._ended)
 
     def _begin(self, read: Task, show: Callable[[Any], None]) -> None:
+        if self._busy:
+            return
+        self._busy = True
         job = self._work.start(read)
         job.finished.connect(show)
         job.failed.connect(self._not_read)
+        job.cancelled.connect(self._over_with)
 
     @Slot(object)
     def _not_read(self, error: Exception) -> None:
+        self._over_with()
         self.troubled.emit(str(error))
+
+    @Slot()
+    def _over_with(self) -> None:
+        self._busy = False
 
     @Slot(object)
     def _ended(self, answer: "tuple[Book, tuple[Tray, ...]]") -> None:
         from gui.traysheet.endedtrays import EndedTrays
 
         book, trays = answer
-        if book is not self._book:
-            return
-        dialog = EndedTrays(trays, self._over)
-        if dialog.exec() and dialog.chosen is not None:
+        dialog = EndedTrays(trays, self._over) if book is self._book else None
+        accepted = dialog is not None and ask(dialog)
+        self._over_with()
+        if accepted and dialog is not None and dialog.chosen is not None:
             self.tray_chosen.emit(int(dialog.chosen))
 
     def show_history(self, book: "Book | None") -> None:
@@ -81,7 +92,9 @@ class BenchLists(QObject):
 
         book, past = answer
         if book is not self._book:
+            self._over_with()
             return
         dialog = LookHistory(past, self._over)
         dialog.tray_chosen.connect(self.tray_chosen)
-        dialog.open()
+        dialog.finished.connect(self._over_with)
+        show_over(dialog)

@@ -15,6 +15,7 @@ from data.chapters.planbook import SEEDS
 from data.errors import BookError
 from data.trial import MeasureKind
 from gui.answer.view import VerdictState
+from gui.controls.asking import show_over
 from gui.verdict.blindstart import BlindStart
 from gui.verdict.blindview import BlindState, first_open
 from gui.verdict.blindwindow import BlindWindow
@@ -56,8 +57,7 @@ class EyeRounds(QObject):
             start = BlindStart(crop, len(reading.photos[crop]), reading.last_round(crop), self._over)
             start.begun.connect(self.begin)
             start.resumed.connect(self.resume)
-            start.finished.connect(start.deleteLater)
-            start.open()
+            show_over(start)
 
     @Slot(str)
     def begin(self, rater: str) -> None:
