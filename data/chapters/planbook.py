@@ -9,7 +9,7 @@ Nothing is overwritten: a changed plan is a new version with its reason, a new d
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
-from datetime import datetime, time, timedelta
+from datetime import date, datetime, time
 from secrets import randbelow
 from typing import Any, TypedDict
 
@@ -18,13 +18,14 @@ from data.errors import LevelIsFixed, ReasonWanted, TagsUsedUp
 from data.growing.conditions import Crop, Medium, from_defaults
 from data.plan.drawing import Draw, DrawId, Filled, KeptDraw, NoTagsLeft, Place, draw_text, draw_trial, placed
 from data.plan.plantext import plan_text
+from data.plan.sowntray import new_tray
 from data.records import NewTray, Tray, TrayId
 from data.tables import noterows, planrows
 from data.tables.journal import Recorder
 from data.tables.rows import time_text
-from data.trial import CONFIDENCE, MEDIUM, YES_NO, MeasureKind, Plan, PlanId
+from data.trial import CONFIDENCE, MEDIUM, MeasureKind, Plan, PlanId
 
-__all__ = ["MORNING", "PlanBook", "new_tray", "unsown"]
+__all__ = ["MORNING", "PlanBook", "unsown"]
 
 SEEDS = 2**31 - 1
 MORNING = time(9)  # when trays are sown, unless somebody says otherwise
@@ -36,6 +37,7 @@ class Taken(TypedDict):
     kept: tuple[Place, ...]
     taken_tags: tuple[int, ...]
     taken_codes: tuple[str, ...]
+    promised_tags: tuple[int, ...]
 
 
 class PlanBook(PlanReader):
@@ -182,6 +184,12 @@ class PlanBook(PlanReader):
             kept=self._standing(kept.plan, before),
             taken_tags=tuple(tray.tag_number for tray in growing if tray.tag_number is not None),
             taken_codes=tuple(tray.code for tray in growing),
+            promised_tags=tuple(
+                place.tag_number
+                for trial in self.trials()
+                if trial != kept.plan.trial
+                for place in self._waiting(trial)
+            ),
         )
         try:
             draw = draws(kept.plan, taken)
@@ -218,15 +226,19 @@ class PlanBook(PlanReader):
 
     def trays_to_sow(self) -> int:
         """Trays that are drawn and not sown yet, of the newest drawing of every trial."""
-        last = ((trial, self.draws(trial)[-1:]) for trial in self.trials())
-        return sum(len(unsown(kept.draw, self.trial_trays(trial))) for trial, kepts in last for kept in kepts)
+        return sum(len(self._waiting(trial)) for trial in self.trials())
+
+    def _waiting(self, trial: str) -> tuple[Place, ...]:
+        """Places of a trial's newest drawing that are not sown yet."""
+        draws = self.draws(trial)
+        return unsown(draws[-1].draw, self.trial_trays(trial)) if draws else ()
 
     def sow_trial(self, draw_id: DrawId, *, sown_at: datetime | None = None) -> tuple[TrayId, ...]:
         """Add the trays of the next round that is not sown yet, in one step of undo.
 
         Parameters
         ----------
-        sown_at : when; None is the morning of the day that was planned.
+        sown_at : when; None is the morning of the day that was planned (`morning_of`).
         """
         kept = self._draw(draw_id)
         plan = self.plan(kept.plan_id).plan
@@ -235,10 +247,19 @@ class PlanBook(PlanReader):
             return ()
         turn = min(place.round for place in waiting)
         return self.add_trays(
-            self._new_tray(plan, place, sown_at or datetime.combine(place.sow_on, MORNING))
+            self._new_tray(plan, place, sown_at or self.morning_of(draw_id, place.sow_on))
             for place in waiting
             if place.round == turn
         )
+
+    def morning_of(self, draw_id: DrawId, day: date) -> datetime:
+        """When trays of a drawing are taken to be sown on a day of which nobody has said the hour.
+
+        Nobody sows by a drawing before it is made: a plan of that very morning is no plan after sowing.
+        """
+        drawn_at = self._draw(draw_id).drawn_at
+        morning = datetime.combine(day, MORNING)
+        return max(morning, drawn_at) if drawn_at.date() == day else morning
 
     def _draw(self, draw_id: DrawId) -> KeptDraw:
         row = self._row(planrows.TRIAL_OF_DRAW, draw=draw_id)
@@ -256,35 +277,10 @@ class PlanBook(PlanReader):
 
 def unsown(draw: Draw, trays: Sequence[Tray]) -> tuple[Place, ...]:
     """The places of a drawing that have no tray yet."""
-    there = {(tray.block, tray.code) for tray in trays}
-    return tuple(place for place in draw.places if (place.block, place.code) not in there)
-
-
-def new_tray(plan: Plan, place: Place, sown_at: datetime, usual: NewTray) -> NewTray:
-    """A tray at its place, as the plan wants it; what the plan leaves open is as usual."""
-    crop = plan.crop(place.crop)
-    settings = dict(plan.same) | dict(plan.treatment(place.treatment).settings)
-    said: dict[str, Any] = {
-        name: settings[name] for name in ("watering", "feed", "seating", "light") if name in settings
-    }
-    for factor, field in (("heat mat", "heat_mat"), ("stacking", "stacked")):
-        if factor in settings:
-            said[field] = settings[factor] == YES_NO[factor][0]
-    for field in ("sowing_rate_g", "soak_hours", "seed_lot"):
-        if getattr(crop, field) is not None:
-            said[field] = getattr(crop, field)
-    if crop.blackout_days is not None:
-        covered = crop.blackout_days > 0
-        said["blackout_from"] = sown_at if covered else None
-        said["blackout_to"] = sown_at + timedelta(days=crop.blackout_days) if covered else None
-    return replace(
-        usual,
-        code=place.code,
-        tag_number=place.tag_number,
-        shelf=place.shelf,
-        position=place.position,
-        block=place.block,
-        trial=plan.trial,
-        tray_type=plan.tray_type,
-        **said,
+    codes = {(tray.block, tray.code) for tray in trays}
+    tags = {(tray.block, tray.tag_number) for tray in trays}  # a tray may have been called otherwise since
+    return tuple(
+        place
+        for place in draw.places
+        if (place.block, place.code) not in codes and (place.block, place.tag_number) not in tags
     )

@@ -89,8 +89,13 @@ def draw_trial(
     kept: Sequence[Place] = (),
     taken_tags: Iterable[int] = (),
     taken_codes: Iterable[str] = (),
+    promised_tags: Iterable[int] = (),
 ) -> Draw:
     """Draw the places of all blocks but those in `kept`, whose trays stand already.
+
+    Parameters
+    ----------
+    promised_tags : of drawings that wait to be sown; used only once no other number is left.
 
     Raises
     ------
@@ -100,7 +105,10 @@ def draw_trial(
     stand = {place.block for place in kept}
     blocks = [block for block in plan.blocks if block.name not in stand]
     filled, loosened = _allowed(plan, blocks, Random(seed))
-    places = placed(plan, filled, kept=kept, taken_tags=taken_tags, taken_codes=taken_codes)
+    places = placed(
+        plan, filled,
+        kept=kept, taken_tags=taken_tags, taken_codes=taken_codes, promised_tags=promised_tags,
+    )  # fmt: skip
     return Draw(seed=seed, places=places, loosened=loosened)
 
 
@@ -111,6 +119,7 @@ def placed(
     kept: Sequence[Place] = (),
     taken_tags: Iterable[int] = (),
     taken_codes: Iterable[str] = (),
+    promised_tags: Iterable[int] = (),
 ) -> tuple[Place, ...]:
     """The places that stand already and those of `filled`, each with a code and a tag.
 
@@ -119,7 +128,7 @@ def placed(
     NoTagsLeft
         If there are not enough free tag numbers.
     """
-    tags = _Tags(set(taken_tags), kept)
+    tags = _Tags(set(taken_tags), kept, set(promised_tags))
     codes = {*taken_codes, *(place.code for place in kept)}
     several = max((block.round for block in plan.blocks), default=1) > 1
     places = list(kept)
@@ -214,9 +223,9 @@ def _is_fair(plan: Plan, filled: Filled, loosened: int) -> bool:
 class _Tags:
     """Tag numbers in the order in which they are given out."""
 
-    def __init__(self, taken: set[int], kept: Sequence[Place]) -> None:
+    def __init__(self, taken: set[int], kept: Sequence[Place], promised: set[int]) -> None:
         self._last = {place.tag_number: place.round for place in kept if place.tag_number not in taken}
-        numbers = range(FIRST_TAG, LAST_TAG + 1)
+        numbers = sorted(range(FIRST_TAG, LAST_TAG + 1), key=lambda number: number in promised)
         self._unused = deque(number for number in numbers if number not in taken and number not in self._last)
 
     def next_of(self, turn: int) -> int:

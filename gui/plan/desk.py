@@ -6,19 +6,19 @@ Not   showing anything (`screen.py`)
 """
 
 from collections.abc import Callable
-from datetime import date, datetime
+from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
 from data.cancel import CancelToken
-from data.chapters.planbook import MORNING
 from data.errors import BookError
 from data.plan.draft import Draft
 from data.plan.drafttext import SETTING, draft_text
 from data.plan.drawing import DrawId, Filled
 from data.trial import Plan, PlanId
+from gui.mishap import trouble_words
 from gui.paper.pages import Page, Paper
 from gui.plan.reading import PlanReading, read_plans
 from gui.plan.view import Chances, chances_of
@@ -75,7 +75,7 @@ class PlanDesk(QObject):
 
     @Slot(object)
     def _failed(self, error: Exception) -> None:
-        self.trouble.emit(str(error))
+        self.trouble.emit(trouble_words(error))
 
     # --- reckoning
 
@@ -170,7 +170,7 @@ class PlanDesk(QObject):
         """Add the trays of the next round, sown on that day; today that is now."""
 
         def does(book: "Book") -> object:
-            sown_at = book.now() if day == book.today() else datetime.combine(day, MORNING)
+            sown_at = book.now() if day == book.today() else book.morning_of(draw_id, day)
             book.sow_trial(draw_id, sown_at=sown_at.replace(microsecond=0))
             return book.match_by_tag()  # photos that were faster than the word that these are sown
 

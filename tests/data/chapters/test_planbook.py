@@ -3,7 +3,7 @@
 from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import replace
-from datetime import datetime, timedelta
+from datetime import date, datetime, timedelta
 from pathlib import Path
 
 import pytest
@@ -129,6 +129,38 @@ def test_sowing_twice_adds_nothing(book: Book) -> None:
     sown_once(book)
 
     assert book.sow_trial(book.draws("Mat against peat")[-1].id) == ()
+
+
+def test_a_tray_that_is_called_otherwise_after_sowing_is_not_sown_again(book: Book) -> None:
+    sown_once(book)
+    book.edit_tray(book.trays()[0].id, code="by the door")
+    book.edit_tray(book.trays()[1].id, tag_number=400)
+
+    assert book.trays_to_sow() == 0
+    assert book.sow_trial(book.draws("Mat against peat")[-1].id) == ()
+
+
+def test_two_trials_that_are_drawn_before_either_is_sown_have_tags_of_their_own(book: Book) -> None:
+    first = book.draw_places(book.keep_plan(a_plan(blocks=4)), seed=1)  # two rounds
+    second = book.draw_places(book.keep_plan(a_plan(trial="Lights")), seed=2)
+    book.draw_places(book.plans("Lights")[-1].id, seed=3, why="once more")  # its own tags are free again
+
+    for draw in (first, book.draws("Lights")[-1], first):
+        assert book.sow_trial(draw.id)
+    tags = [tray.tag_number for tray in book.trays()]
+    assert len(set(tags)) == len(tags) == 24 + 18
+    assert [kept.draw.places[0].tag_number for kept in (second, book.draws("Lights")[-1])] == [34, 34]
+
+
+def test_a_plan_of_the_day_of_sowing_is_no_plan_after_sowing(book: Book) -> None:
+    plan = book.keep_plan(a_plan(blocks=1), at=datetime(2026, 3, 2, 11))  # of that very day, after nine
+    draw = book.draw_places(plan, seed=1, at=datetime(2026, 3, 2, 11, 5))
+
+    book.sow_trial(draw.id)
+
+    assert not kept(book).after_sowing
+    assert {tray.sown_at for tray in book.trays()} == {datetime(2026, 3, 2, 11, 5)}
+    assert book.morning_of(draw.id, date(2026, 3, 3)) == datetime(2026, 3, 3, 9)
 
 
 def test_a_heat_mat_warms_whole_shelves(book: Book) -> None:
