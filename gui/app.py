@@ -22,8 +22,7 @@ from gui.frame.bookdesk import is_demo
 from gui.frame.screens import Screens
 from gui.home import Memory, demo_folder, log_file
 from gui.language.language import speak
-from gui.language.spoken import spoken
-from gui.mishap import catch_mishaps, keep_log
+from gui.mishap import catch_mishaps, keep_log, trouble_words
 from gui.screen import Screen
 from gui.style.icon import icon
 from gui.style.wardrobe import Wardrobe
@@ -192,7 +191,7 @@ class Start(QObject):
 
     @Slot(object)
     def _not_made(self, error: Exception) -> None:
-        self._window.tell_trouble(spoken(error))
+        self._window.tell_trouble(trouble_words(error))
 
     @Slot()
     def _look_after(self) -> None:

@@ -21,6 +21,7 @@ from gui.bench.view import BenchState, Reading, bench_state, read_bench
 from gui.bench.words import empty_words
 from gui.controls.asking import ask
 from gui.controls.teaching import Teaching
+from gui.mishap import trouble_words
 from gui.photo.thumbnails import Thumbnails
 from gui.screen import Screen
 from gui.style.palette import set_role
@@ -137,8 +138,9 @@ class Bench(Screen):
     @Slot(object)
     def _not_read(self, error: Exception) -> None:
         self._running = False
-        if isinstance(error, BookError):
-            self.panel.say_trouble(str(error))
+        self.panel.say_trouble(trouble_words(error))
+        if self._stale:
+            self.renew()
 
     @Slot()
     def _read_no_more(self) -> None:

@@ -203,6 +203,8 @@ class Intake(Screen):
     @Slot()
     def _not_read(self) -> None:
         self._reading = False
+        if self._stale:  # another book may have been opened meanwhile
+            self.renew()
 
     @Slot(bool)
     def _filter(self, only_needing: bool) -> None:

@@ -13,6 +13,7 @@ from PySide6.QtCore import QObject, Signal, Slot
 
 from data.cancel import CancelToken
 from data.errors import BookError
+from gui.mishap import trouble_words
 from gui.work import Report, Work
 
 if TYPE_CHECKING:
@@ -69,12 +70,13 @@ class MaterialDesk(QObject):
     @Slot(object)
     def _failed(self, error: Exception) -> None:
         self._reading = False
-        self.trouble.emit(str(error))
+        self.trouble.emit(trouble_words(error))
         self._once_more()
 
     @Slot()
     def _ended(self) -> None:
-        self._reading = self._again = False
+        self._reading = False
+        self._once_more()  # another book may have been opened meanwhile
 
     def _once_more(self) -> None:
         if self._again:

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QWidget
 
 from data.cancel import CancelToken
 from gui.controls.asking import ask, show_over
+from gui.mishap import trouble_words
 from gui.work import Report, Task, Work
 
 if TYPE_CHECKING:
@@ -58,7 +59,7 @@ class BenchLists(QObject):
     @Slot(object)
     def _not_read(self, error: Exception) -> None:
         self._over_with()
-        self.troubled.emit(str(error))
+        self.troubled.emit(trouble_words(error))
 
     @Slot()
     def _over_with(self) -> None:

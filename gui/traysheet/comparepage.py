@@ -16,6 +16,7 @@ from data.records import Day, PhotoId
 from gui.controls.flow import Flow
 from gui.controls.zoombar import ZoomBar
 from gui.language.spoken import DAY_SHORT, day_words, spoken
+from gui.mishap import trouble_words
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
 from gui.traysheet.dayload import Pair, load_pair
@@ -163,7 +164,7 @@ class ComparePage(SheetPage):
 
     @Slot(object)
     def _load_failed(self, error: Exception) -> None:
-        self._stop(spoken(error))
+        self._stop(trouble_words(error))
 
     def _ask_what_changed(self, ids: Ids) -> None:
         book = self.book

@@ -19,6 +19,7 @@ from data.events import EventKind
 from data.readings import NewReading, ReadingKind
 from gui.controls.rolling import roll_down
 from gui.language.spoken import spoken
+from gui.mishap import trouble_words
 from gui.notes.entry import NoteEntry
 from gui.notes.table import NoteTable
 from gui.notes.view import NoteRow, Notes, read_notes
@@ -196,7 +197,7 @@ class GrowthPage(SheetPage):
     @Slot(object)
     def _not_read(self, error: Exception) -> None:
         self._stopped()
-        self.about_rows.setText(spoken(error))
+        self.about_rows.setText(trouble_words(error))
 
     @Slot()
     def _stopped(self) -> None:

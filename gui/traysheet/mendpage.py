@@ -15,6 +15,7 @@ from data.cancel import CancelToken
 from data.records import Fate, PhotoId, Stored
 from gui.language.spoken import spoken
 from gui.mend.desk import MendDesk
+from gui.mishap import trouble_words
 from gui.photo.scoringagain import scoring_again
 from gui.style.palette import Space, set_role
 from gui.traysheet.dayload import DayCanopy, load_canopy
@@ -120,7 +121,7 @@ class MendPage(SheetPage):
     @Slot(object)
     def _load_failed(self, error: Exception) -> None:
         self._asked = self._shown = None
-        self.desk.show_none(spoken(error))
+        self.desk.show_none(trouble_words(error))
 
     def _show_stale(self, stale: bool) -> None:
         self.again.setVisible(stale)
@@ -146,7 +147,7 @@ class MendPage(SheetPage):
     @Slot(object)
     def _not_scored_again(self, error: Exception) -> None:
         if self.again.isVisible():
-            self.troubled.emit(spoken(error))
+            self.troubled.emit(trouble_words(error))
 
     @Slot(int, object)
     def _keep(self, photo_id: int, canopy: "NDArray[np.bool_]") -> None:
@@ -180,7 +181,7 @@ class MendPage(SheetPage):
     @Slot(object)
     def _not_kept(self, error: Exception) -> None:
         self._stopped()
-        self.troubled.emit(spoken(error))
+        self.troubled.emit(trouble_words(error))
 
     @Slot()
     def _stopped(self) -> None:

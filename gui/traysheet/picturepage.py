@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from data.cancel import CancelToken
 from gui.controls.flow import Flow
 from gui.controls.zoombar import ZoomBar
-from gui.language.spoken import spoken
+from gui.mishap import trouble_words
 from gui.photo.layers import Layer
 from gui.pictures import PictureView
 from gui.style.palette import Space
@@ -133,7 +133,7 @@ class PicturePage(SheetPage):
     def _load_failed(self, error: Exception) -> None:
         self._blank.stop()
         self._held = None
-        self.view.show_picture(None, message=spoken(error))
+        self.view.show_picture(None, message=trouble_words(error))
 
     @Slot()
     def _show_loading(self) -> None:

@@ -20,6 +20,7 @@ from data.errors import BookError
 from data.records import PhotoId, TrayId
 from data.verdict.blindwords import eye_words, whom_to_trust
 from gui.language.spoken import spoken
+from gui.mishap import trouble_words
 from gui.style.palette import Space
 from gui.verdict.blindload import BlindPicture, load_blind
 from gui.verdict.blindpage import SOFT, ResultPage, ScoringPage
@@ -132,7 +133,7 @@ class BlindWindow(QDialog):
 
     @Slot(object)
     def _failed(self, error: Exception) -> None:
-        self.page.say(spoken(error))
+        self.page.say(trouble_words(error))
 
     # --- hands
 

@@ -15,6 +15,7 @@ from PySide6.QtCore import QObject, Signal, Slot
 from data.cancel import CancelToken
 from data.errors import BookError
 from gui.answer.reading import VerdictReading, read_verdict
+from gui.mishap import trouble_words
 from gui.work import Job, Report, Work
 
 if TYPE_CHECKING:
@@ -82,7 +83,7 @@ class VerdictDesk(QObject):
     @Slot(object)
     def _failed(self, error: Exception) -> None:
         self._job = None
-        self.trouble.emit(str(error))
+        self.trouble.emit(trouble_words(error))
         self._read_again()
 
     @Slot()
