@@ -16,12 +16,23 @@ import numpy as np
 
 from vision.photo import Photo, Point, quarter_turned, stored_points
 
-__all__ = ["Corners", "CornersFrom", "Point", "by_hand", "cut_off", "order_by_upright", "plausible"]
+__all__ = [
+    "ANY_TRAY",
+    "Corners",
+    "CornersFrom",
+    "Point",
+    "by_hand",
+    "cut_off",
+    "order_by_upright",
+    "plausible",
+]
 
 FLAT_SIN = 0.34  # sine of 20 degrees: a long side steeper than that has no upper side worth the name
 LEAST_SHARE = 0.02  # of the photo's area
 MOST_OUTSIDE = 0.10  # a corner may lie this share of the photo's longer side beyond its edge
 LONG_TO_SHORT = (1.05, 4.0)  # 2 seen from above; 45 degrees of tilt make it 1.4 or 2.8
+ANY_TRAY = (1.0, 6.0)  # the same of trays from square to three times as long as wide
+NEARLY_SQUARE = 1.1  # longer by shorter sides: below, their lengths do not tell which are the long ones
 MOST_TAPER = 2.5  # far side against near side
 
 
@@ -65,7 +76,8 @@ def order_by_upright(
 ) -> tuple[Point, Point, Point, Point]:
     """The same four points: the first side is a long one, and the upper one in the upright photo.
 
-    Where the long sides stand nearly upright (within 20 degrees) the left one counts as the upper one.
+    Where the long sides stand nearly upright (within 20 degrees) the left one counts as the upper one. Of a
+    tray that looks square the sides that lie flatter count as the long ones.
 
     Parameters
     ----------
@@ -80,11 +92,19 @@ def order_by_upright(
     around = np.argsort(np.arctan2(*(upright - middle).T[::-1]), kind="stable")  # clockwise, for y runs down
     ring = upright[around]
     sides = np.linalg.norm(np.roll(ring, -1, axis=0) - ring, axis=1)
-    start = 0 if sides[0] + sides[2] >= sides[1] + sides[3] else 1
+    start = 0 if _is_long(sides, ring[1] - ring[0]) else 1
     if not _is_upper(ring[start] + ring[start + 1] - 2 * middle):
         start += 2
     first, second, third, fourth = (points[k] for k in np.roll(around, -start))
     return first, second, third, fourth
+
+
+def _is_long(sides: np.ndarray, first: np.ndarray) -> bool:
+    """True where the first side, which runs that way, and the third are the long ones."""
+    these, others = sides[0] + sides[2], sides[1] + sides[3]
+    if max(these, others) <= NEARLY_SQUARE * min(these, others):
+        return bool(abs(first[0]) >= abs(first[1]))
+    return bool(these > others)
 
 
 def _is_upper(outwards: np.ndarray) -> bool:
@@ -93,10 +113,16 @@ def _is_upper(outwards: np.ndarray) -> bool:
     return bool(x < 0) if abs(y) < FLAT_SIN else bool(y < 0)
 
 
-def plausible(points: Sequence[Point], size: tuple[int, int]) -> bool:
-    """True where four points, in turn around the tray, can be a photo of a tray of sides 2 to 1.
+def plausible(
+    points: Sequence[Point], size: tuple[int, int], long_to_short: tuple[float, float] = LONG_TO_SHORT
+) -> bool:
+    """True where four points, in turn around the tray, can be a photo of a tray, of sides 2 to 1 if not said.
 
-    `size` is the width and height of the photo that the points belong to, px.
+    Parameters
+    ----------
+    points : of the photo.
+    size : width and height of that photo, px.
+    long_to_short : least and most that the longer sides may be of the shorter ones.
     """
     quad = np.array(points, float)
     if quad.shape != (4, 2) or not np.isfinite(quad).all():
@@ -115,7 +141,7 @@ def plausible(points: Sequence[Point], size: tuple[int, int]) -> bool:
     taper = max(max(length[k], length[k + 2]) / min(length[k], length[k + 2]) for k in (0, 1))
     return bool(
         area >= LEAST_SHARE * size[0] * size[1]
-        and LONG_TO_SHORT[0] <= pairs[1] / pairs[0] <= LONG_TO_SHORT[1]
+        and long_to_short[0] <= pairs[1] / pairs[0] <= long_to_short[1]
         and taper <= MOST_TAPER
     )
 

@@ -214,12 +214,12 @@ class CornerPage(QWidget):
 
     @Slot(object)
     def _moved(self, corners: Quad) -> None:
-        from vision.corners import plausible
+        from vision.corners import ANY_TRAY, plausible
 
         size = self.photo.mips.size if self.photo.mips else (1, 1)
         self.back.setEnabled(self.photo.can_take_back)
         self.again.setEnabled(self.photo.can_do_again)
-        possible = len(corners) == 4 and plausible(corners, size)
+        possible = len(corners) == 4 and plausible(corners, size, ANY_TRAY)
         self.use.setEnabled(possible)
         self.use.setToolTip(
             self.tr("Score the photo with these corners (Enter)")

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from vision.corners import CornersFrom, by_hand, cut_off, order_by_upright, plausible
+from vision.corners import ANY_TRAY, CornersFrom, by_hand, cut_off, order_by_upright, plausible
 from vision.photo import Photo
 
 LYING = [(100.0, 100.0), (500.0, 110.0), (510.0, 310.0), (90.0, 300.0)]  # as the top view wants them
@@ -98,6 +98,24 @@ def test_a_tray_is_plausible_either_way_round():
 )
 def test_what_cannot_be_a_tray_is_not_plausible(points):
     assert not plausible(points, SIZE)
+
+
+def test_by_hand_a_square_tray_is_one_too():
+    square = [(100.0, 100.0), (300.0, 100.0), (300.0, 300.0), (100.0, 300.0)]
+    crossed = [square[0], square[2], square[1], square[3]]
+
+    assert plausible(square, SIZE, ANY_TRAY)
+    assert not plausible(crossed, SIZE, ANY_TRAY)
+
+
+@given(st.floats(-40, 40), st.floats(-3, 3), st.floats(-3, 3), st.permutations(range(4)))
+def test_a_square_tray_is_never_a_quarter_turn_off_for_a_few_pixels(degrees, wider, higher, order):
+    angle = np.radians(degrees)
+    turn = np.array([[np.cos(angle), -np.sin(angle)], [np.sin(angle), np.cos(angle)]])
+    half = np.array([100 + wider, 100 + higher])
+    quad = [tuple(p) for p in np.array([(-1, -1), (1, -1), (1, 1), (-1, 1)]) * half @ turn.T + (320, 240)]
+
+    assert list(order_by_upright([quad[k] for k in order], 0, SIZE)) == quad
 
 
 @pytest.mark.parametrize("turn", [1, -1])

@@ -157,6 +157,12 @@ def test_corners_that_cannot_be_a_tray_are_not_used(page: CornerPage, qtbot: QtB
         qtbot.keyClick(page.photo, Qt.Key.Key_Return)
 
 
+def test_corners_of_a_square_tray_are_used(page: CornerPage) -> None:
+    page.photo.show_corners([(200, 100), (600, 100), (600, 500), (200, 500)])
+
+    assert page.use.isEnabled()
+
+
 def test_with_the_right_corners_the_top_view_is_all_tray() -> None:
     top = warped(a_photo(), TRAY, 1.0)
 
