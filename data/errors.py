@@ -72,7 +72,8 @@ class PerhapsABook(NotABook):
 
     says = (
         "book.sqlite in {folder} is damaged, or is no trial book, and no backup stands beside it; it was "
-        "left as it is: copy a backup of yours over it, or choose another folder"
+        "left as it is: delete book.sqlite-wal and book.sqlite-shm if they are there and copy a backup of "
+        "yours over it, or choose another folder"
     )
 
 
@@ -122,8 +123,9 @@ class BookDamaged(BookError):
     """The file is damaged."""
 
     says = (
-        "the book in {folder} is damaged and was left as it is: close the program and copy the newest file "
-        "from its folder backups over book.sqlite; your photos in it are untouched"
+        "the book in {folder} is damaged and was left as it is: close the program, delete book.sqlite-wal and "
+        "book.sqlite-shm if they are there, and copy the newest file from its folder backups over book.sqlite; "
+        "your photos in it are untouched"
     )
 
 

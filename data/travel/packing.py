@@ -137,13 +137,13 @@ def unpack(source: Path, folder: Path, cancel: CancelToken, report: Report = _no
     NotAPack
         If `source` is no pack, is damaged, or holds anything that a pack does not.
     BookExists
-        If there is a book in `folder`; it is left as it is.
+        If there is a book in `folder`, or the log of one; it is left as it is.
     BookError
         If the database in the pack cannot be opened as a book, or the disk stops us.
     Cancelled
         Between two files; nothing is left.
     """
-    if (folder / FILE).exists():
+    if any(folder.glob(f"{FILE}*")):  # SQLite would take the log of another book for that of this one
         raise BookExists(folder)
     with writing_to(folder.parent):
         folder.parent.mkdir(parents=True, exist_ok=True)

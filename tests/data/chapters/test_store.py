@@ -133,6 +133,31 @@ def test_a_damaged_book_with_backups_says_where_they_are(book: Book) -> None:
     assert path.read_bytes() == before
 
 
+def test_a_backup_is_put_back_as_the_words_say_though_a_killed_program_has_left_its_log(book: Book) -> None:
+    backup = book.back_up()
+    book.add_tray(a_tray("B1"))
+    path = book.folder / "book.sqlite"
+    logs = {
+        path.with_name(f"{path.name}-{what}"): path.with_name(f"{path.name}-{what}").read_bytes()
+        for what in ("wal", "shm")
+    }
+    book.close()
+    path.write_bytes(backup.read_bytes())
+    for log, content in logs.items():
+        log.write_bytes(content)
+    with Book.open(book.folder) as wrong:  # SQLite takes the log for that of the backup
+        assert len(wrong.trays()) == 4
+
+    path.write_bytes(backup.read_bytes())
+    words = str(BookDamaged(book.folder))
+    for log, content in logs.items():
+        log.write_bytes(content)
+        if log.name in words.split("delete ")[-1]:
+            log.unlink()
+    with Book.open(book.folder) as again:
+        assert [tray.code for tray in again.trays()] == ["A1", "A2", "A3"]
+
+
 def test_a_damaged_book_without_a_backup_is_not_told_to_be_none(book: Book) -> None:
     book.close()
     path = book.folder / "book.sqlite"

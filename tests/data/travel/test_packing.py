@@ -109,6 +109,19 @@ def test_a_book_that_stands_there_is_left_alone(packed: Path, book: Book) -> Non
     assert files_below(book.folder) == before
 
 
+def test_the_log_of_a_book_that_has_gone_is_not_taken_for_that_of_the_one_unpacked(
+    packed: Path, tmp_path: Path
+) -> None:
+    place = tmp_path / "place"
+    place.mkdir()
+    (place / "book.sqlite-wal").write_bytes(b"what was kept last")
+
+    with pytest.raises(BookExists):
+        unpack(packed, place, CancelToken())
+
+    assert [path.name for path in place.iterdir()] == ["book.sqlite-wal"]
+
+
 def test_a_folder_with_other_things_keeps_them(packed: Path, tmp_path: Path) -> None:
     place = tmp_path / "place"
     place.mkdir()
