@@ -40,7 +40,7 @@ from vision.stand import measure_stand
 from vision.station import patches
 from vision.suspects import find_suspects
 from vision.tissue import Tissue
-from vision.topview import PX_PER_MM, TOP_WIDTH, make_top_view, top_scale
+from vision.topview import TOP_WIDTH, make_top_view, top_scale
 
 __all__ = [
     "PIPELINE",
@@ -106,13 +106,13 @@ def score_photo(
         return _refused(photo, _why_no_tray(photo), marks)
     if found.confidence >= SURE and cut_off(found.points, photo.size_stored) > MOST_CUT_OFF:
         return _refused(photo, Reason.CUT_OFF, marks)
-    view = make_top_view(photo, found)
+    inner_mm = (tray.inner_long_mm, tray.inner_short_mm)
+    view = make_top_view(photo, found, inner_mm)
     white = patches(marks, photo)
     light = judge_light(photo, view, white)
     if light.refusal is not None:
         return _refused(photo, _why_not(photo, found, light.refusal), marks)
     top = white_balance(view.pixels, white)
-    inner_mm = (tray.inner_long_mm, tray.inner_short_mm)
     scale = top_scale(*inner_mm)
     tissues = tissue.label(top, scale)
     score = Score(
@@ -127,7 +127,7 @@ def score_photo(
         stand=stand_of(tissues.labels, inner_mm),
         colour=measure_colour(top, tissues.labels),
         suspects=suspects_of(find_suspects(top, tissues, scale), inner_mm),
-        px_per_mm=view.photo_px_per_mm * scale / PX_PER_MM,
+        px_per_mm=view.photo_px_per_mm,
         tilt_deg=view.tilt_deg,
         method=method_of(tissue),
         seconds=0.0,

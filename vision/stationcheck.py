@@ -98,7 +98,7 @@ def check_photo(photo: Photo, tray: TrayType | None = None) -> StationCheck:
     marks = find_marks(grey(photo), tray)
     check = check_marks(marks, photo.size_stored, photo.focal_35mm, tray)
     corners = station_corners(marks, photo, tray)
-    return check if corners is None else _with_light(check, photo, marks, corners)
+    return check if corners is None else _with_light(check, photo, marks, corners, tray)
 
 
 def check_marks(
@@ -185,8 +185,11 @@ def _side(quad: Quad) -> float:
     return float(np.linalg.norm(corners - np.roll(corners, 1, axis=0), axis=1).mean())
 
 
-def _with_light(check: StationCheck, photo: Photo, marks: Marks, corners: Corners) -> StationCheck:
+def _with_light(
+    check: StationCheck, photo: Photo, marks: Marks, corners: Corners, tray: TrayType
+) -> StationCheck:
     """The same with what the light of the photo says."""
-    light = judge_light(photo, make_top_view(photo, corners), patches(marks, photo))
+    top = make_top_view(photo, corners, (tray.inner_long_mm, tray.inner_short_mm))
+    light = judge_light(photo, top, patches(marks, photo))
     tilt = corners.tilt_deg if check.tilt_deg is None else check.tilt_deg
     return replace(check, blur_mm=light.blur_mm, refusal=light.refusal, tilt_deg=tilt)

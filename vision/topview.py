@@ -49,7 +49,7 @@ class TopView:
     """The inner area as seen from above."""
 
     pixels: Pixels  # (508, 1016, 3) sRGB; black where the tray leaves the photo
-    photo_px_per_mm: float  # least over the four corners, of the photo
+    photo_px_per_mm: float  # least over the four corners, of the photo, by the tray's own measures
     tilt_deg: float | None
     homography: Matrix  # 3 x 3, edge coordinates of the top view -> of the stored photo (freed from the lens)
 
@@ -63,15 +63,18 @@ def top_scale(inner_long_mm: float, inner_short_mm: float) -> float:
     return float(np.sqrt(TOP_WIDTH * TOP_HEIGHT / (inner_long_mm * inner_short_mm)))
 
 
-def make_top_view(photo: Photo, corners: Corners) -> TopView:
-    """The inner area of a photo, warped to 1016 x 508 px.
+def make_top_view(
+    photo: Photo, corners: Corners, inner_mm: tuple[float, float] = (LONG_MM, SHORT_MM)
+) -> TopView:
+    """The inner area of a photo, warped to 1016 x 508 px; `inner_mm` are its long and short side.
 
     Raises ValueError where three corners lie on one line.
     """
     centre, reach = _middle(photo), np.hypot(*photo.size_stored) / 2
     plane = homography(FRAME, _without_lens(np.array(corners.points, float), corners.lens, centre, reach))
-    scales = [local_scale(plane, x, y) for x, y in FRAME]
-    shrink = float(np.mean([scale[2] for scale in scales]))
+    own = plane @ np.diag([TOP_WIDTH / inner_mm[0], TOP_HEIGHT / inner_mm[1], 1.0])  # from mm on this tray
+    scales = [local_scale(own, x, y) for x, y in FRAME / (TOP_WIDTH, TOP_HEIGHT) * inner_mm]
+    shrink = float(np.mean([scale[2] for scale in scales])) / top_scale(*inner_mm)
     box, times = _crop(photo, corners, shrink)
     source = _rimmed(_shrunk(photo.pixels, box, times))
     origin = (box[0] - times, box[1] - times)  # of the source with its rim, in the photo
@@ -82,8 +85,8 @@ def make_top_view(photo: Photo, corners: Corners) -> TopView:
     tilt = corners.tilt_deg
     return TopView(
         pixels=in_srgb(top, photo.profile),
-        photo_px_per_mm=PX_PER_MM * min(scale[0] for scale in scales),
-        tilt_deg=tilt if tilt is not None else tilt_deg(plane, photo.size_stored, photo.focal_35mm),
+        photo_px_per_mm=min(scale[0] for scale in scales),
+        tilt_deg=tilt if tilt is not None else tilt_deg(own, photo.size_stored, photo.focal_35mm),
         homography=plane,
     )
 

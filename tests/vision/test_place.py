@@ -10,10 +10,11 @@ from vision.corners import Corners, CornersFrom
 from vision.ownmm import stand_of, suspects_of
 from vision.place import find_corners, marks_and_tray
 from vision.score import Scored, score_photo
+from vision.sharpness import edge_rise_mm
 from vision.station import station_corners
 from vision.suspect import Suspect
 from vision.tissue import Label, TissueMap
-from vision.topview import top_scale
+from vision.topview import make_top_view, top_scale
 from vision.traytype import TrayType
 
 LARGE = TrayType(
@@ -109,6 +110,30 @@ def test_a_gap_on_a_large_tray_has_the_area_that_it_has(draw_station):
     assert result.score.stand.coverage == pytest.approx(100 * (1 - share), abs=0.1)
     assert result.score.inner_mm == (580, 290)
     assert (gap.x_mm, gap.y_mm) == pytest.approx((750 / 1016 * 580, 200 / 508 * 290), abs=1.0)
+
+
+@pytest.mark.parametrize("tray", [LARGE, SMALL, SQUARE], ids=["large", "small", "square"])
+def test_scale_and_blur_of_a_tray_of_another_kind_are_in_its_own_mm(draw_station, tray):
+    """The same camera from the same height sees all of them alike."""
+    nominal, other = draw_station(distance_mm=760), draw_station(tray=tray, distance_mm=760)
+
+    views = [
+        make_top_view(
+            one.photo(), station_of(one), inner_mm=(one.tray.inner_long_mm, one.tray.inner_short_mm)
+        )
+        for one in (nominal, other)
+    ]
+
+    scales = [view.photo_px_per_mm for view in views]
+    blurs = [edge_rise_mm(one.photo(), view) for one, view in zip((nominal, other), views, strict=True)]
+    assert scales[1] == pytest.approx(scales[0], rel=0.06)
+    assert blurs[1] == pytest.approx(blurs[0], rel=0.12)
+
+
+def station_of(station) -> Corners:
+    """The corners as they were drawn."""
+    points = tuple((float(x), float(y)) for x, y in station.rim)
+    return Corners(points=points, found_by=CornersFrom.STATION, confidence=1.0, tilt_deg=7.0)
 
 
 LONG = (600.0, 200.0)  # three times as long as wide
