@@ -8,7 +8,7 @@ Asked about, never mended silently: a tray that seems to weigh a 28th of its las
 and typed as grams. The ratios are exact; how near they must come is common practice.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from statistics import median
 
@@ -62,7 +62,12 @@ def doubt(
     if not others:
         return None
     instead, meant = min(others, key=lambda other: near.distance(other[0]))
-    return Doubt(sentence=_question(value, instead, meant, quantity, system), instead=instead)
+    fields = {
+        "given": say(value, quantity, system),
+        "meant": f"°{meant}" if quantity is Quantity.TEMPERATURE else meant,
+        "instead": say(instead, quantity, system),
+    }
+    return Doubt(sentence=_question(fields, first=not earlier), instead=instead)
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,10 +129,14 @@ def _meant(value: float, taken: str, meant: str, quantity: Quantity) -> float:
     return convert(convert(value, own, taken), meant, own)
 
 
-def _question(value: float, instead: float, meant: str, quantity: Quantity, system: UnitSystem) -> Sentence:
+def _question(fields: Mapping[str, str], *, first: bool) -> Sentence:
+    """The `first` number of a tray was held against what is usual, later ones against those before."""
+    if first:
+        return Sentence(
+            "{given} is far from what is usual; read in {meant} it would be {instead}. Which one is it?",
+            **fields,
+        )
     return Sentence(
         "{given} is far from what it was before; read in {meant} it would be {instead}. Which one is it?",
-        given=say(value, quantity, system),
-        meant=f"°{meant}" if quantity is Quantity.TEMPERATURE else meant,
-        instead=say(instead, quantity, system),
+        **fields,
     )

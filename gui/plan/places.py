@@ -105,8 +105,8 @@ class PlacesPage(QWidget):
     def _before(self, changes: bool) -> str:
         first = self.tr(
             "The plan is kept with today's date, then places are drawn by lot within each block: no "
-            "treatment stands at the window more often than its share. The seed is kept, so the drawing can "
-            "be checked."
+            "treatment stands at the window more often than its share. The number that the lot began with is "
+            "kept, so the drawing can be checked."
         )
         if not changes:
             return first

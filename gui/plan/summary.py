@@ -118,7 +118,7 @@ def draw_words(trial: TrialReading, draw: KeptDraw) -> str:
     day = day_words(draw.drawn_at)
     seed = draw.draw.seed
     how = (
-        translate("PlanSummary", "by lot (seed {seed})").format(seed=seed)
+        translate("PlanSummary", "by lot (begun with number {seed})").format(seed=seed)
         if seed
         else translate("PlanSummary", "on paper, entered by hand")
     )

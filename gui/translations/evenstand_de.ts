@@ -4524,7 +4524,7 @@ trusted</source>
             <translation>Bisher gesät: {sown} von {all} Schalen. Als Nächstes: {next} Schalen.</translation>
         </message>
         <message>
-            <source>The plan is kept with today's date, then places are drawn by lot within each block: no treatment stands at the window more often than its share. The seed is kept, so the drawing can be checked.</source>
+            <source>The plan is kept with today's date, then places are drawn by lot within each block: no treatment stands at the window more often than its share. The number that the lot began with is kept, so the drawing can be checked.</source>
             <translation>Der Plan wird mit dem heutigen Datum behalten, dann werden die Plätze in jedem Block ausgelost: keine Variante steht öfter am Fenster, als ihr zukommt. Die Startzahl wird behalten, damit die Auslosung nachgeprüft werden kann.</translation>
         </message>
         <message>
@@ -4762,7 +4762,7 @@ trusted</source>
             <translation>{n}: {day}, {why}</translation>
         </message>
         <message>
-            <source>by lot (seed {seed})</source>
+            <source>by lot (begun with number {seed})</source>
             <translation>durch das Los (Startzahl {seed})</translation>
         </message>
         <message>
@@ -6138,6 +6138,10 @@ trusted</source>
             <translation>Kein Foto von heute oder gestern sagt, wie es jetzt steht.</translation>
         </message>
         <message>
+            <source>{given} is far from what is usual; read in {meant} it would be {instead}. Which one is it?</source>
+            <translation>{given} liegt weit vom Üblichen; in {meant} gelesen wären es {instead}. Was stimmt?</translation>
+        </message>
+        <message>
             <source>{given} is far from what it was before; read in {meant} it would be {instead}. Which one is it?</source>
             <translation>{given} liegt weit von dem, was vorher war; in {meant} gelesen wären es {instead}. Was stimmt?</translation>
         </message>
@@ -6162,8 +6166,8 @@ trusted</source>
             <translation>in {folder} ist kein Versuchsbuch: den Ordner wählen, in dem book.sqlite liegt, oder ein neues Buch beginnen</translation>
         </message>
         <message>
-            <source>book.sqlite in {folder} is damaged, or is no trial book, and no backup stands beside it; it was left as it is: copy a backup of yours over it, or choose another folder</source>
-            <translation>book.sqlite in {folder} ist beschädigt oder kein Versuchsbuch, und keine Sicherung liegt daneben; es blieb, wie es war: eine eigene Sicherung darüberkopieren oder einen anderen Ordner wählen</translation>
+            <source>book.sqlite in {folder} is damaged, or is no trial book, and no backup stands beside it; it was left as it is: delete book.sqlite-wal and book.sqlite-shm if they are there and copy a backup of yours over it, or choose another folder</source>
+            <translation>book.sqlite in {folder} ist beschädigt oder kein Versuchsbuch, und keine Sicherung liegt daneben; es blieb, wie es war: book.sqlite-wal und book.sqlite-shm löschen, falls sie da sind, und eine eigene Sicherung darüberkopieren oder einen anderen Ordner wählen</translation>
         </message>
         <message>
             <source>there is a trial book in {folder} already, left as it is: open it, or choose another folder</source>
@@ -6186,8 +6190,8 @@ trusted</source>
             <translation>die Platte mit {folder} ist voll; alles bisher Behaltene ist sicher: Platz schaffen (der Ordner cache darin darf gelöscht werden) und noch einmal versuchen</translation>
         </message>
         <message>
-            <source>the book in {folder} is damaged and was left as it is: close the program and copy the newest file from its folder backups over book.sqlite; your photos in it are untouched</source>
-            <translation>das Buch in {folder} ist beschädigt und blieb, wie es war: das Programm schließen und die neueste Datei aus dem Ordner backups darin über book.sqlite kopieren; die Fotos darin sind unversehrt</translation>
+            <source>the book in {folder} is damaged and was left as it is: close the program, delete book.sqlite-wal and book.sqlite-shm if they are there, and copy the newest file from its folder backups over book.sqlite; your photos in it are untouched</source>
+            <translation>das Buch in {folder} ist beschädigt und blieb, wie es war: das Programm schließen, book.sqlite-wal und book.sqlite-shm löschen, falls sie da sind, und die neueste Datei aus dem Ordner backups darin über book.sqlite kopieren; die Fotos darin sind unversehrt</translation>
         </message>
         <message>
             <source>the book in {folder} cannot be reached: look whether the disk or network folder is there, then try again</source>

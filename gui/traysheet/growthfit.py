@@ -143,17 +143,14 @@ def _cut_words(cut: "CutDay", tray: Tray) -> str:
     if cut.day is None:
         return spoken(cut.sentence)
     date = tray.sown_at + timedelta(days=cut.day.value)
-    if cut.day.low is None or cut.day.high is None:
-        words = translate("TraySheet", "Expected cut: day {day} ({date}).")
-        told = words.format(day=round(cut.day.value), date=day_words(date, DAY_SHORT))
-    else:
-        words = translate("TraySheet", "Expected cut: day {day} ({date}), between day {low} and day {high}.")
-        told = words.format(
-            day=round(cut.day.value),
-            date=day_words(date, DAY_SHORT),
-            low=int(cut.day.low),
-            high=ceil(cut.day.high),
-        )
+    low = None if cut.day.low is None else int(cut.day.low)
+    high = None if cut.day.high is None else ceil(cut.day.high)
+    words = (
+        translate("TraySheet", "Expected cut: day {day} ({date}).")
+        if low is None or high is None or low == high
+        else translate("TraySheet", "Expected cut: day {day} ({date}), between day {low} and day {high}.")
+    )
+    told = words.format(day=round(cut.day.value), date=day_words(date, DAY_SHORT), low=low, high=high)
     return f"{told} {spoken(cut.sentence)}"
 
 

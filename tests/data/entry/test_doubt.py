@@ -50,7 +50,10 @@ def test_celsius_typed_as_fahrenheit_is_asked_about():
 
 
 def test_the_first_weight_is_held_against_what_is_usual():
-    assert doubt(28.6, Quantity.MASS, [], usual=(300, 4000)).instead == pytest.approx(810.8, abs=0.1)
+    asked = doubt(28.6, Quantity.MASS, [], usual=(300, 4000))
+
+    assert asked.instead == pytest.approx(810.8, abs=0.1)
+    assert "from what is usual" in asked.sentence  # nothing was weighed before
     assert doubt(28.6, Quantity.MASS, []) is None
 
 

@@ -316,6 +316,14 @@ def test_the_day_of_the_cut_is_said_in_words(rack_book: Book) -> None:
     assert any("Expected cut: day 10 (11 Mar), between day 9 and day 11." in words for words in fitted.words)
 
 
+def test_a_cut_that_can_only_be_today_is_not_said_to_lie_between_two_days(rack_book: Book) -> None:
+    rack_book.set_crop("broccoli", cut_from_day=9.0, cut_to_day=11.0)
+
+    fitted = fit_tray(rack_book, a_kept_tray(1), LOGISTIC, 11.0)
+
+    assert any("Expected cut: day 11 (12 Mar). Usual" in words for words in fitted.words)
+
+
 def test_the_chart_is_told_in_words_with_what_the_curve_says(
     sheet: TraySheet, rack_book: Book, qtbot: QtBot, tmp_path
 ) -> None:
