@@ -123,9 +123,9 @@ class BookDamaged(BookError):
     """The file is damaged."""
 
     says = (
-        "the book in {folder} is damaged and was left as it is: close the program, delete book.sqlite-wal and "
-        "book.sqlite-shm if they are there, and copy the newest file from its folder backups over book.sqlite; "
-        "your photos in it are untouched"
+        "the book in {folder} is damaged and was left as it is: close the program, delete book.sqlite-wal "
+        "and book.sqlite-shm if they are there, and copy the newest file from its folder backups over "
+        "book.sqlite; your photos in it are untouched"
     )
 
 

@@ -275,7 +275,8 @@ class Store:
     def copy_to(self, target: Path) -> None:
         """Copy the database through SQLite's own backup; checked before it gets its name. For a worker."""
         target.parent.mkdir(parents=True, exist_ok=True)
-        part = target.with_suffix(".part")
+        own = f"{os.getpid()}-{threading.get_ident()}"  # another window may be at the same copy
+        part = target.with_name(f".{target.stem}.{own}.part")
         try:
             with contextlib.closing(sqlite3.connect(part)) as copy, self._using() as session:
                 session.connection.backup(copy)

@@ -29,7 +29,7 @@ __all__ = [
 
 SUFFIXES = frozenset({".jpg", ".jpeg", ".png", ".tif", ".tiff", ".webp", ".heic", ".heif"})
 CHUNK = 1 << 20
-LEFTOVER_AFTER_S = 3600.0  # no copy of one photo takes an hour
+LEFTOVER_AFTER_S = 3600.0  # no copy of one photo, nor of the database, takes an hour
 
 
 class Altered(Exception):  # noqa: N818 (a fact about the file, told as a reason)
@@ -126,6 +126,7 @@ def put(path: Path, content: bytes) -> None:
 def clear_leftovers(folder: Path) -> None:
     """Remove half copies that a crash has left; those of the last hour may still be at work."""
     limit = time.time() - LEFTOVER_AFTER_S
-    for part in folder.glob("*/*/.*.part"):
-        if part.stat().st_mtime < limit:
-            part.unlink(missing_ok=True)
+    for part in (*folder.glob("*/*/.*.part"), *folder.glob("backups/.*.part*")):
+        with contextlib.suppress(FileNotFoundError):  # another window does the same
+            if part.stat().st_mtime < limit:
+                part.unlink()

@@ -339,6 +339,21 @@ def test_one_backup_a_day_and_no_more_than_a_fortnight_of_them(book: Book) -> No
     assert max(backups.iterdir()) == first
 
 
+def test_windows_that_back_up_at_the_same_moment_do_not_disturb_each_other(book: Book) -> None:
+    book.add_trays(a_tray(f"B{n}", note="x" * 3000) for n in range(2000))
+    wait = threading.Barrier(4)
+
+    def back_up(_: int) -> Path:
+        with Book.open(book.folder) as window:
+            wait.wait()
+            return window.back_up()
+
+    with ThreadPoolExecutor(4) as pool:
+        made = set(pool.map(back_up, range(4)))
+
+    assert list((book.folder / "backups").iterdir()) == list(made)
+
+
 # --- being light
 
 

@@ -70,10 +70,15 @@ def test_a_cache_that_cannot_be_written_is_no_misfortune(tmp_path: Path) -> None
 def test_half_copies_of_a_crash_are_cleared_but_not_those_at_work(tmp_path: Path) -> None:
     folder = tmp_path / "photos" / "ab"
     folder.mkdir(parents=True)
-    for name, age in ((".old.jpg.1.part", 7200), (".new.jpg.2.part", 5)):
-        (folder / name).write_bytes(b"half")
-        os.utime(folder / name, (os.path.getmtime(folder / name) - age,) * 2)
+    backups = tmp_path / "backups"
+    backups.mkdir()
+    whole = {backups / "book-2026-03-08.sqlite"}
+    halves = {folder / ".old.jpg.1.part", backups / ".book-2026-03-08.1-2.part"}
+    at_work = {folder / ".new.jpg.2.part", backups / ".book-2026-03-08.3-4.part"}
+    for path in whole | halves | at_work:
+        path.write_bytes(b"half")
+        os.utime(path, (os.path.getmtime(path) - (5 if path in at_work else 7200),) * 2)
 
     clear_leftovers(tmp_path)
 
-    assert [path.name for path in folder.iterdir()] == [".new.jpg.2.part"]
+    assert {*folder.iterdir(), *backups.iterdir()} == whole | at_work
