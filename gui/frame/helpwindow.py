@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from gui.controls.form import open_within_screen
+from gui.controls.rows import give_rows
 from gui.frame.helpbook import ORDER, Page, found, pages
 from gui.style.palette import Space
 from gui.style.words import wrapped
@@ -59,7 +60,7 @@ class HelpWindow(QDialog):
         made = QListWidget(self)
         made.setAccessibleName(self.tr("Pages"))
         made.setWordWrap(True)
-        made.setSpacing(Space.XS)
+        give_rows(made)
         made.currentItemChanged.connect(self._chosen)
         return made
 

@@ -24,6 +24,7 @@ from PySide6.QtWidgets import (
 from data.book import Book
 from data.medium.factors import KINDS, Factor, FactorGroup, chosen, default_of, wrong_factor
 from gui.controls.form import fields
+from gui.controls.rows import give_rows
 from gui.language.spoken import in_figures, spoken
 from gui.materials.desk import MaterialDesk
 from gui.notes.table import number_in
@@ -59,6 +60,7 @@ class FactorDialog(QDialog):
         self.list.setMinimumWidth(30 * self.fontMetrics().averageCharWidth())
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.setWordWrap(True)
+        give_rows(self.list)
         self.list.currentItemChanged.connect(self._show)
         self.title, self.standing = self._words("title"), self._words("soft")
         form = self._make_fields()

@@ -175,6 +175,7 @@ QCheckBox:focus, QRadioButton:focus { color: @accent@; }
 
 QAbstractItemView { background: @sheet@; border: 1px solid @line@; border-radius: @radius@px; outline: none; }
 QAbstractItemView[role="plain"] { background: transparent; border: none; border-radius: 0; }
+QAbstractItemView[role="rows"] { padding: 3px; }
 QAbstractItemView:focus { border-color: @accent@; }
 QHeaderView { background: transparent; border: none; }
 QHeaderView::section {

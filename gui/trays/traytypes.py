@@ -25,6 +25,7 @@ from data.growing.conditions import TrayType
 from data.growing.croptable import doubt_of_type
 from gui.controls.form import fields, fit
 from gui.controls.numberfield import NumberField
+from gui.controls.rows import give_rows
 from gui.language.spoken import spoken
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
@@ -47,6 +48,7 @@ class TrayTypes(QDialog):
         self.setWindowTitle(self.tr("Tray types"))
         self.kinds = QListWidget(self)
         self.kinds.setAccessibleName(self.tr("Tray types"))
+        give_rows(self.kinds)
         self.new = QPushButton(self.tr("New tray type"), self)
         self.new.setAutoDefault(False)
         self.name = QLineEdit(self)

@@ -27,7 +27,6 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QListView,
     QPushButton,
-    QStyledItemDelegate,
     QStyleOptionViewItem,
     QVBoxLayout,
     QWidget,
@@ -35,9 +34,10 @@ from PySide6.QtWidgets import (
 
 from data.records import Tray, TrayId
 from gui.controls.form import open_within_screen
+from gui.controls.rows import Row
 from gui.language.spoken import DAY_YEAR_SHORT, day_words
 from gui.language.words import translate
-from gui.style.palette import TARGET, Space, set_role
+from gui.style.palette import Space, set_role
 from gui.traysheet.view import end_words
 
 __all__ = ["EndedTrays", "ended_words"]
@@ -94,6 +94,7 @@ class EndedTrays(QDialog):
         self.rows.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.rows.setUniformItemSizes(True)
         self.rows.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        set_role(self.rows, "rows")
         self.rows.setItemDelegate(_Row(self.rows))
         self._model = QStringListModel([ended_words(tray) for tray in self._trays], self)
         self._found = QSortFilterProxyModel(self)
@@ -139,11 +140,11 @@ class EndedTrays(QDialog):
         return super().eventFilter(watched, event)
 
 
-class _Row(QStyledItemDelegate):
-    """As wide as the list, high enough for a finger; what is too long ends in dots."""
+class _Row(Row):
+    """As wide as the list; what is too long ends in dots."""
 
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> QSize:
-        return QSize(1, max(TARGET, option.fontMetrics.height() + 12))
+        return QSize(1, super().sizeHint(option, index).height())
 
     def initStyleOption(
         self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
