@@ -29,7 +29,7 @@ from vision.reason import Reason
 from vision.tissue import Pixels
 from vision.topview import LONG_MM, PX_PER_MM, SHORT_MM, TOP_HEIGHT, TOP_WIDTH
 
-__all__ = ["AS_PLACED", "Affine", "Alignment", "align", "moved", "turned_round"]
+__all__ = ["AS_PLACED", "Affine", "Alignment", "align", "in_own_mm", "moved", "turned_round"]
 
 Affine = tuple[tuple[float, float, float], tuple[float, float, float]]
 Points = NDArray[np.float64]
@@ -126,6 +126,13 @@ def turned_round(matrix: Affine) -> Affine:
     """The same map, then a half turn about the middle of the tray."""
     (a, b, c), (d, e, f) = matrix
     return (-a, -b, LONG_MM - c), (-d, -e, SHORT_MM - f)
+
+
+def in_own_mm(matrix: Affine, inner_mm: tuple[float, float]) -> Affine:
+    """The same map for places in mm of a tray whose inner area has these sides, long and short."""
+    across, down = inner_mm[0] / LONG_MM, inner_mm[1] / SHORT_MM
+    (a, b, c), (d, e, f) = matrix
+    return (a, b * across / down, c * across), (d * down / across, e, f * down)
 
 
 # --- one fit

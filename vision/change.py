@@ -1,6 +1,6 @@
 """Change: two scored top views of one tray -> what appeared, what vanished, what became of each suspect.
 
-In    two `Moment`s: labels at 2 px/mm, suspects, method; how they lie on each other (`alignment.py`)
+In    two `Moment`s: labels of the top view, suspects, method; how they lie on each other (`alignment.py`)
 Out   `Change`: shares of the inner area and of each cell, points of coverage, histories in words
 Not   canopy on canopy (`laid.py`), words for suspects (`fates.py`), what needs a look (the book's look list)
 
@@ -16,7 +16,7 @@ from vision.laid import Area, Cells, Laid, areas_of, cells_of
 from vision.reason import Reason
 from vision.suspect import Suspect
 from vision.tissue import Labels, canopy
-from vision.topview import TOP_HEIGHT, TOP_WIDTH
+from vision.topview import LONG_MM, SHORT_MM, TOP_HEIGHT, TOP_WIDTH
 
 __all__ = ["Area", "Cells", "Change", "Moment", "SuspectHistory", "measure_change"]
 
@@ -39,6 +39,7 @@ class Change:
     """What changed from the earlier to the later photo. None is explained in `reasons` by name."""
 
     alignment: Alignment
+    """In mm of a tray of nominal size: of the top view."""
     coverage: float | None
     """Later less earlier coverage, points."""
     appeared: float | None
@@ -58,8 +59,13 @@ class Change:
     reasons: Mapping[str, Reason] = field(default_factory=dict)
 
 
-def measure_change(earlier: Moment, later: Moment, alignment: Alignment) -> Change:
-    """What changed between two photos of one tray.
+def measure_change(
+    earlier: Moment,
+    later: Moment,
+    alignment: Alignment,
+    inner_mm: tuple[float, float] = (LONG_MM, SHORT_MM),
+) -> Change:
+    """What changed between two photos of one tray, whose inner area has these sides, long and short.
 
     Where the photos cannot be laid on each other, coverage and suspects are still compared, rim on rim.
 
@@ -72,19 +78,25 @@ def measure_change(earlier: Moment, later: Moment, alignment: Alignment) -> Chan
         if moment.labels.shape != (TOP_HEIGHT, TOP_WIDTH):
             raise ValueError(f"labels are {TOP_HEIGHT} x {TOP_WIDTH}, not {moment.labels.shape}")
     was, now = canopy(earlier.labels), canopy(later.labels)
-    histories = fates(earlier.suspects, later.suspects, was, now, alignment)
+    histories = fates(earlier.suspects, later.suspects, was, now, alignment, inner_mm)
     if earlier.method != later.method:
         return _untold(alignment, None, histories, Reason.OTHER_METHODS)
     coverage = 100 * float(now.mean() - was.mean())
     if not alignment.is_sure:
         return _untold(alignment, coverage, histories, alignment.reason or Reason.NOTHING_STAYED)
-    return _told(Laid.on_later(was, now, alignment.placed), alignment, coverage, histories)
+    return _told(Laid.on_later(was, now, alignment.placed), alignment, coverage, histories, inner_mm)
 
 
 # --- canopy
 
 
-def _told(laid: Laid, alignment: Alignment, coverage: float, histories: tuple[SuspectHistory, ...]) -> Change:
+def _told(
+    laid: Laid,
+    alignment: Alignment,
+    coverage: float,
+    histories: tuple[SuspectHistory, ...],
+    inner_mm: tuple[float, float],
+) -> Change:
     seen = max(1, int(laid.seen.sum()))
     enough = 100 * float(laid.was.sum()) / seen >= LEAST_CANOPY
     return Change(
@@ -96,8 +108,8 @@ def _told(laid: Laid, alignment: Alignment, coverage: float, histories: tuple[Su
         appeared_cells=cells_of(laid.appeared, laid.seen),
         vanished_cells=cells_of(laid.vanished, laid.seen),
         suspects=histories,
-        appeared_areas=areas_of(laid.appeared),
-        vanished_areas=areas_of(laid.vanished),
+        appeared_areas=areas_of(laid.appeared, inner_mm),
+        vanished_areas=areas_of(laid.vanished, inner_mm),
         reasons={} if enough else {"lost": Reason.NO_CANOPY},
     )
 

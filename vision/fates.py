@@ -15,11 +15,11 @@ from dataclasses import dataclass, replace
 import cv2
 import numpy as np
 
-from vision.alignment import Affine, Alignment, moved
+from vision.alignment import Affine, Alignment, in_own_mm, moved
 from vision.history import Became, Course, courses
 from vision.suspect import Suspect
 from vision.tissue import Mask
-from vision.topview import PX_PER_MM
+from vision.topview import LONG_MM, SHORT_MM, TOP_HEIGHT, TOP_WIDTH
 
 __all__ = ["SuspectHistory", "fates"]
 
@@ -55,14 +55,22 @@ class SuspectHistory:
 
 
 def fates(
-    earlier: Sequence[Suspect], later: Sequence[Suspect], was: Mask, now: Mask, alignment: Alignment
+    earlier: Sequence[Suspect],
+    later: Sequence[Suspect],
+    was: Mask,
+    now: Mask,
+    alignment: Alignment,
+    inner_mm: tuple[float, float] = (LONG_MM, SHORT_MM),
 ) -> tuple[SuspectHistory, ...]:
-    """What became of the suspects; `was` and `now` are the canopies of both photos."""
-    ground = alignment.by_rim if was.mean() > CLOSED else alignment.placed
+    """What became of the suspects; `was` and `now` are the canopies of both photos.
+
+    Places are in mm of the tray, whose inner area has the sides `inner_mm`.
+    """
+    ground = in_own_mm(alignment.by_rim if was.mean() > CLOSED else alignment.placed, inner_mm)
     before = [_moved(suspect, ground) for suspect in earlier]
     return tuple(
         replace(
-            _history(course, now),
+            _history(course, now, inner_mm),
             earlier=_which(course.earlier, before),
             later=_which(course.later, later),
         )
@@ -80,9 +88,9 @@ def _moved(suspect: Suspect, matrix: Affine) -> Suspect:
     return replace(suspect, x_mm=x, y_mm=y, outline_mm=outline)
 
 
-def _history(course: Course[Suspect], now: Mask) -> SuspectHistory:
+def _history(course: Course[Suspect], now: Mask, inner_mm: tuple[float, float]) -> SuspectHistory:
     largest = max(course.later or course.earlier, key=lambda suspect: suspect.area_cm2)
-    covered = _covered(course.earlier, now)
+    covered = _covered(course.earlier, now, inner_mm)
     return SuspectHistory(
         became=course.became,
         x_mm=largest.x_mm,
@@ -95,12 +103,13 @@ def _history(course: Course[Suspect], now: Mask) -> SuspectHistory:
     )
 
 
-def _covered(patches: Sequence[Suspect], now: Mask) -> float:
+def _covered(patches: Sequence[Suspect], now: Mask, inner_mm: tuple[float, float]) -> float:
     """Share of the patches' outlines under canopy, 0-1; beyond the top view counts as bare."""
     inside = np.zeros(now.shape, np.uint8)
+    per_mm = np.array([TOP_WIDTH / inner_mm[0], TOP_HEIGHT / inner_mm[1]])
     for patch in patches:
         if len(patch.outline_mm) >= 3:
-            corners = np.array(patch.outline_mm) * PX_PER_MM - 0.5
+            corners = np.array(patch.outline_mm) * per_mm - 0.5
             cv2.fillPoly(inside, [np.round(corners).astype(np.int32)], 1)
     area = int(inside.sum())
     return float(now[inside > 0].sum()) / area if area else 0.0

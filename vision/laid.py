@@ -1,7 +1,7 @@
 """Laid: the canopy of one day on that of another -> what appeared, what vanished.
 
-In    two canopies of one tray as masks at 2 px/mm; how they lie on each other (`alignment.py`)
-Out   `Laid`: masks where the later photo has them; shares of cells, patches with their outlines
+In    two canopies of one tray as masks of top views; how they lie on each other (`alignment.py`)
+Out   `Laid`: masks where the later photo has them; shares of cells, patches with their outlines, mm
 Not   what it means (`change.py`)
 
 A leaf that moved a little has neither vanished nor appeared: canopy within 3 mm counts as the same, and
@@ -12,10 +12,11 @@ from dataclasses import dataclass
 
 import cv2
 import numpy as np
+from numpy.typing import NDArray
 
 from vision.alignment import Affine
 from vision.tissue import Labels, Mask
-from vision.topview import PX_PER_MM, TOP_HEIGHT, TOP_WIDTH
+from vision.topview import LONG_MM, PX_PER_MM, SHORT_MM, TOP_HEIGHT, TOP_WIDTH
 
 __all__ = ["Area", "Cells", "Laid", "areas_of", "cells_of"]
 
@@ -104,24 +105,21 @@ def cells_of(mask: Mask, seen: Mask) -> Cells:
     return tuple(tuple(share(row, column) for column in range(COLUMNS)) for row in range(ROWS))
 
 
-def areas_of(mask: Mask) -> tuple[Area, ...]:
-    """Connected pieces of a mask of 1 cm2 and more, the largest first."""
+def areas_of(mask: Mask, inner_mm: tuple[float, float] = (LONG_MM, SHORT_MM)) -> tuple[Area, ...]:
+    """Connected pieces of a mask of 1 cm2 and more, the largest first, by the tray's own measures."""
+    mm = np.array([inner_mm[0] / TOP_WIDTH, inner_mm[1] / TOP_HEIGHT])  # a pixel's sides
     count, pieces, boxes, middles = cv2.connectedComponentsWithStats(mask.astype(np.uint8))
-    cm2 = boxes[:, cv2.CC_STAT_AREA] / (100 * PX_PER_MM**2)
-    found = [
-        Area(
-            x_mm=(float(middles[k][0]) + 0.5) / PX_PER_MM,
-            y_mm=(float(middles[k][1]) + 0.5) / PX_PER_MM,
-            area_cm2=float(cm2[k]),
-            outline_mm=_outline(pieces == k),
-        )
-        for k in range(1, count)
-        if cm2[k] >= LEAST_AREA_CM2
-    ]
+    cm2 = boxes[:, cv2.CC_STAT_AREA] * mm.prod() / 100
+    found = []
+    for k in range(1, count):
+        if cm2[k] >= LEAST_AREA_CM2:
+            x, y = ((middles[k] + 0.5) * mm).tolist()
+            outline = tuple((x, y) for x, y in ((_outline(pieces == k) + 0.5) * mm).tolist())
+            found.append(Area(x_mm=x, y_mm=y, area_cm2=float(cm2[k]), outline_mm=outline))
     return tuple(sorted(found, key=lambda area: -area.area_cm2))
 
 
-def _outline(piece: Mask) -> tuple[tuple[float, float], ...]:
+def _outline(piece: Mask) -> NDArray[np.int32]:
+    """Corners of the outer border, (n, 2) as (column, row)."""
     borders, _ = cv2.findContours(piece.astype(np.uint8), cv2.RETR_EXTERNAL, cv2.CHAIN_APPROX_SIMPLE)
-    border = cv2.approxPolyDP(max(borders, key=len), 1.5, True)[:, 0, :]
-    return tuple(((x + 0.5) / PX_PER_MM, (y + 0.5) / PX_PER_MM) for x, y in border.tolist())
+    return np.asarray(cv2.approxPolyDP(max(borders, key=len), 1.5, True)[:, 0, :], np.int32)

@@ -70,7 +70,8 @@ class Between:
     vanished_areas: tuple[Outlined, ...]
     suspects: tuple[SuspectBetween, ...]
     matrix: "Affine | None"
-    """The earlier top view onto the later one, mm; None where nothing stayed to lay them on each other."""
+    """The earlier top view onto the later one, mm of a nominal tray; None where nothing stayed to lay them on
+    each other."""
     turned: bool
     """The tray stood the other way round."""
     reasons: Mapping[str, Reason] = field(default_factory=dict)
@@ -94,7 +95,8 @@ def between_kept(book: Reader, earlier: KeptScore, later: KeptScore) -> Between 
     was, now = _seen(book, earlier), _seen(book, later)
     if was is None or now is None:
         return None
-    return _told(earlier, later, measure_change(was.moment, now.moment, align(was.top, now.top)))
+    inner_mm = (later.inner_long_mm, later.inner_short_mm)
+    return _told(earlier, later, measure_change(was.moment, now.moment, align(was.top, now.top), inner_mm))
 
 
 def _told(earlier: KeptScore, later: KeptScore, change: "Change") -> Between:

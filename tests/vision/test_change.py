@@ -49,6 +49,19 @@ def change(
     )
 
 
+SMALL = (385.0, 195.0)  # long and short side of another tray, mm
+
+
+def on_small(earlier: np.ndarray, later: np.ndarray, was=(), now=(), alignment: Alignment = LAID) -> Change:
+    """The same on a tray that is no nominal one; labels fill the top view as always."""
+    return measure_change(
+        Moment(labels=earlier, suspects=tuple(was)),
+        Moment(labels=later, suspects=tuple(now)),
+        alignment,
+        SMALL,
+    )
+
+
 def shifted(x_mm: float, y_mm: float) -> Alignment:
     return Alignment(matrix=((1, 0, x_mm), (0, 1, y_mm)), turned=False, error_mm=0.3)
 
@@ -272,3 +285,35 @@ def test_a_new_suspect_is_new():
 
     assert (one.became, one.growth, one.earlier_cm2) == (Became.NEW, None, 0)
     assert one.note.startswith("new, 4.0 cm²")
+
+
+# --- a tray of another size
+
+
+def test_patches_that_grew_on_a_small_tray_have_its_own_measures():
+    found = on_small(labels(), labels((254, 127, 354, 177)))  # a fifth of each side, from the middle on
+
+    (area,) = found.appeared_areas
+    wide, high = 100 / 508 * 385.0, 50 / 254 * 195.0
+    assert area.area_cm2 == pytest.approx(wide * high / 100, rel=0.02)
+    assert (area.x_mm, area.y_mm) == pytest.approx((385 / 2 + wide / 2, 195 / 2 + high / 2), abs=0.5)
+    assert max(x for x, _ in area.outline_mm) == pytest.approx(385 / 2 + wide, abs=1.0)
+
+
+def test_a_suspect_on_a_small_tray_put_in_turned_round_is_known_again_and_none_is_gone():
+    turned = Alignment(matrix=turned_round(AS_PLACED), turned=True, error_mm=0.3)
+    was, now = a_suspect(60.0, 50.0), a_suspect(385.0 - 60.0, 195.0 - 50.0)
+
+    (course,) = on_small(labels(), labels(), [was], [now], turned).suspects
+
+    assert course.became is Became.EQUAL
+
+
+def test_leaves_over_a_suspect_on_a_small_tray_are_seen_where_it_lies():
+    leaves = labels((385.0, 0.0, 508.0, 254.0))  # the right quarter: from 292 mm on of this tray
+
+    (under,) = on_small(labels(), leaves, [a_suspect(340.0, 100.0)]).suspects
+    (bare,) = on_small(labels(), leaves, [a_suspect(240.0, 100.0)]).suspects
+
+    assert (under.covered, under.under_leaves) == (1.0, True)
+    assert bare.covered == 0.0

@@ -41,6 +41,7 @@ def photo_on(
     method: str = "plain 1",
     tag: int | None = 10,
     turned: bool = False,
+    inner_mm: tuple[float, float] = (508.0, 254.0),
 ) -> PhotoId:
     """A photo of tray A1 (tag 10) at noon of a day in March 2026, kept as intake keeps it.
 
@@ -56,12 +57,14 @@ def photo_on(
     source = book.folder.parent / name
     source.write_bytes(name.encode() + method.encode())
     coverage = 100 * float((labels == Label.GREEN).mean())
+    score = a_score(coverage, suspects=suspects, confidence=sure, method=method)
+    score.inner_mm = inner_mm
     judged = Judged(
         name=name,
         digest=hashlib.sha256(source.read_bytes()).hexdigest(),
         taken_at=taken_at,
         tag_number=tag,
-        score=a_score(coverage, suspects=suspects, confidence=sure, method=method),
+        score=score,
         top_view=encode_jpeg(top),
         labels=encode_labels(labels),
         thumbnail=b"thumb",
@@ -99,6 +102,27 @@ def test_canopy_that_grew_and_canopy_that_vanished_are_told_with_their_places(bo
     assert (gone.x_mm, gone.y_mm) == pytest.approx((325.0, 75.0), abs=1.0)
     assert found.sentences[0].startswith("Coverage rose by 5.8 points")
     assert "25 cm²" in " ".join(found.sentences)
+
+
+def test_places_and_areas_on_a_small_tray_are_its_own(book: Book) -> None:
+    small = (385.0, 195.0)
+    first = photo_on(book, 6, leaves=[(50, 50, 150, 150), (300, 50, 350, 100)], inner_mm=small)
+    second = photo_on(book, 7, leaves=[(50, 50, 150, 150)], inner_mm=small)
+
+    (gone,) = told(book, first, second).vanished_areas
+
+    assert gone.area_cm2 == pytest.approx(25.0 * 385 * 195 / (508 * 254), rel=0.02)
+    assert (gone.x_mm, gone.y_mm) == pytest.approx((325.0 / 508 * 385, 75.0 / 254 * 195), abs=1.0)
+
+
+def test_mold_on_a_small_tray_put_in_turned_round_is_known_again_and_does_not_close(book: Book) -> None:
+    small = (385.0, 195.0)
+    first = photo_on(book, 6, suspects=[Patch(x_mm=60.0, y_mm=50.0, area_cm2=4.0)], inner_mm=small)
+    photo_on(book, 7, suspects=[Patch(x_mm=325.0, y_mm=145.0, area_cm2=7.0)], turned=True, inner_mm=small)
+
+    assert the_suspect(book, first).is_open
+    (look,) = looks(book)
+    assert "grown from 4.0 to 7.0 cm² since 6 March" in look.sentence
 
 
 def test_a_tray_that_stands_still_says_so_in_one_sentence(book: Book) -> None:
