@@ -182,7 +182,7 @@ class _Export:
             "df": "degrees of freedom of the error",
             "mse": "mean square of the error", "n": "trays with a number", "mean": "least-squares mean",
             "difference": "from the trusted medium", "se": "standard error of the difference",
-            "q": "one-sided 95 % limit factor (Dunnett)", "low": "lower limit of the difference",
+            "q": "one-sided 95 % limit factor (Dunnett or Sidak)", "low": "lower limit of the difference",
             "high": "upper limit of the difference", "rank_low": "best rank it may have (95 % Tukey)",
             "rank_high": "worst rank it may have",
         }  # fmt: skip

@@ -89,6 +89,7 @@ class _Comparison:
         self.design = design_of([row.block for row in units], [row.medium for row in units], names)
         self.fit = self.design.fit(self.values)
         self.counts = Counter(row.medium for row in table)
+        self.units = Counter(row.medium for row in units)  # shelves, where these are what repeats
 
     def verdict(self) -> Verdict:
         design, asked = self.design, self.asked
@@ -183,7 +184,8 @@ class _Comparison:
         return {index: float(sd) for index, sd in found if math.isfinite(sd) and self._n(index) > 1}
 
     def _n(self, index: int) -> int:
-        return self.counts[self.design.media[index]]
+        """Trays of a medium, or shelves."""
+        return self.units[self.design.media[index]]
 
     def _own(self) -> dict[int, Apart]:
         """Differences from each medium's own trays, where they are to be used; else nothing."""
@@ -206,12 +208,16 @@ class _Comparison:
         count = len(self.design.media)
         if count < 2:
             return {}
-        apart = honest_difference(count, self.design.df) * np.sqrt(float(self.fit.mse) * self._unit_variance)
+        camera = self.asked.camera_sd  # as in the intervals: a rank is no surer than they are
+        errors = np.hypot(np.sqrt(float(self.fit.mse) * self._unit_variance), camera)
+        apart = honest_difference(count, self.design.df) * errors
         if own or self.asked.by_shelf:
             for i in range(count):
                 for j in range(i):
                     pair = self._pair(i, j)
-                    wide = np.inf if pair is None else honest_difference(count, pair.df) * pair.se
+                    wide = np.inf
+                    if pair is not None:
+                        wide = honest_difference(count, pair.df) * math.hypot(pair.se, camera)
                     apart[i, j] = apart[j, i] = wide
         sign = -1.0 if self.asked.lower_is_better else 1.0
         return dict(enumerate(rank_intervals(sign * self.fit.effects, apart)))
@@ -277,7 +283,7 @@ class _Comparison:
             "low": difference - q * se, "high": difference + q * se,
         }  # fmt: skip
         if min(self._n(index), self._n(0)) < 2:
-            return values, {"outcome": Why.ONE_TRAY}
+            return values, {"outcome": Why.ONE_SHELF if self.of_shelves else Why.ONE_TRAY}
         return values | self._judged(index, difference, q * se, of_trays), {}
 
     def _judged(self, index: int, difference: float, half: float, of_trays: float) -> Values:
@@ -291,7 +297,8 @@ class _Comparison:
         if outcome.is_shown or asked.quick:
             return {"outcome": outcome}
         to_margin = asked.margin + (-difference if asked.lower_is_better else difference)
-        trays = self._n(index)
-        sd, camera_sd = of_trays * math.sqrt(trays / 2), asked.camera_sd
-        further = further_trays(to_margin, sd, len(self._joined), trays, camera_sd)
-        return {"outcome": outcome, "further": further}
+        units = self._n(index)
+        sd, camera_sd = of_trays * math.sqrt(units / 2), asked.camera_sd
+        further = further_trays(to_margin, sd, len(self._joined), units, camera_sd)
+        on_each = math.ceil(self.counts[self.design.media[index]] / units)  # 1, or trays on a shelf
+        return {"outcome": outcome, "further": None if further is None else further * on_each}

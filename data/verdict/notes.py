@@ -8,7 +8,7 @@ Not   the sentence of a medium (`words.py`)
 from collections.abc import Iterable, Sequence
 
 from data.sentence import Sentence
-from data.verdict import Measured, Verdict
+from data.verdict import CONFIDENCE, Measured, Verdict
 from data.verdict.halfway import renamed_half_way
 from data.verdict.outcome import ErrorFrom
 from data.verdict.words import why_words
@@ -75,7 +75,7 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
         "One number a tray; value = block + medium + chance, least squares with fixed blocks (Fisher 1935); "
         "means are adjusted as if each medium stood in every block."
     )
-    if verdict.mse is not None and verdict.df is not None:
+    if verdict.mse is not None and verdict.df is not None and not _own_q(verdict):
         yield Sentence(
             "Error variance {mse:.6g} on {df} degrees of freedom from {trays} trays in {blocks} blocks.",
             mse=verdict.mse,
@@ -84,7 +84,7 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
             blocks=verdict.blocks,
         )
     if verdict.q is not None:
-        yield _interval_words(verdict.q, len(verdict.compared))
+        yield _interval_words(verdict.q, len(verdict.compared), own=_own_q(verdict))
     yield Sentence(
         "Better: the whole interval lies on the good side of zero. As good: it ends on the good side of the "
         "margin. Worse: it lies beyond the margin. Otherwise nothing is shown (Piaggio et al. 2012)."
@@ -102,7 +102,20 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
         )
 
 
-def _interval_words(q: float, media: int) -> Sentence:
+def _own_q(verdict: Verdict) -> bool:
+    """Whether each difference has an error and degrees of freedom of its own."""
+    return any(line.q not in (None, verdict.q) for line in verdict.compared)
+
+
+def _interval_words(q: float, media: int, *, own: bool) -> Sentence:
+    if own:
+        return Sentence(
+            "Interval = difference -+ q x standard error, each difference with an error and degrees of "
+            "freedom of its own; q is Student's t, one-sided at {level:.2f} %, so that for all {media} media "
+            "together the lower limits hold with at least 95 %, and so do the upper ones (Sidak 1967).",
+            level=100 * CONFIDENCE ** (1 / media),
+            media=media,
+        )
     return Sentence(
         "Interval = difference -+ q x standard error with q = {q:.4f}, one-sided 95 % for all {media} "
         "media together (Dunnett 1955): all lower limits hold with 95 %, and so do all upper ones; both "

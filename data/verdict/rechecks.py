@@ -37,7 +37,7 @@ def rechecks(
 
     Parameters
     ----------
-    moldy : codes of trays that a person called moldy.
+    moldy : codes of trays that were lost to mold.
     shift : by which media of `other_height` may come out too high or too low to the camera.
     other_area : the same trays counted the other way.
     other_method : the same trays by another version of the method.

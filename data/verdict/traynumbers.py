@@ -21,8 +21,8 @@ from data.verdict.comparedday import ComparedDay
 from data.verdict.countedof import CountedOf, seen_on
 
 __all__ = [
-    "LostToMold", "NoNumber", "TrayNumber", "canopy_numbers", "day_of_most", "eye_numbers", "lost_to_mold",
-    "mold_areas", "yield_numbers",
+    "LostToMold", "NoNumber", "TrayNumber", "canopy_numbers", "day_of_most", "eye_numbers", "is_lost",
+    "lost_to_mold", "mold_areas", "yield_numbers",
 ]  # fmt: skip
 
 UNKNOWN_AREA_CM2 = 1.0  # of mold whose area was not measured (no scale)

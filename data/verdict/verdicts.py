@@ -36,6 +36,7 @@ from data.verdict.traynumbers import (
     TrayNumber,
     canopy_numbers,
     eye_numbers,
+    is_lost,
     lost_to_mold,
     mold_areas,
     yield_numbers,
@@ -171,12 +172,12 @@ class _TrialReading(Terms):
         read: ComparedDay,
     ) -> tuple[Otherwise, ...]:
         """What the same trays say where it is asked otherwise."""
-        moldy = mold_areas(self.words)
+        areas = mold_areas(self.words)
         return rechecks(
             verdict,
             table,
             by_shelf=self.by_shelf(),
-            moldy={tray.code for tray in treated if tray.id in moldy},
+            moldy={tray.code for tray in treated if is_lost(tray, areas)},
             shift=self._shift(numbers) if read.counted is CountedOf.INNER else 0.0,
             other_height=self._other_height(treated),
             other_area=self._by_other_area(treated, read),

@@ -132,6 +132,22 @@ def test_the_way_a_camera_sees_media_widens_the_interval() -> None:
     assert careful.high - careful.low > blind.high - blind.low
 
 
+@given(st.floats(0.0, 4.0), st.sampled_from([1.0, 20.0]))
+def test_a_rank_is_no_surer_than_the_interval(camera_sd: float, wilder: float) -> None:
+    rows = [
+        Measured(block=str(b), medium=name, value=80 - lower + spread * (((7 * b) % 11 - 5) / 5))
+        for b in range(10)
+        for name, lower, spread in (("peat", 0.0, wilder), ("coir", 3.0, 1.2), ("mat", 6.0, 0.8))
+    ]
+    verdict = verdict_of(rows, "peat", 5.0, camera_sd=camera_sd)
+
+    for line in verdict.compared:
+        if line.low <= 0 <= line.high:  # not told from the trusted one, so its rank is open
+            trusted = verdict.medium("peat")
+            assert line.rank_low <= trusted.rank_high
+            assert trusted.rank_low <= line.rank_high
+
+
 # --- spreads that differ, and settings of whole shelves
 
 
@@ -153,6 +169,12 @@ def test_where_spreads_differ_clearly_own_trays_give_the_error_and_that_is_said(
     assert verdict.medium("mat").df == 9  # ten differences by block
     assert verdict.df == 27  # that of one spread, for who wants it
     assert any("Spreads differ clearly" in note for note in cautions(verdict))
+    told = " ".join(how_worked_out(verdict))
+    assert f"{verdict.q:.4f}" not in told
+    assert "Dunnett" not in told
+    assert "Error variance" not in told
+    assert "one-sided at 98.30 %" in told  # 0.95 to the power 1/3
+    assert verdict.medium("mat").q == pytest.approx(2.4992, abs=1e-4)  # scipy.stats.t.ppf(0.95 ** (1 / 3), 9)
 
 
 def test_spreads_of_few_trays_cannot_be_told_apart() -> None:
@@ -189,6 +211,30 @@ def test_one_shelf_a_medium_cannot_be_tested_however_many_trays_stand_on_it() ->
     assert verdict.medium("mat").outcome is None
     assert verdict.medium("mat").missing["outcome"] is Why.ONE_SHELF
     assert "each medium needs at least two" in the(verdict)
+
+
+def test_one_shelf_of_a_medium_gets_no_outcome_however_many_shelves_the_others_have() -> None:
+    shelves = [("peat", 80.0), ("peat", 82.0), ("peat", 81.0), ("mat", 90.0)]
+    rows = [
+        Measured(block="1", shelf=str(n), medium=medium, value=value + tray)
+        for n, (medium, value) in enumerate(shelves)
+        for tray in range(4)
+    ]
+
+    line = verdict_of(rows, "peat", 5.0).medium("mat")
+
+    assert (line.n, line.outcome, line.missing["outcome"]) == (4, None, Why.ONE_SHELF)
+
+
+def test_what_is_not_shown_of_whole_shelves_is_settled_by_whole_shelves() -> None:
+    noise = (0.0, 3.0, -3.0, 1.0)
+    values = [{"peat": 80 + e, "mat": 79 - e} for e in noise]
+    shelves = verdict_of(table(peat=tuple(one["peat"] for one in values),
+                               mat=tuple(one["mat"] for one in values)), "peat", 5.0)  # fmt: skip
+    trays = verdict_of(on_shelves(3, *values), "peat", 5.0)
+
+    assert shelves.medium("mat").outcome is trays.medium("mat").outcome is Outcome.NOT_SHOWN
+    assert trays.medium("mat").further == 3 * shelves.medium("mat").further
 
 
 # --- what cannot be had

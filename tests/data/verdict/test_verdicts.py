@@ -17,6 +17,7 @@ from data.readings import NewReading, ReadingKind
 from data.trial import Measure, MeasureKind
 from data.verdict.countedof import CountedOf, counted_words
 from data.verdict.outcome import Outcome, Why
+from data.verdict.sensitivity import What
 from data.verdict.surewords import otherwise_words
 from data.verdict.verdicts import CropVerdict, verdicts
 from tests.data.builders import Patch, a_note, a_tray, score_note
@@ -146,6 +147,19 @@ def test_a_tray_thrown_away_for_mold_before_its_day_is_a_result(rack: Rack) -> N
     (number,) = [one for one in found.numbers if one.tray.code == tray.code]
     assert number.value == 0.0
     assert found.verdict.medium("coir").n == 4
+
+
+def test_a_tray_thrown_away_for_mold_is_lost_though_nobody_called_a_patch_so(rack: Rack) -> None:
+    tray = rack.tray("coir")
+    rack.shoot_all(EVEN, leave=[tray.code])
+    rack.book.add_event([tray.id], EventKind.THROWN_AWAY, tray.sown_at + timedelta(days=6), "Mold all over")
+
+    (found,) = rack.verdicts()
+
+    assert [(one.treatment, one.lost) for one in found.lost if one.lost] == [("coir", 1)]
+    without = {one.medium: one.least for one in found.otherwise if one.what is What.NO_LOST}
+    assert found.verdict.medium("coir").difference == pytest.approx(-18.2, abs=1)
+    assert without["coir"] == pytest.approx(0.0, abs=1)
 
 
 def test_yield_comes_from_what_was_weighed_with_a_margin_in_percent(rack: Rack) -> None:
