@@ -46,6 +46,7 @@ class ReadingKind(StrEnum):
         return UNITS[self]
 
 
+ON_A_SCALE = "1-5"
 UNITS = {
     ReadingKind.WEIGHT: "g",
     ReadingKind.MEDIUM_TEMPERATURE: "C",
@@ -55,11 +56,11 @@ UNITS = {
     ReadingKind.FEED: "ml",
     ReadingKind.HEIGHT: "mm",
     ReadingKind.FRESH_MASS: "g",
-    ReadingKind.CUT_QUALITY: "1-5",
+    ReadingKind.CUT_QUALITY: ON_A_SCALE,
     ReadingKind.LABOUR: "min",
     ReadingKind.SWEEPINGS: "g",
-    ReadingKind.SWEEPINGS_EYE: "1-5",
-    ReadingKind.BREAKDOWN_EYE: "1-5",
+    ReadingKind.SWEEPINGS_EYE: ON_A_SCALE,
+    ReadingKind.BREAKDOWN_EYE: ON_A_SCALE,
 }
 # what a number of a kind can be at all; common practice, wide on purpose: a rack, no laboratory
 LIMITS = {
@@ -83,9 +84,14 @@ def impossible(kind: ReadingKind, value: float) -> Sentence | None:
     """Why a number of that kind cannot be, or None where it can; what is merely odd is no matter of this."""
     low, high = LIMITS[kind]
     if math.isnan(value) or not low <= value <= high:
+        if kind.unit == ON_A_SCALE:
+            return Sentence(
+                "{kind} can be {low:g} to {high:g}; {value:g} was given.",
+                kind=str(kind), low=low, high=high, value=value,
+            )  # fmt: skip
         return Sentence(
             "{kind} can be {low:g} to {high:g} {unit}; {value:g} was given.",
-            kind=str(kind), low=low, high=high, unit=kind.unit, value=value,
+            kind=str(kind), low=low, high=high, unit={"C": "°C"}.get(kind.unit, kind.unit), value=value,
         )  # fmt: skip
     return None
 

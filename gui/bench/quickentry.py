@@ -16,7 +16,7 @@ from PySide6.QtCore import QEvent, QObject, Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
-from data.entry.units import BARE, UnitSystem, quantity_of, say
+from data.entry.units import UnitSystem, quantity_of, say
 from data.errors import BookError
 from data.events import EventKind
 from data.numbers import TrayId
@@ -25,7 +25,8 @@ from data.records import Tile
 from gui.bench.quickline import KINDS, Kind, QuickEntry, quick_entry
 from gui.controls.flow import Flow
 from gui.language.spoken import in_figures, spoken
-from gui.notes.view import UNIT_WORDS, event_words, kind_words
+from gui.notes.unitwords import number_words, scale_words, unit_words
+from gui.notes.view import event_words, kind_words
 from gui.style.palette import set_role
 from gui.style.words import wrapped
 
@@ -84,7 +85,7 @@ class QuickLine(QWidget):
         for kind in KINDS:
             words = kind_words(kind) if isinstance(kind, ReadingKind) else event_words(kind)
             made.addItem(words, kind)
-        made.currentIndexChanged.connect(self._fit_to_kind)
+        made.currentIndexChanged.connect(self._another_kind)
         return made
 
     def _make_line(self) -> QLineEdit:
@@ -139,12 +140,19 @@ class QuickLine(QWidget):
     def _fit_to_kind(self) -> None:
         kind = self.what
         if isinstance(kind, ReadingKind):
-            words = self.tr("Tray and number in {unit}").format(unit=bare_unit_words(kind, self.system))
+            words = number_words(kind, self.system)
         elif kind is EventKind.THROWN_AWAY:
             words = self.tr("Tray and why")
         else:
             words = self.tr("Tray, and a note if you like")
         self.line.setPlaceholderText(words)
+
+    @Slot()
+    def _another_kind(self) -> None:
+        """A scale says which of its ends is which."""
+        self._fit_to_kind()
+        scale = scale_words(self.what) if isinstance(self.what, ReadingKind) else ""
+        self._say(f"{self.kind.currentText()}: {scale}" if scale else "")
 
     @Slot()
     def _typing(self) -> None:
@@ -211,7 +219,7 @@ class QuickLine(QWidget):
             return ""
         unit = entry.kind.unit
         quantity = quantity_of(unit)
-        plain = f"{in_figures(value, '.4g')} {UNIT_WORDS.get(unit, unit)}"
+        plain = f"{in_figures(value, '.4g')} {unit_words(unit)}"
         return plain if quantity is None else spoken(say(value, quantity, self.system))
 
     @Slot()
@@ -295,10 +303,3 @@ class QuickLine(QWidget):
     def redress(self) -> None:
         """Words in the language and letters of now."""
         self._fit_to_kind()
-
-
-def bare_unit_words(kind: ReadingKind, system: UnitSystem) -> str:
-    """The unit that a number without one is taken in."""
-    quantity = quantity_of(kind.unit)
-    unit = kind.unit if quantity is None else BARE[system][quantity]
-    return {"F": "°F"}.get(unit, UNIT_WORDS.get(unit, unit))

@@ -18,7 +18,8 @@ from gui.controls.flow import Flow
 from gui.language.spoken import spoken
 from gui.notes.moments import MomentEdit, moment_in, show_moment
 from gui.notes.table import number_in
-from gui.notes.view import UNIT_WORDS, event_words, kind_words
+from gui.notes.unitwords import scale_words, unit_words
+from gui.notes.view import event_words, kind_words
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
 
@@ -109,11 +110,23 @@ class NoteEntry(QWidget):
         self.value.setVisible(reads)
         self.unit.setVisible(reads)
         if isinstance(kind, ReadingKind):
-            self.unit.setText(UNIT_WORDS.get(kind.unit, kind.unit))
-            self.value.setToolTip(self.tr("A number in {unit}").format(unit=self.unit.text()))
+            self.unit.setText(unit_words(kind.unit))
+            self.value.setToolTip(self._number_words(kind))
         ends = kind is EventKind.THROWN_AWAY
         self.note.setPlaceholderText(self.tr("Why it was thrown away") if ends else self.tr("Note"))
-        self.say("")
+        self._hint()
+
+    def _number_words(self, kind: ReadingKind) -> str:
+        scale = scale_words(kind)
+        if scale:
+            return self.tr("A number {scale}").format(scale=scale)
+        return self.tr("A number in {unit}").format(unit=unit_words(kind.unit))
+
+    def _hint(self) -> None:
+        """What the ends of a scale mean, where there is one."""
+        kind = self.kind
+        told = isinstance(kind, ReadingKind) and scale_words(kind) and self._number_words(kind)
+        self.say(told or "", "soft")
 
     @Slot()
     def _add(self) -> None:
@@ -129,13 +142,22 @@ class NoteEntry(QWidget):
             return
         value, why = typed(self.value.text(), kind)
         if value is None:
-            words = self.tr("Type a number in {unit}, for example {example}.")
-            self.say(why or words.format(unit=self.unit.text(), example=EXAMPLES.get(kind, "20")))
+            self.say(why or self._wanted_words(kind))
             self.value.setFocus()
             self.value.selectAll()
             return
-        self.say("")
+        self._hint()
         self.reading_wanted.emit(kind, value, at, note)
+
+    def _wanted_words(self, kind: ReadingKind) -> str:
+        scale = scale_words(kind)
+        words = (
+            self.tr("Type a number {scale}, for example {example}.")
+            if scale
+            else self.tr("Type a number in {unit}, for example {example}.")
+        )
+        example = EXAMPLES.get(kind, "4" if scale else "20")
+        return words.format(scale=scale, unit=unit_words(kind.unit), example=example)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Enter keeps it; other keys that a field has no use for go no further than here."""
@@ -161,5 +183,4 @@ EXAMPLES = {
     ReadingKind.HUMIDITY: "65",
     ReadingKind.WATER: "250",
     ReadingKind.FEED: "250",
-    ReadingKind.CUT_QUALITY: "4",
 }

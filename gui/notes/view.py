@@ -16,16 +16,15 @@ from data.readings import Reading, ReadingId, ReadingKind
 from data.records import Tray, TrayId
 from gui.language.spoken import in_figures
 from gui.language.words import translate
+from gui.notes.unitwords import unit_words
 
 if TYPE_CHECKING:
     from data.book import Book
 
 __all__ = [
-    "UNIT_WORDS", "Lane", "Mark", "NoteRow", "Notes", "event_words", "kind_words", "read_notes",
-    "reading_words",
+    "Lane", "Mark", "NoteRow", "Notes", "event_words", "kind_words", "read_notes", "reading_words",
 ]  # fmt: skip
 
-UNIT_WORDS = {"C": "°C", "1-5": "of 5"}
 # what shares a lane: the two temperatures are held against each other, and so are water and feed
 ON_LANES = (
     (ReadingKind.WEIGHT,),
@@ -158,7 +157,7 @@ def _marks(readings: Iterable[Reading], events: Iterable[Event], tray: Tray) -> 
 def reading_words(one: Reading) -> str:
     """A reading with its unit: weight 812 g."""
     words = kind_words(one.kind)
-    return f"{words} {in_figures(one.value)} {UNIT_WORDS.get(one.unit, one.unit)}"
+    return f"{words} {in_figures(one.value)} {unit_words(one.unit)}"
 
 
 def kind_words(kind: ReadingKind) -> str:
@@ -202,7 +201,7 @@ def _row_of_reading(one: Reading) -> NoteRow:
         at=one.taken_at,
         what=kind_words(one.kind),
         value=one.value,
-        unit=UNIT_WORDS.get(one.unit, one.unit),
+        unit=unit_words(one.unit),
         note=one.note,
         reading=one.id,
     )

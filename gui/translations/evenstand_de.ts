@@ -3835,16 +3835,24 @@ trusted</source>
             <translation>Im Buch behalten (Eingabe); Strg+Z nimmt es zurück</translation>
         </message>
         <message>
-            <source>A number in {unit}</source>
-            <translation>Eine Zahl in {unit}</translation>
-        </message>
-        <message>
             <source>Why it was thrown away</source>
             <translation>Warum sie weggeworfen wurde</translation>
         </message>
         <message>
+            <source>A number {scale}</source>
+            <translation>Eine Zahl {scale}</translation>
+        </message>
+        <message>
+            <source>A number in {unit}</source>
+            <translation>Eine Zahl in {unit}</translation>
+        </message>
+        <message>
             <source>Say why it was thrown away: it stays in its trial, and the reason counts.</source>
             <translation>Angeben, warum sie weggeworfen wurde: sie bleibt in ihrem Versuch, und der Grund zählt.</translation>
+        </message>
+        <message>
+            <source>Type a number {scale}, for example {example}.</source>
+            <translation>Eine Zahl {scale} eingeben, zum Beispiel {example}.</translation>
         </message>
         <message>
             <source>Type a number in {unit}, for example {example}.</source>
@@ -3883,6 +3891,22 @@ trusted</source>
     </context>
     <context>
         <name>NoteView</name>
+        <message>
+            <source>of 5</source>
+            <translation>von 5</translation>
+        </message>
+        <message>
+            <source>from 1 (torn, full of medium) to 5 (clean)</source>
+            <translation>von 1 (zerrissen, voll Substrat) bis 5 (sauber)</translation>
+        </message>
+        <message>
+            <source>from 1 (a wipe) to 5 (a shovel)</source>
+            <translation>von 1 (einmal wischen) bis 5 (eine Schaufel)</translation>
+        </message>
+        <message>
+            <source>from 5 (whole) to 1 (gone)</source>
+            <translation>von 5 (ganz) bis 1 (verschwunden)</translation>
+        </message>
         <message>
             <source>Weight, g</source>
             <translation>Gewicht, g</translation>
@@ -5036,10 +5060,6 @@ trusted</source>
             <translation>für die {count} gewählten Schalen, wenn keine Schale genannt ist</translation>
         </message>
         <message>
-            <source>Tray and number in {unit}</source>
-            <translation>Schale und Zahl in {unit}</translation>
-        </message>
-        <message>
             <source>Tray and why</source>
             <translation>Schale und Grund</translation>
         </message>
@@ -5094,6 +5114,14 @@ trusted</source>
         <message>
             <source>Say why behind the tray: it stays in its trial, and the reason counts.</source>
             <translation>Den Grund hinter die Schale schreiben: sie bleibt in ihrem Versuch, und der Grund zählt.</translation>
+        </message>
+        <message>
+            <source>Tray and number from 1 to 5</source>
+            <translation>Schale und Zahl von 1 bis 5</translation>
+        </message>
+        <message>
+            <source>Tray and number in {unit}</source>
+            <translation>Schale und Zahl in {unit}</translation>
         </message>
     </context>
     <context>
@@ -7886,6 +7914,10 @@ trusted</source>
             <translation>Festgehalten am {day}, nachdem die erste Schale gesät war: das Urteil sagt es. Grund: {why}</translation>
         </message>
         <message>
+            <source>{kind} can be {low:g} to {high:g}; {value:g} was given.</source>
+            <translation>{kind} kann {low:g} bis {high:g} sein; angegeben wurde {value:g}.</translation>
+        </message>
+        <message>
             <source>{kind} can be {low:g} to {high:g} {unit}; {value:g} was given.</source>
             <translation>{kind} kann {low:g} bis {high:g} {unit} sein; angegeben wurde {value:g}.</translation>
         </message>
@@ -8356,6 +8388,10 @@ trusted</source>
         <message>
             <source>Standard errors hold {sd:.2f} for the way the camera sees media differently, on top of the trays' own spread (added as squares; JCGM 100:2008).</source>
             <translation>Die Standardfehler enthalten {sd:.2f} dafür, dass die Kamera Substrate verschieden sieht, zusätzlich zur Streuung der Schalen selbst (als Quadrate addiert; JCGM 100:2008).</translation>
+        </message>
+        <message>
+            <source>Interval = difference -+ q x standard error, each difference with an error and degrees of freedom of its own; q is Student's t, one-sided at {level:.2f} %, so that for all {media} media together the lower limits hold with at least 95 %, and so do the upper ones (Sidak 1967).</source>
+            <translation>Intervall = Unterschied -+ q x Standardfehler, jeder Unterschied mit eigenem Fehler und eigenen Freiheitsgraden; q ist Students t, einseitig bei {level:.2f} %, so dass für alle {media} Substrate zusammen die unteren Grenzen mit mindestens 95 % gelten, ebenso die oberen (Sidak 1967).</translation>
         </message>
         <message>
             <source>Interval = difference -+ q x standard error with q = {q:.4f}, one-sided 95 % for all {media} media together (Dunnett 1955): all lower limits hold with 95 %, and so do all upper ones; both sides at once hold with at least 90 %.</source>

@@ -38,6 +38,12 @@ def test_every_kind_has_one_unit_and_limits_that_let_an_ordinary_number_through(
     assert all(impossible(kind, 3.0) is None for kind in ReadingKind)
 
 
+def test_what_a_number_can_be_is_told_in_the_unit_that_a_person_reads() -> None:
+    assert impossible(ReadingKind.CUT_QUALITY, 7.0) == "cut quality can be 1 to 5; 7 was given."
+    told = impossible(ReadingKind.MEDIUM_TEMPERATURE, 95.0)
+    assert told == "medium temperature can be -30 to 90 °C; 95 was given."
+
+
 @pytest.mark.parametrize(
     ("kind", "value"),
     [

@@ -210,6 +210,17 @@ def test_a_grower_who_thinks_in_ounces_types_them(morning: Bench, rack_book: Boo
     assert "A1 28.6 oz" in morning.quick.said.text()
 
 
+def test_which_end_of_the_scale_is_good_is_said_before_it_is_typed(morning: Bench) -> None:
+    quick = morning.quick
+    quick.kind.setCurrentIndex(quick.kind.findText("cut quality"))
+
+    assert quick.line.placeholderText() == "Tray and number from 1 to 5"
+    assert quick.said.text() == "cut quality: from 1 (torn, full of medium) to 5 (clean)"
+
+    quick.kind.setCurrentIndex(quick.kind.findText("weight"))
+    assert "clean" not in quick.said.text()
+
+
 def test_a_tray_is_not_thrown_away_without_a_reason(morning: Bench, rack_book: Book) -> None:
     morning.quick.kind.setCurrentIndex(morning.quick.kind.findData(EventKind.THROWN_AWAY))
     typed(morning, "A2")

@@ -99,6 +99,18 @@ def test_what_is_no_number_is_told_in_place_and_nothing_is_kept(
     assert rack_book.readings(a1(rack_book)) == ()
 
 
+def test_which_end_of_a_scale_is_good_stands_below_the_row(sheet: TraySheet, qtbot: QtBot) -> None:
+    page = opened(sheet, qtbot)
+    page.entry.choose(ReadingKind.CUT_QUALITY)
+
+    assert page.entry.said.text() == "A number from 1 (torn, full of medium) to 5 (clean)"
+    qtbot.keyClick(page.entry.value, Qt.Key.Key_Return)
+    assert page.entry.said.text().startswith("Type a number from 1 (torn")
+
+    page.entry.choose(ReadingKind.WEIGHT)
+    assert not page.entry.said.isVisible()
+
+
 def test_an_unusual_number_is_kept_and_doubted(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:
     rack_book.add_readings([a_weight(rack_book, 900)])
     page = opened(sheet, qtbot)

@@ -1,0 +1,35 @@
+"""Unit words: how a person reads the unit of a number that was noted, and what the ends of a scale mean.
+
+In    a unit of the book, a kind of reading
+Out   "°C" for "C", "of 5" for a scale; "from 1 (torn, full of medium) to 5 (clean)"
+Not   turning units into each other (`data/entry/units.py`), words for kinds (`view.py`)
+"""
+
+from data.entry.units import BARE, UnitSystem, quantity_of
+from data.readings import ReadingKind
+from gui.language.words import translate
+
+__all__ = ["number_words", "scale_words", "unit_words"]
+
+
+def unit_words(unit: str) -> str:
+    """A unit as it stands behind a number."""
+    return {"C": "°C", "F": "°F", "1-5": translate("NoteView", "of 5")}.get(unit, unit)
+
+
+def scale_words(kind: ReadingKind) -> str:
+    """Which end of a scale is which, or nothing where the kind is measured in a unit."""
+    return {
+        ReadingKind.CUT_QUALITY: translate("NoteView", "from 1 (torn, full of medium) to 5 (clean)"),
+        ReadingKind.SWEEPINGS_EYE: translate("NoteView", "from 1 (a wipe) to 5 (a shovel)"),
+        ReadingKind.BREAKDOWN_EYE: translate("NoteView", "from 5 (whole) to 1 (gone)"),
+    }.get(kind, "")
+
+
+def number_words(kind: ReadingKind, system: UnitSystem) -> str:
+    """What is to be typed of a tray; the unit is the one that a number without any is taken in."""
+    if scale_words(kind):
+        return translate("QuickLine", "Tray and number from 1 to 5")
+    quantity = quantity_of(kind.unit)
+    unit = kind.unit if quantity is None else BARE[system][quantity]
+    return translate("QuickLine", "Tray and number in {unit}").format(unit=unit_words(unit))
