@@ -24,7 +24,7 @@ import cv2
 import numpy as np
 import pi_heif
 from numpy.typing import NDArray
-from PIL import Image, UnidentifiedImageError
+from PIL import Image, TiffImagePlugin, UnidentifiedImageError
 
 from vision.exif import camera_notes
 from vision.profile import from_inks, in_srgb, worth_applying
@@ -60,6 +60,7 @@ KINDS = ("JPEG", "PNG", "TIFF", "WEBP", "HEIF")  # a multi-picture JPEG opens as
 GREY_MODES = ("1", "L", "LA", "La", "I", "F", "I;16", "I;16L", "I;16B", "I;16N")
 COLOUR_MODES = ("RGB", "RGBA", "RGBX", "RGBa", "P", "PA", "YCbCr", "CMYK")
 STRIP_ROWS = 256
+NEW_SUBFILE_TYPE, REDUCED, DNG_VERSION = 254, 1, 50706  # tags and a value of TIFF 6.0 and DNG
 
 TURNS = {1: 0, 2: 0, 3: 2, 4: 2, 5: 3, 6: 1, 7: 1, 8: 3}  # Exif orientation -> quarter turns clockwise
 MIRRORED = {2, 4, 5, 7}  # these are flipped left to right first
@@ -151,6 +152,7 @@ def _opened(data: bytes, name: str) -> Image.Image:
     """The picture with only its header read: kind and size are judged before memory is spent."""
     try:
         image = Image.open(BytesIO(data), formats=KINDS)
+        raw = _is_raw(image)
     except (Image.DecompressionBombError, Image.DecompressionBombWarning) as error:
         raise PhotoRefused(name, Reason.TOO_MANY_PIXELS) from error
     except UnidentifiedImageError as error:
@@ -159,7 +161,16 @@ def _opened(data: bytes, name: str) -> Image.Image:
         raise PhotoRefused(name, Reason.CUT_SHORT) from error
     if image.width * image.height > MOST_PIXELS:
         raise PhotoRefused(name, Reason.TOO_MANY_PIXELS)
+    if raw:
+        raise PhotoRefused(name, Reason.KIND)
     return image
+
+
+def _is_raw(image: Image.Image) -> bool:
+    """A camera's raw file opens as TIFF, and what opens is a small preview (TIFF 6.0: bit 0 of 254)."""
+    return isinstance(image, TiffImagePlugin.TiffImageFile) and (
+        image.tag_v2.get(DNG_VERSION) is not None or image.tag_v2.get(NEW_SUBFILE_TYPE) == REDUCED
+    )
 
 
 def _why_not_opened(data: bytes) -> Reason:

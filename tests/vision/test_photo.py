@@ -10,7 +10,7 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from PIL import ExifTags, Image, ImageCms, ImageOps
+from PIL import ExifTags, Image, ImageCms, ImageOps, TiffImagePlugin
 
 import vision.photo
 from tests.vision.profiles import wide_gamut_profile
@@ -123,6 +123,16 @@ def test_a_picture_just_over_the_limit_is_refused_too():
 @pytest.mark.parametrize("kind", ["GIF", "BMP", "PPM"])
 def test_other_kinds_of_picture_are_named_as_such(kind):
     assert why_refused(file_of(a_picture(), kind)) is Reason.KIND
+
+
+@pytest.mark.parametrize("tag", [{50706: b"\1\4\0\0"}, {254: 1}], ids=["DNG", "another maker's"])
+def test_the_small_preview_in_a_camera_s_raw_file_is_not_taken_for_the_photo(tag):
+    """Tags of TIFF 6.0 (254, NewSubfileType: 1 is a reduced picture) and of DNG (50706, DNGVersion)."""
+    told = TiffImagePlugin.ImageFileDirectory_v2()
+    for number, value in tag.items():
+        told[number] = value
+
+    assert why_refused(file_of(a_picture(), "TIFF", tiffinfo=told)) is Reason.KIND
 
 
 @pytest.mark.parametrize("mode", ["L", "1", "LA", "I;16"])
