@@ -58,10 +58,15 @@ def answered_by(look: Look, answers: Sequence[Answer], today: date) -> Answer | 
     return last if _hides(last, look, today) else None
 
 
+def _is_larger(now: float, then: float) -> bool:
+    """Nothing is no larger than nothing: a tray may weigh just what it weighs when it is dry."""
+    return now > then and now >= WORSE * then
+
+
 def _hides(answer: Answer, look: Look, today: date) -> bool:
     if look.urgency < answer.urgency:
         return False
-    if look.size is not None and answer.size is not None and look.size >= WORSE * answer.size:
+    if look.size is not None and answer.size is not None and _is_larger(look.size, answer.size):
         return False
     if answer.answer is AnswerKind.TOMORROW or look.what is LookKind.MOLD:
         return answer.answered_on == today

@@ -94,8 +94,8 @@ def page(resources: Iterable[Mapping[str, Any]]) -> Iterator[str]:
         "`compared.csv` holds one number a tray: with blocks as fixed effects and least squares it gives the "
         "means and differences in `verdicts.csv`; limits are difference -+ q x se with the one-sided 95 % q "
         "of Dunnett (1955) for the media compared, or, where each difference has an error of its own, with "
-        "Student's t at 0.95 to the power 1/k for k media (Sidak 1967). Scores of different methods are never "
-        "compared."
+        "Student's t at 0.95 to the power 1/k for k media (Sidak 1967). Scores of different methods are "
+        "never compared."
     )
     yield ""
     yield str(CAUTION)

@@ -56,6 +56,12 @@ def test_a_break_of_two_days_is_the_same_look_and_a_longer_one_is_news() -> None
 
 
 @pytest.mark.parametrize("kind", AnswerKind)
+@pytest.mark.parametrize(("size", "comes_back"), [(0.0, False), (5.0, True)])
+def test_a_look_of_no_size_at_all_can_be_answered(kind: AnswerKind, size: float, comes_back: bool) -> None:
+    assert shown(replace(LOOK, size=size), said(kind, size=0.0)) is comes_back
+
+
+@pytest.mark.parametrize("kind", AnswerKind)
 def test_a_look_that_gets_worse_comes_back(kind: AnswerKind) -> None:
     assert shown(replace(LOOK, urgency=Urgency.TODAY), said(kind))
     assert shown(replace(LOOK, size=18.0), said(kind))
