@@ -5,6 +5,7 @@ Out   trays that have ended, with their fresh mass, height and score by eye
 Not   reading the notes (`logs/oldnotes.py`)
 """
 
+from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
@@ -31,10 +32,12 @@ class OldBook(TrayBook, DayBook):
     def keep_old_notes(self, notes: "OldNotes", name: str) -> tuple[TrayId, ...]:
         """Keep the trays of a file, all or none; the same file twice adds nothing.
 
-        Trays come without tags. Codes may stand in the book already: a code is no name for ever.
+        Trays come without tags. Codes may stand in the book already: a code is no name for ever. A crop or a
+        medium that the book has in other letters, "Broccoli", is that one.
         """
         ids: list[TrayId] = []
         name = name_text(name)
+        crops, media = ({one.casefold(): one for one in names} for names in (self.crops(), self.media()))
 
         def change(recorder: Recorder) -> None:
             if self.knows_log(notes.digest):
@@ -44,8 +47,13 @@ class OldBook(TrayBook, DayBook):
                 "log_file", {"digest": notes.digest, "name": name, "added_at": at, "read_as": RATER}
             )
             for place, old in enumerate(notes.trays, start=1):
+                new = replace(
+                    old.new,
+                    crop=crops.get(old.new.crop.casefold(), old.new.crop),
+                    medium=media.get(old.new.medium.casefold(), old.new.medium),
+                )
                 with self.writing() as db:
-                    ids.append(sow(db, recorder, old.new, place))
+                    ids.append(sow(db, recorder, new, place))
                 self._end_and_weigh(recorder, ids[-1], old)
 
         self._change(f"{len(notes.trays)} trays from {name}", change)

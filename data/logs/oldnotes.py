@@ -127,13 +127,15 @@ def read_old_table(data: bytes) -> OldTable:
     lines = [(number, line) for number, line in enumerate(text.splitlines(), 1) if line.strip()]
     if not lines:
         raise NotALog(Sentence("The file is empty."))
+    if len(lines) > MOST_LINES + 1:
+        raise NotALog(Sentence("The file has more than {most} lines: cut it into parts.", most=MOST_LINES))
     first = lines[0][1]
     delimiter = max(DELIMITERS, key=lambda one: (known(_cells(first, one)), first.count(one)))
     return OldTable(
         digest=hashlib.sha256(data).hexdigest(),
         delimiter=delimiter,
         headings=tuple(cell.strip() for cell in _cells(first, delimiter)),
-        rows=tuple((number, tuple(_cells(line, delimiter))) for number, line in lines[1 : MOST_LINES + 1]),
+        rows=tuple((number, tuple(_cells(line, delimiter))) for number, line in lines[1:]),
     )
 
 
@@ -245,8 +247,8 @@ class _Reading:
         self._codes.append(code)
         return NewTray(
             code=code,
-            crop=said[Field.CROP].casefold(),
-            medium=said[Field.MEDIUM].casefold(),
+            crop=said[Field.CROP].lower(),  # not `casefold`, which makes another word of "Weißkohl"
+            medium=said[Field.MEDIUM].lower(),
             sown_at=datetime.combine(sown, MORNING),
             trial=said.get(Field.TRIAL) or None,
             block=said.get(Field.BLOCK) or None,

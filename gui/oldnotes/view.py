@@ -81,7 +81,7 @@ def look_at_notes(
 
 
 def _new(names: Iterable[str], known: set[str]) -> tuple[str, ...]:
-    return tuple(dict.fromkeys(name for name in names if name not in known))
+    return tuple(dict.fromkeys(name for name in names if name.casefold() not in known))
 
 
 # --- words

@@ -124,7 +124,29 @@ def test_any_cells_are_trays_or_named(cells: list[str]) -> None:
     assert len(notes.trays) + len(notes.refused) == 1
 
 
+def test_a_file_of_too_many_lines_is_refused_and_no_line_is_dropped_in_silence() -> None:
+    line = "pea,coir,2025-04-03\n"
+
+    with pytest.raises(NotALog, match="more than 20000 lines"):
+        read("crop,medium,sown\n" + 20_001 * line)
+
+    assert len(read("crop,medium,sown\n" + 20_000 * line).trays) == 20_000
+
+
 # --- in the book
+
+
+def test_a_crop_and_a_medium_that_the_book_writes_in_other_letters_are_the_ones_it_has(book: Book) -> None:
+    book.set_crop("Weißkohl")
+    book.set_medium("Peat Mix")
+    text = "crop,medium,sown\nweißkohl,peat mix,2025-04-03\nWEISSKOHL,Kokos weiß,2025-04-03\n"
+
+    ids = book.keep_old_notes(read(text), "2025.csv")
+
+    assert [(book.tray(one).crop, book.tray(one).medium) for one in ids] == [
+        ("Weißkohl", "Peat Mix"), ("Weißkohl", "kokos weiß"),
+    ]  # fmt: skip
+    assert set(book.crops()) == {"broccoli", "Weißkohl"}
 
 
 def test_old_trays_stand_in_the_book_as_ended_with_their_yield(book: Book) -> None:
