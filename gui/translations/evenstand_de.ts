@@ -3745,6 +3745,10 @@ trusted</source>
             <translation>Nichts: von dieser Art ist noch keine Schale notiert.</translation>
         </message>
         <message>
+            <source>Nothing: how the one before it grows has not been noted.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>{codes} is on the rack.</source>
             <translation>{codes} steht im Regal.</translation>
         </message>
@@ -6526,6 +6530,10 @@ trusted</source>
             <translation>Die Datei ist leer.</translation>
         </message>
         <message>
+            <source>The file has more than {most} lines: cut it into parts.</source>
+            <translation>Die Datei hat mehr als {most} Zeilen: sie in Teile schneiden.</translation>
+        </message>
+        <message>
             <source>No day of sowing could be read: write days like 2026-03-02.</source>
             <translation>Kein Tag der Aussaat war zu lesen: Tage wie 2026-03-02 schreiben.</translation>
         </message>
@@ -8838,6 +8846,14 @@ trusted</source>
     <context>
         <name>SheetSide</name>
         <message>
+            <source>Numbers of this day</source>
+            <translation>Zahlen dieses Tages</translation>
+        </message>
+        <message>
+            <source>The photo</source>
+            <translation>Das Foto</translation>
+        </message>
+        <message>
             <source>Change</source>
             <translation>Ändern</translation>
         </message>
@@ -8886,16 +8902,8 @@ trusted</source>
             <translation>Wachstum im Vergleich</translation>
         </message>
         <message>
-            <source>Numbers of this day</source>
-            <translation>Zahlen dieses Tages</translation>
-        </message>
-        <message>
             <source>How it grows</source>
             <translation>Wie sie wächst</translation>
-        </message>
-        <message>
-            <source>The photo</source>
-            <translation>Das Foto</translation>
         </message>
         <message>
             <source>coverage; no photo yet</source>
