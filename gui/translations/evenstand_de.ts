@@ -3746,7 +3746,7 @@ trusted</source>
         </message>
         <message>
             <source>Nothing: how the one before it grows has not been noted.</source>
-            <translation type="unfinished" />
+            <translation>Nichts: wie die vorige wächst, ist nicht notiert.</translation>
         </message>
         <message>
             <source>{codes} is on the rack.</source>

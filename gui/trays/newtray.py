@@ -222,12 +222,17 @@ class NewTrayDialog(QDialog):
             self._say(spoken(error), "alarm")
             return
         grown = conditions_words(trays[0])
-        self.taken_over.setText(grown or self.tr("Nothing: no tray of this kind has been noted yet."))
+        self.taken_over.setText(grown or self._nothing_words(trays[0]))
         odd = doubts(trays, self._type(trays[0].tray_type), self._book.today(), self._codes(), self._tags())
         if odd:
             self._say(" ".join(odd), "notice")
         else:
             self._say(codes_words(trays) if count > 1 else "", "soft")
+
+    def _nothing_words(self, tray: NewTray) -> str:
+        if self.model is None and self._book.like_last(tray.crop, tray.medium) is None:
+            return self.tr("Nothing: no tray of this kind has been noted yet.")
+        return self.tr("Nothing: how the one before it grows has not been noted.")
 
     # --- adding
 
@@ -253,9 +258,9 @@ class NewTrayDialog(QDialog):
     def _next(self, trays: Sequence[NewTray]) -> None:
         """Ready for the next ones; what has been done stays said."""
         *_, after = several(trays[-1], 2, self._codes(), self._tags())
+        self.count.set(1)  # before the code: the button follows that
         self.code.setText(after.code)
         self.tag.setText("" if after.tag_number is None else str(after.tag_number))
-        self.count.set(1)
         one, model = len(trays) == 1, self.model
         words = self.tr("{codes} is on the rack.") if one else self.tr("{codes} are on the rack.")
         if conditions_words(trays[0]) and model is not None:

@@ -71,6 +71,16 @@ def test_a_medium_of_which_nothing_is_said_keeps_no_kind(
     assert {one.name: one.kind for one in rack_book.media_known()}["hemp mat"] == ""
 
 
+def test_a_tray_that_was_just_added_is_not_said_to_be_missing(dialog: NewTrayDialog, qtbot: QtBot) -> None:
+    dialog.crop.setCurrentText("pea")
+    dialog.medium.setCurrentText("hemp mat")
+    assert dialog.taken_over.text() == "Nothing: no tray of this kind has been noted yet."
+
+    qtbot.mouseClick(dialog.add, Qt.MouseButton.LeftButton)
+
+    assert dialog.taken_over.text() == "Nothing: how the one before it grows has not been noted."
+
+
 def test_where_the_tags_end_trays_go_on_without_one() -> None:
     trays = several(a_new_tray("A1", tag=585), 3, codes=(), tags=())
     assert [tray.tag_number for tray in trays] == [585, 586, None]
@@ -93,6 +103,7 @@ def test_six_more_like_one_of_the_rack_are_one_step_of_undo(rack_book: Book, qtb
         ("broccoli", "A", 20.0, "12 h")
     }
     assert "grown as A1" in dialog.said.text()
+    assert (dialog.how_many, dialog.add.text()) == (1, "Add this tray")
     assert rack_book.undo() == "6 trays added"
     assert len(rack_book.trays()) == 3
 
