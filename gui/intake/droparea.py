@@ -7,7 +7,7 @@ Not   the drop itself (photos may be dropped anywhere in the window), the file d
 
 from pathlib import Path
 
-from PySide6.QtCore import QRectF, QSize, Qt, Signal, Slot
+from PySide6.QtCore import QEvent, QRectF, QSize, Qt, Signal, Slot
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
@@ -17,6 +17,8 @@ from gui.style.palette import RADIUS, Space, set_role, tokens_now
 from gui.style.words import wrapped
 
 __all__ = ["DropArea"]
+
+LETTERS_A_LINE = 75
 
 
 class DropArea(QWidget):
@@ -29,7 +31,7 @@ class DropArea(QWidget):
 
     def __init__(self, parent: QWidget | None = None, *, large: bool) -> None:
         super().__init__(parent)
-        self._large = large
+        self._large, self._laid_out = large, False
         self._watched: Path | None = None
         self.title = wrapped(self.tr("Drop photos or a folder anywhere in this window"), self)
         self.words = wrapped("", self, "soft")
@@ -50,6 +52,7 @@ class DropArea(QWidget):
             self._lay_out_large(column, buttons)
         else:
             self._lay_out_small(column, buttons)
+        self._laid_out = True
         self.show_watched(None)
 
     def _lay_out_small(self, column: QVBoxLayout, buttons: Flow) -> None:
@@ -70,6 +73,7 @@ class DropArea(QWidget):
         set_role(self.title, "title")
         set_role(self.files, "rack-main")
         self._picture = QLabel(self)
+        self._inner = QWidget(self)
         self.no_trays = wrapped(
             self.tr(
                 "This book has no trays yet. Add them on the Bench first, or plan a trial and sow it: then "
@@ -85,19 +89,18 @@ class DropArea(QWidget):
                 "with its whole rim. Photos are copied into the book; your files stay as they are."
             )
         )
-        inner = QWidget(self)
-        middle = QVBoxLayout(inner)
+        middle = QVBoxLayout(self._inner)
         middle.setContentsMargins(0, 0, 0, 0)
         middle.setSpacing(Space.M)
         for part in (self._picture, self.title, self.words, self.no_trays):
             middle.addWidget(part)
         middle.addSpacing(Space.S)
         middle.addLayout(buttons)
-        column.setContentsMargins(64, 64, 64, 64)
+        column.setContentsMargins(*4 * (2 * Space.XL,))
         column.addStretch(1)
         across = QHBoxLayout()
         across.addStretch(1)
-        across.addWidget(inner, 3)
+        across.addWidget(self._inner, 100)
         across.addStretch(1)
         column.addLayout(across)
         column.addStretch(2)
@@ -123,9 +126,21 @@ class DropArea(QWidget):
             self.watch_ended.emit()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """In a narrow band the buttons say enough."""
+        """Large: lines as long as they read well; in a narrow band the buttons say enough."""
         super().resizeEvent(event)
-        if not self._large:
+        self._fit()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """The letters may have another size."""
+        super().changeEvent(event)
+        letters = (QEvent.Type.FontChange, QEvent.Type.StyleChange)
+        if event.type() in letters and getattr(self, "_laid_out", False):  # Qt begins before we have
+            self._fit()
+
+    def _fit(self) -> None:
+        if self._large:
+            self._inner.setMaximumWidth(LETTERS_A_LINE * self.fontMetrics().averageCharWidth())
+        else:
             shown = [b.sizeHint().width() for b in (self.files, self.folder, self.watch) if not b.isHidden()]
             wanted = sum(shown) + self.title.sizeHint().width() + 5 * Space.M
             self.title.setVisible(self.width() >= wanted)

@@ -25,6 +25,7 @@ __all__ = ["GrowthChart", "own_colour"]
 
 DASHES = ((4.0, 2.0), (1.0, 2.0), (6.0, 2.0, 1.0, 2.0), (2.0, 2.0), (8.0, 3.0))
 LEAST_APART = 3.0  # px between the codes at the ends of lines
+MOST_FOR_CODES = 0.3  # of the width; longer codes lose their middle
 BAND_ALPHA = 46
 CUT_HIGH = 5.0  # px, half of the bracket's ends
 
@@ -87,11 +88,12 @@ class GrowthChart(QWidget):
         return False
 
     def _plot(self, metrics: QFontMetricsF) -> QRectF:
-        codes = max((metrics.horizontalAdvance(curve.code) for curve in self._curves), default=0.0)
+        longest = max((metrics.horizontalAdvance(curve.code) for curve in self._curves), default=0.0)
+        codes = min(longest * 1.1, MOST_FOR_CODES * self.width())  # one of them is bold
         return QRectF(self.rect()).adjusted(
             self._left(metrics),
             metrics.height() + Space.XS,
-            -(max(codes * 1.1, metrics.horizontalAdvance("00" + self.tr("day"))) + Space.M),
+            -(max(codes, metrics.horizontalAdvance("00" + self.tr("day"))) + Space.M),
             -(metrics.height() + Space.XS + self._below(metrics)),
         )
 
@@ -240,8 +242,10 @@ class GrowthChart(QWidget):
             font.setBold(own)
             painter.setFont(font)
             painter.setPen(QColor(tokens.ink if own else tokens.soft_ink))
-            box = QRectF(plot.right() + Space.S, y - metrics.height() / 2, 200, metrics.height())
-            painter.drawText(box, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, code)
+            left = plot.right() + Space.S
+            box = QRectF(left, y - metrics.height() / 2, self.width() - left, metrics.height())
+            shown = QFontMetricsF(font).elidedText(code, Qt.TextElideMode.ElideMiddle, box.width())
+            painter.drawText(box, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, shown)
         painter.setFont(self.font())
 
 

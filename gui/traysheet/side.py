@@ -50,6 +50,8 @@ class SheetSide(QFrame):
         self.told = self._words("soft")
         self._make_ends()
         self._after_suspects = self._line()
+        self._of_numbers = (self._title(self.tr("Numbers of this day")), self._line())
+        self._of_photo = self._title(self.tr("The photo"))
         self._lay_out()
 
     def _make_ends(self) -> None:
@@ -95,13 +97,14 @@ class SheetSide(QFrame):
         """All below the one number, from top to bottom."""
         yield from (self.reason, self._line(), self.suspects, self._after_suspects)
         yield from (self._title(self.tr("Growth beside its mates")), self.growth, self.told, self._line())
-        yield from (self._title(self.tr("Numbers of this day")), self.numbers, self._line())
+        title, line = self._of_numbers
+        yield from (title, self.numbers, line)
         ends = QWidget(self)
         flow = Flow(ends)
         for button in self._ends:
             flow.addWidget(button)
         yield from (self._title(self.tr("How it grows")), self.conditions, ends, self._line())
-        yield from (self._title(self.tr("The photo")), self.quality)
+        yield from (self._of_photo, self.quality)
 
     def _words(self, role: str) -> QLabel:
         return wrapped("", self, role)
@@ -141,6 +144,7 @@ class SheetSide(QFrame):
         for button, shown in ((self.cut, grows), (self.throw, grows), (self.reopen, not grows)):
             button.setVisible(shown)
         self.quality.show_lines(state.quality)
+        self._of_photo.setVisible(bool(state.quality))
 
     def _show_coverage(self, state: TrayState) -> None:
         day, coverage = state.day, None if state.score is None else state.score.coverage
@@ -172,7 +176,10 @@ class SheetSide(QFrame):
         self._show_numbers()
 
     def _show_numbers(self) -> None:
-        self.numbers.show_lines((*self._numbers, *self._colour))
+        lines = (*self._numbers, *self._colour)
+        self.numbers.show_lines(lines)
+        for part in self._of_numbers:  # no heading stands over nothing
+            part.setVisible(bool(lines))
 
     def stops(self) -> list[QWidget]:
         """What Tab comes by, in reading order; much of it is younger than what follows it."""
