@@ -54,16 +54,21 @@ class TrayMaterials:
 
     def trays_weighed(self, medium: str) -> int:
         """How many trays have a fresh mass."""
-        return len(self._means(medium, ReadingKind.FRESH_MASS))
+        return len(self._sums(medium, ReadingKind.FRESH_MASS))
 
-    def _means(self, medium: str, kind: ReadingKind) -> list[float]:
-        """One number a tray."""
+    def _of_trays(self, medium: str, kind: ReadingKind) -> list[list[float]]:
         of_tray = self._of[kind]
         return [
-            fmean(value for _, value in of_tray[tray.id])
-            for tray in self._trays[medium]
-            if tray.id in of_tray
+            [value for _, value in of_tray[tray.id]] for tray in self._trays[medium] if tray.id in of_tray
         ]
+
+    def _means(self, medium: str, kind: ReadingKind) -> list[float]:
+        """One mark a tray."""
+        return [fmean(noted) for noted in self._of_trays(medium, kind)]
+
+    def _sums(self, medium: str, kind: ReadingKind) -> list[float]:
+        """One amount a tray: it may be cut twice, and a verdict on yield adds both up, too."""
+        return [sum(noted) for noted in self._of_trays(medium, kind)]
 
     def facts(
         self,
@@ -94,8 +99,8 @@ class TrayMaterials:
             dry_after=dry_after,
             minutes=self._minutes(trays),
             cut_quality=self._means(medium.name, ReadingKind.CUT_QUALITY),
-            fresh_g=self._means(medium.name, ReadingKind.FRESH_MASS),
-            sweepings_g=self._means(medium.name, ReadingKind.SWEEPINGS),
+            fresh_g=self._sums(medium.name, ReadingKind.FRESH_MASS),
+            sweepings_g=self._sums(medium.name, ReadingKind.SWEEPINGS),
             sweepings_marks=self._means(medium.name, ReadingKind.SWEEPINGS_EYE),
             cold_nights=(fmean(v for v, _ in known), sum(n for _, n in known)) if known else (None, 0),
         )

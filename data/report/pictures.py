@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 from data.cancel import CancelToken
 from data.chapters.comparable import comparable
-from data.records import Day, PhotoId
+from data.records import Day, PhotoId, PhotoState
 from data.report.content import Block, GrowthFigure, Heading, Paragraph, Picture, PictureRow
 from data.report.mediumgrowth import growth_by_treatment
 from data.report.typicaltrays import CHOSEN_BY, TYPICAL_ALONE, Chosen, Stands, chosen_trays
@@ -98,8 +98,13 @@ def _picture(
 
 
 def _day(book: "Book", one: CropVerdict, chosen: Chosen) -> Day | None:
+    """The photo that its number is of: the last one of the day that counts."""
     days = [day for day in book.days(chosen.number.tray.id) if day.day == one.on_day]
-    return next((day for day in reversed(days) if day.pictures is not None), None)
+    return next((day for day in reversed(days) if day.pictures is not None and _counts(day)), None)
+
+
+def _counts(day: Day) -> bool:
+    return day.state is PhotoState.STORED and day.score is not None and day.score.sure
 
 
 def _words(one: CropVerdict, chosen: Chosen) -> Sentence:

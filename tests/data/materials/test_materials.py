@@ -1,5 +1,6 @@
 """The table of media: cells with range, n and source; gaps that say what to do; limits."""
 
+from dataclasses import replace
 from datetime import datetime, timedelta
 from pathlib import Path
 
@@ -26,7 +27,7 @@ from data.medium.benchtest import (
 )
 from data.medium.factors import Factor
 from data.medium.feeds import feed_caution, is_of_waste
-from data.readings import BenchTestId, Reading, ReadingId, ReadingKind
+from data.readings import BenchTestId, NewReading, Reading, ReadingId, ReadingKind
 from data.sentence import Sentence
 from data.statistics.estimate import Estimate
 from tests.data.builders import a_tray
@@ -292,6 +293,32 @@ def test_photographs_of_the_heap_are_kept_once_beside_their_test(tmp_path: Path)
 
         (kept,) = book.heap_photos(test)
         assert book.heap_photo_path(kept).read_bytes() == picture.read_bytes()
+
+
+def test_a_tray_that_is_cut_twice_has_the_yield_of_both_cuts(tmp_path: Path) -> None:
+    with a_book(tmp_path) as book:
+        tray = book.trays()[0].id
+        first = {ReadingKind.FRESH_MASS: 150.0, ReadingKind.SWEEPINGS: 20.0, ReadingKind.CUT_QUALITY: 5.0}
+        again = {ReadingKind.FRESH_MASS: 100.0, ReadingKind.SWEEPINGS: 30.0, ReadingKind.CUT_QUALITY: 4.0}
+        book.add_readings(
+            [
+                NewReading(kind=kind, value=value, taken_at=at, tray_id=tray)
+                for at, noted in ((NOON, first), (NOON + 100 * HOUR, again))
+                for kind, value in noted.items()
+            ]
+        )
+        peat = Factor(name="coir", value=0.25, low=0.25, high=0.25, unit="kg/tray", source="scale",
+                      medium="coir", entered_at=NOON)  # fmt: skip
+        book.set_factor(peat)
+        book.set_factor(replace(peat, name="coir made", value=1.0, low=1.0, high=1.0, unit="kg CO2e/kg"))
+
+        table = read_materials(book).table
+
+        assert table.cell("footprint by kg", "coir").value == pytest.approx(
+            1.0
+        )  # 0.25 kg CO2e a 0.25 kg of cut
+        assert table.cell("sweepings", "coir").value == 50.0
+        assert table.cell("cut quality", "coir").value == 4.5
 
 
 def test_limits_and_trays_a_week_are_kept(tmp_path: Path) -> None:
