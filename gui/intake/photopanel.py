@@ -154,6 +154,7 @@ class PhotoPanel(QFrame):
         """Show this photo; asked again for the same one, only the words may change."""
         if row is None or self._row is None or row.key != self._row.key:
             self._picking = False
+            self.picker.begin()
         self._row = row
         self._offer_trays()
         self._show_words(row)

@@ -100,11 +100,16 @@ class TrayPicker(QWidget):
         self._trays.show(trays, day)
         self._filter()
 
+    def begin(self) -> None:
+        """Nothing is looked for yet: what was typed for another photo would match this one by a slip."""
+        self.field.clear()
+        self.list.setCurrentIndex(QModelIndex())
+
     @Slot()
     def _filter(self) -> None:
         self._found.setFilterFixedString(self.field.text().strip())
-        if self.field.text().strip():
-            self.list.setCurrentIndex(self._found.index(0, 0))
+        looked_for = bool(self.field.text().strip())
+        self.list.setCurrentIndex(self._found.index(0, 0) if looked_for else QModelIndex())
 
     @Slot(QModelIndex)
     def _activated(self, index: QModelIndex) -> None:

@@ -146,6 +146,21 @@ def test_enter_on_a_photo_without_tray_asks_for_the_tray(
     assert intake.list.panel.picker.field.hasFocus()
 
 
+def test_a_tray_looked_for_on_one_photo_is_not_offered_for_the_next(
+    intake: Intake, qtbot: QtBot, tmp_path: Path
+) -> None:
+    brought(intake, qtbot, a_note(tmp_path, "a.jpg"), a_note(tmp_path, "b.jpg"))
+    panel = intake.list.panel
+    qtbot.keyClick(intake.list.table, Qt.Key.Key_Return)
+    qtbot.keyClicks(panel.picker.field, "B1")
+
+    intake.list.table.selectRow(1 - intake.list.table.currentIndex().row())
+
+    assert panel.picker.field.text() == ""
+    qtbot.keyClick(panel.picker.field, Qt.Key.Key_Return)  # a slip: nothing is chosen
+    assert set(kinds(intake).values()) == {Kind.NEEDS_TRAY}
+
+
 def test_enter_on_a_matched_photo_opens_its_tray(intake: Intake, qtbot: QtBot, tmp_path: Path) -> None:
     brought(intake, qtbot, a_note(tmp_path, "a.jpg", tag=11))
 
