@@ -43,6 +43,7 @@ __all__ = [
     "TRAYS_ALL",
     "TRAYS_ENDED",
     "TRAYS_GROWING",
+    "TRAY_IDS_GROWING",
     "UNDONE_CHANGES",
 ]
 
@@ -68,6 +69,7 @@ TRAY_COLUMNS = """
       LEFT JOIN seed_lot l ON l.id = t.seed_lot
 """
 TRAYS_GROWING = TRAY_COLUMNS + " WHERE t.done_at IS NULL ORDER BY t.shelf, t.position, t.id"
+TRAY_IDS_GROWING = "SELECT id FROM tray WHERE done_at IS NULL ORDER BY shelf, position, id"
 TRAYS_ALL = TRAY_COLUMNS + " ORDER BY t.shelf, t.position, t.id"
 TRAY = TRAY_COLUMNS + " WHERE t.id = :tray"
 

@@ -164,7 +164,7 @@ def read_tray(book: "Book", tray_id: TrayId, photo_id: PhotoId | None = None) ->
     chosen = _chosen(days, photo_id)
     day = days[chosen] if chosen >= 0 else None
     score = None if day is None else day.score
-    growing = [other.id for other in book.trays()]
+    growing = book.growing_ids()
     here = growing.index(tray_id) if tray_id in growing else -1
     return TrayState(
         tray=tray,
