@@ -29,6 +29,7 @@ from data.photos.judged import Judged
 from data.photos.originals import Altered, copy_original, original_path, safe_suffix
 from data.photos.rootday import judged_again
 from data.records import Fate, PhotoId, Refused, Said, SuspectId, TakenFrom, fate_of
+from data.tables.journal import Recorder
 from data.tables.rows import name_text, time_text
 from data.tables.scorerows import score_row, suspect_rows
 from vision.reason import Reason
@@ -136,4 +137,10 @@ class Book(OldBook, PlanBook, MaterialBook, TrialBook, BenchBook, ClockBook, Cor
         """Leave a photo out of everything; the original and its numbers stay."""
         row = self.photo(photo_id)
         values = {"left_out_at": time_text(datetime.now())}
-        self._change(f"{row.name} left out", lambda recorder: recorder.update("photo", photo_id, values))
+        before = self._photo_before(photo_id)
+
+        def change(recorder: Recorder) -> None:
+            recorder.update("photo", photo_id, values)
+            self._close_anew(recorder, before)
+
+        self._change(f"{row.name} left out", change)

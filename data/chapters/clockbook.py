@@ -58,9 +58,13 @@ class ClockBook(MatchBook):
         What the camera said stays readable: `camera_time`.
         """
 
+        left = [self._photo_before(photo) for photo in photo_ids]
+
         def change(recorder: Recorder) -> None:
             for photo in photo_ids:
                 self._mend_one(recorder, photo, shift)
+            for earlier in left:
+                self._close_anew(recorder, earlier)
             for photo in photo_ids:
                 self._close_by_match(recorder, photo)
 

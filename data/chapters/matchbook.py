@@ -29,6 +29,7 @@ class MatchBook(SuspectBook):
         """Say which trays several photos show, as one step of undo (the proposals of a walk, say)."""
         rows = self.photos_named(trays)
         codes = [self.tray(tray).code for tray in trays.values()]
+        left = [self._photo_before(photo) for photo, tray in trays.items() if rows[photo].tray_id != tray]
 
         def change(recorder: Recorder) -> None:
             for photo, tray in trays.items():
@@ -36,6 +37,8 @@ class MatchBook(SuspectBook):
                 recorder.update("photo", photo, {"tray": tray, "matched_by": by, "left_out_at": None})
                 if rows[photo].tray_id is None:
                     self._judge_kept(recorder, photo, tray, rows[photo].taken_at)
+            for earlier in left:
+                self._close_anew(recorder, earlier)
             for photo in trays:
                 self._close_by_match(recorder, photo)
 

@@ -43,6 +43,29 @@ class SuspectBook(Changes):
         for suspect, note in found.closing.items():
             recorder.update("suspect", suspect, {"closed_at": at, "closed_why": str(note)})
 
+    def _photo_before(self, photo_id: PhotoId) -> PhotoId | None:
+        """The last photo of an earlier day of its tray, whose suspects it may have closed."""
+        photos = self.sure_photos_beside(photo_id)
+        here = next((day for photo, day in photos if photo == photo_id), None)
+        if here is None:
+            return None
+        return next((photo for photo, day in reversed(photos) if day < here), None)
+
+    def _close_anew(self, recorder: Recorder, photo_id: PhotoId | None) -> None:
+        """A later photo shows this tray no more: what it closed is open, unless the next photo closes it."""
+        score = None if photo_id is None else self.score(photo_id)
+        closed = [] if score is None else [one for one in score.suspects if one.closed_at is not None]
+        if score is None or not closed:
+            return
+        for one in closed:
+            recorder.update("suspect", one.id, {"closed_at": None, "closed_why": ""})
+        photos = self.sure_photos_beside(score.photo_id)
+        here = next((day for photo, day in photos if photo == score.photo_id), None)
+        later = [(photo, day) for photo, day in photos if here is not None and day > here]
+        after = [photo for photo, day in later if day == later[0][1]]
+        if after:
+            self._close_by_match(recorder, after[-1])
+
     def _keep_carried(self, carried: Mapping[PhotoId, Carried]) -> None:
         """What photos show is no decision of a person, so nothing that is taken back."""
         for photo, one in carried.items():

@@ -3,7 +3,7 @@
 import hashlib
 import shutil
 from collections.abc import Sequence
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from pathlib import Path
 
 import numpy as np
@@ -369,6 +369,49 @@ def test_three_days_in_a_row_are_one_patch(book: Book) -> None:
 
     (look,) = looks(book)
     assert (look.urgency, look.since) == (Urgency.NOW, date(2026, 3, 5))
+
+
+# --- a photo that turns out to be of another tray
+
+
+@pytest.mark.parametrize("how", ["moved", "left out", "clock"])
+@pytest.mark.parametrize("next_day", ["none", "gone", "there"])
+def test_what_a_photo_closed_is_open_again_once_it_is_not_of_that_tray(
+    book: Book, how: str, next_day: str
+) -> None:
+    other = next(tray.id for tray in book.trays() if tray.code == "A2")
+    first = photo_on(book, 6, suspects=[Patch(area_cm2=3.0)])
+    wrong = photo_on(book, 7)
+    if next_day != "none":
+        photo_on(book, 8, suspects=[Patch(area_cm2=3.1)] if next_day == "there" else [])
+    closed = the_suspect(book, first)
+    assert "No longer seen on 07 March" in closed.closed_why
+
+    if how == "moved":
+        book.match(wrong, other)
+    elif how == "left out":
+        book.leave_out(wrong)
+    else:
+        book.mend_clock([wrong], timedelta(days=-3))  # so it was taken before
+
+    if next_day == "gone":
+        assert "No longer seen on 08 March" in the_suspect(book, first).closed_why
+    else:
+        assert the_suspect(book, first).is_open
+        assert the_suspect(book, first).closed_why == ""
+    book.undo()
+    assert the_suspect(book, first) == closed
+
+
+def test_another_photo_of_the_same_day_still_closes_what_it_no_longer_shows(book: Book) -> None:
+    first = photo_on(book, 6, suspects=[Patch(area_cm2=3.0)])
+    wrong, right = photo_on(book, 7, hour=11), photo_on(book, 7, hour=12)
+
+    book.leave_out(wrong)
+    assert not the_suspect(book, first).is_open
+
+    book.leave_out(right)
+    assert the_suspect(book, first).is_open
 
 
 # --- root hairs
