@@ -6,7 +6,8 @@
 
 In    the folder that `prepare_tissue.py` wrote
 Out   `tissue.onnx`, `net.pt`, `report.json` (errors on everything not learned from, digest of the inputs)
-Not   what pictures are made of (`tissue_pictures.py`), how the product runs it (`vision/learned.py`)
+Not   what pictures are made of (`tissue_pack.py`, `tissue_pictures.py`), how the product runs it
+      (`vision/learned.py`)
 
     learn_tissue.py PACK OUT --seconds 1410 --seed 1 --compile
     learn_tissue.py PACK OUT --seconds 1410 --seed 10 --compile --held 0
@@ -29,9 +30,13 @@ import numpy as np
 import torch
 import torch.nn.functional as tf
 from draws import DEVICE
-from tissue_pictures import LABELS, Pack, batch, in_other_colours, is_leaf, reduced, stored
+from tissue_colours import in_other_colours
+from tissue_pack import Pack
+from tissue_pictures import batch, is_leaf
+from tissue_storing import reduced, stored
 from torch import Tensor, nn
 
+LABELS = 10
 WIDTHS = (32, 48, 80, 112, 144)
 STEP_PX = 32
 SMOOTHED = 0.02  # `vision/learned.py` takes it back
@@ -230,7 +235,7 @@ def main() -> None:
     torch.manual_seed(asked.seed)
     torch.set_float32_matmul_precision("high")
     torch.backends.cudnn.benchmark = True
-    pack = Pack(asked.pack, asked.held)
+    pack = Pack(asked.pack, asked.held, asked.seed)
     net = Net().to(DEVICE).to(memory_format=torch.channels_last)
     net, steps = learn(pack, net.train(), asked)
     trays, real = judged(net, pack)
