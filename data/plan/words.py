@@ -17,9 +17,9 @@ from data.statistics.power import (
     blocks_needed,
     least_margin,
     power,
+    set_power,
+    sets_needed,
     shelf_power,
-    shelf_sets_needed,
-    within_shelves,
 )
 from data.trial import KeptPlan, Plan, Question
 
@@ -164,8 +164,7 @@ def shelf_words(draft: Draft) -> tuple[Sentence, ...]:
                 what=what,
             ),
         )
-    sd = draft.spread.sd
-    needed = shelf_sets_needed(settings, on_shelf(draft), draft.margin, sd, sd, WANTED)
+    needed = sets_needed(lambda sets: shelf_chance(draft, sets), WANTED)
     if needed is None:
         first = Sentence(
             "The {what} is set for whole shelves, so shelves are what is compared, not trays. Your {n} sets "
@@ -179,39 +178,37 @@ def shelf_words(draft: Draft) -> tuple[Sentence, ...]:
             "shelves spread as much as trays do.",
             what=what, n=draft.trays, settings=settings, chance=_pct(chance), needed=needed,
         )  # fmt: skip
-    within = _within_words(draft, settings)
+    within = _within_words(draft)
     return (first,) if within is None else (first, within)
 
 
-def _within_words(draft: Draft, settings: int) -> Sentence | None:
+def _within_words(draft: Draft) -> Sentence | None:
     """Media stand side by side on every shelf."""
-    media = len(draft.media)
-    if media < 2:
-        return None
-    best = draft.question is Question.BEST
-    design = within_shelves(draft.trays, settings, media, all_pairs=best)
-    design = replace(design, camera_sd=camera_sd_of(draft))
-    chance = power(design, draft.margin, draft.spread.sd)
+    chance = _set_chance(draft, draft.trays, shelf_sd=0.0) if len(draft.media) > 1 else None
     if chance is None:
         return None
     return Sentence(
-        "The media stand side by side on every shelf: for them, all shelves taken together, the chance is "
-        "{chance}.",
+        "The media stand side by side on every shelf and are compared there, set by set: for them the chance "
+        "is {chance}.",
         chance=_pct(chance),
     )
-
-
-def on_shelf(draft: Draft) -> int:
-    """Trays of one crop on one shelf of a set."""
-    settings = len(draft.other.levels) if draft.other is not None else 1
-    return max(1, len(treatments_of(draft)) // settings)
 
 
 def shelf_chance(draft: Draft, sets: int, times: float = 1.0) -> float | None:
     """The chance of so many sets of shelves, trays and shelves spreading `times` as much as assumed."""
     assert draft.other is not None
     sd = draft.spread.sd * times
-    return shelf_power(sets, len(draft.other.levels), on_shelf(draft), draft.margin, sd, sd)
+    if len(draft.media) > 1:
+        return _set_chance(draft, sets, times, shelf_sd=sd)
+    best = draft.question is Question.BEST
+    return shelf_power(sets, len(draft.other.levels), 1, draft.margin, sd, sd, all_pairs=best)
+
+
+def _set_chance(draft: Draft, sets: int, times: float = 1.0, *, shelf_sd: float) -> float | None:
+    return set_power(
+        sets, len(treatments_of(draft)), draft.margin, draft.spread.sd * times, shelf_sd,
+        camera_sd=camera_sd_of(draft), all_pairs=draft.question is Question.BEST,
+    )  # fmt: skip
 
 
 def cost_words(plan: Plan) -> tuple[Sentence, ...]:

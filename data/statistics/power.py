@@ -7,7 +7,8 @@ Not   the spread itself (`plan/spread.py`), the words (`plan/words.py`), the ver
 Noncentral t with fixed blocks. One new treatment: one-sided t. Several against the trusted one: one-sided
 Dunnett (1955, JASA 50, 1096-1121), the chance is that of any one of them that is truly as good. Which of
 several is best: Tukey's simultaneous intervals, the chance to tell one pair that lies a margin apart. Where
-whole shelves get a setting the shelf is the unit (Yates 1935, JRSS Suppl. 2, 181-247): shelves within blocks.
+whole shelves get a setting the shelf is the unit (Yates 1935, JRSS Suppl. 2, 181-247): shelves within blocks;
+with several media on them, set by set, as the verdict reads them.
 """
 
 from collections.abc import Callable
@@ -15,8 +16,8 @@ from dataclasses import dataclass, replace
 from math import hypot, sqrt
 
 __all__ = [
-    "MOST_BLOCKS", "SPREADS", "Design", "blocks_needed", "least_margin", "power", "shelf_power",
-    "shelf_sets_needed", "within_shelves",
+    "MOST_BLOCKS", "SPREADS", "Design", "blocks_needed", "least_margin", "power", "set_power", "sets_needed",
+    "shelf_power",
 ]  # fmt: skip
 
 SPREADS = (0.7, 1.0, 1.4)  # a spread is a guess at first: shown for these multiples
@@ -33,7 +34,6 @@ class Design:
     all_pairs: bool = False  # "which is best?"; else each against the trusted one
     compared: int = 0  # new treatments that the answer is about; 0: all but the trusted one
     camera_sd: float = 0.0  # of a difference, in the margin's unit: no number of trays averages it out
-    error_df: int = 0  # where the error is not that of blocks and treatments; 0: it is
 
     @property
     def trays(self) -> int:
@@ -43,7 +43,7 @@ class Design:
     @property
     def df(self) -> int:
         """Degrees of freedom of the error: trays less blocks less treatments plus one."""
-        return self.error_df or self.trays * self.treatments - self.blocks - self.treatments + 1
+        return self.trays * self.treatments - self.blocks - self.treatments + 1
 
     @property
     def has_error(self) -> bool:
@@ -128,7 +128,14 @@ def _error(design: Design, sd: float) -> float:
 
 
 def shelf_power(
-    sets: int, settings: int, trays_on_shelf: int, margin: float, sd: float, shelf_sd: float
+    sets: int,
+    settings: int,
+    trays_on_shelf: int,
+    margin: float,
+    sd: float,
+    shelf_sd: float,
+    *,
+    all_pairs: bool = False,
 ) -> float | None:
     """The chance to show, for a setting of whole shelves, that it is as good within the margin.
 
@@ -138,27 +145,47 @@ def shelf_power(
     trays_on_shelf : of one crop, whose mean stands for the shelf.
     sd, shelf_sd : spread of trays on a shelf, and of shelves within a set, in the margin's unit.
     """
-    design = Design(blocks=sets, treatments=settings)
+    design = Design(blocks=sets, treatments=settings, all_pairs=all_pairs)
     return power(design, margin, sqrt(shelf_sd**2 + sd**2 / trays_on_shelf))
 
 
-def within_shelves(sets: int, settings: int, media: int, *, all_pairs: bool = False) -> Design:
-    """How media are compared within shelves that get a setting: on all of them, with the error of trays."""
-    return Design(
-        blocks=sets * settings,
-        treatments=media,
-        all_pairs=all_pairs,
-        error_df=settings * (sets - 1) * (media - 1),
-    )
+def set_power(
+    sets: int,
+    treatments: int,
+    margin: float,
+    sd: float,
+    shelf_sd: float = 0.0,
+    *,
+    camera_sd: float = 0.0,
+    all_pairs: bool = False,
+) -> float | None:
+    """The chance to show it of one treatment where several stand on each shelf, and shelves get a setting.
+
+    Such a trial is read set by set (`verdict`): a difference has the spread of its own sets alone.
+
+    Parameters
+    ----------
+    treatments : all of one crop, the trusted one among them.
+    shelf_sd : 0 for a treatment that stands on one shelf with the trusted one.
+    """
+    from scipy.special import nctdtr
+
+    from data.statistics.ownspread import sidak_q
+    from data.statistics.tukey import honest_difference
+
+    df = sets - 1
+    if df < 1 or treatments < 2:
+        return None
+    limit = honest_difference(treatments, df) if all_pairs else sidak_q(treatments - 1, df)
+    error = hypot(sqrt(2 * (sd**2 + shelf_sd**2) / sets), camera_sd)
+    return float(1 - nctdtr(df, margin / error, limit))
 
 
-def shelf_sets_needed(
-    settings: int, trays_on_shelf: int, margin: float, sd: float, shelf_sd: float, wanted: float
-) -> int | None:
-    """The fewest sets of shelves; None where `MOST_BLOCKS` do not reach it."""
+def sets_needed(chance: Callable[[int], float | None], wanted: float) -> int | None:
+    """The fewest sets of shelves whose chance is what is wanted; None where `MOST_BLOCKS` do not reach it."""
 
     def enough(sets: int) -> bool:
-        reached = shelf_power(sets, settings, trays_on_shelf, margin, sd, shelf_sd)
+        reached = chance(sets)
         return reached is not None and reached >= wanted
 
     return _first(enough)

@@ -2364,8 +2364,8 @@
             <translation>Auf dem Foto vom {day} wurde Schimmel bestätigt; die Schale steht noch im Regal.</translation>
         </message>
         <message>
-            <source>Take the tray away from the others, closed, and mark it as done on its sheet.</source>
-            <translation>Die Schale geschlossen von den anderen wegbringen und auf ihrem Blatt als beendet vermerken.</translation>
+            <source>Take the tray away from the others, closed, and note on its sheet that it was thrown away.</source>
+            <translation>Die Schale geschlossen von den anderen wegbringen und auf ihrem Blatt vermerken, dass sie weggeworfen wurde.</translation>
         </message>
         <message>
             <source>{count} patches that may be mold, the largest {area} cm²</source>
@@ -3839,8 +3839,8 @@ trusted</source>
             <translation>Im Buch behalten (Eingabe); Strg+Z nimmt es zurück</translation>
         </message>
         <message>
-            <source>Why it was thrown away</source>
-            <translation>Warum sie weggeworfen wurde</translation>
+            <source>Why?</source>
+            <translation>Warum?</translation>
         </message>
         <message>
             <source>A number {scale}</source>
@@ -6234,8 +6234,8 @@ trusted</source>
             <translation>das Buch in {folder} wurde inzwischen geschlossen; was darin behalten wurde, ist sicher: wieder öffnen</translation>
         </message>
         <message>
-            <source>tag {tag} is on a tray that still grows: give the new tray another tag, or mark that tray as done first</source>
-            <translation>Schild {tag} ist an einer Schale, die noch wächst: der neuen Schale ein anderes Schild geben, oder jene erst als beendet vermerken</translation>
+            <source>tag {tag} is on {code}, which still grows: take another tag, or first note on the sheet of {code} that it was cut or thrown away</source>
+            <translation>Schild {tag} ist an {code}, die noch wächst: ein anderes Schild nehmen, oder erst auf dem Blatt von {code} vermerken, dass sie geschnitten oder weggeworfen wurde</translation>
         </message>
         <message>
             <source>nothing was kept, since a number cannot be right: {why}</source>
@@ -6254,8 +6254,8 @@ trusted</source>
             <translation>Urteile dieses Programms gelten mit einer Sicherheit von {fixed:.0%}, und ein Plan mit {level:.1%} wurde nicht behalten: die Sicherheit bei {fixed:.2f} lassen</translation>
         </message>
         <message>
-            <source>there are not enough free tags (10 to 586) for all trays that stand at the same time: mark trays as done, or plan fewer trays a round</source>
-            <translation>für alle Schalen, die zugleich stehen, gibt es nicht genug freie Schilder (10 bis 586): Schalen als beendet eintragen oder weniger Schalen je Runde planen</translation>
+            <source>there are not enough free tags (10 to 586) for all trays that stand at the same time: note which trays were cut or thrown away, or plan fewer trays a round</source>
+            <translation>für alle Schalen, die zugleich stehen, gibt es nicht genug freie Schilder (10 bis 586): vermerken, welche Schalen geschnitten oder weggeworfen wurden, oder weniger Schalen je Runde planen</translation>
         </message>
         <message>
             <source>"{change}" cannot be taken back, since photos or notes kept later rest on it</source>
@@ -6416,6 +6416,10 @@ trusted</source>
         <message>
             <source>The coverage follows no growth curve so far.</source>
             <translation>Die Deckung folgt bisher keiner Wachstumskurve.</translation>
+        </message>
+        <message>
+            <source>Photos of one day are there; a growth curve needs {needed}.</source>
+            <translation>Fotos von einem Tag sind da; eine Wachstumskurve braucht {needed}.</translation>
         </message>
         <message>
             <source>Photos of {seen} days are there; a growth curve needs {needed}.</source>
@@ -6910,8 +6914,8 @@ trusted</source>
             <translation>{crop} an Tag {age}, {now:.0f} % Deckung; meist an Tag {from_day:.0f} bis {to_day:.0f} geschnitten.</translation>
         </message>
         <message>
-            <source>Cut it, weigh what you cut, and mark the tray as done on its sheet.</source>
-            <translation>Schneiden, den Schnitt wiegen und die Schale auf ihrem Blatt als beendet vermerken.</translation>
+            <source>Cut it, weigh what you cut, and note the cut on the tray's sheet.</source>
+            <translation>Schneiden, den Schnitt wiegen und ihn auf dem Blatt der Schale vermerken.</translation>
         </message>
         <message>
             <source>Warm and wet for {hot:.0f} of the last {known:.0f} logged hours on shelf {shelf}, while it stands under others.</source>
@@ -7886,8 +7890,8 @@ trusted</source>
             <translation>Gilt für ganze Etagen: {what}. Darum werden Etagen verglichen, nicht Schalen. {n} Sätze von {settings} Etagen zeigen es mit einer Wahrscheinlichkeit von {chance}; {needed} Sätze genügen für 80 %, wenn Etagen so viel streuen wie Schalen.</translation>
         </message>
         <message>
-            <source>The media stand side by side on every shelf: for them, all shelves taken together, the chance is {chance}.</source>
-            <translation>Die Substrate stehen auf jeder Etage nebeneinander: für sie ist die Wahrscheinlichkeit, alle Etagen zusammen, {chance}.</translation>
+            <source>The media stand side by side on every shelf and are compared there, set by set: for them the chance is {chance}.</source>
+            <translation>Die Substrate stehen auf jeder Etage nebeneinander und werden dort verglichen, Satz für Satz: für sie ist die Wahrscheinlichkeit {chance}.</translation>
         </message>
         <message>
             <source>{grams:.0f} g of {crop} seed.</source>

@@ -3,7 +3,8 @@
 import numpy as np
 import pytest
 
-from data.statistics.power import Design, blocks_needed, least_margin, power, shelf_power, within_shelves
+from data.statistics.power import Design, blocks_needed, least_margin, power, set_power, shelf_power
+from data.verdict import Measured, verdict_of
 
 # R 4 with scipy's nct, alpha 0.05 one-sided, margin = one standard deviation, no true difference, no
 # correction for several media: chance to show "as good" by number of blocks
@@ -96,9 +97,28 @@ def test_the_camera_s_part_is_added_to_the_standard_error() -> None:
     assert with_camera == pytest.approx(power(Design(blocks=6, treatments=2), 5.0, 28.0**0.5), abs=1e-9)
 
 
-def test_media_within_shelves_have_the_error_of_the_subplots() -> None:
-    """Oats of Yates (1935): 6 blocks, 3 varieties, 4 nitrogen levels within plots; R: 45 df within plots."""
-    assert within_shelves(6, 3, 4).df == 45
+@pytest.mark.parametrize("same_shelf", [True, False])
+def test_sets_of_shelves_with_several_media_show_what_the_verdict_on_them_shows(same_shelf: bool) -> None:
+    """1,000 simulated trials: six sets of two shelves, two media on each, all equal, trays and shelves alike.
+
+    The standard error of their share is 0.016; a chance that pooled all shelves, 0.98, would be far off.
+    """
+    lot, trials, hits = np.random.default_rng(20261130), 1000, 0
+    name = "mat, cold" if same_shelf else "peat, warm"
+    for _ in range(trials):
+        rows = [
+            Measured(block=str(block), shelf=f"{block}{heat}", medium=f"{medium}, {heat}",
+                     value=shelf + lot.normal(0, 3.0))
+            for block in range(6)
+            for heat, shelf in zip(("cold", "warm"), lot.normal(80, 3.0, 2), strict=True)
+            for medium in ("peat", "mat")
+        ]  # fmt: skip
+        found = verdict_of(rows, "peat, cold", 5.0, by_shelf=True, quick=True).medium(name)
+        hits += found.low > -5.0
+
+    chance = set_power(6, 4, 5.0, 3.0, 0.0 if same_shelf else 3.0)
+
+    assert hits / trials == pytest.approx(chance, abs=0.05)
 
 
 def test_several_media_are_held_to_dunnett() -> None:

@@ -108,7 +108,9 @@ def test_shelves_are_the_replicates_of_a_heat_mat() -> None:
 
     assert "shelves are what is compared, not trays" in of_shelves
     assert "6 sets of 2 shelves" in of_shelves
+    assert "chance of 12 %" in of_shelves  # 3 limits of Sidak with 5 df, by scipy.stats.nct: 0.1210
     assert "side by side on every shelf" in of_media
+    assert of_media.endswith("the chance is 21 %.")  # the same: 0.2086
 
 
 def test_one_set_of_shelves_cannot_test_a_heat_mat() -> None:
