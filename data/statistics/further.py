@@ -8,7 +8,7 @@ Reckoned as if what was seen were true, for a chance of 0.8: a guide, no promise
 in its planning: trays added because the answer did not please make the answer less sure.
 """
 
-from data.statistics.power import Design, blocks_needed
+from data.statistics.power import Design, blocks_needed, set_power, sets_needed
 
 __all__ = ["WANTED", "further_trays"]
 
@@ -16,7 +16,13 @@ WANTED = 0.8
 
 
 def further_trays(
-    to_margin: float, sd: float, compared: int, trays: int, camera_sd: float = 0.0
+    to_margin: float,
+    sd: float,
+    compared: int,
+    trays: int,
+    camera_sd: float = 0.0,
+    *,
+    by_block: bool = False,
 ) -> int | None:
     """Trays of each medium beyond the `trays` there are; at least 1.
 
@@ -26,9 +32,16 @@ def further_trays(
     sd : spread of trays of one medium within a block.
     compared : media held against the trusted one.
     camera_sd : of a difference of two media; no number of trays averages it out.
+    by_block : each difference rests on its own blocks alone, not on one spread of all.
     """
     if to_margin == 0 or sd <= 0:
         return None
-    design = Design(blocks=1, treatments=compared + 1, compared=compared, camera_sd=camera_sd)
-    blocks = blocks_needed(design, abs(to_margin), sd, WANTED)
+    distance = abs(to_margin)
+    if by_block:
+        blocks = sets_needed(
+            lambda sets: set_power(sets, compared + 1, distance, sd, camera_sd=camera_sd), WANTED
+        )
+    else:
+        design = Design(blocks=1, treatments=compared + 1, compared=compared, camera_sd=camera_sd)
+        blocks = blocks_needed(design, distance, sd, WANTED)
     return None if blocks is None else max(1, blocks - trays)

@@ -284,10 +284,10 @@ class _Comparison:
         }  # fmt: skip
         if min(self._n(index), self._n(0)) < 2:
             return values, {"outcome": Why.ONE_SHELF if self.of_shelves else Why.ONE_TRAY}
-        return values | self._judged(index, difference, q * se, of_trays), {}
+        return values | self._judged(index, difference, q * se, of_trays, own=bool(own)), {}
 
-    def _judged(self, index: int, difference: float, half: float, of_trays: float) -> Values:
-        """`half` of the interval; `of_trays` is the standard error without the camera's part."""
+    def _judged(self, index: int, difference: float, half: float, of_trays: float, *, own: bool) -> Values:
+        """`half` of the interval; `of_trays` is its standard error without the camera, `own` of two media."""
         asked = self.asked
         if asked.so_far:
             return {"outcome": Outcome.NOT_SHOWN}
@@ -299,6 +299,6 @@ class _Comparison:
         to_margin = asked.margin + (-difference if asked.lower_is_better else difference)
         units = self._n(index)
         sd, camera_sd = of_trays * math.sqrt(units / 2), asked.camera_sd
-        further = further_trays(to_margin, sd, len(self._joined), units, camera_sd)
+        further = further_trays(to_margin, sd, len(self._joined), units, camera_sd, by_block=own)
         on_each = math.ceil(self.counts[self.design.media[index]] / units)  # 1, or trays on a shelf
         return {"outcome": outcome, "further": None if further is None else further * on_each}

@@ -7,6 +7,7 @@ import sys
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from scipy import stats
 
 from data.verdict import Measured, Verdict, verdict_of
 from data.verdict.notes import cautions, how_worked_out
@@ -421,6 +422,27 @@ def test_settings_of_shelves_and_media_are_compared_set_by_set() -> None:
     assert verdict.error_from is ErrorFrom.SHELVES
     assert verdict.medium("peat, warm").df == 3  # four sets of shelves
     assert verdict.medium("peat, warm").difference == pytest.approx(2.5)
+
+
+def test_sets_that_would_settle_it_are_counted_as_sets_are_read() -> None:
+    """By scipy's noncentral t: as many reach a chance of 0.8 against Sidak's limit, one fewer does not."""
+    slips = (0.0, 3.0, -2.0, 1.0, -3.0)
+    rows = [
+        Measured(block=str(b), shelf=f"{b}{heat}", medium=f"{medium}, {heat}",
+                 value=80 + slip * (heat == "warm") - slip * (medium == "mat"))
+        for b, slip in enumerate(slips)
+        for heat in ("cold", "warm")
+        for medium in ("peat", "mat")
+    ]  # fmt: skip
+    line = verdict_of(rows, "peat, cold", 2.0, by_shelf=True).medium("peat, warm")
+    assert line.outcome is Outcome.NOT_SHOWN
+
+    def chance(sets: int) -> float:
+        error = line.se * (len(slips) / sets) ** 0.5
+        limit = stats.t.ppf(0.95 ** (1 / 3), sets - 1)
+        return float(stats.nct.sf(limit, sets - 1, (2.0 + line.difference) / error))
+
+    assert chance(len(slips) + line.further) >= 0.8 > chance(len(slips) + line.further - 1)
 
 
 def test_one_set_of_shelves_is_no_test_of_what_belongs_to_the_shelf() -> None:
