@@ -148,8 +148,8 @@ class TagTaken(BookError):
     """Two growing trays cannot carry one tag."""
 
     says = (
-        "tag {tag} is on a tray that still grows: "
-        "give the new tray another tag, or mark that tray as done first"
+        "tag {tag} is on {code}, which still grows: "
+        "take another tag, or first note on the sheet of {code} that it was cut or thrown away"
     )
 
 
@@ -186,8 +186,8 @@ class TagsUsedUp(BookError):
     """There are fewer free tags than trays that stand at the same time."""
 
     says = (
-        "there are not enough free tags (10 to 586) for all trays that stand at the same time: mark trays as "
-        "done, or plan fewer trays a round"
+        "there are not enough free tags (10 to 586) for all trays that stand at the same time: note which "
+        "trays were cut or thrown away, or plan fewer trays a round"
     )
 
 

@@ -147,6 +147,8 @@ def _is_usable(day: float, value: float | None) -> bool:
 def _too_little(days: Sequence[float], values: Sequence[float]) -> Sentence | None:
     seen = len({math.floor(day) for day in days})
     if seen < LEAST_DAYS:
+        if seen == 1:
+            return Sentence("Photos of one day are there; a growth curve needs {needed}.", needed=LEAST_DAYS)
         return Sentence(
             "Photos of {seen} days are there; a growth curve needs {needed}.", seen=seen, needed=LEAST_DAYS
         )

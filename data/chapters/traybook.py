@@ -6,7 +6,7 @@ Not   photos (`book.py`), readings and events (`daybook.py`), what is plausible 
 """
 
 import sqlite3
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import asdict, replace
 from datetime import datetime
 from typing import Any
@@ -46,7 +46,7 @@ class TrayBook(TypeBook):
                     try:
                         ids.append(sow(db, recorder, tray, self._position(tray)))
                     except TagOnTray as error:
-                        raise TagTaken(self.folder, tag=tray.tag_number) from error
+                        raise self._tag_taken(tray, trays) from error
 
         text = f"tray {trays[0].code} added" if len(trays) == 1 else f"{len(trays)} trays added"
         self._change(text, change)
@@ -77,9 +77,16 @@ class TrayBook(TypeBook):
                 try:
                     change_tray(db, recorder, tray_id, new, self._position(new))
                 except TagOnTray as error:
-                    raise TagTaken(self.folder, tag=new.tag_number) from error
+                    raise self._tag_taken(new) from error
 
         self._change(f"conditions of {old.code}", change)
+
+    def _tag_taken(self, tray: NewTray | Tray, new: Sequence[NewTray] = ()) -> TagTaken:
+        """The error that names the tray that carries the tag: a growing one, or one that comes with it."""
+        carries = {one.tag_number: one.code for one in reversed(new)} | {
+            one.tag_number: one.code for one in self.trays()
+        }
+        return TagTaken(self.folder, tag=tray.tag_number, code=carries[tray.tag_number])
 
     def like_last(self, crop: str, medium: str, sown_at: datetime | None = None) -> NewTray | None:
         """A copy of the last tray of its kind, sown now and under the next free code; None where none was."""
@@ -126,7 +133,7 @@ class TrayBook(TypeBook):
         try:
             self._change(f"{tray.code} grows again", change)
         except sqlite3.IntegrityError as error:
-            raise TagTaken(self.folder, tag=tray.tag_number) from error
+            raise self._tag_taken(tray) from error
 
     def ended_trays(self, most: int = -1) -> tuple[Tray, ...]:
         """Trays that grow no more, last ended first; those thrown away are among them, with the reason.

@@ -26,6 +26,7 @@ LEAST_CONFIDENCE = 0.3  # fainter ones stand on the tray sheet only, until they 
 SURE_CONFIDENCE = 0.6  # a new patch that is worth a look on the same day
 STILL_DAYS = 2  # a patch that has not grown for so long can wait: mold does not stand still (common practice)
 
+AWAY = "Take the tray away from the others, closed, and note on its sheet that it was thrown away."
 MOLD_CAUTION = (
     "A flag is a reason to look, no finding; no flag is no proof that a tray is safe. Do not taste, sell or "
     "give away from a tray with mold. Open it away from others, with gloves and a suitable respirator; keep "
@@ -45,7 +46,7 @@ def looks_at_mold(tray: Tray, seen: Sequence[SeenSuspect], photos: Sequence[DayN
             urgency=Urgency.NOW,
             since=first,
             sentence=f"You said mold on the photo of {_day(first)}; the tray still stands on the rack.",
-            first="Take the tray away from the others, closed, and mark it as done on its sheet.",
+            first=AWAY,
             caution=MOLD_CAUTION,
             photo_id=called[0].photo_id,
         )

@@ -47,7 +47,7 @@ def look_at_ripeness(view: View, crop: Crop | None) -> Look | None:
         urgency=Urgency.TODAY if last else Urgency.SOON,
         since=view.tray.sown_at.date() + timedelta(days=int(crop.cut_from_day)),
         sentence=sentence,
-        first=Sentence("Cut it, weigh what you cut, and mark the tray as done on its sheet."),
+        first=Sentence("Cut it, weigh what you cut, and note the cut on the tray's sheet."),
         photo_id=view.now.photo_id,
         trays=(view.tray.id,),
     )

@@ -114,7 +114,7 @@ KEPT = (
     K("no longer seen: {then} cm² before; root hairs fade, mold seldom does"),
     # the look list about mold
     K("You said mold on the photo of {day}; the tray still stands on the rack."),
-    K("Take the tray away from the others, closed, and mark it as done on its sheet."),
+    K("Take the tray away from the others, closed, and note on its sheet that it was thrown away."),
     K("{count} patches that may be mold, the largest {area} cm²"),
     K("1 patch that may be mold, the largest {area} cm²"),
     K(

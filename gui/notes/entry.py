@@ -113,7 +113,7 @@ class NoteEntry(QWidget):
             self.unit.setText(unit_words(kind.unit))
             self.value.setToolTip(self._number_words(kind))
         ends = kind is EventKind.THROWN_AWAY
-        self.note.setPlaceholderText(self.tr("Why it was thrown away") if ends else self.tr("Note"))
+        self.note.setPlaceholderText(self.tr("Why?") if ends else self.tr("Note"))
         self._hint()
 
     def _number_words(self, kind: ReadingKind) -> str:

@@ -1673,10 +1673,6 @@
             <translation>{name} wird geöffnet.</translation>
         </message>
         <message>
-            <source>Opening the book</source>
-            <translation>Buch wird geöffnet</translation>
-        </message>
-        <message>
             <source>Before anything is added, the book as it is now is copied into its folder backups. Undo takes all of it back, as long as nothing kept later rests on it.</source>
             <translation>Bevor etwas dazukommt, wird das Buch, wie es jetzt ist, in seinen Ordner backups kopiert. Rückgängig nimmt alles zurück, solange nichts später Behaltenes darauf beruht.</translation>
         </message>
@@ -1695,6 +1691,13 @@
         <message>
             <source>Stopped; nothing was added.</source>
             <translation>Angehalten; nichts ist dazugekommen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>GuestOpening</name>
+        <message>
+            <source>Opening the book</source>
+            <translation>Buch wird geöffnet</translation>
         </message>
     </context>
     <context>

@@ -246,10 +246,15 @@ def test_a_lost_cache_costs_nothing_but_time(book: Book, phone: Path) -> None:
 
 
 def test_a_tag_cannot_be_on_two_growing_trays(book: Book) -> None:
-    with pytest.raises(TagTaken, match="tag 10 is on a tray that still grows"):
+    with pytest.raises(TagTaken, match="tag 10 is on A1, which still grows"):
         book.add_trays([a_tray("B1"), a_tray("B2", tag_number=10)])
 
     assert [tray.code for tray in book.trays()] == ["A1", "A2", "A3"]
+
+
+def test_of_two_new_trays_with_one_tag_the_first_is_named(book: Book) -> None:
+    with pytest.raises(TagTaken, match="tag 30 is on B1, which still grows"):
+        book.add_trays([a_tray("B1", tag_number=30), a_tray("B2", tag_number=30)])
 
 
 def test_a_tray_keeps_its_growing_conditions(book: Book) -> None:
@@ -392,7 +397,16 @@ def test_old_scores_stay_beside_those_of_a_newer_method(book: Book, phone: Path)
 def test_every_error_is_a_sentence_that_names_the_folder(book: Book) -> None:
     for kind in BookError.__subclasses__():
         words = str(
-            kind(book.folder, tag=10, change="mold on A5", why="too much", what="plan", fixed=0.95, level=0.9)
+            kind(
+                book.folder,
+                tag=10,
+                code="A1",
+                change="mold on A5",
+                why="too much",
+                what="plan",
+                fixed=0.95,
+                level=0.9,
+            )
         )
         assert "{" not in words
         assert len(words) > 40

@@ -79,7 +79,7 @@ def test_four_days_are_too_few_and_it_says_so():
 def test_several_photos_of_one_day_are_one_day():
     points = [(4.0 + k / 100, 40.0) for k in range(12)]
 
-    assert growth_of(points).reasons["curve"].startswith("Photos of 1 days")
+    assert growth_of(points).reasons["curve"].startswith("Photos of one day ")
 
 
 def test_a_tray_below_half_cannot_be_told_yet():

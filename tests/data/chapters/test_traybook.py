@@ -113,7 +113,7 @@ def test_editing_does_not_touch_how_a_tray_ended(book: Book) -> None:
 
 def test_a_tag_that_is_in_use_cannot_be_given_again(book: Book) -> None:
     tray = book.trays()[1]
-    with pytest.raises(TagTaken, match="tag 10"):
+    with pytest.raises(TagTaken, match="tag 10 is on A1, which still grows"):
         book.edit_tray(tray.id, tag_number=10, note="half")
     assert book.tray(tray.id) == tray
 
