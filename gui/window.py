@@ -16,7 +16,6 @@ from PySide6.QtCore import QUrl, Signal, Slot
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
-from gui.controls.asking import ask
 from gui.controls.progress import ProgressStrip
 from gui.frame.actions import ACTIONS, PLACES
 from gui.frame.bands import DemoBand, DoneBand, TroubleBand
@@ -282,7 +281,7 @@ class Window(QMainWindow):
         """Show the sheet of keys."""
         from gui.frame.keysheet import KeySheet
 
-        ask(KeySheet(self.screens.values(), self))
+        KeySheet(self.screens.values(), self).exec()
 
     @Slot()
     def _use_units(self) -> None:

@@ -19,7 +19,6 @@ from gui.bench.lostpictures import LostPictures
 from gui.bench.page import BenchPage
 from gui.bench.view import BenchState, Reading, bench_state, read_bench
 from gui.bench.words import empty_words
-from gui.controls.asking import ask
 from gui.controls.teaching import Teaching
 from gui.mishap import trouble_words
 from gui.photo.thumbnails import Thumbnails
@@ -250,7 +249,7 @@ class Bench(Screen):
         if self.book is None:
             return
         dialog = KindDialog(medium, "", self)
-        if not ask(dialog) or not dialog.kind:
+        if not dialog.exec() or not dialog.kind:
             return
         try:
             self.book.set_medium(medium, kind=dialog.kind)

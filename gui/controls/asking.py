@@ -1,26 +1,19 @@
-"""Asking: a dialog of ours is shown until the person leaves it, and then let go.
+"""Asking: a dialog of ours that does not stop what is below it is let go once it is left.
 
-In    a dialog
-Out   whether it was accepted; what stands in the dialog can be read until the caller returns
-Not   the system's own dialogs (`choosing.py`), the dialogs themselves
+In    a dialog that tells what it has to tell by its signals
+Out   the dialog shown
+Not   dialogs that are waited for: after `exec` Python owns them, and they go with their last name
 
-A dialog belongs to what it stands over and would live as long as that: a window left open for weeks would
-keep every one that was ever shown, with its pictures, and dress them all anew at each change of the scheme.
+Shown by `open` a dialog belongs to what it stands over and would live as long as that, dressed anew at each
+change of the scheme.
 """
 
 from PySide6.QtWidgets import QDialog
 
-__all__ = ["ask", "show_over"]
-
-
-def ask(dialog: QDialog) -> bool:
-    """Show a dialog and wait until it is left; True where it was accepted."""
-    accepted = bool(dialog.exec())
-    dialog.deleteLater()
-    return accepted
+__all__ = ["show_over"]
 
 
 def show_over(dialog: QDialog) -> None:
-    """Show a dialog that tells what it has to tell by its signals."""
+    """Show a dialog until the person leaves it."""
     dialog.finished.connect(dialog.deleteLater)
     dialog.open()

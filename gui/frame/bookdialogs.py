@@ -13,7 +13,6 @@ from PySide6.QtCore import QObject, QTimer, Signal, Slot
 from PySide6.QtWidgets import QDialog, QWidget
 
 from data.errors import BookError
-from gui.controls.asking import ask
 from gui.controls.choosing import ask_log, ask_notes
 from gui.frame.bookdesk import BookDesk
 from gui.home import documents_folder
@@ -61,7 +60,7 @@ class BookDialogs(QObject):
         dialog = self.about_book(lambda book: NewTrayDialog(book, self._over, self._chosen_tray()))
         if dialog is not None:
             dialog.added.connect(self.changed)
-            ask(dialog)
+            dialog.exec()
 
     @Slot()
     def print_tags(self) -> None:
@@ -69,7 +68,7 @@ class BookDialogs(QObject):
         from gui.trays.tagsdialog import TagsDialog
 
         dialog = self.about_book(lambda book: TagsDialog(book, self._over))
-        if dialog is not None and ask(dialog):
+        if dialog is not None and dialog.exec():
             self.told.emit(dialog.told)
 
     @Slot()
@@ -80,7 +79,7 @@ class BookDialogs(QObject):
         dialog = self.about_book(lambda book: TrayTypes(book, self._over))
         if dialog is not None:
             dialog.changed.connect(self.changed)
-            ask(dialog)
+            dialog.exec()
 
     @Slot()
     def check_station(self) -> None:
@@ -89,7 +88,7 @@ class BookDialogs(QObject):
 
         dialog = self.about_book(lambda book: StationSetup(book, self._work, self._over))
         if dialog is not None:
-            ask(dialog)
+            dialog.exec()
 
     @Slot()
     def write_report(self) -> None:
@@ -97,7 +96,7 @@ class BookDialogs(QObject):
         from gui.report.dialog import ReportDialog
 
         dialog = self.about_book(lambda book: ReportDialog(book, self._work, self._over))
-        if dialog is not None and ask(dialog):
+        if dialog is not None and dialog.exec():
             self.told.emit(dialog.told)
 
     @Slot()
@@ -116,7 +115,7 @@ class BookDialogs(QObject):
         dialog = self.about_book(lambda book: LogAssistant(book, self._work, path, self._over))
         if dialog is not None:
             dialog.kept.connect(self.changed)
-            if ask(dialog):
+            if dialog.exec():
                 self.told.emit(dialog.told)
 
     @Slot()
@@ -134,7 +133,7 @@ class BookDialogs(QObject):
         dialog = self.about_book(lambda book: OldNotesAssistant(book, self._work, path, self._over))
         if dialog is not None:
             dialog.kept.connect(self.changed)
-            if ask(dialog):
+            if dialog.exec():
                 self.told.emit(dialog.told)
 
     def open_tables(self, paths: Sequence[Path]) -> None:

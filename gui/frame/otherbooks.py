@@ -10,7 +10,6 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtWidgets import QWidget
 
-from gui.controls.asking import ask
 from gui.controls.choosing import ask_folder
 from gui.frame.bookdesk import BookDesk
 from gui.home import books_folder
@@ -32,7 +31,7 @@ class OtherBooks(QObject):
         """Let the grower start a book of their own."""
         from gui.frame.newbook import NewBook
 
-        ask(NewBook(books_folder(), self._make_book, self._over))
+        NewBook(books_folder(), self._make_book, self._over).exec()
 
     def _make_book(self, folder: Path) -> None:
         """Make a book and open it; raises `BookError`."""

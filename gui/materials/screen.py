@@ -21,7 +21,6 @@ from data.entry.units import UnitSystem
 from data.materials.reading import MaterialReading
 from data.materials.table import Origin, Table
 from data.medium.benchtest import BenchKind, BenchTest
-from gui.controls.asking import ask
 from gui.controls.flow import Flow
 from gui.controls.tabstops import order_stops
 from gui.controls.teaching import Teaching
@@ -242,21 +241,21 @@ class Materials(Screen):
             one.test for one in self.reading.due if (one.test.kind, one.test.medium) == (kind, medium)
         ]
         test = goes_on or (under_way[0] if under_way else None)
-        ask(BenchAssistant(self.desk, self.book, kind, medium, test, self._system, self))
+        BenchAssistant(self.desk, self.book, kind, medium, test, self._system, self).exec()
 
     def edit_numbers(self, medium: str, name: str = "dry mass") -> None:
         """Type numbers in."""
         from gui.materials.factordialog import FactorDialog
 
         if self.book is not None:
-            ask(FactorDialog(self.desk, self.book, medium, name, self))
+            FactorDialog(self.desk, self.book, medium, name, self).exec()
 
     def edit_feed(self, medium: str) -> None:
         """Say what it is fed."""
         from gui.materials.feeddialog import FeedDialog
 
         if self.book is not None:
-            ask(FeedDialog(self.desk, self.book, medium, self))
+            FeedDialog(self.desk, self.book, medium, self).exec()
 
     def edit_kind(self, medium: str) -> None:
         """Say which kind it is."""
@@ -264,7 +263,7 @@ class Materials(Screen):
 
         known = None if self.book is None else self.book.medium(medium)
         dialog = KindDialog(medium, "" if known is None else known.kind, self)
-        if self.book is not None and ask(dialog):
+        if self.book is not None and dialog.exec():
             self.desk.keep(lambda book: book.set_medium(medium, kind=dialog.kind))
 
     @Slot()
@@ -273,7 +272,7 @@ class Materials(Screen):
         from gui.materials.limitsdialog import LimitsDialog
 
         dialog = LimitsDialog(self.reading.limits or {}, self)
-        if self.book is not None and ask(dialog):
+        if self.book is not None and dialog.exec():
             limits = dialog.limits
             self.desk.keep(lambda book: book.set_limits(limits))
 

@@ -8,7 +8,6 @@ Not   keeping and drawing (`screen.py` asks the book), sowing (`sow.py`)
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
-from gui.controls.asking import ask
 from gui.paper.pages import Paper
 from gui.paper.preview import PagePreview
 from gui.paper.trialsheets import map_pages
@@ -128,7 +127,7 @@ class PlacesPage(QWidget):
         dialog = HandPlacesDialog(
             trial.kept.plan, trial.sown_blocks, drawn_before=bool(trial.draws), parent=self
         )
-        if ask(dialog) and dialog.filled is not None:
+        if dialog.exec() and dialog.filled is not None:
             self.places_entered.emit(dialog.filled, dialog.why)
 
     @Slot()

@@ -15,7 +15,6 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 from data.cancel import CancelToken
 from data.errors import BookError
-from gui.controls.asking import ask
 from gui.controls.choosing import ask_pack
 from gui.frame.bookdesk import BookDesk, is_demo
 from gui.home import books_folder, documents_folder
@@ -67,7 +66,7 @@ class Travel(QObject):
             dialog = PackPlace(name, where, self._over)
             size = self._work.start(lambda _cancel, _report: pack_size(book.folder))
             size.finished.connect(dialog.show_size)
-            if ask(dialog):
+            if dialog.exec():
                 self.pack_to(book, dialog.path)
 
     def pack_to(self, book: "Book", target: Path) -> None:
@@ -90,7 +89,7 @@ class Travel(QObject):
         if book is not None:
             where = documents_folder()
             dialog = ExportPlace(free_name(where, book.folder.name, book.today()), where, self._over)
-            if ask(dialog):
+            if dialog.exec():
                 self.export_to(book, dialog.path, top_views=dialog.top_views.isChecked())
 
     def export_to(self, book: "Book", target: Path, *, top_views: bool) -> None:
@@ -121,7 +120,7 @@ class Travel(QObject):
         from gui.travel.places import UnpackPlace
 
         dialog = UnpackPlace(source, books_folder(), self._over)
-        if ask(dialog):
+        if dialog.exec():
             self.unpack_to(source, dialog.path)
 
     def unpack_to(self, source: Path, folder: Path) -> None:
@@ -148,7 +147,7 @@ class Travel(QObject):
         if self._desk.book is None:
             return
         dialog = GuestSource(self._over)
-        if ask(dialog) and dialog.chosen is not None:
+        if dialog.exec() and dialog.chosen is not None:
             self.bring_in_guest(dialog.chosen)
 
     def bring_in_guest(self, source: Path) -> None:
@@ -164,7 +163,7 @@ class Travel(QObject):
             self.troubled.emit(spoken(error))
             return
         dialog.changed.connect(self.changed)
-        if ask(dialog):
+        if dialog.exec():
             self.made.emit(dialog.told, None)
 
     def take_dropped(self, sources: Sequence[Path]) -> None:
@@ -189,7 +188,7 @@ class Travel(QObject):
             self.open_pack_of(source)
         else:
             dialog = PackWays(source.name, self._over)
-            ask(dialog)
+            dialog.exec()
             if dialog.wanted is PackWay.OPEN:
                 self.open_pack_of(source)
             elif dialog.wanted is PackWay.BRING_IN:

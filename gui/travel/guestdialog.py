@@ -2,7 +2,7 @@
 
 In    the open book, `Work`, the file or folder of another book
 Out   `changed` after its trays came in; `told` with what was added
-Not   opening it (`data/travel/guestbook.py`), adding it (`data/travel/merging.py`), the words (`view.py`)
+Not   opening it (`guestopening.py`), adding it (`data/travel/merging.py`), the words (`view.py`)
 
 Opening and adding run in the background. Leave or Esc stops what runs; stopped, nothing was added.
 """
@@ -23,16 +23,17 @@ from PySide6.QtWidgets import (
 from data.cancel import CancelToken
 from data.errors import BookError
 from data.travel.guestbook import GuestBook
-from data.travel.guestlook import GuestLook, look_at_guest
+from data.travel.guestlook import GuestLook
 from data.travel.merging import Merged, merge
 from gui.controls.progress import ProgressLine
 from gui.controls.rolling import rolling
 from gui.language.spoken import begun, spoken
 from gui.style.palette import Space, set_role
+from gui.travel.guestopening import GuestOpening, let_go
 from gui.travel.guesttable import GuestTable
 from gui.travel.samenames import SameNames
 from gui.travel.view import added_words, count_words, left_words, what_words
-from gui.work import Job, Report, Task, Work
+from gui.work import Job, Report, Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -50,7 +51,8 @@ class GuestDialog(QDialog):
         self._book, self._work, self._source = book, work, source
         self._guest: GuestBook | None = None
         self._job: Job | None = None
-        self._adding = self._left = False
+        self._opening: GuestOpening | None = None
+        self._adding = False
         self.look: GuestLook | None = None
         self.names: SameNames | None = None
         self.told = ""
@@ -95,26 +97,16 @@ class GuestDialog(QDialog):
     # --- opening
 
     def _open(self) -> None:
-        book, source = self._book, self._source
-
-        def task(cancel: CancelToken, report: Report) -> tuple[GuestBook, GuestLook]:
-            guest = GuestBook.open(source, book.folder / "cache", cancel, report)
-            try:
-                cancel.check()
-                return guest, look_at_guest(book, guest.book)
-            except BaseException:
-                guest.close()
-                raise
-
-        self._say(self.tr("{name} is being opened.").format(name=source.name), "soft")
-        self._begin(task, self.tr("Opening the book")).finished.connect(self._show)
+        self._say(self.tr("{name} is being opened.").format(name=self._source.name), "soft")
+        self._opening = GuestOpening(self._book, self._work, self._source)
+        self._opening.opened.connect(self._show)
+        self._opening.failed.connect(self._fail)
+        self._opening.stopped.connect(self._stopped)
+        self._show_running(self._opening.job)
 
     @Slot(object)
     def _show(self, opened: tuple[GuestBook, GuestLook]) -> None:
         guest, look = opened
-        if self._left:
-            self._let_go(guest)
-            return
         self._rest()
         self._guest, self.look = guest, look
         self._say(
@@ -167,7 +159,11 @@ class GuestDialog(QDialog):
             return merge(book, guest.book, answers, label, cancel, report, originals_in=guest.originals_in)
 
         self._adding = True
-        self._begin(task, self.tr("Bringing in the book")).finished.connect(self._added)
+        job = self._work.start(task, self.tr("Bringing in the book"), whole=True)
+        job.finished.connect(self._added)
+        job.failed.connect(self._fail)
+        job.cancelled.connect(self._stopped)
+        self._show_running(job)
 
     @Slot(object)
     def _added(self, merged: Merged) -> None:
@@ -178,23 +174,19 @@ class GuestDialog(QDialog):
 
     # --- the state of the work
 
-    def _begin(self, task: Task, words: str) -> Job:
-        job = self._work.start(task, words, whole=True)
+    def _show_running(self, job: Job) -> None:
         self._line = ProgressLine(job, self)
         self._line.cancel.hide()  # Leave does it
         self.running.addWidget(self._line)
         job.progressed.connect(self._line.renew)
-        job.failed.connect(self._fail)
-        job.cancelled.connect(self._stopped)
         self._job = job
         self.add.setEnabled(False)
         self.leave.setText(self.tr("Cancel"))
         if self.names is not None:
             self.names.setEnabled(False)
-        return job
 
     def _rest(self) -> None:
-        self._job, self._adding = None, False
+        self._job, self._adding, self._opening = None, False, None
         self._line.hide()
         self._line.deleteLater()
         self.leave.setText(self.tr("Leave"))
@@ -211,27 +203,23 @@ class GuestDialog(QDialog):
 
     @Slot()
     def _stopped(self) -> None:
-        if not self._left:
-            self._rest()
-            self._say(self.tr("Stopped; nothing was added."), "soft")
-            self._renew()
+        self._rest()
+        self._say(self.tr("Stopped; nothing was added."), "soft")
+        self._renew()
 
     def done(self, result: int) -> None:
         """Leave nothing running and nothing copied; what is being added is stopped first."""
-        if self._job is not None:
+        if self._job is not None and self._adding:
             self._job.cancel()
-            if self._adding:
-                self.leave.setEnabled(False)
-                return
-        self._left = True
+            self.leave.setEnabled(False)
+            return
+        if self._opening is not None:
+            self._opening.leave()
+            self._job = self._opening = None
         if self._guest is not None:
-            self._let_go(self._guest)
+            let_go(self._work, self._guest)
             self._guest = None
         super().done(result)
-
-    def _let_go(self, guest: GuestBook) -> None:
-        """Delete what was copied or unpacked, which takes a while for a book of many photos."""
-        self._work.start(lambda _cancel, _report: guest.close())
 
     def _say(self, words: str, role: str) -> None:
         set_role(self.said, role)

@@ -12,7 +12,7 @@ from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtWidgets import QWidget
 
 from data.cancel import CancelToken
-from gui.controls.asking import ask, show_over
+from gui.controls.asking import show_over
 from gui.mishap import trouble_words
 from gui.work import Report, Task, Work
 
@@ -71,7 +71,7 @@ class BenchLists(QObject):
 
         book, trays = answer
         dialog = EndedTrays(trays, self._over) if book is self._book else None
-        accepted = dialog is not None and ask(dialog)
+        accepted = dialog is not None and dialog.exec()
         self._over_with()
         if accepted and dialog is not None and dialog.chosen is not None:
             self.tray_chosen.emit(int(dialog.chosen))

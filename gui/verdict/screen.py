@@ -22,7 +22,6 @@ from data.verdict.nexttrial import trays_of_next
 from gui.answer.drawnchart import DrawnChart
 from gui.answer.reading import VerdictReading
 from gui.answer.view import VerdictState, chosen_state
-from gui.controls.asking import ask
 from gui.controls.choosing import ask_new_file
 from gui.screen import Screen
 from gui.style.palette import Space
@@ -121,7 +120,7 @@ class Verdict(Screen):
             return
         try:
             dialog = ReportDialog(self.book, self.work, self, self.state.reading.trial)
-            if ask(dialog):
+            if dialog.exec():
                 self.told.emit(dialog.told)
         except BookError as error:
             self.troubled.emit(str(error))

@@ -4,9 +4,10 @@ import threading
 import time
 from datetime import datetime
 from pathlib import Path
+from typing import Any
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, QEvent, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QDialog
 from pytestqt.qtbot import QtBot
@@ -16,8 +17,10 @@ from data.cancel import CancelToken
 from data.export import export
 from data.readings import NewReading, ReadingKind
 from data.tables.journal import Step
+from data.travel.guestlook import GuestLook, look_at_guest
 from data.travel.packing import pack
 from data.travel.samenames import Answer
+from gui.travel import guestopening
 from gui.travel.guestsource import GuestSource
 from gui.window import Window
 from tests.gui.rackbook import photograph
@@ -202,6 +205,40 @@ def test_leaving_before_bringing_in_adds_nothing_and_leaves_nothing(
     assert not dialog.isVisible()
     assert len(book_of(window).trays()) == 3
     qtbot.waitUntil(lambda: not list((book_of(window).folder / "cache").glob("guest-*")))
+
+
+def test_leaving_while_a_guest_is_opened_leaves_nothing_either(
+    window: Window,
+    other: Path,
+    qtbot: QtBot,
+    monkeypatch: pytest.MonkeyPatch,
+    answer: Answering,
+    tmp_path: Path,
+) -> None:
+    at_work, go_on = threading.Event(), threading.Event()
+
+    def slow(*asked: Any) -> GuestLook:
+        at_work.set()
+        assert go_on.wait(10)
+        return look_at_guest(*asked)
+
+    def leave(dialog: QDialog) -> None:
+        qtbot.waitUntil(at_work.is_set, timeout=10_000)
+        dialog.reject()
+
+    monkeypatch.setattr(guestopening, "look_at_guest", slow)
+    with Book.open(other) as theirs:
+        source = pack(theirs, tmp_path / "theirs", CancelToken())
+    answer(leave)
+    window.travel.bring_in_guest(source)
+    assert list((book_of(window).folder / "cache").glob("guest-*"))
+    qtbot.wait(20)  # whatever is let go is gone
+    go_on.set()
+
+    qtbot.waitUntil(lambda: not window.work.jobs(), timeout=10_000)
+    qtbot.waitUntil(lambda: not list((book_of(window).folder / "cache").glob("guest-*")), timeout=10_000)
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    assert window.findChildren(QDialog) == []
 
 
 def test_esc_while_trays_come_in_stops_and_the_dialog_stays(
