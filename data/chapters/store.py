@@ -274,6 +274,10 @@ class Store:
 
     def copy_to(self, target: Path) -> None:
         """Copy the database through SQLite's own backup; checked before it gets its name. For a worker."""
+        with in_words(self.folder):
+            self._copy_to(target)
+
+    def _copy_to(self, target: Path) -> None:
         target.parent.mkdir(parents=True, exist_ok=True)
         own = f"{os.getpid()}-{threading.get_ident()}"  # another window may be at the same copy
         part = target.with_name(f".{target.stem}.{own}.part")

@@ -30,6 +30,7 @@ from data.errors import (
     NotABook,
 )
 from tests.data.builders import a_note, a_tray, bring, score_note
+from tests.data.oldbooks import BOOKS, restored
 from tests.data.smalldisk import small_disk
 
 
@@ -264,6 +265,28 @@ def test_a_book_on_a_disk_that_may_only_be_read_is_told_in_words(tmp_path: Path)
                 book.add_tray(a_tray())
             finally:
                 book.close()
+
+
+def test_an_older_book_that_may_only_be_read_is_told_in_words(tmp_path: Path) -> None:
+    with small_disk(tmp_path / "disk", "4m") as disk:
+        restored(BOOKS / "v4.sql", disk / "book")
+        again = ["mount", "-o", "remount,ro", str(disk)]
+        if subprocess.run(again, check=False, capture_output=True).returncode:
+            pytest.skip("this machine does not allow remounting")
+
+        with pytest.raises(BookReadOnly, match="may only be read"):
+            Book.open(disk / "book")
+
+
+def test_an_older_book_that_cannot_be_copied_first_is_told_in_words(tmp_path: Path) -> None:
+    folder = restored(BOOKS / "v4.sql", tmp_path / "book")
+    (folder / "backups").write_text("a file where the folder should be")
+    before = (folder / "book.sqlite").read_bytes()
+
+    with pytest.raises(BookError):
+        Book.open(folder)
+
+    assert (folder / "book.sqlite").read_bytes() == before
 
 
 def test_a_folder_that_cannot_be_made_is_told_in_words(tmp_path: Path) -> None:
