@@ -25,6 +25,8 @@ Array = NDArray[np.float64]
 
 EXIF_SPREAD = 0.015  # the 35 mm figure is a whole number, and makers round freely
 UNKNOWN_SPREAD = 0.06
+SENSORS = (4 / 3, 3 / 2)  # long by short side of phones and of other cameras
+LIKE_SENSOR = 0.02
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -69,10 +71,25 @@ class Seen:
 
 
 def usual_focal(size: tuple[int, int], focal_35mm: float | None) -> tuple[float, float]:
-    """Focal length in px from the 35 mm figure, or that of most phones; and its relative spread."""
+    """Focal length in px from the 35 mm figure, or that of most phones; and its relative spread.
+
+    The figure is one of diagonals. Of a photo that a phone cuts to 16:9 or to a square it may still be that
+    of the whole sensor (from memory: makers differ), so both are allowed for.
+    """
     if focal_35mm is None:
         return focal_from_exif(USUAL_FOCAL_35MM, size), UNKNOWN_SPREAD
-    return focal_from_exif(focal_35mm, size), EXIF_SPREAD
+    longer = _sensor_by_photo(size)
+    spread = math.hypot(EXIF_SPREAD, math.log(longer) / 2)
+    return focal_from_exif(focal_35mm, size) * math.sqrt(longer), spread
+
+
+def _sensor_by_photo(size: tuple[int, int]) -> float:
+    """Diagonal of the 4:3 sensor that a photo of another shape was cut from, by the photo's; else 1."""
+    shape = max(size) / min(size)
+    if any(abs(shape / sensor - 1) < LIKE_SENSOR for sensor in SENSORS):
+        return 1.0
+    whole = 5 / 4 * max(size) if shape > SENSORS[0] else 5 / 3 * min(size)
+    return whole / math.hypot(*size)
 
 
 def first_poses(seen: Sequence[Seen], size: tuple[int, int], focal_px: float) -> list[Pose]:

@@ -20,7 +20,7 @@ from numpy.typing import NDArray
 from vision.pose import Pose, Seen, first_poses, usual_focal
 from vision.traytype import TAG_HEIGHT_MM, TAG_MARK_MM, square
 
-__all__ = ["Fit", "best_fit", "fit_pose"]
+__all__ = ["Fit", "best_fit", "fit_pose", "free_fit"]
 
 Array = NDArray[np.float64]
 
@@ -30,6 +30,8 @@ SHRINK_SPREAD_PX = 1.0  # blur pulls the corners of a mark inwards
 
 CENTRE_PX, SHRINK_PX, SHAPE_PX = 0.15, 0.35, 0.30  # what corners refined to a part of a pixel scatter by
 HUBER = 2.5
+FREE_SPREAD = 0.4  # of the logarithm of the focal length where nothing that is told of it is believed
+FREE_STARTS = (1.0, 2.0, 0.5)  # times what is told
 _FREEDOM = 8  # numbers in four corners
 _UNTOLD = 7  # turn, shift and shrinking have no prior worth the name
 
@@ -79,6 +81,20 @@ def best_fit(seen: Sequence[Seen], size: tuple[int, int], focal_35mm: float | No
         if best is None or fit.misfit < best.misfit:
             best = fit
         if best.misfit <= 1.0:
+            break
+    return best
+
+
+def free_fit(seen: Sequence[Seen], size: tuple[int, int], focal_35mm: float | None) -> Fit | None:
+    """The same where the focal length may be far from what is told: a photo that was cropped, or zoomed."""
+    focal, _ = usual_focal(size, focal_35mm)
+    best: Fit | None = None
+    for times in FREE_STARTS:
+        for start in first_poses(seen, size, focal * times):
+            fit = fit_pose(seen, start, FREE_SPREAD)
+            if math.isfinite(fit.misfit) and (best is None or fit.misfit < best.misfit):
+                best = fit
+        if best is not None and best.misfit <= 1.0:
             break
     return best
 

@@ -1,6 +1,7 @@
 """Rim corners, confidence and patches: a drawn station whose camera is known, and two rendered photos."""
 
 import json
+import math
 from dataclasses import replace
 from pathlib import Path
 
@@ -9,10 +10,12 @@ import numpy as np
 import pytest
 
 from tests.vision.profiles import wide_gamut_profile
+from vision.camera import focal_from_exif
 from vision.corners import CornersFrom
 from vision.light import white_balance
 from vision.markers import Marks, Tag, find_marks
 from vision.photo import grey, in_srgb, read_photo
+from vision.pose import EXIF_SPREAD, usual_focal
 from vision.station import PATCH_SHARE, Patches, confidence, patches, station_corners
 from vision.topview import make_top_view
 from vision.traytype import PATCH_MM, TAG_MARK_MM, WHITE_MM, square
@@ -117,6 +120,48 @@ def test_a_wrong_focal_length_in_the_photo_does_not_move_the_rim_far(draw_statio
     corners = station_corners(find_marks(station.grey), station.photo(focal_35mm=27.0))
 
     assert station.worst_mm(corners.points) < 2.0
+
+
+@pytest.mark.parametrize("cards", [(0, 1, 2, 3), (0, 1, 2)])
+@pytest.mark.parametrize(("focal_35mm", "told"), [(52.0, 26.0), (14.0, 26.0), (52.0, None)])
+def test_a_photo_that_was_zoomed_or_cropped_without_a_word_is_measured_all_the_same(
+    draw_station, focal_35mm, told, cards
+):
+    """Believed, the told focal length laid sure corners two centimetres off."""
+    station = draw_station(
+        cards=cards, focal_35mm=focal_35mm, distance_mm=640 * focal_35mm / 26, tilt_deg=12.0
+    )
+
+    corners = station_corners(find_marks(station.grey), station.photo(focal_35mm=told))
+
+    assert corners.confidence > SURE
+    assert station.worst_mm(corners.points) < 4.0
+
+
+@pytest.mark.parametrize("push_mm", [2.0, 4.0, 8.0])
+def test_a_card_a_little_out_of_place_is_not_taken_for_another_focal_length(draw_station, push_mm):
+    station = draw_station(pushed={1: (push_mm, -push_mm / 2)})
+
+    corners = station_corners(find_marks(station.grey), station.photo())
+
+    told = focal_from_exif(26.0, (1600, 1200))
+    assert corners.focal_px == pytest.approx(told, rel=0.1)
+
+
+@pytest.mark.parametrize(
+    ("size", "diagonal"), [((4032, 2268), 5040), ((3024, 3024), 5040), ((900, 1600), 2000)]
+)
+def test_of_a_photo_cut_to_another_shape_both_readings_of_the_focal_length_are_likely(size, diagonal):
+    """35 mm figures are of diagonals, those of the photo or of the 4:3 sensor it was cut from."""
+    focal, spread = usual_focal(size, 26.0)
+
+    of_photo, of_sensor = focal_from_exif(26.0, size), 26.0 * diagonal / 43.267
+    assert focal * math.exp(-spread) < of_photo < of_sensor < focal * math.exp(spread)
+
+
+@pytest.mark.parametrize("size", [(4032, 3024), (3024, 4032), (6000, 4000), (1600, 1200)])
+def test_of_a_photo_with_the_shape_of_a_sensor_the_told_focal_length_is_believed(size):
+    assert usual_focal(size, 26.0) == (focal_from_exif(26.0, size), EXIF_SPREAD)
 
 
 def test_a_card_that_was_pushed_is_left_out(draw_station):
