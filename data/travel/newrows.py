@@ -10,8 +10,8 @@ medium and time of sowing, a reading by tray, kind and time. What is known stays
 medium, which nobody has said here, is taken as it was said there.
 """
 
-from collections import Counter
-from collections.abc import Callable, Mapping
+from collections import Counter, defaultdict, deque
+from collections.abc import Callable, Iterable, Mapping
 from typing import TYPE_CHECKING, Any
 
 from data.cancel import CancelToken
@@ -58,6 +58,51 @@ KEYS: Mapping[str, tuple[str, ...]] = {
 # What belongs to a photo as it was scored: where the photo is known here, so is its score.
 OF_A_PHOTO = {"score": "photo", "correction": "photo", "suspect": "score", "old_score": "score"}
 STEPS = len(KEYS) + 1  # what suspects are from day to day comes last
+# Two rows alike are two things: a tray was watered, or cut, twice in one minute. They are known one by one.
+SEVERAL = frozenset({"reading", "event", "eye_score"})
+
+
+class _Here:
+    """The rows of a table in this book, by what makes each one thing in the world."""
+
+    def __init__(self, table: str, rows: Iterable[Row]) -> None:
+        self._table = table
+        self._of: dict[tuple[Any, ...], deque[int]] = defaultdict(deque)
+        self._logged: dict[tuple[Any, ...], int] = {}
+        self.last_id = 0
+        for row in rows:
+            self._of[self._key(row)].append(int(row["id"]))
+            self._note_logged(row, int(row["id"]))
+            self.last_id = max(self.last_id, int(row["id"]))
+
+    def same(self, row: Row) -> int | None:
+        """The id of the row that is the same thing; None where there is none, or it is taken already.
+
+        Of one time a logger says one thing of a place: what stands here is left as it is.
+        """
+        if row.get("log_file") is not None and self._place_and_time(row) in self._logged:
+            return self._logged[self._place_and_time(row)]
+        ids = self._of.get(self._key(row))
+        if not ids:
+            return None
+        return ids.popleft() if self._table in SEVERAL else ids[0]
+
+    def add(self, row: Row, row_id: int) -> None:
+        """A row that has come in."""
+        if self._table not in SEVERAL:
+            self._of[self._key(row)].append(row_id)
+        self._note_logged(row, row_id)
+
+    def _key(self, row: Row) -> tuple[Any, ...]:
+        return tuple(row[column] for column in KEYS[self._table])
+
+    def _note_logged(self, row: Row, row_id: int) -> None:
+        if row.get("log_file") is not None:
+            self._logged.setdefault(self._place_and_time(row), row_id)
+
+    @staticmethod
+    def _place_and_time(row: Row) -> tuple[Any, ...]:
+        return row["tray"], row["shelf"], row["kind"], row["taken_at"]
 
 
 class NewRows:
@@ -98,26 +143,27 @@ class NewRows:
 
     def _take(self, recorder: Recorder, table: str) -> None:
         refers = {str(key.column): key.other_table for key in self._theirs.table(table).foreign_keys}
-        here = {self._key(table, row): int(row["id"]) for row in self._ours.table(table).rows}
-        last_id = last_here = max(here.values(), default=0)
+        here = _Here(table, self._ours.table(table).rows)
+        last_id = last_here = here.last_id
         ids: dict[int, int] = {}
         added: dict[int, Row] = {}
         for number, row in enumerate(self._theirs.table(table).rows):
             if number % ROWS_BETWEEN == 0:
                 self._cancel.check()
             wanted = self._translated(table, row, refers)
-            key = self._key(table, wanted)
-            if key in here:
-                ids[row["id"]] = here[key]
+            known = here.same(wanted)
+            if known is not None:
+                ids[row["id"]] = known
                 self.known[table] += 1
-                if table == "medium" and here[key] <= last_here:
-                    self._take_kind(recorder, here[key], row["kind"])
+                if table == "medium" and known <= last_here:
+                    self._take_kind(recorder, known, row["kind"])
             elif self._hangs_on_known(table, row):
                 self.known[table] += 1
             else:
                 last_id += 1
-                ids[row["id"]] = here[key] = last_id
+                ids[row["id"]] = last_id
                 added[row["id"]] = self._settled(table, wanted) | {"id": last_id}
+                here.add(wanted, last_id)
         recorder.insert_block(table, list(added.values()))
         self._ids[table], self._fresh[table] = ids, set(added)
         self.added[table] += len(added)
@@ -125,9 +171,6 @@ class NewRows:
     def _take_kind(self, recorder: Recorder, medium: int, kind: str) -> None:
         if kind and not self._ours.table("medium").get(medium)["kind"]:
             recorder.update("medium", medium, {"kind": kind})
-
-    def _key(self, table: str, row: Row) -> tuple[Any, ...]:
-        return tuple(row[column] for column in KEYS[table])
 
     def _hangs_on_known(self, table: str, row: Row) -> bool:
         parent = OF_A_PHOTO.get(table)

@@ -181,6 +181,37 @@ def test_what_was_logged_on_a_shelf_that_stays_apart_is_not_called_air_of_ours(
         assert [one.note for one in book.events_of_shelf("A (Kim)")] == ["at 30 degrees"]
 
 
+def test_where_both_have_logged_one_shelf_at_one_time_what_stands_here_stays(book: Book, other: Book) -> None:
+    for one, celsius in ((book, 20.0), (other, 20.1)):
+        logged = [
+            NewReading(kind=ReadingKind.AIR_TEMPERATURE, value=celsius, taken_at=AT + n * timedelta(hours=1),
+                       shelf="A")
+            for n in range(2 if one is book else 3)
+        ]  # fmt: skip
+        one.keep_log(f"{round(10 * celsius):064}", f"{celsius}.csv", "{}", logged)
+
+    for _ in range(2):
+        merged(book, other)
+
+        assert [one.value for one in book.readings(shelf="A")] == [20.0, 20.0, 20.1]
+
+
+def test_two_notes_alike_are_two_things_and_are_known_one_by_one(book: Book, other: Book) -> None:
+    tray = next(tray.id for tray in other.trays() if tray.code == "K7")
+    twice = [NewReading(kind=ReadingKind.FRESH_MASS, value=120.0, taken_at=AT, tray_id=tray)] * 2
+    other.add_readings(twice)
+    for _ in range(2):
+        other.add_event([tray], EventKind.WATERED, AT)
+
+    for again in range(2):
+        result = merged(book, other)
+
+        here = next(tray.id for tray in book.trays() if tray.code == "K7")
+        assert [one.value for one in book.readings(here)] == [120.0, 120.0]
+        assert len(book.events(here)) == 2
+        assert result.added["reading"] == (0 if again else 2)
+
+
 def planned(*books: Book) -> None:
     """A trial of one name whose first round of two is sown, in each of the books at another hour."""
     for hour, book in enumerate(books, start=9):
