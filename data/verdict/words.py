@@ -132,8 +132,9 @@ def _not_shown(line: MediumResult, values: dict[str, object]) -> Sentence:
     if line.further is None:
         return Sentence(
             "Not shown: the trial cannot tell whether {medium} is as good as {trusted} within the margin of "
-            "{margin}; the difference is {difference} (interval {low} to {high}). It lies so near the margin "
-            "that no reasonable number of further trays would settle it.",
+            "{margin}; the difference is {difference} (interval {low} to {high}). Held against how "
+            "trays and camera scatter it lies so near the margin that no reasonable number of further trays "
+            "would settle it.",
             **values,
         )
     if line.further == 1:

@@ -8617,8 +8617,8 @@ trusted</source>
             <translation>{medium} ist schlechter als {trusted}, um mehr, als der Spielraum von {margin} erlaubt: der Unterschied ist {difference} (Intervall {low} bis {high}).</translation>
         </message>
         <message>
-            <source>Not shown: the trial cannot tell whether {medium} is as good as {trusted} within the margin of {margin}; the difference is {difference} (interval {low} to {high}). It lies so near the margin that no reasonable number of further trays would settle it.</source>
-            <translation>Nicht gezeigt: der Versuch kann nicht sagen, ob {medium} im Spielraum von {margin} so gut ist wie {trusted}; der Unterschied ist {difference} (Intervall {low} bis {high}). Er liegt so nah am Spielraum, dass keine vernünftige Zahl weiterer Schalen es klären würde.</translation>
+            <source>Not shown: the trial cannot tell whether {medium} is as good as {trusted} within the margin of {margin}; the difference is {difference} (interval {low} to {high}). Held against how trays and camera scatter it lies so near the margin that no reasonable number of further trays would settle it.</source>
+            <translation>Nicht gezeigt: der Versuch kann nicht sagen, ob {medium} im Spielraum von {margin} so gut ist wie {trusted}; der Unterschied ist {difference} (Intervall {low} bis {high}). Gemessen daran, wie Schalen und Kamera streuen, liegt er so nah am Spielraum, dass keine vernünftige Zahl weiterer Schalen es klären würde.</translation>
         </message>
         <message>
             <source>Not shown: the trial cannot tell whether {medium} is as good as {trusted} within the margin of {margin}; the difference is {difference} (interval {low} to {high}). 1 further tray of each medium would probably settle it.</source>
@@ -9028,6 +9028,13 @@ trusted</source>
         <message>
             <source>There are not enough tags: the last trays come without one.</source>
             <translation>Es sind nicht genug Schilder da: die letzten Schalen kommen ohne.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Start</name>
+        <message>
+            <source>Making the demonstration</source>
+            <translation>Die Vorführung wird angelegt</translation>
         </message>
     </context>
     <context>

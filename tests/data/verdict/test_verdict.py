@@ -332,6 +332,7 @@ def test_a_difference_that_lies_at_the_margin_is_not_settled_by_trays() -> None:
     verdict = verdict_of(table(peat=(80.0, 90.0, 100.0), mat=(76.0, 84.0, 95.0)), "peat", 5.0)
 
     assert verdict.medium("mat").further is None
+    assert "how trays and camera scatter" in the(verdict)  # near is not told by the margin alone
     assert "no reasonable number of further trays" in the(verdict)
 
 
