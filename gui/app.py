@@ -10,6 +10,7 @@ second later in a background thread, and then the other places are made one by o
 
 import logging
 import os
+import shutil
 import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -145,6 +146,8 @@ class Start(QObject):
     def __init__(self, window: Window) -> None:
         super().__init__(window)
         self._window = window
+        self._making_demo = False
+        self._book_before: Book | None = None  # that lay open when the demonstration was asked for
         window.demo_wanted.connect(self.open_demo)
         window.desk.new_day.connect(self._back_up)
         self._looking = QTimer(self, singleShot=True, interval=LOOKED_AFTER_MS)
@@ -171,26 +174,37 @@ class Start(QObject):
     @Slot()
     def open_demo(self) -> None:
         """Open the demonstration; make it first where it is not there."""
+        if self._making_demo:
+            return
         folder = demo_folder()
         if (folder / "book.sqlite").exists():
             self._window.open_folder(folder)
             return
 
         def make(_token: CancelToken, _report: Report) -> "Book":
-            from data.demo import make_demo
+            return _whole_demo(folder)
 
-            return make_demo(folder)
-
-        job = self._window.work.start(make)
+        self._making_demo, self._book_before = True, self._window.book
+        job = self._window.work.start(make, self.tr("Making the demonstration"), brief=True)
         job.finished.connect(self._made)
         job.failed.connect(self._not_made)
+        job.cancelled.connect(self._made_no_more)
 
     @Slot(object)
     def _made(self, book: "Book") -> None:
-        self._window.desk.take(book)
+        self._making_demo = False
+        if self._window.book is self._book_before:
+            self._window.desk.take(book)
+        else:  # the grower has opened another one meanwhile
+            book.close()
+
+    @Slot()
+    def _made_no_more(self) -> None:
+        self._making_demo = False
 
     @Slot(object)
     def _not_made(self, error: Exception) -> None:
+        self._making_demo = False
         self._window.tell_trouble(trouble_words(error))
 
     @Slot()
@@ -246,3 +260,17 @@ class Start(QObject):
         """Make one more place in a moment when nothing else is wanted."""
         if not self._window.isVisible() or not self._window.screens.make_next():
             self._making.stop()
+
+
+def _whole_demo(folder: Path) -> "Book":
+    """The demonstration, made beside its place: a program that is ended on the way leaves no half of it."""
+    from data.book import Book
+    from data.demo import make_demo
+
+    if folder.exists():
+        return make_demo(folder)
+    beside = folder.with_name(f"{folder.name}.part")
+    shutil.rmtree(beside, ignore_errors=True)
+    make_demo(beside).close()
+    beside.rename(folder)
+    return Book.open(folder)

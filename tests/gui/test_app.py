@@ -7,6 +7,8 @@ import pytest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from data.book import Book
+from data.demo import make_demo
 from gui.app import Start, make_window, show_whole
 from gui.bench.screen import Bench
 from gui.home import Memory, demo_folder
@@ -62,6 +64,58 @@ def test_the_first_start_makes_the_demonstration_and_says_so(start: Starter, bro
     bench = window.screens["bench"]
     assert isinstance(bench, Bench)
     assert bench.rack.model().rowCount() == 18
+
+
+def test_the_demonstration_is_made_once_however_often_it_is_asked_for(
+    qtbot: QtBot,
+    dressed: QApplication,
+    memory: Memory,
+    brought_in: list[str],
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    made: list[Path] = []
+
+    def make(folder: Path) -> Book:
+        made.append(folder)
+        return make_demo(folder)
+
+    monkeypatch.setattr("data.demo.make_demo", make)
+    window = make_window(dressed, memory)
+    qtbot.addWidget(window)
+    start = Start(window)
+    start.open(None)
+    shown = [job.words for job in window.work.shown()]
+    qtbot.waitUntil(lambda: bool(made), timeout=20_000)
+    window.open_demo()
+    qtbot.waitUntil(lambda: window.book is not None and not window.work.jobs(), timeout=20_000)
+
+    assert shown == ["Making the demonstration"]
+    assert len(made) == 1
+    assert made[0] != demo_folder(), "half made it would be opened at the next start"
+    assert window.book is not None
+    assert window.book.setting("demonstration") == "yes"
+    assert window.book.folder == demo_folder()
+    assert not made[0].exists()
+    window.close()
+
+
+def test_a_book_opened_while_the_demonstration_is_made_stays_open(
+    qtbot: QtBot, dressed: QApplication, memory: Memory, brought_in: list[str], tmp_path: Path
+) -> None:
+    a_rack_book(tmp_path / "mine").close()
+    window = make_window(dressed, memory)
+    qtbot.addWidget(window)
+    start = Start(window)
+    start.open(None)
+    assert window.open_folder(tmp_path / "mine")
+    qtbot.waitUntil(lambda: not window.work.jobs(), timeout=20_000)
+    assert window.book is not None
+    assert window.book.folder == tmp_path / "mine"
+
+    window.open_demo()
+    qtbot.waitUntil(lambda: not window.work.jobs(), timeout=20_000)
+    assert window.book.folder == demo_folder()
+    window.close()
 
 
 def test_its_photos_are_scored_newest_day_first(start: Starter, brought_in: list[str]) -> None:
