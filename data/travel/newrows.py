@@ -58,8 +58,8 @@ KEYS: Mapping[str, tuple[str, ...]] = {
 # What belongs to a photo as it was scored: where the photo is known here, so is its score.
 OF_A_PHOTO = {"score": "photo", "correction": "photo", "suspect": "score", "old_score": "score"}
 STEPS = len(KEYS) + 1  # what suspects are from day to day comes last
-# Two rows alike are two things: a tray was watered, or cut, twice in one minute. They are known one by one.
-SEVERAL = frozenset({"reading", "event", "eye_score"})
+# Two rows alike are two things: trays of one code in old notes, two cuts in one minute. Known one by one.
+SEVERAL = frozenset({"tray", "reading", "event", "eye_score", "bench_test", "look_answer"})
 
 
 class _Here:

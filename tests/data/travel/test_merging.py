@@ -212,6 +212,19 @@ def test_two_notes_alike_are_two_things_and_are_known_one_by_one(book: Book, oth
         assert result.added["reading"] == (0 if again else 2)
 
 
+def test_two_trays_alike_come_in_as_two_each_with_what_is_its_own(book: Book, other: Book) -> None:
+    alike = other.add_trays([a_tray("N1", shelf="x"), a_tray("N1", shelf="y")])
+    for tray, grams in zip(alike, (100.0, 200.0), strict=True):
+        other.add_readings([NewReading(kind=ReadingKind.FRESH_MASS, value=grams, taken_at=AT, tray_id=tray)])
+
+    for _ in range(2):
+        merged(book, other)
+
+        here = {tray.shelf: tray.id for tray in book.trays() if tray.code == "N1"}
+        noted = {shelf: [one.value for one in book.readings(tray)] for shelf, tray in here.items()}
+        assert noted == {"x": [100.0], "y": [200.0]}
+
+
 def planned(*books: Book) -> None:
     """A trial of one name whose first round of two is sown, in each of the books at another hour."""
     for hour, book in enumerate(books, start=9):
