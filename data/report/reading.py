@@ -156,7 +156,10 @@ class _Reading:
             )
         yield Grid(
             name=Sentence("What was fixed"),
-            head=(Sentence("Fixed beforehand"), Sentence("As planned")),
+            head=(
+                Sentence("Fixed only after sowing") if last.after_sowing else Sentence("Fixed beforehand"),
+                Sentence("As planned"),
+            ),
             rows=tuple(self._plan_rows()),
             wide=(0, 1),
             spare=1,

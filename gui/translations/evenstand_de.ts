@@ -8129,6 +8129,10 @@ trusted</source>
             <translation>Was festgelegt wurde</translation>
         </message>
         <message>
+            <source>Fixed only after sowing</source>
+            <translation>Erst nach der Aussaat festgelegt</translation>
+        </message>
+        <message>
             <source>Fixed beforehand</source>
             <translation>Vorher festgelegt</translation>
         </message>

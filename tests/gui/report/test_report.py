@@ -91,6 +91,10 @@ def pages_of(path: Path) -> int:
         document.close()
 
 
+def heads_of(report: Report) -> list[str]:
+    return [block.head[0] for block in report.blocks if isinstance(block, Grid)]
+
+
 def a_report(*blocks: object, short: bool = False) -> Report:
     words = Sentence("Report of a trial of growing media, made on {day}.", day="1 May 2026")
     return Report(title="A trial", subtitle=words, trial="A trial", short=short, blocks=blocks)
@@ -114,10 +118,13 @@ def test_the_pdf_has_every_sentence_and_every_number_of_the_table(rack: Rack, tm
 
 def test_a_plan_that_was_changed_after_sowing_is_told(rack: Rack) -> None:
     wider = replace(rack.plan, measures=(replace(rack.plan.primary, margin=9.0),))
+    assert "Fixed beforehand" in heads_of(read_report(rack.book))
     rack.book.keep_plan(wider, why="we thought again")
 
-    texts = read_report(rack.book).texts()
-    assert any("changed later" in text and "we thought again" in text for text in texts)
+    report = read_report(rack.book)
+    assert any("changed later" in text and "we thought again" in text for text in report.texts())
+    assert "Fixed only after sowing" in heads_of(report)
+    assert "Fixed beforehand" not in heads_of(report)
 
 
 def test_the_rule_by_which_pictures_were_chosen_is_said_and_kept(rack: Rack) -> None:
