@@ -20,7 +20,7 @@ from typing import TYPE_CHECKING, Any, Self
 
 from data import queries, schema
 from data.errors import BookClosed, BookDamaged, BookExists, BookIsNewer, NotABook, damage_in, in_words
-from data.photos.originals import clear_leftovers
+from data.photos.originals import clear_leftovers, part_of
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
@@ -279,8 +279,7 @@ class Store:
 
     def _copy_to(self, target: Path) -> None:
         target.parent.mkdir(parents=True, exist_ok=True)
-        own = f"{os.getpid()}-{threading.get_ident()}"  # another window may be at the same copy
-        part = target.with_name(f".{target.stem}.{own}.part")
+        part = part_of(target)
         try:
             with contextlib.closing(sqlite3.connect(part)) as copy, self._using() as session:
                 session.connection.backup(copy)

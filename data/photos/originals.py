@@ -12,6 +12,7 @@ suffix.
 import contextlib
 import hashlib
 import os
+import threading
 import time
 from pathlib import Path
 
@@ -23,6 +24,7 @@ __all__ = [
     "copy_original",
     "digest_of",
     "original_path",
+    "part_of",
     "picture_paths",
     "put",
 ]
@@ -70,12 +72,17 @@ def picture_paths(
     )
 
 
+def part_of(target: Path) -> Path:
+    """Under which name a file is written until it is whole; others may be at the same one meanwhile."""
+    return target.with_name(f".{target.name}.{os.getpid()}-{threading.get_ident()}.part")
+
+
 def copy_original(source: Path, target: Path, digest: str) -> None:
     """Copy so that `target` is whole or absent; raises `Altered` where `source` no longer has that digest."""
     if target.exists():  # renamed into place once, therefore whole
         return
     target.parent.mkdir(parents=True, exist_ok=True)
-    part = target.with_name(f".{target.name}.{os.getpid()}.part")
+    part = part_of(target)
     try:
         _copied(source, part, digest)
         os.replace(part, target)
@@ -113,7 +120,7 @@ def _settle(folder: Path) -> None:
 
 def put(path: Path, content: bytes) -> None:
     """Write a picture of the cache, whole or not at all; a cache that cannot be written is no misfortune."""
-    part = path.with_name(f".{path.name}.{os.getpid()}.part")
+    part = part_of(path)
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
         part.write_bytes(content)

@@ -28,6 +28,7 @@ from data.book import Book
 from data.cancel import CancelToken
 from data.chapters.store import FILE
 from data.errors import BookExists
+from data.photos.originals import part_of
 from data.travelerrors import NotAPack, PackExists, writing_to
 
 __all__ = ["PACK_SUFFIX", "Report", "pack", "pack_path", "pack_size", "unpack"]
@@ -97,7 +98,7 @@ def pack_size(folder: Path) -> int:
 @contextlib.contextmanager
 def _replacing(target: Path) -> Iterator[Path]:
     """A place to write beside `target`, which takes its name once it is whole."""
-    part = target.with_name(f".{target.name}.{os.getpid()}.part")
+    part = part_of(target)
     try:
         yield part
         os.replace(part, target)

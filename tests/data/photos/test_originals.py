@@ -2,6 +2,8 @@
 
 import hashlib
 import os
+import threading
+from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
 import pytest
@@ -26,6 +28,26 @@ def test_a_copy_is_the_same_file_and_leaves_nothing_beside_it(tmp_path: Path) ->
 
     assert target.read_bytes() == source.read_bytes()
     assert list(target.parent.iterdir()) == [target]
+
+
+def test_two_batches_that_bring_one_photo_at_the_same_moment_do_not_disturb_each_other(
+    tmp_path: Path,
+) -> None:
+    wait = threading.Barrier(4)
+
+    def bring(target: Path) -> None:
+        wait.wait()
+        copy_original(source, target, digest)
+
+    with ThreadPoolExecutor(4) as pool:
+        for n in range(4):
+            source = tmp_path / f"{n}.jpg"
+            source.write_bytes(os.urandom(1_000_000))
+            digest = digest_of(source)
+            target = original_path(tmp_path, digest, ".jpg")
+            list(pool.map(bring, [target] * 4))
+            assert list(target.parent.glob(".*")) == []
+            assert digest_of(target) == digest
 
 
 def test_the_digest_is_sha_256(tmp_path: Path) -> None:
