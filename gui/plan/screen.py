@@ -314,7 +314,8 @@ class Plan(Screen):
         if not page.pages():
             self.told.emit(self.tr("Choose something to print first."))
             return
-        path = ask_new_file(self, self.tr("Save the sheets"), f"{page.title}.pdf", "PDF (*.pdf)")
+        name = f"{page.title} {self.tr('sheets')}.pdf"
+        path = ask_new_file(self, self.tr("Save the sheets"), name, "PDF (*.pdf)")
         if path is not None:
             self.save_sheets(path)
 

@@ -181,7 +181,7 @@ class ReportDialog(QDialog):
 
     @Slot()
     def _ask(self) -> None:
-        name = (self.wanted.trial or self.tr("report")) + ".pdf"
+        name = f"{self.wanted.trial} {self.tr('report')}.pdf"
         path = ask_new_file(self, self.tr("Save the report"), name, KINDS)
         if path is not None:
             self.save_to(path)

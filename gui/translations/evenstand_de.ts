@@ -4602,6 +4602,10 @@ trusted</source>
             <translation>Erst etwas zum Drucken wählen.</translation>
         </message>
         <message>
+            <source>sheets</source>
+            <translation>Blätter</translation>
+        </message>
+        <message>
             <source>Save the sheets</source>
             <translation>Bögen speichern</translation>
         </message>

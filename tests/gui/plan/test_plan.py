@@ -21,6 +21,7 @@ from gui.controls.numberfield import NumberField
 from gui.plan.handplaces import HandPlacesDialog
 from gui.plan.screen import Plan
 from gui.plan.view import KeptPage, PlanState, chances_of
+from gui.report.dialog import ReportDialog
 from gui.sheets import SheetKind
 from gui.work import Work
 from tests.data.builders import a_note, a_score, a_tray, score_note
@@ -273,6 +274,24 @@ def test_sheets_are_saved_as_chosen(plan: Plan, tmp_path: Path, qtbot: QtBot) ->
         plan.save_sheets(target)
 
     assert target.read_bytes().startswith(b"%PDF")
+
+
+def test_sheets_and_report_of_a_trial_go_to_files_of_two_names(
+    plan: Plan, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    names: list[str] = []
+    for module in ("gui.plan.screen", "gui.report.dialog"):
+        monkeypatch.setattr(f"{module}.ask_new_file", lambda _parent, _title, name, _kind: names.append(name))
+    kept(plan, qtbot)
+    plan.go_to_page(KeptPage.PRINT)
+    plan._save()
+    trial = plan.print_page.title
+    assert plan.desk.book is not None
+    dialog = ReportDialog(plan.desk.book, plan.desk._work, trial=trial)
+    qtbot.addWidget(dialog)
+    dialog._ask()
+
+    assert names == [f"{trial} sheets.pdf", f"{trial} report.pdf"]
 
 
 def test_a_folder_that_cannot_be_written_is_told(plan: Plan, tmp_path: Path, qtbot: QtBot) -> None:
