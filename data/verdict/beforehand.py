@@ -13,6 +13,7 @@ from data.desirability import USUAL, ScoreRule, rule_of
 from data.sentence import Sentence
 from data.trial import CONFIDENCE, KeptPlan, Measure, MeasureKind
 from data.verdict import Verdict
+from data.verdict.measurewords import kind_words
 
 __all__ = ["beforehand"]
 
@@ -22,12 +23,16 @@ def beforehand(
     measure: Measure,
     verdict: Verdict,
     *,
+    crop: str,
     day: int | None,
     fixed: bool,
     day_fixed: bool,
 ) -> tuple[Sentence, ...]:
-    """What was fixed before sowing and what was not; a margin that was changed later."""
-    return tuple(_beforehand(versions, measure, verdict, day, fixed, day_fixed))
+    """What was fixed before sowing and what was not; what was changed later of all that decides an answer."""
+    return (
+        *_beforehand(versions, measure, verdict, day, fixed, day_fixed),
+        *_terms_changes(versions, measure.kind, crop),
+    )
 
 
 def _beforehand(
@@ -106,6 +111,43 @@ def _rule_changes(versions: Sequence[KeptPlan], kind: MeasureKind) -> Iterator[S
                 day=_day(new.kept_at),
                 why=new.why,
             )
+
+
+def _terms_changes(versions: Sequence[KeptPlan], kind: MeasureKind, crop: str) -> Iterator[Sentence]:
+    """Other terms that were changed after sowing: each gives a choice to whoever has seen the trays."""
+    for old, new in pairwise(versions):
+        if not new.after_sowing:
+            continue
+        said: dict[str, object] = {"on": _day(new.kept_at), "why": new.why}
+        before, now = _read_on(old, crop), _read_on(new, crop)
+        if kind is MeasureKind.SCORE and None not in (before, now) and before != now:
+            yield Sentence(
+                "The day on which {crop} is read was changed after sowing, on {on}, from day {old} to day "
+                "{new} ({why}): read this verdict with care.",
+                crop=crop, old=before, new=now, **said,
+            )  # fmt: skip
+        if old.plan.trusted != new.plan.trusted:
+            yield Sentence(
+                "What the others are held against was changed after sowing, on {on}, from {old} to {new} "
+                "({why}): read this verdict with care.",
+                old=old.plan.trusted, new=new.plan.trusted, **said,
+            )  # fmt: skip
+        if old.plan.primary.kind is not new.plan.primary.kind:
+            yield Sentence(
+                "The measure that decides was changed after sowing, on {on}, from {old} to {new} ({why}): "
+                "read this verdict with care.",
+                old=kind_words(old.plan.primary.kind), new=kind_words(new.plan.primary.kind), **said,
+            )  # fmt: skip
+        if old.plan.trays_per_treatment != new.plan.trays_per_treatment:
+            yield Sentence(
+                "How many trays of each are planned was changed after sowing, on {on}, from {old} to {new} "
+                "({why}): read this verdict with care.",
+                old=old.plan.trays_per_treatment, new=new.plan.trays_per_treatment, **said,
+            )  # fmt: skip
+
+
+def _read_on(kept: KeptPlan, crop: str) -> int | None:
+    return next((one.read_on_day for one in kept.plan.crops if one.name == crop), None)
 
 
 def _rule(kept: KeptPlan) -> ScoreRule:

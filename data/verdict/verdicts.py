@@ -125,7 +125,9 @@ class _TrialReading(Terms):
         so_far = self._so_far(treated, numbers, kind)
         verdict = self._compared(table, measure, so_far, self._camera_sd(numbers, read.method))
         notes = (
-            *beforehand(self.versions, measure, verdict, day=day, fixed=fixed, day_fixed=day_fixed),
+            *beforehand(
+                self.versions, measure, verdict, crop=crop, day=day, fixed=fixed, day_fixed=day_fixed
+            ),
             *read.words(treated),
             *missing_trays(numbers),
             *untreated(trays, self.treatments),

@@ -8285,6 +8285,22 @@ trusted</source>
             <translation>Grenzen und Gewichte der Bestandswertung wurden nach der Aussaat geändert, am {day} ({why}): dieses Urteil mit Vorsicht lesen.</translation>
         </message>
         <message>
+            <source>The day on which {crop} is read was changed after sowing, on {on}, from day {old} to day {new} ({why}): read this verdict with care.</source>
+            <translation>Der Tag, an dem {crop} abgelesen wird, wurde nach der Aussaat geändert, am {on}, von Tag {old} auf Tag {new} ({why}): dieses Urteil mit Vorsicht lesen.</translation>
+        </message>
+        <message>
+            <source>What the others are held against was changed after sowing, on {on}, from {old} to {new} ({why}): read this verdict with care.</source>
+            <translation>Woran die anderen gemessen werden, wurde nach der Aussaat geändert, am {on}, von {old} zu {new} ({why}): dieses Urteil mit Vorsicht lesen.</translation>
+        </message>
+        <message>
+            <source>The measure that decides was changed after sowing, on {on}, from {old} to {new} ({why}): read this verdict with care.</source>
+            <translation>Das entscheidende Maß wurde nach der Aussaat geändert, am {on}, von {old} zu {new} ({why}): dieses Urteil mit Vorsicht lesen.</translation>
+        </message>
+        <message>
+            <source>How many trays of each are planned was changed after sowing, on {on}, from {old} to {new} ({why}): read this verdict with care.</source>
+            <translation>Wie viele Schalen von jedem geplant sind, wurde nach der Aussaat geändert, am {on}, von {old} auf {new} ({why}): dieses Urteil mit Vorsicht lesen.</translation>
+        </message>
+        <message>
             <source>{margin:g} %</source>
             <translation>{margin:g} %</translation>
         </message>

@@ -14,7 +14,7 @@ from data.desirability import MoldRule, PartName, ScoreRule, rule_of, rule_text
 from data.errors import LevelIsFixed, ReasonWanted
 from data.events import EventKind
 from data.readings import NewReading, ReadingKind
-from data.trial import Measure, MeasureKind
+from data.trial import Measure, MeasureKind, Plan
 from data.verdict.countedof import CountedOf, counted_words
 from data.verdict.outcome import Outcome, Why
 from data.verdict.sensitivity import What
@@ -249,6 +249,36 @@ def test_a_plan_with_another_confidence_is_not_kept(rack: Rack) -> None:
         rack.book.keep_plan(replace(rack.plan, level=0.90), "less sure will do")
 
     assert len(rack.book.plans(TRIAL)) == 1
+
+
+def test_whatever_decides_an_answer_and_is_changed_after_sowing_is_said(rack: Rack) -> None:
+    rack.shoot_all(EVEN)
+    rack.today("2026-03-20")
+    plan = rack.plan
+    changes = (
+        replace(plan, crops=(replace(plan.crops[0], read_on_day=8),)),
+        replace(plan, trusted="coir"),
+        replace(plan, measures=tuple(reversed(plan_measures(plan)))),
+        replace(plan, blocks=plan.blocks[:3]),
+    )
+    wanted = (
+        "The day on which broccoli is read was changed after sowing, on 20 March 2026, from day 9 to day 8",
+        "What the others are held against was changed after sowing, on 20 March 2026, from peat mix to coir",
+        "The measure that decides was changed after sowing, on 20 March 2026, from Canopy score to Yield",
+        "How many trays of each are planned was changed after sowing, on 20 March 2026, from 4 to 3",
+    )
+    for changed, words in zip(changes, wanted, strict=True):
+        rack.book.keep_plan(changed, "it looked better so")
+
+        found = rack.verdicts()[0]
+
+        assert any(note.startswith(f"{words} (it looked better so)") for note in found.notes)
+        rack.book.undo()
+    assert not any("after sowing" in note for note in rack.verdicts()[0].notes)
+
+
+def plan_measures(plan: Plan) -> tuple[Measure, ...]:
+    return (*plan.measures, Measure(kind=MeasureKind.YIELD, margin=10.0, unit="%"))
 
 
 def test_other_weights_after_sowing_are_a_new_version_and_are_said(rack: Rack) -> None:
