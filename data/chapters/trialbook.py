@@ -27,7 +27,7 @@ from data.tables.trialrows import (
     suspect_word_of,
 )
 
-__all__ = ["EyeRound", "EyeRoundId", "TrialBook"]
+__all__ = ["EyeRound", "EyeRoundId", "TrialBook", "showings_of"]
 
 EyeRoundId = NewType("EyeRoundId", int)
 LOWEST, HIGHEST = 0.0, 100.0  # of a score by eye
@@ -85,7 +85,7 @@ class TrialBook(Changes):
                 rater=row["rater"],
                 seed=row["seed"],
                 begun_at=datetime.fromisoformat(row["begun_at"]),
-                showings=_showings(row["body"]),
+                showings=showings_of(row["body"]),
             )
             for row in self._rows(trialrows.EYE_ROUNDS, trial=trial)
         )
@@ -148,7 +148,8 @@ class TrialBook(Changes):
         return first, again
 
 
-def _showings(body: str) -> tuple[Showing, ...]:
+def showings_of(body: str) -> tuple[Showing, ...]:
+    """The order of a round as the book keeps it."""
     return tuple(
         Showing(place=place, tray_id=TrayId(tray), photo_id=PhotoId(photo), again=bool(again))
         for place, (tray, photo, again) in enumerate(json.loads(body), 1)

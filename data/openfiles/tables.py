@@ -289,7 +289,7 @@ TABLES: tuple[OpenTable, ...] = (
         columns=(
             row_id("look_entry"), ref("tray"), text("what", "what it was"),
             column("since", Kind.DATE, "since when"),
-            integer("urgency", "0 now, 1 today, 2 soon"), text("sentence", "the numbers behind it"),
+            integer("urgency", "1 now, 2 today, 3 soon"), text("sentence", "the numbers behind it"),
             column("first_on", Kind.DATE, "first shown"), column("last_on", Kind.DATE, "last shown"),
             column("gone_on", Kind.DATE, "gone since"), text("gone_why", "why it went away"),
         ),

@@ -25,6 +25,7 @@ from data.openfiles.cells import plain_text
 from data.openfiles.columns import CELL_HEADINGS, Column, Kind, OpenTable
 from data.openfiles.tables import TABLES
 from data.tables.scorerows import pack_cells
+from data.travel.readable import Unreadable, read_all
 from data.travelerrors import NotAnExport
 
 if TYPE_CHECKING:
@@ -67,8 +68,11 @@ def read_export(
         try:
             with book.writing() as db:
                 _fill(db, source, cancel, report)
+                read_all(db, cancel)
         except sqlite3.IntegrityError as error:
             raise NotAnExport(source, what=f"rows do not belong together ({error})") from error
+        except Unreadable as error:
+            raise NotAnExport(source, what=str(error)) from error
     return folder
 
 

@@ -17,7 +17,9 @@ import data.intake
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
 from data.export import export
+from data.look import Urgency
 from data.openfiles.cells import plain_text, spreadsheet_safe
+from data.openfiles.tables import TABLES
 from data.readings import NewReading, ReadingKind
 from data.records import PhotoId
 from data.travel.imported import is_export, read_export
@@ -292,6 +294,10 @@ def test_a_folder_of_something_else_is_no_export(tmp_path: Path) -> None:
         ("cells.csv", ",60.6,", ",,", "cells.csv, line 3"),
         ("bed_cells.csv", "75.5", "175.5", "bed_cells.csv, line 2: a share is 0 to 100 %"),
         ("plans.csv", "{", "[", "plans.csv, line 2"),
+        ("readings.csv", ",weight,", ",weigth,", "readings.csv, reading_id 1: 'weigth'"),
+        ("plans.csv", "as good", "as nice", "plans.csv, plan_id 1"),
+        ("draws.csv", "places", "plates", "draws.csv, draw_id 1"),
+        ("scores.csv", '"[[30.0,', '"[[', "scores.csv, score_id 1"),
     ],
 )
 def test_a_cell_that_does_not_fit_is_named(
@@ -304,6 +310,13 @@ def test_a_cell_that_does_not_fit_is_named(
 
     with pytest.raises(NotAnExport, match=said):
         read_export(changed, tmp_path / "book", CancelToken())
+
+
+def test_how_urgent_is_told_by_the_numbers_that_stand_there() -> None:
+    (table,) = [one for one in TABLES if one.table == "look_entry"]
+    (urgency,) = [one for one in table.columns if one.name == "urgency"]
+
+    assert urgency.about == ", ".join(f"{one:d} {one.words}" for one in Urgency)
 
 
 def test_rows_that_belong_to_nothing_are_refused(exported: Path, tmp_path: Path) -> None:
