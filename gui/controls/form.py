@@ -80,8 +80,12 @@ def open_within_screen(window: QWidget, width: int, height: int) -> None:
 
 
 def fit(dialog: QDialog) -> None:
-    """Never lower than wrapped words need, which a dialog does not see by itself when they change."""
+    """Never narrower than its buttons nor lower than wrapped words need.
+
+    A dialog sees neither by itself: a least width of its own hides what its layout would need.
+    """
     layout = dialog.layout()
     if layout is not None:
+        dialog.setMinimumWidth(max(dialog.minimumWidth(), layout.minimumSize().width()))
         width = max(dialog.width(), dialog.minimumWidth())
         dialog.setMinimumHeight(layout.totalHeightForWidth(width))

@@ -7,13 +7,11 @@ Not   what a test tells (`data/medium/benchtest.py`), the table
 
 from collections.abc import Sequence
 from datetime import datetime
-from pathlib import Path
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
-    QFileDialog,
     QFormLayout,
     QHBoxLayout,
     QLabel,
@@ -40,7 +38,9 @@ from data.medium.benchtest import (
     wrong_reading,
 )
 from data.readings import NewReading, Reading, ReadingKind
+from gui.controls.choosing import ask_photos
 from gui.controls.form import fields, fit
+from gui.home import photos_folder
 from gui.language.spoken import DAY, day_words, in_figures, spoken
 from gui.materials.benchconditions import BenchConditions
 from gui.materials.desk import MaterialDesk
@@ -250,6 +250,7 @@ class BenchAssistant(QDialog):
         self._say(spoken(sentence))
         self.instead.setText(self.tr("It was {value}").format(value=in_figures(instead, ".4g")))
         self.instead.show()
+        fit(self)
 
     @Slot()
     def _take_instead(self) -> None:
@@ -296,6 +297,6 @@ class BenchAssistant(QDialog):
 
     @Slot()
     def _choose_photos(self) -> None:
-        paths, _ = QFileDialog.getOpenFileNames(self, self.tr("Photos of the heap"))
+        photos = ask_photos(self, self.tr("Photos of the heap"), photos_folder())
         if self.test is not None:
-            self._desk.keep_photos(self.test.id, [Path(path) for path in paths])
+            self._desk.keep_photos(self.test.id, photos)

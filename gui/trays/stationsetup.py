@@ -27,6 +27,7 @@ from data.photos.station import Checked, as_found, check_station, plan_of_statio
 from data.photos.stationwords import kept_places
 from gui.controls.asking import show_over
 from gui.controls.choosing import ask_photos
+from gui.home import photos_folder
 from gui.language.spoken import in_figures, spoken
 from gui.style.palette import Space, set_role
 from gui.trays.stationdistances import StationDistances
@@ -199,7 +200,7 @@ class StationSetup(QDialog):
 
     @Slot()
     def _ask(self) -> None:
-        photos = ask_photos(self, self.tr("A photo of the station"), Path.home())
+        photos = ask_photos(self, self.tr("A photo of the station"), photos_folder())
         if photos:
             self.check(photos[0])
 

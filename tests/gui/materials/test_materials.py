@@ -382,3 +382,20 @@ def test_a_new_book_teaches_what_will_stand_here(
         assert place._whole.currentIndex() == 1
         place.open_book(None)
         work.stop_all()
+
+
+def test_five_buttons_of_a_test_are_as_wide_as_their_words(place: Materials, qtbot: QtBot) -> None:
+    (test,) = {one.test for one in place.reading.due if one.test.medium == "coir"}
+    assert place.book is not None
+    assistant = BenchAssistant(place.desk, place.book, test.kind, "coir", test)
+    qtbot.addWidget(assistant)
+    assistant.show()
+    assistant.value.setText("4.7")  # reads like ounces
+    qtbot.keyClick(assistant, Qt.Key.Key_Return)
+    assert assistant.instead.isVisible()
+    qtbot.wait(20)
+
+    buttons = [button for button in assistant.findChildren(QPushButton) if button.isVisible()]
+    assert len(buttons) == 5
+    for button in buttons:
+        assert button.width() >= button.sizeHint().width(), button.text()
