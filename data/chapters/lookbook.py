@@ -5,9 +5,11 @@ Out   a `Morning`; answers kept, with a way back; entries with their first and l
 Not   what needs a look (`watch.py`), which answer hides what (`looklist/answers.py`)
 """
 
+import sqlite3
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from datetime import date, datetime, time, timedelta
+from typing import TYPE_CHECKING
 
 from data.chapters.changes import Changes
 from data.chapters.gone import gone_why
@@ -15,7 +17,7 @@ from data.chapters.reader import GROWTH_DAYS
 from data.events import EventKind
 from data.growing.air import AirSample, air_samples
 from data.look import Look
-from data.looklist.answers import Answer, AnswerKind
+from data.looklist.answers import BREAK, Answer, AnswerKind
 from data.looklist.stackair import SPAN, is_stacked
 from data.numbers import TrayId
 from data.readings import ReadingKind
@@ -26,6 +28,9 @@ from data.tables.lookrows import PastLook, answer_of, earlier_day_of, numbers_of
 from data.tables.noterows import crop_of, medium_of
 from data.tables.rows import time_text
 from data.watch import Morning
+
+if TYPE_CHECKING:
+    from sqlite_utils import Database
 
 __all__ = ["LookBook"]
 
@@ -149,8 +154,9 @@ class LookBook(Changes):
     def keep_history(self, reasons: Sequence[Look], morning: Morning) -> None:
         """Note which reasons hold today, and why those that held before do not; writes only what changed."""
         today = morning.today.isoformat()
-        rows = {(row["tray"], row["what"]): row for row in self._rows(lookrows.OPEN_ENTRIES)}
         here = {(look.tray_id, str(look.what)): look for look in reasons}
+        found = {(row["tray"], row["what"]): row for row in self._rows(lookrows.OPEN_ENTRIES)}
+        rows = {key: row for key, row in found.items() if key not in here or _goes_on(row, here[key])}
         news = [
             look
             for key, look in here.items()
@@ -159,24 +165,29 @@ class LookBook(Changes):
             != (today, int(look.urgency), str(look.sentence))
         ]
         gone = [row for key, row in rows.items() if key not in here and row["last_on"] <= today]
+        gone += [row for key, row in found.items() if key not in rows]
         if not news and not gone:
             return
         with self.writing() as db:
-            table = db.table("look_entry")
-            for look in news:
-                row = rows.get((look.tray_id, str(look.what)))
-                said = {"urgency": int(look.urgency), "sentence": str(look.sentence), "last_on": today}
-                if row is not None:
-                    table.update(row["id"], said)
-                    continue
-                key = {"tray": int(look.tray_id), "what": str(look.what), "since": look.since.isoformat()}
-                old = self._row(lookrows.SAME_ENTRY, **key)
-                if old is None:
-                    table.insert(key | said | {"first_on": today})
-                else:
-                    table.update(old["id"], said | {"gone_on": None, "gone_why": ""})
             for row in gone:
-                table.update(row["id"], {"gone_on": today, "gone_why": str(gone_why(row, morning))})
+                why = {"gone_on": today, "gone_why": str(gone_why(row, morning))}
+                db.table("look_entry").update(row["id"], why)
+            for look in news:
+                self._keep_entry(db, look, rows.get((look.tray_id, str(look.what))), today)
+
+    def _keep_entry(self, db: "Database", look: Look, row: sqlite3.Row | None, today: str) -> None:
+        """Note one reason, in `row` where that is its open entry."""
+        table = db.table("look_entry")
+        said = {"urgency": int(look.urgency), "sentence": str(look.sentence), "last_on": today}
+        if row is not None:
+            table.update(row["id"], said)
+            return
+        key = {"tray": int(look.tray_id), "what": str(look.what), "since": look.since.isoformat()}
+        old = self._row(lookrows.SAME_ENTRY, **key)
+        if old is None:
+            table.insert(key | said | {"first_on": today})
+        else:
+            table.update(old["id"], said | {"gone_on": None, "gone_why": ""})
 
     def look_history(self, tray_id: TrayId | None = None, trial: str | None = None) -> tuple[PastLook, ...]:
         """What stood on the look list, of one tray, of one trial or of all, newest first."""
@@ -185,3 +196,8 @@ class LookBook(Changes):
             tray: self._rows(lookrows.ANSWERS_OF_TRAY, tray=tray) for tray in {row["tray"] for row in rows}
         }
         return tuple(past_look_of(row, answers[row["tray"]]) for row in rows)
+
+
+def _goes_on(entry: sqlite3.Row, look: Look) -> bool:
+    """Whether a reason is that of an open entry, and no new one after days on which nobody asked."""
+    return look.since <= date.fromisoformat(entry["last_on"]) + BREAK

@@ -17,7 +17,7 @@ from enum import StrEnum
 from data.look import Look, LookKind, Urgency
 from data.numbers import TrayId
 
-__all__ = ["Answer", "AnswerKind", "answered_by", "unanswered"]
+__all__ = ["BREAK", "Answer", "AnswerKind", "answered_by", "unanswered"]
 
 WORSE = 1.5  # times the size at the answer
 BREAK = timedelta(days=2)  # without the reason, before it counts as a new one

@@ -57,9 +57,12 @@ EARLIER = f"""
       CROSS JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
      WHERE s.sure = 1 AND s.coverage IS NOT NULL AND p.refusal IS NULL AND p.left_out_at IS NULL
 """
+# the last day of what was answered: an entry that began after the answer is another one
 ANSWERS = """
     SELECT a.tray, a.what, a.since, a.answer, a.urgency, a.size, a.answered_on,
-           (SELECT max(e.last_on) FROM look_entry e WHERE e.tray = a.tray AND e.what = a.what) AS last_on
+           (SELECT max(e.last_on)
+              FROM look_entry e
+             WHERE e.tray = a.tray AND e.what = a.what AND e.first_on <= a.answered_on) AS last_on
       FROM tray t
       CROSS JOIN look_answer a ON a.tray = t.id
      WHERE t.done_at IS NULL

@@ -61,6 +61,17 @@ def test_an_answered_line_leaves_the_list_and_undo_brings_it_back(lagging: Book,
     assert look_list(lagging) == ()
 
 
+@pytest.mark.parametrize("answer", AnswerKind)
+def test_what_was_said_to_a_line_stands_in_a_report_as_a_sentence(lagging: Book, answer: AnswerKind) -> None:
+    look = only(look_list(lagging))
+    lagging.keep_looks((look,), lagging.today()) if hasattr(lagging, "keep_looks") else None
+    lagging.answer_look(look, answer)
+
+    (grid,) = [block for block in look_blocks(lagging, "t") if isinstance(block, Grid)]
+
+    assert isinstance(grid.rows[0][-1], Sentence)
+
+
 def test_put_off_until_tomorrow_it_is_back_tomorrow(lagging: Book, phone: Path) -> None:
     lagging.answer_look(only(look_list(lagging)), "tomorrow")
     today(lagging, 9)
@@ -79,6 +90,30 @@ def test_seen_it_stays_away_until_it_gets_worse(lagging: Book, phone: Path) -> N
         today(lagging, day)
         photograph(lagging, phone, day, behind=5.0)
     assert [look.code for look in look_list(lagging)] == ["A1"]
+
+
+@pytest.mark.parametrize("asked_between", [True, False])
+def test_what_comes_back_after_days_is_shown_however_often_one_looks(
+    lagging: Book, phone: Path, asked_between: bool
+) -> None:
+    read_looks(lagging)
+    lagging.answer_look(only(look_list(lagging)), "seen")
+    for day in range(9, 14):
+        photograph(lagging, phone, day, behind=69.0)
+        if asked_between:  # else the program stood still for days
+            today(lagging, day)
+            assert read_looks(lagging) == ()
+    for day in (14, 15):
+        photograph(lagging, phone, day, behind=58.0)
+
+    for day in (15, 15, 16):
+        today(lagging, day)
+        assert LookKind.LAGGING in {one.what for look in read_looks(lagging) for one in look.whole}
+
+    first, later = reversed(lagging.look_history(lagging.trays()[0].id)[-2:])
+    assert (first.since, later.since) == (date(2026, 3, 6), date(2026, 3, 14))
+    assert (first.answer, later.answer) == (AnswerKind.SEEN, None)
+    assert first.gone_on is not None
 
 
 # --- history
