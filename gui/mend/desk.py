@@ -183,6 +183,12 @@ class MendDesk(QWidget):
             while len(self._waiting) > WAITING:
                 self._waiting.pop(next(iter(self._waiting)))
 
+    def forget_photo(self, photo_id: PhotoId) -> None:
+        """The strokes of this photo, whether it is shown or waits; those of others stay."""
+        self._waiting.pop(photo_id, None)
+        if self.photo_id == photo_id:
+            self.forget()
+
     @property
     def has_strokes(self) -> bool:
         """Whether something is painted that is not kept."""

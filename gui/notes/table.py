@@ -7,6 +7,7 @@ Not   keeping it (`traysheet/growthpage.py`), adding (`entry.py`)
 
 from collections.abc import Sequence
 from datetime import datetime
+from math import isfinite
 from typing import Any
 
 from PySide6.QtCore import (
@@ -233,6 +234,7 @@ class NoteTable(QTableView):
 def number_in(text: str) -> float | None:
     """A number as a person types it, with a comma or a point; None where it is none."""
     try:
-        return float(text.strip().replace("−", "-").replace(",", "."))
+        number = float(text.strip().replace("−", "-").replace(",", "."))
     except ValueError:
         return None
+    return number if isfinite(number) and "_" not in text else None  # "inf" and "1_0" are words of Python's

@@ -42,6 +42,7 @@ class MendPage(SheetPage):
         self._asked: Question | None = None
         self._shown: Question | None = None
         self._keeping: Job | None = None
+        self._kept_photo: PhotoId | None = None  # the one that is measured again
         self.desk = MendDesk(self)
         self.desk.kept.connect(self._keep)
         self.again = QPushButton(self.tr("Score this book's photos again"), self)
@@ -64,7 +65,7 @@ class MendPage(SheetPage):
     def open_book(self, book: "Book | None") -> None:
         """No strokes of the book before."""
         super().open_book(book)
-        self._asked = self._shown = self._keeping = None
+        self._asked = self._shown = self._keeping = self._kept_photo = None
         self.desk.forget_all()
 
     def show_state(self, state: TrayState) -> None:
@@ -162,6 +163,7 @@ class MendPage(SheetPage):
             return mend_canopy(book, PhotoId(photo_id), canopy)
 
         self.desk.busy(True)
+        self._kept_photo = PhotoId(photo_id)
         self._keeping = self.work.start(keep)
         self._keeping.finished.connect(self._kept)
         self._keeping.failed.connect(self._not_kept)
@@ -170,7 +172,8 @@ class MendPage(SheetPage):
     @Slot(object)
     def _kept(self, fate: Fate) -> None:
         self._stopped()
-        self.desk.forget()
+        if self._kept_photo is not None:  # another day may be looked at by now, with strokes of its own
+            self.desk.forget_photo(self._kept_photo)
         if isinstance(fate, Stored) and fate.coverage is not None:
             words = self.tr("Canopy of {code} kept: coverage {coverage:.0f} %, mended by hand.")
             self.told.emit(words.format(code=fate.tray_code, coverage=fate.coverage))

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 
 from data.records import NewTray
 from gui.controls.fieldgrid import FieldGrid
+from gui.language.spoken import in_figures
 from gui.notes.moments import MomentEdit, moment_in, show_moment
 from gui.notes.table import number_in
 from gui.trays.traynames import tag_of
@@ -21,6 +22,7 @@ __all__ = ["TrayForm", "Trouble"]
 
 SEATINGS = ("in the tray", "on an upturned tray")
 WATERINGS = ("top", "bottom", "both")
+MOST_DIGITS = 4  # of a place on a shelf
 
 
 class Trouble(Exception):  # noqa: N818 (told beside the field)
@@ -235,7 +237,7 @@ class TrayForm(FieldGrid):
         text = self.position.text().strip()
         if not text:
             return None
-        if not text.isdecimal() or int(text) < 1:
+        if not text.isdecimal() or len(text) > MOST_DIGITS or int(text) < 1:
             raise Trouble(self.position, self.tr("Count the places along the shelf: 1, 2, 3 ..."))
         return int(text)
 
@@ -250,4 +252,4 @@ class TrayForm(FieldGrid):
 
 
 def _plain(value: float | None) -> str | None:
-    return None if value is None else f"{value:g}"
+    return None if value is None else in_figures(value)

@@ -12,10 +12,12 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
+from data.fates import Known
 from data.intake import score_for_book
 from data.records import NewTray, PhotoId, TrayId
 from gui.mend.desk import MendDesk
 from gui.photo.mips import make_mips
+from gui.traysheet.mendpage import MendPage
 from gui.traysheet.screen import TraySheet
 from gui.traysheet.views import View
 from gui.work import Work
@@ -159,6 +161,30 @@ def test_strokes_wait_while_another_photo_is_looked_at(desk: MendDesk, qtbot: Qt
 
     desk.show_photo(PhotoId(1), picture, half_covered())
     assert covered(desk)[250, 700]
+
+
+def test_while_one_photo_is_measured_again_the_strokes_of_another_stay(
+    work: Work, dressed: QApplication, qtbot: QtBot
+) -> None:
+    page = MendPage(work)
+    qtbot.addWidget(page)
+    page.resize(900, 600)
+    with qtbot.waitActive(page):
+        page.show()
+    mips = make_mips(np.full((508, 1016, 3), 90, np.uint8))
+    page.desk.show_photo(PhotoId(1), mips, half_covered())
+    drag(qtbot, page.desk, (700, 100))
+    page._kept_photo = PhotoId(1)  # being measured again meanwhile
+    page.desk.show_photo(PhotoId(2), mips, half_covered())
+    drag(qtbot, page.desk, (800, 300))
+    painted = covered(page.desk).copy()
+
+    page._kept(Known(photo_id=PhotoId(1), name="a"))
+
+    assert (covered(page.desk) == painted).all()
+    assert page.desk.has_strokes
+    page.desk.show_photo(PhotoId(1), mips, half_covered())
+    assert not page.desk.has_strokes
 
 
 def test_what_is_kept_is_what_was_painted(desk: MendDesk, qtbot: QtBot) -> None:

@@ -80,8 +80,11 @@ def test_escape_leaves_it_as_it_was(page: ConditionsPage, qtbot: QtBot) -> None:
     ("field", "text", "said"),
     [
         ("rate", "many", "Type a number"),
+        ("rate", "inf", "Type a number"),
+        ("soak", "nan", "Type a number"),
         ("tag", "9", "from 10 to 586"),
         ("position", "0", "Count the places"),
+        ("position", "9" * 30, "Count the places"),
     ],
 )
 def test_what_cannot_be_read_is_told_and_cannot_be_kept(

@@ -287,7 +287,19 @@ def test_words_that_would_leave_the_chart_stand_left_of_their_mark() -> None:
     assert words_x < x
 
 
-@pytest.mark.parametrize(("text", "number"), [("20,5", 20.5), (" 7 ", 7.0), ("−3", -3.0), ("x", None)])
+@pytest.mark.parametrize(
+    ("text", "number"),
+    [
+        ("20,5", 20.5),
+        (" 7 ", 7.0),
+        ("−3", -3.0),
+        ("x", None),
+        ("nan", None),
+        ("inf", None),
+        ("1e999", None),
+        ("1_000", None),
+    ],
+)
 def test_a_number_is_read_with_comma_or_point(text: str, number: float | None) -> None:
     assert number_in(text) == number
 
