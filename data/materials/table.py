@@ -10,7 +10,7 @@ from both of theirs: Zou & Donner (2008), Construction of confidence limits abou
 in Medicine 27, 1693-1702 (from memory).
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
@@ -142,6 +142,23 @@ class Table:
     def gaps(self) -> int:
         """How many cells are empty."""
         return sum(cell.gap is not None for cell in self.cells.values())
+
+    def known_of(self, media: Collection[str]) -> "Table":
+        """These media alone, and of the rows those in which at least one of them has something."""
+        shown = tuple(name for name in self.media if name in media)
+        known = {row for (row, medium), cell in self.cells.items() if medium in shown and cell.gap is None}
+        cells = {
+            (row, medium): cell
+            for (row, medium), cell in self.cells.items()
+            if row in known and medium in shown
+        }
+        return Table(media=shown, trusted=self.trusted, cells=cells)
+
+    @property
+    def rows(self) -> tuple[Row, ...]:
+        """The rows that it has, in order."""
+        known = {row for row, _medium in self.cells}
+        return tuple(row for row in ROWS if row.key in known)
 
 
 def table_of(

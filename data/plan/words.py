@@ -250,7 +250,7 @@ def kept_words(kept: KeptPlan) -> Sentence:
         return Sentence("Kept on {day}, before the first tray was sown.", day=day)
     return Sentence(
         "Kept on {day}, after the first tray was sown: the verdict says so. Reason: {why}",
-        day=day, why=kept.why or "none given",
+        day=day, why=kept.why or Sentence("none given"),
     )  # fmt: skip
 
 

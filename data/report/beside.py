@@ -21,15 +21,17 @@ __all__ = ["look_blocks", "material_blocks", "wrong_blocks"]
 
 MOST_LOOKS = 60  # rows of the look list's history
 MOST_WRONG = 6  # in short
+SAID = {"seen": Sentence("Said: seen."), "tomorrow": Sentence("Said: until tomorrow.")}
 NOT_COUNTED = (PhotoState.REFUSED, PhotoState.LEFT_OUT, PhotoState.NEEDS_CORNERS)
 
 
 def material_blocks(book: "Book", trays: Sequence[Tray]) -> Iterator[Block]:
-    """The table of media, where one of them grows in this trial."""
+    """The table of the media that grow in this trial, without the rows that are empty for all of them."""
     from data.materials.reading import read_materials
 
-    table = read_materials(book).table
-    if not {tray.medium for tray in trays} & set(table.media):
+    whole = read_materials(book).table
+    table = whole.known_of({tray.medium for tray in trays})
+    if not table.media:
         return
     yield Heading(text=Sentence("The media as materials"))
     yield Paragraph(
@@ -38,7 +40,17 @@ def material_blocks(book: "Book", trays: Sequence[Tray]) -> Iterator[Block]:
             "once, so there is no grand total."
         )
     )
-    yield Materials(table=table)
+    if table.rows:
+        yield Materials(table=table)
+    left_out = len(whole.rows) - len(table.rows)
+    if left_out:
+        yield Paragraph(
+            text=Sentence(
+                "Properties of which nothing is known yet for any of these media are left out here: {n}. "
+                "Materials says what would fill them.",
+                n=left_out,
+            )
+        )
 
 
 def wrong_blocks(book: "Book", trays: Sequence[Tray], cancel: CancelToken, *, short: bool) -> Iterator[Block]:
@@ -99,7 +111,7 @@ def look_blocks(book: "Book", trial: str) -> Iterator[Block]:
                 one.first_on.isoformat(),
                 one.last_on.isoformat(),
                 one.sentence,
-                one.gone_why or str(one.answer or ""),
+                one.gone_why or SAID.get(one.answer or "", ""),
             )
             for one in past[:MOST_LOOKS]
         ),

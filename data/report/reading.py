@@ -169,8 +169,11 @@ class _Reading:
         plan = self.plans[-1].plan
         yield Sentence("Trusted"), plan.trusted
         yield Sentence("Against it"), ", ".join(plan.new_treatments)
-        crops = [Sentence("{crop}, read on day {day}", crop=c.name, day=c.read_on_day) for c in plan.crops]
-        yield Sentence("Crops"), "; ".join(crops)
+        for crop in plan.crops:
+            yield (
+                Sentence("Crop"),
+                Sentence("{crop}, read on day {day}", crop=crop.name, day=crop.read_on_day),
+            )
         for number, measure in enumerate(plan.measures):
             yield (
                 Sentence("Measure that decides") if number == 0 else Sentence("Beside it"),

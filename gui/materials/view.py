@@ -5,6 +5,7 @@ Out   what stands in each cell, the words of a cell's panel, what is due
 Not   widgets (`table.py`, `panel.py`), the book (`desk.py`)
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
@@ -51,11 +52,11 @@ class CellWords:
     spoken: str  # for a screen reader
 
 
-def lines_of() -> tuple[Line, ...]:
-    """All rows under the headings of their groups."""
+def lines_of(rows: Sequence[Row] = ROWS) -> tuple[Line, ...]:
+    """Rows under the headings of their groups."""
     lines: list[Line] = []
     group = None
-    for row in ROWS:
+    for row in rows:
         if row.group is not group:
             group = row.group
             lines.append(Line(row=None, heading=in_words(group)))

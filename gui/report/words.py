@@ -76,7 +76,7 @@ def _in_parts(table: Table) -> list[Sequence[str]]:
 def _materials(table: Table, media: Sequence[str]) -> TextTable:
     rows: list[tuple[str, ...]] = []
     bold: list[int] = []
-    for line in lines_of():
+    for line in lines_of(table.rows):
         if line.row is None:
             bold.append(len(rows))
             rows.append((line.heading, *("" for _ in media)))

@@ -7846,7 +7846,7 @@ trusted</source>
         </message>
         <message>
             <source>{n} trays of each {what} on each crop: if a new one truly is as good, the chance to show it within {margin} {unit} is {likely} ({worst} to {best}, as your trays spread more or less than assumed).</source>
-            <translation>{n} Schalen je {what} und Kultur: Ist etwas Neues wirklich gleich gut, ist die Wahrscheinlichkeit, das im Spielraum von {margin} {unit} zu zeigen, {likely} ({worst} bis {best}, je nachdem, ob die Schalen mehr oder weniger streuen als angenommen).</translation>
+            <translation>{n} Schalen je {what} und Kultur: Ist etwas Neues wirklich gleich gut, ist die Wahrscheinlichkeit, das im Spielraum ({margin} {unit}) zu zeigen, {likely} ({worst} bis {best}, je nachdem, ob die Schalen mehr oder weniger streuen als angenommen).</translation>
         </message>
         <message>
             <source>More than 60 trays of each would be needed for 80 %: choose a wider margin, or make your trays more alike.</source>
@@ -7933,6 +7933,10 @@ trusted</source>
             <translation>Festgehalten am {day}, nachdem die erste Schale gesät war: das Urteil sagt es. Grund: {why}</translation>
         </message>
         <message>
+            <source>none given</source>
+            <translation>keiner angegeben</translation>
+        </message>
+        <message>
             <source>{kind} can be {low:g} to {high:g}; {value:g} was given.</source>
             <translation>{kind} kann {low:g} bis {high:g} sein; angegeben wurde {value:g}.</translation>
         </message>
@@ -7953,12 +7957,24 @@ trusted</source>
             <translation>{added} Messwerte hinzugefügt.</translation>
         </message>
         <message>
+            <source>Said: seen.</source>
+            <translation>Gesagt: gesehen.</translation>
+        </message>
+        <message>
+            <source>Said: until tomorrow.</source>
+            <translation>Gesagt: bis morgen.</translation>
+        </message>
+        <message>
             <source>The media as materials</source>
             <translation>Die Substrate als Material</translation>
         </message>
         <message>
             <source>What a photograph cannot see, with how each number was had. Media differ in many ways at once, so there is no grand total.</source>
             <translation>Was ein Foto nicht sehen kann, und woher jede Zahl kommt. Substrate unterscheiden sich in vielem zugleich, darum gibt es keine Gesamtnote.</translation>
+        </message>
+        <message>
+            <source>Properties of which nothing is known yet for any of these media are left out here: {n}. Materials says what would fill them.</source>
+            <translation>Eigenschaften, von denen bei keinem dieser Substrate etwas bekannt ist, sind hier weggelassen: {n}. Was sie füllt, steht unter Material.</translation>
         </message>
         <message>
             <source>What went wrong</source>
@@ -8153,12 +8169,12 @@ trusted</source>
             <translation>Dagegen</translation>
         </message>
         <message>
-            <source>{crop}, read on day {day}</source>
-            <translation>{crop}, abgelesen an Tag {day}</translation>
+            <source>Crop</source>
+            <translation>Kultur</translation>
         </message>
         <message>
-            <source>Crops</source>
-            <translation>Kulturen</translation>
+            <source>{crop}, read on day {day}</source>
+            <translation>{crop}, abgelesen an Tag {day}</translation>
         </message>
         <message>
             <source>Measure that decides</source>
@@ -8630,27 +8646,27 @@ trusted</source>
         </message>
         <message>
             <source>{medium} is as good as {trusted}, within the margin of {margin}: the difference is {difference} (interval {low} to {high}).</source>
-            <translation>{medium} ist so gut wie {trusted}, im Spielraum von {margin}: der Unterschied ist {difference} (Intervall {low} bis {high}).</translation>
+            <translation>{medium} ist so gut wie {trusted}, im Spielraum ({margin}): der Unterschied ist {difference} (Intervall {low} bis {high}).</translation>
         </message>
         <message>
             <source>{medium} is within the margin of {margin}, yet surely somewhat less good than {trusted}: the difference is {difference} (interval {low} to {high}).</source>
-            <translation>{medium} liegt im Spielraum von {margin}, ist aber sicher etwas weniger gut als {trusted}: der Unterschied ist {difference} (Intervall {low} bis {high}).</translation>
+            <translation>{medium} liegt im Spielraum ({margin}), ist aber sicher etwas weniger gut als {trusted}: der Unterschied ist {difference} (Intervall {low} bis {high}).</translation>
         </message>
         <message>
             <source>{medium} is worse than {trusted} by more than the margin of {margin} allows: the difference is {difference} (interval {low} to {high}).</source>
-            <translation>{medium} ist schlechter als {trusted}, um mehr, als der Spielraum von {margin} erlaubt: der Unterschied ist {difference} (Intervall {low} bis {high}).</translation>
+            <translation>{medium} ist schlechter als {trusted}, um mehr, als der Spielraum ({margin}) erlaubt: der Unterschied ist {difference} (Intervall {low} bis {high}).</translation>
         </message>
         <message>
             <source>Not shown: the trial cannot tell whether {medium} is as good as {trusted} within the margin of {margin}; the difference is {difference} (interval {low} to {high}). Held against how trays and camera scatter it lies so near the margin that no reasonable number of further trays would settle it.</source>
-            <translation>Nicht gezeigt: der Versuch kann nicht sagen, ob {medium} im Spielraum von {margin} so gut ist wie {trusted}; der Unterschied ist {difference} (Intervall {low} bis {high}). Gemessen daran, wie Schalen und Kamera streuen, liegt er so nah am Spielraum, dass keine vernünftige Zahl weiterer Schalen es klären würde.</translation>
+            <translation>Nicht gezeigt: der Versuch kann nicht sagen, ob {medium} im Spielraum ({margin}) so gut ist wie {trusted}; der Unterschied ist {difference} (Intervall {low} bis {high}). Gemessen daran, wie Schalen und Kamera streuen, liegt er so nah am Spielraum, dass keine vernünftige Zahl weiterer Schalen es klären würde.</translation>
         </message>
         <message>
             <source>Not shown: the trial cannot tell whether {medium} is as good as {trusted} within the margin of {margin}; the difference is {difference} (interval {low} to {high}). 1 further tray of each medium would probably settle it.</source>
-            <translation>Nicht gezeigt: der Versuch kann nicht sagen, ob {medium} im Spielraum von {margin} so gut ist wie {trusted}; der Unterschied ist {difference} (Intervall {low} bis {high}). 1 weitere Schale jedes Substrats würde es wahrscheinlich klären.</translation>
+            <translation>Nicht gezeigt: der Versuch kann nicht sagen, ob {medium} im Spielraum ({margin}) so gut ist wie {trusted}; der Unterschied ist {difference} (Intervall {low} bis {high}). 1 weitere Schale jedes Substrats würde es wahrscheinlich klären.</translation>
         </message>
         <message>
             <source>Not shown: the trial cannot tell whether {medium} is as good as {trusted} within the margin of {margin}; the difference is {difference} (interval {low} to {high}). {further} further trays of each medium would probably settle it.</source>
-            <translation>Nicht gezeigt: der Versuch kann nicht sagen, ob {medium} im Spielraum von {margin} so gut ist wie {trusted}; der Unterschied ist {difference} (Intervall {low} bis {high}). {further} weitere Schalen jedes Substrats würden es wahrscheinlich klären.</translation>
+            <translation>Nicht gezeigt: der Versuch kann nicht sagen, ob {medium} im Spielraum ({margin}) so gut ist wie {trusted}; der Unterschied ist {difference} (Intervall {low} bis {high}). {further} weitere Schalen jedes Substrats würden es wahrscheinlich klären.</translation>
         </message>
         <message>
             <source>{medium} is the trusted medium; it has no number.</source>

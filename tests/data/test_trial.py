@@ -2,6 +2,8 @@
 
 from dataclasses import replace
 
+from data.plan.words import kept_words
+from data.sentence import Sentence
 from data.trial import (
     Factor,
     KeptPlan,
@@ -55,3 +57,9 @@ def test_a_plan_kept_after_the_first_sowing_says_so() -> None:
 
     assert kept.after_sowing
     assert not replace(kept, first_sown_at=None).after_sowing
+
+
+def test_that_no_reason_was_given_for_a_plan_can_be_said_in_another_language() -> None:
+    kept = KeptPlan(id=PlanId(1), plan=a_plan(), version=1, kept_at=NOON, why="", first_sown_at=SOWN)
+
+    assert isinstance(kept_words(kept).values["why"], Sentence)

@@ -12,6 +12,9 @@ from data.events import EventKind
 from data.look import Look, LookKind
 from data.looklist.answers import AnswerKind
 from data.readings import NewReading, ReadingKind
+from data.report.beside import look_blocks
+from data.report.content import Grid
+from data.sentence import Sentence
 from data.tables import lookrows
 from data.watch import look_list, read_looks
 from tests.data.builders import a_note, a_tray, bring
@@ -63,9 +66,8 @@ def test_an_answered_line_leaves_the_list_and_undo_brings_it_back(lagging: Book,
 
 @pytest.mark.parametrize("answer", AnswerKind)
 def test_what_was_said_to_a_line_stands_in_a_report_as_a_sentence(lagging: Book, answer: AnswerKind) -> None:
-    look = only(look_list(lagging))
-    lagging.keep_looks((look,), lagging.today()) if hasattr(lagging, "keep_looks") else None
-    lagging.answer_look(look, answer)
+    read_looks(lagging)
+    lagging.answer_look(only(look_list(lagging)), answer)
 
     (grid,) = [block for block in look_blocks(lagging, "t") if isinstance(block, Grid)]
 

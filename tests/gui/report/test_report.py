@@ -18,9 +18,10 @@ from pytestqt.qtbot import QtBot
 import data.intake
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
+from data.materials.table import ROWS
 from data.plan.blocks import ShelfPlaces
 from data.records import PhotoId
-from data.report.content import Grid, Heading, Paragraph, PictureRow, Report
+from data.report.content import Grid, Heading, Materials, Paragraph, PictureRow, Report
 from data.report.reading import read_report
 from data.report.typicaltrays import Stands, chosen_trays
 from data.sentence import Sentence
@@ -36,6 +37,7 @@ from gui.report.html import as_html
 from gui.report.pages import lay_out
 from gui.style.palette import load_fonts
 from gui.work import Work
+from tests.data.builders import a_tray
 from tests.data.plans import MEDIA
 from tests.data.trialrack import EVEN, WORSE, Rack
 
@@ -125,6 +127,22 @@ def test_a_plan_that_was_changed_after_sowing_is_told(rack: Rack) -> None:
     assert any("changed later" in text and "we thought again" in text for text in report.texts())
     assert "Fixed only after sowing" in heads_of(report)
     assert "Fixed beforehand" not in heads_of(report)
+
+
+def test_the_table_of_media_has_no_other_trials_media_and_no_empty_rows(rack: Rack) -> None:
+    rack.book.add_tray(a_tray("Z1", medium="paper pad", trial=None))
+    rack.book.set_medium("paper pad", kind="mat")
+    rack.book.set_medium("coir", kind="loose")
+
+    report = read_report(rack.book)
+    (table,) = [block.table for block in report.blocks if isinstance(block, Materials)]
+
+    assert set(table.media) == set(MEDIA.levels)
+    shown = {row.key for row in table.rows}
+    assert "kind" in shown
+    assert "price" not in shown  # of none of them
+    left_out = len(ROWS) - len(shown)
+    assert any(f"are left out here: {left_out}." in text for text in report.texts())
 
 
 def test_the_rule_by_which_pictures_were_chosen_is_said_and_kept(rack: Rack) -> None:
