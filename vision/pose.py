@@ -5,8 +5,9 @@ In    marks: corners in the photo (edge coordinates, px) and in tray axes (mm); 
 Out   `Pose`, which projects tray axes to the photo; first poses
 Not   finding marks (`markers.py`), the pose that explains them best (`posefit.py`)
 
-The principal point is taken at the middle of the photo, pixels are square. Lens: Brown's two radial terms,
-radius in half diagonals, r' = r (1 + k1 r^2 + k2 r^4) (Brown 1971, Photogrammetric Engineering 37).
+Pixels are square; the principal point lies in the middle of the photo, unless that was cropped. Lens: Brown's
+two radial terms, radius in half diagonals, r' = r (1 + k1 r^2 + k2 r^4) (Brown 1971, Photogrammetric
+Engineering 37).
 """
 
 import math
@@ -38,6 +39,15 @@ class Pose:
     focal_px: float
     size: tuple[int, int]
     lens: tuple[float, float] = (0.0, 0.0)
+    aside: tuple[float, float] = (
+        0.0,
+        0.0,
+    )  # of the optical axis from the photo's middle, px: a cropped photo
+
+    @property
+    def middle(self) -> Array:
+        """Where the optical axis meets the photo, (2,) px."""
+        return np.array(self.size) / 2 + self.aside
 
     @property
     def tilt_deg(self) -> float:
@@ -51,13 +61,12 @@ class Pose:
         half = math.hypot(*self.size) / 2
         r2 = (flat**2).sum(1, keepdims=True) / half**2
         bent = flat * (1 + self.lens[0] * r2 + self.lens[1] * r2**2)
-        return np.asarray(bent + np.array(self.size) / 2)
+        return np.asarray(bent + self.middle)
 
     def plane(self, height_mm: float) -> Array:
         """Homography (3, 3) from x, y in mm on the level plane at `height_mm` to the photo; without lens."""
-        middle = np.array(
-            [[self.focal_px, 0, self.size[0] / 2], [0, self.focal_px, self.size[1] / 2], [0, 0, 1]]
-        )
+        x, y = self.middle
+        middle = np.array([[self.focal_px, 0, x], [0, self.focal_px, y], [0, 0, 1]])
         columns = (self.turn[:, 0], self.turn[:, 1], self.turn[:, 2] * height_mm + self.shift)
         return np.asarray(middle @ np.column_stack(columns))
 

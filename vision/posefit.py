@@ -30,17 +30,20 @@ SHRINK_SPREAD_PX = 1.0  # blur pulls the corners of a mark inwards
 
 CENTRE_PX, SHRINK_PX, SHAPE_PX = 0.15, 0.35, 0.30  # what corners refined to a part of a pixel scatter by
 HUBER = 2.5
-FREE_SPREAD = 0.4  # of the logarithm of the focal length where nothing that is told of it is believed
+# of a photo that was zoomed or cropped: of the logarithm of the focal length; of the axis, by the diagonal
+FREE_SPREAD, ASIDE_SPREAD = 0.4, 0.08
 FREE_STARTS = (1.0, 2.0, 0.5)  # times what is told
+AS_GOOD = 1.3  # misfit of a fit that needs no other
 _FREEDOM = 8  # numbers in four corners
 _UNTOLD = 7  # turn, shift and shrinking have no prior worth the name
 
 # what is fitted: turn (3), shift (3), log focal length, two lens terms, height of the bench, shrinking;
-# then of the tag, where there is one: x, y, turn
+# then of the tag, where there is one: x, y, turn; last, of a photo that may be cropped: axis aside (2)
 _FOCAL, _LENS, _BENCH, _SHRINK, _TAG = 6, 7, 9, 10, 11
 _TURN_AND_SHIFT = (3.0, 3.0, 3.0, 1e4, 1e4, 1e4)  # spreads before anything was seen, rad and mm
 _BENCH_AND_TAG = (BENCH_SPREAD_MM, SHRINK_SPREAD_PX, 1e3, 1e3, 1.0)
-_STEPS = np.array([1e-6, 1e-6, 1e-6, 1e-3, 1e-3, 1e-3, 1e-6, 1e-6, 1e-6, 1e-3, 1e-3, 1e-3, 1e-3, 1e-6])
+_STEPS = (1e-6, 1e-6, 1e-6, 1e-3, 1e-3, 1e-3, 1e-6, 1e-6, 1e-6, 1e-3, 1e-3)
+_TAG_STEPS, _ASIDE_STEPS = (1e-3, 1e-3, 1e-6), (1e-2, 1e-2)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,18 +54,20 @@ class Fit:
     misfit: float
     covariance: Array
     values: Array
+    aside: tuple[int, ...] = ()  # which of the values are the axis', where that was fitted
 
     def spread(self, places_mm: Array) -> float:
         """Standard error of the worst of some places (n, 3) once seen in the photo, in mm at those places."""
         base = self.pose.project(places_mm)
         steps = np.sqrt(np.diag(self.covariance)) * 0.1 + 1e-9
         slopes = []
-        for k in range(_TAG):
+        of_camera = [k for k in range(len(steps)) if k < _TAG or k in self.aside]
+        for k in of_camera:
             values = self.values.copy()
             values[k] += steps[k]
-            slopes.append((_posed(values, self.pose).project(places_mm) - base) / steps[k])
+            slopes.append((_posed(values, self.pose, self.aside).project(places_mm) - base) / steps[k])
         slope = np.stack(slopes, axis=-1)
-        cov = np.einsum("nik,kl,njl->nij", slope, self.covariance[:_TAG, :_TAG], slope)
+        cov = np.einsum("nik,kl,njl->nij", slope, self.covariance[np.ix_(of_camera, of_camera)], slope)
         px = np.sqrt(np.trace(cov, axis1=1, axis2=2))
         ring = np.linalg.norm(base - np.roll(base, -1, axis=0), axis=1)
         ring_mm = np.linalg.norm(places_mm - np.roll(places_mm, -1, axis=0), axis=1)
@@ -86,12 +91,25 @@ def best_fit(seen: Sequence[Seen], size: tuple[int, int], focal_35mm: float | No
 
 
 def free_fit(seen: Sequence[Seen], size: tuple[int, int], focal_35mm: float | None) -> Fit | None:
-    """The same where the focal length may be far from what is told: a photo that was cropped, or zoomed."""
+    """The same of a photo that was zoomed, or also cropped: there the optical axis lies aside of its middle.
+
+    That it was cropped is believed only where another focal length alone does not do.
+    """
+    zoomed = _freed(seen, size, focal_35mm, None)
+    if zoomed is None or zoomed.misfit <= AS_GOOD:
+        return zoomed
+    cropped = _freed(seen, size, focal_35mm, ASIDE_SPREAD * math.hypot(*size))
+    return cropped if cropped is not None and cropped.misfit * AS_GOOD < zoomed.misfit else zoomed
+
+
+def _freed(
+    seen: Sequence[Seen], size: tuple[int, int], focal_35mm: float | None, aside_spread: float | None
+) -> Fit | None:
     focal, _ = usual_focal(size, focal_35mm)
     best: Fit | None = None
     for times in FREE_STARTS:
         for start in first_poses(seen, size, focal * times):
-            fit = fit_pose(seen, start, FREE_SPREAD)
+            fit = fit_pose(seen, start, FREE_SPREAD, aside_spread=aside_spread)
             if math.isfinite(fit.misfit) and (best is None or fit.misfit < best.misfit):
                 best = fit
         if best is not None and best.misfit <= 1.0:
@@ -100,7 +118,11 @@ def free_fit(seen: Sequence[Seen], size: tuple[int, int], focal_35mm: float | No
 
 
 def fit_pose(
-    seen: Sequence[Seen], start: Pose, focal_spread: float, lens_spread: tuple[float, float] = LENS_SPREAD
+    seen: Sequence[Seen],
+    start: Pose,
+    focal_spread: float,
+    lens_spread: tuple[float, float] = LENS_SPREAD,
+    aside_spread: float | None = None,
 ) -> Fit:
     """The camera that explains all marks best, from a first one.
 
@@ -108,20 +130,24 @@ def fit_pose(
     count for more, and the answer is less sure.
     """
     tag = next((s for s in seen if s.quad_mm is None), None)
-    values = np.zeros(_TAG + (3 if tag is not None else 0))
-    spread = np.array([*_TURN_AND_SHIFT, focal_spread, *lens_spread, *_BENCH_AND_TAG])[: len(values)]
+    count = _TAG + (3 if tag is not None else 0)
+    aside = () if aside_spread is None else (count, count + 1)
+    values = np.zeros(count + len(aside))
+    spread = np.array([*_TURN_AND_SHIFT, focal_spread, *lens_spread, *_BENCH_AND_TAG])[:count]
+    spread = np.append(spread, [aside_spread] * len(aside))
     usual = np.zeros(len(values))
     usual[_SHRINK] = values[_SHRINK] = 0.7
     if tag is not None:
-        values[_TAG:] = _first_tag(tag, start)
-        usual[_TAG:] = values[_TAG:]
-    scene = _scene(seen)
+        values[_TAG:count] = _first_tag(tag, start)
+        usual[_TAG:count] = values[_TAG:count]
+    scene = _scene(seen, aside)
     scatter = 1.0
     for _ in range(3):
         values, told, rests = _gauss_newton(scene, start, values, usual, spread, scatter)
-        start = _posed(values, start)  # begin again from there, so that turns stay small
-        usual[_FOCAL] -= values[_FOCAL]
-        values[: _FOCAL + 1] = 0
+        start = _posed(values, start, aside)  # begin again from there, so that turns stay small
+        begun = [*range(_FOCAL + 1), *aside]
+        usual[[_FOCAL, *aside]] -= values[[_FOCAL, *aside]]
+        values[begun] = 0
         free = max(1, _FREEDOM * len(seen) - _UNTOLD)
         scatter = max(1.0, math.sqrt(float(np.minimum(rests**2, HUBER**2 * scatter**2).sum()) / free))
     misfit = max(1.0, math.sqrt(float((rests**2).sum()) / free))
@@ -130,6 +156,7 @@ def fit_pose(
         misfit=misfit,
         covariance=np.asarray(np.linalg.inv(told / misfit**2 + np.diag(1 / spread**2)), np.float64),
         values=values,
+        aside=aside,
     )
 
 
@@ -140,14 +167,16 @@ class _Scene:
     corners: Array
     quads: Array  # the tag's as if it lay at the origin
     slides: NDArray[np.bool_]
+    aside: tuple[int, ...]
 
 
-def _scene(seen: Sequence[Seen]) -> _Scene:
+def _scene(seen: Sequence[Seen], aside: tuple[int, ...]) -> _Scene:
     at_origin = square(TAG_MARK_MM) + np.array([0.0, 0.0, TAG_HEIGHT_MM])
     return _Scene(
         corners=np.stack([s.corners for s in seen]).astype(np.float64),
         quads=np.stack([at_origin if s.quad_mm is None else s.quad_mm for s in seen]).astype(np.float64),
         slides=np.array([s.quad_mm is None for s in seen]),
+        aside=aside,
     )
 
 
@@ -155,7 +184,8 @@ def _gauss_newton(
     scene: _Scene, start: Pose, values: Array, usual: Array, spread: Array, scatter: float
 ) -> tuple[Array, Array, Array]:
     """Values, what the marks told of them (inverse covariance), rests (marks, 11); at most a dozen steps."""
-    steps = _STEPS[: len(values)]
+    tag_steps = _TAG_STEPS if scene.slides.any() else ()
+    steps = np.array([*_STEPS, *tag_steps, *(_ASIDE_STEPS if scene.aside else ())])
     prior = np.diag(1 / spread**2)
     moves = np.vstack([np.zeros(len(values)), np.diag(steps)])  # where we are, then a step along each value
     for _ in range(12):
@@ -170,7 +200,8 @@ def _gauss_newton(
     return values, np.asarray(slope.T @ slope, np.float64), _rests(scene, start, values[None])[0]
 
 
-def _posed(values: Array, start: Pose) -> Pose:
+def _posed(values: Array, start: Pose, aside: tuple[int, ...]) -> Pose:
+    x, y = values[list(aside)] if aside else (0.0, 0.0)
     turn = np.asarray(cv2.Rodrigues(values[:3])[0], dtype=np.float64) @ start.turn
     return replace(
         start,
@@ -178,6 +209,7 @@ def _posed(values: Array, start: Pose) -> Pose:
         shift=start.shift + values[3:6],
         focal_px=start.focal_px * math.exp(float(np.clip(values[_FOCAL], -1, 1))),
         lens=(float(values[_LENS]), float(values[_LENS + 1])),
+        aside=(start.aside[0] + float(x), start.aside[1] + float(y)),
     )
 
 
@@ -189,7 +221,7 @@ def _rests(scene: _Scene, start: Pose, many: Array) -> Array:
     """
     expected = _projected(scene, start, many)
     arms = expected - expected.mean(axis=2, keepdims=True)
-    arms = arms / np.linalg.norm(arms, axis=3, keepdims=True)
+    arms = arms / np.maximum(np.linalg.norm(arms, axis=3, keepdims=True), 1e-9)
     off = scene.corners - expected
     centre = off.mean(axis=2)
     off = off - centre[:, :, None]
@@ -211,7 +243,9 @@ def _projected(scene: _Scene, start: Pose, many: Array) -> Array:
     flat = focal[:, None, None] * seen[..., :2] / np.maximum(seen[..., 2:], 1.0)
     r2 = (flat**2).sum(axis=2, keepdims=True) / (math.hypot(*start.size) / 2) ** 2
     first, second = many[:, _LENS, None, None], many[:, _LENS + 1, None, None]
-    bent = flat * (1 + first * r2 + second * r2**2) + np.array(start.size) / 2
+    bent = flat * (1 + first * r2 + second * r2**2) + start.middle
+    if scene.aside:
+        bent = bent + many[:, None, list(scene.aside)]
     return np.asarray(bent.reshape(len(many), -1, 4, 2))
 
 
