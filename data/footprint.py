@@ -76,6 +76,7 @@ class Yield:
 
     mean: float
     sd: float  # of the mean as it is known
+    df: float = math.inf  # degrees of freedom of `sd`: of few trays the mean is drawn by Student's t
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -239,7 +240,7 @@ def _per_kg(bill: Bill, total: "Draws", drawn: "_Drawn") -> tuple[float, float, 
         return Sentence("Weigh the cut of a tray: then it can be reckoned by the kg.")
     if bill.fresh.mean <= 0:
         return Sentence("The yield is zero: nothing can be reckoned by the kg of cut.")
-    mass = drawn.normal(f"yield of {bill.medium}", bill.fresh.mean, bill.fresh.sd)
+    mass = drawn.mass(f"yield of {bill.medium}", bill.fresh)
     ratio = total / np.maximum(mass, 0.02 * bill.fresh.mean)  # a cut below a fiftieth is no cut
     low, high = ends_of(ratio)
     return low, float(np.median(ratio)), high
@@ -269,9 +270,14 @@ class _Drawn:
 
         return np.random.default_rng((self._seed, zlib.crc32(name.encode())))
 
-    def normal(self, name: str, mean: float, sd: float) -> "Draws":
-        drawn: Draws = self._stream(name).normal(mean, sd, self._draws)
-        return drawn
+    def mass(self, name: str, fresh: Yield) -> "Draws":
+        """A mean as few trays tell it: a scaled and shifted t (JCGM 101:2008, 6.4.9; from memory)."""
+        stream = self._stream(name)
+        if math.isinf(fresh.df):
+            drawn: Draws = stream.normal(fresh.mean, fresh.sd, self._draws)
+            return drawn
+        scaled: Draws = fresh.mean + fresh.sd * stream.standard_t(fresh.df, self._draws)
+        return scaled
 
     def of(self, name: str) -> "Draws | float":
         one = self.inputs[name]

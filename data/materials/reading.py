@@ -30,6 +30,7 @@ if TYPE_CHECKING:
 __all__ = ["ClimateAnswer", "DueTest", "MaterialReading", "read_materials"]
 
 WORST = (Origin.GUESS, Origin.DEFAULT, Origin.TYPED)
+ONE_TRAY = Sentence("One of {of}: an interval needs two.", of="trays")
 TELLING = 0.1  # share of the variance from which an input's origin counts for the whole
 
 
@@ -114,8 +115,9 @@ def _yield_of(facts: MediumFacts) -> Yield | None:
     mass = mean_of_trays([one / 1000 for one in facts.fresh_g])
     if mass is None:
         return None
-    error = 0.0 if mass.sd is None else mass.sd / mass.n**0.5
-    return Yield(mean=mass.estimate.value, sd=error)
+    if mass.sd is None:
+        return Yield(mean=mass.estimate.value, sd=0.0)
+    return Yield(mean=mass.estimate.value, sd=mass.sd / mass.n**0.5, df=mass.n - 1)
 
 
 def _trusted(book: "Book", media: Sequence[Medium]) -> str | None:
@@ -160,16 +162,11 @@ def _climate_cells(
         by_kg = Cell.missing(found.reason or NOTE, NOTE)
     else:
         low, middle, high = found.per_kg
+        alone = (ONE_TRAY,) if weighed == 1 else ()  # how far its yield may be off nobody knows
         by_kg = Cell(
-            value=middle,
-            low=low,
-            high=high,
-            n=weighed,
-            of="trays",
-            origin=origin,
-            notes=notes,
-            sources=sources,
-        )
+            value=middle, low=None if alone else low, high=None if alone else high, n=weighed, of="trays",
+            origin=origin, notes=(*alone, *notes), sources=sources,
+        )  # fmt: skip
     return {rows[0]: tray, rows[1]: by_kg}
 
 

@@ -72,6 +72,19 @@ def test_a_tray_by_first_order_and_by_draws():
     assert found.per_kg == pytest.approx((1.648, 2.445, 3.522), abs=0.01)
 
 
+def test_a_yield_of_few_trays_is_as_unsure_as_student_says() -> None:
+    """1 kg a tray, exact; three trays, mean 1 kg, standard error 0.1: ends by t(0.975, 2) = 4.3027 (tables).
+
+    JCGM 101:2008, 6.4.9: a mean whose spread is estimated has a scaled and shifted t (from memory).
+    """
+    bill = Bill(medium="mix", terms=(Term("all", ("one",)),), fresh=Yield(mean=1.0, sd=0.1, df=2))
+
+    (found,) = footprints([bill], {"one": Range(1.0, 1.0, 1.0)})
+
+    wanted = (1 / (1 + 0.43027), 1.0, 1 / (1 - 0.43027))
+    assert found.per_kg == pytest.approx(wanted, rel=0.02)
+
+
 # IPCC 2006 Guidelines, vol. 4, ch. 7, table 7.5: 0.45 and 0.34 t C/t of air-dry peat; x 44/12
 def test_carbon_of_peat():
     peat = DEFAULTS["peat carbon"]
