@@ -4,7 +4,7 @@ In    `Work`, `Memory`, `Wardrobe`, the screens by name
 Out   an opened book handed to every screen; what a screen wants is done here
 Not   what the places show (each screen), when they are made (`frame/screens.py`), how they follow the book
       (`frame/following.py`), what the menus do (`frame/bookdialogs.py`, `frame/otherbooks.py`,
-      `frame/viewchoices.py`), the first start (`app.py`)
+      `frame/viewchoices.py`), the help (`frame/guide.py`), the first start (`app.py`)
 """
 
 from collections.abc import Sequence
@@ -24,6 +24,7 @@ from gui.frame.bookdialogs import BookDialogs
 from gui.frame.dropping import sort_dropped
 from gui.frame.following import Following
 from gui.frame.foot import Foot
+from gui.frame.guide import Guide
 from gui.frame.keys import connect_actions, make_actions
 from gui.frame.otherbooks import OtherBooks
 from gui.frame.screens import Screens
@@ -39,7 +40,6 @@ from gui.work import Work
 if TYPE_CHECKING:
     from data.book import Book
     from data.records import Tray
-    from gui.frame.helpwindow import HelpWindow
 
 __all__ = ["Window"]
 
@@ -69,8 +69,8 @@ class Window(QMainWindow):
         self.books = OtherBooks(self.desk, self)
         self.travel = Travel(self.desk, work, self)
         self.following = Following(self.desk, work, self.screens, self)
+        self.guide = Guide(self.screens, lambda: self.place, self)
         self._been: list[str] = []
-        self._help: HelpWindow | None = None
         self.setMinimumSize(*LEAST_SIZE)
         self.setAcceptDrops(True)
         self.actions_by_name = make_actions(self)
@@ -106,7 +106,7 @@ class Window(QMainWindow):
         self.setCentralWidget(whole)
 
     def _connect(self) -> None:
-        parts = (self, self.following, self.dialogs, self.books, self.travel, self.choices)
+        parts = (self, self.following, self.dialogs, self.books, self.travel, self.choices, self.guide)
         connect_actions(self.actions_by_name, parts)
         for place in PLACES:
             QShortcut(QKeySequence(place.key), self, partial(self.go_to, place.name))
@@ -263,25 +263,6 @@ class Window(QMainWindow):
     def tell_trouble(self, sentence: str) -> None:
         """Say what went wrong, until it has been read."""
         self.trouble.say(spoken(sentence))
-
-    @Slot()
-    def show_help(self) -> None:
-        """Show the help, opened at the page of the place the grower is at."""
-        from gui.frame.helpwindow import HelpWindow
-
-        if self._help is None:
-            self._help = HelpWindow(self)
-        self._help.show_page(self.place)
-        self._help.show()
-        self._help.raise_()
-        self._help.activateWindow()
-
-    @Slot()
-    def show_keys(self) -> None:
-        """Show the sheet of keys."""
-        from gui.frame.keysheet import KeySheet
-
-        KeySheet(self.screens.values(), self).exec()
 
     @Slot()
     def _use_units(self) -> None:

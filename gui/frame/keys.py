@@ -24,7 +24,8 @@ def make_actions(window: QWidget) -> dict[str, QAction]:
         one = QAction(words, window)
         one.setProperty("words", words)
         one.setShortcut(QKeySequence(action.key))
-        one.setToolTip(f"{words.removesuffix('...')} ({one.shortcut().toString()})")
+        key = one.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
+        one.setToolTip(f"{words.removesuffix('...')} ({key})")
         window.addAction(one)
         made[action.name] = one
     return made

@@ -277,7 +277,7 @@ class Grower:
             self.settle()
 
     def _help(self) -> None:
-        self.window.show_help()
+        self.window.guide.show_help()
         self.settle()
         for other in QApplication.topLevelWidgets():
             if other is not self.window:
