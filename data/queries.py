@@ -22,6 +22,7 @@ __all__ = [
     "LAST_ID",
     "LAST_OF_KIND",
     "LAST_POSITION",
+    "MATES",
     "MEDIUM_NAMES",
     "MOLD_SAID",
     "NEWEST_PHOTOS",
@@ -141,10 +142,15 @@ def _scorings(trays: str, which: str) -> tuple[str, str]:
 
 SCORINGS_OF_GROWING, ALL_SCORINGS_OF_GROWING = _scorings("tray", "t.done_at IS NULL")
 SCORINGS_OF_SOME, ALL_SCORINGS_OF_SOME = _scorings("(SELECT value AS id FROM json_each(:trays))", "1 = 1")
-PEER_TRAYS = """
+# block mates of one crop and sowing day; without a block those of the shelf, as the look list has it
+MATES = """
+    t.block IS me.block AND t.crop = me.crop AND date(t.sown_at) = date(me.sown_at)
+    AND (me.block IS NOT NULL OR t.shelf = me.shelf)
+"""
+PEER_TRAYS = f"""
     SELECT t.id
       FROM tray me
-      JOIN tray t ON t.block IS me.block AND t.crop = me.crop AND date(t.sown_at) = date(me.sown_at)
+      JOIN tray t ON {MATES}
      WHERE me.id = :tray
 """
 
@@ -169,7 +175,7 @@ DAYS_OF_TRAY = f"""
 PEERS = f"""
     SELECT t.id AS tray, t.code, m.name AS medium, t.sown_at, p.taken_at, s.coverage, s.method
       FROM tray me
-      JOIN tray t ON t.block IS me.block AND t.crop = me.crop AND date(t.sown_at) = date(me.sown_at)
+      JOIN tray t ON {MATES}
       JOIN medium m ON m.id = t.medium
       JOIN photo p ON p.tray = t.id AND p.refusal IS NULL AND p.left_out_at IS NULL
       JOIN score s ON {ASKED_SCORE}

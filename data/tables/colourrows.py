@@ -9,7 +9,7 @@ import sqlite3
 from dataclasses import dataclass
 
 from data.numbers import TrayId
-from data.queries import ASKED_SCORE
+from data.queries import ASKED_SCORE, MATES
 from vision.colourdifference import CanopyColour
 
 __all__ = ["MATE_COLOURS", "MateColour", "mate_colour_of"]
@@ -20,8 +20,7 @@ MATE_COLOURS = f"""
       FROM tray me
       LEFT JOIN trial r ON r.id = me.trial
       JOIN medium m ON m.id = coalesce(r.trusted, (SELECT id FROM medium WHERE trusted = 1 LIMIT 1))
-      JOIN tray t ON t.block IS me.block AND t.crop = me.crop AND date(t.sown_at) = date(me.sown_at)
-                 AND t.medium = m.id AND t.id <> me.id
+      JOIN tray t ON {MATES} AND t.medium = m.id AND t.id <> me.id
       JOIN photo p ON p.tray = t.id AND p.refusal IS NULL AND p.left_out_at IS NULL
       JOIN score s ON {ASKED_SCORE}
      WHERE me.id = :tray

@@ -333,6 +333,18 @@ def test_a_tray_is_compared_with_its_block_mates_only(book: Book, phone: Path) -
     assert peers[0].day == pytest.approx(7.125)  # sown at 9 on 1 March, taken at 12 on 8 March
 
 
+def test_a_tray_without_a_block_is_compared_with_those_of_its_shelf(book: Book, phone: Path) -> None:
+    alone = {"block": None, "trial": None}
+    first, *_ = book.add_trays(
+        a_tray(code, tag_number=tag, shelf=shelf, **alone)
+        for code, tag, shelf in (("X1", 20, "X"), ("X2", 21, "X"), ("Y1", 22, "Y"))
+    )
+    for tag in (20, 21, 22):
+        bring(book, a_note(phone, f"{tag}.jpg", tag=tag))
+
+    assert [point.code for point in book.peers(first)] == ["X1", "X2"]
+
+
 def test_a_photo_left_out_is_out_of_everything_but_still_there(book: Book, phone: Path) -> None:
     fate = bring(book, a_note(phone, tag=10))
 
