@@ -27,9 +27,9 @@ from data import queries
 from data.book import Book
 from data.cancel import CancelToken
 from data.chapters.store import FILE
-from data.errors import BookExists
+from data.errors import BookDamaged, BookExists, BookIsNewer, NotABook
 from data.photos.originals import part_of
-from data.travelerrors import NotAPack, PackExists, writing_to
+from data.travelerrors import NoSuchPack, NotAPack, PackExists, writing_to
 
 __all__ = ["PACK_SUFFIX", "Report", "pack", "pack_path", "pack_size", "unpack"]
 
@@ -154,11 +154,21 @@ def unpack(source: Path, folder: Path, cancel: CancelToken, report: Report = _no
             for place in ("photos", "backups", "cache"):
                 (beside / place).mkdir(exist_ok=True)
             _refuse_strange(beside / FILE, source)
-            Book.open(beside).close()
+            _open_once(beside, source)
             _move_in(beside, folder)
         finally:
             shutil.rmtree(beside, ignore_errors=True)
     return folder
+
+
+def _open_once(folder: Path, source: Path) -> None:
+    """Bring the book up to date; what is wrong with it is told of the pack, which a person knows."""
+    try:
+        Book.open(folder).close()
+    except BookIsNewer as error:
+        raise BookIsNewer(source) from error
+    except (NotABook, BookDamaged) as error:
+        raise NotAPack(source) from error
 
 
 def _refuse_strange(database: Path, source: Path) -> None:
@@ -183,6 +193,8 @@ def _take_out(source: Path, folder: Path, cancel: CancelToken, report: Report) -
     except DAMAGED as error:
         raise NotAPack(source) from error
     except OSError as error:
+        if not source.exists():
+            raise NoSuchPack(source) from error
         if not source.is_file():
             raise NotAPack(source) from error
         raise

@@ -13,10 +13,10 @@ from hypothesis import strategies as st
 
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
-from data.errors import BookError, BookExists
+from data.errors import BookError, BookExists, BookIsNewer
 from data.records import PhotoId
 from data.travel.packing import pack, unpack
-from data.travelerrors import NotAPack, NotWritable, PackExists
+from data.travelerrors import NoSuchPack, NotAPack, NotWritable, PackExists
 from tests.data.builders import a_note, bring
 
 Contents = dict[str, bytes]
@@ -212,6 +212,13 @@ def test_a_pack_that_holds_anything_strange_is_refused_and_nothing_stays(
     assert files_below(tmp_path) == before
 
 
+def test_a_file_that_is_not_there_is_not_called_damaged(tmp_path: Path) -> None:
+    with pytest.raises(NoSuchPack, match=r"there is no file .*ends in \.evenstand"):
+        unpack(tmp_path / "book.pack", tmp_path / "there", CancelToken())
+
+    assert list(tmp_path.iterdir()) == []
+
+
 @pytest.mark.parametrize("change", [with_trigger, with_path_in_database])
 def test_a_database_with_code_or_paths_of_its_own_is_refused(
     change: Callable[[Contents, Path], None], packed: Path, tmp_path: Path
@@ -221,6 +228,42 @@ def test_a_database_with_code_or_paths_of_its_own_is_refused(
     with pytest.raises(NotAPack):
         unpack(strange, tmp_path / "there", CancelToken())
 
+    assert not (tmp_path / "there").exists()
+
+
+def with_step_of_tomorrow(inside: Contents, tmp: Path) -> None:
+    database = tmp / "newer.sqlite"
+    database.write_bytes(inside["book.sqlite"])
+    with sqlite3.connect(database) as db:
+        db.execute(
+            "INSERT INTO _sqlite_migrations (migration_set, name, applied_at) VALUES ('book', 'm9', '')"
+        )
+    db.close()
+    _put_database(inside, database)
+
+
+def with_another_mark(inside: Contents, tmp: Path) -> None:
+    database = tmp / "other.sqlite"
+    database.write_bytes(inside["book.sqlite"])
+    with sqlite3.connect(database) as db:
+        db.execute("PRAGMA application_id = 1")
+    db.close()
+    _put_database(inside, database)
+
+
+@pytest.mark.parametrize(
+    ("change", "error"), [(with_step_of_tomorrow, BookIsNewer), (with_another_mark, NotAPack)]
+)
+def test_what_is_wrong_with_the_book_in_a_pack_is_told_of_the_pack(
+    change: Callable[[Contents, Path], None], error: type[BookError], packed: Path, tmp_path: Path
+) -> None:
+    strange = rewritten(packed, lambda inside: change(inside, tmp_path))
+
+    with pytest.raises(error) as told:
+        unpack(strange, tmp_path / "there", CancelToken())
+
+    assert strange.name in str(told.value)
+    assert "unpacking" not in str(told.value)
     assert not (tmp_path / "there").exists()
 
 
