@@ -1,4 +1,4 @@
-"""CIELAB: sRGB pixels -> L*, a*, b* for every pixel.
+"""CIELAB: sRGB pixels -> L*, a*, b* for every pixel; their light, and back.
 
 In    pixels, uint8 (rows, columns, 3), RGB
 Out   float32 (rows, columns, 3): L* 0-100, a* and b* about -128 to 127; white is D65
@@ -11,7 +11,7 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
-__all__ = ["lab", "linear"]
+__all__ = ["encoded", "lab", "linear"]
 
 
 def lab(pixels: NDArray[np.uint8]) -> NDArray[np.float32]:
@@ -22,6 +22,13 @@ def lab(pixels: NDArray[np.uint8]) -> NDArray[np.float32]:
 def linear(pixels: NDArray[np.uint8]) -> NDArray[np.float32]:
     """Light of every pixel, 0-1, float32 (rows, columns, 3): the sRGB curve undone."""
     return np.asarray(cv2.LUT(pixels, _LIGHT), np.float32)
+
+
+def encoded(light: NDArray[np.floating]) -> NDArray[np.uint8]:
+    """sRGB codes of light 0-1; what lies beyond is cut off."""
+    light = np.clip(light, 0.0, 1.0)
+    curve = np.where(light <= 0.0031308, 12.92 * light, 1.055 * light ** (1 / 2.4) - 0.055)
+    return np.asarray(np.rint(255 * curve), np.uint8)
 
 
 def _light_of_codes() -> NDArray[np.float32]:

@@ -15,6 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from vision.alignment import Affine
+from vision.cells import cell_counts
 from vision.tissue import Labels, Mask
 from vision.topview import LONG_MM, PX_PER_MM, SHORT_MM, TOP_HEIGHT, TOP_WIDTH
 
@@ -22,7 +23,6 @@ __all__ = ["Area", "Cells", "Laid", "areas_of", "cells_of"]
 
 Cells = tuple[tuple[float | None, ...], ...]
 
-ROWS, COLUMNS = 6, 12
 NEAR_MM = 3.0  # leaves nod and turn by so much in a day: of growing canopy at most 0.3 % then seems lost
 SPECK_MM = 3.0  # narrower changes are borders of leaves
 LEAST_AREA_CM2 = 1.0  # of a patch that is told of alone
@@ -95,14 +95,11 @@ def _disc(width_mm: float) -> Labels:
 
 def cells_of(mask: Mask, seen: Mask) -> Cells:
     """Share of each of 6 x 12 cells, % of what both photos show of it; None where that is nothing."""
-
-    def share(row: int, column: int) -> float | None:
-        rows = slice(row * TOP_HEIGHT // ROWS, (row + 1) * TOP_HEIGHT // ROWS)
-        columns = slice(column * TOP_WIDTH // COLUMNS, (column + 1) * TOP_WIDTH // COLUMNS)
-        area = int(seen[rows, columns].sum())
-        return 100 * float(mask[rows, columns].sum()) / area if area else None
-
-    return tuple(tuple(share(row, column) for column in range(COLUMNS)) for row in range(ROWS))
+    counts, areas = cell_counts(mask).tolist(), cell_counts(seen).tolist()
+    return tuple(
+        tuple(100 * count / area if area else None for count, area in zip(*row, strict=True))
+        for row in zip(counts, areas, strict=True)
+    )
 
 
 def areas_of(mask: Mask, inner_mm: tuple[float, float] = (LONG_MM, SHORT_MM)) -> tuple[Area, ...]:

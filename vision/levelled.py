@@ -14,7 +14,7 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
-from vision.cielab import linear
+from vision.cielab import encoded, linear
 
 __all__ = ["levelled"]
 
@@ -37,7 +37,7 @@ def levelled(top: Pixels) -> Pixels:
     light = light * _white_gain(light)
     mean = float((light @ LUMINANCE).mean())
     gain = min(max(WANTED / max(mean, 1e-6), LEAST_GAIN), MOST_GAIN)
-    return _encoded(light * gain)
+    return encoded(light * gain)
 
 
 def _white_gain(light: NDArray[np.float32]) -> NDArray[np.float32]:
@@ -51,10 +51,3 @@ def _white_gain(light: NDArray[np.float32]) -> NDArray[np.float32]:
     white = small[usable & (luminance >= from_here)].mean(axis=0)
     gain = white[1] / np.maximum(white, 1e-6)
     return np.asarray(np.clip(gain, 1 / MOST_CAST, MOST_CAST), np.float32)
-
-
-def _encoded(light: NDArray[np.float32]) -> Pixels:
-    """Linear light as sRGB codes (IEC 61966-2-1)."""
-    clipped = np.clip(light, 0.0, 1.0)
-    curve = np.where(clipped <= 0.0031308, 12.92 * clipped, 1.055 * clipped ** (1 / 2.4) - 0.055)
-    return np.asarray(np.rint(255 * curve), np.uint8)

@@ -18,7 +18,7 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
-from vision.cielab import lab, linear
+from vision.cielab import encoded, lab, linear
 from vision.photo import Photo, Pixels, in_srgb
 from vision.reason import Reason
 from vision.sharpness import edge_rise_mm, laplacian_variance
@@ -225,11 +225,4 @@ def white_balance(pixels: Pixels, patches: "Patches | None") -> Pixels:
         return pixels
     codes = np.arange(256, dtype=np.uint8)
     light = linear(np.repeat(codes, 3).reshape(1, 256, 3)).astype(np.float64)
-    return np.asarray(cv2.LUT(pixels, _encoded(light * gains)), np.uint8)
-
-
-def _encoded(light: NDArray[np.float64]) -> NDArray[np.uint8]:
-    """Codes of linear light, sRGB (IEC 61966-2-1)."""
-    light = np.clip(light, 0.0, 1.0)
-    value = np.where(light <= 0.0031308, 12.92 * light, 1.055 * light ** (1 / 2.4) - 0.055)
-    return np.asarray(np.rint(255 * value), np.uint8)
+    return np.asarray(cv2.LUT(pixels, encoded(light * gains)), np.uint8)

@@ -1,9 +1,8 @@
 """Picture: a scored top view -> overlay, thumbnail, bytes of a file.
 
-In    top view, uint8 (rows, columns, 3), sRGB; its labels; the stand and the suspects that were measured on
-it Out   new pictures of the same kind (what is handed in stays as it was); JPEG and PNG as bytes
-Not   measuring (`stand.py`, `suspects.py`), writing files, the window's own layers (the window draws those
-itself)
+In    top view, uint8 (rows, columns, 3), sRGB; its labels; the stand and the suspects measured on it
+Out   new pictures of the same kind (what is handed in stays as it was); JPEG and PNG as bytes
+Not   measuring (`stand.py`, `suspects.py`), writing files, the window's own layers (it draws those itself)
 
 Every layer is told by line, pattern and number as well as by colour: canopy a plain line, gaps hatched, cells
 a grid with their coverage, suspects dashed rings with a number. Colours are of Okabe & Ito (2008) Color
