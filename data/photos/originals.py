@@ -81,6 +81,7 @@ def copy_original(source: Path, target: Path, digest: str) -> None:
     """Copy so that `target` is whole or absent; raises `Altered` where `source` no longer has that digest."""
     if target.exists():  # renamed into place once, therefore whole
         return
+    is_new = not target.parent.exists()
     target.parent.mkdir(parents=True, exist_ok=True)
     part = part_of(target)
     try:
@@ -90,6 +91,8 @@ def copy_original(source: Path, target: Path, digest: str) -> None:
         part.unlink(missing_ok=True)
         raise
     _settle(target.parent)
+    if is_new:  # its name in the folder above can be lost like any other
+        _settle(target.parent.parent)
 
 
 def _copied(source: Path, part: Path, digest: str) -> None:

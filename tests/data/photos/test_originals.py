@@ -30,6 +30,19 @@ def test_a_copy_is_the_same_file_and_leaves_nothing_beside_it(tmp_path: Path) ->
     assert list(target.parent.iterdir()) == [target]
 
 
+def test_a_new_folder_is_brought_to_the_disk_like_the_file_in_it(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    settled: list[Path] = []
+    monkeypatch.setattr("data.photos.originals._settle", settled.append)
+    photos = tmp_path / "photos" / "ab"
+    for name in ("1.jpg", "2.jpg"):
+        (tmp_path / name).write_bytes(name.encode())
+        copy_original(tmp_path / name, photos / name, digest_of(tmp_path / name))
+
+    assert settled == [photos, photos.parent, photos]
+
+
 def test_two_batches_that_bring_one_photo_at_the_same_moment_do_not_disturb_each_other(
     tmp_path: Path,
 ) -> None:
