@@ -13,7 +13,15 @@ from pathlib import Path
 
 from data.errors import BookError, DiskFull
 
-__all__ = ["ExportWouldMix", "NotAPack", "NotAnExport", "NotWritable", "PackExists", "writing_to"]
+__all__ = [
+    "ExportWouldMix",
+    "NoSuchPack",
+    "NotAPack",
+    "NotAnExport",
+    "NotWritable",
+    "PackExists",
+    "writing_to",
+]
 
 NO_ROOM = {errno.ENOSPC, errno.EDQUOT}
 
@@ -37,6 +45,12 @@ class NotAPack(BookError):
         "{folder} is no packed book, or it was damaged on its way: nothing was unpacked; "
         "have it packed and sent once more"
     )
+
+
+class NoSuchPack(NotAPack):
+    """Where the packed book should lie there is nothing."""
+
+    says = "there is no file {folder}: look at its name; that of a packed book ends in .evenstand"
 
 
 class PackExists(BookError):

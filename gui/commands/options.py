@@ -133,7 +133,9 @@ def report_options(word: argparse.ArgumentParser) -> None:
 
 def pack_options(word: argparse.ArgumentParser) -> None:
     """The file of the pack."""
-    word.add_argument("target", type=Path, metavar="FILE", help="the file to write")
+    word.add_argument(
+        "target", type=Path, metavar="FILE", help="the file to write; its name gets .evenstand at its end"
+    )
     _book_option(word)
 
 

@@ -8241,6 +8241,10 @@ trusted</source>
             <translation>{folder} ist kein gepacktes Buch, oder es wurde unterwegs beschädigt: nichts wurde ausgepackt; noch einmal packen und schicken lassen</translation>
         </message>
         <message>
+            <source>there is no file {folder}: look at its name; that of a packed book ends in .evenstand</source>
+            <translation>es gibt keine Datei {folder}: ihren Namen prüfen; der eines gepackten Buches endet auf .evenstand</translation>
+        </message>
+        <message>
             <source>there is a file {folder} already, left as it is: choose another name for the pack</source>
             <translation>es gibt schon eine Datei {folder}, sie blieb, wie sie ist: einen anderen Namen für das gepackte Buch wählen</translation>
         </message>
