@@ -141,6 +141,8 @@ class Window(QMainWindow):
         screen.book_changed.connect(self.following.book_changed)
         if name == "bench":
             screen.trays_wanted.connect(self.dialogs.add_trays)  # type: ignore[attr-defined]
+        if name == "materials":
+            screen.log_wanted.connect(self.dialogs.bring_in_log)  # type: ignore[attr-defined]
         screen.use_units(self.memory.units)
         if self.book is not None:
             screen.open_book(self.book)

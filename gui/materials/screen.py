@@ -1,13 +1,14 @@
 """Materials: the media side by side on everything that a photograph cannot see.
 
 In    the book
-Out   the table with a panel for the chosen cell; tests begun and led on; numbers, limits and feeds typed in
-Not   the buttons above the table (`head.py`), the arithmetic (`data/materials/table.py` and its neighbours)
+Out   the table with a panel for the chosen cell; `log_wanted` where a logger's file fills a gap
+Not   the buttons above the table (`head.py`), what is typed in (`dialogs.py`), the arithmetic
+      (`data/materials/table.py` and its neighbours)
 """
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
@@ -20,11 +21,13 @@ from PySide6.QtWidgets import (
 from data.entry.units import UnitSystem
 from data.materials.reading import MaterialReading
 from data.materials.table import Origin, Table
-from data.medium.benchtest import BenchKind, BenchTest
+from data.medium.benchtest import BenchKind
+from data.readings import BenchTestId
 from gui.controls.flow import Flow
 from gui.controls.tabstops import order_stops
 from gui.controls.teaching import Teaching
 from gui.materials.desk import MaterialDesk
+from gui.materials.dialogs import MaterialDialogs
 from gui.materials.head import MaterialHead
 from gui.materials.panel import MaterialPanel, OriginMark
 from gui.materials.table import MaterialTable
@@ -46,15 +49,18 @@ NOTHING = MaterialReading(table=Table(media=(), trusted=None, cells={}))
 class Materials(Screen):
     """The place Materials."""
 
+    log_wanted = Signal()  # the file of a logger shall be brought in
+
     def __init__(self, work: Work, parent: QWidget | None = None) -> None:
         super().__init__(work, parent)
         self.reading = NOTHING
         self._shown = ("", "")
-        self._system = UnitSystem.METRIC
+        self._due_shown: list[tuple[BenchTestId, str]] = []
         self.desk = MaterialDesk(work, self)
         self.desk.was_read.connect(self._was_read)
         self.desk.trouble.connect(self.troubled)
         self.desk.kept.connect(self._kept)
+        self.dialogs = MaterialDialogs(self.desk, lambda: self.reading, self)
         self._stale = True
         self._empty = Teaching("materials", self.tr("Go to the Bench"), self)
         self._empty.teach(
@@ -100,7 +106,7 @@ class Materials(Screen):
         self.head.test_wanted.connect(self._test_chosen)
         self.head.numbers_wanted.connect(self._numbers_chosen)
         self.head.feed_wanted.connect(self._feed_chosen)
-        self.head.limits_wanted.connect(self.set_limits)
+        self.head.limits_wanted.connect(self.dialogs.limits)
         self.head.weekly_set.connect(self._weekly_set)
         column.addWidget(self.head)
         column.addWidget(self.due)
@@ -155,7 +161,7 @@ class Materials(Screen):
 
     def use_units(self, system: UnitSystem) -> None:
         """Weights and temperatures of tests are typed in these."""
-        self._system = system
+        self.dialogs.system = system
 
     @Slot(object)
     def _was_read(self, reading: MaterialReading) -> None:
@@ -185,13 +191,18 @@ class Materials(Screen):
         self.standing.setVisible(bool(told))
 
     def _show_due(self) -> None:
+        now = self.reading.now
+        shown = [(one.test.id, due_words(one, now or one.due.at)) for one in self.reading.due[:MOST_DUE]]
+        if shown == self._due_shown:
+            return  # made anew they would lose the focus
+        self._due_shown = shown
         while (item := self._due_row.takeAt(0)) is not None:
             widget = item.widget()
             if widget is not None:
                 widget.deleteLater()
-        for one in self.reading.due[:MOST_DUE]:
-            button = QPushButton(due_words(one, self.reading.now or one.due.at), self.due)
-            button.setProperty("test", one.test.id)
+        for test, words in shown:
+            button = QPushButton(words, self.due)
+            button.setProperty("test", test)
             button.clicked.connect(self._due_chosen)
             self._due_row.addWidget(button)
         self.due.setVisible(bool(self.reading.due))
@@ -210,17 +221,17 @@ class Materials(Screen):
     def do(self, action: str, medium: str) -> None:
         """What a cell's button wants."""
         if action in list(BenchKind):
-            self.test(BenchKind(action), medium)
+            self.dialogs.test(BenchKind(action), medium)
         elif action.startswith("factor "):
-            self.edit_numbers(medium, action.removeprefix("factor "))
+            self.dialogs.numbers(medium, action.removeprefix("factor "))
         elif action == "feed":
-            self.edit_feed(medium)
+            self.dialogs.feed(medium)
         elif action == "kind":
-            self.edit_kind(medium)
+            self.dialogs.kind(medium)
         elif action == "note":
             self.place_wanted.emit("traysheet")
         elif action == "log":
-            self.place_wanted.emit("intake")
+            self.log_wanted.emit()
 
     @Slot()
     def _activated(self) -> None:
@@ -231,70 +242,25 @@ class Materials(Screen):
         if row:
             self.do(row_of(row).action, medium)
 
-    def test(self, kind: BenchKind, medium: str, goes_on: BenchTest | None = None) -> None:
-        """Begin a test, or go on with the one that is under way."""
-        from gui.materials.benchassistant import BenchAssistant
-
-        if self.book is None:
-            return
-        under_way = [
-            one.test for one in self.reading.due if (one.test.kind, one.test.medium) == (kind, medium)
-        ]
-        test = goes_on or (under_way[0] if under_way else None)
-        BenchAssistant(self.desk, self.book, kind, medium, test, self._system, self).exec()
-
-    def edit_numbers(self, medium: str, name: str = "dry mass") -> None:
-        """Type numbers in."""
-        from gui.materials.factordialog import FactorDialog
-
-        if self.book is not None:
-            FactorDialog(self.desk, self.book, medium, name, self).exec()
-
-    def edit_feed(self, medium: str) -> None:
-        """Say what it is fed."""
-        from gui.materials.feeddialog import FeedDialog
-
-        if self.book is not None:
-            FeedDialog(self.desk, self.book, medium, self).exec()
-
-    def edit_kind(self, medium: str) -> None:
-        """Say which kind it is."""
-        from gui.materials.kinddialog import KindDialog
-
-        known = None if self.book is None else self.book.medium(medium)
-        dialog = KindDialog(medium, "" if known is None else known.kind, self)
-        if self.book is not None and dialog.exec():
-            self.desk.keep(lambda book: book.set_medium(medium, kind=dialog.kind))
-
-    @Slot()
-    def set_limits(self) -> None:
-        """Say what a medium must keep."""
-        from gui.materials.limitsdialog import LimitsDialog
-
-        dialog = LimitsDialog(self.reading.limits or {}, self)
-        if self.book is not None and dialog.exec():
-            limits = dialog.limits
-            self.desk.keep(lambda book: book.set_limits(limits))
-
     @Slot(str)
     def _test_chosen(self, kind: str) -> None:
-        self.test(BenchKind(kind), self._shown[1])
+        self.dialogs.test(BenchKind(kind), self._shown[1])
 
     @Slot()
     def _due_chosen(self) -> None:
         wanted = self.sender().property("test")
         for one in self.reading.due:
             if one.test.id == wanted:
-                self.test(one.test.kind, one.test.medium, one.test)
+                self.dialogs.test(one.test.kind, one.test.medium, one.test)
                 return
 
     @Slot()
     def _numbers_chosen(self) -> None:
-        self.edit_numbers(self._shown[1])
+        self.dialogs.numbers(self._shown[1])
 
     @Slot()
     def _feed_chosen(self) -> None:
-        self.edit_feed(self._shown[1])
+        self.dialogs.feed(self._shown[1])
 
     @Slot(float)
     def _weekly_set(self, trays: float) -> None:

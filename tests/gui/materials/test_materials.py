@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QDialog, QLabel, QPushButton, QScrollArea
+from PySide6.QtWidgets import QApplication, QDialog, QLabel, QPushButton, QScrollArea, QWidget
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
@@ -13,6 +13,8 @@ from data.demo import make_demo
 from data.entry.units import UnitSystem
 from data.materials.table import ROWS, Cell, Origin
 from data.medium.benchtest import BenchKind
+from gui.app import make_window
+from gui.home import Memory
 from gui.materials.benchassistant import BenchAssistant
 from gui.materials.factordialog import FactorDialog
 from gui.materials.feeddialog import FeedDialog
@@ -399,3 +401,45 @@ def test_five_buttons_of_a_test_are_as_wide_as_their_words(place: Materials, qtb
     assert len(buttons) == 5
     for button in buttons:
         assert button.width() >= button.sizeHint().width(), button.text()
+
+
+def test_the_button_for_a_logger_s_file_asks_for_it(
+    demo: Book, memory: Memory, qapp: QApplication, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    asked: list[str] = []
+
+    def ask(_over: QWidget, title: str, _start: Path) -> None:
+        asked.append(title)
+
+    monkeypatch.setattr("gui.frame.bookdialogs.ask_log", ask)
+    window = make_window(qapp, memory)
+    qtbot.addWidget(window)
+    window.show()
+    assert window.open_folder(demo.folder)
+    window.go_to("materials")
+    place = window.screens["materials"]
+    assert isinstance(place, Materials)
+    with qtbot.waitSignal(place.desk.was_read, timeout=20_000):
+        pass
+    place.table.choose("cold nights", "coir")
+    (button,) = [
+        button
+        for button in place.panel.findChildren(QPushButton)
+        if button.text() == "Bring in a logger's file"
+    ]
+    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+
+    assert asked == ["Bring in the file of a logger or a scale"]
+    assert window.place == "materials"
+    window.close()
+
+
+def test_reading_again_leaves_the_focus_on_the_test_that_is_due(place: Materials, qtbot: QtBot) -> None:
+    first = place.due.findChildren(QPushButton)[0]
+    first.setFocus()
+    with qtbot.waitSignal(place.desk.was_read, timeout=20_000):
+        place.renew()
+    qtbot.wait(20)
+
+    assert QApplication.focusWidget() is first
+    assert len([one for one in place.due.findChildren(QPushButton) if one.isVisible()]) == 3
