@@ -48,6 +48,8 @@ def marks_and_tray(photo: Photo, trays: TrayOf | None) -> tuple[Marks, TrayType]
     usual, *others = trays.kinds
     marks = find_marks(picture, usual)
     told = trays(_number(marks), photo.taken_at)
+    if not marks.cards and marks.tag is None:  # none is seen, whatever stands there
+        return marks, told
     if marks.tag is not None and told == usual:
         return marks, usual
     for kind in sorted(others, key=lambda kind: kind != told):  # what the tag told first

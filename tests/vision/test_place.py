@@ -7,6 +7,7 @@ import numpy as np
 import pytest
 
 from vision.corners import Corners, CornersFrom
+from vision.markers import Marks, find_marks
 from vision.ownmm import stand_of, suspects_of
 from vision.place import find_corners, marks_and_tray
 from vision.score import Scored, score_photo
@@ -61,6 +62,22 @@ def test_without_other_kinds_every_tray_is_nominal(draw_station):
     marks, tray = marks_and_tray(station.photo(), None)
     assert (tray, marks.tag.number) == (TrayType(), 42)
     assert marks_and_tray(station.photo(), UnderTag42(TrayType()))[1] == TrayType()
+
+
+def test_a_photo_without_a_mark_is_searched_once_however_many_kinds_there_are(monkeypatch, draw_station):
+    station = draw_station(cards=(), tag=None)
+    searched = []
+
+    def find(picture, *kind):
+        searched.append(kind)
+        return find_marks(picture, *kind)
+
+    monkeypatch.setattr("vision.place.find_marks", find)
+
+    marks, told = marks_and_tray(station.photo(), UnderTag42(LARGE))
+
+    assert (marks, told) == (Marks(), TrayType())
+    assert len(searched) == 1
 
 
 def test_a_tray_that_is_not_twice_as_long_as_wide_needs_its_corners_by_hand(monkeypatch, draw_station):
