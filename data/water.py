@@ -14,7 +14,7 @@ of soil physics (from memory).
 import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import date, datetime, timedelta
 from enum import StrEnum
 
 from data.sentence import Sentence
@@ -206,10 +206,12 @@ def dry_weight(
     capacity_g: float | None = None,
     dry_g: float | None = None,
     reserve: float = RESERVE,
+    sown_on: date | None = None,
 ) -> DryWeight:
     """The weight at which a tray is called dry, from its own first weighings.
 
-    A tray whose second weight is far above its first was weighed dry first. Else its greatest weight of the
+    A tray whose second weight is far above its first was weighed dry first, if that was by the day of sowing:
+    later it was merely watered in between. Else its greatest weight of the
     first day is that of a full one, and the wetting test of its medium tells the rest.
 
     Parameters
@@ -222,12 +224,15 @@ def dry_weight(
         The whole tray without any water, where a person says so.
     reserve
         Share of the water held that must be there, 0-1.
+    sown_on
+        None: the first weighing was at the setting up, whenever that was.
     """
     ordered = sorted(weights)
     wrong = _wrong_weights(ordered, is_known=dry_g is not None and capacity_g is not None)
     if wrong is not None:
         return _untold(wrong)
-    wetted = len(ordered) > 1 and ordered[1][1] >= WETTED_TIMES * ordered[0][1]
+    at_set_up = bool(ordered) and (sown_on is None or ordered[0][0].date() <= sown_on)
+    wetted = at_set_up and len(ordered) > 1 and ordered[1][1] >= WETTED_TIMES * ordered[0][1]
     soaked = ordered[1:] if wetted else ordered
     full = max((g for at, g in soaked if at <= soaked[0][0] + FULL_WITHIN), default=None)
     if dry_g is None and wetted:

@@ -37,7 +37,7 @@ FIRST = Sentence(
 def look_at_thirst(tray: Tray, weights: Weights, watered: Sequence[datetime], now: datetime) -> Look | None:
     """Below the dry weight, or below it by tonight or by tomorrow morning at the pace since watering."""
     known = sorted((at, g) for at, g in weights if at <= now)
-    dry = dry_weight(known).grams
+    dry = dry_weight(known, sown_on=tray.sown_at.date()).grams
     if dry is None or not known:
         return None
     at, last = known[-1]

@@ -118,7 +118,7 @@ class TrayMaterials:
         held, hours = [], []
         for tray in trays:
             weights = self._of[ReadingKind.WEIGHT].get(tray.id, [])
-            dry = dry_weight(weights)
+            dry = dry_weight(weights, sown_on=tray.sown_at.date())
             if (
                 dry.rests_on is not DryFrom.OWN
                 or dry.full_g is None

@@ -26,6 +26,14 @@ def test_a_tray_under_its_dry_weight_is_for_now() -> None:
     assert look.sentence == "540 g on 8 March at 08:00, 10 g under the weight at which it is dry (550 g)."
 
 
+def test_a_tray_first_weighed_while_it_grew_tells_no_dry_weight_by_its_watering() -> None:
+    """Weighed before and after a watering in the middle of its growth: neither of the two is dry."""
+    hours = timedelta(hours=1)
+    begun = [(EIGHT - 24 * hours, 1500.0), (EIGHT - 23 * hours, 2000.0), (EIGHT, 1640.0)]
+
+    assert look_at_thirst(a_kept_tray(), begun, [EIGHT - 23.5 * hours], EIGHT) is None
+
+
 def test_a_tray_that_will_be_dry_by_tonight_is_for_today() -> None:
     look = told((24, 720.0), (0, 600.0))
 
