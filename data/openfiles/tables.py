@@ -87,13 +87,13 @@ TABLES: tuple[OpenTable, ...] = (
             row_id("trial"), text("name", "the trial"), text("question", "what it asks"),
             ref("medium", "the trusted medium", "trusted"),
             number("margin_points", "difference that still counts as good, points of the canopy score"),
-            time("margin_set_at", "when the margin was set"), text("began_on", "first day"), NOTE,
+            time("margin_set_at", "when the margin was set"), text("began_on", "first day of sowing, as planned"), NOTE,
         ),
     ),
     OpenTable(
         table="plan",
         file="plans",
-        about="Every version of a trial's plan that was kept; the first stands from before sowing",
+        about="Every version of a trial's plan that was kept, and when: before or after sowing",
         columns=(
             row_id("plan"), ref("trial"), json("body", "the whole plan"), time("kept_at", "when it was kept"),
             text("why", "why it was changed"),
