@@ -87,7 +87,9 @@ TABLES: tuple[OpenTable, ...] = (
             row_id("trial"), text("name", "the trial"), text("question", "what it asks"),
             ref("medium", "the trusted medium", "trusted"),
             number("margin_points", "difference that still counts as good, points of the canopy score"),
-            time("margin_set_at", "when the margin was set"), text("began_on", "first day of sowing, as planned"), NOTE,
+            time("margin_set_at", "when the margin was set"),
+            text("began_on", "first sowing, as planned"),
+            NOTE,
         ),
     ),
     OpenTable(
