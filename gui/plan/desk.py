@@ -7,7 +7,6 @@ Not   showing anything (`screen.py`)
 
 from collections.abc import Callable
 from datetime import date
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
@@ -19,7 +18,6 @@ from data.plan.drafttext import SETTING, draft_text
 from data.plan.drawing import DrawId, Filled
 from data.trial import Plan, PlanId
 from gui.mishap import trouble_words
-from gui.paper.pages import Page, Paper
 from gui.plan.reading import PlanReading, read_plans
 from gui.plan.view import Chances, chances_of
 from gui.work import Report, Work
@@ -189,19 +187,3 @@ class PlanDesk(QObject):
         except BookError as error:
             self.trouble.emit(str(error))
             return None
-
-    # --- printing
-
-    def save(self, path: Path, pages: tuple[Page, ...], paper: Paper, title: str) -> bool:
-        """Write pages as a PDF; False with trouble told."""
-        from gui.paper.pdf import write_pdf
-
-        try:
-            write_pdf(path, pages, paper, title)
-        except OSError as error:
-            why = error.strerror or str(error)
-            self.trouble.emit(
-                self.tr("The sheets were not saved: {why}. Choose another folder.").format(why=why)
-            )
-            return False
-        return True

@@ -2,7 +2,8 @@
 
 In    the open book
 Out   plans and drawings in the book, trays on the bench, sheets as PDF
-Not   the pages (`pages.py`), what stands on them (`view.py`), the book and reckoning (`desk.py`)
+Not   the pages (`pages.py`), what stands on them (`view.py`), the book and reckoning (`desk.py`), saving
+      sheets (`saving.py`)
 
 A draft lives in the window until it is kept; a kept plan is shown as it was kept, and changed only as a new
 version.
@@ -10,7 +11,6 @@ version.
 
 from collections.abc import Mapping
 from dataclasses import replace
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, Slot
@@ -19,13 +19,13 @@ from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
 from data.plan.draft import Draft, Step
 from data.trial import MeasureKind, Spread
-from gui.controls.choosing import ask_new_file
-from gui.controls.teaching import Teaching
 from gui.plan.body import PlanBody
 from gui.plan.desk import PlanDesk
+from gui.plan.empty import PlanEmpty
 from gui.plan.keeper import Done, PlanKeeper
 from gui.plan.moves import stepped_back, stepped_on, with_first_reading, with_reading, with_spreads
 from gui.plan.reading import PlanReading
+from gui.plan.saving import SheetSaving
 from gui.plan.view import Chances, KeptPage, PlanState, draft_to_change, draft_to_copy, empty_draft
 from gui.screen import Screen
 from gui.work import Work
@@ -58,18 +58,14 @@ class Plan(Screen):
         self.desk.trouble.connect(self.troubled)
         self.keeper = PlanKeeper(self.desk, self)
         self.keeper.was_done.connect(self._was_done)
-        self._empty = Teaching("plan", self.tr("Plan a trial"), self)
-        self._empty.teach(
-            self.tr("No trial is planned yet"),
-            self.tr(
-                "Here you say what you want to know, which media you compare and on which crops. The program "
-                "says how many trays that takes, draws which tray stands where, and prints tags and sheets."
-            ),
-        )
+        self._empty = PlanEmpty(self)
         self._empty.pressed.connect(self.new_trial)
         self._whole = QStackedWidget(self)
         self.body = PlanBody(self)
         self._name_parts()
+        self.saving = SheetSaving(self.print_page, self)
+        self.saving.told.connect(self.told)
+        self.saving.trouble.connect(self.troubled)
         self._connect()
         self._whole.addWidget(self.body)
         self._whole.addWidget(self._empty)
@@ -190,7 +186,7 @@ class Plan(Screen):
         if drafting and state.step == Step.DRAW:
             self.keeper.keep(state, self.places.why)
         elif not drafting and state.page is KeptPage.PRINT:
-            self._save()
+            self.saving.ask()
         elif not drafting and state.page is KeptPage.SOW:
             self._sow()
         elif state.waits_for_draw:
@@ -306,21 +302,3 @@ class Plan(Screen):
         self.show_state(with_reading(state, done.reading))
         self.book_changed.emit()
         self.told.emit(done.words)
-
-    # --- printing
-
-    def _save(self) -> None:
-        page = self.print_page
-        if not page.pages():
-            self.told.emit(self.tr("Choose something to print first."))
-            return
-        name = f"{page.title} {self.tr('sheets')}.pdf"
-        path = ask_new_file(self, self.tr("Save the sheets"), name, "PDF (*.pdf)")
-        if path is not None:
-            self.save_sheets(path)
-
-    def save_sheets(self, path: Path) -> None:
-        """Write what is chosen as a PDF."""
-        page = self.print_page
-        if self.desk.save(path, page.pages(), page.chosen_paper, page.title):
-            self.told.emit(self.tr("Saved: {file}. Print at 100 %.").format(file=path))

@@ -4574,18 +4574,6 @@ trusted</source>
             <translation>Voriger Schritt</translation>
         </message>
         <message>
-            <source>Plan a trial</source>
-            <translation>Versuch planen</translation>
-        </message>
-        <message>
-            <source>No trial is planned yet</source>
-            <translation>Noch ist kein Versuch geplant</translation>
-        </message>
-        <message>
-            <source>Here you say what you want to know, which media you compare and on which crops. The program says how many trays that takes, draws which tray stands where, and prints tags and sheets.</source>
-            <translation>Hier wird festgelegt, was die Frage ist, welche Substrate verglichen werden und mit welchen Kulturen. Das Programm sagt, wie viele Schalen das braucht, lost aus, welche Schale wo steht, und druckt Schilder und Bögen.</translation>
-        </message>
-        <message>
             <source>The kind of {medium} is kept; Ctrl+Z takes it back.</source>
             <translation>Die Art von {medium} ist behalten; Strg+Z nimmt es zurück.</translation>
         </message>
@@ -4597,28 +4585,20 @@ trusted</source>
             <source>A copy of {trial} with {n} trays of each; change in it what you like.</source>
             <translation>Eine Kopie von {trial} mit {n} Schalen von jedem; nach Belieben ändern.</translation>
         </message>
-        <message>
-            <source>Choose something to print first.</source>
-            <translation>Erst etwas zum Drucken wählen.</translation>
-        </message>
-        <message>
-            <source>sheets</source>
-            <translation>Blätter</translation>
-        </message>
-        <message>
-            <source>Save the sheets</source>
-            <translation>Bögen speichern</translation>
-        </message>
-        <message>
-            <source>Saved: {file}. Print at 100 %.</source>
-            <translation>Gespeichert: {file}. Mit 100 % drucken.</translation>
-        </message>
     </context>
     <context>
-        <name>PlanDesk</name>
+        <name>PlanEmpty</name>
         <message>
-            <source>The sheets were not saved: {why}. Choose another folder.</source>
-            <translation>Die Bögen wurden nicht gespeichert: {why}. Einen anderen Ordner wählen.</translation>
+            <source>Plan a trial</source>
+            <translation>Versuch planen</translation>
+        </message>
+        <message>
+            <source>No trial is planned yet</source>
+            <translation>Noch ist kein Versuch geplant</translation>
+        </message>
+        <message>
+            <source>Here you say what you want to know, which media you compare and on which crops. The program says how many trays that takes, draws which tray stands where, and prints tags and sheets.</source>
+            <translation>Hier wird festgelegt, was die Frage ist, welche Substrate verglichen werden und mit welchen Kulturen. Das Programm sagt, wie viele Schalen das braucht, lost aus, welche Schale wo steht, und druckt Schilder und Bögen.</translation>
         </message>
     </context>
     <context>
@@ -8892,6 +8872,29 @@ trusted</source>
         <message>
             <source>reading sheets</source>
             <translation>Messbögen</translation>
+        </message>
+    </context>
+    <context>
+        <name>SheetSaving</name>
+        <message>
+            <source>Choose something to print first.</source>
+            <translation>Erst etwas zum Drucken wählen.</translation>
+        </message>
+        <message>
+            <source>sheets</source>
+            <translation>Bögen</translation>
+        </message>
+        <message>
+            <source>Save the sheets</source>
+            <translation>Bögen speichern</translation>
+        </message>
+        <message>
+            <source>The sheets were not saved: {why}. Choose another folder.</source>
+            <translation>Die Bögen wurden nicht gespeichert: {why}. Einen anderen Ordner wählen.</translation>
+        </message>
+        <message>
+            <source>Saved: {file}. Print at 100 %.</source>
+            <translation>Gespeichert: {file}. Mit 100 % drucken.</translation>
         </message>
     </context>
     <context>

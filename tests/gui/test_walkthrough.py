@@ -88,7 +88,7 @@ def plan_it(plan: Plan, window: Window, qtbot: QtBot) -> None:
 
 
 def print_it(plan: Plan, path: Path) -> None:
-    plan.save_sheets(path)
+    plan.saving.save(path)
     assert path.read_bytes().startswith(b"%PDF")
 
 

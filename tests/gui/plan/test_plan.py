@@ -271,7 +271,7 @@ def test_sheets_are_saved_as_chosen(plan: Plan, tmp_path: Path, qtbot: QtBot) ->
     target = tmp_path / "sheets.pdf"
 
     with qtbot.waitSignal(plan.told):
-        plan.save_sheets(target)
+        plan.saving.save(target)
 
     assert target.read_bytes().startswith(b"%PDF")
 
@@ -280,11 +280,11 @@ def test_sheets_and_report_of_a_trial_go_to_files_of_two_names(
     plan: Plan, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     names: list[str] = []
-    for module in ("gui.plan.screen", "gui.report.dialog"):
+    for module in ("gui.plan.saving", "gui.report.dialog"):
         monkeypatch.setattr(f"{module}.ask_new_file", lambda _parent, _title, name, _kind: names.append(name))
     kept(plan, qtbot)
     plan.go_to_page(KeptPage.PRINT)
-    plan._save()
+    plan.saving.ask()
     trial = plan.print_page.title
     assert plan.desk.book is not None
     dialog = ReportDialog(plan.desk.book, plan.desk._work, trial=trial)
@@ -299,7 +299,7 @@ def test_a_folder_that_cannot_be_written_is_told(plan: Plan, tmp_path: Path, qtb
     plan.go_to_page(KeptPage.PRINT)
 
     with qtbot.waitSignal(plan.troubled) as told:
-        plan.save_sheets(tmp_path / "nowhere" / "sheets.pdf")
+        plan.saving.save(tmp_path / "nowhere" / "sheets.pdf")
 
     assert "not saved" in told.args[0]
 
