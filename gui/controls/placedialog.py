@@ -10,21 +10,14 @@ from pathlib import Path
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QLineEdit, QPushButton, QWidget
 
-from gui.controls.choosing import ask_folder
+from gui.controls.choosing import ask_folder, safe_name
 from gui.controls.form import fields, fit, lay_out
 from gui.style.palette import set_role
 from gui.style.words import wrapped
 
-__all__ = ["PlaceDialog", "safe_name"]
+__all__ = ["PlaceDialog"]
 
-NOT_IN_NAMES = '<>:"/\\|?*'
 LETTERS = 80  # width
-
-
-def safe_name(words: str) -> str:
-    """A person's words as the name of a file or folder on any system; empty if nothing is left of them."""
-    kept = "".join(c if c.isprintable() and c not in NOT_IN_NAMES else " " for c in words)
-    return " ".join(kept.split()).strip(". ")[:80]
 
 
 class PlaceDialog(QDialog):

@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtCore import QByteArray
 
 from data.entry.units import UnitSystem
-from gui.controls.placedialog import safe_name
+from gui.controls.choosing import safe_name
 from gui.home import Memory, demo_folder, home_folder
 
 
