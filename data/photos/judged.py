@@ -24,7 +24,6 @@ if TYPE_CHECKING:
 __all__ = ["LEAST_CONFIDENCE", "Judged", "score_again", "score_for_book"]
 
 LEAST_CONFIDENCE = 0.5  # below it a frame is not used unasked
-THUMBNAIL_WIDTH = 320
 OF_THE_FILE = frozenset(
     {Reason.EMPTY, Reason.CUT_SHORT, Reason.NO_PICTURE, Reason.KIND, Reason.TOO_MANY_PIXELS, Reason.TOO_BIG}
 )  # such a file is remembered by its digest, but not copied: it shows nothing
