@@ -7,7 +7,7 @@ Not   keeping scores and loading pictures (`blindwindow.py`)
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QRectF, QSignalBlocker, QSize, Qt, Signal
+from PySide6.QtCore import QRectF, QSignalBlocker, QSize, Qt, Signal, Slot
 from PySide6.QtGui import QColor, QImage, QPainter, QPaintEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
@@ -121,7 +121,13 @@ class ScoringPage(QWidget):
         self.slider.setTickPosition(QSlider.TickPosition.TicksBelow)
         self.slider.setAccessibleName(self.tr("Score from 0 to 100"))
         self.slider.valueChanged.connect(self.chose)
+        self.slider.sliderPressed.connect(self._pressed)
         return self.number, self.slider
+
+    @Slot()
+    def _pressed(self) -> None:
+        """The handle was taken where it stands: that is a score, too."""
+        self.chose.emit(self.slider.value())
 
     def _make_ends(self) -> QLayout:
         ends = QHBoxLayout()

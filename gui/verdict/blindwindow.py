@@ -32,7 +32,8 @@ if TYPE_CHECKING:
 
 __all__ = ["BlindWindow"]
 
-GREY, WHITE, GROOVE = "#4A4A4A", "#FFFFFF", "#8C8C8C"
+GREY, WHITE, GROOVE = "#4A4A4A", "#FFFFFF", "#9C9C9C"
+HELD = 8  # pictures, 1.5 MB each: some back, one ahead
 SHEET = (
     f"#blind {{ background: {GREY}; }} #blind QLabel {{ color: {WHITE}; }}"
     f" #blind QLabel[role='small'] {{ color: {SOFT}; }}"
@@ -128,6 +129,8 @@ class BlindWindow(QDialog):
     def _loaded(self, picture: BlindPicture) -> None:
         self._awaited.discard(picture.photo_id)
         self._pictures[picture.photo_id] = picture
+        while len(self._pictures) > HELD:
+            self._pictures.pop(next(iter(self._pictures)))
         if not self.state.result and picture.photo_id == self.state.showing.photo_id:
             self._show_picture()
 

@@ -5,11 +5,14 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
+from data.records import PhotoId
 from data.trial import MeasureKind
+from gui.style.tokens import contrast
 from gui.verdict.blindload import BlindPicture
+from gui.verdict.blindpage import SOFT
 from gui.verdict.blindstart import BlindStart
 from gui.verdict.blindview import first_open
-from gui.verdict.blindwindow import BlindWindow
+from gui.verdict.blindwindow import GREY, GROOVE, HELD, BlindWindow
 from gui.verdict.screen import Verdict
 from tests.data.trialrack import TRIAL, WORSE, Rack
 from tests.gui.verdict.opened import read, settle
@@ -159,3 +162,34 @@ def test_a_round_goes_on_at_the_first_picture_without_a_score(rack: Rack) -> Non
 
     assert first_open(drawn, {1: 50.0, 3: 60.0}).place == 2
     assert first_open(drawn, dict.fromkeys(range(1, 16), 50.0)).result
+
+
+def test_the_handle_taken_in_the_middle_is_a_score_of_50(screen: Verdict, rack: Rack, qtbot: QtBot) -> None:
+    window = begun(screen, qtbot)
+    assert window.state.value is None
+    slider = window.page.slider
+
+    qtbot.mouseClick(slider, Qt.MouseButton.LeftButton, pos=slider.rect().center())
+
+    assert window.state.value == 50
+    assert window.page.next.isEnabled()
+
+
+def test_a_long_round_keeps_few_pictures_in_memory(screen: Verdict, rack: Rack, qtbot: QtBot) -> None:
+    window = begun(screen, qtbot)
+    here = window.state.showing.photo_id
+    for number in range(1000, 1100):
+        window._loaded(BlindPicture(photo_id=PhotoId(number), image=_image()))
+    assert len(window._pictures) <= HELD
+
+    score(window, qtbot, 40)
+    settle(screen, qtbot)
+    qtbot.keyClick(window, Qt.Key.Key_Backspace)
+    settle(screen, qtbot)
+    assert here in window._pictures, "the picture before is loaded again"
+
+
+def test_scale_and_progress_stand_out_from_the_grey() -> None:
+    # WCAG 2.2, 1.4.11: 3 : 1 for what one has to see to use a control
+    assert contrast(GROOVE, GREY) >= 3.0
+    assert contrast(SOFT, GREY) >= 4.5
