@@ -91,14 +91,17 @@ class Store:
 
     @classmethod
     def create(cls, folder: Path) -> Self:
-        """A new, empty book in `folder`, which is made where it is missing; raises `BookExists`."""
+        """A new, empty book in `folder`, which is made where it is missing; raises `BookExists`.
+
+        A file without a byte is no book: a program that was killed while it made one leaves that.
+        """
         path = folder / FILE
-        if path.exists():
+        if path.exists() and path.stat().st_size > 0:
             raise BookExists(folder)
         with in_words(folder):
             for place in ("photos", "backups", "cache"):
                 (folder / place).mkdir(parents=True, exist_ok=True)
-            path.touch(exist_ok=False)
+            path.touch()
         store = cls(folder)
         try:
             with store._using() as session:

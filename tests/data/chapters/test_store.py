@@ -16,6 +16,7 @@ from pathlib import Path
 
 import pytest
 
+from data import schema
 from data.book import Book
 from data.chapters.store import BACKUPS_KEPT
 from data.errors import (
@@ -107,6 +108,27 @@ def test_a_new_book_never_takes_the_place_of_an_old_one(book: Book) -> None:
         Book.create(book.folder)
 
     assert len(book.trays()) == 3
+
+
+def test_a_program_killed_while_it_made_a_book_stands_in_nobodys_way(tmp_path: Path) -> None:
+    begun = tmp_path / "begun"
+    begun.mkdir()
+    (begun / "book.sqlite").touch()
+    with pytest.raises(NotABook, match="start a new book"):
+        Book.open(begun)
+    Book.create(begun).close()
+
+    marked = tmp_path / "marked"  # a moment later: our mark stands in it, and no table
+    marked.mkdir()
+    with sqlite3.connect(marked / "book.sqlite") as db:
+        db.execute("PRAGMA journal_mode = WAL")
+        db.execute(f"PRAGMA application_id = {schema.APPLICATION_ID}")
+    db.close()
+
+    for folder in (begun, marked):
+        with Book.open(folder) as book:
+            book.add_tray(a_tray())
+            assert [tray.code for tray in book.trays()] == ["A1"]
 
 
 def test_a_newer_book_is_left_alone(book: Book) -> None:
