@@ -23,6 +23,7 @@ from data.numbers import TrayId
 from data.readings import NewReading, Reading, ReadingKind
 from data.records import Tile
 from gui.bench.quickline import KINDS, Kind, QuickEntry, quick_entry
+from gui.controls.fieldundo import leave_undo_to_the_book
 from gui.controls.flow import Flow
 from gui.language.spoken import in_figures, spoken
 from gui.notes.unitwords import number_words, scale_words, unit_words
@@ -94,6 +95,7 @@ class QuickLine(QWidget):
         set_role(made, "rack")
         made.setMinimumWidth(30 * self.fontMetrics().averageCharWidth())
         made.textChanged.connect(self._typing)
+        leave_undo_to_the_book(made)
         made.installEventFilter(self)
         return made
 
@@ -259,7 +261,7 @@ class QuickLine(QWidget):
         named = len(self._chosen()) == 1 and self._chosen()[0].tray_id in trays
         self._open = None
         self._tell(entry, value)
-        self.line.clear()
+        self.line.setText("")
         self.line.setFocus()
         if named:
             self.next_wanted.emit()

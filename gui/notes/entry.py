@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QVBoxLa
 from data.entry.units import parse, quantity_of
 from data.events import EventKind
 from data.readings import ReadingKind
+from gui.controls.fieldundo import leave_undo_to_the_book
 from gui.controls.flow import Flow
 from gui.language.spoken import spoken
 from gui.notes.moments import MomentEdit, moment_in, show_moment
@@ -65,6 +66,8 @@ class NoteEntry(QWidget):
         set_role(self.add, "rack-main")
         for field in (self.what, self.value, self.at, self.note):
             set_role(field, "rack")
+        for field in (self.value, self.note):
+            leave_undo_to_the_book(field)
         for part in (self.what, self.value, self.unit, self.at, self.note, self.add):
             row.addWidget(part)
         self.said = wrapped("", self)
@@ -84,8 +87,12 @@ class NoteEntry(QWidget):
         """Nothing typed yet, at this time."""
         self._now = now
         show_moment(self.at, now)
-        self.value.clear()
-        self.note.clear()
+        self.empty()
+
+    def empty(self) -> None:
+        """Nothing typed, and nothing in the fields to take back: Ctrl+Z is the book's."""
+        self.value.setText("")
+        self.note.setText("")
 
     def choose(self, kind: Kind) -> None:
         """What is to be noted."""

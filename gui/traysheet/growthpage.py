@@ -216,8 +216,7 @@ class GrowthPage(SheetPage):
         doubt = doubt_of(book, state.tray, kind, value)
         new = NewReading(kind=kind, value=value, taken_at=at, tray_id=state.tray.id, note=note)
         if self._do(lambda book: book.add_readings([new])):
-            self.entry.value.clear()
-            self.entry.note.clear()
+            self.entry.empty()
             self.entry.value.setFocus()
             if doubt:
                 self.entry.say(self.tr("Kept. {doubt}").format(doubt=spoken(doubt)), "notice")
@@ -228,7 +227,7 @@ class GrowthPage(SheetPage):
         if state is None or not self._is_possible(at):
             return
         if self._do(lambda book: book.add_event([state.tray.id], kind, at, note)):
-            self.entry.note.clear()
+            self.entry.empty()
             if kind in (EventKind.CUT, EventKind.THROWN_AWAY):
                 words = self.tr("{code} has left the rack; its photos stay in the book.")
                 self.told.emit(words.format(code=state.tray.code))

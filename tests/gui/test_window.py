@@ -309,6 +309,28 @@ def test_the_units_chosen_in_the_view_menu_hold_on_the_bench_at_once(with_book: 
 # --- undo
 
 
+def test_ctrl_z_takes_back_what_was_noted_though_the_focus_is_still_in_the_line(
+    with_book: Window, qtbot: QtBot
+) -> None:
+    bench = with_book.screens["bench"]
+    assert isinstance(bench, Bench)
+    qtbot.waitUntil(lambda: bench.rack.model().rowCount() == 3 and not bench._running)
+    line = bench.quick.line
+    line.setFocus()
+    qtbot.keyClicks(line, "A1 812")
+    qtbot.keyClick(line, Qt.Key.Key_Return)
+    assert book_of(with_book).undo_text() == "weight of A1"
+
+    qtbot.keyClick(line, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    qtbot.waitUntil(lambda: book_of(with_book).undo_text() is None)
+    assert line.text() == ""
+
+    qtbot.keyClicks(line, "A2 8")
+    qtbot.keyClick(line, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert line.text() != "A2 8"  # what is being typed is the field's own to take back
+    assert book_of(with_book).undo_text() is None
+
+
 def test_undo_says_what_it_would_take_back_and_all_screens_follow(
     with_book: Window, tmp_path: Path, qtbot: QtBot
 ) -> None:
