@@ -30,7 +30,7 @@ __all__ = ["LearnedTissue", "View", "coverage_sd", "labelled", "look", "most_pro
 Kind = TypeVar("Kind", bound=np.generic)
 
 MODEL = FOLDER / "tissue.onnx"
-DIGEST = "005747ff35500408a9da2704658fedd6d44da428f7e2e841d72232cf6f448e42"
+DIGEST = "eb2887fe0e99d1fdbae6735a0205bd7fb1342946a9ecb20fb7de3c1516213217"
 LABELS = len(Label)
 CANOPY = (Label.PALE, Label.GREEN, Label.RED)
 REST = tuple(label for label in Label if label not in CANOPY)
@@ -72,7 +72,7 @@ class LearnedTissue:
     """
 
     name = "learned"
-    version = "4"
+    version = "5"
 
     def __init__(self) -> None:
         checked(MODEL, DIGEST)

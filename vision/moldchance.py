@@ -30,7 +30,7 @@ __all__ = [
 ]  # fmt: skip
 
 MODEL = FOLDER / "mold.json"
-DIGEST = "de21d3ec9795595521c32006e883563d3122f0d244809a1163b029e83f0d778c"
+DIGEST = "6afd751ad80bc97f466c28d30ca931b586184eca716f7794fd7596f521812741"
 
 Plane = NDArray[np.float32]
 Planes = dict[str, Plane]

@@ -150,7 +150,7 @@ def test_the_method_can_be_chosen_and_is_named_with_every_score(tmp_path, capsys
     main(["score", "--json", "--whole", "--method", "plain", photo])
     plain = told(capsys)
 
-    assert unasked[0]["method"].startswith("learned 4 / ")
+    assert unasked[0]["method"].startswith("learned 5 / ")
     assert plain[0]["method"].startswith("plain 1 / ")
 
 
