@@ -10,7 +10,7 @@ from datetime import date
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtGui import QGuiApplication
+from PySide6.QtGui import QGuiApplication, QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from data.cancel import CancelToken
@@ -31,6 +31,7 @@ from gui.work import Report, Work
 __all__ = ["PhotoPanel"]
 
 LONGEST = 1600  # px; enough to see which tray it is
+PICTURE_HIGH, PICTURE_LOW = 110, 80  # px, the least; low where a sentence would be cut else
 Loaded = tuple[Path, Mips | None, str]
 
 
@@ -64,7 +65,7 @@ class PhotoPanel(QFrame):
     def _make_head(self) -> None:
         """Made in the order in which Tab comes by."""
         self.picture.setAccessibleName(self.tr("The photo"))
-        self.picture.setMinimumSize(200, 110)
+        self.picture.setMinimumSize(200, PICTURE_HIGH)
         self.sentence = QLabel(self.doing)
         self.sentence.setTextFormat(Qt.TextFormat.PlainText)
         self.sentence.setWordWrap(True)
@@ -128,6 +129,18 @@ class PhotoPanel(QFrame):
         least = edges.top() + edges.bottom() + picture + words - Space.S
         return (least, least, 0) if not self.picker.isHidden() else (least, picture, words)
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Where it is too low for all of it, picture and list give way, and no sentence is cut."""
+        super().resizeEvent(event)
+        self._give_way()
+
+    def _give_way(self) -> None:
+        ample = self.least_heights(self.width())[0]
+        ample += PICTURE_HIGH - self.picture.minimumHeight() + self.picker.missing_height
+        cramped = not self.picker.isHidden() and ample > self.height() > 0
+        self.picture.setMinimumHeight(PICTURE_LOW if cramped else PICTURE_HIGH)
+        self.picker.be_low(cramped)
+
     def show_parts(self, *, picture: bool, words: bool) -> None:
         """What there is room for."""
         self.picture.setVisible(picture)
@@ -160,9 +173,10 @@ class PhotoPanel(QFrame):
         self._show_words(row)
         self._show_buttons(row)
         self._show_picture(row)
+        self._give_way()
 
     def _show_words(self, row: IntakeRow | None) -> None:
-        self.picture.setAccessibleDescription("" if row is None else row.name)
+        self.picture.describe("" if row is None else row.name)
         self.sentence.setText(
             self.tr("Choose a row to see its photo.") if row is None else unbroken(row.sentence)
         )
@@ -204,7 +218,8 @@ class PhotoPanel(QFrame):
         path = None if row is None else row.photo
         if path is None:
             self._asked = self._held = None
-            self.picture.show_picture(None)
+            nothing = "" if row is None else self.tr("Nothing of this file can be shown.")
+            self.picture.show_picture(None, message=nothing)
         elif path != self._asked:
             self._asked = path
             if self._held != path:
@@ -239,6 +254,7 @@ class PhotoPanel(QFrame):
     def _pick(self) -> None:
         self._picking = True
         self._show_buttons(self._row)
+        self._give_way()
         self.picker.setFocus()
 
     @Slot()

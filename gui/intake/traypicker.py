@@ -84,7 +84,7 @@ class TrayPicker(QWidget):
         self.list.setAccessibleName(self.tr("Trays"))
         self.list.setModel(self._found)
         self.list.setUniformItemSizes(True)
-        self.list.setMinimumHeight(2 * RACK_TARGET)
+        self.be_low(False)
         self.list.activated.connect(self._activated)
         self.list.clicked.connect(self._activated)
         self.field.textChanged.connect(self._filter)
@@ -94,6 +94,15 @@ class TrayPicker(QWidget):
         column.addWidget(self.field)
         column.addWidget(self.list, 1)
         self.setFocusProxy(self.field)
+
+    def be_low(self, low: bool) -> None:
+        """Show two rows at least, or one where there is no room for two."""
+        self.list.setMinimumHeight((1 if low else 2) * RACK_TARGET)
+
+    @property
+    def missing_height(self) -> int:
+        """What it gives up by being low, px."""
+        return 2 * RACK_TARGET - self.list.minimumHeight()
 
     def show_trays(self, trays: Sequence[Tray], day: date | None = None) -> None:
         """Offer these; of one that was not sown yet on the day that is meant it is said."""

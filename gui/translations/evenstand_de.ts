@@ -4377,6 +4377,10 @@ trusted</source>
             <source>Another tray</source>
             <translation>Andere Schale</translation>
         </message>
+        <message>
+            <source>Nothing of this file can be shown.</source>
+            <translation>Von dieser Datei lässt sich nichts zeigen.</translation>
+        </message>
     </context>
     <context>
         <name>PhotoSource</name>

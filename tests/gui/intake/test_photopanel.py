@@ -1,0 +1,59 @@
+"""The photo beside the list: no sentence is cut, and what cannot be shown says so."""
+
+from datetime import datetime
+
+import pytest
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from data.book import Book
+from data.records import PhotoId
+from gui.intake.photopanel import PhotoPanel
+from gui.intake.view import IntakeRow, Kind
+from gui.style.palette import dress
+from gui.style.tokens import Scheme
+from gui.work import Work
+
+LONG = "Schild 21 gehört zu keiner Schale, die damals wuchs: die Schale wählen"
+
+
+@pytest.mark.parametrize("percent", [100, 150])
+def test_in_a_low_window_the_sentence_is_whole_and_a_tray_can_be_seen(
+    qtbot: QtBot, dressed: QApplication, work: Work, rack: Book, tmp_path, percent: int
+) -> None:
+    dress(dressed, Scheme.LIGHT, percent)
+    panel = PhotoPanel(work)
+    qtbot.addWidget(panel)
+    panel.resize(392, 400)
+    panel.show()
+    panel.show_trays(rack.trays())
+    row = IntakeRow(
+        key=1, name="walk.jpg", kind=Kind.NEEDS_TRAY, sentence=LONG, photo_id=PhotoId(1),
+        taken_at=datetime(2026, 3, 8, 8), photo=tmp_path / "walk.jpg",
+    )  # fmt: skip
+    panel.show_row(row)
+    qtbot.wait(50)
+
+    sentence = panel.sentence
+    assert sentence.height() >= sentence.heightForWidth(sentence.width())
+    assert panel.picker.list.height() >= 44
+    assert panel.picture.height() >= 80
+    assert panel.height() == 400
+    panel.resize(392, 700)
+    qtbot.wait(50)
+    assert panel.picture.minimumHeight() == 110
+    assert panel.picker.list.height() >= 88
+    dress(dressed, Scheme.LIGHT)
+
+
+def test_a_file_of_which_nothing_was_kept_says_why_its_place_is_empty(
+    qtbot: QtBot, dressed: QApplication, work: Work
+) -> None:
+    panel = PhotoPanel(work)
+    qtbot.addWidget(panel)
+    panel.show_row(IntakeRow(key=1, name="broken.jpg", kind=Kind.REFUSED, sentence="not used: damaged"))
+
+    assert panel.picture.accessibleDescription() == "broken.jpg"
+    assert panel.picture._message == "Nothing of this file can be shown."
+    panel.show_row(None)
+    assert panel.picture._message == ""
