@@ -16,17 +16,18 @@ from PySide6.QtCore import QEvent, QObject, Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
-from data.entry.units import UnitSystem, quantity_of, say
+from data.entry.units import UnitSystem
 from data.errors import BookError
 from data.events import EventKind
 from data.numbers import TrayId
 from data.readings import NewReading, Reading, ReadingKind
 from data.records import Tile
-from gui.bench.quickline import KINDS, Kind, QuickEntry, quick_entry
+from gui.bench.quickline import KINDS, Kind, QuickEntry, figure_words, quick_entry
+from gui.bench.typingon import TypingOn
 from gui.controls.fieldundo import leave_undo_to_the_book
 from gui.controls.flow import Flow
-from gui.language.spoken import in_figures, spoken
-from gui.notes.unitwords import number_words, scale_words, unit_words
+from gui.language.spoken import spoken
+from gui.notes.unitwords import number_words, scale_words
 from gui.notes.view import event_words, kind_words
 from gui.style.palette import set_role
 from gui.style.words import wrapped
@@ -55,6 +56,7 @@ class QuickLine(QWidget):
         self._tiles: Sequence[Tile] = ()
         self._tags: Mapping[int, TrayId] = {}
         self._open: QuickEntry | None = None  # asked about
+        self._asked: QuickEntry | None = None  # the last one that was, until it or another one is kept
         self._last: deque[str] = deque(maxlen=SHOWN)
         self.system = UnitSystem.METRIC
         self.kind = self._make_kind()
@@ -66,6 +68,8 @@ class QuickLine(QWidget):
         self.keep.setToolTip(self.tr("Keep it in the book (Enter); Ctrl+Z takes it back"))
         self.keep.clicked.connect(self.note_it)
         self.said = wrapped("", self)
+        self.typing_on = TypingOn(self)
+        self.typing_on.typed.connect(self._type_on)
         self.as_typed = self._make_answer(self._keep_as_typed)
         self.instead = self._make_answer(self._keep_instead)
         row = Flow()
@@ -104,6 +108,7 @@ class QuickLine(QWidget):
         made.setAutoDefault(True)  # so that Enter of the number pad presses it, too
         set_role(made, "rack")
         made.clicked.connect(does)
+        self.typing_on.watch(made)
         return made
 
     # --- what it is about
@@ -202,27 +207,33 @@ class QuickLine(QWidget):
         return [one.value for one in found]
 
     def _ask(self, entry: QuickEntry) -> None:
-        self._open = entry
+        self._open = self._asked = entry
         self._say(entry.odd if entry.doubt is None else spoken(entry.doubt.sentence), "notice")
-        self.as_typed.setText(self.tr("Keep {number}").format(number=self._figure(entry, entry.value)))
+        self.as_typed.setText(
+            self.tr("Keep {number}").format(number=figure_words(entry.kind, entry.value, self.system))
+        )
         self.as_typed.setVisible(entry.value is not None)
         self.keep.hide()  # its place is taken by the answers
         self.target.hide()
         if entry.doubt is None:
             self.instead.setText(self.tr("Type it again"))
         else:
-            number = self._figure(entry, entry.doubt.instead)
+            number = figure_words(entry.kind, entry.doubt.instead, self.system)
             self.instead.setText(self.tr("It was {number}").format(number=number))
         self.instead.show()
         self.instead.setFocus()
 
-    def _figure(self, entry: QuickEntry, value: float | None) -> str:
-        if value is None or not isinstance(entry.kind, ReadingKind):
-            return ""
-        unit = entry.kind.unit
-        quantity = quantity_of(unit)
-        plain = f"{in_figures(value, '.4g')} {unit_words(unit)}"
-        return plain if quantity is None else spoken(say(value, quantity, self.system))
+    @Slot(str)
+    def _type_on(self, letter: str) -> None:
+        """The next line is begun without an answer: what was asked about is not kept, and that stays said."""
+        asked, self._open = self._open, None
+        self.line.setText(letter)
+        self.line.setFocus()
+        self._say("" if asked is None else self._unkept_words(asked), "alarm")
+
+    def _unkept_words(self, asked: QuickEntry) -> str:
+        what = f"{asked.trays[0].code} {figure_words(asked.kind, asked.value, self.system)}"
+        return self.tr("{what} not kept").format(what=what.strip())
 
     @Slot()
     def _keep_as_typed(self) -> None:
@@ -269,7 +280,14 @@ class QuickLine(QWidget):
     def _tell(self, entry: QuickEntry, value: float | None) -> None:
         codes = [tile.code for tile in entry.trays]
         where = codes[0] if len(codes) == 1 else self.tr("{count} trays").format(count=len(codes))
-        what = event_words(entry.kind) if isinstance(entry.kind, EventKind) else self._figure(entry, value)
+        what = (
+            event_words(entry.kind)
+            if isinstance(entry.kind, EventKind)
+            else figure_words(entry.kind, value, self.system)
+        )
+        if self._asked is not None and self._asked.trays != entry.trays:
+            self._last.append(self._unkept_words(self._asked))
+        self._asked = None
         self._last.append(f"{where} {what}")
         self._say(self.tr("Noted: {what}").format(what=" · ".join(self._last)))
         self.kept.emit(self.tr("{where}: {what}. Ctrl+Z takes it back.").format(where=where, what=what))

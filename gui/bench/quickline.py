@@ -12,18 +12,19 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from data.entry.units import UnitSystem
+from data.entry.units import UnitSystem, quantity_of, say
 from data.events import EventKind
 from data.numbers import TrayId
 from data.readings import ReadingKind
 from data.records import Tile
-from gui.language.spoken import spoken
+from gui.language.spoken import in_figures, spoken
 from gui.language.words import translate
+from gui.notes.unitwords import unit_words
 
 if TYPE_CHECKING:
     from data.entry.doubt import Doubt
 
-__all__ = ["KINDS", "Kind", "QuickEntry", "quick_entry"]
+__all__ = ["KINDS", "Kind", "QuickEntry", "figure_words", "quick_entry"]
 
 Kind = ReadingKind | EventKind
 # what is noted in the morning, the most usual first
@@ -96,6 +97,15 @@ def quick_entry(
         return QuickEntry(kind=kind, trays=trays, problem=spoken(typed.reason))
     odd = "" if typed.doubt else _odd(kind, typed.value, trays, before)
     return QuickEntry(kind=kind, trays=trays, value=typed.value, doubt=typed.doubt, odd=odd)
+
+
+def figure_words(kind: Kind, value: float | None, system: UnitSystem) -> str:
+    """A number as it is read back, with its unit; nothing for what was done."""
+    if value is None or not isinstance(kind, ReadingKind):
+        return ""
+    quantity = quantity_of(kind.unit)
+    plain = f"{in_figures(value, '.4g')} {unit_words(kind.unit)}"
+    return plain if quantity is None else spoken(say(value, quantity, system))
 
 
 def _odd(kind: ReadingKind, value: float | None, trays: Sequence[Tile], before: Sequence[float]) -> str:

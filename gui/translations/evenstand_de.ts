@@ -5075,6 +5075,10 @@ trusted</source>
             <translation>Es war {number}</translation>
         </message>
         <message>
+            <source>{what} not kept</source>
+            <translation>{what} nicht notiert</translation>
+        </message>
+        <message>
             <source>{count} trays</source>
             <translation>{count} Schalen</translation>
         </message>

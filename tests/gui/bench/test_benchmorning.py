@@ -199,6 +199,27 @@ def test_a_slipped_digit_is_asked_about_and_can_be_typed_again_from_the_number_p
     assert rack_book.readings(kind=ReadingKind.WEIGHT)[-1].value == 1931.0
 
 
+def test_who_types_on_without_reading_the_question_loses_no_number_and_answers_nothing(
+    morning: Bench, rack_book: Book
+) -> None:
+    before = NewReading(
+        kind=ReadingKind.WEIGHT, value=800.0, taken_at=rack_book.now(), tray_id=tray(rack_book, "A1")
+    )
+    rack_book.add_readings([before])
+    quick = morning.quick
+
+    typed(morning, "A1 28.4")
+    assert quick.instead.text() == "It was 805 g"
+    for letter in "A2 900":
+        QTest.keyClicks(quick.instead if quick.instead.isVisible() else quick.line, letter)
+    assert quick.said.text() == "A1 28.4 g not kept"
+    QTest.keyClick(quick.line, Qt.Key.Key_Enter)
+
+    kept = [(one.tray_id, one.value) for one in rack_book.readings(kind=ReadingKind.WEIGHT)]
+    assert kept == [(tray(rack_book, "A1"), 800.0), (tray(rack_book, "A2"), 900.0)]
+    assert quick.said.text() == "Noted: A1 28.4 g not kept · A2 900 g"
+
+
 def test_a_grower_who_thinks_in_ounces_types_them(morning: Bench, rack_book: Book) -> None:
     morning.use_units(UnitSystem.US)
     assert morning.quick.line.placeholderText() == "Tray and number in oz"
