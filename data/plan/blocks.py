@@ -8,12 +8,13 @@ A block is trays that share place and sowing, so it never lies on two shelves, u
 setting: then a block is a set of shelves, one for each setting.
 """
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from enum import StrEnum
 
-from data.trial import Block, Plan
+from data.trial import Block, Factor, Plan, Treatment
 
 __all__ = ["Cost", "Layout", "ShelfPlaces", "WhyNoBlocks", "block_size", "cost_of", "lay_blocks"]
 
@@ -55,9 +56,19 @@ class Cost:
     rounds: int
 
 
-def block_size(crops: int, treatments: int, per_block: int, settings: int = 1) -> int:
-    """Trays that a block puts on one shelf."""
-    return -(-crops * treatments * per_block // settings)
+def block_size(
+    crops: int, treatments: Sequence[Treatment], per_block: int = 1, of_shelves: Factor | None = None
+) -> int:
+    """Trays that a block puts on one shelf; on the fullest, where settings of whole shelves hold unlike many.
+
+    Parameters
+    ----------
+    of_shelves : the factor whose settings belong to whole shelves, if there is one.
+    """
+    if of_shelves is None:
+        return crops * len(treatments) * per_block
+    levels = Counter(treatment.settings.get(of_shelves.name) for treatment in treatments)
+    return crops * max(levels.values(), default=0) * per_block
 
 
 def lay_blocks(

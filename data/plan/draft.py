@@ -131,7 +131,8 @@ def settings_of(draft: Draft) -> int:
 
 def size_of(draft: Draft) -> int:
     """Trays that a block puts on one shelf."""
-    return block_size(len(draft.crops), len(treatments_of(draft)), 1, settings_of(draft))
+    of_shelves = draft.other if settings_of(draft) > 1 else None
+    return block_size(len(draft.crops), treatments_of(draft), 1, of_shelves)
 
 
 def layout_of(draft: Draft) -> Layout:

@@ -109,9 +109,7 @@ def _choices_of(plan: Plan, known: Mapping[str, int]) -> Draft:
 
 
 def _shelves_of(plan: Plan, known: Mapping[str, int]) -> tuple[ShelfPlaces, ...]:
-    factor = plan.shelf_factor
-    settings = 1 if factor is None else len(factor.levels)
-    size = block_size(len(plan.crops), len(plan.treatments), plan.per_block, settings)
+    size = block_size(len(plan.crops), plan.treatments, plan.per_block, plan.shelf_factor)
     places: dict[str, int] = {}
     window: dict[str, str] = {}
     for block in plan.blocks:

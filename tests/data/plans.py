@@ -23,8 +23,9 @@ def a_plan(blocks: int = 3, **special: Any) -> Plan:
         ),
     )
     treatments = special.pop("treatments", crossed(factors))
-    settings = next((len(factor.levels) for factor in factors if factor.by_shelf), 1)
-    size = block_size(len(crops), len(treatments), 1, settings)
+    of_shelves = next((factor for factor in factors if factor.by_shelf), None)
+    settings = 1 if of_shelves is None else len(of_shelves.levels)
+    size = block_size(len(crops), treatments, 1, of_shelves)
     ordinary = {
         "trial": "Mat against peat",
         "question": Question.AS_GOOD,

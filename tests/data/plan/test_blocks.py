@@ -3,8 +3,8 @@
 from datetime import date
 
 from data.plan.blocks import ShelfPlaces, WhyNoBlocks, block_size, cost_of, lay_blocks
-from data.trial import CropPlan
-from tests.data.plans import SHELVES, SOWING, a_plan
+from data.trial import CropPlan, Factor, crossed
+from tests.data.plans import MEDIA, SHELVES, SOWING, a_plan
 
 
 def test_one_block_a_shelf_while_there_are_shelves() -> None:
@@ -73,5 +73,14 @@ def test_seed_of_a_crop_without_a_sowing_rate_is_not_known() -> None:
 
 
 def test_a_shelf_takes_its_share_of_a_block() -> None:
-    assert block_size(crops=2, treatments=3, per_block=1) == 6
-    assert block_size(crops=2, treatments=4, per_block=1, settings=2) == 4
+    mat = Factor(name="heat mat", levels=("without", "with"), by_shelf=True)
+
+    assert block_size(2, crossed((MEDIA,))) == 6
+    assert block_size(2, crossed((MEDIA, mat)), of_shelves=mat) == 6
+
+
+def test_shelves_of_one_block_that_hold_unlike_many_trays_need_room_for_the_fullest() -> None:
+    mat = Factor(name="heat mat", levels=("without", "with"), by_shelf=True)
+    but_one = [one for one in crossed((MEDIA, mat)) if one.settings != {"medium": "coir", "heat mat": "with"}]
+
+    assert block_size(2, but_one, of_shelves=mat) == 6

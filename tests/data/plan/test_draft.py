@@ -11,6 +11,7 @@ from data.plan.draft import Draft, Step, treatments_of, trusted_of, with_measure
 from data.plan.draftneeds import lacking
 from data.plan.draftplan import draft_of, plan_from
 from data.plan.drafttext import draft_from, draft_text
+from data.plan.drawing import draw_trial
 from data.plan.words import (
     camera_words,
     chance_words,
@@ -95,6 +96,17 @@ def test_a_shelf_that_is_too_short_is_told() -> None:
     draft = a_draft(shelves=(ShelfPlaces(name="A", places=1),))
 
     assert "no shelf has so many places" in lacking(draft, Step.BLOCKS)[0]
+
+
+def test_a_gap_closed_by_a_heat_mat_leaves_every_tray_a_place() -> None:
+    crops = tuple(CropPlan(name=name, read_on_day=9) for name in ("broccoli", "radish"))
+    three, four = (tuple(ShelfPlaces(name=name, places=n) for name in "AB") for n in (3, 4))
+    gap = a_draft(question=Question.GAP, other=HEAT, crops=crops, shelves=four)
+
+    drawn = draw_trial(plan_from(gap), seed=3)
+
+    assert max(place.position for place in drawn.places) == 4  # on the shelf without a heat mat: both media
+    assert "no shelf has so many places" in lacking(replace(gap, shelves=three), Step.BLOCKS)[0]
 
 
 def test_a_heat_mat_under_the_only_shelf_cannot_be_tested() -> None:
