@@ -30,6 +30,7 @@ def sheet_values(t: Tokens, text_percent: int = 100) -> dict[str, str]:
         "faint": mixed(t.soft_ink, t.ground, 0.55),
         "edge": mixed(t.soft_ink, t.sheet, 0.85),
         "bar": mixed(t.soft_ink, t.sheet, 0.74),
+        "arrow_ground": t.ink if t == DARK else t.sheet,  # Qt draws the calendar's arrows black, always
         "pressed": mixed(t.ink, t.sheet, 0.10),
         "switched": mixed(t.accent, t.sheet, 0.16),
         "accent_hover": mixed(t.accent, t.ink, 0.88),
@@ -158,6 +159,10 @@ QComboBox QAbstractItemView {
   background: @raised@; border: 1px solid @edge@; border-radius: 0; padding: 4px;
 }
 QComboBox QAbstractItemView::item { min-height: 32px; padding: 0 5px; }
+
+QCalendarWidget QToolButton#qt_calendar_prevmonth, QCalendarWidget QToolButton#qt_calendar_nextmonth {
+  background: @arrow_ground@;
+}
 
 QCheckBox, QRadioButton { spacing: 8px; min-height: 24px; }
 QCheckBox::indicator, QRadioButton::indicator { width: 16px; height: 16px; border: 1px solid @soft_ink@; }
