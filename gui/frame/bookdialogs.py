@@ -67,7 +67,7 @@ class BookDialogs(QObject):
         """Let the grower print tags of all trays and the cards of the station."""
         from gui.trays.tagsdialog import TagsDialog
 
-        dialog = self.about_book(lambda book: TagsDialog(book, self._over))
+        dialog = self.about_book(lambda book: TagsDialog(book, self._work, self._over))
         if dialog is not None and dialog.exec():
             self.told.emit(dialog.told)
 

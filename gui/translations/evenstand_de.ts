@@ -8897,12 +8897,16 @@ trusted</source>
             <translation>Bögen speichern</translation>
         </message>
         <message>
-            <source>The sheets were not saved: {why}. Choose another folder.</source>
-            <translation>Die Bögen wurden nicht gespeichert: {why}. Einen anderen Ordner wählen.</translation>
+            <source>The sheets are being written.</source>
+            <translation>Die Bögen werden geschrieben.</translation>
         </message>
         <message>
             <source>Saved: {file}. Print at 100 %.</source>
             <translation>Gespeichert: {file}. Mit 100 % drucken.</translation>
+        </message>
+        <message>
+            <source>The sheets were not saved: {why}. Choose another folder.</source>
+            <translation>Die Bögen wurden nicht gespeichert: {why}. Einen anderen Ordner wählen.</translation>
         </message>
     </context>
     <context>
@@ -9389,14 +9393,6 @@ trusted</source>
         <message>
             <source>tags and station cards</source>
             <translation>Schilder und Stationskarten</translation>
-        </message>
-        <message>
-            <source>The sheets were not saved: {why}. Choose another folder.</source>
-            <translation>Die Bögen wurden nicht gespeichert: {why}. Einen anderen Ordner wählen.</translation>
-        </message>
-        <message>
-            <source>Saved: {file}. Print at 100 %.</source>
-            <translation>Gespeichert: {file}. Mit 100 % drucken.</translation>
         </message>
     </context>
     <context>

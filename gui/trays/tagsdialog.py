@@ -1,6 +1,6 @@
 """Tags dialog: tags of all trays and station cards to print, without a trial.
 
-In    the book
+In    the book; `Work`, which writes the file
 Out   a PDF where the person wants it; a sentence for the foot
 Not   sheets of a trial (`plan/screen.py`), what stands on a page (`sheets.py`)
 """
@@ -13,9 +13,11 @@ from PySide6.QtWidgets import QDialog, QHBoxLayout, QPushButton, QVBoxLayout, QW
 
 from gui.controls.choosing import ask_new_file
 from gui.plan.printing import PrintPage
+from gui.plan.saving import SheetSaving
 from gui.sheets import SheetKind, printed_of_book
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -26,7 +28,7 @@ __all__ = ["TagsDialog"]
 class TagsDialog(QDialog):
     """Tags of what grows and of what is drawn and not sown yet."""
 
-    def __init__(self, book: "Book", parent: QWidget | None = None) -> None:
+    def __init__(self, book: "Book", work: Work, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle(self.tr("Tags and station cards"))
         self.page = PrintPage(self)
@@ -34,6 +36,10 @@ class TagsDialog(QDialog):
         self.page.kinds[SheetKind.STATION].setChecked(True)
         self.page.kinds[SheetKind.TAGS].setChecked(bool(printed.tags))
         self.page.show_printed(printed)
+        self.saving = SheetSaving(work, self.page, self)
+        self.saving.begun.connect(self._begun)
+        self.saving.told.connect(self._saved)
+        self.saving.trouble.connect(self._not_saved)
         self.trouble = wrapped("", self, "alarm")
         self.trouble.hide()
         self.told = ""
@@ -65,15 +71,24 @@ class TagsDialog(QDialog):
 
     def save_to(self, path: Path) -> None:
         """Write what is chosen; what stands in the way is told in place."""
-        from gui.paper.pdf import write_pdf
+        self.save.setEnabled(False)
+        self.saving.save(path)
 
-        try:
-            write_pdf(path, self.page.pages(), self.page.chosen_paper, self.page.title)
-        except OSError as error:
-            why = error.strerror or str(error)
-            words = self.tr("The sheets were not saved: {why}. Choose another folder.").format(why=why)
-            self.trouble.setText(words)
-            self.trouble.show()
-            return
-        self.told = self.tr("Saved: {file}. Print at 100 %.").format(file=path)
+    @Slot(str)
+    def _begun(self, words: str) -> None:
+        self._say(words, "soft")
+
+    @Slot(str)
+    def _saved(self, words: str) -> None:
+        self.told = words
         self.accept()
+
+    @Slot(str)
+    def _not_saved(self, words: str) -> None:
+        self.save.setEnabled(True)
+        self._say(words, "alarm")
+
+    def _say(self, words: str, role: str) -> None:
+        set_role(self.trouble, role)
+        self.trouble.setText(words)
+        self.trouble.show()

@@ -20,6 +20,7 @@ from gui.paper.pdf import write_pdf
 from gui.paper.tagsheet import CODE_MM, TagLabel, code_lines
 from gui.sheets import Printed, SheetKind, pages_for, printed_of_book
 from gui.trays.tagsdialog import TagsDialog
+from gui.work import Work
 from tests.data.builders import a_tray
 from tests.data.plans import a_plan
 from vision.markers import find_marks
@@ -304,16 +305,19 @@ def test_the_command_says_why_a_file_was_not_written(
 
 
 def test_tags_and_cards_are_printed_without_a_trial(
-    tmp_path: Path, qtbot: QtBot, dressed: QApplication
+    tmp_path: Path, qtbot: QtBot, dressed: QApplication, work: Work
 ) -> None:
     with Book.create(tmp_path / "book") as book:
         book.add_tray(a_tray("A1", tag_number=10))
-        dialog = TagsDialog(book)
+        dialog = TagsDialog(book, work)
     qtbot.addWidget(dialog)
 
     dialog.save_to(tmp_path / "nowhere" / "tags.pdf")
-    assert "Choose another folder" in dialog.trouble.text()
-    dialog.save_to(tmp_path / "tags.pdf")
+    assert not dialog.save.isEnabled()
+    assert "being written" in dialog.trouble.text()
+    qtbot.waitUntil(lambda: "Choose another folder" in dialog.trouble.text(), timeout=10_000)
+    with qtbot.waitSignal(dialog.accepted, timeout=10_000):
+        dialog.save_to(tmp_path / "tags.pdf")
 
     document = pypdfium2.PdfDocument(tmp_path / "tags.pdf")
     assert len(document) == 3

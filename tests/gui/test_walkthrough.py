@@ -58,7 +58,7 @@ def plan_print_and_sow(window: Window, qtbot: QtBot, tmp_path: Path) -> None:
     settle(window, qtbot)
     assert plan.isVisible()
     plan_it(plan, window, qtbot)
-    print_it(plan, tmp_path / "sheets.pdf")
+    print_it(plan, tmp_path / "sheets.pdf", qtbot)
     sow_it(plan, bench, window, qtbot)
 
 
@@ -87,8 +87,9 @@ def plan_it(plan: Plan, window: Window, qtbot: QtBot) -> None:
     assert plan.state.page is KeptPage.PRINT
 
 
-def print_it(plan: Plan, path: Path) -> None:
-    plan.saving.save(path)
+def print_it(plan: Plan, path: Path, qtbot: QtBot) -> None:
+    with qtbot.waitSignal(plan.saving.told, timeout=20_000):
+        plan.saving.save(path)
     assert path.read_bytes().startswith(b"%PDF")
 
 

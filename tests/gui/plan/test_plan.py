@@ -1,5 +1,6 @@
 """The place Plan: from a question to drawn places, trays on the bench and printed tags."""
 
+import threading
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 from datetime import date
@@ -270,7 +271,7 @@ def test_sheets_are_saved_as_chosen(plan: Plan, tmp_path: Path, qtbot: QtBot) ->
     plan.go_to_page(KeptPage.PRINT)
     target = tmp_path / "sheets.pdf"
 
-    with qtbot.waitSignal(plan.told):
+    with qtbot.waitSignal(plan.saving.told, timeout=10_000):
         plan.saving.save(target)
 
     assert target.read_bytes().startswith(b"%PDF")
@@ -600,3 +601,22 @@ def test_where_all_trays_stand_no_places_are_entered(plan: Plan, book: Book, qtb
 
     plan.go_to_page(KeptPage.PLACES)
     assert not plan.places.by_hand.isVisible()
+
+
+def test_sheets_are_written_while_the_window_goes_on(
+    plan: Plan, tmp_path: Path, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    kept(plan, qtbot)
+    plan.go_to_page(KeptPage.PRINT)
+    threads: list[int] = []
+    monkeypatch.setattr("gui.paper.pdf.write_pdf", lambda *_: threads.append(threading.get_ident()))
+
+    told: list[str] = []
+    plan.told.connect(told.append)
+    with qtbot.waitSignal(plan.saving.told, timeout=10_000):
+        plan.saving.save(tmp_path / "sheets.pdf")
+        assert told == ["The sheets are being written."]
+
+    assert told[1].startswith("Saved")
+    assert threads
+    assert threads[0] != threading.get_ident()
