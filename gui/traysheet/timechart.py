@@ -28,6 +28,7 @@ FEW = 80  # points; more are a logger's, and drawn without markers
 MARKERS = ((SERIES[5], "round"), (SERIES[1], "corner"))
 BARS = ((SERIES[4], Qt.BrushStyle.SolidPattern), (SERIES[3], Qt.BrushStyle.BDiagPattern))
 DIAMOND = 5.0
+BESIDE_MARKS = Space.S  # px from a number of the scale to the axis, on which a marker may stand
 
 
 class TimeChart(GrowthChart):
@@ -101,7 +102,7 @@ class TimeChart(GrowthChart):
         return gap + lanes * self._lane_high(metrics) + self._marks_high(metrics)
 
     def _left(self, metrics: QFontMetricsF) -> float:
-        return metrics.horizontalAdvance("1000") + Space.S
+        return metrics.horizontalAdvance("1000") + BESIDE_MARKS + 1
 
     def _last_day(self) -> float:
         last = super()._last_day()
@@ -161,7 +162,7 @@ class TimeChart(GrowthChart):
         right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
         ends = ((high, field.top()), (low, field.bottom())) if high > low else ((high, field.center().y()),)
         for value, y in ends:
-            box = QRectF(0, y - metrics.height() / 2, field.left() - Space.XS, metrics.height())
+            box = QRectF(0, y - metrics.height() / 2, field.left() - BESIDE_MARKS, metrics.height())
             painter.drawText(
                 box, right, f"{value:.0f}" if abs(value) >= 10 or value == 0 else in_figures(value, ".1f")
             )
