@@ -96,7 +96,7 @@ class BenchAssistant(QDialog):
             self._kind, self._book.tray_types(), self._book.medium(self._medium), self
         )
         form = self._make_form()
-        self.pictures = HeapPictures(self)
+        self.pictures = HeapPictures(self._desk.pictures, self)
         column = QVBoxLayout(self)
         column.setContentsMargins(Space.XL, Space.L, Space.XL, Space.L)
         column.setSpacing(Space.M)

@@ -14,6 +14,7 @@ from PySide6.QtCore import QObject, Signal, Slot
 from data.cancel import CancelToken
 from data.errors import BookError
 from gui.mishap import trouble_words
+from gui.photo.thumbnails import Thumbnails
 from gui.work import Report, Work
 
 if TYPE_CHECKING:
@@ -34,6 +35,7 @@ class MaterialDesk(QObject):
     def __init__(self, work: Work, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._work = work
+        self.pictures = Thumbnails(work, self)
         self.book: Book | None = None
         self._reading = self._again = False
 

@@ -23,6 +23,7 @@ MOST_KEPT = 400  # 320 x 160 x 4 bytes each: 80 MB
 MOST_WANTED = 96  # more tiles than any screen shows
 BATCH = 24
 LONGEST = 320  # px
+NOT_OF_QT = frozenset({".heic", ".heif"})  # of phones, which Qt alone cannot decode
 
 
 class Thumbnails(QObject):
@@ -115,4 +116,18 @@ def _small(path: Path) -> QImage:
     if size.width() > LONGEST or size.height() > LONGEST:
         reader.setScaledSize(size.scaled(LONGEST, LONGEST, Qt.AspectRatioMode.KeepAspectRatio))
     image = reader.read()
+    if image.isNull() and path.suffix.lower() in NOT_OF_QT:
+        image = _as_scored(path)
     return image if image.isNull() else image.convertToFormat(QImage.Format.Format_RGB32)
+
+
+def _as_scored(path: Path) -> QImage:
+    """The same, decoded as a photo that is scored is; null where it cannot be."""
+    from vision.photo import PhotoRefused, preview, read_photo
+
+    try:
+        pixels = preview(read_photo(path), LONGEST)
+    except PhotoRefused:
+        return QImage()
+    high, wide, _ = pixels.shape
+    return QImage(pixels.tobytes(), wide, high, 3 * wide, QImage.Format.Format_RGB888).copy()

@@ -34,3 +34,16 @@ def test_what_is_no_picture_is_told_once(work: Work, tmp_path: Path, qtbot: QtBo
 
     assert lost.args == [[path]]
     assert thumbnails.get(path) is None
+
+
+def test_a_photo_of_a_phone_that_qt_cannot_decode_is_seen_too(work: Work, qtbot: QtBot) -> None:
+    path = Path(__file__).resolve().parents[2] / "photos" / "formats" / "deep.heif"
+    assert QImage(str(path)).isNull(), "Qt can by now: the way round it may go"
+    thumbnails = Thumbnails(work)
+
+    with qtbot.waitSignal(thumbnails.arrived, timeout=20_000):
+        thumbnails.get(path)
+
+    picture = thumbnails.get(path)
+    assert picture is not None
+    assert max(picture.width(), picture.height()) <= 320
