@@ -28,7 +28,15 @@ from data.records import Fate, PhotoId, Pictures, Refused
 from data.tables.rows import name_text
 from vision.reason import Reason
 
-__all__ = ["Scorer", "found_photos", "intake", "make_pictures", "rescore", "score_for_book"]
+__all__ = [
+    "Scorer",
+    "found_photos",
+    "intake",
+    "make_pictures",
+    "rescore",
+    "score_for_book",
+    "without_pictures",
+]
 
 Scorer = Callable[[Path], Judged]  # a top-level function, so that it can travel to another process
 LOOK_EVERY_S = 0.2  # at the cancel token
@@ -43,6 +51,11 @@ def found_photos(paths: Iterable[Path]) -> tuple[Path, ...]:
     for path in paths:
         found.extend(_pictures_below(path) if path.is_dir() else [path])
     return tuple(found)
+
+
+def without_pictures(paths: Iterable[Path]) -> tuple[Path, ...]:
+    """Those folders in which and below which there is no picture."""
+    return tuple(path for path in paths if path.is_dir() and not _pictures_below(path))
 
 
 def _pictures_below(folder: Path) -> list[Path]:
@@ -236,7 +249,7 @@ def make_pictures(book: Book, photo_id: PhotoId) -> Pictures | None:
     """The pictures of a photo's score, made again from the original where the cache has lost them.
 
     None where there is no score. Slow where they are missing: for a worker. Labels of an older version of the
-    method cannot be made again and stay missing.
+    method cannot be made again and stay missing, and so do all pictures of a photo that came from an export.
     """
     pictures = book.pictures(photo_id)
     if pictures is None or all(
@@ -244,11 +257,10 @@ def make_pictures(book: Book, photo_id: PhotoId) -> Pictures | None:
     ):
         return pictures
     kept, corners = book.score(photo_id), book.corners(photo_id)
-    if kept is None or corners is None:
+    original = book.photo(photo_id).photo
+    if kept is None or corners is None or original is None:
         return pictures
-    judged = score_again(
-        book.photo_path(photo_id), corners, book.mended_canopy(photo_id), book.tray_of_photo(photo_id)
-    )
+    judged = score_again(original, corners, book.mended_canopy(photo_id), book.tray_of_photo(photo_id))
     if judged.score is not None:
         put(pictures.top_view, judged.top_view)
         put(pictures.thumbnail, judged.thumbnail)

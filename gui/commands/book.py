@@ -30,11 +30,15 @@ def intake_into(folder: Path, photos: Sequence[Path], on: str | None = None) -> 
     Ctrl+C ends it between two photos: what was stored stays, nothing is half there. `on` is the address of a
     farm that scores; by default this machine does.
     """
-    from data.intake import found_photos, intake
+    from data.intake import found_photos, intake, without_pictures
+    from vision.reason import Reason
 
     refused, token, brought = False, CancelToken(), set[int]()
     try:
         with Book.open(folder) as book, scoring_pool(on) as (pool, workers):
+            for empty in without_pictures(photos):
+                refused = True
+                say(f"{empty} not used: {Reason.NO_PICTURES}")
             for path, fate in intake(found_photos(photos), book, pool, token, workers=workers):
                 refused |= tell(path, fate)
                 brought |= set() if fate.photo_id is None or isinstance(fate, Known) else {fate.photo_id}

@@ -60,10 +60,11 @@ class Bringing(QObject):
         book, news, batch, work = self._book, self._news, self.batch, self._work
 
         def bring(token: CancelToken, report: Report) -> None:
-            from data.intake import found_photos, intake
+            from data.intake import found_photos, intake, without_pictures
 
             files = found_photos(paths)
             news.append(partial(batch.add, files))
+            news.append(partial(self._tell_empty, without_pictures(paths)))
             report(0, len(files))
             scorers = work.scorers  # here: a farm is called on the first time
             for done, (path, fate) in enumerate(intake(files, book, scorers, token), start=1):
@@ -77,6 +78,11 @@ class Bringing(QObject):
         job.cancelled.connect(self._cancelled)
         self._job = job
         return job
+
+    def _tell_empty(self, folders: Sequence[Path]) -> None:
+        if folders:
+            names = ", ".join(str(folder) for folder in folders)
+            self.told.emit(self.tr("There is no picture in {folders}.").format(folders=names))
 
     @Slot()
     def _progressed(self) -> None:

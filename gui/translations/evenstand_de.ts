@@ -653,6 +653,10 @@
             <translation>Fotos werden ausgewertet</translation>
         </message>
         <message>
+            <source>There is no picture in {folders}.</source>
+            <translation>In {folders} liegt kein Bild.</translation>
+        </message>
+        <message>
             <source>Stopped. What was stored by then stays; bring the rest in whenever you like.</source>
             <translation>Angehalten. Was bis dahin gespeichert war, bleibt; den Rest jederzeit nachholen.</translation>
         </message>

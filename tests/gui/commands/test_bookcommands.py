@@ -44,6 +44,17 @@ def test_a_photo_brought_in_twice_is_known(folder: Path, capsys: pytest.CaptureF
     assert "already in the book" in capsys.readouterr().out
 
 
+def test_a_folder_without_pictures_is_named(
+    folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (tmp_path / "empty").mkdir()
+
+    code = main(["intake", str(tmp_path / "empty"), "--book", str(folder)])
+
+    assert code == 1
+    assert f"{tmp_path / 'empty'} not used: there is no picture in this folder" in capsys.readouterr().err
+
+
 def test_a_file_that_is_no_picture_is_named_and_the_rest_goes_on(
     folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:

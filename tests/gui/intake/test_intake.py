@@ -88,6 +88,16 @@ def test_each_photo_gets_its_fate(intake: Intake, qtbot: QtBot, tmp_path: Path) 
     assert intake.list.headline.text() == "2 photos need you"
 
 
+def test_a_folder_without_pictures_is_told(intake: Intake, qtbot: QtBot, tmp_path: Path) -> None:
+    (tmp_path / "empty").mkdir()
+
+    with qtbot.waitSignal(intake.told) as told:
+        intake.bring_in([tmp_path / "empty"])
+
+    assert told.args == [f"There is no picture in {tmp_path / 'empty'}."]
+    qtbot.waitUntil(lambda: not intake.bringing.is_busy and not intake._reading)
+
+
 def test_more_photos_wait_until_the_first_are_in(intake: Intake, qtbot: QtBot, tmp_path: Path) -> None:
     first = a_note(tmp_path, "first.jpg", tag=11, slow=0.3)
     assert intake.bring_in([first]) is not None
