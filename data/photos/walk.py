@@ -76,7 +76,8 @@ def proposals(walk: Sequence[WalkPhoto], rack: Sequence[TrayId]) -> dict[PhotoId
         for photos in (part, _without_doubles(part)):
             if any(photo.tray is None and photo.id not in found for photo in photos):
                 found = _placed(photos, rack) | found
-    return found | _doubles(walk, found)
+    stood = set(rack)  # a photo matched by hand may show a tray that did not stand there by its dates
+    return found | {photo: tray for photo, tray in _doubles(walk, found).items() if tray in stood}
 
 
 def by_shelf(

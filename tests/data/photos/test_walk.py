@@ -110,6 +110,17 @@ def test_as_many_photos_as_trays_are_not_called_doubles_however_fast_they_came()
     assert proposals(walked, RACK) == {101: 2, 102: 3}
 
 
+def test_a_photo_beside_one_of_a_tray_that_did_not_grow_that_day_is_left_to_the_person(
+    book: Book, phone: Path
+) -> None:
+    first = bring(book, a_note(phone, "IMG_1.jpg", taken_at="2026-02-20T12:00:00"))
+    second = bring(book, a_note(phone, "IMG_2.jpg", taken_at="2026-02-20T12:00:01"))
+
+    book.match(first.photo_id, book.trays()[0].id)  # sown in March
+
+    assert book.photo(second.photo_id).proposal_id is None
+
+
 def test_proposals_can_be_confirmed_a_shelf_at_a_time() -> None:
     trays = [a_kept_tray(n, shelf="A" if n <= 2 else "B") for n in range(1, 5)]
     proposed = {PhotoId(100 + n): TrayId(n) for n in (1, 3, 4)}
