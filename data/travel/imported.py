@@ -101,7 +101,7 @@ def _rows(source: Path, table: OpenTable) -> Iterator[Row]:
         row: Row = dict(NOT_EXPORTED.get(table.table, {}))
         for heading, column in by_heading.items():
             try:
-                row[column.name] = _value(column, cells.get(heading, ""))
+                row[column.name] = _value(table.table, column, cells.get(heading, ""))
             except ValueError as error:
                 what = f"{table.file}.csv, line {line}, {heading}: {error}"
                 raise NotAnExport(source, what=what) from error
@@ -129,21 +129,22 @@ def _read(source: Path, name: str, headings: set[str]) -> Iterator[tuple[int, Ma
 # --- cells of a file
 
 
-def _value(column: Column, text: str) -> object:
+def _value(table: str, column: Column, text: str) -> object:
     """What the book keeps for the text of a cell; raises `ValueError` with what is wrong."""
     if column.kind is Kind.TEXT:
-        return _text(column, plain_text(text))
+        return _text(table, column, plain_text(text))
     if text == "":
         return None
     return _READERS[column.kind](text)
 
 
-def _text(column: Column, text: str) -> str | None:
+def _text(table: str, column: Column, text: str) -> str | None:
     if column.name == "digest" and not DIGEST.fullmatch(text):
         raise ValueError("a SHA-256 has 64 hexadecimal digits")
     if column.name == "suffix" and not re.fullmatch(r"\.[a-z]{2,5}", text):
         raise ValueError("no kind of file")
-    return None if text == "" and column.name in MAY_BE_NOTHING else text
+    nothing = column.name in MAY_BE_NOTHING and (table, column.name) not in NEVER_NOTHING
+    return None if text == "" and nothing else text
 
 
 def _number(text: str) -> float:
@@ -183,6 +184,7 @@ MAY_BE_NOTHING = frozenset(
         "said", "corners_from", "corrected_by", "shelf",
     }
 )  # fmt: skip
+NEVER_NOTHING = frozenset({("tray", "shelf"), ("tray", "seating")})
 
 
 def _read_cells(source: Path, name: str) -> dict[int, Cells]:

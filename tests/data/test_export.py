@@ -17,16 +17,19 @@ import data.intake
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
 from data.export import export
+from data.intake import make_pictures
 from data.look import Urgency
 from data.openfiles.cells import plain_text, spreadsheet_safe
+from data.openfiles.columns import Kind
 from data.openfiles.tables import TABLES
 from data.readings import NewReading, ReadingKind
 from data.records import PhotoId
-from data.travel.imported import is_export, read_export
+from data.report.reading import read_report
+from data.travel.imported import MAY_BE_NOTHING, NEVER_NOTHING, is_export, read_export
 from data.travel.merging import merge
 from data.travel.samenames import Answer, same_names
 from data.travelerrors import ExportWouldMix, NotAnExport
-from tests.data.builders import Patch, a_note, score_note
+from tests.data.builders import Patch, a_note, a_tray, score_note
 from tests.data.trialrack import Rack
 from vision.reason import Reason
 
@@ -259,6 +262,35 @@ def test_an_export_of_an_imported_export_is_the_same(exported: Path, tmp_path: P
 
     for path in exported.glob("*.csv"):
         assert (again / path.name).read_text("utf-8") == path.read_text("utf-8"), path.name
+
+
+def test_a_book_from_an_export_has_a_report_though_its_photos_did_not_come(
+    exported: Path, tmp_path: Path
+) -> None:
+    with Book.open(read_export(exported, tmp_path / "book", CancelToken())) as book:
+        scored = next(photo for photo in book.photos() if photo.coverage is not None)
+
+        assert make_pictures(book, scored.id) == book.pictures(scored.id)
+        assert read_report(book).blocks
+
+
+def test_a_tray_that_stands_on_no_shelf_comes_back(tmp_path: Path) -> None:
+    with Book.create(tmp_path / "old") as old:
+        old.add_tray(a_tray(shelf=""))
+        exported = export(old, tmp_path / "export", CancelToken())
+
+        with Book.open(read_export(exported, tmp_path / "new", CancelToken())) as new:
+            assert new.trays() == old.trays()
+
+
+def test_what_may_be_nothing_may_be_so_in_the_book(tmp_path: Path) -> None:
+    with Book.create(tmp_path / "book") as book, book.writing() as db:
+        for table in TABLES:
+            never = {column.name for column in db.table(table.table).columns if column.notnull}
+            texts = {column.name for column in table.columns if column.kind is Kind.TEXT}
+            nothing = {name for name in texts & MAY_BE_NOTHING if (table.table, name) not in NEVER_NOTHING}
+
+            assert nothing == texts - never, table.table
 
 
 def test_an_export_comes_into_another_book(exported: Path, rack: Rack, tmp_path: Path) -> None:
