@@ -136,19 +136,27 @@ def test_a_photo_that_was_zoomed_or_cropped_without_a_word_is_measured_all_the_s
 
 
 def test_a_photo_of_which_one_side_was_cut_off_is_measured_all_the_same(draw_station):
-    """Its middle is no longer where the camera looked: believed so, sure corners lay 8 mm off."""
-    station = draw_station(tilt_deg=10.0, distance_mm=800)
-    photo = replace(station.photo(), pixels=np.ascontiguousarray(station.pixels[:1050, 200:]))
+    """Its middle is no longer where the camera looked: believed so, sure corners lay 14 mm off."""
+    station = draw_station(tilt_deg=16.0, distance_mm=940)
+    photo = replace(station.photo(), pixels=np.ascontiguousarray(station.pixels[120:1080, 320:]))
 
     corners = station_corners(find_marks(grey(photo)), photo)
 
     assert corners.confidence > SURE
-    assert station.worst_mm([(x + 200, y) for x, y in corners.points]) < 2.0
+    assert station.worst_mm([(x + 320, y + 120) for x, y in corners.points]) < 2.0
 
 
-@pytest.mark.parametrize("push_mm", [2.0, 4.0, 8.0])
-def test_a_card_a_little_out_of_place_is_not_taken_for_another_focal_length(draw_station, push_mm):
-    station = draw_station(pushed={1: (push_mm, -push_mm / 2)})
+@pytest.mark.parametrize(
+    "pushed",
+    [
+        *({1: (mm, -mm / 2)} for mm in (2.0, 4.0, 8.0)),
+        {0: (-2.0, 0.0), 1: (2.0, 0.0), 2: (2.0, 0.0), 3: (-2.0, 0.0)},
+        {0: (0.0, -2.0), 1: (0.0, -2.0), 2: (0.0, 2.0), 3: (0.0, 2.0)},
+    ],
+    ids=["2 mm", "4 mm", "8 mm", "all too wide", "all too near"],
+)
+def test_cards_a_little_out_of_place_are_not_taken_for_another_focal_length(draw_station, pushed):
+    station = draw_station(pushed=pushed)
 
     corners = station_corners(find_marks(station.grey), station.photo())
 
