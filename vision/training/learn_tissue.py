@@ -12,9 +12,9 @@ Not   what pictures are made of (`tissue_pack.py`, `tissue_pictures.py`), how th
     learn_tissue.py PACK OUT --seconds 1560 --seed 1 --compile
     learn_tissue.py PACK OUT --seconds 1560 --seed 10 --compile --held 0
 
-The network in use was made by the first line (34,414 steps on a GPU of its own), when decoys of mold still
-had spots as coarse as felt; the second keeps a third of all trays and of the fields apart. A run is
-repeatable in kind, not to the bit: time ends it, and GPUs add in any order.
+The network in use was made by the first line (34,414 steps on a GPU of its own); the second keeps a third of
+all trays and of the fields apart. A run is repeatable in kind, not to the bit: time ends it, and GPUs add in
+any order.
 """
 
 import argparse

@@ -22,7 +22,6 @@ MEDIUM, HULL, ROOT_HAIRS, FUZZ = 2, 3, 7, 8
 FELT_LIGHT, FELT_LIGHT_SD = 0.13, 0.5  # linear luminance of felt that is seen well in trays learned from
 TINT_SD = 0.10  # of the light, each channel
 FINEST_PX, COARSEST_PX = 0.6, 2.2  # spots of felt
-COARSEST_DECOY_PX = 0.9  # coarser ones look like young leaves in a crowd
 DARKEST = 0.01  # linear: felt in deeper shade is not to be told, by nobody
 SHADE_STEP_PX = 4
 GAMMA = 2.2
@@ -53,8 +52,7 @@ def overgrown(x: Tensor, ground: Tensor, *, is_felt: bool) -> tuple[Tensor, Tens
         contrast = torch.where(glitters, 0.45 + 0.5 * even(count, 1, 1, 1), contrast)
         tint = torch.where(glitters, tint, brown(count))
     level = FELT_LIGHT * torch.exp(normal(count, 1, 1, 1) * FELT_LIGHT_SD)
-    coarsest = COARSEST_PX if is_felt else COARSEST_DECOY_PX
-    layer = level * tint * shade * torch.exp(contrast * spots(count, size, coarsest))
+    layer = level * tint * shade * torch.exp(contrast * spots(count, size))
     layer = specked(layer) if is_felt else layer
     hides = (patch(ground, size) * (0.65 + 0.5 * even(count, 1, 1, 1))).clamp(0, 1) * ground[:, None]
     mixed = linear * (1 - hides) + layer * hides
@@ -74,9 +72,9 @@ def shading(linear: Tensor, ground: Tensor) -> Tensor:
     return share.clamp(0.08, 2.5) ** 0.8
 
 
-def spots(count: int, size: int, coarsest: float) -> Tensor:
-    """Spot noise, sd 1; spots round, of any size between the finest and the coarsest, px."""
-    sd = FINEST_PX * (coarsest / FINEST_PX) ** even(count, 1, 1)
+def spots(count: int, size: int) -> Tensor:
+    """Spot noise, sd 1; spots round, of any size between the finest and the coarsest."""
+    sd = FINEST_PX * (COARSEST_PX / FINEST_PX) ** even(count, 1, 1)
     way = torch.fft.fftfreq(size, device=DEVICE)
     slow = way[:, None] ** 2 + way[None, : size // 2 + 1] ** 2
     kept = torch.exp(-2 * (math.pi * sd) ** 2 * slow)
@@ -88,7 +86,7 @@ def specked(layer: Tensor) -> Tensor:
     """A third of them with dark specks, as felt that has begun to bear spores."""
     count, size = len(layer), layer.shape[2]
     bears = (even(count, 1, 1, 1) < 0.33).float()
-    specks = (spots(count, size, COARSEST_PX) > 2.2).float() * bears
+    specks = (spots(count, size) > 2.2).float() * bears
     return layer * (1 - 0.6 * specks)
 
 
@@ -102,15 +100,10 @@ def patch(ground: Tensor, size: int) -> Tensor:
     far = torch.sqrt((way[None, :, None] - row) ** 2.0 + (way[None, None, :] - column) ** 2.0)[:, None]
     reach = 10 * 7 ** even(count, 1, 1, 1)
     ragged = 0.45 * field(count, size, 9) + 0.2 * field(count, size, 40)
-    inside = (reach * (1 + ragged) - far) / (1 + 0.12 * reach)
-    return torch.sigmoid(inside + 0.5 * spots(count, size, COARSEST_PX))
+    return torch.sigmoid((reach * (1 + ragged) - far) / (1 + 0.12 * reach) + 0.5 * spots(count, size))
 
 
 def brown(count: int) -> Tensor:
-    """The colour of wet ground or of a stain, never that of a plant.
-
-    Decoys of any hue, yellow and green among them, seem to have taught the network in use to take a dense
-    patch of young leaves for ground (`NOTES.md`, version 4).
-    """
+    """The colour of wet ground or of a stain, never that of a plant."""
     channels = torch.tensor([1.0, -0.1, -1.0], device=DEVICE)[None, :, None, None]
     return torch.exp((0.2 + 0.3 * even(count, 1, 1, 1)) * channels)
