@@ -5,7 +5,8 @@ Out   `answered` with "seen" or "tomorrow"; `history_wanted`; `kind_wanted` of a
 Not   the list (`looks.py`), keeping the answer (`screen.py`)
 """
 
-from PySide6.QtCore import Signal, Slot
+from PySide6.QtCore import QElapsedTimer, Signal, Slot
+from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
 from data.records import Look
@@ -30,6 +31,7 @@ class LookDetail(QWidget):
         super().__init__(parent)
         self._look: Look | None = None
         self._brief = False
+        self._since_pressed = QElapsedTimer()
         self.words = wrapped("", self, "soft")
         self.kind = self._make_button(
             self.tr("Mat or mix?"), self.tr("What to do first depends on which kind of medium it is: say it")
@@ -38,11 +40,11 @@ class LookDetail(QWidget):
         self.tomorrow = self._make_button(
             self.tr("Until tomorrow"), self.tr("Put this line away for today (T in the list)")
         )
-        self.tomorrow.clicked.connect(self.say_tomorrow)
+        self.tomorrow.clicked.connect(self._pressed)
         self.seen = self._make_button(
             self.tr("Seen"), self.tr("Put this line away until it gets worse (S in the list)")
         )
-        self.seen.clicked.connect(self.say_seen)
+        self.seen.clicked.connect(self._pressed)
         self.history = self._make_button(
             self.tr("What went away"), self.tr("What stood here before, and why it went away")
         )
@@ -96,6 +98,18 @@ class LookDetail(QWidget):
     @Slot()
     def _want_kind(self) -> None:
         self.kind_wanted.emit(self._medium)
+
+    @Slot()
+    def _pressed(self) -> None:
+        """Once: a finger that bounces must not put away the next line, which nobody has read."""
+        least = QGuiApplication.styleHints().mouseDoubleClickInterval()
+        if self._since_pressed.isValid() and self._since_pressed.elapsed() < least:
+            return
+        self._since_pressed.start()
+        if self.sender() is self.seen:
+            self.say_seen()
+        else:
+            self.say_tomorrow()
 
     @Slot()
     def say_seen(self) -> None:
