@@ -5,11 +5,11 @@ Out   `answered` with "seen" or "tomorrow"; `history_wanted`; `kind_wanted` of a
 Not   the list (`looks.py`), keeping the answer (`screen.py`)
 """
 
-from PySide6.QtCore import QElapsedTimer, Signal, Slot
-from PySide6.QtGui import QGuiApplication
+from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
 from data.records import Look
+from gui.controls.bounce import Bounce
 from gui.language.spoken import spoken
 from gui.language.unbroken import unbroken
 from gui.language.words import translate
@@ -31,7 +31,7 @@ class LookDetail(QWidget):
         super().__init__(parent)
         self._look: Look | None = None
         self._brief = False
-        self._since_pressed = QElapsedTimer()
+        self._bounce = Bounce()
         self.words = wrapped("", self, "soft")
         self.kind = self._make_button(
             self.tr("Mat or mix?"), self.tr("What to do first depends on which kind of medium it is: say it")
@@ -102,10 +102,8 @@ class LookDetail(QWidget):
     @Slot()
     def _pressed(self) -> None:
         """Once: a finger that bounces must not put away the next line, which nobody has read."""
-        least = QGuiApplication.styleHints().mouseDoubleClickInterval()
-        if self._since_pressed.isValid() and self._since_pressed.elapsed() < least:
+        if self._bounce.is_one():
             return
-        self._since_pressed.start()
         if self.sender() is self.seen:
             self.say_seen()
         else:

@@ -11,6 +11,7 @@ from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from data.records import Said
+from gui.controls.bounce import Bounce
 from gui.controls.flow import Flow
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
@@ -50,10 +51,10 @@ class SuspectCard(QFrame):
         self.mold = self._button(self.tr("Mold"), self._say_mold)
         self.not_mold = self._button(self.tr("Not mold"), self._say_not)
         self.show_it = self._button(self.tr("Show it"), self._look)
-        for button, said in ((self.mold, Said.MOLD), (self.not_mold, Said.NOT_MOLD)):
+        for button in (self.mold, self.not_mold):
             set_role(button, "switch")
             button.setCheckable(True)
-            button.setChecked(line.said is said)
+        self.show_said()
         self.mold.setToolTip(self.tr("Say that this is mold; press again to take it back (Ctrl+Z)"))
         self.not_mold.setToolTip(self.tr("Say that this is no mold; press again to take it back (Ctrl+Z)"))
         self.show_it.setToolTip(self.tr("Show this place enlarged in the picture"))
@@ -65,6 +66,11 @@ class SuspectCard(QFrame):
             )
             buttons.addWidget(button)
         return buttons
+
+    def show_said(self) -> None:
+        """The button of what was said is down."""
+        self.mold.setChecked(self.line.said is Said.MOLD)
+        self.not_mold.setChecked(self.line.said is Said.NOT_MOLD)
 
     def _button(self, words: str, pressed: object) -> QPushButton:
         button = QPushButton(words, self)
@@ -95,6 +101,7 @@ class SuspectList(QFrame):
         super().__init__(parent)
         self._lines: tuple[SuspectLine, ...] | None = None
         self.cards: list[SuspectCard] = []
+        self._bounce = Bounce()
         self.title = QLabel(self)
         set_role(self.title, "title")
         self.caution = wrapped("", self)
@@ -132,9 +139,18 @@ class SuspectList(QFrame):
             self.caution.setText(caution or self.tr("No flag is no proof that a tray is safe."))
         set_role(self.caution, "soft" if caution is None else "small")
 
+    @Slot(int, object)
+    def _said(self, suspect: int, said: Said | None) -> None:
+        """Once: a finger that bounces must not take back what it has just said."""
+        if not self._bounce.is_one(suspect):
+            self.said.emit(suspect, said)
+            return
+        for card in self.cards:
+            card.show_said()
+
     def _card(self, line: SuspectLine) -> SuspectCard:
         card = SuspectCard(line, self)
-        card.said.connect(self.said)
+        card.said.connect(self._said)
         card.looked_at.connect(self.looked_at)
         self._cards.addWidget(card)
         return card

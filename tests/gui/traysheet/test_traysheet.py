@@ -2,11 +2,12 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
-from data.records import TrayId
+from data.records import Said, TrayId
 from gui.photo.layers import SUSPECTS, Layer
 from gui.traysheet.screen import TraySheet
 from gui.traysheet.views import View
@@ -110,6 +111,11 @@ def test_saying_mold_is_kept_at_once_and_pressing_again_takes_it_back(
         qtbot.mouseClick(sheet.side.suspects.cards[0].mold, Qt.MouseButton.LeftButton)
     assert rack_book.undo_text() == "mold on A1"
 
+    qtbot.mouseClick(sheet.side.suspects.cards[0].mold, Qt.MouseButton.LeftButton)  # a finger that bounced
+    assert sheet.side.suspects.cards[0].line.said is Said.MOLD
+    assert sheet.side.suspects.cards[0].mold.isChecked()
+
+    qtbot.wait(QGuiApplication.styleHints().mouseDoubleClickInterval() + 50)
     qtbot.mouseClick(sheet.side.suspects.cards[0].mold, Qt.MouseButton.LeftButton)
     assert sheet.side.suspects.cards[0].line.said is None
 

@@ -1,0 +1,28 @@
+"""Bounce: a wet finger that touches a button twice where it meant to once.
+
+In    presses of buttons whose second press would do something else
+Out   whether a press came too soon after the one before to be meant
+Not   the letters that answer in a list: who types one twice means it
+"""
+
+from PySide6.QtCore import QElapsedTimer
+from PySide6.QtGui import QGuiApplication
+
+__all__ = ["Bounce"]
+
+
+class Bounce:
+    """Of one place on the screen; as soon as a double click is what the system says."""
+
+    def __init__(self) -> None:
+        self._since = QElapsedTimer()
+        self._of: object = None
+
+    def is_one(self, of: object = None) -> bool:
+        """Whether this press was no press of its own: too soon after the last one, of the same thing."""
+        least = QGuiApplication.styleHints().mouseDoubleClickInterval()
+        if self._since.isValid() and self._since.elapsed() < least and of == self._of:
+            return True
+        self._since.start()
+        self._of = of
+        return False
