@@ -40,9 +40,9 @@ LIKE_TOLD = (0.75, 1.15)
 PUSHED = 3.0  # misfit from which a card may have been pushed
 PUSHED_GAIN, PUSHED_CLEAR = 3.0, 2.0  # the fit without it must be so much better, also than without another
 PATCH_SHARE = 0.6  # of the patch's side: its edges are blurred
-# standard deviation of a patch's light by its mean, noise smoothed: 14 photos that we learn from have up to
-# 0.035, a leaf over a twentieth of the white patch gives 0.2
-MOST_UNEVEN = 0.15
+# Standard deviation by mean of red by green and of blue by green over a patch, noise smoothed: in 14 photos
+# that we learn from up to 0.035; a leaf drawn over a twentieth of a patch gives 0.24, a shadow's edge none.
+MOST_COLOURS = 0.12
 LEAST_LIGHTER = 1.5  # white by grey in each channel: reflectances 0.85 and 0.20, and a camera's shoulder
 
 
@@ -153,14 +153,19 @@ def _patch(photo: Photo, own: NDArray[np.float64], middle_mm: tuple[float, float
     cv2.fillConvexPoly(inside, np.round(quad - (left, top)).astype(np.int32), 1)
     part = photo.pixels[top:bottom, left:right]
     codes = part[inside > 0]
-    if len(codes) < LEAST_PATCH_PX or (codes >= CLIPPED).any(axis=1).mean() > 0.01 or _uneven(part, inside):
+    if (
+        len(codes) < LEAST_PATCH_PX
+        or (codes >= CLIPPED).any(axis=1).mean() > 0.01
+        or _many_coloured(part, inside)
+    ):
         return None
     light = linear(in_srgb(codes[None], photo.profile))  # as the top view that it sets right
     red, green, blue = light.mean(axis=(0, 1), dtype=np.float64).tolist()
     return red, green, blue
 
 
-def _uneven(part: Pixels, inside: NDArray[np.uint8]) -> bool:
-    """True where something lies over a part of the patch."""
-    light = linear(np.asarray(cv2.blur(part, (3, 3)), np.uint8))[inside > 0]
-    return bool((light.std(axis=0) > MOST_UNEVEN * light.mean(axis=0)).any())
+def _many_coloured(part: Pixels, inside: NDArray[np.uint8]) -> bool:
+    """True where something of another colour lies over a part of the patch."""
+    light = linear(np.asarray(cv2.blur(part, (3, 3)), np.uint8))[inside > 0] + 0.01  # black has no colour
+    shares = light[:, (0, 2)] / light[:, 1:2]
+    return bool((shares.std(axis=0) > MOST_COLOURS * shares.mean(axis=0)).any())

@@ -255,6 +255,17 @@ def test_a_patch_under_a_leaf_is_not_believed_and_the_other_one_is(draw_station,
     assert found.grey == pytest.approx([0.201556] * 3, abs=0.003)
 
 
+def test_a_shadow_over_half_a_patch_does_not_matter_for_it_has_no_colour(draw_station):
+    station = draw_station()
+    marks = find_marks(station.grey)
+    shady = under_a_leaf(station.pixels, marks.tag, WHITE_MM, 0.5, code=(150, 150, 150))
+
+    found = patches(marks, replace(station.photo(), pixels=shady))
+
+    assert found.white is not None
+    assert max(found.white) / min(found.white) == pytest.approx(1.0, abs=0.01)
+
+
 def test_noise_of_a_dim_photo_does_not_make_a_patch_uneven(draw_station):
     station = draw_station()
     marks = find_marks(station.grey)
@@ -267,7 +278,7 @@ def test_noise_of_a_dim_photo_does_not_make_a_patch_uneven(draw_station):
     assert found.grey is not None
 
 
-def under_a_leaf(pixels, tag, middle_mm, share):
+def under_a_leaf(pixels, tag, middle_mm, share, code=(110, 150, 60)):
     """A leaf from the right over that share of the inner part of a patch."""
     level = square(TAG_MARK_MM)[:, :2].astype(np.float32)
     own = cv2.getPerspectiveTransform(level, np.array(tag.quad, np.float32))
@@ -276,7 +287,7 @@ def under_a_leaf(pixels, tag, middle_mm, share):
     left = x + half - 2 * half * share
     ring = np.array([[(left, y - 8), (x + 20, y - 8), (x + 20, y + 8), (left, y + 8)]], np.float32)
     leaf = cv2.perspectiveTransform(ring, own)[0] - 0.5
-    return cv2.fillConvexPoly(pixels.copy(), np.round(leaf).astype(np.int32), (110, 150, 60))
+    return cv2.fillConvexPoly(pixels.copy(), np.round(leaf).astype(np.int32), code)
 
 
 def test_patches_of_a_tag_too_small_or_cut_off_are_refused(draw_station):
