@@ -253,8 +253,8 @@ BEGIN = "BEGIN IMMEDIATE"  # a plain BEGIN that reads and then writes fails as s
 
 KEPT_ORIGINALS = """
     SELECT digest, suffix FROM photo WHERE kept = 1
-    UNION ALL
-    SELECT digest, suffix FROM heap_photo WHERE digest NOT IN (SELECT digest FROM photo)
+    UNION
+    SELECT digest, suffix FROM heap_photo
 """
 
 # What no book of ours has: code that would run in the database, paths that would lead out of the folder.

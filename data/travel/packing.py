@@ -208,8 +208,8 @@ def _listed(pack_file: ZipFile, source: Path) -> dict[str, str]:
     if not isinstance(listed, dict) or listed.get("format") != FORMAT:
         raise NotAPack(source)
     files = listed.get("files")
-    names = pack_file.namelist()
-    if not isinstance(files, dict) or sorted(names) != sorted([*files, LIST]) or FILE not in files:
+    names = set(pack_file.namelist())  # once a photo of two heaps was packed twice
+    if not isinstance(files, dict) or names != {*files, LIST} or FILE not in files:
         raise NotAPack(source)
     for name, digest in files.items():
         photo = PHOTO_NAME.fullmatch(name)

@@ -4,6 +4,7 @@ import json
 import sqlite3
 import tempfile
 from collections.abc import Callable
+from datetime import datetime
 from pathlib import Path
 from zipfile import ZipFile
 
@@ -14,6 +15,7 @@ from hypothesis import strategies as st
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
 from data.errors import BookError, BookExists, BookIsNewer
+from data.medium.benchtest import BenchKind, NewBenchTest
 from data.records import PhotoId
 from data.travel.packing import pack, unpack
 from data.travelerrors import NoSuchPack, NotAPack, NotWritable, PackExists
@@ -63,6 +65,30 @@ def test_a_pack_holds_the_originals_and_no_cache(packed: Path, book: Book) -> No
     assert names == {"pack.json", "book.sqlite", *(
         book.photo_path(row.id).relative_to(book.folder).as_posix() for row in book.photos()
     )}  # fmt: skip
+
+
+def test_a_photo_of_two_heaps_travels_once(packed: Path, book: Book, phone: Path, tmp_path: Path) -> None:
+    heap = a_note(phone, "heap.jpg", number=7)
+    at = datetime(2026, 3, 8, 12)
+    for _ in range(2):
+        test = book.begin_test(NewBenchTest(kind=BenchKind.BREAKDOWN, medium="coir", begun_at=at))
+        book.keep_heap_photos(test, [heap], at)
+    again = pack(book, tmp_path / "again", CancelToken())
+
+    with ZipFile(again) as pack_file:
+        assert len(set(pack_file.namelist())) == len(pack_file.namelist())
+    with Book.open(unpack(again, tmp_path / "there", CancelToken())) as same:
+        photos = [photo for test in same.bench_tests() for photo in same.heap_photos(test.id)]
+        assert [same.heap_photo_path(photo).read_bytes() for photo in photos] == [heap.read_bytes()] * 2
+
+
+@pytest.mark.filterwarnings("ignore:Duplicate name")
+def test_a_pack_in_which_a_photo_stands_twice_is_read(packed: Path, tmp_path: Path) -> None:
+    with ZipFile(packed, "a") as pack_file:
+        name = next(name for name in pack_file.namelist() if name.startswith("photos/"))
+        pack_file.writestr(name, pack_file.read(name))
+
+    assert unpack(packed, tmp_path / "there", CancelToken()).is_dir()
 
 
 def test_an_original_that_is_missing_does_not_keep_the_rest_from_travelling(
