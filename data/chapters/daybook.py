@@ -111,6 +111,8 @@ class DayBook(Changes):
             values["value"] = float(value)
         if taken_at is not None:
             values["taken_at"] = time_text(taken_at)
+            if self._row(noterows.LOGGED_THEN, reading=reading_id, at=values["taken_at"]) is not None:
+                values["log_file"] = None  # a file says one thing of a minute; this is the person's word
         if note is not None:
             values["note"] = note
         self._change(

@@ -17,7 +17,7 @@ from vision.traytype import TrayType
 
 __all__ = [
     "CROP", "ENDS_OF_TRAY", "EVENT", "EVENTS_OF_GROWING", "EVENTS_OF_SHELF", "EVENTS_OF_TRAY",
-    "LOGGED", "LOG_FILE", "MEDIA_ALL", "MEDIUM", "NAMED", "READING", "READINGS_ALL",
+    "LOGGED", "LOGGED_THEN", "LOG_FILE", "MEDIA_ALL", "MEDIUM", "NAMED", "READING", "READINGS_ALL",
     "READINGS_OF_GROWING", "READINGS_OF_SHELF", "READINGS_OF_TEST", "READINGS_OF_TRAY", "TRAY_TYPE",
     "TRAY_TYPES", "TRUSTED", "crop_of", "event_of", "medium_of", "reading_of", "row_of_type", "tray_type_of",
 ]  # fmt: skip
@@ -87,6 +87,13 @@ LOGGED = """
     SELECT tray, shelf, kind, taken_at
       FROM reading
      WHERE log_file IS NOT NULL AND taken_at >= :begin AND taken_at <= :end
+"""
+LOGGED_THEN = """
+    SELECT o.id
+      FROM reading r
+      JOIN reading o ON o.id != r.id AND o.log_file IS NOT NULL AND o.taken_at = :at AND o.kind = r.kind
+                    AND o.tray IS r.tray AND o.shelf IS r.shelf
+     WHERE r.id = :reading
 """
 EVENT_COLUMNS = "SELECT e.id, e.tray, e.shelf, e.kind, e.at, e.note FROM event e"
 EVENTS_OF_TRAY = EVENT_COLUMNS + " WHERE e.tray = :tray ORDER BY e.at, e.id"

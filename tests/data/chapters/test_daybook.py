@@ -121,6 +121,17 @@ def test_a_reading_is_changed_and_deleted_and_both_are_taken_back(book: Book, tr
         book.change_reading(one, -5.0)
 
 
+def test_a_reading_of_a_file_can_be_moved_to_the_time_of_another(book: Book) -> None:
+    book.keep_log(SHA, "shelf.csv", "{}", [an_air(20.0, NOON), an_air(21.0, NOON + timedelta(hours=1))])
+    first, second = book.readings()
+
+    book.change_reading(first.id, taken_at=second.taken_at)
+
+    assert [reading.taken_at for reading in book.readings()] == [second.taken_at] * 2
+    book.undo()
+    assert book.readings() == (first, second)
+
+
 # --- files of loggers
 
 
