@@ -9,6 +9,7 @@ from collections.abc import Sequence
 
 from PySide6.QtWidgets import QDialog, QFormLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
+from gui.controls.rolling import LowRoll
 from gui.style.palette import Space
 
 __all__ = ["fields", "fit", "lay_out", "lay_out_ways", "open_within_screen"]
@@ -32,8 +33,10 @@ def lay_out(
     trouble: QLabel,
     buttons: Sequence[QPushButton],
     characters: int,
+    *,
+    rolls: bool = False,
 ) -> None:
-    """From top to bottom; at least `characters` average characters wide."""
+    """From top to bottom; at least `characters` average characters wide; many fields roll on a low screen."""
     row = QHBoxLayout()
     row.addStretch(1)
     for button in buttons:
@@ -43,9 +46,15 @@ def lay_out(
     column.setSpacing(Space.L)
     for part in above:
         column.addWidget(part)
-    column.addLayout(form)
+    if rolls:
+        inner = QWidget(dialog)
+        inner.setLayout(form)
+        form.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(LowRoll(inner, dialog), 1)
+    else:
+        column.addLayout(form)
     column.addWidget(trouble)
-    column.addStretch(1)
+    column.addStretch(0 if rolls else 1)
     column.addLayout(row)
     dialog.setMinimumWidth(dialog.fontMetrics().averageCharWidth() * characters)
 
@@ -85,7 +94,18 @@ def fit(dialog: QDialog) -> None:
     A dialog sees neither by itself: a least width of its own hides what its layout would need.
     """
     layout = dialog.layout()
-    if layout is not None:
-        dialog.setMinimumWidth(max(dialog.minimumWidth(), layout.minimumSize().width()))
-        width = max(dialog.width(), dialog.minimumWidth())
-        dialog.setMinimumHeight(layout.totalHeightForWidth(width))
+    if layout is None:
+        return
+    rolls = dialog.findChildren(LowRoll)
+    for roll in rolls:
+        roll.measure()  # a layout remembers what it asked for before its words changed
+    dialog.setMinimumWidth(max(dialog.minimumWidth(), layout.minimumSize().width()))
+    width = max(dialog.width(), dialog.minimumWidth())
+    wrapped = layout.hasHeightForWidth()
+    needed = layout.totalHeightForWidth(width) if wrapped else layout.totalSizeHint().height()
+    edges = layout.contentsMargins()
+    needed += sum(roll.grow_to(width - edges.left() - edges.right()) for roll in rolls)
+    most = dialog.screen().availableGeometry().height() - TITLE_BAR
+    dialog.setMinimumHeight(min(most, needed))
+    if dialog.height() > most:
+        dialog.resize(width, most)

@@ -40,6 +40,7 @@ from data.medium.benchtest import (
 from data.readings import NewReading, Reading, ReadingKind
 from gui.controls.choosing import ask_photos
 from gui.controls.form import fields, fit
+from gui.controls.rolling import LowRoll
 from gui.home import photos_folder
 from gui.language.spoken import DAY, day_words, in_figures, spoken
 from gui.materials.benchconditions import BenchConditions
@@ -97,16 +98,21 @@ class BenchAssistant(QDialog):
         )
         form = self._make_form()
         self.pictures = HeapPictures(self._desk.pictures, self)
+        asked = QWidget(self)
+        rows = QVBoxLayout(asked)
+        rows.setContentsMargins(0, 0, 0, 0)
+        rows.setSpacing(Space.M)
+        for part in (self.conditions, self.done_list, self.words, self.when):
+            rows.addWidget(part)
+        rows.addLayout(form)
+        rows.addWidget(self.pictures)
         column = QVBoxLayout(self)
         column.setContentsMargins(Space.XL, Space.L, Space.XL, Space.L)
         column.setSpacing(Space.M)
-        for part in (self.conditions, self.done_list, self.words, self.when):
-            column.addWidget(part)
-        column.addLayout(form)
-        column.addWidget(self.pictures)
+        column.addWidget(LowRoll(asked, self), 1)
         for part in (self.trouble, self.caution):
             column.addWidget(part)
-        column.addStretch(1)
+        column.addStretch(0)
         column.addLayout(self._make_buttons())
 
     def _make_form(self) -> QFormLayout:

@@ -63,7 +63,7 @@ class NewTrayDialog(QDialog):
         self._make_words()
         done = QPushButton(self.tr("Done"), self)
         done.clicked.connect(self.accept)
-        lay_out(self, (title,), self._form(), self.said, (done, self.add), 78)
+        lay_out(self, (title,), self._form(), self.said, (done, self.add), 78, rolls=True)
         self._choose_model(model)
         self._listen()
         self._follow()
