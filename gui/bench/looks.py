@@ -237,13 +237,14 @@ class LookList(QListView):
             self.scheduleDelayedItemsLayout()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Enter opens the tray sheet, S says seen, T tomorrow."""
+        """Enter opens the tray sheet, S says seen, T tomorrow; Ctrl+S, a habit, says nothing."""
+        plain = event.modifiers() in (Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.KeypadModifier)
         match event.key():
             case Qt.Key.Key_Return | Qt.Key.Key_Enter:
                 self._choose(self.currentIndex())
-            case Qt.Key.Key_S:
+            case Qt.Key.Key_S if plain:
                 self.seen_wanted.emit()
-            case Qt.Key.Key_T:
+            case Qt.Key.Key_T if plain:
                 self.tomorrow_wanted.emit()
             case _:
                 super().keyPressEvent(event)

@@ -120,6 +120,19 @@ def test_the_other_reasons_of_a_tray_stand_with_the_chosen_line(bench: Bench) ->
     assert "The edge is thin." in detail.words.toolTip()
 
 
+def test_ctrl_s_puts_nothing_away(morning: Bench, qtbot: QtBot) -> None:
+    before = morning.panel.looks.model().rowCount()
+    assert before > 0
+    for key in (Qt.Key.Key_S, Qt.Key.Key_T):
+        qtbot.keyClick(morning.panel.looks, key, Qt.KeyboardModifier.ControlModifier)
+    qtbot.wait(20)
+    qtbot.waitUntil(lambda: not morning.work.jobs(), timeout=10_000)
+
+    morning.renew()
+    qtbot.waitUntil(lambda: not morning.work.jobs(), timeout=10_000)
+    assert morning.panel.looks.model().rowCount() == before
+
+
 # --- quick entry
 
 
