@@ -107,10 +107,9 @@ def labels_in(pictures: Pictures | None) -> "Labels | None":
     """The tissue numbers of a score, None where the cache has none."""
     if pictures is None or not pictures.labels.exists():
         return None
-    import cv2
+    from vision.picture import decode_labels
 
-    labels = cv2.imread(str(pictures.labels), cv2.IMREAD_UNCHANGED)
-    return None if labels is None or labels.ndim != 2 else labels.astype("uint8", copy=False)
+    return decode_labels(pictures.labels.read_bytes())  # OpenCV cannot open every name on every system
 
 
 def _into_photo(score: KeptScore) -> "NDArray[np.float64] | None":
