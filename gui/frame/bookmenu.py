@@ -12,6 +12,8 @@ from PySide6.QtCore import Signal, Slot
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QMenu, QWidget
 
+from gui.language.plainbutton import plain_button
+
 __all__ = ["BookMenu"]
 
 BOOKS = ("new_book", "choose_book", "open_pack", "open_demo")
@@ -51,7 +53,7 @@ class BookMenu(QMenu):
             self.recent.removeAction(action)
             action.deleteLater()  # one of them may be the one that was just chosen
         for book in books:
-            action = self.recent.addAction(book.name.replace("&", "&&"))
+            action = self.recent.addAction(plain_button(book.name))
             action.setToolTip(str(book))
             action.setStatusTip(str(book))
             action.setData(str(book))

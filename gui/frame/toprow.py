@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 from gui.frame.actions import PLACES
 from gui.frame.bookmenu import BookMenu
 from gui.frame.viewmenu import ViewMenu
+from gui.language.plainbutton import plain_button
 from gui.language.plainhint import plain_hint
 from gui.style.icon import icon
 from gui.style.palette import Space, set_role, tokens_now
@@ -157,7 +158,7 @@ class TopRow(QFrame):
         if text is not None and roomy:
             short = text if len(text) <= LETTERS_FOR_UNDO else text[: LETTERS_FOR_UNDO - 1].rstrip() + "…"
             words = self.tr("{do}: {what}").format(do=words, what=short)
-        action.setText(words.replace("&", "&&"))
+        action.setText(plain_button(words))
         action.setIconText(action.text())  # else Qt leaves out the dots at its end
         self._narrow()
 

@@ -12,6 +12,7 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from gui.controls.flow import Flow
+from gui.language.plainbutton import plain_button
 from gui.style.icon import icon
 from gui.style.palette import RADIUS, Space, set_role, tokens_now
 from gui.style.words import wrapped
@@ -112,7 +113,7 @@ class DropArea(QWidget):
             self.watch.setText(self.tr("Watch a folder"))
             self.watch.setToolTip(self.tr("Bring in photos as your phone puts them into a folder"))
         else:
-            self.watch.setText(self.tr("Stop watching {name}").format(name=folder.name.replace("&", "&&")))
+            self.watch.setText(self.tr("Stop watching {name}").format(name=plain_button(folder.name)))
             self.watch.setToolTip(
                 self.tr("Photos that arrive in {folder} come in by themselves").format(folder=folder)
             )

@@ -19,6 +19,7 @@ from gui.controls.flow import Flow
 from gui.controls.zoombar import ZoomBar
 from gui.intake.traypicker import TrayPicker
 from gui.intake.view import IntakeRow, Kind
+from gui.language.plainbutton import plain_button
 from gui.language.plainhint import plain_hint
 from gui.language.spoken import spoken
 from gui.language.unbroken import unbroken
@@ -189,7 +190,7 @@ class PhotoPanel(QFrame):
         self.confirm.setVisible(proposed)
         set_role(self.confirm, "rack-main" if self._leads else "rack")
         if row is not None and proposed:
-            self.confirm.setText(self.tr("Yes, {code}").format(code=row.proposal_code))
+            self.confirm.setText(self.tr("Yes, {code}").format(code=plain_button(row.proposal_code or "")))
             self.confirm.setToolTip(
                 plain_hint(self.tr("The photo shows tray {code}").format(code=row.proposal_code))
             )
@@ -198,7 +199,7 @@ class PhotoPanel(QFrame):
         set_role(self.corners, "rack-main" if leads else "rack")
         self.sheet.setVisible(row is not None and row.tray_id is not None and kind is not Kind.REFUSED)
         if row is not None and row.tray_code is not None:
-            self.sheet.setText(self.tr("Open {code}").format(code=row.tray_code))
+            self.sheet.setText(self.tr("Open {code}").format(code=plain_button(row.tray_code)))
             self.sheet.setToolTip(
                 plain_hint(self.tr("Open the sheet of tray {code}").format(code=row.tray_code))
             )

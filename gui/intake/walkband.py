@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QWidget
 
 from gui.controls.questionband import QuestionBand
 from gui.intake.walkview import WalkShelf
+from gui.language.plainbutton import plain_button
 from gui.language.spoken import begun
 from gui.style.palette import set_role
 
@@ -69,7 +70,7 @@ class WalkBand(QuestionBand):
         self.say(
             title, self.tr("No tag was read. By the order of your walk: {what}").format(what=shelf.words)
         )
-        name = shelf.name.replace("&", "&&")  # else the button takes the letter behind it for its key
+        name = plain_button(shelf.name)
         self.yes.setText(self.tr("Yes, {shelf}").format(shelf=name))
         self.following.setVisible(len(self._shelves) > 1)
         if self.look.isChecked():

@@ -23,6 +23,7 @@ from data.readings import KeptLog
 from data.tables.journal import Step
 from data.upkeep.logkeeping import keep_sheet
 from gui.controls.progress import count_words
+from gui.language.plainbutton import plain_button
 from gui.language.spoken import begun, spoken
 from gui.logs.form import LogForm
 from gui.logs.view import Looked, kept_words, look_at_log, read_words, with_place
@@ -116,7 +117,7 @@ class LogAssistant(QDialog):
         for question in sheet.questions:
             buttons = []
             for choice in question.choices:
-                button = QPushButton(begun(spoken(choice.text)), self)
+                button = QPushButton(plain_button(begun(spoken(choice.text))), self)
                 button.setAutoDefault(True)
                 button.setAccessibleName(f"{spoken(question.text)} {spoken(choice.text)}")
                 button.setProperty("answer", len(self.answers))

@@ -26,6 +26,7 @@ from data.readings import BenchTestId
 from gui.controls.flow import Flow
 from gui.controls.tabstops import order_stops
 from gui.controls.teaching import Teaching
+from gui.language.plainbutton import plain_button
 from gui.materials.desk import MaterialDesk
 from gui.materials.dialogs import MaterialDialogs
 from gui.materials.head import MaterialHead
@@ -201,7 +202,7 @@ class Materials(Screen):
             if widget is not None:
                 widget.deleteLater()
         for test, words in shown:
-            button = QPushButton(words, self.due)
+            button = QPushButton(plain_button(words), self.due)
             button.setProperty("test", test)
             button.clicked.connect(self._due_chosen)
             self._due_row.addWidget(button)

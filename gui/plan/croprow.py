@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QCheckBox, QWidget
 
 from data.trial import CropPlan
 from gui.controls.numberfield import NumberField
+from gui.language.plainbutton import plain_button
 
 __all__ = ["CropRow"]
 
@@ -22,7 +23,8 @@ class CropRow(QWidget):
     def __init__(self, crop: CropPlan, changed: Callable[[], None], parent: QWidget) -> None:
         super().__init__(parent)
         self.crop = crop
-        self.taken = QCheckBox(crop.name, self)
+        self.taken = QCheckBox(plain_button(crop.name), self)
+        self.taken.setAccessibleName(crop.name)
         self.day = NumberField(
             self.tr("{crop}, read on day").format(crop=crop.name), least=1, most=60, parent=self
         )

@@ -10,6 +10,7 @@ from collections.abc import Callable
 from PySide6.QtWidgets import QCheckBox, QRadioButton, QWidget
 
 from gui.controls.kindfield import KindField
+from gui.language.plainbutton import plain_button
 
 __all__ = ["MediumRow"]
 
@@ -26,7 +27,8 @@ class MediumRow(QWidget):
         parent: QWidget,
     ) -> None:
         super().__init__(parent)
-        self.taken, self.trusted = QCheckBox(name, self), QRadioButton(self)
+        self.taken, self.trusted = QCheckBox(plain_button(name), self), QRadioButton(self)
+        self.taken.setAccessibleName(name)
         self.trusted.setAccessibleName(self.tr("{medium} is the one I trust").format(medium=name))
         self.trusted.setAutoExclusive(False)
         self.kind = KindField(self.tr("Kind of {medium}").format(medium=name), self)

@@ -10,8 +10,14 @@ from pytestqt.qtbot import QtBot
 
 from data.book import Book
 from data.events import EventKind
+from data.records import PhotoId, TrayId
+from data.trial import CropPlan
 from gui.app import make_screens
 from gui.home import Memory
+from gui.intake.photopanel import PhotoPanel
+from gui.intake.view import IntakeRow, Kind
+from gui.plan.croprow import CropRow
+from gui.plan.mediumrow import MediumRow
 from gui.style.wardrobe import Wardrobe
 from gui.traysheet.screen import TraySheet
 from gui.traysheet.views import View
@@ -95,3 +101,25 @@ def test_no_place_of_the_window_takes_a_name_for_html(
     settle()
     window.close()
     assert sorted(found) == []
+
+
+def test_an_ampersand_in_a_name_is_seen_on_buttons(
+    qtbot: QtBot, tmp_path: Path, dressed: QApplication, work: Work
+) -> None:
+    parent = QWidget()
+    qtbot.addWidget(parent)
+    crop = CropPlan(name="pea & bean", read_on_day=9, sowing_rate_g=18.0)
+    medium = MediumRow("peat & perlite", lambda: None, lambda: None, lambda _medium, _kind: None, parent)
+    panel = PhotoPanel(work)
+    qtbot.addWidget(panel)
+    panel.show_row(
+        IntakeRow(
+            key=1, name="a.jpg", kind=Kind.PROPOSED, sentence="", photo_id=PhotoId(1), tray_id=TrayId(1),
+            photo=tmp_path / "a.jpg", tray_code="A&B", proposal_id=TrayId(2), proposal_code="C&D",
+        )
+    )  # fmt: skip
+
+    texts = [CropRow(crop, lambda: None, parent).taken.text(), medium.taken.text()]
+    texts += [panel.confirm.text(), panel.sheet.text()]
+    assert texts == ["pea && bean", "peat && perlite", "Yes, C&&D", "Open A&&B"]
+    assert medium.taken.accessibleName() == "peat & perlite"
