@@ -34,7 +34,7 @@ CLIPPED = 254
 # without any of the cards, and its focal length be far from the told one: cards a few mm aside make it seem
 # up to 12 % longer or shorter. Of 1200 simulated photos of four cards and a tag, one card pushed, all laid
 # carelessly, or too near or too far by up to 1 %, none was misled; without the tag one in twenty: there it is
-# not tried.
+# not tried (`tests/bench/test_zoomed_photos.py`).
 FREE_FITS, FREE_GAIN, FREE_CLEAR = 1.15, 2.0, 1.25
 LIKE_TOLD = (0.75, 1.15)
 PUSHED = 3.0  # misfit from which a card may have been pushed
