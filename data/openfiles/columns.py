@@ -65,6 +65,7 @@ class OpenTable:
     file: str  # without ".csv"
     about: str
     columns: tuple[Column, ...]
+    later: bool = False  # exports of earlier versions lack the file
 
     @property
     def key(self) -> str:

@@ -296,4 +296,17 @@ TABLES: tuple[OpenTable, ...] = (
             column("gone_on", Kind.DATE, "gone since"), text("gone_why", "why it went away"),
         ),
     ),
+    OpenTable(
+        table="look_answer",
+        file="look_answers",
+        about="What was answered to a line of the look list",
+        later=True,
+        columns=(
+            row_id("look_answer"), ref("tray"), text("what", "what it was about"),
+            column("since", Kind.DATE, "since when it had been so"),
+            text("answer", "seen, tomorrow"), integer("urgency", "1 now, 2 today, 3 soon"),
+            number("size", "how large it was then, where it has a size"),
+            column("answered_on", Kind.DATE, "when"),
+        ),
+    ),
 )  # fmt: skip

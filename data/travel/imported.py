@@ -84,6 +84,8 @@ def _fill(db: "Database", source: Path, cancel: CancelToken, report: Report) -> 
     for done, table in enumerate(TABLES):
         cancel.check()
         report(done, len(TABLES))
+        if table.later and not (source / f"{table.file}.csv").exists():
+            continue
         rows = list(_rows(source, table))
         if table.table == "score":
             for row in rows:

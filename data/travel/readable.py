@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, Any
 from data.cancel import CancelToken
 from data.chapters.trialbook import showings_of
 from data.look import LookKind, Urgency
+from data.looklist.answers import AnswerKind
 from data.openfiles.tables import TABLES
 from data.plan.drawing import draw_of
 from data.plan.plantext import plan_of
@@ -58,6 +59,11 @@ def _look(row: Any) -> None:
     Urgency(row["urgency"])
 
 
+def _answer(row: Any) -> None:
+    _look(row)
+    AnswerKind(row["answer"])
+
+
 READERS: Mapping[str, Callable[[Any], object]] = {
     "plan": lambda row: plan_of(row["body"]),
     "draw": lambda row: draw_of(row["seed"], row["body"]),
@@ -67,4 +73,5 @@ READERS: Mapping[str, Callable[[Any], object]] = {
     "event": event_of,
     "eye_round": lambda row: showings_of(row["body"]),
     "look_entry": _look,
+    "look_answer": _answer,
 }

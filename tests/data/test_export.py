@@ -29,6 +29,7 @@ from data.travel.imported import MAY_BE_NOTHING, NEVER_NOTHING, is_export, read_
 from data.travel.merging import merge
 from data.travel.samenames import Answer, same_names
 from data.travelerrors import ExportWouldMix, NotAnExport
+from data.watch import read_looks
 from tests.data.builders import Patch, a_note, a_tray, score_note
 from tests.data.trialrack import Rack
 from vision.reason import Reason
@@ -50,6 +51,9 @@ def rack(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Rack]:
         [NewReading(kind=ReadingKind.WEIGHT, value=812.5, taken_at=first.sown_at, tray_id=first.id)]
     )
     made.book.edit_tray(first.id, note='=HYPERLINK("http://example.org")')
+    made.today("2026-03-12")
+    made.book.answer_look(read_looks(made.book)[0], "seen")
+    made.today("2026-04-30")
     yield made
     made.book.close()
 
@@ -262,6 +266,20 @@ def test_an_export_of_an_imported_export_is_the_same(exported: Path, tmp_path: P
 
     for path in exported.glob("*.csv"):
         assert (again / path.name).read_text("utf-8") == path.read_text("utf-8"), path.name
+
+
+def test_what_was_answered_to_the_look_list_stands_in_the_files_and_comes_back(
+    rack: Rack, exported: Path, tmp_path: Path
+) -> None:
+    (answer,) = rack.book.look_answers()
+    older = Path(shutil.copytree(exported, tmp_path / "older"))
+    (older / "look_answers.csv").unlink()
+
+    assert [row["answer"] for row in rows(exported, "look_answers")] == ["seen"]
+    with Book.open(read_export(exported, tmp_path / "book", CancelToken())) as book:
+        assert book.look_answers() == (answer,)
+    with Book.open(read_export(older, tmp_path / "before", CancelToken())) as book:
+        assert book.look_answers() == ()
 
 
 def test_a_book_from_an_export_has_a_report_though_its_photos_did_not_come(
