@@ -7,7 +7,7 @@ Not   what is wrong with a place (`data/plan/handplaces.py`), keeping it (`keepe
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QSize, Qt, Signal, Slot
+from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal, Slot
 from PySide6.QtGui import QGuiApplication, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import (
     QDialog,
@@ -158,7 +158,9 @@ class HandPlacesDialog(QDialog):
     def fill(self, lines: Sequence[str], first: int = 0) -> None:
         """Set the fields from one on; what is more than there are fields is left."""
         for field, text in zip(self.fields[first:], lines, strict=False):
-            field.setText(text)
+            with QSignalBlocker(field):  # each would be read with all others
+                field.setText(text)
+        self._read()
 
     @Slot()
     def _paste(self) -> None:

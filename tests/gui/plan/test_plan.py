@@ -19,6 +19,7 @@ from data.plan.blocks import ShelfPlaces
 from data.plan.draft import Draft, Step
 from data.trial import CropPlan, Factor, MeasureKind, Question
 from gui.controls.numberfield import NumberField
+from gui.plan import handplaces
 from gui.plan.handplaces import HandPlacesDialog
 from gui.plan.screen import Plan
 from gui.plan.view import KeptPage, PlanState, chances_of
@@ -620,3 +621,21 @@ def test_sheets_are_written_while_the_window_goes_on(
     assert told[1].startswith("Saved")
     assert threads
     assert threads[0] != threading.get_ident()
+
+
+def test_a_pasted_column_is_read_once(
+    qtbot: QtBot, dressed: QApplication, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    drafted = PlanState(draft=a_draft(trays=9)).plan
+    assert drafted is not None
+    dialog = HandPlacesDialog(drafted, (), drawn_before=False)
+    qtbot.addWidget(dialog)
+    read: list[int] = []
+    real = handplaces.read_places
+    monkeypatch.setattr(handplaces, "read_places", lambda *asked: (read.append(1), real(*asked))[1])
+    QGuiApplication.clipboard().setText("\n".join(str(n + 1) for n in range(len(dialog.fields))))
+
+    qtbot.mouseClick(dialog.paste, Qt.MouseButton.LeftButton)
+
+    assert [field.text() for field in dialog.fields][:3] == ["1", "2", "3"]
+    assert len(read) == 1
