@@ -7,7 +7,6 @@ Not   what a line means (`quickline.py`), one tray with all its notes (`trayshee
 A number that looks like another unit is asked about here, before anything is kept.
 """
 
-from collections import deque
 from collections.abc import Callable, Mapping, Sequence
 from datetime import timedelta
 from typing import TYPE_CHECKING
@@ -22,6 +21,7 @@ from data.events import EventKind
 from data.numbers import TrayId
 from data.readings import NewReading, Reading, ReadingKind
 from data.records import Tile
+from gui.bench.noted import Noted, what_words, where_words
 from gui.bench.quickline import KINDS, Kind, QuickEntry, figure_words, quick_entry
 from gui.bench.typingon import TypingOn
 from gui.controls.fieldundo import leave_undo_to_the_book
@@ -38,7 +38,6 @@ if TYPE_CHECKING:
 __all__ = ["QuickLine"]
 
 LATELY = timedelta(days=3)  # earlier numbers a new one is held against
-SHOWN = 3  # of what was kept last
 ENTERS = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
 
 
@@ -56,8 +55,7 @@ class QuickLine(QWidget):
         self._tiles: Sequence[Tile] = ()
         self._tags: Mapping[int, TrayId] = {}
         self._open: QuickEntry | None = None  # asked about
-        self._asked: QuickEntry | None = None  # the last one that was, until it or another one is kept
-        self._last: deque[str] = deque(maxlen=SHOWN)
+        self._noted = Noted()
         self.system = UnitSystem.METRIC
         self.kind = self._make_kind()
         self.line = self._make_line()
@@ -116,10 +114,16 @@ class QuickLine(QWidget):
     def show_trays(self, book: "Book | None", tiles: Sequence[Tile], tags: Mapping[int, TrayId]) -> None:
         """The trays that can be named from now on."""
         if book is not self._book:
-            self._last.clear()
+            self._noted.clear()
             self._say("")
         self._book, self._tiles, self._tags = book, tiles, tags
         self.show_chosen()
+
+    def forget(self) -> None:
+        """Say no more what was noted: it was taken back."""
+        if self._noted and self._open is None:
+            self._noted.clear()
+            self._say("")
 
     @Slot()
     def show_chosen(self) -> None:
@@ -207,7 +211,8 @@ class QuickLine(QWidget):
         return [one.value for one in found]
 
     def _ask(self, entry: QuickEntry) -> None:
-        self._open = self._asked = entry
+        self._open = entry
+        self._noted.ask(entry)
         self._say(entry.odd if entry.doubt is None else spoken(entry.doubt.sentence), "notice")
         self.as_typed.setText(
             self.tr("Keep {number}").format(number=figure_words(entry.kind, entry.value, self.system))
@@ -229,11 +234,7 @@ class QuickLine(QWidget):
         asked, self._open = self._open, None
         self.line.setText(letter)
         self.line.setFocus()
-        self._say("" if asked is None else self._unkept_words(asked), "alarm")
-
-    def _unkept_words(self, asked: QuickEntry) -> str:
-        what = f"{asked.trays[0].code} {figure_words(asked.kind, asked.value, self.system)}"
-        return self.tr("{what} not kept").format(what=what.strip())
+        self._say("" if asked is None else self._noted.unkept_words(asked, self.system), "alarm")
 
     @Slot()
     def _keep_as_typed(self) -> None:
@@ -278,18 +279,8 @@ class QuickLine(QWidget):
             self.next_wanted.emit()
 
     def _tell(self, entry: QuickEntry, value: float | None) -> None:
-        codes = [tile.code for tile in entry.trays]
-        where = codes[0] if len(codes) == 1 else self.tr("{count} trays").format(count=len(codes))
-        what = (
-            event_words(entry.kind)
-            if isinstance(entry.kind, EventKind)
-            else figure_words(entry.kind, value, self.system)
-        )
-        if self._asked is not None and self._asked.trays != entry.trays:
-            self._last.append(self._unkept_words(self._asked))
-        self._asked = None
-        self._last.append(f"{where} {what}")
-        self._say(self.tr("Noted: {what}").format(what=" · ".join(self._last)))
+        self._say(self._noted.keep(entry, value, self.system))
+        where, what = where_words(entry), what_words(entry, value, self.system)
         self.kept.emit(self.tr("{where}: {what}. Ctrl+Z takes it back.").format(where=where, what=what))
 
     def _say(self, words: str, role: str = "soft") -> None:

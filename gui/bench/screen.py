@@ -129,6 +129,8 @@ class Bench(Screen):
                 book, {t.thumbnail: t.photo_id for t in reading.tiles if t.thumbnail and t.photo_id}
             )
             self._refresh()
+            if reading.taken_back and not self._stale:
+                self.quick.forget()
             if self._awaited and self.isVisible():
                 self.arrive()
         if self._stale or book is not self.book:

@@ -32,6 +32,7 @@ class Reading:
     tags: Mapping[int, TrayId] = field(default_factory=dict)
     today: date | None = None
     to_sow: int = 0  # trays that are planned and drawn, where none stands on the rack
+    taken_back: bool = False  # what was done last
     covered: frozenset[TrayId] = frozenset()  # still in the dark, or sown today: nobody photographs them
 
     @property
@@ -107,6 +108,7 @@ def read_bench(book: Book) -> Reading:
         tags={tray.tag_number: tray.id for tray in trays if tray.tag_number is not None},
         today=today,
         to_sow=0 if trays else book.trays_to_sow(),
+        taken_back=book.redo_text() is not None,
         covered=frozenset(
             tray.id for tray in trays if is_covered(tray, today) or tray.sown_at.date() >= today
         ),

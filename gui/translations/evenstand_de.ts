@@ -5031,6 +5031,18 @@ trusted</source>
     <context>
         <name>QuickLine</name>
         <message>
+            <source>Noted: {what}</source>
+            <translation>Notiert: {what}</translation>
+        </message>
+        <message>
+            <source>{what} not kept</source>
+            <translation>{what} nicht notiert</translation>
+        </message>
+        <message>
+            <source>{count} trays</source>
+            <translation>{count} Schalen</translation>
+        </message>
+        <message>
             <source>Note it</source>
             <translation>Notieren</translation>
         </message>
@@ -5077,18 +5089,6 @@ trusted</source>
         <message>
             <source>It was {number}</source>
             <translation>Es war {number}</translation>
-        </message>
-        <message>
-            <source>{what} not kept</source>
-            <translation>{what} nicht notiert</translation>
-        </message>
-        <message>
-            <source>{count} trays</source>
-            <translation>{count} Schalen</translation>
-        </message>
-        <message>
-            <source>Noted: {what}</source>
-            <translation>Notiert: {what}</translation>
         </message>
         <message>
             <source>{where}: {what}. Ctrl+Z takes it back.</source>

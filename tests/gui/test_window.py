@@ -324,6 +324,7 @@ def test_ctrl_z_takes_back_what_was_noted_though_the_focus_is_still_in_the_line(
     qtbot.keyClick(line, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
     qtbot.waitUntil(lambda: book_of(with_book).undo_text() is None)
     assert line.text() == ""
+    qtbot.waitUntil(lambda: not bench.quick.said.text())  # no longer: Noted: A1 812 g
 
     qtbot.keyClicks(line, "A2 8")
     qtbot.keyClick(line, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
