@@ -39,6 +39,7 @@ __all__ = [
 FOLDER = Path(__file__).parents[1]
 FAMILY = "Noto Sans"
 BASE_PT = 10.0  # text; titles 12 bold, the one number that matters 22
+STYLED = "evenstand-styled"  # property of the program: it has its style
 TARGET = 32  # px, least height of what is clicked
 RACK_TARGET = 44  # px, the same for what is used at the rack with wet hands
 GAP = 8  # px, least distance between two targets
@@ -59,7 +60,9 @@ def tokens_now() -> Tokens:
 def dress(app: QApplication, scheme: Scheme, text_percent: int = 100) -> None:
     """Give the whole program one scheme and one text size; may be called again at any time."""
     load_fonts()
-    app.setStyle("Fusion")
+    if not app.property(STYLED):  # again and again it would cost a third of a second with every place made
+        app.setStyle("Fusion")
+        app.setProperty(STYLED, True)
     app.setPalette(qt_palette(scheme))
     font = QFont(FAMILY)
     font.setPointSizeF(BASE_PT * text_percent / 100)
