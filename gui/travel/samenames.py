@@ -35,6 +35,7 @@ class SameNames(QWidget):
         super().__init__(parent)
         self.answers: dict[SameName, Answer] = {}
         self.groups: dict[SameName, QButtonGroup] = {}
+        self._several = False  # answers come at once: what follows from them is asked for once
         heading = wrapped(self.tr("Both books have these names. Do they mean the same?"), self, "title")
         self.all_same = QPushButton(self.tr("All others mean the same"), self)
         self.all_same.setAutoDefault(False)
@@ -97,6 +98,8 @@ class SameNames(QWidget):
 
     @Slot()
     def _answer(self) -> None:
+        if self._several:
+            return
         for one, group in self.groups.items():
             chosen = group.checkedButton()
             if chosen is not None:
@@ -105,8 +108,11 @@ class SameNames(QWidget):
 
     @Slot()
     def _all_same(self) -> None:
+        self._several = True
         for one in self.groups.keys() - self.answers.keys():
             self.answer(one, Answer.SAME)
+        self._several = False
+        self._answer()
 
     @Slot()
     def _relabel(self) -> None:

@@ -160,6 +160,20 @@ def test_without_a_mark_nothing_that_is_another_can_come(guest: Guest, other: Pa
     assert not dialog.add.isEnabled()
 
 
+def test_all_names_answered_at_once_are_looked_up_once(guest: Guest, other: Path) -> None:
+    dialog = guest(other)
+    assert dialog.names is not None
+    assert len(dialog.names.groups) > 1
+    changes: list[int] = []
+    dialog.names.changed.connect(lambda: changes.append(1))
+
+    dialog.names.all_same.click()
+
+    assert len(changes) == 1, "each would list all trays of the guest anew"
+    assert dialog.names.is_answered
+    assert dialog.add.isEnabled()
+
+
 def test_the_same_book_again_brings_nothing(guest: Guest, other: Path, qtbot: QtBot) -> None:
     first = guest(other)
     assert first.names is not None
