@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from gui.controls.bounce import Bounce
 from gui.controls.questionband import QuestionBand
 from gui.intake.bands import IntakeBands
 from gui.intake.droparea import DropArea
@@ -68,6 +69,8 @@ class PhotoList(QWidget):
         super().__init__(parent)
         self._state = IntakeState()
         self._current: IntakeRow | None = None
+        self._bounce = Bounce()
+        self._offers_all = False
         self._head = self._make_head()
         self.bands = IntakeBands(scoring, self)
         self.bands.changed.connect(self._make_room)
@@ -233,6 +236,8 @@ class PhotoList(QWidget):
         asked = asked or self.bands.leads
         set_role(self.next_step, "rack" if asked else "rack-main")  # else two buttons would be the main one
         if proposals > 1:
+            if not self._offers_all:
+                self._bounce.is_one()  # a press that comes now was meant for what stood here before
             self.next_step.setText(self.tr("Confirm all {count} proposals").format(count=proposals))
             self.next_step.setToolTip(
                 self.tr("Match these photos by the order of your walk; undo takes it back")
@@ -243,12 +248,14 @@ class PhotoList(QWidget):
         else:
             self.next_step.setText(self.tr("Choose photos"))
             self.next_step.setToolTip(self.tr("Choose photo files (Ctrl+I)"))
+        self._offers_all = proposals > 1
         self.drop.files.setVisible(bool(self._state.needing))
 
     @Slot()
     def _do_next(self) -> None:
         if len(self._state.proposals) > 1:
-            self.confirm_all_wanted.emit()
+            if not self._bounce.is_one():
+                self.confirm_all_wanted.emit()
         elif self._state.needing:
             self.go_to_next()
         else:

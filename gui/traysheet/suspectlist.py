@@ -142,11 +142,11 @@ class SuspectList(QFrame):
     @Slot(int, object)
     def _said(self, suspect: int, said: Said | None) -> None:
         """Once: a finger that bounces must not take back what it has just said."""
-        if not self._bounce.is_one(suspect):
-            self.said.emit(suspect, said)
+        if self._bounce.is_one(suspect) and said is None:
+            for card in self.cards:
+                card.show_said()
             return
-        for card in self.cards:
-            card.show_said()
+        self.said.emit(suspect, said)
 
     def _card(self, line: SuspectLine) -> SuspectCard:
         card = SuspectCard(line, self)
