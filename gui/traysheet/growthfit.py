@@ -11,7 +11,7 @@ from datetime import timedelta
 from math import ceil
 from typing import TYPE_CHECKING
 
-from data.records import Tray, TrayId
+from data.records import PhotoState, Tray, TrayId
 from gui.language.spoken import DAY_SHORT, day_words, filled, spoken
 from gui.language.words import translate
 
@@ -131,7 +131,7 @@ def _earlier(book: "Book", tray: Tray) -> Sequence["EarlierTray"]:
         points = [
             ((day.taken_at - one.sown_at) / timedelta(days=1), day.score.coverage)
             for day in book.days(one.id)
-            if day.score is not None and day.score.sure
+            if day.state is PhotoState.STORED and day.score is not None and day.score.sure
         ]
         half = growth_of(points).day_50
         day_cut = (one.done_at - one.sown_at) / timedelta(days=1)

@@ -1,6 +1,7 @@
 """Growth, readings and events of a tray on one time axis: noted, corrected, taken out, all by keyboard."""
 
 from datetime import datetime, timedelta
+from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QRectF, Qt
@@ -21,7 +22,7 @@ from gui.traysheet.screen import TraySheet
 from gui.traysheet.timechart import rows_of
 from gui.traysheet.views import View
 from gui.work import Work
-from tests.data.builders import SOWN, a_kept_tray
+from tests.data.builders import SOWN, a_kept_tray, a_tray
 from tests.gui.rackbook import photograph
 
 
@@ -338,6 +339,29 @@ def test_the_day_of_the_cut_is_said_in_words(rack_book: Book) -> None:
 
     assert fitted.cut == (10.0, 9.0, 11.0)
     assert any("Expected cut: day 10 (11 Mar), between day 9 and day 11." in words for words in fitted.words)
+
+
+def test_photos_of_earlier_trays_that_were_left_out_do_not_hide_how_they_grew(
+    rack_book: Book, tmp_path: Path
+) -> None:
+    trays = [rack_book.add_tray(a_tray(f"X{n}", tag_number=90 + n)) for n in (1, 2, 3)]
+    for code in ("X1", "X2", "X3"):
+        for day, value in LOGISTIC:
+            at = SOWN + timedelta(days=day)
+            photograph(rack_book, code, tmp_path, coverage=value, taken_at=at.isoformat())
+    wrong = [
+        photograph(
+            rack_book, "X2", tmp_path, coverage=90.0 + day, taken_at=(SOWN + timedelta(days=day)).isoformat()
+        )
+        for day in (1.5, 2.5, 3.5, 4.5)
+    ]
+    rack_book.add_event(trays, EventKind.CUT, SOWN + timedelta(days=10))
+
+    for photo in wrong:
+        rack_book.leave_out(photo)
+
+    fitted = fit_tray(rack_book, a_kept_tray(1), LOGISTIC, 6.0)
+    assert any("From its own growth and the 3 trays" in words for words in fitted.words), fitted.words
 
 
 def test_a_cut_that_can_only_be_today_is_not_said_to_lie_between_two_days(rack_book: Book) -> None:
