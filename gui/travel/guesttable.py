@@ -35,12 +35,16 @@ class GuestTable(QTableWidget):
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.verticalHeader().hide()
-        self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)  # not for every cell
         self.horizontalHeader().setStretchLastSection(True)
+        self._shown: tuple[GuestLook, Set[GuestTray]] | None = None
         set_role(self, "plain")
 
     def show_trays(self, look: GuestLook, known: Set[GuestTray]) -> None:
         """Show the trays, those that would be added first."""
+        if self._shown == (look, known):
+            return
+        self._shown = look, known
         trays = sorted(look.trays, key=lambda tray: tray in known)
         shown = trays[:MOST_ROWS]
         more = len(trays) - len(shown)
@@ -52,6 +56,7 @@ class GuestTable(QTableWidget):
                 self.setItem(row, at, QTableWidgetItem(words))
         if more:
             self.setItem(len(shown), 0, QTableWidgetItem(self.tr("... and {n} more").format(n=more)))
+        self.resizeColumnsToContents()
         self.resizeRowsToContents()
         rows = sum(self.rowHeight(row) for row in range(min(self.rowCount(), LINES)))
         self.setFixedHeight(rows + self.horizontalHeader().sizeHint().height() + Space.M)

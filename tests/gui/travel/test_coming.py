@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 from PySide6.QtCore import QCoreApplication, QEvent, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QDialog
+from PySide6.QtWidgets import QApplication, QDialog
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
@@ -17,11 +17,12 @@ from data.cancel import CancelToken
 from data.export import export
 from data.readings import NewReading, ReadingKind
 from data.tables.journal import Step
-from data.travel.guestlook import GuestLook, look_at_guest
+from data.travel.guestlook import GuestLook, GuestTray, look_at_guest
 from data.travel.packing import pack
 from data.travel.samenames import Answer
 from gui.travel import guestopening
 from gui.travel.guestsource import GuestSource
+from gui.travel.guesttable import GuestTable
 from gui.window import Window
 from tests.gui.rackbook import photograph
 from tests.gui.travel.doing import COIR, Answering, Guest, book_of, brought_in
@@ -172,6 +173,30 @@ def test_all_names_answered_at_once_are_looked_up_once(guest: Guest, other: Path
     assert len(changes) == 1, "each would list all trays of the guest anew"
     assert dialog.names.is_answered
     assert dialog.add.isEnabled()
+
+
+def test_a_large_guest_is_listed_at_once_and_only_where_it_changes(
+    qtbot: QtBot, dressed: QApplication
+) -> None:
+    sown = datetime(2026, 3, 1, 9)
+    trays = tuple(
+        GuestTray(code=f"T{n}", crop=f"crop {n % 20}", medium=f"medium {n % 15}", sown_at=sown, photos=n % 9)
+        for n in range(2000)
+    )
+    look = GuestLook(trays=trays, photos=9, readings=9, asked=(), here={}, there={}, ours=frozenset())
+    table = GuestTable()
+    qtbot.addWidget(table)
+    table.show()
+
+    begun = time.perf_counter()
+    table.show_trays(look, frozenset(trays[:7]))
+    qtbot.wait(1)
+    took = time.perf_counter() - begun
+    assert took < 2.0, "each cell measured its column anew: ten seconds and more"
+    first = table.item(0, 0)
+    table.show_trays(look, frozenset(trays[:7]))
+    assert table.item(0, 0) is first, "nothing has changed"
+    assert table.columnWidth(2) >= table.fontMetrics().horizontalAdvance("medium 14")
 
 
 def test_the_same_book_again_brings_nothing(guest: Guest, other: Path, qtbot: QtBot) -> None:
