@@ -34,6 +34,7 @@ DIGEST = "eb2887fe0e99d1fdbae6735a0205bd7fb1342946a9ecb20fb7de3c1516213217"
 LABELS = len(Label)
 CANOPY = (Label.PALE, Label.GREEN, Label.RED)
 REST = tuple(label for label in Label if label not in CANOPY)
+FINEST_PX_PER_MM = 2.5  # a finer top view is reduced to this first
 STEP_PX = 32  # sides have to be multiples: five halvings
 SMOOTHED = 0.02  # share of each target that learning spread evenly over all labels; taken back here
 LARGEST_WHOLE_PX = 1024  # longer side of a picture of unknown scale: memory
@@ -91,7 +92,7 @@ class LearnedTissue:
         return self._of_unknown_scale(top) if px_per_mm is None else self._of_top_view(top, px_per_mm)
 
     def _of_top_view(self, top: Pixels, px_per_mm: float) -> TissueMap:
-        view = look(top)
+        view = _no_finer_than_learned(top, px_per_mm)
         labels = labelled(view, order(top, view.canopy))
         plain = self._yardstick.label(top, px_per_mm).labels
         apart = 100 * abs(float(view.canopy.mean()) - float(canopy(plain).mean()))
@@ -117,6 +118,25 @@ class LearnedTissue:
         labels = np.where(view.canopy > 0.5, view.leaf, view.ground)
         labels = cv2.resize(labels, picture.shape[1::-1], interpolation=cv2.INTER_NEAREST_EXACT)
         return TissueMap(labels=np.asarray(labels, np.uint8))
+
+
+def _no_finer_than_learned(top: Pixels, px_per_mm: float) -> View:
+    """A small tray fills the top view with leaves larger than most that the network has learned from.
+
+    Of 96 quarters of photos kept out of learning, shown at 4 px/mm, coverage is off by 1.19 points, at worst
+    11.1, if they are looked at as they are, by 0.95 and 8.9 if they are reduced to 2.5 px/mm first.
+    """
+    if px_per_mm <= FINEST_PX_PER_MM:
+        return look(top)
+    view = look(_resized(top, FINEST_PX_PER_MM / px_per_mm))
+    size = top.shape[1::-1]
+    return View(
+        canopy=np.asarray(cv2.resize(view.canopy, size), np.float32),
+        fuzz=np.asarray(cv2.resize(view.fuzz, size), np.float32),
+        leaf=np.asarray(cv2.resize(view.leaf, size, interpolation=cv2.INTER_NEAREST_EXACT), np.uint8),
+        ground=np.asarray(cv2.resize(view.ground, size, interpolation=cv2.INTER_NEAREST_EXACT), np.uint8),
+        cells=view.cells,
+    )
 
 
 def look(picture: Pixels) -> View:

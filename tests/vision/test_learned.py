@@ -179,6 +179,19 @@ def test_a_picture_of_any_size_and_unknown_scale_gets_labels_of_its_size(tissue,
     assert found.coverage_sd is None
 
 
+def test_a_small_tray_whose_top_view_is_finer_is_looked_at_as_coarsely_as_learning_was(tissue, monkeypatch):
+    """A quarter of a tray shown at 4 px/mm."""
+    top, truth = rendered("top_young")
+    quarter = np.ascontiguousarray(cv2.resize(top[:254, :508], (1016, 508), interpolation=cv2.INTER_CUBIC))
+    seen = []
+    monkeypatch.setattr(vision.learned, "look", lambda picture: seen.append(picture.shape) or look(picture))
+    found = tissue.label(quarter, 4.0)
+
+    assert seen == [(318, 635, 3)]
+    assert found.labels.shape == found.fuzz.shape == (508, 1016)
+    assert share(canopy(found.labels)) == pytest.approx(share(canopy(truth[:254, :508])), abs=4.0)
+
+
 def test_what_is_no_picture_of_three_channels_is_refused(tissue):
     with pytest.raises(ValueError, match="uint8"):
         tissue.label(np.zeros((508, 1016), np.uint8), 2.0)
