@@ -40,6 +40,7 @@ TABLES = {
     "data/chapters/sowing.py": "literals of the same module",
     "data/export.py": "the list of `openfiles/tables.py`",
     "data/travel/imported.py": "the list of `openfiles/tables.py`",
+    "data/travel/readable.py": "literals of the same module",
 }
 
 
