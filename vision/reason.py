@@ -62,6 +62,7 @@ class Reason(StrEnum):
     NO_CANOPY = "no canopy yet"
     LITTLE_CANOPY = "under 10 % coverage: evenness is not yet meaningful"
     NOT_UP = "under 10 % coverage: the crop is not up yet, so nothing counts as a gap"
+    ALL_EDGE = "the tray is too small for a middle to hold its outer 25 mm against"
     NO_BED = "no growing bed shows, so canopy is no share of it: look whether the corners are right"
     LITTLE_BED = "too little of the growing bed shows there to tell a share of it"
     BEFORE_BED = "scored before the share of the growing bed was measured: score this photo again"

@@ -42,6 +42,7 @@ __all__ = [
 
 LEAST_GAP_CM2 = 4.0  # our definition of a gap
 EDGE_BAND_MM = 25.0  # our definition of the edge
+LEAST_CORE_MM = 20.0  # of the middle that it is held against, either way
 MM2_PER_CM2 = 100.0
 LITTLE_CANOPY_PCT = 10.0  # common practice: below it, evenness says nothing yet
 
@@ -111,7 +112,9 @@ def measure_stand(labels: Labels, px_per_mm: float | None = 2.0) -> Stand:
         if "gap_share" not in reasons:
             gaps = find_gaps(mask, px_per_mm)
             gap_share = 100.0 * sum(gap.area_cm2 for gap in gaps) / (mask.size / px_per_mm**2 / MM2_PER_CM2)
-        edge_deficit = _edge_deficit(mask, px_per_mm)
+        core = _core(mask, px_per_mm)
+        edge_deficit = None if core is None else _edge_deficit(mask, core)
+        reasons |= {"edge_deficit": Reason.ALL_EDGE} if core is None else {}
         gradient_x, gradient_y = gradient(cells, _cell_mm(mask, px_per_mm))
     return Stand(
         coverage=_share(mask),
@@ -226,13 +229,15 @@ def _cell_mm(mask: Mask, px_per_mm: float) -> tuple[float, float]:
     return columns / CELL_COLUMNS / px_per_mm, rows / CELL_ROWS / px_per_mm
 
 
-def _edge_deficit(mask: Mask, px_per_mm: float) -> float:
-    """Coverage of the middle minus that of the outer band, points; positive where the edge is thinner."""
+def _core(mask: Mask, px_per_mm: float) -> Mask | None:
+    """The middle, inside the outer band; None where the tray is too small to have one."""
     width = round(EDGE_BAND_MM * px_per_mm)
-    rows, columns = mask.shape
-    core = mask[width : rows - width, width : columns - width]
-    if core.size == 0:
-        raise ValueError(f"a top view of {mask.shape} px at {px_per_mm} px/mm is all edge")
+    core = mask[width:-width, width:-width]
+    return core if min(core.shape) >= LEAST_CORE_MM * px_per_mm else None
+
+
+def _edge_deficit(mask: Mask, core: Mask) -> float:
+    """Coverage of the middle minus that of the outer band, points; positive where the edge is thinner."""
     band = (int(np.count_nonzero(mask)) - int(np.count_nonzero(core))) / (mask.size - core.size)
     return float(100.0 * (np.count_nonzero(core) / core.size - band))
 

@@ -5425,6 +5425,10 @@ trusted</source>
             <translation>unter 10 % Deckung: die Kultur ist noch nicht aufgelaufen, also zählt nichts als Lücke</translation>
         </message>
         <message>
+            <source>the tray is too small for a middle to hold its outer 25 mm against</source>
+            <translation>die Schale ist zu klein für eine Mitte, mit der ihre äußeren 25 mm zu vergleichen wären</translation>
+        </message>
+        <message>
             <source>no growing bed shows, so canopy is no share of it: look whether the corners are right</source>
             <translation>keine Substratfläche zu sehen, darum ist der Bestand kein Anteil von ihr: nachsehen, ob die Ecken stimmen</translation>
         </message>

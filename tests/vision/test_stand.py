@@ -167,6 +167,16 @@ def test_without_a_scale_shares_are_told_and_lengths_and_areas_are_not():
         assert stand.reasons[name] is Reason.NO_SCALE
 
 
+def test_a_tray_too_small_for_a_middle_has_no_edge_to_hold_against_it():
+    """Of 70 mm a band of 25 mm on either side leaves 20 mm."""
+    stand = measure_stand(a_tray(drawn_canopy()), px_per_mm=60 / 69)
+
+    assert stand.edge_deficit is None
+    assert stand.reasons["edge_deficit"] is Reason.ALL_EDGE
+    assert stand.coverage == pytest.approx(90, abs=2)
+    assert measure_stand(a_tray(drawn_canopy()), px_per_mm=60 / 72).edge_deficit is not None
+
+
 def test_labels_of_the_wrong_kind_are_our_mistake_and_loud():
     with pytest.raises(ValueError, match="uint8"):
         measure_stand(np.zeros((508, 1016), dtype=np.int64))
