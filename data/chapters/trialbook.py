@@ -138,13 +138,13 @@ class TrialBook(Changes):
         self._change(f"score by eye {place} of {len(eye_round.showings)}", change)
 
     def scores_of_round(self, eye_round: EyeRound) -> tuple[dict[TrayId, float], dict[TrayId, float]]:
-        """By tray what the eye said at the first showing, and at the second."""
+        """By tray what the eye said at the first showing, and at the second; of photos that still count."""
         first: dict[TrayId, float] = {}
         again: dict[TrayId, float] = {}
         for given in self.eye_scores(eye_round.trial):
-            if given.round_id == eye_round.id and given.place is not None:
+            if given.round_id == eye_round.id and given.place is not None and given.shows is not None:
                 showing = eye_round.showings[given.place - 1]
-                (again if showing.again else first)[given.tray_id] = given.value
+                (again if showing.again else first)[given.shows] = given.value
         return first, again
 
 

@@ -57,10 +57,12 @@ FRESH_MASS = f"""
      GROUP BY t.id
 """  # a tray may be cut twice
 EYE_SCORES = """
-    SELECT e.tray, e.photo, e.rater, e.value, e.blind, e.given_at, e.round, e.place
+    SELECT e.tray, e.photo, e.rater, e.value, e.blind, e.given_at, e.round, e.place,
+           CASE WHEN p.id IS NULL THEN e.tray WHEN p.left_out_at IS NULL THEN p.tray END AS shows
       FROM trial r
       CROSS JOIN tray t ON t.trial = r.id
       CROSS JOIN eye_score e ON e.tray = t.id
+      LEFT JOIN photo p ON p.id = e.photo
      WHERE r.name = :trial
      ORDER BY e.given_at, e.id
 """
@@ -123,6 +125,7 @@ class EyeGiven:
 
     tray_id: TrayId
     photo_id: PhotoId | None
+    shows: TrayId | None  # the tray of the photo by what is known today; None where the photo is left out
     rater: str
     value: float
     blind: bool
@@ -170,6 +173,7 @@ def eye_given_of(row: Row) -> EyeGiven:
     return EyeGiven(
         tray_id=TrayId(row["tray"]),
         photo_id=None if row["photo"] is None else PhotoId(row["photo"]),
+        shows=None if row["shows"] is None else TrayId(row["shows"]),
         rater=row["rater"],
         value=row["value"],
         blind=bool(row["blind"]),

@@ -176,11 +176,13 @@ def yield_numbers(
 
 def eye_numbers(trays: Sequence[Tray], given: Sequence[EyeGiven]) -> tuple[TrayNumber, ...]:
     """The mean score by eye of each tray; where there are blind ones only these count."""
-    blind = any(one.blind for one in given)
+    asked = {tray.id for tray in trays}
+    shown = [(one.shows, one) for one in given if one.shows is not None and one.shows in asked]
+    blind = any(one.blind for _, one in shown)
     scores: dict[TrayId, list[float]] = {}
-    for one in given:
+    for tray_id, one in shown:
         if one.blind or not blind:
-            scores.setdefault(one.tray_id, []).append(one.value)
+            scores.setdefault(tray_id, []).append(one.value)
     return tuple(
         TrayNumber(
             tray=tray,

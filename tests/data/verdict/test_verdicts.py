@@ -184,6 +184,24 @@ def test_yield_comes_from_what_was_weighed_with_a_margin_in_percent(rack: Rack) 
     assert any(line.startswith("Canopy score and Yield put 12 trays in like order") for line in score.notes)
 
 
+def test_a_score_by_eye_follows_its_photo_to_another_tray_and_goes_with_one_left_out(rack: Rack) -> None:
+    rack.shoot_all(EVEN)
+    photos = [(one.tray_id, one.photo_id) for one in rack.book.photo_numbers(TRIAL)]
+    eye_round = rack.book.begin_eye_round(TRIAL, "R.", photos, seed=4)
+    for showing in eye_round.showings:
+        rack.book.give_eye_score(eye_round, showing.place, 10.0 + showing.tray_id)
+
+    (one, first), (other, _), (third, out) = photos[:3]
+    rack.book.match(first, other)
+    rack.book.leave_out(out)
+
+    (eye,) = [found for found in verdicts(rack.book) if found.kind is MeasureKind.EYE]
+    values = {number.tray.id: number.value for number in eye.numbers}
+    assert (values[one], values[third]) == (None, None)
+    assert 10.0 + one < values[other] < 10.0 + other
+    assert rack.book.scores_of_round(eye_round)[0].keys() == {tray for tray, _ in photos} - {one, third}
+
+
 def test_a_round_by_eye_is_drawn_kept_and_read(rack: Rack) -> None:
     rack.shoot_all(EVEN)
     photos = [(tray.id, rack.book.days(tray.id)[0].photo_id) for tray in rack.trays]
