@@ -9395,6 +9395,10 @@ trusted</source>
             <translation>Als PDF speichern...</translation>
         </message>
         <message>
+            <source>Choose something to print first.</source>
+            <translation>Erst etwas zum Drucken wählen.</translation>
+        </message>
+        <message>
             <source>Save the sheets</source>
             <translation>Bögen speichern</translation>
         </message>

@@ -63,6 +63,9 @@ class TagsDialog(QDialog):
 
     @Slot()
     def _save(self) -> None:
+        if not self.page.pages():
+            self._say(self.tr("Choose something to print first."), "alarm")
+            return
         path = ask_new_file(
             self, self.tr("Save the sheets"), self.tr("tags and station cards") + ".pdf", "PDF (*.pdf)"
         )

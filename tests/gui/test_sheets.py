@@ -323,3 +323,20 @@ def test_tags_and_cards_are_printed_without_a_trial(
     assert len(document) == 3
     document.close()
     assert dialog.told.startswith("Saved")
+
+
+def test_where_nothing_is_chosen_no_file_is_asked_for(
+    tmp_path: Path, qtbot: QtBot, dressed: QApplication, work: Work, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    asked: list[object] = []
+    monkeypatch.setattr("gui.trays.tagsdialog.ask_new_file", lambda *_: asked.append(1))
+    with Book.create(tmp_path / "book") as book:
+        dialog = TagsDialog(book, work)
+    qtbot.addWidget(dialog)
+    for box in dialog.page.kinds.values():
+        box.setChecked(False)
+
+    dialog.save.click()
+
+    assert asked == []
+    assert dialog.trouble.text() == "Choose something to print first."
