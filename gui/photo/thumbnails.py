@@ -38,6 +38,8 @@ class Thumbnails(QObject):
         self._kept: OrderedDict[Path, QPixmap] = OrderedDict()
         self._wanted: OrderedDict[Path, None] = OrderedDict()
         self._lost: set[Path] = set()
+        self._decoding: set[Path] = set()
+        self._outdated: set[Path] = set()  # being decoded as they were before they changed
         self._running = False
 
     def get(self, path: Path) -> QPixmap | None:
@@ -61,12 +63,14 @@ class Thumbnails(QObject):
         for path in paths:
             self._kept.pop(path, None)
             self._lost.discard(path)
+        self._outdated |= self._decoding & set(paths)
 
     def clear(self) -> None:
         """Forget everything, for another book."""
         self._kept.clear()
         self._wanted.clear()
         self._lost.clear()
+        self._outdated |= self._decoding
 
     @Slot()
     def _ask(self) -> None:
@@ -74,6 +78,7 @@ class Thumbnails(QObject):
         if not batch:
             self._running = False
             return
+        self._decoding, self._outdated = set(batch), set()
 
         def decode(token: CancelToken, _: Report) -> list[tuple[Path, QImage]]:
             found = []
@@ -91,6 +96,8 @@ class Thumbnails(QObject):
     def _came(self, found: list[tuple[Path, QImage]]) -> None:
         lost = []
         for path, image in found:
+            if path in self._outdated:
+                continue  # whoever paints it asks for it again
             if image.isNull():
                 lost.append(path)
                 continue
@@ -98,6 +105,7 @@ class Thumbnails(QObject):
             if len(self._kept) > MOST_KEPT:
                 self._kept.popitem(last=False)
         self._lost.update(lost)
+        self._decoding.clear()
         self.arrived.emit()
         if lost:
             self.lost.emit(lost)
@@ -105,6 +113,7 @@ class Thumbnails(QObject):
 
     @Slot()
     def _stopped(self) -> None:
+        self._decoding.clear()
         self._running = False
 
 
