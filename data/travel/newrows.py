@@ -26,6 +26,7 @@ if TYPE_CHECKING:
 __all__ = ["STEPS", "NewRows"]
 
 Row = dict[str, Any]
+Place = tuple[int | None, str]  # id of the trial, name of the shelf
 ROWS_BETWEEN = 500  # looks at the cancel token
 
 # What makes a row one thing in the world; tables in an order in which what is referred to comes first.
@@ -69,23 +70,31 @@ class _Here:
         self._table = table
         self._of: dict[tuple[Any, ...], deque[int]] = defaultdict(deque)
         self._logged: dict[tuple[Any, ...], int] = {}
+        self._stands: dict[int, Place] = {}  # trays only
         self.last_id = 0
         for row in rows:
             self._of[self._key(row)].append(int(row["id"]))
+            if table == "tray":
+                self._stands[int(row["id"])] = (row["trial"], row["shelf"])
             self._note_logged(row, int(row["id"]))
             self.last_id = max(self.last_id, int(row["id"]))
 
-    def same(self, row: Row) -> int | None:
+    def same(self, row: Row, may_be: Callable[[Place], bool] | None = None) -> int | None:
         """The id of the row that is the same thing; None where there is none, or it is taken already.
 
         Of one time a logger says one thing of a place: what stands here is left as it is.
+
+        Parameters
+        ----------
+        may_be : of a tray: whether it can be one that stands in this trial and on this shelf of ours.
         """
         if row.get("log_file") is not None and self._place_and_time(row) in self._logged:
             return self._logged[self._place_and_time(row)]
-        ids = self._of.get(self._key(row))
-        if not ids:
-            return None
-        return ids.popleft() if self._table in SEVERAL else ids[0]
+        ids = self._of.get(self._key(row), ())
+        found = next((one for one in ids if may_be is None or may_be(self._stands[one])), None)
+        if found is not None and self._table in SEVERAL:
+            self._of[self._key(row)].remove(found)
+        return found
 
     def add(self, row: Row, row_id: int) -> None:
         """A row that has come in."""
@@ -126,6 +135,9 @@ class NewRows:
             for row in ours.table("tray").rows
             if row["done_at"] is None and row["tag_number"]
         }
+        self._trials_apart = {
+            row["id"] for row in theirs.table("trial").rows if self._name("trial", row["name"]) != row["name"]
+        }
         self.added: Counter[str] = Counter()
         self.known: Counter[str] = Counter()
         self.without_tag: list[str] = []
@@ -151,7 +163,7 @@ class NewRows:
             if number % ROWS_BETWEEN == 0:
                 self._cancel.check()
             wanted = self._translated(table, row, refers)
-            known = here.same(wanted)
+            known = here.same(wanted, self._places(row, wanted) if table == "tray" else None)
             if known is not None:
                 ids[row["id"]] = known
                 self.known[table] += 1
@@ -189,6 +201,19 @@ class NewRows:
         if "body" in wanted:
             wanted["body"] = self._body(table, row)
         return wanted
+
+    def _places(self, tray: Row, wanted: Row) -> Callable[[Place], bool]:
+        """Where their tray can stand here: not in another trial of that name, nor on another shelf of it."""
+        another_trial = tray["trial"] in self._trials_apart
+        another_shelf = self._name("shelf", tray["shelf"]) != tray["shelf"]
+
+        def may_be(place: Place) -> bool:
+            trial, shelf = place
+            return not (
+                (another_trial and trial != wanted["trial"]) or (another_shelf and shelf == tray["shelf"])
+            )
+
+        return may_be
 
     def _body(self, table: str, row: Row) -> str:
         """What a row keeps as text, in names and ids of this book."""

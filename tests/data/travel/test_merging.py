@@ -60,6 +60,20 @@ def test_names_that_stand_in_both_books_are_asked_about(book: Book, other: Book)
     assert SameName(kind="crop", name="sunflower") not in asked
 
 
+@pytest.mark.parametrize("apart", [{"trial": "t"}, {"shelf": "A"}])
+def test_trays_of_another_trial_or_shelf_are_others_though_all_else_is_alike(
+    book: Book, other: Book, apart: dict[str, str]
+) -> None:
+    before = book.trays()
+
+    merged(book, other, **apart)
+
+    (theirs,) = set(book.trays()) - set(before) - {next(tray for tray in book.trays() if tray.code == "K7")}
+    assert (theirs.code, theirs.crop, theirs.medium) == ("A1", "broccoli", "coir")
+    assert "(Kim)" in f"{theirs.trial}{theirs.shelf}"
+    assert merged(book, other, **apart).added["tray"] == 0
+
+
 def test_without_an_answer_nothing_is_merged(book: Book, other: Book) -> None:
     with pytest.raises(KeyError):
         merge(book, other, {}, "Kim", CancelToken())
