@@ -135,6 +135,7 @@ class NewRows:
             for row in ours.table("tray").rows
             if row["done_at"] is None and row["tag_number"]
         }
+        self._has_media = ours.table("medium").count > 0
         self._trials_apart = {
             row["id"] for row in theirs.table("trial").rows if self._name("trial", row["name"]) != row["name"]
         }
@@ -233,7 +234,9 @@ class NewRows:
         return f"{name} ({self._label})" if apart else name
 
     def _settled(self, table: str, row: Row) -> Row:
-        """A tray leaves its tag to a growing tray here that carries it already."""
+        """A tray leaves its tag to a growing tray here that carries it already; so do media their trust."""
+        if table == "medium" and self._has_media:
+            row["trusted"] = 0  # which medium is the trusted one was said here, or was not
         if table != "tray":
             return row
         if row["done_at"] is None and row["tag_number"] is not None:

@@ -60,6 +60,21 @@ def test_names_that_stand_in_both_books_are_asked_about(book: Book, other: Book)
     assert SameName(kind="crop", name="sunflower") not in asked
 
 
+@pytest.mark.parametrize("ours", ["coir", None])
+def test_which_medium_is_trusted_stays_as_it_was_said_here(
+    book: Book, other: Book, ours: str | None, tmp_path: Path
+) -> None:
+    book.set_trusted(ours)
+    other.set_trusted("hemp mat")
+
+    merged(book, other)
+
+    assert [one.name for one in book.media_known() if one.trusted] == ([] if ours is None else [ours])
+    with Book.create(tmp_path / "empty") as empty:
+        merged(empty, other)
+        assert [one.name for one in empty.media_known() if one.trusted] == ["hemp mat"]
+
+
 @pytest.mark.parametrize("apart", [{"trial": "t"}, {"shelf": "A"}])
 def test_trays_of_another_trial_or_shelf_are_others_though_all_else_is_alike(
     book: Book, other: Book, apart: dict[str, str]
