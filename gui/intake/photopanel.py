@@ -125,7 +125,7 @@ class PhotoPanel(QFrame):
         below, edges = self.doing.layout(), self._column.contentsMargins()
         assert below is not None
         inner = width - edges.left() - edges.right()
-        picture = self.picture.minimumHeight() + Space.S
+        picture = PICTURE_LOW + Space.S
         words = below.totalMinimumHeightForWidth(inner) + Space.S
         least = edges.top() + edges.bottom() + picture + words - Space.S
         return (least, least, 0) if not self.picker.isHidden() else (least, picture, words)
@@ -137,8 +137,8 @@ class PhotoPanel(QFrame):
 
     def _give_way(self) -> None:
         ample = self.least_heights(self.width())[0]
-        ample += PICTURE_HIGH - self.picture.minimumHeight() + self.picker.missing_height
-        cramped = not self.picker.isHidden() and ample > self.height() > 0
+        ample += PICTURE_HIGH - PICTURE_LOW + self.picker.missing_height
+        cramped = ample > self.height() > 0
         self.picture.setMinimumHeight(PICTURE_LOW if cramped else PICTURE_HIGH)
         self.picker.be_low(cramped)
 

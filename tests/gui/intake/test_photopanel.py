@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
-from data.records import PhotoId
+from data.records import PhotoId, TrayId
 from gui.intake.photopanel import PhotoPanel
 from gui.intake.view import IntakeRow, Kind
 from gui.style.palette import dress
@@ -57,3 +57,29 @@ def test_a_file_of_which_nothing_was_kept_says_why_its_place_is_empty(
     assert panel.picture._message == "Nothing of this file can be shown."
     panel.show_row(None)
     assert panel.picture._message == ""
+
+
+def test_beside_a_question_the_picture_becomes_low_before_it_goes(
+    qtbot: QtBot, dressed: QApplication, work: Work, tmp_path
+) -> None:
+    dress(dressed, Scheme.LIGHT, 150)
+    panel = PhotoPanel(work)
+    qtbot.addWidget(panel)
+    panel.show_row(
+        IntakeRow(
+            key=1, name="a.jpg", kind=Kind.STORED, sentence="C6, zugeordnet durch ihr Schild, Deckung 98 %",
+            photo_id=PhotoId(1), tray_id=TrayId(1), tray_code="C6", photo=tmp_path / "a.jpg",
+        )
+    )  # fmt: skip
+    least, picture, _ = panel.least_heights(529)
+    assert picture < 110
+    panel.resize(529, least)
+    panel.show()
+    qtbot.wait(50)
+
+    assert panel.height() == least
+    assert panel.picture.height() >= 80
+    for part in (panel.sentence, panel.corners, panel.sheet, panel.other, panel.leave):
+        assert panel.doing.rect().contains(part.geometry())
+        assert part.height() >= 28
+    dress(dressed, Scheme.LIGHT)
