@@ -71,10 +71,12 @@ def test_beside_a_question_the_picture_becomes_low_before_it_goes(
             photo_id=PhotoId(1), tray_id=TrayId(1), tray_code="C6", photo=tmp_path / "a.jpg",
         )
     )  # fmt: skip
+    panel.resize(529, 700)
+    panel.show()
+    qtbot.wait(20)
     least, picture, _ = panel.least_heights(529)
     assert picture < 110
     panel.resize(529, least)
-    panel.show()
     qtbot.wait(50)
 
     assert panel.height() == least
