@@ -124,10 +124,11 @@ class PhotoPanel(QFrame):
         """
         below, edges = self.doing.layout(), self._column.contentsMargins()
         assert below is not None
-        inner = width - edges.left() - edges.right()
+        frame = self.height() - self.contentsRect().height()  # the hairline around it
+        inner = width - edges.left() - edges.right() - frame
         picture = PICTURE_LOW + Space.S
         words = below.totalMinimumHeightForWidth(inner) + Space.S
-        least = edges.top() + edges.bottom() + picture + words - Space.S
+        least = edges.top() + edges.bottom() + frame + picture + words - Space.S
         return (least, least, 0) if not self.picker.isHidden() else (least, picture, words)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
