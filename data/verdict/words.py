@@ -88,7 +88,6 @@ def _values(verdict: Verdict, line: MediumResult, scale: Scale) -> dict[str, obj
         "difference": scale.amount(line.difference or 0.0, sign=True),
         "low": scale.number(line.low or 0.0, sign=True),
         "high": scale.number(line.high or 0.0, sign=True),
-        "further": line.further,
     }
 
 
@@ -125,31 +124,42 @@ def _shown(verdict: Verdict, line: MediumResult, values: dict[str, object]) -> S
                 **values,
             )
         case _:
-            return _not_shown(line, values)
+            return _not_shown(verdict, line, values)
 
 
-def _not_shown(line: MediumResult, values: dict[str, object]) -> Sentence:
-    if line.further is None:
+def _not_shown(verdict: Verdict, line: MediumResult, values: dict[str, object]) -> Sentence:
+    return Sentence(
+        "Not shown: {what}; the difference is {difference} (interval {low} to {high}). {settled}",
+        what=_what_is_not_shown(verdict, line, values),
+        settled=_what_would_settle_it(line),
+        **values,
+    )
+
+
+def _what_is_not_shown(verdict: Verdict, line: MediumResult, values: dict[str, object]) -> Sentence:
+    """Where the whole interval lies on the worse side, only by how much is not shown."""
+    nearest = line.low if verdict.lower_is_better else line.high
+    if nearest is not None and (nearest > 0 if verdict.lower_is_better else nearest < 0):
         return Sentence(
-            "Not shown: the trial cannot tell whether {medium} is as good as {trusted} within the margin of "
-            "{margin}; the difference is {difference} (interval {low} to {high}). Held against how "
-            "trays and camera scatter it lies so near the margin that no reasonable number of further trays "
-            "would settle it.",
-            **values,
-        )
-    if line.further == 1:
-        return Sentence(
-            "Not shown: the trial cannot tell whether {medium} is as good as {trusted} within the margin of "
-            "{margin}; the difference is {difference} (interval {low} to {high}). 1 further tray of "
-            "each medium would probably settle it.",
+            "{medium} is surely less good than {trusted}, but the trial cannot tell whether by less than the "
+            "margin of {margin}",
             **values,
         )
     return Sentence(
-        "Not shown: the trial cannot tell whether {medium} is as good as {trusted} within the margin of "
-        "{margin}; the difference is {difference} (interval {low} to {high}). {further} further "
-        "trays of each medium would probably settle it.",
+        "the trial cannot tell whether {medium} is as good as {trusted} within the margin of {margin}",
         **values,
     )
+
+
+def _what_would_settle_it(line: MediumResult) -> Sentence:
+    if line.further is None:
+        return Sentence(
+            "Held against how trays and camera scatter it lies so near the margin that no reasonable number "
+            "of further trays would settle it."
+        )
+    if line.further == 1:
+        return Sentence("1 further tray of each medium would probably settle it.")
+    return Sentence("{further} further trays of each medium would probably settle it.", further=line.further)
 
 
 def _trusted(line: MediumResult, scale: Scale) -> Sentence:

@@ -8657,16 +8657,28 @@ trusted</source>
             <translation>{medium} ist schlechter als {trusted}, um mehr, als der Spielraum ({margin}) erlaubt: der Unterschied ist {difference} (Intervall {low} bis {high}).</translation>
         </message>
         <message>
-            <source>Not shown: the trial cannot tell whether {medium} is as good as {trusted} within the margin of {margin}; the difference is {difference} (interval {low} to {high}). Held against how trays and camera scatter it lies so near the margin that no reasonable number of further trays would settle it.</source>
-            <translation>Nicht gezeigt: der Versuch kann nicht sagen, ob {medium} im Spielraum ({margin}) so gut ist wie {trusted}; der Unterschied ist {difference} (Intervall {low} bis {high}). Gemessen daran, wie Schalen und Kamera streuen, liegt er so nah am Spielraum, dass keine vernünftige Zahl weiterer Schalen es klären würde.</translation>
+            <source>Not shown: {what}; the difference is {difference} (interval {low} to {high}). {settled}</source>
+            <translation>Nicht gezeigt: {what}; der Unterschied ist {difference} (Intervall {low} bis {high}). {settled}</translation>
         </message>
         <message>
-            <source>Not shown: the trial cannot tell whether {medium} is as good as {trusted} within the margin of {margin}; the difference is {difference} (interval {low} to {high}). 1 further tray of each medium would probably settle it.</source>
-            <translation>Nicht gezeigt: der Versuch kann nicht sagen, ob {medium} im Spielraum ({margin}) so gut ist wie {trusted}; der Unterschied ist {difference} (Intervall {low} bis {high}). 1 weitere Schale jedes Substrats würde es wahrscheinlich klären.</translation>
+            <source>{medium} is surely less good than {trusted}, but the trial cannot tell whether by less than the margin of {margin}</source>
+            <translation>{medium} ist sicher weniger gut als {trusted}, doch ob um weniger als den Spielraum ({margin}), kann der Versuch nicht sagen</translation>
         </message>
         <message>
-            <source>Not shown: the trial cannot tell whether {medium} is as good as {trusted} within the margin of {margin}; the difference is {difference} (interval {low} to {high}). {further} further trays of each medium would probably settle it.</source>
-            <translation>Nicht gezeigt: der Versuch kann nicht sagen, ob {medium} im Spielraum ({margin}) so gut ist wie {trusted}; der Unterschied ist {difference} (Intervall {low} bis {high}). {further} weitere Schalen jedes Substrats würden es wahrscheinlich klären.</translation>
+            <source>the trial cannot tell whether {medium} is as good as {trusted} within the margin of {margin}</source>
+            <translation>der Versuch kann nicht sagen, ob {medium} im Spielraum ({margin}) so gut ist wie {trusted}</translation>
+        </message>
+        <message>
+            <source>Held against how trays and camera scatter it lies so near the margin that no reasonable number of further trays would settle it.</source>
+            <translation>Gemessen daran, wie Schalen und Kamera streuen, liegt er so nah am Spielraum, dass keine vernünftige Zahl weiterer Schalen es klären würde.</translation>
+        </message>
+        <message>
+            <source>1 further tray of each medium would probably settle it.</source>
+            <translation>1 weitere Schale jedes Substrats würde es wahrscheinlich klären.</translation>
+        </message>
+        <message>
+            <source>{further} further trays of each medium would probably settle it.</source>
+            <translation>{further} weitere Schalen jedes Substrats würden es wahrscheinlich klären.</translation>
         </message>
         <message>
             <source>{medium} is the trusted medium; it has no number.</source>

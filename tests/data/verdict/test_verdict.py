@@ -336,6 +336,25 @@ def test_a_difference_that_lies_at_the_margin_is_not_settled_by_trays() -> None:
     assert "no reasonable number of further trays" in the(verdict)
 
 
+@pytest.mark.parametrize(
+    ("mat", "lower_is_better"), [((84.0, 88.0, 87.0), False), ((97.0, 100.0, 103.0), True)]
+)
+def test_what_is_surely_less_good_is_not_called_unknown_where_only_the_margin_is_in_doubt(
+    mat: tuple[float, ...], lower_is_better: bool
+) -> None:
+    peat = (91.0, 92.0, 95.0)
+    verdict = verdict_of(table(peat=peat, mat=mat), "peat", 6.5, lower_is_better=lower_is_better)
+
+    assert verdict.medium("mat").outcome is Outcome.NOT_SHOWN
+    assert the(verdict).startswith("Not shown: mat is surely less good than peat, but the trial cannot tell")
+
+
+def test_what_may_be_as_good_or_better_is_not_called_less_good() -> None:
+    verdict = verdict_of(table(peat=PEAT, mat=(78.0, 87.0, 104.0)), "peat", 5.0)
+
+    assert the(verdict).startswith("Not shown: the trial cannot tell whether mat is as good as peat")
+
+
 # --- sentences
 
 
