@@ -103,7 +103,7 @@ def _tags(asked: argparse.Namespace) -> int:
 def _report(asked: argparse.Namespace) -> int:
     from gui.commands.report import report_on
 
-    return report_on(asked.book, asked.target, asked.trial, short=asked.short, letter=asked.letter)
+    return report_on(asked.book, asked.target, asked.trial, short=asked.short, paper=asked.paper)
 
 
 def _pack(asked: argparse.Namespace) -> int:

@@ -117,9 +117,13 @@ def _margin(text: str) -> float:
 def tags_options(word: argparse.ArgumentParser) -> None:
     """A file, the paper, a trial."""
     word.add_argument("target", type=Path, metavar="OUT.pdf", help="the file to write")
-    word.add_argument("--paper", choices=("A4", "Letter"), default="A4", help="size of the paper")
+    _paper_option(word)
     word.add_argument("--trial", metavar="NAME", help="all sheets of this trial, as its places were drawn")
     _book_option(word)
+
+
+def _paper_option(word: argparse.ArgumentParser) -> None:
+    word.add_argument("--paper", choices=("A4", "Letter"), default="A4", help="size of the paper")
 
 
 def report_options(word: argparse.ArgumentParser) -> None:
@@ -127,7 +131,7 @@ def report_options(word: argparse.ArgumentParser) -> None:
     word.add_argument("target", type=Path, metavar="OUT.pdf|OUT.html", help="the file to write")
     word.add_argument("--trial", metavar="NAME", help="by default the newest trial that has trays")
     word.add_argument("--short", action="store_true", help="two pages, for a customer")
-    word.add_argument("--letter", action="store_true", help="on Letter paper, not on A4")
+    _paper_option(word)
     _book_option(word)
 
 

@@ -18,7 +18,7 @@ __all__ = ["report_on"]
 KINDS = (".pdf", ".html", ".htm")
 
 
-def report_on(folder: Path, target: Path, trial: str | None, *, short: bool, letter: bool) -> int:
+def report_on(folder: Path, target: Path, trial: str | None, *, short: bool, paper: str) -> int:
     """Write the report; 1 where there is no such trial or it cannot be written."""
     if target.suffix.lower() not in KINDS:
         return refuse(f"{target}: a report is written as OUT.pdf or OUT.html.")
@@ -27,7 +27,7 @@ def report_on(folder: Path, target: Path, trial: str | None, *, short: bool, let
     except BookError as error:
         return refuse(str(error))
     try:
-        return _write(book, target, trial, short=short, letter=letter)
+        return _write(book, target, trial, short=short, paper=paper)
     except BookError as error:
         return refuse(str(error))
     except KeyError:
@@ -40,7 +40,7 @@ def report_on(folder: Path, target: Path, trial: str | None, *, short: bool, let
         book.close()
 
 
-def _write(book: Book, target: Path, trial: str | None, *, short: bool, letter: bool) -> int:
+def _write(book: Book, target: Path, trial: str | None, *, short: bool, paper: str) -> int:
     from data.report.reading import read_report
 
     report = read_report(book, trial, short=short)
@@ -53,8 +53,7 @@ def _write(book: Book, target: Path, trial: str | None, *, short: bool, letter: 
 
     app = QGuiApplication.instance() or QGuiApplication(sys.argv[:1])
     load_fonts()
-    paper = Paper.LETTER if letter else Paper.A4
-    pages = write_report(target, report, paper)
+    pages = write_report(target, report, Paper(paper))
     told = "one file for mail" if is_html(target) else f"{pages} page{'s' * (pages != 1)} on {paper}"
     print(plain(f"{target}: report on {report.title}, {told}."))
     del app
