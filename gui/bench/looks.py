@@ -239,6 +239,7 @@ class LookList(QListView):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Enter opens the tray sheet, S says seen, T tomorrow; Ctrl+S, a habit, says nothing."""
         plain = event.modifiers() in (Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.KeypadModifier)
+        plain = plain and not event.isAutoRepeat()  # a key held down would put away line after line
         match event.key():
             case Qt.Key.Key_Return | Qt.Key.Key_Enter:
                 self._choose(self.currentIndex())

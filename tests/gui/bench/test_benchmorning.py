@@ -6,7 +6,8 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QDialog
 from pytestqt.qtbot import QtBot
@@ -120,11 +121,13 @@ def test_the_other_reasons_of_a_tray_stand_with_the_chosen_line(bench: Bench) ->
     assert "The edge is thin." in detail.words.toolTip()
 
 
-def test_ctrl_s_puts_nothing_away(morning: Bench, qtbot: QtBot) -> None:
+def test_ctrl_s_and_a_key_held_down_put_nothing_away(morning: Bench, qtbot: QtBot) -> None:
     before = morning.panel.looks.model().rowCount()
     assert before > 0
     for key in (Qt.Key.Key_S, Qt.Key.Key_T):
         qtbot.keyClick(morning.panel.looks, key, Qt.KeyboardModifier.ControlModifier)
+        held = QKeyEvent(QEvent.Type.KeyPress, key, Qt.KeyboardModifier.NoModifier, "s", True)
+        QApplication.sendEvent(morning.panel.looks, held)
     qtbot.wait(20)
     qtbot.waitUntil(lambda: not morning.work.jobs(), timeout=10_000)
 
