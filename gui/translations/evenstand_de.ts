@@ -9628,18 +9628,6 @@ trusted</source>
             <translation>nicht notiert</translation>
         </message>
         <message>
-            <source>from the top</source>
-            <translation>von oben</translation>
-        </message>
-        <message>
-            <source>from below</source>
-            <translation>von unten</translation>
-        </message>
-        <message>
-            <source>both</source>
-            <translation>beides</translation>
-        </message>
-        <message>
             <source>was kept dark</source>
             <translation>stand dunkel</translation>
         </message>

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 
 from data.records import NewTray
 from gui.controls.fieldgrid import FieldGrid
-from gui.language.spoken import in_figures
+from gui.language.spoken import in_figures, spoken
 from gui.notes.moments import MomentEdit, moment_in, show_moment
 from gui.notes.table import number_in
 from gui.trays.traynames import tag_of
@@ -57,7 +57,7 @@ class TrayForm(FieldGrid):
         self.seed_lot, self.rate, self.soak = (QLineEdit(self) for _ in range(3))
         self.seating = self._choice((self.tr("in the tray"), self.tr("on an upturned tray")), SEATINGS)
         self.stacked, self.heat_mat = self._yes_no(), self._yes_no()
-        waters = (self.tr("not noted"), self.tr("from the top"), self.tr("from below"), self.tr("both"))
+        waters = (self.tr("not noted"), *map(spoken, WATERINGS))
         self.watering = self._choice(waters, (None, *WATERINGS))
         self.feed, self.light, self.note = (QLineEdit(self) for _ in range(3))
         self.dark = QCheckBox(self.tr("was kept dark"), self)
