@@ -39,10 +39,8 @@ class Pose:
     focal_px: float
     size: tuple[int, int]
     lens: tuple[float, float] = (0.0, 0.0)
-    aside: tuple[float, float] = (
-        0.0,
-        0.0,
-    )  # of the optical axis from the photo's middle, px: a cropped photo
+    aside: tuple[float, float] = (0.0, 0.0)
+    """Of the optical axis from the photo's middle, px: a cropped photo."""
 
     @property
     def middle(self) -> Array:
