@@ -4,16 +4,18 @@ In    `Suspect`s as they were found; what is known of the tray
 Out   the same, judged again, with day and medium in their reasons
 Not   finding them (`suspects.py`), what a person said (the book)
 
-White root hairs stand in fans around sprouts on the first days and fade: what is white then counts half, and
-the reason says so.
+White root hairs stand in fans around sprouts on the first days and fade: what is white then counts less than
+half, and the reason says so.
 """
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-__all__ = ["MAY_BE_HAIRS", "UNKNOWN_WHITE", "Suspect", "TrayFacts", "surest_first", "with_facts"]
+__all__ = [
+    "MAY_BE_HAIRS", "UNKNOWN_WHITE", "Suspect", "TrayFacts", "known_better", "surest_first", "with_facts",
+]  # fmt: skip
 
-LEAST_CONFIDENCE = 0.14  # 5 false ones on 111 trays without mold (`models/mold.md`)
+LEAST_CONFIDENCE = 0.14  # 2 false ones on 111 trays without mold (`models/mold.md`)
 HAIRY_DAYS = (0.5, 5.0)  # since sowing: root hairs stand there (several growers' pages agree; no study found)
 MAY_BE_HAIRS, HAIRY_WHITE, LATE_WHITE = 0.5, 0.3, 0.8  # times the confidence of what is white, by the day
 UNKNOWN_WHITE = "bright white, so it may be root hairs"
@@ -27,11 +29,6 @@ class TrayFacts:
     """Since sowing."""
     medium: str | None = None
     """Its name, for the words."""
-
-    @property
-    def in_hairy_days(self) -> bool | None:
-        """Whether root hairs are to be expected; None where the day is not known."""
-        return None if self.days is None else HAIRY_DAYS[0] <= self.days < HAIRY_DAYS[1]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -59,23 +56,32 @@ def surest_first(suspects: Iterable[Suspect], least: float = LEAST_CONFIDENCE) -
 def with_facts(suspects: Iterable[Suspect], facts: TrayFacts) -> tuple[Suspect, ...]:
     """The same, judged again with what is known of their tray, the surest first.
 
-    White counts a little less on the days of root hairs and more after them; the reason names day and medium.
+    White counts a little less on the days of root hairs and more on all others; the reason names day and
+    medium.
     """
-    return surest_first(_known_better(suspect, facts) for suspect in suspects)
+    return surest_first(known_better(suspect, facts) for suspect in suspects)
 
 
-def _known_better(suspect: Suspect, facts: TrayFacts) -> Suspect:
+def known_better(suspect: Suspect, facts: TrayFacts) -> Suspect:
+    """One suspect judged again as `with_facts` does, however faint it is then."""
     why, confidence = suspect.why, suspect.confidence
     if suspect.white and facts.days is not None:
-        share = HAIRY_WHITE if facts.in_hairy_days else LATE_WHITE
+        share = HAIRY_WHITE if _is_hairy(facts.days) else LATE_WHITE
         confidence = round(confidence * share / MAY_BE_HAIRS, 3)
-        why = why.replace(UNKNOWN_WHITE, _of_white(facts.days, hairy=bool(facts.in_hairy_days)))
+        why = why.replace(UNKNOWN_WHITE, _of_white(facts.days))
     if facts.medium:
         why = why.replace("medium", facts.medium)
     return replace(suspect, confidence=confidence, why=why)
 
 
-def _of_white(days: float, *, hairy: bool) -> str:
-    if hairy:
+def _is_hairy(days: float) -> bool:
+    """Whether root hairs are to be expected so many days after sowing."""
+    return HAIRY_DAYS[0] <= days < HAIRY_DAYS[1]
+
+
+def _of_white(days: float) -> str:
+    if days < HAIRY_DAYS[0]:
+        return "bright white, before root hairs stand"
+    if _is_hairy(days):
         return f"bright white on day {days:.0f}, when root hairs stand in fans: look again tomorrow"
     return f"bright white, yet on day {days:.0f} root hairs have mostly faded"

@@ -7,8 +7,7 @@ Not   numbers of the stand (`standing.py`), finding suspects (`vision`)
 A suspect is held against the photo of the day before, which was laid on this one when it came in
 (`photos/carried.py`): one that grew is urgent, for mold grows; one that is
 gone from the newest photo is no news, for root hairs fade: it has closed itself (`chapters/closing.py`), and
-what
-comes back at its place is new. Only photos with sure corners, scored by the same version of the method, are
+what comes back at its place is new. Only photos with sure corners, scored by the same version of the method, are
 compared. Limits are common practice.
 """
 
@@ -22,7 +21,7 @@ from vision.history import Became, Course, courses
 __all__ = ["MOLD_CAUTION", "looks_at_mold"]
 
 GROWN_AFTER_NOT_MOLD = 1.5  # times the area that a person has looked at
-LEAST_CONFIDENCE = 0.3  # fainter ones stand on the tray sheet only, until they grow: one in three is mold
+LEAST_CONFIDENCE = 0.3  # fainter ones stand on the tray sheet only, until they grow (`models/mold.md`)
 SURE_CONFIDENCE = 0.6  # a new patch that is worth a look on the same day
 STILL_DAYS = 2  # a patch that has not grown for so long can wait: mold does not stand still (common practice)
 

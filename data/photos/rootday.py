@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING, Any
 from data.records import Tray
 
 if TYPE_CHECKING:
-    from vision.suspect import Suspect
+    from vision.suspect import Suspect, TrayFacts
 
 __all__ = ["judged_again", "kept_judged_again"]
 
@@ -27,18 +27,18 @@ def judged_again(
     found = tuple(suspects)
     if tray is None or not found:
         return found
-    from vision.suspect import TrayFacts, with_facts
+    from vision.suspect import with_facts
 
-    days = (taken_at - tray.sown_at) / timedelta(days=1)
-    return with_facts(found, TrayFacts(days=days, medium=tray.medium))
+    return with_facts(found, _facts(tray, taken_at))
 
 
 def kept_judged_again(row: Mapping[str, Any], tray: Tray, taken_at: datetime) -> dict[str, Any]:
     """Confidence and reason of a kept suspect whose photo had no tray until now.
 
-    Only for one that was kept without a tray: what has been judged by day once does not count again.
+    Only for one that was kept without a tray: what has been judged by day once does not count again. It stays
+    in the book however faint it is now: what a person may have seen does not go without a word.
     """
-    from vision.suspect import UNKNOWN_WHITE, Suspect
+    from vision.suspect import UNKNOWN_WHITE, Suspect, known_better
 
     kept = Suspect(
         x_mm=row["x_mm"] or 0.0,
@@ -49,5 +49,11 @@ def kept_judged_again(row: Mapping[str, Any], tray: Tray, taken_at: datetime) ->
         outline_mm=(),
         white=UNKNOWN_WHITE in row["why"],
     )
-    (judged,) = judged_again([kept], tray, taken_at)
+    judged = known_better(kept, _facts(tray, taken_at))
     return {"confidence": judged.confidence, "why": judged.why}
+
+
+def _facts(tray: Tray, taken_at: datetime) -> "TrayFacts":
+    from vision.suspect import TrayFacts
+
+    return TrayFacts(days=(taken_at - tray.sown_at) / timedelta(days=1), medium=tray.medium)

@@ -99,6 +99,7 @@ KEPT = (
     K("greyer and as light as the {medium} around"),
     K("not white fans along roots"),
     K("bright white, so it may be root hairs"),
+    K("bright white, before root hairs stand"),
     K("bright white on day {day}, when root hairs stand in fans: look again tomorrow"),
     K("bright white, yet on day {day} root hairs have mostly faded"),
     K("beside the tray's wall, so it may be the wall"),

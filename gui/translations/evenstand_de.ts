@@ -2319,6 +2319,10 @@
             <translation>leuchtend weiß, also vielleicht Wurzelhaare</translation>
         </message>
         <message>
+            <source>bright white, before root hairs stand</source>
+            <translation>leuchtend weiß, bevor Wurzelhaare stehen</translation>
+        </message>
+        <message>
             <source>bright white on day {day}, when root hairs stand in fans: look again tomorrow</source>
             <translation>leuchtend weiß an Tag {day}, wenn Wurzelhaare in Fächern stehen: morgen noch einmal ansehen</translation>
         </message>

@@ -202,6 +202,15 @@ def test_white_after_the_days_of_root_hairs_counts_more():
     assert "bright white, yet on day 9 root hairs have mostly faded" in judged.why
 
 
+@pytest.mark.parametrize("days", [-0.3, 0.0, 0.4])
+def test_white_before_any_root_stands_is_not_said_to_be_a_faded_root_hair(days: float):
+    """Root hairs come with the root, half a day after sowing at the earliest (growers' pages)."""
+    (judged,) = with_facts([a_white_suspect()], TrayFacts(days=days))
+
+    assert "bright white, before root hairs stand" in judged.why
+    assert "faded" not in judged.why
+
+
 def test_grey_felt_counts_the_same_on_every_day():
     suspects = suspects_of(with_felt(a_medium(), (200.0, 100.0), 12.0))
 

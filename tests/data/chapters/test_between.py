@@ -454,6 +454,20 @@ def test_a_photo_that_a_person_matches_is_judged_by_the_day_of_its_tray_until_th
     assert the_suspect(book, photo).confidence == 0.45
 
 
+def test_a_faint_white_suspect_that_its_tray_makes_fainter_still_is_kept_when_its_photo_is_matched(
+    book: Book,
+) -> None:
+    """What has stood in the book, and may have been looked at, does not go without a word."""
+    white = Patch(confidence=0.15, white=True, why="white web; bright white, so it may be root hairs")
+    tray = next(tray.id for tray in book.trays() if tray.code == "A1")
+    photo = photo_on(book, 4, suspects=[white], tag=None)
+
+    book.match(photo, tray)
+
+    assert the_suspect(book, photo).confidence == pytest.approx(0.09)
+    assert "on day 3, when root hairs stand in fans" in the_suspect(book, photo).why
+
+
 def test_a_photo_that_a_person_matches_closes_what_it_no_longer_shows_until_that_is_undone(
     book: Book,
 ) -> None:
