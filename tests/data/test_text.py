@@ -64,11 +64,15 @@ def test_any_text_comes_back_as_it_was(shared: Path, code: str, crop: str, note:
         assert book.trays() == ()
 
 
-@given(st.text())
-def test_only_suffixes_of_pictures_are_taken_over(name: str) -> None:
-    assert safe_suffix(name) == ".bin" or safe_suffix(name) in {
-        ".jpg", ".jpeg", ".png", ".tif", ".tiff", ".webp", ".heic", ".heif",
-    }  # fmt: skip
+@pytest.mark.parametrize("suffix", [".jpg", ".JPEG", ".png", ".Tif", ".tiff", ".webp", ".HEIC", ".heif"])
+@given(name=texts.filter(lambda name: not set(name) & set("/\\.")))
+def test_a_suffix_of_a_picture_is_taken_over_in_small_letters(suffix: str, name: str) -> None:
+    assert safe_suffix(name + suffix) == suffix.lower()
+
+
+@given(texts, st.sampled_from(["exe", "svg", "jpg.exe", "jpgx", "png ", "py", "../x", ""]))
+def test_no_other_suffix_is_taken_over(name: str, suffix: str) -> None:
+    assert safe_suffix(f"{name}.{suffix}") == ".bin"
 
 
 @given(st.lists(st.lists(st.floats(0, 100), min_size=12, max_size=12), min_size=6, max_size=6))

@@ -24,6 +24,15 @@ def test_without_a_volume_only_the_mass_share_is_told():
     assert content.reasons["porosity"] == "The volume of the medium is not known."
 
 
+def test_without_a_density_the_pores_are_not_told_and_it_says_why():
+    content = water_content(wet_g=900, dry_g=300, volume_cm3=2000)
+
+    assert (content.volumetric, content.bulk_density) == (0.3, 0.15)
+    assert (content.porosity, content.air_filled) == (None, None)
+    for name in ("porosity", "air_filled"):
+        assert content.reasons[name] == "The density of the medium's solids is not known."
+
+
 @pytest.mark.parametrize(
     ("wet", "dry", "volume", "solid", "words"),
     [
@@ -100,6 +109,22 @@ def test_a_tray_watered_between_two_weighings_was_not_dry_before():
 
 def test_a_dry_weight_that_a_person_knows_is_taken():
     assert dry_weight(weighed((0, 1180)), dry_g=520).grams == pytest.approx(718)
+
+
+def test_a_dry_weight_and_a_wetting_test_tell_it_before_the_first_weighing():
+    told = dry_weight([], capacity_g=660, dry_g=520)
+
+    assert (told.dry_g, told.full_g) == (520, 1180)
+    assert told.rests_on is DryFrom.OWN_AND_TEST
+    assert told.grams == pytest.approx(718)
+
+
+@pytest.mark.parametrize(("days", "dry"), [(0, 520), (1, 520), (-1, None)])
+def test_a_first_weighing_after_the_day_of_sowing_is_no_dry_tray(days, dry):
+    """A tray that stands for days is not empty: its next weight is what it drank, not all that it holds."""
+    sown = (SOWN + timedelta(days=days)).date()
+
+    assert dry_weight(weighed((0, 520), (1, 1180)), sown_on=sown).dry_g == dry
 
 
 def test_without_any_of_them_it_says_what_to_do():
