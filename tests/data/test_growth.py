@@ -139,6 +139,41 @@ def test_the_curve_has_an_interval_that_widens_where_no_photo_is():
     assert curve.coverage_on(30).high <= 100
 
 
+def between_both(seed, days=range(1, 10), noise=2.0):
+    """Points half way between a logistic and a Gompertz curve: chance alone says which one fits better."""
+    rng = np.random.default_rng(seed)
+    return [
+        (
+            float(d),
+            46 / (1 + math.exp(-(d - 4.5) / 0.8)) + 47 * math.exp(-math.exp(-0.75 * (d - 4.05)))
+            + noise * rng.normal(),
+        )
+        for d in days
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize(("seed", "alike"), [(6, True), (7, False), (0, False), (5, False)])
+def test_where_photos_do_not_tell_the_curves_apart_the_interval_spans_both(seed, alike):
+    """Alike: Akaike's criterion, n ln(RSS) with as many parameters, apart by 2 at most (from memory)."""
+    told = growth_of(between_both(seed))
+    of_curve, of_other = told.curve.day_of(50), told.other.day_of(50)
+
+    assert (9 * math.log(told.other.fit.rss / told.curve.fit.rss) <= 2) is alike
+    assert told.day_50.value == of_curve.value
+    low, high = (min(of_curve.low, of_other.low), max(of_curve.high, of_other.high))
+    wanted = (low, high) if alike else (of_curve.low, of_curve.high)
+    assert (told.day_50.low, told.day_50.high) == wanted
+    assert (low, high) != (of_curve.low, of_curve.high)
+
+
+@pytest.mark.parametrize("coverage", [-3.0, 101.0, 250.0])
+def test_a_coverage_that_cannot_be_is_passed_over(coverage):
+    told = growth_of([*a_tray(), (6.5, coverage)])
+
+    assert told.curve.parameters == pytest.approx((92, 4.5, 0.8), rel=1e-4)
+    assert told.left_out == ()
+
+
 def test_intervals_hold_as_often_as_they_say():
     truth = 4.5 - 0.8 * math.log(92 / 50 - 1)
     days = [growth_of(a_tray(noise=1.5, seed=seed)).day_50 for seed in range(100)]
