@@ -9,7 +9,7 @@ import sqlite3
 from datetime import timedelta
 
 from data.look import LookKind
-from data.numbers import Said
+from data.numbers import Said, TrayId
 from data.sentence import Sentence
 from data.watch import Morning
 
@@ -33,6 +33,10 @@ IN_LINE: dict[LookKind, Sentence] = {
     LookKind.READY: Sentence("It still gains, or the days of cutting were changed."),
     LookKind.MOLD: Sentence("The word mold was taken back."),
 }
+FAINT = Sentence("What the newest photo shows there is faint and has not grown; the tray sheet shows it.")
+HIDDEN = Sentence(
+    "The newest photo does not show the patch, nor that it is gone: look under the leaves there."
+)
 OF_PHOTOS = frozenset(
     {
         LookKind.VANISHED, LookKind.LATE, LookKind.LAGGING, LookKind.EDGE, LookKind.PATCHY, LookKind.GAPS,
@@ -55,9 +59,21 @@ def gone_why(entry: sqlite3.Row, morning: Morning) -> Sentence:
         return Sentence("You said mold.")
     if what is LookKind.SUSPECT and Said.NOT_MOLD in said:
         return Sentence("You said not mold.")
+    if what is LookKind.SUSPECT:
+        return _of_suspects(tray, morning)
     yesterday = morning.today - timedelta(days=1)
     if what in OF_PHOTOS and not any(
         one.tray_id == tray and one.sure and one.taken_at.date() >= yesterday for one in morning.numbers
     ):
         return Sentence("No photo of today or yesterday says how it stands now.")
     return IN_LINE[what]
+
+
+def _of_suspects(tray: TrayId, morning: Morning) -> Sentence:
+    """What leaves have grown over stays open in the book, and may still be there."""
+    photos = [one.photo_id for one in morning.numbers if one.tray_id == tray and one.sure]
+    mine = [s for s in morning.suspects if s.tray_id == tray]
+    last = [s for s in mine if s.photo_id == mine[-1].photo_id and not s.closed]
+    if not last:
+        return IN_LINE[LookKind.SUSPECT]
+    return FAINT if photos and last[0].photo_id == photos[-1] else HIDDEN

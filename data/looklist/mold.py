@@ -5,10 +5,10 @@ Out   `Look`s: what a person called mold, else the open suspects of the newest s
 Not   numbers of the stand (`standing.py`), finding suspects (`vision`)
 
 A suspect is held against the photo of the day before, which was laid on this one when it came in
-(`photos/carried.py`): one that grew is urgent, for mold grows; one that is
-gone from the newest photo is no news, for root hairs fade: it has closed itself (`chapters/closing.py`), and
-what comes back at its place is new. Only photos with sure corners, scored by the same version of the method, are
-compared. Limits are common practice.
+(`photos/carried.py`): one that grew is urgent, for mold grows; one that is gone from the newest photo is no
+news, for root hairs fade: it has closed itself (`chapters/closing.py`), and what comes back at its place is
+new. Only photos with sure corners, scored by the same version of the method, are compared. Limits are common
+practice.
 """
 
 from collections.abc import Iterable, Iterator, Sequence

@@ -6153,6 +6153,14 @@ trusted</source>
             <translation>Die Angabe „Schimmel“ wurde zurückgenommen.</translation>
         </message>
         <message>
+            <source>What the newest photo shows there is faint and has not grown; the tray sheet shows it.</source>
+            <translation>Was das neueste Foto dort zeigt, ist schwach und nicht gewachsen; das Schalenblatt zeigt es.</translation>
+        </message>
+        <message>
+            <source>The newest photo does not show the patch, nor that it is gone: look under the leaves there.</source>
+            <translation>Das neueste Foto zeigt die Stelle nicht, aber auch nicht, dass sie weg ist: dort unter den Blättern nachsehen.</translation>
+        </message>
+        <message>
             <source>The tray was cut.</source>
             <translation>Die Schale wurde geschnitten.</translation>
         </message>

@@ -11,9 +11,11 @@ import pytest
 
 from data.book import Book
 from data.chapters.between import Between, between
+from data.look import LookKind
 from data.looklist.mold import looks_at_mold
 from data.photos.judged import Judged
 from data.records import KeptSuspect, Look, PhotoId, Said, Urgency
+from data.watch import read_looks
 from tests.data.builders import Patch, a_score
 from vision.alignment import AS_PLACED, Alignment
 from vision.history import Became
@@ -286,7 +288,7 @@ def test_mold_that_grew_on_a_tray_put_in_turned_round_is_urgent_without_any_pict
 
 
 def test_a_faint_patch_is_told_once_it_has_grown_and_not_before(book: Book) -> None:
-    """One faint patch in three was mold on trays that the scorer had not seen: too few to call for each."""
+    """Faint ones alone were told on trays without mold, in `models/mold.md`: too many to call for each."""
     photo_on(book, 6, suspects=[Patch(area_cm2=1.5, confidence=0.2)])
     photo_on(book, 7, suspects=[Patch(area_cm2=1.6, confidence=0.2)])
     assert looks(book) == []
@@ -313,6 +315,30 @@ def test_a_faint_patch_that_grows_too_slowly_for_one_day_is_told_all_the_same(bo
 
     (look,) = looks(book)
     assert "grown from 1.6 to 2.1 cm² since 6 March" in look.sentence
+
+
+@pytest.mark.parametrize(
+    ("next_day", "why"),
+    [
+        ({}, "The newest photo shows no open patch there any more."),
+        ({"leaves": [(60, 20, 140, 90)]}, "nor that it is gone: look under the leaves there."),
+        ({"suspects": [Patch(x_mm=100.0, y_mm=50.0, area_cm2=3.0, confidence=0.2)]}, "is faint and has not"),
+    ],
+    ids=["gone", "under leaves", "fainter"],
+)
+def test_a_patch_that_leaves_the_look_list_is_not_said_to_be_gone_where_it_may_still_be_there(
+    book: Book, next_day: dict, why: str
+) -> None:
+    photo_on(book, 6, suspects=[Patch(x_mm=100.0, y_mm=50.0, area_cm2=3.0, confidence=0.5)])
+    book.set_setting("today", "2026-03-06")
+    assert any(look.what is LookKind.SUSPECT for look in read_looks(book))
+
+    photo_on(book, 7, **next_day)
+    book.set_setting("today", "2026-03-07")
+    read_looks(book)
+
+    (past,) = (one for one in book.look_history() if one.what is LookKind.SUSPECT)
+    assert why in str(past.gone_why)
 
 
 def test_not_mold_is_remembered_of_a_patch_although_its_tray_was_turned_round(book: Book) -> None:
