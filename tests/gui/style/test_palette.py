@@ -10,7 +10,8 @@ from PySide6.QtWidgets import QApplication, QLabel
 from gui.style.icon import icon
 from gui.style.palette import dress, qt_palette, tokens_now
 from gui.style.stylesheet import sheet_values, style_sheet
-from gui.style.tokens import DARK, LIGHT, SERIES, TOKENS, Scheme, Tokens, contrast, mixed
+from gui.style.tokens import DARK, LIGHT, TOKENS, Scheme, Tokens, contrast, mixed
+from gui.traysheet.growthchart import own_colour
 
 BOTH = pytest.mark.parametrize("t", [LIGHT, DARK], ids=["light", "dark"])
 TEXTS = ("ink", "soft_ink", "accent", "notice", "alarm", "calm")
@@ -60,9 +61,13 @@ def test_outlines_of_what_can_be_used_stand_out(t: Tokens, mark: str) -> None:
 
 
 @BOTH
-def test_each_data_colour_is_seen_by_itself_or_by_its_outline_in_ink(t: Tokens) -> None:
-    for colour in SERIES:
-        assert max(contrast(colour, t.sheet), contrast(t.ink, t.sheet)) >= FOR_MARKS
+def test_ink_that_outlines_data_colours_stands_out_from_the_sheet(t: Tokens) -> None:
+    assert contrast(t.ink, t.sheet) >= FOR_MARKS
+
+
+@BOTH
+def test_the_line_of_growth_has_no_outline_and_stands_out_by_itself(t: Tokens) -> None:
+    assert contrast(own_colour(t).name(), t.sheet) >= FOR_MARKS
 
 
 @pytest.mark.parametrize("scheme", Scheme)
