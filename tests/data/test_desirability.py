@@ -63,6 +63,12 @@ def test_a_part_that_cannot_be_had_goes_with_its_weight_and_is_named() -> None:
     assert score.score == pytest.approx(100 * combined([60 / 70, 55 / 70], [2, 1]))
 
 
+def test_a_part_without_weight_takes_nothing_away_even_at_its_worst() -> None:
+    assert combined([0.0, 0.5], [0.0, 1.0]) == pytest.approx(0.5)
+    assert combined([0.0, 0.5], [0.1, 1.0]) == 0.0
+    assert combined([0.5], [0.0]) is None
+
+
 def test_without_coverage_there_is_no_score() -> None:
     assert score_canopy(seen(coverage=None)).score is None
 

@@ -87,6 +87,45 @@ def test_without_yield_there_is_no_number_by_the_kg_and_a_sentence() -> None:
     assert "zero" in str(found.reason)
 
 
+def test_a_yield_that_may_be_nearly_nothing_makes_a_kg_dear_and_not_endless() -> None:
+    """A cut below a fiftieth of the mean counts as that much (common practice: no division by nothing)."""
+    bill = Bill(medium="mat", terms=(Term("way", ("truck",)),), fresh=Yield(mean=0.25, sd=0.25))
+    found = footprints([bill], {"truck": Range(3.0, 3.0, 3.0)}, DRAWS)[0]
+
+    assert found.per_kg is not None
+    low, median, high = found.per_kg
+    assert high == pytest.approx(3.0 / (0.25 / 50))
+    assert median == pytest.approx(3.0 / 0.25, rel=0.1)
+    assert low == pytest.approx(3.0 / (0.25 + 1.96 * 0.25), rel=0.1)
+
+
+def test_a_difference_of_numbers_without_a_range_has_no_largest_doubt() -> None:
+    inputs = {"one": Range(2.0, 2.0, 2.0), "other": Range(3.0, 3.0, 3.0)}
+    bills = [Bill(medium=name, terms=(Term("way", (name,)),)) for name in ("one", "other")]
+
+    found = differences(bills, inputs, "one", DRAWS)[0]
+
+    assert (found.low, found.mean, found.high) == (1.0, 1.0, 1.0)
+    assert (found.settles, found.settles_share) == (None, 0.0)
+
+
+def test_a_difference_names_the_input_that_makes_most_of_its_doubt() -> None:
+    inputs = {"one": Range(1.0, 2.0, 3.0), "other": Range(2.7, 3.0, 3.3)}
+    bills = [Bill(medium=name, terms=(Term("way", (name,)),)) for name in ("one", "other")]
+
+    found = differences(bills, inputs, "one", DRAWS)[0]
+
+    assert found.settles == "one"
+    assert found.settles_share == pytest.approx(1 / 1.09)  # variances as the squares of the widths, 1 to 0.3
+
+
+def test_a_medium_that_is_the_trusted_one_has_no_difference() -> None:
+    bill = Bill(medium="one", terms=(Term("way", ("one",)),))
+
+    assert differences([bill], {"one": a_range(2.0)}, "one", DRAWS) == ()
+    assert differences([bill], {"one": a_range(2.0)}, "other", DRAWS) == ()
+
+
 def test_peat_says_how_much_of_it_is_its_own_carbon() -> None:
     bills = bills_of([a_factor()], ["peat mix"], {})
 

@@ -57,6 +57,25 @@ def test_a_product_of_two_triangles():
     assert (found.low, found.median, found.high) == pytest.approx((0.3975, 0.5543, 0.7414), abs=0.002)
 
 
+# JCGM 100:2008, 5.1.6 (from memory): of products and quotients squares of relative uncertainties add, each
+# times its power; a triangle's variance is (a2 + m2 + b2 - am - ab - mb) / 18
+def test_a_thing_used_many_times_is_divided_by_its_uses():
+    inputs = {"mass": Range(0.2, 0.25, 0.3), "made": Range(2.0, 2.4, 3.1), "uses": Range(16.0, 20.0, 24.0)}
+    terms = (Term("plastic tray", ("mass", "made"), below=("uses",)),)
+    relative = {"mass": (0.05**2 / 6) / 0.25**2, "made": 0.051667 / 2.5**2, "uses": (4.0**2 / 6) / 20.0**2}
+    both = sum(relative.values())
+
+    found = footprints([Bill(medium="mat", terms=terms)], inputs, draws=400_000)[0]
+
+    assert mean_of(terms, inputs) == pytest.approx(0.25 * 2.5 / 20)
+    assert spread_of(terms, inputs) == pytest.approx(0.25 * 2.5 / 20 * both**0.5, rel=1e-5)
+    shares = shares_of_variance(terms, inputs)
+    assert shares == pytest.approx({name: one / both for name, one in relative.items()}, rel=1e-4)
+    assert (found.mean, found.sd) == pytest.approx(
+        (mean_of(terms, inputs), spread_of(terms, inputs)), rel=0.02
+    )
+
+
 # a tray of peat, perlite and half a tonne kilometre; recomputed with numpy 2
 def test_a_tray_by_first_order_and_by_draws():
     bill = Bill(medium="mix", terms=TRAY_TERMS, fresh=Yield(mean=0.35, sd=0.04))
