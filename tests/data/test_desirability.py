@@ -101,6 +101,17 @@ def test_a_target_is_best_in_the_middle() -> None:
     assert [target.desirability(v) for v in (400, 450, 500, 550, 600, 900)] == [0, 0.5, 1, 0.5, 0, 0]
 
 
+def test_equal_limits_are_a_step() -> None:
+    step = Part(bad=60, good=60)
+
+    assert [step.desirability(v) for v in (0, 59.9, 60, 60.1, 100)] == [0, 0, 1, 1, 1]
+
+
+def test_small_area_of_confirmed_mold_is_mold() -> None:
+    assert score_canopy(seen(mold_cm2=0.3), ruled(MoldRule.ZERO)).score == 0.0
+    assert score_canopy(seen(mold_cm2=0.3), ruled(MoldRule.APART)).score is None
+
+
 def test_a_rule_goes_to_a_plan_and_back() -> None:
     rule = ScoreRule(
         parts=dict(USUAL.parts) | {PartName.COLOUR: Part(bad=0, good=80, power=2)}, mold=MoldRule.APART
