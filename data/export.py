@@ -14,9 +14,7 @@ person.
 
 import csv
 import json
-import os
 import shutil
-import tempfile
 from collections.abc import Callable, Iterable, Sequence
 from datetime import datetime
 from pathlib import Path
@@ -33,6 +31,7 @@ from data.records import PhotoId
 from data.travelerrors import ExportWouldMix, writing_to
 from data.upkeep.lostviews import make_lost_views
 from data.verdict.verdicts import CropVerdict, verdicts
+from data.wholefolder import made_whole
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
@@ -40,6 +39,7 @@ if TYPE_CHECKING:
 __all__ = ["PROFILE", "export"]
 
 PROFILE = "evenstand-export-1"
+DESCRIPTION = "datapackage.json"
 ROWS_BETWEEN = 200  # looks at the cancel token
 Cells = Sequence[object]
 Report = Callable[[int, int], None]  # steps done, steps in all
@@ -67,19 +67,11 @@ def export(
     Cancelled, BookError
         Nothing is left in `folder`.
     """
-    if folder.exists() and any(folder.iterdir()):
-        raise ExportWouldMix(folder)
-    with writing_to(folder.parent):
-        folder.parent.mkdir(parents=True, exist_ok=True)
-        beside = Path(tempfile.mkdtemp(prefix=".exporting-", dir=folder.parent))
-        try:
-            _Export(book, beside, cancel, report).write(top_views=top_views)
-            if folder.exists():
-                folder.rmdir()
-            os.replace(beside, folder)
-        finally:
-            shutil.rmtree(beside, ignore_errors=True)
-    folder.chmod(0o755)  # mkdtemp lets nobody else in
+    with writing_to(folder):
+        if folder.is_dir() and any(folder.iterdir()):
+            raise ExportWouldMix(folder)
+    with made_whole(folder, last=DESCRIPTION) as place:
+        _Export(book, place, cancel, report).write(top_views=top_views)
     return folder
 
 
@@ -252,7 +244,7 @@ class _Export:
             "resources": self._resources,
         }
         text = json.dumps(package, indent=1, ensure_ascii=False)
-        (self._folder / "datapackage.json").write_text(text, encoding="utf-8")
+        (self._folder / DESCRIPTION).write_text(text, encoding="utf-8")
         (self._folder / "README.md").write_text("\n".join(page(self._resources)), encoding="utf-8")
         self._step()
 

@@ -9,6 +9,7 @@ wanted.
 """
 
 import argparse
+import errno
 import os
 import sys
 from collections.abc import Sequence
@@ -34,13 +35,27 @@ def main(arguments: Sequence[str] | None = None) -> int:
             stream.reconfigure(errors="replace")  # a file's name may hold letters that this terminal has not
     asked = parser().parse_args(arguments)
     try:
-        return int(asked.run(asked))
+        ended = int(asked.run(asked))
+        if sys.stdout is not None:
+            sys.stdout.flush()  # here and not when Python ends: what cannot be written is told
     except KeyboardInterrupt:
         say("stopped.")
         return STOPPED
     except BrokenPipeError:  # the reader of our output has gone: nothing more to say, and nobody to say it to
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        _let_go_of_output()
         return REFUSED
+    except OSError as error:
+        if error.filename is not None or error.errno not in (errno.ENOSPC, errno.EDQUOT, errno.EIO):
+            raise  # of some file, which its command should have told: our mistake
+        _let_go_of_output()
+        say(f"what was printed could not be written: {error.strerror}. What was stored by then stays.")
+        return REFUSED
+    return ended
+
+
+def _let_go_of_output() -> None:
+    """What waits to be printed goes nowhere, so that Python does not try again when it ends."""
+    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
 
 
 def parser() -> argparse.ArgumentParser:

@@ -14,7 +14,6 @@ import hashlib
 import json
 import os
 import re
-import shutil
 import sqlite3
 import tempfile
 import zlib
@@ -30,6 +29,7 @@ from data.chapters.store import FILE
 from data.errors import BookDamaged, BookExists, BookIsNewer, NotABook
 from data.photos.originals import part_of
 from data.travelerrors import NoSuchPack, NotAPack, PackExists, writing_to
+from data.wholefolder import made_whole
 
 __all__ = ["PACK_SUFFIX", "Report", "pack", "pack_path", "pack_size", "unpack"]
 
@@ -146,18 +146,12 @@ def unpack(source: Path, folder: Path, cancel: CancelToken, report: Report = _no
     """
     if any(folder.glob(f"{FILE}*")):  # SQLite would take the log of another book for that of this one
         raise BookExists(folder)
-    with writing_to(folder.parent):
-        folder.parent.mkdir(parents=True, exist_ok=True)
-        beside = Path(tempfile.mkdtemp(prefix=".unpacking-", dir=folder.parent))
-        try:
-            _take_out(source, beside, cancel, report)
-            for place in ("photos", "backups", "cache"):
-                (beside / place).mkdir(exist_ok=True)
-            _refuse_strange(beside / FILE, source)
-            _open_once(beside, source)
-            _move_in(beside, folder)
-        finally:
-            shutil.rmtree(beside, ignore_errors=True)
+    with made_whole(folder, last=FILE) as beside:
+        _take_out(source, beside, cancel, report)
+        for place in ("photos", "backups", "cache"):
+            (beside / place).mkdir(exist_ok=True)
+        _refuse_strange(beside / FILE, source)
+        _open_once(beside, source)
     return folder
 
 
@@ -231,17 +225,3 @@ def _take_out_one(pack_file: ZipFile, name: str, digest: str, folder: Path, sour
             copy.write(chunk)
     if seen.hexdigest() != digest:
         raise NotAPack(source)
-
-
-def _move_in(beside: Path, folder: Path) -> None:
-    """Give the book its place; in a folder that is there already, beside what else lies in it."""
-    if not folder.exists():
-        os.replace(beside, folder)
-        return
-    database_last = sorted(beside.iterdir(), key=lambda path: path.name == FILE)  # then the book is whole
-    for path in database_last:
-        target = folder / path.name
-        if path.is_dir() and target.is_dir():
-            shutil.copytree(path, target, dirs_exist_ok=True)
-        else:
-            os.replace(path, target)

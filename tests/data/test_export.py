@@ -28,7 +28,7 @@ from data.report.reading import read_report
 from data.travel.imported import MAY_BE_NOTHING, NEVER_NOTHING, is_export, read_export
 from data.travel.merging import merge
 from data.travel.samenames import Answer, same_names
-from data.travelerrors import ExportWouldMix, NotAnExport
+from data.travelerrors import ExportWouldMix, NotAnExport, NotWritable
 from data.watch import read_looks
 from tests.data.builders import Patch, a_note, a_tray, score_note
 from tests.data.trialrack import Rack
@@ -246,6 +246,48 @@ def test_files_that_lie_there_are_not_mixed_with(rack: Rack, tmp_path: Path) -> 
         export(rack.book, tmp_path, CancelToken())
 
     assert [path.name for path in tmp_path.iterdir()] == ["mine.txt"]
+
+
+def test_an_export_goes_into_the_empty_folder_itself_and_not_in_its_place(rack: Rack, tmp_path: Path) -> None:
+    stick = tmp_path / "media" / "stick"  # a disk that is plugged in there cannot be taken away and made anew
+    stick.mkdir(parents=True)
+    stick.chmod(0o770)
+    before = stick.stat()
+
+    export(rack.book, stick, CancelToken())
+
+    assert (stick.stat().st_ino, stick.stat().st_mode) == (before.st_ino, before.st_mode)
+    assert is_export(stick)
+    assert not [path.name for path in stick.iterdir() if path.name.startswith(".")]
+
+
+def test_an_export_goes_into_the_empty_folder_one_stands_in(
+    rack: Rack, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(tmp_path)
+
+    export(rack.book, Path("."), CancelToken())
+
+    assert Path("trays.csv").is_file()
+
+
+def test_a_file_in_the_place_of_an_export_is_told_and_left_as_it_is(rack: Rack, tmp_path: Path) -> None:
+    (tmp_path / "mine.txt").write_text("mine")
+
+    with pytest.raises(NotWritable, match=r"mine\.txt"):
+        export(rack.book, tmp_path / "mine.txt", CancelToken())
+
+    assert [path.name for path in tmp_path.iterdir()] == ["mine.txt"]
+    assert (tmp_path / "mine.txt").read_text() == "mine"
+
+
+def test_an_export_that_is_stopped_leaves_an_empty_folder_empty(rack: Rack, tmp_path: Path) -> None:
+    token = CancelToken()
+
+    with pytest.raises(Cancelled):
+        export(rack.book, tmp_path, token, lambda *_: token.cancel())
+
+    assert list(tmp_path.iterdir()) == []
 
 
 def test_an_export_that_is_stopped_leaves_nothing(rack: Rack, tmp_path: Path) -> None:

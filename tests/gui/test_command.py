@@ -2,6 +2,7 @@
 
 import argparse
 import json
+import os
 import subprocess
 import sys
 from pathlib import Path
@@ -297,6 +298,39 @@ def test_ctrl_c_stops_without_a_half_written_list(tmp_path, capsys, monkeypatch)
 
     out, err = capsys.readouterr()
     assert (code, out, err) == (130, "", "evenstand: stopped.\n")
+
+
+@pytest.mark.skipif(not Path("/dev/full").exists(), reason="a disk that is always full")
+@pytest.mark.parametrize("buffered", [True, False])
+def test_a_list_that_finds_no_room_on_the_disk_ends_with_a_sentence(tmp_path, buffered):
+    with Path("/dev/full").open("w") as full:
+        ended = verdict_printed_to(full, tmp_path, buffered=buffered)
+
+    assert ended.returncode == 1
+    assert ended.stderr.startswith("evenstand: what was printed could not be written: No space left")
+    assert ended.stderr.count("\n") == 1
+
+
+@pytest.mark.parametrize("buffered", [True, False])
+def test_a_reader_that_has_gone_away_is_no_matter_for_words(tmp_path, buffered):
+    reading, writing = os.pipe()
+    os.close(reading)
+    with os.fdopen(writing, "w") as pipe:
+        ended = verdict_printed_to(pipe, tmp_path, buffered=buffered)
+
+    assert (ended.returncode, ended.stderr) == (1, "")
+
+
+def verdict_printed_to(out, folder, *, buffered):
+    """The verdict on a small table, printed by a process of its own."""
+    table = folder / "t.csv"
+    table.write_text("block,medium,value\n1,peat,80\n1,coir,78\n2,peat,82\n2,coir,79\n")
+    words = ["verdict", "--table", str(table), "--trusted", "peat", "--margin", "5"]
+    surroundings = {name: value for name, value in os.environ.items() if name != "PYTHONUNBUFFERED"}
+    return subprocess.run(
+        [sys.executable, *([] if buffered else ["-u"]), "-m", "gui", *words],
+        cwd=ROOT, env=surroundings, stdout=out, stderr=subprocess.PIPE, text=True, check=False,
+    )  # fmt: skip
 
 
 @pytest.mark.parametrize(

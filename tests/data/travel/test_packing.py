@@ -159,6 +159,37 @@ def test_a_folder_with_other_things_keeps_them(packed: Path, tmp_path: Path) -> 
     Book.open(place).close()
 
 
+def test_where_a_file_has_the_name_of_a_folder_of_a_book_nothing_is_unpacked(
+    packed: Path, tmp_path: Path
+) -> None:
+    place = tmp_path / "place"
+    place.mkdir()
+    (place / "photos").write_text("a list of photos")
+
+    with pytest.raises(NotWritable) as told:
+        unpack(packed, place, CancelToken())
+
+    assert told.value.folder == place
+    assert [path.name for path in place.iterdir()] == ["photos"]
+
+
+def test_a_file_in_the_place_of_the_book_is_told_and_left_as_it_is(packed: Path, tmp_path: Path) -> None:
+    (tmp_path / "letter.txt").write_text("mine")
+
+    with pytest.raises(NotWritable, match=r"letter\.txt"):
+        unpack(packed, tmp_path / "letter.txt", CancelToken())
+
+    assert (tmp_path / "letter.txt").read_text() == "mine"
+
+
+def test_who_may_read_a_new_folder_may_read_an_unpacked_book(packed: Path, tmp_path: Path) -> None:
+    (tmp_path / "any").mkdir()
+
+    unpack(packed, tmp_path / "there", CancelToken())
+
+    assert (tmp_path / "there").stat().st_mode == (tmp_path / "any").stat().st_mode
+
+
 def with_escape(name: str) -> Callable[[Contents], None]:
     def change(inside: Contents) -> None:
         inside[name] = b"x"
