@@ -107,6 +107,11 @@ def test_equal_limits_are_a_step() -> None:
     assert [step.desirability(v) for v in (0, 59.9, 60, 60.1, 100)] == [0, 0, 1, 1, 1]
 
 
+def test_better_than_wanted_is_no_more_than_good_and_worse_than_the_worst_is_nothing() -> None:
+    assert [Part(bad=30, good=80).desirability(v) for v in (80, 82, 100, 30, 29, 0)] == [1, 1, 1, 0, 0, 0]
+    assert [Part(bad=50, good=10).desirability(v) for v in (10, 9, 0, 50, 51, 90)] == [1, 1, 1, 0, 0, 0]
+
+
 def test_small_area_of_confirmed_mold_is_mold() -> None:
     assert score_canopy(seen(mold_cm2=0.3), ruled(MoldRule.ZERO)).score == 0.0
     assert score_canopy(seen(mold_cm2=0.3), ruled(MoldRule.APART)).score is None

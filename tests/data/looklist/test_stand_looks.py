@@ -189,6 +189,31 @@ def test_a_lamp_that_pales_all_trays_and_colours_without_a_patch_are_no_news() -
     assert told(rack(green(0.63, 0.62, 0.56, 0.55, corrected=False))) == []
 
 
+def red(*lightness: float) -> dict[int, dict[str, object]]:
+    """L* of a red crop, which has no dark green index, on the last days up to the 8th."""
+    return {
+        9 - len(lightness) + n: {"lightness": value, "corrected": True, "cells": packed(even())}
+        for n, value in enumerate(lightness)
+    }
+
+
+def test_a_red_crop_that_pales_is_told_by_its_lightness_and_one_that_darkens_is_not() -> None:
+    look = only(told(rack(red(38.0, 40.0, 49.0, 50.0), lightness=40.0, corrected=True)))
+
+    assert (look.what, look.urgency) == (LookKind.PALING, Urgency.SOON)
+    assert look.sentence == (
+        "The canopy grew lighter, from L* 39 around 6 March to 50, 11 more than its block mates."
+    )
+    assert told(rack(red(50.0, 50.0, 39.0, 38.0), lightness=40.0, corrected=True)) == []
+    assert told(rack(red(38.0, 40.0, 45.0, 50.0), lightness=40.0, corrected=True)) == []  # 6 on one day
+
+
+def test_a_lamp_that_makes_all_red_trays_lighter_is_no_news() -> None:
+    lit = red(38.0, 40.0, 49.0, 50.0)
+
+    assert told([numbers(tray, day, **said) for tray in (1, 2, 3, 4) for day, said in lit.items()]) == []
+
+
 def test_a_tray_that_comes_up_patchy_is_told() -> None:
     bare = packed(even(40.0, **{f"r{r}c{c}": 2.0 for r in range(6) for c in (4, 5, 7)}))
     others = {"coverage": 45.0, "cells": packed(even(45.0))}
