@@ -1,8 +1,8 @@
 """Change: two scored top views of one tray -> what appeared, what vanished, what became of each suspect.
 
 In    two `Moment`s: labels of the top view, suspects, method; how they lie on each other (`alignment.py`)
-Out   `Change`: shares of the inner area and of each cell, points of coverage, histories in words
-Not   canopy on canopy (`laid.py`), words for suspects (`fates.py`), what needs a look (the book's look list)
+Out   `Change`: shares of the inner area and of each cell, points of coverage, what became of suspects
+Not   canopy on canopy (`laid.py`), suspects (`fates.py`), what needs a look (the book's look list)
 
 All is told from labels, so other light or exposure is no change.
 """

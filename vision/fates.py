@@ -1,8 +1,8 @@
-"""Fates: the suspects of two photos of one tray -> what became of each, in words.
+"""Fates: the suspects of two photos of one tray -> what became of each.
 
 In    suspects of both photos, how the photos lie on each other, where leaves are on the later one
 Out   `SuspectHistory`s, places on the later photo
-Not   which patch is which (`history.py`), what is urgent (the book's look list)
+Not   which patch is which (`history.py`), words for it and what is urgent (the book)
 
 A suspect lies on the medium. What stays from day to day is the medium while the stand is open, and its leaves
 once it has closed; these move against the medium by up to a centimetre. From then on the rim tells better
@@ -25,7 +25,6 @@ __all__ = ["SuspectHistory", "fates"]
 
 CLOSED = 0.6  # share of canopy from which leaves are what stays
 COVERED = 0.5  # of a suspect's outline, under leaves
-PARTLY = 0.15
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -41,8 +40,6 @@ class SuspectHistory:
     """Later area over earlier; None where it is new or gone."""
     covered: float
     """0-1: share of the earlier outline that leaves cover on the later photo; 0 for a new one."""
-    note: str
-    """What became of it and what that means, in words."""
     earlier: tuple[int, ...] = ()
     """Which of the earlier photo's suspects it was, by their place in that moment; empty for a new one."""
     later: tuple[int, ...] = ()
@@ -90,7 +87,6 @@ def _moved(suspect: Suspect, matrix: Affine) -> Suspect:
 
 def _history(course: Course[Suspect], now: Mask, inner_mm: tuple[float, float]) -> SuspectHistory:
     largest = max(course.later or course.earlier, key=lambda suspect: suspect.area_cm2)
-    covered = _covered(course.earlier, now, inner_mm)
     return SuspectHistory(
         became=course.became,
         x_mm=largest.x_mm,
@@ -98,8 +94,7 @@ def _history(course: Course[Suspect], now: Mask, inner_mm: tuple[float, float]) 
         earlier_cm2=course.earlier_cm2,
         later_cm2=course.later_cm2,
         growth=course.growth,
-        covered=covered,
-        note=_note(course, covered),
+        covered=_covered(course.earlier, now, inner_mm),
     )
 
 
@@ -108,31 +103,7 @@ def _covered(patches: Sequence[Suspect], now: Mask, inner_mm: tuple[float, float
     inside = np.zeros(now.shape, np.uint8)
     per_mm = np.array([TOP_WIDTH / inner_mm[0], TOP_HEIGHT / inner_mm[1]])
     for patch in patches:
-        if len(patch.outline_mm) >= 3:
-            corners = np.array(patch.outline_mm) * per_mm - 0.5
-            cv2.fillPoly(inside, [np.round(corners).astype(np.int32)], 1)
+        corners = np.array(patch.outline_mm or [(patch.x_mm, patch.y_mm)]) * per_mm - 0.5
+        cv2.fillPoly(inside, [np.round(corners).astype(np.int32)], 1)  # a line or a point where it is no more
     area = int(inside.sum())
     return float(now[inside > 0].sum()) / area if area else 0.0
-
-
-def _note(course: Course[Suspect], covered: float) -> str:
-    then, now = f"{course.earlier_cm2:.1f}", f"{course.later_cm2:.1f}"
-    match course.became:
-        case Became.NEW:
-            return f"new, {now} cm²: not seen on the earlier photo"
-        case Became.LARGER:
-            return (
-                f"grown from {then} to {now} cm², {course.growth or 0:.1f} times: mold grows, look at it now"
-            )
-        case Became.EQUAL:
-            return f"as large as before: {then} and {now} cm²"
-        case Became.SMALLER if covered >= PARTLY:
-            return (
-                f"less is seen of it: {then}, now {now} cm²; leaves cover {100 * covered:.0f} % of its place"
-            )
-        case Became.SMALLER:
-            return f"smaller: {then}, now {now} cm²; root hairs fade, mold seldom does"
-        case Became.GONE if covered >= COVERED:
-            return f"covered by leaves: {then} cm² before; it may still be there, so lift the leaves and look"
-        case _:
-            return f"no longer seen: {then} cm² before; root hairs fade, mold seldom does"

@@ -60,7 +60,8 @@ class View:
     ground: Labels
     """The most probable label of all others."""
     cells: NDArray[np.float32] | None = None
-    """Chance of each label, (labels, rows / 4, columns / 4): means over 4 x 4 px."""
+    """Chance of each label, (labels, rows / 4, columns / 4): means over 4 x 4 px; None where it was looked at
+    more coarsely."""
 
 
 class LearnedTissue:
@@ -135,7 +136,6 @@ def _no_finer_than_learned(top: Pixels, px_per_mm: float) -> View:
         fuzz=np.asarray(cv2.resize(view.fuzz, size), np.float32),
         leaf=np.asarray(cv2.resize(view.leaf, size, interpolation=cv2.INTER_NEAREST_EXACT), np.uint8),
         ground=np.asarray(cv2.resize(view.ground, size, interpolation=cv2.INTER_NEAREST_EXACT), np.uint8),
-        cells=view.cells,
     )
 
 
@@ -163,7 +163,7 @@ def _in_cells(
     planes: NDArray[np.float32], total: NDArray[np.float32], rows: int, columns: int
 ) -> NDArray[np.float32]:
     """Shares of the labels' planes in their total, over cells of 4 x 4 px."""
-    shares = np.einsum("lqyx,qyx->lyx", planes, 0.25 / total)[:, : rows // 2, : columns // 2]
+    shares = np.einsum("lqyx,qyx->lyx", planes, 0.25 / total)[:, : max(1, rows // 2), : max(1, columns // 2)]
     size = (max(1, columns // 4), max(1, rows // 4))
     return np.stack([cv2.resize(plane, size, interpolation=cv2.INTER_AREA) for plane in shares])
 

@@ -1,6 +1,6 @@
 """Suspects: top view and tissue -> patches that may be mold.
 
-In    top view, uint8 (rows, columns, 3), sRGB; its `TissueMap`; scale in px/mm; what is known of the tray
+In    top view, uint8 (rows, columns, 3), sRGB; its `TissueMap`; scale in px/mm
 Out   `Suspect`s: place in mm from the top view's top left corner, area in cm2, confidence, reasons in words
 Not   which pixels are fuzz (`tissue.py`), what day and medium say to it (`suspect.py`), what a person said
       (the book), what changed since yesterday
@@ -20,7 +20,7 @@ from numpy.typing import NDArray
 from vision.cielab import lab
 from vision.moldchance import SEEN, Cells, mold_cells
 from vision.sparkle import dullness, sparkle
-from vision.suspect import MAY_BE_HAIRS, UNKNOWN_WHITE, Suspect, TrayFacts, surest_first, with_facts
+from vision.suspect import MAY_BE_HAIRS, UNKNOWN_WHITE, Suspect, surest_first
 from vision.tissue import Label, Labels, Mask, Pixels, TissueMap, canopy
 from vision.topview import PX_PER_MM
 
@@ -45,14 +45,8 @@ HALF_SURE_CM2 = 2.1  # of mold expected in a patch, its cells' chances added up
 AT_WALL = 0.5  # times the confidence: a wall between leaves is grey and bare, too
 
 
-def find_suspects(
-    top: Pixels, tissue: TissueMap, px_per_mm: float = PX_PER_MM, facts: TrayFacts | None = None
-) -> tuple[Suspect, ...]:
+def find_suspects(top: Pixels, tissue: TissueMap, px_per_mm: float = PX_PER_MM) -> tuple[Suspect, ...]:
     """Suspects of a top view, the surest first, the larger first among equals.
-
-    Parameters
-    ----------
-    facts : what is known of the tray; None as from the command line, which knows nothing of it.
 
     Raises
     ------
@@ -63,11 +57,6 @@ def find_suspects(
         raise ValueError(f"top view {top.shape[:2]} and labels {tissue.labels.shape} differ in size")
     if not px_per_mm > 0:
         raise ValueError(f"px_per_mm must be positive, not {px_per_mm}")
-    found = _found(top, tissue, px_per_mm)
-    return found if facts is None else with_facts(found, facts)
-
-
-def _found(top: Pixels, tissue: TissueMap, px_per_mm: float) -> tuple[Suspect, ...]:
     like_nominal = 1 / LIKE_NOMINAL < px_per_mm / PX_PER_MM < LIKE_NOMINAL
     if tissue.chances is not None and like_nominal:
         colours = lab(top)

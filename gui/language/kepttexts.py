@@ -106,13 +106,6 @@ KEPT = (
     K("it glitters a little, as wet ground does"),
     # suspects: what became of them
     K("No longer seen on {day}, {was} cm² before. Root hairs fade, mold seldom does."),
-    K("new, {now} cm²: not seen on the earlier photo"),
-    K("grown from {then} to {now} cm², {times} times: mold grows, look at it now"),
-    K("as large as before: {then} and {now} cm²"),
-    K("less is seen of it: {then}, now {now} cm²; leaves cover {share} % of its place"),
-    K("smaller: {then}, now {now} cm²; root hairs fade, mold seldom does"),
-    K("covered by leaves: {then} cm² before; it may still be there, so lift the leaves and look"),
-    K("no longer seen: {then} cm² before; root hairs fade, mold seldom does"),
     # the look list about mold
     K("You said mold on the photo of {day}; the tray still stands on the rack."),
     K("Take the tray away from the others, closed, and note on its sheet that it was thrown away."),

@@ -2343,34 +2343,6 @@
             <translation>Seit {day} nicht mehr zu sehen, vorher {was} cm². Wurzelhaare vergehen, Schimmel selten.</translation>
         </message>
         <message>
-            <source>new, {now} cm²: not seen on the earlier photo</source>
-            <translation>neu, {now} cm²: auf dem früheren Foto nicht zu sehen</translation>
-        </message>
-        <message>
-            <source>grown from {then} to {now} cm², {times} times: mold grows, look at it now</source>
-            <translation>gewachsen von {then} auf {now} cm², das {times}-Fache: Schimmel wächst, jetzt ansehen</translation>
-        </message>
-        <message>
-            <source>as large as before: {then} and {now} cm²</source>
-            <translation>so groß wie vorher: {then} und {now} cm²</translation>
-        </message>
-        <message>
-            <source>less is seen of it: {then}, now {now} cm²; leaves cover {share} % of its place</source>
-            <translation>weniger davon zu sehen: {then}, jetzt {now} cm²; Blätter verdecken {share} % der Stelle</translation>
-        </message>
-        <message>
-            <source>smaller: {then}, now {now} cm²; root hairs fade, mold seldom does</source>
-            <translation>kleiner: {then}, jetzt {now} cm²; Wurzelhaare vergehen, Schimmel selten</translation>
-        </message>
-        <message>
-            <source>covered by leaves: {then} cm² before; it may still be there, so lift the leaves and look</source>
-            <translation>von Blättern verdeckt: vorher {then} cm²; es kann noch da sein, also die Blätter anheben und nachsehen</translation>
-        </message>
-        <message>
-            <source>no longer seen: {then} cm² before; root hairs fade, mold seldom does</source>
-            <translation>nicht mehr zu sehen: vorher {then} cm²; Wurzelhaare vergehen, Schimmel selten</translation>
-        </message>
-        <message>
             <source>You said mold on the photo of {day}; the tray still stands on the rack.</source>
             <translation>Auf dem Foto vom {day} wurde Schimmel bestätigt; die Schale steht noch im Regal.</translation>
         </message>
@@ -8013,8 +7985,8 @@ trusted</source>
             <translation>Was einen Blick brauchte</translation>
         </message>
         <message>
-            <source>Nothing of this trial stood on the look list.</source>
-            <translation>Nichts von diesem Versuch stand auf der Blickliste.</translation>
+            <source>No line of the look list was noted for this trial; lines are noted on days on which the list is looked at.</source>
+            <translation>Von diesem Versuch ist keine Zeile der Blickliste vermerkt; vermerkt wird an Tagen, an denen die Liste angesehen wird.</translation>
         </message>
         <message>
             <source>Look list</source>

@@ -168,7 +168,7 @@ def test_coverage_is_the_mean_chance_of_canopy(tissue):
     )
 
 
-@pytest.mark.parametrize("size", [(33, 47), (100, 700), (1300, 90)])
+@pytest.mark.parametrize("size", [(33, 47), (100, 700), (1300, 90), (1, 50), (1100, 1)])
 def test_a_picture_of_any_size_and_unknown_scale_gets_labels_of_its_size(tissue, size):
     picture = cv2.resize(a_tray(), size[::-1], interpolation=cv2.INTER_AREA)
 
@@ -189,6 +189,7 @@ def test_a_small_tray_whose_top_view_is_finer_is_looked_at_as_coarsely_as_learni
 
     assert seen == [(318, 635, 3)]
     assert found.labels.shape == found.fuzz.shape == (508, 1016)
+    assert found.chances is None  # they would be those of a smaller picture
     assert share(canopy(found.labels)) == pytest.approx(share(canopy(truth[:254, :508])), abs=4.0)
 
 

@@ -220,7 +220,7 @@ def test_grey_felt_counts_the_same_on_every_day():
 def test_the_reason_names_the_medium_where_it_is_known():
     top = with_felt(a_medium(), (200.0, 100.0), 12.0)
 
-    (suspect,) = find_suspects(top, PlainTissue().label(top, 2.0), facts=TrayFacts(medium="coir"))
+    (suspect,) = with_facts(suspects_of(top), TrayFacts(medium="coir"))
 
     assert "on the bare coir; greyer and lighter than the coir around" in suspect.why
 
