@@ -72,7 +72,7 @@ def look_list(book: "LookBook", today: date | None = None) -> tuple[Look, ...]:
 
 
 def read_looks(book: "LookBook", morning: Morning | None = None) -> tuple[Look, ...]:
-    """The same, and the history of the list brought up to date; what a window reads in the background."""
+    """The same, and the history of the list brought up to date; for whoever shows it to a person."""
     morning = morning or book.morning()
     found = reasons(morning)
     try:

@@ -100,7 +100,12 @@ def look_blocks(book: "Book", trial: str) -> Iterator[Block]:
     past = book.look_history(trial=trial)
     yield Heading(text=Sentence("What needed a look"))
     if not past:
-        yield Paragraph(text=Sentence("Nothing of this trial stood on the look list."))
+        yield Paragraph(
+            text=Sentence(
+                "No line of the look list was noted for this trial; lines are noted on days on which the list is "
+                "looked at."
+            )
+        )
         return
     yield Grid(
         name=Sentence("Look list"),

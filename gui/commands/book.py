@@ -72,7 +72,7 @@ def scoring_pool(on: str | None) -> Iterator[tuple[Executor, int]]:
 
 def look_at(folder: Path, *, as_json: bool) -> int:
     """Print today's look list, most urgent first."""
-    from data.watch import look_list
+    from data.watch import read_looks
 
     try:
         book = Book.open(folder)
@@ -80,7 +80,7 @@ def look_at(folder: Path, *, as_json: bool) -> int:
         say(str(error))
         return REFUSED
     try:
-        today, looks = book.today(), look_list(book)
+        today, looks = book.today(), read_looks(book)
     except BookError as error:
         say(str(error))
         return REFUSED

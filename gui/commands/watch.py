@@ -99,7 +99,7 @@ class Watch:
     def look(self, token: CancelToken, at: float) -> None:
         """One look: bring in what has arrived whole, print the look list where its hour has come."""
         from data.intake import intake
-        from data.watch import look_list
+        from data.watch import read_looks
 
         ready, self._seen = arrived(self._seen, look_into(self._folder), at)
         for path, fate in intake(ready, self._book, self._pool, token, workers=self._workers):
@@ -107,7 +107,7 @@ class Watch:
         today = self._today_if_past(self._now())
         if today is not None and today != self._listed_on:
             self._listed_on = today
-            print_looks(look_list(self._book), self._book.today())
+            print_looks(read_looks(self._book), self._book.today())
             self._book.back_up()
 
     def _today_if_past(self, now: datetime) -> date | None:

@@ -6969,12 +6969,12 @@ trusted</source>
             <translation>Bald: sie liegt zurück und kann noch aufholen.</translation>
         </message>
         <message>
-            <source>Today: it is far behind its mates on two days running.</source>
-            <translation>Heute: sie liegt an zwei Tagen nacheinander weit hinter den anderen.</translation>
+            <source>Today: it is far behind on two days running.</source>
+            <translation>Heute: sie liegt an zwei Tagen nacheinander weit zurück.</translation>
         </message>
         <message>
-            <source>Soon: it is behind its mates on two days running, by less than 20 points.</source>
-            <translation>Bald: sie liegt an zwei Tagen nacheinander hinter den anderen, um weniger als 20 Punkte.</translation>
+            <source>Soon: it is behind on two days running, by less than 20 points.</source>
+            <translation>Bald: sie liegt an zwei Tagen nacheinander zurück, um weniger als 20 Punkte.</translation>
         </message>
         <message>
             <source>Today: it grows from day to day, and what has dried out comes back slowly.</source>

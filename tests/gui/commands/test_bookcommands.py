@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 
+from data.book import Book
 from data.demo import demo_photos, make_demo
 from gui.command import main
 from vision.photo import read_photo
@@ -81,6 +82,15 @@ def test_the_look_list_names_a_tray_without_a_photo_for_days(
     assert code == 0
     assert ("B1", "no photo today") in looks  # its last one is two days old
     assert ("A1", "no photo today") not in looks
+
+
+def test_what_the_look_list_told_in_a_terminal_can_be_read_afterwards(folder: Path) -> None:
+    main(["intake", *photos_of("A1", 1), *photos_of("B1", 3)[2:], "--book", str(folder)])
+
+    main(["look", "--book", str(folder)])
+
+    with Book.open(folder) as book:
+        assert ("B1", "no photo today") in {(one.code, str(one.what)) for one in book.look_history()}
 
 
 def test_a_camera_of_another_time_zone_is_noticed_by_its_files(
