@@ -102,8 +102,8 @@ def look_blocks(book: "Book", trial: str) -> Iterator[Block]:
     if not past:
         yield Paragraph(
             text=Sentence(
-                "No line of the look list was noted for this trial; lines are noted on days on which the list is "
-                "looked at."
+                "No line of the look list was noted for this trial; lines are noted on days on which the "
+                "list is looked at."
             )
         )
         return
