@@ -44,10 +44,8 @@ WHY: dict[tuple[LookKind, Urgency], Sentence] = {
     (LookKind.STACK, TODAY): Sentence("Today: mold begins where it stays warm and wet for hours."),
     (LookKind.LATE, TODAY): Sentence("Today: it is far behind, and seed that lies dry or cold is soon lost."),
     (LookKind.LATE, SOON): Sentence("Soon: it is behind, and may still catch up."),
-    (LookKind.LAGGING, TODAY): Sentence("Today: it is far behind its mates on two days running."),
-    (LookKind.LAGGING, SOON): Sentence(
-        "Soon: it is behind its mates on two days running, by less than 20 points."
-    ),
+    (LookKind.LAGGING, TODAY): Sentence("Today: it is far behind on two days running."),
+    (LookKind.LAGGING, SOON): Sentence("Soon: it is behind on two days running, by less than 20 points."),
     (LookKind.EDGE, TODAY): Sentence(
         "Today: it grows from day to day, and what has dried out comes back slowly."
     ),

@@ -240,6 +240,26 @@ def test_where_all_mates_are_late_earlier_trays_of_the_crop_tell_it() -> None:
     )
 
 
+def test_a_tray_without_mates_that_is_behind_earlier_ones_is_not_said_to_be_behind_mates() -> None:
+    earlier = [
+        EarlierDay(crop="broccoli", day=day, method="plain 1", coverage=coverage)
+        for day, coverage in ((6, 75.0), (7, 80.0))
+        for _ in range(3)
+    ]
+
+    def alone(coverage: float) -> Look:
+        photos = [numbers(1, day, coverage=coverage) for day in (7, 8)]
+        return only(told(photos, trays=[TRAYS[0]], earlier=earlier))
+
+    far, near = alone(40.0), alone(62.0)
+    assert [(one.what, one.urgency) for one in (far, near)] == [
+        (LookKind.LAGGING, Urgency.TODAY),
+        (LookKind.LAGGING, Urgency.SOON),
+    ]
+    for look in (far, near):
+        assert "mates" not in f"{look.sentence} {look.why_urgent}"
+
+
 # --- media at different heights in the tray
 
 
@@ -352,7 +372,7 @@ def test_the_most_urgent_reason_of_a_tray_speaks_and_the_others_stand_behind() -
 
     assert (one.what, one.urgency) == (LookKind.LAGGING, Urgency.TODAY)
     assert [also.what for also in one.also] == [LookKind.UNEVEN]
-    assert one.why_urgent == "Today: it is far behind its mates on two days running."
+    assert one.why_urgent == "Today: it is far behind on two days running."
 
 
 @pytest.mark.parametrize("other", [LookKind.VANISHED, LookKind.STACK])
