@@ -97,6 +97,17 @@ def test_under_ten_percent_coverage_evenness_is_not_told_but_clumping_is():
     assert stand.clumping is not None
 
 
+def test_from_a_tenth_of_coverage_on_evenness_is_told():
+    tenth = ~full_tray()
+    tenth[:, :102] = True
+
+    stand = measure_stand(a_tray(tenth))
+
+    assert 10 <= stand.coverage < 10.1
+    assert stand.uniformity is not None
+    assert stand.gap_share == pytest.approx(100 - stand.coverage)
+
+
 def test_a_dry_edge_shows_as_points_by_which_the_middle_is_fuller():
     dry = full_tray()
     dry[:50] = dry[-50:] = False
@@ -113,6 +124,15 @@ def test_a_tray_that_thins_to_the_right_has_a_falling_gradient_along_its_long_si
 
     assert stand.gradient_x == pytest.approx(-100 / 5.08, abs=0.5)
     assert stand.gradient_y == pytest.approx(0, abs=0.5)
+
+
+def test_a_tray_that_thins_towards_the_near_side_has_a_falling_gradient_along_its_short_side():
+    near_is_thin = np.random.default_rng(1).random((508, 1016)) < np.linspace(1.0, 0.0, 508)[:, None]
+
+    stand = measure_stand(a_tray(near_is_thin))
+
+    assert stand.gradient_y == pytest.approx(-100 / 2.54, abs=0.5)  # the whole tray's 100 points over 254 mm
+    assert stand.gradient_x == pytest.approx(0, abs=0.5)
 
 
 def test_a_bare_square_is_a_gap_with_its_place_and_size():
