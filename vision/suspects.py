@@ -5,8 +5,8 @@ Out   `Suspect`s: place in mm from the top view's top left corner, area in cm2, 
 Not   which pixels are fuzz (`tissue.py`), what day and medium say to it (`suspect.py`), what a person said
       (the book), what changed since yesterday
 
-Where the tissue method tells chances of its labels, patches are those cells that `moldchance.py` takes for
-mold; else those that the plain felt rule marks.
+Where the tissue method tells chances of its labels and the scale is about the nominal one, patches are those
+cells that `moldchance.py` takes for mold; else those that the plain felt rule marks.
 
 A suspect is a reason to look, no finding; no suspect is no proof that a tray is safe.
 """
