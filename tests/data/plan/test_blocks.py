@@ -2,6 +2,8 @@
 
 from datetime import date
 
+import pytest
+
 from data.plan.blocks import ShelfPlaces, WhyNoBlocks, block_size, cost_of, lay_blocks
 from data.trial import CropPlan, Factor, crossed
 from tests.data.plans import MEDIA, SHELVES, SOWING, a_plan
@@ -30,10 +32,44 @@ def test_a_long_shelf_holds_two_blocks_side_by_side() -> None:
     assert [block.window_end for block in layout.blocks] == ["first", ""]
 
 
+@pytest.mark.parametrize(
+    ("end", "parts"), [("first", ["first", "", ""]), ("last", ["", "", "last"]), ("", ["", "", ""])]
+)
+def test_only_the_part_that_reaches_the_window_lies_by_it(end: str, parts: list[str]) -> None:
+    layout = lay_blocks([ShelfPlaces(name="A", places=19, window_end=end)], 3, 6, SOWING)
+
+    assert [block.window_end for block in layout.blocks] == parts
+    assert [block.first_place for block in layout.blocks] == [1, 7, 13]
+
+
+def test_a_set_of_shelves_lies_by_the_window_as_its_own_first_shelf_does() -> None:
+    ends = {"A": "first", "B": "last", "C": "last", "D": "first"}
+    shelves = [ShelfPlaces(name=name, places=6, window_end=end) for name, end in ends.items()]
+
+    layout = lay_blocks(shelves, 2, 3, SOWING, settings=2)
+
+    assert [block.name for block in layout.blocks] == ["shelves A and B", "shelves C and D"]
+    assert [(block.first_place, block.window_end) for block in layout.blocks] == [(1, "first"), (1, "last")]
+
+
+def test_every_shelf_is_used_once_before_a_second_part_of_a_long_one() -> None:
+    shelves = [ShelfPlaces(name="A", places=12), ShelfPlaces(name="B", places=6)]
+
+    layout = lay_blocks(shelves, 4, 6, SOWING)
+
+    assert [block.name for block in layout.blocks] == [
+        "shelf A, part 1, round 1",
+        "shelf B, round 1",
+        "shelf A, part 2, round 1",
+        "shelf A, part 1, round 2",
+    ]
+    assert [block.round for block in layout.blocks] == [1, 1, 1, 2]
+
+
 def test_a_block_is_never_split_over_two_shelves() -> None:
     layout = lay_blocks([ShelfPlaces(name="A", places=4)], 2, 6, SOWING)
 
-    assert layout.blocks == ()
+    assert (layout.blocks, layout.rounds) == ((), 0)
     assert layout.why_none is WhyNoBlocks.NO_SHELF
 
 
@@ -56,6 +92,7 @@ def test_blocks_added_later_go_on_after_the_last_round() -> None:
 
     assert [block.name for block in more.blocks[3:]] == ["shelf A, round 2", "shelf B, round 2"]
     assert more.blocks[:3] == first.blocks
+    assert (more.rounds, [block.round for block in more.blocks]) == (2, [1, 1, 1, 2, 2])
 
 
 def test_cost_counts_trays_seed_and_days() -> None:
@@ -77,6 +114,12 @@ def test_a_shelf_takes_its_share_of_a_block() -> None:
 
     assert block_size(2, crossed((MEDIA,))) == 6
     assert block_size(2, crossed((MEDIA, mat)), of_shelves=mat) == 6
+
+
+def test_two_trays_of_each_treatment_take_twice_the_room() -> None:
+    assert block_size(2, crossed((MEDIA,)), per_block=2) == 12
+    mat = Factor(name="heat mat", levels=("without", "with"), by_shelf=True)
+    assert block_size(2, crossed((MEDIA, mat)), 2, of_shelves=mat) == 12
 
 
 def test_shelves_of_one_block_that_hold_unlike_many_trays_need_room_for_the_fullest() -> None:
