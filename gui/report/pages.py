@@ -43,6 +43,7 @@ EDGE = 16.0  # mm
 FOOT = 9.0  # mm above the edge, for the page's number
 SCALES = (1.0, 0.94, 0.88, 0.82, 0.76)  # of letters, until the short report fits
 SHORT_PAGES = 2
+MOST_LEVELS = 9  # deeper than any heading: text may stand below each
 LEFT_OUT = Sentence("Some tables and pictures found no room on two pages; they are in the full report.")
 Check = Callable[[], None]
 
@@ -118,6 +119,7 @@ def lay_out(report: Report, paper: Paper, check: Check = lambda: None) -> Sheets
             blocks = _without_last(blocks)
         else:
             blocks = tuple(block for block in blocks if block.spare < spare)
+        blocks = _without_bare_headings(blocks)
         if not told:
             blocks, told = (*blocks, Paragraph(text=LEFT_OUT, role="small")), True
 
@@ -132,6 +134,18 @@ def _without_last(blocks: tuple[Block, ...]) -> tuple[Block, ...]:
     plain = [number for number, block in texts.items() if block.role == ""]
     longest = max(plain or texts, key=lambda number: len(texts[number].text))
     return blocks[:longest] + blocks[longest + 1 :]
+
+
+def _without_bare_headings(blocks: tuple[Block, ...]) -> tuple[Block, ...]:
+    """Without headings below which nothing is left."""
+    kept: list[Block] = []
+    level_below = 0  # of the heading that follows; the end is the highest of all
+    for block in reversed(blocks):
+        level = block.level if isinstance(block, Heading) else None
+        if level is None or level < level_below:
+            kept.append(block)
+            level_below = level or MOST_LEVELS
+    return tuple(reversed(kept))
 
 
 def _laid_at(report: Report, paper: Paper, scale: float, check: Check) -> Sheets:

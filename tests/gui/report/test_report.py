@@ -210,6 +210,24 @@ def test_a_short_report_with_far_too_much_still_has_two_pages(tmp_path: Path) ->
     assert len(lay_out(a_report(*blocks, short=True), Paper.A4).pages) == 2
 
 
+def test_a_short_report_keeps_no_heading_of_what_it_left_out() -> None:
+    rows = tuple((str(n), "words " * 12) for n in range(60))
+    tables: list[object] = [
+        Heading(text=f"Table {n}", level=2) if part == 0 else Grid(name="t", head=("n", "Words"), rows=rows)
+        for n in range(3)
+        for part in range(2)
+    ]
+    told = (Heading(text="Answers"), *tables, Heading(text="Cautions"), Paragraph(text="Look at it."))
+
+    sheets = lay_out(a_report(*told, short=True), Paper.A4)
+
+    kept = list(sheets.report.blocks)
+    headings = [number for number, block in enumerate(kept) if isinstance(block, Heading)]
+    assert len(kept) < len(told)  # something was left out
+    assert not any(isinstance(kept[n + 1], Heading) and kept[n + 1].level <= kept[n].level for n in headings)
+    assert [kept[n].text for n in headings if kept[n].level == 1][-1] == "Cautions"
+
+
 def test_fonts_are_embedded_and_the_title_is_set(rack: Rack, tmp_path: Path) -> None:
     path = tmp_path / "report.pdf"
     write_report(path, read_report(rack.book), Paper.A4)
