@@ -12,7 +12,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 __all__ = [
-    "MAY_BE_HAIRS", "UNKNOWN_WHITE", "Suspect", "TrayFacts", "known_better", "surest_first", "with_facts",
+    "MAY_BE_HAIRS", "UNKNOWN_WHITE", "Suspect", "TrayFacts", "known_better", "surest_first", "unknown_again",
+    "with_facts",
 ]  # fmt: skip
 
 LEAST_CONFIDENCE = 0.14  # 2 false ones on 111 trays without mold (`models/mold.md`)
@@ -66,12 +67,27 @@ def known_better(suspect: Suspect, facts: TrayFacts) -> Suspect:
     """One suspect judged again as `with_facts` does, however faint it is then."""
     why, confidence = suspect.why, suspect.confidence
     if suspect.white and facts.days is not None:
-        share = HAIRY_WHITE if _is_hairy(facts.days) else LATE_WHITE
-        confidence = round(confidence * share / MAY_BE_HAIRS, 3)
+        confidence = round(confidence * _share_of_white(facts.days) / MAY_BE_HAIRS, 3)
         why = why.replace(UNKNOWN_WHITE, _of_white(facts.days))
     if facts.medium:
         why = why.replace("medium", facts.medium)
     return replace(suspect, confidence=confidence, why=why)
+
+
+def unknown_again(suspect: Suspect, facts: TrayFacts) -> Suspect:
+    """What was thought of it before `known_better` knew these facts: they turned out to be another tray's."""
+    why, confidence = suspect.why, suspect.confidence
+    if facts.medium:
+        why = why.replace(f"bare {facts.medium}", "bare medium")
+        why = why.replace(f"the {facts.medium} around", "the medium around")
+    if facts.days is not None and _of_white(facts.days) in why:
+        confidence = round(confidence * MAY_BE_HAIRS / _share_of_white(facts.days), 3)
+        why = why.replace(_of_white(facts.days), UNKNOWN_WHITE)
+    return replace(suspect, confidence=confidence, why=why)
+
+
+def _share_of_white(days: float) -> float:
+    return HAIRY_WHITE if _is_hairy(days) else LATE_WHITE
 
 
 def _is_hairy(days: float) -> bool:

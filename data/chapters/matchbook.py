@@ -35,8 +35,8 @@ class MatchBook(SuspectBook):
             for photo, tray in trays.items():
                 by = "walk" if rows[photo].proposal_id == tray else "person"
                 recorder.update("photo", photo, {"tray": tray, "matched_by": by, "left_out_at": None})
-                if rows[photo].tray_id is None:
-                    self._judge_kept(recorder, photo, tray, rows[photo].taken_at)
+                if rows[photo].tray_id != tray:
+                    self._judge_kept(recorder, photo, tray, rows[photo].taken_at, rows[photo].tray_id)
             for earlier in left:
                 self._close_anew(recorder, earlier)
             for photo in trays:
@@ -68,12 +68,21 @@ class MatchBook(SuspectBook):
         self._change(_text(codes), change)
         return len(found)
 
-    def _judge_kept(self, recorder: Recorder, photo_id: PhotoId, tray_id: TrayId, taken_at: datetime) -> None:
-        """Suspects of a photo that had no tray count by the day and the medium of the tray it now has."""
+    def _judge_kept(
+        self,
+        recorder: Recorder,
+        photo_id: PhotoId,
+        tray_id: TrayId,
+        taken_at: datetime,
+        was_id: TrayId | None = None,
+    ) -> None:
+        """Suspects of a photo of no tray, or of another, count by day and medium of the one it now has."""
         tray = self.tray(tray_id)
+        was = None if was_id is None else self.tray(was_id)
         for score in self._rows(queries.SCORES_OF_PHOTO, photo=photo_id):
             for suspect in self._rows(queries.SUSPECTS_OF_SCORE, score=score["id"]):
-                recorder.update("suspect", suspect["id"], kept_judged_again(dict(suspect), tray, taken_at))
+                judged = kept_judged_again(dict(suspect), tray, taken_at, was)
+                recorder.update("suspect", suspect["id"], judged)
 
 
 def _text(codes: Sequence[str]) -> str:

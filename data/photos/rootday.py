@@ -9,6 +9,7 @@ photo without a tray keeps the judgement that knows nothing of it.
 """
 
 from collections.abc import Iterable, Mapping
+from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any
 
@@ -32,13 +33,16 @@ def judged_again(
     return with_facts(found, _facts(tray, taken_at))
 
 
-def kept_judged_again(row: Mapping[str, Any], tray: Tray, taken_at: datetime) -> dict[str, Any]:
-    """Confidence and reason of a kept suspect whose photo had no tray until now.
+def kept_judged_again(
+    row: Mapping[str, Any], tray: Tray, taken_at: datetime, was: Tray | None = None
+) -> dict[str, Any]:
+    """Confidence and reason of a kept suspect whose photo is now of this tray.
 
-    Only for one that was kept without a tray: what has been judged by day once does not count again. It stays
-    in the book however faint it is now: what a person may have seen does not go without a word.
+    `was` is the tray that it was taken for, None for none: what that one's day and medium said is taken back
+    first, so nothing counts twice. It stays in the book however faint it is now: what a person may have seen
+    does not go without a word.
     """
-    from vision.suspect import UNKNOWN_WHITE, Suspect, known_better
+    from vision.suspect import UNKNOWN_WHITE, Suspect, known_better, unknown_again
 
     kept = Suspect(
         x_mm=row["x_mm"] or 0.0,
@@ -47,8 +51,10 @@ def kept_judged_again(row: Mapping[str, Any], tray: Tray, taken_at: datetime) ->
         confidence=row["confidence"],
         why=row["why"],
         outline_mm=(),
-        white=UNKNOWN_WHITE in row["why"],
     )
+    if was is not None:
+        kept = unknown_again(kept, _facts(was, taken_at))
+    kept = replace(kept, white=UNKNOWN_WHITE in kept.why)
     judged = known_better(kept, _facts(tray, taken_at))
     return {"confidence": judged.confidence, "why": judged.why}
 

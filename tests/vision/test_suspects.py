@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 
 from vision.sparkle import dullness, sparkle
-from vision.suspect import Suspect, TrayFacts, with_facts
+from vision.suspect import Suspect, TrayFacts, known_better, unknown_again, with_facts
 from vision.suspects import find_suspects
 from vision.tissue import Label, Mask, Pixels, PlainTissue, TissueMap
 
@@ -209,6 +209,18 @@ def test_white_before_any_root_stands_is_not_said_to_be_a_faded_root_hair(days: 
 
     assert "bright white, before root hairs stand" in judged.why
     assert "faded" not in judged.why
+
+
+@pytest.mark.parametrize("days", [0.2, 3.0, 9.0])
+def test_what_another_tray_s_day_and_medium_said_can_be_taken_back(days: float):
+    facts = TrayFacts(days=days, medium="coir fibre")
+    known = known_better(a_white_suspect(), facts)
+    assert "coir fibre" in known.why
+
+    back = unknown_again(known, facts)
+
+    assert back.why == a_white_suspect().why
+    assert back.confidence == pytest.approx(a_white_suspect().confidence, abs=0.002)
 
 
 def test_grey_felt_counts_the_same_on_every_day():

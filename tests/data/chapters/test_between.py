@@ -16,7 +16,7 @@ from data.looklist.mold import looks_at_mold
 from data.photos.judged import Judged
 from data.records import KeptSuspect, Look, PhotoId, Said, Urgency
 from data.watch import read_looks
-from tests.data.builders import Patch, a_score
+from tests.data.builders import Patch, a_score, a_tray
 from vision.alignment import AS_PLACED, Alignment
 from vision.history import Became
 from vision.picture import encode_jpeg, encode_labels
@@ -478,6 +478,24 @@ def test_a_photo_that_a_person_matches_is_judged_by_the_day_of_its_tray_until_th
     book.undo()
     book.undo()
     assert the_suspect(book, photo).confidence == 0.45
+
+
+def test_a_photo_that_moves_to_another_tray_is_judged_by_day_and_medium_of_that_one(book: Book) -> None:
+    """On another tray, sown nine days earlier on hemp, root hairs have faded by then."""
+    why = "white web 14 mm wide on the bare medium; lighter than the medium around; "
+    white = Patch(confidence=0.45, white=True, why=why + "bright white, so it may be root hairs")
+    other = book.add_tray(a_tray("B9", medium="hemp", sown_at=datetime(2026, 2, 20, 9)))
+    photo = photo_on(book, 4, suspects=[white])
+    first = the_suspect(book, photo)
+    assert "on the bare coir; lighter than the coir around; bright white on day 3" in first.why
+
+    book.match(photo, other)
+
+    moved = the_suspect(book, photo)
+    assert "on the bare hemp; lighter than the hemp around; bright white, yet on day 12" in moved.why
+    assert first.confidence < 0.45 < moved.confidence == pytest.approx(0.72)
+    book.undo()
+    assert the_suspect(book, photo) == first
 
 
 def test_a_faint_white_suspect_that_its_tray_makes_fainter_still_is_kept_when_its_photo_is_matched(
