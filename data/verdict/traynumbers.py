@@ -165,12 +165,12 @@ def yield_numbers(
     areas = mold_areas(words)
     found = []
     for tray in trays:
-        value = grams.get(tray.id)
+        value, why = grams.get(tray.id), NoNumber.NOT_WEIGHED
         if value is None and is_lost(tray, areas) and tray.done_at is not None:
-            value = None if rule.mold is MoldRule.APART else 0.0
-        why = NoNumber.NOT_WEIGHED if value is None else None
+            value, why = (None, NoNumber.APART) if rule.mold is MoldRule.APART else (0.0, why)
         to_come = value is None and tray.done_at is None
-        found.append(TrayNumber(tray=tray, value=value, why_none=why, still_to_come=to_come))
+        none = why if value is None else None
+        found.append(TrayNumber(tray=tray, value=value, why_none=none, still_to_come=to_come))
     return tuple(found)
 
 
