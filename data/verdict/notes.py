@@ -84,7 +84,8 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
             blocks=verdict.blocks,
         )
     if verdict.q is not None:
-        yield _interval_words(verdict.q, len(verdict.compared), own=_own_q(verdict))
+        told = sum(line.q is not None for line in verdict.compared)
+        yield _interval_words(verdict.q, told, own=_own_q(verdict))
     yield Sentence(
         "Better: the whole interval lies on the good side of zero. As good: it ends on the good side of the "
         "margin. Worse: it lies beyond the margin. Otherwise nothing is shown (Piaggio et al. 2012)."
@@ -108,6 +109,13 @@ def _own_q(verdict: Verdict) -> bool:
 
 
 def _interval_words(q: float, media: int, *, own: bool) -> Sentence:
+    """`media`: how many have an interval."""
+    if media == 1:
+        return Sentence(
+            "Interval = difference -+ q x standard error with q = {q:.4f}, Student's t, one-sided 95 %: the "
+            "lower limit holds with 95 %, and so does the upper one; both at once hold with 90 %.",
+            q=q,
+        )
     if own:
         return Sentence(
             "Interval = difference -+ q x standard error, each difference with an error and degrees of "

@@ -18,7 +18,7 @@ from pathlib import Path
 from data.sentence import Sentence
 from data.verdict import Measured
 
-__all__ = ["Table", "TableError", "read_table", "table_of"]
+__all__ = ["Table", "TableError", "lone_number", "read_table", "table_of"]
 
 MISSING = frozenset({"", "-", "–", "na", "n/a", "nan", "none", "null", "."})
 NAMES = ("medium", "value", "block")
@@ -44,16 +44,25 @@ class Table:
     notes: tuple[Sentence, ...]  # what was taken for granted
 
 
+def lone_number(text: str) -> float:
+    """A number by itself, with a point or a comma; raises `ValueError` where it is none or could be two."""
+    text = text.strip()
+    if THOUSANDS.fullmatch(text) or not (POINT.fullmatch(text) or COMMA.fullmatch(text)):
+        raise ValueError(text)
+    return float(text.replace(",", "."))
+
+
 def read_table(path: Path) -> Table:
     """Read a file; raises `TableError` with a sentence where that cannot be."""
+    name = path.name or str(path)
     try:
         if path.stat().st_size > LARGEST_BYTES:
             raise TableError(Sentence("{file} is too large to be a table of trays.", file=path.name))
         data = path.read_bytes()
     except OSError as error:
         why = error.strerror or str(error)
-        raise TableError(Sentence("{file} cannot be read: {why}.", file=path.name, why=why)) from error
-    return table_of(_text(data, path.name), path.name)
+        raise TableError(Sentence("{file} cannot be read: {why}.", file=name, why=why)) from error
+    return table_of(_text(data, name), name)
 
 
 def _text(data: bytes, name: str) -> str:

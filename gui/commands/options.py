@@ -111,7 +111,9 @@ def _margin(text: str) -> float:
     try:
         return margin_of(text)
     except ValueError:
-        raise argparse.ArgumentTypeError(f"a margin is a number of at least 0, not {text!r}") from None
+        raise argparse.ArgumentTypeError(
+            f"a margin is a number of at least 0, written like 1500 or 2.5, not {text!r}"
+        ) from None
 
 
 def tags_options(word: argparse.ArgumentParser) -> None:

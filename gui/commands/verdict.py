@@ -49,7 +49,9 @@ class Reported:
 
 def margin_of(text: str) -> float:
     """A margin as it may follow `--margin`: a number of at least 0; raises `ValueError`."""
-    margin = float(text.replace(",", ".") if "." not in text else text)
+    from data.verdict.tablefile import lone_number
+
+    margin = lone_number(text)
     if not math.isfinite(margin) or margin < 0:
         raise ValueError(text)
     return margin

@@ -8429,6 +8429,10 @@ trusted</source>
             <translation>Die Standardfehler enthalten {sd:.2f} dafür, dass die Kamera Substrate verschieden sieht, zusätzlich zur Streuung der Schalen selbst (als Quadrate addiert; JCGM 100:2008).</translation>
         </message>
         <message>
+            <source>Interval = difference -+ q x standard error with q = {q:.4f}, Student's t, one-sided 95 %: the lower limit holds with 95 %, and so does the upper one; both at once hold with 90 %.</source>
+            <translation>Intervall = Unterschied -+ q x Standardfehler mit q = {q:.4f}, Students t, einseitig 95 %: die untere Grenze gilt mit 95 %, die obere ebenso; beide zugleich gelten mit 90 %.</translation>
+        </message>
+        <message>
             <source>Interval = difference -+ q x standard error, each difference with an error and degrees of freedom of its own; q is Student's t, one-sided at {level:.2f} %, so that for all {media} media together the lower limits hold with at least 95 %, and so do the upper ones (Sidak 1967).</source>
             <translation>Intervall = Unterschied -+ q x Standardfehler, jeder Unterschied mit eigenem Fehler und eigenen Freiheitsgraden; q ist Students t, einseitig bei {level:.2f} %, so dass für alle {media} Substrate zusammen die unteren Grenzen mit mindestens 95 % gelten, ebenso die oberen (Sidak 1967).</translation>
         </message>

@@ -178,6 +178,19 @@ def test_where_spreads_differ_clearly_own_trays_give_the_error_and_that_is_said(
     assert verdict.medium("mat").q == pytest.approx(2.4992, abs=1e-4)  # scipy.stats.t.ppf(0.95 ** (1 / 3), 9)
 
 
+def test_of_one_medium_the_interval_is_that_of_students_t_and_says_so() -> None:
+    values = {"peat": (80.0, 82.0, 81.0), "mat": (78.0, 79.0, 80.0)}
+    alone = verdict_of(table(**values), "peat", 5.0)
+    apart = Measured(block="another shelf", medium="coir", value=70.0)
+    stranger = verdict_of([*table(**values), apart], "peat", 5.0)
+
+    for verdict in (alone, stranger):  # coir shares no block with the others, so it has no interval
+        told = " ".join(how_worked_out(verdict))
+        assert verdict.q == pytest.approx(2.9200, abs=1e-4)  # scipy.stats.t.ppf(0.95, 2)
+        assert "q = 2.9200, Student's t, one-sided 95 %" in told
+        assert "media together" not in told
+
+
 def test_spreads_of_few_trays_cannot_be_told_apart() -> None:
     verdict = verdict_of(wild(4), "peat", 5.0)
 

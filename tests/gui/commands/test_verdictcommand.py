@@ -140,6 +140,8 @@ def test_a_margin_of_zero_is_allowed_and_named(immer: str, capsys: pytest.Captur
         ("--trusted", "M", "--margin", "-1"),
         ("--trusted", "M", "--margin", "nan"),
         ("--trusted", "M", "--margin", "much"),
+        ("--trusted", "M", "--margin", "1,500"),  # one and a half, or fifteen hundred?
+        ("--trusted", "M", "--margin", "1_0"),
         ("--trusted", "M", "--margin", "5", "--book", "there"),
     ],
 )
@@ -153,6 +155,17 @@ def test_wrong_use_ends_with_2(
 
     assert code == 2
     assert capsys.readouterr().err
+
+
+def test_a_folder_in_the_place_of_a_table_is_named(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(tmp_path)
+
+    code, listed, err = asked(capsys, "--table", ".", "--trusted", "peat", "--margin", "0,5")
+
+    assert (code, listed) == (1, [])
+    assert err.startswith("evenstand: . cannot be read")
 
 
 def test_a_file_that_is_no_table_is_refused(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
