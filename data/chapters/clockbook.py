@@ -78,13 +78,13 @@ class ClockBook(MatchBook):
         values: dict[str, Any] = {"taken_at": time_text(taken)}
         if row["clock_at"] is None:
             values["clock_at"] = row["taken_at"]
-        found: TrayId | None = None
+        was = None if row["tray"] is None else TrayId(row["tray"])
+        found = was
         if row["tag_number"] is not None and row["matched_by"] in (None, "tag"):
             found = self.tray_under_tag(row["tag_number"], taken)
             values |= {"tray": found, "matched_by": None if found is None else "tag"}
         recorder.update("photo", photo_id, values)
-        if found is not None and row["tray"] is None:
-            self._judge_kept(recorder, photo_id, found, taken)
+        self._judge_kept(recorder, photo_id, (found, taken), (was, taken - shift))
 
     def believe_clock(self, photo_ids: Sequence[PhotoId]) -> None:
         """Say that the camera's times are right after all, so that nobody asks again."""

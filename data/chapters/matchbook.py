@@ -10,12 +10,14 @@ from datetime import datetime
 
 from data import queries
 from data.chapters.suspectbook import SuspectBook
-from data.photos.rootday import kept_judged_again
+from data.photos.rootday import facts_of, kept_judged_again
 from data.records import Fate, PhotoId, TrayId, fate_of
 from data.tables import walkrows
 from data.tables.journal import Recorder
 
 __all__ = ["MatchBook"]
+
+Shown = tuple[TrayId | None, datetime]  # the tray that a photo shows, and when
 
 
 class MatchBook(SuspectBook):
@@ -35,8 +37,8 @@ class MatchBook(SuspectBook):
             for photo, tray in trays.items():
                 by = "walk" if rows[photo].proposal_id == tray else "person"
                 recorder.update("photo", photo, {"tray": tray, "matched_by": by, "left_out_at": None})
-                if rows[photo].tray_id != tray:
-                    self._judge_kept(recorder, photo, tray, rows[photo].taken_at, rows[photo].tray_id)
+                taken_at = rows[photo].taken_at
+                self._judge_kept(recorder, photo, (tray, taken_at), (rows[photo].tray_id, taken_at))
             for earlier in left:
                 self._close_anew(recorder, earlier)
             for photo in trays:
@@ -60,7 +62,7 @@ class MatchBook(SuspectBook):
         def change(recorder: Recorder) -> None:
             for photo, (tray, taken_at) in found.items():
                 recorder.update("photo", photo, {"tray": tray, "matched_by": "tag"})
-                self._judge_kept(recorder, photo, tray, taken_at)
+                self._judge_kept(recorder, photo, (tray, taken_at), (None, taken_at))
             for photo in found:
                 self._close_by_match(recorder, photo)
 
@@ -68,21 +70,16 @@ class MatchBook(SuspectBook):
         self._change(_text(codes), change)
         return len(found)
 
-    def _judge_kept(
-        self,
-        recorder: Recorder,
-        photo_id: PhotoId,
-        tray_id: TrayId,
-        taken_at: datetime,
-        was_id: TrayId | None = None,
-    ) -> None:
-        """Suspects of a photo of no tray, or of another, count by day and medium of the one it now has."""
-        tray = self.tray(tray_id)
-        was = None if was_id is None else self.tray(was_id)
+    def _judge_kept(self, recorder: Recorder, photo_id: PhotoId, now: Shown, was: Shown) -> None:
+        """Suspects of a photo count by the day and the medium of the tray that it now shows."""
+        if now == was:
+            return
+        facts = [None if tray is None else facts_of(self.tray(tray), at) for tray, at in (now, was)]
         for score in self._rows(queries.SCORES_OF_PHOTO, photo=photo_id):
             for suspect in self._rows(queries.SUSPECTS_OF_SCORE, score=score["id"]):
-                judged = kept_judged_again(dict(suspect), tray, taken_at, was)
-                recorder.update("suspect", suspect["id"], judged)
+                judged = kept_judged_again(dict(suspect), *facts)
+                if judged != {name: suspect[name] for name in judged}:
+                    recorder.update("suspect", suspect["id"], judged)
 
 
 def _text(codes: Sequence[str]) -> str:

@@ -18,7 +18,7 @@ from data.records import Tray
 if TYPE_CHECKING:
     from vision.suspect import Suspect, TrayFacts
 
-__all__ = ["judged_again", "kept_judged_again"]
+__all__ = ["facts_of", "judged_again", "kept_judged_again"]
 
 
 def judged_again(
@@ -30,17 +30,24 @@ def judged_again(
         return found
     from vision.suspect import with_facts
 
-    return with_facts(found, _facts(tray, taken_at))
+    return with_facts(found, facts_of(tray, taken_at))
+
+
+def facts_of(tray: Tray, taken_at: datetime) -> "TrayFacts":
+    """What the book knows of a tray that was photographed then."""
+    from vision.suspect import TrayFacts
+
+    return TrayFacts(days=(taken_at - tray.sown_at) / timedelta(days=1), medium=tray.medium)
 
 
 def kept_judged_again(
-    row: Mapping[str, Any], tray: Tray, taken_at: datetime, was: Tray | None = None
+    row: Mapping[str, Any], now: "TrayFacts | None", was: "TrayFacts | None"
 ) -> dict[str, Any]:
-    """Confidence and reason of a kept suspect whose photo is now of this tray.
+    """Confidence and reason of a kept suspect whose photo is of another tray or day than was thought.
 
-    `was` is the tray that it was taken for, None for none: what that one's day and medium said is taken back
-    first, so nothing counts twice. It stays in the book however faint it is now: what a person may have seen
-    does not go without a word.
+    `now` and `was` are None for a photo without a tray. What the old facts said is taken back first, so that
+    nothing counts twice. It stays in the book however faint it is now: what a person may have seen does not go
+    without a word.
     """
     from vision.suspect import UNKNOWN_WHITE, Suspect, known_better, unknown_again
 
@@ -53,13 +60,7 @@ def kept_judged_again(
         outline_mm=(),
     )
     if was is not None:
-        kept = unknown_again(kept, _facts(was, taken_at))
-    kept = replace(kept, white=UNKNOWN_WHITE in kept.why)
-    judged = known_better(kept, _facts(tray, taken_at))
-    return {"confidence": judged.confidence, "why": judged.why}
-
-
-def _facts(tray: Tray, taken_at: datetime) -> "TrayFacts":
-    from vision.suspect import TrayFacts
-
-    return TrayFacts(days=(taken_at - tray.sown_at) / timedelta(days=1), medium=tray.medium)
+        kept = unknown_again(kept, was)
+    if now is not None:
+        kept = known_better(replace(kept, white=UNKNOWN_WHITE in kept.why), now)
+    return {"confidence": kept.confidence, "why": kept.why}

@@ -498,6 +498,24 @@ def test_a_photo_that_moves_to_another_tray_is_judged_by_day_and_medium_of_that_
     assert the_suspect(book, photo) == first
 
 
+@pytest.mark.parametrize(("days", "why"), [(5, "yet on day 8 root hairs"), (-10, "so it may be root hairs")])
+def test_a_photo_whose_clock_is_mended_is_judged_by_the_day_that_it_was_taken_on(
+    book: Book, days: int, why: str
+) -> None:
+    """Ten days earlier its tag was on no tray: then nothing is known of its day and medium."""
+    white = Patch(confidence=0.45, white=True, why="white web; bright white, so it may be root hairs")
+    photo = photo_on(book, 4, suspects=[white])
+    first = the_suspect(book, photo)
+
+    book.mend_clock([photo], timedelta(days=days))
+
+    mended = the_suspect(book, photo)
+    assert why in mended.why
+    assert mended.confidence == pytest.approx(0.72 if days > 0 else 0.45)
+    book.undo()
+    assert the_suspect(book, photo) == first
+
+
 def test_a_faint_white_suspect_that_its_tray_makes_fainter_still_is_kept_when_its_photo_is_matched(
     book: Book,
 ) -> None:
