@@ -4,8 +4,8 @@ In    suspects as the vision room found them; the tray that the photo shows; whe
 Out   the same, surest first: white counts less on the days of root hairs, more after them
 Not   finding suspects (`vision/suspects.py`), what became of them (`chapters/between.py`)
 
-Scoring runs where the book is not known, so the facts come in when a photo is kept, mended or matched. A
-photo without a tray keeps the judgement that knows nothing of it.
+Scoring runs where the book is not known, so the facts come in when a photo is kept, mended or matched, or
+when its clock is set right. A photo without a tray keeps the judgement that knows nothing of it.
 """
 
 from collections.abc import Iterable, Mapping
@@ -46,8 +46,8 @@ def kept_judged_again(
     """Confidence and reason of a kept suspect whose photo is of another tray or day than was thought.
 
     `now` and `was` are None for a photo without a tray. What the old facts said is taken back first, so that
-    nothing counts twice. It stays in the book however faint it is now: what a person may have seen does not go
-    without a word.
+    nothing counts twice. It stays in the book however faint it is now: what a person may have seen does not
+    go without a word.
     """
     from vision.suspect import UNKNOWN_WHITE, Suspect, known_better, unknown_again
 
