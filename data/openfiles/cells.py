@@ -17,7 +17,8 @@ from data.tables.rows import NO_CELL
 
 __all__ = ["cell", "cell_shares", "figure", "plain_text", "spreadsheet_safe"]
 
-FORMULA_BEGINS = ("=", "+", "-", "@", "\t", "\r")
+# OWASP ASVS, 1.2.10; line ends and the wide signs of East Asian keyboards: common practice, from memory
+FORMULA_BEGINS = ("=", "+", "-", "@", "\t", "\r", "\n", "\0", "\uff1d", "\uff0b", "\uff0d", "\uff20")
 
 
 def spreadsheet_safe(text: str) -> str:

@@ -134,6 +134,13 @@ def test_text_that_a_spreadsheet_would_run_is_only_text(exported: Path) -> None:
     assert notes == ['\'=HYPERLINK("http://example.org")']
 
 
+# OWASP ASVS, 1.2.10 ("=", "+", "-", "@", tab, NUL); line ends and wide signs: common practice, from memory
+@pytest.mark.parametrize("sign", [*"=+-@\t\0\r\n", *"\uff1d\uff0b\uff0d\uff20"])
+def test_no_sign_that_begins_a_formula_somewhere_stands_first(sign: str) -> None:
+    assert spreadsheet_safe(f"{sign}1+1") == f"'{sign}1+1"
+    assert plain_text(f"'{sign}1+1") == f"{sign}1+1"
+
+
 @given(st.text(max_size=40))
 def test_safe_text_never_begins_a_formula_and_turns_back(text: str) -> None:
     safe = spreadsheet_safe(text)
