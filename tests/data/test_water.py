@@ -119,6 +119,13 @@ def test_a_dry_weight_and_a_wetting_test_tell_it_before_the_first_weighing():
     assert told.grams == pytest.approx(718)
 
 
+def test_a_dry_weight_alone_tells_nothing_before_the_first_weighing():
+    told = dry_weight([], dry_g=520)
+
+    assert told.grams is None
+    assert "never weighed" in told.sentence
+
+
 @pytest.mark.parametrize(("days", "dry"), [(0, 520), (1, 520), (-1, None)])
 def test_a_first_weighing_after_the_day_of_sowing_is_no_dry_tray(days, dry):
     """A tray that stands for days is not empty: its next weight is what it drank, not all that it holds."""

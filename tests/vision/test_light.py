@@ -139,6 +139,26 @@ def strips(*colours: tuple[int, int, int]) -> Pixels:
     return np.repeat(np.array([colours], np.uint8), 10, axis=1).repeat(20, axis=0)
 
 
+@pytest.mark.parametrize(
+    ("ends", "share", "refusal"),
+    [
+        ((255, 255, 255), 0.07, None),  # glare on a few leaves
+        ((255, 255, 255), 0.10, Reason.TOO_BRIGHT),  # burnt: no colour is left there
+        ((255, 255, 60), 0.13, None),
+        ((255, 255, 60), 0.18, Reason.TOO_BRIGHT),  # faded: two channels at their end
+        ((255, 90, 60), 0.50, None),  # one channel alone still tells leaves apart
+        ((0, 0, 0), 0.08, None),  # shadow
+        ((0, 0, 0), 0.13, Reason.TOO_DARK),
+    ],
+)
+def test_a_photo_is_refused_by_the_share_of_it_that_shows_nothing(ends, share, refusal):
+    """Limits: common practice, 5 to 10 % of a picture at its end, and the trials named in `light.py`."""
+    pixels = np.full((100, 200, 3), (70, 130, 50), np.uint8)
+    pixels[:, : round(200 * share)] = ends
+
+    assert judge_pixels(pixels).refusal is refusal
+
+
 def test_shares_are_counted_by_hand():
     white, red_end, dark, green = (255, 255, 255), (255, 90, 60), (2, 3, 1), (60, 120, 40)
     light = judge_pixels(strips(white, red_end, dark, green))
