@@ -145,7 +145,11 @@ def strips(*colours: tuple[int, int, int]) -> Pixels:
         ((255, 255, 255), 0.07, None),  # glare on a few leaves
         ((255, 255, 255), 0.10, Reason.TOO_BRIGHT),  # burnt: no colour is left there
         ((255, 255, 60), 0.13, None),
-        ((255, 255, 60), 0.18, Reason.TOO_BRIGHT),  # faded: two channels at their end
+        ((255, 60, 255), 0.13, None),
+        ((60, 255, 255), 0.13, None),
+        ((255, 255, 60), 0.18, Reason.TOO_BRIGHT),  # faded: two channels at their end, whichever
+        ((255, 60, 255), 0.18, Reason.TOO_BRIGHT),
+        ((60, 255, 255), 0.18, Reason.TOO_BRIGHT),
         ((255, 90, 60), 0.50, None),  # one channel alone still tells leaves apart
         ((0, 0, 0), 0.08, None),  # shadow
         ((0, 0, 0), 0.13, Reason.TOO_DARK),
