@@ -19,7 +19,7 @@ from gui.language.words import translate
 from gui.paper.markpaint import draw_mark
 from gui.paper.pages import INK, SOFT, Page, Paper, draw_line, in_lines, text_height, text_width, write
 
-__all__ = ["CODE_MM", "TagLabel", "code_lines", "draw_tag", "tag_pages"]
+__all__ = ["CODE_MM", "TagLabel", "code_lines", "draw_code", "draw_tag", "tag_pages"]
 
 STRIP_MM = (30.0, 34.0)  # width and length of the strip above the card
 HOOK_MM = 12.0  # of it is folded down inside the rim
@@ -94,7 +94,7 @@ def draw_tag(painter: QPainter, tag: TagLabel, middle: QPointF) -> None:
             painter.drawRect(patch)
         else:
             painter.fillRect(patch, colour)
-    _draw_code(painter, tag.code, CODE_MM.translated(middle))
+    draw_code(painter, tag.code, CODE_MM.translated(middle))
     words = translate("TagSheet", "tag {n}").format(n=tag.number)
     write(painter, middle.x(), card.top() - 4, words, 2.8, align="middle", colour=SOFT)
 
@@ -108,23 +108,31 @@ def _outline(card: QRectF) -> QPainterPath:
     return path.united(strip)
 
 
-def _draw_code(painter: QPainter, code: str, room: QRectF) -> None:
-    """The code as large as it fits, never cut."""
-    lines, size = code_lines(code, room)
+def draw_code(
+    painter: QPainter,
+    code: str,
+    room: QRectF,
+    largest: float = LARGEST,
+    least_in_one: float = LEAST_IN_ONE,
+) -> None:
+    """The code in the middle of `room`, as large as it fits, never cut; sizes in mm."""
+    lines, size = code_lines(code, room, largest, least_in_one)
     step = text_height(size)
     base = room.center().y() - len(lines) * step / 2 + size
     for number, line in enumerate(lines):
         write(painter, room.center().x(), base + number * step, line, size, bold=True, align="middle")
 
 
-def code_lines(code: str, room: QRectF) -> tuple[list[str], float]:
+def code_lines(
+    code: str, room: QRectF, largest: float = LARGEST, least_in_one: float = LEAST_IN_ONE
+) -> tuple[list[str], float]:
     """One line while its letters can be read at arm's length, else as many as it takes."""
-    size = LARGEST
-    while size > LEAST_IN_ONE and text_width(code, size, bold=True) > room.width():
+    size = largest
+    while size > least_in_one and text_width(code, size, bold=True) > room.width():
         size -= 0.25
     if text_width(code, size, bold=True) <= room.width():
         return [code], size
-    size = LARGEST
+    size = largest
     while True:
         lines = in_lines(code, room.width(), size, bold=True)
         if size <= SMALLEST or len(lines) * text_height(size) <= room.height():

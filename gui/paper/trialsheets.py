@@ -19,13 +19,15 @@ from data.plan.drawing import Place
 from data.trial import Plan
 from gui.language.spoken import day_words, in_figures, spoken
 from gui.language.words import translate
-from gui.paper.pages import SOFT, Page, Paper, draw_frame, draw_line, fitted, in_lines, text_height, write
+from gui.paper.pages import SOFT, Page, Paper, draw_frame, draw_line, in_lines, text_height, write
 from gui.paper.table import BOX, Column, table_pages
+from gui.paper.tagsheet import draw_code
 
 __all__ = ["map_pages", "reading_pages", "sowing_pages"]
 
 SHELF_MM = 40.0  # height of one shelf on the map, with its heading
 BOX_MM = 27.0
+CODE_MM = 8.0  # of it, at the top, is the code's
 
 
 def sowing_pages(plan: Plan, places: Sequence[Place], paper: Paper) -> tuple[Page, ...]:
@@ -110,19 +112,34 @@ def _places_of(shelves: Sequence[tuple[str, str, Sequence[Place]]], block: str) 
 def _draw_place(painter: QPainter, place: Place, room: QRectF) -> None:
     draw_frame(painter, room)
     inside = room.width() - 2.4
-    code, size = fitted(place.code, inside, 5.0, least=2.4)
-    write(painter, room.center().x(), room.top() + 6.5, code, size, bold=True, align="middle")
+    head = QRectF(room.left() + 1.2, room.top() + 0.8, inside, CODE_MM)
+    draw_code(painter, place.code, head, largest=5.0, least_in_one=2.4)
     y = room.top() + 11
-    for text in (place.crop, place.treatment):
-        small = 2.9
-        lines = in_lines(text, inside, small)
-        while len(lines) > 2 and small > 1.8:
-            small -= 0.1
-            lines = in_lines(text, inside, small)
+    for lines, size in _fitting((place.crop, place.treatment), inside, BOX_MM - 11):
         for line in lines:
-            write(painter, room.center().x(), y, line, small, align="middle")
-            y += text_height(small)
+            write(painter, room.center().x(), y, line, size, align="middle")
+            y += text_height(size)
         y += 0.6
+
+
+def _fitting(texts: Sequence[str], width: float, height: float) -> list[tuple[list[str], float]]:
+    """Lines and size of each text, in two lines where that can be read, and all of them within the height."""
+    least = 1.8
+    while True:
+        told = [_in_two(text, width, least) for text in texts]
+        needed = sum(len(lines) * text_height(size) + 0.6 for lines, size in told)
+        if needed <= height or least <= 1.2:
+            return told
+        least -= 0.1
+
+
+def _in_two(text: str, width: float, least: float) -> tuple[list[str], float]:
+    size = 2.9
+    lines = in_lines(text, width, size)
+    while len(lines) > 2 and size > least:
+        size -= 0.1
+        lines = in_lines(text, width, size)
+    return lines, size
 
 
 def reading_pages(plan: Plan, places: Sequence[Place], paper: Paper) -> tuple[Page, ...]:

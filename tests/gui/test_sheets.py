@@ -1,5 +1,6 @@
 """What is printed has exact lengths, and is read again from a photograph of the paper."""
 
+from dataclasses import replace
 from pathlib import Path
 
 import cv2
@@ -227,6 +228,34 @@ def test_sheets_of_a_trial_say_every_tray(tmp_path: Path, qapp: QApplication) ->
     document.close()
     for place in places:
         assert text.count(place.code) >= 3  # sowing sheet, map, readings
+
+
+@pytest.mark.parametrize("paper", list(Paper))
+def test_the_bench_map_tells_trays_of_long_names_apart_and_keeps_within_their_boxes(
+    tmp_path: Path, qapp: QApplication, paper: Paper
+) -> None:
+    plan = a_plan()
+    places = [
+        replace(
+            place,
+            code=f"Cellar behind the stairs, top {place.code}",
+            crop="broccoli of the sort with the longest name that a breeder ever gave to any plant of his",
+            treatment="coir, coarse and fine, with a very long name, from the store at the back, third bag",
+        )
+        for place in draw_trial(plan, 1).places
+    ]
+    printed = Printed(title="t", tags=(), tray_types=(), plan=plan, places=places)
+    path = tmp_path / "map.pdf"
+
+    write_pdf(path, pages_for(printed, {SheetKind.MAP}, paper), paper)
+
+    document = pypdfium2.PdfDocument(path)
+    text = "".join("".join(page.get_textpage().get_text_range() for page in document).split())
+    document.close()
+    assert all("".join(place.code.split()) in text for place in places)
+    bottom = paper.free.top() + 7 + 27  # of the boxes of the first shelf, mm
+    below = rendered(path, DPI)[0][round((bottom + 0.3) * PX_PER_MM) : round((bottom + 1) * PX_PER_MM)]
+    assert (below[:, round(15 * PX_PER_MM) : round(200 * PX_PER_MM)] > 200).all()
 
 
 def test_the_reading_sheet_does_not_tell_the_medium(tmp_path: Path, qapp: QApplication) -> None:
