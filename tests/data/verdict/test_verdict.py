@@ -314,6 +314,56 @@ def test_numbers_without_any_spread_are_not_believed() -> None:
     assert verdict.medium("mat").missing["outcome"] is Why.NO_SPREAD
 
 
+ALONE = [Measured(block="9", medium="mat", value=50.0)]
+FIELDS = ("mean", "rank_low", "rank_high", "difference", "se", "low", "high", "outcome")
+
+
+@pytest.mark.parametrize(
+    ("rows", "special", "why_no_q"),
+    [
+        (table(peat=PEAT, mat=MAT), {}, None),
+        (table(peat=PEAT), {}, Why.ONLY_TRUSTED),
+        (table(peat=PEAT) + table(peat=MAT), {}, Why.ONLY_TRUSTED),
+        (table(mat=MAT, coir=PEAT), {}, Why.NO_TRUSTED),
+        (table(peat=PEAT, coir=MAT) + ALONE, {}, None),
+        (table(peat=PEAT) + table(peat=MAT) + ALONE, {}, Why.APART),
+        (table(peat=PEAT, mat=(70.0, None, None)), {}, Why.NO_ERROR),
+        (table(peat=(5.0, 6.0, 7.0), mat=(4.0, 5.0, 6.0)), {}, Why.NO_SPREAD),
+        (table(peat=PEAT, coir=MAT, mat=(70.0, None, None)), {"own_trays": True}, None),
+        (table(peat=PEAT, mat=MAT), {"by_shelf": True}, None),
+    ],
+)
+def test_what_a_line_does_not_tell_has_a_reason_and_what_it_tells_has_none(
+    rows: list[Measured], special: dict[str, bool], why_no_q: Why | None
+) -> None:
+    verdict = verdict_of(rows, "peat", 5.0, **special)
+
+    assert verdict.missing.get("q") is why_no_q
+    assert (verdict.q is None) is (why_no_q is not None)
+    for line in verdict.media:
+        assert set(line.missing) == {name for name in FIELDS if getattr(line, name) is None}, line.medium
+
+
+def test_a_spread_is_told_of_media_with_two_trays_and_more() -> None:
+    """Of two trays the textbook's standard deviation, n - 1, once what the block adds is taken off."""
+    rows = table(peat=PEAT, mat=(70.0, None, 88.0), coir=(71.0, None, None))
+
+    verdict = verdict_of(rows, "peat", 5.0)
+
+    assert verdict.medium("peat").spread is not None
+    assert verdict.medium("mat").spread is not None
+    assert verdict.medium("coir").spread is None
+
+
+def test_a_medium_without_an_error_of_its_own_gets_no_interval_and_says_why() -> None:
+    rows = table(peat=PEAT, coir=MAT, mat=(70.0, None, None))
+
+    line = verdict_of(rows, "peat", 5.0, own_trays=True).medium("mat")
+
+    assert line.difference == pytest.approx(70.0 - ((80.0 + 71.0) / 2 + 10.0 / 2))  # its block holds both
+    assert (line.low, line.missing["low"]) == (None, Why.NO_ERROR)
+
+
 def test_a_margin_of_zero_is_named() -> None:
     verdict = verdict_of(table(peat=PEAT, mat=MAT), "peat", 0.0)
 
