@@ -31,6 +31,7 @@ __all__ = [
     "PEER_TRAYS",
     "PHOTO",
     "PHOTOS",
+    "PHOTOS_OF_TRAY",
     "PHOTO_BY_DIGEST",
     "SCORES_OF_PHOTO",
     "SCORINGS_OF_GROWING",
@@ -205,6 +206,7 @@ PHOTO_COLUMNS = f"""
 """
 PHOTO = PHOTO_COLUMNS + " WHERE p.id = :photo"
 PHOTOS = PHOTO_COLUMNS + " WHERE p.id <= :newest ORDER BY p.id DESC LIMIT :most"
+PHOTOS_OF_TRAY = "SELECT id, taken_at FROM photo WHERE tray = :tray ORDER BY id"
 SCORES_OF_PHOTO = "SELECT * FROM score WHERE photo = :photo ORDER BY id DESC"
 SUSPECT = """
     SELECT u.id, u.said, t.code

@@ -84,7 +84,7 @@ class ClockBook(MatchBook):
             found = self.tray_under_tag(row["tag_number"], taken)
             values |= {"tray": found, "matched_by": None if found is None else "tag"}
         recorder.update("photo", photo_id, values)
-        self._judge_kept(recorder, photo_id, (found, taken), (was, taken - shift))
+        self._judge_kept(recorder, photo_id, self._facts(found, taken), self._facts(was, taken - shift))
 
     def believe_clock(self, photo_ids: Sequence[PhotoId]) -> None:
         """Say that the camera's times are right after all, so that nobody asks again."""

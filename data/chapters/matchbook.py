@@ -7,17 +7,18 @@ Not   proposals (`photos/walk.py`), tags (`book.py`), clocks (`clockbook.py`)
 
 from collections.abc import Mapping, Sequence
 from datetime import datetime
+from typing import TYPE_CHECKING
 
-from data import queries
 from data.chapters.suspectbook import SuspectBook
-from data.photos.rootday import facts_of, kept_judged_again
+from data.photos.rootday import facts_of
 from data.records import Fate, PhotoId, TrayId, fate_of
 from data.tables import walkrows
 from data.tables.journal import Recorder
 
-__all__ = ["MatchBook"]
+if TYPE_CHECKING:
+    from vision.suspect import TrayFacts
 
-Shown = tuple[TrayId | None, datetime]  # the tray that a photo shows, and when
+__all__ = ["MatchBook"]
 
 
 class MatchBook(SuspectBook):
@@ -38,7 +39,8 @@ class MatchBook(SuspectBook):
                 by = "walk" if rows[photo].proposal_id == tray else "person"
                 recorder.update("photo", photo, {"tray": tray, "matched_by": by, "left_out_at": None})
                 taken_at = rows[photo].taken_at
-                self._judge_kept(recorder, photo, (tray, taken_at), (rows[photo].tray_id, taken_at))
+                was = self._facts(rows[photo].tray_id, taken_at)
+                self._judge_kept(recorder, photo, self._facts(tray, taken_at), was)
             for earlier in left:
                 self._close_anew(recorder, earlier)
             for photo in trays:
@@ -62,7 +64,7 @@ class MatchBook(SuspectBook):
         def change(recorder: Recorder) -> None:
             for photo, (tray, taken_at) in found.items():
                 recorder.update("photo", photo, {"tray": tray, "matched_by": "tag"})
-                self._judge_kept(recorder, photo, (tray, taken_at), (None, taken_at))
+                self._judge_kept(recorder, photo, self._facts(tray, taken_at), None)
             for photo in found:
                 self._close_by_match(recorder, photo)
 
@@ -70,16 +72,8 @@ class MatchBook(SuspectBook):
         self._change(_text(codes), change)
         return len(found)
 
-    def _judge_kept(self, recorder: Recorder, photo_id: PhotoId, now: Shown, was: Shown) -> None:
-        """Suspects of a photo count by the day and the medium of the tray that it now shows."""
-        if now == was:
-            return
-        facts = [None if tray is None else facts_of(self.tray(tray), at) for tray, at in (now, was)]
-        for score in self._rows(queries.SCORES_OF_PHOTO, photo=photo_id):
-            for suspect in self._rows(queries.SUSPECTS_OF_SCORE, score=score["id"]):
-                judged = kept_judged_again(dict(suspect), *facts)
-                if judged != {name: suspect[name] for name in judged}:
-                    recorder.update("suspect", suspect["id"], judged)
+    def _facts(self, tray_id: TrayId | None, taken_at: datetime) -> "TrayFacts | None":
+        return facts_of(None if tray_id is None else self.tray(tray_id), taken_at)
 
 
 def _text(codes: Sequence[str]) -> str:

@@ -9,8 +9,8 @@ from collections.abc import Mapping
 from datetime import datetime
 
 from data import queries
-from data.chapters.changes import Changes
 from data.chapters.closing import suspects_since
+from data.chapters.rejudging import Rejudging
 from data.photos.carried import Carried, carried_name, carried_text
 from data.records import PhotoId
 from data.tables.journal import Recorder
@@ -19,7 +19,7 @@ from data.tables.rows import time_text
 __all__ = ["SuspectBook"]
 
 
-class SuspectBook(Changes):
+class SuspectBook(Rejudging):
     """Suspects from one photo to the next."""
 
     def _keep_suspects_since(self, photo_id: PhotoId) -> None:

@@ -12,11 +12,13 @@ from datetime import datetime
 from typing import Any
 
 from data import queries
+from data.chapters.rejudging import Rejudging
 from data.chapters.sowing import TagOnTray, change_tray, sow
 from data.chapters.typebook import TypeBook
 from data.errors import TagTaken
 from data.growing.conditions import Crop, Medium, as_new, from_defaults, like, next_code
-from data.records import NewTray, Tray, TrayId
+from data.photos.rootday import facts_of
+from data.records import NewTray, PhotoId, Tray, TrayId
 from data.tables import noterows
 from data.tables.journal import Recorder
 from data.tables.rows import time_text, tray_of
@@ -26,7 +28,7 @@ __all__ = ["TrayBook"]
 FIRST_CODE = "A1"
 
 
-class TrayBook(TypeBook):
+class TrayBook(TypeBook, Rejudging):
     """The trays of a book."""
 
     # --- trays
@@ -78,6 +80,10 @@ class TrayBook(TypeBook):
                     change_tray(db, recorder, tray_id, new, self._position(new))
                 except TagOnTray as error:
                     raise self._tag_taken(new) from error
+            for photo in self._rows(queries.PHOTOS_OF_TRAY, tray=tray_id):
+                taken_at = datetime.fromisoformat(photo["taken_at"])
+                now, was = facts_of(new, taken_at), facts_of(old, taken_at)
+                self._judge_kept(recorder, PhotoId(photo["id"]), now, was)
 
         self._change(f"conditions of {old.code}", change)
 

@@ -5,7 +5,8 @@ Out   the same, surest first: white counts less on the days of root hairs, more 
 Not   finding suspects (`vision/suspects.py`), what became of them (`chapters/between.py`)
 
 Scoring runs where the book is not known, so the facts come in when a photo is kept, mended or matched, or
-when its clock is set right. A photo without a tray keeps the judgement that knows nothing of it.
+when its clock or its tray's sowing is set right. A photo without a tray keeps the judgement that knows
+nothing of it.
 """
 
 from collections.abc import Iterable, Mapping
@@ -13,7 +14,7 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any
 
-from data.records import Tray
+from data.records import NewTray, Tray
 
 if TYPE_CHECKING:
     from vision.suspect import Suspect, TrayFacts
@@ -25,16 +26,18 @@ def judged_again(
     suspects: Iterable["Suspect"], tray: Tray | None, taken_at: datetime
 ) -> tuple["Suspect", ...]:
     """The suspects with what the book knows of their tray."""
-    found = tuple(suspects)
-    if tray is None or not found:
+    found, facts = tuple(suspects), facts_of(tray, taken_at)
+    if facts is None or not found:
         return found
     from vision.suspect import with_facts
 
-    return with_facts(found, facts_of(tray, taken_at))
+    return with_facts(found, facts)
 
 
-def facts_of(tray: Tray, taken_at: datetime) -> "TrayFacts":
-    """What the book knows of a tray that was photographed then."""
+def facts_of(tray: Tray | NewTray | None, taken_at: datetime) -> "TrayFacts | None":
+    """What is known of a tray that was photographed then; None for no tray."""
+    if tray is None:
+        return None
     from vision.suspect import TrayFacts
 
     return TrayFacts(days=(taken_at - tray.sown_at) / timedelta(days=1), medium=tray.medium)

@@ -516,6 +516,21 @@ def test_a_photo_whose_clock_is_mended_is_judged_by_the_day_that_it_was_taken_on
     assert the_suspect(book, photo) == first
 
 
+def test_a_tray_whose_medium_and_sowing_are_set_right_has_its_suspects_judged_by_them(book: Book) -> None:
+    why = "white web 14 mm wide on the bare medium; bright white, so it may be root hairs"
+    photo = photo_on(book, 4, suspects=[Patch(confidence=0.45, white=True, why=why)])
+    first = the_suspect(book, photo)
+    tray = next(tray.id for tray in book.trays() if tray.code == "A1")
+
+    book.edit_tray(tray, medium="hemp", sown_at=datetime(2026, 2, 20, 9))
+
+    now = the_suspect(book, photo)
+    assert "on the bare hemp; bright white, yet on day 12" in now.why
+    assert now.confidence == pytest.approx(0.72)
+    book.undo()
+    assert the_suspect(book, photo) == first
+
+
 def test_a_faint_white_suspect_that_its_tray_makes_fainter_still_is_kept_when_its_photo_is_matched(
     book: Book,
 ) -> None:
