@@ -75,11 +75,11 @@ def _verdict(asked: argparse.Namespace) -> int:
     if asked.table is None:
         if asked.trusted is not None or asked.margin is not None or asked.lower_is_better:
             return _wrong_use(
-                "--trusted, --margin and --lower-is-better go with --table; a book has its own."
+                "verdict", "--trusted, --margin and --lower-is-better go with --table; a book has its own."
             )
         return verdict_of_book(asked.book, as_json=asked.json)
     if asked.trusted is None or asked.margin is None:
-        return _wrong_use("--table needs --trusted NAME and --margin M.")
+        return _wrong_use("verdict", "--table needs --trusted NAME and --margin M.")
     return verdict_of_table(
         asked.table,
         asked.trusted,
@@ -89,8 +89,8 @@ def _verdict(asked: argparse.Namespace) -> int:
     )
 
 
-def _wrong_use(sentence: str) -> int:
-    print(f"evenstand verdict: {sentence}", file=sys.stderr)
+def _wrong_use(command: str, sentence: str) -> int:
+    print(f"evenstand {command}: {sentence}", file=sys.stderr)
     return WRONG_USE
 
 
@@ -128,7 +128,13 @@ def _import(asked: argparse.Namespace) -> int:
     from gui.commands.travel import keep_notes, merge_into
 
     if asked.other.is_file() and asked.other.suffix.lower() in (".csv", ".txt", ".tsv"):
+        if asked.same or asked.apart or asked.label:
+            return _wrong_use(
+                "import", "--same, --apart and --label go with a book or an export, not with notes."
+            )
         return keep_notes(asked.book, asked.other, asked.dates, keep=asked.keep)
+    if asked.dates is not None or asked.keep:
+        return _wrong_use("import", "--dates and --keep go with old notes: a table saved as CSV.")
     return merge_into(asked.book, asked.other, asked.apart, same=asked.same, label=asked.label)
 
 

@@ -13,13 +13,15 @@ from typing import TYPE_CHECKING
 from data.book import Book
 from data.cancel import CancelToken
 from data.errors import BookError
-from gui.commands.saying import DONE, REFUSED, plain, say
+from gui.commands.saying import DONE, REFUSED, plain, refuse, say
 
 if TYPE_CHECKING:
     from data.logs.oldnotes import OldNotes
     from data.travel.guestbook import GuestBook
 
 __all__ = ["export_book", "keep_notes", "merge_into", "pack_book", "unpack_into"]
+
+SPREADSHEETS = (".xlsx", ".xls", ".ods")
 
 
 def pack_book(folder: Path, target: Path) -> int:
@@ -67,6 +69,8 @@ def merge_into(folder: Path, other: Path, apart: Collection[str], *, same: bool,
     """Add another grower's book, a pack or an export; names that both have are asked about first."""
     from data.travel.guestbook import GuestBook
 
+    if other.is_file() and other.suffix.lower() in SPREADSHEETS:
+        return refuse(f"{other} is a spreadsheet: save its table as CSV, and name that file.")
     try:
         with (
             Book.open(folder) as book,

@@ -123,3 +123,25 @@ def test_dates_of_old_notes_that_could_be_two_are_asked_about(
     assert "--dates dmy or --dates mdy" in capsys.readouterr().err
     assert main([*words, "--dates", "mdy", "--keep"]) == 0
     assert "sown 2025-03-04" in capsys.readouterr().out
+
+
+def test_a_spreadsheet_is_not_called_a_damaged_book(
+    book: Book, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (tmp_path / "notes.xlsx").write_bytes(b"PK")
+
+    assert main(["import", str(tmp_path / "notes.xlsx"), "--book", str(book.folder)]) == 1
+    assert "save its table as CSV" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(("name", "option"), [("notes.csv", "--same"), ("other", "--keep")])
+def test_an_option_that_would_do_nothing_is_wrong_use(
+    book: Book, tmp_path: Path, capsys: pytest.CaptureFixture[str], name: str, option: str
+) -> None:
+    (tmp_path / "notes.csv").write_text("code,crop,medium,sown\nX1,pea,coir,2026-03-20\n")
+    a_rack_book(tmp_path / "other").close()
+    before = len(book.trays())
+
+    assert main(["import", str(tmp_path / name), "--book", str(book.folder), option]) == 2
+    assert option in capsys.readouterr().err
+    assert len(book.trays()) == before
