@@ -8,8 +8,11 @@ Cut along the outer line and lay the card flat: the rim's outer corner stands ri
 Four cards and one tray are the station then; nobody needs a tape measure.
 """
 
+from collections.abc import Sequence
+from functools import partial
+
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QPointF, QRectF
-from PySide6.QtGui import QPainter, QPainterPath, QPen
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen
 
 from gui.language.spoken import in_figures
 from gui.language.words import translate
@@ -31,9 +34,13 @@ NAMES = {
 def station_pages(
     paper: Paper, outer_long_mm: float = 545.0, outer_short_mm: float = 278.0, tray_type: str = "10 x 20 inch"
 ) -> tuple[Page, ...]:
-    """The far and the near pair of cards."""
-    from vision.traytype import CARD_INSET_MM, CARD_OUTSET_MM
+    """The far and the near pair of cards; of a tray so short that they would lie on each other, why not."""
+    from vision.traytype import CARD_INSET_MM, CARD_MM, CARD_OUTSET_MM
 
+    shortest = 2 * CARD_INSET_MM + CARD_MM
+    if outer_long_mm < shortest:
+        draw = partial(_draw_too_short, paper=paper, tray_type=tray_type, shortest=shortest)
+        return (Page(title=translate("StationSheet", "No station cards"), note=tray_type, draw=draw),)
     apart = (outer_long_mm - 2 * CARD_INSET_MM, outer_short_mm + 2 * CARD_OUTSET_MM)
 
     def far(painter: QPainter) -> None:
@@ -46,6 +53,15 @@ def station_pages(
         Page(title=translate("StationSheet", "Station cards, far side"), note=tray_type, draw=far),
         Page(title=translate("StationSheet", "Station cards, near side"), note=tray_type, draw=near),
     )
+
+
+def _draw_too_short(painter: QPainter, *, paper: Paper, tray_type: str, shortest: float) -> None:
+    words = translate(
+        "StationSheet",
+        "The tray type {tray} is too short for a station: below {shortest} mm the cards would lie on each "
+        "other. Its trays are found by their rim, or by the corners that you drag; tags help all the same.",
+    ).format(tray=tray_type, shortest=in_figures(shortest))
+    _write_sentences(painter, paper.free, (words,))
 
 
 def _draw_pair(
@@ -132,9 +148,13 @@ def _draw_words(painter: QPainter, room: QRectF, apart: tuple[float, float], tra
             "StationSheet", "Keep the white rim around each mark free. A card that leaves hide does no harm."
         ),
     )
+    _write_sentences(painter, room, words, last=SOFT)
+
+
+def _write_sentences(painter: QPainter, room: QRectF, sentences: Sequence[str], last: QColor = INK) -> None:
     y, size = room.top(), 3.4
-    for sentence in words:
+    for sentence in sentences:
         for line in in_lines(sentence, room.width(), size):
             y += text_height(size)
-            write(painter, room.left(), y, line, size, colour=SOFT if sentence is words[-1] else INK)
+            write(painter, room.left(), y, line, size, colour=last if sentence is sentences[-1] else INK)
         y += 1.6

@@ -9240,12 +9240,20 @@ trusted</source>
             <translation>vorn links</translation>
         </message>
         <message>
+            <source>No station cards</source>
+            <translation>Keine Stationskarten</translation>
+        </message>
+        <message>
             <source>Station cards, far side</source>
             <translation>Stationskarten, hintere Seite</translation>
         </message>
         <message>
             <source>Station cards, near side</source>
             <translation>Stationskarten, vordere Seite</translation>
+        </message>
+        <message>
+            <source>The tray type {tray} is too short for a station: below {shortest} mm the cards would lie on each other. Its trays are found by their rim, or by the corners that you drag; tags help all the same.</source>
+            <translation>Der Schalentyp {tray} ist zu kurz für eine Station: unter {shortest} mm lägen die Karten aufeinander. Solche Schalen werden am Rand gefunden oder an den Ecken, die Sie ziehen; Schilder helfen trotzdem.</translation>
         </message>
         <message>
             <source>corner of the rim</source>

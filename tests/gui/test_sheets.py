@@ -200,6 +200,30 @@ def test_no_code_is_cut_or_runs_over_its_room(code: str, qapp: QApplication) -> 
     assert len(lines) * size * 1.36 <= room.height() + 0.01
 
 
+@pytest.mark.parametrize(("long_mm", "cards"), [(176.0, 0), (177.0, 4)])
+def test_cards_that_would_lie_on_each_other_are_not_printed(
+    tmp_path: Path, qapp: QApplication, long_mm: float, cards: int
+) -> None:
+    short = TrayType(
+        name="punnet",
+        outer_long_mm=long_mm,
+        outer_short_mm=130.0,
+        inner_long_mm=150.0,
+        inner_short_mm=110.0,
+        rim_height_mm=50.0,
+    )
+    path = tmp_path / "short.pdf"
+
+    write_pdf(
+        path,
+        pages_for(Printed(title="t", tags=(), tray_types=(short,)), {SheetKind.STATION}, Paper.A4),
+        Paper.A4,
+    )
+
+    found = [width for page in rendered(path, DPI) for _, _, width, _ in squares(page)]
+    assert len(found) == cards  # 72 mm wide, their middles 52.5 mm from the tray's ends: from 177 mm on
+
+
 def test_words_longer_than_a_line_are_broken(qapp: QApplication) -> None:
     assert "".join(in_lines("W" * 40, 10.0, 3.0)) == "W" * 40
 
