@@ -224,6 +224,57 @@ def test_a_tray_that_comes_up_patchy_is_told() -> None:
     assert look.sentence.startswith("25 % of the tray is bare or nearly so")
 
 
+def patchy(coverage: float, columns: int = 3) -> dict[str, object]:
+    """As many columns bare, but for their ends at the edge, and all else even."""
+    bare = {f"r{r}c{c}": 1.0 for r in range(1, ROWS - 1) for c in range(4, 4 + columns)}
+    return {"coverage": coverage, "cells": packed(even(coverage, **bare))}
+
+
+def of_patches(photos: list[DayNumbers]) -> list[Look]:
+    return [one for look in told(photos) for one in (look, *look.also) if one.what is LookKind.PATCHY]
+
+
+@pytest.mark.parametrize(
+    ("mine", "mates", "is_told"), [(4, 0, True), (4, 1, True), (4, 2, False), (4, 4, False), (2, 0, False)]
+)
+def test_a_tray_is_patchy_where_far_more_of_it_is_bare_than_of_its_mates(
+    mine: int, mates: int, is_told: bool
+) -> None:
+    """A column is 5.6 % of the tray; 12 points more than the mates have, and 15 % at least."""
+    photos = rack({day: patchy(40.0, mine) for day in (7, 8)}, **patchy(40.0, mates))
+
+    assert bool(of_patches(photos)) is is_told
+
+
+@pytest.mark.parametrize(("coverage", "is_told"), [(14.0, False), (16.0, True), (69.0, True), (71.0, False)])
+def test_patches_are_asked_for_from_the_first_canopy_until_it_closes(coverage: float, is_told: bool) -> None:
+    photos = rack({day: patchy(coverage) for day in (7, 8)}, coverage=coverage, cells=packed(even(coverage)))
+
+    assert bool(of_patches(photos)) is is_told
+
+
+@pytest.mark.parametrize(
+    ("lags", "is_told"),
+    [
+        ((7.0, 7.0), False),  # nearly too much on two days only
+        ((7.0, 7.0, 7.0), False),
+        ((8.5, 8.5, 8.5), True),  # nearly too much on three days
+        ((7.0, 12.0), True),  # the one day makes up for the other
+        ((4.0, 12.0), False),
+        ((5.0, 5.0, 12.0), False),
+        ((9.5, 9.5), True),
+    ],
+)
+def test_a_lag_is_told_where_its_days_together_make_up_two_full_ones(
+    lags: tuple[float, ...], is_told: bool
+) -> None:
+    """Nine points on each of two days are too much, or 90 % of that on each of three (common practice)."""
+    days = range(9 - len(lags), 9)
+    found = told(rack({day: {"coverage": 80.0 - lag} for day, lag in zip(days, lags, strict=True)}))
+
+    assert [look.what for look in found] == ([LookKind.LAGGING] if is_told else [])
+
+
 def test_where_all_mates_are_late_earlier_trays_of_the_crop_tell_it() -> None:
     earlier = [
         EarlierDay(crop="broccoli", day=day, method="plain 1", coverage=coverage)
