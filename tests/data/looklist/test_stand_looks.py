@@ -140,6 +140,43 @@ def test_a_side_that_all_mates_have_thin_is_no_news_unless_it_is_very_thin() -> 
     assert {look.what for look in told(all_alike(40.0))} == {LookKind.EDGE}
 
 
+@pytest.mark.parametrize(("lack", "is_told"), [(28.0, False), (32.0, True)])
+def test_a_side_thirty_points_thinner_is_told_whatever_its_mates_do(lack: float, is_told: bool) -> None:
+    cells = side("near", 90.0 - lack)
+
+    assert bool(told(rack({day: {"cells": cells} for day in (7, 8)}, cells=cells))) is is_told
+
+
+@pytest.mark.parametrize(("mates", "is_told"), [(3.0, True), (6.0, True), (8.0, False), (15.0, False)])
+def test_a_thin_edge_is_held_against_that_of_the_mates(mates: float, is_told: bool) -> None:
+    photos = rack({day: {"edge_deficit": 15.0} for day in (7, 8)}, edge_deficit=mates)
+
+    assert bool(told([one for one in photos if one.tray_id == 1], TRAYS[:1]))  # none to be held against
+    assert any(look.tray_id == 1 for look in told(photos)) is is_told
+
+
+@pytest.mark.parametrize(
+    ("course", "is_told"),
+    [
+        ((30.0, 28.0), True),  # closes, but not for eight days
+        ((30.0, 20.0), False),  # closed within the day
+        ((16.0, 14.0), False),
+        ((16.0, 15.5), True),  # hardly closes
+    ],
+)
+def test_an_edge_that_closes_within_three_days_is_left_alone(
+    course: tuple[float, float], is_told: bool
+) -> None:
+    photos = rack({day: {"edge_deficit": lack} for day, lack in zip((7, 8), course, strict=True)})
+
+    assert bool(told(photos)) is is_told
+
+
+@pytest.mark.parametrize(("mine", "is_told"), [(7.0, False), (8.0, True)])
+def test_gaps_are_held_against_those_of_the_mates(mine: float, is_told: bool) -> None:
+    assert bool(told(rack({day: {"gap_share": mine} for day in (7, 8)}, gap_share=5.0))) is is_told
+
+
 def test_a_patch_that_lost_its_canopy_on_two_days_is_urgent_and_on_one_day_is_not_told() -> None:
     hole = packed(even(90.0, **{f"r{r}c{c}": 20.0 for r in (2, 3) for c in (4, 5, 6)}))
     whole = packed(even())

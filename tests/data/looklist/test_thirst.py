@@ -2,6 +2,8 @@
 
 from datetime import datetime, timedelta
 
+import pytest
+
 from data.look import Look, LookKind, Urgency
 from data.looklist.thirst import look_at_thirst
 from tests.data.builders import a_kept_tray
@@ -60,6 +62,28 @@ def test_after_watering_nobody_knows_until_it_is_weighed_again() -> None:
 def test_the_pace_is_that_since_the_last_watering_noted_or_not() -> None:
     slow = told((48, 640.0), (47, 900.0), (24, 830.0), (0, 760.0))
     assert slow is None
+
+
+def test_a_watering_noted_too_small_for_the_scale_begins_the_pace_anew() -> None:
+    weights = ((40.0, 760.0), (36.0, 600.0), (30.0, 610.0), (0.0, 590.0))
+
+    assert told(*weights) is not None
+    assert told(*weights, watered=(35.0,)) is None
+
+
+@pytest.mark.parametrize("before", [600.0, 590.0])
+def test_a_tray_that_loses_nothing_does_not_dry_out(before: float) -> None:
+    assert told((24, before), (0, 600.0)) is None
+
+
+@pytest.mark.parametrize(
+    ("hours", "urgency"), [(13.5, Urgency.TODAY), (14.5, Urgency.SOON), (23.5, Urgency.SOON)]
+)
+def test_tonight_ends_at_ten_and_the_night_at_eight(hours: float, urgency: Urgency) -> None:
+    look = told((24, 600.0 + 24 * 50.0 / hours), (0, 600.0))
+
+    assert look is not None
+    assert look.urgency is urgency
 
 
 def test_one_slip_of_the_scale_among_many_weights_does_not_set_the_pace() -> None:
