@@ -294,6 +294,38 @@ def test_a_new_patch_beside_one_that_stands_still_is_looked_at_today() -> None:
     assert only(found(even_days(), [*days, fresh])).urgency is Urgency.TODAY
 
 
+@pytest.mark.parametrize(("before", "is_told"), [(2.0, True), (5.8, False), (9.0, False)])
+def test_a_faint_patch_is_told_once_it_has_grown(before: float, is_told: bool) -> None:
+    yesterday, today = (
+        a_seen_suspect(1, day, area_cm2=area, confidence=0.2) for day, area in ((7, before), (8, 6.0))
+    )
+
+    looks_ = found(even_days(), [yesterday, today])
+
+    assert [(look.what, look.urgency) for look in looks_] == (
+        [(LookKind.SUSPECT, Urgency.TODAY)] if is_told else []
+    )
+
+
+def test_of_two_patches_that_grew_the_larger_one_is_told() -> None:
+    small = [a_seen_suspect(1, day, area_cm2=area, x_mm=60.0) for day, area in ((7, 1.0), (8, 2.5))]
+    large = [a_seen_suspect(1, day, area_cm2=area) for day, area in ((7, 4.0), (8, 8.0))]
+
+    look = only(found(even_days(), [*small, *large]))
+
+    assert look.sentence.startswith("2 patches that may be mold, the largest 8.0 cm²")
+    assert "grown from 4.0 to 8.0 cm² since 7 March" in look.sentence
+
+
+def test_another_patch_of_before_makes_a_new_one_no_older() -> None:
+    elsewhere = a_seen_suspect(1, 7, x_mm=60.0)
+    gone = a_seen_suspect(1, 7, closed=True)
+
+    for earlier in (elsewhere, gone):
+        look = only(found(even_days(), [earlier, a_seen_suspect(1, 8)]))
+        assert (look.since, look.urgency) == (date(2026, 3, 8), Urgency.SOON)
+
+
 def test_two_patches_that_flow_together_are_not_called_growth() -> None:
     before = [a_seen_suspect(1, 7, area_cm2=3.0, x_mm=x) for x in (245.0, 263.0)]
 
