@@ -54,6 +54,20 @@ def test_where_all_has_one_colour_the_chances_alone_decide():
     assert overlap(found(chance, order(flat, chance)), found(chance)) > 0.97
 
 
+@pytest.mark.parametrize("leaf", [YELLOW, GREEN, RED])
+def test_a_colour_that_is_canopy_all_over_the_photo_outweighs_a_weak_doubt_in_one_place(leaf):
+    top = np.full((80, 160, 3), STRAW, np.uint8)
+    leaves = (np.arange(160) // 20 % 2 == 0)[None].repeat(80, axis=0)
+    top[leaves] = leaf
+    chance = np.where(leaves, 0.95, 0.05).astype(np.float32)
+    chance[:, 140:] = 0.6  # the last strip of straw is taken for canopy, a little
+    chance[:, 120:140] = 0.3  # and the last of leaves is doubted
+
+    found = order(top, chance)
+
+    assert found[:, 125:135].min() > found[:, 145:155].max()
+
+
 def test_chances_of_none_and_all_are_put_in_an_order_too():
     top, _ = a_tray(GREEN)
 
