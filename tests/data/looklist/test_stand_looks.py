@@ -172,6 +172,24 @@ def test_an_edge_that_closes_within_three_days_is_left_alone(
     assert bool(told(photos)) is is_told
 
 
+@pytest.mark.parametrize(
+    ("course", "urgency"),
+    [
+        ((15.0, 17.0, 19.0), Urgency.TODAY),
+        ((15.0, 24.0, 22.0), Urgency.SOON),  # larger than three days ago, and smaller than yesterday
+        ((22.0, 16.0, 20.0), Urgency.SOON),
+        ((15.0, 17.0, 18.0, 19.0), Urgency.SOON),  # by 2 points within three days
+    ],
+)
+def test_an_edge_is_for_today_where_it_grew_within_three_days_and_not_shrank_since_yesterday(
+    course: tuple[float, ...], urgency: Urgency
+) -> None:
+    days = range(9 - len(course), 9)
+    photos = rack({day: {"edge_deficit": lack} for day, lack in zip(days, course, strict=True)})
+
+    assert [(look.what, look.urgency) for look in told(photos)] == [(LookKind.EDGE, urgency)]
+
+
 @pytest.mark.parametrize(("mine", "is_told"), [(7.0, False), (8.0, True)])
 def test_gaps_are_held_against_those_of_the_mates(mine: float, is_told: bool) -> None:
     assert bool(told(rack({day: {"gap_share": mine} for day in (7, 8)}, gap_share=5.0))) is is_told
