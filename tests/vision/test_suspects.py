@@ -97,6 +97,9 @@ def test_larger_felt_is_surer_and_comes_first():
 
     assert first.area_cm2 > second.area_cm2
     assert first.confidence > second.confidence
+    for one in (first, second):
+        assert one.confidence <= one.area_cm2 / (one.area_cm2 + 1) + 0.001  # half sure at 1 cm2, never wholly
+        assert "glitters" not in one.why  # it is dull
 
 
 def test_felt_at_the_wall_is_less_sure_and_says_why():
