@@ -137,6 +137,8 @@ def unpack(source: Path, folder: Path, cancel: CancelToken, report: Report = _no
     ------
     NotAPack
         If `source` is no pack, is damaged, or holds anything that a pack does not.
+    BookIsNewer
+        If a newer program has packed it.
     BookExists
         If there is a book in `folder`, or the log of one; it is left as it is.
     BookError
@@ -199,8 +201,11 @@ def _listed(pack_file: ZipFile, source: Path) -> dict[str, str]:
     if pack_file.getinfo(LIST).file_size > MOST_LIST_BYTES:
         raise NotAPack(source)
     listed: Any = json.loads(pack_file.read(LIST))
-    if not isinstance(listed, dict) or listed.get("format") != FORMAT:
+    form = listed.get("format") if isinstance(listed, dict) else None
+    if type(form) is not int or form < FORMAT:
         raise NotAPack(source)
+    if form > FORMAT:
+        raise BookIsNewer(source)
     files = listed.get("files")
     names = set(pack_file.namelist())  # once a photo of two heaps was packed twice
     if not isinstance(files, dict) or names != {*files, LIST} or FILE not in files:

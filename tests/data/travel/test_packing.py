@@ -213,8 +213,11 @@ def with_other_photo(inside: Contents) -> None:
     inside[name] = b"another picture"
 
 
-def with_newer_list(inside: Contents) -> None:
-    inside["pack.json"] = inside["pack.json"].replace(b'"format": 1', b'"format": 2')
+def with_form(form: bytes) -> Callable[[Contents], None]:
+    def change(inside: Contents) -> None:
+        inside["pack.json"] = inside["pack.json"].replace(b'"format": 1', b'"format": ' + form)
+
+    return change
 
 
 def with_trigger(inside: Contents, tmp: Path) -> None:
@@ -254,7 +257,9 @@ def _put_database(inside: Contents, database: Path) -> None:
         without_list,
         with_unlisted,
         with_other_photo,
-        with_newer_list,
+        with_form(b"0"),
+        with_form(b"true"),
+        with_form(b'"2"'),
     ],
 )
 def test_a_pack_that_holds_anything_strange_is_refused_and_nothing_stays(
@@ -306,6 +311,13 @@ def with_another_mark(inside: Contents, tmp: Path) -> None:
         db.execute("PRAGMA application_id = 1")
     db.close()
     _put_database(inside, database)
+
+
+def test_a_pack_of_a_newer_program_is_not_called_damaged(packed: Path, tmp_path: Path) -> None:
+    with pytest.raises(BookIsNewer, match="bring this program up to date"):
+        unpack(rewritten(packed, with_form(b"2")), tmp_path / "there", CancelToken())
+
+    assert not (tmp_path / "there").exists()
 
 
 @pytest.mark.parametrize(
