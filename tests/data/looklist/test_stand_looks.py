@@ -487,6 +487,7 @@ def test_possible_mold_where_canopy_goes_or_the_air_is_warm_and_wet_is_for_now(o
 
     assert (one.what, one.urgency) == (LookKind.SUSPECT, Urgency.NOW)
     assert one.why_urgent.startswith("Now: possible mold together with")
+    assert [behind.what for behind in one.also] == [other]
 
 
 def test_two_signs_that_could_wait_are_for_today() -> None:
