@@ -36,6 +36,7 @@ CANOPY = (Label.PALE, Label.GREEN, Label.RED)
 REST = tuple(label for label in Label if label not in CANOPY)
 FINEST_PX_PER_MM = 2.5  # a finer top view is reduced to this first
 STEP_PX = 32  # sides have to be multiples: five halvings
+LEAST_PX = 128  # of a side: at 32, where maps get 1 px wide, OpenCV 5 reads what it should not, and may crash
 SMOOTHED = 0.02  # share of each target that learning spread evenly over all labels; taken back here
 LARGEST_WHOLE_PX = 1024  # longer side of a picture of unknown scale: memory
 LEAST_SD = 0.8  # points, where every pixel is sure
@@ -214,7 +215,7 @@ def _highest(value: NDArray[np.float32], wanted: int) -> NDArray[np.bool_]:
 
 def _run(picture: Pixels) -> NDArray[np.float32]:
     """Logits, (labels, 4, rows / 2, columns / 2) of the picture filled up to whole steps by its edge."""
-    below, beside = (-side % STEP_PX for side in picture.shape[:2])
+    below, beside = (max(LEAST_PX - side, -side % STEP_PX) for side in picture.shape[:2])
     filled = cv2.copyMakeBorder(picture, 0, below, 0, beside, cv2.BORDER_REPLICATE)
     net = net_of(MODEL, DIGEST)
     net.setInput(cv2.dnn.blobFromImage(filled))

@@ -179,6 +179,15 @@ def test_a_picture_of_any_size_and_unknown_scale_gets_labels_of_its_size(tissue,
     assert found.coverage_sd is None
 
 
+def test_a_narrow_strip_looked_at_again_is_seen_alike():
+    """OpenCV 5 reads beside the maps of a network where they are 1 px wide; once it crashed there."""
+    strip = np.full((32, 64, 3), 90, np.uint8)
+    first = look(strip).canopy.copy()
+    look(a_tray())
+
+    assert np.array_equal(look(strip).canopy, first)
+
+
 def test_a_small_tray_whose_top_view_is_finer_is_looked_at_as_coarsely_as_learning_was(tissue, monkeypatch):
     """A quarter of a tray shown at 4 px/mm."""
     top, truth = rendered("top_young")
