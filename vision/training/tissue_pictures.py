@@ -29,14 +29,13 @@ def batch(pack: Pack, count: int, size: int) -> tuple[Tensor, Tensor]:
     There are few real pictures with a mask: with a third of each batch they were learned by heart.
     """
     laid, sixth = count // 8, count // 6
-    real = sixth
     of_any = torch.multinomial(pack.weights, count - sixth, replacement=True)
     of_open = torch.multinomial(pack.weights * pack.open, sixth, replacement=True)
     x, y = crops(pack.pictures, pack.labels, pack.learned[torch.cat([of_open, of_any])], size)
-    x[-real:], y[-real:] = crops(pack.real, pack.real_labels, any_real(pack, real), size, (0.38, 1.6))
+    x[-sixth:], y[-sixth:] = crops(pack.real, pack.real_labels, any_real(pack, sixth), size, (0.38, 1.6))
     x, y = with_leaves_of_others(in_shade_between(x, y), y)
     x, y = with_mold_of_others(pack, x, y, slice(laid, 2 * laid))
-    x = on_other_ground(pack, x, y, slice(count - real - sixth, count - real))
+    x = on_other_ground(pack, x, y, slice(count - 2 * sixth, count - sixth))
     return with_made_mold(x, y, slice(0, laid), slice(2 * laid, 3 * laid))
 
 
@@ -52,7 +51,7 @@ def crops(
 ) -> tuple[Tensor, Tensor]:
     """Crops at any place and angle, mirrored, sheared a little, each at a zoom of its own.
 
-    Three in ten are cut from a copy that an app has stored.
+    Over a quarter are cut from a copy that an app has stored.
     """
     count, (height, width) = len(drawn), pictures.shape[2:]
     copy = torch.randint(len(pictures) // len(labels), (count,), device=DEVICE) * (even(count) < COPIED)

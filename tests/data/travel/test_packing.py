@@ -221,19 +221,18 @@ def with_form(form: bytes) -> Callable[[Contents], None]:
 
 
 def with_trigger(inside: Contents, tmp: Path) -> None:
-    database = tmp / "strange.sqlite"
-    database.write_bytes(inside["book.sqlite"])
-    with sqlite3.connect(database) as db:
-        db.execute("CREATE TRIGGER t AFTER INSERT ON setting BEGIN DELETE FROM photo; END")
-    db.close()
-    _put_database(inside, database)
+    _change_database(inside, tmp, "CREATE TRIGGER t AFTER INSERT ON setting BEGIN DELETE FROM photo; END")
 
 
 def with_path_in_database(inside: Contents, tmp: Path) -> None:
+    _change_database(inside, tmp, "UPDATE photo SET suffix = '/../../../etc/passwd'")
+
+
+def _change_database(inside: Contents, tmp: Path, statement: str) -> None:
     database = tmp / "strange.sqlite"
     database.write_bytes(inside["book.sqlite"])
     with sqlite3.connect(database) as db:
-        db.execute("UPDATE photo SET suffix = '/../../../etc/passwd'")
+        db.execute(statement)
     db.close()
     _put_database(inside, database)
 
@@ -294,23 +293,15 @@ def test_a_database_with_code_or_paths_of_its_own_is_refused(
 
 
 def with_step_of_tomorrow(inside: Contents, tmp: Path) -> None:
-    database = tmp / "newer.sqlite"
-    database.write_bytes(inside["book.sqlite"])
-    with sqlite3.connect(database) as db:
-        db.execute(
-            "INSERT INTO _sqlite_migrations (migration_set, name, applied_at) VALUES ('book', 'm9', '')"
-        )
-    db.close()
-    _put_database(inside, database)
+    _change_database(
+        inside,
+        tmp,
+        "INSERT INTO _sqlite_migrations (migration_set, name, applied_at) VALUES ('book', 'm9', '')",
+    )
 
 
 def with_another_mark(inside: Contents, tmp: Path) -> None:
-    database = tmp / "other.sqlite"
-    database.write_bytes(inside["book.sqlite"])
-    with sqlite3.connect(database) as db:
-        db.execute("PRAGMA application_id = 1")
-    db.close()
-    _put_database(inside, database)
+    _change_database(inside, tmp, "PRAGMA application_id = 1")
 
 
 def test_a_pack_of_a_newer_program_is_not_called_damaged(packed: Path, tmp_path: Path) -> None:
