@@ -312,6 +312,41 @@ def test_names_that_mean_the_same_leave_a_plan_as_it_was_written(book: Book, oth
     ] * 2
 
 
+def test_plans_and_drawings_of_one_second_are_several_things(book: Book, other: Book) -> None:
+    second = datetime(2026, 3, 1, 20)
+    book.keep_plan(a_plan(words="ours"), at=second)
+    for words in ("is it?", "is it as good?"):
+        plan = other.keep_plan(a_plan(words=words), "asked better", at=second)
+    for seed in (3, 4):
+        other.draw_places(plan, seed=seed, why="again", at=second)
+
+    for again in range(2):
+        result = merged(book, other)
+
+        assert [kept.plan.words for kept in book.plans()] == ["ours", "is it?", "is it as good?"]
+        assert [kept.draw.seed for kept in book.draws("Mat against peat")] == [3, 4]
+        assert result.added["plan"] == result.added["draw"] == (0 if again else 2)
+
+
+def test_two_corrections_of_one_second_both_come_over(book: Book, other: Book, phone: Path) -> None:
+    at = "2026-03-08T12:00:00"
+    bring(other, a_note(phone, tag=90))
+    with other.writing() as db:
+        for n in (1, 2):
+            row = {"photo": 1, "kind": "corners", "body": f"[[{n}, 2]]", "made_at": at}
+            correction = db.table("correction").insert(row).last_pk
+            old = {"score": 1, "correction": correction, "body": f"{{{n}}}", "replaced_at": at}
+            db.table("old_score").insert(old)
+
+    for again in range(2):
+        result = merged(book, other)
+
+        came = contents(book)
+        assert [row["body"] for row in came["correction"]] == ["[[1, 2]]", "[[2, 2]]"]
+        assert [row["correction"] for row in came["old_score"]] == [1, 2]
+        assert result.added["correction"] == result.added["old_score"] == (0 if again else 2)
+
+
 def test_a_round_of_scoring_by_eye_goes_on_with_the_trays_that_it_was_drawn_of(
     book: Book, other: Book, phone: Path
 ) -> None:
