@@ -28,6 +28,7 @@ Report = Callable[[int, int], None]  # done, total
 Task = Callable[[CancelToken, Report], Any]
 
 QUICK_THREADS = 2
+APART_THREADS = 4  # for what may never answer, a drive on a dead network say: nobody waits for these
 LONG_THREADS = 2  # these only hand out and collect; the scoring itself runs in `Work.scorers`
 GOOD_MANNERS = 10  # niceness of scoring threads, where the system has one for each thread
 
@@ -43,10 +44,18 @@ class Job(QObject):
     cancelled = Signal()
 
     def __init__(
-        self, task: Task, words: str, parent: QObject, *, whole: bool = False, brief: bool = False
+        self,
+        task: Task,
+        words: str,
+        parent: QObject,
+        *,
+        whole: bool = False,
+        brief: bool = False,
+        apart: bool = False,
     ) -> None:
         super().__init__(parent)
         self.words = words  # what it does, for the progress strip; empty for what is soon over
+        self.apart = apart  # it may never end, so nothing waits for it
         self.whole = whole  # stopped on the way, nothing of it is kept
         self.brief = brief  # over in seconds and not to be stopped on the way
         self.token = CancelToken()
@@ -115,6 +124,8 @@ class Work(QObject):
         self._quick.setMaxThreadCount(QUICK_THREADS)
         self._long = QThreadPool(self)
         self._long.setMaxThreadCount(LONG_THREADS)
+        self._apart = QThreadPool(self)
+        self._apart.setMaxThreadCount(APART_THREADS)
         self._workers = scorers or max(1, (os.cpu_count() or 2) - 1)
         self._farm = farm  # address of the farm that scores, or None: this machine does
         self._scorers: Executor | None = None
@@ -149,13 +160,16 @@ class Work(QObject):
                 self._scorers = _threads(self._workers) if self._farm is None else _called_on(self._farm)
             return self._scorers
 
-    def start(self, task: Task, words: str = "", *, whole: bool = False, brief: bool = False) -> Job:
+    def start(
+        self, task: Task, words: str = "", *, whole: bool = False, brief: bool = False, apart: bool = False
+    ) -> Job:
         """Run `task`; with `words` it is shown in the progress strip and can be cancelled there.
 
         `whole`: it is done wholly or not at all; the strip says so while it is being stopped.
         `brief`: it takes seconds and cannot be stopped; the strip offers no Cancel.
+        `apart`: it asks what may never answer; neither other work nor closing waits for it.
         """
-        job = Job(task, words, self, whole=whole, brief=brief)
+        job = Job(task, words, self, whole=whole, brief=brief, apart=apart)
         self._jobs.append(job)
         if not self._closed:
             self._garbage.hold()
@@ -175,7 +189,12 @@ class Work(QObject):
             if self._closed:  # no thread may begin that nobody waits for
                 self._end(job, "cancelled", None)
                 continue
-            (self._long if job.words else self._quick).start(partial(self._run, job))
+            self._pool_of(job).start(partial(self._run, job))
+
+    def _pool_of(self, job: Job) -> QThreadPool:
+        if job.apart:
+            return self._apart
+        return self._long if job.words else self._quick
 
     def _run(self, job: Job) -> None:  # in a pool thread
         # Told by Work, which outlives the job: a job that told its own end could be deleted by the first
@@ -196,7 +215,7 @@ class Work(QObject):
         return tuple(job for job in self._jobs if job.words)
 
     def stop_all(self, limit_ms: int = 5000) -> bool:
-        """Ask every job to stop and wait; False if something still ran after `limit_ms`."""
+        """Ask every job to stop and wait for all but those apart; False if one still ran after `limit_ms`."""
         for job in self._jobs:
             job.cancel()
         done = self._long.waitForDone(limit_ms)
@@ -208,7 +227,7 @@ class Work(QObject):
         done = self.stop_all(limit_ms)
         if self._scorers is not None:
             self._scorers.shutdown(wait=False, cancel_futures=True)
-        if done:
+        if done and self._apart.waitForDone(0):
             self._garbage.release()
         return done
 

@@ -14,7 +14,7 @@ class Reason(StrEnum):
     # the file
     EMPTY = "the file is empty: copy it from the phone again"
     CUT_SHORT = "the file is cut short or damaged: copy it from the phone again"
-    NO_PICTURE = "this is not a picture"
+    NO_PICTURE = "this is not a picture: leave the file out, or copy the photo from the phone again"
     KIND = "this kind of picture is not read: use JPEG, PNG, TIFF, WebP or HEIC"
     TOO_MANY_PIXELS = "the picture has more than 100 million pixels: save it smaller"
     TOO_BIG = "the file has more than 150 MB: save the picture smaller, as JPEG"

@@ -1,26 +1,30 @@
 """Folder watch: waits for photos that a phone puts into a folder.
 
 In    a folder; a function that leaves out files that are known already
-Out   `arrived` with the files that are whole, each once; `lost` when the folder cannot be read
+Out   `arrived` with the files that are whole, each once; `lost` when the folder cannot be read, `silent` when
+      it does not answer
 Not   when a file is whole (`data.photos.arrivals`), bringing it in (`screen.py`)
 
-The system's own notices only wake it up: a folder on a network may send none, so it looks every 3 s as well.
+It looks every 3 s, for a folder on a network may send no notices. A drive whose network is gone lets whoever
+asks it wait, for minutes or for ever: it is asked by a worker apart, and never by the window.
 """
 
 import time
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QFileSystemWatcher, QObject, QTimer, Signal, Slot
+from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
 from data.cancel import CancelToken
 from data.photos.arrivals import Seen, arrived, look_into
-from gui.work import Report, Work
+from gui.work import Job, Report, Work
 
 __all__ = ["FolderWatch"]
 
 EVERY_MS = 3000
-WAKE_MS = 300  # a burst of notices is one
+PATIENCE_MS = 30_000  # a full folder on a slow network takes seconds to list
+
+Look = tuple[bool, list[Path], dict[Path, Seen]]  # whether it is there, files that are whole, what was seen
 
 
 class FolderWatch(QObject):
@@ -28,6 +32,7 @@ class FolderWatch(QObject):
 
     arrived = Signal(object)  # list[Path]
     lost = Signal(object)  # Path: it is there no more
+    silent = Signal(object)  # Path: it has not answered for half a minute; told once until it does
 
     def __init__(self, work: Work, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -35,58 +40,63 @@ class FolderWatch(QObject):
         self.folder: Path | None = None
         self.is_known: Callable[[Path], bool] = lambda _path: False
         self._seen: dict[Path, Seen] = {}
-        self._looking = False
-        self._notices = QFileSystemWatcher(self)
+        self._job: Job | None = None  # the look that is on its way
         self._timer = QTimer(self, interval=EVERY_MS)
-        self._wake = QTimer(self, interval=WAKE_MS, singleShot=True)
+        self._patience = QTimer(self, interval=PATIENCE_MS, singleShot=True)
         self._timer.timeout.connect(self._look)
-        self._wake.timeout.connect(self._look)
-        self._notices.directoryChanged.connect(self._woken)
+        self._patience.timeout.connect(self._unanswered)
 
     def start(self, folder: Path) -> None:
         """Watch this folder from now on; what lies in it already counts as arriving."""
         self.stop()
         self.folder = folder
-        self._notices.addPath(str(folder))
         self._timer.start()
         self._look()
 
     def stop(self) -> None:
-        """Watch no more."""
-        if self._notices.directories():
-            self._notices.removePaths(self._notices.directories())
+        """Watch no more; a look that hangs is left alone, so that another folder can be watched."""
         self._timer.stop()
-        self._wake.stop()
-        self.folder, self._seen = None, {}
-
-    @Slot()
-    def _woken(self) -> None:
-        if not self._wake.isActive():
-            self._wake.start()
+        self._patience.stop()
+        if self._job is not None:
+            self._job.cancel()
+        self.folder, self._seen, self._job = None, {}, None
 
     @Slot()
     def _look(self) -> None:
-        if self.folder is None or self._looking:
+        if self.folder is None or self._job is not None:
             return
-        self._looking = True
         folder, seen, is_known = self.folder, self._seen, self.is_known
 
-        def look(_token: CancelToken, _report: Report) -> tuple[Path, bool, list[Path], dict[Path, Seen]]:
+        def look(token: CancelToken, report: Report) -> Look:
+            there = folder.is_dir()
             ready, now = arrived(seen, look_into(folder), time.monotonic())
-            return folder, folder.is_dir(), [path for path in ready if not is_known(path)], now
+            report(1, 2)  # it has answered; reading what is new may take longer
+            return there, _unknown(ready, is_known, token), now
 
-        job = self._work.start(look)
+        self._job = job = self._work.start(look, apart=True)
+        job.progressed.connect(self._answered)
         job.finished.connect(self._looked)
         job.failed.connect(self._stopped)
         job.cancelled.connect(self._stopped)
+        self._patience.start()
+
+    @Slot()
+    def _answered(self) -> None:
+        if self.sender() is self._job:
+            self._patience.stop()
+
+    @Slot()
+    def _unanswered(self) -> None:
+        if self.folder is not None:
+            self.silent.emit(self.folder)
 
     @Slot(object)
-    def _looked(self, answer: tuple[Path, bool, list[Path], dict[Path, Seen]]) -> None:
-        self._looking = False
-        folder, there, ready, now = answer
-        if folder != self.folder:
+    def _looked(self, look: Look) -> None:
+        if self.sender() is not self._job:  # of a folder that is watched no more
             return
-        self._seen = now
+        self._stopped()
+        there, ready, self._seen = look
+        folder = self.folder
         if not there:
             self.stop()
             self.lost.emit(folder)
@@ -95,4 +105,15 @@ class FolderWatch(QObject):
 
     @Slot()
     def _stopped(self) -> None:
-        self._looking = False
+        if self.sender() is self._job:
+            self._job = None
+            self._patience.stop()
+
+
+def _unknown(ready: tuple[Path, ...], is_known: Callable[[Path], bool], token: CancelToken) -> list[Path]:
+    unknown = []
+    for path in ready:
+        token.check()
+        if not is_known(path):
+            unknown.append(path)
+    return unknown

@@ -43,16 +43,13 @@ class PhotoSource(QObject):
         self.watch = FolderWatch(work, self)
         self.watch.arrived.connect(self.brought)
         self.watch.lost.connect(self._folder_lost)
+        self.watch.silent.connect(self._folder_silent)
 
     def open_book(self, book: "Book | None") -> None:
         """The watched folder of this book."""
         self._book = book
         wanted = book.setting(WATCHED) if book is not None else None
-        folder = Path(wanted) if wanted else None
-        if folder is not None and not folder.is_dir():
-            self._folder_lost(folder)
-            return
-        self._watch(folder)
+        self._watch(Path(wanted) if wanted else None)
 
     # --- asked for
 
@@ -114,6 +111,14 @@ class PhotoSource(QObject):
         words = self.tr(
             "{folder} is not there, so no photo comes in from it: "
             "connect it again, then choose it with Watch a folder."
+        )
+        self.lost.emit(words.format(folder=folder))
+
+    @Slot(object)
+    def _folder_silent(self, folder: Path) -> None:
+        words = self.tr(
+            "{folder} does not answer, so no photo comes in from it: look at the drive or the network it "
+            "lies on. Once it answers, photos come in again."
         )
         self.lost.emit(words.format(folder=folder))
 

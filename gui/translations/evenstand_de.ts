@@ -4380,6 +4380,10 @@ trusted</source>
             <source>{folder} is not there, so no photo comes in from it: connect it again, then choose it with Watch a folder.</source>
             <translation>{folder} ist nicht da, also kommt von dort kein Foto: wieder anschließen, dann mit „Ordner beobachten“ wählen.</translation>
         </message>
+        <message>
+            <source>{folder} does not answer, so no photo comes in from it: look at the drive or the network it lies on. Once it answers, photos come in again.</source>
+            <translation>{folder} antwortet nicht, also kommt von dort kein Foto: nach dem Laufwerk oder dem Netz sehen, in dem der Ordner liegt. Sobald er antwortet, kommen wieder Fotos.</translation>
+        </message>
     </context>
     <context>
         <name>PhotoTable</name>
@@ -5281,8 +5285,8 @@ trusted</source>
             <translation>die Datei ist abgeschnitten oder beschädigt: noch einmal vom Telefon kopieren</translation>
         </message>
         <message>
-            <source>this is not a picture</source>
-            <translation>das ist kein Bild</translation>
+            <source>this is not a picture: leave the file out, or copy the photo from the phone again</source>
+            <translation>das ist kein Bild: die Datei weglassen oder das Foto noch einmal vom Telefon kopieren</translation>
         </message>
         <message>
             <source>this kind of picture is not read: use JPEG, PNG, TIFF, WebP or HEIC</source>

@@ -1,7 +1,10 @@
-from collections.abc import Callable
+import os
+from collections.abc import Callable, Iterator
 from datetime import datetime
 from functools import partial
 from pathlib import Path
+from threading import Event, get_ident
+from time import monotonic
 
 import pytest
 from PySide6.QtCore import QSize, Qt
@@ -325,12 +328,84 @@ def test_a_folder_that_vanishes_is_told(work: Work, qtbot: QtBot, tmp_path: Path
     folder.mkdir()
     watch = FolderWatch(work)
     watch.start(folder)
-    qtbot.waitUntil(lambda: not watch._looking)
+    qtbot.waitUntil(lambda: watch._job is None)
 
     with qtbot.waitSignal(watch.lost, timeout=10_000):
         folder.rmdir()
 
     assert watch.folder is None
+
+
+@pytest.fixture
+def dead_drive(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[tuple[Path, set[int], Event]]:
+    """A folder that does not answer until the event is set; which threads have asked it."""
+    folder, answers, asked = tmp_path / "drive" / "phone", Event(), set[int]()
+    folder.mkdir(parents=True)
+    really = os.stat
+
+    def hangs(path: object, *more: object, **named: object) -> os.stat_result:
+        if isinstance(path, (str, Path)) and Path(path) == folder:
+            asked.add(get_ident())
+            answers.wait(20.0)
+        return really(path, *more, **named)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(os, "stat", hangs)
+    yield folder, asked, answers
+    answers.set()
+
+
+def test_a_drive_that_does_not_answer_stops_neither_the_window_nor_other_work(
+    intake: Intake, work: Work, qtbot: QtBot, rack_book: Book, dead_drive: tuple[Path, set[int], Event]
+) -> None:
+    folder, asked, _ = dead_drive
+    rack_book.set_setting("watched folder", str(folder))
+    began = monotonic()
+
+    for _ in range(3):  # chosen again and again, as one does
+        intake.open_book(rack_book)
+        qtbot.waitUntil(lambda: bool(asked))
+    jobs = [work.start(lambda _token, _report: "done") for _ in range(2)]
+    with qtbot.waitSignals([job.finished for job in jobs]):
+        pass
+    intake.source.end_watch()
+
+    assert work.stop_all()  # as another book does
+    assert monotonic() - began < 4.0
+    assert get_ident() not in asked
+
+
+def test_a_drive_that_does_not_answer_is_told_once_until_it_does(
+    intake: Intake, qtbot: QtBot, dead_drive: tuple[Path, set[int], Event]
+) -> None:
+    folder, _, answers = dead_drive
+    intake.source.watch._timer.setInterval(50)
+    intake.source.watch._patience.setInterval(100)
+
+    with qtbot.waitSignal(intake.troubled) as told:
+        intake.source.set_watched(folder)
+
+    assert f"{folder} does not answer" in told.args[0]
+    with qtbot.assertNotEmitted(intake.troubled, wait=400):
+        pass
+    answers.set()
+    a_note(folder, "walk.jpg", tag=11)
+    qtbot.waitUntil(lambda: kinds(intake) == {"walk.jpg": Kind.STORED}, timeout=15_000)
+    intake.source.end_watch()
+
+
+def test_another_folder_can_be_watched_while_the_one_before_does_not_answer(
+    intake: Intake, qtbot: QtBot, tmp_path: Path, dead_drive: tuple[Path, set[int], Event]
+) -> None:
+    folder, asked, _ = dead_drive
+    intake.source.set_watched(folder)
+    qtbot.waitUntil(lambda: bool(asked))
+
+    (tmp_path / "stick").mkdir()
+    intake.source.set_watched(tmp_path / "stick")
+    a_note(tmp_path / "stick", "walk.jpg", tag=11)
+
+    qtbot.waitUntil(lambda: kinds(intake) == {"walk.jpg": Kind.STORED}, timeout=15_000)
+    intake.source.end_watch()
 
 
 def test_tab_leaves_the_table(intake: Intake, qtbot: QtBot, tmp_path: Path) -> None:
