@@ -42,8 +42,8 @@ KEYS = {
     "variation": "variation_pct",
     "gap_share": "gap_pct",
     "edge_deficit": "edge_deficit_points",
-    "gradient_x": "gradient_x_points_per_100_mm",
-    "gradient_y": "gradient_y_points_per_100_mm",
+    "gradient_x": "gradient_x_points_per_100mm",
+    "gradient_y": "gradient_y_points_per_100mm",
     "lightness": "colour.lightness",
     "a": "colour.a",
     "b": "colour.b",
@@ -77,8 +77,8 @@ NUMBERS = (
     "gap_pct",
     "gaps",
     "edge_deficit_points",
-    "gradient_x_points_per_100_mm",
-    "gradient_y_points_per_100_mm",
+    "gradient_x_points_per_100mm",
+    "gradient_y_points_per_100mm",
     "colour",
     "suspects",
     "quality",
@@ -195,8 +195,8 @@ def _stand(score: "Score") -> dict[str, Any]:
         if stand.gap_share is not None
         else None,
         "edge_deficit_points": stand.edge_deficit,
-        "gradient_x_points_per_100_mm": stand.gradient_x,
-        "gradient_y_points_per_100_mm": stand.gradient_y,
+        "gradient_x_points_per_100mm": stand.gradient_x,
+        "gradient_y_points_per_100mm": stand.gradient_y,
     }
 
 

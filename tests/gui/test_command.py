@@ -13,8 +13,10 @@ import pytest
 
 import gui.commands.scoring
 import vision.learned
+from data.openfiles.tables import TABLES
 from gui.command import main
 from gui.commands.commandlist import COMMANDS
+from gui.commands.scoresheet import NUMBERS
 from gui.commands.scoring import jobs_of
 from vision.methods import METHODS
 from vision.reason import Reason
@@ -90,9 +92,17 @@ def test_without_a_scale_lengths_and_areas_are_null(tmp_path, capsys):
     main(["score", "--json", "--whole", a_crop(tmp_path / "a.png")])
 
     (one,) = told(capsys)
-    for key in ("corners_px", "gap_pct", "gaps", "edge_deficit_points", "gradient_x_points_per_100_mm"):
+    for key in ("corners_px", "gap_pct", "gaps", "edge_deficit_points", "gradient_x_points_per_100mm"):
         assert one[key] is None
         assert one["missing"][key] == Reason.NO_SCALE
+
+
+def test_score_and_export_spell_a_slope_alike():
+    exported = {column.heading for table in TABLES for column in table.columns}
+
+    slopes = {key for key in NUMBERS if "gradient" in key}
+    assert len(slopes) == 2
+    assert slopes <= exported
 
 
 def test_a_refused_photo_has_all_keys_too_and_is_named_on_stderr(tmp_path, capsys):
