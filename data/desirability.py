@@ -26,8 +26,10 @@ from vision.reason import Reason
 
 __all__ = [
     "USUAL", "CanopyScore", "MoldRule", "Part", "PartName", "ScoreRule", "Seen", "Share", "combined",
-    "rule_of", "rule_text", "score_canopy",
+    "kept_rule", "rule_of", "rule_text", "score_canopy",
 ]  # fmt: skip
+
+LARGEST = 1e9  # beyond it a number is no limit, weight or power that anybody has set
 
 
 class PartName(StrEnum):
@@ -209,7 +211,21 @@ def rule_of(body: Mapping[str, Any]) -> ScoreRule:
         rule = ScoreRule(parts=parts, mold=MoldRule(body.get("mold", USUAL.mold)))
     except (TypeError, AttributeError) as error:
         raise ValueError("these are no limits and weights of a canopy score") from error
-    numbers = [v for part in rule.parts.values() for v in asdict(part).values() if v is not None]
-    if not all(isinstance(v, int | float) and math.isfinite(v) for v in numbers):
-        raise ValueError("a limit or weight of the canopy score is no number")
+    if not all(map(_is_sound, rule.parts.values())):
+        raise ValueError("a limit or weight of the canopy score is no number to work with")
     return rule
+
+
+def kept_rule(body: Mapping[str, Any]) -> ScoreRule | None:
+    """The rule of a kept plan; None where it cannot be read, since a plan may come from elsewhere."""
+    try:
+        return rule_of(body)
+    except ValueError:
+        return None
+
+
+def _is_sound(part: Part) -> bool:
+    numbers: list[object] = [v for name, v in asdict(part).items() if name != "too_much" or v is not None]
+    if not all(isinstance(v, int | float) and abs(v) <= LARGEST for v in numbers):
+        return False
+    return min(part.power, part.power_above) >= 0.0

@@ -9,7 +9,7 @@ from collections.abc import Iterator, Sequence
 from datetime import datetime
 from itertools import pairwise
 
-from data.desirability import USUAL, ScoreRule, rule_of
+from data.desirability import kept_rule
 from data.sentence import Sentence
 from data.trial import CONFIDENCE, KeptPlan, Measure, MeasureKind
 from data.verdict import Verdict
@@ -63,6 +63,11 @@ def _beforehand(
         yield Sentence(
             "No day was fixed before sowing; day {day} was taken, on which most trays have a photo.", day=day
         )
+    if measure.kind is MeasureKind.SCORE and versions and kept_rule(versions[-1].plan.score) is None:
+        yield Sentence(
+            "The limits and weights of the canopy score that this plan keeps cannot be read; the usual ones "
+            "were taken. Set them anew beside the verdict."
+        )
     if versions and versions[-1].plan.level != CONFIDENCE:
         yield Sentence(
             "The plan names a confidence of {level:.1f} %; the intervals here are made for {fixed:.0f} %.",
@@ -104,7 +109,9 @@ def _changes(versions: Sequence[KeptPlan], kind: MeasureKind) -> Iterator[Senten
 def _rule_changes(versions: Sequence[KeptPlan], kind: MeasureKind) -> Iterator[Sentence]:
     """Limits and weights of the canopy score that were changed after sowing."""
     for old, new in pairwise(versions):
-        if kind is MeasureKind.SCORE and new.after_sowing and _rule(old) != _rule(new):
+        if kind is not MeasureKind.SCORE or not new.after_sowing:
+            continue
+        if kept_rule(old.plan.score) != kept_rule(new.plan.score):
             yield Sentence(
                 "Limits and weights of the canopy score were changed after sowing, on {day} ({why}): read "
                 "this verdict with care.",
@@ -148,13 +155,6 @@ def _terms_changes(versions: Sequence[KeptPlan], kind: MeasureKind, crop: str) -
 
 def _read_on(kept: KeptPlan, crop: str) -> int | None:
     return next((one.read_on_day for one in kept.plan.crops if one.name == crop), None)
-
-
-def _rule(kept: KeptPlan) -> ScoreRule:
-    try:
-        return rule_of(kept.plan.score)
-    except ValueError:
-        return USUAL
 
 
 def _margin(margin: float, unit: str) -> Sentence:

@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from data.desirability import USUAL, ScoreRule, rule_of
+from data.desirability import USUAL, ScoreRule, kept_rule
 from data.numbers import TrayId
 from data.records import Tray
 from data.trial import KeptPlan, Measure, MeasureKind, Plan, treatment_of
@@ -57,13 +57,8 @@ class Terms:
 
     @cached_property
     def rule(self) -> ScoreRule:
-        """Limits and weights of the canopy score."""
-        if self.plan is None or not self.plan.score:
-            return USUAL
-        try:
-            return rule_of(self.plan.score)
-        except ValueError:
-            return USUAL
+        """Limits and weights of the canopy score; the usual ones where the plan's cannot be read."""
+        return USUAL if self.plan is None else kept_rule(self.plan.score) or USUAL
 
     def measure(self, kind: MeasureKind) -> tuple[Measure, bool]:
         """The measure with its margin, and whether it was fixed beforehand."""

@@ -13,7 +13,7 @@ from data.blind import agreement_of
 from data.cancel import CancelToken
 from data.chapters.comparable import comparable
 from data.chapters.trialbook import EyeRound
-from data.desirability import USUAL, ScoreRule, Seen, rule_of
+from data.desirability import USUAL, ScoreRule, Seen, kept_rule
 from data.numbers import PhotoId, TrayId
 from data.report.mediumgrowth import GrowthLine, growth_by_treatment
 from data.sentence import Sentence
@@ -122,10 +122,7 @@ def read_verdict(book: "Book", trial: str = "", cancel: CancelToken | None = Non
 
 
 def _rule(kept: KeptPlan | None) -> ScoreRule:
-    try:
-        return USUAL if kept is None or not kept.plan.score else rule_of(kept.plan.score)
-    except ValueError:
-        return USUAL
+    return USUAL if kept is None else kept_rule(kept.plan.score) or USUAL
 
 
 def _growth(

@@ -8269,6 +8269,10 @@ trusted</source>
             <translation>Vor der Aussaat wurde kein Tag festgelegt; genommen wurde Tag {day}, von dem die meisten Schalen ein Foto haben.</translation>
         </message>
         <message>
+            <source>The limits and weights of the canopy score that this plan keeps cannot be read; the usual ones were taken. Set them anew beside the verdict.</source>
+            <translation>Die Grenzen und Gewichte der Bestandswertung, die dieser Plan festhält, lassen sich nicht lesen; die üblichen wurden genommen. Setzen Sie sie neben dem Urteil neu.</translation>
+        </message>
+        <message>
             <source>The plan names a confidence of {level:.1f} %; the intervals here are made for {fixed:.0f} %.</source>
             <translation>Der Plan nennt eine Sicherheit von {level:.1f} %; die Intervalle hier sind für {fixed:.0f} % gerechnet.</translation>
         </message>

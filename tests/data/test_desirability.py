@@ -133,6 +133,10 @@ def test_a_rule_goes_to_a_plan_and_back() -> None:
         {"parts": {"taste": {}}},
         {"parts": {"colour": {"bad": "x", "good": 1}}},
         {"parts": 3},
+        {"parts": {"colour": {"bad": None, "good": 1}}},
+        {"parts": {"colour": {"bad": 0, "good": 10**400}}},
+        {"parts": {"colour": {"bad": 0, "good": float("nan")}}},
+        {"parts": {"colour": {"bad": 0, "good": 1, "power": -1}}},
     ],
 )
 def test_what_is_no_rule_is_refused(body: dict[str, object]) -> None:

@@ -328,3 +328,18 @@ def test_reading_stops_when_it_is_asked_to(rack: Rack) -> None:
 
     with pytest.raises(Cancelled):
         verdicts(rack.book, cancel=token)
+
+
+def test_limits_and_weights_of_a_plan_that_cannot_be_read_are_not_replaced_in_silence(rack: Rack) -> None:
+    rack.shoot_all(EVEN)
+    usual = [number.value for number in rack.verdicts()[0].numbers]
+    odd = {"parts": {"colour": {"bad": 0, "good": 100, "power": -1}}}
+    rack.book.keep_plan(replace(rack.plan, score=odd), "from another program", at=datetime(2026, 3, 1))
+
+    (found,) = rack.verdicts()
+
+    assert found.notes[0] == (
+        "The limits and weights of the canopy score that this plan keeps cannot be read; the usual ones "
+        "were taken. Set them anew beside the verdict."
+    )
+    assert [number.value for number in found.numbers] == usual
