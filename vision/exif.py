@@ -15,6 +15,7 @@ __all__ = ["CameraNotes", "camera_notes"]
 
 FIRST_YEAR = 2000  # clocks that were never set tell 1970 or 1980
 MOST_LETTERS = 80  # of a camera's name
+SERIAL_END = 4  # letters of a body's number: enough to tell two apart, too few to find one by
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -25,7 +26,7 @@ class CameraNotes:
     taken_at: datetime | None  # the camera's own wall clock, without time zone
     utc_offset: timedelta | None  # of that clock
     focal_35mm: float | None  # focal length in mm as on 36 x 24 mm film
-    camera: str | None  # maker and model, printable, at most 80 letters
+    camera: str | None  # maker, model, end of the body's number; printable, at most 80 letters
 
 
 def camera_notes(image: Image.Image) -> CameraNotes:
@@ -37,7 +38,7 @@ def camera_notes(image: Image.Image) -> CameraNotes:
         taken_at=_taken_at(inner),
         utc_offset=_utc_offset(inner),
         focal_35mm=_positive(inner.get(ExifTags.Base.FocalLengthIn35mmFilm)),
-        camera=_camera(main),
+        camera=_camera(main, inner),
     )
 
 
@@ -77,11 +78,17 @@ def _positive(value: Any) -> float | None:
     return number if 0 < number < float("inf") else None
 
 
-def _camera(exif: dict[int, Any]) -> str | None:
-    """Maker and model as a person reads them; a model that names its maker itself says all."""
+def _camera(exif: dict[int, Any], details: dict[int, Any]) -> str | None:
+    """Maker and model as a person reads them; a model that names its maker itself says all.
+
+    Two of one model are told apart by Exif BodySerialNumber, which cameras write and phones mostly do not.
+    """
     make, model = (_words(exif.get(tag)) for tag in (ExifTags.Base.Make, ExifTags.Base.Model))
     text = model if model.casefold().startswith(make.casefold()) else f"{make} {model}"
-    return text[:MOST_LETTERS].strip() or None
+    serial = _words(details.get(ExifTags.Base.BodySerialNumber))
+    end = f" …{serial[-SERIAL_END:]}" if serial.strip("0 ") else ""  # zeros: never set
+    name = text[: MOST_LETTERS - len(end)].strip()
+    return name + end if name else None
 
 
 def _words(value: Any) -> str:

@@ -394,6 +394,32 @@ def test_a_camera_is_called_by_maker_and_model_or_not_at_all(make, model, camera
     assert a_photo(kind="JPEG", exif=exif_with(**named)).camera == camera
 
 
+@pytest.mark.parametrize(
+    ("serial", "camera"),
+    [
+        ("0123456789", "Pinhole Box …6789"),  # Exif 2.31, tag 0xA431 BodySerialNumber: text, any length
+        ("B7", "Pinhole Box …B7"),
+        ("12345678\0\0", "Pinhole Box …5678"),
+        ("00000000", "Pinhole Box"),  # never set
+        ("  ", "Pinhole Box"),
+    ],
+)
+def test_two_cameras_of_one_model_are_told_apart_by_the_end_of_their_number(serial, camera):
+    exif = exif_with(Make="Pinhole", Model="Box", BodySerialNumber=serial)
+
+    assert a_photo(kind="JPEG", exif=exif).camera == camera
+
+
+def test_a_number_without_a_model_names_no_camera_and_a_long_model_keeps_its_number():
+    assert a_photo(kind="JPEG", exif=exif_with(BodySerialNumber="0123456789")).camera is None
+
+    camera = a_photo(kind="JPEG", exif=exif_with(Model=100 * "x", BodySerialNumber="0123456789")).camera
+
+    assert camera is not None
+    assert len(camera) == 80
+    assert camera.endswith("x …6789")
+
+
 def test_where_a_photo_was_taken_goes_no_further_than_the_file():
     exif = exif_with(Model="Box")
     exif.get_ifd(ExifTags.IFD.GPSInfo).update({1: "N", 2: (51.0, 28.0, 38.25)})
