@@ -1,34 +1,30 @@
 """Old notes: a table of trays that somebody kept before -> trays for the book, with what is not plain told.
 
 In    the bytes of a CSV file, one line a tray; how it is to be read, where the grower has said so
-Out   `OldTable`: columns and lines; `OldNotes`: what each column was taken for, trays, lines that were left
-      out and why, what is to be asked
-Not   keeping them (`chapters/oldbook.py`), exports of this program (`travel/imported.py`), files of loggers
-      (`sheet.py`)
+Out   `OldNotes`: what each column was taken for, trays, lines that were left out and why, what is to be asked
+Not   bytes to cells (`oldtable.py`), keeping them (`chapters/oldbook.py`), exports of this program
+      (`travel/imported.py`), files of loggers (`sheet.py`)
 
 A line needs crop, medium and the day of sowing. A column that is not known goes into the tray's note, with
 its heading, so nothing that was written is lost. Dates that can be read in two ways are asked about, never
 guessed.
 """
 
-import csv
-import hashlib
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime, time
 
 from data.entry.units import Quantity, parse
 from data.growing.conditions import next_code
-from data.logs.oldcolumns import DATES, NEEDED, Field, fields_of, known, lacking
-from data.logs.text import DELIMITERS, NotALog, decoded
+from data.logs.oldcolumns import DATES, NEEDED, Field, fields_of, lacking
+from data.logs.oldtable import OldTable, read_old_table
+from data.logs.text import NotALog
 from data.logs.times import DateOrder, date_of, possible_orders, stamp_of
 from data.records import NewTray
 from data.sentence import Sentence
 
-__all__ = ["OldNotes", "OldTable", "OldTray", "asked_days", "read_old_notes", "read_old_table"]
+__all__ = ["OldNotes", "OldTray", "asked_days", "read_old_notes"]
 
-LARGEST = 20_000_000  # bytes
-MOST_LINES = 20_000
 LONGEST = 500  # letters of a cell
 FIRST_CODE = "N1"
 MORNING = time(9)
@@ -47,16 +43,6 @@ class OldTray:
     fresh_mass_g: float | None
     height_mm: float | None
     eye_score: float | None  # 0-100
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class OldTable:
-    """A file as it is written, before anybody says what its columns are."""
-
-    digest: str
-    delimiter: str
-    headings: tuple[str, ...]
-    rows: tuple[tuple[int, tuple[str, ...]], ...]  # line number, cells
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -113,40 +99,7 @@ def read_old_notes(
     return replace(notes, trays=trays, refused=tuple(reading.refused))
 
 
-def read_old_table(data: bytes) -> OldTable:
-    """Read a file without knowing its columns.
-
-    Raises
-    ------
-    NotALog
-        If there is no table in it.
-    """
-    if len(data) > LARGEST:
-        raise NotALog(Sentence("The file is too large to be a table of trays."))
-    text, _ = decoded(data, None)
-    lines = [(number, line) for number, line in enumerate(text.splitlines(), 1) if line.strip()]
-    if not lines:
-        raise NotALog(Sentence("The file is empty."))
-    if len(lines) > MOST_LINES + 1:
-        raise NotALog(Sentence("The file has more than {most} lines: cut it into parts.", most=MOST_LINES))
-    first = lines[0][1]
-    delimiter = max(DELIMITERS, key=lambda one: (known(_cells(first, one)), first.count(one)))
-    return OldTable(
-        digest=hashlib.sha256(data).hexdigest(),
-        delimiter=delimiter,
-        headings=tuple(cell.strip() for cell in _cells(first, delimiter)),
-        rows=tuple((number, tuple(_cells(line, delimiter))) for number, line in lines[1:]),
-    )
-
-
 # --- columns
-
-
-def _cells(line: str, delimiter: str) -> list[str]:
-    try:
-        return next(csv.reader([line], delimiter=delimiter, skipinitialspace=True))
-    except csv.Error:
-        return [line]
 
 
 def _orders(

@@ -50,7 +50,7 @@ def _is_book(path: Path) -> bool:
 def is_old_notes(path: Path) -> bool:
     """Whether the first line of a table names crop, medium and day of sowing: then its lines are trays."""
     from data.logs.oldcolumns import fields_of, lacking
-    from data.logs.oldnotes import read_old_table
+    from data.logs.oldtable import read_old_table
     from data.logs.text import NotALog
 
     try:

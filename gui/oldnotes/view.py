@@ -11,7 +11,8 @@ from datetime import date
 
 from data.book import Book
 from data.logs.oldcolumns import Field, fields_of, lacking
-from data.logs.oldnotes import OldNotes, OldTable, OldTray, asked_days, read_old_notes, read_old_table
+from data.logs.oldnotes import OldNotes, OldTray, asked_days, read_old_notes
+from data.logs.oldtable import OldTable, read_old_table
 from data.logs.text import NotALog
 from data.logs.times import DateOrder
 from data.sentence import Sentence

@@ -52,6 +52,37 @@ def test_what_has_no_place_of_its_own_goes_into_the_note() -> None:
     assert second.new.note == ""
 
 
+def test_a_note_of_several_lines_is_one_note_of_its_tray() -> None:
+    text = (
+        "tray,crop,medium,note,sown,yield (g)\n"
+        'A1,broccoli,coir,"mold in a corner,\r\n\r\nthrown ""away""",2026-03-02,120\n'
+        "A2,radish,peat,,2026-03-02,130\n"
+    )  # a line end within quotes: RFC 4180, 2.6
+
+    notes = read(text)
+
+    assert [(tray.line, tray.new.code, tray.new.note) for tray in notes.trays] == [
+        (2, "A1", 'mold in a corner,; thrown "away"'), (5, "A2", ""),
+    ]  # fmt: skip
+    assert [tray.fresh_mass_g for tray in notes.trays] == [120.0, 130.0]
+    assert notes.refused == ()
+
+
+def test_a_quote_that_is_never_closed_costs_its_own_line_alone() -> None:
+    notes = read('crop,medium,sown\npea,5" coir,2026-03-02\npea,"coir,2026-03-03\nradish,coir,2026-03-04\n')
+
+    assert [tray.new.crop for tray in notes.trays] == ["pea", "radish"]
+    assert [why.values["line"] for why in notes.refused] == [3]
+
+
+@pytest.mark.parametrize("told", ["sep=;", '"sep=;"', "SEP=;"])
+def test_a_first_line_that_names_the_delimiter_and_rows_without_a_word_are_no_trays(told: str) -> None:
+    notes = read(f"{told}\r\ncrop;medium;sown;yield\r\npea;coir;2026-03-02;1,5\r\n;;;\r\n;;;\r\n")
+
+    assert [(tray.line, tray.fresh_mass_g) for tray in notes.trays] == [(3, 1.5)]
+    assert notes.refused == ()
+
+
 def test_dates_that_can_be_two_days_are_asked_about_and_nothing_is_read_before() -> None:
     text = "crop,medium,sown\npea,coir,03/04/2025\npea,coir,05/04/2025\n"
 
