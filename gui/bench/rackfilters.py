@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QPushButton, QWidget
 
 from gui.bench.rack import Choices, Narrowing
 from gui.controls.flow import Flow
+from gui.language.age import age_words
 from gui.style.palette import set_role
 
 __all__ = ["RackFilters"]
@@ -63,7 +64,7 @@ class RackFilters(QWidget):
 
     def _fill(self) -> None:
         kept, choices = self.narrowing, self._choices
-        days = [self.tr("day {day}").format(day=day) for day in choices.days]
+        days = [age_words(day) for day in choices.days]
         for box, every, words, values, chosen in (
             (self.crop, self.tr("All crops"), choices.crops, choices.crops, kept.crop),
             (self.medium, self.tr("All media"), choices.media, choices.media, kept.medium),

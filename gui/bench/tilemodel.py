@@ -18,6 +18,7 @@ from PySide6.QtCore import (
 )
 
 from gui.bench.rack import Standing
+from gui.language.age import age_words
 from gui.language.plainhint import plain_hint
 from gui.language.spoken import DAY_MOMENT, spoken
 from gui.language.spoken import day_words as date_words
@@ -31,7 +32,7 @@ Index = QModelIndex | QPersistentModelIndex
 
 def day_words(standing: Standing) -> str:
     """The tray's age."""
-    return QCoreApplication.translate("Tile", "day {day}").format(day=standing.tile.day)
+    return age_words(standing.tile.day)
 
 
 def coverage_words(standing: Standing) -> str:

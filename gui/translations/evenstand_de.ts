@@ -148,6 +148,17 @@
         </message>
     </context>
     <context>
+        <name>Age</name>
+        <message>
+            <source>before sowing</source>
+            <translation>vor der Aussaat</translation>
+        </message>
+        <message>
+            <source>day {day}</source>
+            <translation>Tag {day}</translation>
+        </message>
+    </context>
+    <context>
         <name>Became</name>
         <message>
             <source>new</source>
@@ -824,14 +835,6 @@
             <translation>Zwei ausgewertete Fotos sind nötig, um zu sehen, was sich dazwischen verändert hat.</translation>
         </message>
         <message>
-            <source>day {day}, {when}</source>
-            <translation>Tag {day}, {when}</translation>
-        </message>
-        <message>
-            <source>day {day}</source>
-            <translation>Tag {day}</translation>
-        </message>
-        <message>
             <source>Looking for what grew and what vanished ...</source>
             <translation>Gesucht wird, was hinzukam und was verschwand ...</translation>
         </message>
@@ -1060,10 +1063,6 @@
         <message>
             <source>today</source>
             <translation>heute</translation>
-        </message>
-        <message>
-            <source>day {day}</source>
-            <translation>Tag {day}</translation>
         </message>
         <message>
             <source>not used</source>
@@ -5138,10 +5137,6 @@ trusted</source>
             <translation>Eine geschnittene oder weggeworfene Schale suchen und ihr Blatt öffnen</translation>
         </message>
         <message>
-            <source>day {day}</source>
-            <translation>Tag {day}</translation>
-        </message>
-        <message>
             <source>All crops</source>
             <translation>Alle Kulturen</translation>
         </message>
@@ -6517,18 +6512,6 @@ trusted</source>
             <translation>Die erste Zeile nennt keine Spalte für {what}. Eine Zeile ist eine Schale, mindestens mit Kultur, Substrat und Tag der Aussaat.</translation>
         </message>
         <message>
-            <source>The file is too large to be a table of trays.</source>
-            <translation>Die Datei ist zu groß für eine Tabelle von Schalen.</translation>
-        </message>
-        <message>
-            <source>The file is empty.</source>
-            <translation>Die Datei ist leer.</translation>
-        </message>
-        <message>
-            <source>The file has more than {most} lines: cut it into parts.</source>
-            <translation>Die Datei hat mehr als {most} Zeilen: sie in Teile schneiden.</translation>
-        </message>
-        <message>
             <source>No day of sowing could be read: write days like 2026-03-02.</source>
             <translation>Kein Tag der Aussaat war zu lesen: Tage wie 2026-03-02 schreiben.</translation>
         </message>
@@ -6559,6 +6542,18 @@ trusted</source>
         <message>
             <source>“{text}” cannot be {what}</source>
             <translation>„{text}“ kann nicht {what} sein</translation>
+        </message>
+        <message>
+            <source>The file is too large to be a table of trays.</source>
+            <translation>Die Datei ist zu groß für eine Tabelle von Schalen.</translation>
+        </message>
+        <message>
+            <source>The file is empty.</source>
+            <translation>Die Datei ist leer.</translation>
+        </message>
+        <message>
+            <source>The file has more than {most} lines: cut it into parts.</source>
+            <translation>Die Datei hat mehr als {most} Zeilen: sie in Teile schneiden.</translation>
         </message>
         <message>
             <source>Which column holds the date and time?</source>
@@ -8844,6 +8839,10 @@ trusted</source>
             <translation>Die nächste Schale im Regal (Bild ab)</translation>
         </message>
         <message>
+            <source>tray {place} of {count}, to be sown</source>
+            <translation>Schale {place} von {count}, noch zu säen</translation>
+        </message>
+        <message>
             <source>tray {place} of {count}, today day {day}</source>
             <translation>Schale {place} von {count}, heute Tag {day}</translation>
         </message>
@@ -8990,6 +8989,10 @@ trusted</source>
         <message>
             <source>coverage; no photo yet</source>
             <translation>Deckung; noch kein Foto</translation>
+        </message>
+        <message>
+            <source>coverage, {date}</source>
+            <translation>Deckung, {date}</translation>
         </message>
         <message>
             <source>coverage on day {day}, {date}</source>
@@ -9425,10 +9428,6 @@ trusted</source>
     </context>
     <context>
         <name>Tile</name>
-        <message>
-            <source>day {day}</source>
-            <translation>Tag {day}</translation>
-        </message>
         <message>
             <source>{coverage:.0f} %</source>
             <translation>{coverage:.0f} %</translation>
@@ -10229,6 +10228,10 @@ trusted</source>
             <translation>auf {points} Punkte genau</translation>
         </message>
         <message>
+            <source>This photo is older than the sowing of this tray ({sown}): the camera's clock, the day of sowing or the tray of the photo is wrong.</source>
+            <translation>Dieses Foto ist älter als die Aussaat dieser Schale ({sown}): die Uhr der Kamera, der Tag der Aussaat oder die Schale des Fotos ist falsch.</translation>
+        </message>
+        <message>
             <source>{code}: {crop} on {medium}</source>
             <translation>{code}: {crop} auf {medium}</translation>
         </message>
@@ -10241,8 +10244,8 @@ trusted</source>
             <translation>Noch kein Foto von Schale {code}.</translation>
         </message>
         <message>
-            <source>Tray {code}, day {day}</source>
-            <translation>Schale {code}, Tag {day}</translation>
+            <source>Tray {code}, {age}</source>
+            <translation>Schale {code}, {age}</translation>
         </message>
         <message>
             <source>cut</source>

@@ -114,6 +114,8 @@ class SheetBody(QWidget):
         if tray.done_at is not None:
             return state.ended_words
         place, count = state.place
+        if state.today < 0:
+            return self.tr("tray {place} of {count}, to be sown").format(place=place, count=count)
         return self.tr("tray {place} of {count}, today day {day}").format(
             place=place, count=count, day=state.today
         )

@@ -15,6 +15,7 @@ from data.cancel import CancelToken
 from data.records import Day, PhotoId
 from gui.controls.flow import Flow
 from gui.controls.zoombar import ZoomBar
+from gui.language.age import age_words
 from gui.language.spoken import DAY_SHORT, day_words, spoken
 from gui.mishap import trouble_words
 from gui.style.palette import Space, set_role
@@ -112,10 +113,9 @@ class ComparePage(SheetPage):
             self.other.clear()
             twice = {day.day for day in offered if sum(one.day == day.day for one in offered) > 1}
             for day in offered:
-                words = self.tr("day {day}, {when}")
                 date = day_words(day.taken_at, DAY_SHORT)
                 at = f"{date}, {day.taken_at:%H:%M}" if day.day in twice else date
-                self.other.addItem(words.format(day=day.day, when=at), int(day.photo_id))
+                self.other.addItem(f"{age_words(day.day)}, {at}", int(day.photo_id))
         if other is not None:
             self.other.setCurrentIndex(self.other.findData(int(other.photo_id)))
         self.other.setEnabled(len(offered) > 1)
@@ -139,8 +139,7 @@ class ComparePage(SheetPage):
         if ids in (self._asked, self._held) or book is None:
             return
         self._asked = ids
-        words = self.tr("day {day}")
-        self._plates = (words.format(day=earlier.day), words.format(day=later.day))
+        self._plates = (age_words(earlier.day), age_words(later.day))
         if earlier.day == later.day:
             self._plates = (f"{earlier.taken_at:%H:%M}", f"{later.taken_at:%H:%M}")
 

@@ -25,6 +25,7 @@ from PySide6.QtGui import QColor, QFont, QFontMetrics, QKeyEvent, QPainter, QPai
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from data.records import Day
+from gui.language.age import age_words
 from gui.language.plainhint import plain_hint
 from gui.language.spoken import spoken
 from gui.language.words import translate
@@ -96,7 +97,7 @@ class DayModel(QAbstractListModel):
         """Which day."""
         if day.day == self.today:
             return self.tr("today")
-        return self.tr("day {day}").format(day=day.day)
+        return age_words(day.day)
 
     def coverage_words(self, day: Day) -> str:
         """Its coverage, or that it has none."""

@@ -152,9 +152,9 @@ class SheetSide(QFrame):
         if day is None:
             self.big_words.setText(self.tr("coverage; no photo yet"))
         else:
-            words = self.tr("coverage on day {day}, {date}").format(
-                day=day.day, date=day_words(day.taken_at, DAY_YEAR_SHORT)
-            )
+            before = day.day < 0
+            template = self.tr("coverage, {date}") if before else self.tr("coverage on day {day}, {date}")
+            words = template.format(day=day.day, date=day_words(day.taken_at, DAY_YEAR_SHORT))
             self.big_words.setText(f"{words}\n{state.doubt}" if state.doubt else words)
         self.big.setToolTip(state.numbers[0].how if state.numbers else "")
         self.big.setAccessibleName(f"{self.big.text()} {self.big_words.text()}")

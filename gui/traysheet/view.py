@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 from data.records import Day, GrowthPoint, KeptScore, PhotoId, PhotoState, Said, Tray, TrayId
 from data.watch import MOLD_CAUTION
+from gui.language.age import age_words
 from gui.language.spoken import DAY_YEAR_SHORT, day_words, in_figures, spoken
 from gui.language.words import translate
 from gui.notes.numberwords import NumberLine, numbers_of, quality_of, when
@@ -111,7 +112,15 @@ class TrayState:
     def notes(self) -> tuple[str, ...]:
         """What is odd about the photo or doubtful about its score, each a sentence."""
         notes = () if self.score is None else self.score.notes
-        return tuple(f"{note[:1].upper()}{note[1:]}." for note in map(spoken, notes))
+        told = tuple(f"{note[:1].upper()}{note[1:]}." for note in map(spoken, notes))
+        if self.day is None or self.day.day >= 0:
+            return told
+        older = translate(
+            "TraySheet",
+            "This photo is older than the sowing of this tray ({sown}): the camera's clock, the day of "
+            "sowing or the tray of the photo is wrong.",
+        )
+        return (older.format(sown=day_words(self.tray.sown_at, DAY_YEAR_SHORT)), *told)
 
     @property
     def caution(self) -> str | None:
@@ -141,7 +150,9 @@ class TrayState:
         if self.day is None:
             return translate("TraySheet", "No photo of tray {code} yet.").format(code=self.tray.code)
         parts = [
-            translate("TraySheet", "Tray {code}, day {day}").format(code=self.tray.code, day=self.day.day)
+            translate("TraySheet", "Tray {code}, {age}").format(
+                code=self.tray.code, age=age_words(self.day.day)
+            )
         ]
         parts += [f"{line.label} {line.value}" for line in self.numbers[:4]]
         parts += [f"{line.number} {line.word}: {line.title}" for line in self.suspects]

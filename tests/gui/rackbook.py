@@ -2,7 +2,7 @@
 
 import dataclasses
 from collections.abc import Callable, Sequence
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from functools import lru_cache
 from pathlib import Path
 from typing import Any
@@ -74,7 +74,7 @@ def a_day(day: int = 1, coverage: float | None = 50.0) -> Day:
         score = KeptScore(**(named | {"mended": False, "notes": (), "reasons": {}} | kept))
     return Day(
         photo_id=PhotoId(day),
-        taken_at=datetime(2026, 3, 1 + day, 12),
+        taken_at=datetime(2026, 3, 1, 12) + timedelta(days=day),
         taken_from=TakenFrom.CAMERA,
         day=day,
         state=PhotoState.REFUSED if score is None else PhotoState.STORED,

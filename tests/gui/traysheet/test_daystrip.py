@@ -33,6 +33,12 @@ def test_today_is_called_today(strip: DayStrip) -> None:
     assert words(strip) == ["day 6, 50 %", "today, 62 %"]
 
 
+def test_a_photo_from_before_the_sowing_has_no_day_below_zero(strip: DayStrip) -> None:
+    strip.show_days([a_day(-1), a_day(0)], 1, today=7)
+
+    assert words(strip)[:2] == ["before sowing, 50 %", "day 0, 50 %"]
+
+
 def test_a_refused_photo_says_why(strip: DayStrip) -> None:
     strip.show_days([a_day(6), a_day(7, None)], 0, today=7)
 

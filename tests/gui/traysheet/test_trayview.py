@@ -1,6 +1,7 @@
 import subprocess
 import sys
 from dataclasses import replace
+from datetime import datetime
 from pathlib import Path
 from typing import Any
 
@@ -45,6 +46,28 @@ def test_the_newest_day_is_shown_first(rack_book: Book, tmp_path: Path) -> None:
     assert state.day is not None
     assert state.day.day == 7
     assert line(state, "coverage").value == "71 %"
+
+
+def test_a_photo_that_is_older_than_the_sowing_says_so(rack_book: Book, tmp_path: Path) -> None:
+    photograph(rack_book, "A1", tmp_path, coverage=30.0, taken_at="2026-03-05T08:00:00")
+    rack_book.edit_tray(tray_id(rack_book, "A1"), sown_at=datetime(2026, 3, 6, 9))
+
+    state = the_sheet(rack_book)
+
+    assert state.description.startswith("Tray A1, before sowing. ")
+    assert state.notes[0] == (
+        "This photo is older than the sowing of this tray (6 Mar 2026): the camera's clock, the day of "
+        "sowing or the tray of the photo is wrong."
+    )
+
+
+def test_a_photo_of_the_day_of_sowing_is_not_older(rack_book: Book, tmp_path: Path) -> None:
+    photograph(rack_book, "A1", tmp_path, coverage=0.0, taken_at="2026-03-01T06:00:00")
+
+    state = the_sheet(rack_book)
+
+    assert "day 0" in state.description
+    assert not any("older" in note for note in state.notes)
 
 
 def with_score(state: TrayState, **special: Any) -> TrayState:
