@@ -67,7 +67,10 @@ def dress(app: QApplication, scheme: Scheme, text_percent: int = 100) -> None:
     font = QFont(FAMILY)
     font.setPointSizeF(BASE_PT * text_percent / 100)
     app.setFont(font)
-    app.setStyleSheet(style_sheet(TOKENS[scheme], text_percent))
+    sheet = style_sheet(TOKENS[scheme], text_percent)
+    if app.styleSheet() != sheet:
+        app.setStyleSheet("")  # one sheet after another dresses each part once for every part that it lies in
+        app.setStyleSheet(sheet)
 
 
 @lru_cache(maxsize=1)
