@@ -5,9 +5,10 @@ Out   kept versions and drawings, oldest first; trays with codes, tags, blocks a
 Not   what is in a plan (`trial.py`), how places are drawn (`plan/drawing.py`), reading (`planreader.py`)
 
 Nothing is overwritten: a changed plan is a new version with its reason, a new drawing stands beside the old.
+They are in order of time, so that the one kept last counts where some came with another grower's book.
 """
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import replace
 from datetime import date, datetime, time
 from secrets import randbelow
@@ -64,7 +65,7 @@ class PlanBook(PlanReader):
             return before[-1].id
         if before and not why.strip():
             raise ReasonWanted(self.folder, what=plan.trial)
-        kept_at = time_text(at or self.now())
+        kept_at = _last(at or self.now(), (kept.kept_at for kept in before))
         ids: list[int] = []
 
         def change(recorder: Recorder) -> None:
@@ -96,7 +97,7 @@ class PlanBook(PlanReader):
         if not why.strip():
             raise ReasonWanted(self.folder, what=trial)
         drawn = [kept for kept in self.draws(trial) if kept.plan_id == before[-1].id]
-        at = time_text(self.now())
+        at = _last(self.now(), (kept.kept_at for kept in before))
         ids: list[int] = []
 
         def change(recorder: Recorder) -> None:
@@ -200,14 +201,14 @@ class PlanBook(PlanReader):
 
     def keep_draw(self, plan_id: PlanId, draw: Draw, *, why: str = "", at: datetime | None = None) -> None:
         """Keep a drawing; `draw_places` makes one, `enter_places` takes one from paper."""
+        trial = self.plan(plan_id).plan.trial
         values = {
             "plan": plan_id,
             "seed": draw.seed,
             "body": draw_text(draw),
-            "drawn_at": time_text(at or self.now()),
+            "drawn_at": _last(at or self.now(), (kept.drawn_at for kept in self.draws(trial))),
             "why": why.strip(),
         }
-        trial = self.plan(plan_id).plan.trial
         text = f"places of {trial} drawn" if draw.seed else f"places of {trial} entered by hand"
 
         def change(recorder: Recorder) -> None:
@@ -273,6 +274,11 @@ class PlanBook(PlanReader):
         medium = self.medium(settings[MEDIUM]) or Medium(name=settings[MEDIUM])
         crop = self.crop(place.crop) or Crop(name=place.crop)
         return new_tray(plan, place, sown_at, from_defaults(crop, medium, sown_at, place.code))
+
+
+def _last(at: datetime, before: Iterable[datetime]) -> str:
+    """A time after those before: what is kept last counts, also where the clock was set back meanwhile."""
+    return time_text(max((at, *before)))
 
 
 def unsown(draw: Draw, trays: Sequence[Tray]) -> tuple[Place, ...]:

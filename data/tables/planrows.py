@@ -28,7 +28,7 @@ PLANS = """
       FROM plan k
       JOIN trial r ON r.id = k.trial
      WHERE :trial IS NULL OR r.name = :trial
-     ORDER BY k.id
+     ORDER BY k.kept_at, k.id
 """
 DRAWS = """
     SELECT d.id, d.plan, d.seed, d.body, d.drawn_at, d.why
@@ -36,7 +36,7 @@ DRAWS = """
       JOIN plan p ON p.id = d.plan
       JOIN trial r ON r.id = p.trial
      WHERE r.name = :trial
-     ORDER BY d.id
+     ORDER BY d.drawn_at, d.id
 """
 TRIAL_OF_DRAW = """
     SELECT r.name AS trial

@@ -75,6 +75,16 @@ def test_a_margin_widened_after_sowing_is_seen(book: Book) -> None:
     assert (second.version, second.why) == (2, "5 is too strict")
 
 
+def test_what_is_kept_last_counts_though_the_clock_was_set_back_meanwhile(book: Book) -> None:
+    for hour, words in ((9, "first"), (8, "second")):  # a dead battery, say, that was ahead by an hour
+        at = datetime(2026, 3, 1, hour)
+        plan = book.keep_plan(a_plan(words=words), "asked better", at=at)
+        book.draw_places(plan, seed=hour, why="anew", at=at)
+
+    assert [kept.plan.words for kept in book.plans()] == ["first", "second"]
+    assert [kept.draw.seed for kept in book.draws("Mat against peat")] == [9, 8]
+
+
 def test_keeping_a_plan_can_be_taken_back_and_done_again(book: Book) -> None:
     book.keep_plan(a_plan())
 

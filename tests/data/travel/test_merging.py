@@ -18,7 +18,7 @@ from data.records import Fate, PhotoId, SuspectId, TrayId
 from data.travel.followed import translated
 from data.travel.merging import Merged, merge
 from data.travel.samenames import Answer, SameName, same_names
-from data.trial import treatment_of
+from data.trial import Measure, MeasureKind, treatment_of
 from data.watch import read_looks
 from tests.data.builders import a_note, a_tray, bring
 from tests.data.contents import contents
@@ -326,6 +326,29 @@ def test_plans_and_drawings_of_one_second_are_several_things(book: Book, other: 
         assert [kept.plan.words for kept in book.plans()] == ["ours", "is it?", "is it as good?"]
         assert [kept.draw.seed for kept in book.draws("Mat against peat")] == [3, 4]
         assert result.added["plan"] == result.added["draw"] == (0 if again else 2)
+
+
+@pytest.mark.parametrize(("theirs_on", "holds"), [(2, 4.0), (4, 7.0)])
+def test_of_plans_and_drawings_that_both_growers_made_the_ones_kept_last_count(
+    book: Book, other: Book, theirs_on: int, holds: float
+) -> None:
+    def plan_on(one: Book, day: int, margin: float) -> None:
+        plan = a_plan(measures=(Measure(kind=MeasureKind.SCORE, margin=margin),))
+        kept = one.keep_plan(plan, "thought better of it", at=datetime(2026, 3, day, 8))
+        one.draw_places(kept, seed=int(margin), why="anew", at=datetime(2026, 3, day, 9))
+
+    for one in (book, other):
+        plan_on(one, 1, 5.0)
+    plan_on(other, theirs_on, 7.0)
+    plan_on(book, 3, 4.0)
+
+    merged(book, other)
+
+    plans, draws = book.plans("Mat against peat"), book.draws("Mat against peat")
+    assert [kept.version for kept in plans] == [1, 2, 3]
+    assert [kept.kept_at.day for kept in plans] == sorted((1, theirs_on, 3))
+    assert plans[-1].plan.measures[0].margin == holds
+    assert (draws[-1].draw.seed, draws[-1].plan_id) == (int(holds), plans[-1].id)
 
 
 def test_two_corrections_of_one_second_both_come_over(book: Book, other: Book, phone: Path) -> None:
