@@ -1,14 +1,16 @@
 """Mold: the suspects of one tray on its photos -> what needs a look.
 
 In    a tray, its suspects, the numbers of its photos; oldest first
-Out   `Look`s: what a person called mold, else the open suspects of the newest sure photo
+Out   `Look`s: what a person called mold, else the open suspects of the newest sure photo, else those that
+      leaves may hide on it
 Not   numbers of the stand (`standing.py`), finding suspects (`vision`)
 
 A suspect is held against the photo of the day before, which was laid on this one when it came in
 (`photos/carried.py`): one that grew is urgent, for mold grows; one that is gone from the newest photo is no
 news, for root hairs fade: it has closed itself (`chapters/closing.py`), and what comes back at its place is
-new. Only photos with sure corners, scored by the same version of the method, are compared. Limits are common
-practice.
+new. One that is gone from sight and has not closed itself may lie under leaves: it stays on the list until
+a person has looked. Only photos with sure corners, scored by the same version of the method, are compared.
+Limits are common practice.
 """
 
 from collections.abc import Iterable, Iterator, Sequence
@@ -55,13 +57,13 @@ def looks_at_mold(tray: Tray, seen: Sequence[SeenSuspect], photos: Sequence[DayN
         return
     newest = usable[-1].photo_id
     now = [s for s in seen if s.photo_id == newest and s.said is None]
-    if not now:
-        return
     earlier = [s for s in seen if s.photo_id != newest]
     patches, days = Patches(seen), _days_before(usable, seen)
     wanted = [s for s in _worth_a_look(now, days, patches) if not _settled(s, earlier, patches)]
     if wanted:
         yield _possible_mold(tray, wanted, earlier, days, patches)
+    elif hidden := _out_of_sight([s for s in seen if s.photo_id == newest], days, patches):
+        yield _under_leaves(tray, hidden, earlier, patches)
 
 
 def _worth_a_look(
@@ -80,6 +82,23 @@ def _settled(suspect: SeenSuspect, earlier: Iterable[SeenSuspect], patches: Patc
     """Whether a person has said "not mold" of this patch, and it has not grown since."""
     said = [s for s in earlier if s.said is Said.NOT_MOLD and patches.same(s, suspect)]
     return bool(said) and _area(suspect) < GROWN_AFTER_NOT_MOLD * max(map(_area, said))
+
+
+def _out_of_sight(
+    shown: Iterable[SeenSuspect], days: Sequence[Sequence[SeenSuspect]], patches: Patches
+) -> list[SeenSuspect]:
+    """Open patches that the newest photo no longer shows, each as it was last seen."""
+    met, found = list(shown), []
+    for number, day in enumerate(days):
+        before = [s for earlier in days[number + 1 :] for s in earlier]
+        for suspect in day:
+            if any(patches.same(suspect, one) for one in met):
+                continue
+            met.append(suspect)
+            is_open = suspect.said is None and not suspect.closed
+            if is_open and not _settled(suspect, before, patches):
+                found += _worth_a_look([suspect], days[number + 1 :], patches)
+    return found
 
 
 def _days_before(photos: Sequence[DayNumbers], seen: Sequence[SeenSuspect]) -> list[list[SeenSuspect]]:
@@ -131,12 +150,11 @@ def _possible_mold(
 ) -> Look:
     largest = max(now, key=_area)
     surest = max(s.confidence for s in now)
-    before = [e for e in earlier if not e.closed and any(patches.same(e, s) for s in now)]
+    before = _same_before(now, earlier, patches)
     course = _course(now, days, patches)
     still = _stands_still(now, days, patches)
     likely = surest >= SURE_CONFIDENCE or bool(before)
-    many = "1 patch" if len(now) == 1 else f"{len(now)} patches"
-    words = [f"{many} that may be mold, the largest {_area(largest):.1f} cm²{_where(largest)}"]
+    words = [_patches_words(now)]
     if course is not None:
         words.append(_what_became(course))
     if still:
@@ -154,6 +172,40 @@ def _possible_mold(
         caution=MOLD_CAUTION,
         photo_id=largest.photo_id,
     )
+
+
+def _under_leaves(
+    tray: Tray, hidden: Sequence[SeenSuspect], earlier: Sequence[SeenSuspect], patches: Patches
+) -> Look:
+    last = max(hidden, key=lambda s: s.taken_at)
+    before = _same_before(hidden, earlier, patches)
+    return Look(
+        tray_id=tray.id,
+        code=tray.code,
+        what=LookKind.SUSPECT,
+        urgency=Urgency.TODAY,
+        since=min(e.taken_at for e in before).date(),
+        sentence=f"{_patches_words(hidden)}; last seen on {_day(last.taken_at.date())}, leaves may hide it "
+        f"now; confidence {max(s.confidence for s in hidden):.2f}.",
+        first="Lift the leaves at the place without touching what is under them: a grey web over stems and "
+        "hulls speaks for mold, a white fan at each root that lies flat when misted for root hairs. Then say "
+        "which it is.",
+        caution=MOLD_CAUTION,
+        photo_id=last.photo_id,
+    )
+
+
+def _same_before(
+    some: Sequence[SeenSuspect], earlier: Iterable[SeenSuspect], patches: Patches
+) -> list[SeenSuspect]:
+    """The same patches as photos have shown them before, as far as they have not closed themselves."""
+    return [e for e in earlier if not e.closed and any(patches.same(e, s) for s in some)]
+
+
+def _patches_words(some: Sequence[SeenSuspect]) -> str:
+    largest = max(some, key=_area)
+    many = "1 patch" if len(some) == 1 else f"{len(some)} patches"
+    return f"{many} that may be mold, the largest {_area(largest):.1f} cm²{_where(largest)}"
 
 
 def _urgency(course: Course[SeenSuspect] | None, surest: float, *, still: bool, likely: bool) -> Urgency:

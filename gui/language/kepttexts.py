@@ -122,6 +122,12 @@ KEPT = (
     K("smaller than on {day} ({area} cm²)"),
     K("as large as on {day} ({area} cm²)"),
     K("not grown for {days} days"),
+    K("last seen on {day}, leaves may hide it now"),
+    K(
+        "Lift the leaves at the place without touching what is under them: a grey web over stems and hulls "
+        "speaks for mold, a white fan at each root that lies flat when misted for root hairs. Then say "
+        "which it is.",
+    ),
     K("confidence {number}"),
     K(
         "Look at the place without touching it: a grey web over stems and hulls speaks for mold, a white fan "

@@ -2382,6 +2382,14 @@
             <translation>seit {days} Tagen nicht gewachsen</translation>
         </message>
         <message>
+            <source>last seen on {day}, leaves may hide it now</source>
+            <translation>zuletzt gesehen am {day}, jetzt vielleicht von Blättern verdeckt</translation>
+        </message>
+        <message>
+            <source>Lift the leaves at the place without touching what is under them: a grey web over stems and hulls speaks for mold, a white fan at each root that lies flat when misted for root hairs. Then say which it is.</source>
+            <translation>Die Blätter an der Stelle anheben, ohne zu berühren, was darunter ist: ein graues Gespinst über Stängeln und Hülsen spricht für Schimmel, ein weißer Fächer an jeder Wurzel, der sich beim Besprühen anlegt, für Wurzelhaare. Dann sagen, was es ist.</translation>
+        </message>
+        <message>
             <source>confidence {number}</source>
             <translation>Sicherheit {number}</translation>
         </message>

@@ -383,8 +383,14 @@ def test_a_patch_elsewhere_is_not_settled_by_an_old_word() -> None:
     assert len(found(even_days(), [said, a_seen_suspect(1, 8, x_mm=100.0)])) == 1
 
 
-def test_a_patch_that_is_gone_on_the_newest_photo_is_no_news() -> None:
-    assert found(even_days(), [a_seen_suspect(1, 7)]) == ()
+def test_a_patch_that_closed_itself_is_no_news() -> None:
+    assert found(even_days(), [a_seen_suspect(1, 7, closed=True)]) == ()
+
+
+def test_a_patch_that_is_gone_from_sight_and_has_not_closed_itself_is_still_told() -> None:
+    (look,) = found(even_days(), [a_seen_suspect(1, 7)])
+
+    assert "last seen on 7 March, leaves may hide it now" in look.sentence
 
 
 def test_mold_by_a_persons_word_stays_first_while_the_tray_stands_there() -> None:

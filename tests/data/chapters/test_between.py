@@ -3,6 +3,7 @@
 import hashlib
 import shutil
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date, datetime, timedelta
 from pathlib import Path
 
@@ -321,10 +322,9 @@ def test_a_faint_patch_that_grows_too_slowly_for_one_day_is_told_all_the_same(bo
     ("next_day", "why"),
     [
         ({}, "The newest photo shows no open patch there any more."),
-        ({"leaves": [(60, 20, 140, 90)]}, "nor that it is gone: look under the leaves there."),
         ({"suspects": [Patch(x_mm=100.0, y_mm=50.0, area_cm2=3.0, confidence=0.2)]}, "is faint and has not"),
     ],
-    ids=["gone", "under leaves", "fainter"],
+    ids=["gone", "fainter"],
 )
 def test_a_patch_that_leaves_the_look_list_is_not_said_to_be_gone_where_it_may_still_be_there(
     book: Book, next_day: dict, why: str
@@ -339,6 +339,74 @@ def test_a_patch_that_leaves_the_look_list_is_not_said_to_be_gone_where_it_may_s
 
     (past,) = (one for one in book.look_history() if one.what is LookKind.SUSPECT)
     assert why in str(past.gone_why)
+
+
+LEAVES = [(60, 20, 140, 90)]  # over the place of the patch below
+PATCH = Patch(x_mm=100.0, y_mm=50.0, area_cm2=3.0, confidence=0.5)
+
+
+def test_a_patch_under_leaves_stays_on_the_look_list_and_says_so_until_a_person_has_looked(
+    book: Book,
+) -> None:
+    first = photo_on(book, 6, suspects=[PATCH])
+    photo_on(book, 7, leaves=LEAVES)
+    photo_on(book, 8, leaves=LEAVES)
+
+    (look,) = looks(book)
+
+    assert look.sentence == (
+        "1 patch that may be mold, the largest 3.0 cm², 10 cm from the left and 5 cm from the far side; last "
+        "seen on 6 March, leaves may hide it now; confidence 0.50."
+    )
+    assert (look.what, look.urgency) == (LookKind.SUSPECT, Urgency.TODAY)
+    assert (look.since, look.photo_id) == (date(2026, 3, 6), first)
+    assert look.first.startswith("Lift the leaves at the place")
+
+    book.say(the_suspect(book, first).id, Said.NOT_MOLD)
+    assert looks(book) == []
+
+
+def test_a_patch_that_was_gone_before_leaves_came_over_its_place_is_not_looked_for(book: Book) -> None:
+    photo_on(book, 5, suspects=[PATCH])
+    photo_on(book, 6, suspects=[PATCH])
+    photo_on(book, 7)
+    photo_on(book, 8, leaves=LEAVES)
+
+    assert looks(book) == []
+
+
+def test_a_patch_that_comes_out_from_under_leaves_is_told_once(book: Book) -> None:
+    photo_on(book, 6, suspects=[PATCH])
+    photo_on(book, 7, leaves=LEAVES)
+    last = photo_on(book, 8, suspects=[replace(PATCH, x_mm=106.0)])
+
+    (look,) = looks(book)
+
+    assert look.photo_id == last
+    assert "leaves" not in look.sentence
+
+
+def test_a_faint_patch_under_leaves_is_looked_for_only_if_it_had_grown(book: Book) -> None:
+    photo_on(book, 5, suspects=[replace(PATCH, confidence=0.2)])
+    photo_on(book, 6, suspects=[replace(PATCH, confidence=0.2, area_cm2=3.1)])
+    photo_on(book, 8, leaves=LEAVES)
+    assert looks(book) == []
+
+    grown = photo_on(book, 7, suspects=[replace(PATCH, confidence=0.2, area_cm2=6.0)])
+
+    (look,) = looks(book)
+    assert look.photo_id == grown
+    assert look.since == date(2026, 3, 5)
+
+
+def test_a_patch_that_a_second_photo_of_its_day_no_longer_showed_is_not_looked_for_under_leaves(
+    book: Book,
+) -> None:
+    photo_on(book, 6, suspects=[PATCH], hour=8)
+    photo_on(book, 6, hour=12)
+    photo_on(book, 7, leaves=LEAVES)
+
+    assert looks(book) == []
 
 
 def test_not_mold_is_remembered_of_a_patch_although_its_tray_was_turned_round(book: Book) -> None:
