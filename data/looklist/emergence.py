@@ -15,7 +15,7 @@ from collections.abc import Callable
 from datetime import date, timedelta
 from functools import cache
 
-from data.look import Look, LookKind, Urgency
+from data.look import Look, LookKind, Urgency, day_name
 from data.looklist.badphoto import has_odd_colour, has_odd_coverage
 from data.looklist.beside import COVERAGE, Beside
 from data.looklist.places import bare_share
@@ -48,7 +48,7 @@ def look_at_lag(view: View) -> Look | None:
     if not run:
         return _later_than_before(view)
     before, lag = (_lag(view, day)[0] for day in run[-2:])
-    sentence = _lag_words(view.beside(run[-1], COVERAGE), lag, before)
+    sentence = _lag_words(view.beside(run[-1], COVERAGE), lag, before, run[-2])
     late = max(view.mine[day].coverage for day in (run[-1], view.days[-1])) < UP  # the newest may be doubtful
     first = (
         Sentence(
@@ -65,37 +65,40 @@ def look_at_lag(view: View) -> Look | None:
     return view.look(what, urgency, run, sentence, first, lag)
 
 
-def _lag_words(beside: Beside, lag: float, before: float) -> Sentence:
-    """How far it is behind in points, and whether that is more than on the day before."""
-    values = {"now": beside.mine, "lag": lag, "middle": beside.middle, "before": before}
+def _lag_words(beside: Beside, lag: float, before: float, day: date) -> Sentence:
+    """How far it is behind in points, and whether that is more than on the day of the photo before."""
+    values = {
+        "now": beside.mine, "lag": lag, "middle": beside.middle, "before": before, "day": day_name(day),
+    }  # fmt: skip
     if beside.of_bed:
         return Sentence(
             "Coverage of the growing bed {now:.0f} %, {lag:.0f} points below the middle of its block mates "
             "({middle:.0f} %); {change}.",
-            change=_change_words(lag, before), **values,
+            change=_change_words(lag, before, day), **values,
         )  # fmt: skip
     if lag > before + 1:
         return Sentence(
             "Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); "
-            "more than on the day before ({before:.0f} points).", **values,
+            "more than on {day} ({before:.0f} points).", **values,
         )  # fmt: skip
     if lag < before - 1:
         return Sentence(
             "Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); "
-            "less than on the day before ({before:.0f} points).", **values,
+            "less than on {day} ({before:.0f} points).", **values,
         )  # fmt: skip
     return Sentence(
         "Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); "
-        "as much as on the day before ({before:.0f} points).", **values,
+        "as much as on {day} ({before:.0f} points).", **values,
     )  # fmt: skip
 
 
-def _change_words(lag: float, before: float) -> Sentence:
+def _change_words(lag: float, before: float, day: date) -> Sentence:
+    values = {"before": before, "day": day_name(day)}
     if lag > before + 1:
-        return Sentence("more than on the day before ({before:.0f} points)", before=before)
+        return Sentence("more than on {day} ({before:.0f} points)", **values)
     if lag < before - 1:
-        return Sentence("less than on the day before ({before:.0f} points)", before=before)
-    return Sentence("as much as on the day before ({before:.0f} points)", before=before)
+        return Sentence("less than on {day} ({before:.0f} points)", **values)
+    return Sentence("as much as on {day} ({before:.0f} points)", **values)
 
 
 def _behind(view: View) -> tuple[date, ...]:
@@ -164,7 +167,7 @@ def _later_than_before(view: View) -> Look | None:
         LookKind.LATE if view.now.coverage < UP else LookKind.LAGGING,
         Urgency.TODAY if lag >= FAR_LAG else Urgency.SOON,
         run,
-        _later_words(before, view.tray.day(run[-1]), view.tray.crop),
+        _later_words(before, view.tray.day(run[-1]), view.tray.crop, run[-2]),
         Sentence(
             "Lift the cover and look at the seed: is it moist, has it split? Where all trays of a sowing are "
             "late, think of the cold and of the seed lot."
@@ -173,17 +176,19 @@ def _later_than_before(view: View) -> Look | None:
     )
 
 
-def _later_words(before: Beside, age: int, crop: str) -> Sentence:
-    values = {"now": before.mine, "age": age, "crop": crop, "middle": before.middle}
+def _later_words(before: Beside, age: int, crop: str, day: date) -> Sentence:
+    values = {
+        "now": before.mine, "age": age, "crop": crop, "middle": before.middle, "day": day_name(day),
+    }  # fmt: skip
     if before.of_bed:
         return Sentence(
             "Coverage of the growing bed {now:.0f} % on day {age}; earlier trays of {crop} had "
-            "{middle:.0f} % at that age, and the day before it was behind them too.",
+            "{middle:.0f} % at that age, and on {day} it was behind them too.",
             **values,
         )
     return Sentence(
-        "Coverage {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and "
-        "the day before it was behind them too.",
+        "Coverage {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and on "
+        "{day} it was behind them too.",
         **values,
     )
 

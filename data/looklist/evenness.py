@@ -91,14 +91,14 @@ def _edge(view: View) -> Look | None:
     mates = view.mates(run[-1], lambda s: s.edge_deficit)
     sentence = (
         Sentence(
-            "The edge is {now:.0f} points thinner than the middle ({before:.0f} on the day before).",
-            now=now, before=before,
+            "The edge is {now:.0f} points thinner than the middle ({before:.0f} on {day}).",
+            now=now, before=before, day=day_name(run[-2]),
         )
         if mates is None
         else Sentence(
-            "The edge is {now:.0f} points thinner than the middle ({before:.0f} on the day before); its "
-            "block mates have {mates:.0f} points.",
-            now=now, before=before, mates=mates[0],
+            "The edge is {now:.0f} points thinner than the middle ({before:.0f} on {day}); its block mates "
+            "have {mates:.0f} points.",
+            now=now, before=before, day=day_name(run[-2]), mates=mates[0],
         )
     )  # fmt: skip
     urgency = Urgency.TODAY if _grows(course) else Urgency.SOON
@@ -140,8 +140,8 @@ def _at(view: View, place: str) -> Look | None:
         )
         if grows
         else Sentence(
-            "{place} is {now:.0f} points thinner than the middle ({before:.0f} on the day before).",
-            place=_begin(place), now=now, before=before,
+            "{place} is {now:.0f} points thinner than the middle ({before:.0f} on {day}).",
+            place=_begin(place), now=now, before=before, day=day_name(run[-2]),
         )
     )  # fmt: skip
     return view.look(
@@ -199,22 +199,22 @@ def _gaps(view: View) -> Look | None:
         LookKind.GAPS,
         Urgency.SOON,
         run,
-        _gap_words(before, now, view.now.coverage, of_bed=beside.of_bed),
+        _gap_words(before, run[-2], now, view.now.coverage, of_bed=beside.of_bed),
         Sentence("Look into the gaps: bare medium, seed that did not sprout, or shoots that fell over."),
         now,
     )
 
 
-def _gap_words(before: float, now: float, coverage: float, *, of_bed: bool) -> Sentence:
-    values = {"now": now, "before": before, "coverage": coverage}
+def _gap_words(before: float, day: date, now: float, coverage: float, *, of_bed: bool) -> Sentence:
+    values = {"now": now, "before": before, "day": day_name(day), "coverage": coverage}
     if of_bed:
         return Sentence(
-            "Without the wall that is seen, gaps take {now:.0f} % of the tray ({before:.0f} % on the day "
-            "before), though the crop is up: {coverage:.0f} % coverage.",
+            "Without the wall that is seen, gaps take {now:.0f} % of the tray ({before:.0f} % on {day}), "
+            "though the crop is up: {coverage:.0f} % coverage.",
             **values,
         )
     return Sentence(
-        "Gaps take {now:.0f} % of the tray ({before:.0f} % on the day before), though the crop is up: "
+        "Gaps take {now:.0f} % of the tray ({before:.0f} % on {day}), though the crop is up: "
         "{coverage:.0f} % coverage.",
         **values,
     )

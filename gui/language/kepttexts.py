@@ -193,4 +193,14 @@ KEPT = (
         "the farm at {address} does not answer any more; all photos stored so far are safe: run the same "
         "again when it is back, and it goes on from there",
     ),
+    # looks, as versions until November 2026 kept them
+    K("the day before"),
+    K(
+        "Coverage of the growing bed {now} % on day {age}; earlier trays of {crop} had {middle} % at that "
+        "age, and the day before it was behind them too."
+    ),
+    K(
+        "Coverage {now} % on day {age}; earlier trays of {crop} had {middle} % at that age, and the day "
+        "before it was behind them too."
+    ),
 )

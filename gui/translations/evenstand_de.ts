@@ -2569,6 +2569,18 @@
             <source>the farm at {address} does not answer any more; all photos stored so far are safe: run the same again when it is back, and it goes on from there</source>
             <translation>Der Rechnerverbund unter {address} antwortet nicht mehr; alle bisher gespeicherten Fotos sind sicher: dasselbe noch einmal starten, wenn er wieder da ist, dann geht es von dort weiter</translation>
         </message>
+        <message>
+            <source>the day before</source>
+            <translation>Tag davor</translation>
+        </message>
+        <message>
+            <source>Coverage of the growing bed {now} % on day {age}; earlier trays of {crop} had {middle} % at that age, and the day before it was behind them too.</source>
+            <translation>Deckung der Substratfläche {now} % an Tag {age}; frühere Schalen mit {crop} hatten in diesem Alter {middle} %, und auch am Tag davor lag sie zurück.</translation>
+        </message>
+        <message>
+            <source>Coverage {now} % on day {age}; earlier trays of {crop} had {middle} % at that age, and the day before it was behind them too.</source>
+            <translation>Deckung {now} % an Tag {age}; frühere Schalen mit {crop} hatten in diesem Alter {middle} %, und auch am Tag davor lag sie zurück.</translation>
+        </message>
     </context>
     <context>
         <name>KeySheet</name>
@@ -6236,6 +6248,10 @@ trusted</source>
             <translation>nichts wurde behalten, denn eine Zahl kann nicht stimmen: {why}</translation>
         </message>
         <message>
+            <source>the photograph {folder} cannot be read, and none of those chosen with it were kept: look whether it is still there, then choose them once more</source>
+            <translation>das Foto {folder} kann nicht gelesen werden, und keines der mit ihm gewählten wurde behalten: nachsehen, ob es noch da ist, und sie dann noch einmal wählen</translation>
+        </message>
+        <message>
             <source>nothing was kept, since a number about a medium cannot be right: {why}</source>
             <translation>nichts wurde behalten, denn eine Zahl zu einem Substrat kann nicht stimmen: {why}</translation>
         </message>
@@ -6728,40 +6744,40 @@ trusted</source>
             <translation>Deckung der Substratfläche {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); {change}.</translation>
         </message>
         <message>
-            <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); more than on the day before ({before:.0f} points).</source>
-            <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); mehr als am Tag davor ({before:.0f} Punkte).</translation>
+            <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); more than on {day} ({before:.0f} points).</source>
+            <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); mehr als am {day} ({before:.0f} Punkte).</translation>
         </message>
         <message>
-            <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); less than on the day before ({before:.0f} points).</source>
-            <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); weniger als am Tag davor ({before:.0f} Punkte).</translation>
+            <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); less than on {day} ({before:.0f} points).</source>
+            <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); weniger als am {day} ({before:.0f} Punkte).</translation>
         </message>
         <message>
-            <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); as much as on the day before ({before:.0f} points).</source>
-            <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); so viel wie am Tag davor ({before:.0f} Punkte).</translation>
+            <source>Coverage {now:.0f} %, {lag:.0f} points below the middle of its block mates ({middle:.0f} %); as much as on {day} ({before:.0f} points).</source>
+            <translation>Deckung {now:.0f} %, {lag:.0f} Punkte unter der Mitte der Schalen ihres Blocks ({middle:.0f} %); so viel wie am {day} ({before:.0f} Punkte).</translation>
         </message>
         <message>
-            <source>more than on the day before ({before:.0f} points)</source>
-            <translation>mehr als am Tag davor ({before:.0f} Punkte)</translation>
+            <source>more than on {day} ({before:.0f} points)</source>
+            <translation>mehr als am {day} ({before:.0f} Punkte)</translation>
         </message>
         <message>
-            <source>less than on the day before ({before:.0f} points)</source>
-            <translation>weniger als am Tag davor ({before:.0f} Punkte)</translation>
+            <source>less than on {day} ({before:.0f} points)</source>
+            <translation>weniger als am {day} ({before:.0f} Punkte)</translation>
         </message>
         <message>
-            <source>as much as on the day before ({before:.0f} points)</source>
-            <translation>so viel wie am Tag davor ({before:.0f} Punkte)</translation>
+            <source>as much as on {day} ({before:.0f} points)</source>
+            <translation>so viel wie am {day} ({before:.0f} Punkte)</translation>
         </message>
         <message>
             <source>Lift the cover and look at the seed: is it moist, has it split? Where all trays of a sowing are late, think of the cold and of the seed lot.</source>
             <translation>Die Abdeckung anheben und das Saatgut ansehen: ist es feucht, ist es aufgeplatzt? Wenn alle Schalen einer Aussaat spät sind, an Kälte und an die Saatgutpartie denken.</translation>
         </message>
         <message>
-            <source>Coverage of the growing bed {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and the day before it was behind them too.</source>
-            <translation>Deckung der Substratfläche {now:.0f} % an Tag {age}; frühere Schalen mit {crop} hatten in diesem Alter {middle:.0f} %, und auch am Tag davor lag sie zurück.</translation>
+            <source>Coverage of the growing bed {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and on {day} it was behind them too.</source>
+            <translation>Deckung der Substratfläche {now:.0f} % an Tag {age}; frühere Schalen mit {crop} hatten in diesem Alter {middle:.0f} %, und auch am {day} lag sie zurück.</translation>
         </message>
         <message>
-            <source>Coverage {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and the day before it was behind them too.</source>
-            <translation>Deckung {now:.0f} % an Tag {age}; frühere Schalen mit {crop} hatten in diesem Alter {middle:.0f} %, und auch am Tag davor lag sie zurück.</translation>
+            <source>Coverage {now:.0f} % on day {age}; earlier trays of {crop} had {middle:.0f} % at that age, and on {day} it was behind them too.</source>
+            <translation>Deckung {now:.0f} % an Tag {age}; frühere Schalen mit {crop} hatten in diesem Alter {middle:.0f} %, und auch am {day} lag sie zurück.</translation>
         </message>
         <message>
             <source>{bare:.0f} % of the tray is bare or nearly so, while the rest has come up: {now:.0f} % coverage.</source>
@@ -6784,20 +6800,20 @@ trusted</source>
             <translation>Das Substrat am Rand befühlen: wo es ausgetrocknet und von der Wand weggeschrumpft ist, läuft Wasser daran vorbei, also einmal langsam von oben befeuchten.</translation>
         </message>
         <message>
-            <source>The edge is {now:.0f} points thinner than the middle ({before:.0f} on the day before).</source>
-            <translation>Der Rand ist {now:.0f} Punkte dünner als die Mitte (am Tag davor {before:.0f}).</translation>
+            <source>The edge is {now:.0f} points thinner than the middle ({before:.0f} on {day}).</source>
+            <translation>Der Rand ist {now:.0f} Punkte dünner als die Mitte (am {day} {before:.0f}).</translation>
         </message>
         <message>
-            <source>The edge is {now:.0f} points thinner than the middle ({before:.0f} on the day before); its block mates have {mates:.0f} points.</source>
-            <translation>Der Rand ist {now:.0f} Punkte dünner als die Mitte (am Tag davor {before:.0f}); die anderen ihres Blocks haben {mates:.0f} Punkte.</translation>
+            <source>The edge is {now:.0f} points thinner than the middle ({before:.0f} on {day}); its block mates have {mates:.0f} points.</source>
+            <translation>Der Rand ist {now:.0f} Punkte dünner als die Mitte (am {day} {before:.0f}); die anderen ihres Blocks haben {mates:.0f} Punkte.</translation>
         </message>
         <message>
             <source>{place} is {now:.0f} points thinner than the middle, and was {begun:.0f} on {day}: it grows.</source>
             <translation>{place} ist {now:.0f} Punkte dünner als die Mitte, am {day} waren es {begun:.0f}: es nimmt zu.</translation>
         </message>
         <message>
-            <source>{place} is {now:.0f} points thinner than the middle ({before:.0f} on the day before).</source>
-            <translation>{place} ist {now:.0f} Punkte dünner als die Mitte (am Tag davor {before:.0f}).</translation>
+            <source>{place} is {now:.0f} points thinner than the middle ({before:.0f} on {day}).</source>
+            <translation>{place} ist {now:.0f} Punkte dünner als die Mitte (am {day} {before:.0f}).</translation>
         </message>
         <message>
             <source>The far side</source>
@@ -6836,12 +6852,12 @@ trusted</source>
             <translation>In die Lücken sehen: kahles Substrat, nicht gekeimtes Saatgut oder umgefallene Triebe.</translation>
         </message>
         <message>
-            <source>Without the wall that is seen, gaps take {now:.0f} % of the tray ({before:.0f} % on the day before), though the crop is up: {coverage:.0f} % coverage.</source>
-            <translation>Ohne die sichtbare Wand nehmen Lücken {now:.0f} % der Schale ein (am Tag davor {before:.0f} %), obwohl die Kultur aufgelaufen ist: Deckung {coverage:.0f} %.</translation>
+            <source>Without the wall that is seen, gaps take {now:.0f} % of the tray ({before:.0f} % on {day}), though the crop is up: {coverage:.0f} % coverage.</source>
+            <translation>Ohne die sichtbare Wand nehmen Lücken {now:.0f} % der Schale ein (am {day} {before:.0f} %), obwohl die Kultur aufgelaufen ist: Deckung {coverage:.0f} %.</translation>
         </message>
         <message>
-            <source>Gaps take {now:.0f} % of the tray ({before:.0f} % on the day before), though the crop is up: {coverage:.0f} % coverage.</source>
-            <translation>Lücken nehmen {now:.0f} % der Schale ein (am Tag davor {before:.0f} %), obwohl die Kultur aufgelaufen ist: Deckung {coverage:.0f} %.</translation>
+            <source>Gaps take {now:.0f} % of the tray ({before:.0f} % on {day}), though the crop is up: {coverage:.0f} % coverage.</source>
+            <translation>Lücken nehmen {now:.0f} % der Schale ein (am {day} {before:.0f} %), obwohl die Kultur aufgelaufen ist: Deckung {coverage:.0f} %.</translation>
         </message>
         <message>
             <source>Uniformity {now:.0f} % at {coverage:.0f} % coverage.</source>

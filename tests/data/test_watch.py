@@ -70,7 +70,7 @@ def test_a_tray_behind_its_block_mates_on_two_days_lags() -> None:
     )  # fmt: skip
     assert look.sentence == (
         "Coverage 55 %, 25 points below the middle of its block mates (80 %); "
-        "more than on the day before (20 points)."
+        "more than on 7 March (20 points)."
     )
 
 
@@ -224,13 +224,13 @@ def test_gaps_that_stay_once_the_crop_is_up_are_told() -> None:
     look = only(found(with_tray_one({7: {"gap_share": 9.0}, 8: {"gap_share": 8.0}})))
 
     assert look.what is LookKind.GAPS
-    assert look.sentence.startswith("Gaps take 8 % of the tray (9 % on the day before)")
+    assert look.sentence.startswith("Gaps take 8 % of the tray (9 % on 7 March)")
 
 
 def test_an_edge_that_stays_thin_is_told_and_one_that_closes_is_not() -> None:
     look = only(found(with_tray_one({7: {"edge_deficit": 15.0}, 8: {"edge_deficit": 18.0}})))
     assert look.what is LookKind.EDGE
-    assert "18 points thinner than the middle (15 on the day before)" in look.sentence
+    assert "18 points thinner than the middle (15 on 7 March)" in look.sentence
 
     assert found(with_tray_one({7: {"edge_deficit": 25.0}, 8: {"edge_deficit": 15.0}})) == ()
 
@@ -239,6 +239,17 @@ def test_old_numbers_are_no_news() -> None:
     long_ago = [numbers(1, day, uniformity=20.0) for day in (2, 3)]
 
     assert {look.what for look in found(long_ago, trays=TRAYS[:1])} <= {LookKind.NO_PHOTO}
+
+
+def test_numbers_of_the_photo_before_carry_its_day_where_a_day_was_left_out() -> None:
+    """Photographed every second day: what stands beside today's number is not of the day before."""
+    photos = [
+        numbers(tray, day, edge_deficit=deficit if tray == 1 else 2.0)
+        for tray in (1, 2, 3, 4)
+        for day, deficit in ((6, 15.0), (8, 18.0))
+    ]
+
+    assert "(15 on 6 March)" in only(found(photos)).sentence
 
 
 # --- mold

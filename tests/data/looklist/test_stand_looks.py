@@ -384,7 +384,7 @@ def test_a_deep_mat_is_held_against_its_mates_by_the_growing_bed() -> None:
     assert look.what is LookKind.LAGGING
     assert look.sentence == (
         "Coverage of the growing bed 80 %, 15 points below the middle of its block mates (95 %); as much as "
-        "on the day before (15 points)."
+        "on 7 March (15 points)."
     )
 
 

@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QAbstractButton, QApplication, QDialogButtonBox, Q
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
-from data.look import LookKind
+from data.look import LookKind, day_name
 from data.sentence import Sentence
 from gui.home import Memory
 from gui.language.language import language_of, speak
@@ -94,10 +94,20 @@ def test_a_sentence_is_said_with_its_numbers(german: QApplication) -> None:
 
 def test_a_sentence_within_a_sentence_is_said_too(german: QApplication) -> None:
     said = Sentence(
-        "{place} is {now:.0f} points thinner than the middle ({before:.0f} on the day before).",
-        place=Sentence("The near side"), now=12.0, before=9.0,
+        "{place} is {now:.0f} points thinner than the middle ({before:.0f} on {day}).",
+        place=Sentence("The near side"), now=12.0, before=9.0, day=day_name(date(2026, 3, 7)),
     )  # fmt: skip
-    assert spoken(said) == "Die vordere Seite ist 12 Punkte dünner als die Mitte (am Tag davor 9)."
+    assert spoken(said) == "Die vordere Seite ist 12 Punkte dünner als die Mitte (am 7. März 9)."
+
+
+def test_a_sentence_that_an_earlier_version_kept_is_known_again(german: QApplication) -> None:
+    kept = "The near side is 12 points thinner than the middle (9 on the day before)."
+    assert spoken(kept) == "Die vordere Seite ist 12 Punkte dünner als die Mitte (am Tag davor 9)."
+    kept = (
+        "Coverage 20 % on day 4; earlier trays of pea had 40 % at that age, and the day before it was behind "
+        "them too."
+    )
+    assert spoken(kept).startswith("Deckung 20 % an Tag 4; frühere Schalen")
 
 
 def test_words_of_enumerations_are_said(german: QApplication) -> None:
