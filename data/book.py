@@ -26,7 +26,7 @@ from data.chapters.planbook import PlanBook
 from data.chapters.trialbook import TrialBook
 from data.errors import in_words
 from data.photos.judged import Judged
-from data.photos.originals import Altered, copy_original, original_path, safe_suffix
+from data.photos.originals import Altered, Gone, copy_original, file_time, original_path, safe_suffix
 from data.photos.rootday import judged_again
 from data.records import Fate, PhotoId, Refused, Said, SuspectId, TakenFrom, fate_of
 from data.tables.journal import Recorder
@@ -60,26 +60,26 @@ class Book(OldBook, PlanBook, MaterialBook, TrialBook, BenchBook, ClockBook, Cor
         if known is not None:
             return known
         try:
-            file_time = datetime.fromtimestamp(source.stat().st_mtime)
+            changed_at = file_time(source)
             with in_words(self.folder):
                 self._copy(judged, source)
         except Altered:
             return Refused(photo_id=None, name=judged.name, reason=Reason.ALTERED)
-        except FileNotFoundError:
+        except Gone:
             return Refused(photo_id=None, name=judged.name, reason=Reason.UNREADABLE)
-        return self._kept(judged, file_time)
+        return self._kept(judged, changed_at)
 
     def _copy(self, judged: Judged, source: Path) -> None:
         if judged.is_picture and judged.digest is not None:
             target = original_path(self.folder, judged.digest, safe_suffix(judged.name))
             copy_original(source, target, judged.digest)
 
-    def _kept(self, judged: Judged, file_time: datetime) -> Fate:
+    def _kept(self, judged: Judged, changed_at: datetime) -> Fate:
         with self.writing() as db:
             known = self.known(judged.digest or "")
             if known is not None:  # another window was faster
                 return known
-            kept = self._photo_values(judged, file_time)
+            kept = self._photo_values(judged, changed_at)
             photo = db.table("photo").insert(kept).last_pk
             if judged.score is not None:
                 values = score_row(judged.score, sure=not judged.needs_corners, made_at=datetime.now())
@@ -93,8 +93,8 @@ class Book(OldBook, PlanBook, MaterialBook, TrialBook, BenchBook, ClockBook, Cor
         self._keep_suspects_since(PhotoId(photo))
         return fate_of(self.photo(PhotoId(photo)))
 
-    def _photo_values(self, judged: Judged, file_time: datetime) -> dict[str, Any]:
-        taken_at, taken_from = self._taken(judged.taken_at, file_time)
+    def _photo_values(self, judged: Judged, changed_at: datetime) -> dict[str, Any]:
+        taken_at, taken_from = self._taken(judged.taken_at, changed_at)
         tray = None if judged.tag_number is None else self.tray_under_tag(judged.tag_number, taken_at)
         refusal = None if judged.needs_corners else judged.refusal
         return {
@@ -105,7 +105,7 @@ class Book(OldBook, PlanBook, MaterialBook, TrialBook, BenchBook, ClockBook, Cor
             "added_at": time_text(datetime.now()),
             "taken_at": time_text(taken_at),
             "taken_from": str(taken_from),
-            "file_at": time_text(file_time),
+            "file_at": time_text(changed_at),
             "camera": judged.camera,
             "tag_number": judged.tag_number,
             "tray": tray,

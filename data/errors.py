@@ -32,6 +32,7 @@ __all__ = [
     "LevelIsFixed",
     "NotABook",
     "PerhapsABook",
+    "PhotoGone",
     "ReasonWanted",
     "TagTaken",
     "TagsUsedUp",
@@ -157,6 +158,15 @@ class ImpossibleReading(BookError):
     """A number that a kind of reading cannot have."""
 
     says = "nothing was kept, since a number cannot be right: {why}"
+
+
+class PhotoGone(BookError):
+    """One of several photographs that are kept together cannot be read."""
+
+    says = (
+        "the photograph {folder} cannot be read, and none of those chosen with it were kept: look whether it "
+        "is still there, then choose them once more"
+    )
 
 
 class ImpossibleFactor(BookError):

@@ -167,6 +167,9 @@ class _Batch:
                 self._out[self._pool.submit(self._score, path)] = path
             except BrokenExecutor:
                 yield from self._one_by_one([path])
+            except OSError:  # a farm is handed the bytes, and the file has gone since
+                self._digests.discard(digest)
+                yield path, Refused(photo_id=None, name=name_text(path.name), reason=Reason.UNREADABLE)
 
     def _take_back(self) -> Iterator[tuple[Path, Fate]]:
         done, _ = wait(self._out, timeout=LOOK_EVERY_S, return_when=FIRST_COMPLETED)

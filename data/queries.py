@@ -254,9 +254,12 @@ BEGIN = "BEGIN IMMEDIATE"  # a plain BEGIN that reads and then writes fails as s
 # --- a book in one file (travel/packing.py)
 
 KEPT_ORIGINALS = """
-    SELECT digest, suffix FROM photo WHERE kept = 1
-    UNION
-    SELECT digest, suffix FROM heap_photo
+    SELECT digest, suffix, min(name) AS name
+      FROM (SELECT digest, suffix, name FROM photo WHERE kept = 1
+            UNION ALL
+            SELECT digest, suffix, name FROM heap_photo)
+     GROUP BY digest, suffix
+     ORDER BY digest
 """
 
 # What no book of ours has: code that would run in the database, paths that would lead out of the folder.

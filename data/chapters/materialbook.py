@@ -12,11 +12,11 @@ from datetime import datetime
 from pathlib import Path
 
 from data.chapters.traybook import TrayBook
-from data.errors import ImpossibleFactor, in_words
+from data.errors import ImpossibleFactor, PhotoGone, in_words
 from data.growing.conditions import Medium
 from data.medium.benchtest import BenchTest, HeapPhoto, NewBenchTest
 from data.medium.factors import Factor, wrong_factor
-from data.photos.originals import copy_original, digest_of, original_path, safe_suffix
+from data.photos.originals import Altered, Gone, copy_original, digest_of, original_path, reading, safe_suffix
 from data.readings import BenchTestId, Reading
 from data.tables import materialrows, noterows
 from data.tables.journal import Recorder
@@ -102,13 +102,16 @@ class MaterialBook(TrayBook):
         return tuple(materialrows.heap_photo_of(row) for row in rows)
 
     def keep_heap_photos(self, test_id: BenchTestId, paths: Sequence[Path], at: datetime) -> int:
-        """Copy photographs of the heap into the book; returns how many were new. Slow, for a worker."""
-        rows = []
-        with in_words(self.folder):
-            for path in paths:
-                digest, suffix = digest_of(path), safe_suffix(path.name)
-                copy_original(path, original_path(self.folder, digest, suffix), digest)
-                rows.append({"digest": digest, "suffix": suffix, "name": name_text(path.name)})
+        """Copy photographs of the heap into the book; returns how many were new. Slow, for a worker.
+
+        Raises
+        ------
+        PhotoGone
+            If one of them cannot be read, or is written to meanwhile; none is kept then.
+        BookError
+            If the world stops us.
+        """
+        rows = [self._heap_row(path) for path in paths]
         added: list[str] = []
 
         def change(recorder: Recorder) -> None:
@@ -120,6 +123,17 @@ class MaterialBook(TrayBook):
 
         self._change(f"{len(rows)} photos of the heap", change)
         return len(added)
+
+    def _heap_row(self, path: Path) -> dict[str, str]:
+        """What is kept of a photograph whose copy lies in the book by then."""
+        try:
+            with reading(path):
+                digest, suffix = digest_of(path), safe_suffix(path.name)
+            with in_words(self.folder):
+                copy_original(path, original_path(self.folder, digest, suffix), digest)
+        except (Gone, Altered) as error:
+            raise PhotoGone(path) from error
+        return {"digest": digest, "suffix": suffix, "name": name_text(path.name)}
 
     def heap_photo_path(self, photo: HeapPhoto) -> Path:
         """Where its file lies."""

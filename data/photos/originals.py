@@ -14,19 +14,24 @@ import hashlib
 import os
 import threading
 import time
+from collections.abc import Iterator
+from datetime import datetime
 from pathlib import Path
 
 from data.records import Pictures
 
 __all__ = [
     "Altered",
+    "Gone",
     "clear_leftovers",
     "copy_original",
     "digest_of",
+    "file_time",
     "original_path",
     "part_of",
     "picture_paths",
     "put",
+    "reading",
 ]
 
 SUFFIXES = frozenset({".jpg", ".jpeg", ".png", ".tif", ".tiff", ".webp", ".heic", ".heif"})
@@ -38,10 +43,33 @@ class Altered(Exception):  # noqa: N818 (a fact about the file, told as a reason
     """The file is no longer the one that was scored."""
 
 
+class Gone(Exception):  # noqa: N818 (likewise)
+    """The file can no longer be read, a card pulled out, say: no fault of the book's."""
+
+
+@contextlib.contextmanager
+def reading(source: Path) -> Iterator[None]:
+    """Turn the file system's errors about a file that is read into `Gone`."""
+    try:
+        yield
+    except OSError as error:
+        raise Gone(source) from error
+
+
 def digest_of(path: Path) -> str:
     """SHA-256 of the file's bytes, hex."""
     with path.open("rb") as file:
         return hashlib.file_digest(file, "sha256").hexdigest()
+
+
+def file_time(source: Path) -> datetime:
+    """When a file was changed last; now, where it says a time that no clock shows. Raises `Gone`."""
+    with reading(source):
+        changed = source.stat().st_mtime
+    try:
+        return datetime.fromtimestamp(changed)
+    except (OverflowError, ValueError, OSError):
+        return datetime.now()
 
 
 def safe_suffix(name: str) -> str:
@@ -78,7 +106,17 @@ def part_of(target: Path) -> Path:
 
 
 def copy_original(source: Path, target: Path, digest: str) -> None:
-    """Copy so that `target` is whole or absent; raises `Altered` where `source` no longer has that digest."""
+    """Copy so that `target` is whole or absent.
+
+    Raises
+    ------
+    Altered
+        Where `source` no longer has that digest.
+    Gone
+        Where it cannot be read.
+    OSError
+        Where `target` cannot be written.
+    """
     if target.exists():  # renamed into place once, therefore whole
         return
     is_new = not target.parent.exists()
@@ -97,14 +135,26 @@ def copy_original(source: Path, target: Path, digest: str) -> None:
 
 def _copied(source: Path, part: Path, digest: str) -> None:
     seen = hashlib.sha256()
-    with source.open("rb") as original, part.open("wb") as copy:
-        while chunk := original.read(CHUNK):
+    with part.open("wb") as copy:
+        for chunk in _chunks(source):
             seen.update(chunk)
             copy.write(chunk)
         copy.flush()
         os.fsync(copy.fileno())
     if seen.hexdigest() != digest:
         raise Altered(source)
+
+
+def _chunks(source: Path) -> Iterator[bytes]:
+    with reading(source):
+        original = source.open("rb")
+    with original:
+        while True:
+            with reading(source):
+                chunk = original.read(CHUNK)
+            if not chunk:
+                return
+            yield chunk
 
 
 def _settle(folder: Path) -> None:

@@ -18,8 +18,8 @@ from typing import TYPE_CHECKING, Any
 
 from data.book import Book
 from data.cancel import CancelToken
-from data.errors import BookExists, in_words
-from data.photos.originals import copy_original, original_path
+from data.errors import BookExists, BookUnreachable, in_words
+from data.photos.originals import Altered, Gone, copy_original, original_path
 from data.tables.rows import name_text
 from data.travel.newrows import STEPS, NewRows
 from data.travel.samenames import Answer, SameName, same_names
@@ -122,15 +122,28 @@ def _copy_originals(
     cancel: CancelToken,
     report: Callable[[int], None],
 ) -> tuple[str, ...]:
-    """Copy the originals that this book lacks; returns the names of photos whose file is not there."""
+    """Copy the originals that this book lacks; returns the names of photos whose file is not whole there."""
     lacking: list[str] = []
     for done, row in enumerate(photos, start=1):
         cancel.check()
         source = original_path(originals_in, row["digest"], row["suffix"])
         target = original_path(book.folder, row["digest"], row["suffix"])
-        if source.is_file():
-            copy_original(source, target, row["digest"])
-        elif not target.exists():
+        if not _copied(source, target, row["digest"], originals_in):
             lacking.append(str(row["name"]))
         report(done)
     return tuple(lacking)
+
+
+def _copied(source: Path, target: Path, digest: str, originals_in: Path) -> bool:
+    """Whether the original lies in this book then; not where it is missing there, or is another file now."""
+    if target.exists():
+        return True
+    if not source.is_file():
+        return False
+    try:
+        copy_original(source, target, digest)
+    except Altered:
+        return False
+    except Gone as error:  # their disk, not ours
+        raise BookUnreachable(originals_in) from error
+    return True

@@ -27,7 +27,7 @@ from data.book import Book
 from data.cancel import CancelToken
 from data.chapters.store import FILE
 from data.errors import BookDamaged, BookExists, BookIsNewer, NotABook
-from data.photos.originals import part_of
+from data.photos.originals import digest_of, original_path, part_of
 from data.travelerrors import NoSuchPack, NotAPack, PackExists, writing_to
 from data.wholefolder import made_whole
 
@@ -52,10 +52,20 @@ def _no_report(_done: int, _total: int) -> None:
 # --- packing
 
 
-def pack(book: Book, target: Path, cancel: CancelToken, report: Report = _no_report) -> Path:
+def pack(
+    book: Book,
+    target: Path,
+    cancel: CancelToken,
+    report: Report = _no_report,
+    lacks: Callable[[str], None] = lambda _name: None,
+) -> Path:
     """Write the book into one file; slow, for a worker.
 
     The book may go on being used: what is written meanwhile is not in the pack.
+
+    Parameters
+    ----------
+    lacks : told the name of each photo that is left out, since its file is missing or is another one by now.
 
     Raises
     ------
@@ -76,9 +86,12 @@ def pack(book: Book, target: Path, cancel: CancelToken, report: Report = _no_rep
         listed: dict[str, str] = {}
         with ZipFile(part, "w", ZIP_STORED, allowZip64=True) as pack_file:
             listed[FILE] = _add(pack_file, database, FILE, ZIP_DEFLATED, cancel)
-            for done, path in enumerate(photos, start=1):
+            for done, (path, digest, called) in enumerate(photos, start=1):
                 name = path.relative_to(book.folder).as_posix()
-                listed[name] = _add(pack_file, path, name, ZIP_STORED, cancel)
+                if _is_whole(path, digest):
+                    listed[name] = _add(pack_file, path, name, ZIP_STORED, cancel)
+                else:
+                    lacks(called)
                 report(done, len(photos))
             pack_file.writestr(LIST, json.dumps({"format": FORMAT, "files": listed}, indent=1), ZIP_DEFLATED)
     return target
@@ -106,12 +119,19 @@ def _replacing(target: Path) -> Iterator[Path]:
         part.unlink(missing_ok=True)
 
 
-def _originals(folder: Path, database: Path) -> list[Path]:
-    """The originals that the copied database names, as far as they are there."""
+def _originals(folder: Path, database: Path) -> list[tuple[Path, str, str]]:
+    """The originals that the copied database names: where each should lie, its digest, what it is called."""
     with contextlib.closing(sqlite3.connect(database)) as copy:
         rows = copy.execute(queries.KEPT_ORIGINALS).fetchall()
-    paths = (folder / "photos" / digest[:2] / f"{digest}{suffix}" for digest, suffix in rows)
-    return [path for path in paths if path.is_file()]
+    return [(original_path(folder, digest, suffix), digest, name) for digest, suffix, name in rows]
+
+
+def _is_whole(path: Path, digest: str) -> bool:
+    """Whether an original is there and still the photo that was kept: no other can be unpacked."""
+    try:
+        return digest_of(path) == digest
+    except OSError:
+        return False
 
 
 def _add(pack_file: ZipFile, path: Path, name: str, how: int, cancel: CancelToken) -> str:
@@ -210,11 +230,15 @@ def _listed(pack_file: ZipFile, source: Path) -> dict[str, str]:
     names = set(pack_file.namelist())  # once a photo of two heaps was packed twice
     if not isinstance(files, dict) or names != {*files, LIST} or FILE not in files:
         raise NotAPack(source)
-    for name, digest in files.items():
-        photo = PHOTO_NAME.fullmatch(name)
-        if name != FILE and (photo is None or photo["digest"] != digest or photo["place"] != digest[:2]):
-            raise NotAPack(source)
-    return files
+    photos = {name: PHOTO_NAME.fullmatch(name) for name in files if name != FILE}
+    if any(photo is None or photo["place"] != photo["digest"][:2] for photo in photos.values()):
+        raise NotAPack(source)
+    # older programs packed photos that a damaged disk had changed, too: those alone stay out
+    return {name: digest for name, digest in files.items() if name == FILE or _is_of(photos[name], digest)}
+
+
+def _is_of(photo: re.Match[str] | None, digest: object) -> bool:
+    return photo is not None and photo["digest"] == digest
 
 
 def _take_out_one(pack_file: ZipFile, name: str, digest: str, folder: Path, source: Path) -> None:

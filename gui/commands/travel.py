@@ -30,12 +30,16 @@ def pack_book(folder: Path, target: Path) -> int:
 
     try:
         with Book.open(folder) as book:
-            written = pack(book, target, CancelToken())
+            written = pack(book, target, CancelToken(), lacks=_say_lacking)
     except BookError as error:
         say(str(error))
         return REFUSED
     print(f"{written}: the book and its photos, {written.stat().st_size / 1e6:.0f} MB")
     return DONE
+
+
+def _say_lacking(name: str) -> None:
+    say(f"{name}: the photo itself is missing or damaged in the book; its numbers are packed")
 
 
 def unpack_into(source: Path, folder: Path) -> int:

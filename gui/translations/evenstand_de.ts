@@ -9585,6 +9585,10 @@ trusted</source>
             <translation>Gepackt: {file}, {size}. Anderswo öffnen mit „Gepacktes Buch öffnen“.</translation>
         </message>
         <message>
+            <source>Of these only the numbers are in it, for the photo itself is missing or damaged here: {photos}.</source>
+            <translation>Von diesen sind nur die Zahlen darin, denn das Foto selbst fehlt hier oder ist beschädigt: {photos}.</translation>
+        </message>
+        <message>
             <source>What is in it: trays {trays}, photos {photos}, readings {readings}.</source>
             <translation>Was darin steht: Schalen {trays}, Fotos {photos}, Messwerte {readings}.</translation>
         </message>

@@ -72,10 +72,11 @@ class Travel(QObject):
     def pack_to(self, book: "Book", target: Path) -> None:
         """Pack a book into a file, in the background."""
 
-        def task(cancel: CancelToken, report: Report) -> Path:
+        def task(cancel: CancelToken, report: Report) -> tuple[Path, tuple[str, ...]]:
             from data.travel.packing import pack
 
-            return pack(book, target, cancel, report)
+            lacking: list[str] = []
+            return pack(book, target, cancel, report, lacking.append), tuple(lacking)
 
         self._send(task, self.tr("Packing the book"), _packed)
 
@@ -195,7 +196,8 @@ class Travel(QObject):
                 self.bring_in_guest(source)
 
 
-def _packed(path: Path) -> tuple[str, Path]:
+def _packed(packed: tuple[Path, tuple[str, ...]]) -> tuple[str, Path]:
     from gui.travel.view import packed_words
 
-    return packed_words(path, path.stat().st_size), path.parent
+    path, lacking = packed
+    return packed_words(path, path.stat().st_size, lacking), path.parent

@@ -48,10 +48,17 @@ def size_words(size: int) -> str:
     return f"{max(1, round(size / MEGA))} MB"
 
 
-def packed_words(path: Path, size: int) -> str:
-    """Where a pack lies, and what to do with it."""
+def packed_words(path: Path, size: int, lacking: tuple[str, ...] = ()) -> str:
+    """Where a pack lies, what to do with it, and which photos are not in it."""
     words = translate("Travel", "Packed: {file}, {size}. Open it elsewhere with Open a packed book.")
-    return words.format(file=path, size=size_words(size))
+    said = words.format(file=path, size=size_words(size))
+    if not lacking:
+        return said
+    words = translate(
+        "Travel",
+        "Of these only the numbers are in it, for the photo itself is missing or damaged here: {photos}.",
+    )
+    return f"{said} {words.format(photos=_listed(lacking))}"
 
 
 # --- a guest

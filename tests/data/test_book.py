@@ -1,7 +1,8 @@
 """What a grower brings in and says is kept, once, and found again."""
 
-from datetime import datetime
+from datetime import datetime, timedelta
 from pathlib import Path
+from types import SimpleNamespace
 
 import pytest
 
@@ -231,6 +232,33 @@ def test_a_file_that_is_gone_after_it_was_scored_is_not_kept(book: Book, phone: 
     path.unlink()
 
     assert book.keep(judged, path) == Refused(photo_id=None, name="IMG_1.jpg", reason=Reason.UNREADABLE)
+
+
+def test_what_is_wrong_with_the_place_of_a_photo_is_not_said_of_the_book(book: Book, phone: Path) -> None:
+    path = a_note(phone, tag=10)
+    judged = score_note(path)
+    path.unlink()
+    path.mkdir()  # can be found and not read, as on a card with a bad contact
+
+    assert book.keep(judged, path) == Refused(photo_id=None, name="IMG_1.jpg", reason=Reason.UNREADABLE)
+    assert not [found for found in (book.folder / "photos").rglob("*") if found.is_file()]
+
+
+@pytest.mark.parametrize("changed", [1e12, -1e12, float("nan")])
+def test_a_file_of_a_time_that_no_clock_shows_is_kept_as_of_now(
+    book: Book, phone: Path, changed: float, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path = a_note(phone, tag=10, taken_at=None)
+    really = Path.stat
+
+    def told(self: Path, **how: bool) -> object:
+        return SimpleNamespace(st_mtime=changed) if self == path else really(self, **how)
+
+    monkeypatch.setattr(Path, "stat", told)
+    fate = book.keep(score_note(path), path)
+
+    assert fate.photo_id is not None
+    assert abs(book.photo(fate.photo_id).taken_at - datetime.now()) < timedelta(minutes=1)
 
 
 def test_a_lost_cache_costs_nothing_but_time(book: Book, phone: Path) -> None:

@@ -34,6 +34,30 @@ def run(paths: Sequence[Path], book: Book, pool: Executor, **more: Any) -> dict[
     return {path.name: fate for path, fate in fates}
 
 
+class ReadsFirst(ThreadPoolExecutor):
+    """As a farm does: the bytes are read as a photo is handed over, by when one of them has gone."""
+
+    def submit(self, fn: Any, /, *args: Any, **named: Any) -> Any:
+        (path,) = args
+        if path.name == "gone.jpg":
+            path.unlink()
+        path.read_bytes()
+        return super().submit(fn, *args, **named)
+
+
+def test_a_photo_that_goes_while_it_is_handed_to_a_farm_does_not_stop_the_others(
+    book: Book, phone: Path
+) -> None:
+    names = ("a.jpg", "gone.jpg", "z.jpg")
+    paths = [a_note(phone, name, tag=10, number=n) for n, name in enumerate(names)]
+
+    with ReadsFirst(1) as farm:
+        fates = run(paths, book, farm)
+
+    assert fates.pop("gone.jpg") == Refused(photo_id=None, name="gone.jpg", reason=Reason.UNREADABLE)
+    assert {name: type(fate) for name, fate in fates.items()} == {"a.jpg": Stored, "z.jpg": Stored}
+
+
 def test_each_photo_of_a_folder_has_its_fate(book: Book, phone: Path, pool: Executor) -> None:
     a_note(phone, "a.jpg", tag=10)
     a_note(phone / "monday", "b.jpg", tag=99)

@@ -12,7 +12,7 @@ from data.book import Book
 from data.breakdown import by_eye, decay_of
 from data.costs import Labour, mean_of_trays, minutes_by_kind
 from data.demo import make_demo
-from data.errors import ImpossibleFactor
+from data.errors import ImpossibleFactor, PhotoGone
 from data.heat import cooling_of, degree_hours_below, lift_over_mat
 from data.materials.reading import read_materials
 from data.materials.table import ROWS, Cell, Kept, difference_of, standing_of, table_of
@@ -290,6 +290,11 @@ def test_photographs_of_the_heap_are_kept_once_beside_their_test(tmp_path: Path)
 
         assert book.keep_heap_photos(test, [picture, picture], NOON) == 1
         assert book.keep_heap_photos(test, [picture], NOON) == 0
+        other = tmp_path / "other.jpg"
+        other.write_bytes(b"another")
+        with pytest.raises(PhotoGone, match=r"gone\.jpg cannot be read, and none"):
+            book.keep_heap_photos(test, [other, tmp_path / "gone.jpg"], NOON)
+        assert len(book.heap_photos(test)) == 1
 
         (kept,) = book.heap_photos(test)
         assert book.heap_photo_path(kept).read_bytes() == picture.read_bytes()

@@ -649,6 +649,20 @@ def test_a_missing_original_is_named_and_keeps_nothing_else_back(
     assert len(book.photos()) == 1
 
 
+def test_an_original_that_is_another_file_by_now_is_named_and_keeps_nothing_else_back(
+    book: Book, other: Book, phone: Path
+) -> None:
+    for n in (1, 2):
+        bring(other, a_note(phone, f"{n}.jpg", tag=90, number=n))
+    other.photo_path(PhotoId(1)).write_bytes(b"a damaged disk")
+
+    result = merged(book, other)
+
+    assert result.without_original == ("1.jpg",)
+    assert len(book.photos()) == 2
+    assert sum(path.is_file() for path in (book.folder / "photos").rglob("*")) == 1
+
+
 def test_a_book_is_not_merged_with_itself(book: Book) -> None:
     with Book.open(book.folder) as same, pytest.raises(BookExists):
         merge(book, same, {}, "me", CancelToken())

@@ -1,5 +1,6 @@
 """A book in one file: what comes out is what went in, and nothing else ever comes out."""
 
+import hashlib
 import json
 import sqlite3
 import tempfile
@@ -102,6 +103,41 @@ def test_an_original_that_is_missing_does_not_keep_the_rest_from_travelling(
 
     with Book.open(there) as same:
         assert len(same.photos()) == 2
+
+
+def test_an_original_that_is_another_file_by_now_is_named_and_the_pack_can_be_unpacked(
+    book: Book, phone: Path, tmp_path: Path
+) -> None:
+    for n in range(2):
+        bring(book, a_note(phone, f"{n}.jpg", tag=10, number=n))
+    book.photo_path(PhotoId(1)).write_bytes(b"a damaged disk")
+    lacking: list[str] = []
+
+    packed = pack(book, tmp_path / "p", CancelToken(), lacks=lacking.append)
+    there = unpack(packed, tmp_path / "there", CancelToken())
+
+    assert lacking == ["0.jpg"]
+    with Book.open(there) as same:
+        assert len(same.photos()) == 2
+        assert same.photo_path(PhotoId(2)).read_bytes() == (phone / "1.jpg").read_bytes()
+    assert sum(path.is_file() for path in (there / "photos").rglob("*")) == 1
+
+
+def with_damaged_original(inside: Contents) -> None:
+    """As older programs packed a photo that a damaged disk had changed: listed with the bytes it has."""
+    name = next(name for name in inside if name.startswith("photos/"))
+    inside[name] = b"a damaged disk"
+    listed = json.loads(inside["pack.json"])
+    listed["files"][name] = hashlib.sha256(inside[name]).hexdigest()
+    inside["pack.json"] = json.dumps(listed).encode()
+
+
+def test_an_older_pack_with_a_damaged_original_is_unpacked_without_it(packed: Path, tmp_path: Path) -> None:
+    there = unpack(rewritten(packed, with_damaged_original), tmp_path / "there", CancelToken())
+
+    with Book.open(there) as same:
+        assert len(same.photos()) == 3
+    assert sum(path.is_file() for path in (there / "photos").rglob("*")) == 2
 
 
 def test_packing_can_be_stopped_and_leaves_nothing(book: Book, phone: Path, tmp_path: Path) -> None:
@@ -238,8 +274,6 @@ def _change_database(inside: Contents, tmp: Path, statement: str) -> None:
 
 
 def _put_database(inside: Contents, database: Path) -> None:
-    import hashlib
-
     inside["book.sqlite"] = database.read_bytes()
     listed = json.loads(inside["pack.json"])
     listed["files"]["book.sqlite"] = hashlib.sha256(inside["book.sqlite"]).hexdigest()

@@ -84,14 +84,14 @@ def test_a_pack_that_is_cancelled_leaves_nothing_behind(
     assert list(place.iterdir()) == []
 
 
-def _for_ever(window: Window, said: list[str]) -> Callable[..., list[Path]]:
+def _for_ever(window: Window, said: list[str]) -> Callable[..., list[tuple[Path, str, str]]]:
     """Originals of a book during which Cancel is pressed, and what is said of it then."""
 
-    def originals(folder: Path, _database: Path) -> list[Path]:
+    def originals(folder: Path, _database: Path) -> list[tuple[Path, str, str]]:
         for job in window.work.shown():
             job.cancel()
             said.append(count_words(job))
-        return sorted((folder / "photos").rglob("*.jpg"))
+        return [(path, path.stem, path.name) for path in sorted((folder / "photos").rglob("*.jpg"))]
 
     return originals
 
