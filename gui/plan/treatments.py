@@ -23,12 +23,13 @@ from PySide6.QtWidgets import (
 from data.trial import FACTORS, MEDIUM, YES_NO, CropPlan, Factor
 from gui.controls.namefield import NameField
 from gui.language.spoken import spoken
+from gui.plan.cautions import caution_words
 from gui.plan.croprow import CropRow
 from gui.plan.mediumrow import MediumRow
 from gui.plan.page import PlanPage
 from gui.plan.reading import first_crop
 from gui.plan.view import PlanState
-from gui.style.palette import Space
+from gui.style.palette import Space, set_role
 from gui.style.words import heading, soft
 
 __all__ = ["TreatmentsPage"]
@@ -143,6 +144,10 @@ class TreatmentsPage(PlanPage):
         self._feed_word = QLabel(self.tr("Feed:"), self.body)
         self._watering_word = QLabel(self.tr("Watering:"), self.body)
         self._add_row(self._feed_word, self.feed, self._watering_word, self.watering)
+        self.caution = QLabel(self.body)
+        self.caution.setWordWrap(True)
+        set_role(self.caution, "notice")
+        self.column.addWidget(self.caution)
 
     def _add_row(self, *parts: QWidget) -> None:
         row = QHBoxLayout()
@@ -179,6 +184,8 @@ class TreatmentsPage(PlanPage):
             self.by_shelf.blockSignals(False)
             self.shelf_words.setVisible(other.by_shelf)
         self._show_same(draft.same, "" if other is None else other.name)
+        self.caution.setText(caution_words(draft))
+        self.caution.setVisible(bool(self.caution.text()))
 
     def _show_crops(self, crops: dict[str, CropPlan], taken: set[str]) -> None:
         for name, crop in crops.items():
@@ -208,7 +215,7 @@ class TreatmentsPage(PlanPage):
         text = same.get("feed", "")
         if self.feed.text() != text:
             self.feed.setText(text)
-        self.watering.setCurrentIndex(max(0, self.watering.findData(same.get("watering", "bottom"))))
+        self.watering.setCurrentIndex(self.watering.findData(same.get("watering")))  # blank: not said
         fields: tuple[tuple[QWidget, str], ...] = (
             (self.feed, "feed"),
             (self._feed_word, "feed"),
@@ -265,9 +272,7 @@ class TreatmentsPage(PlanPage):
             self.change(other=None)
             return
         if self._draft is not None and (self._draft.other is None or self._draft.other.name != name):
-            same = {key: value for key, value in self._draft.same.items() if key != name}
-            factor = Factor(name=name, levels=USUAL[name], by_shelf=name in OFTEN_BY_SHELF)
-            self.change(other=factor, same=same)
+            self.change(other=Factor(name=name, levels=USUAL[name], by_shelf=name in OFTEN_BY_SHELF))
 
     @Slot()
     def _levels_edited(self) -> None:

@@ -16,6 +16,7 @@ from gui.language.age import age_words
 from gui.language.spoken import DAY_YEAR_SHORT, day_words, in_figures, spoken
 from gui.language.words import translate
 from gui.notes.numberwords import NumberLine, numbers_of, quality_of, when
+from vision.reason import Reason
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -25,6 +26,7 @@ __all__ = ["Curve", "SuspectLine", "TrayState", "end_words", "read_tray"]
 
 T = partial(translate, "TraySheet")
 TWO_SD = 2.0  # "give or take" holds for about 19 photos in 20
+OF_THE_OUTLINE = frozenset({Reason.DOUBTFUL, Reason.APART})  # settled where a person has drawn it
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -112,6 +114,8 @@ class TrayState:
     def notes(self) -> tuple[str, ...]:
         """What is odd about the photo or doubtful about its score, each a sentence."""
         notes = () if self.score is None else self.score.notes
+        if self.score is not None and self.score.mended:
+            notes = tuple(note for note in notes if note not in OF_THE_OUTLINE)
         told = tuple(f"{note[:1].upper()}{note[1:]}." for note in map(spoken, notes))
         if self.day is None or self.day.day >= 0:
             return told

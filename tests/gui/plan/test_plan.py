@@ -364,6 +364,63 @@ def test_what_varies_is_not_said_to_be_the_same() -> None:
     assert state.plan.same == {"watering": "top"}
 
 
+def test_feed_and_watering_stay_while_the_list_of_what_varies_is_walked(
+    plan: Plan, book: Book, qtbot: QtBot
+) -> None:
+    """Arrow keys walk over "feed" and "watering", which then vary for a moment."""
+    plan.new_trial()
+    plan.edit_draft(a_draft(same={"feed": "weak tea", "watering": "top"}))
+    plan.go_to_step(Step.VARIES)
+    other = plan.treatments.other
+    other.setFocus()
+
+    for key in (Qt.Key.Key_Down, Qt.Key.Key_Down, Qt.Key.Key_Home):
+        qtbot.keyClick(other, key)
+
+    assert other.currentData() == ""
+    assert plan.state.draft is not None
+    assert plan.state.draft.same == {"feed": "weak tea", "watering": "top"}
+    assert (plan.treatments.feed.text(), plan.treatments.watering.currentData()) == ("weak tea", "top")
+
+
+def test_no_watering_is_shown_where_none_is_said(plan: Plan) -> None:
+    plan.new_trial()
+    plan.edit_draft(a_draft(same={}))
+    plan.go_to_step(Step.VARIES)
+
+    assert plan.treatments.watering.currentText() == ""
+
+
+@pytest.mark.parametrize(
+    ("special", "begins"),
+    [
+        ({"other": Factor(name="heat mat", levels=("without heat mat", "with heat mat"))}, ["Electric heat"]),
+        ({"other": Factor(name="feed", levels=("none", "weekly"))}, ["What a feed for food"]),
+        ({"other": Factor(name="feed", levels=("none", "worm tea"))}, ["worm tea: feeds from manure"]),
+        ({"same": {"feed": "fish meal"}}, ["fish meal: feeds from manure"]),
+        ({"same": {"feed": "none"}}, []),
+        (
+            {
+                "same": {"feed": "seaweed"},
+                "other": Factor(name="heat mat", levels=("without heat mat", "with heat mat")),
+            },
+            ["What a feed for food", "Electric heat"],
+        ),
+    ],
+)
+def test_heat_and_feeds_are_planned_with_their_caution(
+    plan: Plan, special: dict[str, Any], begins: list[str]
+) -> None:
+    plan.new_trial()
+    plan.edit_draft(a_draft(**special))
+    plan.go_to_step(Step.VARIES)
+
+    said = plan.treatments.caution.text().splitlines()
+    assert len(said) == len(begins)
+    assert all(line.startswith(words) for line, words in zip(said, begins, strict=True))
+    assert plan.treatments.caution.isVisible() is bool(begins)
+
+
 def test_state_of_nothing_is_empty() -> None:
     assert PlanState().is_empty
     assert PlanState().missing == ""

@@ -99,6 +99,17 @@ def test_what_is_doubtful_about_a_score_is_said_in_sentences(rack_book: Book, tm
     assert note.endswith(".")
 
 
+def test_an_outline_drawn_by_hand_is_no_longer_called_doubtful(rack_book: Book, tmp_path: Path) -> None:
+    photograph(rack_book, "A1", tmp_path, coverage=71.0, taken_at="2026-03-08T08:00:00")
+    notes = (Reason.DOUBTFUL, Reason.APART, Reason.PLAIN_ONLY)
+
+    state = with_score(the_sheet(rack_book), notes=notes, mended=True)
+
+    assert state.doubt == "mended by hand"
+    (note,) = state.notes
+    assert note.startswith("The learned model is missing")
+
+
 def test_a_refused_photo_of_today_does_not_hide_the_last_good_one(rack_book: Book, tmp_path: Path) -> None:
     photograph(rack_book, "A1", tmp_path, coverage=30.0, taken_at="2026-03-07T08:00:00")
     photograph(rack_book, "A1", tmp_path, refuse="BLURRED", taken_at="2026-03-08T08:00:00")
