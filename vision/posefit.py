@@ -3,7 +3,8 @@
 In    marks: corners in the photo (edge coordinates, px) and in tray axes (mm); size of the photo; what is
       known of the focal length
 Out   `Fit`: the pose, how well it fits, how sure it is
-Not   the camera itself and its lens (`pose.py`), which marks to believe (`station.py`)
+Not   the camera itself and its lens (`pose.py`), another focal length than the told one (`freefit.py`),
+      which marks to believe (`station.py`)
 
 The fit is Gauss-Newton over few numbers with priors, so that what the marks cannot tell (a lens term with
 two cards, the focal length of a photo taken straight down) stays at what is usual.
@@ -20,7 +21,7 @@ from numpy.typing import NDArray
 from vision.pose import Pose, Seen, first_poses, usual_focal
 from vision.traytype import TAG_HEIGHT_MM, TAG_MARK_MM, square
 
-__all__ = ["Fit", "best_fit", "fit_pose", "free_fit"]
+__all__ = ["Fit", "best_fit", "better", "fit_pose"]
 
 Array = NDArray[np.float64]
 
@@ -30,10 +31,6 @@ SHRINK_SPREAD_PX = 1.0  # blur pulls the corners of a mark inwards
 
 CENTRE_PX, SHRINK_PX, SHAPE_PX = 0.15, 0.35, 0.30  # what corners refined to a part of a pixel scatter by
 HUBER = 2.5
-# of a photo that was zoomed or cropped: of the logarithm of the focal length; of the axis, by the diagonal
-FREE_SPREAD, ASIDE_SPREAD = 0.4, 0.08
-FREE_STARTS = (1.0, 2.0, 0.5)  # times what is told
-AS_GOOD = 1.3  # misfit of a fit that needs no other
 _FREEDOM = 8  # numbers in four corners
 _UNTOLD = 7  # turn, shift and shrinking have no prior worth the name
 
@@ -55,11 +52,16 @@ class Fit:
     covariance: Array
     values: Array
     aside: tuple[int, ...] = ()  # which of the values are the axis', where that was fitted
+    rival: Pose | None = None  # another camera that suits the marks better, and yet was not believed
 
     def spread(self, places_mm: Array) -> float:
-        """Standard error of the worst of some places (n, 3) once seen in the photo, in mm at those places."""
+        """Standard error of the worst of some places (n, 3) once seen in the photo, in mm at those places.
+
+        How far away a rival sees those places is added; infinite where the marks contradict each other so
+        much that none can be reckoned.
+        """
         base = self.pose.project(places_mm)
-        steps = np.sqrt(np.diag(self.covariance)) * 0.1 + 1e-9
+        steps = np.sqrt(np.maximum(np.diag(self.covariance), 0)) * 0.1 + 1e-9
         slopes = []
         of_camera = [k for k in range(len(steps)) if k < _TAG or k in self.aside]
         for k in of_camera:
@@ -68,53 +70,40 @@ class Fit:
             slopes.append((_posed(values, self.pose, self.aside).project(places_mm) - base) / steps[k])
         slope = np.stack(slopes, axis=-1)
         cov = np.einsum("nik,kl,njl->nij", slope, self.covariance[np.ix_(of_camera, of_camera)], slope)
-        px = np.sqrt(np.trace(cov, axis1=1, axis2=2))
+        square = np.trace(cov, axis1=1, axis2=2)
+        if not (square >= 0).all():
+            return math.inf
         ring = np.linalg.norm(base - np.roll(base, -1, axis=0), axis=1)
         ring_mm = np.linalg.norm(places_mm - np.roll(places_mm, -1, axis=0), axis=1)
-        return float((px / (ring / ring_mm).mean()).max())
+        px_per_mm = (ring / ring_mm).mean()
+        apart = (
+            0.0 if self.rival is None else np.linalg.norm(self.rival.project(places_mm) - base, axis=1).max()
+        )
+        return math.hypot(float(np.sqrt(square).max()), float(apart)) / float(px_per_mm)
 
 
-def best_fit(seen: Sequence[Seen], size: tuple[int, int], focal_35mm: float | None) -> Fit | None:
-    """The camera that explains all marks best, from any first pose; None where no first pose is found.
+def best_fit(
+    seen: Sequence[Seen], size: tuple[int, int], focal_35mm: float | None, hopeless: float = math.inf
+) -> Fit | None:
+    """The camera that explains all marks best, from any first pose; None where none leads to a camera, or
+    none to a misfit that is not `hopeless`.
 
     No fit is better than 1: with such a one the mirror pose is not tried.
     """
     focal, spread = usual_focal(size, focal_35mm)
     best: Fit | None = None
     for start in first_poses(seen, size, focal):
-        fit = fit_pose(seen, start, spread)
-        if best is None or fit.misfit < best.misfit:
-            best = fit
-        if best.misfit <= 1.0:
-            break
-    return best
-
-
-def free_fit(seen: Sequence[Seen], size: tuple[int, int], focal_35mm: float | None) -> Fit | None:
-    """The same of a photo that was zoomed, or also cropped: there the optical axis lies aside of its middle.
-
-    That it was cropped is believed only where another focal length alone does not do.
-    """
-    zoomed = _freed(seen, size, focal_35mm, None)
-    if zoomed is None or zoomed.misfit <= AS_GOOD:
-        return zoomed
-    cropped = _freed(seen, size, focal_35mm, ASIDE_SPREAD * math.hypot(*size))
-    return cropped if cropped is not None and cropped.misfit * AS_GOOD < zoomed.misfit else zoomed
-
-
-def _freed(
-    seen: Sequence[Seen], size: tuple[int, int], focal_35mm: float | None, aside_spread: float | None
-) -> Fit | None:
-    focal, _ = usual_focal(size, focal_35mm)
-    best: Fit | None = None
-    for times in FREE_STARTS:
-        for start in first_poses(seen, size, focal * times):
-            fit = fit_pose(seen, start, FREE_SPREAD, aside_spread=aside_spread)
-            if math.isfinite(fit.misfit) and (best is None or fit.misfit < best.misfit):
-                best = fit
+        best = better(best, fit_pose(seen, start, spread, hopeless=hopeless))
         if best is not None and best.misfit <= 1.0:
             break
     return best
+
+
+def better(one: Fit | None, other: Fit | None) -> Fit | None:
+    """The one with the smaller misfit, of as many as there are."""
+    if one is None or other is None:
+        return one or other
+    return other if other.misfit < one.misfit else one
 
 
 def fit_pose(
@@ -123,11 +112,13 @@ def fit_pose(
     focal_spread: float,
     lens_spread: tuple[float, float] = LENS_SPREAD,
     aside_spread: float | None = None,
-) -> Fit:
-    """The camera that explains all marks best, from a first one.
+    hopeless: float = math.inf,
+) -> Fit | None:
+    """The camera that explains all marks best, from a first one; None where that leads nowhere.
 
     Where marks disagree (a card that was pushed) a larger scatter is expected of them all: the priors then
-    count for more, and the answer is less sure.
+    count for more, and the answer is less sure. That hardly makes marks agree better, so it is given up where
+    the misfit is `hopeless` before.
     """
     tag = next((s for s in seen if s.quad_mm is None), None)
     count = _TAG + (3 if tag is not None else 0)
@@ -141,16 +132,19 @@ def fit_pose(
         values[_TAG:count] = _first_tag(tag, start)
         usual[_TAG:count] = values[_TAG:count]
     scene = _scene(seen, aside)
+    free = max(1, _FREEDOM * len(seen) - _UNTOLD)
     scatter = 1.0
     for _ in range(3):
         values, told, rests = _gauss_newton(scene, start, values, usual, spread, scatter)
+        misfit = math.sqrt(float((rests**2).sum()) / free)
+        if not misfit < hopeless:  # nor where it ran away, to no number at all
+            return None
         start = _posed(values, start, aside)  # begin again from there, so that turns stay small
         begun = [*range(_FOCAL + 1), *aside]
         usual[[_FOCAL, *aside]] -= values[[_FOCAL, *aside]]
         values[begun] = 0
-        free = max(1, _FREEDOM * len(seen) - _UNTOLD)
         scatter = max(1.0, math.sqrt(float(np.minimum(rests**2, HUBER**2 * scatter**2).sum()) / free))
-    misfit = max(1.0, math.sqrt(float((rests**2).sum()) / free))
+    misfit = max(1.0, misfit)
     return Fit(
         pose=start,
         misfit=misfit,
@@ -180,6 +174,7 @@ def _scene(seen: Sequence[Seen], aside: tuple[int, ...]) -> _Scene:
     )
 
 
+@np.errstate(over="ignore", invalid="ignore")  # from a wrong start it may run away
 def _gauss_newton(
     scene: _Scene, start: Pose, values: Array, usual: Array, spread: Array, scatter: float
 ) -> tuple[Array, Array, Array]:
@@ -189,8 +184,8 @@ def _gauss_newton(
     prior = np.diag(1 / spread**2)
     moves = np.vstack([np.zeros(len(values)), np.diag(steps)])  # where we are, then a step along each value
     for _ in range(12):
-        here, *moved = _rests(scene, start, values + moves).reshape(len(moves), -1)
-        slope = (np.stack(moved, axis=1) - here[:, None]) / steps
+        rests = _rests(scene, start, values + moves).reshape(len(moves), -1)
+        here, slope = rests[0], (rests[1:] - rests[0]).T / steps
         weight = np.minimum(1, HUBER * scatter / np.maximum(np.abs(here), 1e-9)) / scatter**2
         normal = slope.T @ (slope * weight[:, None]) + prior
         move = np.linalg.solve(normal, -slope.T @ (weight * here) - (values - usual) / spread**2)

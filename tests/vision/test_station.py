@@ -11,10 +11,10 @@ import pytest
 
 from vision.camera import focal_from_exif
 from vision.corners import CornersFrom
-from vision.markers import Marks, find_marks
+from vision.markers import Marks, Tag, find_marks
 from vision.photo import grey, read_photo
 from vision.pose import EXIF_SPREAD, usual_focal
-from vision.station import confidence, station_corners
+from vision.station import TrayType, confidence, fit_station, station_corners
 
 PHOTOS = Path(__file__).parent.parent / "photos"
 SURE = 0.5
@@ -22,6 +22,12 @@ SURE = 0.5
 
 def only(marks: Marks, cards: tuple[int, ...], *, tag: bool) -> Marks:
     return Marks(cards={n: marks.cards[n] for n in cards}, tag=marks.tag if tag else None)
+
+
+def corner_aside(marks: Marks, px: float) -> Marks:
+    """As a leaf leaves it that lies over a corner of card 2."""
+    first, (x, y), third, fourth = marks.cards[2]
+    return replace(marks, cards={**marks.cards, 2: (first, (x - px, y + px / 2), third, fourth)})
 
 
 def test_four_cards_and_a_tag_give_the_rim_within_a_millimetre(draw_station):
@@ -129,6 +135,73 @@ def test_a_photo_that_was_zoomed_or_cropped_without_a_word_is_measured_all_the_s
 
     assert corners.confidence > SURE
     assert station.worst_mm(corners.points) < 4.0
+
+
+@pytest.mark.parametrize(("focal_35mm", "told"), [(52.0, 26.0), (26.0, 52.0), (13.0, 26.0)])
+def test_leaves_over_a_mark_hide_no_wrong_focal_length(draw_station, focal_35mm, told):
+    """With one corner 3 px aside no camera suited the marks well: sure corners lay two centimetres off."""
+    station = draw_station(focal_35mm=focal_35mm, distance_mm=640 * focal_35mm / 26, tilt_deg=12.0)
+    marks = corner_aside(find_marks(station.grey), px=3.0)
+
+    corners = station_corners(marks, station.photo(focal_35mm=told))
+
+    assert station.worst_mm(corners.points) < 4.0
+    assert corners.confidence > SURE
+
+
+def test_where_another_focal_length_suits_the_marks_better_but_not_well_the_answer_is_not_sure(draw_station):
+    station = draw_station(focal_35mm=26.0, tilt_deg=12.0)
+    marks = corner_aside(find_marks(station.grey), px=12.0)
+
+    told = station_corners(marks, station.photo(focal_35mm=26.0))
+    wrong = station_corners(marks, station.photo(focal_35mm=45.0))
+
+    assert told.confidence > SURE
+    assert wrong.confidence < SURE or station.worst_mm(wrong.points) < 4.0
+
+
+@pytest.mark.parametrize("told", [4.2, 0.01, 65535.0])
+def test_a_focal_length_that_no_phone_has_is_not_believed(draw_station, told):
+    """Some cameras note the length in mm that the lens really has, or the largest number."""
+    station = draw_station(tilt_deg=12.0)
+
+    corners = station_corners(find_marks(station.grey), station.photo(focal_35mm=told))
+
+    assert station.worst_mm(corners.points) < 2.0
+    assert corners.confidence > SURE
+
+
+CONTRADICTING = {
+    "three cards": (
+        {
+            0: ((1198.0, 2195.0), (1212.0, 2194.0), (1223.0, 2213.0), (1196.0, 2221.0)),
+            1: ((2084.0, 2602.0), (2102.0, 2606.0), (2100.0, 2621.0), (2083.0, 2620.0)),
+            2: ((814.0, 766.0), (1156.0, 888.0), (1332.0, 1248.0), (899.0, 1176.0)),
+        },
+        (1872.0, 2789.0),
+    ),
+    "four cards": (
+        {
+            0: ((2127.0, 2144.0), (3569.0, 2034.0), (3574.0, 3842.0), (2022.0, 3691.0)),
+            1: ((21.0, 1045.0), (47.0, 1036.0), (37.0, 1049.0), (22.0, 1056.0)),
+            2: ((3798.0, 1733.0), (3821.0, 1734.0), (3827.0, 1760.0), (3802.0, 1754.0)),
+            3: ((2870.0, 349.0), (2890.0, 356.0), (2890.0, 377.0), (2867.0, 373.0)),
+        },
+        (450.0, 407.0),
+    ),
+}
+
+
+@pytest.mark.parametrize("focal_35mm", [None, 26.0, 3000.0])
+@pytest.mark.parametrize("case", CONTRADICTING)
+def test_marks_that_contradict_each_other_are_sure_of_nothing(case, focal_35mm):
+    """Squares taken for marks; the confidence was no number, or there was no answer at all but an error."""
+    cards, (x, y) = CONTRADICTING[case]
+    tag = Tag(number=50, quad=((x, y), (x + 200, y), (x + 200, y + 200), (x, y + 200)))
+
+    fit = fit_station(Marks(cards=cards, tag=tag), (4032, 3024), focal_35mm, TrayType())
+
+    assert fit is None or confidence(fit.spread(TrayType().inner_corners())) < 0.01
 
 
 def test_a_photo_of_which_one_side_was_cut_off_is_measured_all_the_same(draw_station):
