@@ -270,8 +270,8 @@ class Store:
             if not target.exists():
                 self.copy_to(target)
                 clear_leftovers(self.folder)
-                old = sorted(target.parent.glob("book-*.sqlite"))[:-BACKUPS_KEPT]
-                for path in old:
+                made = sorted(target.parent.glob("book-*.sqlite"), key=lambda path: (path <= target, path))
+                for path in made[:-BACKUPS_KEPT]:  # first those of days to come: some clock was wrong then
                     path.unlink(missing_ok=True)
         return target
 

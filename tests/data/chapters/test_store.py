@@ -384,6 +384,21 @@ def test_one_backup_a_day_and_no_more_than_a_fortnight_of_them(book: Book) -> No
     assert max(backups.iterdir()) == first
 
 
+@pytest.mark.parametrize("year", ["2015", "2099"])
+def test_the_backup_of_today_is_kept_though_the_clock_was_or_is_wrong(book: Book, year: str) -> None:
+    backups = book.folder / "backups"
+    for day in range(1, BACKUPS_KEPT + 3):
+        (backups / f"book-{year}-01-{day:02d}.sqlite").touch()
+
+    made = book.back_up()
+
+    assert made.is_file()
+    kept = sorted(path.name for path in backups.iterdir())
+    assert len(kept) == BACKUPS_KEPT
+    others = [name for name in kept if name != made.name]
+    assert others == [f"book-{year}-01-{day:02d}.sqlite" for day in range(4, BACKUPS_KEPT + 3)]
+
+
 def test_windows_that_back_up_at_the_same_moment_do_not_disturb_each_other(book: Book) -> None:
     book.add_trays(a_tray(f"B{n}", note="x" * 3000) for n in range(2000))
     wait = threading.Barrier(4)
