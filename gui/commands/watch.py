@@ -5,7 +5,7 @@ Out   a line for each photo as it is stored; the look list once a day; refusals 
 Not   when a file has arrived whole (`data/photos/arrivals.py`), bringing photos in (`data/intake.py`)
 
 Ctrl+C and the signal with which a service is stopped end it between two photos, with exit code 0: what was
-stored stays.
+stored stays. A folder that goes away, or a book that a window is writing, is told once and waited for.
 """
 
 import signal
@@ -19,7 +19,7 @@ from pathlib import Path
 
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
-from data.errors import BookError, FarmLost, FarmMissing
+from data.errors import BookError, BookLocked, FarmLost, FarmMissing
 from data.photos.arrivals import Seen, arrived, look_into
 from gui.commands.book import print_looks, scoring_pool, tell
 from gui.commands.saying import DONE, REFUSED, say
@@ -85,6 +85,7 @@ class Watch:
         self._now = now
         self._seen: Mapping[Path, Seen] = {}
         self._listed_on = self._today_if_past(now())  # started in the afternoon: the list of today is over
+        self._waits_for = ""  # what it said it waits for
 
     def run(self, token: CancelToken) -> None:
         """Look, bring in, wait, until the token is set."""
@@ -98,12 +99,33 @@ class Watch:
 
     def look(self, token: CancelToken, at: float) -> None:
         """One look: bring in what has arrived whole, print the look list where its hour has come."""
-        from data.intake import intake
-        from data.watch import read_looks
+        try:
+            if self._folder.is_dir():
+                self._bring_in(token, at)
+                self._wait_for("")
+            else:
+                self._wait_for(f"{self._folder} is not there; photos come in again once it is back")
+            self._list()
+        except BookLocked as error:
+            self._wait_for(str(error))
 
-        ready, self._seen = arrived(self._seen, look_into(self._folder), at)
+    def _wait_for(self, what: str) -> None:
+        """Say what it waits for, once."""
+        if what and what != self._waits_for:
+            say(what)
+        self._waits_for = what
+
+    def _bring_in(self, token: CancelToken, at: float) -> None:
+        from data.intake import intake
+
+        ready, seen = arrived(self._seen, look_into(self._folder), at)
         for path, fate in intake(ready, self._book, self._pool, token, workers=self._workers):
             tell(path, fate)
+        self._seen = seen  # only now: what a book that is being written did not take is still to come
+
+    def _list(self) -> None:
+        from data.watch import read_looks
+
         today = self._today_if_past(self._now())
         if today is not None and today != self._listed_on:
             self._listed_on = today

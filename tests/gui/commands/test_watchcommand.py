@@ -100,6 +100,42 @@ def test_a_watch_begun_after_the_hour_waits_for_the_next_day(
     assert capsys.readouterr().out == ""
 
 
+def test_a_folder_that_goes_away_is_told_once_and_waited_for(
+    book: Book, pool: Executor, folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    watch = Watch(folder, book, pool, 1, clock(7), now=Clock("2026-03-08T12:00:00"))
+    folder.rename(folder.with_name("pulled out"))
+    for at in (0.0, 2.0):
+        watch.look(CancelToken(), at=at)
+    told = capsys.readouterr().err
+
+    folder.with_name("pulled out").rename(folder)
+    (folder / "IMG_1.jpg").write_bytes(b"no picture")
+    for at in (4.0, 6.5):
+        watch.look(CancelToken(), at=at)
+
+    assert told.count("is not there; photos come in again once it is back") == 1
+    assert "IMG_1.jpg" in capsys.readouterr().err
+
+
+def test_a_book_that_a_window_is_writing_is_waited_for_and_no_photo_is_lost(
+    book: Book, pool: Executor, folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    with Book.open(book.folder, wait_ms=50) as mine:
+        watch = Watch(folder, mine, pool, 1, clock(7), now=Clock("2026-03-08T12:00:00"))
+        for n in range(2):
+            (folder / f"IMG_{n}.jpg").write_bytes(b"no picture %d" % n)
+        watch.look(CancelToken(), at=0.0)
+        with book.writing():
+            for at in (2.5, 5.0):
+                watch.look(CancelToken(), at=at)
+        told = capsys.readouterr().err
+        watch.look(CancelToken(), at=7.5)
+
+    assert told.count("is being written by another window") == 1
+    assert sorted(photo.name for photo in book.photos()) == ["IMG_0.jpg", "IMG_1.jpg"]
+
+
 def test_a_folder_that_is_not_there_is_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["watch", str(tmp_path / "no"), "--book", str(tmp_path / "book")]) == 1
     assert "no folder" in capsys.readouterr().err
