@@ -9,7 +9,9 @@ Not   counts (`growing/germination.py`), warmth (`growing/degreedays.py`), the d
 Logistic  y = A / (1 + exp(-(t - tm)/s)), greatest rate A/(4 s) at tm
 Gompertz  y = A exp(-exp(-c (t - ti))), greatest rate A c/e at ti; written A exp(-b exp(-c t)), b = exp(c ti)
 The upper level A cannot be above 100 %: where least squares wants more, the curve is fitted with A = 100.
-Formulas as in Ratkowsky (1983) Nonlinear Regression Modeling (from memory).
+Coverage is read less surely while a stand closes than when it is bare or full, so intervals of a day and of
+the curve take each photo's own distance from it (`statistics/curve.py`). Formulas as in Ratkowsky (1983)
+Nonlinear Regression Modeling (from memory).
 """
 
 import math
@@ -67,7 +69,7 @@ class GrowthCurve:
 
     def coverage_on(self, day: float) -> Estimate:
         """Coverage in % on a day with the interval of the curve (not of a single photo), within 0 to 100."""
-        error = self.fit.error_of(lambda *free: float(_value(self.curve, day, *self._all(free))))
+        error = self.fit.error_of(lambda *free: float(_value(self.curve, day, *self._all(free))), uneven=True)
         told = Estimate.of(self.at(day), error, self.fit.df)
         return told.turned(lambda coverage: min(FULL, max(0.0, coverage)))
 
@@ -76,7 +78,7 @@ class GrowthCurve:
         if not 0 < level < self.parameters[0]:
             return None
         day = _day(self.curve, level, *self.parameters)
-        error = self.fit.error_of(lambda *free: _day(self.curve, level, *self._all(free)))
+        error = self.fit.error_of(lambda *free: _day(self.curve, level, *self._all(free)), uneven=True)
         if error is not None and not math.isfinite(error):
             error = None
         return Estimate.of(day, error, self.fit.df)

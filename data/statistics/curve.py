@@ -6,7 +6,9 @@ Not   which formula (`growth.py`, `medium/drying.py`), intervals (`estimate.py`)
 
 Nonlinear least squares (Levenberg and Marquardt, MINPACK through scipy). The covariance is the usual one,
 s2 (J'J)^-1 with s2 = residual sum of squares / (points - parameters), as in Bates & Watts (1988) Nonlinear
-Regression Analysis (from memory).
+Regression Analysis (from memory). Where points scatter more in one part of the curve than in another that is
+too narrow; HC3 of MacKinnon & White (1985) J. Econometrics 29, 305-325 (from memory) takes each residual by
+itself, made larger by its point's own pull on the curve.
 """
 
 from collections.abc import Callable, Sequence
@@ -26,6 +28,7 @@ Formula = Callable[..., Any]  # (times, *parameters) -> values, for arrays
 TOLERANCE = 1e-12
 MOST_TRIES = 2000
 STEP = 1e-6  # of a parameter, for derivatives
+MOST_PULL = 0.98  # of a point on its own curve, that is counted: at 1 its residual says nothing
 FLATTEST = 1e-12  # condition of J'J below which a parameter is not told by the points
 
 
@@ -37,6 +40,7 @@ class Fit:
     spread: tuple[tuple[float, ...], ...] | None  # (J'J)^-1; None where the points do not tell a parameter
     rss: float  # residual sum of squares
     df: int  # points minus parameters
+    uneven: tuple[tuple[float, ...], ...] | None = None  # covariance by HC3; None as `spread`
     residuals: tuple[float, ...]
 
     @property
@@ -53,18 +57,21 @@ class Fit:
             return None
         return tuple(float(row[at]) ** 0.5 for at, row in enumerate(self.covariance))
 
-    def error_of(self, function: Callable[..., float], scatter: float | None = None) -> float | None:
+    def error_of(
+        self, function: Callable[..., float], scatter: float | None = None, *, uneven: bool = False
+    ) -> float | None:
         """Standard error of a function of the parameters, by its slope at the fit (delta method).
 
         `scatter`: standard deviation of a point, where it is known better than the residuals tell it.
+        `uneven`: points may scatter unlike each other; then the larger of both errors.
         """
         if self.spread is None or (scatter is None and self.df <= 0):
             return None
         variance = self.rss / self.df if scatter is None else scatter**2
         slopes = [self._slope(function, at) for at in range(len(self.parameters))]
-        total = variance * sum(
-            slopes[i] * self.spread[i][j] * slopes[j] for i in range(len(slopes)) for j in range(len(slopes))
-        )
+        total = variance * _through(slopes, self.spread)
+        if uneven and self.uneven is not None:
+            total = max(total, _through(slopes, self.uneven))
         return float(max(0.0, total) ** 0.5)
 
     def _slope(self, function: Callable[..., float], at: int) -> float:
@@ -74,6 +81,14 @@ class Fit:
             for sign in (-1, 1)
         ]
         return (ends[1] - ends[0]) / (2 * step)
+
+
+def _through(slopes: Sequence[float], matrix: Sequence[Sequence[float]]) -> float:
+    return sum(
+        one * value * other
+        for one, row in zip(slopes, matrix, strict=True)
+        for other, value in zip(slopes, row, strict=True)
+    )
 
 
 def fit_curve(
@@ -129,17 +144,32 @@ def _slopes(residuals: Callable[["Vector"], "Vector"], parameters: "Vector") -> 
 def _fit(parameters: "Vector", off: "Vector", jacobian: "Vector") -> Fit:
     import numpy as np
 
-    spread = None
+    spread = uneven = None
     scale = np.sqrt((jacobian**2).sum(axis=0))
     if (scale > 0).all():
         square = (jacobian / scale).T @ (jacobian / scale)
         if np.linalg.cond(square) < 1 / FLATTEST:
             inverse = np.linalg.inv(square) / np.outer(scale, scale)
-            spread = tuple(tuple(map(float, row)) for row in inverse)
+            spread, uneven = _rows(inverse), _rows(_each_by_itself(inverse, jacobian, off))
     return Fit(
         parameters=tuple(map(float, parameters)),
         spread=spread,
         rss=float(off @ off),
         df=len(off) - len(parameters),
+        uneven=uneven,
         residuals=tuple(map(float, -off)),
     )
+
+
+def _each_by_itself(inverse: "Vector", jacobian: "Vector", off: "Vector") -> "Vector":
+    """The covariance by HC3."""
+    import numpy as np
+
+    pull = np.minimum(np.einsum("ij,jk,ik->i", jacobian, inverse, jacobian), MOST_PULL)
+    weighed = jacobian * (off / (1 - pull))[:, None]
+    covariance: Vector = inverse @ (weighed.T @ weighed) @ inverse
+    return covariance
+
+
+def _rows(matrix: "Vector") -> tuple[tuple[float, ...], ...]:
+    return tuple(tuple(map(float, row)) for row in matrix)

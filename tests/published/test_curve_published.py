@@ -21,6 +21,14 @@ def test_misra1a_is_the_certified_fit(begin):
     assert fit.rss == pytest.approx(1.2455138894e-01, rel=1e-6)
 
 
+def test_the_error_of_a_mean_by_hc3_is_that_of_its_closed_form():
+    """MacKinnon & White (1985): sum of (r / (1 - 1/n))^2 / n^2, here 14/9; with one spread s2/n = 14/12."""
+    fit = fit_curve(lambda t, mean: mean + 0 * t, [1, 2, 3, 4], [1, 2, 3, 6], [1.0])
+
+    assert fit.error_of(lambda mean: mean) ** 2 == pytest.approx(14 / 12)
+    assert fit.error_of(lambda mean: mean, uneven=True) ** 2 == pytest.approx(14 / 9)
+
+
 # mass left in % over days; k, its error and interval recomputed with scipy 1.17.1, curve_fit of one
 # parameter (exponential loss: Olson 1963, Ecology 44, 322-331, original not opened)
 def test_exponential_loss_with_one_parameter_and_its_interval():
