@@ -22,6 +22,7 @@ from gui.work import Job, Report, Work
 __all__ = ["FolderWatch"]
 
 EVERY_MS = 3000
+AGAIN_MS = 60_000  # after photos could not be brought in
 PATIENCE_MS = 30_000  # a full folder on a slow network takes seconds to list
 
 Look = tuple[bool, list[Path], dict[Path, Seen]]  # whether it is there, files that are whole, what was seen
@@ -43,7 +44,9 @@ class FolderWatch(QObject):
         self._job: Job | None = None  # the look that is on its way
         self._timer = QTimer(self, interval=EVERY_MS)
         self._patience = QTimer(self, interval=PATIENCE_MS, singleShot=True)
+        self._again = QTimer(self, interval=AGAIN_MS, singleShot=True)
         self._timer.timeout.connect(self._look)
+        self._again.timeout.connect(self._forget)
         self._patience.timeout.connect(self._unanswered)
 
     def start(self, folder: Path) -> None:
@@ -56,10 +59,22 @@ class FolderWatch(QObject):
     def stop(self) -> None:
         """Watch no more; a look that hangs is left alone, so that another folder can be watched."""
         self._timer.stop()
+        self._again.stop()
+        self._forget()
+        self.folder = None
+
+    @Slot()
+    def offer_again(self) -> None:
+        """Photos could not be brought in, the disk was full, say: in a minute those not known arrive anew."""
+        if self.folder is not None:
+            self._again.start()
+
+    @Slot()
+    def _forget(self) -> None:
         self._patience.stop()
         if self._job is not None:
             self._job.cancel()
-        self.folder, self._seen, self._job = None, {}, None
+        self._seen, self._job = {}, None
 
     @Slot()
     def _look(self) -> None:

@@ -82,6 +82,7 @@ class Intake(Screen):
         self.bringing.stepped.connect(self._stepped)
         self.bringing.told.connect(self.told)
         self.bringing.failed.connect(self._tell)
+        self.bringing.failed.connect(source.watch.offer_again)
         self.list.photos_wanted.connect(source.choose_photos)
         self.list.confirm_all_wanted.connect(self._confirm_all)
         self.list.filter_changed.connect(self._filter)

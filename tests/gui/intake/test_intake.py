@@ -336,6 +336,23 @@ def test_a_folder_that_vanishes_is_told(work: Work, qtbot: QtBot, tmp_path: Path
     assert watch.folder is None
 
 
+def test_what_a_full_disk_did_not_take_of_a_watched_folder_comes_in_once_there_is_room(
+    intake: Intake, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def full(*_: object, **__: object) -> None:
+        raise DiskFull(tmp_path)
+
+    intake.source.watch._again.setInterval(200)
+    a_note(tmp_path / "phone", "walk.jpg", tag=11)
+    with monkeypatch.context() as at_first, qtbot.waitSignal(intake.troubled, timeout=15_000) as told:
+        at_first.setattr(Book, "keep", full)
+        intake.source.set_watched(tmp_path / "phone")
+    assert "is full" in told.args[0]
+
+    qtbot.waitUntil(lambda: kinds(intake) == {"walk.jpg": Kind.STORED}, timeout=15_000)
+    intake.source.end_watch()
+
+
 @pytest.fixture
 def dead_drive(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[tuple[Path, set[int], Event]]:
     """A folder that does not answer until the event is set; which threads have asked it."""
