@@ -13,6 +13,7 @@ practice; on rendered trays the index of a closed stand varies by 0.015 from day
 from collections.abc import Sequence
 from datetime import date
 from statistics import median
+from typing import NamedTuple
 
 from data.look import Look, LookKind, Urgency, day_name
 from data.looklist.badphoto import has_odd_coverage
@@ -47,13 +48,9 @@ def _paler(view: View, days: Sequence[date]) -> Look | None:
         return None
     index = _fall(view, before, newest, lambda s: s.dark_green, LEAST_PALER)
     if index is not None:
-        was, now, fall = index
-        sentence = Sentence(
-            "The dark green colour index fell from {was:.2f} around {day} to {now:.2f}, {fall:.2f} more than "
-            "that of its block mates.",
-            was=was, now=now, fall=fall, day=day_name(before[-1]),
-        )  # fmt: skip
-        return view.look(LookKind.PALING, Urgency.SOON, newest, sentence, FIRST, 100.0 * fall)
+        words = _fell if index.beside_mates else _fell_alone
+        sentence = words(index, day_name(before[-1]))
+        return view.look(LookKind.PALING, Urgency.SOON, newest, sentence, FIRST, 100.0 * index.fall)
     if any(view.mine[day].dark_green is not None for day in newest):
         return None
     light = _fall(
@@ -61,24 +58,67 @@ def _paler(view: View, days: Sequence[date]) -> Look | None:
     )
     if light is None:
         return None
-    was, now, fall = light
-    sentence = Sentence(
+    words = _lighter if light.beside_mates else _lighter_alone
+    sentence = words(light, day_name(before[-1]))
+    return view.look(LookKind.PALING, Urgency.SOON, newest, sentence, FIRST, light.fall)
+
+
+# --- words: a tray that no mate stands beside is held against itself alone
+
+
+def _fell(index: "_Fall", day: str) -> Sentence:
+    return Sentence(
+        "The dark green colour index fell from {was:.2f} around {day} to {now:.2f}, {fall:.2f} more than "
+        "that of its block mates.",
+        was=index.was, now=index.now, fall=index.fall, day=day,
+    )  # fmt: skip
+
+
+def _fell_alone(index: "_Fall", day: str) -> Sentence:
+    return Sentence(
+        "The dark green colour index fell from {was:.2f} around {day} to {now:.2f}; no mates tell whether "
+        "the light changed.",
+        was=index.was, now=index.now, day=day,
+    )  # fmt: skip
+
+
+def _lighter(light: "_Fall", day: str) -> Sentence:
+    return Sentence(
         "The canopy grew lighter, from L* {was:.0f} around {day} to {now:.0f}, {fall:.0f} more than its "
         "block mates.",
-        was=-was, now=-now, fall=fall, day=day_name(before[-1]),
+        was=-light.was, now=-light.now, fall=light.fall, day=day,
     )  # fmt: skip
-    return view.look(LookKind.PALING, Urgency.SOON, newest, sentence, FIRST, fall)
+
+
+def _lighter_alone(light: "_Fall", day: str) -> Sentence:
+    return Sentence(
+        "The canopy grew lighter, from L* {was:.0f} around {day} to {now:.0f}; no mates tell whether the "
+        "light changed.",
+        was=-light.was, now=-light.now, day=day,
+    )  # fmt: skip
+
+
+# --- the fall
+
+
+class _Fall(NamedTuple):
+    """Of a number; `fall` beyond that of the mates."""
+
+    was: float
+    now: float
+    fall: float
+    beside_mates: bool  # on the last day
 
 
 def _fall(
     view: View, before: Sequence[date], newest: Sequence[date], number: Number, least: float
-) -> tuple[float, float, float] | None:
-    """(before, now, fall beyond the mates) where the fall holds on both days."""
+) -> _Fall | None:
+    """The fall beyond the mates, where it holds on both days."""
     method = view.now.method
     was = _middle(view.mine, before, number, method)
     if was is None:
         return None
-    falls: list[float] = []
+    falls: list[_Fall] = []
     for day in newest:
         now = number(view.mine[day])
         if now is None:
@@ -90,9 +130,9 @@ def _fall(
             and (one := number(days[day])) is not None
             and (then := _middle(days, before, number, method)) is not None
         ]
-        falls.append(was - now - (median(theirs) if theirs else 0.0))
-    now = number(view.mine[newest[-1]])
-    return None if now is None or min(falls) < least else (was, now, falls[-1])
+        beyond = was - now - (median(theirs) if theirs else 0.0)
+        falls.append(_Fall(was, now, beyond, bool(theirs)))
+    return None if min(one.fall for one in falls) < least else falls[-1]
 
 
 def _middle(days: Days, wanted: Sequence[date], number: Number, method: str) -> float | None:

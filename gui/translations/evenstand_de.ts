@@ -6912,8 +6912,16 @@ trusted</source>
             <translation>Der Dunkelgrün-Index fiel von {was:.2f} um den {day} auf {now:.2f}, {fall:.2f} mehr als bei den anderen ihres Blocks.</translation>
         </message>
         <message>
+            <source>The dark green colour index fell from {was:.2f} around {day} to {now:.2f}; no mates tell whether the light changed.</source>
+            <translation>Der Dunkelgrün-Index fiel von {was:.2f} um den {day} auf {now:.2f}; keine andere Schale sagt, ob sich das Licht geändert hat.</translation>
+        </message>
+        <message>
             <source>The canopy grew lighter, from L* {was:.0f} around {day} to {now:.0f}, {fall:.0f} more than its block mates.</source>
             <translation>Der Bestand wurde heller, von L* {was:.0f} um den {day} auf {now:.0f}, {fall:.0f} mehr als die anderen ihres Blocks.</translation>
+        </message>
+        <message>
+            <source>The canopy grew lighter, from L* {was:.0f} around {day} to {now:.0f}; no mates tell whether the light changed.</source>
+            <translation>Der Bestand wurde heller, von L* {was:.0f} um den {day} auf {now:.0f}; keine andere Schale sagt, ob sich das Licht geändert hat.</translation>
         </message>
         <message>
             <source>{crop} on day {age}, {now:.0f} % coverage; usually cut from day {from_day:.0f} on.</source>

@@ -211,6 +211,76 @@ def test_a_patch_that_lost_its_canopy_on_two_days_is_urgent_and_on_one_day_is_no
     )
 
 
+def vanished(first: dict[int, dict[str, object]]) -> list[Look]:
+    """What is said of canopy that went, whatever else is said of the tray."""
+    return [one for look in told(rack(first)) for one in (look, *look.also) if one.what is LookKind.VANISHED]
+
+
+def covered(*coverage: float) -> dict[int, dict[str, object]]:
+    """Coverage on the last days up to the 8th, of which no cells are known."""
+    return {9 - len(coverage) + n: {"coverage": value} for n, value in enumerate(coverage)}
+
+
+@pytest.mark.parametrize(
+    ("had", "fall", "is_told"),
+    [
+        (85.0, 8.0, True), (85.0, 7.9, False),  # a closed stand
+        (84.9, 12.0, True), (84.9, 11.9, False),  # one that is open is read less surely
+        (30.0, 12.0, True), (29.9, 20.0, False),  # too little to be said to vanish
+    ],
+)  # fmt: skip
+def test_from_which_fall_on_canopy_is_said_to_vanish(had: float, fall: float, is_told: bool) -> None:
+    """The limits are common practice."""
+    assert bool(vanished(covered(had, had, had - fall, had - fall))) is is_told
+    assert not vanished(covered(had, had, had, had - fall))
+
+
+def test_one_day_that_was_read_too_high_is_not_what_a_tray_had() -> None:
+    assert not vanished(covered(99.0, 80.0, 80.0, 70.0, 70.0))
+
+
+def test_a_fall_is_told_with_its_size_since_the_first_day_on_which_it_held() -> None:
+    look = only(vanished(covered(90.0, 90.0, 78.0, 76.0, 74.0)))
+
+    assert (look.since, look.size) == (date(2026, 3, 6), 16.0)
+    assert look.sentence == (
+        "Coverage fell from 90 % on 4 March to 74 %; two days running below what it was."
+    )
+
+
+def hole(cells: int, level: float) -> bytes:
+    """A tray of 90 % whose first cells of a row in the middle have another level."""
+    return packed(even(90.0, **{f"r2c{c}": level for c in range(3, 3 + cells)}))
+
+
+@pytest.mark.parametrize(
+    ("cells", "level", "before", "is_told"),
+    [
+        (4, 65.0, 90.0, True), (4, 65.1, 90.0, False), (3, 20.0, 90.0, False),
+        (4, 20.0, 32.5, True), (4, 20.0, 32.4, False),  # the day before the last good one had it too
+    ],
+)  # fmt: skip
+def test_from_which_patch_on_canopy_is_said_to_vanish(
+    cells: int, level: float, before: float, is_told: bool
+) -> None:
+    """Four cells of 42 mm, a quarter of their canopy, half of that held two days before: common practice."""
+    lost = {"cells": hole(cells, level)}
+    days = {5: {"cells": hole(cells, before)}, 6: {"cells": packed(even())}, 7: lost, 8: lost}
+
+    found = vanished(days)
+
+    assert bool(found) is is_told
+    assert all(look.size == pytest.approx(100 * 4 / 72) for look in found)
+
+
+def test_a_patch_of_a_tray_that_was_hardly_up_is_not_said_to_vanish() -> None:
+    enough = {"coverage": 30.0, "cells": packed(even())}
+    lost = {"coverage": 29.0, "cells": hole(4, 20.0)}
+
+    assert vanished({5: enough, 6: enough, 7: lost, 8: lost})
+    assert not vanished({4: enough, 5: enough, 6: enough | {"coverage": 29.0}, 7: lost, 8: lost})
+
+
 def green(*index: float, corrected: bool = True) -> dict[int, dict[str, object]]:
     """The dark green index on the last days up to the 8th."""
     return {
@@ -235,6 +305,65 @@ def test_paling_tells_the_numbers_and_the_photo_of_the_last_day_that_is_believed
     assert "to 0.55, 0.07 more" in look.sentence
     assert look.since == date(2026, 3, 6)
     assert look.photo_id == next(n.photo_id for n in rack(shaded) if (n.tray_id, n.taken_at.day) == (1, 7))
+
+
+@pytest.mark.parametrize(
+    ("first", "is_told"),
+    [
+        (green(0.70, 0.70, 0.649, 0.649), True),
+        (green(0.70, 0.70, 0.655, 0.655), False),
+        (green(0.70, 0.70, 0.655, 0.60), False),  # on one day only
+        (green(0.80, 0.80, 0.70, 0.66, 0.66, 0.62, 0.62), False),  # the last three days tell what it was
+        (green(0.80, 0.70, 0.70, 0.66, 0.64, 0.64), True),
+        (green(0.70, 0.65, 0.65), False),  # one day alone does not tell what it was
+    ],
+)
+def test_from_which_fall_of_the_index_on_a_tray_is_said_to_pale(
+    first: dict[int, dict[str, object]], is_told: bool
+) -> None:
+    """0.05 below the middle of the three closed days before, on two days running: common practice."""
+    looks_ = told(rack(first, dark_green=0.7, corrected=True))
+
+    assert bool(looks_) is is_told
+    assert all(look.size == pytest.approx(100 * (0.7 - first[8]["dark_green"])) for look in looks_)
+
+
+@pytest.mark.parametrize(("coverage", "is_told"), [(60.0, True), (59.9, False)])
+@pytest.mark.parametrize("open_days", [(5, 6), (7,)])
+def test_colour_is_asked_of_a_closed_stand(
+    coverage: float, open_days: tuple[int, ...], is_told: bool
+) -> None:
+    pale = green(0.70, 0.70, 0.60, 0.60)
+    for day in pale:
+        pale[day]["coverage"] = coverage if day in open_days else 65.0
+
+    assert bool(told(rack(pale, coverage=65.0, dark_green=0.7, corrected=True))) is is_told
+
+
+@pytest.mark.parametrize(("now", "is_told"), [(48.0, True), (47.9, False)])
+def test_from_which_lightness_on_a_red_crop_is_said_to_pale(now: float, is_told: bool) -> None:
+    assert bool(told(rack(red(40.0, 40.0, now, now), lightness=40.0, corrected=True))) is is_told
+
+
+def test_a_crop_that_has_a_green_index_is_not_judged_by_its_lightness() -> None:
+    lit = red(40.0, 40.0, 55.0, 55.0)
+    for day in lit.values():
+        day["dark_green"] = 0.7
+
+    assert told(rack(lit, lightness=40.0, dark_green=0.7, corrected=True)) == []
+
+
+def test_a_tray_that_pales_alone_is_not_said_to_pale_more_than_its_mates() -> None:
+    alone = [numbers(1, day, **said) for day, said in green(0.63, 0.62, 0.56, 0.55).items()]
+    red_alone = [numbers(1, day, **said) for day, said in red(38.0, 40.0, 49.0, 50.0).items()]
+
+    assert only(told(alone, TRAYS[:1])).sentence == (
+        "The dark green colour index fell from 0.62 around 6 March to 0.55; no mates tell whether the light "
+        "changed."
+    )
+    assert only(told(red_alone, TRAYS[:1])).sentence == (
+        "The canopy grew lighter, from L* 39 around 6 March to 50; no mates tell whether the light changed."
+    )
 
 
 def test_a_lamp_that_pales_all_trays_and_colours_without_a_patch_are_no_news() -> None:

@@ -43,6 +43,18 @@ def test_trays_that_nothing_repeats_tell_no_spread() -> None:
     assert learn_spread([told("t", "1", "a", 70), told("t", "1", "b", 74)]) is None
 
 
+def test_trays_of_a_trial_without_repeats_are_not_counted_among_those_that_told_it() -> None:
+    """By hand: 2, -2, -2, 2 about blocks and media leaves 16 on one degree of freedom."""
+    repeated = [("1", "a", 72), ("1", "b", 70), ("2", "a", 78), ("2", "b", 84)]
+
+    learned = learn_spread(
+        [told("t", *one) for one in repeated] + [told("other", "1", "a", 10), told("other", "1", "b", 90)]
+    )
+
+    assert learned is not None
+    assert (learned.sd, learned.df, learned.trays) == (pytest.approx(4.0), 1, 4)
+
+
 def test_two_degrees_of_freedom_leave_almost_everything_open() -> None:
     """n = 3: 0.52 to 6.28 times the estimate (chi-square table: 7.378 and 0.0506 with 2 df)."""
     assert spread_limits(1.0, 2) == pytest.approx((0.52, 6.28), abs=0.01)

@@ -11,6 +11,7 @@ from data.trial import MeasureKind
 from data.verdict.trialspread import learned_spreads
 from tests.data.builders import NOON
 from tests.data.plans import a_plan
+from tests.data.trialrack import EVEN, Rack
 
 
 @pytest.fixture
@@ -50,3 +51,31 @@ def test_yield_spreads_in_per_cent_of_its_crop(book: Book) -> None:
     assert spread.sd == pytest.approx(grams / 2.0, abs=0.05)
     assert spread.df == 8
     assert spread.source == "18 trays of yours"
+
+
+@pytest.mark.parametrize(("blocks", "df"), [(4, 6), (3, 4), (2, None)])
+def test_the_canopy_score_spreads_in_points_once_four_degrees_of_freedom_tell_it(
+    tmp_path: Path, blocks: int, df: int | None
+) -> None:
+    """In a full trial a tray leaves its number less the means of block and medium, plus that of all."""
+    rack = Rack(tmp_path, blocks=blocks)
+    rack.shoot_all(EVEN)
+    (found,) = rack.verdicts()
+    score = {(one.tray.block, one.tray.medium): one.value or 0.0 for one in found.numbers}
+    grand = sum(score.values()) / len(score)
+
+    def mean(place: int, name: str | None) -> float:
+        some = [value for key, value in score.items() if key[place] == name]
+        return sum(some) / len(some)
+
+    left = [value - mean(0, block) - mean(1, medium) + grand for (block, medium), value in score.items()]
+
+    spread = learned_spreads(rack.book).get(MeasureKind.SCORE)
+
+    if df is None:
+        assert spread is None
+    else:
+        assert spread is not None
+        assert spread.sd == round((sum(one**2 for one in left) / df) ** 0.5, 1) > 0
+        assert (spread.df, spread.source) == (df, f"{3 * blocks} trays of yours")
+    rack.book.close()
