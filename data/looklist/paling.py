@@ -48,8 +48,8 @@ def _paler(view: View, days: Sequence[date]) -> Look | None:
         return None
     index = _fall(view, before, newest, lambda s: s.dark_green, LEAST_PALER)
     if index is not None:
-        words = _fell if index.beside_mates else _fell_alone
-        sentence = words(index, day_name(before[-1]))
+        day = day_name(before[-1])
+        sentence = _fell(index, day) if index.beside_mates else _fell_alone(index, day)
         return view.look(LookKind.PALING, Urgency.SOON, newest, sentence, FIRST, 100.0 * index.fall)
     if any(view.mine[day].dark_green is not None for day in newest):
         return None
@@ -58,8 +58,8 @@ def _paler(view: View, days: Sequence[date]) -> Look | None:
     )
     if light is None:
         return None
-    words = _lighter if light.beside_mates else _lighter_alone
-    sentence = words(light, day_name(before[-1]))
+    day = day_name(before[-1])
+    sentence = _lighter(light, day) if light.beside_mates else _lighter_alone(light, day)
     return view.look(LookKind.PALING, Urgency.SOON, newest, sentence, FIRST, light.fall)
 
 
