@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 from skimage.color import deltaE_ciede2000, rgb2lab
 
-from vision.cielab import lab, linear
+from vision.cielab import encoded, lab, linear
 from vision.colour import dark_green_index, measure_colour
 from vision.colourdifference import CanopyColour, colour_difference
 from vision.tissue import Label
@@ -36,6 +36,14 @@ def a_pixel(*rgb):
 )
 def test_linear_light_of_srgb_codes(code, light):
     assert linear(a_pixel(code, code, code))[0, 0, 1] == pytest.approx(light, abs=1e-7)
+
+
+def test_light_encoded_by_the_srgb_curve_gives_back_every_code_and_nothing_beyond():
+    """IEC 61966-2-1:1999: one curve and its inverse."""
+    codes = np.arange(256, dtype=np.uint8)
+
+    assert encoded(linear(np.repeat(codes, 3).reshape(1, 256, 3)))[0, :, 1].tolist() == codes.tolist()
+    assert encoded(np.array([-0.5, 1.7])).tolist() == [0, 255]
 
 
 # ISO/CIE 11664-4:2019, D65, 2 degrees; values recomputed with scikit-image 0.26.0. Libraries round the matrix

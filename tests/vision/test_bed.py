@@ -90,6 +90,23 @@ def test_a_cell_of_which_a_quarter_is_bed_is_told_by_that_quarter():
     assert measure_bed(labels).cells[0][0] == pytest.approx(60.0)
 
 
+def test_a_cell_is_told_from_a_fifth_of_bed_on():
+    labels = np.full((60, 120), Label.GREEN, np.uint8)
+    labels[:8, :10] = Label.RIM  # 20 of 100 px are left
+    labels[:8, 10:20] = labels[8, 10] = Label.RIM  # 19
+
+    cells = measure_bed(labels).cells
+
+    assert cells[0][0] == 100.0
+    assert cells[0][1] is None
+
+
+def test_a_picture_of_one_pixel_a_cell_has_a_bed_too():
+    bed = measure_bed(np.full((6, 12), Label.GREEN, np.uint8))
+
+    assert {cell for row in bed.cells for cell in row} == {100.0}
+
+
 def test_without_any_bed_there_is_no_share_of_it():
     bed = measure_bed(np.full((60, 120), Label.RIM, np.uint8))
 
@@ -107,6 +124,16 @@ def test_with_most_cells_hidden_the_rest_is_not_called_the_tray():
     assert bed.share == 100.0
     assert bed.uniformity is None
     assert bed.reasons["uniformity"] is Reason.LITTLE_BED
+
+
+@pytest.mark.parametrize(("told", "evenness"), [(36, 100.0), (35, None)])
+def test_half_of_the_cells_are_enough_to_speak_of_the_tray(told, evenness):
+    labels = np.full((60, 120), Label.GREEN, np.uint8)
+    labels[:, 60:] = Label.RIM
+    if told < 36:
+        labels[:10, :10] = Label.RIM
+
+    assert measure_bed(labels).uniformity == evenness
 
 
 def test_while_nothing_is_up_the_bed_is_no_more_even_than_the_tray():

@@ -106,6 +106,28 @@ def test_a_leaf_that_nods_by_two_millimetres_has_neither_vanished_nor_appeared()
     assert (found.appeared, found.vanished) == (0, 0)
 
 
+def test_a_leaf_that_moved_by_half_a_centimetre_has_neither_vanished_nor_appeared_and_by_a_whole_it_has():
+    """3 mm count as the same, and what is left of a further 3 mm is no more than a border."""
+    leaf = labels((50, 50, 80, 80))
+
+    near, far = change(leaf, labels((55.5, 50, 85.5, 80))), change(leaf, labels((60, 50, 90, 80)))
+
+    assert (near.appeared, near.vanished) == (0, 0)
+    assert far.appeared == pytest.approx(100 * 10 * 30 / INNER_MM2, rel=0.02)
+    assert far.vanished == pytest.approx(far.appeared, rel=0.02)
+
+
+def test_a_patch_is_told_of_from_one_square_centimetre_on_and_exactly_where_it_lies():
+    found = change(labels(), labels((100, 50, 120, 70), (200, 50, 210, 60), (300, 50, 310, 59.5)))
+
+    large, small = found.appeared_areas
+    assert (large.area_cm2, small.area_cm2) == (4.0, 1.0)
+    assert (large.x_mm, large.y_mm) == pytest.approx((110.0, 60.0))
+    # through the middles of its outermost pixels, half a millimetre wide
+    assert min(large.outline_mm) == pytest.approx((100.25, 50.25))
+    assert max(large.outline_mm) == pytest.approx((119.75, 69.75))
+
+
 def test_leaves_that_turn_from_pale_to_green_are_no_change():
     found = change(labels((50, 50, 150, 150), shade=Label.PALE), labels((50, 50, 150, 150)))
 

@@ -97,6 +97,13 @@ def test_under_ten_percent_coverage_evenness_is_not_told_but_clumping_is():
     assert stand.clumping is not None
 
 
+def test_the_first_seedling_ends_the_bare_tray():
+    sown = ~full_tray()
+    sown[100:110, 300:310] = True
+
+    assert measure_stand(a_tray(sown)).reasons["uniformity"] is Reason.LITTLE_CANOPY
+
+
 def test_from_a_tenth_of_coverage_on_evenness_is_told():
     tenth = ~full_tray()
     tenth[:, :102] = True

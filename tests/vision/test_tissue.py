@@ -96,6 +96,13 @@ def test_labels_have_the_pictures_own_size_whatever_it_is():
     assert labels_of(a_tray(PEAT, GREEN)[:97, :131], None).shape == (97, 131)
 
 
+def test_the_numbers_of_labels_never_change():
+    """They stand in the pictures of labels that books and other programs keep."""
+    names = ["OUTSIDE", "RIM", "MEDIUM", "HULL", "PALE", "GREEN", "RED", "ROOT_HAIR", "FUZZ", "OTHER"]
+
+    assert [(label.name, label.value) for label in Label] == [(name, k) for k, name in enumerate(names)]
+
+
 def test_a_single_pixel_is_labelled_too():
     assert labels_of(np.full((1, 1, 3), GREEN, np.uint8), None)[0, 0] == Label.GREEN
 
