@@ -142,7 +142,8 @@ class DayBook(Changes):
     ) -> KeptLog:
         """Keep rows of a logger's or a scale's file, as one step of undo; raises `ImpossibleReading`.
 
-        The same file twice adds nothing; of files that overlap, what is known already is left as it is.
+        The same file twice adds nothing, unless it is of another shelf or tray the second time: one logger
+        may stand for several shelves. Of files that overlap, what is known already is left as it is.
 
         Parameters
         ----------
@@ -156,36 +157,44 @@ class DayBook(Changes):
         added: list[dict[str, Any]] = []
 
         def change(recorder: Recorder) -> None:
-            if self.knows_log(digest):  # another window was faster
-                return
-            at = time_text(datetime.now())
-            file = {"digest": digest, "name": name, "added_at": at, "read_as": read_as}
-            log = recorder.insert("log_file", file)
-            seen = self._logged(readings)
-            for one in readings:
-                if _place_and_time(one) not in seen:
-                    seen.add(_place_and_time(one))
-                    added.append(_values(one) | {"log_file": log})
+            log = self._log_id(digest)
+            if log is None:
+                at = time_text(datetime.now())
+                file = {"digest": digest, "name": name, "added_at": at, "read_as": read_as}
+                log = recorder.insert("log_file", file)
+            added.extend(_values(one) | {"log_file": log} for one in self._new_of_log(digest, readings))
             recorder.insert_many("reading", added, step)
 
         known = self.knows_log(digest)
-        if not known:
+        if not known or self._new_of_log(digest, readings):
             self._change(f"readings of {name}", change)
-        return KeptLog(added=len(added), known=len(readings) - len(added), same_file=known)
+        return KeptLog(added=len(added), known=len(readings) - len(added), same_file=known and not added)
 
-    def known_of_log(self, new: Sequence[NewReading]) -> int:
-        """How many of these readings earlier files have brought already."""
-        seen = self._logged(new)
-        return sum(_place_and_time(one) in seen for one in new)
+    def known_of_log(self, digest: str, new: Sequence[NewReading]) -> int:
+        """How many of a file's readings are known: from other files, or from this one for the same places."""
+        return len(new) - len(self._new_of_log(digest, new))
 
-    def _logged(self, new: Sequence[NewReading]) -> set[tuple[Any, ...]]:
-        """Place, kind and time of what earlier files have brought for the same places and days."""
+    def _log_id(self, digest: str) -> int | None:
+        row = self._row(noterows.LOG_FILE, digest=digest)
+        return None if row is None else int(row["id"])
+
+    def _new_of_log(self, digest: str, new: Sequence[NewReading]) -> list[NewReading]:
+        """What no file has brought yet; of places that this one has brought, a person may have changed it."""
         if not new:
-            return set()
+            return []
         begin = time_text(min(one.taken_at for one in new))
         end = time_text(max(one.taken_at for one in new))
-        rows = self._rows(noterows.LOGGED, begin=begin, end=end)
-        return {(row["tray"], row["shelf"], row["kind"], row["taken_at"]) for row in rows}
+        rows = list(self._rows(noterows.LOGGED, begin=begin, end=end))
+        log = self._log_id(digest)
+        brought = {(row["tray"], row["shelf"]) for row in rows if row["log_file"] == log}
+        seen = {(row["tray"], row["shelf"], row["kind"], row["taken_at"]) for row in rows}
+        found = []
+        for one in new:
+            key = _place_and_time(one)
+            if key not in seen and key[:2] not in brought:
+                seen.add(key)
+                found.append(one)
+        return found
 
     # --- events
 

@@ -84,7 +84,7 @@ READINGS_OF_GROWING = """
 """
 LOG_FILE = "SELECT id FROM log_file WHERE digest = :digest"
 LOGGED = """
-    SELECT tray, shelf, kind, taken_at
+    SELECT tray, shelf, kind, taken_at, log_file
       FROM reading
      WHERE log_file IS NOT NULL AND taken_at >= :begin AND taken_at <= :end
 """

@@ -66,11 +66,10 @@ def look_at_log(
     )
     if isinstance(sheet, LogRefused):
         return Looked(asked=asked, sheet=sheet)
-    same = book.knows_log(sheet.digest)
     if not sheet.is_settled:
-        return Looked(asked=asked, sheet=sheet, same_file=same, bad=tuple(sheet.bad))
+        return Looked(asked=asked, sheet=sheet, bad=tuple(sheet.bad))
     readings, unplaced = placed(sheet, trays)
-    known = len(readings) if same else book.known_of_log(readings)
+    known = book.known_of_log(sheet.digest, readings)
     done = {tray.id: (tray.code, tray.done_at.date()) for tray in trays if tray.done_at is not None}
     of_ended = [one.tray_id for one in readings if one.tray_id in done]
     return Looked(
@@ -78,7 +77,7 @@ def look_at_log(
         sheet=sheet,
         will_keep=len(readings) - known,
         known=known,
-        same_file=same,
+        same_file=known == len(readings) and book.knows_log(sheet.digest),
         of_ended=len(of_ended),
         ended=tuple(done[tray] for tray in dict.fromkeys(of_ended) if tray is not None),
         bad=tuple(sorted((*sheet.bad, *unplaced), key=lambda row: row.line)),

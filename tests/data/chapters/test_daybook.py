@@ -1,6 +1,7 @@
 """Readings and events are kept, handed out, and each change of them can be taken back."""
 
 import shutil
+from dataclasses import replace
 from datetime import datetime, timedelta
 from pathlib import Path
 
@@ -145,6 +146,33 @@ def test_the_same_file_twice_adds_nothing(book: Book) -> None:
     assert (again.added, again.same_file) == (0, True)
     assert len(book.readings(shelf="A")) == 50
     assert "nothing was added" in again.sentence
+
+
+def test_one_logger_stands_for_several_shelves(book: Book) -> None:
+    rows = [an_air(20.0 + n, NOON + timedelta(minutes=5 * n)) for n in range(3)]
+    of_b = [replace(one, shelf="B") for one in rows]
+    book.keep_log(SHA, "room.csv", "{}", rows)
+
+    assert book.known_of_log(SHA, of_b) == 0
+    kept = book.keep_log(SHA, "room.csv", "{}", of_b)
+
+    assert (kept.added, kept.known, kept.same_file) == (3, 0, False)
+    assert [one.value for one in book.readings(shelf="B")] == [20.0, 21.0, 22.0]
+    assert book.keep_log(SHA, "room.csv", "{}", of_b).same_file
+    assert book.undo() == "readings of room.csv"
+    assert (len(book.readings(shelf="A")), len(book.readings(shelf="B"))) == (3, 0)
+
+
+def test_the_same_file_does_not_bring_back_what_a_person_has_changed(book: Book) -> None:
+    rows = [an_air(20.0 + n, NOON + timedelta(minutes=5 * n)) for n in range(3)]
+    book.keep_log(SHA, "room.csv", "{}", rows)
+    first, second, _ = book.readings(shelf="A")
+    book.change_reading(first.id, value=19.0)
+    book.delete_reading(second.id)
+
+    assert book.known_of_log(SHA, rows) == 3
+    assert book.keep_log(SHA, "room.csv", "{}", rows).same_file
+    assert [one.value for one in book.readings(shelf="A")] == [19.0, 22.0]
 
 
 def test_files_that_overlap_add_what_is_new(book: Book) -> None:

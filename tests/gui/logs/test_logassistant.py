@@ -267,3 +267,18 @@ def test_a_log_dropped_on_the_window_opens_here_and_a_photo_goes_to_intake(
 
     assert (opened, brought) == ([log], [photo])
     window.close()
+
+
+def test_a_logger_of_the_room_is_brought_in_for_each_shelf(qtbot, opened, rack_book):
+    """One thermometer hangs beside several shelves: the same file again, for the next shelf."""
+    rack_book.add_tray(a_tray("Q1", shelf="Q", trial=None, block=None))
+    room = LOGGER.replace(",shelf", "").replace(",A,", ",")
+    for shelf in ("shelf A", "shelf Q"):
+        dialog = opened(room)
+        dialog.place.setCurrentIndex(dialog.place.findText(shelf))
+        dialog.place.activated.emit(dialog.place.currentIndex())
+        settle(qtbot, dialog)
+        assert dialog.form.count.text() == "Readings that will be kept: 6."
+        keep(qtbot, dialog)
+
+    assert len(logged(rack_book)) == len(rack_book.readings(shelf="Q")) == 6
