@@ -35,8 +35,8 @@ EVENTS = tuple(kind for kind in EventKind if kind not in (EventKind.SOWED, Event
 class NoteEntry(QWidget):
     """What, how much, when, a note; Enter anywhere in it keeps it."""
 
-    reading_wanted = Signal(object, float, object, str)  # kind, value, time, note
-    event_wanted = Signal(object, object, str)  # kind, time, note
+    reading_wanted = Signal(object, float, str)  # kind, value, note
+    event_wanted = Signal(object, str)  # kind, note
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -85,9 +85,18 @@ class NoteEntry(QWidget):
 
     def begin(self, now: datetime) -> None:
         """Nothing typed yet, at this time."""
-        self._now = now
-        show_moment(self.at, now)
+        self._show_now(now)
         self.empty()
+
+    def moment(self, now: datetime) -> datetime:
+        """When it was: now, however long the page stands open; or the time that a person has set."""
+        if moment_in(self.at) == self._now:
+            self._show_now(now)
+        return moment_in(self.at)
+
+    def _show_now(self, now: datetime) -> None:
+        show_moment(self.at, now)
+        self._now = moment_in(self.at)
 
     def empty(self) -> None:
         """Nothing typed, and nothing in the fields to take back: Ctrl+Z is the book's."""
@@ -138,14 +147,13 @@ class NoteEntry(QWidget):
     @Slot()
     def _add(self) -> None:
         kind, note = self.kind, self.note.text().strip()
-        at = moment_in(self.at)
         if isinstance(kind, EventKind):
             if kind is EventKind.THROWN_AWAY and not note:
                 self.say(self.tr("Say why it was thrown away: it stays in its trial, and the reason counts."))
                 self.note.setFocus()
                 return
             self.say("")
-            self.event_wanted.emit(kind, at, note)
+            self.event_wanted.emit(kind, note)
             return
         value, why = typed(self.value.text(), kind)
         if value is None:
@@ -154,7 +162,7 @@ class NoteEntry(QWidget):
             self.value.selectAll()
             return
         self._hint()
-        self.reading_wanted.emit(kind, value, at, note)
+        self.reading_wanted.emit(kind, value, note)
 
     def _wanted_words(self, kind: ReadingKind) -> str:
         scale = scale_words(kind)

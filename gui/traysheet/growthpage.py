@@ -103,6 +103,8 @@ class GrowthPage(SheetPage):
             if self.book is not None:
                 self.entry.begin(self.book.now())
             self.entry.say("")
+        elif self.book is not None:
+            self.entry.moment(self.book.now())
         self._read()
 
     @Slot(QRect)
@@ -208,10 +210,13 @@ class GrowthPage(SheetPage):
 
     # --- what a person notes
 
-    @Slot(object, float, object, str)
-    def _add_reading(self, kind: ReadingKind, value: float, at: datetime, note: str) -> None:
+    @Slot(object, float, str)
+    def _add_reading(self, kind: ReadingKind, value: float, note: str) -> None:
         state, book = self.state, self.book
-        if state is None or book is None or not self._is_possible(at):
+        if state is None or book is None:
+            return
+        at = self.entry.moment(book.now())
+        if not self._is_possible(at):
             return
         doubt = doubt_of(book, state.tray, kind, value)
         new = NewReading(kind=kind, value=value, taken_at=at, tray_id=state.tray.id, note=note)
@@ -221,10 +226,13 @@ class GrowthPage(SheetPage):
             if doubt:
                 self.entry.say(self.tr("Kept. {doubt}").format(doubt=spoken(doubt)), "notice")
 
-    @Slot(object, object, str)
-    def _add_event(self, kind: EventKind, at: datetime, note: str) -> None:
-        state = self.state
-        if state is None or not self._is_possible(at):
+    @Slot(object, str)
+    def _add_event(self, kind: EventKind, note: str) -> None:
+        state, book = self.state, self.book
+        if state is None or book is None:
+            return
+        at = self.entry.moment(book.now())
+        if not self._is_possible(at):
             return
         if self._do(lambda book: book.add_event([state.tray.id], kind, at, note)):
             self.entry.empty()

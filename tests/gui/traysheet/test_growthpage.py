@@ -87,6 +87,25 @@ def test_ounces_are_understood(sheet: TraySheet, rack_book: Book, qtbot: QtBot) 
     assert kept.value == pytest.approx(28.6 * 28.349523125)
 
 
+def test_a_page_that_stood_open_over_night_notes_the_morning(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot
+) -> None:
+    """The field showed the evening before, and a weight was kept for it."""
+    page = opened(sheet, qtbot)
+    morning = rack_book.today() + timedelta(days=1)
+    rack_book.set_setting("today", morning.isoformat())
+
+    qtbot.keyClicks(page.entry.value, "812")
+    qtbot.keyClick(page.entry.value, Qt.Key.Key_Return)
+
+    (reading,) = rack_book.readings(a1(rack_book))
+    assert reading.taken_at.date() == morning
+    show_moment(page.entry.at, reading.taken_at - timedelta(hours=20))  # of yesterday, set by hand: it stays
+    qtbot.keyClicks(page.entry.value, "901")
+    qtbot.keyClick(page.entry.value, Qt.Key.Key_Return)
+    assert rack_book.readings(a1(rack_book))[0].taken_at == reading.taken_at - timedelta(hours=20)
+
+
 def test_what_is_no_number_is_told_in_place_and_nothing_is_kept(
     sheet: TraySheet, rack_book: Book, qtbot: QtBot
 ) -> None:
@@ -407,7 +426,9 @@ def test_mates_on_other_media_are_told_of_beside_their_curves(
 
 def test_a_date_before_the_sowing_is_asked_about(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:
     page = opened(sheet, qtbot)
-    page._add_reading(ReadingKind.WEIGHT, 800.0, datetime(2025, 3, 8), "")
+    show_moment(page.entry.at, datetime(2025, 3, 8))
+    qtbot.keyClicks(page.entry.value, "800")
+    qtbot.keyClick(page.entry.value, Qt.Key.Key_Return)
 
     assert "before the tray was sown" in page.entry.said.text()
     assert rack_book.readings(a1(rack_book)) == ()
