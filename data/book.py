@@ -12,6 +12,7 @@ A photo and its score are kept in one transaction, after the original has been c
 the book names is on the disk. A photo is known by its bytes; bringing it in again does nothing.
 """
 
+import contextlib
 from dataclasses import replace
 from datetime import datetime, time, timedelta
 from pathlib import Path
@@ -26,7 +27,15 @@ from data.chapters.planbook import PlanBook
 from data.chapters.trialbook import TrialBook
 from data.errors import in_words
 from data.photos.judged import Judged
-from data.photos.originals import Altered, Gone, copy_original, file_time, original_path, safe_suffix
+from data.photos.originals import (
+    Altered,
+    Gone,
+    copy_original,
+    file_time,
+    original_path,
+    restore_original,
+    safe_suffix,
+)
 from data.photos.rootday import judged_again
 from data.records import Fate, PhotoId, Refused, Said, SuspectId, TakenFrom, fate_of
 from data.tables.journal import Recorder
@@ -68,6 +77,14 @@ class Book(OldBook, PlanBook, MaterialBook, TrialBook, BenchBook, ClockBook, Cor
         except Gone:
             return Refused(photo_id=None, name=judged.name, reason=Reason.UNREADABLE)
         return self._kept(judged, changed_at)
+
+    def bring_back(self, photo_id: PhotoId, source: Path) -> None:
+        """Put the original of a known photo back where it is missing or, by its size, another file by now."""
+        original = self.photo(photo_id).photo
+        if original is None:
+            return
+        with contextlib.suppress(Altered, Gone), in_words(self.folder):
+            restore_original(source, original)
 
     def _copy(self, judged: Judged, source: Path) -> None:
         if judged.is_picture and judged.digest is not None:

@@ -158,6 +158,7 @@ class _Batch:
             return
         known = self._book.known(digest)
         if known is not None:
+            self._book.bring_back(known.photo_id, path)
             yield path, replace(known, name=name_text(path.name))
         elif digest in self._digests:
             twins.append(path)
@@ -264,7 +265,7 @@ def make_pictures(book: Book, photo_id: PhotoId) -> Pictures | None:
     if kept is None or corners is None or original is None:
         return pictures
     judged = score_again(original, corners, book.mended_canopy(photo_id), book.tray_of_photo(photo_id))
-    if judged.score is not None:
+    if judged.score is not None and judged.digest == original.stem:  # no other program has changed it
         put(pictures.top_view, judged.top_view)
         put(pictures.thumbnail, judged.thumbnail)
         if judged.score.method == kept.method:

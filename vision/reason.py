@@ -25,6 +25,10 @@ class Reason(StrEnum):
         "this photo could not be scored, and that is a mistake in the program: the file is as it was"
     )
     ALTERED = "the file changed while it was read: bring it in again when it is whole"
+    CHANGED = (
+        "another program has changed the photo in the book, so it was not measured again: bring the camera's "
+        "own file in once more"
+    )
     NO_PICTURES = "there is no picture in this folder: name the folder that the photos lie in"
     GREY = "the picture has no colour: photograph in colour"
     INKS = "the picture was saved in printing inks, so its colours are only near: send the camera's own file"

@@ -9,6 +9,7 @@ import base64
 import json
 import sqlite3
 from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
 from datetime import datetime
 from typing import Any
 
@@ -43,6 +44,7 @@ class Corrections(SuspectBook):
         with these corners stays as it was, and its refusal is returned.
         """
         row = self.photo(photo_id)
+        judged = self._of_the_kept(row, judged)
         if judged.score is None:
             return _refused(row, judged)
         body = str([[round(float(x), 2), round(float(y), 2)] for x, y in corners_upright])
@@ -69,6 +71,7 @@ class Corrections(SuspectBook):
         judged : the photo scored with that canopy (`judged.score_again`).
         """
         row = self.photo(photo_id)
+        judged = self._of_the_kept(row, judged)
         if judged.score is None:
             return _refused(row, judged)
         old = self.score(photo_id)
@@ -118,9 +121,10 @@ class Corrections(SuspectBook):
         """Keep a score by another version of the method beside those there are; nothing that a person undoes.
 
         A canopy that a person has drawn and words on suspects go into it. False, and nothing is changed,
-        where the photo has a whole score by that version for its kind of tray, or this one is missing or less
-        sure.
+        where the photo has a whole score by that version for its kind of tray, or this one is missing, less
+        sure, or of a file that another program has changed.
         """
+        judged = self._of_the_kept(self.photo(photo_id), judged)
         score, old = judged.score, self.score(photo_id)
         if score is None or old is None or (old.sure and judged.needs_corners):
             return False
@@ -148,6 +152,13 @@ class Corrections(SuspectBook):
         self._put_pictures(photo_id, judged)
         self._keep_suspects_since(photo_id)
         return True
+
+    @staticmethod
+    def _of_the_kept(row: PhotoRow, judged: Judged) -> Judged:
+        """Only what was measured on the very photo that was kept, whose name is its digest."""
+        if row.photo is None or judged.digest in (None, row.photo.stem):
+            return judged
+        return replace(judged, score=None, refusal=Reason.CHANGED)
 
     # --- inside one change
 

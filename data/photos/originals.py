@@ -32,6 +32,7 @@ __all__ = [
     "picture_paths",
     "put",
     "reading",
+    "restore_original",
 ]
 
 SUFFIXES = frozenset({".jpg", ".jpeg", ".png", ".tif", ".tiff", ".webp", ".heic", ".heif"})
@@ -117,8 +118,19 @@ def copy_original(source: Path, target: Path, digest: str) -> None:
     OSError
         Where `target` cannot be written.
     """
-    if target.exists():  # renamed into place once, therefore whole
-        return
+    if not target.exists():  # else renamed into place once, therefore whole
+        _copy_whole(source, target, digest)
+
+
+def restore_original(source: Path, target: Path) -> None:
+    """Copy where `target`, whose name is its digest, is missing or of another size; raises likewise."""
+    with reading(source):
+        size = source.stat().st_size
+    if not target.exists() or target.stat().st_size != size:
+        _copy_whole(source, target, target.stem)
+
+
+def _copy_whole(source: Path, target: Path, digest: str) -> None:
     is_new = not target.parent.exists()
     target.parent.mkdir(parents=True, exist_ok=True)
     part = part_of(target)

@@ -5336,6 +5336,10 @@ trusted</source>
             <translation>die Datei hat sich beim Lesen verändert: noch einmal einlesen, wenn sie vollständig ist</translation>
         </message>
         <message>
+            <source>another program has changed the photo in the book, so it was not measured again: bring the camera's own file in once more</source>
+            <translation>ein anderes Programm hat das Foto im Buch verändert, also wurde es nicht neu gemessen: die Datei der Kamera noch einmal einlesen</translation>
+        </message>
+        <message>
             <source>there is no picture in this folder: name the folder that the photos lie in</source>
             <translation>in diesem Ordner ist kein Bild: den Ordner nennen, in dem die Fotos liegen</translation>
         </message>
@@ -8482,6 +8486,18 @@ trusted</source>
         <message>
             <source>Spreads so unequal come up by chance in {chance:.1f} % of trials with one spread (Levene 1960); below 1 % each medium's own trays are used (Welch 1951; by blocks where there are blocks).</source>
             <translation>So ungleiche Streuungen kommen durch Zufall in {chance:.1f} % der Versuche mit einer Streuung vor (Levene 1960); unter 1 % gelten die Schalen jedes Substrats für sich (Welch 1951; nach Blöcken, wo es Blöcke gibt).</translation>
+        </message>
+        <message>
+            <source>no verdict</source>
+            <translation>kein Urteil</translation>
+        </message>
+        <message>
+            <source>{medium}: without trays lost to mold nothing is left to compare.</source>
+            <translation>{medium}: ohne an Schimmel verlorene Schalen bleibt nichts zu vergleichen.</translation>
+        </message>
+        <message>
+            <source>{medium}: without trays with an open suspect nothing is left to compare: say what they are.</source>
+            <translation>{medium}: ohne Schalen mit offenem Verdacht bleibt nichts zu vergleichen: sagen, was es ist.</translation>
         </message>
         <message>
             <source>{medium}: with any one block left out the difference lies between {least} and {most}, and the answer stays.</source>

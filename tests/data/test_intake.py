@@ -58,6 +58,22 @@ def test_a_photo_that_goes_while_it_is_handed_to_a_farm_does_not_stop_the_others
     assert {name: type(fate) for name, fate in fates.items()} == {"a.jpg": Stored, "z.jpg": Stored}
 
 
+@pytest.mark.parametrize("lost", [None, b"turned by a viewer"])
+def test_a_photo_that_is_brought_in_again_puts_its_lost_original_back(
+    book: Book, phone: Path, pool: Executor, lost: bytes | None
+) -> None:
+    path = a_note(phone, "a.jpg", tag=10)
+    photo_id = run([path], book, pool)["a.jpg"].photo_id
+    original = book.photo_path(photo_id)
+    original.unlink() if lost is None else original.write_bytes(lost)
+
+    fates = run([path], book, pool)
+
+    assert isinstance(fates["a.jpg"], Known)
+    assert original.read_bytes() == path.read_bytes()
+    assert sum(found.is_file() for found in (book.folder / "photos").rglob("*")) == 1
+
+
 def test_each_photo_of_a_folder_has_its_fate(book: Book, phone: Path, pool: Executor) -> None:
     a_note(phone, "a.jpg", tag=10)
     a_note(phone / "monday", "b.jpg", tag=99)

@@ -12,9 +12,10 @@ import pytest
 from data.book import Book
 from data.intake import make_pictures
 from data.photos.judged import Judged
-from data.records import PhotoId, Said
+from data.records import PhotoId, Refused, Said
 from data.upkeep.mending import mend_canopy
 from tests.data.builders import a_note, a_score, bring, score_note
+from tests.data.contents import contents
 from tests.data.mends import CORNERS, HALF, mend_note
 from vision.mending import decode_mask
 from vision.reason import Reason
@@ -137,6 +138,21 @@ def test_a_photo_that_cannot_be_scored_any_more_stays_as_it_was(book: Book, phot
     assert fate.reason is Reason.BLURRED
     assert book.score(photo) == before
     assert book.undo_text() is None
+
+
+def test_a_photo_that_another_program_has_changed_is_not_measured_again(book: Book, photo: PhotoId) -> None:
+    before, original = contents(book), book.photo_path(photo)
+    original.write_bytes(original.read_bytes() + b" ")  # a viewer that turns photos where they lie, say
+    judged = score_note(original, CORNERS)
+
+    mended = mend_canopy(book, photo, HALF, mend_note)
+    turned = book.set_corners(photo, CORNERS, judged)
+
+    assert isinstance(mended, Refused)
+    assert isinstance(turned, Refused)
+    assert {mended.reason, turned.reason} == {Reason.CHANGED}
+    assert not book.keep_again(photo, replace(judged, score=a_score(50.0, method="plain 2")))
+    assert contents(book) == before
 
 
 def test_a_photo_without_a_score_cannot_be_mended(book: Book, phone: Path) -> None:
