@@ -32,16 +32,19 @@ class What(StrEnum):
     OTHER_METHOD = "scores of the other version of the method"
 
 
+TREATS_TRAYS = frozenset({What.NO_SUSPECTS, What.NO_LOST})  # leave trays out, perhaps all of a medium
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Otherwise:
     """One medium under one question."""
 
     what: What
     medium: str
-    least: float  # difference from the trusted medium
-    most: float
+    least: float | None  # difference from the trusted medium; None where nothing is left to compare
+    most: float | None
     usual: Outcome
-    changes: tuple[tuple[str, Outcome], ...]  # under what name (a block, say), and to what
+    changes: tuple[tuple[str, Outcome | None], ...]  # under what name (a block, say), and to what; None: none
     trays: int  # left, of all media, at the fewest
 
 
@@ -57,9 +60,13 @@ def otherwise(
     for line in verdict.compared:
         there = [(name, other, _line(other, line.medium)) for name, other in others]
         told = [(name, other, one) for name, other, one in there if one and one.difference is not None]
-        if not told or line.outcome is None:
-            continue
         usual = line.outcome
+        if usual is None or not others:
+            continue
+        if not told:
+            if what in TREATS_TRAYS and usual.is_shown:
+                found.append(_nothing_left(what, line.medium, usual, others))
+            continue
         differences = [one.difference for _, _, one in told if one.difference is not None]
         found.append(
             Otherwise(
@@ -68,13 +75,33 @@ def otherwise(
                 least=min(differences),
                 most=max(differences),
                 usual=usual,
-                changes=tuple(
-                    (name, one.outcome) for name, _, one in told if one.outcome and one.outcome is not usual
-                ),
+                changes=_changes(usual, [(name, one.outcome) for name, _, one in told]),
                 trays=min(other.trays for _, other, _ in told),
             )
         )
     return tuple(found)
+
+
+def _changes(
+    usual: Outcome, told: Iterable[tuple[str, Outcome | None]]
+) -> tuple[tuple[str, Outcome | None], ...]:
+    """Answers that are others, then those that cannot be had; where nothing is shown that is no change."""
+    others = [(name, now) for name, now in told if (now or Outcome.NOT_SHOWN) is not usual]
+    return tuple(sorted(others, key=lambda one: one[1] is None))
+
+
+def _nothing_left(
+    what: What, medium: str, usual: Outcome, others: Sequence[tuple[str, Verdict]]
+) -> Otherwise:
+    return Otherwise(
+        what=what,
+        medium=medium,
+        least=None,
+        most=None,
+        usual=usual,
+        changes=((others[0][0], None),),
+        trays=min(other.trays for _, other in others),
+    )
 
 
 def _line(verdict: Verdict, medium: str) -> MediumResult | None:
@@ -126,4 +153,4 @@ def shifted(table: Sequence[Measured], media: Container[str], by: float) -> list
 def without_suspects(table: Sequence[Measured]) -> list[tuple[str, list[Measured]]]:
     """The table without trays on which an open suspect lies; nothing where there are none."""
     kept = [row for row in table if not row.suspect]
-    return [] if len(kept) == len(table) or not kept else [("", kept)]
+    return [] if len(kept) == len(table) else [("", kept)]

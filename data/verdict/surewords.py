@@ -25,15 +25,26 @@ def otherwise_words(otherwise: Sequence[Otherwise], scale: Scale) -> tuple[Sente
 
 
 def _otherwise(one: Otherwise, scale: Scale) -> Sentence:
+    if one.least is None or one.most is None:
+        return _nothing_left(one)
     under, answer = one.changes[0] if one.changes else ("", one.usual)
     values = {
         "medium": one.medium,
         "least": scale.number(one.least, sign=True),
         "most": scale.number(one.most, sign=True),
-        "answer": outcome_words(answer),
+        "answer": Sentence("no verdict") if answer is None else outcome_words(answer),
         "under": under,
     }
     return WORDS[one.what](values, stays=not one.changes)
+
+
+def _nothing_left(one: Otherwise) -> Sentence:
+    if one.what is What.NO_LOST:
+        return Sentence("{medium}: without trays lost to mold nothing is left to compare.", medium=one.medium)
+    return Sentence(
+        "{medium}: without trays with an open suspect nothing is left to compare: say what they are.",
+        medium=one.medium,
+    )
 
 
 def _any_block(values: Values, *, stays: bool) -> Sentence:

@@ -3169,6 +3169,10 @@
             <translation>Schalen je Woche</translation>
         </message>
         <message>
+            <source>Another medium</source>
+            <translation>Weiteres Substrat</translation>
+        </message>
+        <message>
             <source>Wetting test...</source>
             <translation>Benetzungsprobe...</translation>
         </message>
@@ -3264,8 +3268,12 @@ trusted</source>
             <translation>Noch keine Substrate</translation>
         </message>
         <message>
-            <source>Add a tray on the Bench: its medium then stands here, with all that a photograph cannot see.</source>
-            <translation>Im Regal eine Schale hinzufügen: ihr Substrat steht dann hier, mit allem, was ein Foto nicht sehen kann.</translation>
+            <source>Add a tray on the Bench: its medium then stands here, with all that a photograph cannot see. A medium that is only to be tested, without seed, is named below.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Name of a medium</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>CO2e is a screening estimate: no certified assessment. There is no grand total.</source>
@@ -3902,8 +3910,8 @@ trusted</source>
             <translation>von 5</translation>
         </message>
         <message>
-            <source>from 1 (torn, full of medium) to 5 (clean)</source>
-            <translation>von 1 (zerrissen, voll Substrat) bis 5 (sauber)</translation>
+            <source>from 1 (torn, slipped, full of medium) to 5 (clean)</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>from 1 (a wipe) to 5 (a shovel)</source>
@@ -8493,7 +8501,7 @@ trusted</source>
         </message>
         <message>
             <source>{medium}: without trays lost to mold nothing is left to compare.</source>
-            <translation>{medium}: ohne an Schimmel verlorene Schalen bleibt nichts zu vergleichen.</translation>
+            <translation>{medium}: ohne durch Schimmel verlorene Schalen bleibt nichts zu vergleichen.</translation>
         </message>
         <message>
             <source>{medium}: without trays with an open suspect nothing is left to compare: say what they are.</source>
