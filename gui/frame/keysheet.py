@@ -62,6 +62,7 @@ class KeySheet(QDialog):
         scroll.setFrameShape(QFrame.Shape.NoFrame)
         scroll.setWidget(self._page(screens))
         scroll.setAccessibleName(self.tr("Keys"))
+        set_role(scroll, "read")
         close = QDialogButtonBox(QDialogButtonBox.StandardButton.Close, self)
         close.rejected.connect(self.reject)
         column = QVBoxLayout(self)

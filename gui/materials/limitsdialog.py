@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 
 from data.materials.table import ROWS
 from gui.controls.form import open_within_screen
+from gui.controls.rolling import roll_down
 from gui.language.spoken import in_figures, spoken
 from gui.notes.table import number_in
 from gui.style.palette import Space, set_role
@@ -40,7 +41,7 @@ class LimitsDialog(QDialog):
         self.setWindowTitle(self.tr("What a medium must keep"))
         self._fields: dict[str, tuple[QLineEdit, QLineEdit]] = {}
         scroll = QScrollArea(self)
-        scroll.setWidgetResizable(True)
+        roll_down(scroll)
         body = self._rows(limits)
         scroll.setWidget(body)
         self.trouble = wrapped("", self, "alarm")

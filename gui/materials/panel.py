@@ -51,6 +51,7 @@ class MaterialPanel(QScrollArea):
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setAccessibleName(self.tr("The chosen cell"))  # arrow keys scroll what is long
+        set_role(self, "read")
         self._action, self._medium = "", ""
 
     def show_cell(self, reading: MaterialReading, key: str, medium: str) -> None:

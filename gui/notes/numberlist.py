@@ -8,18 +8,27 @@ Not   the words (`numberwords.py`)
 from collections.abc import Sequence
 
 from PySide6.QtCore import QEvent, QPoint, Qt
-from PySide6.QtGui import QFocusEvent
+from PySide6.QtGui import QColor, QFocusEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QGridLayout, QLabel, QToolTip, QWidget
 
 from gui.language.plainhint import plain_hint
 from gui.notes.numberwords import NumberLine
-from gui.style.palette import Space, set_role
+from gui.style.palette import Space, set_role, tokens_now
 
 __all__ = ["NumberList"]
+
+LINE = 2  # px, below what has the focus
 
 
 class _Value(QLabel):
     """A value that can be reached by Tab, and then says how it was had."""
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        if self.hasFocus():
+            painter = QPainter(self)
+            painter.fillRect(0, self.height() - LINE, self.width(), LINE, QColor(tokens_now().accent))
+            painter.end()
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)

@@ -12,7 +12,7 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QFrame, QScrollArea, QSizePolicy, QWidget
 
 from gui.paper.pages import Page, Paper, paint
-from gui.style.palette import Space, tokens_now
+from gui.style.palette import Space, set_role, tokens_now
 
 __all__ = ["PagePreview"]
 
@@ -75,6 +75,7 @@ class PagePreview(QScrollArea):
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setAccessibleName(self.tr("Preview of the pages"))
+        set_role(self, "read")
 
     def show_pages(self, pages: Sequence[Page], paper: Paper) -> None:
         """Show these."""

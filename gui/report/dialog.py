@@ -91,6 +91,7 @@ class ReportDialog(QDialog):
         self.pages = QScrollArea(self)
         self.pages.setWidgetResizable(True)
         self.pages.setAccessibleName(self.tr("Preview of the pages"))
+        set_role(self.pages, "read")
         self.trouble = wrapped("", self, "alarm")
         self.trouble.hide()
         column = QVBoxLayout(self)

@@ -53,6 +53,7 @@ def sheet_values(t: Tokens, text_percent: int = 100) -> dict[str, str]:
 #   QPushButton  main (the one accent button of a screen), quiet (no outline); 44 px: rack, rack-main,
 #                rack-quiet, switch
 #   fields       rack (44 px; a minimum height set on the widget gives way to the sheet's)
+#   QScrollArea  read (Tab stops at it, arrows roll it)
 #   QFrame       sheet (a panel), band-calm, band-notice, band-alarm, line (a hairline), top, foot;
 #                ask-calm, ask-notice (a question above a list)
 SHEET = """
@@ -182,6 +183,8 @@ QAbstractItemView { background: @sheet@; border: 1px solid @line@; border-radius
 QAbstractItemView[role="plain"] { background: transparent; border: none; border-radius: 0; }
 QAbstractItemView[role="rows"] { padding: 3px; }
 QAbstractItemView:focus { border-color: @accent@; }
+QTableView[role="plain"] { border: 1px solid transparent; border-radius: 4px; }
+QTableView[role="plain"]:focus { border-color: @accent@; }
 QHeaderView { background: transparent; border: none; }
 QHeaderView::section {
   background: @sheet@; color: @soft_ink@; border: none; border-bottom: 1px solid @line@; padding: 6px 8px;
@@ -200,6 +203,8 @@ QProgressBar { background: @line@; border: none; border-radius: 3px; max-height:
 QProgressBar::chunk { background: @accent@; border-radius: 3px; }
 
 QScrollArea { background: transparent; border: none; }
+QScrollArea[role="read"] { border: 1px solid transparent; border-radius: @radius@px; }
+QScrollArea[role="read"]:focus { border-color: @accent@; }
 QScrollBar { background: transparent; border: none; margin: 0; }
 QScrollBar:vertical { width: 14px; }
 QScrollBar:horizontal { height: 14px; }

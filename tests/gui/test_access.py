@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QComboBox,
     QLineEdit,
     QRadioButton,
+    QScrollArea,
     QWidget,
 )
 from pytestqt.qtbot import QtBot
@@ -20,7 +21,10 @@ from pytestqt.qtbot import QtBot
 from data.book import Book
 from gui.app import make_window
 from gui.bench.screen import Bench
+from gui.frame.keysheet import KeySheet
 from gui.home import Memory
+from gui.materials.limitsdialog import LimitsDialog
+from gui.paper.preview import PagePreview
 from gui.style.palette import RACK_TARGET
 from gui.window import Window
 from tests.gui.rackbook import a_rack_book, photograph
@@ -114,6 +118,56 @@ def test_tab_follows_the_order_of_reading(window: Window, qtbot: QtBot, place: s
         if QApplication.focusWidget() is window.top.places["bench"]:
             break
     assert zones == sorted(zones)
+
+
+@pytest.mark.parametrize("place", PLACES)
+def test_the_focus_is_seen_wherever_tab_stops(window: Window, qtbot: QtBot, place: str) -> None:
+    # WCAG 2.2 (W3C Recommendation 2023), success criterion 2.4.7
+    came_to(window, place, qtbot)
+    widget: QWidget | None = window.top.places["bench"]
+    assert widget is not None
+    widget.setFocus(Qt.FocusReason.TabFocusReason)
+    reached: list[QWidget] = []
+    unseen = []
+    while widget is not None and widget not in reached:
+        reached.append(widget)
+        if not focus_changes(widget):
+            unseen.append(f"{type(widget).__name__} {name_of(widget)}")
+        qtbot.keyClick(widget, Qt.Key.Key_Tab)
+        widget = QApplication.focusWidget()
+
+    assert len(reached) >= 8
+    assert unseen == []
+
+
+def test_the_focus_is_seen_in_pages_that_the_arrows_roll(window: Window, qtbot: QtBot) -> None:
+    for top in (KeySheet(window.screens.values()), PagePreview()):
+        qtbot.addWidget(top)
+        with qtbot.waitActive(top):
+            top.show()
+        (area,) = [one for one in (top, *top.findChildren(QScrollArea)) if isinstance(one, QScrollArea)]
+        area.setFocus(Qt.FocusReason.TabFocusReason)
+        qtbot.waitUntil(area.hasFocus)
+        assert focus_changes(area), type(top).__name__
+
+
+def test_tab_goes_straight_to_the_fields_of_limits(qtbot: QtBot, dressed: QApplication) -> None:
+    dialog = LimitsDialog({})
+    qtbot.addWidget(dialog)
+    with qtbot.waitActive(dialog):
+        dialog.show()
+    nameless = [w for w in dialog.findChildren(QWidget) if can_have_focus(w) and not name_of(w)]
+    assert nameless == []
+
+
+def focus_changes(widget: QWidget) -> bool:
+    """Whether it looks otherwise with the focus than without; the focus stays."""
+    assert widget.hasFocus()
+    with_focus = widget.grab().toImage()
+    widget.clearFocus()
+    without = widget.grab().toImage()
+    widget.setFocus(Qt.FocusReason.OtherFocusReason)
+    return with_focus != without
 
 
 @pytest.mark.parametrize("place", ["bench", "intake"])
