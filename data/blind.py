@@ -7,9 +7,12 @@ Not   cropping and levelling the pictures (`gui`), keeping a round (`chapters/tr
 
 Names are hidden, the order is drawn, every fifth photo comes again later, so that the eye's own wandering is
 known. "Eye instead of photo" is asked of ICC(2,1) (Shrout & Fleiss 1979): may one stand for the other, number
-for number? 0.75 for "good" is a rule of thumb of the trade.
+for number? 0.75 for "good" is a rule of thumb of the trade. How steady the eye is rests on few trays, so it
+has an interval, from the chi-square of their differences. Limits hold for one more tray: with Student's t and
+1 + 1/n in place of 1.96, which is too narrow for few trays (prediction interval, from memory).
 """
 
+import math
 import random
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
@@ -19,12 +22,15 @@ from data.numbers import PhotoId, TrayId
 
 if TYPE_CHECKING:
     from data.statistics.agreement import Icc, Limits, RankCorrelation
+    from data.statistics.estimate import Estimate
+    from data.statistics.quadrature import Floats
 
 __all__ = ["AGAIN_SHARE", "LEAST_APART", "EyeAgreement", "Showing", "agreement_of", "draw_round"]
 
 AGAIN_SHARE = 0.2  # of the photos are shown a second time
 LEAST_AGAIN = 3
 LEAST_APART = 4  # other photos between the two times
+DOUBT = 0.1  # chance that the eye is steadier than the interval says, and as much that it is less
 LEAST_TRAYS = 5  # below that nothing is said of agreement
 
 
@@ -67,7 +73,9 @@ class EyeAgreement:
     limits: "Limits | None"  # eye minus photo
     ranks: "RankCorrelation | None"
     again: int  # trays scored twice
-    with_itself: "Icc | None"
+    steady: (
+        "Estimate | None"  # share of the spread of its scores that is not its own wandering; 80 % interval
+    )
     itself_sd: float | None  # of one score by eye, from the trays scored twice
 
 
@@ -77,7 +85,7 @@ def agreement_of(
     """Hold scores by eye, 0-100, against the photos' and against those of the second time."""
     import numpy as np
 
-    from data.statistics.agreement import icc, limits_of_agreement, spearman
+    from data.statistics.agreement import icc, spearman
 
     both = sorted(first.keys() & photo.keys())
     eye, by_photo = (np.array([scores[tray] for tray in both], float) for scores in (first, photo))
@@ -87,9 +95,32 @@ def agreement_of(
     return EyeAgreement(
         trays=len(both),
         with_photo=icc(np.column_stack([eye, by_photo])) if enough else None,
-        limits=limits_of_agreement(eye, by_photo) if enough else None,
+        limits=_limits(eye, by_photo) if enough else None,
         ranks=spearman(eye, by_photo) if enough else None,
         again=len(twice),
-        with_itself=icc(pairs) if len(twice) >= LEAST_AGAIN else None,
+        steady=_steady(np.array(list(first.values()), float), pairs),
         itself_sd=float(np.sqrt(((pairs[:, 0] - pairs[:, 1]) ** 2).mean() / 2)) if twice else None,
     )
+
+
+def _limits(eye: "Floats", by_photo: "Floats") -> "Limits | None":
+    """Between what the eye and the photo differ in 95 % of trays."""
+    from data.statistics.agreement import limits_of_agreement
+    from data.statistics.estimate import t_quantile
+
+    n = len(eye)
+    return limits_of_agreement(eye, by_photo, times=t_quantile(n - 1) * math.sqrt(1 + 1 / n))
+
+
+def _steady(first: "Floats", pairs: "Floats") -> "Estimate | None":
+    """How much of what the eye tells apart is there at a second look; None for too few, or all alike."""
+    from scipy.special import chdtri
+
+    from data.statistics.estimate import Estimate
+
+    again = len(pairs)
+    if again < LEAST_AGAIN or len(first) < LEAST_TRAYS or first.min() == first.max():
+        return None
+    wandering = float(((pairs[:, 0] - pairs[:, 1]) ** 2).sum() / 2 / first.var(ddof=1))
+    low, high = (1 - wandering / float(chdtri(again, tail)) for tail in (1 - DOUBT, DOUBT))
+    return Estimate(value=1 - wandering / again, low=low, high=high)

@@ -46,17 +46,17 @@ def eye_words(found: EyeAgreement) -> tuple[Sentence, ...]:
 def whom_to_trust(found: EyeAgreement) -> Sentence:
     """One sentence on whose numbers to trust."""
     with_photo = None if found.with_photo is None else found.with_photo.two_random
-    itself = None if found.with_itself is None else found.with_itself.two_random
     if with_photo is None:
         return Sentence("Too few trays were scored by eye and by photo to say whose numbers to trust.")
     if with_photo >= GOOD:
         return Sentence("Eye and photo say much the same: either may be trusted.")
-    if itself is None:
+    low, high = (None, None) if found.steady is None else (found.steady.low, found.steady.high)
+    if low is None or high is None or low < POOR <= high:
         return Sentence(
             "Eye and photo differ, and too few trays were seen twice to say how sure the eye is of itself: "
             "trust neither alone."
         )
-    if itself < POOR:
+    if high < POOR:
         return Sentence("The eye does not agree with itself from one look to the next: trust the photo.")
     return Sentence(
         "The eye agrees with itself but not with the photo, so the two see different things: look at the "
