@@ -34,7 +34,7 @@ class ReadingKind(StrEnum):
     FEED = "feed given"
     HEIGHT = "height"  # of the shoots, from the medium
     FRESH_MASS = "fresh mass"  # at the cut
-    CUT_QUALITY = "cut quality"  # 1 torn and full of medium to 5 clean
+    CUT_QUALITY = "cut quality"  # 1 torn, slipped, full of medium to 5 clean
     LABOUR = "labour"
     SWEEPINGS = "sweepings"  # what is left to clean up
     SWEEPINGS_EYE = "sweepings by eye"  # 1 a wipe to 5 a shovel

@@ -1,7 +1,7 @@
 """Material head: what can be done with the medium of the chosen cell, and the limits that all must keep.
 
 In    the name of a medium, how many trays are grown a week
-Out   `test_wanted`, `numbers_wanted`, `feed_wanted`, `limits_wanted`, `weekly_set`
+Out   `test_wanted`, `numbers_wanted`, `feed_wanted`, `limits_wanted`, `weekly_set`, `medium_named`
 Not   doing it (`screen.py`)
 """
 
@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QLabel, QMenu, QPushButton, QWidget
 
 from data.medium.benchtest import BenchKind
 from gui.controls.flow import Flow
+from gui.controls.namefield import NameField
 from gui.controls.numberfield import NumberField
 from gui.language.plainhint import plain_hint
 from gui.style.palette import set_role
@@ -30,6 +31,7 @@ class MaterialHead(QWidget):
     feed_wanted = Signal()
     limits_wanted = Signal()
     weekly_set = Signal(float)  # trays a week
+    medium_named = Signal(str)  # one more stands in the table
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -48,8 +50,10 @@ class MaterialHead(QWidget):
             self.tr("Trays a week"), self.tr("trays a week"), least=1, most=10_000, parent=self
         )
         self.weekly.changed.connect(self.weekly_set)
+        self.another = NameField(self.tr("Another medium"), self)
+        self.another.named.connect(self.medium_named)
         row = self._row = Flow(self)
-        for part in (self.name, self.tests, self.numbers, self.feed, self.must, self.weekly):
+        for part in (self.name, self.tests, self.numbers, self.feed, self.must, self.weekly, self.another):
             row.addWidget(part)
 
     def _make_menu(self) -> QMenu:

@@ -24,6 +24,7 @@ from data.materials.table import Origin, Table
 from data.medium.benchtest import BenchKind
 from data.readings import BenchTestId
 from gui.controls.flow import Flow
+from gui.controls.namefield import NameField
 from gui.controls.tabstops import order_stops
 from gui.controls.teaching import Teaching
 from gui.language.plainbutton import plain_button
@@ -63,23 +64,35 @@ class Materials(Screen):
         self.desk.kept.connect(self._kept)
         self.dialogs = MaterialDialogs(self.desk, lambda: self.reading, self)
         self._stale = True
-        self._empty = Teaching("materials", self.tr("Go to the Bench"), self)
-        self._empty.teach(
-            self.tr("No media yet"),
-            self.tr(
-                "Add a tray on the Bench: its medium then stands here, with all that a photograph cannot see."
-            ),
-        )
-        self._empty.pressed.connect(self._to_bench)
         self._whole = QStackedWidget(self)
         self._whole.addWidget(self._make_content())
-        self._whole.addWidget(self._empty)
+        self._whole.addWidget(self._make_empty())
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self._whole)
         self._show()
 
     # --- making
+
+    def _make_empty(self) -> QWidget:
+        """A wetting test needs no tray of seed: a medium can be named before the first is sown."""
+        page = QWidget(self)
+        self._empty = Teaching("materials", self.tr("Go to the Bench"), page)
+        self._empty.teach(
+            self.tr("No media yet"),
+            self.tr(
+                "Add a tray on the Bench: its medium then stands here, with all that a photograph cannot "
+                "see. A medium that is only to be tested, without seed, is named below."
+            ),
+        )
+        self._empty.pressed.connect(self._to_bench)
+        self.first = NameField(self.tr("Name of a medium"), page)
+        self.first.named.connect(self._medium_named)
+        column = QVBoxLayout(page)
+        column.setContentsMargins(Space.L, 0, Space.L, Space.M)
+        column.addWidget(self._empty, 1)
+        column.addWidget(self.first)
+        return page
 
     def _make_content(self) -> QWidget:
         content = QWidget(self)
@@ -109,6 +122,7 @@ class Materials(Screen):
         self.head.feed_wanted.connect(self._feed_chosen)
         self.head.limits_wanted.connect(self.dialogs.limits)
         self.head.weekly_set.connect(self._weekly_set)
+        self.head.medium_named.connect(self._medium_named)
         column.addWidget(self.head)
         column.addWidget(self.due)
         column.addLayout(body, 1)
@@ -266,6 +280,14 @@ class Materials(Screen):
     @Slot(float)
     def _weekly_set(self, trays: float) -> None:
         self.desk.keep(lambda book: book.set_trays_a_week(trays))
+
+    @Slot(str)
+    def _medium_named(self, name: str) -> None:
+        def add(book: "Book") -> None:
+            if name.casefold() not in {one.name.casefold() for one in book.media_known()}:
+                book.set_medium(name)
+
+        self.desk.keep(add)
 
     @Slot()
     def _to_bench(self) -> None:

@@ -1,7 +1,7 @@
 """Unit words: how a person reads the unit of a number that was noted, and what the ends of a scale mean.
 
 In    a unit of the book, a kind of reading
-Out   "°C" for "C", "of 5" for a scale; "from 1 (torn, full of medium) to 5 (clean)"
+Out   "°C" for "C", "of 5" for a scale; "from 1 (torn, slipped, full of medium) to 5 (clean)"
 Not   turning units into each other (`data/entry/units.py`), words for kinds (`view.py`)
 """
 
@@ -20,7 +20,7 @@ def unit_words(unit: str) -> str:
 def scale_words(kind: ReadingKind) -> str:
     """Which end of a scale is which, or nothing where the kind is measured in a unit."""
     return {
-        ReadingKind.CUT_QUALITY: translate("NoteView", "from 1 (torn, full of medium) to 5 (clean)"),
+        ReadingKind.CUT_QUALITY: translate("NoteView", "from 1 (torn, slipped, full of medium) to 5 (clean)"),
         ReadingKind.SWEEPINGS_EYE: translate("NoteView", "from 1 (a wipe) to 5 (a shovel)"),
         ReadingKind.BREAKDOWN_EYE: translate("NoteView", "from 5 (whole) to 1 (gone)"),
     }.get(kind, "")

@@ -3269,11 +3269,11 @@ trusted</source>
         </message>
         <message>
             <source>Add a tray on the Bench: its medium then stands here, with all that a photograph cannot see. A medium that is only to be tested, without seed, is named below.</source>
-            <translation type="unfinished" />
+            <translation>Im Regal eine Schale hinzufügen: ihr Substrat steht dann hier, mit allem, was ein Foto nicht sehen kann. Ein Substrat, das nur ohne Saatgut geprüft werden soll, unten nennen.</translation>
         </message>
         <message>
             <source>Name of a medium</source>
-            <translation type="unfinished" />
+            <translation>Name eines Substrats</translation>
         </message>
         <message>
             <source>CO2e is a screening estimate: no certified assessment. There is no grand total.</source>
@@ -3911,7 +3911,7 @@ trusted</source>
         </message>
         <message>
             <source>from 1 (torn, slipped, full of medium) to 5 (clean)</source>
-            <translation type="unfinished" />
+            <translation>von 1 (zerrissen, verrutscht, voll Substrat) bis 5 (sauber)</translation>
         </message>
         <message>
             <source>from 1 (a wipe) to 5 (a shovel)</source>

@@ -252,7 +252,7 @@ def test_which_end_of_the_scale_is_good_is_said_before_it_is_typed(morning: Benc
     quick.kind.setCurrentIndex(quick.kind.findText("cut quality"))
 
     assert quick.line.placeholderText() == "Tray and number from 1 to 5"
-    assert quick.said.text() == "cut quality: from 1 (torn, full of medium) to 5 (clean)"
+    assert quick.said.text() == "cut quality: from 1 (torn, slipped, full of medium) to 5 (clean)"
 
     quick.kind.setCurrentIndex(quick.kind.findText("weight"))
     assert "clean" not in quick.said.text()

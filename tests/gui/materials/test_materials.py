@@ -443,3 +443,40 @@ def test_reading_again_leaves_the_focus_on_the_test_that_is_due(place: Materials
 
     assert QApplication.focusWidget() is first
     assert len([one for one in place.due.findChildren(QPushButton) if one.isVisible()]) == 3
+
+
+def test_a_medium_is_named_and_tested_without_a_tray_of_seed(
+    qtbot: QtBot, dressed: QApplication, work: Work, tmp_path: Path
+) -> None:
+    place = Materials(work)
+    qtbot.addWidget(place)
+    with qtbot.waitActive(place):
+        place.show()
+    book = Book.create(tmp_path / "new")
+    with qtbot.waitSignal(place.desk.was_read):
+        place.open_book(book)
+    assert place.first.isVisible()
+
+    qtbot.keyClicks(place.first.line, "hemp mat")
+    with qtbot.waitSignal(place.desk.was_read):
+        qtbot.keyClick(place.first.line, Qt.Key.Key_Return)
+
+    assert place.table.isVisible()
+    assert place.reading.table.media == ("hemp mat",)
+    assert book.undo() == "hemp mat described"
+    work.stop_all()
+    book.close()
+
+
+def test_a_medium_that_is_known_loses_nothing_when_it_is_named_again(place: Materials, qtbot: QtBot) -> None:
+    assert place.book is not None
+    before = place.book.media_known()
+
+    qtbot.keyClicks(place.head.another.line, "Coir")
+    qtbot.keyClick(place.head.another.line, Qt.Key.Key_Return)
+    assert place.book.media_known() == before
+
+    with qtbot.waitSignal(place.desk.was_read):
+        qtbot.keyClicks(place.head.another.line, "wood fibre")
+        qtbot.keyClick(place.head.another.line, Qt.Key.Key_Return)
+    assert len(place.book.media_known()) == len(before) + 1

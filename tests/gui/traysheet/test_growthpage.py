@@ -123,7 +123,7 @@ def test_which_end_of_a_scale_is_good_stands_below_the_row(sheet: TraySheet, qtb
     page = opened(sheet, qtbot)
     page.entry.choose(ReadingKind.CUT_QUALITY)
 
-    assert page.entry.said.text() == "A number from 1 (torn, full of medium) to 5 (clean)"
+    assert page.entry.said.text() == "A number from 1 (torn, slipped, full of medium) to 5 (clean)"
     qtbot.keyClick(page.entry.value, Qt.Key.Key_Return)
     assert page.entry.said.text().startswith("Type a number from 1 (torn")
 
