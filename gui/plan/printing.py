@@ -46,7 +46,7 @@ class PrintPage(QWidget):
         self._of: tuple[Book | None, bool] = (None, False)  # the book, and whether it is its first trial
         half = QWidget(self)
         left = QVBoxLayout(half)
-        left.setContentsMargins(0, 0, 0, 0)
+        left.setContentsMargins(0, 0, Space.S, 0)  # a bar may stand beside it
         left.setSpacing(Space.S)
         left.addWidget(heading(self.tr("What do you want to print?"), self))
         self.kinds: dict[SheetKind, QCheckBox] = {}
