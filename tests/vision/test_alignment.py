@@ -76,6 +76,17 @@ def test_a_tray_that_was_put_in_turned_round_is_told_and_laid_right():
     assert worst_mm(found, half_turn) < 0.5
 
 
+def test_a_tray_that_looks_alike_both_ways_and_grew_is_not_told_to_be_turned():
+    """Only its two ends stayed, and each looks like the other turned round."""
+    ends = a_tray(1)[80:588, 80:1096]
+    ends = (ends // 2 + ends[::-1, ::-1] // 2).astype(np.uint8)
+    earlier, later = (a_tray(seed)[80:588, 80:1096].copy() for seed in (2, 3))
+    for top in (earlier, later):
+        top[:, :100], top[:, -100:] = ends[:, :100], ends[:, -100:]
+
+    assert not align(earlier, later).turned
+
+
 def test_other_light_and_colour_move_nothing():
     tray = a_tray()
     earlier, _ = seen(tray)

@@ -177,6 +177,15 @@ def test_a_bare_tray_has_no_canopy_to_lose():
     assert found.reasons == {"lost": Reason.NO_CANOPY}
 
 
+@pytest.mark.parametrize(("wide_mm", "told"), [(11.0, True), (9.5, False)])
+def test_from_two_percent_of_canopy_on_a_share_of_it_can_be_lost(wide_mm, told):
+    """Of less, a few leaves that nod would be a tenth."""
+    found = change(labels((100, 0, 100 + wide_mm, 254)), labels())
+
+    assert (found.lost == 100.0) is told
+    assert ("lost" in found.reasons) is not told
+
+
 def test_photos_that_cannot_be_laid_on_each_other_still_tell_of_coverage_and_suspects():
     found = change(
         labels((0, 0, 254, 254)), labels(), was=[a_suspect()], now=[a_suspect(area_cm2=8.0)], alignment=APART
@@ -185,6 +194,7 @@ def test_photos_that_cannot_be_laid_on_each_other_still_tell_of_coverage_and_sus
     assert found.coverage == pytest.approx(-50.0)
     assert found.vanished is None
     assert found.reasons["vanished"] is Reason.NOTHING_STAYED
+    assert "coverage" not in found.reasons
     assert [one.became for one in found.suspects] == [Became.LARGER]
 
 
@@ -193,6 +203,7 @@ def test_labels_of_two_methods_are_not_compared():
 
     assert (found.coverage, found.appeared) == (None, None)
     assert set(found.reasons.values()) == {Reason.OTHER_METHODS}
+    assert {"coverage", "appeared"} <= set(found.reasons)
 
 
 def test_labels_of_another_size_are_refused():

@@ -68,6 +68,41 @@ def test_the_camera_and_its_lens_are_found_from_four_cards_and_a_tag(lens):
     assert fit.pose.lens[0] == pytest.approx(lens[0], abs=0.004)
 
 
+def scattered(seen: list[Seen], rng: np.random.Generator, times: float) -> list[Seen]:
+    """Corners moved as those scatter that were refined to a part of a pixel, so many times as far."""
+    moved = []
+    for one in seen:
+        arms = one.corners - one.corners.mean(axis=0)
+        arms = arms / np.linalg.norm(arms, axis=1, keepdims=True)
+        shape = rng.normal(0, 0.30, (4, 2))
+        shape = shape - shape.mean(axis=0)
+        shape = shape - (shape * arms).sum(axis=1).mean() * arms
+        together = rng.normal(0, 0.15, 2) - rng.normal(0, 0.35) * arms
+        moved.append(replace(one, corners=one.corners + times * (shape + together)))
+    return moved
+
+
+@pytest.mark.parametrize(("times", "least", "most"), [(1.0, 0.6, 1.1), (3.0, 0.75, 1.2)])
+def test_the_standard_error_told_is_that_by_which_corners_are_off(times, least, most):
+    """Over 60 cameras drawn as the fit expects them; where corners scatter more it must notice by itself."""
+    rng = np.random.default_rng(5)
+    ratios, misfits = [], []
+    for _ in range(60):
+        true = camera(
+            tilt_deg=rng.uniform(2, 15),
+            turned_deg=rng.uniform(-8, 8),
+            lens=(rng.normal(0, 0.015), rng.normal(0, 0.008)),
+            focal_35mm=26.0 * math.exp(rng.normal(0, 0.015)),
+        )
+        seen = marks_seen(true, bench_mm=rng.normal(0, 0.7), shrunk_px=0.7 + rng.normal(0, 1.0))
+        fit = best_fit(scattered(seen, rng, times), SIZE, 26.0)
+        ratios.append(off_mm(fit.pose, true) / fit.spread(RIM))
+        misfits.append(fit.misfit)
+
+    assert least < np.sqrt(np.mean(np.square(ratios))) < most
+    assert np.mean(misfits) == pytest.approx(times, rel=0.1)
+
+
 def test_a_fit_that_runs_away_is_none():
     """What is no number is greater than nothing: such a fit looked like the best there is."""
     true = camera()
