@@ -74,3 +74,41 @@ def test_an_unsure_curve_gives_an_unsure_day(width):
     unsure = expected_cut(Estimate(value=4, low=4 - width, high=4 + width), earlier).day
 
     assert unsure.high - unsure.value >= min(width, sure.high - sure.value)
+
+
+def test_a_curve_without_an_interval_adds_nothing_to_how_unsure_the_day_is():
+    """Lags 5, 6, 7: mean 6, s 1; t(2) 4.302653 x sqrt(1 + 1/3), as if the own day were known."""
+    earlier = [EarlierTray(day_cut=8 + lag, day_50=3.0) for lag in (0.0, 1.0, 2.0)]
+
+    told = expected_cut(Estimate(value=4.0), earlier)
+
+    assert told.day.value == 10
+    assert told.day.high - 10 == pytest.approx(4.302653 * (4 / 3) ** 0.5, abs=1e-5)
+
+
+def test_where_all_earlier_trays_took_as_long_the_own_curve_alone_makes_the_day_unsure():
+    earlier = [EarlierTray(day_cut=9.0 + k, day_50=3.5 + k) for k in (0.0, 0.5, -0.5)]
+
+    told = expected_cut(HALF, earlier)
+
+    assert (told.day.low, told.day.high) == pytest.approx((4.0 + 5.5 - 0.2, 4.0 + 5.5 + 0.2))
+
+
+def test_both_doubts_are_added_as_squares_with_the_degrees_of_freedom_of_welch_and_satterthwaite():
+    """Lags 5, 6, 7 leave s2 (1 + 1/3) = 4/3; the own day's half width 1.96 is one standard error, 1.
+
+    So 7/3 in all, on 2 (7/4)^2 = 6.125 degrees of freedom: t of 6 is 2.4469, of 7 2.3646 (table).
+    """
+    earlier = [EarlierTray(day_cut=8 + lag, day_50=3.0) for lag in (0.0, 1.0, 2.0)]
+
+    told = expected_cut(Estimate(value=4.0, low=4.0 - 1.959964, high=4.0 + 1.959964), earlier)
+
+    assert 2.3646 < (told.day.high - 10) / (7 / 3) ** 0.5 < 2.4469
+
+
+@pytest.mark.parametrize(
+    ("earlier", "usual", "trays"),
+    [([], (6, 10), 0), ([], None, 0), (EARLIER, None, 4), (EARLIER[:3], None, 3)],
+)
+def test_how_many_trays_it_rests_on_is_told(earlier, usual, trays):
+    assert expected_cut(HALF, earlier, usual).trays == trays
