@@ -88,12 +88,16 @@ def lost_to_mold(
 
 
 def day_of_most(trays: Sequence[Tray], photos: Iterable[PhotoNumbers]) -> int | None:
-    """The day since sowing on which most trays have a usable photo, the last of several; None without any."""
+    """The day since sowing on which most trays have a usable photo, the last of several; None without any.
+
+    A photo from before its tray's sowing shows something else.
+    """
     grown = {tray.id: tray for tray in trays}
     seen: dict[int, set[TrayId]] = {}
     for photo in photos:
-        if photo.tray_id in grown:
-            seen.setdefault(grown[photo.tray_id].day(photo.taken_at.date()), set()).add(photo.tray_id)
+        tray = grown.get(photo.tray_id)
+        if tray is not None and (day := tray.day(photo.taken_at.date())) >= 0:
+            seen.setdefault(day, set()).add(tray.id)
     return max(seen, key=lambda day: (len(seen[day]), day), default=None)
 
 

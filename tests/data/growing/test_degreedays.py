@@ -66,3 +66,12 @@ def test_a_time_is_the_sum_of_its_parts(logged, base, step):
 
     assert whole.known == pytest.approx(sum(part.known for part in parts))
     assert (whole.total or 0) == pytest.approx(sum(part.total or 0 for part in parts), abs=1e-9)
+
+
+def test_a_log_may_be_in_any_order():
+    samples = hourly(15.0, 25.0, 10.0, 30.0)
+
+    assert logged_degree_days(samples[::-1], 5, MIDNIGHT, MIDNIGHT + DAY) == logged_degree_days(
+        samples, 5, MIDNIGHT, MIDNIGHT + DAY
+    )
+    assert logged_degree_days(samples, 5, MIDNIGHT, MIDNIGHT + DAY).total == pytest.approx(60 / 24)

@@ -131,4 +131,5 @@ def test_the_day_of_most_photos_counts_trays_and_of_equal_days_the_last() -> Non
 
     assert day_of_most(trays, [seen(1, 5), seen(1, 5), seen(1, 5), seen(1, 7), seen(2, 7), seen(2, 8)]) == 7
     assert day_of_most(trays, [seen(1, 5), seen(1, 8), seen(2, 7)]) == 8
+    assert day_of_most(trays, [seen(1, -1), seen(2, -1), seen(1, 0)]) == 0  # -1: before they were sown
     assert day_of_most(trays, [seen(9, 5)]) is None
