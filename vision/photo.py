@@ -175,6 +175,8 @@ def _is_raw(image: Image.Image) -> bool:
 
 def _why_not_opened(data: bytes) -> Reason:
     """Another kind of picture, a damaged one of our kinds, or no picture at all."""
+    if _has_other_numbers(data):
+        return Reason.KIND
     if data.startswith((b"\xff\xd8", b"\x89PNG", b"II*\0", b"MM\0*", b"RIFF")) or data[4:8] == b"ftyp":
         try:
             Image.open(BytesIO(data)).close()
@@ -188,6 +190,19 @@ def _why_not_opened(data: bytes) -> Reason:
     except Exception:  # as above
         return Reason.NO_PICTURE
     return Reason.KIND
+
+
+def _has_other_numbers(data: bytes) -> bool:
+    """True of a TIFF that is whole and holds what is no colour of 8 or 16 bits, fractions of light say."""
+    if not data.startswith((b"II*\0", b"MM\0*")):
+        return False
+    try:
+        TiffImagePlugin.TiffImageFile(BytesIO(data)).close()
+    except SyntaxError as error:
+        return "pixel mode" in str(error)
+    except Exception:  # as above
+        return False
+    return False
 
 
 def _loaded(image: Image.Image, name: str) -> None:

@@ -6,6 +6,7 @@ from datetime import datetime, timedelta
 from io import BytesIO
 from pathlib import Path
 
+import cv2
 import numpy as np
 import pytest
 from hypothesis import given
@@ -123,6 +124,13 @@ def test_a_picture_just_over_the_limit_is_refused_too():
 @pytest.mark.parametrize("kind", ["GIF", "BMP", "PPM"])
 def test_other_kinds_of_picture_are_named_as_such(kind):
     assert why_refused(file_of(a_picture(), kind)) is Reason.KIND
+
+
+def test_a_tiff_of_fractions_of_light_is_another_kind_of_picture_and_not_damaged():
+    fractions = cv2.imencode(".tif", np.full((200, 300, 3), 0.5, np.float32))[1].tobytes()
+
+    assert why_refused(fractions) is Reason.KIND
+    assert why_refused(fractions[:40]) is Reason.CUT_SHORT
 
 
 @pytest.mark.parametrize("tag", [{50706: b"\1\4\0\0"}, {254: 1}], ids=["DNG", "another maker's"])
