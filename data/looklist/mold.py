@@ -1,8 +1,8 @@
 """Mold: the suspects of one tray on its photos -> what needs a look.
 
 In    a tray, its suspects, the numbers of its photos; oldest first
-Out   `Look`s: what a person called mold, else the open suspects of the newest sure photo, else those that
-      leaves may hide on it
+Out   `Look`s: what a person called mold, else the open suspects of the newest sure photo, else those of
+      earlier photos that it does not show
 Not   numbers of the stand (`standing.py`), finding suspects (`vision`)
 
 A suspect is held against the photo of the day before, which was laid on this one when it came in
@@ -15,12 +15,15 @@ Limits are common practice.
 
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
+from itertools import chain
 
 from data.photos.carried import Patches
 from data.records import DayNumbers, Look, LookKind, PhotoId, Said, SeenSuspect, Tray, Urgency
 from vision.history import Became, Course, courses
 
 __all__ = ["MOLD_CAUTION", "looks_at_mold"]
+
+Days = dict[date, list[SeenSuspect]]  # suspects of the last photo of each earlier day, newest day first
 
 GROWN_AFTER_NOT_MOLD = 1.5  # times the area that a person has looked at
 LEAST_CONFIDENCE = 0.3  # fainter ones stand on the tray sheet only, until they grow (`models/mold.md`)
@@ -58,12 +61,13 @@ def looks_at_mold(tray: Tray, seen: Sequence[SeenSuspect], photos: Sequence[DayN
     newest = usable[-1].photo_id
     now = [s for s in seen if s.photo_id == newest and s.said is None]
     earlier = [s for s in seen if s.photo_id != newest]
-    patches, days = Patches(seen), _days_before(usable, seen)
+    patches, by_day = Patches(seen), _days_before(usable, seen)
+    days = list(by_day.values())
     wanted = [s for s in _worth_a_look(now, days, patches) if not _settled(s, earlier, patches)]
     if wanted:
         yield _possible_mold(tray, wanted, earlier, days, patches)
-    elif hidden := _out_of_sight([s for s in seen if s.photo_id == newest], days, patches):
-        yield _under_leaves(tray, hidden, earlier, patches)
+    elif hidden := _out_of_sight(seen, usable, by_day, patches):
+        yield _unseen_now(tray, hidden, earlier, patches, usable[-1].taken_at.date())
 
 
 def _worth_a_look(
@@ -85,23 +89,31 @@ def _settled(suspect: SeenSuspect, earlier: Iterable[SeenSuspect], patches: Patc
 
 
 def _out_of_sight(
-    shown: Iterable[SeenSuspect], days: Sequence[Sequence[SeenSuspect]], patches: Patches
+    seen: Sequence[SeenSuspect], photos: Sequence[DayNumbers], days: Days, patches: Patches
 ) -> list[SeenSuspect]:
-    """Open patches that the newest photo no longer shows, each as it was last seen."""
-    met, found = list(shown), []
-    for number, day in enumerate(days):
-        before = [s for earlier in days[number + 1 :] for s in earlier]
-        for suspect in day:
-            if any(patches.same(suspect, one) for one in met):
-                continue
-            met.append(suspect)
-            is_open = suspect.said is None and not suspect.closed
-            if is_open and not _settled(suspect, before, patches):
-                found += _worth_a_look([suspect], days[number + 1 :], patches)
+    """Open patches that the newest photo does not show, each as it was last seen: today, or on a day before.
+
+    Of a day that is over its last photo tells; of today each does, for nobody may have looked yet.
+    """
+    newest = photos[-1]
+    today = {
+        photo.photo_id
+        for photo in photos[:-1]
+        if photo.method == newest.method and photo.taken_at.date() == newest.taken_at.date()
+    }
+    met, found = [s for s in seen if s.photo_id == newest.photo_id], []
+    for suspect in chain((s for s in reversed(seen) if s.photo_id in today), *days.values()):
+        if any(patches.same(suspect, one) for one in met):
+            continue
+        met.append(suspect)
+        before = [s for s in seen if s.taken_at < suspect.taken_at]
+        if suspect.said is None and not suspect.closed and not _settled(suspect, before, patches):
+            earlier = [shown for day, shown in days.items() if day < suspect.taken_at.date()]
+            found += _worth_a_look([suspect], earlier, patches)
     return found
 
 
-def _days_before(photos: Sequence[DayNumbers], seen: Sequence[SeenSuspect]) -> list[list[SeenSuspect]]:
+def _days_before(photos: Sequence[DayNumbers], seen: Sequence[SeenSuspect]) -> Days:
     """Suspects of the last photo of each earlier day, newest day first; an empty list where it has none."""
     newest = photos[-1]
     last: dict[date, PhotoId] = {
@@ -109,7 +121,9 @@ def _days_before(photos: Sequence[DayNumbers], seen: Sequence[SeenSuspect]) -> l
         for photo in photos
         if photo.method == newest.method and photo.taken_at.date() < newest.taken_at.date()
     }
-    return [[s for s in seen if s.photo_id == photo] for _, photo in sorted(last.items(), reverse=True)]
+    return {
+        day: [s for s in seen if s.photo_id == photo] for day, photo in sorted(last.items(), reverse=True)
+    }
 
 
 def _course(
@@ -174,10 +188,17 @@ def _possible_mold(
     )
 
 
-def _under_leaves(
-    tray: Tray, hidden: Sequence[SeenSuspect], earlier: Sequence[SeenSuspect], patches: Patches
+def _unseen_now(
+    tray: Tray,
+    hidden: Sequence[SeenSuspect],
+    earlier: Sequence[SeenSuspect],
+    patches: Patches,
+    newest: date,
 ) -> Look:
     last = max(hidden, key=lambda s: s.taken_at)
+    day = last.taken_at.date()
+    seen_before = "last seen on {}, leaves may hide it now"
+    where = "on an earlier photo of {}, not on the newest" if day == newest else seen_before
     before = _same_before(hidden, earlier, patches)
     return Look(
         tray_id=tray.id,
@@ -185,8 +206,13 @@ def _under_leaves(
         what=LookKind.SUSPECT,
         urgency=Urgency.TODAY,
         since=min(e.taken_at for e in before).date(),
-        sentence=f"{_patches_words(hidden)}; last seen on {_day(last.taken_at.date())}, leaves may hide it "
-        f"now; confidence {max(s.confidence for s in hidden):.2f}.",
+        sentence="; ".join(
+            (
+                _patches_words(hidden),
+                where.format(_day(day)),
+                f"confidence {max(s.confidence for s in hidden):.2f}.",
+            )
+        ),
         first="Lift the leaves at the place without touching what is under them: a grey web over stems and "
         "hulls speaks for mold, a white fan at each root that lies flat when misted for root hairs. Then say "
         "which it is.",

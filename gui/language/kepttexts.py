@@ -123,6 +123,7 @@ KEPT = (
     K("as large as on {day} ({area} cm²)"),
     K("not grown for {days} days"),
     K("last seen on {day}, leaves may hide it now"),
+    K("on an earlier photo of {day}, not on the newest"),
     K(
         "Lift the leaves at the place without touching what is under them: a grey web over stems and hulls "
         "speaks for mold, a white fan at each root that lies flat when misted for root hairs. Then say "

@@ -2386,6 +2386,10 @@
             <translation>zuletzt gesehen am {day}, jetzt vielleicht von Blättern verdeckt</translation>
         </message>
         <message>
+            <source>on an earlier photo of {day}, not on the newest</source>
+            <translation>auf einem früheren Foto vom {day}, nicht auf dem neuesten</translation>
+        </message>
+        <message>
             <source>Lift the leaves at the place without touching what is under them: a grey web over stems and hulls speaks for mold, a white fan at each root that lies flat when misted for root hairs. Then say which it is.</source>
             <translation>Die Blätter an der Stelle anheben, ohne zu berühren, was darunter ist: ein graues Gespinst über Stängeln und Hülsen spricht für Schimmel, ein weißer Fächer an jeder Wurzel, der sich beim Besprühen anlegt, für Wurzelhaare. Dann sagen, was es ist.</translation>
         </message>

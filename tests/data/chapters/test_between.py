@@ -409,6 +409,32 @@ def test_a_patch_that_a_second_photo_of_its_day_no_longer_showed_is_not_looked_f
     assert looks(book) == []
 
 
+def test_a_patch_on_the_first_photo_of_today_is_told_though_a_second_one_does_not_show_it(book: Book) -> None:
+    """A tray photographed twice: possible mold of eight o'clock was told by nobody."""
+    first = photo_on(book, 6, suspects=[PATCH], hour=8)
+    second = photo_on(book, 6, leaves=LEAVES, hour=12)
+    assert first != second
+
+    (look,) = looks(book)
+
+    assert (look.what, look.photo_id) == (LookKind.SUSPECT, first)
+    assert "; on an earlier photo of 6 March, not on the newest; confidence 0.50." in look.sentence
+    book.say(the_suspect(book, first).id, Said.NOT_MOLD)
+    assert looks(book) == []
+
+
+def test_a_patch_that_both_photos_of_today_show_is_told_once(book: Book) -> None:
+    photo_on(book, 6, suspects=[PATCH], hour=8)
+    second = photo_on(book, 6, suspects=[replace(PATCH, x_mm=103.0)], hour=12)
+
+    (look,) = looks(book)
+    assert look.photo_id == second
+    assert "earlier photo" not in look.sentence
+
+    book.say(the_suspect(book, second).id, Said.NOT_MOLD)
+    assert looks(book) == []
+
+
 def test_not_mold_is_remembered_of_a_patch_although_its_tray_was_turned_round(book: Book) -> None:
     first = photo_on(book, 6, suspects=[Patch(x_mm=100.0, y_mm=50.0)])
     book.say(the_suspect(book, first).id, Said.NOT_MOLD)
