@@ -1,13 +1,15 @@
 """Places are drawn by lot within blocks, the same from a seed, and no medium is always at the window."""
 
 from collections import Counter
+from math import sqrt
+from statistics import mean
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from data.plan.blocks import ShelfPlaces
-from data.plan.drawing import NoTagsLeft, draw_of, draw_text, draw_trial, window_counts
+from data.plan.drawing import Draw, NoTagsLeft, draw_of, draw_text, draw_trial, window_counts
 from data.trial import CropPlan, Factor
 from tests.data.plans import MEDIA, a_plan
 
@@ -52,6 +54,38 @@ def test_no_medium_of_several_treatments_has_the_window_more_often_than_its_shar
 
     for medium in MEDIA.levels:
         assert sum(count for name, count in counts.items() if name.startswith(medium)) == 2
+
+
+def mean_places(draw: Draw) -> dict[str, float]:
+    """Of each treatment the mean distance from the middle of its shelf, in places."""
+    found: dict[str, list[float]] = {}
+    for place in draw.places:
+        there = [one.position for one in draw.places if (one.block, one.shelf) == (place.block, place.shelf)]
+        found.setdefault(place.treatment, []).append(place.position - mean(there))
+    return {name: mean(places) for name, places in found.items()}
+
+
+@pytest.mark.parametrize("blocks", [3, 4, 6])
+def test_no_treatment_stands_mostly_at_one_end_of_its_shelves(blocks: int) -> None:
+    """A place of six, drawn by lot, has a standard deviation of sqrt(35/12); a mean of n that by sqrt(n)."""
+    plan = a_plan(blocks=blocks)
+    limit = sqrt(35 / 12 / (2 * blocks))  # two crops
+
+    draws = [draw_trial(plan, seed) for seed in range(60)]
+
+    furthest = max(abs(one) for draw in draws for one in mean_places(draw).values())
+    assert all(draw.loosened == 0 for draw in draws)
+    assert 0.8 * limit < furthest <= limit + 1e-9
+
+
+def test_of_two_places_of_a_treatment_the_lot_alone_decides() -> None:
+    """One crop in two blocks without a window: 36 ways, of which 6 repeat the first block's order."""
+    shelves = [ShelfPlaces(name=name, places=3, window_end="") for name in "AB"]
+    plan = a_plan(blocks=2, crops=ONE_CROP, shelves=shelves)
+
+    orders = {tuple(place.treatment for place in draw_trial(plan, seed).places) for seed in range(600)}
+
+    assert len(orders) == 36
 
 
 def test_the_same_seed_draws_the_same_places() -> None:
