@@ -3,11 +3,12 @@
 import json
 from pathlib import Path
 
+import cv2
 import numpy as np
 import pytest
 
 from vision.covered import decoded, decoded_tag
-from vision.markers import find_marks
+from vision.markers import CARDS, find_marks
 from vision.patterns import FRAME, Reading, bits
 from vision.photo import grey, read_photo
 from vision.traytype import TAG_MARK_MM, TrayType, square
@@ -74,6 +75,21 @@ def test_a_leaf_over_the_frame_of_a_card_and_of_the_tag_hides_neither(draw_stati
     assert sorted(marks.cards) == [0, 1, 2, 3]
     assert marks.tag.number == 77
     assert off_px(marks.cards[0], station.pose.project(TrayType().card_quad(0))) < 3.0
+
+
+def test_marks_under_leaves_lie_where_they_were_drawn_in_a_photo_of_twelve_megapixels_too(draw_station):
+    """There the search for them goes through a smaller picture."""
+    times, leaves = 2.5, ((-198.0, 236.0, -40.0, 15.0), (-31.0, -192.0, 20.0, 6.0))
+    station = draw_station(tag=77, leaves=leaves)
+    large = cv2.resize(station.grey, None, fx=times, fy=times, interpolation=cv2.INTER_CUBIC)
+
+    marks = find_marks(np.asarray(large, np.uint8))
+
+    assert sorted(marks.cards) == [0, 1, 2, 3]
+    assert marks.tag.number == 77
+    for number in CARDS:
+        drawn = times * station.pose.project(TrayType().card_quad(number))
+        assert off_px(marks.cards[number], drawn) < 3.0 * times
 
 
 def test_a_station_with_a_leaf_over_every_card_is_found(draw_station):
