@@ -273,6 +273,21 @@ def test_from_which_patch_on_canopy_is_said_to_vanish(
     assert all(look.size == pytest.approx(100 * 4 / 72) for look in found)
 
 
+@pytest.mark.parametrize("unknown", [5, 6, 7, 8])
+def test_a_patch_is_not_told_where_one_of_the_days_knows_no_cells(unknown: int) -> None:
+    lost = {"cells": hole(4, 20.0)}
+    days = {5: {"cells": packed(even())}, 6: {"cells": packed(even())}, 7: lost, 8: lost}
+
+    assert vanished(days)
+    assert not vanished(days | {unknown: {}})
+
+
+def test_a_patch_that_is_back_on_the_next_day_was_one_bad_photo() -> None:
+    whole = {"cells": packed(even())}
+
+    assert not vanished({5: whole, 6: whole, 7: {"cells": hole(4, 20.0)}, 8: whole})
+
+
 def test_a_patch_of_a_tray_that_was_hardly_up_is_not_said_to_vanish() -> None:
     enough = {"coverage": 30.0, "cells": packed(even())}
     lost = {"coverage": 29.0, "cells": hole(4, 20.0)}
