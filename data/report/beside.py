@@ -87,9 +87,9 @@ def _not_counted(book: "Book", trays: Sequence[Tray], cancel: CancelToken) -> It
         for day in book.days(tray.id):
             if day.state in NOT_COUNTED:
                 yield Sentence(
-                    "Tray {code}, day {day}: a photo does not count, {state}: {reason}.",
+                    "Tray {code}, {when}: a photo does not count, {state}: {reason}.",
                     code=tray.code,
-                    day=day.day,
+                    when=Sentence("day {day}", day=day.day) if day.day >= 0 else Sentence("before sowing"),
                     state=day.state,
                     reason=str(day.reason or Sentence("no reason was noted")).rstrip("."),
                 )

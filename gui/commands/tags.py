@@ -17,7 +17,12 @@ __all__ = ["print_tags"]
 
 
 def print_tags(folder: Path, target: Path, paper: str, trial: str | None) -> int:
-    """Write the PDF; 1 where there is nothing to print or it cannot be written."""
+    """Write the PDF; 1 where there is nothing to print or it cannot be written.
+
+    Nothing but a PDF is written over: notes named by mistake would be lost.
+    """
+    if target.suffix.lower() != ".pdf":
+        return refuse(f"{target}: tags are written as OUT.pdf.")
     try:
         book = Book.open(folder)
     except BookError as error:

@@ -8024,8 +8024,16 @@ trusted</source>
             <translation>kein Grund notiert</translation>
         </message>
         <message>
-            <source>Tray {code}, day {day}: a photo does not count, {state}: {reason}.</source>
-            <translation>Schale {code}, Tag {day}: ein Foto zählt nicht, {state}: {reason}.</translation>
+            <source>Tray {code}, {when}: a photo does not count, {state}: {reason}.</source>
+            <translation>Schale {code}, {when}: ein Foto zählt nicht, {state}: {reason}.</translation>
+        </message>
+        <message>
+            <source>day {day}</source>
+            <translation>Tag {day}</translation>
+        </message>
+        <message>
+            <source>before sowing</source>
+            <translation>vor der Aussaat</translation>
         </message>
         <message>
             <source>What needed a look</source>

@@ -357,6 +357,14 @@ def test_the_command_says_why_a_file_was_not_written(
     assert "Choose another folder" in capsys.readouterr().err
 
 
+def test_tags_are_written_over_nothing_but_a_pdf(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    notes = tmp_path / "notes.csv"
+    notes.write_text("tray;grams")
+    assert main(["tags", "--book", str(tmp_path / "book"), str(notes)]) == 1
+    assert "OUT.pdf" in capsys.readouterr().err
+    assert notes.read_text() == "tray;grams"
+
+
 def test_tags_and_cards_are_printed_without_a_trial(
     tmp_path: Path, qtbot: QtBot, dressed: QApplication, work: Work
 ) -> None:
