@@ -10,6 +10,7 @@ suffix.
 """
 
 import contextlib
+import errno
 import hashlib
 import os
 import threading
@@ -58,7 +59,9 @@ def reading(source: Path) -> Iterator[None]:
 
 
 def digest_of(path: Path) -> str:
-    """SHA-256 of the file's bytes, hex."""
+    """SHA-256 of the file's bytes, hex; `OSError` where it cannot be read, or is no plain file."""
+    if path.exists() and not path.is_file():  # a pipe or a device may never end
+        raise OSError(errno.EINVAL, "no plain file", str(path))
     with path.open("rb") as file:
         return hashlib.file_digest(file, "sha256").hexdigest()
 

@@ -199,6 +199,8 @@ def _refuse_strange(database: Path, source: Path) -> None:
 
 
 def _take_out(source: Path, folder: Path, cancel: CancelToken, report: Report) -> None:
+    if source.exists() and not source.is_file():  # reading a pipe or a device may never end
+        raise NotAPack(source)
     try:
         with ZipFile(source) as pack_file:
             listed = _listed(pack_file, source)
@@ -211,8 +213,6 @@ def _take_out(source: Path, folder: Path, cancel: CancelToken, report: Report) -
     except OSError as error:
         if not source.exists():
             raise NoSuchPack(source) from error
-        if not source.is_file():
-            raise NotAPack(source) from error
         raise
 
 

@@ -56,12 +56,13 @@ def read_table(path: Path) -> Table:
     """Read a file; raises `TableError` with a sentence where that cannot be."""
     name = path.name or str(path)
     try:
-        if path.stat().st_size > LARGEST_BYTES:
-            raise TableError(Sentence("{file} is too large to be a table of trays.", file=path.name))
-        data = path.read_bytes()
+        with path.open("rb") as file:
+            data = file.read(LARGEST_BYTES + 1)  # the size that a device tells means nothing
     except OSError as error:
         why = error.strerror or str(error)
         raise TableError(Sentence("{file} cannot be read: {why}.", file=name, why=why)) from error
+    if len(data) > LARGEST_BYTES:
+        raise TableError(Sentence("{file} is too large to be a table of trays.", file=name))
     return table_of(_text(data, name), name)
 
 

@@ -7,6 +7,7 @@ Not   the work itself (`data/travel/packing.py`, `data/export.py`, `data/travel/
 """
 
 from collections.abc import Collection
+from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -75,6 +76,8 @@ def merge_into(folder: Path, other: Path, apart: Collection[str], *, same: bool,
 
     if other.is_file() and other.suffix.lower() in SPREADSHEETS:
         return refuse(f"{other} is a spreadsheet: save its table as CSV, and name that file.")
+    if (whole := _whole_of(other)) is not None:
+        return refuse(f"{other} is one file of {whole}: name that folder.")
     try:
         with (
             Book.open(folder) as book,
@@ -105,7 +108,11 @@ def keep_notes(folder: Path, source: Path, order: str | None, *, keep: bool) -> 
         with Book.open(folder) as book:
             known = book.knows_log(notes.digest)
             ids = () if known else book.keep_old_notes(notes, source.name)
-    except (BookError, NotALog) as error:
+    except NotALog as error:
+        say(str(error))
+        _say_where_it_belongs(source)
+        return REFUSED
+    except BookError as error:
         say(str(error))
         return REFUSED
     except OSError as error:
@@ -113,6 +120,35 @@ def keep_notes(folder: Path, source: Path, order: str | None, *, keep: bool) -> 
         return REFUSED
     print("these notes are in the book already" if known else f"{len(ids)} trays added")
     return REFUSED if notes.refused else DONE
+
+
+def _whole_of(file: Path) -> Path | None:
+    """The folder of the book or the export that a file is a part of."""
+    from data.chapters.store import FILE
+    from data.travel.imported import is_export
+
+    if not file.is_file():
+        return None
+    export = file.suffix.lower() in (".csv", ".json", ".md") and is_export(file.parent)
+    return file.parent if export or file.name == FILE else None
+
+
+def _say_where_it_belongs(source: Path) -> None:
+    """A table that holds no trays may be one of another kind, which comes in by another way."""
+    from data.logs.oldcolumns import Field, fields_of
+    from data.logs.sheet import LogRefused, read_log
+
+    if (whole := _whole_of(source)) is not None:
+        say(f"{source} is one file of an export: to bring that in, name its folder, {whole}.")
+        return
+    sheet = read_log(source.read_bytes(), source.name, today=date.today())
+    if isinstance(sheet, LogRefused) or {Field.CROP, Field.MEDIUM} & {*fields_of(sheet.headings)}:
+        return
+    if sheet.readings or sheet.questions:
+        say(
+            f"{source} looks like the file of a logger or a scale. Such files come in by the window, where "
+            "you see how they are read: open the book, then Book > Bring in a log..., or drop the file there."
+        )
 
 
 def _show_notes(notes: "OldNotes") -> None:

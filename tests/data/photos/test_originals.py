@@ -117,3 +117,12 @@ def test_half_copies_of_a_crash_are_cleared_but_not_those_at_work(tmp_path: Path
     clear_leftovers(tmp_path)
 
     assert {*folder.iterdir(), *backups.iterdir()} == whole | at_work
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="no named pipes here")
+@pytest.mark.timeout(20)
+def test_a_pipe_that_nobody_writes_to_is_refused_at_once(tmp_path: Path) -> None:
+    os.mkfifo(tmp_path / "pipe.jpg")
+
+    with pytest.raises(OSError, match="no plain file"):
+        digest_of(tmp_path / "pipe.jpg")

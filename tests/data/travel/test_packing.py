@@ -2,6 +2,7 @@
 
 import hashlib
 import json
+import os
 import sqlite3
 import tempfile
 from collections.abc import Callable
@@ -405,3 +406,13 @@ def test_a_place_that_takes_nothing_is_told_as_that_place(book: Book, tmp_path: 
         pack(book, tmp_path / "not there" / "mine", CancelToken())
 
     assert told.value.folder == tmp_path / "not there"
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="no named pipes here")
+@pytest.mark.timeout(20)
+def test_a_pipe_is_no_pack(tmp_path: Path) -> None:
+    os.mkfifo(tmp_path / "theirs.evenstand")
+
+    with pytest.raises(NotAPack):
+        unpack(tmp_path / "theirs.evenstand", tmp_path / "there", CancelToken())
+    assert not (tmp_path / "there").exists()

@@ -142,3 +142,10 @@ def test_no_text_whatever_breaks_the_reading(text: str) -> None:
         except TableError:
             continue
         assert all(row.medium for row in read.rows)
+
+
+@pytest.mark.skipif(not Path("/dev/zero").exists(), reason="no such device here")
+@pytest.mark.timeout(20)
+def test_a_device_without_an_end_is_too_large() -> None:
+    with pytest.raises(TableError, match="too large"):
+        read_table(Path("/dev/zero"))

@@ -145,3 +145,33 @@ def test_an_option_that_would_do_nothing_is_wrong_use(
     assert main(["import", str(tmp_path / name), "--book", str(book.folder), option]) == 2
     assert option in capsys.readouterr().err
     assert len(book.trays()) == before
+
+
+def test_the_file_of_a_logger_is_told_the_way_by_which_it_comes_in(
+    book: Book, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (tmp_path / "climate.csv").write_text("time,temperature C,humidity %\n2026-03-01 10:00,21.2,65\n")
+    (tmp_path / "names.csv").write_text("crop,person\nradish,me\n")
+
+    assert main(["import", str(tmp_path / "climate.csv"), "--book", str(book.folder)]) == 1
+    assert "Book > Bring in a log" in capsys.readouterr().err
+    assert main(["import", str(tmp_path / "names.csv"), "--book", str(book.folder)]) == 1
+    assert "Book > Bring in a log" not in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("name", ["trays.csv", "datapackage.json"])
+def test_one_file_of_an_export_is_told_to_be_named_by_its_folder(
+    book: Book, tmp_path: Path, capsys: pytest.CaptureFixture[str], name: str
+) -> None:
+    assert main(["export", str(tmp_path / "open"), "--book", str(book.folder)]) == 0
+
+    assert main(["import", str(tmp_path / "open" / name), "--book", str(book.folder)]) == 1
+    told = capsys.readouterr().err
+    assert f"folder, {tmp_path / 'open'}" in told or f"{tmp_path / 'open'}: name that folder" in told
+
+
+def test_the_database_of_a_book_is_told_to_be_named_by_its_folder(
+    book: Book, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["import", str(book.folder / "book.sqlite"), "--book", str(book.folder)]) == 1
+    assert f"one file of {book.folder}: name that folder" in capsys.readouterr().err
