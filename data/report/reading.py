@@ -15,6 +15,8 @@ from data.cancel import CancelToken
 from data.plan.words import kept_words
 from data.records import Tray
 from data.report.beside import look_blocks, material_blocks, wrong_blocks
+from data.report.conditions import condition_blocks
+from data.report.conditionwords import all_of, level_words
 from data.report.content import Block, Grid, Heading, IntervalFigure, Paragraph, Report, VerdictGrid
 from data.report.fixed import CAUTIONS, methods
 from data.report.pictures import growth_blocks, picture_blocks, shown_photos
@@ -112,6 +114,7 @@ class _Reading:
         self.found = verdicts(self.book, self.trial, cancel=self.cancel)
         self._step(1)
         yield from self._answers()
+        yield from self._conditions()
         self._make_lost_views()
         yield from picture_blocks(self.book, self._scored(), self.cancel, short=self.short)
         self._step(2)
@@ -184,6 +187,8 @@ class _Reading:
                     unit=measure.unit,
                 ),
             )
+        if plan.same:
+            yield Sentence("The same for all"), all_of([level_words(*one) for one in plan.same.items()])
         yield (
             Sentence("Trays"),
             Sentence(
@@ -228,6 +233,14 @@ class _Reading:
             *otherwise_words(one.otherwise, one.scale),
         ):
             yield Paragraph(text=words)
+
+    def _conditions(self) -> Iterator[Block]:
+        treatments = {tray: name for one in self.found for tray, name in one.treatments.items()}
+        read_on = {one.crop: one.on_day for one in self.found if one.on_day is not None}
+        plan = self.plans[-1].plan if self.plans else None
+        yield from condition_blocks(
+            self.book, self.trays, treatments, read_on, plan, self.cancel, short=self.short
+        )
 
     def _scored(self) -> tuple[CropVerdict, ...]:
         return tuple(one for one in self.found if one.kind is MeasureKind.SCORE)

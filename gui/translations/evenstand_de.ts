@@ -8072,6 +8072,186 @@ trusted</source>
             <translation>Ältere bleiben im Buch: {n}.</translation>
         </message>
         <message>
+            <source>temperature of the air, °C</source>
+            <translation>Temperatur der Luft, °C</translation>
+        </message>
+        <message>
+            <source>humidity of the air, %</source>
+            <translation>Feuchte der Luft, %</translation>
+        </message>
+        <message>
+            <source>water given to a tray, ml</source>
+            <translation>Wassergabe je Schale, ml</translation>
+        </message>
+        <message>
+            <source>feed given to a tray, ml</source>
+            <translation>Düngergabe je Schale, ml</translation>
+        </message>
+        <message>
+            <source>How the trays were grown</source>
+            <translation>Wie die Schalen gezogen wurden</translation>
+        </message>
+        <message>
+            <source>No tray got a treatment of the plan.</source>
+            <translation>Keine Schale bekam eine Variante des Plans.</translation>
+        </message>
+        <message>
+            <source>Alike for all that is compared</source>
+            <translation>Gleich für alles, was verglichen wird</translation>
+        </message>
+        <message>
+            <source>As noted of {n} trays</source>
+            <translation>Wie von {n} Schalen notiert</translation>
+        </message>
+        <message>
+            <source>Alike for all that is compared – {conditions}.</source>
+            <translation>Gleich für alles, was verglichen wird – {conditions}.</translation>
+        </message>
+        <message>
+            <source>Not alike</source>
+            <translation>Nicht gleich</translation>
+        </message>
+        <message>
+            <source>Not alike, with the number of trays</source>
+            <translation>Nicht gleich, mit der Zahl der Schalen</translation>
+        </message>
+        <message>
+            <source>Noted of some trays only: {conditions}. Whether the others were grown so cannot be told.</source>
+            <translation>Nur von einigen Schalen notiert: {conditions}. Ob die anderen ebenso gezogen wurden, lässt sich nicht sagen.</translation>
+        </message>
+        <message>
+            <source>Not alike, though no plan was made to vary it: {conditions}. A difference above can come from that as well as from the medium.</source>
+            <translation>Nicht gleich, obwohl kein Plan es variieren sollte: {conditions}. Ein Unterschied oben kann davon ebenso kommen wie vom Substrat.</translation>
+        </message>
+        <message>
+            <source>Not alike, though the plan does not vary it: {conditions}. A difference above can come from that as well as from what was to be compared.</source>
+            <translation>Nicht gleich, obwohl der Plan es nicht variiert: {conditions}. Ein Unterschied oben kann davon ebenso kommen wie von dem, was verglichen werden sollte.</translation>
+        </message>
+        <message>
+            <source>Planned for all trays: {setting}. These had something else: {codes}.</source>
+            <translation>Für alle Schalen geplant: {setting}. Etwas anderes hatten: {codes}.</translation>
+        </message>
+        <message>
+            <source>Air and water</source>
+            <translation>Luft und Wasser</translation>
+        </message>
+        <message>
+            <source>Mean until the day that is read (least to most)</source>
+            <translation>Mittel bis zum abgelesenen Tag (kleinster bis größter Wert)</translation>
+        </message>
+        <message>
+            <source>not noted</source>
+            <translation>nicht notiert</translation>
+        </message>
+        <message>
+            <source>{mean} ({least} to {most})</source>
+            <translation>{mean} ({least} bis {most})</translation>
+        </message>
+        <message>
+            <source>{mean} ({least} to {most}), {known} of {trays} trays</source>
+            <translation>{mean} ({least} bis {most}), {known} von {trays} Schalen</translation>
+        </message>
+        <message>
+            <source>Not noted of any tray: {conditions}. Whether all had the same of it cannot be told from this report.</source>
+            <translation>Von keiner Schale notiert: {conditions}. Ob darin alle gleich waren, lässt sich aus diesem Bericht nicht sagen.</translation>
+        </message>
+        <message>
+            <source>sown on</source>
+            <translation>gesät am</translation>
+        </message>
+        <message>
+            <source>tray type</source>
+            <translation>Schalentyp</translation>
+        </message>
+        <message>
+            <source>seed lot</source>
+            <translation>Saatgutpartie</translation>
+        </message>
+        <message>
+            <source>dry seed a tray</source>
+            <translation>trockenes Saatgut je Schale</translation>
+        </message>
+        <message>
+            <source>seed soaked</source>
+            <translation>Saatgut eingeweicht</translation>
+        </message>
+        <message>
+            <source>seating</source>
+            <translation>Lage</translation>
+        </message>
+        <message>
+            <source>blackout</source>
+            <translation>Dunkelphase</translation>
+        </message>
+        <message>
+            <source>stacked</source>
+            <translation>gestapelt</translation>
+        </message>
+        <message>
+            <source>watering</source>
+            <translation>Bewässerung</translation>
+        </message>
+        <message>
+            <source>feed</source>
+            <translation>Düngung</translation>
+        </message>
+        <message>
+            <source>heat mat</source>
+            <translation>Heizmatte</translation>
+        </message>
+        <message>
+            <source>light</source>
+            <translation>Licht</translation>
+        </message>
+        <message>
+            <source>shelf</source>
+            <translation>Etage</translation>
+        </message>
+        <message>
+            <source>{first}, {next}</source>
+            <translation>{first}, {next}</translation>
+        </message>
+        <message>
+            <source>{condition}: {value}</source>
+            <translation>{condition}: {value}</translation>
+        </message>
+        <message>
+            <source>{first}; {next}</source>
+            <translation>{first}; {next}</translation>
+        </message>
+        <message>
+            <source>{condition}: {crop}</source>
+            <translation>{condition}: {crop}</translation>
+        </message>
+        <message>
+            <source>{value} ({trays})</source>
+            <translation>{value} ({trays})</translation>
+        </message>
+        <message>
+            <source>{crop} {value}</source>
+            <translation>{crop} {value}</translation>
+        </message>
+        <message>
+            <source>{first} / {next}</source>
+            <translation>{first} / {next}</translation>
+        </message>
+        <message>
+            <source>{values} (as many trays of each)</source>
+            <translation>{values} (von allem gleich viele Schalen)</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>ja</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>nein</translation>
+        </message>
+        <message>
+            <source>{days:g} days</source>
+            <translation>{days:g} Tage</translation>
+        </message>
+        <message>
             <source>Mold: a flag is a reason to look, no finding, and no flag is no proof that a tray is safe. Do not taste, sell or give away from a tray with mold; open it away from others, with gloves and a suitable respirator, keep people with asthma or weak immunity away, and clean trays and tools.</source>
             <translation>Schimmel: ein Hinweis ist ein Grund nachzusehen, kein Befund, und kein Hinweis ist kein Beweis, dass eine Schale unbedenklich ist. Von einer Schale mit Schimmel nichts kosten, verkaufen oder weitergeben; abseits von anderen öffnen, mit Handschuhen und geeigneter Atemschutzmaske, Menschen mit Asthma oder schwacher Abwehr fernhalten, Schalen und Werkzeug reinigen.</translation>
         </message>
@@ -8222,6 +8402,10 @@ trusted</source>
         <message>
             <source>{measure}, margin {margin:g} {unit}</source>
             <translation>{measure}, Spielraum {margin:g} {unit}</translation>
+        </message>
+        <message>
+            <source>The same for all</source>
+            <translation>Für alle gleich</translation>
         </message>
         <message>
             <source>Trays</source>
@@ -8584,12 +8768,12 @@ trusted</source>
             <translation>Die Kamera sieht Substrate um etwa {sd} verschieden (Standardabweichung), was keine Zahl von Schalen ausmittelt; die Intervalle sind darum breiter.</translation>
         </message>
         <message>
-            <source>{file} is too large to be a table of trays.</source>
-            <translation>{file} ist zu groß für eine Tabelle von Schalen.</translation>
-        </message>
-        <message>
             <source>{file} cannot be read: {why}.</source>
             <translation>{file} lässt sich nicht lesen: {why}.</translation>
+        </message>
+        <message>
+            <source>{file} is too large to be a table of trays.</source>
+            <translation>{file} ist zu groß für eine Tabelle von Schalen.</translation>
         </message>
         <message>
             <source>{file} is no text file. Save the table as CSV and name that file.</source>

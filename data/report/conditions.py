@@ -1,0 +1,272 @@
+"""Report conditions: under which conditions the treatments of a trial were compared.
+
+In    a book, a trial's trays, the treatment of each, its newest plan
+Out   blocks of a report: what was alike, what was not, air and water by treatment, what nobody noted
+Not   which conditions are alike (`alike.py`), readings (`given.py`), their words (`conditionwords.py`)
+
+What differs between treatments and is not what the plan varies may be where a difference comes from: it is
+said, whatever the verdict says.
+"""
+
+from collections.abc import Iterator, Mapping, Sequence
+from typing import TYPE_CHECKING
+
+from data.cancel import CancelToken
+from data.medium.feeds import is_plain
+from data.numbers import TrayId
+from data.readings import ReadingKind
+from data.records import Tray
+from data.report.alike import Compared, Standing, compare_conditions
+from data.report.conditionwords import (
+    CONDITION_WORDS,
+    alike_words,
+    all_of,
+    each_of,
+    had_words,
+    level_words,
+    row_words,
+)
+from data.report.content import Block, Grid, Heading, Paragraph
+from data.report.given import KINDS, Given, Known, given_to
+from data.sentence import Sentence
+from data.trial import Plan, setting_of
+
+if TYPE_CHECKING:
+    from data.book import Book
+
+__all__ = ["condition_blocks"]
+
+GIVEN_WORDS = {
+    ReadingKind.AIR_TEMPERATURE: Sentence("temperature of the air, °C"),
+    ReadingKind.HUMIDITY: Sentence("humidity of the air, %"),
+    ReadingKind.WATER: Sentence("water given to a tray, ml"),
+    ReadingKind.FEED: Sentence("feed given to a tray, ml"),
+}
+NOTHING = "–"
+SPARED_FIRST = 8  # of a report for a customer: the rows go, the sentences stay
+
+
+def condition_blocks(
+    book: "Book",
+    trays: Sequence[Tray],
+    treatments: Mapping[TrayId, str],
+    read_on: Mapping[str, int],
+    plan: Plan | None,
+    cancel: CancelToken,
+    *,
+    short: bool,
+) -> Iterator[Block]:
+    """Under which conditions the trays were compared; `read_on`: crop -> day since sowing that is read."""
+    yield Heading(text=Sentence("How the trays were grown"))
+    treated = [tray for tray in trays if tray.id in treatments]
+    if not treated:
+        yield Paragraph(text=Sentence("No tray got a treatment of the plan."))
+        return
+    columns = _columns(treated, treatments, plan)
+    compared = _by_name(compare_conditions(trays, treatments))
+    given = given_to(book, trays, treatments, read_on, cancel)
+    yield from (_alike_in_short(compared) if short else _alike(compared, len(treated)))
+    yield from _not_alike(compared, columns, plan)
+    yield from _beside_the_plan(treated, plan)
+    yield from _given(given, columns)
+    yield from _not_noted(compared, given, treated)
+
+
+def _columns(treated: Sequence[Tray], treatments: Mapping[TrayId, str], plan: Plan | None) -> tuple[str, ...]:
+    """The trusted one first, the others in the order of the plan, or of the trays."""
+    here = dict.fromkeys(treatments[tray.id] for tray in treated)
+    if plan is None:
+        return tuple(here)
+    planned = dict.fromkeys((plan.trusted, *(one.name for one in plan.treatments)))
+    return tuple(name for name in planned | here if name in here)
+
+
+def _by_name(compared: Sequence[Compared]) -> dict[str, list[Compared]]:
+    found: dict[str, list[Compared]] = {}
+    for one in compared:
+        found.setdefault(one.name, []).append(one)
+    return found
+
+
+def _stands(of_crops: Sequence[Compared]) -> set[Standing]:
+    return {one.standing for one in of_crops}
+
+
+# --- what was alike, what was not
+
+
+def _alike(compared: Mapping[str, Sequence[Compared]], trays: int) -> Iterator[Block]:
+    rows = tuple(_alike_rows(compared))
+    if rows:
+        yield Grid(
+            name=Sentence("Alike for all that is compared"),
+            head=(Sentence("Alike for all that is compared"), Sentence("As noted of {n} trays", n=trays)),
+            rows=rows,
+            wide=(0, 1),
+        )
+
+
+def _alike_in_short(compared: Mapping[str, Sequence[Compared]]) -> Iterator[Block]:
+    rows = tuple(_alike_rows(compared))
+    if rows:
+        words = Sentence("Alike for all that is compared – {conditions}.", conditions=each_of(rows))
+        yield Paragraph(text=words)
+
+
+def _alike_rows(compared: Mapping[str, Sequence[Compared]]) -> Iterator[tuple[Sentence, str]]:
+    for name, found in compared.items():
+        if _stands(found) == {Standing.ALIKE}:
+            yield CONDITION_WORDS[name], alike_words(found)
+
+
+def _not_alike(
+    compared: Mapping[str, Sequence[Compared]], columns: Sequence[str], plan: Plan | None
+) -> Iterator[Block]:
+    uneven = {
+        name: found
+        for name, found in compared.items()
+        if _stands(found) not in ({Standing.ALIKE}, {Standing.NOT_NOTED})
+    }
+    if not uneven:
+        return
+    rows = [_row(one, columns, len(found)) for found in uneven.values() for one in found]
+    yield Grid(
+        name=Sentence("Not alike"),
+        head=(Sentence("Not alike, with the number of trays"), *columns),
+        rows=tuple(rows),
+        wide=tuple(range(len(columns) + 1)),
+        spare=SPARED_FIRST,
+    )
+    apart = [name for name, found in uneven.items() if Standing.APART in _stands(found)]
+    yield from _apart_words([name for name in apart if name not in _varied(plan)], plan)
+    some = [CONDITION_WORDS[name] for name in uneven if name not in apart]
+    if some:
+        yield Paragraph(
+            text=Sentence(
+                "Noted of some trays only: {conditions}. Whether the others were grown so cannot be told.",
+                conditions=all_of(some),
+            ),
+            role="caution",
+        )
+
+
+def _row(one: Compared, columns: Sequence[str], crops: int) -> tuple[str, ...]:
+    cells = (had_words(one.name, one.counts[name]) if name in one.counts else NOTHING for name in columns)
+    return (row_words(CONDITION_WORDS[one.name], one.crop, crops=crops), *cells)
+
+
+def _varied(plan: Plan | None) -> set[str]:
+    """Conditions that the plan varies; a setting of whole shelves takes the shelf with it."""
+    if plan is None:
+        return set()
+    return {factor.name for factor in plan.factors} | ({"shelf"} if plan.shelf_factor is not None else set())
+
+
+def _apart_words(apart: Sequence[str], plan: Plan | None) -> Iterator[Block]:
+    if not apart:
+        return
+    conditions = all_of([CONDITION_WORDS[name] for name in apart])
+    words = (
+        Sentence(
+            "Not alike, though no plan was made to vary it: {conditions}. A difference above can come from "
+            "that as well as from the medium.",
+            conditions=conditions,
+        )
+        if plan is None
+        else Sentence(
+            "Not alike, though the plan does not vary it: {conditions}. A difference above can come from "
+            "that as well as from what was to be compared.",
+            conditions=conditions,
+        )
+    )
+    yield Paragraph(text=words, role="caution")
+
+
+def _beside_the_plan(treated: Sequence[Tray], plan: Plan | None) -> Iterator[Block]:
+    """Trays that got something else than the plan has for all of them."""
+    for name, level in ({} if plan is None else plan.same).items():
+        others = [tray.code for tray in treated if setting_of(tray, name) not in (None, level)]
+        if others:
+            yield Paragraph(
+                text=Sentence(
+                    "Planned for all trays: {setting}. These had something else: {codes}.",
+                    setting=level_words(name, level), codes=", ".join(others),
+                ),
+                role="caution",
+            )  # fmt: skip
+
+
+# --- air and water
+
+
+def _given(given: Sequence[Given], columns: Sequence[str]) -> Iterator[Block]:
+    rows = tuple(
+        row for kind in KINDS for row in _given_rows([one for one in given if one.kind is kind], columns)
+    )
+    if rows:
+        yield Grid(
+            name=Sentence("Air and water"),
+            head=(Sentence("Mean until the day that is read (least to most)"), *columns),
+            rows=rows,
+            wide=tuple(range(len(columns) + 1)),
+            spare=SPARED_FIRST + 1,
+        )
+
+
+def _given_rows(of_crops: Sequence[Given], columns: Sequence[str]) -> Iterator[tuple[str, ...]]:
+    """One row a crop; one for all where it is the same, as of the air over one rack."""
+    rows = {
+        one.crop: tuple(_known_words(one.by_treatment.get(name)) for name in columns)
+        for one in of_crops
+        if any(found.is_known for found in of_crops)
+    }
+    crops = len(set(rows.values()))
+    for crop, cells in rows.items():
+        yield (row_words(GIVEN_WORDS[of_crops[0].kind], crop, crops=crops), *cells)
+        if crops == 1:
+            return
+
+
+def _known_words(known: Known | None) -> str:
+    if known is None:
+        return Sentence("not noted")
+    values = {"mean": _figure(known.mean), "least": _figure(known.least), "most": _figure(known.most)}
+    if known.known == known.trays:
+        return Sentence("{mean} ({least} to {most})", **values)
+    return Sentence(
+        "{mean} ({least} to {most}), {known} of {trays} trays",
+        known=known.known,
+        trays=known.trays,
+        **values,
+    )
+
+
+def _figure(value: float) -> str:
+    return f"{value:.0f}" if abs(value) >= 100 else f"{value:.1f}".removesuffix(".0")
+
+
+# --- what nobody noted
+
+
+def _not_noted(
+    compared: Mapping[str, Sequence[Compared]], given: Sequence[Given], treated: Sequence[Tray]
+) -> Iterator[Block]:
+    known = {one.kind for one in given if one.is_known}
+    if all(tray.feed is not None and is_plain(tray.feed) for tray in treated):
+        known.add(ReadingKind.FEED)  # nothing to be noted
+    words = [
+        *(
+            CONDITION_WORDS[name]
+            for name, found in compared.items()
+            if _stands(found) == {Standing.NOT_NOTED}
+        ),
+        *(said for kind, said in GIVEN_WORDS.items() if kind not in known),
+    ]
+    if words:
+        yield Paragraph(
+            text=Sentence(
+                "Not noted of any tray: {conditions}. Whether all had the same of it cannot be told from "
+                "this report.",
+                conditions=all_of(words),
+            )
+        )

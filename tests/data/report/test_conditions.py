@@ -1,0 +1,185 @@
+"""A report tells under which conditions the media were compared, what differed and what nobody noted."""
+
+from collections.abc import Iterator
+from datetime import timedelta
+from pathlib import Path
+
+import pytest
+
+from data.readings import NewReading, ReadingKind
+from data.records import Tray
+from data.report.content import Block, Grid, Heading, Paragraph
+from data.report.reading import read_report
+from data.trial import CropPlan, Factor
+from tests.data.plans import MEDIA
+from tests.data.trialrack import EVEN, TRIAL, Rack
+
+CROPS = tuple(CropPlan(name=name, read_on_day=9) for name in ("broccoli", "radish"))
+HEADING = "How the trays were grown"
+
+
+@pytest.fixture
+def rack(tmp_path: Path) -> Iterator[Rack]:
+    made = Rack(tmp_path)
+    yield made
+    made.book.close()
+
+
+def section(rack: Rack, *, short: bool = False) -> list[Block]:
+    """The blocks below the heading."""
+    blocks = read_report(rack.book, short=short).blocks
+    at = next(n for n, one in enumerate(blocks) if isinstance(one, Heading) and one.text == HEADING)
+    rest = blocks[at + 1 :]
+    end = next(n for n, one in enumerate(rest) if isinstance(one, Heading))
+    return list(rest[:end])
+
+
+def words(rack: Rack, *, short: bool = False) -> str:
+    return "\n".join(str(one.text) for one in section(rack, short=short) if isinstance(one, Paragraph))
+
+
+def rows(rack: Rack, grid: str, *, short: bool = False) -> dict[str, tuple[str, ...]]:
+    found = [one for one in section(rack, short=short) if isinstance(one, Grid) and one.name == grid]
+    return {row[0]: row[1:] for one in found for row in one.rows}
+
+
+ALIKE, NOT_ALIKE, AIR = "Alike for all that is compared", "Not alike", "Air and water"
+
+
+def set_all(rack: Rack, **said: object) -> None:
+    for tray in rack.trays:
+        rack.book.edit_tray(tray.id, **said)
+
+
+def test_what_all_trays_had_stands_once_and_what_nobody_noted_is_named(rack: Rack) -> None:
+    sown = rack.trays[0].sown_at
+    set_all(rack, stacked=True, blackout_from=sown, blackout_to=sown + timedelta(days=2.5), light="LED")
+
+    alike = rows(rack, ALIKE)
+
+    assert alike["watering"] == ("bottom",)
+    assert alike["stacked"] == ("yes",)
+    assert alike["blackout"] == ("2.5 days",)
+    assert alike["light"] == ("LED",)
+    assert rows(rack, NOT_ALIKE) == {}
+    assert (
+        "Not noted of any tray: seed lot, dry seed a tray, seed soaked, heat mat, temperature of the air"
+        in (words(rack))
+    )
+    assert "light" not in words(rack)
+
+
+def test_a_shelf_that_has_as_many_trays_of_each_medium_is_alike(rack: Rack) -> None:
+    names = sorted({tray.shelf for tray in rack.trays})
+    assert len(names) > 1
+    assert rows(rack, ALIKE)["shelf"] == (f"{', '.join(names)} (as many trays of each)",)
+
+    rack.book.edit_tray(rack.tray("coir").id, shelf="Window")
+
+    assert "shelf" not in rows(rack, ALIKE)
+    assert "Window (1)" in rows(rack, NOT_ALIKE)["shelf"][1]
+
+
+def test_what_differs_between_media_and_is_not_planned_is_a_caution(rack: Rack) -> None:
+    for tray in rack.trays:
+        if tray.medium == "fibre mat":
+            rack.book.edit_tray(tray.id, watering="top", sowing_rate_g=20.0)
+        else:
+            rack.book.edit_tray(tray.id, sowing_rate_g=18.0)
+
+    found = rows(rack, NOT_ALIKE)
+
+    assert found == {"dry seed a tray": ("18 g", "18 g", "20 g"), "watering": ("bottom", "bottom", "top")}
+    assert "the plan does not vary it: dry seed a tray, watering." in words(rack)
+    mats = ", ".join(tray.code for tray in rack.trays if tray.medium == "fibre mat")
+    assert f"Planned for all trays: watering: bottom. These had something else: {mats}." in words(rack)
+    assert "the plan does not vary it" in words(rack, short=True)  # a customer has to know it as well
+
+
+def test_media_that_differ_the_same_way_round_in_two_crops_are_not_evened_out(tmp_path: Path) -> None:
+    rack = Rack(tmp_path, crops=CROPS)
+    for tray in rack.trays:
+        first = (tray.crop == "broccoli") == (tray.medium == "coir")
+        rack.book.edit_tray(tray.id, light="lamp" if first else "window")
+
+    found = rows(rack, NOT_ALIKE)
+
+    assert found["light: broccoli"] == ("window", "lamp", "window")
+    assert found["light: radish"] == ("lamp", "window", "lamp")
+    assert "the plan does not vary it: light." in words(rack)
+    rack.book.close()
+
+
+def test_noted_of_some_trays_is_not_taken_for_all(rack: Rack) -> None:
+    rack.book.edit_tray(rack.tray("coir").id, heat_mat=False)
+
+    assert rows(rack, NOT_ALIKE)["heat mat"] == ("not noted", "no (1), not noted (3)", "not noted")
+    assert "Noted of some trays only: heat mat." in words(rack)
+    assert "does not vary it" not in words(rack)
+
+
+def test_what_the_plan_varies_is_shown_and_no_caution(tmp_path: Path) -> None:
+    feed = Factor(name="feed", levels=("none", "weekly"))
+    rack = Rack(tmp_path, factors=(MEDIA, feed), same={"watering": "bottom"})
+
+    assert set(rows(rack, NOT_ALIKE)["feed"]) == {"none", "weekly"}
+    assert "does not vary it" not in words(rack)
+    rack.book.close()
+
+
+def test_air_of_the_shelf_and_water_of_the_tray_count_until_the_day_that_is_read(rack: Rack) -> None:
+    shelves = {tray.shelf for tray in rack.trays}
+    sown = rack.trays[0].sown_at
+    air = [
+        NewReading(
+            kind=ReadingKind.AIR_TEMPERATURE, value=value, taken_at=sown + timedelta(days=day), shelf=one
+        )
+        for one in shelves
+        for day, value in ((1, 18.0), (3, 24.0), (40, 60.0))  # the last one is of a later tray
+    ]
+    rack.book.add_readings([*air, _water(rack.tray("coir"), 200, 2), _water(rack.tray("coir"), 300, 4)])
+
+    found = rows(rack, AIR)
+
+    assert found["temperature of the air, °C"] == ("21 (18 to 24)",) * 3
+    assert found["water given to a tray, ml"] == ("not noted", "500 (500 to 500), 1 of 4 trays", "not noted")
+    assert "humidity of the air" in words(rack)
+
+
+def test_a_feed_that_nobody_gave_is_not_missed(rack: Rack) -> None:
+    assert "feed" not in words(rack)  # the plan says: none
+
+    set_all(rack, feed="seaweed")
+
+    assert "feed given to a tray, ml" in words(rack)
+
+
+def test_the_report_for_a_customer_says_in_a_sentence_what_was_alike(rack: Rack) -> None:
+    assert rows(rack, ALIKE, short=True) == {}
+    assert "watering: bottom; feed: none;" in words(rack, short=True)
+    assert "Not noted of any tray" in words(rack, short=True)
+
+
+def test_the_plans_own_settings_stand_among_what_was_fixed(rack: Rack) -> None:
+    blocks = read_report(rack.book).blocks
+    fixed = next(one for one in blocks if isinstance(one, Grid) and one.name == "What was fixed")
+    assert ("The same for all", "watering: bottom, feed: none") in fixed.rows
+
+
+def test_without_a_plan_media_are_held_against_each_other_and_no_plan_is_blamed(tmp_path: Path) -> None:
+    rack = Rack(tmp_path)
+    with rack.book.writing() as db:
+        db.execute("DELETE FROM draw")
+        db.execute("DELETE FROM plan")
+    rack.shoot_all(EVEN)
+    rack.book.edit_tray(rack.tray("coir").id, watering="top")
+
+    assert rows(rack, NOT_ALIKE)["watering"] != ()
+    assert "no plan was made to vary it: watering." in words(rack)
+    assert rack.book.trials() == (TRIAL,)
+    rack.book.close()
+
+
+def _water(tray: Tray, ml: float, day: int) -> NewReading:
+    at = tray.sown_at + timedelta(days=day)
+    return NewReading(kind=ReadingKind.WATER, value=ml, taken_at=at, tray_id=tray.id)
