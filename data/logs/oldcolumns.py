@@ -5,8 +5,10 @@ Out   a `Field` for each, None where it is not known; which one is still lacking
 Not   reading the lines (`oldnotes.py`)
 """
 
+import re
 from collections.abc import Mapping, Sequence
 from enum import StrEnum
+from functools import cache
 
 from data.sentence import Sentence
 
@@ -36,23 +38,41 @@ class Field(StrEnum):
 
 NEEDED = (Field.CROP, Field.MEDIUM, Field.SOWN)
 DATES = (Field.SOWN, Field.CUT)
-# other words for a column, as people write them
-WORDS: Mapping[str, Field] = {
-    "tray code": Field.CODE, "code": Field.CODE, "tray no": Field.CODE, "tray number": Field.CODE,
-    "variety": Field.CROP, "plant": Field.CROP, "species": Field.CROP, "seed": Field.CROP,
-    "media": Field.MEDIUM, "substrate": Field.MEDIUM, "growing medium": Field.MEDIUM, "mat": Field.MEDIUM,
-    "sowing date": Field.SOWN, "sown on": Field.SOWN, "sowed": Field.SOWN, "date": Field.SOWN,
-    "planted": Field.SOWN, "sowing": Field.SOWN,
-    "harvest": Field.CUT, "harvested": Field.CUT, "harvest date": Field.CUT, "cut on": Field.CUT,
-    "cut date": Field.CUT,
-    "rack": Field.SHELF, "lot": Field.LOT, "seed density": Field.SEED, "sowing rate": Field.SEED,
-    "seed weight": Field.SEED, "soak": Field.SOAK, "soaked": Field.SOAK, "nutrient": Field.FEED,
-    "fertiliser": Field.FEED, "fertilizer": Field.FEED,
-    "yield": Field.MASS, "harvest weight": Field.MASS, "fresh weight": Field.MASS, "weight": Field.MASS,
-    "shoot height": Field.HEIGHT, "score": Field.EYE, "quality": Field.EYE, "rating": Field.EYE,
-    "notes": Field.NOTE, "remark": Field.NOTE, "remarks": Field.NOTE, "comment": Field.NOTE,
-    "comments": Field.NOTE,
-}  # fmt: skip
+# other words for a column, as people write them; German ones without umlauts (`_key`)
+WORDS: Mapping[Field, str] = {
+    Field.CODE: "tray code, code, tray no, tray number, schale, schalennummer, schale nr, kennung",
+    Field.CROP: "variety, plant, species, seed, kultur, kulturart, sorte, pflanze, art, saatgut",
+    Field.MEDIUM: "media, substrate, growing medium, mat, substrat, anzuchtsubstrat, matte, erde",
+    Field.SOWN: (
+        "sowing date, sown on, sowed, date, planted, sowing, aussaat, gesaet, gesaet am, ausgesaet, "
+        "ausgesaet am, aussaatdatum, aussaattag, saatdatum, saattag, tag der aussaat, datum"
+    ),
+    Field.CUT: (
+        "harvest, harvested, harvest date, cut on, cut date, ernte, geerntet, geerntet am, erntedatum, "
+        "erntetag, tag der ernte, schnitt, geschnitten, geschnitten am, schnittdatum"
+    ),
+    Field.TRIAL: "versuch",
+    Field.SHELF: "rack, etage, regal, regalboden, ebene, fach",
+    Field.LOT: "lot, saatgutpartie, saatgutcharge, partie, charge",
+    Field.SEED: (
+        "seed density, sowing rate, seed weight, trockenes saatgut, saatmenge, saatgutmenge, aussaatmenge, "
+        "saatstaerke, aussaatstaerke, saatdichte"
+    ),
+    Field.SOAK: "soak, soaked, einweichstunden, einweichen, einweichzeit, eingeweicht, quellzeit",
+    Field.FEED: "nutrient, fertiliser, fertilizer, duenger, duengung, naehrloesung",
+    Field.MASS: (
+        "yield, harvest weight, fresh weight, weight, frischmasse, frischgewicht, ertrag, erntegewicht, "
+        "erntemenge, gewicht"
+    ),
+    Field.HEIGHT: "shoot height, hoehe, wuchshoehe, sprosshoehe",
+    Field.EYE: "score, quality, rating, note nach augenmass, bewertung, punkte, qualitaet",
+    Field.NOTE: (
+        "notes, remark, remarks, comment, comments, notiz, notizen, bemerkung, bemerkungen, anmerkung, "
+        "anmerkungen, kommentar"
+    ),
+}
+UNITS = ("g", "kg", "oz", "h", "std", "mm", "cm", "in")  # behind a name they are no part of it
+PLAIN = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
 
 
 def known(headings: Sequence[str]) -> int:
@@ -77,16 +97,27 @@ def lacking(fields: Sequence[Field | None]) -> Sentence | None:
     return Sentence(
         "The first line names no column for {what}. A line is one tray, with at least crop, medium "
         "and the day of sowing.",
-        what=str(missing[0]),
+        what=missing[0],
     )
 
 
 def _field_of(heading: str) -> Field | None:
-    plain = " ".join(heading.replace("_", " ").split("(")[0].split("[")[0].casefold().split())
-    words = plain.split()
-    if len(words) > 1 and words[-1] in ("g", "oz", "h", "mm", "cm", "in"):
-        plain = " ".join(words[:-1])
-    try:
-        return Field(plain)
-    except ValueError:
-        return WORDS.get(plain)
+    plain = heading.replace("_", " ")
+    words = _key(plain.split("(")[0].split("[")[0]).split()
+    while len(words) > 1 and words[-1] in UNITS:
+        words.pop()
+    field = _fields().get(" ".join(words))
+    weighed = {"g", "kg", "oz"} & {*re.split(r"[\s()\[\]]+", plain.casefold())}
+    return Field.MASS if field is Field.CUT and weighed else field  # "harvest (g)" is no day
+
+
+@cache
+def _fields() -> Mapping[str, Field]:
+    """Every word for a column, as it is looked up."""
+    others = {word: field for field, words in WORDS.items() for word in words.split(", ")}
+    return others | {_key(field): field for field in Field}
+
+
+def _key(words: str) -> str:
+    """The letters alone: in one case, umlauts spelled out, no point behind "Nr."."""
+    return " ".join(words.casefold().translate(PLAIN).replace(".", " ").split())

@@ -10,6 +10,7 @@ its heading, so nothing that was written is lost. Dates that can be read in two 
 guessed.
 """
 
+import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime, time
@@ -23,7 +24,7 @@ from data.logs.times import DateOrder, date_of, possible_orders, stamp_of
 from data.records import NewTray
 from data.sentence import Sentence
 
-__all__ = ["OldNotes", "OldTray", "asked_days", "read_old_notes"]
+__all__ = ["OldNotes", "OldTray", "asked_days", "found_fields", "read_old_notes"]
 
 LONGEST = 500  # letters of a cell
 FIRST_CODE = "N1"
@@ -31,6 +32,8 @@ MORNING = time(9)
 NUMBERS = (Field.SEED, Field.SOAK, Field.MASS, Field.HEIGHT, Field.EYE)
 QUANTITIES = {Field.SEED: Quantity.MASS, Field.MASS: Quantity.MASS, Field.HEIGHT: Quantity.LENGTH}
 SCORE_MOST = 100.0
+MOST_GRADE = 10.0  # where no number of a column is larger, it holds grades
+HOURS = re.compile(r"\s*(h|hrs?|hours?|std|stunden?)\.?$", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -75,7 +78,7 @@ def read_old_notes(
     """
     table = read_old_table(data)
     rows = table.rows
-    taken = tuple(fields) if fields is not None else fields_of(table.headings)
+    taken = tuple(fields) if fields is not None else found_fields(table)
     missing = lacking(taken)
     if missing is not None:
         raise NotALog(missing)
@@ -100,6 +103,27 @@ def read_old_notes(
 
 
 # --- columns
+
+
+def found_fields(table: OldTable) -> tuple[Field | None, ...]:
+    """What the headings say; grades up to 5 or 10, of which 1 may be best, are no eye score of 0 to 100."""
+    found = fields_of(table.headings)
+    if Field.EYE not in found:
+        return found
+    at = found.index(Field.EYE)
+    values = [
+        value for _, cells in table.rows if at < len(cells) and (value := _plain(cells[at])) is not None
+    ]
+    graded = bool(values) and max(values) <= MOST_GRADE
+    return tuple(None if graded and field is Field.EYE else field for field in found)
+
+
+def _plain(text: str) -> float | None:
+    """A number, perhaps of hours; None where it is none."""
+    try:
+        return float(HOURS.sub("", text.strip()).replace(",", "."))
+    except ValueError:
+        return None
 
 
 def _orders(
@@ -178,7 +202,7 @@ class _Reading:
         }
         for field in NEEDED:
             if not said.get(field):
-                raise _LeftOut(Sentence("no {what} is named", what=str(field)))
+                raise _LeftOut(Sentence("no {what} is named", what=field))
         sown = self._day(said[Field.SOWN])
         cut = self._day(said[Field.CUT]) if said.get(Field.CUT) else None
         if cut is not None and cut < sown:
@@ -224,17 +248,10 @@ class _Reading:
         """The number in the book's unit, None where nothing is written."""
         if text in ("", "-", "?"):
             return None
-        value = self._plain(text) if field not in QUANTITIES else self._amount(field, text)
+        value = _plain(text) if field not in QUANTITIES else self._amount(field, text)
         if value is None or not 0 <= value < 1e6 or (field is Field.EYE and value > SCORE_MOST):
-            raise _LeftOut(Sentence("“{text}” cannot be {what}", text=text[:40], what=str(field)))
+            raise _LeftOut(Sentence("“{text}” cannot be {what}", text=text[:40], what=field))
         return value or None if field is Field.SEED else value
-
-    @staticmethod
-    def _plain(text: str) -> float | None:
-        try:
-            return float(text.replace(",", ".").removesuffix("h").strip())
-        except ValueError:
-            return None
 
     def _amount(self, field: Field, text: str) -> float | None:
         """None where it is no amount, or could be two."""
@@ -243,15 +260,10 @@ class _Reading:
         return None if typed.instead is not None else typed.value
 
     def _unit(self, field: Field) -> str:
-        """The unit in the heading, "yield (oz)"; where there is none the book's own."""
-        heading = self._headings[self._fields.index(field)].casefold()
-        for unit in ("oz", "kg", "cm", "in"):
-            if (
-                unit
-                in heading.replace("(", " ").replace(")", " ").replace("[", " ").replace("]", " ").split()
-            ):
-                return unit
-        return "mm" if field is Field.HEIGHT else "g"
+        """The unit in the heading, "yield (oz)" or "height in cm"; where there is none the book's own."""
+        words = re.split(r"[\s()\[\]_]+", self._headings[self._fields.index(field)].casefold())
+        units = ("cm", "mm", "in") if field is Field.HEIGHT else ("oz", "kg", "g")
+        return next((unit for unit in units if unit in words), "mm" if field is Field.HEIGHT else "g")
 
     def _remarks(self, cells: Sequence[str], said: Mapping[Field, str]) -> Iterator[str]:
         if said.get(Field.NOTE):

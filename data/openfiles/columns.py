@@ -22,6 +22,7 @@ __all__ = [
     "later",
     "number",
     "ref",
+    "renamed",
     "row_id",
     "text",
     "time",
@@ -55,6 +56,7 @@ class Column:
     about: str
     refers: str | None = None  # the table whose id it is
     later: bool = False  # exports of earlier versions lack it
+    once: str | None = None  # its heading in exports of earlier versions
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -91,6 +93,11 @@ def number(name: str, about: str, heading: str | None = None) -> Column:
 def later(one: Column) -> Column:
     """The same column, which exports of earlier versions lack."""
     return replace(one, later=True)
+
+
+def renamed(one: Column, once: str) -> Column:
+    """The same column, which exports of earlier versions head otherwise."""
+    return replace(one, once=once)
 
 
 def integer(name: str, about: str, heading: str | None = None) -> Column:

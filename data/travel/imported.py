@@ -15,6 +15,7 @@ import sqlite3
 from collections.abc import Callable, Iterator, Mapping
 from datetime import date, datetime
 from pathlib import Path
+from types import MappingProxyType
 from typing import TYPE_CHECKING, Any
 
 from data import queries
@@ -99,7 +100,8 @@ def _rows(source: Path, table: OpenTable) -> Iterator[Row]:
     """The rows of one file, as the book keeps them."""
     by_heading = {column.heading: column for column in table.columns}
     wanted = {heading for heading, column in by_heading.items() if not column.later}
-    for line, cells in _read(source, table.file, wanted):
+    once = {column.once: heading for heading, column in by_heading.items() if column.once is not None}
+    for line, cells in _read(source, table.file, wanted, once):
         row: Row = dict(NOT_EXPORTED.get(table.table, {}))
         for heading, column in by_heading.items():
             try:
@@ -110,13 +112,16 @@ def _rows(source: Path, table: OpenTable) -> Iterator[Row]:
         yield row
 
 
-def _read(source: Path, name: str, headings: set[str]) -> Iterator[tuple[int, Mapping[str, str]]]:
-    """Line number and cells of each row of a file."""
+def _read(
+    source: Path, name: str, headings: set[str], once: Mapping[str, str] = MappingProxyType({})
+) -> Iterator[tuple[int, Mapping[str, str]]]:
+    """Line number and cells of each row of a file; `once`: a heading of earlier versions -> that of today."""
     csv.field_size_limit(MOST_CELL)
     try:
         with (source / f"{name}.csv").open(encoding="utf-8-sig", newline="") as file:
             reader = csv.DictReader(file, strict=True)
-            missing = headings - set(reader.fieldnames or ())
+            reader.fieldnames = [once.get(heading, heading) for heading in reader.fieldnames or ()]
+            missing = headings - set(reader.fieldnames)
             if missing:
                 raise NotAnExport(source, what=f"{name}.csv has no column {min(missing)}")
             for cells in reader:

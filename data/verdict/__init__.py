@@ -52,6 +52,11 @@ class MediumResult:
     further: int | None = None  # trays of it, and as many of the others, that would probably settle it
     missing: Mapping[str, Why] = field(default_factory=dict)
 
+    @property
+    def enough(self) -> int | None:
+        """Trays of each medium with which a trial of its own would probably settle it; None: not reckoned."""
+        return None if self.further is None else self.n + self.further
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Verdict:

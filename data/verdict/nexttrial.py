@@ -18,10 +18,10 @@ __all__ = ["trays_of_next"]
 def trays_of_next(found: Sequence[CropVerdict]) -> int | None:
     """Trays of each for the crop that takes most; of the measure that decides, once the trial is over."""
     wanted = [
-        line.n + line.further
+        line.enough
         for one in found
         if one.decides and not one.verdict.so_far
         for line in one.verdict.compared
-        if line.outcome is Outcome.NOT_SHOWN and line.further is not None
+        if line.outcome is Outcome.NOT_SHOWN and line.enough is not None
     ]
     return max(wanted, default=None)

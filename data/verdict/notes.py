@@ -8,6 +8,7 @@ Not   the sentence of a medium (`words.py`)
 from collections.abc import Iterable, Sequence
 
 from data.sentence import Sentence
+from data.statistics.further import WANTED
 from data.verdict import CONFIDENCE, Measured, Verdict
 from data.verdict.halfway import renamed_half_way
 from data.verdict.outcome import ErrorFrom
@@ -95,6 +96,12 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
         "et al. 2024)."
     )
     yield _spread_words(verdict.unequal_chance)
+    if any(line.enough is not None for line in verdict.compared):
+        yield Sentence(
+            "How many trays would settle it is reckoned as if difference and spread were really those seen "
+            "here, for a chance of {chance:.0f} %, in a trial that is read by itself.",
+            chance=100 * WANTED,
+        )
     if verdict.camera_sd > 0:
         yield Sentence(
             "Standard errors hold {sd:.2f} for the way the camera sees media differently, on top of the "

@@ -158,8 +158,14 @@ def _what_would_settle_it(line: MediumResult) -> Sentence:
             "of further trays would settle it."
         )
     if line.further == 1:
-        return Sentence("1 further tray of each medium would probably settle it.")
-    return Sentence("{further} further trays of each medium would probably settle it.", further=line.further)
+        return Sentence(
+            "{enough} trays of each medium, 1 more than here, would probably settle it.", enough=line.enough
+        )
+    return Sentence(
+        "{enough} trays of each medium, {further} more than here, would probably settle it.",
+        enough=line.enough,
+        further=line.further,
+    )
 
 
 def _trusted(line: MediumResult, scale: Scale) -> Sentence:

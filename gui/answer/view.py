@@ -165,12 +165,9 @@ def _answer(found: "CropVerdict", line: MediumResult) -> str:
     if line.outcome is None:
         return translate("Verdict", "no verdict")
     words = spoken(outcome_words(line.outcome, so_far=found.verdict.so_far))
-    if line.further is None:
+    if line.enough is None:
         return words
-    if line.further == 1:
-        return translate("Verdict", "{answer}, 1 further tray").format(answer=words)
-    more = translate("Verdict", "{answer}, {n} further trays")
-    return more.format(answer=words, n=line.further)
+    return translate("Verdict", "{answer}, takes {n} of each").format(answer=words, n=line.enough)
 
 
 def rank_words(line: MediumResult, media: int) -> str:

@@ -146,7 +146,7 @@ def intake_state(
     only: Collection[PhotoId] | None = None,
     ended: Mapping[TrayId, date] | None = None,
 ) -> IntakeState:
-    """The rows: this session's files in their order, then the other photos of the book, last added first.
+    """The rows: this session's files in their order, then the other photos of the book, last taken first.
 
     Parameters
     ----------
@@ -154,7 +154,8 @@ def intake_state(
     only : show these alone; all are counted.
     ended : trays that grow no more, with their last day: another one may have their code by now.
     """
-    by_id = {photo.id: _row_of_photo(photo, ended or {}) for photo in photos}
+    by_day = sorted(photos, key=lambda photo: photo.taken_at, reverse=True)  # in whatever order they came in
+    by_id = {photo.id: _row_of_photo(photo, ended or {}) for photo in by_day}
     items = batch.items()
     here = {fate.photo_id for _, fate in items if fate is not None and not isinstance(fate, Known)}
     session = [_row_of_file(path, fate, by_id, here) for path, fate in items]

@@ -10,8 +10,8 @@ from dataclasses import dataclass
 from datetime import date
 
 from data.book import Book
-from data.logs.oldcolumns import Field, fields_of, lacking
-from data.logs.oldnotes import OldNotes, OldTray, asked_days, read_old_notes
+from data.logs.oldcolumns import Field, lacking
+from data.logs.oldnotes import OldNotes, OldTray, asked_days, found_fields, read_old_notes
 from data.logs.oldtable import OldTable, read_old_table
 from data.logs.text import NotALog
 from data.logs.times import DateOrder
@@ -61,7 +61,7 @@ def look_at_notes(
         table = read_old_table(data)
     except NotALog as refused:
         return NotesLooked(asked=asked, trouble=refused.sentence)
-    taken = fields_of(table.headings) if fields is None else fields
+    taken = found_fields(table) if fields is None else fields
     missing = lacking(taken)
     if missing is not None:
         return NotesLooked(asked=asked, table=table, fields=taken, trouble=missing)

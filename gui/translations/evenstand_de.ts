@@ -8668,6 +8668,10 @@ trusted</source>
             <translation>Ränge: jene, die Tukeys 95-%-Intervalle aller Paare offen lassen (Tukey 1953, Kramer 1956; Mogstad u. a. 2024).</translation>
         </message>
         <message>
+            <source>How many trays would settle it is reckoned as if difference and spread were really those seen here, for a chance of {chance:.0f} %, in a trial that is read by itself.</source>
+            <translation>Wie viele Schalen es klären würden, ist so gerechnet, als wären Unterschied und Streuung wirklich die hier gesehenen, für eine Aussicht von {chance:.0f} %, in einem Versuch, der für sich gelesen wird.</translation>
+        </message>
+        <message>
             <source>Standard errors hold {sd:.2f} for the way the camera sees media differently, on top of the trays' own spread (added as squares; JCGM 100:2008).</source>
             <translation>Die Standardfehler enthalten {sd:.2f} dafür, dass die Kamera Substrate verschieden sieht, zusätzlich zur Streuung der Schalen selbst (als Quadrate addiert; JCGM 100:2008).</translation>
         </message>
@@ -8916,12 +8920,12 @@ trusted</source>
             <translation>Gemessen daran, wie Schalen und Kamera streuen, liegt er so nah am Spielraum, dass keine vernünftige Zahl weiterer Schalen es klären würde.</translation>
         </message>
         <message>
-            <source>1 further tray of each medium would probably settle it.</source>
-            <translation>1 weitere Schale jedes Substrats würde es wahrscheinlich klären.</translation>
+            <source>{enough} trays of each medium, 1 more than here, would probably settle it.</source>
+            <translation>{enough} Schalen jedes Substrats, 1 mehr als hier, würden es wahrscheinlich klären.</translation>
         </message>
         <message>
-            <source>{further} further trays of each medium would probably settle it.</source>
-            <translation>{further} weitere Schalen jedes Substrats würden es wahrscheinlich klären.</translation>
+            <source>{enough} trays of each medium, {further} more than here, would probably settle it.</source>
+            <translation>{enough} Schalen jedes Substrats, {further} mehr als hier, würden es wahrscheinlich klären.</translation>
         </message>
         <message>
             <source>{medium} is the trusted medium; it has no number.</source>
@@ -9070,6 +9074,156 @@ trusted</source>
         <message>
             <source>{share:.0f} % of the {held:.0f} g of water that it holds are left at {grams:.0f} g.</source>
             <translation>Bei {grams:.0f} g sind {share:.0f} % der {held:.0f} g Wasser übrig, die sie hält.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ShareDialog</name>
+        <message>
+            <source>For more trays</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Which conditions of {code}, for which trays?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Blackout counts from the sowing of each tray. All of it is one step of Undo.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;For</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Keep for {n} trays</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>Sharing</name>
+        <message>
+            <source>Seed lot</source>
+            <translation>Saatgutpartie</translation>
+        </message>
+        <message>
+            <source>Sowing rate</source>
+            <translation>Saatmenge</translation>
+        </message>
+        <message>
+            <source>Soaked</source>
+            <translation>Eingeweicht</translation>
+        </message>
+        <message>
+            <source>Seating</source>
+            <translation>Lage</translation>
+        </message>
+        <message>
+            <source>Blackout</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Stacked</source>
+            <translation>Gestapelt</translation>
+        </message>
+        <message>
+            <source>Watering</source>
+            <translation>Bewässerung</translation>
+        </message>
+        <message>
+            <source>Feed</source>
+            <translation>Düngung</translation>
+        </message>
+        <message>
+            <source>Heat mat</source>
+            <translation>Heizmatte</translation>
+        </message>
+        <message>
+            <source>Light</source>
+            <translation>Licht</translation>
+        </message>
+        <message>
+            <source>not noted</source>
+            <translation>nicht notiert</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>ja</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>nein</translation>
+        </message>
+        <message>
+            <source>none noted</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{days} days from sowing on</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{days} days, beginning {after} days after sowing</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>all {n} trays of its trial</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the {n} trays of its trial on {medium}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the {n} trays of its trial with {crop}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the {n} trays of its trial with {crop} on {medium}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>all {n} growing trays</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the {n} growing trays on {medium}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the {n} growing trays with {crop}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the {n} growing trays on shelf {shelf}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tick what the other trays shall have.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>All of them have that already.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{n} of {all} trays change.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{conditions}: only on trays with {crop}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{condition} is noted otherwise and replaced: {trays}, and {more} more.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{condition} is noted otherwise and replaced: {trays}.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -11031,12 +11185,8 @@ trusted</source>
             <translation>kein Urteil</translation>
         </message>
         <message>
-            <source>{answer}, 1 further tray</source>
-            <translation>{answer}, 1 weitere Schale</translation>
-        </message>
-        <message>
-            <source>{answer}, {n} further trays</source>
-            <translation>{answer}, {n} weitere Schalen</translation>
+            <source>{answer}, takes {n} of each</source>
+            <translation>{answer}, braucht je {n}</translation>
         </message>
         <message>
             <source>{rank} of {media}</source>
@@ -11125,8 +11275,8 @@ trusted</source>
     <context>
         <name>VerdictFoot</name>
         <message>
-            <source>A copy of this trial, read by itself: with so many trays of each it would probably settle what is not shown</source>
-            <translation>Eine Kopie dieses Versuchs, für sich gelesen: mit so vielen Schalen von jedem würde er wahrscheinlich klären, was nicht gezeigt ist</translation>
+            <source>A copy of this trial, read by itself: with so many trays of each it would probably settle what is not shown. Where crops take different numbers, that of the crop that takes most</source>
+            <translation>Eine Kopie dieses Versuchs, für sich gelesen: mit so vielen Schalen von jedem würde er wahrscheinlich klären, was nicht gezeigt ist. Wo Kulturen verschieden viele brauchen, die Zahl der Kultur, die am meisten braucht</translation>
         </message>
         <message>
             <source>Report...</source>

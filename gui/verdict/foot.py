@@ -26,7 +26,7 @@ class VerdictFoot(QWidget):
         self.next.setToolTip(
             self.tr(
                 "A copy of this trial, read by itself: with so many trays of each it would probably settle "
-                "what is not shown"
+                "what is not shown. Where crops take different numbers, that of the crop that takes most"
             )
         )
         self.next.clicked.connect(self.next_wanted)

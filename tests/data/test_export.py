@@ -128,6 +128,21 @@ def test_an_export_from_before_the_bed_was_measured_is_read(exported: Path, tmp_
     assert score.coverage is not None
 
 
+def test_an_export_that_called_the_uncertainty_a_share_is_read(exported: Path, tmp_path: Path) -> None:
+    older = Path(shutil.copytree(exported, tmp_path / "older"))
+    scores = [{**row, "coverage_sd_points": "3.25"} for row in rows(exported, "scores")]
+    with (older / "scores.csv").open("w", encoding="utf-8", newline="") as file:
+        writer = csv.writer(file)
+        writer.writerow(name.replace("coverage_sd_points", "coverage_sd_pct") for name in scores[0])
+        writer.writerows(row.values() for row in scores)
+
+    with Book.open(read_export(older, tmp_path / "book", CancelToken())) as book:
+        score = book.score(book.photos()[0].id)
+
+    assert score is not None
+    assert score.coverage_sd == 3.25
+
+
 def test_text_that_a_spreadsheet_would_run_is_only_text(exported: Path) -> None:
     notes = [row["note"] for row in rows(exported, "trays") if row["note"]]
 

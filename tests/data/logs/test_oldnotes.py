@@ -34,6 +34,44 @@ def test_columns_are_known_by_their_headings_whatever_the_spelling() -> None:
     )  # fmt: skip
 
 
+def test_german_headings_are_known_with_umlauts_or_without() -> None:
+    notes = read(
+        "Schale Nr.;Sorte;Substrat;Aussaat;Geerntet am;Saatmenge (g);Einweichen (Std);Düngung;"
+        "Frischmasse in g;Höhe in cm;Qualität;Bemerkung\n"
+        "A1;Radies;Kokos;02.11.2025;13.11.2025;35;8 Std.;keine;212,5;6,5;85;ging gut auf\n"
+    )
+
+    assert notes.fields == (
+        Field.CODE, Field.CROP, Field.MEDIUM, Field.SOWN, Field.CUT, Field.SEED, Field.SOAK, Field.FEED,
+        Field.MASS, Field.HEIGHT, Field.EYE, Field.NOTE,
+    )  # fmt: skip
+    (tray,) = notes.trays
+    assert (tray.new.sowing_rate_g, tray.new.soak_hours, tray.new.note) == (35, 8, "ging gut auf")
+    assert (tray.fresh_mass_g, tray.height_mm, tray.eye_score) == (212.5, pytest.approx(65), 85)
+    assert read("kultur;substrat;gesaet;ertrag\nRadies;Kokos;02.11.2025;200\n").fields[2:] == (
+        Field.SOWN, Field.MASS,
+    )  # fmt: skip
+
+
+@pytest.mark.parametrize("heading", ["Harvest (g)", "harvest g", "Ernte [g]"])
+def test_a_harvest_in_grams_is_no_day(heading: str) -> None:
+    (tray,) = read(f"crop;medium;sown;{heading}\npea;coir;2025-04-03;300\n").trays
+
+    assert (tray.cut_at, tray.fresh_mass_g) == (None, 300)
+
+
+def test_grades_are_no_eye_score_of_a_hundred() -> None:
+    """Of 1 to 5 nobody says which end is good; 4 of 100 would be a bad tray."""
+    table = "crop;medium;sown;Quality\npea;coir;2025-04-03;4\npea;peat;2025-04-03;{}\n"
+
+    graded, scored = read(table.format("5")), read(table.format("55"))
+
+    assert [(tray.eye_score, tray.new.note) for tray in graded.trays] == [
+        (None, "Quality: 4"), (None, "Quality: 5"),
+    ]  # fmt: skip
+    assert [tray.eye_score for tray in scored.trays] == [4, 55]
+
+
 def test_a_line_is_a_tray_with_what_came_of_it() -> None:
     first, second = read(NOTES).trays
 

@@ -388,7 +388,8 @@ def test_what_is_not_shown_comes_with_the_trays_that_would_settle_it() -> None:
     line = verdict.medium("mat")
     assert line.outcome is Outcome.NOT_SHOWN
     assert line.further is not None
-    assert f"{line.further} further tray" in the(verdict)
+    assert f"{3 + line.further} trays of each medium, {line.further} more than here, would" in the(verdict)
+    assert any("a chance of 80 %" in words for words in how_worked_out(verdict))
 
 
 def test_a_difference_that_lies_at_the_margin_is_not_settled_by_trays() -> None:
@@ -445,7 +446,7 @@ def test_every_number_in_a_sentence_stands_in_the_table(
             for value in (line.mean, line.difference, line.low, line.high, margin)
             if value is not None
             for sign in (True, False)
-        } | {str(line.further)}
+        } | {str(line.further), str(line.enough)}
         assert set(re.findall(r"[+-]?\d+(?:\.\d+)?", said)) <= written
         assert not re.search(r"\bp\b", said)
 

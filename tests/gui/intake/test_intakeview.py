@@ -54,6 +54,14 @@ def test_files_wait_in_the_order_in_which_they_came():
     assert state.headline == "Photos are being scored"
 
 
+def test_photos_of_before_stand_by_the_days_on_which_they_were_taken():
+    days = {7: 3, 6: 5, 5: 2, 4: 5}  # the last added first, as the book tells them
+
+    state = intake_state(Batch(), [a_photo(n, taken_at=datetime(2026, 3, day)) for n, day in days.items()])
+
+    assert [row.name for row in state.rows] == ["IMG_6.jpg", "IMG_4.jpg", "IMG_7.jpg", "IMG_5.jpg"]
+
+
 def test_a_file_that_has_its_fate_is_the_photo_of_the_book():
     batch = Batch()
     batch.add([Path("IMG_1.jpg")])
