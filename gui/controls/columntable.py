@@ -6,6 +6,7 @@ Not   what can be chosen (`logs/preview.py`, `oldnotes/preview.py`)
 """
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import (
@@ -20,6 +21,9 @@ from PySide6.QtWidgets import (
 from gui.style.palette import Space, set_role
 
 __all__ = ["ColumnTable"]
+
+LEAST_ROWS = 4  # the choices and three of the file
+ROOM, LINES_ABOVE = 560, 10  # px of an assistant on a low screen; lines of text that stand above the table
 
 
 class ColumnTable(QTableWidget):
@@ -51,26 +55,34 @@ class ColumnTable(QTableWidget):
     ) -> None:
         """The rows as they stand; one that is shorter than the headings leaves its last cells empty."""
         self.clear()
+        self.setRowCount(0)  # none is hidden from before
         self.setColumnCount(len(heads))
         self.setRowCount(len(rows) + 1)
         self.setHorizontalHeaderLabels(list(heads))
         self.choices = list(choices)
         for at, choice in enumerate(self.choices):
             self.setCellWidget(0, at, choice)
+        for stop, following in pairwise((self, *self.choices)):  # younger than what follows the table
+            self.setTabOrder(stop, following)
         for row, cells in enumerate(rows, start=1):
             for at in range(len(heads)):
                 self.setItem(row, at, QTableWidgetItem(cells[at] if at < len(cells) else ""))
         self._fit()
 
     def _fit(self) -> None:
-        """The page scrolls, not the table in it."""
+        """The page scrolls, not the table in it; in large letters fewer rows, so that its bar is seen."""
         self.resizeRowsToContents()
         if self.choices:
             self.setRowHeight(0, self.choices[0].sizeHint().height() + Space.XS)
         self.resizeColumnsToContents()
-        rows = sum(self.rowHeight(row) for row in range(self.rowCount()))
         head, bar = self.horizontalHeader(), self.horizontalScrollBar()
-        self.setFixedHeight(rows + head.sizeHint().height() + bar.sizeHint().height() + Space.XS)
+        high = head.sizeHint().height() + bar.sizeHint().height() + Space.XS
+        most = ROOM - LINES_ABOVE * self.fontMetrics().height()
+        for row in range(self.rowCount()):
+            kept = row < LEAST_ROWS or high + self.rowHeight(row) <= most
+            self.setRowHidden(row, not kept)
+            high += self.rowHeight(row)  # of a hidden one nothing
+        self.setFixedHeight(high)
 
     @Slot(int)
     def _choose(self, index: int) -> None:

@@ -43,8 +43,10 @@ class NumberField(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(Space.XS)
-        for part in (self.less, self.field, self.more, self.unit):
+        for part in (self.less, self.field, self.more):
             row.addWidget(part)
+        row.addSpacing(Space.XS)
+        row.addWidget(self.unit)
         row.addStretch(1)
         self.setFocusProxy(self.field)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)  # else no order of Tab could be given to it
@@ -93,22 +95,25 @@ class NumberField(QWidget):
 
     @Slot()
     def _step_up(self) -> None:
-        self._tell(self._value + self._step)
+        self._tell(self._said() + self._step)
 
     @Slot()
     def _step_down(self) -> None:
-        self._tell(self._value - self._step)
+        self._tell(self._said() - self._step)
 
     @Slot()
     def _typed(self) -> None:
+        self._tell(self._said())
+
+    def _said(self) -> float:
+        """The number that is typed, also before it is left; that of before where it is none."""
         if self._unsaid and not self.field.text().strip():
-            self._tell(0.0)
-            return
+            return 0.0
         try:
             wanted = float(self.field.text().replace(",", "."))
         except ValueError:
-            wanted = self._value
-        self._tell(wanted if wanted == wanted else self._value)  # not a number is no number
+            return self._value
+        return wanted if wanted == wanted else self._value  # not a number is no number
 
     def _tell(self, value: float) -> None:
         before = self._value

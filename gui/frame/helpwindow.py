@@ -5,7 +5,7 @@ Out   a window that stays open while the work goes on
 Not   the pages (`gui/help`), searching them (`helpbook.py`), the keys (`keysheet.py`)
 """
 
-from PySide6.QtCore import QLocale, Qt, QUrl, Slot
+from PySide6.QtCore import QEvent, QLocale, Qt, QUrl, Slot
 from PySide6.QtGui import QDesktopServices, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QDialog,
@@ -138,6 +138,14 @@ class HelpWindow(QDialog):
         self._none.setVisible(not hits)
         if hits:
             self._list.setCurrentRow(0)
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Words of a page keep the colours that they were laid out in: a link would be dark on dark."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.PaletteChange and hasattr(self, "_text"):
+            rolled = self._text.verticalScrollBar().value()
+            self._chosen(self._list.currentItem())
+            self._text.verticalScrollBar().setValue(rolled)
 
     @Slot(QListWidgetItem)
     def _chosen(self, item: QListWidgetItem | None) -> None:

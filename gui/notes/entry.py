@@ -66,8 +66,8 @@ class NoteEntry(QWidget):
         set_role(self.add, "rack-main")
         for field in (self.what, self.value, self.at, self.note):
             set_role(field, "rack")
-        for field in (self.value, self.note):
-            leave_undo_to_the_book(field)
+        for typed_in in (self.value, self.at, self.note):
+            leave_undo_to_the_book(typed_in)
         for part in (self.what, self.value, self.unit, self.at, self.note, self.add):
             row.addWidget(part)
         self.said = wrapped("", self)

@@ -24,7 +24,9 @@ from PySide6.QtWidgets import (
 )
 
 from gui.controls.choosing import ask_new_file
+from gui.controls.form import open_within_screen
 from gui.controls.timeleft import seconds_left
+from gui.language.plainhint import plain_hint
 from gui.paper.pages import Paper
 from gui.report.desk import PAGE_WIDTH, Looked, ReportDesk, Wanted
 from gui.style.palette import Space, set_role
@@ -38,6 +40,7 @@ __all__ = ["ReportDialog"]
 
 KINDS = "PDF (*.pdf);;HTML (*.html)"
 ROUND_THE_PAGE = 80  # px: edges of the dialog, the scroll bar
+ROUND_A_NAME = 60  # px: edges of a box, its arrow
 
 
 class ReportDialog(QDialog):
@@ -63,10 +66,12 @@ class ReportDialog(QDialog):
         at = self.trial.findData(trial)
         self.trial.setCurrentIndex(max(at, 0))
         self._lay_out()
+        self.trial.currentIndexChanged.connect(self._show_name)
         for box in (self.trial, self.version, self.paper):
             box.currentIndexChanged.connect(self.look)
         self.setMinimumWidth(PAGE_WIDTH + ROUND_THE_PAGE)
-        self.resize(960, 660)
+        self._show_name()
+        open_within_screen(self, 960 + self._lacking(), 660)
         self.look()
 
     def _box(self, name: str, items: list[tuple[str, object]]) -> QComboBox:
@@ -77,6 +82,17 @@ class ReportDialog(QDialog):
         for words, data in items:
             box.addItem(words, data)
         return box
+
+    def _lacking(self) -> int:
+        """By how much the dialog has to be wider for the longest name of a trial to be read whole, px."""
+        wide = self.trial.fontMetrics().horizontalAdvance
+        longest = max((wide(self.trial.itemText(at)) for at in range(self.trial.count())), default=0)
+        beside = self.version.sizeHint().width() + self.paper.sizeHint().width()
+        return max(0, longest + ROUND_A_NAME + beside - (960 - 2 * Space.XL - 2 * Space.M))
+
+    @Slot()
+    def _show_name(self) -> None:
+        self.trial.setToolTip(plain_hint(self.trial.currentText()))
 
     def _lay_out(self) -> None:
         choices = QGridLayout()

@@ -1,7 +1,8 @@
 """Tray form: the growing conditions of a tray as fields.
 
 In    a `NewTray`; names that the book knows; what is usual for its crop and medium
-Out   the `NewTray` that the fields say, or which field cannot be read and why
+Out   the `NewTray` that the fields say, or which field cannot be read and why; what can hurt,
+      below the fields of feed and heat mat
 Not   keeping it (`conditionspage.py`), what is plausible (`data`)
 """
 
@@ -13,9 +14,12 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 
 from data.records import NewTray
 from gui.controls.fieldgrid import FieldGrid
+from gui.controls.fieldundo import leave_undo_to_the_book
 from gui.language.spoken import in_figures, spoken
 from gui.notes.moments import MomentEdit, moment_in, show_moment
 from gui.notes.table import number_in
+from gui.plan.cautions import grown_cautions
+from gui.style.words import wrapped
 from gui.trays.traynames import tag_of
 
 __all__ = ["TrayForm", "Trouble"]
@@ -47,6 +51,12 @@ class TrayForm(FieldGrid):
             self.add(words, field)
             self._listen(field)
         self.dark.toggled.connect(self._fit_dark)
+        self.feed_caution, self.heat_caution = wrapped("", self, "notice"), wrapped("", self, "notice")
+        self.say_below(self.feed, self.feed_caution)
+        self.say_below(self.heat_mat, self.heat_caution)
+        self.feed.textChanged.connect(self._caution)
+        self.heat_mat.currentIndexChanged.connect(self._caution)
+        self._caution()
 
     def _make_fields(self) -> None:
         self.code, self.tag, self.shelf, self.position = (QLineEdit(self) for _ in range(4))
@@ -106,6 +116,8 @@ class TrayForm(FieldGrid):
         return box
 
     def _listen(self, field: QWidget) -> None:
+        if isinstance(field, QLineEdit | QComboBox | MomentEdit):
+            leave_undo_to_the_book(field)  # Ctrl+Enter keeps all of them from within one
         if isinstance(field, QLineEdit):
             field.textChanged.connect(self._edited)
         elif isinstance(field, QComboBox):
@@ -118,6 +130,15 @@ class TrayForm(FieldGrid):
     def _edited(self) -> None:
         if not self._filling:
             self.edited.emit()
+
+    def _caution(self) -> None:
+        """What can hurt is said beside the field that speaks of it."""
+        for label, words in (
+            (self.feed_caution, grown_cautions([self.feed.text()], heated=False)),
+            (self.heat_caution, grown_cautions([], heated=bool(self.heat_mat.currentData()))),
+        ):
+            label.setText(words)
+            label.setVisible(bool(words))
 
     def _fit_dark(self) -> None:
         for field in (self.dark_from, self.dark_to):

@@ -18,7 +18,7 @@ from gui.style.palette import set_role
 
 __all__ = ["VerdictHead"]
 
-MOST_LETTERS = 24
+MOST_LETTERS = 44  # the row breaks; a name is cut only where it alone would be wider
 
 
 class VerdictHead(QWidget):

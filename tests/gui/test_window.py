@@ -22,6 +22,8 @@ from gui.mishap import catch_mishaps
 from gui.style.tokens import DARK
 from gui.style.wardrobe import Wardrobe
 from gui.trays.newtray import NewTrayDialog
+from gui.traysheet.screen import TraySheet
+from gui.traysheet.views import View
 from gui.window import Window
 from gui.work import Report, Work
 from tests.gui.rackbook import NotingScreen, a_rack_book, noting_screens, photograph
@@ -357,6 +359,36 @@ def test_undo_says_what_it_would_take_back_and_all_screens_follow(
         with_book, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
     )
     assert with_book.foot.told.text() == "Done again: mold on A1"
+
+
+@pytest.mark.parametrize("name", ["code", "medium", "sown"])
+def test_ctrl_z_takes_back_conditions_that_were_kept_from_within_a_field(
+    with_book: Window, qtbot: QtBot, name: str
+) -> None:
+    """As the hint of Keep says; the fields of a name, of a choice that can be typed, of a time."""
+    control = Qt.KeyboardModifier.ControlModifier
+    tray = next(tray for tray in book_of(with_book).trays() if tray.code == "A1")
+    sheet = TraySheet(with_book.work, with_book)
+    sheet.book_changed.connect(with_book.following.book_changed)
+    sheet.resize(900, 600)
+    sheet.open_book(book_of(with_book))
+    sheet.open_tray(tray.id)
+    sheet.show()
+    sheet.show_view(View.CONDITIONS)
+    form = sheet.views.conditions.form
+    field = getattr(form, name)
+    field.setFocus()
+    if name == "sown":
+        qtbot.keyClick(field, Qt.Key.Key_Up)
+    else:
+        qtbot.keyClick(field, Qt.Key.Key_A, control)
+        qtbot.keyClicks(field, "Other")
+    qtbot.keyClick(field, Qt.Key.Key_Return, control)
+    assert book_of(with_book).undo_text() == "conditions of A1"
+
+    qtbot.keyClick(field, Qt.Key.Key_Z, control)
+    qtbot.waitUntil(lambda: book_of(with_book).undo_text() is None)
+    assert book_of(with_book).tray(tray.id) == tray
 
 
 def test_a_screen_behind_follows_when_it_comes_to_the_front(with_book: Window, qtbot: QtBot) -> None:

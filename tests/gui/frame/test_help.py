@@ -5,13 +5,15 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLineEdit, QListWidget, QTextBrowser
+from PySide6.QtWidgets import QApplication, QLineEdit, QListWidget, QTextBrowser
 from pytestqt.qtbot import QtBot
 
 from gui.commands.commandlist import COMMANDS
 from gui.frame.actions import PLACES
 from gui.frame.helpbook import FOLDER, ORDER, found, pages
 from gui.frame.helpwindow import HelpWindow
+from gui.style.palette import dress
+from gui.style.tokens import TOKENS, Scheme, contrast
 
 
 def test_there_is_a_page_for_each_place_and_every_file_is_a_page() -> None:
@@ -110,3 +112,27 @@ def test_pages_are_turned_by_keyboard(window: HelpWindow, qtbot: QtBot) -> None:
 
 def test_help_is_in_the_package_of_the_program() -> None:
     assert FOLDER.is_relative_to(Path(__file__).parents[3] / "gui")
+
+
+def test_links_are_read_in_the_dark_though_the_help_was_opened_in_the_light(
+    qtbot: QtBot, qapp: QApplication
+) -> None:
+    """WCAG 2.2, 1.4.3: text stands out from its ground by 4.5 to 1 at least."""
+    dress(qapp, Scheme.LIGHT)
+    window = HelpWindow()
+    qtbot.addWidget(window)
+    window.show_page("bench")
+    window.show()
+    (text,) = window.findChildren(QTextBrowser)
+    for scheme in (Scheme.DARK, Scheme.LIGHT):
+        dress(qapp, scheme)
+        qapp.processEvents()
+        links = set()
+        block = text.document().begin()
+        while block.isValid():
+            for piece in block:
+                if piece.fragment().charFormat().isAnchor():
+                    links.add(piece.fragment().charFormat().foreground().color().name())
+            block = block.next()
+        assert links
+        assert all(contrast(link, TOKENS[scheme].sheet) >= 4.5 for link in links), links

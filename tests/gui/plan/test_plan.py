@@ -511,6 +511,24 @@ def test_number_field_steps_by_key_and_refuses_what_is_no_number(qtbot: QtBot, d
     assert field.field.text() == "9"
 
 
+def test_a_step_goes_on_from_the_number_that_is_still_being_typed(
+    qtbot: QtBot, dressed: QApplication
+) -> None:
+    field = NumberField("Length", "mm", most=2000)
+    qtbot.addWidget(field)
+    field.set(545)
+    field.field.selectAll()
+    qtbot.keyClicks(field.field, "600")
+
+    qtbot.mouseClick(field.more, Qt.MouseButton.LeftButton)  # which leaves the focus in the field
+    assert (field.value, field.field.text()) == (601, "601")
+
+    field.field.selectAll()
+    qtbot.keyClicks(field.field, "610")
+    qtbot.keyClick(field.field, Qt.Key.Key_Down)
+    assert (field.value, field.field.text()) == (609, "609")
+
+
 def test_a_field_that_nobody_has_filled_stays_empty(qtbot: QtBot, dressed: QApplication) -> None:
     field = NumberField("Seed", unsaid="?")
     qtbot.addWidget(field)

@@ -6,12 +6,14 @@ from collections.abc import Iterator
 from dataclasses import replace
 from html.parser import HTMLParser
 from pathlib import Path
+from types import SimpleNamespace
 
 import cv2
 import numpy as np
 import pypdfium2
 import pypdfium2.raw as raw
 import pytest
+from PySide6.QtCore import QRect
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -35,7 +37,8 @@ from gui.report import write_report
 from gui.report.dialog import ReportDialog
 from gui.report.html import as_html
 from gui.report.pages import lay_out
-from gui.style.palette import load_fonts
+from gui.style.palette import dress, load_fonts
+from gui.style.tokens import Scheme
 from gui.work import Work
 from tests.data.builders import a_tray
 from tests.data.plans import MEDIA
@@ -426,6 +429,28 @@ def test_the_dialog_shows_pages_and_saves(rack: Rack, work: Work, tmp_path: Path
     with qtbot.waitSignal(dialog.desk.saved, timeout=20_000):
         dialog.save_to(tmp_path / "out.pdf")
     assert pages_of(tmp_path / "out.pdf") == 2
+
+
+def test_the_name_of_the_trial_is_read_whole_in_large_letters(
+    rack: Rack, work: Work, qtbot: QtBot, qapp: QApplication, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(ReportDialog, "screen", lambda _: SimpleNamespace(availableGeometry=a_laptop))
+    dress(qapp, Scheme.LIGHT, 150)
+    rack.book.keep_plan(replace(rack.plan, trial="Fibre mat and coir against peat, spring"))
+    dialog = ReportDialog(rack.book, work)
+    qtbot.addWidget(dialog)
+    dialog.show()
+    with qtbot.waitSignal(dialog.desk.looked, timeout=20_000):
+        dialog.look()
+    wide = dialog.trial.fontMetrics().horizontalAdvance
+    names = [dialog.trial.itemText(at) for at in range(dialog.trial.count())]
+    assert max(map(wide, names)) < dialog.trial.width() - 40  # its edges and its arrow
+    assert dialog.trial.toolTip() == dialog.trial.currentText()
+    dress(qapp, Scheme.LIGHT)
+
+
+def a_laptop() -> QRect:
+    return QRect(0, 0, 1366, 768)
 
 
 def test_a_folder_that_is_not_there_is_told(rack: Rack, work: Work, tmp_path: Path, qtbot: QtBot) -> None:
