@@ -21,7 +21,7 @@ from typing import TYPE_CHECKING
 from data.numbers import PhotoId, TrayId
 
 if TYPE_CHECKING:
-    from data.statistics.agreement import Icc, Limits, RankCorrelation
+    from data.statistics.agreement import Icc, Kappa, Limits, RankCorrelation
     from data.statistics.estimate import Estimate
     from data.statistics.quadrature import Floats
 
@@ -31,6 +31,7 @@ AGAIN_SHARE = 0.2  # of the photos are shown a second time
 LEAST_AGAIN = 3
 LEAST_APART = 4  # other photos between the two times
 DOUBT = 0.1  # chance that the eye is steadier than the interval says, and as much that it is less
+GRADES = 5  # of 20 points each
 LEAST_TRAYS = 5  # below that nothing is said of agreement
 
 
@@ -72,6 +73,8 @@ class EyeAgreement:
     with_photo: "Icc | None"  # two_random is ICC(2,1)
     limits: "Limits | None"  # eye minus photo
     ranks: "RankCorrelation | None"
+    same_grade: int  # trays that both put into the same of five grades
+    grades: "Kappa | None"  # of those grades, weighed by the squared distance
     again: int  # trays scored twice
     steady: (
         "Estimate | None"  # share of the spread of its scores that is not its own wandering; 80 % interval
@@ -85,7 +88,7 @@ def agreement_of(
     """Hold scores by eye, 0-100, against the photos' and against those of the second time."""
     import numpy as np
 
-    from data.statistics.agreement import icc, spearman
+    from data.statistics.agreement import icc, kappa, spearman
 
     both = sorted(first.keys() & photo.keys())
     eye, by_photo = (np.array([scores[tray] for tray in both], float) for scores in (first, photo))
@@ -97,10 +100,25 @@ def agreement_of(
         with_photo=icc(np.column_stack([eye, by_photo])) if enough else None,
         limits=_limits(eye, by_photo) if enough else None,
         ranks=spearman(eye, by_photo) if enough else None,
+        same_grade=int((_graded(eye) == _graded(by_photo)).sum()),
+        grades=kappa(_grade_table(eye, by_photo)) if enough else None,
         again=len(twice),
         steady=_steady(np.array(list(first.values()), float), pairs),
         itself_sd=float(np.sqrt(((pairs[:, 0] - pairs[:, 1]) ** 2).mean() / 2)) if twice else None,
     )
+
+
+def _graded(scores: "Floats") -> "Floats":
+    """Grades 0 to 4 of scores 0 to 100."""
+    return (scores * GRADES // 100).clip(0, GRADES - 1)
+
+
+def _grade_table(eye: "Floats", by_photo: "Floats") -> "Floats":
+    """Trays by the grade of the eye and that of the photo."""
+    import numpy as np
+
+    edges = np.arange(GRADES + 1) - 0.5
+    return np.asarray(np.histogram2d(_graded(eye), _graded(by_photo), bins=(edges, edges))[0], float)
 
 
 def _limits(eye: "Floats", by_photo: "Floats") -> "Limits | None":

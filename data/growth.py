@@ -3,7 +3,7 @@
 In    coverage in % of one tray, days since sowing, at any times, days may be missing
 Out   `Growth`: the better of a logistic and a Gompertz curve on the bounded scale 0 to 100 %, the day at 50 %
       with its interval; what cannot be told yet is None, with a sentence
-Not   counts (`growing/germination.py`), warmth (`growing/degreedays.py`), the day of the cut
+Not   warmth (`growing/degreedays.py`), the day of the cut
       (`growing/cutday.py`)
 
 Logistic  y = A / (1 + exp(-(t - tm)/s)), greatest rate A/(4 s) at tm

@@ -1,1 +1,1 @@
-"""Growing: what a crop needs and how it comes on: conditions, climate, germination, the day of the cut."""
+"""Growing: what a crop needs and how it comes on: conditions, climate, the day of the cut."""

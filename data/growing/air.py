@@ -5,7 +5,7 @@ Out   pressures in kPa, dew point in C, `WetHours`
 Not   reading loggers (`logs/sheet.py`), the medium's warmth
 
 Formulas of FAO-56: Allen, Pereira, Raes & Smith (1998) Crop evapotranspiration, FAO Irrigation and Drainage
-Paper 56, chapter 3, equations 7 to 19. Wetness without a sensor: hours with humidity of 90 % and
+Paper 56, chapter 3, equations 11 to 19. Wetness without a sensor: hours with humidity of 90 % and
 more (Sentelhas et al. 2008, original not opened) or with air less than 2 K above its dew point. A risk, not a
 finding.
 """
@@ -22,23 +22,18 @@ from data.sentence import Sentence
 __all__ = [
     "AirSample",
     "WetHours",
-    "air_pressure",
     "air_samples",
     "deficit",
     "dew_point",
-    "drips",
     "likely_wet",
     "saturation",
     "vapour_pressure",
-    "vapour_pressure_of_day",
-    "vapour_pressure_wet_bulb",
     "wet_hours",
 ]
 
 WET_PCT = 90.0  # relative humidity from which leaves are likely wet (Sentelhas et al. 2008)
 WET_KELVIN = 2.0  # air less than that above its dew point: likely wet (common practice)
 WARM_C = 22.0  # from here wet hours count as warm ones; from memory, a starting value
-PSYCHROMETER = 0.000662  # per K, ventilated (FAO-56, equation 16)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -86,21 +81,6 @@ def vapour_pressure(temperature: float, humidity: float) -> float:
     return saturation(temperature) * humidity / 100
 
 
-def vapour_pressure_of_day(lowest: float, highest: float, driest: float, wettest: float) -> float:
-    """Actual vapour pressure in kPa from a day's extremes, C and % (equation 17)."""
-    return (vapour_pressure(lowest, wettest) + vapour_pressure(highest, driest)) / 2
-
-
-def air_pressure(altitude_m: float) -> float:
-    """Mean air pressure in kPa at a height above the sea (equation 7)."""
-    return float(101.3 * ((293 - 0.0065 * altitude_m) / 293) ** 5.26)
-
-
-def vapour_pressure_wet_bulb(wet: float, dry: float, pressure: float = 101.3) -> float:
-    """Actual vapour pressure in kPa from a ventilated psychrometer, C and kPa (equation 15)."""
-    return saturation(wet) - PSYCHROMETER * pressure * (dry - wet)
-
-
 def deficit(temperature: float, humidity: float) -> float:
     """Vapour pressure deficit in kPa."""
     return saturation(temperature) - vapour_pressure(temperature, humidity)
@@ -113,12 +93,6 @@ def dew_point(temperature: float, humidity: float) -> float | None:
         return None
     x = math.log(pressure / 0.6108)
     return 237.3 * x / (17.27 - x)
-
-
-def drips(surface: float, temperature: float, humidity: float) -> bool:
-    """Whether water condenses on a surface, a lid say, of that temperature in C."""
-    dew = dew_point(temperature, humidity)
-    return dew is not None and surface < dew
 
 
 # --- a time

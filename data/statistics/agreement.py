@@ -1,7 +1,7 @@
 """Agreement: how well two ways of judging the same trays agree.
 
 In    two numbers a tray, or a table of trays x judges
-Out   intraclass correlations, weighted kappa, limits of agreement, rank correlation, Friedman's test
+Out   intraclass correlations, weighted kappa, limits of agreement, rank correlation
 Not   drawing a round of scoring by eye (`blind.py`), the words (`verdict/words.py`)
 
 A number that the data do not give (no spread, too few trays) is None.
@@ -12,13 +12,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
-from scipy.special import chdtrc, stdtr
+from scipy.special import stdtr
 
 from data.statistics.quadrature import Floats
 
 __all__ = [
-    "Friedman", "Icc", "Kappa", "Limits", "RankCorrelation", "concordance", "friedman", "icc", "kappa",
-    "limits_of_agreement", "ranks", "spearman",
+    "Icc", "Kappa", "Limits", "RankCorrelation", "icc", "kappa", "limits_of_agreement", "ranks", "spearman",
 ]  # fmt: skip
 
 
@@ -103,12 +102,6 @@ def limits_of_agreement(one: Floats, other: Floats, times: float = 1.96) -> Limi
     )
 
 
-def concordance(one: Floats, other: Floats) -> float | None:
-    """Lin's (1989) Biometrics 45, 255-268 concordance correlation, with 1/n moments."""
-    covariance = ((one - one.mean()) * (other - other.mean())).mean()
-    return _ratio(2 * covariance, one.var() + other.var() + (one.mean() - other.mean()) ** 2)
-
-
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RankCorrelation:
     """Spearman's (1904) rank correlation; p by the t approximation."""
@@ -129,26 +122,6 @@ def spearman(one: Sequence[float] | Floats, other: Sequence[float] | Floats) -> 
         return RankCorrelation(rho=round(rho), p=0.0, n=n)
     t = rho * math.sqrt((n - 2) / (1 - rho * rho))
     return RankCorrelation(rho=rho, p=float(2 * stdtr(n - 2, -abs(t))), n=n)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Friedman:
-    """Friedman's (1937) test of ranks within blocks."""
-
-    chi2: float
-    df: int
-    p: float
-
-
-def friedman(table: Floats) -> Friedman | None:
-    """For a full table, blocks x media, corrected for ties; None where all tie."""
-    n, k = table.shape
-    ranked = np.array([ranks(row) for row in table])
-    spread = ((ranked - (k + 1) / 2) ** 2).sum()
-    if spread == 0:
-        return None
-    chi2 = float((k - 1) * ((ranked.sum(0) - n * (k + 1) / 2) ** 2).sum() / spread)
-    return Friedman(chi2=chi2, df=k - 1, p=float(chdtrc(k - 1, chi2)))
 
 
 def ranks(values: Floats) -> Floats:

@@ -2,7 +2,7 @@
 
 In    a value, its standard error, the degrees of freedom of that error
 Out   `Estimate`; the quantile of Student's t that makes intervals
-Not   where the numbers come from (`curve.py`, `growth.py`, `water.py`, `growing/germination.py`)
+Not   where the numbers come from (`curve.py`, `growth.py`, `water.py`)
 """
 
 from collections.abc import Callable

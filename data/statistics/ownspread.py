@@ -5,26 +5,23 @@ Out   whether spreads differ clearly; differences with a standard error that res
 Not   the reading with one common spread (`leastsquares.py`)
 
 In blocks each block's own difference of two media is one number, and a t interval of these is exact whatever
-the spreads are. Without blocks: Welch (1951) Biometrika 38, 330-336, with Satterthwaite's degrees of freedom.
+the spreads are. Without blocks: each medium's own variance, with Satterthwaite's degrees of freedom.
 Whether spreads differ is asked of the residuals' sizes (Levene 1960); since residuals of a fit of blocks are
 tied to each other, its chance is counted among trials drawn with equal spreads (Barnard's Monte Carlo test,
 seeded). Several media against the trusted one: each limit at 0.95^(1/k) (Sidak), which is a little careful.
 """
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
-from scipy.special import fdtrc, stdtrit
+from scipy.special import stdtrit
 
 from data.statistics.leastsquares import BlockFit, Design, sums
 from data.statistics.quadrature import Floats
-from data.statistics.tukey import range_chance
 
 __all__ = [
-    "CLEARLY", "LEAST_TRAYS", "Apart", "OneWay", "games_howell_chance", "own_difference", "pair_apart",
-    "sidak_q", "spreads", "unequal_chance", "welch",
+    "CLEARLY", "LEAST_TRAYS", "Apart", "own_difference", "pair_apart", "sidak_q", "spreads", "unequal_chance",
 ]  # fmt: skip
 
 CLEARLY = 0.01  # chance under equal spreads below which they differ clearly
@@ -43,30 +40,6 @@ class Apart:
     df: float
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class OneWay:
-    """Welch's test that all means are one."""
-
-    f: float
-    df: float
-    error_df: float
-    p: float
-
-
-def welch(groups: Sequence[Floats]) -> OneWay:
-    """Welch's (1951) F of groups with unequal spreads; each group needs two numbers."""
-    count = np.array([len(group) for group in groups], dtype=float)
-    mean = np.array([group.mean() for group in groups])
-    weight = count / np.array([group.var(ddof=1) for group in groups])
-    share = weight / weight.sum()
-    k = len(groups)
-    rest = float(((1 - share) ** 2 / (count - 1)).sum())
-    between = float((weight * (mean - share @ mean) ** 2).sum()) / (k - 1)
-    f = between / (1 + 2 * (k - 2) / (k**2 - 1) * rest)
-    error_df = (k**2 - 1) / (3 * rest)
-    return OneWay(f=f, df=k - 1, error_df=error_df, p=float(fdtrc(k - 1, error_df, f)))
-
-
 def pair_apart(one: Floats, other: Floats) -> Apart:
     """Mean of `one` minus mean of `other` with each group's own spread."""
     own = np.array([one.var(ddof=1) / len(one), other.var(ddof=1) / len(other)])
@@ -76,11 +49,6 @@ def pair_apart(one: Floats, other: Floats) -> Apart:
         se=float(np.sqrt(own.sum())),
         df=float(own.sum() ** 2 / (own**2 / free).sum()),
     )
-
-
-def games_howell_chance(apart: Apart, groups: int) -> float:
-    """The chance of so large a difference among several groups that truly are one (Games & Howell 1976)."""
-    return 1 - range_chance(abs(apart.difference) / apart.se * np.sqrt(2.0), groups, apart.df)
 
 
 def own_difference(design: Design, values: Floats, medium: int, trusted: int) -> Apart | None:

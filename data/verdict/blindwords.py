@@ -30,6 +30,16 @@ def eye_words(found: EyeAgreement) -> tuple[Sentence, ...]:
                 icc=found.with_photo.two_random,
             )
         )
+    if found.grades is not None and found.grades.weighted is not None:
+        words.append(
+            Sentence(
+                "In five grades of 20 points eye and photo put {same} of {trays} trays into the same one; "
+                "weighted kappa {kappa:.2f} (1 is perfect, 0 is what chance alone would give).",
+                same=found.same_grade,
+                trays=found.trays,
+                kappa=round(found.grades.weighted, 2) + 0.0,
+            )
+        )
     if found.itself_sd is not None:
         words.append(
             Sentence(

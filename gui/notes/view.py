@@ -12,8 +12,10 @@ from math import floor
 from typing import TYPE_CHECKING
 
 from data.events import Event, EventId, EventKind
+from data.growing.climate import climate_words
 from data.readings import Reading, ReadingId, ReadingKind
 from data.records import Tray, TrayId
+from data.sentence import Sentence
 from gui.language.spoken import in_figures
 from gui.language.words import translate
 from gui.notes.unitwords import unit_words
@@ -80,6 +82,7 @@ class Notes:
     marks: tuple[Mark, ...] = ()
     rows: tuple[NoteRow, ...] = ()
     dark: tuple[float, float] | None = None
+    air: tuple[Sentence, ...] = ()  # what the loggers tell of it from sowing on
     left_out: int = 0  # rows of loggers that the table does not list
     sown: float = 0.0  # at which part of its day the tray was sown, 0-1
 
@@ -101,6 +104,7 @@ def read_notes(book: "Book", tray: Tray) -> Notes:
         marks=_marks(readings, events, tray),
         rows=tuple(sorted(rows, key=lambda row: row.at, reverse=True)),
         dark=_dark(tray),
+        air=_air(readings, tray, book.now()),
         left_out=len(own) - len(typed),
         sown=(tray.sown_at - datetime.combine(tray.sown_at, time.min)) / timedelta(days=1),
     )
@@ -115,6 +119,13 @@ def _of_the_shelf(book: "Book", tray: Tray, own: Sequence[Reading]) -> tuple[Rea
                 kind=kind, shelf=tray.shelf, since=tray.sown_at, until=tray.done_at or datetime.max
             )
     return tuple(found)
+
+
+def _air(readings: Sequence[Reading], tray: Tray, now: datetime) -> tuple[Sentence, ...]:
+    temperatures, humidities = (
+        [(one.taken_at, one.value) for one in readings if one.kind is kind] for kind in OF_A_SHELF
+    )
+    return climate_words(temperatures, humidities, tray.sown_at, min(now, tray.done_at or now))
 
 
 def _days(at: datetime, tray: Tray) -> float:

@@ -858,6 +858,14 @@
             <translation>Leere Felder wie bei der letzten Schale dieser Kultur und dieses Substrats füllen, oder wie dort angegeben</translation>
         </message>
         <message>
+            <source>For more trays...</source>
+            <translation>Für mehr Schalen...</translation>
+        </message>
+        <message>
+            <source>Give blackout, watering and the like to all trays of the trial, of a medium or of a shelf</source>
+            <translation>Dunkelphase, Bewässerung und Ähnliches allen Schalen des Versuchs, eines Substrats oder einer Etage geben</translation>
+        </message>
+        <message>
             <source>Leave as it was</source>
             <translation>Verwerfen</translation>
         </message>
@@ -876,6 +884,18 @@
         <message>
             <source>Conditions of {code} kept.</source>
             <translation>Bedingungen von {code} behalten.</translation>
+        </message>
+        <message>
+            <source>There is no other tray in its trial or on the rack.</source>
+            <translation>Weder in ihrem Versuch noch im Regal gibt es eine andere Schale.</translation>
+        </message>
+        <message>
+            <source>Conditions of {n} trays kept; Ctrl+Z takes it back.</source>
+            <translation>Bedingungen von {n} Schalen behalten; Strg+Z nimmt es zurück.</translation>
+        </message>
+        <message>
+            <source>Nothing changed: all have that already.</source>
+            <translation>Nichts geändert: alle haben das schon.</translation>
         </message>
     </context>
     <context>
@@ -6308,6 +6328,14 @@ trusted</source>
             <translation>In dieser Zeit wurden weder Temperatur noch Feuchte aufgezeichnet.</translation>
         </message>
         <message>
+            <source>Air from sowing on: {mean:.1f} °C on average of {known:.0f} logged hours ({unknown:.0f} hours were not logged), {total:.0f} degree days above {base:g} °C.</source>
+            <translation>Luft seit der Saat: im Mittel {mean:.1f} °C über {known:.0f} aufgezeichnete Stunden ({unknown:.0f} Stunden nicht aufgezeichnet), {total:.0f} Gradtage über {base:g} °C.</translation>
+        </message>
+        <message>
+            <source>Its humidity: {humidity:.0f} % on average, vapour pressure deficit {deficit:.2f} kPa.</source>
+            <translation>Ihre Feuchte: im Mittel {humidity:.0f} %, Sättigungsdefizit {deficit:.2f} kPa.</translation>
+        </message>
+        <message>
             <source>{value:.0f} g of dry seed is unusual for {crop} on this tray: {low:.0f} to {high:.0f} g is common. Look whether the number and its unit are right.</source>
             <translation>{value:.0f} g trockenes Saatgut ist für {crop} auf dieser Schale ungewöhnlich: üblich sind {low:.0f} bis {high:.0f} g. Nachsehen, ob Zahl und Einheit stimmen.</translation>
         </message>
@@ -6366,30 +6394,6 @@ trusted</source>
         <message>
             <source>The day of the cut can be told once {trays} trays of the crop were cut.</source>
             <translation>Der Tag des Schnitts lässt sich sagen, sobald {trays} Schalen der Kultur geschnitten wurden.</translation>
-        </message>
-        <message>
-            <source>No temperature was logged in this time.</source>
-            <translation>In dieser Zeit wurde keine Temperatur aufgezeichnet.</translation>
-        </message>
-        <message>
-            <source>{total:.0f} degree days above {base:g} °C in {known:.0f} logged hours, {unknown:.0f} h unknown.</source>
-            <translation>{total:.0f} Gradtage über {base:g} °C in {known:.0f} aufgezeichneten Stunden, {unknown:.0f} h unbekannt.</translation>
-        </message>
-        <message>
-            <source>Nothing has come up yet.</source>
-            <translation>Noch ist nichts aufgelaufen.</translation>
-        </message>
-        <message>
-            <source>Half of them were up before the first count.</source>
-            <translation>Die Hälfte war schon vor der ersten Zählung aufgelaufen.</translation>
-        </message>
-        <message>
-            <source>How many seeds were sown is not known.</source>
-            <translation>Wie viele Samen gesät wurden, ist nicht bekannt.</translation>
-        </message>
-        <message>
-            <source>{emerged} came up of {sown} sown: one of the counts is wrong.</source>
-            <translation>{emerged} von {sown} gesäten sind aufgelaufen: eine der Zählungen ist falsch.</translation>
         </message>
         <message>
             <source>not said yet</source>
@@ -8248,6 +8252,10 @@ trusted</source>
             <translation>nein</translation>
         </message>
         <message>
+            <source>1 day</source>
+            <translation>1 Tag</translation>
+        </message>
+        <message>
             <source>{days:g} days</source>
             <translation>{days:g} Tage</translation>
         </message>
@@ -8554,6 +8562,10 @@ trusted</source>
         <message>
             <source>On {trays} trays the eye gave {mean:+.1f} points against the photo, in 95 of 100 trays between {low:+.1f} and {high:+.1f}; agreement {icc:.2f} (ICC(2,1), 1 is perfect).</source>
             <translation>Bei {trays} Schalen gab das Auge {mean:+.1f} Punkte gegenüber dem Foto, bei 95 von 100 Schalen zwischen {low:+.1f} und {high:+.1f}; Übereinstimmung {icc:.2f} (ICC(2,1), 1 ist vollkommen).</translation>
+        </message>
+        <message>
+            <source>In five grades of 20 points eye and photo put {same} of {trays} trays into the same one; weighted kappa {kappa:.2f} (1 is perfect, 0 is what chance alone would give).</source>
+            <translation>In fünf Stufen zu 20 Punkten setzten Auge und Foto {same} von {trays} Schalen in dieselbe; gewichtetes Kappa {kappa:.2f} (1 ist vollkommen, 0 ergäbe der Zufall allein).</translation>
         </message>
         <message>
             <source>Of {again} trays seen twice the eye missed its own number by {sd:.1f} points (standard deviation of one score).</source>
@@ -9080,19 +9092,19 @@ trusted</source>
         <name>ShareDialog</name>
         <message>
             <source>For more trays</source>
-            <translation type="unfinished" />
+            <translation>Für mehr Schalen</translation>
         </message>
         <message>
             <source>Which conditions of {code}, for which trays?</source>
-            <translation type="unfinished" />
+            <translation>Welche Bedingungen von {code}, für welche Schalen?</translation>
         </message>
         <message>
             <source>Blackout counts from the sowing of each tray. All of it is one step of Undo.</source>
-            <translation type="unfinished" />
+            <translation>Die Dunkelphase zählt ab der Saat jeder Schale. Alles zusammen ist ein Schritt für Rückgängig.</translation>
         </message>
         <message>
             <source>&amp;For</source>
-            <translation type="unfinished" />
+            <translation>&amp;Für</translation>
         </message>
         <message>
             <source>Cancel</source>
@@ -9100,7 +9112,7 @@ trusted</source>
         </message>
         <message>
             <source>Keep for {n} trays</source>
-            <translation type="unfinished" />
+            <translation>Für {n} Schalen behalten</translation>
         </message>
     </context>
     <context>
@@ -9123,7 +9135,7 @@ trusted</source>
         </message>
         <message>
             <source>Blackout</source>
-            <translation type="unfinished" />
+            <translation>Dunkelphase</translation>
         </message>
         <message>
             <source>Stacked</source>
@@ -9159,71 +9171,79 @@ trusted</source>
         </message>
         <message>
             <source>none noted</source>
-            <translation type="unfinished" />
+            <translation>keine notiert</translation>
         </message>
         <message>
-            <source>{days} days from sowing on</source>
-            <translation type="unfinished" />
+            <source>1 day</source>
+            <translation>1 Tag</translation>
         </message>
         <message>
-            <source>{days} days, beginning {after} days after sowing</source>
-            <translation type="unfinished" />
+            <source>{days} days</source>
+            <translation>{days} Tage</translation>
+        </message>
+        <message>
+            <source>{dark} from sowing on</source>
+            <translation>{dark} ab der Saat</translation>
+        </message>
+        <message>
+            <source>{dark}, beginning {hours} h after sowing</source>
+            <translation>{dark}, beginnend {hours} h nach der Saat</translation>
         </message>
         <message>
             <source>all {n} trays of its trial</source>
-            <translation type="unfinished" />
+            <translation>alle {n} Schalen ihres Versuchs</translation>
         </message>
         <message>
             <source>the {n} trays of its trial on {medium}</source>
-            <translation type="unfinished" />
+            <translation>die {n} Schalen ihres Versuchs auf {medium}</translation>
         </message>
         <message>
             <source>the {n} trays of its trial with {crop}</source>
-            <translation type="unfinished" />
+            <translation>die {n} Schalen ihres Versuchs mit {crop}</translation>
         </message>
         <message>
             <source>the {n} trays of its trial with {crop} on {medium}</source>
-            <translation type="unfinished" />
+            <translation>die {n} Schalen ihres Versuchs mit {crop} auf {medium}</translation>
         </message>
         <message>
             <source>all {n} growing trays</source>
-            <translation type="unfinished" />
+            <translation>alle {n} wachsenden Schalen</translation>
         </message>
         <message>
             <source>the {n} growing trays on {medium}</source>
-            <translation type="unfinished" />
+            <translation>die {n} wachsenden Schalen auf {medium}</translation>
         </message>
         <message>
             <source>the {n} growing trays with {crop}</source>
-            <translation type="unfinished" />
+            <translation>die {n} wachsenden Schalen mit {crop}</translation>
         </message>
         <message>
             <source>the {n} growing trays on shelf {shelf}</source>
-            <translation type="unfinished" />
+            <translation>die {n} wachsenden Schalen auf Etage {shelf}</translation>
         </message>
         <message>
             <source>Tick what the other trays shall have.</source>
-            <translation type="unfinished" />
+            <translation>Ankreuzen, was die anderen Schalen bekommen sollen.</translation>
         </message>
         <message>
             <source>All of them have that already.</source>
-            <translation type="unfinished" />
+            <translation>Alle haben das schon.</translation>
         </message>
         <message>
             <source>{n} of {all} trays change.</source>
-            <translation type="unfinished" />
+            <translation>{n} von {all} Schalen ändern sich.</translation>
         </message>
         <message>
             <source>{conditions}: only on trays with {crop}.</source>
-            <translation type="unfinished" />
+            <translation>{conditions}: nur auf Schalen mit {crop}.</translation>
         </message>
         <message>
-            <source>{condition} is noted otherwise and replaced: {trays}, and {more} more.</source>
-            <translation type="unfinished" />
+            <source>{condition} is noted otherwise and replaced: {values}.</source>
+            <translation>{condition} ist anders notiert und wird ersetzt: {values}.</translation>
         </message>
         <message>
-            <source>{condition} is noted otherwise and replaced: {trays}.</source>
-            <translation type="unfinished" />
+            <source>{n} trays</source>
+            <translation>{n} Schalen</translation>
         </message>
     </context>
     <context>

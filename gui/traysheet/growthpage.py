@@ -65,6 +65,7 @@ class GrowthPage(SheetPage):
         set_role(sheet, "sheet")
         self.chart = TimeChart(sheet)
         self.words = wrapped("", sheet)
+        self.air = wrapped("", sheet)
         self.table = NoteTable(sheet)
         set_role(self.table, "plain")
         self.table.corrected.connect(self._correct)
@@ -76,7 +77,7 @@ class GrowthPage(SheetPage):
         inner = QVBoxLayout(sheet)
         inner.setContentsMargins(Space.M, Space.M, Space.M, Space.M)
         inner.setSpacing(Space.S)
-        for part in (self.chart, self.words, self.table, self.about_rows):
+        for part in (self.chart, self.words, self.air, self.table, self.about_rows):
             inner.addWidget(part)
         inner.addStretch(1)
         self.roll.setWidget(sheet)
@@ -97,8 +98,8 @@ class GrowthPage(SheetPage):
         if another:
             self.chart.show_notes(None)
             self.table.show_rows(())
-            self.words.clear()
-            self.about_rows.clear()
+            for words in (self.words, self.air, self.about_rows):
+                words.clear()
             self.roll.verticalScrollBar().setValue(0)
             if self.book is not None:
                 self.entry.begin(self.book.now())
@@ -179,6 +180,8 @@ class GrowthPage(SheetPage):
         if self.state is None or notes.tray_id != self.state.tray.id:
             return
         self.chart.show_notes(notes)
+        self.air.setText(" ".join(map(spoken, notes.air)))
+        self.air.setVisible(bool(notes.air))
         self.table.show_rows(notes.rows)
         self.table.setVisible(bool(notes.rows))
         self.about_rows.setText(self._about(notes))

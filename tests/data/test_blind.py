@@ -156,11 +156,32 @@ def test_limits_hold_for_95_of_100_further_trays_however_few_were_scored(trays: 
 
 
 def test_numbers_of_the_agreement_are_told_before_the_advice() -> None:
-    first, second, third = eye_words(agreement_of(PHOTO, PHOTO, PHOTO))
+    first, graded, second, third = eye_words(agreement_of(PHOTO, PHOTO, PHOTO))
 
     assert first == (
         "On 10 trays the eye gave +0.0 points against the photo, in 95 of 100 trays between +0.0 and +0.0; "
         "agreement 1.00 (ICC(2,1), 1 is perfect)."
     )
+    assert graded.startswith("In five grades of 20 points eye and photo put 10 of 10 trays into the same one")
     assert second.startswith("Of 10 trays seen twice the eye missed its own number by 0.0 points")
     assert third == whom_to_trust(agreement_of(PHOTO, PHOTO, PHOTO))
+
+
+def test_grades_are_of_twenty_points_and_a_hundred_is_of_the_best() -> None:
+    photo = {TrayId(n): v for n, v in enumerate((0.0, 19.9, 20.0, 45.0, 79.0, 100.0))}
+    eye = {TrayId(n): v for n, v in enumerate((5.0, 21.0, 39.0, 61.0, 79.0, 80.0))}
+    # grades 0 0 1 2 3 4 and 0 1 1 3 3 4: of 36 pairs of grades the squares are 156, the six trays' own 2
+    found = agreement_of(eye, {}, photo)
+
+    assert found.same_grade == 4
+    assert found.grades is not None
+    assert found.grades.weighted == pytest.approx(1 - (2 / 6) / (156 / 36))
+
+
+def test_trays_of_one_grade_have_no_kappa() -> None:
+    alike = {TrayId(n): 81.0 + n for n in range(6)}
+
+    found = agreement_of(alike, {}, alike)
+
+    assert (found.same_grade, found.grades.weighted) == (6, None)
+    assert not any("grades" in words for words in eye_words(found))

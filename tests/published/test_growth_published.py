@@ -1,15 +1,14 @@
-"""Emergence, growth curves, degree days and mold progress against published data and programs.
+"""Growth curves and degree days against published data and programs.
 
 Where a row says "recomputed", the figure was made outside this program with the program named there.
 """
 
 import math
+from datetime import datetime, timedelta
 
 import pytest
 
-from data.growing.degreedays import degree_days, degree_days_raised
-from data.growing.germination import germination_of, wilson
-from data.growing.progress import area_under_curve, area_under_stairs, relative_curve, relative_stairs
+from data.growing.degreedays import logged_degree_days
 from data.growth import Curve, fit_growth
 
 # NIST StRD nonlinear regression, data set Rat42 (Ratkowsky 1983): pasture yield over days
@@ -28,25 +27,6 @@ DNASE_Y = [
     0.017, 0.018, 0.121, 0.124, 0.206, 0.215, 0.377, 0.374, 0.614, 0.609, 1.019, 1.001,
     1.334, 1.364, 1.730, 1.710,
 ]  # fmt: skip
-
-
-# counts and both results: test suite of an R package for germination data; mean time by hand, 268/40
-def test_t50_of_the_published_counts():
-    counts = [0, 0, 0, 0, 4, 17, 10, 7, 1, 0, 1, 0, 0, 0]
-
-    told = germination_of(range(1, 15), counts)
-
-    assert told.t50_coolbear == pytest.approx(5.97058823529412, abs=1e-12)
-    assert told.t50_farooq == pytest.approx(5.94117647058824, abs=1e-12)
-    assert told.mean_time == pytest.approx(6.7, abs=1e-12)
-
-
-# Wilson (1927); recomputed with statsmodels 0.15.0, proportion_confint(178, 200, method="wilson")
-def test_wilson_interval_of_178_of_200():
-    share = wilson(178, 200)
-
-    assert share.value == pytest.approx(89)
-    assert (share.low, share.high) == pytest.approx((83.907, 92.623), abs=5e-4)
 
 
 # certified values of NIST StRD Rat42: b1, b2, b3 of b1/(1 + exp(b2 - b3 x)); tm = b2/b3, s = 1/b3
@@ -104,29 +84,10 @@ def test_the_chick_has_a_level_that_is_badly_told():
     assert fitted.errors[0] == pytest.approx(466, abs=0.5)
 
 
-# McMaster & Wilhelm (1997) methods 1 and 2, base 5 C; recomputed by hand
-@pytest.mark.parametrize(
-    ("highest", "lowest", "one", "two"), [(24, 18, 16, 16), (22, 16, 14, 14), (6, 2, 0, 0.5)]
-)
-def test_degree_days_by_both_methods(highest, lowest, one, two):
-    assert degree_days(highest, lowest, 5) == one
-    assert degree_days_raised(highest, lowest, 5) == two
+# McMaster & Wilhelm (1997) method 2, base 5 C, recomputed by hand: half a day at each extreme
+@pytest.mark.parametrize(("highest", "lowest", "total"), [(24, 18, 16), (22, 16, 14), (6, 2, 0.5)])
+def test_degree_days_of_a_day_by_its_extremes(highest, lowest, total):
+    begin = datetime(2026, 3, 4)
+    logged = [(begin + timedelta(hours=h), lowest if h < 12 else highest) for h in range(24)]
 
-
-# input of the worked example of the R package agricolae; values recomputed by the formulas of Shaner & Finney
-# (1977) and of Simko & Piepho (2012)
-def test_mold_progress_of_the_worked_example():
-    days, severity = [14, 21, 28], [40, 80, 90]
-
-    assert area_under_curve(days, severity) == 1015
-    assert relative_curve(days, severity) == pytest.approx(0.725)
-    assert area_under_stairs(days, severity) == 1470
-    assert relative_stairs(days, severity) == pytest.approx(0.700)
-
-
-# recomputed by hand
-def test_mold_progress_over_uneven_days():
-    days, severity = [0, 2, 3, 5, 7], [0, 1, 3, 8, 20]
-
-    assert area_under_curve(days, severity) == 42.0
-    assert area_under_stairs(days, severity) == 59.5
+    assert logged_degree_days(logged, 5, begin, begin + timedelta(days=1)).total == pytest.approx(total)

@@ -11,8 +11,8 @@ import pytest
 
 from data.statistics.dunnett import dunnett_q, one_sided_chance
 from data.statistics.leastsquares import design_of
-from data.statistics.ownspread import games_howell_chance, pair_apart, welch
-from data.statistics.splitplot import strata
+from data.statistics.ownspread import pair_apart
+from data.statistics.splitplot import medium_is_the_shelfs, shelf_means
 from data.statistics.tukey import honest_difference, range_chance, range_q, rank_intervals
 from tests.published.trialdata import (
     BLOOD,
@@ -96,41 +96,30 @@ def test_npk_one_feed_at_a_time(factor, ss, f):
     assert fit.media_ss / 15.440556 == pytest.approx(f, abs=1e-5)
 
 
-# `oats`: aov(Y ~ N*V + Error(B/V)) in R; tolerance 1e-4
-def test_oats_split_plot():
-    found = strata(OATS)
-
-    lines = [found.block, found.whole, found.whole_error, found.sub, found.both, found.sub_error]
-    assert [line.df for line in lines] == [5, 2, 10, 3, 6, 45]
-    squares = [15875.2778, 1786.3611, 6013.3056, 20020.5000, 321.7500, 7968.7500]
-    assert [line.ss for line in lines] == pytest.approx(squares, abs=1e-4)
-    tested = [
-        (found.whole, 1.48534, 0.27239),
-        (found.sub, 37.68565, 2.4577e-12),
-        (found.both, 0.30282, 0.93220),
+# `oats`, whole plots: aov(Y ~ N*V + Error(B/V)) in R, stratum B:V; a shelf of four trays for each plot of
+# four. Sums of squares of means of four are a quarter; tolerance 1e-4
+def test_oats_varieties_are_held_against_shelves():
+    trays = [
+        (str(block), f"{block}{variety}", str(variety), float(value))
+        for block, varieties in enumerate(OATS)
+        for variety, values in enumerate(varieties)
+        for value in values
     ]
-    for line, f, p in tested:
-        assert line.f == pytest.approx(f, abs=1e-5)
-        assert line.p == pytest.approx(p, rel=1e-4)
+    assert medium_is_the_shelfs(trays)
+    fit = fitted([(block, variety, value) for block, _, variety, value in shelf_means(trays)])
+
+    assert fit.design.df == 10
+    assert (4 * fit.media_ss, 4 * fit.error_ss) == pytest.approx((1786.3611, 6013.3056), abs=1e-4)
+    assert fit.media_ss / 2 / fit.mse == pytest.approx(1.48534, abs=1e-5)
 
 
-# `oats`: REML variance components (lme in R), here by equating mean squares, which is the same where balanced
-def test_oats_variances_of_shelves_and_trays():
-    found = strata(OATS)
-
-    assert found.sub_error.ms == pytest.approx(177.083, abs=1e-3)
-    assert (found.whole_error.ms - found.sub_error.ms) / 4 == pytest.approx(106.062, rel=1e-4)
-    assert (found.block.ms - found.whole_error.ms) / 12 == pytest.approx(214.481, rel=1e-4)
-
-
-# `PlantGrowth`: oneway.test in R and pingouin, equal; Games-Howell in two libraries; tolerance 1e-5
+# `PlantGrowth`: Games-Howell in two libraries; tolerance 1e-5
 def test_plant_growth_with_unequal_spreads():
-    found = welch(list(PLANTS.values()))
     pair = pair_apart(PLANTS["trt1"], PLANTS["trt2"])
 
-    assert (found.f, found.error_df, found.p) == pytest.approx((5.180972, 17.128419, 0.017393), abs=1e-5)
     assert (pair.difference, pair.se, pair.df) == pytest.approx((-0.865, 0.287366, 14.103569), abs=1e-5)
-    assert games_howell_chance(pair, 3) == pytest.approx(0.023703, abs=1e-5)
+    apart = abs(pair.difference) / pair.se * math.sqrt(2)
+    assert 1 - range_chance(apart, 3, pair.df) == pytest.approx(0.023703, abs=1e-5)
 
 
 def test_plant_growth_with_one_spread():

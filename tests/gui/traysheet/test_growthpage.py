@@ -287,6 +287,27 @@ def test_the_air_over_the_shelf_is_shown_where_the_tray_has_no_logger_of_its_own
     assert notes.rows == ()  # a logger's rows are drawn, not listed
 
 
+def test_what_the_air_was_like_stands_under_the_curve(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot
+) -> None:
+    on_shelf = {"kind": ReadingKind.AIR_TEMPERATURE, "tray_id": None, "shelf": "A", "source": "logger"}
+    damp = {**on_shelf, "kind": ReadingKind.HUMIDITY}
+    hours = [SOWN + timedelta(hours=hour) for hour in range(24)]
+    rack_book.add_readings(
+        [a_weight(rack_book, 21.0, **on_shelf, taken_at=at) for at in hours]
+        + [a_weight(rack_book, 65.0, **damp, taken_at=at) for at in hours]
+    )
+
+    page = opened(sheet, qtbot)
+
+    told = page.air.text()
+    assert "21.0 °C on average of 24 logged hours" in told
+    assert "16 degree days above 5 °C" in told
+    assert "65 % on average, vapour pressure deficit 0.87 kPa" in told  # FAO-56: 0.870452 at 21 C and 65 %
+    assert "likely wet for 0 of 24" in told
+    assert page.air.isVisible()
+
+
 def test_marks_that_lie_close_together_stand_in_rows() -> None:
     metrics = QFontMetricsF(QFont())
     marks = tuple(Mark(day=3 + k / 100, words="watered") for k in range(3))
