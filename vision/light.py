@@ -21,7 +21,7 @@ from numpy.typing import NDArray
 from vision.cielab import encoded, lab, linear
 from vision.photo import Photo, Pixels, in_srgb
 from vision.reason import Reason
-from vision.sharpness import edge_rise_mm, laplacian_variance
+from vision.sharpness import edge_rise_mm, laplacian_variance, smear
 from vision.topview import TopView, tray_quad
 
 if TYPE_CHECKING:
@@ -30,6 +30,7 @@ if TYPE_CHECKING:
 __all__ = ["Light", "judge_light", "judge_pixels", "surroundings_tint", "white_balance"]
 
 MOST_BLUR_MM = 2.4  # rise of the best edges; from there on coverage was off by 5 points and more in trials
+MOST_SMEAR = 1.6  # a hand that moved by some 4 mm: from there on coverage was off by 4 to 38 points in trials
 MOST_BURNT_PCT = 8.0  # common practice: 5 to 10 %
 MOST_DARK_PCT = 10.0  # common practice: 5 to 10 %
 LEAST_LIGHTEST = 15.0  # L* of the lightest tenth; four stops too dark, where coverage was off by 7 points
@@ -77,9 +78,15 @@ def judge_light(photo: Photo, top: TopView, patches: "Patches | None") -> Light:
     refusals = (
         Reason.GREY if _colourless(top.pixels) else None,
         Reason.PURPLE if tint is not None and tint < PURPLE_TINT else None,
-        Reason.BLURRED if blur_mm is not None and blur_mm > MOST_BLUR_MM else None,
+        Reason.BLURRED if _blurred(blur_mm, top) else None,
     )
     return _light(top.pixels, blur_mm, Reason.NO_EDGE, patches, refusals)
+
+
+def _blurred(blur_mm: float | None, top: TopView) -> bool:
+    """Out of focus all over, or smeared by a hand that moved."""
+    moved = smear(np.asarray(cv2.cvtColor(top.pixels, cv2.COLOR_RGB2GRAY), np.uint8))
+    return (blur_mm is not None and blur_mm > MOST_BLUR_MM) or (moved is not None and moved > MOST_SMEAR)
 
 
 def judge_pixels(pixels: Pixels) -> Light:

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from vision.cielab import linear
+from vision.cielab import encoded, linear
 from vision.corners import Corners, CornersFrom
 from vision.light import Light, judge_light, judge_pixels, surroundings_tint, white_balance
 from vision.photo import Photo, Pixels, read_photo
@@ -79,6 +79,33 @@ def test_a_blurred_photo_is_refused(handheld):
     blurred = replace(handheld, pixels=np.asarray(cv2.GaussianBlur(handheld.pixels, (0, 0), 4), np.uint8))
 
     assert judged(blurred).refusal is Reason.BLURRED
+
+
+def moved(pixels: Pixels, length_px: int, way_deg: float) -> Pixels:
+    """What a hand that moves makes of a picture: light adds up on its way, before codes are made of it."""
+    half = length_px // 2
+    level = np.zeros((2 * half + 1, 2 * half + 1), np.float32)
+    level[half] = 1.0
+    way = cv2.warpAffine(level, cv2.getRotationMatrix2D((half, half), way_deg, 1.0), level.shape)
+    return encoded(cv2.filter2D(linear(pixels), -1, way / way.sum()))
+
+
+@pytest.mark.parametrize("way_deg", [0, 30, 60, 90, 120, 150])
+@pytest.mark.parametrize(
+    ("moved_mm", "refusal"), [(1.0, None), (5.0, Reason.BLURRED), (10.0, Reason.BLURRED)]
+)
+def test_a_photo_taken_with_a_moving_hand_is_refused_though_its_streaks_have_sharp_sides(
+    handheld, moved_mm, refusal, way_deg
+):
+    top = read_photo(PHOTOS / "top_young.jpg").pixels
+    rim, bench = ((20, (35, 35, 35)), (150, (150, 145, 140)))
+    for width, colour in (rim, bench):
+        top = cv2.copyMakeBorder(top, *[width] * 4, cv2.BORDER_CONSTANT, value=colour)
+    corners = replace(CORNERS, points=((170, 170), (1186, 170), (1186, 678), (170, 678)))
+
+    photo = replace(handheld, pixels=moved(np.asarray(top, np.uint8), round(2 * moved_mm), way_deg))
+
+    assert judge_light(photo, make_top_view(photo, corners), None).refusal is refusal
 
 
 @pytest.mark.parametrize("gains", [(1.0, 0.4, 1.0), (1.3, 0.5, 0.9), (0.9, 0.5, 1.4)])

@@ -10,7 +10,7 @@ from PIL import Image
 
 from vision.corners import Corners, CornersFrom
 from vision.photo import decode_photo
-from vision.sharpness import edge_rise_mm, edge_sigma_px, laplacian_variance
+from vision.sharpness import edge_rise_mm, edge_sigma_px, laplacian_variance, smear
 from vision.topview import make_top_view
 
 PHOTOS = Path(__file__).parents[1] / "photos"
@@ -41,10 +41,45 @@ def test_a_hand_that_moved_sideways_is_seen_though_edges_along_its_way_stay_shar
     assert edge_sigma_px(moved) > 2.5
 
 
+def grains(seed: int = 0) -> np.ndarray:
+    """Fine stuff with slopes every way, as a canopy or peat has."""
+    loose = np.random.default_rng(seed).normal(0, 1, (400, 700)).astype(np.float32)
+    soft = cv2.GaussianBlur(loose, (0, 0), 1.5)
+    return np.clip(np.rint(120 + 40 * soft / soft.std()), 0, 255).astype(np.uint8)
+
+
+@pytest.mark.parametrize("way_deg", [0, 20, 45, 70, 90, 110, 135, 160])
+def test_streaks_of_fine_stuff_tell_whichever_way_the_hand_moved(way_deg):
+    """Their sides are sharp again, so that the width of edges alone tells no such blur."""
+    level = np.zeros((21, 21), np.float32)
+    level[10] = 1.0
+    way = cv2.warpAffine(level, cv2.getRotationMatrix2D((10, 10), way_deg, 1.0), (21, 21))
+
+    moved = cv2.filter2D(grains(), -1, way / way.sum())
+
+    assert smear(moved) > 2.0
+
+
+@pytest.mark.parametrize("sigma", [0.0, 1.0, 3.0])
+def test_stuff_that_is_sharp_or_soft_all_over_is_not_smeared(sigma):
+    picture = grains() if sigma == 0 else cv2.GaussianBlur(grains(), (0, 0), sigma)
+
+    assert smear(picture) == pytest.approx(1.0, abs=0.08)
+
+
+def test_a_few_straight_rims_are_no_smear():
+    picture = grains()
+    picture[::130] = 255
+
+    assert smear(picture) < 1.3
+
+
 def test_a_picture_without_edges_has_no_blur_that_could_be_told():
     plain = np.random.default_rng(0).normal(100, 2, (300, 300)).astype(np.uint8)
 
     assert edge_sigma_px(plain) is None
+    assert smear(plain) is None
+    assert smear(np.full((300, 300), 100, np.uint8)) is None
 
 
 def test_bare_paper_has_little_laplacian_variance_and_sharp_edges_all_the_same():
