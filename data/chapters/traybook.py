@@ -6,7 +6,7 @@ Not   photos (`book.py`), readings and events (`daybook.py`), what is plausible 
 """
 
 import sqlite3
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import asdict, replace
 from datetime import datetime
 from typing import Any
@@ -16,7 +16,7 @@ from data.chapters.rejudging import Rejudging
 from data.chapters.sowing import TagOnTray, change_tray, sow
 from data.chapters.typebook import TypeBook
 from data.errors import TagTaken
-from data.growing.conditions import Crop, Medium, as_new, from_defaults, like, next_code
+from data.growing.conditions import Crop, Medium, as_new, from_defaults, like, next_code, sharing
 from data.photos.rootday import facts_of
 from data.records import NewTray, PhotoId, Tray, TrayId
 from data.tables import noterows
@@ -86,6 +86,28 @@ class TrayBook(TypeBook, Rejudging):
                 self._judge_kept(recorder, PhotoId(photo["id"]), now, was)
 
         self._change(f"conditions of {old.code}", change)
+
+    def share_conditions(
+        self, model: NewTray, names: Collection[str], tray_ids: Iterable[TrayId]
+    ) -> tuple[TrayId, ...]:
+        """Give trays some conditions of another one, all as one step of undo; returns those that changed.
+
+        Parameters
+        ----------
+        names : of `growing.conditions.SHARED`; nothing that says which tray it is or where it stands.
+        """
+        trays = [self.tray(tray_id) for tray_id in tray_ids]
+        shared = {tray.id: (as_new(tray), sharing(as_new(tray), model, names)) for tray in trays}
+        new = {tray_id: now for tray_id, (was, now) in shared.items() if was != now}
+
+        def change(recorder: Recorder) -> None:
+            with self.writing() as db:
+                for tray in (tray for tray in trays if tray.id in new):
+                    change_tray(db, recorder, tray.id, new[tray.id], tray.position)
+
+        where = next(iter(new.values())).code if len(new) == 1 else f"{len(new)} trays"
+        self._change(f"conditions of {where}", change)
+        return tuple(new)
 
     def _tag_taken(self, tray: NewTray | Tray, new: Sequence[NewTray] = ()) -> TagTaken:
         """The error that names the tray that carries the tag: a growing one, or one that comes with it."""

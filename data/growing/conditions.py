@@ -6,14 +6,31 @@ Not   keeping any of it (`chapters/traybook.py`), what is plausible (`croptable.
 """
 
 import re
-from collections.abc import Collection
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass, fields, replace
 from datetime import datetime, timedelta
 
 from data.records import NewTray, Tray
 from vision.traytype import TrayType
 
-__all__ = ["Crop", "Medium", "TrayType", "as_new", "from_defaults", "like", "next_code"]
+__all__ = [
+    "CROPS_OWN", "SHARED", "Crop", "Medium", "TrayType", "as_new", "from_defaults", "like", "next_code",
+    "sharing",
+]  # fmt: skip
+
+SHARED: Mapping[str, tuple[str, ...]] = {
+    "seed_lot": ("seed_lot",),
+    "sowing_rate_g": ("sowing_rate_g",),
+    "soak_hours": ("soak_hours",),
+    "seating": ("seating",),
+    "blackout": ("blackout_from", "blackout_to"),
+    "stacked": ("stacked",),
+    "watering": ("watering",),
+    "feed": ("feed",),
+    "heat_mat": ("heat_mat",),
+    "light": ("light",),
+}  # what many trays can have alike, with its fields in `NewTray`
+CROPS_OWN = frozenset({"seed_lot", "sowing_rate_g", "soak_hours"})  # mean nothing to another crop
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -70,6 +87,24 @@ def like(last: Tray, sown_at: datetime, code: str) -> NewTray:
         block=None,
         note="",
     )
+
+
+def sharing(tray: NewTray, model: NewTray, names: Collection[str]) -> NewTray:
+    """The tray with some conditions of another one, named as in `SHARED`.
+
+    Blackout moves with the sowing. What belongs to a crop stays as it is on a tray of another crop.
+    """
+    moved = tray.sown_at - model.sown_at
+    values = {
+        field: getattr(model, field)
+        for name in names
+        if tray.crop == model.crop or name not in CROPS_OWN
+        for field in SHARED[name]
+    }
+    for field in SHARED["blackout"]:
+        if values.get(field) is not None:
+            values[field] += moved
+    return replace(tray, **values)
 
 
 def from_defaults(crop: Crop, medium: Medium, sown_at: datetime, code: str) -> NewTray:

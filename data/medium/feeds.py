@@ -4,6 +4,8 @@ In    the name of a feed as a person writes it
 Out   whether it needs the caution of manure, urine and waste; the sentences
 Not   keeping it (`Medium.feed`, factors "feed dilution", "feed every", "feed odour")
 
+Names are known in English and in German; one in another language gets the caution of every feed.
+
 US: biological soil amendments of animal origin, 21 CFR 112 subpart F (from memory). No legal judgement.
 """
 
@@ -15,10 +17,17 @@ __all__ = ["ASK_FIRST", "COMPARE", "feed_caution", "is_of_waste", "is_plain"]
 
 OF_WASTE = re.compile(
     r"\b(manures?|dung|guano|urine|pee|f(ae|e)ces|slurry|sewage|sludge|droppings|waste|worm\w*|vermi\w*"
-    r"|compost\w*|digestate|fish|blood|bones?|humanure|night soil)\b",
+    r"|compost\w*|digestate|fish|blood|bones?|humanure|night soil"
+    # in German
+    r"|^mist$|(stall|hühner|pferde|kuh|rinder|schaf|ziegen|tauben|kaninchen)mist|\w*jauche|\w*kot"
+    r"|gülle\w*|urin|kompost\w*|wurm\w*|gärrest\w*|klärschlamm\w*|\w*abfall\w*"
+    r"|fisch\w*|blutmehl|knochenmehl|horn(mehl|späne|gries|grieß))\b",
     re.IGNORECASE,
 )
-PLAIN = frozenset({"", "none", "no", "no feed", "without feed", "plain", "water", "plain water"})
+PLAIN = frozenset(
+    {"", "none", "no", "no feed", "without feed", "plain", "water", "plain water"}
+    | {"ohne", "kein", "keine", "keiner", "nein", "ungedüngt", "wasser", "nur wasser", "klares wasser"}
+)
 
 ASK_FIRST = Sentence(
     "What a feed for food may be made of is ruled by local law; "

@@ -106,4 +106,4 @@ def _amount_words(name: str, value: float) -> str:
         return f"{value:g} g"
     if name == "soaked":
         return Sentence("no") if value == 0 else f"{value:g} h"
-    return Sentence("{days:g} days", days=value)
+    return Sentence("1 day") if value == 1 else Sentence("{days:g} days", days=value)

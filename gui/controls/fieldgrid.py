@@ -49,6 +49,12 @@ class FieldGrid(QWidget):
         self._columns = 0
         self._arrange()
 
+    def say_below(self, field: QWidget, words: QLabel) -> None:
+        """Words that belong to a field, right below it; hidden they take no room."""
+        column = self._cells[self.fields.index(field)].layout()
+        assert isinstance(column, QVBoxLayout)
+        column.insertWidget(2, words)
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         """More columns where there is more room."""
         super().resizeEvent(event)

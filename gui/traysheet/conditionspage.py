@@ -1,28 +1,34 @@
 """Conditions page: how a tray grows, to be corrected where it stands.
 
 In    the tray that is looked at
-Out   other conditions in the book, one step of undo
-Not   the fields (`trayform.py`), adding trays (`trays/newtray.py`)
+Out   other conditions in the book, of this tray or of many at once, one step of undo
+Not   the fields (`trayform.py`), which trays and what would change (`trays/sharing.py`), adding trays
+      (`trays/newtray.py`)
 """
 
-from dataclasses import fields
+from collections.abc import Collection, Sequence
+from dataclasses import fields, replace
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
+from data.cancel import CancelToken
 from data.errors import BookError
-from data.growing.conditions import as_new
+from data.growing.conditions import SHARED, as_new
 from data.records import NewTray, Tray, TrayId
+from gui.controls.flow import Flow
 from gui.controls.rolling import roll_down
 from gui.language.spoken import spoken
+from gui.mishap import trouble_words
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
+from gui.trays.sharing import groups_of
 from gui.traysheet.page import SheetPage
 from gui.traysheet.trayform import TrayForm, Trouble
 from gui.traysheet.view import TrayState
-from gui.work import Work
+from gui.work import Report, Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -33,19 +39,23 @@ CTRL = Qt.KeyboardModifier.ControlModifier
 
 
 class ConditionsPage(SheetPage):
-    """Fields that scroll, and the two buttons below."""
+    """Fields that scroll, and the buttons below."""
 
     def __init__(self, work: Work, parent: QWidget | None = None) -> None:
         super().__init__(work, parent)
         self._drafts: dict[TrayId, tuple[Tray, NewTray]] = {}
+        self._still_typed: dict[str, Any] = {}  # while some of it was given to more trays
         self._make_form()
         self.said = wrapped("", self)
         self._make_buttons()
         row = QHBoxLayout()
         row.setSpacing(Space.S)
-        for part in (self.usual, self.leave, self.keep):
-            row.addWidget(part)
-        row.insertStretch(1, 1)
+        ways = Flow()
+        for part in (self.usual, self.more):
+            ways.addWidget(part)
+        row.addLayout(ways, 1)
+        for part in (self.leave, self.keep):
+            row.addWidget(part, 0, Qt.AlignmentFlag.AlignBottom)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(Space.S)
@@ -73,12 +83,19 @@ class ConditionsPage(SheetPage):
                 "Fill the empty fields as for the last tray of this crop and medium, or as you said of them"
             )
         )
+        self.more = QPushButton(self.tr("For more trays..."), self)
+        self.more.setToolTip(
+            self.tr(
+                "Give blackout, watering and the like to all trays of the trial, of a medium or of a shelf"
+            )
+        )
         self.leave = QPushButton(self.tr("Leave as it was"), self)
         self.leave.setToolTip(self.tr("Forget what was typed (Esc)"))
         self.keep = QPushButton(self.tr("Keep"), self)
         self.keep.setToolTip(self.tr("Keep these conditions (Ctrl+Enter); Ctrl+Z takes it back"))
         for button, does in (
             (self.usual, self._fill_in),
+            (self.more, self._share),
             (self.leave, self._forget),
             (self.keep, self._keep),
         ):
@@ -116,12 +133,14 @@ class ConditionsPage(SheetPage):
         except BookError as error:
             self.troubled.emit(spoken(error))
         kept, draft = self._drafts.pop(state.tray.id, (None, None))
-        self.form.show_tray(draft if draft is not None and kept == state.tray else as_new(state.tray))
+        typed, self._still_typed = self._still_typed, {}
+        own = replace(as_new(state.tray), **typed)
+        self.form.show_tray(draft if draft is not None and kept == state.tray else own)
         self._edited()
 
     def stops(self) -> list[QWidget]:
         """What Tab comes by, in reading order."""
-        return [*self.form.stops(), self.usual, self.leave, self.keep]
+        return [*self.form.stops(), self.usual, self.more, self.leave, self.keep]
 
     def take_focus(self) -> None:
         """The first field."""
@@ -205,6 +224,62 @@ class ConditionsPage(SheetPage):
         if changes:
             self.told.emit(self.tr("Conditions of {code} kept.").format(code=self.form.code.text().strip()))
             self.book_changed.emit()
+
+    # --- for more trays
+
+    @Slot()
+    def _share(self) -> None:
+        """Ask which conditions other trays have alike, and which trays those are."""
+        from gui.trays.sharedialog import ShareDialog
+
+        if self.book is None or self.state is None:
+            return
+        tray = self.state.tray
+        try:
+            said, changed = self.form.said(), self.changes.keys()
+            of_trial = () if tray.trial is None else self.book.trial_trays(tray.trial)
+            groups = groups_of(tray, of_trial, self.book.trays())
+        except Trouble as trouble:
+            self._say(trouble.words)
+            trouble.field.setFocus()
+            return
+        except BookError as error:
+            self._say(spoken(error))
+            return
+        if not groups:
+            self._say(self.tr("There is no other tray in its trial or on the rack."), "soft")
+            return
+        names = {name for name, its_fields in SHARED.items() if changed & set(its_fields)}
+        dialog = ShareDialog(said, names, groups, self)
+        if dialog.exec():
+            self._give(self.book, said, dialog.names, [one.id for one in dialog.trays])
+
+    def _give(self, book: "Book", said: NewTray, names: Collection[str], trays: Sequence[TrayId]) -> None:
+        """In the background: half a second a thousand trays."""
+
+        def task(_token: CancelToken, _report: Report) -> tuple[frozenset[str], int]:
+            given = frozenset(field for name in names for field in SHARED[name])
+            return given, len(book.share_conditions(said, names, trays))
+
+        job = self.work.start(task)
+        job.finished.connect(self._given)
+        job.failed.connect(self._not_given)
+
+    @Slot(object)
+    def _given(self, answer: tuple[frozenset[str], int]) -> None:
+        given, trays = answer
+        try:
+            self._still_typed = {name: value for name, value in self.changes.items() if name not in given}
+        except Trouble:
+            self._still_typed = {}
+        words = self.tr("Conditions of {n} trays kept; Ctrl+Z takes it back.")
+        self.told.emit(words.format(n=trays) if trays else self.tr("Nothing changed: all have that already."))
+        self.book_changed.emit()
+        self._still_typed = {}
+
+    @Slot(object)
+    def _not_given(self, error: Exception) -> None:
+        self._say(trouble_words(error))
 
     def _say(self, words: str, role: str = "alarm") -> None:
         set_role(self.said, role)

@@ -7,7 +7,7 @@ import pytest
 
 from data.book import Book
 from data.errors import TagTaken
-from data.growing.conditions import Crop, Medium, TrayType, next_code
+from data.growing.conditions import Crop, Medium, TrayType, as_new, next_code
 from tests.data.builders import SOWN, a_tray
 
 LATER = SOWN + timedelta(days=10, hours=2)
@@ -182,3 +182,53 @@ def test_ended_trays_come_last_ended_first(book: Book) -> None:
     book.finish_tray(second.id, datetime(2026, 3, 9, 8))
     book.finish_tray(first.id, datetime(2026, 3, 10, 8))
     assert [tray.code for tray in book.ended_trays()] == ["A1", "A2"]
+
+
+# --- conditions for many trays at once
+
+
+def test_conditions_are_given_to_many_trays_in_one_step_and_blackout_moves_with_their_sowing(
+    book: Book,
+) -> None:
+    book.add_trays([a_tray("B1"), a_tray("B2", sown_at=LATER, tag_number=44), a_tray("B3", watering="top")])
+    one, two, three = (tray for tray in book.trays() if tray.code.startswith("B"))
+    model = replace(
+        as_new(one), stacked=True, blackout_from=SOWN, blackout_to=SOWN + timedelta(days=2), watering="top"
+    )
+
+    changed = book.share_conditions(model, {"stacked", "blackout"}, [one.id, two.id, three.id])
+
+    assert changed == (one.id, two.id, three.id)
+    first, second, third = map(book.tray, changed)
+    assert (first.blackout_to, second.blackout_from, second.blackout_to) == (
+        SOWN + timedelta(days=2),
+        LATER,
+        LATER + timedelta(days=2),
+    )
+    assert second == replace(
+        two, stacked=True, blackout_from=LATER, blackout_to=LATER + timedelta(days=2)
+    )  # nothing else, not even its tag and place
+    assert third.stacked is True
+    assert book.undo() == "conditions of 3 trays"
+    assert tuple(map(book.tray, changed)) == (one, two, three)
+
+
+def test_trays_that_have_it_already_are_no_change(book: Book) -> None:
+    trays = [tray.id for tray in book.trays()]
+    before = book.undo_text()
+
+    assert book.share_conditions(as_new(book.tray(trays[0])), {"stacked", "seating"}, trays) == ()
+
+    assert book.undo_text() == before
+
+
+def test_amount_and_soaking_of_seed_stay_with_their_crop(book: Book) -> None:
+    book.add_tray(a_tray("B1", crop="pea", sowing_rate_g=280.0))
+    pea = next(tray for tray in book.trays() if tray.code == "B1")
+    broccoli = next(tray for tray in book.trays() if tray.crop == "broccoli")
+    model = replace(as_new(broccoli), sowing_rate_g=18.0, light="LED")
+
+    book.share_conditions(model, {"sowing_rate_g", "light"}, [pea.id, broccoli.id])
+
+    assert (book.tray(pea.id).sowing_rate_g, book.tray(pea.id).light) == (280.0, "LED")
+    assert (book.tray(broccoli.id).sowing_rate_g, book.tray(broccoli.id).light) == (18.0, "LED")

@@ -178,7 +178,13 @@ def test_minutes_are_told_apart_by_when_they_were_noted() -> None:
     assert minutes_by_kind(noted, NOON, done) == {Labour.SET_UP: 5.0, Labour.CARE: 2.0, Labour.AFTER: 4.0}
 
 
-@pytest.mark.parametrize("feed", ["worm tea", "diluted urine 1:10", "chicken manure", "compost extract"])
+@pytest.mark.parametrize(
+    "feed",
+    [
+        "worm tea", "diluted urine 1:10", "chicken manure", "compost extract",
+        "Hühnermist, verdünnt", "Brennnesseljauche", "Wurmtee", "Kompostauszug", "Mist", "Hornspäne",
+    ],
+)  # fmt: skip
 def test_feeds_of_waste_carry_their_caution(feed: str) -> None:
     assert is_of_waste(feed)
     assert "local food authority" in str(feed_caution(feed))
@@ -186,7 +192,9 @@ def test_feeds_of_waste_carry_their_caution(feed: str) -> None:
 
 def test_plain_water_needs_no_caution_and_another_feed_asks_for_the_law() -> None:
     assert feed_caution("none") is None
+    assert feed_caution("Ohne") is None
     assert "local law" in str(feed_caution("mineral salts"))
+    assert not is_of_waste("the chemist's mix")
 
 
 # --- the table
