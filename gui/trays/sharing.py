@@ -8,29 +8,15 @@ Not   the dialog (`sharedialog.py`), keeping it (`data/chapters/traybook.py`)
 from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass
 from datetime import timedelta
-from functools import partial
 
 from data.growing.conditions import CROPS_OWN, SHARED, as_new, sharing
 from data.records import NewTray, Tray
 from gui.language.spoken import in_figures, spoken
-from gui.language.words import noop, translate
+from gui.language.words import translate
 
 __all__ = ["Group", "Shareable", "effect_words", "groups_of", "shareables"]
 
-T = partial(noop, "Sharing")
 DAY = timedelta(days=1)
-WORDS = {
-    "seed_lot": T("Seed lot"),
-    "sowing_rate_g": T("Sowing rate"),
-    "soak_hours": T("Soaked"),
-    "seating": T("Seating"),
-    "blackout": T("Blackout"),
-    "stacked": T("Stacked"),
-    "watering": T("Watering"),
-    "feed": T("Feed"),
-    "heat_mat": T("Heat mat"),
-    "light": T("Light"),
-}
 MOST_NAMED = 3
 UNITS = {"sowing_rate_g": "g", "soak_hours": "h"}
 
@@ -58,8 +44,18 @@ def shareables(tray: NewTray) -> tuple[Shareable, ...]:
 
 
 def _words_of(name: str) -> str:
-    words = WORDS[name]
-    return translate("Sharing", words)
+    return {
+        "seed_lot": translate("Sharing", "Seed lot"),
+        "sowing_rate_g": translate("Sharing", "Sowing rate"),
+        "soak_hours": translate("Sharing", "Soaked"),
+        "seating": translate("Sharing", "Seating"),
+        "blackout": translate("Sharing", "Blackout"),
+        "stacked": translate("Sharing", "Stacked"),
+        "watering": translate("Sharing", "Watering"),
+        "feed": translate("Sharing", "Feed"),
+        "heat_mat": translate("Sharing", "Heat mat"),
+        "light": translate("Sharing", "Light"),
+    }[name]
 
 
 def _value(tray: NewTray, name: str) -> str:
