@@ -304,6 +304,14 @@ def green(*index: float, corrected: bool = True) -> dict[int, dict[str, object]]
     }
 
 
+def red(*lightness: float) -> dict[int, dict[str, object]]:
+    """L* of a red crop, which has no dark green index, on the last days up to the 8th."""
+    return {
+        9 - len(lightness) + n: {"lightness": value, "corrected": True, "cells": packed(even())}
+        for n, value in enumerate(lightness)
+    }
+
+
 def test_paling_is_told_against_the_trays_own_days() -> None:
     look = only(told(rack(green(0.63, 0.62, 0.56, 0.55), dark_green=0.62, corrected=True)))
 
@@ -326,11 +334,11 @@ def test_paling_tells_the_numbers_and_the_photo_of_the_last_day_that_is_believed
     ("first", "is_told"),
     [
         (green(0.70, 0.70, 0.649, 0.649), True),
-        (green(0.70, 0.70, 0.655, 0.655), False),
+        (green(0.70, 0.70, 0.652, 0.652), False),
         (green(0.70, 0.70, 0.655, 0.60), False),  # on one day only
         (green(0.80, 0.80, 0.70, 0.66, 0.66, 0.62, 0.62), False),  # the last three days tell what it was
         (green(0.80, 0.70, 0.70, 0.66, 0.64, 0.64), True),
-        (green(0.70, 0.65, 0.65), False),  # one day alone does not tell what it was
+        (green(0.70, 0.60, 0.60), False),  # one day alone does not tell what it was
     ],
 )
 def test_from_which_fall_of_the_index_on_a_tray_is_said_to_pale(
@@ -381,19 +389,54 @@ def test_a_tray_that_pales_alone_is_not_said_to_pale_more_than_its_mates() -> No
     )
 
 
+@pytest.mark.parametrize(
+    "first",
+    [green(0.63, 0.66, 0.62, 0.56, 0.55), red(38.0, 39.0, 40.0, 49.0, 50.0)],
+    ids=["index", "lightness"],
+)
+def test_paling_names_the_last_day_before_it(first: dict[int, dict[str, object]]) -> None:
+    look = only(told(rack(first, dark_green=0.62, lightness=40.0, corrected=True)))
+
+    assert "around 6 March" in look.sentence
+
+
+def test_a_fall_too_small_to_count_is_not_told_of_a_tray_without_mates() -> None:
+    alone = [numbers(1, day, **said) for day, said in green(0.70, 0.70, 0.66, 0.66).items()]
+
+    assert told(alone, TRAYS[:1]) == []
+
+
+@pytest.mark.parametrize("uncorrected", [(5, 6), (7,), (8,)])
+def test_colour_that_no_patch_set_right_tells_no_fall(uncorrected: tuple[int, ...]) -> None:
+    pale = green(0.70, 0.70, 0.60, 0.60)
+    assert told(rack(pale, dark_green=0.7, corrected=True))
+    for day in uncorrected:
+        pale[day]["corrected"] = False
+
+    assert told(rack(pale, dark_green=0.7, corrected=True)) == []
+
+
+def test_a_mate_that_was_not_photographed_today_tells_nothing_of_the_light() -> None:
+    photos = rack(green(0.70, 0.70, 0.60, 0.60), dark_green=0.7, corrected=True)
+
+    look = only(told([photo for photo in photos if photo.tray_id == 1 or photo.taken_at.day < 8]))
+
+    assert "no mates tell" in look.sentence
+
+
+def test_colours_by_another_method_are_not_what_a_tray_was_before() -> None:
+    pale = green(0.70, 0.70, 0.60, 0.60)
+    for day in (5, 6):
+        pale[day]["method"] = "older 1"
+
+    assert told(rack(pale, dark_green=0.7, corrected=True)) == []
+
+
 def test_a_lamp_that_pales_all_trays_and_colours_without_a_patch_are_no_news() -> None:
     fading = green(0.63, 0.62, 0.56, 0.55)
     everywhere = [numbers(tray, day, **special) for tray in (1, 2, 3, 4) for day, special in fading.items()]
     assert told(everywhere) == []
     assert told(rack(green(0.63, 0.62, 0.56, 0.55, corrected=False))) == []
-
-
-def red(*lightness: float) -> dict[int, dict[str, object]]:
-    """L* of a red crop, which has no dark green index, on the last days up to the 8th."""
-    return {
-        9 - len(lightness) + n: {"lightness": value, "corrected": True, "cells": packed(even())}
-        for n, value in enumerate(lightness)
-    }
 
 
 def test_a_red_crop_that_pales_is_told_by_its_lightness_and_one_that_darkens_is_not() -> None:
