@@ -16,6 +16,7 @@ from PySide6.QtCore import QUrl, Signal, Slot
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
+from gui.controls.fieldundo import FieldUndo
 from gui.controls.progress import ProgressStrip
 from gui.frame.actions import ACTIONS, PLACES
 from gui.frame.bands import DemoBand, DoneBand, TroubleBand
@@ -70,6 +71,7 @@ class Window(QMainWindow):
         self.travel = Travel(self.desk, work, self)
         self.following = Following(self.desk, work, self.screens, self)
         self.guide = Guide(self.screens, lambda: self.place, self)
+        self.field_undo = FieldUndo(self)
         self._been: list[str] = []
         self.setMinimumSize(*LEAST_SIZE)
         self.setAcceptDrops(True)

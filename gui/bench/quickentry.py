@@ -24,7 +24,6 @@ from data.records import Tile
 from gui.bench.noted import Noted, what_words, where_words
 from gui.bench.quickline import KINDS, Kind, QuickEntry, figure_words, quick_entry
 from gui.bench.typingon import TypingOn
-from gui.controls.fieldundo import leave_undo_to_the_book
 from gui.controls.flow import Flow
 from gui.language.spoken import spoken
 from gui.notes.unitwords import number_words, scale_words
@@ -97,7 +96,6 @@ class QuickLine(QWidget):
         set_role(made, "rack")
         made.setMinimumWidth(30 * self.fontMetrics().averageCharWidth())
         made.textChanged.connect(self._typing)
-        leave_undo_to_the_book(made)
         made.installEventFilter(self)
         return made
 

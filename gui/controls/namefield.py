@@ -56,7 +56,7 @@ class NameField(QWidget):
     @Slot()
     def _take(self) -> None:
         name = " ".join(self.line.text().split())
-        self.line.clear()
+        self.line.setText("")  # leaves nothing to take back: Ctrl+Z is for what was named
         if name:
             self.named.emit(name)
 

@@ -14,7 +14,6 @@ from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QVBoxLa
 from data.entry.units import parse, quantity_of
 from data.events import EventKind
 from data.readings import ReadingKind
-from gui.controls.fieldundo import leave_undo_to_the_book
 from gui.controls.flow import Flow
 from gui.language.spoken import spoken
 from gui.notes.moments import MomentEdit, moment_in, show_moment
@@ -66,8 +65,6 @@ class NoteEntry(QWidget):
         set_role(self.add, "rack-main")
         for field in (self.what, self.value, self.at, self.note):
             set_role(field, "rack")
-        for typed_in in (self.value, self.at, self.note):
-            leave_undo_to_the_book(typed_in)
         for part in (self.what, self.value, self.unit, self.at, self.note, self.add):
             row.addWidget(part)
         self.said = wrapped("", self)

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QPushButton, QVBoxLayout, QWidget
 
 from data.cancel import CancelToken
 from data.records import Fate, PhotoId, Stored
@@ -43,6 +43,7 @@ class MendPage(SheetPage):
         self._shown: Question | None = None
         self._keeping: Job | None = None
         self._kept_photo: PhotoId | None = None  # the one that is measured again
+        self._sent_to: QWidget | None = None  # where the focus went as the desk became busy
         self.desk = MendDesk(self)
         self.desk.kept.connect(self._keep)
         self.again = QPushButton(self.tr("Score this book's photos again"), self)
@@ -162,7 +163,10 @@ class MendPage(SheetPage):
 
             return mend_canopy(book, PhotoId(photo_id), canopy)
 
+        now = QApplication.focusWidget()
+        had_focus = now is not None and self.desk.isAncestorOf(now)
         self.desk.busy(True)
+        self._sent_to = QApplication.focusWidget() if had_focus else None
         self._kept_photo = PhotoId(photo_id)
         self._keeping = self.work.start(keep)
         self._keeping.finished.connect(self._kept)
@@ -188,5 +192,8 @@ class MendPage(SheetPage):
 
     @Slot()
     def _stopped(self) -> None:
+        """The focus comes back to the brush, from where the busy desk has sent it."""
         self._keeping = None
         self.desk.busy(False)
+        if self._sent_to is not None and QApplication.focusWidget() is self._sent_to:
+            self.take_focus()

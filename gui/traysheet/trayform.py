@@ -14,7 +14,6 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 
 from data.records import NewTray
 from gui.controls.fieldgrid import FieldGrid
-from gui.controls.fieldundo import leave_undo_to_the_book
 from gui.language.spoken import in_figures, spoken
 from gui.notes.moments import MomentEdit, moment_in, show_moment
 from gui.notes.table import number_in
@@ -116,8 +115,6 @@ class TrayForm(FieldGrid):
         return box
 
     def _listen(self, field: QWidget) -> None:
-        if isinstance(field, QLineEdit | QComboBox | MomentEdit):
-            leave_undo_to_the_book(field)  # Ctrl+Enter keeps all of them from within one
         if isinstance(field, QLineEdit):
             field.textChanged.connect(self._edited)
         elif isinstance(field, QComboBox):

@@ -181,6 +181,15 @@ class RulePage(QWidget):
         self.why.clear()
         self._show_rule(self._holds)
 
+    def follow(self, state: VerdictState) -> None:
+        """The book has changed meanwhile: another rule holds, or other trays are there to try it on."""
+        before, self._holds = self._holds, state.reading.rule
+        self._state = state
+        if self._holds != before:
+            self._show_rule(self._holds)
+        else:
+            self._edited()
+
     def take_focus(self) -> None:
         """To the first field."""
         self.fields[PREVIEWED[0], "bad"].setFocus()

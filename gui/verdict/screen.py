@@ -182,7 +182,9 @@ class Verdict(Screen):
             self._whole.setCurrentIndex(EMPTY)
             self.empty.show_state(state, has_book=self.book is not None)
             return
-        if self._whole.currentIndex() != RULE:
+        if self._whole.currentIndex() == RULE:
+            self.rule_page.follow(state)
+        else:
             self._whole.setCurrentIndex(PAGE)
         self.rounds.show_state(state)
         self.foot.show_may(score=self.rounds.may_begin, trays_of_next=self.trays_of_next)

@@ -14,6 +14,7 @@ from data.book import Book
 from data.cancel import CancelToken
 from data.entry.units import UnitSystem
 from gui.bench.screen import Bench
+from gui.controls.namefield import NameField
 from gui.frame.actions import ACTIONS, PLACES
 from gui.frame.keysheet import KeySheet
 from gui.frame.newbook import NewBook
@@ -389,6 +390,24 @@ def test_ctrl_z_takes_back_conditions_that_were_kept_from_within_a_field(
     qtbot.keyClick(field, Qt.Key.Key_Z, control)
     qtbot.waitUntil(lambda: book_of(with_book).undo_text() is None)
     assert book_of(with_book).tray(tray.id) == tray
+
+
+def test_ctrl_z_takes_back_a_name_that_was_kept_and_does_not_type_it_again(
+    with_book: Window, qtbot: QtBot
+) -> None:
+    book = book_of(with_book)
+    field = NameField("Another medium", with_book)
+    field.named.connect(lambda name: book.set_medium(name))
+    field.named.connect(with_book.following.book_changed)
+    field.show()
+    field.line.setFocus()
+    qtbot.keyClicks(field.line, "felt")
+    qtbot.keyClick(field.line, Qt.Key.Key_Return)
+    assert book.undo_text() == "felt described"
+
+    qtbot.keyClick(field.line, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert (book.undo_text(), field.line.text()) == (None, "")
+    assert with_book.foot.told.text() == "Taken back: felt described"
 
 
 def test_a_screen_behind_follows_when_it_comes_to_the_front(with_book: Window, qtbot: QtBot) -> None:

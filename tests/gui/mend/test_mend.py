@@ -260,6 +260,7 @@ def test_a_kept_canopy_changes_the_numbers_says_so_and_goes_back_by_undo(
         qtbot.mouseClick(desk.keep, Qt.MouseButton.LeftButton)
 
     assert told == [f"Canopy of A1 kept: coverage {wanted:.0f} %, mended by hand."]
+    assert desk.view.hasFocus(), "where one goes on painting, not among the numbers beside it"
     assert sheet.side.big.text() == f"{wanted:.0f} %"
     assert "mended by hand" in sheet.side.big_words.text()
     assert not desk.has_strokes

@@ -12,7 +12,7 @@ from data.book import Book
 from data.desirability import USUAL, MoldRule, PartName, Seen, rule_of
 from gui.answer.reading import TraySeen, read_verdict
 from gui.verdict.ruleview import mean_rows, preview_rows, trouble_of
-from gui.verdict.screen import PAGE, Verdict
+from gui.verdict.screen import PAGE, RULE, Verdict
 from gui.work import Work
 from tests.data.builders import a_tray
 from tests.data.trialrack import TRIAL, WORSE, Rack
@@ -64,6 +64,28 @@ def test_kept_with_a_reason_they_hold_from_now_on(screen: Verdict, rack: Rack, q
     assert rack.book.plans(TRIAL)[-1].why == "coverage is what I sell"
     assert screen._whole.currentIndex() == PAGE
     assert "Limits and weights of the canopy score were changed after sowing" in screen.page.sure.text()
+
+
+def test_what_is_taken_back_while_the_page_is_open_holds_there_no_more(
+    screen: Verdict, rack: Rack, qtbot: QtBot
+) -> None:
+    page = screen.rule_page
+    weight(screen, qtbot, "5")
+    qtbot.keyClicks(page.why, "coverage is what I sell")
+    qtbot.mouseClick(page.keep, Qt.MouseButton.LeftButton)
+    settle(screen, qtbot)
+    qtbot.mouseClick(screen.head.rule, Qt.MouseButton.LeftButton)
+    assert page.fields[PartName.COVERAGE, "weight"].value == 5.0
+
+    rack.book.undo()
+    screen.renew()
+    settle(screen, qtbot)
+
+    assert screen._whole.currentIndex() == RULE
+    assert page.fields[PartName.COVERAGE, "weight"].value == 2.0
+    weight(screen, qtbot, "5")  # as before: a change again
+    qtbot.keyClicks(page.why, "after all")
+    assert page.keep.isEnabled()
 
 
 def test_the_trays_are_tried_on_the_same_counting_as_the_verdict(rack: Rack) -> None:
