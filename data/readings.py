@@ -145,8 +145,10 @@ class KeptLog:
             return Sentence("This file is in the book already; nothing was added.")
         if self.known:
             return Sentence(
-                "{added} readings added; {known} were in the book already.",
+                "Readings added: {added}; in the book already: {known}.",
                 added=self.added,
                 known=self.known,
             )
+        if self.added == 1:
+            return Sentence("1 reading added.")
         return Sentence("{added} readings added.", added=self.added)

@@ -208,7 +208,9 @@ def _notes(
         notes.append(Sentence("Times are taken as the rack's own clock shows them."))
     if rows.noon:
         notes.append(Sentence("There is no time of day: noon is taken."))
-    if rows.twice:
+    if rows.twice == 1:
+        notes.append(Sentence("1 reading lies in the hour that came twice when the clocks were set back."))
+    elif rows.twice:
         notes.append(
             Sentence(
                 "{count} readings lie in the hour that came twice when the clocks were set back.",

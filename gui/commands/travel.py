@@ -118,7 +118,7 @@ def keep_notes(folder: Path, source: Path, order: str | None, *, keep: bool) -> 
     except OSError as error:
         say(f"{source} cannot be read: {error.strerror}")
         return REFUSED
-    print("these notes are in the book already" if known else f"{len(ids)} trays added")
+    print("these notes are in the book already" if known else f"{_counted(len(ids), 'tray')} added")
     return REFUSED if notes.refused else DONE
 
 
@@ -162,6 +162,10 @@ def _show_notes(notes: "OldNotes") -> None:
         say(str(refused))
 
 
+def _counted(number: int, what: str) -> str:
+    return f"1 {what}" if number == 1 else f"{number} {what}s"
+
+
 def _merge(book: Book, guest: "GuestBook", apart: set[str], *, same: bool, label: str) -> int:
     from data.travel.merging import merge
     from data.travel.samenames import Answer, same_names
@@ -179,7 +183,8 @@ def _merge(book: Book, guest: "GuestBook", apart: set[str], *, same: bool, label
     answers = {one: Answer.APART if one.name in apart else Answer.SAME for one in asked}
     merged = merge(book, guest.book, answers, label, CancelToken(), originals_in=guest.originals_in)
     trays, photos = merged.added.get("tray", 0), merged.added.get("photo", 0)
-    print(f"added: {trays} trays, {photos} photos; the book as it was lies in {merged.copy}")
+    counted = f"{_counted(trays, 'tray')}, {_counted(photos, 'photo')}"
+    print(f"added: {counted}; the book as it was lies in {merged.copy}")
     for code in merged.without_tag:
         say(f"{code} came without its tag, which a growing tray here carries: give it another one")
     for name in merged.without_original:

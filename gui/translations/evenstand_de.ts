@@ -1012,6 +1012,10 @@
             <source>g</source>
             <translation>g</translation>
         </message>
+        <message>
+            <source>{crop}, days of blackout</source>
+            <translation>{crop}, Tage Dunkelphase</translation>
+        </message>
     </context>
     <context>
         <name>Curve</name>
@@ -4776,6 +4780,14 @@ trusted</source>
             <translation>{crop} (abgelesen an Tag {day})</translation>
         </message>
         <message>
+            <source>{crop} (without blackout, read on day {day})</source>
+            <translation>{crop} (ohne Dunkelphase, abgelesen an Tag {day})</translation>
+        </message>
+        <message>
+            <source>{crop} (blackout in days: {dark}, read on day {day})</source>
+            <translation>{crop} (Dunkelphase in Tagen: {dark}, abgelesen an Tag {day})</translation>
+        </message>
+        <message>
             <source>{measure}, margin {margin:g} {unit}, one-sided 95 %</source>
             <translation>{measure}, Spielraum {margin:g} {unit}, einseitig 95 %</translation>
         </message>
@@ -5814,6 +5826,33 @@ trusted</source>
         </message>
     </context>
     <context>
+        <name>SameForAll</name>
+        <message>
+            <source>Feed</source>
+            <translation>Düngung</translation>
+        </message>
+        <message>
+            <source>Watering</source>
+            <translation>Bewässerung</translation>
+        </message>
+        <message>
+            <source>In blackout</source>
+            <translation>In der Dunkelphase</translation>
+        </message>
+        <message>
+            <source>Heat mat</source>
+            <translation>Heizmatte</translation>
+        </message>
+        <message>
+            <source>Light</source>
+            <translation>Licht</translation>
+        </message>
+        <message>
+            <source>as usual</source>
+            <translation>wie üblich</translation>
+        </message>
+    </context>
+    <context>
         <name>SameNames</name>
         <message>
             <source>Both books have these names. Do they mean the same?</source>
@@ -6658,6 +6697,10 @@ trusted</source>
         <message>
             <source>There is no time of day: noon is taken.</source>
             <translation>Eine Uhrzeit fehlt: 12 Uhr mittags wird genommen.</translation>
+        </message>
+        <message>
+            <source>1 reading lies in the hour that came twice when the clocks were set back.</source>
+            <translation>1 Messwert liegt in der Stunde, die es beim Zurückstellen der Uhren zweimal gab.</translation>
         </message>
         <message>
             <source>{count} readings lie in the hour that came twice when the clocks were set back.</source>
@@ -7980,8 +8023,12 @@ trusted</source>
             <translation>Diese Datei ist schon im Buch; nichts wurde hinzugefügt.</translation>
         </message>
         <message>
-            <source>{added} readings added; {known} were in the book already.</source>
-            <translation>{added} Messwerte hinzugefügt; {known} waren schon im Buch.</translation>
+            <source>Readings added: {added}; in the book already: {known}.</source>
+            <translation>Messwerte hinzugefügt: {added}; schon im Buch: {known}.</translation>
+        </message>
+        <message>
+            <source>1 reading added.</source>
+            <translation>1 Messwert hinzugefügt.</translation>
         </message>
         <message>
             <source>{added} readings added.</source>
@@ -10959,8 +11006,12 @@ trusted</source>
             <translation>trockenes Saatgut je Schale</translation>
         </message>
         <message>
-            <source>Read on day: so many days after sowing the photos are compared. The day is fixed with the plan.</source>
-            <translation>Abgelesen an Tag: so viele Tage nach der Aussaat werden die Fotos verglichen. Der Tag wird mit dem Plan festgelegt.</translation>
+            <source>blackout, days</source>
+            <translation>Dunkelphase, Tage</translation>
+        </message>
+        <message>
+            <source>Read on day: so many days after sowing the photos are compared. The day is fixed with the plan. Blackout left open is as with the last tray of its kind.</source>
+            <translation>Abgelesen an Tag: so viele Tage nach der Aussaat werden die Fotos verglichen. Der Tag wird mit dem Plan festgelegt. Eine offen gelassene Dunkelphase ist wie bei der letzten Schale dieser Art.</translation>
         </message>
         <message>
             <source>Another crop</source>
@@ -11025,22 +11076,6 @@ trusted</source>
         <message>
             <source>What is the same for all trays?</source>
             <translation>Was ist für alle Schalen gleich?</translation>
-        </message>
-        <message>
-            <source>Feed</source>
-            <translation>Düngung</translation>
-        </message>
-        <message>
-            <source>Watering</source>
-            <translation>Bewässerung</translation>
-        </message>
-        <message>
-            <source>Feed:</source>
-            <translation>Düngung:</translation>
-        </message>
-        <message>
-            <source>Watering:</source>
-            <translation>Bewässerung:</translation>
         </message>
     </context>
     <context>

@@ -84,7 +84,7 @@ def test_open_files_come_into_another_book(
 
     with Book.open(tmp_path / "new") as new:
         assert [tray.code for tray in new.trays()] == [tray.code for tray in book.trays()]
-    assert "added: 3 trays, 1 photos" in capsys.readouterr().out
+    assert "added: 3 trays, 1 photo;" in capsys.readouterr().out
 
 
 def test_an_export_into_a_full_folder_is_refused(
