@@ -11,6 +11,7 @@ from collections.abc import Iterable
 from data.heat import CAUTION
 from data.medium.feeds import feed_caution
 from data.plan.draft import Draft
+from data.trial import YES_NO
 from gui.language.spoken import spoken
 
 __all__ = ["caution_words", "grown_cautions"]
@@ -22,7 +23,7 @@ def caution_words(draft: Draft) -> str:
     """Of the electric heat and of every feed of a draft, each said once."""
     other = draft.other
     fed = other.levels if other is not None and other.name == FEED else (draft.same.get(FEED, ""),)
-    heated = other is not None and other.name == HEAT
+    heated = (other is not None and other.name == HEAT) or draft.same.get(HEAT) == YES_NO[HEAT][0]
     return grown_cautions(fed, heated=heated)
 
 

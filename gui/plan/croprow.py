@@ -1,4 +1,4 @@
-"""Crop row: one crop of a trial, when it is read and how much seed goes on a tray.
+"""Crop row: one crop of a trial, when it is read, how much seed goes on a tray, how long it is covered.
 
 In    a `CropPlan`, whether it is in the trial
 Out   the same as the grower has changed it
@@ -16,9 +16,11 @@ from gui.language.plainbutton import plain_button
 
 __all__ = ["CropRow"]
 
+MOST_BLACKOUT = 20  # days
+
 
 class CropRow(QWidget):
-    """One crop: whether it is in the trial, when it is read, how much seed."""
+    """One crop: whether it is in the trial, when it is read, how much seed, how many days of blackout."""
 
     def __init__(self, crop: CropPlan, changed: Callable[[], None], parent: QWidget) -> None:
         super().__init__(parent)
@@ -35,9 +37,20 @@ class CropRow(QWidget):
             unsaid="?",
             parent=self,
         )
+        self.blackout = NumberField(
+            self.tr("{crop}, days of blackout").format(crop=crop.name),
+            most=MOST_BLACKOUT,
+            unsaid="?",
+            parent=self,
+        )
         self.taken.toggled.connect(changed)
-        self.day.changed.connect(changed)
-        self.seed.changed.connect(changed)
+        for field in (self.day, self.seed, self.blackout):
+            field.changed.connect(changed)
+
+    @property
+    def parts(self) -> tuple[QWidget, ...]:
+        """In reading order."""
+        return self.taken, self.day, self.seed, self.blackout
 
     def show_crop(self, crop: CropPlan, *, taken: bool) -> None:
         """Show what is planned for it."""
@@ -47,10 +60,17 @@ class CropRow(QWidget):
         self.taken.blockSignals(False)
         self.day.set(crop.read_on_day)
         self.seed.set(crop.sowing_rate_g or 0.0)
-        self.day.setEnabled(taken)
-        self.seed.setEnabled(taken)
+        self.blackout.set(crop.blackout_days or 0.0)
+        for field in (self.day, self.seed, self.blackout):
+            field.setEnabled(taken)
 
     @property
     def planned(self) -> CropPlan:
-        """The crop as it stands here; no seed means that nobody has said."""
-        return replace(self.crop, read_on_day=round(self.day.value), sowing_rate_g=self.seed.value or None)
+        """The crop as it stands here; no seed and no blackout mean that nobody has said."""
+        uncovered = 0.0 if self.crop.blackout_days == 0 else None  # the field says "?" of both
+        return replace(
+            self.crop,
+            read_on_day=round(self.day.value),
+            sowing_rate_g=self.seed.value or None,
+            blackout_days=self.blackout.value or uncovered,
+        )

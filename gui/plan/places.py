@@ -133,5 +133,5 @@ class PlacesPage(QWidget):
     @Slot()
     def _draw_again(self) -> None:
         why = self.why
-        self.reason.clear()
+        self.reason.setText("")
         self.drawing_wanted.emit(why)

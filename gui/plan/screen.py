@@ -252,7 +252,7 @@ class Plan(Screen):
             self.told.emit(words.format(trial=trial, n=trays))
 
     def _begin(self, draft: Draft) -> None:
-        self.places.reason.clear()
+        self.places.reason.setText("")  # `clear` would leave Ctrl+Z something to type again
         self.show_state(replace(self.state, draft=draft, step=Step.QUESTION, chances=None))
         self.question.name.setFocus()
         self.desk.learn()
@@ -298,7 +298,7 @@ class Plan(Screen):
     def _was_done(self, done: Done) -> None:
         """The trial as the book has it now, and a sentence at the foot."""
         self.desk.keep_draft(None)
-        self.places.reason.clear()
+        self.places.reason.setText("")  # `clear` would leave Ctrl+Z something to type again
         state = replace(self.state, draft=None, shown=done.trial, page=done.page)
         self.show_state(with_reading(state, done.reading))
         self.book_changed.emit()

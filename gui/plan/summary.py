@@ -60,7 +60,13 @@ def _question(question: Question) -> str:
 
 
 def _crop_words(crop: CropPlan) -> str:
-    return translate("PlanSummary", "{crop} (read on day {day})").format(crop=crop.name, day=crop.read_on_day)
+    if crop.blackout_days is None:
+        words = translate("PlanSummary", "{crop} (read on day {day})")
+    elif crop.blackout_days == 0:
+        words = translate("PlanSummary", "{crop} (without blackout, read on day {day})")
+    else:
+        words = translate("PlanSummary", "{crop} (blackout in days: {dark}, read on day {day})")
+    return words.format(crop=crop.name, day=crop.read_on_day, dark=in_figures(crop.blackout_days))
 
 
 def _measure_words(plan: Plan) -> str:

@@ -28,6 +28,7 @@ from gui.plan.croprow import CropRow
 from gui.plan.mediumrow import MediumRow
 from gui.plan.page import PlanPage
 from gui.plan.reading import first_crop
+from gui.plan.sameforall import SameForAll
 from gui.plan.view import PlanState
 from gui.style.palette import Space, set_role
 from gui.style.words import heading, soft
@@ -68,14 +69,17 @@ class TreatmentsPage(PlanPage):
         self._crops.setHorizontalSpacing(Space.M)
         self._crops.setVerticalSpacing(Space.XS)
         self._crops.setColumnStretch(0, 1)
-        for number, words in enumerate((self.tr("crop"), self.tr("read on day"), self.tr("dry seed a tray"))):
+        heads = (
+            self.tr("crop"), self.tr("read on day"), self.tr("dry seed a tray"), self.tr("blackout, days"),
+        )  # fmt: skip
+        for number, words in enumerate(heads):
             self._crops.addWidget(soft(words, self.body), 0, number)
         column.addLayout(self._crops)
         column.addWidget(
             soft(
                 self.tr(
                     "Read on day: so many days after sowing the photos are compared. The day is fixed with "
-                    "the plan."
+                    "the plan. Blackout left open is as with the last tray of its kind."
                 ),
                 self.body,
             )
@@ -134,16 +138,10 @@ class TreatmentsPage(PlanPage):
 
     def _make_same(self) -> None:
         self.column.addWidget(heading(self.tr("What is the same for all trays?"), self.body))
-        self.feed, self.watering = QLineEdit(self.body), QComboBox(self.body)
-        self.feed.setAccessibleName(self.tr("Feed"))
-        self.feed.textEdited.connect(self._same_edited)
-        self.watering.setAccessibleName(self.tr("Watering"))
-        for way in ("bottom", "top", "both"):
-            self.watering.addItem(spoken(way), way)
-        self.watering.activated.connect(self._same_edited)
-        self._feed_word = QLabel(self.tr("Feed:"), self.body)
-        self._watering_word = QLabel(self.tr("Watering:"), self.body)
-        self._add_row(self._feed_word, self.feed, self._watering_word, self.watering)
+        self.same = SameForAll(self.body)
+        self.same.changed.connect(self._same_edited)
+        self.feed, self.watering = self.same.feed, self.same.watering
+        self.column.addWidget(self.same)
         self.caution = QLabel(self.body)
         self.caution.setWordWrap(True)
         set_role(self.caution, "notice")
@@ -183,7 +181,7 @@ class TreatmentsPage(PlanPage):
             self.by_shelf.setChecked(other.by_shelf)
             self.by_shelf.blockSignals(False)
             self.shelf_words.setVisible(other.by_shelf)
-        self._show_same(draft.same, "" if other is None else other.name)
+        self.same.show_same(draft.same, "" if other is None else other.name)
         self.caution.setText(caution_words(draft))
         self.caution.setVisible(bool(self.caution.text()))
 
@@ -193,7 +191,7 @@ class TreatmentsPage(PlanPage):
                 row = CropRow(crop, self._crops_edited, self.body)
                 line = len(self.crop_rows) + 1
                 self.crop_rows[name] = row
-                for number, part in enumerate((row.taken, row.day, row.seed)):
+                for number, part in enumerate(row.parts):
                     self._crops.addWidget(part, line, number)
             self.crop_rows[name].show_crop(crop, taken=name in taken)
 
@@ -211,24 +209,10 @@ class TreatmentsPage(PlanPage):
                     self._media.addWidget(part, line, number)
             self.media_rows[name].show_medium(kind, taken=name in draft.media, trusted=name == draft.trusted)
 
-    def _show_same(self, same: Mapping[str, str], varies: str) -> None:
-        text = same.get("feed", "")
-        if self.feed.text() != text:
-            self.feed.setText(text)
-        self.watering.setCurrentIndex(self.watering.findData(same.get("watering")))  # blank: not said
-        fields: tuple[tuple[QWidget, str], ...] = (
-            (self.feed, "feed"),
-            (self._feed_word, "feed"),
-            (self.watering, "watering"),
-            (self._watering_word, "watering"),
-        )
-        for part, factor in fields:
-            part.setVisible(factor != varies)
-
     def forget(self) -> None:
         """Another book: its crops and media are others."""
         for row in self.crop_rows.values():
-            for part in (row.taken, row.day, row.seed, row):
+            for part in (*row.parts, row):
                 part.deleteLater()
         for medium in self.media_rows.values():
             for each in (*medium.parts, medium):
@@ -285,11 +269,6 @@ class TreatmentsPage(PlanPage):
         if self._draft is not None and self._draft.other is not None:
             self.change(other=replace(self._draft.other, by_shelf=by_shelf))
 
-    @Slot()
-    def _same_edited(self) -> None:
-        if self._draft is not None:
-            same = dict(self._draft.same)
-            varies = "" if self._draft.other is None else self._draft.other.name
-            said = {"feed": self.feed.text().strip(), "watering": self.watering.currentData()}
-            same |= {name: level for name, level in said.items() if name != varies}
-            self.change(same=same)
+    @Slot(object)
+    def _same_edited(self, same: Mapping[str, str]) -> None:
+        self.change(same=dict(same))

@@ -383,6 +383,47 @@ def test_feed_and_watering_stay_while_the_list_of_what_varies_is_walked(
     assert (plan.treatments.feed.text(), plan.treatments.watering.currentData()) == ("weak tea", "top")
 
 
+def test_stacking_heat_light_and_blackout_are_planned_once_for_all_trays(plan: Plan, qtbot: QtBot) -> None:
+    plan.new_trial()
+    plan.edit_draft(a_draft(same={"watering": "top"}))
+    plan.go_to_step(Step.VARIES)
+    same, row = plan.treatments.same, plan.treatments.crop_rows["broccoli"]
+
+    for box, level in ((same.stacking, "stacked"), (same.heat_mat, "with heat mat")):
+        box.setCurrentIndex(box.findData(level))
+        box.activated.emit(box.currentIndex())
+    qtbot.keyClicks(same.light, "LED")
+    row.blackout.field.setFocus()
+    qtbot.keyClicks(row.blackout.field, "3")
+    same.light.setFocus()
+
+    draft = plan.state.draft
+    assert draft is not None
+    assert draft.same == {
+        "watering": "top", "stacking": "stacked", "heat mat": "with heat mat", "light": "LED",
+    }  # fmt: skip
+    assert {crop.name: crop.blackout_days for crop in draft.crops}["broccoli"] == 3.0
+    assert plan.treatments.caution.text().startswith("Electric heat")
+
+    same.heat_mat.setCurrentIndex(0)  # as usual: nothing is said of it
+    same.heat_mat.activated.emit(0)
+    assert plan.state.draft is not None
+    assert "heat mat" not in plan.state.draft.same
+    assert plan.treatments.caution.isHidden()
+
+
+def test_a_crop_that_is_never_covered_stays_so_while_its_day_is_changed(plan: Plan) -> None:
+    plan.new_trial()
+    crop = CropPlan(name="broccoli", read_on_day=9, blackout_days=0.0)
+    plan.edit_draft(a_draft(crops=(crop,)))
+    plan.go_to_step(Step.VARIES)
+
+    plan.treatments.crop_rows["broccoli"].day.more.click()
+
+    assert plan.state.draft is not None
+    assert plan.state.draft.crops == (replace(crop, read_on_day=10),)
+
+
 def test_no_watering_is_shown_where_none_is_said(plan: Plan) -> None:
     plan.new_trial()
     plan.edit_draft(a_draft(same={}))
