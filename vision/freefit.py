@@ -8,13 +8,12 @@ Not   whether it is to be believed (`station.py`)
 import math
 from collections.abc import Sequence
 
-from vision.pose import Seen, first_poses, usual_focal
+from vision.pose import ASIDE_SPREAD, Seen, first_poses, usual_focal
 from vision.posefit import Fit, better, fit_pose
 
 __all__ = ["free_fit"]
 
-# of the logarithm of the focal length; of the axis, by the diagonal
-FREE_SPREAD, ASIDE_SPREAD = 0.4, 0.08
+FREE_SPREAD = 0.4  # of the logarithm of the focal length
 STARTS = (1.0, 2.0, 0.5)  # times what is told; where that is far from any phone's, also from a phone's
 AS_GOOD = 1.3  # misfit of a fit that needs no other
 

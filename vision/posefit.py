@@ -18,7 +18,7 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
-from vision.pose import Pose, Seen, first_poses, usual_focal
+from vision.pose import Pose, Seen, first_poses, usual_aside, usual_focal
 from vision.traytype import TAG_HEIGHT_MM, TAG_MARK_MM, square
 
 __all__ = ["Fit", "best_fit", "better", "fit_pose"]
@@ -88,12 +88,14 @@ def best_fit(
     """The camera that explains all marks best, from any first pose; None where none leads to a camera, or
     none to a misfit that is not `hopeless`.
 
-    No fit is better than 1: with such a one the mirror pose is not tried.
+    No fit is better than 1: with such a one the mirror pose is not tried. Of a photo of a shape that no
+    camera makes the axis is fitted, too: it was cropped.
     """
     focal, spread = usual_focal(size, focal_35mm)
+    aside = usual_aside(size)
     best: Fit | None = None
     for start in first_poses(seen, size, focal):
-        best = better(best, fit_pose(seen, start, spread, hopeless=hopeless))
+        best = better(best, fit_pose(seen, start, spread, aside_spread=aside, hopeless=hopeless))
         if best is not None and best.misfit <= 1.0:
             break
     return best
