@@ -111,7 +111,7 @@ class TrayPicker(QWidget):
 
     def begin(self) -> None:
         """Nothing is looked for yet: what was typed for another photo would match this one by a slip."""
-        self.field.clear()
+        self.field.setText("")
         self.list.setCurrentIndex(QModelIndex())
 
     @Slot()

@@ -33,6 +33,7 @@ __all__ = ["SheetBody"]
 
 LEAST_SIDE = 300
 SIDE_CHARACTERS = 42
+LEAST_LINES = 21  # of text, in the height of the sheet: with less room the days are words alone
 TITLE_CHARACTERS = 22  # beside the buttons; with less room the title stands above them
 
 
@@ -127,8 +128,9 @@ class SheetBody(QWidget):
         for stop, following in pairwise([*stops, self.before, self.after]):
             self.setTabOrder(stop, following)
 
-    def fit(self, width: int) -> None:
-        """The side column grows with the letters, the picture takes the rest."""
+    def fit(self, width: int, height: int) -> None:
+        """The side column grows with the letters, the picture takes the rest; what is low shows it alone."""
+        self.strip.show_pictures(height >= LEAST_LINES * self.fontMetrics().height())
         wide = self.fontMetrics().averageCharWidth()
         side = max(LEAST_SIDE, min(SIDE_CHARACTERS * wide + Space.XL, int(width * 0.38)))
         self._right.setFixedWidth(side)

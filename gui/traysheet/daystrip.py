@@ -114,11 +114,13 @@ class DayModel(QAbstractListModel):
 class DayDelegate(QStyledItemDelegate):
     """Picture above, day and coverage below; the chosen one is framed."""
 
+    high = PICTURE.height()  # of the picture; nought where there is room for words alone
+
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         """Grows with the text."""
         metrics = option.fontMetrics
         width = max(PICTURE.width(), metrics.horizontalAdvance("day 00   100 %") + Space.S)
-        return QSize(width + Space.M, PICTURE.height() + metrics.height() + Space.L)
+        return QSize(width + Space.M, self.high + metrics.height() + Space.L)
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         """One day."""
@@ -133,19 +135,23 @@ class DayDelegate(QStyledItemDelegate):
             painter.setPen(QPen(QColor(tokens.accent), 2.0))
             painter.setBrush(QColor(tokens.raised))
             painter.drawRoundedRect(QRectF(box).adjusted(2, 2, -2, -2), RADIUS, RADIUS)
+        if self.high:
+            self._paint_picture(painter, index, box, day)
+        self._paint_words(painter, index, box, day, chosen)
+        painter.restore()
+
+    def _paint_picture(self, painter: QPainter, index: Index, box: QRect, day: Day | None) -> None:
         frame = QRect(box.center().x() - PICTURE.width() // 2, box.y() + Space.S, *PICTURE.toTuple())
         picture = index.data(Qt.ItemDataRole.DecorationRole)
         painter.setPen(Qt.PenStyle.NoPen)
         if picture is None:
             self._paint_placeholder(painter, frame, day)
-        else:
-            clip = QPainterPath()
-            clip.addRoundedRect(QRectF(frame), 4, 4)
-            painter.setClipPath(clip)
-            painter.drawPixmap(frame, picture)
-            painter.setClipping(False)
-        self._paint_words(painter, index, box, day, chosen)
-        painter.restore()
+            return
+        clip = QPainterPath()
+        clip.addRoundedRect(QRectF(frame), 4, 4)
+        painter.setClipPath(clip)
+        painter.drawPixmap(frame, picture)
+        painter.setClipping(False)
 
     def _paint_placeholder(self, painter: QPainter, frame: QRect, day: Day | None) -> None:
         """Dashed where a photo is still to come; struck through, with the reason, where it was refused."""
@@ -181,9 +187,7 @@ class DayDelegate(QStyledItemDelegate):
         tokens = tokens_now()
         model = index.model()
         assert isinstance(model, DayModel)
-        words = QRect(
-            box.x() + Space.S, box.y() + PICTURE.height() + Space.S + 2, box.width() - 2 * Space.S, 0
-        )
+        words = QRect(box.x() + Space.S, box.y() + self.high + Space.S + 2, box.width() - 2 * Space.S, 0)
         font = QFont(painter.font())
         font.setBold(chosen)
         painter.setFont(font)
@@ -213,7 +217,8 @@ class DayStrip(QListView):
         self._days = DayModel(thumbnails, self)
         self._showing = False
         self.setModel(self._days)
-        self.setItemDelegate(DayDelegate(self))
+        self._painter = DayDelegate(self)
+        self.setItemDelegate(self._painter)
         self.setFlow(QListView.Flow.LeftToRight)
         self.setWrapping(False)
         self.setUniformItemSizes(True)
@@ -225,8 +230,16 @@ class DayStrip(QListView):
 
     def fit_to_text(self) -> None:
         """As high as one day and the bar below."""
-        high = PICTURE.height() + self.fontMetrics().height() + Space.L
+        high = self._painter.high + self.fontMetrics().height() + Space.L
         self.setFixedHeight(high + self.horizontalScrollBar().sizeHint().height() + 4)
+
+    def show_pictures(self, shown: bool) -> None:
+        """Without them the picture of the tray is the larger."""
+        high = PICTURE.height() if shown else 0
+        if high != self._painter.high:
+            self._painter.high = high
+            self.doItemsLayout()
+            self.fit_to_text()
 
     def show_days(self, days: Sequence[Day], chosen: int, today: int | None = None) -> None:
         """Show these, one of them chosen."""

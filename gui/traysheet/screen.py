@@ -289,11 +289,11 @@ class TraySheet(Screen):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """The side column grows with the letters, the picture takes the rest."""
         super().resizeEvent(event)
-        self.body.fit(self.width())
+        self.body.fit(self.width(), self.height())
 
     def redress(self) -> None:
         """Drawings and sizes for the new scheme and text size."""
         if hasattr(self, "body"):
             self.empty.redress()
             self.body.redress()
-            self.body.fit(self.width())
+            self.body.fit(self.width(), self.height())

@@ -178,7 +178,7 @@ class RulePage(QWidget):
     def open_rule(self, state: VerdictState) -> None:
         """Begin with the rule that holds."""
         self._state, self._holds = state, state.reading.rule
-        self.why.clear()
+        self.why.setText("")
         self._show_rule(self._holds)
 
     def follow(self, state: VerdictState) -> None:

@@ -1,14 +1,20 @@
 """The strip of days: left and right, today, days whose photo was refused."""
 
+from pathlib import Path
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from data.book import Book
 from gui.photo.thumbnails import Thumbnails
+from gui.style.palette import dress
+from gui.style.tokens import Scheme
 from gui.traysheet.daystrip import DayStrip
+from gui.traysheet.screen import TraySheet
 from gui.work import Work
-from tests.gui.rackbook import a_day
+from tests.gui.rackbook import a_day, photograph
 
 
 @pytest.fixture
@@ -72,3 +78,26 @@ def test_left_right_home_and_end_choose_a_day(strip: DayStrip, qtbot: QtBot) -> 
     with qtbot.waitSignal(strip.day_chosen) as chosen:
         qtbot.keyClick(strip, Qt.Key.Key_Home)
     assert chosen.args == [4]
+
+
+def test_a_low_sheet_in_large_letters_gives_the_days_pictures_room_to_the_trays_own(
+    qtbot: QtBot, qapp: QApplication, work: Work, rack_book: Book, tmp_path: Path
+) -> None:
+    """The picture of the tray is the largest thing: at 150 % in 1024 x 700 it was 130 px high."""
+    photograph(rack_book, "A1", tmp_path)
+    sheet = TraySheet(work)
+    qtbot.addWidget(sheet)
+    sheet.open_book(rack_book)
+    sheet.open_tray(next(tray.id for tray in rack_book.trays() if tray.code == "A1"))
+    heights = []
+    for percent in (100, 150):
+        dress(qapp, Scheme.LIGHT, percent)
+        sheet.resize(1024, 500)
+        sheet.redress()
+        sheet.show()
+        qapp.processEvents()
+        heights.append((sheet.strip.height(), sheet.picture.height()))
+    dress(qapp, Scheme.LIGHT)
+    (strip, _), (low_strip, picture) = heights
+    assert low_strip < strip
+    assert picture > 2.5 * low_strip
