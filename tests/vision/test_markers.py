@@ -7,9 +7,7 @@ import cv2
 import numpy as np
 import pytest
 
-from vision.covered import decoded, decoded_tag
 from vision.markers import CARDS, find_marks
-from vision.patterns import FRAME, Reading, bits
 from vision.photo import grey, read_photo
 from vision.traytype import TAG_MARK_MM, TrayType, square
 
@@ -18,21 +16,6 @@ PHOTOS = Path(__file__).parent.parent / "photos"
 
 def off_px(quad, truth: np.ndarray) -> float:
     return float(np.linalg.norm(np.array(quad) - truth, axis=1).max())
-
-
-def seen(number: int, *, told: np.ndarray | None = None, flip: tuple[tuple[int, int], ...] = ()) -> Reading:
-    """A look at a tag: all modules told unless said otherwise, some read wrongly."""
-    black = bits(number)
-    for row, column in flip:
-        black[row, column] ^= True
-    told = np.ones((8, 8), bool) if told is None else told
-    return Reading(place=np.eye(3), told=told, black=black, contrast=200.0)
-
-
-def payload(number: int, *, black: bool, count: int) -> tuple[tuple[int, int], ...]:
-    """The first `count` modules inside the frame that are black, or white."""
-    places = np.argwhere((bits(number) == black) & ~FRAME)
-    return tuple((int(row), int(column)) for row, column in places[:count])
 
 
 def test_all_marks_of_a_drawn_station_are_read_where_they_are(draw_station):
@@ -131,38 +114,6 @@ def test_noise_and_squares_are_no_marks(seed):
 @pytest.mark.parametrize("shape", [(64, 64), (80, 2000), (300, 400)])
 def test_a_small_or_narrow_picture_has_no_marks_and_no_error(shape):
     assert not find_marks(np.full(shape, 128, np.uint8)).cards
-
-
-def test_a_code_is_read_with_a_third_of_its_modules_out_of_sight():
-    told = np.ones((8, 8), bool)
-    told[:, :3] = False
-
-    assert decoded_tag(seen(431, told=told)) == 431
-
-
-@pytest.mark.parametrize("number", [10, 300, 586])
-def test_two_wrong_modules_are_corrected_and_three_are_not_where_no_tag_must_be(number):
-    assert decoded(seen(number, flip=payload(number, black=True, count=2))) == number
-    assert decoded(seen(number, flip=payload(number, black=True, count=3))) is None
-
-
-def test_shade_on_white_modules_counts_less_than_white_in_place_of_black():
-    assert decoded_tag(seen(300, flip=payload(300, black=False, count=4))) == 300
-    assert decoded_tag(seen(300, flip=payload(300, black=True, count=2))) is None
-
-
-def test_too_few_modules_in_sight_give_no_number():
-    told = FRAME.copy()
-    told[1:4, 1:6] = True
-
-    assert decoded_tag(seen(300, told=told)) is None
-
-
-def test_a_pattern_without_black_frame_is_no_mark():
-    flip = tuple((0, column) for column in range(8))
-
-    assert decoded(seen(300, flip=flip)) is None
-    assert decoded_tag(seen(300, flip=flip)) is None
 
 
 def test_marks_of_a_rendered_photo_lie_where_they_were_rendered():
