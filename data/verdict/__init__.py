@@ -79,6 +79,11 @@ class Verdict:
     )
     missing: Mapping[str, Why] = field(default_factory=dict)
 
+    @property
+    def has_trusted(self) -> bool:
+        """Whether the trusted medium has a number."""
+        return any(line.medium == self.trusted and line.mean is not None for line in self.media)
+
     def medium(self, name: str) -> MediumResult:
         """One medium's line; raises `KeyError`."""
         for line in self.media:

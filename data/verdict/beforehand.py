@@ -45,14 +45,20 @@ def _beforehand(
 ) -> Iterator[Sentence]:
     if not verdict.trusted:
         yield Sentence(
-            "No medium is marked as the trusted one. Say which it is, in the plan or among the media."
+            "No medium is named as the trusted one: name it on Materials, or plan the trial. Then the others "
+            "are held against it."
+        )
+    elif not versions:
+        yield Sentence(
+            "No plan was kept before sowing: {trusted} is the one that was named among the media.",
+            trusted=verdict.trusted,
         )
     if not fixed:
         yield Sentence(
             "No margin was set before sowing; the usual {margin} was taken.",
             margin=_margin(measure.margin, measure.unit),
         )
-    if measure.unit == "%" and verdict.media:
+    if measure.unit == "%" and verdict.has_trusted:
         yield Sentence(
             "The margin of {share:g} % of the mean of {trusted} is {margin:.1f} g in this trial.",
             share=measure.margin,

@@ -11,7 +11,7 @@ from data.sentence import Sentence
 from data.statistics.further import WANTED
 from data.verdict import CONFIDENCE, Measured, Verdict
 from data.verdict.halfway import renamed_half_way
-from data.verdict.outcome import ErrorFrom
+from data.verdict.outcome import ErrorFrom, Why
 from data.verdict.words import why_words
 
 __all__ = ["cautions", "half_way", "how_worked_out"]
@@ -24,8 +24,11 @@ def cautions(verdict: Verdict) -> tuple[Sentence, ...]:
 
 def _cautions(verdict: Verdict) -> Iterable[Sentence]:
     for why in dict.fromkeys(verdict.missing.values()):
-        yield why_words(why, trusted=verdict.trusted)
-    if verdict.margin == 0:
+        if (
+            why is not Why.NO_TRUSTED or verdict.trusted
+        ):  # else what to do is said beside it (`beforehand.py`)
+            yield why_words(why, trusted=verdict.trusted)
+    if verdict.margin == 0 and verdict.has_trusted:
         yield Sentence(
             "The margin is zero: then no medium can be shown to be as good, only better or worse. Set how "
             "much less you would still call as good."

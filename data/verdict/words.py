@@ -201,6 +201,8 @@ def why_words(why: Why, medium: str = "", trusted: str = "") -> Sentence:
     match why:
         case Why.NO_NUMBERS:
             return Sentence("There is no number to compare: no tray has one.")
+        case Why.NO_TRUSTED if not trusted:
+            return Sentence("No medium is named as the trusted one, so there is nothing to compare with.")
         case Why.NO_TRUSTED:
             return Sentence(
                 "No tray of the trusted medium {trusted} has a number, so there is nothing to compare with.",

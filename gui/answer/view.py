@@ -69,8 +69,12 @@ def head_words(found: "CropVerdict") -> str:
     verdict = found.verdict
     words = translate("Verdict", "{measure}, against {trusted}, margin {margin}")
     said = words.format(
-        measure=measure, trusted=verdict.trusted or NONE, margin=spoken(found.scale.amount(verdict.margin))
+        measure=measure, trusted=verdict.trusted, margin=spoken(found.scale.amount(verdict.margin))
     )
+    if not verdict.trusted:
+        said = translate("Verdict", "{measure}; no medium is named as the trusted one").format(
+            measure=measure
+        )
     if not found.decides:
         said += translate("Verdict", "; another measure was named as the one that decides")
     return said

@@ -235,8 +235,9 @@ def lines_of(reported: Reported) -> list[str]:
     rows = [HEADING, *(_row(verdict, line, scale) for line in verdict.media)]
     widths = [max(len(row[column]) for row in rows) for column in range(len(HEADING))]
     title = reported.measure if reported.crop is None else f"{reported.crop}, {reported.measure}"
+    against = f"against {verdict.trusted}, margin {scale.amount(verdict.margin)}"
     return [
-        f"{title}: against {verdict.trusted}, margin {scale.amount(verdict.margin)}",
+        f"{title}: {against if verdict.trusted else 'no medium is named as the trusted one'}",
         *("  ".join(_cell(row, widths, column) for column in range(len(HEADING))).rstrip() for row in rows),
         *(str(sentence(verdict, line, scale)) for line in verdict.compared),
         *(str(note) for note in (*reported.notes, *cautions(verdict))),

@@ -1,7 +1,8 @@
 """Material head: what can be done with the medium of the chosen cell, and the limits that all must keep.
 
 In    the name of a medium, how many trays are grown a week
-Out   `test_wanted`, `numbers_wanted`, `feed_wanted`, `limits_wanted`, `weekly_set`, `medium_named`
+Out   `test_wanted`, `numbers_wanted`, `feed_wanted`, `trust_wanted`, `limits_wanted`, `weekly_set`,
+      `medium_named`
 Not   doing it (`screen.py`)
 """
 
@@ -29,6 +30,7 @@ class MaterialHead(QWidget):
     test_wanted = Signal(str)  # a `BenchKind`
     numbers_wanted = Signal()
     feed_wanted = Signal()
+    trust_wanted = Signal()  # the others are held against it from now on
     limits_wanted = Signal()
     weekly_set = Signal(float)  # trays a week
     medium_named = Signal(str)  # one more stands in the table
@@ -43,6 +45,8 @@ class MaterialHead(QWidget):
         self.numbers.clicked.connect(self.numbers_wanted)
         self.feed = QPushButton(self.tr("Feed..."), self)
         self.feed.clicked.connect(self.feed_wanted)
+        self.trust = QPushButton(self.tr("Call it trusted"), self)
+        self.trust.clicked.connect(self.trust_wanted)
         self.must = QPushButton(self.tr("Limits..."), self)
         self.must.setToolTip(self.tr("What a medium must keep"))
         self.must.clicked.connect(self.limits_wanted)
@@ -53,7 +57,8 @@ class MaterialHead(QWidget):
         self.another = NameField(self.tr("Another medium"), self)
         self.another.named.connect(self.medium_named)
         row = self._row = Flow(self)
-        for part in (self.name, self.tests, self.numbers, self.feed, self.must, self.weekly, self.another):
+        parts = (self.name, self.tests, self.numbers, self.feed, self.trust, self.must, self.weekly)
+        for part in (*parts, self.another):
             row.addWidget(part)
 
     def _make_menu(self) -> QMenu:
@@ -105,3 +110,12 @@ class MaterialHead(QWidget):
         ):
             button.setToolTip(plain_hint(words.format(medium=medium)))
             button.setAccessibleName(words.format(medium=medium))
+
+    def show_trust(self, medium: str, trusted: str | None) -> None:
+        """Whether the chosen medium is the one that the others are held against."""
+        self.trust.setEnabled(medium != trusted)
+        words = self.tr("Hold the others against {medium}: here, and in trials without a plan")
+        if medium == trusted:
+            words = self.tr("{medium} is the trusted one: the others are held against it")
+        self.trust.setToolTip(plain_hint(words.format(medium=medium)))
+        self.trust.setAccessibleDescription(words.format(medium=medium))

@@ -120,6 +120,7 @@ class Materials(Screen):
         self.head.test_wanted.connect(self._test_chosen)
         self.head.numbers_wanted.connect(self._numbers_chosen)
         self.head.feed_wanted.connect(self._feed_chosen)
+        self.head.trust_wanted.connect(self._trust_chosen)
         self.head.limits_wanted.connect(self.dialogs.limits)
         self.head.weekly_set.connect(self._weekly_set)
         self.head.medium_named.connect(self._medium_named)
@@ -227,6 +228,7 @@ class Materials(Screen):
     def _show_cell(self, row: str, medium: str) -> None:
         self._shown = (row, medium)
         self.head.name_medium(medium)
+        self.head.show_trust(medium, self.reading.table.trusted)
         self.panel.show_cell(self.reading, row, medium)
         order_stops(self._column)
 
@@ -276,6 +278,11 @@ class Materials(Screen):
     @Slot()
     def _feed_chosen(self) -> None:
         self.dialogs.feed(self._shown[1])
+
+    @Slot()
+    def _trust_chosen(self) -> None:
+        medium = self._shown[1]
+        self.desk.keep(lambda book: book.set_trusted(medium))
 
     @Slot(float)
     def _weekly_set(self, trays: float) -> None:

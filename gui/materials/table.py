@@ -70,9 +70,11 @@ class MaterialTable(QTableWidget):
         self.setRowCount(len(self._lines))
 
     def show_reading(self, reading: MaterialReading) -> None:
-        """Show it; the same cell stays chosen."""
+        """Show it; the same cell stays chosen, wherever its medium stands now."""
         row, column = self.currentRow(), self.currentColumn()
         table = reading.table
+        if 0 <= column < len(self._media) and self._media[column] in table.media:
+            column = table.media.index(self._media[column])
         self.blockSignals(True)
         self.clearSpans()
         self._media = table.media

@@ -1314,6 +1314,10 @@
             <source>cleaned</source>
             <translation>gereinigt</translation>
         </message>
+        <message>
+            <source>note</source>
+            <translation>Notiz</translation>
+        </message>
     </context>
     <context>
         <name>ExportPlace</name>
@@ -2098,6 +2102,14 @@
             <translation>Schnittqualität von {what}</translation>
         </message>
         <message>
+            <source>shelf life of {what}</source>
+            <translation>Haltbarkeit von {what}</translation>
+        </message>
+        <message>
+            <source>taste of {what}</source>
+            <translation>Geschmack von {what}</translation>
+        </message>
+        <message>
             <source>labour of {what}</source>
             <translation>Arbeitszeit von {what}</translation>
         </message>
@@ -2136,6 +2148,10 @@
         <message>
             <source>cleaned: {what}</source>
             <translation>gereinigt: {what}</translation>
+        </message>
+        <message>
+            <source>note: {what}</source>
+            <translation>Notiz: {what}</translation>
         </message>
         <message>
             <source>tray {code} added</source>
@@ -3181,6 +3197,10 @@
             <translation>Düngung...</translation>
         </message>
         <message>
+            <source>Call it trusted</source>
+            <translation>Als bewährt benennen</translation>
+        </message>
+        <message>
             <source>Limits...</source>
             <translation>Grenzen...</translation>
         </message>
@@ -3223,6 +3243,14 @@
         <message>
             <source>Feed of {medium}</source>
             <translation>Düngung von {medium}</translation>
+        </message>
+        <message>
+            <source>Hold the others against {medium}: here, and in trials without a plan</source>
+            <translation>Die anderen an {medium} messen: hier und in Versuchen ohne Plan</translation>
+        </message>
+        <message>
+            <source>{medium} is the trusted one: the others are held against it</source>
+            <translation>{medium} ist das bewährte: die anderen werden daran gemessen</translation>
         </message>
     </context>
     <context>
@@ -3881,6 +3909,10 @@ trusted</source>
             <translation>Warum?</translation>
         </message>
         <message>
+            <source>What you saw</source>
+            <translation>Was zu sehen war</translation>
+        </message>
+        <message>
             <source>A number {scale}</source>
             <translation>Eine Zahl {scale}</translation>
         </message>
@@ -3891,6 +3923,10 @@ trusted</source>
         <message>
             <source>Say why it was thrown away: it stays in its trial, and the reason counts.</source>
             <translation>Angeben, warum sie weggeworfen wurde: sie bleibt in ihrem Versuch, und der Grund zählt.</translation>
+        </message>
+        <message>
+            <source>Type what you saw.</source>
+            <translation>Eingeben, was zu sehen war.</translation>
         </message>
         <message>
             <source>Type a number {scale}, for example {example}.</source>
@@ -3938,8 +3974,16 @@ trusted</source>
             <translation>von 5</translation>
         </message>
         <message>
+            <source>days</source>
+            <translation>Tage</translation>
+        </message>
+        <message>
             <source>from 1 (torn, slipped, full of medium) to 5 (clean)</source>
             <translation>von 1 (zerrissen, verrutscht, voll Substrat) bis 5 (sauber)</translation>
+        </message>
+        <message>
+            <source>from 1 (off) to 5 (as it should be)</source>
+            <translation>von 1 (schlecht) bis 5 (wie er sein soll)</translation>
         </message>
         <message>
             <source>from 1 (a wipe) to 5 (a shovel)</source>
@@ -3948,6 +3992,14 @@ trusted</source>
         <message>
             <source>from 5 (whole) to 1 (gone)</source>
             <translation>von 5 (ganz) bis 1 (verschwunden)</translation>
+        </message>
+        <message>
+            <source>Never taste where mold is or may be; no flag is no proof that a tray is safe.</source>
+            <translation>Nie kosten, wo Schimmel ist oder sein kann; kein Hinweis ist kein Beweis, dass eine Schale unbedenklich ist.</translation>
+        </message>
+        <message>
+            <source>Days from the cut until look or smell is no longer good. How long food may be sold is ruled by local law.</source>
+            <translation>Tage vom Schnitt, bis Aussehen oder Geruch nicht mehr gut ist. Wie lange Lebensmittel verkauft werden dürfen, regelt örtliches Recht.</translation>
         </message>
         <message>
             <source>Weight, g</source>
@@ -4004,6 +4056,14 @@ trusted</source>
         <message>
             <source>cut quality</source>
             <translation>Schnittqualität</translation>
+        </message>
+        <message>
+            <source>shelf life</source>
+            <translation>Haltbarkeit</translation>
+        </message>
+        <message>
+            <source>taste</source>
+            <translation>Geschmack</translation>
         </message>
         <message>
             <source>labour</source>
@@ -4064,6 +4124,10 @@ trusted</source>
         <message>
             <source>cleaned</source>
             <translation>gereinigt</translation>
+        </message>
+        <message>
+            <source>note</source>
+            <translation>Notiz</translation>
         </message>
     </context>
     <context>
@@ -5118,6 +5182,10 @@ trusted</source>
             <translation>Schale und Grund</translation>
         </message>
         <message>
+            <source>Tray and what you saw</source>
+            <translation>Schale und was zu sehen war</translation>
+        </message>
+        <message>
             <source>Tray, and a note if you like</source>
             <translation>Schale, und wenn gewünscht eine Notiz</translation>
         </message>
@@ -5160,6 +5228,14 @@ trusted</source>
         <message>
             <source>Say why behind the tray: it stays in its trial, and the reason counts.</source>
             <translation>Den Grund hinter die Schale schreiben: sie bleibt in ihrem Versuch, und der Grund zählt.</translation>
+        </message>
+        <message>
+            <source>Type the note behind the tray, for example {example}.</source>
+            <translation>Die Notiz hinter der Schale eingeben, zum Beispiel {example}.</translation>
+        </message>
+        <message>
+            <source>thin at the door</source>
+            <translation>dünn an der Türseite</translation>
         </message>
         <message>
             <source>Tray and number from 1 to 5</source>
@@ -5315,6 +5391,14 @@ trusted</source>
         <message>
             <source>cut quality</source>
             <translation>Schnittqualität</translation>
+        </message>
+        <message>
+            <source>shelf life</source>
+            <translation>Haltbarkeit</translation>
+        </message>
+        <message>
+            <source>taste</source>
+            <translation>Geschmack</translation>
         </message>
         <message>
             <source>labour</source>
@@ -7239,6 +7323,14 @@ trusted</source>
             <translation>Wiegen, was nach 3 Schalen zusammengekehrt wird, oder eine Note geben: 3 Minuten.</translation>
         </message>
         <message>
+            <source>Note how many days the cut of 3 trays keeps, on their tray sheets: 1 minute a day.</source>
+            <translation>Auf den Schalenblättern notieren, wie viele Tage der Schnitt von 3 Schalen hält: 1 Minute am Tag.</translation>
+        </message>
+        <message>
+            <source>Give the taste of 3 trays without mold a mark from 1 to 5 on their tray sheets: 2 minutes.</source>
+            <translation>Den Geschmack von 3 Schalen ohne Schimmel auf ihren Schalenblättern von 1 bis 5 bewerten: 2 Minuten.</translation>
+        </message>
+        <message>
             <source>Standard deviation from tray to tray: how far a cut can be counted on.</source>
             <translation>Standardabweichung von Schale zu Schale: wie weit auf einen Schnitt Verlass ist.</translation>
         </message>
@@ -7373,6 +7465,14 @@ trusted</source>
         <message>
             <source>Cut varies by</source>
             <translation>Schnitt schwankt um</translation>
+        </message>
+        <message>
+            <source>Keeps after the cut</source>
+            <translation>Hält nach dem Schnitt</translation>
+        </message>
+        <message>
+            <source>Taste</source>
+            <translation>Geschmack</translation>
         </message>
         <message>
             <source>Sweepings</source>
@@ -8011,6 +8111,10 @@ trusted</source>
             <translation>keiner angegeben</translation>
         </message>
         <message>
+            <source>days</source>
+            <translation>Tage</translation>
+        </message>
+        <message>
             <source>{kind} can be {low:g} to {high:g}; {value:g} was given.</source>
             <translation>{kind} kann {low:g} bis {high:g} sein; angegeben wurde {value:g}.</translation>
         </message>
@@ -8543,8 +8647,12 @@ trusted</source>
             <translation>Das Buch hat keine Schale {code}.</translation>
         </message>
         <message>
-            <source>No medium is marked as the trusted one. Say which it is, in the plan or among the media.</source>
-            <translation>Kein Substrat ist als das bewährte bezeichnet. Im Plan oder bei den Substraten angeben, welches es ist.</translation>
+            <source>No medium is named as the trusted one: name it on Materials, or plan the trial. Then the others are held against it.</source>
+            <translation>Kein Substrat ist als bewährtes benannt: es unter Material benennen oder den Versuch planen. Daran werden die anderen dann gemessen.</translation>
+        </message>
+        <message>
+            <source>No plan was kept before sowing: {trusted} is the one that was named among the media.</source>
+            <translation>Vor der Saat wurde kein Plan festgehalten: {trusted} ist das unter den Substraten benannte.</translation>
         </message>
         <message>
             <source>No margin was set before sowing; the usual {margin} was taken.</source>
@@ -9005,6 +9113,10 @@ trusted</source>
         <message>
             <source>There is no number to compare: no tray has one.</source>
             <translation>Es gibt keine Zahl zum Vergleichen: keine Schale hat eine.</translation>
+        </message>
+        <message>
+            <source>No medium is named as the trusted one, so there is nothing to compare with.</source>
+            <translation>Kein Substrat ist als bewährtes benannt, also gibt es nichts zum Vergleichen.</translation>
         </message>
         <message>
             <source>No tray of the trusted medium {trusted} has a number, so there is nothing to compare with.</source>
@@ -11222,6 +11334,10 @@ trusted</source>
         <message>
             <source>{measure}, against {trusted}, margin {margin}</source>
             <translation>{measure}, gegen {trusted}, Spielraum {margin}</translation>
+        </message>
+        <message>
+            <source>{measure}; no medium is named as the trusted one</source>
+            <translation>{measure}; kein Substrat ist als bewährtes benannt</translation>
         </message>
         <message>
             <source>; another measure was named as the one that decides</source>

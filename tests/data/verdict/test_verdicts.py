@@ -1,6 +1,6 @@
 """Verdicts of a book: what the plan fixed is what is read, and what is missing is said."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
 from pathlib import Path
@@ -16,11 +16,13 @@ from data.events import EventKind
 from data.readings import NewReading, ReadingKind
 from data.trial import Measure, MeasureKind, Plan
 from data.verdict.countedof import CountedOf, counted_words
+from data.verdict.notes import cautions
 from data.verdict.outcome import Outcome, Why
 from data.verdict.sensitivity import What
 from data.verdict.surewords import otherwise_words
 from data.verdict.verdicts import CropVerdict, verdicts
-from tests.data.builders import Patch, a_note, a_tray, score_note
+from data.verdict.words import sentence, why_words
+from tests.data.builders import SOWN, Patch, a_note, a_tray, score_note
 from tests.data.trialrack import EVEN, NOISE, TRIAL, WORSE, Rack
 
 OF_BED = counted_words(CountedOf.BED, {})  # how canopy was counted, said of every canopy score
@@ -245,16 +247,40 @@ def test_without_a_plan_what_is_usual_is_taken_and_said(tmp_path: Path) -> None:
         book.set_trusted("peat")
         (found,) = verdicts(book)
 
-    assert (
-        "No medium is marked as the trusted one. Say which it is, in the plan or among the media."
-        in unknown.notes
-    )
+    assert unknown.notes[0].startswith("No medium is named as the trusted one: name it on Materials")
     assert found.on_day == 7
     assert found.notes == (
+        "No plan was kept before sowing: peat is the one that was named among the media.",
         "No margin was set before sowing; the usual 5 points was taken.",
         "No day was fixed before sowing; day 7 was taken, on which most trays have a photo.",
         OF_BED,
     )
+
+
+def yields_noted(book: Book, media: Sequence[str]) -> None:
+    for n, (block, medium) in enumerate((b, m) for b in "123" for m in media):
+        tray = book.add_tray(a_tray(f"{block}{medium[0]}", medium=medium, block=block))
+        mass = NewReading(kind=ReadingKind.FRESH_MASS, value=250.0 + NOISE[n], taken_at=SOWN, tray_id=tray)
+        book.add_readings([mass])
+        book.add_event([tray], EventKind.CUT, SOWN)
+
+
+@pytest.mark.parametrize("trusted", [None, "wood fibre"])
+def test_without_a_trusted_number_no_margin_of_it_is_told(tmp_path: Path, trusted: str | None) -> None:
+    with Book.create(tmp_path / "book") as book:
+        yields_noted(book, ("peat", "mat"))
+        if trusted is not None:
+            book.set_medium(trusted)
+            book.set_trusted(trusted)
+
+        (mass,) = [one for one in verdicts(book) if one.kind is MeasureKind.YIELD]
+
+    told = " ".join((*mass.notes, *cautions(mass.verdict)))
+    assert "of the mean of" not in told
+    assert "margin is zero" not in told
+    assert "  " not in told
+    words = sentence(mass.verdict, mass.verdict.media[0], mass.scale)
+    assert words == f"peat: no verdict. {why_words(Why.NO_TRUSTED, trusted=trusted or '')}"
 
 
 def test_a_book_without_a_trial_has_no_verdict(tmp_path: Path) -> None:

@@ -60,6 +60,26 @@ def test_media_are_columns_the_trusted_one_first(place: Materials) -> None:
     assert table.rowCount() == len(lines_of())
 
 
+def test_the_trusted_medium_is_named_and_taken_back_and_its_cell_stays_chosen(
+    place: Materials, demo: Book, qtbot: QtBot
+) -> None:
+    place.table.choose("kind", "peat mix")
+    assert not place.head.trust.isEnabled()  # the plan's, as long as nothing else is said
+    place.table.choose("kind", "plant-fibre mat")
+
+    with qtbot.waitSignal(place.desk.was_read):
+        qtbot.mouseClick(place.head.trust, Qt.MouseButton.LeftButton)
+
+    table = place.table
+    assert table.horizontalHeaderItem(0).text().endswith("trusted")
+    assert table.horizontalHeaderItem(0).text().startswith("plant-fibre")
+    assert place.head.name.text() == "plant-fibre mat"
+    assert not place.head.trust.isEnabled()
+    assert "plant-fibre mat is the trusted one" in place.head.trust.toolTip()
+    assert demo.undo() == "trusted medium: plant-fibre mat"
+    assert demo.trusted() is None
+
+
 def test_no_medium_needs_sideways_scrolling_in_the_least_window_with_large_letters(
     place: Materials, qapp: QApplication
 ) -> None:
