@@ -5,7 +5,7 @@ Out   `Sentence`s
 Not   which measure decides (`terms.py`)
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from itertools import combinations
 from typing import TYPE_CHECKING
 
@@ -22,19 +22,19 @@ __all__ = ["measures_together"]
 LEAST_TRAYS = 5  # for a rank correlation of two measures
 
 
-def measures_together(found: Sequence["CropVerdict"]) -> tuple[Sentence, ...]:
-    """Whether the measures of one crop say the same, tray by tray and medium by medium."""
-    return tuple(_together(found))
+def measures_together(found: Sequence["CropVerdict"], *, planned: bool) -> tuple[Sentence, ...]:
+    """Whether the measures of one crop say the same; `planned`: whether a plan names the one that decides."""
+    return tuple(_together(found, planned=planned))
 
 
-def _together(found: Sequence["CropVerdict"]) -> Iterator[Sentence]:
+def _together(found: Sequence["CropVerdict"], *, planned: bool) -> Iterator[Sentence]:
     for one, other in combinations(found, 2):
         rank = _rank_correlation(one, other)
-        values = {"one": kind_words(one.kind), "other": kind_words(other.kind)}
+        values: dict[str, Sentence | str] = {"one": kind_words(one.kind), "other": kind_words(other.kind)}
         if rank is not None:
             yield Sentence(
-                "{one} and {other} put {trays} trays in like order with a rank correlation of {rho:+.2f} (1 "
-                "alike, 0 unrelated).",
+                "{one} and {other}: rank correlation {rho:+.2f} over {trays} trays (1 the same order, 0 unrelated, "
+                "-1 the other way round).",
                 trays=rank[1],
                 rho=rank[0],
                 **values,
@@ -43,14 +43,26 @@ def _together(found: Sequence["CropVerdict"]) -> Iterator[Sentence]:
             twin = next((m for m in other.verdict.compared if m.medium == line.medium), None)
             if twin is None or not _contrary(line.outcome, twin.outcome):
                 continue
-            yield Sentence(
-                "{one} and {other} say different things of {medium}: {first} and {second}. The one that was "
-                "named beforehand decides.",
-                medium=line.medium,
-                first=outcome_words(line.outcome or Outcome.NOT_SHOWN),
-                second=outcome_words(twin.outcome or Outcome.NOT_SHOWN),
-                **values,
-            )
+            values |= {
+                "medium": line.medium,
+                "first": outcome_words(line.outcome or Outcome.NOT_SHOWN),
+                "second": outcome_words(twin.outcome or Outcome.NOT_SHOWN),
+            }
+            yield _contrary_words(values, planned=planned)
+
+
+def _contrary_words(values: Mapping[str, Sentence | str], *, planned: bool) -> Sentence:
+    if planned:
+        return Sentence(
+            "{one} and {other} say different things of {medium}: {first} and {second}. The one that was "
+            "named beforehand decides.",
+            **values,
+        )
+    return Sentence(
+        "{one} and {other} say different things of {medium}: {first} and {second}. None was named beforehand "
+        "as the one that decides.",
+        **values,
+    )
 
 
 def _contrary(one: Outcome | None, other: Outcome | None) -> bool:

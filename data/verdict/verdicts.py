@@ -106,7 +106,7 @@ class _TrialReading(Terms):
                 one = self._one(crop, trays, kind)
                 if one is not None:
                     found.append(one)
-            together = measures_together(found)
+            together = measures_together(found, planned=self.plan is not None)
             for one in found:
                 yield _with_notes(one, together if one is found[0] else ())
 

@@ -8991,12 +8991,16 @@ trusted</source>
             <translation>{others} wurde als {first} genommen.</translation>
         </message>
         <message>
-            <source>{one} and {other} put {trays} trays in like order with a rank correlation of {rho:+.2f} (1 alike, 0 unrelated).</source>
-            <translation>{one} und {other} ordnen {trays} Schalen ähnlich, mit einer Rangkorrelation von {rho:+.2f} (1 gleich, 0 ohne Zusammenhang).</translation>
+            <source>{one} and {other}: rank correlation {rho:+.2f} over {trays} trays (1 the same order, 0 unrelated, -1 the other way round).</source>
+            <translation>{one} und {other}: Rangkorrelation {rho:+.2f} über {trays} Schalen (1 gleiche Reihenfolge, 0 ohne Zusammenhang, -1 umgekehrt).</translation>
         </message>
         <message>
             <source>{one} and {other} say different things of {medium}: {first} and {second}. The one that was named beforehand decides.</source>
             <translation>{one} und {other} sagen Verschiedenes über {medium}: {first} und {second}. Es gilt, was vorher festgelegt wurde.</translation>
+        </message>
+        <message>
+            <source>{one} and {other} say different things of {medium}: {first} and {second}. None was named beforehand as the one that decides.</source>
+            <translation>{one} und {other} sagen Verschiedenes über {medium}: {first} und {second}. Vorher wurde keines als entscheidend benannt.</translation>
         </message>
         <message>
             <source>No usable photo of the day that is read: {trays}.</source>

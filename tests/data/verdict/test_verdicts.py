@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
+from itertools import cycle
 from pathlib import Path
 
 import pytest
@@ -20,6 +21,7 @@ from data.verdict.notes import cautions
 from data.verdict.outcome import Outcome, Why
 from data.verdict.sensitivity import What
 from data.verdict.surewords import otherwise_words
+from data.verdict.together import measures_together
 from data.verdict.verdicts import CropVerdict, verdicts
 from data.verdict.words import sentence, why_words
 from tests.data.builders import SOWN, Patch, a_note, a_tray, score_note
@@ -183,7 +185,25 @@ def test_yield_comes_from_what_was_weighed_with_a_margin_in_percent(rack: Rack) 
     assert (mass.kind, mass.decides, score.decides) == (MeasureKind.YIELD, False, True)
     assert mass.verdict.margin == pytest.approx(0.1 * mass.verdict.medium("peat mix").mean)
     assert "No margin was set before sowing; the usual 10 % was taken." in mass.notes
-    assert any(line.startswith("Canopy score and Yield put 12 trays in like order") for line in score.notes)
+    assert any(line.startswith("Canopy score and Yield: rank correlation ") for line in score.notes)
+
+
+def test_measures_that_say_different_things_are_named_and_which_decides(rack: Rack) -> None:
+    rack.shoot_all(WORSE)
+    rack.book.add_readings(
+        [
+            NewReading(
+                kind=ReadingKind.FRESH_MASS, value=300.0 + noise, taken_at=tray.sown_at, tray_id=tray.id
+            )
+            for tray, noise in zip(rack.trays, cycle(NOISE), strict=False)
+        ]
+    )
+    found = rack.verdicts()
+
+    words = "Canopy score and Yield say different things of fibre mat: worse and "
+    assert any(one.startswith(words) and one.endswith("beforehand decides.") for one in found[0].notes)
+    unplanned = measures_together(found, planned=False)
+    assert any(one.startswith(words) and "None was named beforehand" in one for one in unplanned)
 
 
 def test_a_score_by_eye_follows_its_photo_to_another_tray_and_goes_with_one_left_out(rack: Rack) -> None:
