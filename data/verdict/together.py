@@ -33,8 +33,8 @@ def _together(found: Sequence["CropVerdict"], *, planned: bool) -> Iterator[Sent
         values: dict[str, Sentence | str] = {"one": kind_words(one.kind), "other": kind_words(other.kind)}
         if rank is not None:
             yield Sentence(
-                "{one} and {other}: rank correlation {rho:+.2f} over {trays} trays (1 the same order, 0 unrelated, "
-                "-1 the other way round).",
+                "{one} and {other}: rank correlation {rho:+.2f} over {trays} trays (1 the same order, 0 "
+                "unrelated, -1 the other way round).",
                 trays=rank[1],
                 rho=rank[0],
                 **values,
