@@ -80,13 +80,7 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
         "means are adjusted as if each medium stood in every block."
     )
     if verdict.mse is not None and verdict.df is not None and not _own_q(verdict):
-        yield Sentence(
-            "Error variance {mse:.6g} on {df} degrees of freedom from {trays} trays in {blocks} blocks.",
-            mse=verdict.mse,
-            df=verdict.df,
-            trays=verdict.trays,
-            blocks=verdict.blocks,
-        )
+        yield _error_words(verdict, verdict.mse, verdict.df)
     if verdict.q is not None:
         told = sum(line.q is not None for line in verdict.compared)
         yield _interval_words(verdict.q, told, own=_own_q(verdict))
@@ -111,6 +105,18 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
             "trays' own spread (added as squares; JCGM 100:2008).",
             sd=verdict.camera_sd,
         )
+
+
+def _error_words(verdict: Verdict, mse: float, df: int) -> Sentence:
+    if verdict.blocks == 1:
+        return Sentence(
+            "Error variance {mse:.6g} on {df} degrees of freedom from {trays} trays in one block.",
+            mse=mse, df=df, trays=verdict.trays,
+        )  # fmt: skip
+    return Sentence(
+        "Error variance {mse:.6g} on {df} degrees of freedom from {trays} trays in {blocks} blocks.",
+        mse=mse, df=df, trays=verdict.trays, blocks=verdict.blocks,
+    )  # fmt: skip
 
 
 def _own_q(verdict: Verdict) -> bool:

@@ -16,6 +16,7 @@ __all__ = ["camera_words", "otherwise_words"]
 
 Values = Mapping[str, object]
 
+NO_BLOCK = "–"  # of trays of which none is noted
 CAMERA_MATTERS = 0.2  # of the standard error, from which its share is worth a word
 
 
@@ -33,7 +34,7 @@ def _otherwise(one: Otherwise, scale: Scale) -> Sentence:
         "least": scale.number(one.least, sign=True),
         "most": scale.number(one.most, sign=True),
         "answer": Sentence("no verdict") if answer is None else outcome_words(answer),
-        "under": under,
+        "under": under or NO_BLOCK,
     }
     return WORDS[one.what](values, stays=not one.changes)
 

@@ -12,7 +12,7 @@ from data.records import Tray
 from data.sentence import Sentence
 from data.verdict.traynumbers import LostToMold, NoNumber, TrayNumber
 
-__all__ = ["lost_words", "missing_trays", "no_number_words", "untreated"]
+__all__ = ["lost_words", "missing_trays", "no_number_words", "unblocked", "untreated"]
 
 
 def missing_trays(numbers: Sequence[TrayNumber]) -> tuple[Sentence, ...]:
@@ -53,6 +53,27 @@ def untreated(trays: Sequence[Tray], treatments: Mapping[TrayId, str]) -> tuple[
     if not codes:
         return ()
     return (Sentence("{trays} got none of the plan's treatments and were left out.", trays=", ".join(codes)),)
+
+
+def unblocked(numbers: Sequence[TrayNumber]) -> tuple[Sentence, ...]:
+    """Trays with a number of which nobody noted the block."""
+    counted = [number.tray for number in numbers if number.value is not None]
+    codes = [tray.code for tray in counted if not tray.block]
+    if not codes:
+        return ()
+    if len(codes) == len(counted):
+        return (
+            Sentence(
+                "No block is noted of these trays, so all were taken as one: what differs between places and "
+                "days of sowing counts as chance, and can look like a difference of media."
+            ),
+        )
+    return (
+        Sentence(
+            "No block is noted of {trays}: they were taken together as a block of their own.",
+            trays=", ".join(codes),
+        ),
+    )
 
 
 def lost_words(lost: Sequence[LostToMold]) -> tuple[Sentence, ...]:

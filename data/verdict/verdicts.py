@@ -41,7 +41,7 @@ from data.verdict.traynumbers import (
     mold_areas,
     yield_numbers,
 )
-from data.verdict.traywords import missing_trays, untreated
+from data.verdict.traywords import missing_trays, unblocked, untreated
 from data.verdict.words import Scale, Unit
 
 if TYPE_CHECKING:
@@ -131,6 +131,7 @@ class _TrialReading(Terms):
             *read.words(treated),
             *missing_trays(numbers),
             *untreated(trays, self.treatments),
+            *unblocked(numbers),
             *half_way(table, self.trusted or ""),
         )
         return CropVerdict(

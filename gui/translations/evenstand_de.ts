@@ -8267,8 +8267,8 @@ trusted</source>
             <translation>Nicht gleich</translation>
         </message>
         <message>
-            <source>Not alike, with the number of trays</source>
-            <translation>Nicht gleich, mit der Zahl der Schalen</translation>
+            <source>Not alike (in brackets: how many trays)</source>
+            <translation>Nicht gleich (in Klammern: wie viele Schalen)</translation>
         </message>
         <message>
             <source>Noted of some trays only: {conditions}. Whether the others were grown so cannot be told.</source>
@@ -8823,10 +8823,6 @@ trusted</source>
             <translation>Eine Zahl je Schale; Wert = Block + Substrat + Zufall, kleinste Quadrate mit festen Blöcken (Fisher 1935); die Mittel sind bereinigt, als stünde jedes Substrat in jedem Block.</translation>
         </message>
         <message>
-            <source>Error variance {mse:.6g} on {df} degrees of freedom from {trays} trays in {blocks} blocks.</source>
-            <translation>Fehlervarianz {mse:.6g} mit {df} Freiheitsgraden aus {trays} Schalen in {blocks} Blöcken.</translation>
-        </message>
-        <message>
             <source>Better: the whole interval lies on the good side of zero. As good: it ends on the good side of the margin. Worse: it lies beyond the margin. Otherwise nothing is shown (Piaggio et al. 2012).</source>
             <translation>Besser: das ganze Intervall liegt auf der guten Seite von null. Gleich gut: es endet auf der guten Seite des Spielraums. Schlechter: es liegt jenseits des Spielraums. Sonst ist nichts gezeigt (Piaggio u. a. 2012).</translation>
         </message>
@@ -8841,6 +8837,14 @@ trusted</source>
         <message>
             <source>Standard errors hold {sd:.2f} for the way the camera sees media differently, on top of the trays' own spread (added as squares; JCGM 100:2008).</source>
             <translation>Die Standardfehler enthalten {sd:.2f} dafür, dass die Kamera Substrate verschieden sieht, zusätzlich zur Streuung der Schalen selbst (als Quadrate addiert; JCGM 100:2008).</translation>
+        </message>
+        <message>
+            <source>Error variance {mse:.6g} on {df} degrees of freedom from {trays} trays in one block.</source>
+            <translation>Fehlervarianz {mse:.6g} mit {df} Freiheitsgraden aus {trays} Schalen in einem Block.</translation>
+        </message>
+        <message>
+            <source>Error variance {mse:.6g} on {df} degrees of freedom from {trays} trays in {blocks} blocks.</source>
+            <translation>Fehlervarianz {mse:.6g} mit {df} Freiheitsgraden aus {trays} Schalen in {blocks} Blöcken.</translation>
         </message>
         <message>
             <source>Interval = difference -+ q x standard error with q = {q:.4f}, Student's t, one-sided 95 %: the lower limit holds with 95 %, and so does the upper one; both at once hold with 90 %.</source>
@@ -9033,6 +9037,14 @@ trusted</source>
         <message>
             <source>{trays} got none of the plan's treatments and were left out.</source>
             <translation>{trays} bekamen keine der Varianten des Plans und wurden weggelassen.</translation>
+        </message>
+        <message>
+            <source>No block is noted of these trays, so all were taken as one: what differs between places and days of sowing counts as chance, and can look like a difference of media.</source>
+            <translation>Von diesen Schalen ist kein Block notiert, also wurden alle als einer genommen: was sich zwischen Plätzen und Saattagen unterscheidet, zählt als Zufall und kann wie ein Unterschied der Substrate aussehen.</translation>
+        </message>
+        <message>
+            <source>No block is noted of {trays}: they were taken together as a block of their own.</source>
+            <translation>Kein Block ist notiert von {trays}: sie wurden zusammen als eigener Block genommen.</translation>
         </message>
         <message>
             <source>Lost to mold, of the trays sown: {counts}.</source>

@@ -17,7 +17,7 @@ from data.events import EventKind
 from data.readings import NewReading, ReadingKind
 from data.trial import Measure, MeasureKind, Plan
 from data.verdict.countedof import CountedOf, counted_words
-from data.verdict.notes import cautions
+from data.verdict.notes import cautions, how_worked_out
 from data.verdict.outcome import Outcome, Why
 from data.verdict.sensitivity import What
 from data.verdict.surewords import otherwise_words
@@ -283,6 +283,31 @@ def yields_noted(book: Book, media: Sequence[str]) -> None:
         mass = NewReading(kind=ReadingKind.FRESH_MASS, value=250.0 + NOISE[n], taken_at=SOWN, tray_id=tray)
         book.add_readings([mass])
         book.add_event([tray], EventKind.CUT, SOWN)
+
+
+@pytest.mark.parametrize(
+    ("without", "told"),
+    [
+        ((), None),
+        (("1p", "1m"), "No block is noted of 1p, 1m: they were taken together as a block of their own."),
+        (("1p", "1m", "2p", "2m", "3p", "3m"), "No block is noted of these trays, so all were taken as one:"),
+    ],
+)
+def test_trays_without_a_block_are_said_to_be(
+    tmp_path: Path, without: tuple[str, ...], told: str | None
+) -> None:
+    with Book.create(tmp_path / "book") as book:
+        yields_noted(book, ("peat", "mat"))
+        book.set_trusted("peat")
+        for tray in book.trays(growing=False):
+            if tray.code in without:
+                book.edit_tray(tray.id, block=None)
+
+        (mass,) = [one for one in verdicts(book) if one.kind is MeasureKind.YIELD]
+
+    said = [note for note in mass.notes if "No block is noted" in note]
+    assert [note[: len(told or "")] for note in said] == ([] if told is None else [told])
+    assert any("in one block." in line for line in how_worked_out(mass.verdict)) is (len(without) == 6)
 
 
 @pytest.mark.parametrize("trusted", [None, "wood fibre"])
