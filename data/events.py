@@ -31,6 +31,7 @@ class EventKind(StrEnum):
     CUT = "cut"
     SET_UP = "set up"
     CLEANED = "cleaned"
+    NOTE = "note"  # words alone: what a person saw, without a number and without a deed
 
 
 ENDS = frozenset({EventKind.CUT, EventKind.THROWN_AWAY})  # the tray grows no more; it stays in its trial

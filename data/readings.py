@@ -17,7 +17,10 @@ from typing import NewType
 from data.numbers import TrayId
 from data.sentence import Sentence
 
-__all__ = ["BenchTestId", "KeptLog", "NewReading", "Reading", "ReadingId", "ReadingKind", "impossible"]
+__all__ = [
+    "AFTER_THE_CUT", "SAID", "BenchTestId", "KeptLog", "NewReading", "Reading", "ReadingId", "ReadingKind",
+    "impossible",
+]  # fmt: skip
 
 ReadingId = NewType("ReadingId", int)
 BenchTestId = NewType("BenchTestId", int)
@@ -35,6 +38,8 @@ class ReadingKind(StrEnum):
     HEIGHT = "height"  # of the shoots, from the medium
     FRESH_MASS = "fresh mass"  # at the cut
     CUT_QUALITY = "cut quality"  # 1 torn, slipped, full of medium to 5 clean
+    SHELF_LIFE = "shelf life"  # of what was cut: days until it is no longer good by look and smell
+    TASTE = "taste"  # of what was cut: 1 off to 5 as it should be
     LABOUR = "labour"
     SWEEPINGS = "sweepings"  # what is left to clean up
     SWEEPINGS_EYE = "sweepings by eye"  # 1 a wipe to 5 a shovel
@@ -57,11 +62,15 @@ UNITS = {
     ReadingKind.HEIGHT: "mm",
     ReadingKind.FRESH_MASS: "g",
     ReadingKind.CUT_QUALITY: ON_A_SCALE,
+    ReadingKind.SHELF_LIFE: "d",
+    ReadingKind.TASTE: ON_A_SCALE,
     ReadingKind.LABOUR: "min",
     ReadingKind.SWEEPINGS: "g",
     ReadingKind.SWEEPINGS_EYE: ON_A_SCALE,
     ReadingKind.BREAKDOWN_EYE: ON_A_SCALE,
 }
+SAID = {"C": "°C", "d": Sentence("days")}  # units as they are read
+AFTER_THE_CUT = frozenset({ReadingKind.SHELF_LIFE, ReadingKind.TASTE})
 # what a number of a kind can be at all; common practice, wide on purpose: a rack, no laboratory
 LIMITS = {
     ReadingKind.WEIGHT: (0.0, 100_000.0),
@@ -73,6 +82,8 @@ LIMITS = {
     ReadingKind.HEIGHT: (0.0, 2_000.0),
     ReadingKind.FRESH_MASS: (0.0, 20_000.0),
     ReadingKind.CUT_QUALITY: (1.0, 5.0),
+    ReadingKind.SHELF_LIFE: (0.0, 60.0),
+    ReadingKind.TASTE: (1.0, 5.0),
     ReadingKind.LABOUR: (0.0, 1_440.0),
     ReadingKind.SWEEPINGS: (0.0, 20_000.0),
     ReadingKind.SWEEPINGS_EYE: (1.0, 5.0),
@@ -91,7 +102,7 @@ def impossible(kind: ReadingKind, value: float) -> Sentence | None:
             )  # fmt: skip
         return Sentence(
             "{kind} can be {low:g} to {high:g} {unit}; {value:g} was given.",
-            kind=str(kind), low=low, high=high, unit={"C": "°C"}.get(kind.unit, kind.unit), value=value,
+            kind=str(kind), low=low, high=high, unit=SAID.get(kind.unit, kind.unit), value=value,
         )  # fmt: skip
     return None
 

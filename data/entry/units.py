@@ -23,7 +23,7 @@ __all__ = [
 
 
 class Quantity(StrEnum):
-    """What is measured; the book keeps g, C, ml, mm, %, min."""
+    """What is measured; the book keeps g, C, ml, mm, %, min, d."""
 
     MASS = "mass"
     TEMPERATURE = "temperature"
@@ -31,6 +31,7 @@ class Quantity(StrEnum):
     LENGTH = "length"
     SHARE = "share"
     TIME = "time"
+    DAYS = "days"
 
 
 class UnitSystem(StrEnum):
@@ -57,6 +58,7 @@ FACTORS: dict[Quantity, dict[str, Fraction]] = {
     Quantity.LENGTH: {"mm": Fraction(1), "cm": Fraction(10), "in": Fraction(254, 10)},
     Quantity.SHARE: {"%": Fraction(1)},
     Quantity.TIME: {"min": Fraction(1), "h": Fraction(60)},
+    Quantity.DAYS: {"d": Fraction(1)},
     Quantity.TEMPERATURE: {"C": Fraction(1), "F": Fraction(5, 9)},
 }
 ZERO_F = Fraction(32)  # 0 C in F
@@ -73,6 +75,7 @@ SPELLINGS = {
     "inch": "in", "inches": "in", '"': "in", "″": "in", "''": "in",
     "pct": "%", "percent": "%", "%rh": "%", "% rh": "%", "rh": "%",
     "minute": "min", "minutes": "min", "mins": "min", "hour": "h", "hours": "h", "hr": "h", "hrs": "h",
+    "day": "d", "days": "d", "tag": "d", "tage": "d",
 }  # fmt: skip
 BARE = {  # the unit of a number without one
     UnitSystem.METRIC: {q: next(iter(units)) for q, units in FACTORS.items()},
@@ -83,6 +86,7 @@ BARE = {  # the unit of a number without one
         Quantity.LENGTH: "in",
         Quantity.SHARE: "%",
         Quantity.TIME: "min",
+        Quantity.DAYS: "d",
     },
 }
 
@@ -250,3 +254,5 @@ def _spoken(size: float, quantity: Quantity, system: UnitSystem) -> tuple[str, i
             return "%", 0
         case Quantity.TIME:
             return "min", 0
+        case Quantity.DAYS:
+            return "d", 0 if size == round(size) else 1

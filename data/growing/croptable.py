@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from data.growing.conditions import TrayType
-from data.readings import ReadingKind
+from data.readings import SAID, ReadingKind
 from data.records import NewTray, Tray
 from data.sentence import Sentence
 
@@ -105,6 +105,7 @@ READINGS = {
     ReadingKind.HEIGHT: Band(low=3, high=300),
     ReadingKind.LABOUR: Band(low=0, high=120),
     ReadingKind.SWEEPINGS: Band(low=0, high=1_000),
+    ReadingKind.SHELF_LIFE: Band(low=2, high=21),
 }
 
 
@@ -202,7 +203,8 @@ def doubt_of_reading(
     return Sentence(
         "{kind} of {value:g} {unit} is unusual: {low:g} to {high:g} {unit} is common. "
         "Look whether the number and its unit are right.",
-        kind=str(kind), value=value, unit=kind.unit, low=round(band.low), high=round(band.high),
+        kind=str(kind), value=value, unit=SAID.get(kind.unit, kind.unit),
+        low=round(band.low), high=round(band.high),
     )  # fmt: skip
 
 

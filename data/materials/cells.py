@@ -178,6 +178,10 @@ def _work(facts: MediumFacts) -> dict[str, Cell]:
     clean = Sentence("Note the minutes of cleaning and disposal, as labour, once a tray is done: 1 minute.")
     cut = Sentence("Give the cut of 3 trays a mark from 1 to 5 on their tray sheets: 2 minutes.")
     sweep = Sentence("Weigh what is swept up after 3 trays, or give it a mark: 3 minutes.")
+    keeps = Sentence("Note how many days the cut of 3 trays keeps, on their tray sheets: 1 minute a day.")
+    taste = Sentence(
+        "Give the taste of 3 trays without mold a mark from 1 to 5 on their tray sheets: 2 minutes."
+    )
     quality = mean_of_trays(facts.cut_quality)
     varies = Cell.missing(cut)
     if quality is not None and quality.sd is not None:
@@ -188,6 +192,8 @@ def _work(facts: MediumFacts) -> dict[str, Cell]:
         "clean-up": mean_cell(facts.minutes.get(Labour.AFTER, ()), "trays", clean),
         "cut quality": mean_cell(facts.cut_quality, "trays", cut, ends=MARKS),
         "cut quality varies": varies,
+        "shelf life": mean_cell(facts.shelf_days, "trays", keeps),
+        "taste": mean_cell(facts.taste, "trays", taste, ends=MARKS),
         "sweepings": mean_cell(facts.sweepings_g, "trays", sweep),
         "sweepings by eye": mean_cell(facts.sweepings_marks, "trays", sweep, ends=MARKS),
     }

@@ -45,6 +45,8 @@ class MediumFacts:
     dry_after: Sequence[float] = ()  # h, from the trays' own weighings
     minutes: Mapping[Labour, Sequence[float]] = field(default_factory=dict)
     cut_quality: Sequence[float] = ()
+    shelf_days: Sequence[float] = ()
+    taste: Sequence[float] = ()
     fresh_g: Sequence[float] = ()
     sweepings_g: Sequence[float] = ()
     sweepings_marks: Sequence[float] = ()

@@ -81,6 +81,8 @@ ROWS = (
     Row("clean-up", Group.WORK, Sentence("Cleaning, disposal"), "min", "note", 1),
     Row("cut quality", Group.WORK, Sentence("Cut quality"), "1-5", "note", 1),
     Row("cut quality varies", Group.WORK, Sentence("Cut varies by"), "marks", "note", 1),
+    Row("shelf life", Group.WORK, Sentence("Keeps after the cut"), "days", "note", 1),
+    Row("taste", Group.WORK, Sentence("Taste"), "1-5", "note", 1),
     Row("sweepings", Group.WORK, Sentence("Sweepings"), "g", "note"),
     Row("sweepings by eye", Group.WORK, Sentence("Sweepings by eye"), "1-5", "note", 1),
     Row("feed", Group.FEED, Sentence("Feed"), "", "feed"),

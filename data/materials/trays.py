@@ -43,6 +43,7 @@ class TrayMaterials:
         kinds = (
             ReadingKind.WEIGHT, ReadingKind.LABOUR, ReadingKind.CUT_QUALITY, ReadingKind.FRESH_MASS,
             ReadingKind.SWEEPINGS, ReadingKind.SWEEPINGS_EYE, ReadingKind.MEDIUM_TEMPERATURE,
+            ReadingKind.SHELF_LIFE, ReadingKind.TASTE,
         )  # fmt: skip
         self._of: dict[ReadingKind, dict[int, list[tuple[datetime, float]]]] = {}
         for kind in kinds:
@@ -99,6 +100,8 @@ class TrayMaterials:
             dry_after=dry_after,
             minutes=self._minutes(trays),
             cut_quality=self._means(medium.name, ReadingKind.CUT_QUALITY),
+            shelf_days=self._means(medium.name, ReadingKind.SHELF_LIFE),
+            taste=self._means(medium.name, ReadingKind.TASTE),
             fresh_g=self._sums(medium.name, ReadingKind.FRESH_MASS),
             sweepings_g=self._sums(medium.name, ReadingKind.SWEEPINGS),
             sweepings_marks=self._means(medium.name, ReadingKind.SWEEPINGS_EYE),

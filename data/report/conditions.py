@@ -132,7 +132,7 @@ def _not_alike(
     rows = [_row(one, columns, len(found)) for found in uneven.values() for one in found]
     yield Grid(
         name=Sentence("Not alike"),
-        head=(Sentence("Not alike, with the number of trays"), *columns),
+        head=(Sentence("Not alike (in brackets: how many trays)"), *columns),
         rows=tuple(rows),
         wide=tuple(range(len(columns) + 1)),
         spare=SPARED_FIRST,

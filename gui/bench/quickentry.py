@@ -152,6 +152,8 @@ class QuickLine(QWidget):
             words = number_words(kind, self.system)
         elif kind is EventKind.THROWN_AWAY:
             words = self.tr("Tray and why")
+        elif kind is EventKind.NOTE:
+            words = self.tr("Tray and what you saw")
         else:
             words = self.tr("Tray, and a note if you like")
         self.line.setPlaceholderText(words)

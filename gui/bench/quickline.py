@@ -43,6 +43,7 @@ KINDS: tuple[Kind, ...] = (
     ReadingKind.LABOUR,
     EventKind.CUT,
     EventKind.THROWN_AWAY,
+    EventKind.NOTE,
 )
 
 
@@ -157,4 +158,8 @@ def _done(kind: EventKind, trays: tuple[Tile, ...], note: str) -> QuickEntry:
     if kind is EventKind.THROWN_AWAY and not note:
         why = translate("QuickLine", "Say why behind the tray: it stays in its trial, and the reason counts.")
         return QuickEntry(kind=kind, trays=trays, problem=why)
+    if kind is EventKind.NOTE and not note:
+        what = translate("QuickLine", "Type the note behind the tray, for example {example}.")
+        words = f"{trays[0].code} {translate('QuickLine', 'thin at the door')}"
+        return QuickEntry(kind=kind, trays=trays, problem=what.format(example=words))
     return QuickEntry(kind=kind, trays=trays, note=note)

@@ -18,7 +18,7 @@ from gui.controls.flow import Flow
 from gui.language.spoken import spoken
 from gui.notes.moments import MomentEdit, moment_in, show_moment
 from gui.notes.table import number_in
-from gui.notes.unitwords import scale_words, unit_words
+from gui.notes.unitwords import heed_words, scale_words, unit_words
 from gui.notes.view import event_words, kind_words
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
@@ -28,7 +28,8 @@ __all__ = ["NoteEntry"]
 Kind = ReadingKind | EventKind
 ENTERS = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
 READINGS = tuple(kind for kind in ReadingKind if kind is not ReadingKind.BREAKDOWN_EYE)  # of a test only
-EVENTS = tuple(kind for kind in EventKind if kind not in (EventKind.SOWED, EventKind.SET_UP))
+NOT_OFFERED = (EventKind.SOWED, EventKind.SET_UP)
+EVENTS = (EventKind.NOTE, *(kind for kind in EventKind if kind not in (*NOT_OFFERED, EventKind.NOTE)))
 
 
 class NoteEntry(QWidget):
@@ -125,8 +126,9 @@ class NoteEntry(QWidget):
         if isinstance(kind, ReadingKind):
             self.unit.setText(unit_words(kind.unit))
             self.value.setToolTip(self._number_words(kind))
-        ends = kind is EventKind.THROWN_AWAY
-        self.note.setPlaceholderText(self.tr("Why?") if ends else self.tr("Note"))
+        asked = {EventKind.THROWN_AWAY: self.tr("Why?"), EventKind.NOTE: self.tr("What you saw")}
+        words = asked.get(kind, self.tr("Note")) if isinstance(kind, EventKind) else self.tr("Note")
+        self.note.setPlaceholderText(words)
         self._hint()
 
     def _number_words(self, kind: ReadingKind) -> str:
@@ -136,10 +138,13 @@ class NoteEntry(QWidget):
         return self.tr("A number in {unit}").format(unit=unit_words(kind.unit))
 
     def _hint(self) -> None:
-        """What the ends of a scale mean, where there is one."""
+        """What the ends of a scale mean, where there is one, and what is to be heeded."""
         kind = self.kind
-        told = isinstance(kind, ReadingKind) and scale_words(kind) and self._number_words(kind)
-        self.say(told or "", "soft")
+        if not isinstance(kind, ReadingKind):
+            self.say("")
+            return
+        scale, heed = scale_words(kind) and self._number_words(kind), heed_words(kind)
+        self.say(". ".join(filter(None, (scale, heed))), "notice" if heed else "soft")
 
     @Slot()
     def _add(self) -> None:
@@ -147,6 +152,10 @@ class NoteEntry(QWidget):
         if isinstance(kind, EventKind):
             if kind is EventKind.THROWN_AWAY and not note:
                 self.say(self.tr("Say why it was thrown away: it stays in its trial, and the reason counts."))
+                self.note.setFocus()
+                return
+            if kind is EventKind.NOTE and not note:
+                self.say(self.tr("Type what you saw."))
                 self.note.setFocus()
                 return
             self.say("")
@@ -195,4 +204,5 @@ EXAMPLES = {
     ReadingKind.HUMIDITY: "65",
     ReadingKind.WATER: "250",
     ReadingKind.FEED: "250",
+    ReadingKind.SHELF_LIFE: "9",
 }

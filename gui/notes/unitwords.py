@@ -1,7 +1,7 @@
 """Unit words: how a person reads the unit of a number that was noted, and what the ends of a scale mean.
 
 In    a unit of the book, a kind of reading
-Out   "°C" for "C", "of 5" for a scale; "from 1 (torn, slipped, full of medium) to 5 (clean)"
+Out   "°C" for "C", "of 5" for a scale; "from 1 (torn, slipped, full of medium) to 5 (clean)"; what to heed
 Not   turning units into each other (`data/entry/units.py`), words for kinds (`view.py`)
 """
 
@@ -9,20 +9,36 @@ from data.entry.units import BARE, UnitSystem, quantity_of
 from data.readings import ReadingKind
 from gui.language.words import translate
 
-__all__ = ["number_words", "scale_words", "unit_words"]
+__all__ = ["heed_words", "number_words", "scale_words", "unit_words"]
 
 
 def unit_words(unit: str) -> str:
     """A unit as it stands behind a number."""
-    return {"C": "°C", "F": "°F", "1-5": translate("NoteView", "of 5")}.get(unit, unit)
+    told = {"C": "°C", "F": "°F", "1-5": translate("NoteView", "of 5"), "d": translate("NoteView", "days")}
+    return told.get(unit, unit)
 
 
 def scale_words(kind: ReadingKind) -> str:
     """Which end of a scale is which, or nothing where the kind is measured in a unit."""
     return {
         ReadingKind.CUT_QUALITY: translate("NoteView", "from 1 (torn, slipped, full of medium) to 5 (clean)"),
+        ReadingKind.TASTE: translate("NoteView", "from 1 (off) to 5 (as it should be)"),
         ReadingKind.SWEEPINGS_EYE: translate("NoteView", "from 1 (a wipe) to 5 (a shovel)"),
         ReadingKind.BREAKDOWN_EYE: translate("NoteView", "from 5 (whole) to 1 (gone)"),
+    }.get(kind, "")
+
+
+def heed_words(kind: ReadingKind) -> str:
+    """What has to be heeded before it is noted, or nothing."""
+    return {
+        ReadingKind.TASTE: translate(
+            "NoteView", "Never taste where mold is or may be; no flag is no proof that a tray is safe."
+        ),
+        ReadingKind.SHELF_LIFE: translate(
+            "NoteView",
+            "Days from the cut until look or smell is no longer good. How long food may be sold is ruled by "
+            "local law.",
+        ),
     }.get(kind, "")
 
 

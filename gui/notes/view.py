@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from data.events import Event, EventId, EventKind
 from data.growing.climate import climate_words
-from data.readings import Reading, ReadingId, ReadingKind
+from data.readings import AFTER_THE_CUT, Reading, ReadingId, ReadingKind
 from data.records import Tray, TrayId
 from data.sentence import Sentence
 from gui.language.spoken import in_figures
@@ -39,6 +39,7 @@ GIVEN = ON_LANES[1]  # amounts at a time, no course: bars
 ON_A_LANE = frozenset(kind for kinds in ON_LANES for kind in kinds)
 OF_A_SHELF = (ReadingKind.AIR_TEMPERATURE, ReadingKind.HUMIDITY)  # a logger hangs on the shelf
 MOST_ROWS = 400
+MOST_OF_NOTE = 24  # letters on the time axis
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -159,10 +160,17 @@ def _marks(readings: Iterable[Reading], events: Iterable[Event], tray: Tray) -> 
     marks = [
         Mark(day=_days(one.taken_at, tray), words=reading_words(one))
         for one in readings
-        if one.kind not in ON_A_LANE
+        if one.kind not in ON_A_LANE and one.kind not in AFTER_THE_CUT  # no part of the growth
     ]
-    marks += [Mark(day=_days(one.at, tray), words=event_words(one.kind)) for one in events]
+    marks += [Mark(day=_days(one.at, tray), words=_mark_words(one)) for one in events]
     return tuple(sorted(marks, key=lambda mark: mark.day))
+
+
+def _mark_words(one: Event) -> str:
+    """What was done; of a note how it begins."""
+    if one.kind is not EventKind.NOTE:
+        return event_words(one.kind)
+    return one.note if len(one.note) <= MOST_OF_NOTE else f"{one.note[:MOST_OF_NOTE].rstrip()}…"
 
 
 def reading_words(one: Reading) -> str:
@@ -183,6 +191,8 @@ def kind_words(kind: ReadingKind) -> str:
         ReadingKind.HEIGHT: translate("NoteView", "height of the shoots"),
         ReadingKind.FRESH_MASS: translate("NoteView", "fresh mass at the cut"),
         ReadingKind.CUT_QUALITY: translate("NoteView", "cut quality"),
+        ReadingKind.SHELF_LIFE: translate("NoteView", "shelf life"),
+        ReadingKind.TASTE: translate("NoteView", "taste"),
         ReadingKind.LABOUR: translate("NoteView", "labour"),
         ReadingKind.SWEEPINGS: translate("NoteView", "sweepings"),
         ReadingKind.SWEEPINGS_EYE: translate("NoteView", "sweepings by eye"),
@@ -204,6 +214,7 @@ def event_words(kind: EventKind) -> str:
         EventKind.CUT: translate("NoteView", "cut"),
         EventKind.SET_UP: translate("NoteView", "set up"),
         EventKind.CLEANED: translate("NoteView", "cleaned"),
+        EventKind.NOTE: translate("NoteView", "note"),
     }[kind]
 
 

@@ -5,6 +5,7 @@ import json
 import shutil
 import tempfile
 from collections.abc import Iterator
+from datetime import timedelta
 from pathlib import Path
 
 import numpy as np
@@ -16,6 +17,7 @@ from scipy import stats
 import data.intake
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
+from data.events import EventKind
 from data.export import export
 from data.intake import make_pictures
 from data.look import Urgency
@@ -330,6 +332,27 @@ def test_an_export_of_an_imported_export_is_the_same(exported: Path, tmp_path: P
 
     for path in exported.glob("*.csv"):
         assert (again / path.name).read_text("utf-8") == path.read_text("utf-8"), path.name
+
+
+def test_shelf_life_taste_and_notes_of_words_alone_stand_in_the_files_and_come_back(
+    rack: Rack, tmp_path: Path
+) -> None:
+    tray, at = rack.trays[0].id, rack.trays[0].sown_at + timedelta(days=10)
+    rack.book.add_readings(
+        [
+            NewReading(kind=kind, value=value, taken_at=at, tray_id=tray)
+            for kind, value in ((ReadingKind.SHELF_LIFE, 9.0), (ReadingKind.TASTE, 4.0))
+        ]
+    )
+    rack.book.add_event([tray], EventKind.NOTE, at, "thin at the door")
+
+    out = export(rack.book, tmp_path / "open", CancelToken())
+
+    told = {(row["kind"], row["unit"]): float(row["value"]) for row in rows(out, "readings")}
+    assert (told["shelf life", "d"], told["taste", "1-5"]) == (9.0, 4.0)
+    with Book.open(read_export(out, tmp_path / "book", CancelToken())) as book:
+        assert book.readings(tray) == rack.book.readings(tray)
+        assert book.events(tray) == rack.book.events(tray)
 
 
 def test_what_was_answered_to_the_look_list_stands_in_the_files_and_comes_back(

@@ -306,3 +306,32 @@ def test_on_a_full_disk_a_file_is_kept_whole_or_not_at_all(tmp_path: Path) -> No
             assert kept > 0
             assert len(again.readings()) == 2000 * kept
             assert [again.knows_log(f"{n:064}") for n in (kept - 1, kept)] == [True, False]
+
+
+# --- after the cut, and words alone
+
+
+def test_what_the_cut_is_worth_is_kept_of_a_tray_that_has_left_the_rack(book: Book, tray: TrayId) -> None:
+    book.add_event([tray], EventKind.CUT, NOON)
+    later = NOON + timedelta(days=9)
+    new = [
+        NewReading(kind=ReadingKind.SHELF_LIFE, value=9.0, taken_at=later, tray_id=tray, note="at 4 C"),
+        NewReading(kind=ReadingKind.TASTE, value=4.0, taken_at=NOON, tray_id=tray),
+    ]
+
+    book.add_readings(new)
+
+    kept = {one.kind: (one.value, one.unit, one.note) for one in book.readings(tray)}
+    assert kept == {ReadingKind.SHELF_LIFE: (9.0, "d", "at 4 C"), ReadingKind.TASTE: (4.0, "1-5", "")}
+    assert impossible(ReadingKind.SHELF_LIFE, 99.0) == "shelf life can be 0 to 60 days; 99 was given."
+    book.undo()
+    assert book.readings(tray) == ()
+
+
+def test_a_note_is_words_without_a_number_and_ends_no_tray(book: Book, tray: TrayId) -> None:
+    book.add_event([tray], EventKind.NOTE, NOON, "smells of the cellar")
+
+    (event,) = book.events(tray)
+    assert (event.kind, event.note) == (EventKind.NOTE, "smells of the cellar")
+    assert book.tray(tray).done_at is None
+    assert book.undo_text() == f"note: {book.tray(tray).code}"

@@ -174,4 +174,13 @@ def test_a_unit_of_the_book_names_its_quantity(quantity):
 
 def test_marks_are_no_quantity():
     marks = {kind for kind in ReadingKind if quantity_of(kind.unit) is None}
-    assert marks == {ReadingKind.CUT_QUALITY, ReadingKind.SWEEPINGS_EYE, ReadingKind.BREAKDOWN_EYE}
+    assert marks == {
+        ReadingKind.CUT_QUALITY, ReadingKind.TASTE, ReadingKind.SWEEPINGS_EYE, ReadingKind.BREAKDOWN_EYE,
+    }  # fmt: skip
+
+
+def test_days_are_read_as_days_and_said_again():
+    assert parse("9 days", Quantity.DAYS).value == parse("9", Quantity.DAYS).value == 9
+    assert parse("9 Tage", Quantity.DAYS).unit == "d"
+    assert parse("9 h", Quantity.DAYS).value is None
+    assert (say(9, Quantity.DAYS), say(9.5, Quantity.DAYS)) == ("9 d", "9.5 d")

@@ -335,6 +335,25 @@ def test_a_tray_that_is_cut_twice_has_the_yield_of_both_cuts(tmp_path: Path) -> 
         assert table.cell("cut quality", "coir").value == 4.5
 
 
+def test_shelf_life_and_taste_of_the_cut_stand_beside_its_quality(tmp_path: Path) -> None:
+    with a_book(tmp_path) as book:
+        before = read_materials(book).table
+        assert before.cell("shelf life", "coir").value is None
+        assert "how many days the cut" in str(before.cell("shelf life", "coir").gap)
+
+        tray = book.trays()[0]
+        book.add_readings(
+            [
+                NewReading(kind=kind, value=value, taken_at=NOON, tray_id=tray.id)
+                for kind, value in ((ReadingKind.SHELF_LIFE, 9.0), (ReadingKind.TASTE, 4.0))
+            ]
+        )
+
+        table = read_materials(book).table
+        assert (table.cell("shelf life", "coir").value, table.cell("shelf life", "coir").n) == (9.0, 1)
+        assert table.cell("taste", "coir").value == 4.0
+
+
 def test_limits_and_trays_a_week_are_kept(tmp_path: Path) -> None:
     with a_book(tmp_path) as book:
         book.set_limits({"price": (None, 1.2)})

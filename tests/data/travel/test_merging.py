@@ -225,6 +225,18 @@ def test_where_both_have_logged_one_shelf_at_one_time_what_stands_here_stays(boo
         assert [one.value for one in book.readings(shelf="A")] == [20.0, 20.0, 20.1]
 
 
+def test_what_the_cut_was_worth_and_notes_of_words_alone_come_over(book: Book, other: Book) -> None:
+    tray = next(tray.id for tray in other.trays() if tray.code == "K7")
+    other.add_readings([NewReading(kind=ReadingKind.SHELF_LIFE, value=9.0, taken_at=AT, tray_id=tray)])
+    other.add_event([tray], EventKind.NOTE, AT, "thin at the door")
+
+    merged(book, other)
+
+    here = next(tray.id for tray in book.trays() if tray.code == "K7")
+    assert [(one.kind, one.value) for one in book.readings(here)] == [(ReadingKind.SHELF_LIFE, 9.0)]
+    assert [(one.kind, one.note) for one in book.events(here)] == [(EventKind.NOTE, "thin at the door")]
+
+
 def test_two_notes_alike_are_two_things_and_are_known_one_by_one(book: Book, other: Book) -> None:
     tray = next(tray.id for tray in other.trays() if tray.code == "K7")
     twice = [NewReading(kind=ReadingKind.FRESH_MASS, value=120.0, taken_at=AT, tray_id=tray)] * 2

@@ -101,6 +101,14 @@ def test_what_was_done_needs_no_number_and_throwing_away_needs_a_reason() -> Non
     assert read("A1 mold", EventKind.THROWN_AWAY).problem == ""
 
 
+def test_a_note_is_words_for_a_tray_and_never_empty() -> None:
+    assert read("A1 thin at the door", EventKind.NOTE).note == "thin at the door"
+    assert read("thin at the door", EventKind.NOTE, chosen=(A2,)).trays == (A2,)
+    assert read("A1", EventKind.NOTE).problem == (
+        "Type the note behind the tray, for example A1 thin at the door."
+    )
+
+
 # --- on the Bench
 
 

@@ -131,6 +131,52 @@ def test_which_end_of_a_scale_is_good_stands_below_the_row(sheet: TraySheet, qtb
     assert not page.entry.said.isVisible()
 
 
+def test_a_note_without_a_number_needs_words_and_stands_on_the_time_axis(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot
+) -> None:
+    page = opened(sheet, qtbot)
+    page.entry.choose(EventKind.NOTE)
+    assert not page.entry.value.isVisible()
+    qtbot.keyClick(page.entry.note, Qt.Key.Key_Return)
+    assert page.entry.said.text() == "Type what you saw."
+    assert rack_book.events(a1(rack_book)) == ()
+
+    qtbot.keyClicks(page.entry.note, "thin at the door since the fan blows")
+    with qtbot.waitSignal(page.notes_read):
+        qtbot.keyClick(page.entry.note, Qt.Key.Key_Return)
+
+    (event,) = rack_book.events(a1(rack_book))
+    assert (event.kind, event.note) == (EventKind.NOTE, "thin at the door since the fan blows")
+    notes = read_notes(rack_book, rack_book.tray(a1(rack_book)))
+    assert [mark.words for mark in notes.marks] == ["thin at the door since t…"]
+    assert [(row.what, row.note) for row in notes.rows] == [("note", event.note)]
+
+
+def test_before_taste_and_shelf_life_are_noted_stands_what_to_heed(sheet: TraySheet, qtbot: QtBot) -> None:
+    page = opened(sheet, qtbot)
+
+    page.entry.choose(ReadingKind.TASTE)
+    assert "from 1 (off) to 5 (as it should be)" in page.entry.said.text()
+    assert "Never taste where mold is or may be" in page.entry.said.text()
+
+    page.entry.choose(ReadingKind.SHELF_LIFE)
+    assert page.entry.unit.text() == "days"
+    assert "ruled by local law" in page.entry.said.text()
+
+
+def test_days_of_shelf_life_do_not_stretch_the_axis_of_growth(rack_book: Book) -> None:
+    tray = rack_book.tray(a1(rack_book))
+    late = tray.sown_at + timedelta(days=30)
+    rack_book.add_readings(
+        [NewReading(kind=ReadingKind.SHELF_LIFE, value=12.0, taken_at=late, tray_id=tray.id)]
+    )
+
+    notes = read_notes(rack_book, tray)
+
+    assert notes.marks == ()
+    assert [(row.what, row.value, row.unit) for row in notes.rows] == [("shelf life", 12.0, "days")]
+
+
 def test_an_unusual_number_is_kept_and_doubted(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:
     rack_book.add_readings([a_weight(rack_book, 900)])
     page = opened(sheet, qtbot)

@@ -10,10 +10,10 @@ from pytestqt.qtbot import QtBot
 
 from data.book import Book
 from data.records import Tray
-from gui.traysheet.conditionspage import ConditionsPage
-from gui.traysheet.screen import TraySheet
 from gui.trays.sharedialog import ShareDialog
 from gui.trays.sharing import groups_of
+from gui.traysheet.conditionspage import ConditionsPage
+from gui.traysheet.screen import TraySheet
 from gui.traysheet.views import View
 from gui.work import Work
 from tests.data.builders import a_kept_tray
