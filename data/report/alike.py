@@ -5,7 +5,8 @@ Out   `Compared`: of each condition and crop how many trays of each treatment ha
 Not   words (`conditionwords.py`), blocks of a report (`conditions.py`), what was measured (`given.py`)
 
 Treatments need not have one value to be alike: with one tray of each on every shelf the shelf is alike, too.
-Held within a crop, for that is where treatments are compared.
+Held within a crop, for that is where treatments are compared. What all trays of a block have alike cannot
+make treatments differ there, though some lack a tray in a block: a verdict compares within blocks.
 """
 
 from collections import Counter
@@ -65,6 +66,7 @@ class Compared:
     name: str  # a key of `CONDITIONS`
     crop: str
     counts: Counts
+    by_block: bool = False  # the trays of each block have it alike
 
     @property
     def standing(self) -> Standing:
@@ -95,10 +97,22 @@ def compare_conditions(trays: Sequence[Tray], treatments: Mapping[TrayId, str]) 
     treated = [tray for tray in trays if tray.id in treatments]
     crops = dict.fromkeys(tray.crop for tray in treated)
     return tuple(
-        Compared(name=name, crop=crop, counts=_counts(treated, crop, of, treatments))
+        Compared(
+            name=name,
+            crop=crop,
+            counts=_counts(treated, crop, of, treatments),
+            by_block=_is_by_block([tray for tray in treated if tray.crop == crop], of),
+        )
         for name, of in CONDITIONS.items()
         for crop in crops
     )
+
+
+def _is_by_block(trays: Sequence[Tray], of: Callable[[Tray], Value | None]) -> bool:
+    values: dict[str | None, set[Value | None]] = {}
+    for tray in trays:
+        values.setdefault(tray.block, set()).add(of(tray))
+    return None not in values and all(len(one) == 1 for one in values.values())
 
 
 def _counts(

@@ -43,6 +43,7 @@ GIVEN_WORDS = {
     ReadingKind.FEED: Sentence("feed given to a tray, ml"),
 }
 NOTHING = "–"
+MOST_CODES = 24
 SPARED_FIRST = 8  # of a report for a customer: the rows go, the sentences stay
 
 
@@ -138,7 +139,8 @@ def _not_alike(
         spare=SPARED_FIRST,
     )
     apart = [name for name, found in uneven.items() if Standing.APART in _stands(found)]
-    yield from _apart_words([name for name in apart if name not in _varied(plan)], plan)
+    free = [name for name in apart if not all(one.by_block for one in uneven[name])]
+    yield from _apart_words([name for name in free if name not in _varied(plan)], plan)
     some = [CONDITION_WORDS[name] for name in uneven if name not in apart]
     if some:
         yield Paragraph(
@@ -190,10 +192,17 @@ def _beside_the_plan(treated: Sequence[Tray], plan: Plan | None) -> Iterator[Blo
             yield Paragraph(
                 text=Sentence(
                     "Planned for all trays: {setting}. These had something else: {codes}.",
-                    setting=level_words(name, level), codes=", ".join(others),
+                    setting=level_words(name, level), codes=_some(others),
                 ),
                 role="caution",
             )  # fmt: skip
+
+
+def _some(codes: Sequence[str]) -> str:
+    """The codes; of very many the first and how many more."""
+    named = ", ".join(codes[:MOST_CODES])
+    more = len(codes) - MOST_CODES
+    return Sentence("{codes} and {n} more", codes=named, n=more) if more > 0 else named
 
 
 # --- air and water

@@ -8287,6 +8287,10 @@ trusted</source>
             <translation>Für alle Schalen geplant: {setting}. Etwas anderes hatten: {codes}.</translation>
         </message>
         <message>
+            <source>{codes} and {n} more</source>
+            <translation>{codes} und {n} weitere</translation>
+        </message>
+        <message>
             <source>Air and water</source>
             <translation>Luft und Wasser</translation>
         </message>

@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from data.plan.blocks import ShelfPlaces
 from data.readings import NewReading, ReadingKind
 from data.records import Tray
 from data.report.content import Block, Grid, Heading, Paragraph
@@ -78,6 +79,7 @@ def test_a_shelf_that_has_as_many_trays_of_each_medium_is_alike(rack: Rack) -> N
 
     assert "shelf" not in rows(rack, ALIKE)
     assert "Window (1)" in rows(rack, NOT_ALIKE)["shelf"][1]
+    assert "the plan does not vary it: shelf." in words(rack)  # its block mates stand elsewhere
 
 
 def test_what_differs_between_media_and_is_not_planned_is_a_caution(rack: Rack) -> None:
@@ -107,6 +109,27 @@ def test_media_that_differ_the_same_way_round_in_two_crops_are_not_evened_out(tm
     assert found["light: broccoli"] == ("window", "lamp", "window")
     assert found["light: radish"] == ("lamp", "window", "lamp")
     assert "the plan does not vary it: light." in words(rack)
+    rack.book.close()
+
+
+def test_a_medium_that_lacks_a_tray_in_one_block_is_no_reason_to_doubt_shelf_and_day(tmp_path: Path) -> None:
+    rack = Rack(tmp_path)
+    lacks = rack.tray("coir")
+    rack.book.edit_tray(lacks.id, trial=None, block=None)
+
+    assert "coir" not in {tray.medium for tray in rack.trays if tray.block == lacks.block}
+    assert "shelf" in rows(rack, NOT_ALIKE)  # it is shown, and the verdict compares within blocks
+    assert "does not vary it" not in words(rack)
+    rack.book.close()
+
+
+def test_of_very_many_trays_that_left_the_plan_the_first_are_named(tmp_path: Path) -> None:
+    shelves = tuple(ShelfPlaces(name=name, places=6) for name in "ABCDEFGHIJ")
+    rack = Rack(tmp_path, blocks=10, shelves=shelves)
+    set_all(rack, watering="top")
+
+    assert len(rack.trays) == 30
+    assert "and 6 more." in words(rack)
     rack.book.close()
 
 
