@@ -170,7 +170,7 @@ class _Export:
 
     def _verdicts(self, found: Iterable[CropVerdict]) -> None:
         numbers = {
-            "margin": "difference that still counts as good, fixed beforehand",
+            "margin": "difference that still counts as good; empty where it is a share of no mean",
             "df": "degrees of freedom of the error",
             "mse": "mean square of the error", "n": "trays with a number", "mean": "least-squares mean",
             "difference": "from the trusted medium", "se": "standard error of the difference",
@@ -252,7 +252,7 @@ class _Export:
 def _verdict_row(one: CropVerdict, index: int) -> list[object]:
     verdict, line = one.verdict, one.verdict.media[index]
     own = [
-        one.verdict.margin, verdict.df, verdict.mse, line.n, line.mean, line.difference, line.se, line.q,
+        verdict.told_margin, verdict.df, verdict.mse, line.n, line.mean, line.difference, line.se, line.q,
         line.low, line.high, line.rank_low, line.rank_high,
     ]  # fmt: skip
     return [

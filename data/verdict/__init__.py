@@ -84,6 +84,11 @@ class Verdict:
         """Whether the trusted medium has a number."""
         return any(line.medium == self.trusted and line.mean is not None for line in self.media)
 
+    @property
+    def told_margin(self) -> float | None:
+        """The margin; None where it is a share of the trusted medium's mean, which has none."""
+        return self.margin if self.margin or self.has_trusted else None
+
     def medium(self, name: str) -> MediumResult:
         """One medium's line; raises `KeyError`."""
         for line in self.media:

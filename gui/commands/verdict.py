@@ -185,7 +185,7 @@ def object_of(reported: Reported) -> dict[str, Any]:
         "measure": reported.measure,
         "unit": str(scale.unit),
         "trusted": verdict.trusted,
-        "margin": verdict.margin,
+        "margin": verdict.told_margin,
         "lower_is_better": verdict.lower_is_better,
         "df": verdict.df,
         "mse": verdict.mse,

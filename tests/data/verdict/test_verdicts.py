@@ -320,6 +320,7 @@ def test_without_a_trusted_number_no_margin_of_it_is_told(tmp_path: Path, truste
 
         (mass,) = [one for one in verdicts(book) if one.kind is MeasureKind.YIELD]
 
+    assert mass.verdict.told_margin is None
     told = " ".join((*mass.notes, *cautions(mass.verdict)))
     assert "of the mean of" not in told
     assert "margin is zero" not in told
