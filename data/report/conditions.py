@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING
 from data.cancel import CancelToken
 from data.medium.feeds import is_plain
 from data.numbers import TrayId
-from data.readings import ReadingKind
+from data.readings import SAID, ReadingKind
 from data.records import Tray
 from data.report.alike import Compared, Standing, compare_conditions
 from data.report.conditionwords import (
@@ -37,10 +37,10 @@ if TYPE_CHECKING:
 __all__ = ["condition_blocks"]
 
 GIVEN_WORDS = {
-    ReadingKind.AIR_TEMPERATURE: Sentence("temperature of the air, °C"),
-    ReadingKind.HUMIDITY: Sentence("humidity of the air, %"),
-    ReadingKind.WATER: Sentence("water given to a tray, ml"),
-    ReadingKind.FEED: Sentence("feed given to a tray, ml"),
+    ReadingKind.AIR_TEMPERATURE: Sentence("temperature of the air"),
+    ReadingKind.HUMIDITY: Sentence("humidity of the air"),
+    ReadingKind.WATER: Sentence("water given to a tray"),
+    ReadingKind.FEED: Sentence("feed given to a tray"),
 }
 NOTHING = "–"
 MOST_CODES = 24
@@ -229,9 +229,10 @@ def _given_rows(of_crops: Sequence[Given], columns: Sequence[str]) -> Iterator[t
         for one in of_crops
         if any(found.is_known for found in of_crops)
     }
-    crops = len(set(rows.values()))
+    crops, kind = len(set(rows.values())), of_crops[0].kind
+    words = Sentence("{condition}, {unit}", condition=GIVEN_WORDS[kind], unit=SAID.get(kind.unit, kind.unit))
     for crop, cells in rows.items():
-        yield (row_words(GIVEN_WORDS[of_crops[0].kind], crop, crops=crops), *cells)
+        yield (row_words(words, crop, crops=crops), *cells)
         if crops == 1:
             return
 

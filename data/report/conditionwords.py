@@ -66,7 +66,7 @@ def had_words(name: str, counter: Counter[Value | None]) -> str:
     return all_of(
         [
             Sentence("{value} ({trays})", value=_value_words(name, value), trays=trays)
-            for value, trays in counter.items()
+            for value, trays in counter.most_common()
         ]
     )
 

@@ -8227,20 +8227,20 @@ trusted</source>
             <translation>Ältere bleiben im Buch: {n}.</translation>
         </message>
         <message>
-            <source>temperature of the air, °C</source>
-            <translation>Temperatur der Luft, °C</translation>
+            <source>temperature of the air</source>
+            <translation>Temperatur der Luft</translation>
         </message>
         <message>
-            <source>humidity of the air, %</source>
-            <translation>Feuchte der Luft, %</translation>
+            <source>humidity of the air</source>
+            <translation>Feuchte der Luft</translation>
         </message>
         <message>
-            <source>water given to a tray, ml</source>
-            <translation>Wassergabe je Schale, ml</translation>
+            <source>water given to a tray</source>
+            <translation>Wassergabe je Schale</translation>
         </message>
         <message>
-            <source>feed given to a tray, ml</source>
-            <translation>Düngergabe je Schale, ml</translation>
+            <source>feed given to a tray</source>
+            <translation>Düngergabe je Schale</translation>
         </message>
         <message>
             <source>How the trays were grown</source>
@@ -8297,6 +8297,10 @@ trusted</source>
         <message>
             <source>Mean until the day that is read (least to most)</source>
             <translation>Mittel bis zum abgelesenen Tag (kleinster bis größter Wert)</translation>
+        </message>
+        <message>
+            <source>{condition}, {unit}</source>
+            <translation>{condition}, {unit}</translation>
         </message>
         <message>
             <source>not noted</source>
