@@ -29,7 +29,7 @@ FILES = (
     ("scores.csv", "one row for each photograph and version of the scoring method"),
     ("cells.csv", "coverage of the 72 cells of each scored photograph"),
     ("bed_cells.csv", "the same as a share of the growing bed"),
-    ("readings.csv", "weights, temperatures, humidity, water, height and fresh mass"),
+    ("readings.csv", "weights, temperatures, humidity, water, height, fresh mass, what the cut is worth"),
     ("events.csv", "what was done and what happened"),
     ("compared.csv", "the one number of each tray that was compared"),
 )
@@ -65,6 +65,8 @@ VARIABLES = (
     ("weight", "mass of tray, medium, water and plants", "scale", "g"),
     ("fresh mass", "yield", "mass of the cut shoots of a tray, scale", "g"),
     ("height", "shoot height", "ruler, from the medium", "mm"),
+    ("shelf life", "keeping of the cut", "days from the cut until look or smell is no longer good", "d"),
+    ("taste", "taste of the cut", "mark by a person, from 1 (off) to 5 (as it should be)", "1-5"),
 )
 
 
