@@ -221,7 +221,7 @@ class _Reading:
         for line in verdict.media:
             yield Paragraph(text=sentence(verdict, line, one.scale), role="answer")
         if any(line.low is not None for line in verdict.compared):
-            yield IntervalFigure(found=one, spare=2 if not one.decides else 0)
+            yield IntervalFigure(found=one, spare=2 if one.decides is False else 0)
         yield VerdictGrid(found=one, spare=3)
         for note in (*cautions(verdict), *one.notes, *lost_words(one.lost)):
             yield Paragraph(text=note, role="caution", spare=0)

@@ -87,6 +87,6 @@ class Terms:
         """Whether treatments differ both by shelf and within it: then each block is a set of shelves."""
         return self.plan is not None and self.plan.shelf_factor is not None and len(self.plan.factors) > 1
 
-    def decides(self, kind: MeasureKind) -> bool:
-        """Whether a measure is the one that was named as deciding."""
-        return kind is (MeasureKind.SCORE if self.plan is None else self.plan.primary.kind)
+    def decides(self, kind: MeasureKind) -> bool | None:
+        """Whether a measure is the one that was named as deciding; None where no plan names one."""
+        return None if self.plan is None else kind is self.plan.primary.kind

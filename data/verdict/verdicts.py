@@ -61,7 +61,7 @@ class CropVerdict:
     kind: MeasureKind
     scale: Scale
     verdict: Verdict
-    decides: bool  # the measure that was named as the one that decides
+    decides: bool | None  # the measure that was named as the one that decides; None: no plan named one
     on_day: int | None  # since sowing; None for yield
     method: str | None  # version that scored the photos; None for yield and eye
     counted: CountedOf | None  # what coverage and uniformity are a share of; None for yield and eye

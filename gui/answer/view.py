@@ -53,8 +53,16 @@ def chosen_state(reading: VerdictReading, before: VerdictState) -> VerdictState:
     crop = state.crop if state.crop in reading.crops else reading.crops[0]
     kinds = reading.kinds(crop)
     same = state.kind in kinds and reading.trial == before.reading.trial
-    decides = next((one.kind for one in reading.found if one.crop == crop and one.decides), kinds[0])
-    return replace(state, crop=crop, kind=state.kind if same else decides)
+    return replace(state, crop=crop, kind=state.kind if same else _kind_shown(reading, crop))
+
+
+def _kind_shown(reading: VerdictReading, crop: str) -> MeasureKind:
+    """The one that decides; where no plan names one, and it has no number, the first that has: old notes."""
+    found = [one for one in reading.found if one.crop == crop]
+    decides = next((one for one in found if one.decides), found[0])
+    if reading.kept is None and not decides.verdict.media:
+        decides = next((one for one in found if one.verdict.media), decides)
+    return decides.kind
 
 
 # --- words
@@ -75,7 +83,7 @@ def head_words(found: "CropVerdict") -> str:
         said = translate("Verdict", "{measure}; no medium is named as the trusted one").format(
             measure=measure
         )
-    if not found.decides:
+    if found.decides is False:
         said += translate("Verdict", "; another measure was named as the one that decides")
     return said
 

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
+from data.logs.oldnotes import read_old_notes
 from data.readings import NewReading, ReadingKind
 from data.trial import MeasureKind
 from data.verdict.verdicts import CropVerdict, verdicts
@@ -60,6 +61,23 @@ def test_one_sentence_a_new_medium_and_the_table_beside_it(rack: Rack, screen: V
     assert row_of(screen, "fibre mat")[6] == "3 of 3"
     assert "day 9" in screen.page.head.text()
     assert "margin 5.0 points" in screen.page.head.text()
+
+
+def test_old_notes_show_the_yield_they_have_and_where_the_trusted_medium_is_named(
+    tmp_path: Path, screen: Verdict, work: Work, qtbot: QtBot
+) -> None:
+    lines = ["tray,trial,block,crop,medium,sown,harvest,yield (g)"]
+    for n, (block, medium) in enumerate((b, m) for b in "123" for m in ("peat", "coir")):
+        lines.append(f"T{n},old,{block},radish,{medium},2025-03-0{block},2025-03-1{block},{250 + 7 * n}")
+    with Book.create(tmp_path / "book") as book:
+        book.keep_old_notes(read_old_notes("\n".join(lines).encode()), "old.csv")
+
+        read(screen, book, qtbot)
+
+        assert screen.page.head.text() == "Yield; no medium is named as the trusted one"
+        assert len(cells(screen)) == 2
+        assert "name it on Materials" in " ".join(label.text() for label in screen.findChildren(QLabel))
+        work.stop_all()
 
 
 def each_verdict(rack: Rack) -> tuple[CropVerdict, ...]:
