@@ -50,6 +50,7 @@ class BenchPage(QWidget):
         self.panel.looks.look_changed.connect(self._look_changed)
         self.switch.turned.connect(self.fit)
         self.head.left.connect(self._to_rack)
+        self.head.found.connect(self._to_found)
         self.head.unfolded.connect(self._unfolded)
         self.quick.next_wanted.connect(self.rack.choose_next)
         self.rack.choice_changed.connect(self.quick.show_chosen)
@@ -130,6 +131,14 @@ class BenchPage(QWidget):
     @Slot()
     def _to_rack(self) -> None:
         self.rack.setFocus()
+
+    @Slot()
+    def _to_found(self) -> None:
+        """Enter once more opens it."""
+        first = self.rack.model().index(0, 0)
+        if first.isValid():
+            self.rack.setFocus()
+            self.rack.setCurrentIndex(first)
 
     @Slot()
     def change_over(self) -> None:

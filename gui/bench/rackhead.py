@@ -23,6 +23,7 @@ class RackHead(QWidget):
 
     changed = Signal()
     left = Signal()
+    found = Signal()  # on to the first tray that the search shows
     unfolded = Signal(bool)
     ended_wanted = Signal()
 
@@ -59,11 +60,14 @@ class RackHead(QWidget):
         made = QLineEdit(self)
         made.setPlaceholderText(self.tr("Find a tray, crop or medium"))
         made.setAccessibleName(self.tr("Find a tray, crop or medium"))
-        made.setToolTip(self.tr("Show only trays that have these words (Ctrl+F); Esc shows all again"))
+        made.setToolTip(
+            self.tr("Show only trays that have these words (Ctrl+F); Enter goes to the first, Esc shows all")
+        )
         made.setClearButtonEnabled(True)
         set_role(made, "rack")
         made.setMinimumWidth(self.fontMetrics().averageCharWidth() * 34)
         made.textChanged.connect(self.changed)
+        made.returnPressed.connect(self.found)
         leave = QShortcut(QKeySequence("Esc"), made, self._leave)
         leave.setContext(Qt.ShortcutContext.WidgetShortcut)
         return made

@@ -78,6 +78,7 @@ class PhotoList(QWidget):
         self.table = self._make_table()
         self.bands.emptied.connect(self.table.setFocus)
         self.panel = PhotoPanel(work, self)
+        self.panel.picker.left.connect(self.table.setFocus)
         self.drop = DropArea(self, large=False)
         self.next_step = QPushButton(self)
         set_role(self.next_step, "rack-main")

@@ -60,6 +60,7 @@ class PhotoPanel(QFrame):
         self._make_buttons()
         self.picker = TrayPicker(self.doing)
         self.picker.chosen.connect(self._picked)
+        self.picker.left.connect(self._show_picking)
         self._lay_out()
         self.show_row(None)
 
@@ -254,10 +255,14 @@ class PhotoPanel(QFrame):
 
     @Slot()
     def _pick(self) -> None:
-        self._picking = True
+        self._show_picking(True)
+        self.picker.setFocus()
+
+    @Slot()
+    def _show_picking(self, picking: bool = False) -> None:
+        self._picking = picking
         self._show_buttons(self._row)
         self._give_way()
-        self.picker.setFocus()
 
     @Slot()
     def _corners(self) -> None:

@@ -69,6 +69,7 @@ class TrayPicker(QWidget):
     """A field and the trays that match it."""
 
     chosen = Signal(int)
+    left = Signal()  # none of them, after all
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -127,11 +128,14 @@ class TrayPicker(QWidget):
             self.chosen.emit(tray)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """From the field: Enter chooses the first that matches, Down goes into the list."""
+        """From the field: Enter chooses the first that matches, Down goes into the list; Esc leaves both."""
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.list.currentIndex().isValid():
             self._activated(self.list.currentIndex())
         elif event.key() == Qt.Key.Key_Down and self.field.hasFocus():
             self.list.setFocus()
             self.list.setCurrentIndex(self._found.index(0, 0))
+        elif event.key() == Qt.Key.Key_Escape:
+            self.begin()
+            self.left.emit()
         else:
             super().keyPressEvent(event)

@@ -5312,8 +5312,8 @@ trusted</source>
             <translation>Schale, Kultur oder Substrat suchen</translation>
         </message>
         <message>
-            <source>Show only trays that have these words (Ctrl+F); Esc shows all again</source>
-            <translation>Nur Schalen zeigen, die diese Wörter haben (Strg+F); Esc zeigt wieder alle</translation>
+            <source>Show only trays that have these words (Ctrl+F); Enter goes to the first, Esc shows all</source>
+            <translation>Nur Schalen mit diesen Wörtern zeigen (Strg+F); Eingabe geht zur ersten, Esc zeigt alle</translation>
         </message>
         <message>
             <source>Filters: {count} on</source>

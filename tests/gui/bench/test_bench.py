@@ -250,6 +250,26 @@ def test_words_in_the_filter_narrow_the_rack(bench: Bench, qtbot: QtBot) -> None
     assert bench.head.soft.text() == "1 of 2 trays"
 
 
+def test_enter_in_the_search_goes_on_to_what_was_found_and_once_more_opens_it(
+    bench: Bench, qtbot: QtBot
+) -> None:
+    bench._reading = Reading(tiles=(a_tile(1), a_tile(2, crop="red radish"), a_tile(3, crop="red radish")))
+    bench._refresh()
+    bench.head.search.setFocus()
+    qtbot.keyClicks(bench.head.search, "radish")
+
+    qtbot.keyClick(bench.head.search, Qt.Key.Key_Return)
+    assert bench.rack.hasFocus()
+    with qtbot.waitSignal(bench.tray_wanted) as wanted:
+        qtbot.keyClick(bench.rack, Qt.Key.Key_Return)
+    assert wanted.args == [2]
+
+    bench.head.search.setFocus()
+    bench.head.search.setText("nothing like it")
+    qtbot.keyClick(bench.head.search, Qt.Key.Key_Return)
+    assert bench.head.search.hasFocus()
+
+
 def test_the_tile_with_the_focus_keeps_it_when_the_rack_changes(bench: Bench) -> None:
     shown(bench, Reading(tiles=(a_tile(1), a_tile(2), a_tile(3))))
     bench.rack.setCurrentIndex(bench.rack.model().index(2, 0))

@@ -174,6 +174,23 @@ def test_a_tray_looked_for_on_one_photo_is_not_offered_for_the_next(
     assert set(kinds(intake).values()) == {Kind.NEEDS_TRAY}
 
 
+def test_escape_leaves_the_trays_that_were_asked_for_by_mistake(
+    intake: Intake, qtbot: QtBot, tmp_path: Path
+) -> None:
+    brought(intake, qtbot, a_note(tmp_path, "a.jpg", tag=11))
+    panel = intake.list.panel
+    qtbot.mouseClick(panel.other, Qt.MouseButton.LeftButton)  # "Another tray"
+    assert panel.picker.field.hasFocus()
+    qtbot.keyClicks(panel.picker.field, "B1")
+
+    qtbot.keyClick(panel.picker.field, Qt.Key.Key_Escape)
+
+    assert panel.picker.isHidden()
+    assert not panel.other.isHidden()
+    assert intake.list.table.hasFocus()
+    assert set(kinds(intake).values()) == {Kind.STORED}
+
+
 def test_enter_on_a_matched_photo_opens_its_tray(intake: Intake, qtbot: QtBot, tmp_path: Path) -> None:
     brought(intake, qtbot, a_note(tmp_path, "a.jpg", tag=11))
 
