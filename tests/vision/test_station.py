@@ -232,6 +232,21 @@ def test_a_photo_of_which_a_part_of_one_side_was_cropped_is_measured_all_the_sam
     assert station.worst_mm([(x + left, y + top) for x, y in corners.points]) < 3.0
 
 
+@pytest.mark.parametrize("tilt_deg", [6.0, 10.0, 14.0])
+def test_the_screen_of_a_phone_that_shows_a_photo_lays_no_sure_corners_a_centimetre_off(
+    draw_station, tilt_deg
+):
+    """Its diagonal is twice that of the photo, so the focal length that most phones have is far too long."""
+    station = draw_station(tilt_deg=tilt_deg)
+    screen = cv2.copyMakeBorder(station.pixels, 1130, 1130, 0, 0, cv2.BORDER_CONSTANT)
+    photo = replace(station.photo(None), pixels=np.asarray(screen, np.uint8))
+
+    corners = station_corners(find_marks(grey(photo)), photo)
+
+    off_mm = station.worst_mm([(x, y - 1130) for x, y in corners.points])
+    assert corners.confidence < SURE or off_mm < 10.0
+
+
 @pytest.mark.parametrize("size", [(4032, 3024), (3024, 4032), (6000, 4000), (4032, 2268), (3024, 3024)])
 def test_of_a_photo_of_a_shape_that_cameras_make_the_middle_is_believed(size):
     assert usual_aside(size) is None
