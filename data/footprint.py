@@ -1,13 +1,13 @@
 """Footprint: bill of materials and factors with ranges -> kg CO2e of a tray and of a kg of cut.
 
 In    `Bill`s: terms, each a product of named inputs; inputs as (low, most likely, high)
-Out   `Footprint`s, differences from the trusted medium with interval, the share of each input in the variance
-Not   the factors themselves (`medium/factors.py`), making bills from them (`materials/bill.py`)
+Out   `Footprint`s, differences from the trusted medium with interval
+Not   the factors themselves (`medium/factors.py`), making bills from them (`materials/bill.py`), the share of
+      each input in the variance (`statistics/budget.py`)
 
-G = sum of products. First order: u2 = sum (dG/dx u(x))2, JCGM 100:2008, 5.1.2; a triangle (l, m, h) has the
-mean (l + m + h)/3 and the variance (l2 + m2 + h2 - lm - lh - mh)/18. Monte Carlo: JCGM 101:2008, the 2.5 and
-97.5 percentiles of the draws. Two media that share an input (the truck, the grid) get the same draws of it,
-so that what is shared cancels in their difference. A screening estimate, no certified assessment.
+Monte Carlo: JCGM 101:2008, the 2.5 and 97.5 percentiles of the draws. Two media that share an input (the
+truck, the grid) get the same draws of it, so that what is shared cancels in their difference. A screening
+estimate, no certified assessment.
 """
 
 import math
@@ -17,6 +17,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from data.sentence import Sentence
+from data.statistics.budget import Range, Term, shares_of_variance
 
 if TYPE_CHECKING:
     import numpy as np
@@ -25,8 +26,7 @@ if TYPE_CHECKING:
     Draws = NDArray[np.float64]
 
 __all__ = [
-    "DRAWS", "NOTE", "Bill", "Difference", "Footprint", "Range", "Term", "Yield", "differences", "ends_of",
-    "footprints", "mean_of", "shares_of_variance", "spread_of",
+    "DRAWS", "NOTE", "Bill", "Difference", "Footprint", "Yield", "differences", "ends_of", "footprints",
 ]  # fmt: skip
 
 DRAWS = 100_000
@@ -38,36 +38,6 @@ NOTE = Sentence(
     "and often outweigh the medium. Carbon that plant fibre took up and gives back counts as nought; peat's "
     "counts."
 )
-
-
-@dataclass(frozen=True, slots=True)
-class Range:
-    """An input: low, most likely, high; a triangle between them. All the same: exact."""
-
-    low: float
-    mode: float
-    high: float
-
-    @property
-    def mean(self) -> float:
-        """Of the triangle."""
-        return (self.low + self.mode + self.high) / 3
-
-    @property
-    def variance(self) -> float:
-        """Of the triangle."""
-        a, m, b = self.low, self.mode, self.high
-        return max(0.0, a * a + m * m + b * b - a * m - a * b - m * b) / 18
-
-
-@dataclass(frozen=True, slots=True)
-class Term:
-    """`times` x the product of inputs, over the product of `below`; `part` is what it is a part of."""
-
-    part: str
-    inputs: tuple[str, ...]
-    times: float = 1.0
-    below: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -114,52 +84,6 @@ class Difference:
     high: float
     settles: str | None
     settles_share: float  # 0-1
-
-
-# --- first order
-
-
-def mean_of(terms: Sequence[Term], inputs: Mapping[str, Range]) -> float:
-    """G at the means of the inputs."""
-    means = {name: one.mean for name, one in inputs.items()}
-    return sum(_value(term, means) for term in terms)
-
-
-def _value(term: Term, values: Mapping[str, float]) -> float:
-    over = math.prod(values[name] for name in term.inputs)
-    return term.times * over / math.prod(values[name] for name in term.below)
-
-
-def _parts_of_variance(terms: Sequence[Term], inputs: Mapping[str, Range]) -> dict[str, float]:
-    """(dG/dx u(x))2 of each input."""
-    found: dict[str, float] = {}
-    for name in dict.fromkeys(name for term in terms for name in (*term.inputs, *term.below)):
-        means = {key: one.mean for key, one in inputs.items()}
-        slope = 0.0
-        for term in terms:
-            for at, key in enumerate(term.inputs):
-                if key == name:
-                    others = term.inputs[:at] + term.inputs[at + 1 :]
-                    slope += _value(Term(term.part, others, term.times, term.below), means)
-            slope -= term.below.count(name) * _value(term, means) / means[name] if name in term.below else 0
-        found[name] = slope * slope * inputs[name].variance
-    return found
-
-
-def spread_of(terms: Sequence[Term], inputs: Mapping[str, Range]) -> float:
-    """Standard uncertainty of G, first order."""
-    return math.sqrt(sum(_parts_of_variance(terms, inputs).values()))
-
-
-def shares_of_variance(terms: Sequence[Term], inputs: Mapping[str, Range]) -> dict[str, float]:
-    """Share of each input in the variance of G, 0-1, largest first."""
-    parts = _parts_of_variance(terms, inputs)
-    total = sum(parts.values())
-    ordered = sorted(parts.items(), key=lambda item: -item[1])
-    return {name: part / total if total > 0 else 0.0 for name, part in ordered}
-
-
-# --- Monte Carlo
 
 
 def footprints(

@@ -10,9 +10,10 @@ An input of one medium is named "peat of coir mix", one that all share "truck": 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from data.footprint import Bill, Range, Term, Yield
+from data.footprint import Bill, Yield
 from data.medium.factors import Factor, chosen
 from data.sentence import Sentence
+from data.statistics.budget import Range, Term
 
 __all__ = ["ELECTRICITY", "PEAT", "Bills", "bills_of", "input_name"]
 

@@ -6,9 +6,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from data.footprint import Bill, Range, Term, Yield, differences, footprints, mean_of
+from data.footprint import Bill, Yield, differences, footprints
 from data.materials.bill import PEAT, bills_of
 from data.medium.factors import DEFAULTS, KINDS, Factor, chosen, wrong_factor
+from data.statistics.budget import Range, Term, mean_of
 
 POSITIVE = st.floats(0.01, 100.0)
 DRAWS = 4000

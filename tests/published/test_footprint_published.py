@@ -3,18 +3,9 @@
 import numpy as np
 import pytest
 
-from data.footprint import (
-    Bill,
-    Range,
-    Term,
-    Yield,
-    ends_of,
-    footprints,
-    mean_of,
-    shares_of_variance,
-    spread_of,
-)
+from data.footprint import Bill, Yield, ends_of, footprints
 from data.medium.factors import DEFAULTS
+from data.statistics.budget import Range, Term, mean_of, shares_of_variance, spread_of
 
 
 def plain(name: str, *inputs: str, times: float = 1.0) -> Term:
