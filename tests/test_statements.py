@@ -17,7 +17,7 @@ KEEP_SQL = ("queries", "schema")
 
 BUILDERS = {
     (
-        "data/chapters/store.py",
+        "data/chapters/session.py",
         "__init__",
     ): "the pragmas of `queries.ON_CONNECTING`, filled with a whole number",
     ("data/chapters/store.py", "_rows"): "runs what it is given: its callers are looked at here",

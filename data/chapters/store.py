@@ -2,7 +2,7 @@
 
 In    a folder
 Out   a connection for each thread, `writing()`, backups; the world's errors as `BookError`
-Not   trays and photos (`reader.py`, `book.py`), tables (`schema.py`)
+Not   one connection (`session.py`), trays and photos (`reader.py`, `book.py`), tables (`schema.py`)
 
 Reading needs `sqlite3` alone; `sqlite_utils` comes in with the first writing, so that a window can show its
 look list before. One store may be used from many threads: each has its own connection; readers never wait.
@@ -19,6 +19,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, Self
 
 from data import queries, schema
+from data.chapters.session import Lease, Session
 from data.errors import BookClosed, BookDamaged, BookExists, BookIsNewer, NotABook, damage_in, in_words
 from data.photos.originals import clear_leftovers, part_of
 
@@ -29,52 +30,7 @@ __all__ = ["BACKUPS_KEPT", "FILE", "Store"]
 
 FILE = "book.sqlite"
 WAIT_MS = 5000  # for another writer
-CLOSE_WAIT_S = 5.0  # for a query of another thread
 BACKUPS_KEPT = 14
-
-
-class _Session:
-    """A connection, and its `sqlite_utils` face once something is written."""
-
-    def __init__(self, path: Path, wait_ms: int) -> None:
-        # check_same_thread: only so that `close` may close what other threads have opened
-        self.connection = sqlite3.connect(
-            f"{path.absolute().as_uri()}?mode=rw", uri=True, isolation_level=None, check_same_thread=False
-        )
-        self.connection.row_factory = sqlite3.Row
-        self.in_use = (
-            threading.RLock()
-        )  # closing a connection under a running query crashes the process (seen)
-        self.closed = False
-        for statement in queries.ON_CONNECTING:
-            self.connection.execute(statement.format(wait_ms=wait_ms))
-        self._face: Database | None = None
-
-    @property
-    def face(self) -> "Database":
-        if self._face is None:
-            from sqlite_utils import Database
-
-            self._face = Database(self.connection)
-        return self._face
-
-    def close(self) -> None:
-        """Close once nothing runs on it; after `CLOSE_WAIT_S` it is left to the thread that still uses it."""
-        if self.in_use.acquire(timeout=CLOSE_WAIT_S):
-            self.closed = True
-            self.connection.close()
-            self.in_use.release()
-
-
-class _Lease:
-    """A session for as long as one thread lives; then the next thread may have it."""
-
-    def __init__(self, session: _Session, free: list[_Session]) -> None:
-        self.session, self._free = session, free
-
-    def __del__(self) -> None:
-        # Qt's pool makes a new Python thread of each job: a connection for each would never be closed
-        self._free.append(self.session)
 
 
 class Store:
@@ -84,8 +40,8 @@ class Store:
         self.folder = folder
         self._wait_ms = wait_ms
         self._mine = threading.local()
-        self._all: list[_Session] = []
-        self._free: list[_Session] = []  # of threads that have ended
+        self._all: list[Session] = []
+        self._free: list[Session] = []  # of threads that have ended
         self._lock = threading.Lock()
         self._closed = False
 
@@ -166,7 +122,7 @@ class Store:
     # --- reading and writing
 
     @contextmanager
-    def _using(self) -> Iterator[_Session]:
+    def _using(self) -> Iterator[Session]:
         """This thread's session, which nobody closes meanwhile; the world's errors as `BookError`."""
         with in_words(self.folder):
             session = self._session()
@@ -175,19 +131,19 @@ class Store:
                     raise BookClosed(self.folder)
                 yield session
 
-    def _session(self) -> _Session:
-        lease: _Lease | None = getattr(self._mine, "lease", None)
+    def _session(self) -> Session:
+        lease: Lease | None = getattr(self._mine, "lease", None)
         if lease is None:
-            lease = self._mine.lease = _Lease(self._free_session(), self._free)
+            lease = self._mine.lease = Lease(self._free_session(), self._free)
         return lease.session
 
-    def _free_session(self) -> _Session:
+    def _free_session(self) -> Session:
         with self._lock:
             if self._closed:
                 raise BookClosed(self.folder)
             if self._free:
                 return self._free.pop()
-            session = _Session(self.folder / FILE, self._wait_ms)
+            session = Session(self.folder / FILE, self._wait_ms)
             self._all.append(session)
             return session
 

@@ -1,0 +1,64 @@
+"""Session: one connection to a book's file, and the thread that it is lent to.
+
+In    the file of a book
+Out   a `Session` that nobody closes while it is in use; a `Lease` of it for as long as a thread lives
+Not   which session a thread gets, transactions, errors in words (`store.py`)
+"""
+
+import sqlite3
+import threading
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from data import queries
+
+if TYPE_CHECKING:
+    from sqlite_utils import Database
+
+__all__ = ["Lease", "Session"]
+
+CLOSE_WAIT_S = 5.0  # for a query of another thread
+
+
+class Session:
+    """A connection, and its `sqlite_utils` face once something is written."""
+
+    def __init__(self, path: Path, wait_ms: int) -> None:
+        # check_same_thread: only so that `close` may close what other threads have opened
+        self.connection = sqlite3.connect(
+            f"{path.absolute().as_uri()}?mode=rw", uri=True, isolation_level=None, check_same_thread=False
+        )
+        self.connection.row_factory = sqlite3.Row
+        # closing a connection under a running query crashes the process (seen)
+        self.in_use = threading.RLock()
+        self.closed = False
+        for statement in queries.ON_CONNECTING:
+            self.connection.execute(statement.format(wait_ms=wait_ms))
+        self._face: Database | None = None
+
+    @property
+    def face(self) -> "Database":
+        """The connection as `sqlite_utils` sees it."""
+        if self._face is None:
+            from sqlite_utils import Database
+
+            self._face = Database(self.connection)
+        return self._face
+
+    def close(self) -> None:
+        """Close once nothing runs on it; after `CLOSE_WAIT_S` it is left to the thread that still uses it."""
+        if self.in_use.acquire(timeout=CLOSE_WAIT_S):
+            self.closed = True
+            self.connection.close()
+            self.in_use.release()
+
+
+class Lease:
+    """A session for as long as one thread lives; then the next thread may have it."""
+
+    def __init__(self, session: Session, free: list[Session]) -> None:
+        self.session, self._free = session, free
+
+    def __del__(self) -> None:
+        # Qt's pool makes a new Python thread of each job: a connection for each would never be closed
+        self._free.append(self.session)
