@@ -34,6 +34,9 @@ def main(arguments: Sequence[str] | None = None) -> int:
         if isinstance(stream, TextIOWrapper):
             stream.reconfigure(errors="replace")  # a file's name may hold letters that this terminal has not
     asked = parser().parse_args(arguments)
+    if asked.on is not None and not asked.scores:
+        say("--on goes with what scores photos into a book: the window, intake, watch, rescore and demo.")
+        return WRONG_USE
     try:
         ended = int(asked.run(asked))
         if sys.stdout is not None:
@@ -64,11 +67,12 @@ def parser() -> argparse.ArgumentParser:
         prog="evenstand",
         description="Score trays of microgreens from photographs and compare growing media fairly.",
     )
-    whole.set_defaults(run=_open_window)
     farm_option(whole)
+    whole.set_defaults(run=_open_window, on=None)
     words = whole.add_subparsers(title="commands", metavar="COMMAND")
     for command in COMMANDS:
         word = words.add_parser(command.name, help=command.about, description=command.about)
+        word.set_defaults(scores=False)
         command.options(word)
         word.set_defaults(run=command.run)
     return whole

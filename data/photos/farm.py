@@ -9,6 +9,7 @@ sent. What a lost worker had in hand is given to another one by the scheduler; a
 workers with it comes back as `KilledByPhoto`. `distributed` is an extra, and imported here alone.
 """
 
+import re
 from collections.abc import Callable
 from concurrent.futures import CancelledError, Executor, Future, InvalidStateError
 from contextlib import suppress
@@ -22,6 +23,7 @@ from data.photos.originals import digest_of
 
 __all__ = ["Farm"]
 
+ADDRESS = re.compile(r"(\w+://)?(\[[0-9a-fA-F:.]+\]|[^\s/:\[\]]+):\d{1,5}")
 ANSWER_WITHIN_S = 10.0
 LARGE_PHOTO = "1 GiB"  # a photo on its way to a worker is no mistake to be warned of
 
@@ -38,8 +40,8 @@ class Farm(Executor):
     Raises
     ------
     FarmMissing
-        If nobody answers at `address` within ten seconds, the extra is not installed, or the workers do not
-        run this very version of the program.
+        If `address` is none or nobody answers there within ten seconds, the extra is not installed, or the
+        workers do not run this very version of the program.
     """
 
     def __init__(self, address: str) -> None:
@@ -50,6 +52,8 @@ class Farm(Executor):
             raise FarmMissing.without_extra() from error
         dask.config.set({"distributed.admin.large-graph-warning-threshold": LARGE_PHOTO})
         self.address = address
+        if ADDRESS.fullmatch(address) is None:
+            raise FarmMissing(f"{address} is no address of a farm: write it like tcp://192.168.1.20:8786")
         try:
             self._client = Client(address, timeout=ANSWER_WITHIN_S, set_as_default=False)
         except (OSError, ValueError) as error:  # no answer in time is an OSError too

@@ -15,10 +15,10 @@ from dataclasses import dataclass
 
 from gui.commands.options import (
     export_options,
+    farm_option,
     import_options,
     intake_options,
     look_options,
-    no_options,
     pack_options,
     report_options,
     rescore_options,
@@ -190,5 +190,5 @@ COMMANDS: tuple[Command, ...] = (
         options=training_options,
         run=_training,
     ),
-    Command(name="demo", about="Open the demonstration.", options=no_options, run=_demo),
+    Command(name="demo", about="Open the demonstration.", options=farm_option, run=_demo),
 )

@@ -15,7 +15,6 @@ __all__ = [
     "import_options",
     "intake_options",
     "look_options",
-    "no_options",
     "pack_options",
     "report_options",
     "rescore_options",
@@ -196,11 +195,11 @@ def _book_option(word: argparse.ArgumentParser) -> None:
 
 
 def farm_option(word: argparse.ArgumentParser) -> None:
-    """Where photos are scored, if not here."""
+    """Where photos are scored, if not here; it may stand before the word, too."""
     word.add_argument(
-        "--on", metavar="tcp://HOST:PORT", help="score on the workers of a running Dask cluster, not here"
+        "--on",
+        metavar="tcp://HOST:PORT",
+        default=argparse.SUPPRESS,  # else what stands before the word would be forgotten
+        help="score on the workers of a running Dask cluster, not here",
     )
-
-
-def no_options(_word: argparse.ArgumentParser) -> None:
-    """Nothing."""
+    word.set_defaults(scores=True)

@@ -185,3 +185,26 @@ def test_scoring_on_a_farm_that_is_not_there_is_told_before_anything_begins(
     assert ended == 1
     assert "nobody answers" in capsys.readouterr().err
     assert time.monotonic() - begun < 30
+
+
+@pytest.mark.parametrize("address", ["foo", "tcp://", "http://farm/", "tcp://farm:port"])
+def test_what_is_no_address_is_no_farm(
+    book: Book, folder: Path, address: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["intake", str(folder), "--book", str(book.folder), "--on", address]) == 1
+    assert f"{address} is no address of a farm" in capsys.readouterr().err
+
+
+def test_a_farm_named_before_the_command_is_the_one_that_scores(
+    book: Book, folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["--on", "foo", "intake", str(folder), "--book", str(book.folder)]) == 1
+    assert "foo is no address of a farm" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("words", [["look", "--book", "b"], ["score", "a.jpg"], ["verdict", "--book", "b"]])
+def test_a_farm_for_what_scores_nothing_into_a_book_is_wrong_use(
+    words: list[str], capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["--on", "tcp://127.0.0.1:8786", *words]) == 2
+    assert "--on goes with" in capsys.readouterr().err
