@@ -32,9 +32,10 @@ def climate_words(
     if warmth.mean is None or warmth.total is None or warmth.known < LEAST_H:
         return ()
     told = Sentence(
-        "Air from sowing on: {mean:.1f} °C on average of {known:.0f} logged hours ({unknown:.0f} hours were "
-        "not logged), {total:.0f} degree days above {base:g} °C.",
-        mean=warmth.mean, known=warmth.known, unknown=warmth.unknown, total=warmth.total, base=BASE_C,
+        "Air from sowing on: {mean:.1f} °C on average, {total:.0f} degree days above {base:g} °C; logged for "
+        "{known:.0f} of {whole:.0f} hours.",
+        mean=warmth.mean, total=warmth.total, base=BASE_C,
+        known=warmth.known, whole=warmth.known + warmth.unknown,
     )  # fmt: skip
     return (told, *_humidity_words(air_samples(temperatures, humidities), begin, end))
 

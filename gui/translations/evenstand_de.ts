@@ -6451,8 +6451,8 @@ trusted</source>
             <translation>In dieser Zeit wurden weder Temperatur noch Feuchte aufgezeichnet.</translation>
         </message>
         <message>
-            <source>Air from sowing on: {mean:.1f} °C on average of {known:.0f} logged hours ({unknown:.0f} hours were not logged), {total:.0f} degree days above {base:g} °C.</source>
-            <translation>Luft seit der Saat: im Mittel {mean:.1f} °C über {known:.0f} aufgezeichnete Stunden ({unknown:.0f} Stunden nicht aufgezeichnet), {total:.0f} Gradtage über {base:g} °C.</translation>
+            <source>Air from sowing on: {mean:.1f} °C on average, {total:.0f} degree days above {base:g} °C; logged for {known:.0f} of {whole:.0f} hours.</source>
+            <translation>Luft seit der Saat: im Mittel {mean:.1f} °C, {total:.0f} Gradtage über {base:g} °C; aufgezeichnet in {known:.0f} von {whole:.0f} Stunden.</translation>
         </message>
         <message>
             <source>Its humidity: {humidity:.0f} % on average, vapour pressure deficit {deficit:.2f} kPa.</source>
@@ -8275,14 +8275,6 @@ trusted</source>
             <translation>Nur von einigen Schalen notiert: {conditions}. Ob die anderen ebenso gezogen wurden, lässt sich nicht sagen.</translation>
         </message>
         <message>
-            <source>Not alike, though no plan was made to vary it: {conditions}. A difference above can come from that as well as from the medium.</source>
-            <translation>Nicht gleich, obwohl kein Plan es variieren sollte: {conditions}. Ein Unterschied oben kann davon ebenso kommen wie vom Substrat.</translation>
-        </message>
-        <message>
-            <source>Not alike, though the plan does not vary it: {conditions}. A difference above can come from that as well as from what was to be compared.</source>
-            <translation>Nicht gleich, obwohl der Plan es nicht variiert: {conditions}. Ein Unterschied oben kann davon ebenso kommen wie von dem, was verglichen werden sollte.</translation>
-        </message>
-        <message>
             <source>Planned for all trays: {setting}. These had something else: {codes}.</source>
             <translation>Für alle Schalen geplant: {setting}. Etwas anderes hatten: {codes}.</translation>
         </message>
@@ -8317,106 +8309,6 @@ trusted</source>
         <message>
             <source>Not noted of any tray: {conditions}. Whether all had the same of it cannot be told from this report.</source>
             <translation>Von keiner Schale notiert: {conditions}. Ob darin alle gleich waren, lässt sich aus diesem Bericht nicht sagen.</translation>
-        </message>
-        <message>
-            <source>sown on</source>
-            <translation>gesät am</translation>
-        </message>
-        <message>
-            <source>tray type</source>
-            <translation>Schalentyp</translation>
-        </message>
-        <message>
-            <source>seed lot</source>
-            <translation>Saatgutpartie</translation>
-        </message>
-        <message>
-            <source>dry seed a tray</source>
-            <translation>trockenes Saatgut je Schale</translation>
-        </message>
-        <message>
-            <source>seed soaked</source>
-            <translation>Saatgut eingeweicht</translation>
-        </message>
-        <message>
-            <source>seating</source>
-            <translation>Lage</translation>
-        </message>
-        <message>
-            <source>blackout</source>
-            <translation>Dunkelphase</translation>
-        </message>
-        <message>
-            <source>stacked</source>
-            <translation>gestapelt</translation>
-        </message>
-        <message>
-            <source>watering</source>
-            <translation>Bewässerung</translation>
-        </message>
-        <message>
-            <source>feed</source>
-            <translation>Düngung</translation>
-        </message>
-        <message>
-            <source>heat mat</source>
-            <translation>Heizmatte</translation>
-        </message>
-        <message>
-            <source>light</source>
-            <translation>Licht</translation>
-        </message>
-        <message>
-            <source>shelf</source>
-            <translation>Etage</translation>
-        </message>
-        <message>
-            <source>{first}, {next}</source>
-            <translation>{first}, {next}</translation>
-        </message>
-        <message>
-            <source>{condition}: {value}</source>
-            <translation>{condition}: {value}</translation>
-        </message>
-        <message>
-            <source>{first}; {next}</source>
-            <translation>{first}; {next}</translation>
-        </message>
-        <message>
-            <source>{condition}: {crop}</source>
-            <translation>{condition}: {crop}</translation>
-        </message>
-        <message>
-            <source>{value} ({trays})</source>
-            <translation>{value} ({trays})</translation>
-        </message>
-        <message>
-            <source>{crop} {value}</source>
-            <translation>{crop} {value}</translation>
-        </message>
-        <message>
-            <source>{first} / {next}</source>
-            <translation>{first} / {next}</translation>
-        </message>
-        <message>
-            <source>{values} (as many trays of each)</source>
-            <translation>{values} (von allem gleich viele Schalen)</translation>
-        </message>
-        <message>
-            <source>yes</source>
-            <translation>ja</translation>
-        </message>
-        <message>
-            <source>no</source>
-            <translation>nein</translation>
-        </message>
-        <message>
-            <source>1 day</source>
-            <translation>1 Tag</translation>
-        </message>
-        <message>
-            <source>{days:g} days</source>
-            <translation>{days:g} Tage</translation>
         </message>
         <message>
             <source>Mold: a flag is a reason to look, no finding, and no flag is no proof that a tray is safe. Do not taste, sell or give away from a tray with mold; open it away from others, with gloves and a suitable respirator, keep people with asthma or weak immunity away, and clean trays and tools.</source>
@@ -8655,6 +8547,18 @@ trusted</source>
             <translation>Das Buch hat keine Schale {code}.</translation>
         </message>
         <message>
+            <source>Not alike, though the plan does not vary it: {conditions}. A difference can come from that as well as from what was to be compared.</source>
+            <translation>Nicht gleich, obwohl der Plan es nicht variiert: {conditions}. Ein Unterschied kann davon ebenso kommen wie von dem, was verglichen werden sollte.</translation>
+        </message>
+        <message>
+            <source>Not alike, though no plan was made to vary it: {conditions}. A difference can come from that as well as from the medium.</source>
+            <translation>Nicht gleich, obwohl kein Plan es variieren sollte: {conditions}. Ein Unterschied kann davon ebenso kommen wie vom Substrat.</translation>
+        </message>
+        <message>
+            <source>The report of the trial tells what each had of it.</source>
+            <translation>Der Bericht des Versuchs sagt, was jedes davon hatte.</translation>
+        </message>
+        <message>
             <source>No medium is named as the trusted one: name it on Materials, or plan the trial. Then the others are held against it.</source>
             <translation>Kein Substrat ist als bewährtes benannt: es unter Material benennen oder den Versuch planen. Daran werden die anderen dann gemessen.</translation>
         </message>
@@ -8753,6 +8657,106 @@ trusted</source>
         <message>
             <source>The eye agrees with itself but not with the photo, so the two see different things: look at the trays on which they differ most before you trust either.</source>
             <translation>Das Auge stimmt mit sich überein, aber nicht mit dem Foto; beide sehen also Verschiedenes: erst die Schalen ansehen, bei denen sie am meisten abweichen.</translation>
+        </message>
+        <message>
+            <source>sown on</source>
+            <translation>gesät am</translation>
+        </message>
+        <message>
+            <source>tray type</source>
+            <translation>Schalentyp</translation>
+        </message>
+        <message>
+            <source>seed lot</source>
+            <translation>Saatgutpartie</translation>
+        </message>
+        <message>
+            <source>dry seed a tray</source>
+            <translation>trockenes Saatgut je Schale</translation>
+        </message>
+        <message>
+            <source>seed soaked</source>
+            <translation>Saatgut eingeweicht</translation>
+        </message>
+        <message>
+            <source>seating</source>
+            <translation>Lage</translation>
+        </message>
+        <message>
+            <source>blackout</source>
+            <translation>Dunkelphase</translation>
+        </message>
+        <message>
+            <source>stacked</source>
+            <translation>gestapelt</translation>
+        </message>
+        <message>
+            <source>watering</source>
+            <translation>Bewässerung</translation>
+        </message>
+        <message>
+            <source>feed</source>
+            <translation>Düngung</translation>
+        </message>
+        <message>
+            <source>heat mat</source>
+            <translation>Heizmatte</translation>
+        </message>
+        <message>
+            <source>light</source>
+            <translation>Licht</translation>
+        </message>
+        <message>
+            <source>shelf</source>
+            <translation>Etage</translation>
+        </message>
+        <message>
+            <source>{first}, {next}</source>
+            <translation>{first}, {next}</translation>
+        </message>
+        <message>
+            <source>{condition}: {value}</source>
+            <translation>{condition}: {value}</translation>
+        </message>
+        <message>
+            <source>{first}; {next}</source>
+            <translation>{first}; {next}</translation>
+        </message>
+        <message>
+            <source>{condition}: {crop}</source>
+            <translation>{condition}: {crop}</translation>
+        </message>
+        <message>
+            <source>{value} ({trays})</source>
+            <translation>{value} ({trays})</translation>
+        </message>
+        <message>
+            <source>{crop} {value}</source>
+            <translation>{crop} {value}</translation>
+        </message>
+        <message>
+            <source>{first} / {next}</source>
+            <translation>{first} / {next}</translation>
+        </message>
+        <message>
+            <source>{values} (as many trays of each)</source>
+            <translation>{values} (von allem gleich viele Schalen)</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>ja</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>nein</translation>
+        </message>
+        <message>
+            <source>1 day</source>
+            <translation>1 Tag</translation>
+        </message>
+        <message>
+            <source>{days:g} days</source>
+            <translation>{days:g} Tage</translation>
         </message>
         <message>
             <source>Coverage and uniformity are counted here as a share of the growing bed, which is fairer to media at different heights in the tray; the coverage shown elsewhere is the share of the inner area.</source>

@@ -21,8 +21,7 @@ def test_a_day_and_a_half_of_air_in_words() -> None:
     told = climate_words(warm, damp, SOWN, SOWN + 1.5 * DAY)
 
     assert told == (
-        "Air from sowing on: 21.0 °C on average of 24 logged hours (12 hours were not logged), "
-        "16 degree days above 5 °C.",
+        "Air from sowing on: 21.0 °C on average, 16 degree days above 5 °C; logged for 24 of 36 hours.",
         # 12 h of 17 C and 60 %, 6 h of 25 C and 60 %, 6 h of 25 C and 95 %
         f"Its humidity: 69 % on average, vapour pressure deficit "
         f"{(2 * deficit(17, 60) + deficit(25, 60) + deficit(25, 95)) / 4:.2f} kPa.",
@@ -46,4 +45,4 @@ def test_what_was_logged_before_and_after_does_not_count() -> None:
 
     (told,) = climate_words(warm, [], SOWN + DAY, SOWN + 2 * DAY)
 
-    assert "of 24 logged hours" in told
+    assert "logged for 24 of 24 hours" in told
