@@ -2,7 +2,8 @@
 
 In    a book, a trial's trays, the treatment of each, its newest plan
 Out   blocks of a report: what was alike, what was not, air and water by treatment, what nobody noted
-Not   which conditions are alike (`alike.py`), readings (`given.py`), their words (`conditionwords.py`)
+Not   which conditions are alike and which are doubted (`data/verdict/alike.py`, `apart.py`), their words
+      (`data/verdict/conditionwords.py`), readings (`given.py`)
 
 What differs between treatments and is not what the plan varies may be where a difference comes from: it is
 said, whatever the verdict says.
@@ -16,8 +17,13 @@ from data.medium.feeds import is_plain
 from data.numbers import TrayId
 from data.readings import SAID, ReadingKind
 from data.records import Tray
-from data.report.alike import Compared, Standing, compare_conditions
-from data.report.conditionwords import (
+from data.report.content import Block, Grid, Heading, Paragraph
+from data.report.given import KINDS, Given, Known, given_to
+from data.sentence import Sentence
+from data.trial import Plan, setting_of
+from data.verdict.alike import Compared, Standing, compare_conditions
+from data.verdict.apart import apart_words, unplanned
+from data.verdict.conditionwords import (
     CONDITION_WORDS,
     alike_words,
     all_of,
@@ -26,10 +32,6 @@ from data.report.conditionwords import (
     level_words,
     row_words,
 )
-from data.report.content import Block, Grid, Heading, Paragraph
-from data.report.given import KINDS, Given, Known, given_to
-from data.sentence import Sentence
-from data.trial import Plan, setting_of
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -139,8 +141,9 @@ def _not_alike(
         spare=SPARED_FIRST,
     )
     apart = [name for name, found in uneven.items() if Standing.APART in _stands(found)]
-    free = [name for name in apart if not all(one.by_block for one in uneven[name])]
-    yield from _apart_words([name for name in free if name not in _varied(plan)], plan)
+    unasked = unplanned([one for found in uneven.values() for one in found], plan)
+    for words in apart_words(unasked, planned=plan is not None):
+        yield Paragraph(text=words, role="caution")
     some = [CONDITION_WORDS[name] for name in uneven if name not in apart]
     if some:
         yield Paragraph(
@@ -155,33 +158,6 @@ def _not_alike(
 def _row(one: Compared, columns: Sequence[str], crops: int) -> tuple[str, ...]:
     cells = (had_words(one.name, one.counts[name]) if name in one.counts else NOTHING for name in columns)
     return (row_words(CONDITION_WORDS[one.name], one.crop, crops=crops), *cells)
-
-
-def _varied(plan: Plan | None) -> set[str]:
-    """Conditions that the plan varies; a setting of whole shelves takes the shelf with it."""
-    if plan is None:
-        return set()
-    return {factor.name for factor in plan.factors} | ({"shelf"} if plan.shelf_factor is not None else set())
-
-
-def _apart_words(apart: Sequence[str], plan: Plan | None) -> Iterator[Block]:
-    if not apart:
-        return
-    conditions = all_of([CONDITION_WORDS[name] for name in apart])
-    words = (
-        Sentence(
-            "Not alike, though no plan was made to vary it: {conditions}. A difference above can come from "
-            "that as well as from the medium.",
-            conditions=conditions,
-        )
-        if plan is None
-        else Sentence(
-            "Not alike, though the plan does not vary it: {conditions}. A difference above can come from "
-            "that as well as from what was to be compared.",
-            conditions=conditions,
-        )
-    )
-    yield Paragraph(text=words, role="caution")
 
 
 def _beside_the_plan(treated: Sequence[Tray], plan: Plan | None) -> Iterator[Block]:

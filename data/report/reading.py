@@ -16,13 +16,13 @@ from data.plan.words import kept_words
 from data.records import Tray
 from data.report.beside import look_blocks, material_blocks, wrong_blocks
 from data.report.conditions import condition_blocks
-from data.report.conditionwords import all_of, level_words
 from data.report.content import Block, Grid, Heading, IntervalFigure, Paragraph, Report, VerdictGrid
 from data.report.fixed import CAUTIONS, methods
 from data.report.pictures import growth_blocks, picture_blocks, shown_photos
 from data.sentence import Sentence
 from data.trial import MeasureKind
 from data.upkeep.lostviews import lost_views, make_lost_views
+from data.verdict.conditionwords import all_of, level_words
 from data.verdict.measurewords import kind_words, mover_words
 from data.verdict.notes import cautions, how_worked_out
 from data.verdict.surewords import camera_words, otherwise_words

@@ -22,6 +22,7 @@ from data.sentence import Sentence
 from data.tables.trialrows import PhotoNumbers
 from data.trial import Measure, MeasureKind
 from data.verdict import Measured, Verdict, verdict_of
+from data.verdict.apart import apart_between, apart_words, where_told
 from data.verdict.beforehand import beforehand
 from data.verdict.comparedday import ComparedDay, compared_day
 from data.verdict.countedof import CountedOf
@@ -70,7 +71,14 @@ class CropVerdict:
     lost: tuple[LostToMold, ...] = ()
     movers: tuple[Mover, ...] = ()
     otherwise: tuple[Otherwise, ...] = ()
+    apart: tuple[str, ...] = ()  # `CONDITIONS` in which what is compared differs unplanned
     notes: tuple[Sentence, ...] = field(default_factory=tuple)
+
+    @property
+    def apart_words(self) -> tuple[Sentence, ...]:
+        """What a difference can come from as well; empty where nothing was apart."""
+        words = apart_words(self.apart, planned=self.decides is not None)
+        return (*words, *where_told(self.apart))
 
 
 def verdicts(
@@ -150,6 +158,7 @@ class _TrialReading(Terms):
             movers=self._movers(numbers) if score else (),
             notes=notes,
             otherwise=self._otherwise(verdict, table, treated, numbers, read),
+            apart=self._apart(numbers),
         )
 
     def _numbers(
@@ -279,6 +288,10 @@ class _TrialReading(Terms):
 
     def _read_as(self, trays: Sequence[Tray], read: ComparedDay) -> list[Measured]:
         return self._table(canopy_numbers(trays, read, self.words, self.rule, {}))
+
+    def _apart(self, numbers: Sequence[TrayNumber]) -> tuple[str, ...]:
+        counted = [number.tray for number in numbers if number.value is not None]
+        return apart_between(counted, self.treatments, self.plan)
 
     def _movers(self, numbers: Sequence[TrayNumber]) -> tuple[Mover, ...]:
         trays = [

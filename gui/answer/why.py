@@ -53,10 +53,11 @@ def why_words(found: "CropVerdict") -> tuple[str, ...]:
 
 
 def sure_words(found: "CropVerdict") -> tuple[str, ...]:
-    """Doubts that change the answer, the camera, cautions; then what else is to be known."""
+    """Cautions, doubts that change the answer, the camera; then what else is to be known."""
     changing = [one for one in found.otherwise if one.changes]
     words = [
         *cautions(found.verdict),
+        *found.apart_words,
         *otherwise_words(changing, found.scale),
         *camera_words(found.verdict, found.scale),
     ]

@@ -114,6 +114,7 @@ def _reported(found: "CropVerdict") -> Reported:
     """A verdict of a book, with what it rests on."""
     verdict, scale = found.verdict, found.scale
     notes = (
+        *found.apart_words,
         *mover_words(found.movers, found.counted),
         *otherwise_words(found.otherwise, scale),
         *lost_words(found.lost),
@@ -126,6 +127,7 @@ def _reported(found: "CropVerdict") -> Reported:
         "on_day": found.on_day,
         "method": found.method,
         "counted_of": None if found.counted is None else str(found.counted),
+        "not_alike": list(found.apart),
         "lost_to_mold": [
             {"medium": one.treatment, "lost": one.lost, "trays": one.trays} for one in found.lost
         ],

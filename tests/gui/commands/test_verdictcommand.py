@@ -202,6 +202,26 @@ def test_a_book_gives_the_same_keys_for_each_crop_and_measure(
     assert "fibre mat is worse than peat mix by more than the margin" in capsys.readouterr().out
 
 
+def test_what_differed_unplanned_is_told_in_words_and_by_name(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    rack = Rack(tmp_path)
+    rack.shoot_all(WORSE)
+    for tray in rack.trays:
+        if tray.medium == "coir":
+            rack.book.edit_tray(tray.id, watering="top", light="lamp")
+        else:
+            rack.book.edit_tray(tray.id, light="window")
+    rack.book.close()
+
+    _, (verdict,), _ = asked(capsys, "--book", str(rack.book.folder))
+
+    assert verdict["not_alike"] == ["watering", "light"]
+    assert any("does not vary it: watering, light." in note for note in verdict["notes"])
+    main(["verdict", "--book", str(rack.book.folder)])
+    assert "does not vary it: watering, light." in capsys.readouterr().out
+
+
 def test_a_book_without_a_trial_is_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     Book.create(tmp_path / "book").close()
 

@@ -221,6 +221,18 @@ def test_without_a_trial_the_place_says_what_will_stand_here(
         work.stop_all()
 
 
+def test_how_sure_it_is_names_what_differed_though_nobody_planned_it(
+    rack: Rack, screen: Verdict, qtbot: QtBot
+) -> None:
+    rack.shoot_all(WORSE)
+    for tray in rack.trays:
+        rack.book.edit_tray(tray.id, seed_lot="B7" if tray.medium == "fibre mat" else "A1")
+
+    read(screen, rack.book, qtbot)
+
+    assert "though the plan does not vary it: seed lot." in screen.page.sure.text()
+
+
 def test_a_day_that_nobody_photographed_is_said(rack: Rack, screen: Verdict, qtbot: QtBot) -> None:
     read(screen, rack.book, qtbot)
 

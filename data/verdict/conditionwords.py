@@ -1,8 +1,8 @@
-"""Condition words: the names of growing conditions and what trays had of them, as they stand in a report.
+"""Condition words: the names of growing conditions and what trays had of them.
 
 In    `Compared`: which condition, how many trays had what
 Out   `Sentence`s
-Not   which conditions are alike (`alike.py`), where they stand (`conditions.py`)
+Not   which conditions are alike (`alike.py`), where they stand in a report (`data/report/conditions.py`)
 """
 
 from collections import Counter
@@ -10,9 +10,9 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 from functools import reduce
 
-from data.report.alike import Compared, Value
 from data.sentence import Sentence
 from data.trial import YES_NO
+from data.verdict.alike import Compared, Value
 
 __all__ = ["CONDITION_WORDS", "alike_words", "all_of", "each_of", "had_words", "level_words", "row_words"]
 

@@ -2,7 +2,8 @@
 
 In    the compared trays of one crop or several, with the treatment of each
 Out   `Compared`: of each condition and crop how many trays of each treatment had what
-Not   words (`conditionwords.py`), blocks of a report (`conditions.py`), what was measured (`given.py`)
+Not   words (`conditionwords.py`), what the plan varies (`apart.py`), what was measured
+      (`data/report/given.py`)
 
 Treatments need not have one value to be alike: with one tray of each on every shelf the shelf is alike, too.
 Held within a crop, for that is where treatments are compared. What all trays of a block have alike cannot
