@@ -49,7 +49,7 @@ WORDS: Mapping[Field, str] = {
     ),
     Field.CUT: (
         "harvest, harvested, harvest date, cut on, cut date, ernte, geerntet, geerntet am, erntedatum, "
-        "erntetag, tag der ernte, schnitt, geschnitten, geschnitten am, schnittdatum"
+        "tag der ernte, schnitt, geschnitten, geschnitten am, schnittdatum"
     ),
     Field.TRIAL: "versuch",
     Field.SHELF: "rack, etage, regal, regalboden, ebene, fach",
