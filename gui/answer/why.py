@@ -8,6 +8,7 @@ Not   the answer and its table (`view.py`), widgets (`verdict/page.py`)
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from data.verdict.conditionwords import CONDITION_WORDS, all_of
 from data.verdict.measurewords import mover_words, part_words
 from data.verdict.notes import cautions, how_worked_out
 from data.verdict.surewords import camera_words, otherwise_words
@@ -18,7 +19,7 @@ from gui.language.words import translate
 if TYPE_CHECKING:
     from data.verdict.verdicts import CropVerdict
 
-__all__ = ["PartRow", "how_words", "part_rows", "same_otherwise", "sure_words", "why_words"]
+__all__ = ["PartRow", "care_words", "how_words", "part_rows", "same_otherwise", "sure_words", "why_words"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -50,6 +51,14 @@ def why_words(found: "CropVerdict") -> tuple[str, ...]:
     """What moves the score, and trays lost to mold."""
     said = (*mover_words(found.movers, found.counted), *lost_words(found.lost))
     return tuple(spoken(words) for words in said)
+
+
+def care_words(found: "CropVerdict") -> str:
+    """One line below the answers where something else differed, too; empty where nothing did."""
+    if not found.apart or not any(line.outcome for line in found.verdict.compared):
+        return ""
+    words = translate("Verdict", "Read with care, for this was not alike either: {conditions}.")
+    return words.format(conditions=spoken(all_of([CONDITION_WORDS[name] for name in found.apart])))
 
 
 def sure_words(found: "CropVerdict") -> tuple[str, ...]:

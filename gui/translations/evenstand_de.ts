@@ -11404,6 +11404,10 @@ trusted</source>
             <translation>kein Block</translation>
         </message>
         <message>
+            <source>Read with care, for this was not alike either: {conditions}.</source>
+            <translation>Mit Vorsicht zu lesen, denn auch dies war nicht gleich: {conditions}.</translation>
+        </message>
+        <message>
             <source>However it is read, each answer stays as it is.</source>
             <translation>Wie man es auch liest, jede Antwort bleibt, wie sie ist.</translation>
         </message>

@@ -30,7 +30,7 @@ from gui.answer.view import (
     series_of,
     table_rows,
 )
-from gui.answer.why import how_words, part_rows, same_otherwise, sure_words, why_words
+from gui.answer.why import care_words, how_words, part_rows, same_otherwise, sure_words, why_words
 from gui.controls.fold import Fold
 from gui.controls.rolling import roll_down
 from gui.controls.sides import Sides
@@ -73,8 +73,9 @@ class VerdictPage(QScrollArea):
         panel, column = self._panel()
         self.head = wrapped("", panel, "soft")
         self.answers = AnswerList(panel)
-        self.nothing = self._words(panel)
-        for part in (self.head, self.answers, self.nothing):
+        self.care, self.nothing = self._words(panel), self._words(panel)
+        set_role(self.care, "notice")
+        for part in (self.head, self.answers, self.care, self.nothing):
             column.addWidget(part)
         self.column.addWidget(panel)
 
@@ -182,6 +183,9 @@ class VerdictPage(QScrollArea):
     def _show_answer(self, found: "CropVerdict") -> None:
         self.head.setText(head_words(found))
         self.answers.show_answers(answers_of(found))
+        care = care_words(found)
+        self.care.setText(care)
+        self.care.setVisible(bool(care))
         nothing = "" if found.verdict.media else self._nothing_words(found)
         self.nothing.setText(nothing)
         self.nothing.setVisible(bool(nothing))

@@ -225,11 +225,15 @@ def test_how_sure_it_is_names_what_differed_though_nobody_planned_it(
     rack: Rack, screen: Verdict, qtbot: QtBot
 ) -> None:
     rack.shoot_all(WORSE)
+    read(screen, rack.book, qtbot)
+    assert not screen.page.care.isVisible()
     for tray in rack.trays:
         rack.book.edit_tray(tray.id, seed_lot="B7" if tray.medium == "fibre mat" else "A1")
 
     read(screen, rack.book, qtbot)
 
+    assert screen.page.care.isVisible()
+    assert screen.page.care.text() == "Read with care, for this was not alike either: seed lot."
     assert "though the plan does not vary it: seed lot." in screen.page.sure.text()
 
 
