@@ -32,9 +32,9 @@ def score_options(word: argparse.ArgumentParser) -> None:
     word.add_argument("photos", nargs="+", metavar="PHOTO", help="a photo, or a folder of photos")
     word.add_argument("--json", action="store_true", help="print one JSON list instead of a table")
     word.add_argument(
-        "--overlay", type=Path, metavar="DIR", help="write NAME_overlay.jpg: what was found, drawn in"
+        "--overlay", type=_path, metavar="DIR", help="write NAME_overlay.jpg: what was found, drawn in"
     )
-    word.add_argument("--labels", type=Path, metavar="DIR", help="write NAME_labels.png: tissue numbers 0-9")
+    word.add_argument("--labels", type=_path, metavar="DIR", help="write NAME_labels.png: tissue numbers 0-9")
     word.add_argument(
         "--whole", action="store_true", help="the pictures are top views already: search and warp nothing"
     )
@@ -48,7 +48,7 @@ def score_options(word: argparse.ArgumentParser) -> None:
 
 def intake_options(word: argparse.ArgumentParser) -> None:
     """Photos and folders for a book."""
-    word.add_argument("photos", nargs="+", type=Path, metavar="PATH", help="a photo, or a folder of photos")
+    word.add_argument("photos", nargs="+", type=_path, metavar="PATH", help="a photo, or a folder of photos")
     _book_option(word)
     farm_option(word)
 
@@ -56,7 +56,7 @@ def intake_options(word: argparse.ArgumentParser) -> None:
 def watch_options(word: argparse.ArgumentParser) -> None:
     """A folder to be watched, and when the look list is told."""
     word.add_argument(
-        "folder", type=Path, metavar="FOLDER", help="the folder that the phone's photos arrive in"
+        "folder", type=_path, metavar="FOLDER", help="the folder that the phone's photos arrive in"
     )
     _book_option(word)
     farm_option(word)
@@ -67,6 +67,13 @@ def watch_options(word: argparse.ArgumentParser) -> None:
         metavar="HH:MM",
         help="when to print the look list each day (by default 07:00)",
     )
+
+
+def _path(text: str) -> Path:
+    """A path; an empty one, of a variable that a script has not set, would be the folder one stands in."""
+    if not text.strip():
+        raise argparse.ArgumentTypeError("a file or folder must be named; this name is empty")
+    return Path(text)
 
 
 def _clock(text: str) -> clock:
@@ -85,9 +92,9 @@ def look_options(word: argparse.ArgumentParser) -> None:
 def verdict_options(word: argparse.ArgumentParser) -> None:
     """A book, or a table of numbers kept elsewhere."""
     from_where = word.add_mutually_exclusive_group(required=True)
-    from_where.add_argument("--book", type=Path, metavar="FOLDER", help="the folder of the book")
+    from_where.add_argument("--book", type=_path, metavar="FOLDER", help="the folder of the book")
     from_where.add_argument(
-        "--table", type=Path, metavar="FILE.csv", help="numbers kept elsewhere: columns block, medium, value"
+        "--table", type=_path, metavar="FILE.csv", help="numbers kept elsewhere: columns block, medium, value"
     )
     word.add_argument(
         "--trusted", metavar="NAME", help="with --table: the medium that the others are held against"
@@ -117,7 +124,7 @@ def _margin(text: str) -> float:
 
 def tags_options(word: argparse.ArgumentParser) -> None:
     """A file, the paper, a trial."""
-    word.add_argument("target", type=Path, metavar="OUT.pdf", help="the file to write")
+    word.add_argument("target", type=_path, metavar="OUT.pdf", help="the file to write")
     _paper_option(word)
     word.add_argument("--trial", metavar="NAME", help="all sheets of this trial, as its places were drawn")
     _book_option(word)
@@ -129,7 +136,7 @@ def _paper_option(word: argparse.ArgumentParser) -> None:
 
 def report_options(word: argparse.ArgumentParser) -> None:
     """A file, a trial, how long."""
-    word.add_argument("target", type=Path, metavar="OUT.pdf|OUT.html", help="the file to write")
+    word.add_argument("target", type=_path, metavar="OUT.pdf|OUT.html", help="the file to write")
     word.add_argument("--trial", metavar="NAME", help="by default the newest trial that has trays")
     word.add_argument("--short", action="store_true", help="two pages, for a customer")
     _paper_option(word)
@@ -139,22 +146,22 @@ def report_options(word: argparse.ArgumentParser) -> None:
 def pack_options(word: argparse.ArgumentParser) -> None:
     """The file of the pack."""
     word.add_argument(
-        "target", type=Path, metavar="FILE", help="the file to write; its name gets .evenstand at its end"
+        "target", type=_path, metavar="FILE", help="the file to write; its name gets .evenstand at its end"
     )
     _book_option(word)
 
 
 def unpack_options(word: argparse.ArgumentParser) -> None:
     """The pack, and where its book shall stand."""
-    word.add_argument("source", type=Path, metavar="FILE", help="a packed book")
-    word.add_argument("folder", type=Path, metavar="FOLDER", help="where the book shall stand")
+    word.add_argument("source", type=_path, metavar="FILE", help="a packed book")
+    word.add_argument("folder", type=_path, metavar="FOLDER", help="where the book shall stand")
 
 
 def import_options(word: argparse.ArgumentParser) -> None:
     """What comes in, and what names that both have mean."""
     word.add_argument(
         "other",
-        type=Path,
+        type=_path,
         metavar="PATH",
         help="an export, a packed book, a book's folder, or old notes as CSV",
     )
@@ -172,7 +179,7 @@ def import_options(word: argparse.ArgumentParser) -> None:
 
 def export_options(word: argparse.ArgumentParser) -> None:
     """Where the files go."""
-    word.add_argument("target", type=Path, metavar="DIR", help="an empty folder, or one to be made")
+    word.add_argument("target", type=_path, metavar="DIR", help="an empty folder, or one to be made")
     _book_option(word)
     word.add_argument("--top-views", action="store_true", help="write the top views of the trays too")
 
@@ -186,12 +193,12 @@ def rescore_options(word: argparse.ArgumentParser) -> None:
 
 def training_options(word: argparse.ArgumentParser) -> None:
     """Where the pictures go."""
-    word.add_argument("target", type=Path, metavar="DIR", help="an empty folder, or one to be made")
+    word.add_argument("target", type=_path, metavar="DIR", help="an empty folder, or one to be made")
     _book_option(word)
 
 
 def _book_option(word: argparse.ArgumentParser) -> None:
-    word.add_argument("--book", required=True, type=Path, metavar="FOLDER", help="the folder of the book")
+    word.add_argument("--book", required=True, type=_path, metavar="FOLDER", help="the folder of the book")
 
 
 def farm_option(word: argparse.ArgumentParser) -> None:

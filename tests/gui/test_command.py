@@ -406,3 +406,15 @@ def test_a_foreign_package_in_place_of_ours_is_told_and_nothing_is_run(tmp_path)
 
     assert ended.returncode == 2
     assert "the folder 'data' beside this program is hidden" in ended.stderr
+
+
+@pytest.mark.parametrize(
+    "words", [["intake", "", "--book", "b"], ["look", "--book", ""], ["export", " ", "--book", "b"]]
+)
+def test_an_empty_name_is_not_the_folder_one_stands_in(
+    words: list[str], capsys: pytest.CaptureFixture[str]
+) -> None:
+    with pytest.raises(SystemExit) as ended:
+        main(words)
+    assert ended.value.code == 2
+    assert "this name is empty" in capsys.readouterr().err
