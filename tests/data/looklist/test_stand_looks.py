@@ -424,6 +424,12 @@ def test_a_mate_that_was_not_photographed_today_tells_nothing_of_the_light() -> 
     assert "no mates tell" in look.sentence
 
 
+def test_mates_scored_by_another_method_tell_nothing_of_the_light() -> None:
+    photos = rack(green(0.70, 0.70, 0.60, 0.60), dark_green=0.7, corrected=True, method="older 1")
+
+    assert "no mates tell" in only(told(photos)).sentence
+
+
 def test_colours_by_another_method_are_not_what_a_tray_was_before() -> None:
     pale = green(0.70, 0.70, 0.60, 0.60)
     for day in (5, 6):
