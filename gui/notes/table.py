@@ -32,7 +32,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from gui.language.spoken import in_figures
+from gui.language.plainhint import plain_hint
+from gui.language.spoken import DAY_MOMENT_SHORT, day_words, in_figures
 from gui.notes.moments import MomentEdit, moment_in, show_moment
 from gui.notes.numberwords import when
 from gui.notes.view import NoteRow
@@ -43,6 +44,7 @@ __all__ = ["NoteTable", "number_in"]
 Index = QModelIndex | QPersistentModelIndex
 WHEN, WHAT, VALUE, NOTE = range(4)
 MOMENT = Qt.ItemDataRole.UserRole + 1
+LEAST_LETTERS = 36  # of a note that is typed over
 
 
 class NoteModel(QAbstractTableModel):
@@ -79,7 +81,9 @@ class NoteModel(QAbstractTableModel):
             return "" if row.value is None else in_figures(row.value)
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.EditRole):
             value = "" if row.value is None else f"{in_figures(row.value)} {row.unit}"
-            return (when(row.at), row.what, value, row.note)[index.column()]
+            return (day_words(row.at, DAY_MOMENT_SHORT), row.what, value, row.note)[index.column()]
+        if role == Qt.ItemDataRole.ToolTipRole and index.column() in (WHEN, NOTE):
+            return plain_hint(when(row.at) if index.column() == WHEN else row.note)
         if role == Qt.ItemDataRole.AccessibleTextRole:
             value = "" if row.value is None else f" {in_figures(row.value)} {row.unit}"
             return f"{when(row.at)}, {row.what}{value} {row.note}".strip()
@@ -124,7 +128,19 @@ class NoteModel(QAbstractTableModel):
         return True
 
 
-class _WhenDelegate(QStyledItemDelegate):
+class _Delegate(QStyledItemDelegate):
+    """A field that is read whole while one types in it, however narrow its column is."""
+
+    def updateEditorGeometry(self, editor: QWidget, option: QStyleOptionViewItem, index: Index) -> None:
+        table = editor.parentWidget()
+        room = option.rect.width() if table is None else table.width()
+        letters = LEAST_LETTERS * editor.fontMetrics().averageCharWidth() if index.column() == NOTE else 0
+        wide = min(room, max(option.rect.width(), editor.sizeHint().width(), letters))
+        left = max(0, min(option.rect.left(), room - wide))
+        editor.setGeometry(left, option.rect.top(), wide, option.rect.height())
+
+
+class _WhenDelegate(_Delegate):
     """A field for a day and time in the first column."""
 
     def createEditor(self, parent: QWidget, option: QStyleOptionViewItem, index: Index) -> QWidget:
@@ -157,6 +173,7 @@ class NoteTable(QTableView):
         self._notes.renoted.connect(self.renoted)
         self._notes.moved.connect(self.moved)
         self.setModel(self._notes)
+        self.setItemDelegate(_Delegate(self))
         self.setItemDelegateForColumn(WHEN, _WhenDelegate(self))
         self.setAccessibleName(self.tr("What was measured and done"))
         self.setToolTip(self.tr("Enter or F2 corrects a number, a time or a note, Delete takes a row out"))

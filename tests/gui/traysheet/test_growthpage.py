@@ -16,6 +16,8 @@ from data.records import TrayId
 from gui.notes.moments import MomentEdit, show_moment
 from gui.notes.table import number_in
 from gui.notes.view import Mark, read_notes
+from gui.style.palette import dress
+from gui.style.tokens import Scheme
 from gui.traysheet.growthfit import fit_tray
 from gui.traysheet.growthpage import GrowthPage
 from gui.traysheet.screen import TraySheet
@@ -257,6 +259,30 @@ def test_a_reading_is_corrected_in_the_table_and_undone(
     with qtbot.waitSignal(page.notes_read):
         sheet.renew()
     assert rows(page) == [("weight", "900 g")]
+
+
+@pytest.mark.parametrize("percent", [100, 150])
+def test_a_time_and_a_note_are_read_whole_while_they_are_typed_over(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot, qapp: QApplication, percent: int
+) -> None:
+    dress(qapp, Scheme.LIGHT, percent)
+    sheet.resize(1024, 620)
+    rack_book.add_readings([a_weight(rack_book, 900, note="after the drain")])
+    table = opened(sheet, qtbot).table
+    for column, kind in ((0, MomentEdit), (3, QLineEdit)):
+        index = table.model().index(0, column)
+        table.setFocus()
+        table.setCurrentIndex(index)
+        qtbot.keyClick(table, Qt.Key.Key_F2)
+        editor = QApplication.focusWidget()
+        assert isinstance(editor, kind)
+        assert editor.width() >= editor.sizeHint().width()
+        assert editor.fontMetrics().horizontalAdvance("after the drain") < editor.width() - 20
+        assert table.viewport().rect().contains(editor.geometry().center())
+        assert editor.geometry().right() <= table.width()
+        qtbot.keyClick(editor, Qt.Key.Key_Escape)
+        assert index.data(Qt.ItemDataRole.ToolTipRole)
+    dress(qapp, Scheme.LIGHT)
 
 
 def test_the_time_of_a_reading_is_corrected_in_the_table(
