@@ -242,6 +242,8 @@ class _Reading:
         day = None if stamp is None or stamp.parts is None else date_of(stamp.parts, self._order)
         if day is None:
             raise _LeftOut(Sentence("“{day}” is no day", day=text[:40]))
+        if day > date.today():
+            raise _LeftOut(Sentence("“{day}” has not come yet", day=text[:40]))
         return day
 
     def _number(self, field: Field, text: str) -> float | None:

@@ -6707,6 +6707,10 @@ trusted</source>
             <translation>„{day}“ ist kein Tag</translation>
         </message>
         <message>
+            <source>“{day}” has not come yet</source>
+            <translation>„{day}“ ist noch nicht gekommen</translation>
+        </message>
+        <message>
             <source>“{text}” cannot be {what}</source>
             <translation>„{text}“ kann nicht {what} sein</translation>
         </message>

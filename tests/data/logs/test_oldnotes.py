@@ -146,6 +146,8 @@ def test_trays_without_a_code_get_one() -> None:
         ("A1,,coir,2025-04-03,,", "no crop is named"),
         ("A1,pea,coir,spring,,", "is no day"),
         ("A1,pea,coir,2025-04-03,2025-04-01,", "no day after the sowing"),
+        ("A1,pea,coir,2099-04-03,,", "has not come yet"),
+        ("A1,pea,coir,2025-04-03,2099-04-14,", "has not come yet"),
         ("A1,pea,coir,2025-04-03,,heavy", "cannot be fresh mass"),
         ("A1,pea,coir,2025-04-03,,-5", "cannot be fresh mass"),
     ],
