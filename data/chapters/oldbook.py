@@ -64,8 +64,8 @@ class OldBook(TrayBook, DayBook):
         if end is not None:
             recorder.update("tray", tray, {"done_at": time_text(end), "ended": "cut"})
             recorder.insert("event", {"tray": tray, "kind": "cut", "at": time_text(end), "note": ""})
-        elif old.new.sown_at + LONGEST_GROWN < self.now():
-            end = old.new.sown_at + LONGEST_GROWN
+        elif old.new.sown_at + LONGEST_GROWN < self.now() or old.fresh_mass_g is not None:
+            end = min(old.new.sown_at + LONGEST_GROWN, self.now())  # what has been weighed has been cut
             recorder.update("tray", tray, {"done_at": time_text(end)})
         at = time_text(end or self.now())
         for kind, value in ((ReadingKind.FRESH_MASS, old.fresh_mass_g), (ReadingKind.HEIGHT, old.height_mm)):

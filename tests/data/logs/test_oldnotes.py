@@ -243,3 +243,14 @@ def test_a_tray_sown_long_ago_without_a_day_of_cut_grows_no_more(book: Book) -> 
 
     assert book.tray(tray).done_at is not None
     assert book.tray(tray).ended is None
+
+
+def test_a_tray_that_was_weighed_has_been_cut_though_nobody_wrote_when(book: Book) -> None:
+    book.set_setting("today", "2026-03-12")
+    text = "tray,crop,medium,sown,yield\nB1,pea,coir,2026-03-02,300\nB2,pea,coir,2026-03-02,\n"
+
+    first, second = book.keep_old_notes(read(text), "old.csv")
+
+    assert book.tray(first).done_at is not None
+    assert book.tray(first).done_at.date() == date(2026, 3, 12)
+    assert book.tray(second).done_at is None
