@@ -4144,8 +4144,8 @@ trusted</source>
     <context>
         <name>OldNotes</name>
         <message>
-            <source>Each line is one tray. A column that is nothing of the list goes into the tray's note, with its heading. A tray without a day of cut counts as ended 30 days after sowing.</source>
-            <translation>Jede Zeile ist eine Schale. Eine Spalte, die nichts aus der Liste ist, kommt mit ihrer Überschrift in die Notiz der Schale. Eine Schale ohne Schnitttag gilt 30 Tage nach der Saat als beendet.</translation>
+            <source>Each line is one tray. A column that is nothing of the list goes into the tray's note, with its heading. A tray without a day of cut counts as ended 30 days after sowing; one that was weighed, by today.</source>
+            <translation>Jede Zeile ist eine Schale. Eine Spalte, die nichts aus der Liste ist, kommt mit ihrer Überschrift in die Notiz der Schale. Eine Schale ohne Tag des Schnitts gilt 30 Tage nach der Saat als beendet; eine gewogene spätestens heute.</translation>
         </message>
         <message>
             <source>Crops that the book does not know yet: {names}.</source>
