@@ -67,6 +67,7 @@ class QuickLine(QWidget):
         self.said = wrapped("", self)
         self.typing_on = TypingOn(self)
         self.typing_on.typed.connect(self._type_on)
+        self.typing_on.left.connect(self._type_again)
         self.as_typed = self._make_answer(self._keep_as_typed)
         self.instead = self._make_answer(self._keep_instead)
         row = Flow()
@@ -247,7 +248,12 @@ class QuickLine(QWidget):
             return
         if self._open.doubt is not None:
             self._keep(self._open, self._open.doubt.instead)
-            return
+        else:
+            self._type_again()
+
+    @Slot()
+    def _type_again(self) -> None:
+        """Nothing is kept; what was typed stands there to be typed over."""
         self._open = None
         self._say("")
         self.line.selectAll()

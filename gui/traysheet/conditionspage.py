@@ -168,6 +168,8 @@ class ConditionsPage(SheetPage):
             return
         self._say("")
         self._show_doubts(self.form.said())
+        if not changed and (self.keep.hasFocus() or self.leave.hasFocus()):
+            self.take_focus()  # else it would go to the numbers beside the page
         self.keep.setEnabled(changed)
         self.leave.setEnabled(changed)
 

@@ -171,6 +171,24 @@ def test_the_chosen_trays_are_watered_in_one_step_of_undo(morning: Bench, rack_b
     assert rack_book.readings(kind=ReadingKind.WATER) == ()
 
 
+def test_escape_leaves_a_question_and_gives_back_what_was_typed(
+    morning: Bench, rack_book: Book, qtbot: QtBot
+) -> None:
+    before = NewReading(
+        kind=ReadingKind.WEIGHT, value=800.0, taken_at=rack_book.now(), tray_id=tray(rack_book, "A1")
+    )
+    rack_book.add_readings([before])
+    typed(morning, "A1 28.4")
+    assert morning.quick.instead.hasFocus()
+
+    qtbot.keyClick(morning.quick.instead, Qt.Key.Key_Escape)
+
+    assert morning.quick.line.hasFocus()
+    assert morning.quick.line.selectedText() == "A1 28.4"
+    assert morning.quick.instead.isHidden()
+    assert len(rack_book.readings(kind=ReadingKind.WEIGHT)) == 1
+
+
 def test_number_after_number_goes_along_the_rack(morning: Bench, rack_book: Book) -> None:
     morning.rack.setCurrentIndex(morning.rack.model().index(0, 0))
 

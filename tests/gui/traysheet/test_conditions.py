@@ -61,6 +61,20 @@ def test_what_is_typed_is_kept_by_ctrl_enter_and_undone(
     assert page.form.rate.text() == ""
 
 
+@pytest.mark.parametrize("name", ["keep", "leave"])
+def test_the_focus_stays_on_the_page_when_its_button_has_done_its_work(
+    page: ConditionsPage, qtbot: QtBot, name: str
+) -> None:
+    page.form.note.setText("by the door")
+    button = getattr(page, name)
+    button.setFocus()
+
+    qtbot.keyClick(button, Qt.Key.Key_Space)
+
+    assert not button.isEnabled()
+    assert page.form.code.hasFocus()
+
+
 def test_only_what_was_changed_is_written(page: ConditionsPage) -> None:
     page.form.note.setText("by the door")
 
