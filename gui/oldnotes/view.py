@@ -96,8 +96,8 @@ def read_words(looked: NotesLooked) -> str:
         translate(
             "OldNotes",
             "Each line is one tray. A column that is nothing of the list goes into the tray's note, with its "
-            "heading. A tray without a day of cut counts as ended 30 days after sowing; one that was weighed, "
-            "by today.",
+            "heading. A tray without a day of cut counts as ended 30 days after sowing; one that was "
+            "weighed, by today.",
         )
     ]
     for words, names in (
