@@ -50,6 +50,7 @@ class TrayNumber:
     score: CanopyScore | None = None  # with its parts
     why_none: NoNumber | None = None
     still_to_come: bool = False  # its day has not come yet
+    seen: bool = False  # scored by an eye that knew its medium
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -192,6 +193,7 @@ def eye_numbers(trays: Sequence[Tray], given: Sequence[EyeGiven]) -> tuple[TrayN
             tray=tray,
             value=sum(scores[tray.id]) / len(scores[tray.id]) if tray.id in scores else None,
             why_none=None if tray.id in scores else NoNumber.NOT_LOOKED_AT,
+            seen=tray.id in scores and not blind,
         )
         for tray in trays
     )

@@ -12,7 +12,7 @@ from data.records import Tray
 from data.sentence import Sentence
 from data.verdict.traynumbers import LostToMold, NoNumber, TrayNumber
 
-__all__ = ["lost_words", "missing_trays", "no_number_words", "unblocked", "untreated"]
+__all__ = ["lost_words", "missing_trays", "no_number_words", "tray_doubts", "untreated"]
 
 
 def missing_trays(numbers: Sequence[TrayNumber]) -> tuple[Sentence, ...]:
@@ -55,8 +55,23 @@ def untreated(trays: Sequence[Tray], treatments: Mapping[TrayId, str]) -> tuple[
     return (Sentence("{trays} got none of the plan's treatments and were left out.", trays=", ".join(codes)),)
 
 
-def unblocked(numbers: Sequence[TrayNumber]) -> tuple[Sentence, ...]:
-    """Trays with a number of which nobody noted the block."""
+def tray_doubts(numbers: Sequence[TrayNumber]) -> tuple[Sentence, ...]:
+    """What may be wrong with the numbers of trays that are in: their blocks, an eye that knew the medium."""
+    return (*_unblocked(numbers), *_not_blind(numbers))
+
+
+def _not_blind(numbers: Sequence[TrayNumber]) -> tuple[Sentence, ...]:
+    if not any(number.seen for number in numbers):
+        return ()
+    return (
+        Sentence(
+            "These scores by eye were not given blind: who knows the medium may see what was hoped for. "
+            "Score the photos blind to be sure."
+        ),
+    )
+
+
+def _unblocked(numbers: Sequence[TrayNumber]) -> tuple[Sentence, ...]:
     counted = [number.tray for number in numbers if number.value is not None]
     codes = [tray.code for tray in counted if not tray.block]
     if not codes:

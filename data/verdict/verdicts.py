@@ -42,7 +42,7 @@ from data.verdict.traynumbers import (
     mold_areas,
     yield_numbers,
 )
-from data.verdict.traywords import missing_trays, unblocked, untreated
+from data.verdict.traywords import missing_trays, tray_doubts, untreated
 from data.verdict.words import Scale, Unit
 
 if TYPE_CHECKING:
@@ -139,7 +139,7 @@ class _TrialReading(Terms):
             *read.words(treated),
             *missing_trays(numbers),
             *untreated(trays, self.treatments),
-            *unblocked(numbers),
+            *tray_doubts(numbers),
             *half_way(table, self.trusted or ""),
         )
         return CropVerdict(

@@ -9055,6 +9055,10 @@ trusted</source>
             <translation>{trays} bekamen keine der Varianten des Plans und wurden weggelassen.</translation>
         </message>
         <message>
+            <source>These scores by eye were not given blind: who knows the medium may see what was hoped for. Score the photos blind to be sure.</source>
+            <translation>Diese Noten nach Augenmaß wurden nicht blind gegeben: wer das Substrat kennt, sieht vielleicht, was erhofft war. Zur Sicherheit die Fotos blind benoten.</translation>
+        </message>
+        <message>
             <source>No block is noted of these trays, so all were taken as one: what differs between places and days of sowing counts as chance, and can look like a difference of media.</source>
             <translation>Von diesen Schalen ist kein Block notiert, also wurden alle als einer genommen: was sich zwischen Plätzen und Saattagen unterscheidet, zählt als Zufall und kann wie ein Unterschied der Substrate aussehen.</translation>
         </message>

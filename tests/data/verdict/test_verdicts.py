@@ -14,6 +14,7 @@ from data.desirability import USUAL as USUAL_RULE
 from data.desirability import MoldRule, PartName, ScoreRule, rule_of, rule_text
 from data.errors import LevelIsFixed, ReasonWanted
 from data.events import EventKind
+from data.logs.oldnotes import read_old_notes
 from data.readings import NewReading, ReadingKind
 from data.trial import Measure, MeasureKind, Plan
 from data.verdict.countedof import CountedOf, counted_words
@@ -308,6 +309,33 @@ def test_trays_without_a_block_are_said_to_be(
     said = [note for note in mass.notes if "No block is noted" in note]
     assert [note[: len(told or "")] for note in said] == ([] if told is None else [told])
     assert any("in one block." in line for line in how_worked_out(mass.verdict)) is (len(without) == 6)
+
+
+def test_scores_by_eye_of_old_notes_are_said_not_to_be_blind(tmp_path: Path) -> None:
+    lines = ["tray,trial,block,crop,medium,sown,eye score"]
+    for n, (block, medium) in enumerate((b, m) for b in "123" for m in ("peat", "mat")):
+        lines.append(f"T{n},old,{block},pea,{medium},2025-03-0{block},{70 + 3 * n}")
+    with Book.create(tmp_path / "book") as book:
+        book.keep_old_notes(read_old_notes("\n".join(lines).encode()), "old.csv")
+        book.set_trusted("peat")
+
+        score, eye = verdicts(book)
+
+    assert eye.kind is MeasureKind.EYE
+    assert any("were not given blind" in note for note in eye.notes)
+    assert not any("were not given blind" in note for note in score.notes)
+
+
+def test_scores_of_a_blind_round_are_not_doubted(rack: Rack) -> None:
+    rack.shoot_all(EVEN)
+    photos = [(one.tray_id, one.photo_id) for one in rack.book.photo_numbers(TRIAL)]
+    eye_round = rack.book.begin_eye_round(TRIAL, "R.", photos, seed=4)
+    for showing in eye_round.showings:
+        rack.book.give_eye_score(eye_round, showing.place, 10.0 + showing.tray_id)
+
+    (eye,) = [found for found in rack.verdicts() if found.kind is MeasureKind.EYE]
+
+    assert not any("were not given blind" in note for note in eye.notes)
 
 
 @pytest.mark.parametrize("trusted", [None, "wood fibre"])
