@@ -31,6 +31,7 @@ __all__ = ["Light", "judge_light", "judge_pixels", "surroundings_tint", "white_b
 
 MOST_BLUR_MM = 2.4  # rise of the best edges; from there on coverage was off by 5 points and more in trials
 MOST_SMEAR = 1.6  # a hand that moved by some 4 mm: from there on coverage was off by 4 to 38 points in trials
+LEAST_MOVED_MM = 1.2  # rise of the best edges: where they are sharper each way, nothing has moved
 MOST_BURNT_PCT = 8.0  # common practice: 5 to 10 %
 MOST_DARK_PCT = 10.0  # common practice: 5 to 10 %
 LEAST_LIGHTEST = 15.0  # L* of the lightest tenth; four stops too dark, where coverage was off by 7 points
@@ -85,8 +86,10 @@ def judge_light(photo: Photo, top: TopView, patches: "Patches | None") -> Light:
 
 def _blurred(blur_mm: float | None, top: TopView) -> bool:
     """Out of focus all over, or smeared by a hand that moved."""
+    if blur_mm is None or blur_mm < LEAST_MOVED_MM:
+        return False
     moved = smear(np.asarray(cv2.cvtColor(top.pixels, cv2.COLOR_RGB2GRAY), np.uint8))
-    return (blur_mm is not None and blur_mm > MOST_BLUR_MM) or (moved is not None and moved > MOST_SMEAR)
+    return blur_mm > MOST_BLUR_MM or (moved is not None and moved > MOST_SMEAR)
 
 
 def judge_pixels(pixels: Pixels) -> Light:

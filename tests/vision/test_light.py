@@ -14,6 +14,7 @@ from vision.corners import Corners, CornersFrom
 from vision.light import Light, judge_light, judge_pixels, surroundings_tint, white_balance
 from vision.photo import Photo, Pixels, read_photo
 from vision.reason import Reason
+from vision.sharpness import smear
 from vision.station import Patches
 from vision.topview import make_top_view
 
@@ -90,6 +91,14 @@ def moved(pixels: Pixels, length_px: int, way_deg: float) -> Pixels:
     return encoded(cv2.filter2D(linear(pixels), -1, way / way.sum()))
 
 
+def framed(top: Pixels) -> tuple[Pixels, Corners]:
+    """A top view in a dark rim on a bright bench, and where it lies."""
+    for width, colour in ((20, (35, 35, 35)), (150, (150, 145, 140))):
+        top = np.asarray(cv2.copyMakeBorder(top, *[width] * 4, cv2.BORDER_CONSTANT, value=colour), np.uint8)
+    top = np.asarray(cv2.GaussianBlur(top, (0, 0), 0.6), np.uint8)  # as a lens leaves it
+    return top, replace(CORNERS, points=((170, 170), (1186, 170), (1186, 678), (170, 678)))
+
+
 @pytest.mark.parametrize("way_deg", [0, 30, 60, 90, 120, 150])
 @pytest.mark.parametrize(
     ("moved_mm", "refusal"), [(1.0, None), (5.0, Reason.BLURRED), (10.0, Reason.BLURRED)]
@@ -97,15 +106,26 @@ def moved(pixels: Pixels, length_px: int, way_deg: float) -> Pixels:
 def test_a_photo_taken_with_a_moving_hand_is_refused_though_its_streaks_have_sharp_sides(
     handheld, moved_mm, refusal, way_deg
 ):
-    top = read_photo(PHOTOS / "top_young.jpg").pixels
-    rim, bench = ((20, (35, 35, 35)), (150, (150, 145, 140)))
-    for width, colour in (rim, bench):
-        top = cv2.copyMakeBorder(top, *[width] * 4, cv2.BORDER_CONSTANT, value=colour)
-    corners = replace(CORNERS, points=((170, 170), (1186, 170), (1186, 678), (170, 678)))
+    pixels, corners = framed(read_photo(PHOTOS / "top_young.jpg").pixels)
 
-    photo = replace(handheld, pixels=moved(np.asarray(top, np.uint8), round(2 * moved_mm), way_deg))
+    photo = replace(handheld, pixels=moved(pixels, round(2 * moved_mm), way_deg))
 
     assert judge_light(photo, make_top_view(photo, corners), None).refusal is refusal
+
+
+@pytest.mark.parametrize("turned", [False, True])
+def test_a_ribbed_mat_is_not_taken_for_streaks_of_a_moving_hand(handheld, turned):
+    """Slopes one way only, and the rim is sharp."""
+    wave = np.tile(np.repeat([70.0, 140.0], 5), 102)[:1016]
+    ribs = np.tile(wave[:508], (1016, 1)).T if turned else np.tile(wave, (508, 1))
+    uneven = ribs + np.random.default_rng(0).normal(0, 4, ribs.shape)
+    pixels, corners = framed(np.clip(uneven[:, :, None] * (0.8, 1.0, 0.6), 0, 255).astype(np.uint8))
+    photo = replace(handheld, pixels=pixels)
+
+    view = make_top_view(photo, corners)
+
+    assert smear(np.asarray(cv2.cvtColor(view.pixels, cv2.COLOR_RGB2GRAY), np.uint8)) > 2
+    assert judge_light(photo, view, None).refusal is None
 
 
 @pytest.mark.parametrize("gains", [(1.0, 0.4, 1.0), (1.3, 0.5, 0.9), (0.9, 0.5, 1.4)])

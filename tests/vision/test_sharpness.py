@@ -67,6 +67,23 @@ def test_stuff_that_is_sharp_or_soft_all_over_is_not_smeared(sigma):
     assert smear(picture) == pytest.approx(1.0, abs=0.08)
 
 
+@pytest.mark.parametrize(("contrast", "is_told"), [(1.0, True), (0.4, True), (0.1, False)])
+def test_how_smeared_hardly_depends_on_contrast_until_all_is_noise(contrast, is_told):
+    """Slopes below six codes a pixel are those of noise."""
+    moved = cv2.blur(grains(), (9, 1))
+    pale = np.asarray(np.rint(120 + contrast * (moved.astype(float) - 120)), np.uint8)
+
+    assert (smear(pale) is not None) is is_told
+    assert not is_told or smear(pale) == pytest.approx(smear(moved), rel=0.05)
+
+
+def test_ribs_have_slopes_one_way_only_and_are_sharp():
+    ribs = np.tile(np.repeat([60, 180], 8).astype(np.uint8), (300, 20))
+
+    assert smear(ribs) > 10
+    assert edge_sigma_px(ribs) < 0.8
+
+
 def test_a_few_straight_rims_are_no_smear():
     picture = grains()
     picture[::130] = 255
