@@ -29,8 +29,8 @@ class BenchConditions(QWidget):
     ) -> None:
         super().__init__(parent)
         self._kind = kind
+        self.kind_of_tray = QComboBox(self)  # made in the order in which Tab comes by
         self.seating, self.watering = QComboBox(self), QComboBox(self)
-        self.kind_of_tray = QComboBox(self)
         self.place = QLineEdit(self)
         self._offer(tray_types)
         if medium is not None:

@@ -27,6 +27,7 @@ from data.travel.guestlook import GuestLook
 from data.travel.merging import Merged, merge
 from gui.controls.progress import ProgressLine
 from gui.controls.rolling import rolling
+from gui.controls.tabstops import order_stops
 from gui.language.spoken import begun, spoken
 from gui.style.palette import Space, set_role
 from gui.travel.guestopening import GuestOpening, let_go
@@ -126,6 +127,8 @@ class GuestDialog(QDialog):
             self.names.changed.connect(self._renew)
             self._questions.addWidget(self.names)
             self.asked.show()
+            if (layout := self.layout()) is not None:
+                order_stops(layout)  # the questions are younger than the buttons below them
         self._renew()
         if self.names is not None:
             self.names.groups[look.asked[0]].buttons()[0].setFocus()

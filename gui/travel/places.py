@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QCheckBox, QWidget
 
 from data.travel.packing import pack_path
 from gui.controls.placedialog import PlaceDialog
+from gui.controls.tabstops import order_stops
 from gui.language.words import translate
 from gui.style.words import wrapped
 from gui.travel.view import size_words
@@ -60,6 +61,8 @@ class ExportPlace(PlaceDialog):
         self.top_views = QCheckBox(self.tr("Top views too, as JPEG without place and camera"), self)
         self.form.addRow("", self.top_views)
         self.renew()
+        if (layout := self.layout()) is not None:
+            order_stops(layout)  # it is younger than the buttons below it
 
 
 class UnpackPlace(PlaceDialog):

@@ -1,10 +1,11 @@
 """Every dialog about books that leave and come: reached by Tab, and not too large."""
 
 from collections.abc import Callable
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, QRect, Qt
 from PySide6.QtWidgets import QApplication, QDialog, QRadioButton, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -62,6 +63,27 @@ def test_everything_in_each_dialog_has_a_name_and_is_reached_by_tab(dialog: QDia
         radio.group() for radio in reached if isinstance(radio, QRadioButton)
     }
     dialog.reject()
+
+
+@pytest.mark.parametrize("dialog", EVERY, indirect=True)
+def test_tab_goes_from_top_to_bottom_and_up_once_alone(dialog: QDialog, qtbot: QtBot) -> None:
+    round_trip: list[QWidget] = []
+    for _ in range(200):
+        widget = QApplication.focusWidget()
+        assert widget is not None
+        if round_trip and widget is round_trip[0]:
+            break
+        round_trip.append(widget)
+        qtbot.keyClick(widget, Qt.Key.Key_Tab)
+    places = [QRect(one.mapTo(dialog, QPoint(0, 0)), one.size()) for one in (*round_trip, round_trip[0])]
+    upwards = [
+        (name_of(one), name_of(following))
+        for (one, here), (following, there) in pairwise(
+            zip((*round_trip, round_trip[0]), places, strict=True)
+        )
+        if there.bottom() < here.top()
+    ]
+    assert len(upwards) <= 1, upwards
 
 
 @pytest.mark.parametrize("dialog", EVERY, indirect=True)
