@@ -30,7 +30,7 @@ if TYPE_CHECKING:
 __all__ = ["Light", "judge_light", "judge_pixels", "surroundings_tint", "white_balance"]
 
 MOST_BLUR_MM = 2.4  # rise of the best edges; from there on coverage was off by 5 points and more in trials
-MOST_SMEAR = 1.6  # a hand that moved by some 4 mm: from there on coverage was off by 4 to 38 points in trials
+MOST_SMEAR = 1.5  # a hand that moved by 3 to 4 mm; from there on coverage was off by up to 38 points
 LEAST_MOVED_MM = 1.2  # rise of the best edges: where they are sharper each way, nothing has moved
 MOST_BURNT_PCT = 8.0  # common practice: 5 to 10 %
 MOST_DARK_PCT = 10.0  # common practice: 5 to 10 %

@@ -95,8 +95,8 @@ def smear(grey: NDArray[np.uint8]) -> float | None:
     """How many times steeper slopes are one way than another; None where there are no edges.
 
     Shoots and media have slopes every way: 1.04 in the middle of 248 rendered top views at 2 px/mm, 1.29 at
-    most, where blades of wheatgrass lie one way. Moved by 4 mm some of them had 1.6 to 2.1 (19 of 20). Ribs
-    and rows have slopes one way, too, and none of their edges is wide (`edge_rise_mm`).
+    most, where blades of wheatgrass lie one way. Moved by 4 mm 122 of 126 pictures of them had over 1.5.
+    Ribs and rows have slopes one way, too, and none of their edges is wide (`edge_rise_mm`).
     """
     across, down = (slope[::2, ::2].ravel() for slope in _slopes(grey))
     rank = int(STEEP * (across.size - 1))
