@@ -151,13 +151,19 @@ def wet_hours(samples: Sequence[AirSample], begin: datetime, end: datetime, warm
         longest=longest,
         known=known,
         unknown=max(0.0, whole - known),
-        sentence=Sentence(
-            "Leaves were likely wet for {wet:.0f} of {known:.0f} logged hours, {hot:.0f} of them warm.",
-            wet=wet,
-            known=known,
-            hot=hot,
-        ),
+        sentence=_wet_words(wet, hot, known),
     )
+
+
+def _wet_words(wet: float, hot: float, known: float) -> Sentence:
+    if round(hot) == 0:
+        return Sentence(
+            "Leaves were likely wet for {wet:.0f} of {known:.0f} logged hours.", wet=wet, known=known
+        )
+    return Sentence(
+        "Leaves were likely wet for {wet:.0f} of {known:.0f} logged hours, {hot:.0f} of them warm.",
+        wet=wet, known=known, hot=hot,
+    )  # fmt: skip
 
 
 def _nothing_known(whole: float) -> WetHours:

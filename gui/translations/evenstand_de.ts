@@ -6443,6 +6443,10 @@ trusted</source>
             <translation>Der Ertrag ist null: je kg Schnitt lässt sich nichts rechnen.</translation>
         </message>
         <message>
+            <source>Leaves were likely wet for {wet:.0f} of {known:.0f} logged hours.</source>
+            <translation>Blätter waren in {wet:.0f} von {known:.0f} aufgezeichneten Stunden wahrscheinlich nass.</translation>
+        </message>
+        <message>
             <source>Leaves were likely wet for {wet:.0f} of {known:.0f} logged hours, {hot:.0f} of them warm.</source>
             <translation>Blätter waren in {wet:.0f} von {known:.0f} aufgezeichneten Stunden wahrscheinlich nass, in {hot:.0f} davon war es warm.</translation>
         </message>

@@ -46,3 +46,9 @@ def test_what_was_logged_before_and_after_does_not_count() -> None:
     (told,) = climate_words(warm, [], SOWN + DAY, SOWN + 2 * DAY)
 
     assert "logged for 24 of 24 hours" in told
+
+
+def test_wet_hours_that_were_cold_are_not_called_warm() -> None:
+    told = climate_words(hourly(*[12.0] * 24), hourly(*[95.0] * 24), SOWN, SOWN + DAY)
+
+    assert told[-1] == "Leaves were likely wet for 24 of 24 logged hours."
