@@ -38,6 +38,7 @@ from gui.controls.rows import Row
 from gui.language.spoken import DAY_YEAR_SHORT, day_words
 from gui.language.words import translate
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 from gui.traysheet.view import end_words
 
 __all__ = ["EndedTrays", "ended_words"]
@@ -57,8 +58,7 @@ class EndedTrays(QDialog):
         set_role(title, "title")
         self._make_search()
         self._make_rows()
-        self.none = QLabel(self)
-        set_role(self.none, "soft")
+        self.none = wrapped("", self, "soft")
         self.open_it = QPushButton(self.tr("Open its sheet"), self)
         self.open_it.setDefault(True)
         set_role(self.open_it, "main")
@@ -74,6 +74,8 @@ class EndedTrays(QDialog):
         column.setSpacing(Space.M)
         for part in (title, self.search, self.rows, self.none):
             column.addWidget(part)
+        column.setStretchFactor(self.rows, 1)
+        column.addStretch(0)  # takes the room of the list where there is none
         column.addLayout(foot)
         letter = self.fontMetrics().averageCharWidth()
         self.setMinimumWidth(60 * letter)

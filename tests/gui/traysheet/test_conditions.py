@@ -207,6 +207,9 @@ def test_without_ended_trays_it_says_what_will_stand_there(qtbot: QtBot, dressed
 
     assert "No tray has ended yet" in dialog.none.text()
     assert not dialog.open_it.isEnabled()
+    dialog.resize(640, 460)
+    dialog.show()
+    assert dialog.none.y() < 200, "it stands below the search, not in the middle of nothing"
 
 
 def test_up_and_down_choose_while_words_are_typed(
