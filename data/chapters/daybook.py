@@ -55,12 +55,12 @@ class DayBook(Changes):
             rows = self._rows(noterows.READINGS_OF_TEST, bench_test=bench_test, **values)
         else:
             rows = self._rows(noterows.READINGS_ALL, **values)
-        return tuple(noterows.reading_of(row) for row in rows)
+        return noterows.readings_in(rows)
 
     def readings_of_growing(self, kind: ReadingKind | None = None) -> tuple[Reading, ...]:
         """Readings of all growing trays, by tray and time: what one morning asks of a book of years."""
         rows = self._rows(noterows.READINGS_OF_GROWING, kind=kind and str(kind))
-        return tuple(noterows.reading_of(row) for row in rows)
+        return noterows.readings_in(rows)
 
     def reading(self, reading_id: ReadingId) -> Reading:
         """One reading; raises `KeyError` where there is none of that number."""
@@ -200,15 +200,20 @@ class DayBook(Changes):
 
     def events(self, tray_id: TrayId) -> tuple[Event, ...]:
         """What was done to a tray, oldest first."""
-        return tuple(noterows.event_of(row) for row in self._rows(noterows.EVENTS_OF_TRAY, tray=tray_id))
+        return noterows.events_in(self._rows(noterows.EVENTS_OF_TRAY, tray=tray_id))
+
+    def unknown_notes(self, tray_id: TrayId) -> int:
+        """How many readings and events of a tray are of kinds that this program does not know."""
+        rows = self._rows(noterows.KINDS_OF_TRAY, tray=tray_id)
+        return sum(row["rows"] for row in rows if not noterows.is_known(row["kind"], row["noted"]))
 
     def events_of_growing(self) -> tuple[Event, ...]:
         """What was done to all growing trays, by tray and time."""
-        return tuple(noterows.event_of(row) for row in self._rows(noterows.EVENTS_OF_GROWING))
+        return noterows.events_in(self._rows(noterows.EVENTS_OF_GROWING))
 
     def events_of_shelf(self, shelf: str) -> tuple[Event, ...]:
         """What was done to a shelf as such, oldest first."""
-        return tuple(noterows.event_of(row) for row in self._rows(noterows.EVENTS_OF_SHELF, shelf=shelf))
+        return noterows.events_in(self._rows(noterows.EVENTS_OF_SHELF, shelf=shelf))
 
     def add_event(
         self,

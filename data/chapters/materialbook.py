@@ -58,8 +58,9 @@ class MaterialBook(TrayBook):
     def test_readings(self) -> dict[BenchTestId, list[Reading]]:
         """Readings of all tests, by test and time."""
         found: dict[BenchTestId, list[Reading]] = {}
-        for row in self._rows(materialrows.TEST_READINGS):
-            found.setdefault(BenchTestId(row["bench_test"]), []).append(noterows.reading_of(row))
+        for one in noterows.readings_in(self._rows(materialrows.TEST_READINGS)):
+            if one.bench_test is not None:
+                found.setdefault(one.bench_test, []).append(one)
         return found
 
     def begin_test(self, new: NewBenchTest) -> BenchTestId:

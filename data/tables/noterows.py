@@ -6,6 +6,7 @@ Not   trays, photos and scores (`rows.py`), running queries (`chapters/traybook.
 """
 
 import sqlite3
+from collections.abc import Iterable
 from dataclasses import fields
 from datetime import datetime
 from typing import Any
@@ -17,12 +18,15 @@ from vision.traytype import TrayType
 
 __all__ = [
     "CROP", "ENDS_OF_TRAY", "EVENT", "EVENTS_OF_GROWING", "EVENTS_OF_SHELF", "EVENTS_OF_TRAY",
-    "LOGGED", "LOGGED_THEN", "LOG_FILE", "MEDIA_ALL", "MEDIUM", "NAMED", "READING", "READINGS_ALL",
-    "READINGS_OF_GROWING", "READINGS_OF_SHELF", "READINGS_OF_TEST", "READINGS_OF_TRAY", "TRAY_TYPE",
-    "TRAY_TYPES", "TRUSTED", "crop_of", "event_of", "medium_of", "reading_of", "row_of_type", "tray_type_of",
+    "KINDS_OF_TRAY", "LOGGED", "LOGGED_THEN", "LOG_FILE", "MEDIA_ALL", "MEDIUM", "NAMED", "READING",
+    "READINGS_ALL", "READINGS_OF_GROWING", "READINGS_OF_SHELF", "READINGS_OF_TEST", "READINGS_OF_TRAY",
+    "TRAY_TYPE", "TRAY_TYPES", "TRUSTED", "crop_of", "event_of", "events_in", "is_known", "medium_of",
+    "reading_of", "readings_in", "row_of_type", "tray_type_of",
 ]  # fmt: skip
 
 Row = sqlite3.Row
+READING_KINDS = frozenset(str(kind) for kind in ReadingKind)
+EVENT_KINDS = frozenset(str(kind) for kind in EventKind)
 
 # --- what trays are made of
 
@@ -111,6 +115,11 @@ EVENT = """
       LEFT JOIN tray t ON t.id = e.tray
      WHERE e.id = :event
 """
+KINDS_OF_TRAY = """
+    SELECT kind, 'reading' AS noted, count(*) AS rows FROM reading WHERE tray = :tray GROUP BY kind
+     UNION ALL
+    SELECT kind, 'event', count(*) FROM event WHERE tray = :tray GROUP BY kind
+"""
 ENDS_OF_TRAY = "SELECT id FROM event WHERE tray = :tray AND kind IN ('cut', 'thrown away')"
 
 # --- out of the book
@@ -156,6 +165,21 @@ def reading_of(row: Row) -> Reading:
         source=row["source"],
         note=row["note"],
     )
+
+
+def readings_in(rows: Iterable[Row]) -> tuple[Reading, ...]:
+    """Those of kinds that this program knows: a newer one may have written others, and they stay kept."""
+    return tuple(reading_of(row) for row in rows if row["kind"] in READING_KINDS)
+
+
+def events_in(rows: Iterable[Row]) -> tuple[Event, ...]:
+    """The same of what was done."""
+    return tuple(event_of(row) for row in rows if row["kind"] in EVENT_KINDS)
+
+
+def is_known(kind: str, noted: str) -> bool:
+    """Whether this program knows a kind; `noted`: "reading" or "event"."""
+    return kind in (READING_KINDS if noted == "reading" else EVENT_KINDS)
 
 
 def event_of(row: Row) -> Event:

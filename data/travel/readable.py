@@ -18,7 +18,7 @@ from data.looklist.answers import AnswerKind
 from data.openfiles.tables import TABLES
 from data.plan.drawing import draw_of
 from data.plan.plantext import plan_of
-from data.tables.noterows import event_of, reading_of
+from data.tables.noterows import event_of, is_known, reading_of
 from data.tables.rows import score_of, suspect_of
 from data.tables.scorerows import corners_of
 
@@ -27,6 +27,10 @@ if TYPE_CHECKING:
 
 __all__ = ["Unreadable", "read_all"]
 
+UNKNOWN = (
+    "'{kind}' is no kind of {noted} that this program knows; mend the word, or bring this program up to date "
+    "where a newer Evenstand wrote the files"
+)
 ROWS_BETWEEN = 500  # looks at the cancel token
 
 
@@ -64,13 +68,28 @@ def _answer(row: Any) -> None:
     AnswerKind(row["answer"])
 
 
+def _reading(row: Any) -> None:
+    _refuse_unknown(row["kind"], "reading")
+    reading_of(row)
+
+
+def _event(row: Any) -> None:
+    _refuse_unknown(row["kind"], "event")
+    event_of(row)
+
+
+def _refuse_unknown(kind: str, noted: str) -> None:
+    if not is_known(kind, noted):
+        raise ValueError(UNKNOWN.format(kind=kind, noted=noted))
+
+
 READERS: Mapping[str, Callable[[Any], object]] = {
     "plan": lambda row: plan_of(row["body"]),
     "draw": lambda row: draw_of(row["seed"], row["body"]),
     "score": _score,
     "suspect": suspect_of,
-    "reading": reading_of,
-    "event": event_of,
+    "reading": _reading,
+    "event": _event,
     "eye_round": lambda row: showings_of(row["body"]),
     "look_entry": _look,
     "look_answer": _answer,

@@ -85,6 +85,7 @@ class Notes:
     dark: tuple[float, float] | None = None
     air: tuple[Sentence, ...] = ()  # what the loggers tell of it from sowing on
     left_out: int = 0  # rows of loggers that the table does not list
+    unknown: int = 0  # rows of kinds that this program does not know
     sown: float = 0.0  # at which part of its day the tray was sown, 0-1
 
     def calendar_day(self, days: float) -> int:
@@ -107,6 +108,7 @@ def read_notes(book: "Book", tray: Tray) -> Notes:
         dark=_dark(tray),
         air=_air(readings, tray, book.now()),
         left_out=len(own) - len(typed),
+        unknown=book.unknown_notes(tray.id),
         sown=(tray.sown_at - datetime.combine(tray.sown_at, time.min)) / timedelta(days=1),
     )
 

@@ -1661,6 +1661,10 @@
             <translation>Auch Schalen des Blocks auf anderen Substraten sind gezeichnet. Die Deckung zählt die ganze Innenfläche: Eine Matte, die tief liegt, kommt einige Punkte niedriger heraus als loses Substrat. Blickliste und Urteil zählen die Substratfläche.</translation>
         </message>
         <message>
+            <source>{count} of a kind that this program does not know, as of a newer Evenstand: kept, not shown.</source>
+            <translation>{count} von einer Art, die dieses Programm nicht kennt, etwa von einem neueren Evenstand: behalten, nicht gezeigt.</translation>
+        </message>
+        <message>
             <source>{count} readings of loggers are drawn above and not listed here.</source>
             <translation>{count} Messwerte von Loggern sind oben gezeichnet und hier nicht aufgeführt.</translation>
         </message>

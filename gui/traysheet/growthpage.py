@@ -188,6 +188,10 @@ class GrowthPage(SheetPage):
         self.notes_read.emit()
 
     def _about(self, notes: Notes) -> str:
+        if notes.unknown:
+            return self.tr(
+                "{count} of a kind that this program does not know, as of a newer Evenstand: kept, not shown."
+            ).format(count=notes.unknown)
         if notes.left_out:
             return self.tr("{count} readings of loggers are drawn above and not listed here.").format(
                 count=notes.left_out

@@ -541,3 +541,20 @@ def test_the_page_follows_the_row_that_is_chosen(sheet: TraySheet, rack_book: Bo
     row = page.table.visualRect(page.table.currentIndex())
     seen = page.table.viewport().mapTo(page.roll.viewport(), row.center())
     assert page.roll.viewport().rect().contains(seen)
+
+
+def test_kinds_of_a_newer_program_are_counted_and_hide_nothing_else(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot
+) -> None:
+    tray = a1(rack_book)
+    rack_book.add_event([tray], EventKind.NOTE, rack_book.tray(tray).sown_at, "thin at the door")
+    with rack_book.writing() as db:
+        at = rack_book.tray(tray).sown_at.isoformat()
+        row = {"tray": tray, "kind": "crunch", "value": 3.0, "unit": "1-5", "taken_at": at}
+        db.table("reading").insert(row)
+        db.table("event").insert({"tray": tray, "kind": "sung to", "at": at, "note": ""})
+
+    page = opened(sheet, qtbot)
+
+    assert [what for what, _ in rows(page)] == ["note"]
+    assert page.about_rows.text().startswith("2 of a kind that this program does not know")
