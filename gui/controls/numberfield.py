@@ -4,7 +4,8 @@ In    a number, its limits, its step, its unit
 Out   `changed` when the person has set another number
 Not   what the number means (each page)
 
-With `unsaid` nought means that nobody has said it, and those words stand in the field.
+With `unsaid` nought means that nobody has said it, and those words stand in the field; where 0 itself can be
+meant (`nought`) only an empty field is unsaid, a step below 0.
 """
 
 from PySide6.QtCore import Qt, Signal, Slot
@@ -31,12 +32,14 @@ class NumberField(QWidget):
         most: float = 1e6,
         step: float = 1.0,
         unsaid: str = "",
+        nought: bool = False,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self._least, self._most, self._step = least, most, step
         self._value = least
-        self._unsaid = unsaid
+        self._unsaid, self._nought = unsaid, nought
+        self._is_said = False
         self.unit = QLabel(unit, self)
         self._make_field(name)
         self._make_buttons(name)
@@ -50,7 +53,7 @@ class NumberField(QWidget):
         row.addStretch(1)
         self.setFocusProxy(self.field)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)  # else no order of Tab could be given to it
-        self.set(least)
+        self.set(None if nought else least)
 
     def _make_field(self, name: str) -> None:
         self.field = QLineEdit(self)
@@ -74,13 +77,19 @@ class NumberField(QWidget):
 
     @property
     def value(self) -> float:
-        """The number."""
+        """The number; 0 where nothing is said."""
         return self._value
 
-    def set(self, value: float) -> None:
-        """Show a number, without telling."""
-        self._value = min(max(value, self._least), self._most)
-        text = "" if self._unsaid and self._value == 0 else in_figures(self._value)
+    @property
+    def said(self) -> float | None:
+        """The number, or None where nothing is said."""
+        return self._value if self._is_said else None
+
+    def set(self, value: float | None) -> None:
+        """Show a number, or None for nothing said, without telling."""
+        self._value = min(max(value or 0.0, self._least), self._most)
+        self._is_said = value is not None and not (self._unsaid and self._value == 0 and not self._nought)
+        text = in_figures(self._value) if self._is_said else ""
         if self.field.text() != text:
             self.field.setText(text)
 
@@ -95,28 +104,30 @@ class NumberField(QWidget):
 
     @Slot()
     def _step_up(self) -> None:
-        self._tell(self._said() + self._step)
+        self._tell((self._typed_number() or 0.0) + self._step)
 
     @Slot()
     def _step_down(self) -> None:
-        self._tell(self._said() - self._step)
+        number = self._typed_number()
+        below = self._nought and (number or 0.0) <= self._least
+        self._tell(None if below else (number or 0.0) - self._step)
 
     @Slot()
     def _typed(self) -> None:
-        self._tell(self._said())
+        self._tell(self._typed_number())
 
-    def _said(self) -> float:
+    def _typed_number(self) -> float | None:
         """The number that is typed, also before it is left; that of before where it is none."""
         if self._unsaid and not self.field.text().strip():
-            return 0.0
+            return None
         try:
             wanted = float(self.field.text().replace(",", "."))
         except ValueError:
-            return self._value
-        return wanted if wanted == wanted else self._value  # not a number is no number
+            return self.said
+        return wanted if wanted == wanted else self.said  # not a number is no number
 
-    def _tell(self, value: float) -> None:
-        before = self._value
+    def _tell(self, value: float | None) -> None:
+        before = self.said
         self.set(value)
-        if self._value != before:
+        if self.said != before:
             self.changed.emit(self._value)

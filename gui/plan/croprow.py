@@ -41,6 +41,7 @@ class CropRow(QWidget):
             self.tr("{crop}, days of blackout").format(crop=crop.name),
             most=MOST_BLACKOUT,
             unsaid="?",
+            nought=True,
             parent=self,
         )
         self.taken.toggled.connect(changed)
@@ -60,17 +61,16 @@ class CropRow(QWidget):
         self.taken.blockSignals(False)
         self.day.set(crop.read_on_day)
         self.seed.set(crop.sowing_rate_g or 0.0)
-        self.blackout.set(crop.blackout_days or 0.0)
+        self.blackout.set(crop.blackout_days)
         for field in (self.day, self.seed, self.blackout):
             field.setEnabled(taken)
 
     @property
     def planned(self) -> CropPlan:
-        """The crop as it stands here; no seed and no blackout mean that nobody has said."""
-        uncovered = 0.0 if self.crop.blackout_days == 0 else None  # the field says "?" of both
+        """The crop as it stands here; no seed and an empty blackout mean that nobody has said."""
         return replace(
             self.crop,
             read_on_day=round(self.day.value),
             sowing_rate_g=self.seed.value or None,
-            blackout_days=self.blackout.value or uncovered,
+            blackout_days=self.blackout.said,
         )

@@ -79,7 +79,8 @@ class TreatmentsPage(PlanPage):
             soft(
                 self.tr(
                     "Read on day: so many days after sowing the photos are compared. The day is fixed with "
-                    "the plan. Blackout left open is as with the last tray of its kind."
+                    "the plan. Blackout left open is as with the last tray of its kind; 0 days is never "
+                    "covered."
                 ),
                 self.body,
             )

@@ -11166,8 +11166,8 @@ trusted</source>
             <translation>Dunkelphase, Tage</translation>
         </message>
         <message>
-            <source>Read on day: so many days after sowing the photos are compared. The day is fixed with the plan. Blackout left open is as with the last tray of its kind.</source>
-            <translation>Abgelesen an Tag: so viele Tage nach der Aussaat werden die Fotos verglichen. Der Tag wird mit dem Plan festgelegt. Eine offen gelassene Dunkelphase ist wie bei der letzten Schale dieser Art.</translation>
+            <source>Read on day: so many days after sowing the photos are compared. The day is fixed with the plan. Blackout left open is as with the last tray of its kind; 0 days is never covered.</source>
+            <translation>Abgelesen an Tag: so viele Tage nach der Aussaat werden die Fotos verglichen. Der Tag wird mit dem Plan festgelegt. Eine offen gelassene Dunkelphase ist wie bei der letzten Schale dieser Art; 0 Tage heißt: nie abgedeckt.</translation>
         </message>
         <message>
             <source>Another crop</source>

@@ -424,6 +424,31 @@ def test_a_crop_that_is_never_covered_stays_so_while_its_day_is_changed(plan: Pl
     assert plan.state.draft.crops == (replace(crop, read_on_day=10),)
 
 
+def test_never_covered_is_typed_as_0_days_and_an_empty_field_says_nothing(plan: Plan, qtbot: QtBot) -> None:
+    plan.new_trial()
+    plan.edit_draft(a_draft())
+    plan.go_to_step(Step.VARIES)
+    row = plan.treatments.crop_rows["broccoli"]
+
+    def planned() -> float | None:
+        assert plan.state.draft is not None
+        return {crop.name: crop.blackout_days for crop in plan.state.draft.crops}["broccoli"]
+
+    assert (planned(), row.blackout.field.text()) == (None, "")
+    qtbot.keyClicks(row.blackout.field, "0")
+    qtbot.keyClick(row.blackout.field, Qt.Key.Key_Return)
+    assert (planned(), row.blackout.field.text()) == (0.0, "0")
+
+    row.blackout.less.click()
+    assert (planned(), row.blackout.field.text()) == (None, "")
+    row.blackout.more.click()
+    row.blackout.less.click()
+    assert planned() == 0.0
+    row.blackout.field.clear()
+    qtbot.keyClick(row.blackout.field, Qt.Key.Key_Return)
+    assert planned() is None
+
+
 def test_no_watering_is_shown_where_none_is_said(plan: Plan) -> None:
     plan.new_trial()
     plan.edit_draft(a_draft(same={}))
