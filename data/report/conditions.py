@@ -45,6 +45,8 @@ GIVEN_WORDS = {
     ReadingKind.FEED: Sentence("feed given to a tray"),
 }
 NOTHING = "–"
+ALIKE = Sentence("Alike for all that is compared")
+ALIKE_TRAYS = Sentence("What all trays had")  # of one medium: nothing is compared
 MOST_CODES = 24
 SPARED_FIRST = 8  # of a report for a customer: the rows go, the sentences stay
 
@@ -68,7 +70,8 @@ def condition_blocks(
     columns = _columns(treated, treatments, plan)
     compared = _by_name(compare_conditions(trays, treatments))
     given = given_to(book, trays, treatments, read_on, cancel)
-    yield from (_alike_in_short(compared) if short else _alike(compared, len(treated)))
+    name = ALIKE if len(columns) > 1 else ALIKE_TRAYS
+    yield from (_alike_in_short(compared, name) if short else _alike(compared, name, len(treated)))
     yield from _not_alike(compared, columns, plan)
     yield from _beside_the_plan(treated, plan)
     yield from _given(given, columns)
@@ -98,22 +101,17 @@ def _stands(of_crops: Sequence[Compared]) -> set[Standing]:
 # --- what was alike, what was not
 
 
-def _alike(compared: Mapping[str, Sequence[Compared]], trays: int) -> Iterator[Block]:
+def _alike(compared: Mapping[str, Sequence[Compared]], name: Sentence, trays: int) -> Iterator[Block]:
     rows = tuple(_alike_rows(compared))
+    noted = Sentence("As noted of 1 tray") if trays == 1 else Sentence("As noted of {n} trays", n=trays)
     if rows:
-        yield Grid(
-            name=Sentence("Alike for all that is compared"),
-            head=(Sentence("Alike for all that is compared"), Sentence("As noted of {n} trays", n=trays)),
-            rows=rows,
-            wide=(0, 1),
-        )
+        yield Grid(name=name, head=(name, noted), rows=rows, wide=(0, 1))
 
 
-def _alike_in_short(compared: Mapping[str, Sequence[Compared]]) -> Iterator[Block]:
+def _alike_in_short(compared: Mapping[str, Sequence[Compared]], name: Sentence) -> Iterator[Block]:
     rows = tuple(_alike_rows(compared))
     if rows:
-        words = Sentence("Alike for all that is compared – {conditions}.", conditions=each_of(rows))
-        yield Paragraph(text=words)
+        yield Paragraph(text=Sentence("{what} – {conditions}.", what=name, conditions=each_of(rows)))
 
 
 def _alike_rows(compared: Mapping[str, Sequence[Compared]]) -> Iterator[tuple[Sentence, str]]:

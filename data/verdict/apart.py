@@ -39,6 +39,10 @@ def unplanned(compared: Iterable[Compared], plan: Plan | None) -> tuple[str, ...
     )
 
 
+def _is_doubtful(one: Compared) -> bool:
+    return len(one.counts) > 1 and one.standing is Standing.APART and not one.by_block
+
+
 def _varied(plan: Plan | None) -> set[str]:
     """Conditions that the plan varies; a setting of whole shelves takes the shelf with it."""
     if plan is None:

@@ -32,6 +32,7 @@ CONDITION_WORDS: Mapping[str, Sentence] = {
     "shelf": Sentence("shelf"),
 }
 NOT_NOTED = Sentence("not noted")
+MOST_VALUES = 6  # in a cell of a table; more are counted
 
 
 def all_of(words: Sequence[str]) -> str:
@@ -60,15 +61,33 @@ def row_words(condition: Sentence, crop: str, *, crops: int) -> Sentence:
 
 
 def had_words(name: str, counter: Counter[Value | None]) -> str:
-    """What the trays of one treatment had: alone where all had it, else with the number of trays."""
+    """What the trays of one treatment had: alone where all had it, else with the number of trays.
+
+    The most usual first; of very many values the first, and how many others.
+    """
     if len(counter) == 1:
         return _value_words(name, next(iter(counter)))
-    return all_of(
+    named = _shown(len(counter))
+    had = counter.most_common()
+    if named < len(had):
+        had.sort(key=lambda one: one[0] is not None)  # a gap is never among the others
+    shown = had[:named]
+    words = all_of(
         [
             Sentence("{value} ({trays})", value=_value_words(name, value), trays=trays)
-            for value, trays in counter.most_common()
+            for value, trays in shown
         ]
     )
+    others = len(counter) - len(shown)
+    if not others:
+        return words
+    rest = counter.total() - sum(trays for _, trays in shown)
+    return Sentence("{values}, {n} others ({trays})", values=words, n=others, trays=rest)
+
+
+def _shown(values: int) -> int:
+    """How many of so many values are named: all, or few enough that others are several."""
+    return values if values <= MOST_VALUES + 1 else MOST_VALUES
 
 
 def alike_words(found: Sequence[Compared]) -> str:
@@ -81,9 +100,14 @@ def alike_words(found: Sequence[Compared]) -> str:
 
 
 def _of_crop(one: Compared) -> str:
-    words = all_of([_value_words(one.name, value) for value in one.values])
+    shown = one.values[: _shown(len(one.values))]
+    words = all_of([_value_words(one.name, value) for value in shown])
     if len(one.values) == 1:
         return words
+    if len(shown) < len(one.values):
+        words = Sentence("{values} and {n} others", values=words, n=len(one.values) - len(shown))
+    if len(one.counts) == 1:
+        return words  # of one medium there is none to be alike with
     return Sentence("{values} (as many trays of each)", values=words)
 
 

@@ -8255,6 +8255,14 @@ trusted</source>
             <translation>Düngergabe je Schale</translation>
         </message>
         <message>
+            <source>Alike for all that is compared</source>
+            <translation>Gleich für alles, was verglichen wird</translation>
+        </message>
+        <message>
+            <source>What all trays had</source>
+            <translation>Was alle Schalen hatten</translation>
+        </message>
+        <message>
             <source>How the trays were grown</source>
             <translation>Wie die Schalen gezogen wurden</translation>
         </message>
@@ -8263,16 +8271,16 @@ trusted</source>
             <translation>Keine Schale bekam eine Variante des Plans.</translation>
         </message>
         <message>
-            <source>Alike for all that is compared</source>
-            <translation>Gleich für alles, was verglichen wird</translation>
+            <source>As noted of 1 tray</source>
+            <translation>Wie von 1 Schale notiert</translation>
         </message>
         <message>
             <source>As noted of {n} trays</source>
             <translation>Wie von {n} Schalen notiert</translation>
         </message>
         <message>
-            <source>Alike for all that is compared – {conditions}.</source>
-            <translation>Gleich für alles, was verglichen wird – {conditions}.</translation>
+            <source>{what} – {conditions}.</source>
+            <translation>{what} – {conditions}.</translation>
         </message>
         <message>
             <source>Not alike</source>
@@ -8743,12 +8751,20 @@ trusted</source>
             <translation>{value} ({trays})</translation>
         </message>
         <message>
+            <source>{values}, {n} others ({trays})</source>
+            <translation>{values}, {n} andere ({trays})</translation>
+        </message>
+        <message>
             <source>{crop} {value}</source>
             <translation>{crop} {value}</translation>
         </message>
         <message>
             <source>{first} / {next}</source>
             <translation>{first} / {next}</translation>
+        </message>
+        <message>
+            <source>{values} and {n} others</source>
+            <translation>{values} und {n} andere</translation>
         </message>
         <message>
             <source>{values} (as many trays of each)</source>
@@ -9437,8 +9453,16 @@ trusted</source>
             <translation>{n} von {all} Schalen ändern sich.</translation>
         </message>
         <message>
+            <source>{n} of {all} trays changes.</source>
+            <translation>{n} von {all} Schalen ändert sich.</translation>
+        </message>
+        <message>
             <source>{conditions}: only on trays with {crop}.</source>
             <translation>{conditions}: nur auf Schalen mit {crop}.</translation>
+        </message>
+        <message>
+            <source>{values}, {n} other values ({trays} trays)</source>
+            <translation>{values}, {n} andere Werte ({trays} Schalen)</translation>
         </message>
         <message>
             <source>{condition} is noted otherwise and replaced: {values}.</source>

@@ -18,6 +18,7 @@ __all__ = ["Group", "Shareable", "effect_words", "groups_of", "shareables"]
 
 DAY = timedelta(days=1)
 MOST_NAMED = 3
+MOST_VALUES = 5
 UNITS = {"sowing_rate_g": "g", "soak_hours": "h"}
 
 
@@ -133,6 +134,8 @@ def effect_words(model: NewTray, names: Collection[str], trays: Sequence[Tray]) 
     if not changed:
         return (translate("Sharing", "All of them have that already."),)
     words = translate("Sharing", "{n} of {all} trays change.")
+    if len(changed) == 1:
+        words = translate("Sharing", "{n} of {all} trays changes.")
     told = [words.format(n=len(changed), all=len(trays))]
     told += [one for name in SHARED if name in names and (one := _replaced_words(name, model, changed))]
     if any(tray.crop != model.crop for tray in trays) and CROPS_OWN & set(names):
@@ -150,7 +153,13 @@ def _replaced_words(name: str, model: NewTray, trays: Sequence[NewTray]) -> str:
             others.setdefault(_value(tray, name), []).append(tray.code)
     if not others:
         return ""
-    told = ", ".join(f"{value} ({_some(codes)})" for value, codes in others.items())
+    by_trays = sorted(others.items(), key=lambda one: -len(one[1]))
+    shown = by_trays if len(by_trays) <= MOST_VALUES + 1 else by_trays[:MOST_VALUES]
+    told = ", ".join(f"{value} ({_some(codes)})" for value, codes in shown)
+    more = by_trays[len(shown) :]
+    if more:
+        rest = translate("Sharing", "{values}, {n} other values ({trays} trays)")
+        told = rest.format(values=told, n=len(more), trays=sum(len(codes) for _, codes in more))
     words = translate("Sharing", "{condition} is noted otherwise and replaced: {values}.")
     return words.format(condition=_words_of(name), values=told)
 

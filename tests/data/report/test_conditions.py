@@ -1,5 +1,6 @@
 """A report tells under which conditions the media were compared, what differed and what nobody noted."""
 
+from collections import Counter
 from collections.abc import Iterator
 from datetime import timedelta
 from pathlib import Path
@@ -12,6 +13,8 @@ from data.records import Tray
 from data.report.content import Block, Grid, Heading, Paragraph
 from data.report.reading import read_report
 from data.trial import CropPlan, Factor
+from data.verdict.alike import Value
+from data.verdict.conditionwords import had_words
 from tests.data.plans import MEDIA
 from tests.data.trialrack import EVEN, TRIAL, Rack
 
@@ -206,3 +209,48 @@ def test_without_a_plan_media_are_held_against_each_other_and_no_plan_is_blamed(
 def _water(tray: Tray, ml: float, day: int) -> NewReading:
     at = tray.sown_at + timedelta(days=day)
     return NewReading(kind=ReadingKind.WATER, value=ml, taken_at=at, tray_id=tray.id)
+
+
+def test_of_very_many_values_the_most_usual_are_named_and_the_others_counted(tmp_path: Path) -> None:
+    shelves = tuple(ShelfPlaces(name=name, places=6) for name in "ABCDEFGHIJ")
+    rack = Rack(tmp_path, blocks=10, shelves=shelves)
+    for number, tray in enumerate(rack.trays):
+        rack.book.edit_tray(tray.id, seed_lot=f"L{number}")
+
+    lots = rows(rack, NOT_ALIKE)["seed lot"][0]
+    assert lots.count("L") == 6
+    assert lots.endswith(", 4 others (4)")
+    rack.book.close()
+
+
+def test_trays_of_one_medium_are_told_and_not_compared(tmp_path: Path) -> None:
+    rack = Rack(tmp_path)
+    for tray in rack.trays:
+        if tray.medium != "coir":
+            rack.book.edit_tray(tray.id, trial=None, block=None)
+    coir = rack.trays
+    rack.book.edit_tray(coir[0].id, light="lamp")
+    rack.book.edit_tray(coir[1].id, light="window")
+
+    had = rows(rack, "What all trays had")
+
+    assert rows(rack, ALIKE) == {}
+    assert had["watering"] == ("bottom",)
+    assert "as many trays of each" not in had["shelf"][0]
+    assert rows(rack, NOT_ALIKE)["light"] == ("not noted (2), lamp (1), window (1)",)
+    assert "A difference can come" not in words(rack)
+    assert "What all trays had \u2013 " in words(rack, short=True)
+
+    for tray in coir[1:]:
+        rack.book.edit_tray(tray.id, trial=None, block=None)
+    (head,) = [one.head for one in section(rack) if isinstance(one, Grid)]
+    assert head[1] == "As noted of 1 tray"
+    rack.book.close()
+
+
+def test_a_gap_is_named_though_other_values_are_only_counted() -> None:
+    had: Counter[Value | None] = Counter({f"L{n}": 2 for n in range(12)})
+    had[None] = 1
+
+    assert str(had_words("seed lot", had)).startswith("not noted (1), L0 (2)")
+    assert str(had_words("seed lot", had)).endswith("7 others (14)")

@@ -1,6 +1,7 @@
 """Conditions for many trays at once, and the cautions of feed and heat where they are typed."""
 
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import timedelta
 
 import pytest
@@ -9,9 +10,10 @@ from PySide6.QtWidgets import QApplication, QDialog
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
+from data.growing.conditions import as_new
 from data.records import Tray
 from gui.trays.sharedialog import ShareDialog
-from gui.trays.sharing import groups_of
+from gui.trays.sharing import effect_words, groups_of
 from gui.traysheet.conditionspage import ConditionsPage
 from gui.traysheet.screen import TraySheet
 from gui.traysheet.views import View
@@ -174,3 +176,14 @@ def test_a_feed_of_waste_and_electric_heat_carry_their_cautions_where_they_are_t
     form.heat_mat.setCurrentIndex(form.heat_mat.findData(False))
     assert form.feed_caution.isHidden()
     assert form.heat_caution.isHidden()
+
+
+def test_of_very_many_other_values_few_are_told_and_the_rest_counted() -> None:
+    trays = [a_kept_tray(n, light=f"lamp {n}") for n in range(1, 31)]
+    model = replace(as_new(trays[0]), light="LED")
+
+    told, replaced = effect_words(model, {"light"}, trays)
+
+    assert told == "30 of 30 trays change."
+    assert replaced.endswith("lamp 6 (A6), 24 other values (24 trays).")
+    assert effect_words(model, {"light"}, trays[:1]) == ("1 of 1 trays changes.",)
