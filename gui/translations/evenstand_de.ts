@@ -9461,6 +9461,10 @@ trusted</source>
             <translation>{conditions}: nur auf Schalen mit {crop}.</translation>
         </message>
         <message>
+            <source>A plan varies this on purpose: {conditions}. Trays that get it here leave the treatment that they were planned for.</source>
+            <translation>Ein Plan variiert dies mit Absicht: {conditions}. Schalen, die es hier bekommen, verlassen die Behandlung, für die sie geplant waren.</translation>
+        </message>
+        <message>
             <source>{values}, {n} other values ({trays} trays)</source>
             <translation>{values}, {n} andere Werte ({trays} Schalen)</translation>
         </message>

@@ -1,11 +1,12 @@
 """Share dialog: conditions of one tray for many, chosen once.
 
-In    what the fields of the tray say, which of them were changed, the groups that it belongs to
+In    what the fields of the tray say, which of them were changed, the groups that it belongs to, what the
+      plans of their trials vary
 Out   `names` and `trays` as they were chosen, once accepted
 Not   what would change (`sharing.py`), keeping it (`traysheet/conditionspage.py`)
 """
 
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Mapping, Sequence
 
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QCheckBox, QComboBox, QDialog, QGridLayout, QPushButton, QWidget
@@ -16,7 +17,7 @@ from gui.language.plainbutton import plain_button
 from gui.plan.cautions import grown_cautions
 from gui.style.palette import Space, set_role
 from gui.style.words import heading, soft, wrapped
-from gui.trays.sharing import Group, effect_words, shareables
+from gui.trays.sharing import Group, effect_words, planned_words, shareables
 
 __all__ = ["ShareDialog"]
 
@@ -29,10 +30,11 @@ class ShareDialog(QDialog):
         model: NewTray,
         changed: Collection[str],
         groups: Sequence[Group],
+        varied: Mapping[str, Collection[str]],
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self._model = model
+        self._model, self._varied = model, varied
         self.setWindowTitle(self.tr("For more trays"))
         title = heading(self.tr("Which conditions of {code}, for which trays?").format(code=model.code), self)
         about = soft(
@@ -96,7 +98,8 @@ class ShareDialog(QDialog):
         self.effect.setText("\n".join(effect_words(self._model, names, trays)))
         feeds = [self._model.feed] if "feed" in names else []
         heated = "heat_mat" in names and bool(self._model.heat_mat)
-        self.caution.setText(grown_cautions(feeds, heated=heated))
+        planned = planned_words(self._model, names, trays, self._varied)
+        self.caution.setText("\n".join(filter(None, (planned, grown_cautions(feeds, heated=heated)))))
         self.caution.setVisible(bool(self.caution.text()))
         self.keep.setText(self.tr("Keep for {n} trays").format(n=len(trays)))
         self.keep.setEnabled(bool(names))

@@ -5,7 +5,7 @@ Out   `Shareable` conditions with their words, `Group`s of trays, what giving th
 Not   the dialog (`sharedialog.py`), keeping it (`data/chapters/traybook.py`)
 """
 
-from collections.abc import Collection, Iterable, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import timedelta
 
@@ -14,11 +14,12 @@ from data.records import NewTray, Tray
 from gui.language.spoken import in_figures, spoken
 from gui.language.words import translate
 
-__all__ = ["Group", "Shareable", "effect_words", "groups_of", "shareables"]
+__all__ = ["Group", "Shareable", "effect_words", "groups_of", "planned_words", "shareables"]
 
 DAY = timedelta(days=1)
 MOST_NAMED = 3
 MOST_VALUES = 5
+FACTORS = {"stacked": "stacking", "heat_mat": "heat mat"}  # a plan's names, where they are others
 UNITS = {"sowing_rate_g": "g", "soak_hours": "h"}
 
 
@@ -143,6 +144,30 @@ def effect_words(model: NewTray, names: Collection[str], trays: Sequence[Tray]) 
         listed = ", ".join(_words_of(name) for name in SHARED if name in CROPS_OWN & set(names))
         told.append(own.format(conditions=listed, crop=model.crop))
     return tuple(told)
+
+
+def planned_words(
+    model: NewTray, names: Collection[str], trays: Sequence[Tray], varied: Mapping[str, Collection[str]]
+) -> str:
+    """What a plan varies and these trays would then have alike, or nothing; `varied`: trial -> factors."""
+    lost = [
+        _words_of(name)
+        for name in SHARED
+        if name in names
+        and any(
+            FACTORS.get(name, name) in varied.get(tray.trial or "", ())
+            and _says_otherwise(as_new(tray), model, name)
+            for tray in trays
+        )
+    ]
+    if not lost:
+        return ""
+    words = translate(
+        "Sharing",
+        "A plan varies this on purpose: {conditions}. Trays that get it here leave the treatment that they "
+        "were planned for.",
+    )
+    return words.format(conditions=", ".join(lost))
 
 
 def _replaced_words(name: str, model: NewTray, trays: Sequence[NewTray]) -> str:

@@ -24,7 +24,7 @@ from gui.language.spoken import spoken
 from gui.mishap import trouble_words
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
-from gui.trays.sharing import groups_of
+from gui.trays.sharing import Group, groups_of
 from gui.traysheet.page import SheetPage
 from gui.traysheet.trayform import TrayForm, Trouble
 from gui.traysheet.view import TrayState
@@ -241,6 +241,7 @@ class ConditionsPage(SheetPage):
             said, changed = self.form.said(), self.changes.keys()
             of_trial = () if tray.trial is None else self.book.trial_trays(tray.trial)
             groups = groups_of(tray, of_trial, self.book.trays())
+            varied = self._varied(self.book, groups)
         except Trouble as trouble:
             self._say(trouble.words)
             trouble.field.setFocus()
@@ -252,9 +253,16 @@ class ConditionsPage(SheetPage):
             self._say(self.tr("There is no other tray in its trial or on the rack."), "soft")
             return
         names = {name for name, its_fields in SHARED.items() if changed & set(its_fields)}
-        dialog = ShareDialog(said, names, groups, self)
+        dialog = ShareDialog(said, names, groups, varied, self)
         if dialog.exec():
             self._give(self.book, said, dialog.names, [one.id for one in dialog.trays])
+
+    @staticmethod
+    def _varied(book: "Book", groups: Sequence[Group]) -> dict[str, frozenset[str]]:
+        """What the plan of each trial varies."""
+        trials = {tray.trial for group in groups for tray in group.trays if tray.trial is not None}
+        plans = {trial: kept[-1].plan for trial in trials if (kept := book.plans(trial))}
+        return {trial: frozenset(factor.name for factor in plan.factors) for trial, plan in plans.items()}
 
     def _give(self, book: "Book", said: NewTray, names: Collection[str], trays: Sequence[TrayId]) -> None:
         """In the background: half a second a thousand trays."""

@@ -12,13 +12,16 @@ from pytestqt.qtbot import QtBot
 from data.book import Book
 from data.growing.conditions import as_new
 from data.records import Tray
+from data.trial import Factor
 from gui.trays.sharedialog import ShareDialog
-from gui.trays.sharing import effect_words, groups_of
+from gui.trays.sharing import effect_words, groups_of, planned_words
 from gui.traysheet.conditionspage import ConditionsPage
 from gui.traysheet.screen import TraySheet
 from gui.traysheet.views import View
 from gui.work import Work
 from tests.data.builders import a_kept_tray
+from tests.data.plans import MEDIA, a_plan
+from tests.data.trialrack import TRIAL
 
 Answer = Callable[[Callable[[QDialog], None]], None]
 
@@ -187,3 +190,32 @@ def test_of_very_many_other_values_few_are_told_and_the_rest_counted() -> None:
     assert told == "30 of 30 trays change."
     assert replaced.endswith("lamp 6 (A6), 24 other values (24 trays).")
     assert effect_words(model, {"light"}, trays[:1]) == ("1 of 1 trays changes.",)
+
+
+def test_what_a_plan_varies_is_not_given_to_all_without_a_word(
+    sheet: TraySheet, page: ConditionsPage, rack_book: Book, qtbot: QtBot, answer: Answer
+) -> None:
+    for number, tray in enumerate(rack_book.trays()):
+        rack_book.edit_tray(tray.id, trial=TRIAL, feed="weekly" if number % 2 else "none")
+    feeds = Factor(name="feed", levels=("none", "weekly"))
+    rack_book.keep_plan(a_plan(factors=(MEDIA, feeds), same={"watering": "bottom"}))
+    page.form.feed.setText("none")
+    said: list[str] = []
+
+    answer(lambda dialog: said.append(choose(dialog, "all").caution.text()))
+    qtbot.mouseClick(page.more, Qt.MouseButton.LeftButton)
+
+    assert said[0].startswith("A plan varies this on purpose: Feed. Trays that get it here leave")
+
+
+def test_a_plan_is_named_only_where_a_tray_would_get_something_else() -> None:
+    trays = [a_kept_tray(n, stacked=n > 1) for n in (1, 2)]
+    model = as_new(trays[0])
+
+    def told(*names: str) -> bool:
+        return bool(planned_words(model, names, trays, {"t": {"stacking", "watering"}}))
+
+    assert told("stacked")
+    assert not told("watering")  # alike already
+    assert not told("seed_lot")
+    assert not planned_words(model, {"stacked"}, trays, {"other": {"stacking"}})
