@@ -98,6 +98,11 @@ def _stands(of_crops: Sequence[Compared]) -> set[Standing]:
     return {one.standing for one in of_crops}
 
 
+def _is_even(of_crops: Sequence[Compared]) -> bool:
+    """Alike in a crop, and in the others alike or not noted at all: a crop is compared with itself alone."""
+    return Standing.ALIKE in (stands := _stands(of_crops)) and stands <= {Standing.ALIKE, Standing.NOT_NOTED}
+
+
 # --- what was alike, what was not
 
 
@@ -116,7 +121,7 @@ def _alike_in_short(compared: Mapping[str, Sequence[Compared]], name: Sentence) 
 
 def _alike_rows(compared: Mapping[str, Sequence[Compared]]) -> Iterator[tuple[Sentence, str]]:
     for name, found in compared.items():
-        if _stands(found) == {Standing.ALIKE}:
+        if _is_even(found):
             yield CONDITION_WORDS[name], alike_words(found)
 
 
@@ -126,7 +131,7 @@ def _not_alike(
     uneven = {
         name: found
         for name, found in compared.items()
-        if _stands(found) not in ({Standing.ALIKE}, {Standing.NOT_NOTED})
+        if not _is_even(found) and _stands(found) != {Standing.NOT_NOTED}
     }
     if not uneven:
         return

@@ -2,6 +2,7 @@
 
 from collections import Counter
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
 
@@ -142,6 +143,16 @@ def test_noted_of_some_trays_is_not_taken_for_all(rack: Rack) -> None:
     assert rows(rack, NOT_ALIKE)["heat mat"] == ("not noted", "not noted (3), no (1)", "not noted")
     assert "Noted of some trays only: heat mat." in words(rack)
     assert "does not vary it" not in words(rack)
+
+
+def test_what_one_crop_had_and_nobody_noted_of_the_other_is_no_difference_of_media(tmp_path: Path) -> None:
+    crops = (replace(CROPS[0], blackout_days=3.0), CROPS[1])
+    rack = Rack(tmp_path, crops=crops)
+
+    assert rows(rack, NOT_ALIKE) == {}
+    assert set(rows(rack, ALIKE)["blackout"][0].split(" / ")) == {"broccoli 3 days", "radish not noted"}
+    assert "Noted of some trays only" not in words(rack)
+    rack.book.close()
 
 
 def test_what_the_plan_varies_is_shown_and_no_caution(tmp_path: Path) -> None:
