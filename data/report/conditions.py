@@ -68,7 +68,7 @@ def condition_blocks(
         yield Paragraph(text=Sentence("No tray got a treatment of the plan."))
         return
     columns = _columns(treated, treatments, plan)
-    compared = _by_name(compare_conditions(trays, treatments))
+    compared = _by_name(compare_conditions(trays, treatments, plan))
     given = given_to(book, trays, treatments, read_on, cancel)
     name = ALIKE if len(columns) > 1 else ALIKE_TRAYS
     yield from (_alike_in_short(compared, name) if short else _alike(compared, name, len(treated)))

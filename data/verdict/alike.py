@@ -1,6 +1,6 @@
 """Alike: which growing conditions were alike for all treatments that are compared, which not, which unknown.
 
-In    the compared trays of one crop or several, with the treatment of each
+In    the compared trays of one crop or several, with the treatment of each; their plan
 Out   `Compared`: of each condition and crop how many trays of each treatment had what
 Not   words (`conditionwords.py`), what the plan varies (`apart.py`), what was measured
       (`data/report/given.py`)
@@ -19,6 +19,7 @@ from fractions import Fraction
 
 from data.numbers import TrayId
 from data.records import Tray
+from data.trial import Plan
 
 __all__ = ["CONDITIONS", "Compared", "Standing", "Value", "compare_conditions"]
 
@@ -41,6 +42,17 @@ def _days_dark(tray: Tray) -> float | None:
     if tray.blackout_from is None or tray.blackout_to is None:
         return None
     return round((tray.blackout_to - tray.blackout_from) / DAY, 1)
+
+
+def _dark_as_planned(plan: Plan | None) -> Callable[[Tray], float | None]:
+    """Of a crop that is never covered by its plan no covered time means none, not that nobody noted it."""
+    never = {crop.name for crop in plan.crops if crop.blackout_days == 0} if plan is not None else set()
+
+    def days(tray: Tray) -> float | None:
+        noted = _days_dark(tray)
+        return 0.0 if noted is None and tray.crop in never else noted
+
+    return days
 
 
 CONDITIONS: Mapping[str, Callable[[Tray], Value | None]] = {
@@ -93,10 +105,13 @@ class Compared:
         return tuple(dict.fromkeys(value for counter in self.counts.values() for value in counter))
 
 
-def compare_conditions(trays: Sequence[Tray], treatments: Mapping[TrayId, str]) -> tuple[Compared, ...]:
+def compare_conditions(
+    trays: Sequence[Tray], treatments: Mapping[TrayId, str], plan: Plan | None
+) -> tuple[Compared, ...]:
     """All conditions, each crop by crop; trays without a treatment are compared with nothing."""
     treated = [tray for tray in trays if tray.id in treatments]
     crops = dict.fromkeys(tray.crop for tray in treated)
+    conditions = {**CONDITIONS, "dark": _dark_as_planned(plan)}
     return tuple(
         Compared(
             name=name,
@@ -104,7 +119,7 @@ def compare_conditions(trays: Sequence[Tray], treatments: Mapping[TrayId, str]) 
             counts=_counts(treated, crop, of, treatments),
             by_block=_is_by_block([tray for tray in treated if tray.crop == crop], of),
         )
-        for name, of in CONDITIONS.items()
+        for name, of in conditions.items()
         for crop in crops
     )
 

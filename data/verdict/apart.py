@@ -23,7 +23,7 @@ def apart_between(
     trays: Sequence[Tray], treatments: Mapping[TrayId, str], plan: Plan | None
 ) -> tuple[str, ...]:
     """Conditions that differ between the treatments of these trays, and that no plan varies."""
-    return unplanned(compare_conditions(trays, treatments), plan)
+    return unplanned(compare_conditions(trays, treatments, plan), plan)
 
 
 def unplanned(compared: Iterable[Compared], plan: Plan | None) -> tuple[str, ...]:

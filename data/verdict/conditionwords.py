@@ -128,6 +128,8 @@ def _value_words(name: str, value: Value | None) -> str:
 def _amount_words(name: str, value: float) -> str:
     if name == "seed":
         return f"{value:g} g"
+    if value == 0:
+        return Sentence("no")
     if name == "soaked":
-        return Sentence("no") if value == 0 else f"{value:g} h"
+        return f"{value:g} h"
     return Sentence("1 day") if value == 1 else Sentence("{days:g} days", days=value)

@@ -155,6 +155,21 @@ def test_what_one_crop_had_and_nobody_noted_of_the_other_is_no_difference_of_med
     rack.book.close()
 
 
+def test_a_crop_planned_without_blackout_had_none_and_a_tray_that_was_covered_is_named(
+    tmp_path: Path,
+) -> None:
+    rack = Rack(tmp_path, crops=(replace(CROPS[0], blackout_days=0.0),))
+    assert rows(rack, ALIKE)["blackout"] == ("no",)
+
+    covered = rack.tray("coir")
+    dark = {"blackout_from": covered.sown_at, "blackout_to": covered.sown_at + timedelta(days=3)}
+    rack.book.edit_tray(covered.id, **dark)
+
+    assert rows(rack, NOT_ALIKE)["blackout"] == ("no", "no (3), 3 days (1)", "no")
+    assert "does not vary it: blackout." in words(rack)
+    rack.book.close()
+
+
 def test_what_the_plan_varies_is_shown_and_no_caution(tmp_path: Path) -> None:
     feed = Factor(name="feed", levels=("none", "weekly"))
     rack = Rack(tmp_path, factors=(MEDIA, feed), same={"watering": "bottom"})
