@@ -6,7 +6,9 @@ Not   what is changed (`book.py` and its neighbours), the images (`tables/journa
 """
 
 import sqlite3
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
 from datetime import datetime
 
 from data import queries
@@ -28,20 +30,48 @@ from data.tables.rows import time_text
 __all__ = ["Changes"]
 
 
+@dataclass(slots=True)
+class _Open:
+    """A step of several changes that is being made."""
+
+    recorder: Recorder
+    text: str | None = None  # of the first that changed something
+
+
 class Changes(Reader):
     """A book whose changes can be taken back."""
 
+    _open: _Open | None = None  # read and set inside `writing` only, so by one thread at a time
+
     def _change(self, text: str, change: Callable[[Recorder], None]) -> None:
         """Do what a person wants, in one transaction with the note how to take it back."""
+        with self.together():
+            assert self._open is not None
+            change(self._open.recorder)
+            if self._open.text is None and not self._open.recorder.is_empty:
+                self._open.text = text
+
+    @contextmanager
+    def together(self) -> Iterator[None]:
+        """All changes inside are kept together, or none is, and are one step, called as the first of them.
+
+        What one of them raises has to leave the block; blocks may nest.
+        """
         with self.writing() as db:
-            recorder = Recorder(db)
-            change(recorder)
-            if recorder.is_empty:
+            if self._open is not None:
+                yield
+                return
+            step = self._open = _Open(Recorder(db))
+            try:
+                yield
+            finally:
+                self._open = None
+            if step.text is None:
                 return
             for row in self._rows(queries.UNDONE_CHANGES):  # a new change ends what could be done again
                 db.table("change").delete(row["id"])
             made_at = time_text(datetime.now())
-            db.table("change").insert({"made_at": made_at, "text": text, "images": recorder.text})
+            db.table("change").insert({"made_at": made_at, "text": step.text, "images": step.recorder.text})
 
     def in_one_step(self, text: str, change: Callable[[Recorder], None]) -> None:
         """Do what another part of the program wants as one step that can be taken back."""

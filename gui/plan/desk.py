@@ -169,8 +169,9 @@ class PlanDesk(QObject):
 
         def does(book: "Book") -> object:
             sown_at = book.now() if day == book.today() else book.morning_of(draw_id, day)
-            book.sow_trial(draw_id, sown_at=sown_at.replace(microsecond=0))
-            return book.match_by_tag()  # photos that were faster than the word that these are sown
+            with book.together():
+                book.sow_trial(draw_id, sown_at=sown_at.replace(microsecond=0))
+                return book.match_by_tag()  # photos that were faster than the word that these are sown
 
         return self._ask(does)
 

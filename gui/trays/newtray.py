@@ -244,10 +244,11 @@ class NewTrayDialog(QDialog):
             return
         try:
             trays = self._said()
-            if self.medium_kind.kind != self._known_kind():
-                self._book.set_medium(trays[0].medium, kind=self.medium_kind.kind)
-            self._book.add_trays(trays)
-            self._book.match_by_tag()
+            with self._book.together():
+                self._book.add_trays(trays)
+                if self.medium_kind.kind != self._known_kind():
+                    self._book.set_medium(trays[0].medium, kind=self.medium_kind.kind)
+                self._book.match_by_tag()
             self._trays = self._book.trays()
         except BookError as error:
             self._say(spoken(error), "alarm")

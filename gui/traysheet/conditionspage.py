@@ -212,10 +212,11 @@ class ConditionsPage(SheetPage):
             return
         try:
             changes = self.changes
-            if changes:
-                self.book.edit_tray(self.state.tray.id, **changes)
-            if {"tag_number", "sown_at"} & changes.keys():
-                self.book.match_by_tag()
+            with self.book.together():
+                if changes:
+                    self.book.edit_tray(self.state.tray.id, **changes)
+                if {"tag_number", "sown_at"} & changes.keys():
+                    self.book.match_by_tag()
         except Trouble as trouble:
             self._say(trouble.words)
             trouble.field.setFocus()

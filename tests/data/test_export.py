@@ -431,7 +431,7 @@ def test_a_folder_of_something_else_is_no_export(tmp_path: Path) -> None:
         ("cells.csv", ",60.6,", ",,", "cells.csv, line 3"),
         ("bed_cells.csv", "75.5", "175.5", "bed_cells.csv, line 2: a share is 0 to 100 %"),
         ("plans.csv", "{", "[", "plans.csv, line 2"),
-        ("readings.csv", ",weight,", ",weigth,", "readings.csv, reading_id 1: 'weigth' is no kind of reading"),
+        ("readings.csv", ",weight,", ",weigth,", "readings.csv, reading_id 1: 'weigth' is no kind"),
         ("plans.csv", "as good", "as nice", "plans.csv, plan_id 1"),
         ("draws.csv", "places", "plates", "draws.csv, draw_id 1"),
         ("scores.csv", '"[[30.0,', '"[[', "scores.csv, score_id 1"),

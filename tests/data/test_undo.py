@@ -57,6 +57,37 @@ def test_a_new_change_ends_what_could_be_done_again(book: Book) -> None:
     assert book.undo_text() == "tray B2 added"
 
 
+def test_what_is_done_in_one_step_is_taken_back_and_done_again_in_one(book: Book) -> None:
+    before = contents(book)
+    with book.together():
+        book.set_trusted(None)  # nothing changes: the step is not called after it
+        book.add_tray(a_tray("B1"))
+        book.set_medium("hemp", kind="mat")
+    after = contents(book)
+
+    assert book.undo() == "tray B1 added"
+    assert contents(book) == before
+    assert book.redo() == "tray B1 added"
+    assert contents(book) == after
+
+
+def test_what_fails_in_one_step_leaves_nothing_of_it(book: Book) -> None:
+    def add_and_fail() -> None:
+        with book.together():
+            book.add_tray(a_tray("B1"))
+            book.set_trusted("never heard of")
+
+    before = contents(book)
+
+    with pytest.raises(KeyError):
+        add_and_fail()
+
+    assert contents(book) == before
+    assert book.undo_text() is None
+    book.add_tray(a_tray("B2"))
+    assert book.undo_text() == "tray B2 added"
+
+
 def test_taking_back_a_match_lets_the_photo_wait_again(book: Book, phone: Path) -> None:
     fate = bring(book, a_note(phone))
     book.match(fate.photo_id, book.trays()[2].id)

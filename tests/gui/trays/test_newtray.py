@@ -1,6 +1,7 @@
 """New trays: several at once, like another one; what is unusual is said and never refused."""
 
 from datetime import datetime
+from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
@@ -13,6 +14,7 @@ from gui.style.palette import dress
 from gui.style.tokens import Scheme
 from gui.trays.newtray import NewTrayDialog
 from gui.trays.sowingview import codes_words, several
+from tests.data.builders import a_note, bring
 
 
 @pytest.fixture
@@ -57,7 +59,24 @@ def test_the_kind_of_a_new_medium_is_asked_beside_it_and_kept(
 
     assert {one.name: one.kind for one in rack_book.media_known()}["hemp"] == "mat"
     assert rack_book.undo() == "tray B2 added"
-    assert rack_book.undo() == "hemp described"
+    assert "hemp" not in {one.name for one in rack_book.media_known()}
+    assert rack_book.undo_text() == "coir described"
+
+
+def test_a_tray_whose_photo_waited_is_taken_back_in_one_step(
+    dialog: NewTrayDialog, rack_book: Book, qtbot: QtBot, tmp_path: Path
+) -> None:
+    waiting = bring(rack_book, a_note(tmp_path / "phone", taken_at=rack_book.now().isoformat(), tag=77))
+    dialog.crop.setCurrentText("pea")
+    dialog.medium.setCurrentText("coir")
+    dialog.tag.setText("77")
+    qtbot.mouseClick(dialog.add, Qt.MouseButton.LeftButton)
+    assert rack_book.photo(waiting.photo_id).tray_code == "B2"
+
+    assert rack_book.undo() == "tray B2 added"
+
+    assert rack_book.photo(waiting.photo_id).tray_code is None
+    assert "B2" not in {tray.code for tray in rack_book.trays()}
 
 
 def test_a_medium_of_which_nothing_is_said_keeps_no_kind(
