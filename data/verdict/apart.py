@@ -35,11 +35,12 @@ def unplanned(compared: Iterable[Compared], plan: Plan | None) -> tuple[str, ...
     return tuple(
         name
         for name, of_crops in of_name.items()
-        if name not in varied and any(one.standing is Standing.APART and not one.by_block for one in of_crops)
+        if name not in varied and any(_is_doubtful(one) for one in of_crops)
     )
 
 
 def _is_doubtful(one: Compared) -> bool:
+    """Whether several treatments of a crop could differ by it."""
     return len(one.counts) > 1 and one.standing is Standing.APART and not one.by_block
 
 

@@ -1,11 +1,13 @@
 """A verdict names what differed between the compared trays though nobody planned it."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 
 from data.trial import CropPlan, Factor
+from data.verdict.apart import apart_between
 from tests.data.plans import MEDIA
 from tests.data.trialrack import EVEN, Rack
 
@@ -81,6 +83,17 @@ def test_each_crop_is_doubted_for_itself(tmp_path: Path) -> None:
 
     assert found == {"broccoli": (), "radish": ("seed lot",)}
     rack.book.close()
+
+
+def test_trays_of_one_medium_are_compared_with_nothing(rack: Rack) -> None:
+    of_coir = [tray for tray in rack.trays if tray.medium == "coir"]
+    for tray, watering in zip(of_coir, ("top", "bottom", None), strict=False):
+        rack.book.edit_tray(tray.id, watering=watering)
+    trays = [replace(tray, block=None) for tray in rack.book.trays()]
+    of_coir = [tray for tray in trays if tray.medium == "coir"]
+
+    assert apart_between(of_coir, {tray.id: "coir" for tray in of_coir}, None) == ()
+    assert "watering" in apart_between(trays, {tray.id: tray.medium for tray in trays}, None)
 
 
 def test_what_the_plan_varies_is_no_doubt(tmp_path: Path) -> None:
