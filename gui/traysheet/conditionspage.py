@@ -217,16 +217,20 @@ class ConditionsPage(SheetPage):
                     self.book.edit_tray(self.state.tray.id, **changes)
                 if {"tag_number", "sown_at"} & changes.keys():
                     self.book.match_by_tag()
-        except Trouble as trouble:
-            self._say(trouble.words)
-            trouble.field.setFocus()
-            return
-        except BookError as error:
-            self._say(spoken(error))
+        except (Trouble, BookError) as error:
+            self._refuse(error)
             return
         if changes:
             self.told.emit(self.tr("Conditions of {code} kept.").format(code=self.form.code.text().strip()))
             self.book_changed.emit()
+
+    def _refuse(self, error: Trouble | BookError) -> None:
+        """Say what is wrong, and go to the field where it is."""
+        if isinstance(error, Trouble):
+            self._say(error.words)
+            error.field.setFocus()
+        else:
+            self._say(spoken(error))
 
     # --- for more trays
 
@@ -243,12 +247,8 @@ class ConditionsPage(SheetPage):
             of_trial = () if tray.trial is None else self.book.trial_trays(tray.trial)
             groups = groups_of(tray, of_trial, self.book.trays())
             varied = self._varied(self.book, groups)
-        except Trouble as trouble:
-            self._say(trouble.words)
-            trouble.field.setFocus()
-            return
-        except BookError as error:
-            self._say(spoken(error))
+        except (Trouble, BookError) as error:
+            self._refuse(error)
             return
         if not groups:
             self._say(self.tr("There is no other tray in its trial or on the rack."), "soft")

@@ -51,6 +51,11 @@ def tray(book: Book, code: str) -> TrayId:
     return next(tray.id for tray in book.trays() if tray.code == code)
 
 
+def weigh_a1(book: Book) -> None:
+    weight = NewReading(kind=ReadingKind.WEIGHT, value=800.0, taken_at=book.now(), tray_id=tray(book, "A1"))
+    book.add_readings([weight])
+
+
 def typed(bench: Bench, text: str) -> None:
     """As from a number pad: the keys, then its Enter."""
     QTest.keyClicks(bench.quick.line, text)
@@ -174,10 +179,7 @@ def test_the_chosen_trays_are_watered_in_one_step_of_undo(morning: Bench, rack_b
 def test_escape_leaves_a_question_and_gives_back_what_was_typed(
     morning: Bench, rack_book: Book, qtbot: QtBot
 ) -> None:
-    before = NewReading(
-        kind=ReadingKind.WEIGHT, value=800.0, taken_at=rack_book.now(), tray_id=tray(rack_book, "A1")
-    )
-    rack_book.add_readings([before])
+    weigh_a1(rack_book)
     typed(morning, "A1 28.4")
     assert morning.quick.instead.hasFocus()
 
@@ -202,10 +204,7 @@ def test_number_after_number_goes_along_the_rack(morning: Bench, rack_book: Book
 def test_a_number_that_looks_like_ounces_is_asked_about_before_it_is_kept(
     morning: Bench, rack_book: Book, qtbot: QtBot
 ) -> None:
-    before = NewReading(
-        kind=ReadingKind.WEIGHT, value=800.0, taken_at=rack_book.now(), tray_id=tray(rack_book, "A1")
-    )
-    rack_book.add_readings([before])
+    weigh_a1(rack_book)
 
     typed(morning, "A1 28.4")
 
@@ -236,10 +235,7 @@ def test_a_slipped_digit_is_asked_about_and_can_be_typed_again_from_the_number_p
 def test_who_types_on_without_reading_the_question_loses_no_number_and_answers_nothing(
     morning: Bench, rack_book: Book
 ) -> None:
-    before = NewReading(
-        kind=ReadingKind.WEIGHT, value=800.0, taken_at=rack_book.now(), tray_id=tray(rack_book, "A1")
-    )
-    rack_book.add_readings([before])
+    weigh_a1(rack_book)
     quick = morning.quick
 
     typed(morning, "A1 28.4")
