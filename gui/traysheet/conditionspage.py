@@ -194,11 +194,8 @@ class ConditionsPage(SheetPage):
         try:
             said = self.form.said()
             self.form.fill_in(self.book.tray_of_kind(said.crop, said.medium, said.sown_at))
-        except Trouble as trouble:
-            self._say(trouble.words)
-            trouble.field.setFocus()
-        except BookError as error:
-            self._say(spoken(error))
+        except (Trouble, BookError) as error:
+            self._refuse(error)
 
     @Slot()
     def _forget(self) -> None:
