@@ -11,9 +11,9 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 from typing import Any
 
-from data.desirability import USUAL, rule_text
+from data.desirability import USUAL, Seen, kept_rule, rule_text, score_canopy
 from data.plan.blocks import Layout, ShelfPlaces, block_size, lay_blocks
-from data.plan.camerabias import coverage_sd_between_media
+from data.plan.camerabias import score_sd_between_media
 from data.plan.spread import GUESS_POINTS, GUESS_YIELD_PCT
 from data.statistics.power import Design
 from data.trial import (
@@ -38,6 +38,7 @@ MARGINS = {MeasureKind.SCORE: 5.0, MeasureKind.YIELD: 10.0, MeasureKind.EYE: 5.0
 GUESS_SOURCE = "a guess, no trays of yours yet"
 ROUND_DAYS = 14
 METHOD = "learned"  # that will score the photos
+FULL_TRAY = Seen(coverage=90.0, uniformity=90.0, colour=95.0, of_bed=True)  # as read near the cut
 
 
 class Step:
@@ -168,9 +169,11 @@ def design_of(draft: Draft) -> Design:
 
 
 def camera_sd_of(draft: Draft) -> float:
-    """How differently the camera may see two media, in points of the score; about one a point of coverage."""
-    by_photo = draft.measure is MeasureKind.SCORE and len(draft.media) > 1
-    return coverage_sd_between_media(METHOD) if by_photo else 0.0
+    """How differently the camera may see two media, in points of the score of a full tray by its weights."""
+    if draft.measure is not MeasureKind.SCORE or len(draft.media) < 2:
+        return 0.0
+    rule = kept_rule(draft.score) or USUAL
+    return score_sd_between_media(METHOD, [score_canopy(FULL_TRAY, rule)], rule)
 
 
 def with_measure(draft: Draft, measure: MeasureKind) -> Draft:

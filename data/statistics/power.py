@@ -4,7 +4,9 @@ In    number of blocks, treatments, trays in each block; margin and spread in on
 Out   chance (0-1) to show it; blocks needed; the least margin that a number of trays can show
 Not   the spread itself (`plan/spread.py`), the words (`plan/words.py`), the verdict afterwards
 
-Noncentral t with fixed blocks. One new treatment: one-sided t. Several against the trusted one: one-sided
+Fixed blocks; the chance is that of a noncentral t, and where the camera has a part in a difference, which is
+known and not estimated from the trays, that of the same integral with this part held. One new treatment:
+one-sided t. Several against the trusted one: one-sided
 Dunnett (1955, JASA 50, 1096-1121), the chance is that of any one of them that is truly as good. Which of
 several is best: Tukey's simultaneous intervals, the chance to tell one pair that lies a margin apart. Where
 whole shelves get a setting the shelf is the unit (Yates 1935, JRSS Suppl. 2, 181-247): shelves within blocks;
@@ -63,13 +65,12 @@ def power(
     """
     if not design.has_error:
         return None
-    distance = (margin + difference) / _error(design, sd)
-    return _chance(design, distance, level)
+    error = _error(design, sd)
+    return _chance(design, (margin + difference) / error, level, design.camera_sd / error)
 
 
-def _chance(design: Design, distance: float, level: float) -> float:
-    from scipy.special import nctdtr
-
+def _chance(design: Design, distance: float, level: float, known: float) -> float:
+    """`distance` in standard errors of a difference, `known` the camera's part of one, 0-1."""
     from data.statistics.dunnett import dunnett_q
     from data.statistics.tukey import honest_difference
 
@@ -77,7 +78,21 @@ def _chance(design: Design, distance: float, level: float) -> float:
         limit = honest_difference(design.treatments, design.df, level)
     else:
         limit = dunnett_q(design.df, design.compared or design.treatments - 1, level)
-    return float(1 - nctdtr(design.df, distance, limit))
+    return _passing(design.df, limit, distance, known)
+
+
+def _passing(df: int, limit: float, distance: float, known: float) -> float:
+    """The chance that a difference lies more than `limit` of its standard errors, as estimated, on this side.
+
+    The estimate is hypot(s x the trays' part, the camera's part), s^2 chi-square over its degrees of freedom.
+    """
+    from scipy.special import ndtr
+
+    from data.statistics.quadrature import spread_rule
+
+    s, weight = spread_rule(df)
+    estimated = (s * s * (1 - known * known) + known * known) ** 0.5
+    return float(weight @ ndtr(distance - limit * estimated))
 
 
 def blocks_needed(
@@ -110,13 +125,15 @@ def least_margin(design: Design, sd: float, wanted: float, *, level: float = 0.9
     """
     if not design.has_error:
         return None
+    error = _error(design, sd)
+    known = design.camera_sd / error
     low, high = 0.0, 1.0
-    while _chance(design, high, level) < wanted:
+    while _chance(design, high, level, known) < wanted:
         high *= 2
     for _ in range(50):
         middle = (low + high) / 2
-        low, high = (middle, high) if _chance(design, middle, level) < wanted else (low, middle)
-    return high * _error(design, sd)
+        low, high = (middle, high) if _chance(design, middle, level, known) < wanted else (low, middle)
+    return high * error
 
 
 def _error(design: Design, sd: float) -> float:
@@ -168,8 +185,6 @@ def set_power(
     treatments : all of one crop, the trusted one among them.
     shelf_sd : 0 for a treatment that stands on one shelf with the trusted one.
     """
-    from scipy.special import nctdtr
-
     from data.statistics.ownspread import sidak_q
     from data.statistics.tukey import honest_difference
 
@@ -178,7 +193,7 @@ def set_power(
         return None
     limit = honest_difference(treatments, df) if all_pairs else sidak_q(treatments - 1, df)
     error = hypot(sqrt(2 * (sd**2 + shelf_sd**2) / sets), camera_sd)
-    return float(1 - nctdtr(df, margin / error, limit))
+    return _passing(df, limit, margin / error, camera_sd / error)
 
 
 def sets_needed(chance: Callable[[int], float | None], wanted: float) -> int | None:
