@@ -1,6 +1,6 @@
 """Report conditions: under which conditions the treatments of a trial were compared.
 
-In    a book, a trial's trays, the treatment of each, its newest plan
+In    a book, the trays that are compared, the treatment of each, the newest plan, what its verdicts doubt
 Out   blocks of a report: what was alike, what was not, air and water by treatment, what nobody noted
 Not   which conditions are alike and which are doubted (`data/verdict/alike.py`, `apart.py`), their words
       (`data/verdict/conditionwords.py`), readings (`given.py`)
@@ -9,7 +9,7 @@ What differs between treatments and is not what the plan varies may be where a d
 said, whatever the verdict says.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Container, Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING
 
 from data.cancel import CancelToken
@@ -22,7 +22,7 @@ from data.report.given import KINDS, Given, Known, given_to
 from data.sentence import Sentence
 from data.trial import Plan, setting_of
 from data.verdict.alike import Compared, Standing, compare_conditions
-from data.verdict.apart import apart_words, unplanned
+from data.verdict.apart import apart_words
 from data.verdict.conditionwords import (
     CONDITION_WORDS,
     alike_words,
@@ -36,7 +36,7 @@ from data.verdict.conditionwords import (
 if TYPE_CHECKING:
     from data.book import Book
 
-__all__ = ["condition_blocks"]
+__all__ = ["condition_blocks", "left_out_words"]
 
 GIVEN_WORDS = {
     ReadingKind.AIR_TEMPERATURE: Sentence("temperature of the air"),
@@ -57,11 +57,18 @@ def condition_blocks(
     treatments: Mapping[TrayId, str],
     read_on: Mapping[str, int],
     plan: Plan | None,
+    doubted: Container[str],
     cancel: CancelToken,
     *,
     short: bool,
 ) -> Iterator[Block]:
-    """Under which conditions the trays were compared; `read_on`: crop -> day since sowing that is read."""
+    """Under which conditions the trays were compared.
+
+    Parameters
+    ----------
+    read_on : crop -> day since sowing that is read.
+    doubted : conditions of which any verdict says that they were apart.
+    """
     yield Heading(text=Sentence("How the trays were grown"))
     treated = [tray for tray in trays if tray.id in treatments]
     if not treated:
@@ -72,7 +79,7 @@ def condition_blocks(
     given = given_to(book, trays, treatments, read_on, cancel)
     name = ALIKE if len(columns) > 1 else ALIKE_TRAYS
     yield from (_alike_in_short(compared, name) if short else _alike(compared, name, len(treated)))
-    yield from _not_alike(compared, columns, plan)
+    yield from _not_alike(compared, columns, doubted, planned=plan is not None)
     yield from _beside_the_plan(treated, plan)
     yield from _given(given, columns)
     yield from _not_noted(compared, given, treated)
@@ -126,12 +133,16 @@ def _alike_rows(compared: Mapping[str, Sequence[Compared]]) -> Iterator[tuple[Se
 
 
 def _not_alike(
-    compared: Mapping[str, Sequence[Compared]], columns: Sequence[str], plan: Plan | None
+    compared: Mapping[str, Sequence[Compared]],
+    columns: Sequence[str],
+    doubted: Container[str],
+    *,
+    planned: bool,
 ) -> Iterator[Block]:
     uneven = {
         name: found
         for name, found in compared.items()
-        if not _is_even(found) and _stands(found) != {Standing.NOT_NOTED}
+        if name in doubted or (not _is_even(found) and _stands(found) != {Standing.NOT_NOTED})
     }
     if not uneven:
         return
@@ -144,10 +155,9 @@ def _not_alike(
         spare=SPARED_FIRST,
     )
     apart = [name for name, found in uneven.items() if Standing.APART in _stands(found)]
-    unasked = unplanned([one for found in uneven.values() for one in found], plan)
-    for words in apart_words(unasked, planned=plan is not None):
+    for words in apart_words([name for name in compared if name in doubted], planned=planned):
         yield Paragraph(text=words, role="caution")
-    some = [CONDITION_WORDS[name] for name in uneven if name not in apart]
+    some = [CONDITION_WORDS[name] for name in uneven if name not in apart and name not in doubted]
     if some:
         yield Paragraph(
             text=Sentence(
@@ -175,6 +185,16 @@ def _beside_the_plan(treated: Sequence[Tray], plan: Plan | None) -> Iterator[Blo
                 ),
                 role="caution",
             )  # fmt: skip
+
+
+def left_out_words(codes: Sequence[str]) -> Paragraph:
+    """Trays of which nothing is told here."""
+    return Paragraph(
+        text=Sentence(
+            "Told of the trays that have a number, for only these are compared; without one: {codes}.",
+            codes=_some(codes),
+        )
+    )
 
 
 def _some(codes: Sequence[str]) -> str:

@@ -15,13 +15,14 @@ from data.cancel import CancelToken
 from data.plan.words import kept_words
 from data.records import Tray
 from data.report.beside import look_blocks, material_blocks, wrong_blocks
-from data.report.conditions import condition_blocks
+from data.report.conditions import condition_blocks, left_out_words
 from data.report.content import Block, Grid, Heading, IntervalFigure, Paragraph, Report, VerdictGrid
 from data.report.fixed import CAUTIONS, methods
 from data.report.pictures import growth_blocks, picture_blocks, shown_photos
 from data.sentence import Sentence
 from data.trial import MeasureKind
 from data.upkeep.lostviews import lost_views, make_lost_views
+from data.verdict.apart import counted_trays
 from data.verdict.conditionwords import all_of, level_words
 from data.verdict.measurewords import kind_words, mover_words
 from data.verdict.notes import cautions, how_worked_out
@@ -238,8 +239,22 @@ class _Reading:
         treatments = {tray: name for one in self.found for tray, name in one.treatments.items()}
         read_on = {one.crop: one.on_day for one in self.found if one.on_day is not None}
         plan = self.plans[-1].plan if self.plans else None
+        apart = {name for one in self.found for name in one.apart}
+        compared = self._compared()
         yield from condition_blocks(
-            self.book, self.trays, treatments, read_on, plan, self.cancel, short=self.short
+            self.book, compared, treatments, read_on, plan, apart, self.cancel, short=self.short
+        )
+        left_out = [tray.code for tray in self.trays if tray.id in treatments and tray not in compared]
+        if left_out and compared:
+            yield left_out_words(left_out)
+
+    def _compared(self) -> tuple[Tray, ...]:
+        """The trays that the answers rest on, by any measure."""
+        crops = dict.fromkeys(one.crop for one in self.found)
+        return tuple(
+            tray
+            for crop in crops
+            for tray in counted_trays(n for one in self.found if one.crop == crop for n in one.numbers)
         )
 
     def _scored(self) -> tuple[CropVerdict, ...]:

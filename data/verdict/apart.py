@@ -1,7 +1,7 @@
 """Apart: growing conditions that differ between what is compared, though no plan varies them.
 
 In    the compared trays, the treatment of each, the newest plan
-Out   names of `CONDITIONS`; the caution as a `Sentence`
+Out   which trays are compared at all; names of `CONDITIONS`; the caution as a `Sentence`
 Not   how a condition stands (`alike.py`), what each treatment had of it (`data/report/conditions.py`)
 
 A difference of media can come from such a condition just as well, whatever its interval says.
@@ -15,18 +15,29 @@ from data.sentence import Sentence
 from data.trial import Plan
 from data.verdict.alike import Compared, Standing, compare_conditions
 from data.verdict.conditionwords import CONDITION_WORDS, all_of
+from data.verdict.traynumbers import TrayNumber
 
-__all__ = ["apart_between", "apart_words", "unplanned", "where_told"]
+__all__ = ["apart_between", "apart_words", "counted_trays", "where_told"]
+
+
+def counted_trays(numbers: Iterable[TrayNumber]) -> tuple[Tray, ...]:
+    """Trays that have a number, each once, in order; all of them before any has one.
+
+    A tray that failed says nothing of the others' growing conditions, so verdict and report doubt by these.
+    """
+    told = tuple(numbers)
+    counted = [number for number in told if number.value is not None] or told
+    return tuple({number.tray.id: number.tray for number in counted}.values())
 
 
 def apart_between(
     trays: Sequence[Tray], treatments: Mapping[TrayId, str], plan: Plan | None
 ) -> tuple[str, ...]:
     """Conditions that differ between the treatments of these trays, and that no plan varies."""
-    return unplanned(compare_conditions(trays, treatments, plan), plan)
+    return _unplanned(compare_conditions(trays, treatments, plan), plan)
 
 
-def unplanned(compared: Iterable[Compared], plan: Plan | None) -> tuple[str, ...]:
+def _unplanned(compared: Iterable[Compared], plan: Plan | None) -> tuple[str, ...]:
     """Conditions that stand apart in any crop, without those that are varied or alike within each block."""
     of_name: dict[str, list[Compared]] = {}
     for one in compared:

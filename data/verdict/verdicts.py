@@ -22,7 +22,7 @@ from data.sentence import Sentence
 from data.tables.trialrows import PhotoNumbers
 from data.trial import Measure, MeasureKind
 from data.verdict import Measured, Verdict, verdict_of
-from data.verdict.apart import apart_between, apart_words, where_told
+from data.verdict.apart import apart_between, apart_words, counted_trays, where_told
 from data.verdict.beforehand import beforehand
 from data.verdict.comparedday import ComparedDay, compared_day
 from data.verdict.countedof import CountedOf
@@ -290,8 +290,7 @@ class _TrialReading(Terms):
         return self._table(canopy_numbers(trays, read, self.words, self.rule, {}))
 
     def _apart(self, numbers: Sequence[TrayNumber]) -> tuple[str, ...]:
-        counted = [number.tray for number in numbers if number.value is not None]
-        return apart_between(counted, self.treatments, self.plan)
+        return apart_between(counted_trays(numbers), self.treatments, self.plan)
 
     def _movers(self, numbers: Sequence[TrayNumber]) -> tuple[Mover, ...]:
         trays = [

@@ -280,3 +280,54 @@ def test_a_gap_is_named_though_other_values_are_only_counted() -> None:
 
     assert str(had_words("seed lot", had)).startswith("not noted (1), L0 (2)")
     assert str(had_words("seed lot", had)).endswith("7 others (14)")
+
+
+def test_report_and_verdict_doubt_by_the_same_trays_those_with_a_number(tmp_path: Path) -> None:
+    """A tray that died and was watered otherwise says nothing of those that are compared."""
+    rack = Rack(tmp_path)
+    dead = rack.tray("coir")
+    rack.shoot_all(EVEN, leave=[dead.code])
+    rack.book.edit_tray(dead.id, watering="top")
+
+    assert [one.apart for one in rack.verdicts()] == [()]
+    assert "does not vary it" not in words(rack)
+    assert rows(rack, ALIKE)["watering"] == ("bottom",)
+    assert (
+        f"Told of the trays that have a number, for only these are compared; without one: {dead.code}."
+        in (words(rack))
+    )
+    rack.book.close()
+
+
+def test_before_any_tray_has_a_number_report_and_verdict_doubt_by_all(rack: Rack) -> None:
+    """While that can still be mended both say so."""
+    rack.book.edit_tray(rack.tray("coir").id, watering="top")
+
+    assert [one.apart for one in rack.verdicts()] == [("watering",)]
+    assert "does not vary it: watering." in words(rack)
+    assert "without one" not in words(rack)
+
+
+def test_what_any_measure_doubts_is_shown_in_the_report(tmp_path: Path) -> None:
+    """Photographed were all, half of each medium under a lamp; weighed were other halves of each medium."""
+    rack = Rack(tmp_path)
+    rack.shoot_all(EVEN)
+    for tray in rack.trays:
+        lamp = tray.block in sorted({one.block or "" for one in rack.trays})[:2]
+        rack.book.edit_tray(tray.id, light="lamp" if lamp else "window")
+    weighed = [one for one in rack.trays if (one.medium == "coir") == (one.light == "window")]
+    rack.book.add_readings([_cut(tray, 200.0 + n) for n, tray in enumerate(weighed)])
+
+    for tray in rack.trays:
+        rack.book.edit_tray(tray.id, block=None)
+    score, by_mass = rack.verdicts()
+
+    assert ("light" in score.apart, "light" in by_mass.apart) == (False, True)
+    assert rows(rack, NOT_ALIKE)["light"] == ("lamp (2), window (2)",) * 3
+    assert "does not vary it: light" in words(rack)
+    rack.book.close()
+
+
+def _cut(tray: Tray, grams: float) -> NewReading:
+    at = tray.sown_at + timedelta(days=10)
+    return NewReading(kind=ReadingKind.FRESH_MASS, value=grams, taken_at=at, tray_id=tray.id)
