@@ -25,6 +25,7 @@ from data.tables.trialrows import (
     masses_of,
     photo_numbers_of,
     suspect_word_of,
+    taken_out_of,
 )
 
 __all__ = ["EyeRound", "EyeRoundId", "TrialBook", "showings_of"]
@@ -58,8 +59,9 @@ class TrialBook(Changes):
         return tuple(map(photo_numbers_of, self._rows(trialrows.PHOTO_NUMBERS, trial=trial, day=day)))
 
     def suspect_words(self, trial: str) -> tuple[SuspectWord, ...]:
-        """All suspects on photos of a trial's trays."""
-        return tuple(map(suspect_word_of, self._rows(trialrows.SUSPECTS_OF_TRIAL, trial=trial)))
+        """All suspects on photos of a trial's trays, and mold that was noted as taken out of them."""
+        seen = map(suspect_word_of, self._rows(trialrows.SUSPECTS_OF_TRIAL, trial=trial))
+        return (*seen, *map(taken_out_of, self._rows(trialrows.MOLD_TAKEN_OUT, trial=trial)))
 
     def fresh_masses(self, trial: str) -> dict[TrayId, float]:
         """Grams cut from each tray that was weighed."""

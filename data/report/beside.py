@@ -10,6 +10,7 @@ from datetime import datetime
 from typing import TYPE_CHECKING
 
 from data.cancel import CancelToken
+from data.events import EventKind
 from data.records import PhotoState, Tray
 from data.report.content import Block, Grid, Heading, Materials, Paragraph
 from data.sentence import Sentence
@@ -55,10 +56,14 @@ def material_blocks(book: "Book", trays: Sequence[Tray]) -> Iterator[Block]:
 
 def wrong_blocks(book: "Book", trays: Sequence[Tray], cancel: CancelToken, *, short: bool) -> Iterator[Block]:
     """Trays that were lost and photos that do not count."""
-    words = [*_lost(trays), *_not_counted(book, trays, cancel)]
+    words = [*_lost(trays), *_taken_out(book, trays), *_not_counted(book, trays, cancel)]
     yield Heading(text=Sentence("What went wrong"))
     if not words:
-        yield Paragraph(text=Sentence("No tray was thrown away, and no photo of its trays was refused."))
+        yield Paragraph(
+            text=Sentence(
+                "No tray was thrown away, no mold was taken out, and no photo of its trays was refused."
+            )
+        )
     most = MOST_WRONG if short else len(words)
     for one in words[:most]:
         yield Paragraph(text=one)
@@ -79,6 +84,21 @@ def _lost(trays: Sequence[Tray]) -> Iterator[Sentence]:
                 day=_day(tray.done_at),
                 why=tray.ended_why.rstrip(".") or Sentence("no reason was noted"),
             )
+
+
+def _taken_out(book: "Book", trays: Sequence[Tray]) -> Iterator[Sentence]:
+    """Mold that was found and taken out, under a stack for instance, where no photo shows it."""
+    for tray in trays:
+        for event in book.events(tray.id):
+            if event.kind is EventKind.MOLD_OUT:
+                yield Sentence(
+                    "Mold was taken out of tray {code} ({crop}, {medium}) on {day}: {what}.",
+                    code=tray.code,
+                    crop=tray.crop,
+                    medium=tray.medium,
+                    day=_day(event.at),
+                    what=event.note.rstrip(".") or Sentence("nothing else was noted"),
+                )
 
 
 def _not_counted(book: "Book", trays: Sequence[Tray], cancel: CancelToken) -> Iterator[Sentence]:

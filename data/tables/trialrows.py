@@ -11,15 +11,16 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import datetime
 
+from data.events import EventKind
 from data.numbers import PhotoId, TrayId
 from data.readings import ReadingKind
 from data.tables.rows import reason_of
 from vision.reason import Reason
 
 __all__ = [
-    "EYE_ROUNDS", "EYE_SCORES", "EYE_SCORE_AT", "FRESH_MASS", "PHOTO_NUMBERS", "SUSPECTS_OF_TRIAL",
-    "TRIAL", "EyeGiven", "PhotoNumbers", "SuspectWord", "eye_given_of", "masses_of", "photo_numbers_of",
-    "suspect_word_of",
+    "EYE_ROUNDS", "EYE_SCORES", "EYE_SCORE_AT", "FRESH_MASS", "MOLD_TAKEN_OUT", "PHOTO_NUMBERS",
+    "SUSPECTS_OF_TRIAL", "TRIAL", "EyeGiven", "PhotoNumbers", "SuspectWord", "eye_given_of", "masses_of",
+    "photo_numbers_of", "suspect_word_of", "taken_out_of",
 ]  # fmt: skip
 
 TRIAL = """
@@ -47,6 +48,13 @@ SUSPECTS_OF_TRIAL = """
       CROSS JOIN score s ON s.photo = p.id
       CROSS JOIN suspect u ON u.score = s.id
      WHERE r.name = :trial AND p.left_out_at IS NULL
+"""
+MOLD_TAKEN_OUT = f"""
+    SELECT t.id AS tray, e.at
+      FROM trial r
+      CROSS JOIN tray t ON t.trial = r.id
+      CROSS JOIN event e ON e.tray = t.id AND e.kind = '{EventKind.MOLD_OUT}'
+     WHERE r.name = :trial
 """
 FRESH_MASS = f"""
     SELECT t.id AS tray, sum(g.value) AS grams
@@ -107,10 +115,10 @@ class PhotoNumbers:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SuspectWord:
-    """A suspect and what was said of it."""
+    """A suspect and what was said of it; or mold that a person took out, of which there is no photo."""
 
     tray_id: TrayId
-    photo_id: PhotoId
+    photo_id: PhotoId | None
     taken_at: datetime
     method: str
     area_cm2: float | None
@@ -165,6 +173,20 @@ def suspect_word_of(row: Row) -> SuspectWord:
         is_mold=row["said"] == "mold",
         is_open=row["said"] is None and row["closed_at"] is None,
         confidence=row["confidence"],
+    )
+
+
+def taken_out_of(row: Row) -> SuspectWord:
+    """Mold that a person found and took out: said, and never measured."""
+    return SuspectWord(
+        tray_id=TrayId(row["tray"]),
+        photo_id=None,
+        taken_at=datetime.fromisoformat(row["at"]),
+        method="",
+        area_cm2=None,
+        is_mold=True,
+        is_open=False,
+        confidence=1.0,
     )
 
 

@@ -9,8 +9,8 @@ of different versions of the method are never mixed (`comparedday.py` says how t
 """
 
 from collections import Counter
-from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Collection, Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from data.desirability import CanopyScore, MoldRule, ScoreRule, score_canopy
@@ -19,10 +19,11 @@ from data.records import Tray
 from data.tables.trialrows import EyeGiven, PhotoNumbers, SuspectWord
 from data.verdict.comparedday import ComparedDay
 from data.verdict.countedof import CountedOf, seen_on
+from data.verdict.moldreason import says_mold
 
 __all__ = [
     "LostToMold", "NoNumber", "TrayNumber", "canopy_numbers", "day_of_most", "eye_numbers", "is_lost",
-    "lost_to_mold", "mold_areas", "yield_numbers",
+    "lost_to_mold", "mold_areas", "thrown_before", "yield_numbers",
 ]  # fmt: skip
 
 UNKNOWN_AREA_CM2 = 1.0  # of mold whose area was not measured (no scale)
@@ -37,6 +38,7 @@ class NoNumber(StrEnum):
     OTHER_METHOD = "scored by another version of the method only"
     NO_CANOPY = "its canopy could not be told"
     APART = "lost to mold, and apart as decided beforehand"
+    THROWN_AWAY = "thrown away before it could be read"
     NOT_WEIGHED = "not weighed"
     NOT_LOOKED_AT = "not scored by eye"
 
@@ -73,7 +75,19 @@ def mold_areas(words: Iterable[SuspectWord]) -> dict[TrayId, float]:
 
 def is_lost(tray: Tray, areas: Mapping[TrayId, float]) -> bool:
     """Whether mold took a tray: a person said so of a patch, or when throwing it away."""
-    return tray.id in areas or (tray.ended == "thrown away" and "mold" in tray.ended_why.casefold())
+    return tray.id in areas or (tray.ended == "thrown away" and says_mold(tray.ended_why))
+
+
+def thrown_before(trays: Sequence[Tray], day: int | None) -> set[TrayId]:
+    """Trays that were thrown away before the day that is read, or on it."""
+    return {
+        tray.id
+        for tray in trays
+        if day is not None
+        and tray.ended == "thrown away"
+        and tray.done_at is not None
+        and tray.day(tray.done_at.date()) <= day
+    }
 
 
 def lost_to_mold(
@@ -108,6 +122,7 @@ def canopy_numbers(
     words: Sequence[SuspectWord],
     rule: ScoreRule,
     running: Mapping[TrayId, bool],
+    gone: Collection[TrayId] = (),
 ) -> tuple[TrayNumber, ...]:
     """The canopy score of each tray.
 
@@ -115,6 +130,7 @@ def canopy_numbers(
     ----------
     day : photos of the day that was fixed.
     running : whether a tray's day is still to come.
+    gone : trays that were thrown away before it.
     """
     areas = mold_areas(words)
     last = day.by_tray
@@ -128,7 +144,9 @@ def canopy_numbers(
     for tray in trays:
         photo = last.get(tray.id)
         if photo is None:
-            found.append(_without_photo(tray, rule, areas, tray.id in otherwise, running.get(tray.id, False)))
+            without = _without_photo(tray, rule, areas, tray.id in otherwise, running.get(tray.id, False))
+            away = without.why_none is NoNumber.NO_PHOTO and tray.id in gone
+            found.append(replace(without, why_none=NoNumber.THROWN_AWAY) if away else without)
             continue
         seen = seen_on(
             photo,
@@ -174,6 +192,8 @@ def yield_numbers(
         if value is None and is_lost(tray, areas) and tray.done_at is not None:
             value, why = (None, NoNumber.APART) if rule.mold is MoldRule.APART else (0.0, why)
         to_come = value is None and tray.done_at is None
+        if why is NoNumber.NOT_WEIGHED and tray.ended == "thrown away":
+            why = NoNumber.THROWN_AWAY
         none = why if value is None else None
         found.append(TrayNumber(tray=tray, value=value, why_none=none, still_to_come=to_come))
     return tuple(found)

@@ -20,8 +20,14 @@ def missing_trays(numbers: Sequence[TrayNumber]) -> tuple[Sentence, ...]:
     by_reason: dict[NoNumber, list[str]] = {}
     for number in numbers:
         if number.why_none is not None:
-            by_reason.setdefault(number.why_none, []).append(number.tray.code)
+            by_reason.setdefault(number.why_none, []).append(_named(number))
     return tuple(no_number_words(why, ", ".join(codes)) for why, codes in by_reason.items())
+
+
+def _named(number: TrayNumber) -> str:
+    """Its code; of one that was thrown away with the reason that was noted."""
+    why = number.tray.ended_why.rstrip(".") if number.why_none is NoNumber.THROWN_AWAY else ""
+    return f"{number.tray.code} ({why})" if why else number.tray.code
 
 
 def no_number_words(why: NoNumber, trays: str) -> Sentence:
@@ -41,6 +47,12 @@ def no_number_words(why: NoNumber, trays: str) -> Sentence:
             return Sentence("Canopy could not be told on the day that is read: {trays}.", trays=trays)
         case NoNumber.APART:
             return Sentence("Lost to mold, and apart as decided beforehand: {trays}.", trays=trays)
+        case NoNumber.THROWN_AWAY:
+            return Sentence(
+                "Thrown away before it could be read, and so without a number: {trays}. Where the medium was "
+                "the reason, it looks better here than it is.",
+                trays=trays,
+            )
         case NoNumber.NOT_WEIGHED:
             return Sentence("Not weighed: {trays}.", trays=trays)
         case NoNumber.NOT_LOOKED_AT:

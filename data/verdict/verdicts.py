@@ -40,6 +40,7 @@ from data.verdict.traynumbers import (
     is_lost,
     lost_to_mold,
     mold_areas,
+    thrown_before,
     yield_numbers,
 )
 from data.verdict.traywords import missing_trays, tray_doubts, untreated
@@ -166,8 +167,8 @@ class _TrialReading(Terms):
     ) -> tuple[TrayNumber, ...] | None:
         """One number a tray; None where a measure beside the score was never taken."""
         if kind is MeasureKind.SCORE:
-            running = self._running(treated, day)
-            return canopy_numbers(treated, read, self.words, self.rule, running)
+            running, gone = self._running(treated, day), thrown_before(treated, day)
+            return canopy_numbers(treated, read, self.words, self.rule, running, gone)
         if kind is MeasureKind.YIELD:
             grams = self.book.fresh_masses(self.trial)
             taken = any(tray.id in grams for tray in treated)

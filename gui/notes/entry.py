@@ -141,10 +141,20 @@ class NoteEntry(QWidget):
         """What the ends of a scale mean, where there is one, and what is to be heeded."""
         kind = self.kind
         if not isinstance(kind, ReadingKind):
-            self.say("")
+            self.say(self._counts(kind), "soft")
             return
         scale, heed = scale_words(kind) and self._number_words(kind), heed_words(kind)
         self.say(". ".join(filter(None, (scale, heed))), "notice" if heed else "soft")
+
+    def _counts(self, kind: EventKind) -> str:
+        """What a verdict makes of it, where it makes something of it."""
+        if kind is EventKind.THROWN_AWAY:
+            return self.tr("Was it mold? Name it here: the verdict then counts the tray as lost to mold.")
+        if kind is EventKind.MOLD_OUT:
+            return self.tr(
+                "The verdict counts it as mold that you found on this tray, with or without a photo."
+            )
+        return ""
 
     @Slot()
     def _add(self) -> None:

@@ -3874,6 +3874,10 @@ trusted</source>
             <translation>durch Schimmel verloren und gesondert gezählt, wie vorher festgelegt</translation>
         </message>
         <message>
+            <source>thrown away before it could be read</source>
+            <translation>weggeworfen, bevor sie abgelesen werden konnte</translation>
+        </message>
+        <message>
             <source>not weighed</source>
             <translation>nicht gewogen</translation>
         </message>
@@ -3923,6 +3927,14 @@ trusted</source>
         <message>
             <source>A number in {unit}</source>
             <translation>Eine Zahl in {unit}</translation>
+        </message>
+        <message>
+            <source>Was it mold? Name it here: the verdict then counts the tray as lost to mold.</source>
+            <translation>War es Schimmel? Dann hier nennen: das Urteil zählt die Schale dann als an Schimmel verloren.</translation>
+        </message>
+        <message>
+            <source>The verdict counts it as mold that you found on this tray, with or without a photo.</source>
+            <translation>Das Urteil zählt es als Schimmel, der auf dieser Schale gefunden wurde, mit oder ohne Foto.</translation>
         </message>
         <message>
             <source>Say why it was thrown away: it stays in its trial, and the reason counts.</source>
@@ -8175,8 +8187,8 @@ trusted</source>
             <translation>Was schiefging</translation>
         </message>
         <message>
-            <source>No tray was thrown away, and no photo of its trays was refused.</source>
-            <translation>Keine Schale wurde weggeworfen, und kein Foto ihrer Schalen wurde abgewiesen.</translation>
+            <source>No tray was thrown away, no mold was taken out, and no photo of its trays was refused.</source>
+            <translation>Keine Schale wurde weggeworfen, kein Schimmel entfernt und kein Foto der Schalen abgelehnt.</translation>
         </message>
         <message>
             <source>What else went wrong is named in the full report: {n}.</source>
@@ -8189,6 +8201,14 @@ trusted</source>
         <message>
             <source>no reason was noted</source>
             <translation>kein Grund notiert</translation>
+        </message>
+        <message>
+            <source>Mold was taken out of tray {code} ({crop}, {medium}) on {day}: {what}.</source>
+            <translation>Aus Schale {code} ({crop}, {medium}) wurde am {day} Schimmel entfernt: {what}.</translation>
+        </message>
+        <message>
+            <source>nothing else was noted</source>
+            <translation>sonst wurde nichts notiert</translation>
         </message>
         <message>
             <source>Tray {code}, {when}: a photo does not count, {state}: {reason}.</source>
@@ -8297,6 +8317,10 @@ trusted</source>
         <message>
             <source>Planned for all trays: {setting}. These had something else: {codes}.</source>
             <translation>Für alle Schalen geplant: {setting}. Etwas anderes hatten: {codes}.</translation>
+        </message>
+        <message>
+            <source>Told of the trays that have a number, for only these are compared; without one: {codes}.</source>
+            <translation>Gesagt ist das von den Schalen, die eine Zahl haben, denn nur diese werden verglichen; ohne eine: {codes}.</translation>
         </message>
         <message>
             <source>{codes} and {n} more</source>
@@ -9065,6 +9089,10 @@ trusted</source>
         <message>
             <source>Lost to mold, and apart as decided beforehand: {trays}.</source>
             <translation>Durch Schimmel verloren und gesondert gezählt, wie vorher festgelegt: {trays}.</translation>
+        </message>
+        <message>
+            <source>Thrown away before it could be read, and so without a number: {trays}. Where the medium was the reason, it looks better here than it is.</source>
+            <translation>Weggeworfen, bevor sie abgelesen werden konnten, und deshalb ohne Zahl: {trays}. Wo das Medium der Grund war, steht es hier besser da, als es ist.</translation>
         </message>
         <message>
             <source>Not weighed: {trays}.</source>

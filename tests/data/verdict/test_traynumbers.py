@@ -58,6 +58,9 @@ def test_of_several_patches_of_mold_the_largest_counts_and_one_without_area_coun
     ("tray", "lost"),
     [
         (thrown_away(1, "Mold all over"), True),
+        (thrown_away(1, "Schimmel am Rand"), True),
+        (thrown_away(1, "mouldy"), True),
+        (thrown_away(1, "dried out, no mold"), False),
         (thrown_away(1, "too long"), False),
         (a_kept_tray(1, done_at=LATER, ended="cut", ended_why="a little mold cut off"), False),
         (thrown_away(2), True),  # a person called a patch of it mold
@@ -98,13 +101,13 @@ def test_what_was_weighed_counts_though_there_was_mold() -> None:
     assert (found.value, found.why_none) == (210.0, None)
 
 
-def test_a_moldy_tray_that_still_stands_is_no_zero_yet_and_one_not_weighed_is_a_gap() -> None:
+def test_a_moldy_tray_that_still_stands_is_no_zero_yet_and_one_thrown_away_is_a_gap() -> None:
     stands, gone = yield_numbers(
         [a_kept_tray(1), thrown_away(2, "no light")], {}, [word(1, 5.0)], ruled(MoldRule.ZERO)
     )
 
     assert (stands.value, stands.why_none, stands.still_to_come) == (None, NoNumber.NOT_WEIGHED, True)
-    assert (gone.value, gone.why_none, gone.still_to_come) == (None, NoNumber.NOT_WEIGHED, False)
+    assert (gone.value, gone.why_none, gone.still_to_come) == (None, NoNumber.THROWN_AWAY, False)
 
 
 def test_where_there_are_blind_scores_by_eye_only_these_count() -> None:

@@ -167,6 +167,46 @@ def test_a_tray_thrown_away_for_mold_is_lost_though_nobody_called_a_patch_so(rac
     assert without["coir"] == pytest.approx(0.0, abs=1)
 
 
+def test_mold_that_was_taken_out_under_a_stack_counts_though_no_photo_shows_it(rack: Rack) -> None:
+    tray = rack.tray("coir")
+    rack.shoot_all(EVEN)
+    rack.book.add_event([tray.id], EventKind.MOLD_OUT, tray.sown_at + timedelta(days=2), "under the stack")
+
+    (found,) = rack.verdicts()
+
+    (number,) = [one for one in found.numbers if one.tray.code == tray.code]
+    assert number.value == 0.0  # the plan's rule: a tray with confirmed mold scores nothing
+    assert [(one.treatment, one.lost, one.trays) for one in found.lost if one.lost] == [("coir", 1, 4)]
+    rack.book.undo()
+    assert not any(one.lost for one in rack.verdicts()[0].lost)
+
+
+def test_a_tray_thrown_away_for_mold_in_german_is_lost_as_one_in_english(rack: Rack) -> None:
+    tray = rack.tray("coir")
+    rack.shoot_all(EVEN, leave=[tray.code])
+    rack.book.add_event([tray.id], EventKind.THROWN_AWAY, tray.sown_at + timedelta(days=6), "Schimmel")
+
+    (found,) = rack.verdicts()
+
+    assert [(one.treatment, one.lost) for one in found.lost if one.lost] == [("coir", 1)]
+    assert found.verdict.medium("coir").n == 4
+
+
+@pytest.mark.parametrize(("day", "said"), [(6, True), (12, False)])
+def test_a_tray_that_dried_out_and_was_thrown_away_is_no_mere_missing_photo(
+    rack: Rack, day: int, said: bool
+) -> None:
+    tray = rack.tray("coir")
+    rack.shoot_all(EVEN, leave=[tray.code])
+    rack.book.add_event([tray.id], EventKind.THROWN_AWAY, tray.sown_at + timedelta(days=day), "dried out.")
+
+    (found,) = rack.verdicts()
+
+    away = f"Thrown away before it could be read, and so without a number: {tray.code} (dried out)."
+    assert any(note.startswith(away) for note in map(str, found.notes)) is said
+    assert any(note.startswith("No usable photo") for note in map(str, found.notes)) is not said
+
+
 def test_yield_comes_from_what_was_weighed_with_a_margin_in_percent(rack: Rack) -> None:
     rack.shoot_all(EVEN)
     rack.book.add_readings(
