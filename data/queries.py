@@ -24,6 +24,8 @@ __all__ = [
     "LAST_POSITION",
     "MATES",
     "MEDIUM_NAMES",
+    "METHODS_OF_GROWING",
+    "METHODS_OF_SOME",
     "MOLD_SAID",
     "NEWEST_PHOTOS",
     "NEWEST_TRAY",
@@ -110,9 +112,10 @@ NEWEST_PHOTOS = f"""
 SUSPECTS_OF_GROWING = """
     SELECT t.id AS tray, p.id AS photo, p.taken_at, s.sure,
            u.id, u.x_mm, u.y_mm, u.area_cm2, u.confidence, u.said, u.closed_at, c.value AS carried
-      FROM tray t
-      CROSS JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
-      CROSS JOIN suspect u ON u.score = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
+      FROM tray t INDEXED BY tray_growing
+      CROSS JOIN photo y ON y.tray = t.id AND y.taken_at >= :since
+      CROSS JOIN suspect u ON u.score = (SELECT max(z.id) FROM score z WHERE z.photo = y.id)
+      CROSS JOIN photo p ON p.id = y.id  -- once more: few photos have suspects, and the index tells their ids
       CROSS JOIN score s ON s.id = u.score
       LEFT JOIN setting c ON c.name = 'carried ' || p.id
      WHERE t.done_at IS NULL AND p.left_out_at IS NULL AND p.refusal IS NULL
@@ -120,7 +123,7 @@ SUSPECTS_OF_GROWING = """
 """
 MOLD_SAID = """
     SELECT DISTINCT t.id AS tray
-      FROM tray t
+      FROM tray t INDEXED BY tray_growing
       CROSS JOIN photo p ON p.tray = t.id
       CROSS JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
       CROSS JOIN suspect u ON u.score = s.id
@@ -128,21 +131,26 @@ MOLD_SAID = """
 """
 
 
-def _scorings(trays: str, which: str) -> tuple[str, str]:
-    """What each version of the method has scored of some trays; what any of them has."""
-    scored = f"""
-      FROM {trays} t
+def _scorings(trays: str, which: str) -> tuple[str, str, str]:
+    """The versions that scored some trays, from indexes alone; what each of them has; what any has."""
+    seen = f"""
+      FROM {trays}
       CROSS JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
       CROSS JOIN score s ON s.photo = p.id
-     WHERE {which} AND s.sure = 1 AND p.refusal IS NULL AND p.left_out_at IS NULL
+     WHERE {which}
 """
+    scored = seen + " AND s.sure = 1 AND p.refusal IS NULL AND p.left_out_at IS NULL"
     each = "SELECT s.method, count(*) AS photos, count(DISTINCT p.tray) AS trays, max(s.id) AS newest"
     whole = "SELECT count(DISTINCT p.id) AS photos, count(DISTINCT p.tray) AS trays"
-    return each + scored + " GROUP BY s.method", whole + scored
+    return "SELECT DISTINCT s.method" + seen, each + scored + " GROUP BY s.method", whole + scored
 
 
-SCORINGS_OF_GROWING, ALL_SCORINGS_OF_GROWING = _scorings("tray", "t.done_at IS NULL")
-SCORINGS_OF_SOME, ALL_SCORINGS_OF_SOME = _scorings("(SELECT value AS id FROM json_each(:trays))", "1 = 1")
+METHODS_OF_GROWING, SCORINGS_OF_GROWING, ALL_SCORINGS_OF_GROWING = _scorings(
+    "tray t INDEXED BY tray_growing", "t.done_at IS NULL"
+)
+METHODS_OF_SOME, SCORINGS_OF_SOME, ALL_SCORINGS_OF_SOME = _scorings(
+    "(SELECT value AS id FROM json_each(:trays)) t", "1 = 1"
+)
 # block mates of one crop and sowing day; without a block those of the shelf, as the look list has it
 MATES = """
     t.block IS me.block AND t.crop = me.crop AND date(t.sown_at) = date(me.sown_at)

@@ -14,7 +14,6 @@ from typing import TYPE_CHECKING
 from data.chapters.changes import Changes
 from data.chapters.gone import gone_why
 from data.chapters.reader import GROWTH_DAYS
-from data.events import EventKind
 from data.growing.air import AirSample, air_samples
 from data.look import Look
 from data.looklist.answers import BREAK, Answer, AnswerKind
@@ -84,9 +83,8 @@ class LookBook(Changes):
         found: dict[TrayId, list[datetime]] = defaultdict(list)
         for tray, at, _ in self._rows(lookrows.NOTED, kind=str(ReadingKind.WATER)):
             found[tray].append(datetime.fromisoformat(at))
-        for row in self._rows(noterows.EVENTS_OF_GROWING):
-            if row["kind"] == EventKind.WATERED:
-                found[row["tray"]].append(datetime.fromisoformat(row["at"]))
+        for tray, at in self._rows(lookrows.WATERED):
+            found[tray].append(datetime.fromisoformat(at))
         return found
 
     def _air(self, trays: Iterable[Tray], now: datetime) -> dict[str, tuple[AirSample, ...]]:

@@ -81,15 +81,18 @@ class TrayReader(Store):
         """By which version of the method these trays are compared; by default the growing ones, of late."""
         if trays is None:
             values = {"since": self._since(self.today(), GROWTH_DAYS)}
+            methods = queries.METHODS_OF_GROWING
             each, whole = queries.SCORINGS_OF_GROWING, queries.ALL_SCORINGS_OF_GROWING
         else:
             values = {"trays": json.dumps(list(trays)), "since": ""}
+            methods = queries.METHODS_OF_SOME
             each, whole = queries.SCORINGS_OF_SOME, queries.ALL_SCORINGS_OF_SOME
+        versions = self._rows(methods, **values)
+        if len(versions) == 1:  # the one version is all there is
+            return Comparable(method=versions[0]["method"])
         scorings = [
             Scorings(**{name: row[name] for name in SCORING_FIELDS}) for row in self._rows(each, **values)
         ]
-        if len(scorings) == 1:  # the one version is all there is
-            return comparable(scorings, scorings[0].photos, scorings[0].trays)
         (total,) = self._rows(whole, **values)
         return comparable(scorings, total["photos"], total["trays"])
 

@@ -15,7 +15,7 @@ from datetime import date
 from data.growing.mediumkind import MediumKind
 from data.look import Look, LookKind, Urgency, day_name
 from data.looklist.beside import GAPS
-from data.looklist.places import PLACES, lacks
+from data.looklist.places import lacks
 from data.looklist.standing import Standing
 from data.looklist.view import View
 from data.sentence import Sentence
@@ -106,7 +106,10 @@ def _edge(view: View) -> Look | None:
 
 
 def _side(view: View) -> Look | None:
-    found = [look for place in PLACES if (look := _at(view, place)) is not None]
+    if not view.now.cells:
+        return None
+    thin = [place for place, points in lacks(view.now.cells).items() if points >= LEAST_EDGE]
+    found = [look for place in thin if (look := _at(view, place)) is not None]
     return max(found, key=lambda look: look.size or 0.0, default=None)
 
 

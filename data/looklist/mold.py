@@ -56,7 +56,7 @@ def looks_at_mold(tray: Tray, seen: Sequence[SeenSuspect], photos: Sequence[DayN
         )
         return
     usable = [photo for photo in photos if photo.sure]
-    if not usable:
+    if not usable or not seen:
         return
     newest = usable[-1].photo_id
     now = [s for s in seen if s.photo_id == newest and s.said is None]

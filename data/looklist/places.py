@@ -57,14 +57,13 @@ def lost_patch(before: bytes, now: tuple[bytes, bytes], least: float) -> tuple[i
 
     A tray may have been turned round meanwhile: the way round that shows the smaller loss counts.
     """
-    old, one, other = cells_in(before), cells_in(now[0]), cells_in(now[1])
-    patch = _largest(_lost(old, one, other, least))
-    return min(patch, _largest(_lost(old[::-1], one, other, least)), key=len) if patch else ()
+    old, best = cells_in(before), tuple(map(max, cells_in(now[0]), cells_in(now[1])))
+    patch = _largest(_lost(old, best, least))
+    return min(patch, _largest(_lost(old[::-1], best, least)), key=len) if patch else ()
 
 
-def _lost(old: Shares, one: Shares, other: Shares, least: float) -> set[int]:
-    cells = enumerate(zip(old, one, other, strict=True))
-    return {n for n, (had, a, b) in cells if a <= had - least and b <= had - least}
+def _lost(old: Shares, now: Shares, least: float) -> set[int]:
+    return {n for n, (had, has) in enumerate(zip(old, now, strict=True)) if has <= had - least}
 
 
 def _largest(cells: set[int]) -> tuple[int, ...]:

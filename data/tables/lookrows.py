@@ -22,7 +22,7 @@ from data.tables.rows import reason_of
 
 __all__ = [
     "ANSWERS", "ANSWERS_OF_TRAY", "EARLIER", "FORGET_ENTRIES", "NOTED", "NUMBERS", "OPEN_ENTRIES", "PAST",
-    "SAME_ENTRY", "PastLook", "answer_of", "earlier_day_of", "numbers_of", "past_look_of",
+    "SAME_ENTRY", "WATERED", "PastLook", "answer_of", "earlier_day_of", "numbers_of", "past_look_of",
 ]  # fmt: skip
 
 Row = sqlite3.Row
@@ -44,6 +44,13 @@ NOTED = """
       CROSS JOIN reading r ON r.tray = t.id AND r.kind = :kind
      WHERE t.done_at IS NULL
      ORDER BY t.shelf, t.position, t.id, r.taken_at, r.id
+"""
+WATERED = """
+    SELECT e.tray, e.at
+      FROM tray t
+      CROSS JOIN event e ON e.tray = t.id
+     WHERE t.done_at IS NULL AND e.kind = 'watered'
+     ORDER BY t.shelf, t.position, t.id, e.at, e.id
 """
 EARLIER = f"""
     SELECT t.sown_at, p.taken_at, s.method, s.coverage, s.cells, s.bed_share

@@ -129,7 +129,7 @@ def _points(text: str | None) -> tuple[tuple[float, float], ...]:
 
 def tray_of(row: Row) -> Tray:
     """A tray with its growing conditions."""
-    values = {name: row[name] for name in row.keys()}  # noqa: SIM118 (sqlite3.Row iterates over values)
+    values = dict(zip(row.keys(), row, strict=True))
     times = {name: time_of(values[name]) for name in ("sown_at", "done_at", "blackout_from", "blackout_to")}
     yes_no = {name: None if values[name] is None else bool(values[name]) for name in ("stacked", "heat_mat")}
     return Tray(**(values | times | yes_no))

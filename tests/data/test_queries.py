@@ -55,7 +55,7 @@ def filled(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Book]:
                 {"score": n, "confidence": 0.5, "why": "", "outline": "[]", "said": "mold" if n % 9 else None}
                 for n in range(1, 2001)
             )
-            db.table("tray").update(1, {"done_at": "2026-03-09T08:00:00"})
+            db.execute("UPDATE tray SET done_at = '2026-03-09T08:00:00' WHERE id <= 45")
         yield book
 
 
@@ -94,6 +94,23 @@ def test_no_query_walks_over_all_photos_or_scores(filled: Book, name: str, analy
     walks = [detail for detail in plan(filled, name) if WHOLE_BOOK.search(detail)]
 
     assert walks == []
+
+
+@pytest.mark.parametrize("name", [name for name in ASKED if name.endswith(("_OF_GROWING", "MOLD_SAID"))])
+def test_what_is_asked_of_growing_trays_does_not_walk_over_those_of_all_years(
+    filled: Book, name: str
+) -> None:
+    walks = [detail for detail in plan(filled, name) if re.match(r"SCAN (t|tray)\b(?! USING)", detail)]
+
+    assert walks == []
+
+
+@pytest.mark.parametrize("name", ["data.queries.METHODS_OF_GROWING", "data.queries.METHODS_OF_SOME"])
+def test_versions_of_the_method_are_told_from_indexes_alone(filled: Book, name: str) -> None:
+    searches = [detail for detail in plan(filled, name) if detail.startswith(("SEARCH p", "SEARCH s"))]
+
+    assert len(searches) == 2
+    assert all("USING COVERING INDEX" in detail for detail in searches)
 
 
 def test_a_walk_over_all_photos_would_be_noticed(filled: Book) -> None:
