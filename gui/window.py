@@ -18,6 +18,7 @@ from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
 from gui.controls.fieldundo import FieldUndo
 from gui.controls.progress import ProgressStrip
+from gui.controls.telling import announce
 from gui.frame.actions import ACTIONS, PLACES
 from gui.frame.bands import DemoBand, DoneBand, TroubleBand
 from gui.frame.bookdesk import BookDesk, is_demo
@@ -129,7 +130,7 @@ class Window(QMainWindow):
             part.told.connect(self.tell)
             part.troubled.connect(self.tell_trouble)
         self.books.told.connect(self.tell)
-        self.travel.made.connect(self.done.say_made)
+        self.travel.made.connect(self._tell_made)
         self.screens.welcome_with(self._welcome)
 
     def _welcome(self, name: str, screen: Screen) -> None:
@@ -262,11 +263,18 @@ class Window(QMainWindow):
     def tell(self, sentence: str) -> None:
         """Say something at the foot, for a while."""
         self.foot.tell(sentence)
+        announce(self.foot, self.foot.told.text())
 
     @Slot(str)
     def tell_trouble(self, sentence: str) -> None:
         """Say what went wrong, until it has been read."""
         self.trouble.say(spoken(sentence))
+        announce(self.trouble, self.trouble.words.text(), urgent=True)
+
+    @Slot(str, object)
+    def _tell_made(self, sentence: str, folder: Path | None) -> None:
+        self.done.say_made(sentence, folder)
+        announce(self.done, self.done.words.text())
 
     @Slot()
     def _use_units(self) -> None:

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePol
 from gui.bench.lookdetail import LookDetail
 from gui.bench.looks import LookList
 from gui.bench.view import ROWS_AT_FIRST, BenchState
+from gui.controls.telling import tell
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
 
@@ -130,8 +131,7 @@ class LookPanel(QWidget):
         )
 
     def _say(self, words: str, role: str) -> None:
-        set_role(self.note, role)
-        self.note.setText(words)
+        tell(self.note, words, role)
         self.note.setVisible(bool(words))
 
     def say_trouble(self, sentence: str) -> None:

@@ -25,6 +25,7 @@ from gui.bench.noted import Noted, what_words, where_words
 from gui.bench.quickline import KINDS, Kind, QuickEntry, figure_words, quick_entry
 from gui.bench.typingon import TypingOn
 from gui.controls.flow import Flow
+from gui.controls.telling import tell
 from gui.language.spoken import spoken
 from gui.notes.unitwords import number_words, scale_words
 from gui.notes.view import event_words, kind_words
@@ -290,8 +291,11 @@ class QuickLine(QWidget):
         self.kept.emit(self.tr("{where}: {what}. Ctrl+Z takes it back.").format(where=where, what=what))
 
     def _say(self, words: str, role: str = "soft") -> None:
-        set_role(self.said, role)
-        self.said.setText(words)
+        if role == "soft":  # what was kept is heard from the foot
+            set_role(self.said, role)
+            self.said.setText(words)
+        else:
+            tell(self.said, words, role)
         self.said.setVisible(bool(words))
         self.as_typed.hide()
         self.instead.hide()

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from gui.controls.rolling import rolling
+from gui.controls.telling import tell
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
 
@@ -94,8 +95,7 @@ class FileForm(QWidget):
 
     def say(self, words: str, role: str) -> None:
         """How the file was read, or what stands in the way."""
-        set_role(self.said, role)
-        self.said.setText(words)
+        tell(self.said, words, role)
         self.said.setVisible(bool(words))
 
     def show_bad(self, heading: str, lines: Iterable[str], count: int) -> None:

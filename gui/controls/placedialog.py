@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QLineEdit, QPushButt
 
 from gui.controls.choosing import ask_folder, safe_name
 from gui.controls.form import fields, fit, lay_out
+from gui.controls.telling import tell
 from gui.style.palette import set_role
 from gui.style.words import wrapped
 
@@ -82,7 +83,7 @@ class PlaceDialog(QDialog):
 
     def say(self, trouble: str) -> None:
         """Say in place what stands in the way; with nothing, hush."""
-        self.trouble.setText(trouble[:1].upper() + trouble[1:])
+        tell(self.trouble, trouble[:1].upper() + trouble[1:])
         self.trouble.setVisible(bool(trouble))
         fit(self)
 

@@ -24,6 +24,7 @@ from PySide6.QtWidgets import (
 
 from gui.controls.flow import Flow
 from gui.controls.rolling import roll_down
+from gui.controls.telling import announce
 from gui.style.palette import Space, set_role
 
 __all__ = ["QuestionBand"]
@@ -149,6 +150,10 @@ class QuestionBand(QFrame):
         self.words.setVisible(bool(words))
         self.setAccessibleName(title)
         self.setAccessibleDescription(words)
+
+    def be_heard(self) -> None:
+        """The question comes by itself and takes no focus: say it, and the way to its answers."""
+        announce(self, f"{self.title.text()}. {self.words.text()} {self.title.toolTip()}.")
 
     def take_focus(self) -> None:
         """The first answer that can be given."""

@@ -76,6 +76,7 @@ class IntakeBands(QWidget):
     def show_asked(self, asked: Asked) -> None:
         """Ask the most pressing of these; the focus goes on to the next question where one was answered."""
         before = self.asked
+        said_before = None if before is None else before.title.text()
         had_focus = before is not None and before.isAncestorOf(self.window().focusWidget() or self)
         is_asked = (
             self.clock.show_doubts(asked.doubts),
@@ -89,6 +90,8 @@ class IntakeBands(QWidget):
             one.setVisible(one is wanted)
         self.setVisible(wanted is not None)
         self.changed.emit()
+        if wanted is not None and (wanted is not before or wanted.title.text() != said_before):
+            wanted.be_heard()
         if wanted is not before:
             if had_focus and wanted is not None:
                 wanted.take_focus()

@@ -41,6 +41,7 @@ from data.readings import NewReading, Reading, ReadingKind
 from gui.controls.choosing import ask_photos
 from gui.controls.form import fields, fit
 from gui.controls.rolling import LowRoll
+from gui.controls.telling import tell
 from gui.home import photos_folder
 from gui.language.spoken import DAY, day_words, in_figures, spoken
 from gui.materials.benchconditions import BenchConditions
@@ -291,7 +292,7 @@ class BenchAssistant(QDialog):
             self.value.setFocus()
 
     def _say(self, words: str) -> None:
-        self.trouble.setText(words)
+        tell(self.trouble, words)
         self.instead.hide()
         fit(self)
 

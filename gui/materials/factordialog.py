@@ -25,6 +25,7 @@ from data.book import Book
 from data.medium.factors import KINDS, Factor, FactorGroup, chosen, default_of, wrong_factor
 from gui.controls.form import fields
 from gui.controls.rows import give_rows
+from gui.controls.telling import tell
 from gui.language.spoken import in_figures, spoken
 from gui.materials.desk import MaterialDesk
 from gui.notes.table import number_in
@@ -211,7 +212,7 @@ class FactorDialog(QDialog):
         )
         why = wrong_factor(factor)
         if why is not None:
-            self.trouble.setText(spoken(why))
+            tell(self.trouble, spoken(why))
             return
         if self._is_far_off(factor) and self._doubted != factor.value:
             self._doubted = factor.value
@@ -233,9 +234,8 @@ class FactorDialog(QDialog):
                         "Keep it again if it is right."
                     )
                     unit = spoken(KINDS[factor.name].unit)
-                    self.trouble.setText(
-                        words.format(value=in_figures(value), unit=unit, other=in_figures(other, ".3g"))
-                    )
+                    words = words.format(value=in_figures(value), unit=unit, other=in_figures(other, ".3g"))
+                    tell(self.trouble, words)
                     return True
         return False
 

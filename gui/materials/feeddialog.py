@@ -12,6 +12,7 @@ from data.book import Book
 from data.medium.factors import KINDS, Factor, chosen
 from data.medium.feeds import ASK_FIRST, COMPARE, feed_caution
 from gui.controls.form import fields, fit, lay_out
+from gui.controls.telling import tell
 from gui.language.spoken import in_figures, spoken
 from gui.materials.desk import MaterialDesk
 from gui.notes.table import number_in
@@ -82,7 +83,7 @@ class FeedDialog(QDialog):
             value = number_in(field.text())
             if value is None or not 0 <= value <= KINDS[name].most:
                 words = self.tr("{what}: type a number, or leave it empty.")
-                self.trouble.setText(words.format(what=spoken(KINDS[name].about)))
+                tell(self.trouble, words.format(what=spoken(KINDS[name].about)))
                 return
             source = self.note.text().strip() if name == "feed odour" else ""
             factors.append(

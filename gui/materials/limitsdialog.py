@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 from data.materials.table import ROWS
 from gui.controls.form import open_within_screen
 from gui.controls.rolling import roll_down
+from gui.controls.telling import tell
 from gui.language.spoken import in_figures, spoken
 from gui.notes.table import number_in
 from gui.style.palette import Space, set_role
@@ -111,10 +112,10 @@ class LimitsDialog(QDialog):
             numbers = [number_in(text) for text in typed]
             words = spoken(next(row for row in ROWS if row.key == key).words)
             if any(text and number is None for text, number in zip(typed, numbers, strict=True)):
-                self.trouble.setText(self.tr("{row}: type a number, or leave it empty.").format(row=words))
+                tell(self.trouble, self.tr("{row}: type a number, or leave it empty.").format(row=words))
                 return
             least, most = numbers
             if least is not None and most is not None and least > most:
-                self.trouble.setText(self.tr("{row}: the least is above the most.").format(row=words))
+                tell(self.trouble, self.tr("{row}: the least is above the most.").format(row=words))
                 return
         self.accept()

@@ -15,6 +15,7 @@ from data.entry.units import parse, quantity_of
 from data.events import EventKind
 from data.readings import ReadingKind
 from gui.controls.flow import Flow
+from gui.controls.telling import tell
 from gui.language.spoken import spoken
 from gui.notes.moments import MomentEdit, moment_in, show_moment
 from gui.notes.table import number_in
@@ -107,8 +108,7 @@ class NoteEntry(QWidget):
 
     def say(self, words: str, role: str = "alarm") -> None:
         """A sentence below the row; empty: none."""
-        set_role(self.said, role)
-        self.said.setText(words)
+        tell(self.said, words, role)
         self.said.setVisible(bool(words))
 
     @property
@@ -150,6 +150,8 @@ class NoteEntry(QWidget):
         """What a verdict makes of it, where it makes something of it."""
         if kind is EventKind.THROWN_AWAY:
             return self.tr("Was it mold? Name it here: the verdict then counts the tray as lost to mold.")
+        if kind is EventKind.UNCOVERED:
+            return self.tr("Its blackout in Conditions ends then.")
         if kind is EventKind.MOLD_OUT:
             return self.tr(
                 "The verdict counts it as mold that you found on this tray, with or without a photo."

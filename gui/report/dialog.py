@@ -25,6 +25,7 @@ from PySide6.QtWidgets import (
 
 from gui.controls.choosing import ask_new_file
 from gui.controls.form import open_within_screen
+from gui.controls.telling import tell
 from gui.controls.timeleft import seconds_left
 from gui.language.plainhint import plain_hint
 from gui.paper.pages import Paper
@@ -218,7 +219,7 @@ class ReportDialog(QDialog):
     def _trouble(self, words: str) -> None:
         self._rest()
         self.about.clear()
-        self.trouble.setText(words)
+        tell(self.trouble, words)
         self.trouble.show()
 
     def done(self, result: int) -> None:

@@ -28,6 +28,7 @@ from data.travel.merging import Merged, merge
 from gui.controls.progress import ProgressLine
 from gui.controls.rolling import rolling
 from gui.controls.tabstops import order_stops
+from gui.controls.telling import tell
 from gui.language.spoken import begun, spoken
 from gui.style.palette import Space, set_role
 from gui.travel.guestopening import GuestOpening, let_go
@@ -225,5 +226,4 @@ class GuestDialog(QDialog):
         super().done(result)
 
     def _say(self, words: str, role: str) -> None:
-        set_role(self.said, role)
-        self.said.setText(words)
+        tell(self.said, words, role)

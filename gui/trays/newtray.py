@@ -32,6 +32,7 @@ from data.records import NewTray, Tray
 from gui.controls.form import fields, fit, lay_out
 from gui.controls.kindfield import KindField
 from gui.controls.numberfield import NumberField
+from gui.controls.telling import tell
 from gui.language.spoken import DAY_YEAR, spoken
 from gui.language.words import translate
 from gui.style.palette import set_role
@@ -289,6 +290,5 @@ class NewTrayDialog(QDialog):
         return ""
 
     def _say(self, words: str, role: str) -> None:
-        set_role(self.said, role)
-        self.said.setText(words[:1].upper() + words[1:])
+        tell(self.said, words[:1].upper() + words[1:], role)
         fit(self)

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QDialog, QPushButton, QWidget
 from data.photos.stationwords import card_name
 from gui.controls.form import fields, fit, lay_out
 from gui.controls.numberfield import NumberField
+from gui.controls.telling import tell
 from gui.language.spoken import in_figures, spoken
 from gui.style.palette import set_role
 from gui.style.words import wrapped
@@ -75,9 +76,8 @@ class StationDistances(QDialog):
             off = cards_off(self._kind, {pair: self.ways[pair].value for pair in PAIRS})
         except DistancesError as error:
             words = self.tr("{way} does not fit the other distances by {mm} mm: measure it again.")
-            self.trouble.setText(
-                words.format(way=self._name(error.pair), mm=in_figures(error.rest_mm, ".1f"))
-            )
+            words = words.format(way=self._name(error.pair), mm=in_figures(error.rest_mm, ".1f"))
+            tell(self.trouble, words)
             self.trouble.show()
             fit(self)
             self.ways[error.pair].setFocus()

@@ -27,6 +27,7 @@ from data.photos.station import Checked, as_found, check_station, plan_of_statio
 from data.photos.stationwords import kept_places
 from gui.controls.asking import show_over
 from gui.controls.choosing import ask_photos
+from gui.controls.telling import tell
 from gui.home import photos_folder
 from gui.language.spoken import in_figures, spoken
 from gui.style.palette import Space, set_role
@@ -272,8 +273,7 @@ class StationSetup(QDialog):
         super().done(result)
 
     def _say(self, words: str, role: str) -> None:
-        set_role(self.said, role)
-        self.said.setText(words)
+        tell(self.said, words, role)
         self._fit()
 
     def _fit(self) -> None:

@@ -12,6 +12,7 @@ from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from gui.controls.choosing import ask_new_file
+from gui.controls.telling import tell
 from gui.plan.printing import PrintPage
 from gui.plan.saving import SheetSaving
 from gui.sheets import SheetKind, printed_of_book
@@ -92,6 +93,5 @@ class TagsDialog(QDialog):
         self._say(words, "alarm")
 
     def _say(self, words: str, role: str) -> None:
-        set_role(self.trouble, role)
-        self.trouble.setText(words)
+        tell(self.trouble, words, role)
         self.trouble.show()

@@ -26,6 +26,7 @@ from data.growing.croptable import doubt_of_type
 from gui.controls.form import fields, fit
 from gui.controls.numberfield import NumberField
 from gui.controls.rows import give_rows
+from gui.controls.telling import tell
 from gui.language.spoken import spoken
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
@@ -248,8 +249,7 @@ class TrayTypes(QDialog):
         return self._impossible(kind)
 
     def _say(self, words: str, role: str) -> None:
-        set_role(self.said, role)
-        self.said.setText(words)
+        tell(self.said, words, role)
         self.said.setVisible(bool(words))
         if self.isVisible():
             fit(self)

@@ -20,6 +20,7 @@ from data.growing.conditions import SHARED, as_new
 from data.records import NewTray, Tray, TrayId
 from gui.controls.flow import Flow
 from gui.controls.rolling import roll_down
+from gui.controls.telling import tell
 from gui.language.spoken import spoken
 from gui.mishap import trouble_words
 from gui.style.palette import Space, set_role
@@ -290,8 +291,7 @@ class ConditionsPage(SheetPage):
         self._say(trouble_words(error))
 
     def _say(self, words: str, role: str = "alarm") -> None:
-        set_role(self.said, role)
-        self.said.setText(words[:1].upper() + words[1:])
+        tell(self.said, words[:1].upper() + words[1:], role)
         self.said.setVisible(bool(words))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
