@@ -7,11 +7,12 @@ Not   files of photos, the whole course (`merging.py`), suspects from day to day
 
 Rows are known again by what makes them one thing in the world: a photo by its bytes, a tray by code, crop,
 medium and time of sowing, a reading by tray, kind and time. What is known stays as it is here; the kind of a
-medium, which nobody has said here, is taken as it was said there.
+medium and the note of a reading, where nobody has said them here, are taken as they were said there.
 """
 
 from collections import Counter, defaultdict, deque
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from itertools import chain
 from typing import TYPE_CHECKING, Any
 
 from data.cancel import CancelToken
@@ -49,7 +50,7 @@ KEYS: Mapping[str, tuple[str, ...]] = {
     "bench_test": ("kind", "medium", "place", "begun_at"),
     "heap_photo": ("bench_test", "digest"),
     "reading": ("tray", "shelf", "bench_test", "kind", "taken_at", "value"),
-    "event": ("tray", "shelf", "kind", "at", "note"),
+    "event": ("tray", "shelf", "kind", "at"),
     "eye_round": ("rater", "seed", "begun_at"),
     "eye_score": ("tray", "rater", "given_at"),
     "look_answer": ("tray", "what", "answered_on"),
@@ -62,6 +63,9 @@ STEPS = len(KEYS) + 1  # what suspects are from day to day comes last
 # Two rows alike are two things: trays of one code in old notes, two cuts in one minute. Known one by one.
 SEVERAL = frozenset({"tray", "reading", "event", "eye_score", "bench_test", "look_answer"})
 
+# Two with notes that differ are two things; one without may have been given its note since: they are one.
+NOTED = frozenset({"reading", "event"})
+
 
 class _Here:
     """The rows of a table in this book, by what makes each one thing in the world."""
@@ -71,11 +75,14 @@ class _Here:
         self._of: dict[tuple[Any, ...], deque[int]] = defaultdict(deque)
         self._logged: dict[tuple[Any, ...], int] = {}
         self._stands: dict[int, Place] = {}  # trays only
+        self.notes: dict[int, str] = {}  # readings and events only
         self.last_id = 0
         for row in rows:
             self._of[self._key(row)].append(int(row["id"]))
             if table == "tray":
                 self._stands[int(row["id"])] = (row["trial"], row["shelf"])
+            if table in NOTED:
+                self.notes[int(row["id"])] = row["note"]
             self._note_logged(row, int(row["id"]))
             self.last_id = max(self.last_id, int(row["id"]))
 
@@ -90,11 +97,18 @@ class _Here:
         """
         if row.get("log_file") is not None and self._place_and_time(row) in self._logged:
             return self._logged[self._place_and_time(row)]
-        ids = self._of.get(self._key(row), ())
+        ids: Iterable[int] = self._of.get(self._key(row), ())
+        if self._table in NOTED:
+            ids = self._with_note(ids, row["note"])
         found = next((one for one in ids if may_be is None or may_be(self._stands[one])), None)
         if found is not None and self._table in SEVERAL:
             self._of[self._key(row)].remove(found)
         return found
+
+    def _with_note(self, ids: Iterable[int], note: str) -> list[int]:
+        """Those that may be meant by a row with this note, the same note first."""
+        fitting = [one for one in ids if self.notes[one] == note or not (note and self.notes[one])]
+        return sorted(fitting, key=lambda one: self.notes[one] != note)
 
     def add(self, row: Row, row_id: int) -> None:
         """A row that has come in."""
@@ -160,7 +174,7 @@ class NewRows:
         last_id = last_here = here.last_id
         ids: dict[int, int] = {}
         added: dict[int, Row] = {}
-        for number, row in enumerate(self._theirs.table(table).rows):
+        for number, row in enumerate(self._rows_of(table)):
             if number % ROWS_BETWEEN == 0:
                 self._cancel.check()
             wanted = self._translated(table, row, refers)
@@ -170,6 +184,8 @@ class NewRows:
                 self.known[table] += 1
                 if table == "medium" and known <= last_here:
                     self._take_kind(recorder, known, row["kind"])
+                if table in NOTED and row["note"] and not here.notes[known]:
+                    recorder.update(table, known, {"note": row["note"]})
             elif self._hangs_on_known(table, row):
                 self.known[table] += 1
             else:
@@ -180,6 +196,13 @@ class NewRows:
         recorder.insert_block(table, list(added.values()))
         self._ids[table], self._fresh[table] = ids, set(added)
         self.added[table] += len(added)
+
+    def _rows_of(self, table: str) -> Iterator[Row]:
+        """Their rows; those with a note first, so that each finds its own before one without is taken."""
+        rows = self._theirs.table(table)
+        if table not in NOTED:
+            return iter(rows.rows)
+        return chain((row for row in rows.rows if row["note"]), (row for row in rows.rows if not row["note"]))
 
     def _take_kind(self, recorder: Recorder, medium: int, kind: str) -> None:
         if kind and not self._ours.table("medium").get(medium)["kind"]:

@@ -200,14 +200,18 @@ def test_what_was_logged_on_a_shelf_that_stays_apart_is_not_called_air_of_ours(
         one.add_readings(
             [NewReading(kind=ReadingKind.AIR_TEMPERATURE, value=celsius, taken_at=AT, shelf="A")]
         )
-        one.add_event([], EventKind.CLEANED, AT, f"at {celsius:.0f} degrees", shelf="A")
+        with one.writing() as db:
+            db.table("event").insert(
+                {"shelf": "A", "kind": "cleaned", "at": AT.isoformat(), "note": f"at {celsius:.0f} degrees"}
+            )
 
     for _ in range(2):  # brought in again it is known again
         merged(book, other, shelf="A")
 
         assert [one.value for one in book.readings(shelf="A")] == [20.0]
         assert [one.value for one in book.readings(shelf="A (Kim)")] == [30.0]
-        assert [one.note for one in book.events_of_shelf("A (Kim)")] == ["at 30 degrees"]
+        events = book._rows("SELECT note FROM event WHERE shelf = 'A (Kim)'")
+        assert [row["note"] for row in events] == ["at 30 degrees"]
 
 
 def test_where_both_have_logged_one_shelf_at_one_time_what_stands_here_stays(book: Book, other: Book) -> None:
@@ -251,6 +255,56 @@ def test_two_notes_alike_are_two_things_and_are_known_one_by_one(book: Book, oth
         assert [one.value for one in book.readings(here)] == [120.0, 120.0]
         assert len(book.events(here)) == 2
         assert result.added["reading"] == (0 if again else 2)
+
+
+def weights(book: Book) -> list[tuple[float, str]]:
+    tray = next(tray for tray in book.trays() if tray.code == "A1")
+    return sorted((one.value, one.note) for one in book.readings(tray.id))
+
+
+def weigh(book: Book, *notes: str) -> None:
+    tray = next(tray for tray in book.trays() if tray.code == "A1")
+    book.add_readings(
+        [
+            NewReading(kind=ReadingKind.WEIGHT, value=812.0, taken_at=AT, tray_id=tray.id, note=note)
+            for note in notes
+        ]
+    )
+
+
+@pytest.mark.parametrize(
+    ("here", "there", "then"),
+    [
+        (["old scale"], ["new scale"], ["new scale", "old scale"]),
+        (["a"], ["", "a"], ["", "a"]),
+        (["", "a"], ["a", "b"], ["a", "b"]),
+        ([""], ["a", ""], ["", "a"]),
+    ],
+)
+def test_readings_alike_but_for_their_notes_are_two(
+    book: Book, other: Book, here: list[str], there: list[str], then: list[str]
+) -> None:
+    weigh(book, *here)
+    weigh(other, *there)
+
+    for _ in range(2):  # brought in again they are known again
+        merged(book, other)
+
+        assert weights(book) == [(812.0, note) for note in then]
+
+
+@pytest.mark.parametrize(("here", "there"), [("dripping wet", ""), ("", "dripping wet")])
+def test_a_reading_that_was_given_its_note_since_is_no_second_one(
+    book: Book, other: Book, here: str, there: str
+) -> None:
+    weigh(book, here)
+    weigh(other, there)
+
+    merged(book, other)
+
+    assert weights(book) == [(812.0, "dripping wet")]
+    book.undo()
+    assert weights(book) == [(812.0, here)]
 
 
 def test_two_trays_alike_come_in_as_two_each_with_what_is_its_own(book: Book, other: Book) -> None:
