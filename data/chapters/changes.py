@@ -9,7 +9,8 @@ import sqlite3
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, timedelta
+from typing import TYPE_CHECKING
 
 from data import queries
 from data.chapters.reader import Reader
@@ -20,6 +21,7 @@ from data.tables.journal import (
     Recorder,
     Step,
     apply_images,
+    as_text,
     brought_rows,
     can_be_redone,
     from_text,
@@ -27,7 +29,12 @@ from data.tables.journal import (
 )
 from data.tables.rows import time_text
 
+if TYPE_CHECKING:
+    from sqlite_utils import Database
+
 __all__ = ["Changes"]
+
+SAME_SETTING = timedelta(seconds=5)
 
 
 @dataclass(slots=True)
@@ -68,14 +75,38 @@ class Changes(Reader):
                 self._open = None
             if step.text is None:
                 return
-            for row in self._rows(queries.UNDONE_CHANGES):  # a new change ends what could be done again
-                db.table("change").delete(row["id"])
+            self._end_redo(db)
             made_at = time_text(datetime.now())
             db.table("change").insert({"made_at": made_at, "text": step.text, "images": step.recorder.text})
+
+    def _end_redo(self, db: "Database") -> None:
+        """A new change ends what could be done again."""
+        for row in self._rows(queries.UNDONE_CHANGES):
+            db.table("change").delete(row["id"])
 
     def in_one_step(self, text: str, change: Callable[[Recorder], None]) -> None:
         """Do what another part of the program wants as one step that can be taken back."""
         self._change(text, change)
+
+    def _set(self, name: str, value: str, text: str, unset: str = "") -> None:
+        """Set what a person decides on and the book keeps as a setting; set once more at once it is one step.
+
+        Parameters
+        ----------
+        unset : what holds as long as the setting is not there: setting that is no change.
+        """
+        with self.writing() as db:
+            last, before = self._row(queries.CHANGE_TO_UNDO), self.setting(name)
+            if before is None and value == unset:
+                return
+            if self._open is None and last is not None and _is_just_now(last, name):
+                self._end_redo(db)
+                (image,) = from_text(last["images"])
+                image["after"] = image["after"] | {"value": value}
+                db.table("setting").upsert({"name": name, "value": value}, pk="name")
+                db.table("change").update(last["id"], {"images": as_text([image])})
+                return
+            self._change(text, lambda recorder: recorder.set(name, value, before))
 
     def undo(self, step: Step | None = None) -> str | None:
         """Take back the last change of a person; returns its text, or None where there is none.
@@ -158,6 +189,13 @@ class Changes(Reader):
     def to_redo(self) -> Change | None:
         """The person's change that `redo` would do again."""
         return _change(self._row(queries.CHANGE_TO_REDO))
+
+
+def _is_just_now(last: sqlite3.Row, name: str) -> bool:
+    """Whether the last change set this setting alone, in these seconds: a button that is held down."""
+    apart = datetime.now() - datetime.fromisoformat(last["made_at"])
+    images = from_text(last["images"])
+    return apart < SAME_SETTING and [(one["table"], one.get("id")) for one in images] == [("setting", name)]
 
 
 def _change(row: sqlite3.Row | None) -> Change | None:

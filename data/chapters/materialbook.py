@@ -25,6 +25,7 @@ from data.tables.rows import name_text, time_text
 __all__ = ["MaterialBook"]
 
 LIMITS, WEEKLY = "must limits", "trays a week"
+USUAL_WEEKLY = 10  # trays, where nobody has said
 Limits = Mapping[str, tuple[float | None, float | None]]
 
 
@@ -184,12 +185,13 @@ class MaterialBook(TrayBook):
 
     def set_limits(self, limits: Limits) -> None:
         """Keep limits."""
-        self.set_setting(LIMITS, json.dumps({row: list(ends) for row, ends in limits.items()}))
+        kept = json.dumps({row: list(ends) for row, ends in limits.items()})
+        self._set(LIMITS, kept, "limits of media", unset="{}")
 
     def trays_a_week(self) -> float:
         """How many trays are sown in a week, as the grower says; 10 where nobody has said."""
-        return float(self.setting(WEEKLY) or 10)
+        return float(self.setting(WEEKLY) or USUAL_WEEKLY)
 
     def set_trays_a_week(self, trays: float) -> None:
         """Say how many trays are sown in a week."""
-        self.set_setting(WEEKLY, f"{max(trays, 0.0):g}")
+        self._set(WEEKLY, f"{max(trays, 0.0):g}", "trays a week", unset=f"{USUAL_WEEKLY}")

@@ -91,7 +91,8 @@ class TypeBook(Changes):
         """
         self.tray_type(name)
         kept = [[round(right, 2), round(far, 2)] for right, far in cards_off_mm]
-        self.set_setting(STATION.format(name=name), json.dumps(kept))
+        text = f"station cards of {name}"
+        self._set(STATION.format(name=name), json.dumps(kept), text, unset="[]")
 
     def _type_of(self, row: sqlite3.Row) -> TrayType:
         kept = json.loads(self.setting(STATION.format(name=row["name"])) or "[]")

@@ -82,6 +82,15 @@ class Recorder:
             self._db.table(table).update(row_id, after)
             self._images.append({"table": table, "id": row_id, "before": before, "after": after})
 
+    def set(self, name: str, value: str, before: str | None) -> None:
+        """Set a setting, a row known by its name; `before` is what it was, None where it was not set."""
+        row = {"name": name, "value": value}
+        if value != before:
+            self._db.table("setting").upsert(row, pk="name")
+            old = None if before is None else {"value": before}
+            after = row if before is None else {"value": value}
+            self._images.append({"table": "setting", "id": name, "before": old, "after": after})
+
     def delete(self, table: str, row_id: int) -> None:
         """Delete a row."""
         self._images.append({"table": table, "id": row_id, "before": self._row(table, row_id), "after": None})

@@ -88,6 +88,7 @@ class BookDialogs(QObject):
 
         dialog = self.about_book(lambda book: StationSetup(book, self._work, self._over))
         if dialog is not None:
+            dialog.changed.connect(self.changed)
             dialog.exec()
 
     @Slot()

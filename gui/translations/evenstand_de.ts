@@ -2198,6 +2198,18 @@
             <translation>{what} beschrieben</translation>
         </message>
         <message>
+            <source>limits of media</source>
+            <translation>Grenzen der Medien</translation>
+        </message>
+        <message>
+            <source>trays a week</source>
+            <translation>Schalen je Woche</translation>
+        </message>
+        <message>
+            <source>station cards of {name}</source>
+            <translation>Stationskarten von {name}</translation>
+        </message>
+        <message>
             <source>{what} seen</source>
             <translation>{what} gesehen</translation>
         </message>
@@ -2212,6 +2224,10 @@
         <message>
             <source>limits and weights of {what}</source>
             <translation>Grenzen und Gewichte von {what}</translation>
+        </message>
+        <message>
+            <source>margin of {what}: {number} points</source>
+            <translation>Spielraum von {what}: {number} Punkte</translation>
         </message>
         <message>
             <source>places of {what} drawn</source>
@@ -3180,6 +3196,37 @@
         </message>
     </context>
     <context>
+        <name>MarginAsk</name>
+        <message>
+            <source>Margin</source>
+            <translation>Spielraum</translation>
+        </message>
+        <message>
+            <source>How much less would you still call as good?</source>
+            <translation>Wie viel weniger soll noch gleich gut heißen?</translation>
+        </message>
+        <message>
+            <source>The margin of the canopy score of {trial}, for all its crops. It is kept with its date, and the verdict says whether it was set before sowing, before the photos that are compared, or after them. What is set after looking at the answer proves nothing. Yield and score by eye keep the usual margin unless the trial is planned.</source>
+            <translation>Der Spielraum der Bestandswertung von {trial}, für alle Kulturen. Er wird mit Datum festgehalten, und das Urteil sagt, ob das vor der Aussaat geschah, vor den verglichenen Fotos oder danach. Was nach einem Blick auf die Antwort festgelegt wird, beweist nichts. Ertrag und Note nach Augenmaß behalten den üblichen Spielraum, solange der Versuch nicht geplant ist.</translation>
+        </message>
+        <message>
+            <source>points</source>
+            <translation>Punkte</translation>
+        </message>
+        <message>
+            <source>&amp;Margin</source>
+            <translation>&amp;Spielraum</translation>
+        </message>
+        <message>
+            <source>Leave</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behalten</translation>
+        </message>
+    </context>
+    <context>
         <name>MaterialDesk</name>
         <message>
             <source>Copying photos of the heap</source>
@@ -3931,6 +3978,10 @@ trusted</source>
         <message>
             <source>Was it mold? Name it here: the verdict then counts the tray as lost to mold.</source>
             <translation>War es Schimmel? Dann hier nennen: das Urteil zählt die Schale dann als an Schimmel verloren.</translation>
+        </message>
+        <message>
+            <source>Its blackout in Conditions ends then.</source>
+            <translation>Ihre Dunkelphase unter „Anbau“ endet dann.</translation>
         </message>
         <message>
             <source>The verdict counts it as mold that you found on this tray, with or without a photo.</source>
@@ -6435,6 +6486,10 @@ trusted</source>
             <translation>„{what}“ wurde schon festgehalten, und nichts wurde geändert: angeben, warum es geändert wird; der Grund wird mit behalten</translation>
         </message>
         <message>
+            <source>{trial} has a plan, so its margin was not set here: change it in the plan, with a reason</source>
+            <translation>{trial} hat einen Plan, darum wurde der Spielraum hier nicht festgelegt: im Plan ändern, mit einer Begründung</translation>
+        </message>
+        <message>
             <source>verdicts of this program hold with a confidence of {fixed:.0%}, and a plan with {level:.1%} was not kept: leave its level at {fixed:.2f}</source>
             <translation>Urteile dieses Programms gelten mit einer Sicherheit von {fixed:.0%}, und ein Plan mit {level:.1%} wurde nicht behalten: die Sicherheit bei {fixed:.2f} lassen</translation>
         </message>
@@ -7043,6 +7098,10 @@ trusted</source>
             <translation>Sehen, wo die dünnen Zellen liegen: entlang einer Seite ist es Wasser oder Licht, verstreut ist es Saatgut oder Aussaat.</translation>
         </message>
         <message>
+            <source>Soon: its last one is older than yesterday, and most trays have none of today yet.</source>
+            <translation>Bald: das letzte ist älter als von gestern, und von den meisten Schalen fehlt das von heute noch.</translation>
+        </message>
+        <message>
             <source>Today's photo is not used: {why}.</source>
             <translation>Das heutige Foto wird nicht verwendet: {why}.</translation>
         </message>
@@ -7303,6 +7362,14 @@ trusted</source>
             <translation>Von 20:00 bis 8:00, darin aufgezeichnet.</translation>
         </message>
         <message>
+            <source>Read a probe in the medium of 3 trays, each morning at the same hour: 2 minutes.</source>
+            <translation>Einen Fühler im Substrat von 3 Schalen ablesen, jeden Morgen zur selben Stunde: 2 Minuten.</translation>
+        </message>
+        <message>
+            <source>As noted, at any hour: media tell something only where they were read together.</source>
+            <translation>Wie notiert, zu beliebiger Stunde: Substrate sagen nur dort etwas, wo sie zugleich abgelesen wurden.</translation>
+        </message>
+        <message>
             <source>Bury or compost a weighed piece in a net bag, and weigh it after weeks: 5 minutes each.</source>
             <translation>Ein gewogenes Stück im Netzbeutel vergraben oder kompostieren und nach Wochen wiegen: je 5 Minuten.</translation>
         </message>
@@ -7329,6 +7396,10 @@ trusted</source>
         <message>
             <source>Weigh what is left of a tray after the cut: 1 minute.</source>
             <translation>Wiegen, was nach dem Schnitt von einer Schale übrig ist: 1 Minute.</translation>
+        </message>
+        <message>
+            <source>Note the minutes of watering and moving on the tray sheet, as labour: 1 minute a day.</source>
+            <translation>Die Minuten des Gießens und Umstellens auf dem Schalenblatt als Arbeitszeit notieren: 1 Minute am Tag.</translation>
         </message>
         <message>
             <source>Note the minutes of setting up on the tray sheet, as labour: 1 minute.</source>
@@ -7439,6 +7510,10 @@ trusted</source>
             <translation>Unter 18 °C bei Nacht</translation>
         </message>
         <message>
+            <source>In the medium, noted</source>
+            <translation>Im Substrat, notiert</translation>
+        </message>
+        <message>
             <source>Half gone</source>
             <translation>Halb abgebaut</translation>
         </message>
@@ -7477,6 +7552,10 @@ trusted</source>
         <message>
             <source>Set-up</source>
             <translation>Aufstellen</translation>
+        </message>
+        <message>
+            <source>Watering and care</source>
+            <translation>Gießen und Pflege</translation>
         </message>
         <message>
             <source>Cleaning, disposal</source>
@@ -8267,6 +8346,10 @@ trusted</source>
             <translation>Feuchte der Luft</translation>
         </message>
         <message>
+            <source>temperature of the medium</source>
+            <translation>Temperatur des Substrats</translation>
+        </message>
+        <message>
             <source>water given to a tray</source>
             <translation>Wassergabe je Schale</translation>
         </message>
@@ -8327,8 +8410,8 @@ trusted</source>
             <translation>{codes} und {n} weitere</translation>
         </message>
         <message>
-            <source>Air and water</source>
-            <translation>Luft und Wasser</translation>
+            <source>Air, medium and water</source>
+            <translation>Luft, Substrat und Wasser</translation>
         </message>
         <message>
             <source>Mean until the day that is read (least to most)</source>
@@ -8455,10 +8538,6 @@ trusted</source>
             <translation>Dieses Buch hat keinen Versuch. Einen planen, dann steht sein Bericht hier.</translation>
         </message>
         <message>
-            <source>No plan was kept for this trial: nothing was fixed beforehand.</source>
-            <translation>Für diesen Versuch ist kein Plan festgehalten: vorher wurde nichts festgelegt.</translation>
-        </message>
-        <message>
             <source>The plan was changed later. {when} Version {version}: {why}.</source>
             <translation>Der Plan wurde später geändert. {when} Version {version}: {why}.</translation>
         </message>
@@ -8477,6 +8556,14 @@ trusted</source>
         <message>
             <source>As planned</source>
             <translation>Wie geplant</translation>
+        </message>
+        <message>
+            <source>No plan was kept for this trial: nothing was fixed beforehand.</source>
+            <translation>Für diesen Versuch ist kein Plan festgehalten: vorher wurde nichts festgelegt.</translation>
+        </message>
+        <message>
+            <source>No plan was kept for this trial. A margin was set; the answers say when. Nothing else was fixed beforehand.</source>
+            <translation>Für diesen Versuch wurde kein Plan festgehalten. Ein Spielraum wurde festgelegt; die Antworten sagen, wann. Sonst war vorher nichts festgelegt.</translation>
         </message>
         <message>
             <source>Trusted</source>
@@ -8629,6 +8716,22 @@ trusted</source>
         <message>
             <source>The plan names a confidence of {level:.1f} %; the intervals here are made for {fixed:.0f} %.</source>
             <translation>Der Plan nennt eine Sicherheit von {level:.1f} %; die Intervalle hier sind für {fixed:.0f} % gerechnet.</translation>
+        </message>
+        <message>
+            <source>A margin of {margin} was set, and nobody knows when: read this verdict with care.</source>
+            <translation>Ein Spielraum von {margin} wurde festgelegt, und niemand weiß, wann: dieses Urteil mit Vorsicht lesen.</translation>
+        </message>
+        <message>
+            <source>The margin of {margin} was set on {day}, before the first tray was sown.</source>
+            <translation>Der Spielraum von {margin} wurde am {day} festgelegt, vor der Aussaat der ersten Schale.</translation>
+        </message>
+        <message>
+            <source>The margin of {margin} was set on {day}, after the first tray was sown, but before any photo that is compared was taken.</source>
+            <translation>Der Spielraum von {margin} wurde am {day} festgelegt, nach der Aussaat der ersten Schale, aber vor jedem Foto, das verglichen wird.</translation>
+        </message>
+        <message>
+            <source>The margin of {margin} was set on {day}, when photos that are compared had been taken already: read this verdict with care.</source>
+            <translation>Der Spielraum von {margin} wurde am {day} festgelegt, als schon Fotos da waren, die verglichen werden: dieses Urteil mit Vorsicht lesen.</translation>
         </message>
         <message>
             <source>The plan was kept on {day}, after the first tray was sown: nothing was fixed before sowing.</source>
@@ -11504,6 +11607,10 @@ trusted</source>
             <translation>Grenzen und Gewichte sind mit dem Plan von {trial} behalten.</translation>
         </message>
         <message>
+            <source>The margin of {trial} is {points} points; its date is kept.</source>
+            <translation>Der Spielraum von {trial} beträgt {points} Punkte; das Datum ist festgehalten.</translation>
+        </message>
+        <message>
             <source>Save the chart</source>
             <translation>Diagramm speichern</translation>
         </message>
@@ -11591,6 +11698,14 @@ trusted</source>
         <message>
             <source>What the canopy score is made of, tried on your own trays</source>
             <translation>Woraus die Bestandswertung besteht, ausprobiert an den eigenen Schalen</translation>
+        </message>
+        <message>
+            <source>Margin...</source>
+            <translation>Spielraum...</translation>
+        </message>
+        <message>
+            <source>This trial has no plan: say here how much less you would still call as good</source>
+            <translation>Dieser Versuch hat keinen Plan: hier angeben, wie viel weniger noch gleich gut heißen soll</translation>
         </message>
     </context>
     <context>

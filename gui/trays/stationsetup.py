@@ -8,7 +8,7 @@ Not   the check (`data/photos/station.py`), distances (`stationdistances.py`), p
 
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Slot
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
@@ -43,6 +43,8 @@ __all__ = ["StationSetup"]
 
 class StationSetup(QDialog):
     """The drawing on the left; what to do and what was found on the right."""
+
+    changed = Signal()  # where the cards lie was kept
 
     def __init__(self, book: Book, work: Work, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -192,6 +194,7 @@ class StationSetup(QDialog):
         except BookError as error:
             self._say(spoken(error), "alarm")
             return
+        self.changed.emit()
         self._kinds[name] = self._book.tray_type(name)
         self._show_kind()
         if not off:

@@ -11,6 +11,7 @@ import gui.trays.stationsetup
 from data.book import Book
 from data.photos.station import Checked, check_station, plan_of_station
 from data.photos.stationwords import station_sentences
+from gui.language.spoken import spoken
 from gui.trays.stationdistances import StationDistances
 from gui.trays.stationsetup import StationSetup
 from gui.work import Work
@@ -107,6 +108,17 @@ def test_measured_distances_are_kept_and_forgotten_again(setup: StationSetup, ra
 
     assert setup.kept.isHidden()
     assert not rack_book.tray_type(setup.chosen.name).cards_off_mm
+
+
+def test_where_the_cards_lie_can_be_taken_back_from_the_window(
+    setup: StationSetup, rack_book: Book, qtbot: QtBot
+) -> None:
+    kind = setup.chosen.name
+    with qtbot.waitSignal(setup.changed):
+        setup.keep_places(((3.0, 0.0), (0.0, 0.0), (0.0, 0.0), (0.0, 0.0)))
+    assert spoken(rack_book.undo_text() or "") == f"station cards of {kind}"
+    rack_book.undo()
+    assert rack_book.tray_type(kind).cards_off_mm == ()
 
 
 def test_a_distance_that_cannot_be_is_asked_again(setup: StationSetup, rack_book: Book) -> None:
