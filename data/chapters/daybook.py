@@ -14,6 +14,7 @@ from data.errors import ImpossibleReading
 from data.events import ENDS, Event, EventId, EventKind
 from data.numbers import TrayId
 from data.readings import BenchTestId, KeptLog, NewReading, Reading, ReadingId, ReadingKind, impossible
+from data.records import Tray
 from data.tables import noterows
 from data.tables.journal import Recorder, Step
 from data.tables.rows import name_text, time_text
@@ -55,11 +56,6 @@ class DayBook(Changes):
             rows = self._rows(noterows.READINGS_OF_TEST, bench_test=bench_test, **values)
         else:
             rows = self._rows(noterows.READINGS_ALL, **values)
-        return noterows.readings_in(rows)
-
-    def readings_of_growing(self, kind: ReadingKind | None = None) -> tuple[Reading, ...]:
-        """Readings of all growing trays, by tray and time: what one morning asks of a book of years."""
-        rows = self._rows(noterows.READINGS_OF_GROWING, kind=kind and str(kind))
         return noterows.readings_in(rows)
 
     def reading(self, reading_id: ReadingId) -> Reading:
@@ -207,41 +203,32 @@ class DayBook(Changes):
         rows = self._rows(noterows.KINDS_OF_TRAY, tray=tray_id)
         return sum(row["rows"] for row in rows if not noterows.is_known(row["kind"], row["noted"]))
 
-    def events_of_growing(self) -> tuple[Event, ...]:
-        """What was done to all growing trays, by tray and time."""
-        return noterows.events_in(self._rows(noterows.EVENTS_OF_GROWING))
-
-    def events_of_shelf(self, shelf: str) -> tuple[Event, ...]:
-        """What was done to a shelf as such, oldest first."""
-        return noterows.events_in(self._rows(noterows.EVENTS_OF_SHELF, shelf=shelf))
-
     def add_event(
         self,
         tray_ids: Sequence[TrayId],
         kind: EventKind,
         at: datetime,
         note: str = "",
-        *,
-        shelf: str | None = None,
     ) -> tuple[EventId, ...]:
-        """Note what was done to some trays, or to a shelf, as one step of undo.
+        """Note what was done to some trays as one step of undo.
 
         A tray that is cut or thrown away grows no more: its tag is free again, `note` is kept as the reason,
-        and it stays in its trial with all that is known of it.
+        and it stays in its trial with all that is known of it. Uncovering ends the blackout of a tray.
         """
         trays = [self.tray(tray) for tray in tray_ids]
         ids: list[EventId] = []
 
         def change(recorder: Recorder) -> None:
             row = {"kind": str(kind), "at": time_text(at), "note": note}
-            places: list[dict[str, Any]] = [{"tray": tray.id} for tray in trays] or [{"shelf": shelf}]
-            ids.extend(EventId(recorder.insert("event", row | place)) for place in places)
+            ids.extend(EventId(recorder.insert("event", row | {"tray": tray.id})) for tray in trays)
             for tray in trays if kind in ENDS else ():
                 done_at = time_text(at if tray.done_at is None else tray.done_at)
                 recorder.update("tray", tray.id, {"done_at": done_at, "ended": str(kind), "ended_why": note})
+            for tray in trays if kind is EventKind.UNCOVERED else ():
+                recorder.update("tray", tray.id, _uncovered(tray, at))
 
-        where = trays[0].code if len(trays) == 1 else f"{len(trays)} trays" if trays else shelf
-        self._change(f"{kind}: {where}" if where else str(kind), change)
+        where = trays[0].code if len(trays) == 1 else f"{len(trays)} trays"
+        self._change(f"{kind}: {where}", change)
         return tuple(ids)
 
     def change_event(self, event_id: EventId, *, at: datetime | None = None, note: str | None = None) -> None:
@@ -255,6 +242,8 @@ class DayBook(Changes):
             if row["tray"] is not None and row["kind"] == row["ended"]:
                 end = {"at": "done_at", "note": "ended_why"}
                 recorder.update("tray", row["tray"], {end[name]: value for name, value in values.items()})
+            if at is not None and row["kind"] == EventKind.UNCOVERED and row["dark_to"] == row["at"]:
+                recorder.update("tray", row["tray"], _uncovered(self.tray(row["tray"]), at))
 
         self._change(f"{row['kind']} of {row['code'] or row['shelf']} changed", change)
 
@@ -269,6 +258,14 @@ class DayBook(Changes):
         if row is None:
             raise KeyError(event_id)
         return row
+
+
+def _uncovered(tray: Tray, at: datetime) -> dict[str, Any]:
+    """The blackout of a tray that was uncovered then; nothing where that was before it was sown."""
+    if at < tray.sown_at:
+        return {}
+    begin = tray.blackout_from if tray.blackout_from is not None else tray.sown_at
+    return {"blackout_from": time_text(min(begin, at)), "blackout_to": time_text(at)}
 
 
 def _values(new: NewReading) -> dict[str, Any]:

@@ -19,6 +19,7 @@ from vision.reason import Reason
 
 __all__ = ["looks_for_missing", "looks_for_unusable"]
 
+NONE_LATELY = Sentence("Soon: its last one is older than yesterday, and most trays have none of today yet.")
 Photos = Mapping[TrayId, Sequence[DayNumbers]]
 
 
@@ -74,6 +75,7 @@ def looks_for_missing(
             if day is None
             else Sentence("No photo since {day}.", day=day_name(day)),
             first=Sentence("Photograph the tray, with its tag in the picture."),
+            why_urgent=NONE_LATELY if late and not walk_is_on else "",
         )
 
 

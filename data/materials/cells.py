@@ -5,6 +5,7 @@ Out   `Cell`s by row; a gap says what to do and how long it takes
 Not   the climate rows (`reading.py` draws them for all media at once), the table (`table.py`)
 """
 
+import math
 from collections.abc import Sequence
 from datetime import datetime, timedelta
 
@@ -31,6 +32,7 @@ def cells_of(facts: MediumFacts) -> dict[str, Cell]:
         **water_cells(facts),
         **_warmth(facts),
         "cold nights": _cold_nights(facts),
+        "root warmth": _root_warmth(facts),
         **_after_use(facts),
         "price": factor_cell(facts, "price", Sentence("Type in what the medium for a tray costs: 1 minute.")),
         **_weekly(facts),
@@ -98,6 +100,13 @@ def _cold_nights(facts: MediumFacts) -> Cell:
             )
         )
     return Cell(value=value, n=nights, of="nights", notes=(Sentence("From 20:00 to 8:00, logged in it."),))
+
+
+def _root_warmth(facts: MediumFacts) -> Cell:
+    """What a probe in the trays read; a mean of the readings of each tray."""
+    gap = Sentence("Read a probe in the medium of 3 trays, each morning at the same hour: 2 minutes.")
+    same_hour = Sentence("As noted, at any hour: media tell something only where they were read together.")
+    return mean_cell(facts.root_warmth, "trays", gap, same_hour, ends=(-math.inf, math.inf))
 
 
 # --- after use
@@ -174,6 +183,7 @@ def _weekly(facts: MediumFacts) -> dict[str, Cell]:
 
 
 def _work(facts: MediumFacts) -> dict[str, Cell]:
+    care = Sentence("Note the minutes of watering and moving on the tray sheet, as labour: 1 minute a day.")
     set_up = Sentence("Note the minutes of setting up on the tray sheet, as labour: 1 minute.")
     clean = Sentence("Note the minutes of cleaning and disposal, as labour, once a tray is done: 1 minute.")
     cut = Sentence("Give the cut of 3 trays a mark from 1 to 5 on their tray sheets: 2 minutes.")
@@ -189,6 +199,7 @@ def _work(facts: MediumFacts) -> dict[str, Cell]:
         varies = Cell(value=quality.sd, n=quality.n, notes=(note,))
     return {
         "set-up": mean_cell(facts.minutes.get(Labour.SET_UP, ()), "trays", set_up),
+        "care": mean_cell(facts.minutes.get(Labour.CARE, ()), "trays", care),
         "clean-up": mean_cell(facts.minutes.get(Labour.AFTER, ()), "trays", clean),
         "cut quality": mean_cell(facts.cut_quality, "trays", cut, ends=MARKS),
         "cut quality varies": varies,

@@ -50,6 +50,7 @@ class MediumFacts:
     fresh_g: Sequence[float] = ()
     sweepings_g: Sequence[float] = ()
     sweepings_marks: Sequence[float] = ()
+    root_warmth: Sequence[float] = ()  # degrees C
     cold_nights: tuple[float | None, int] = (None, 0)  # K h a night, nights
 
     def factor(self, name: str) -> Factor | None:

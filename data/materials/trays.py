@@ -105,6 +105,7 @@ class TrayMaterials:
             fresh_g=self._sums(medium.name, ReadingKind.FRESH_MASS),
             sweepings_g=self._sums(medium.name, ReadingKind.SWEEPINGS),
             sweepings_marks=self._means(medium.name, ReadingKind.SWEEPINGS_EYE),
+            root_warmth=self._means(medium.name, ReadingKind.MEDIUM_TEMPERATURE),
             cold_nights=(fmean(v for v, _ in known), sum(n for _, n in known)) if known else (None, 0),
         )
 

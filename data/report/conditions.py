@@ -41,6 +41,7 @@ __all__ = ["condition_blocks", "left_out_words"]
 GIVEN_WORDS = {
     ReadingKind.AIR_TEMPERATURE: Sentence("temperature of the air"),
     ReadingKind.HUMIDITY: Sentence("humidity of the air"),
+    ReadingKind.MEDIUM_TEMPERATURE: Sentence("temperature of the medium"),
     ReadingKind.WATER: Sentence("water given to a tray"),
     ReadingKind.FEED: Sentence("feed given to a tray"),
 }
@@ -213,7 +214,7 @@ def _given(given: Sequence[Given], columns: Sequence[str]) -> Iterator[Block]:
     )
     if rows:
         yield Grid(
-            name=Sentence("Air and water"),
+            name=Sentence("Air, medium and water"),
             head=(Sentence("Mean until the day that is read (least to most)"), *columns),
             rows=rows,
             wide=tuple(range(len(columns) + 1)),

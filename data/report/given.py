@@ -1,12 +1,12 @@
-"""Given: the air that trays stood in and the water and feed that they got, by treatment, as far as noted.
+"""Given: warmth of trays and air, and the water and feed that they got, by treatment, as far as noted.
 
 In    a book, the compared trays of one crop with their treatments, the day that is read
 Out   `Given`: of each kind and treatment the mean of its trays, the least and the most, how many are known
 Not   conditions that are said once of a tray (`alike.py`), their words (`conditions.py`)
 
 From sowing to the end of the day that is read, or to the tray's end; where no day is read to now. The air is
-the tray's own or, where nobody noted it of the tray, that of its shelf; one number of a logger counts as much
-as another.
+the tray's own or, where nobody noted it of the tray, that of its shelf; the warmth of the medium is its own.
+One number of a logger counts as much as another.
 """
 
 from collections.abc import Mapping, Sequence
@@ -26,7 +26,8 @@ if TYPE_CHECKING:
 __all__ = ["KINDS", "Given", "Known", "given_to"]
 
 AIR = (ReadingKind.AIR_TEMPERATURE, ReadingKind.HUMIDITY)
-KINDS = (*AIR, ReadingKind.WATER, ReadingKind.FEED)
+FELT = (*AIR, ReadingKind.MEDIUM_TEMPERATURE)  # of a moment; the others are amounts that add up
+KINDS = (*FELT, ReadingKind.WATER, ReadingKind.FEED)
 Spell = tuple[datetime, datetime]
 
 
@@ -35,7 +36,7 @@ class Known:
     """What is known of one treatment, in the unit of the kind."""
 
     mean: float  # over its trays
-    least: float  # of the air: of all readings; of what was given: of all trays
+    least: float  # of air and medium: of all readings; of what was given: of all trays
     most: float
     known: int  # trays
     trays: int
@@ -85,8 +86,8 @@ def _known(kind: ReadingKind, values: Sequence[Sequence[float]]) -> Known | None
     told = [one for one in values if one]
     if not told:
         return None
-    each = [fmean(one) if kind in AIR else sum(one) for one in told]
-    whole = [value for one in told for value in one] if kind in AIR else each
+    each = [fmean(one) if kind in FELT else sum(one) for one in told]
+    whole = [value for one in told for value in one] if kind in FELT else each
     return Known(mean=fmean(each), least=min(whole), most=max(whole), known=len(told), trays=len(values))
 
 

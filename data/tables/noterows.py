@@ -17,9 +17,9 @@ from data.readings import Reading, ReadingId, ReadingKind
 from vision.traytype import TrayType
 
 __all__ = [
-    "CROP", "ENDS_OF_TRAY", "EVENT", "EVENTS_OF_GROWING", "EVENTS_OF_SHELF", "EVENTS_OF_TRAY",
+    "CROP", "ENDS_OF_TRAY", "EVENT", "EVENTS_OF_TRAY",
     "KINDS_OF_TRAY", "LOGGED", "LOGGED_THEN", "LOG_FILE", "MEDIA_ALL", "MEDIUM", "NAMED", "READING",
-    "READINGS_ALL", "READINGS_OF_GROWING", "READINGS_OF_SHELF", "READINGS_OF_TEST", "READINGS_OF_TRAY",
+    "READINGS_ALL", "READINGS_OF_SHELF", "READINGS_OF_TEST", "READINGS_OF_TRAY",
     "TRAY_TYPE", "TRAY_TYPES", "TRUSTED", "crop_of", "event_of", "events_in", "is_known", "medium_of",
     "reading_of", "readings_in", "row_of_type", "tray_type_of",
 ]  # fmt: skip
@@ -79,13 +79,6 @@ READINGS_OF_TRAY = READING_COLUMNS + " WHERE r.tray = :tray" + ASKED_READINGS
 READINGS_OF_SHELF = READING_COLUMNS + " WHERE r.shelf = :shelf AND r.tray IS NULL" + ASKED_READINGS
 READINGS_OF_TEST = READING_COLUMNS + " WHERE r.bench_test = :bench_test" + ASKED_READINGS
 READINGS_ALL = READING_COLUMNS + " WHERE 1 = 1" + ASKED_READINGS
-READINGS_OF_GROWING = """
-    SELECT r.id, r.tray, r.shelf, r.bench_test, r.kind, r.value, r.taken_at, r.source, r.note
-      FROM tray t
-      CROSS JOIN reading r ON r.tray = t.id AND (:kind IS NULL OR r.kind = :kind)
-     WHERE t.done_at IS NULL
-     ORDER BY t.id, r.taken_at, r.id
-"""
 LOG_FILE = "SELECT id FROM log_file WHERE digest = :digest"
 LOGGED = """
     SELECT tray, shelf, kind, taken_at, log_file
@@ -101,16 +94,8 @@ LOGGED_THEN = """
 """
 EVENT_COLUMNS = "SELECT e.id, e.tray, e.shelf, e.kind, e.at, e.note FROM event e"
 EVENTS_OF_TRAY = EVENT_COLUMNS + " WHERE e.tray = :tray ORDER BY e.at, e.id"
-EVENTS_OF_SHELF = EVENT_COLUMNS + " WHERE e.shelf = :shelf AND e.tray IS NULL ORDER BY e.at, e.id"
-EVENTS_OF_GROWING = """
-    SELECT e.id, e.tray, e.shelf, e.kind, e.at, e.note
-      FROM tray t
-      CROSS JOIN event e ON e.tray = t.id
-     WHERE t.done_at IS NULL
-     ORDER BY t.id, e.at, e.id
-"""
 EVENT = """
-    SELECT e.id, e.tray, e.shelf, e.kind, e.at, e.note, t.code, t.ended
+    SELECT e.id, e.tray, e.shelf, e.kind, e.at, e.note, t.code, t.ended, t.blackout_to AS dark_to
       FROM event e
       LEFT JOIN tray t ON t.id = e.tray
      WHERE e.id = :event

@@ -38,10 +38,10 @@ class Standing(Enum):
 
 
 def _days_dark(tray: Tray) -> float | None:
-    """Covered days, to a tenth; None where no covered time was noted."""
+    """Covered days, to a half: a walk takes its time; None where no covered time was noted."""
     if tray.blackout_from is None or tray.blackout_to is None:
         return None
-    return round((tray.blackout_to - tray.blackout_from) / DAY, 1)
+    return round(2 * (tray.blackout_to - tray.blackout_from) / DAY) / 2
 
 
 def _dark_as_planned(plan: Plan | None) -> Callable[[Tray], float | None]:

@@ -33,6 +33,7 @@ class Reading:
     today: date | None = None
     to_sow: int = 0  # trays that are planned and drawn, where none stands on the rack
     taken_back: bool = False  # what was done last
+    seen_today: frozenset[TrayId] = frozenset()  # also where a photo of another day stands on the tile
     covered: frozenset[TrayId] = frozenset()  # still in the dark, or sown today: nobody photographs them
 
     @property
@@ -55,7 +56,8 @@ class Reading:
         return tuple(
             tile
             for tile in self.open_now
-            if tile.taken_at is None or (self.today is not None and tile.taken_at.date() < self.today)
+            if tile.tray_id not in self.seen_today
+            and (tile.taken_at is None or (self.today is not None and tile.taken_at.date() != self.today))
         )
 
 
@@ -109,6 +111,11 @@ def read_bench(book: Book) -> Reading:
         today=today,
         to_sow=0 if trays else book.trays_to_sow(),
         taken_back=book.redo_text() is not None,
+        seen_today=frozenset(
+            one.tray_id
+            for one in morning.numbers
+            if one.sure and one.refusal is None and one.taken_at.date() == today
+        ),
         covered=frozenset(
             tray.id for tray in trays if is_covered(tray, today) or tray.sown_at.date() >= today
         ),

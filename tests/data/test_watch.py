@@ -433,6 +433,14 @@ def test_a_tray_that_the_walk_left_out_is_told_once_the_walk_is_on() -> None:
     assert look.sentence == "No photo since 7 March."
 
 
+def test_a_tray_without_a_photo_for_days_is_not_said_to_lack_todays_alone() -> None:
+    """Nobody has walked yet; that one has been left out before is told all the same, by a true reason."""
+    look = only(found(even_days((1, 2, 3), (6, 7)) + even_days((4,), (5, 6))))
+
+    assert (look.what, look.urgency) == (LookKind.NO_PHOTO, Urgency.SOON)
+    assert "only today" not in look.why_urgent
+
+
 def test_in_the_morning_before_the_walk_nothing_is_missing_yet() -> None:
     assert found(even_days(days=(6, 7))) == ()
 

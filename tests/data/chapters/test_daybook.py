@@ -10,6 +10,7 @@ import pytest
 from data.book import Book
 from data.errors import DiskFull, ImpossibleReading
 from data.events import EventKind
+from data.looklist.missing import is_covered
 from data.readings import UNITS, NewReading, ReadingKind, impossible
 from data.records import TrayId
 from tests.data.builders import NOON, a_tray
@@ -83,15 +84,6 @@ def test_a_shelf_has_readings_of_its_own(book: Book, tray: TrayId) -> None:
     assert [reading.value for reading in book.readings(shelf="A")] == [20.5]
     assert len(book.readings()) == 3
     assert len(book.readings(kind=ReadingKind.AIR_TEMPERATURE)) == 2
-
-
-def test_one_morning_asks_for_growing_trays_alone(book: Book) -> None:
-    first, second, _ = (tray.id for tray in book.trays())
-    book.add_readings([a_weight(second), a_weight(first), an_air(20.0, NOON)])
-    book.add_event([first], EventKind.CUT, NOON)
-
-    assert [reading.tray_id for reading in book.readings_of_growing()] == [second]
-    assert book.readings_of_growing(ReadingKind.HEIGHT) == ()
 
 
 def test_many_weights_are_one_step_of_undo(book: Book) -> None:
@@ -218,15 +210,9 @@ def test_an_event_on_many_trays_is_one_step(book: Book) -> None:
     assert book.undo_text() == "watered: 3 trays"
     (one,) = book.events(trays[1])
     assert (one.kind, one.at, one.note) == (EventKind.WATERED, NOON, "from below")
-    assert len(book.events_of_growing()) == 3
+    assert [len(book.events(tray)) for tray in trays] == [1, 1, 1]
     book.undo()
-    assert book.events_of_growing() == ()
-
-
-def test_a_shelf_can_be_cleaned(book: Book) -> None:
-    book.add_event([], EventKind.CLEANED, NOON, shelf="A")
-    assert [event.kind for event in book.events_of_shelf("A")] == [EventKind.CLEANED]
-    assert book.undo_text() == "cleaned: A"
+    assert [len(book.events(tray)) for tray in trays] == [0, 0, 0]
 
 
 def test_a_tray_that_was_thrown_away_stays_in_its_trial_with_the_reason(book: Book, tray: TrayId) -> None:
@@ -269,6 +255,34 @@ def test_a_tray_whose_tag_was_given_away_cannot_be_opened_again(book: Book, tray
     with pytest.raises(TagTaken, match="tag 10"):
         book.reopen_tray(tray)
     assert book.tray(tray).ended == "cut"
+
+
+def test_uncovering_ends_the_blackout_then_and_not_as_it_was_planned(book: Book, tray: TrayId) -> None:
+    sown = book.tray(tray).sown_at
+    book.edit_tray(tray, blackout_from=sown, blackout_to=sown + timedelta(days=2))
+    on_day_4 = sown + timedelta(days=4, minutes=-40)
+
+    (event,) = book.add_event([tray], EventKind.UNCOVERED, on_day_4)
+
+    assert (book.tray(tray).blackout_from, book.tray(tray).blackout_to) == (sown, on_day_4)
+    assert is_covered(book.tray(tray), (sown + timedelta(days=3)).date())
+    book.change_event(event, at=sown + timedelta(days=3))
+    assert book.tray(tray).blackout_to == sown + timedelta(days=3)
+    book.undo()
+    book.undo()
+    assert book.tray(tray).blackout_to == sown + timedelta(days=2)
+
+
+def test_of_a_tray_whose_cover_nobody_noted_uncovering_says_that_it_was_covered(
+    book: Book, tray: TrayId
+) -> None:
+    sown = book.tray(tray).sown_at
+    book.edit_tray(tray, blackout_from=None, blackout_to=None)
+
+    book.add_event([tray], EventKind.UNCOVERED, sown + timedelta(days=3))
+    book.add_event([tray], EventKind.UNCOVERED, sown - timedelta(days=1))  # of whatever grew there before
+
+    assert (book.tray(tray).blackout_from, book.tray(tray).blackout_to) == (sown, sown + timedelta(days=3))
 
 
 def test_changing_the_event_moves_the_end_of_the_tray(book: Book, tray: TrayId) -> None:

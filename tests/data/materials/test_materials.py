@@ -354,6 +354,30 @@ def test_shelf_life_and_taste_of_the_cut_stand_beside_its_quality(tmp_path: Path
         assert table.cell("taste", "coir").value == 4.0
 
 
+def test_a_probe_in_the_medium_and_minutes_of_care_stand_beside_the_rest(tmp_path: Path) -> None:
+    with Book.create(tmp_path / "book") as book:
+        one, other = book.add_trays([a_tray("A1", medium="coir"), a_tray("A2", medium="coir")])
+        sown = book.tray(one).sown_at
+        assert read_materials(book).table.cell("root warmth", "coir").gap is not None
+        probe, labour = ReadingKind.MEDIUM_TEMPERATURE, ReadingKind.LABOUR
+        told = ((one, probe, 16.0, 2), (one, probe, 18.0, 3), (other, probe, 19.0, 3), (one, labour, 1.5, 4),
+                (one, labour, 2.0, 5))  # fmt: skip
+        book.add_readings(
+            [
+                NewReading(kind=kind, value=value, taken_at=sown + timedelta(days=day), tray_id=tray)
+                for tray, kind, value, day in told
+            ]
+        )
+
+        table = read_materials(book).table
+
+        warm, care = table.cell("root warmth", "coir"), table.cell("care", "coir")
+        assert (warm.value, warm.n) == (18.0, 2)  # 17 and 19: a tray counts once
+        assert "read together" in str(warm.notes[0])
+        assert (care.value, care.n) == (3.5, 1)
+        assert table.cell("cold nights", "coir").value is None  # a probe in the morning is no night
+
+
 def test_limits_and_trays_a_week_are_kept(tmp_path: Path) -> None:
     with a_book(tmp_path) as book:
         book.set_limits({"price": (None, 1.2)})

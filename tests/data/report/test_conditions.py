@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+from data.events import EventKind
 from data.plan.blocks import ShelfPlaces
 from data.readings import NewReading, ReadingKind
 from data.records import Tray
@@ -48,7 +49,7 @@ def rows(rack: Rack, grid: str, *, short: bool = False) -> dict[str, tuple[str, 
     return {row[0]: row[1:] for one in found for row in one.rows}
 
 
-ALIKE, NOT_ALIKE, AIR = "Alike for all that is compared", "Not alike", "Air and water"
+ALIKE, NOT_ALIKE, AIR = "Alike for all that is compared", "Not alike", "Air, medium and water"
 
 
 def set_all(rack: Rack, **said: object) -> None:
@@ -155,6 +156,15 @@ def test_what_one_crop_had_and_nobody_noted_of_the_other_is_no_difference_of_med
     rack.book.close()
 
 
+def test_trays_that_were_uncovered_on_one_walk_had_one_blackout(tmp_path: Path) -> None:
+    rack = Rack(tmp_path)
+    for number, tray in enumerate(rack.trays):
+        at = tray.sown_at + timedelta(days=2, minutes=2 * number - 80)  # 1.94 to 1.96 days
+        rack.book.add_event([tray.id], EventKind.UNCOVERED, at)
+
+    assert rows(rack, ALIKE)["blackout"] == ("2 days",)
+
+
 def test_a_crop_planned_without_blackout_had_none_and_a_tray_that_was_covered_is_named(
     tmp_path: Path,
 ) -> None:
@@ -196,6 +206,25 @@ def test_air_of_the_shelf_and_water_of_the_tray_count_until_the_day_that_is_read
     assert found["temperature of the air, °C"] == ("21 (18 to 24)",) * 3
     assert found["water given to a tray, ml"] == ("not noted", "500 (500 to 500), 1 of 4 trays", "not noted")
     assert "humidity of the air" in words(rack)
+
+
+def test_a_probe_in_the_medium_is_told_by_medium_and_never_taken_from_the_shelf(rack: Rack) -> None:
+    assert "temperature of the medium" in words(rack)  # among what nobody noted
+    kind = ReadingKind.MEDIUM_TEMPERATURE
+    mat = [tray for tray in rack.trays if tray.medium == "fibre mat"][:2]
+    probed = [
+        NewReading(kind=kind, value=value, taken_at=tray.sown_at + timedelta(days=day), tray_id=tray.id)
+        for tray in mat
+        for day, value in ((2, 15.5), (3, 17.5))
+    ]
+    shelf = NewReading(kind=kind, value=30.0, taken_at=mat[0].sown_at + timedelta(days=2), shelf=mat[0].shelf)
+    rack.book.add_readings([*probed, shelf])
+
+    found = rows(rack, AIR)
+
+    told = found["temperature of the medium, °C"]
+    assert told == ("not noted", "not noted", "16.5 (15.5 to 17.5), 2 of 4 trays")
+    assert "temperature of the medium" not in words(rack)
 
 
 def test_a_feed_that_nobody_gave_is_not_missed(rack: Rack) -> None:

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 from dataclasses import replace
-from datetime import date
+from datetime import date, datetime
 from pathlib import Path
 
 import pytest
@@ -302,6 +302,15 @@ def test_trays_in_the_dark_are_not_asked_for() -> None:
     tiles = (a_tile(1), a_tile(2, taken_at=None), a_tile(3, taken_at=None))
     state = bench_state(Reading(tiles=tiles, today=today, covered=frozenset({TrayId(3)})))
     assert (state.to_photograph, state.missing) == (2, ("A2",))
+
+
+def test_a_photo_of_a_day_to_come_is_none_of_today_as_the_look_list_says() -> None:
+    ahead = datetime(2026, 11, 30, 8)  # a phone whose clock is months ahead
+    tiles = (a_tile(1, taken_at=ahead), a_tile(2, taken_at=ahead))
+
+    state = bench_state(Reading(tiles=tiles, today=date(2026, 3, 8), seen_today=frozenset({TrayId(2)})))
+
+    assert state.missing == ("A1",)
 
 
 def test_the_rack_is_narrowed_by_what_is_chosen_and_esc_shows_all_again(bench: Bench, qtbot: QtBot) -> None:
