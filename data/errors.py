@@ -30,6 +30,7 @@ __all__ = [
     "ImpossibleReading",
     "KilledByPhoto",
     "LevelIsFixed",
+    "MarginOfPlan",
     "NotABook",
     "PerhapsABook",
     "PhotoGone",
@@ -181,6 +182,12 @@ class ReasonWanted(BookError):
     says = (
         '"{what}" was kept before, and nothing was changed: say why it is changed, the reason is kept with it'
     )
+
+
+class MarginOfPlan(BookError):
+    """The margin of a planned trial is its plan's."""
+
+    says = "{trial} has a plan, so its margin was not set here: change it in the plan, with a reason"
 
 
 class LevelIsFixed(BookError):

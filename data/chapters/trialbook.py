@@ -21,11 +21,13 @@ from data.tables.trialrows import (
     EyeGiven,
     PhotoNumbers,
     SuspectWord,
+    TrialSaid,
     eye_given_of,
     masses_of,
     photo_numbers_of,
     suspect_word_of,
     taken_out_of,
+    trial_said_of,
 )
 
 __all__ = ["EyeRound", "EyeRoundId", "TrialBook", "showings_of"]
@@ -71,10 +73,10 @@ class TrialBook(Changes):
         """Scores by eye of a trial's trays, by time."""
         return tuple(map(eye_given_of, self._rows(trialrows.EYE_SCORES, trial=trial)))
 
-    def trial_said(self, trial: str) -> tuple[str | None, float | None]:
-        """Trusted medium and margin in points as the trial has them without a plan."""
+    def trial_said(self, trial: str) -> TrialSaid:
+        """Trusted medium and margin as the trial has them without a plan."""
         row = self._row(trialrows.TRIAL, trial=trial)
-        return (None, None) if row is None else (row["trusted"], row["margin_points"])
+        return TrialSaid() if row is None else trial_said_of(row)
 
     # --- rounds of scoring by eye
 

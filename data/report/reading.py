@@ -141,7 +141,7 @@ class _Reading:
             )
             return
         if not self.plans:
-            yield Paragraph(text=Sentence("No plan was kept for this trial: nothing was fixed beforehand."))
+            yield self._no_plan()
             return
         first, last = self.plans[0], self.plans[-1]
         plan = last.plan
@@ -167,6 +167,16 @@ class _Reading:
             rows=tuple(self._plan_rows()),
             wide=(0, 1),
             spare=1,
+        )
+
+    def _no_plan(self) -> Paragraph:
+        if self.book.trial_said(self.trial).margin_points is None:
+            return Paragraph(text=Sentence("No plan was kept for this trial: nothing was fixed beforehand."))
+        return Paragraph(
+            text=Sentence(
+                "No plan was kept for this trial. A margin was set; the answers say when. Nothing else was "
+                "fixed beforehand."
+            )
         )
 
     def _plan_rows(self) -> Iterator[tuple[str, str]]:

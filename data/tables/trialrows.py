@@ -19,8 +19,8 @@ from vision.reason import Reason
 
 __all__ = [
     "EYE_ROUNDS", "EYE_SCORES", "EYE_SCORE_AT", "FRESH_MASS", "MOLD_TAKEN_OUT", "PHOTO_NUMBERS",
-    "SUSPECTS_OF_TRIAL", "TRIAL", "EyeGiven", "PhotoNumbers", "SuspectWord", "eye_given_of", "masses_of",
-    "photo_numbers_of", "suspect_word_of", "taken_out_of",
+    "SUSPECTS_OF_TRIAL", "TRIAL", "EyeGiven", "PhotoNumbers", "SuspectWord", "TrialSaid", "eye_given_of",
+    "masses_of", "photo_numbers_of", "suspect_word_of", "taken_out_of", "trial_said_of",
 ]  # fmt: skip
 
 TRIAL = """
@@ -86,6 +86,15 @@ Row = sqlite3.Row
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class TrialSaid:
+    """The trusted medium and the margin of a trial; None where nobody has said."""
+
+    trusted: str | None = None
+    margin_points: float | None = None  # of the canopy score
+    margin_set_at: datetime | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class PhotoNumbers:
     """What one version of the method says of one photo; shares in %."""
 
@@ -140,6 +149,16 @@ class EyeGiven:
     given_at: datetime
     round_id: int | None
     place: int | None  # in the order of its round, from 1
+
+
+def trial_said_of(row: sqlite3.Row) -> TrialSaid:
+    """What a trial has without a plan."""
+    at = row["margin_set_at"]
+    return TrialSaid(
+        trusted=row["trusted"],
+        margin_points=row["margin_points"],
+        margin_set_at=None if at is None else datetime.fromisoformat(at),
+    )
 
 
 def photo_numbers_of(row: Row) -> PhotoNumbers:

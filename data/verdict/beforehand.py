@@ -1,11 +1,12 @@
 """Beforehand: what was fixed before sowing, what was not, and what was changed afterwards, as sentences.
 
-In    a verdict, its measure, the versions of the plan
+In    a verdict, its measure, the versions of the plan, or when a margin was set without one
 Out   `Sentence`s that stand beside the verdict
 Not   the verdict's own cautions (`notes.py`)
 """
 
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 from datetime import datetime
 from itertools import pairwise
 
@@ -15,7 +16,16 @@ from data.trial import CONFIDENCE, KeptPlan, Measure, MeasureKind
 from data.verdict import Verdict
 from data.verdict.measurewords import kind_words
 
-__all__ = ["beforehand"]
+__all__ = ["MarginSaid", "beforehand"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MarginSaid:
+    """When the margin of a trial without a plan was set, and what there was by then."""
+
+    set_at: datetime | None  # None: nobody knows
+    first_sown_at: datetime | None
+    first_photo_at: datetime | None  # of those that are compared
 
 
 def beforehand(
@@ -27,10 +37,12 @@ def beforehand(
     day: int | None,
     fixed: bool,
     day_fixed: bool,
+    margin_said: MarginSaid | None = None,
 ) -> tuple[Sentence, ...]:
     """What was fixed before sowing and what was not; what was changed later of all that decides an answer."""
     return (
         *_beforehand(versions, measure, verdict, day, fixed, day_fixed),
+        *(() if margin_said is None else (_said_words(margin_said, measure),)),
         *_terms_changes(versions, measure.kind, crop),
     )
 
@@ -81,6 +93,30 @@ def _beforehand(
             fixed=100 * CONFIDENCE,
         )
     yield from _changes(versions, measure.kind)
+
+
+def _said_words(said: MarginSaid, measure: Measure) -> Sentence:
+    """A margin without a plan, honestly dated."""
+    margin = _margin(measure.margin, measure.unit)
+    if said.set_at is None:
+        return Sentence(
+            "A margin of {margin} was set, and nobody knows when: read this verdict with care.",
+            margin=margin,
+        )
+    values = {"margin": margin, "day": _day(said.set_at)}
+    if said.first_sown_at is None or said.set_at <= said.first_sown_at:
+        return Sentence("The margin of {margin} was set on {day}, before the first tray was sown.", **values)
+    if said.first_photo_at is None or said.set_at < said.first_photo_at:
+        return Sentence(
+            "The margin of {margin} was set on {day}, after the first tray was sown, but before any photo "
+            "that is compared was taken.",
+            **values,
+        )
+    return Sentence(
+        "The margin of {margin} was set on {day}, when photos that are compared had been taken already: read "
+        "this verdict with care.",
+        **values,
+    )
 
 
 def _changes(versions: Sequence[KeptPlan], kind: MeasureKind) -> Iterator[Sentence]:

@@ -8,14 +8,16 @@ Not   the numbers that are read on these terms (`traynumbers.py`), verdicts (`ve
 What a plan does not say, or where there is none, is as usual, and the reader is told so.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from functools import cached_property
 from typing import TYPE_CHECKING
 
 from data.desirability import USUAL, ScoreRule, kept_rule
 from data.numbers import TrayId
 from data.records import Tray
+from data.tables.trialrows import PhotoNumbers
 from data.trial import KeptPlan, Measure, MeasureKind, Plan, treatment_of
+from data.verdict.beforehand import MarginSaid
 from data.verdict.traynumbers import day_of_most
 
 if TYPE_CHECKING:
@@ -51,9 +53,8 @@ class Terms:
         """The trusted treatment: of the plan, of the trial, of the book."""
         if self.plan is not None:
             return self.plan.trusted
-        said, _ = self.book.trial_said(self.trial)
         medium = self.book.trusted()
-        return said or (None if medium is None else medium.name)
+        return self.book.trial_said(self.trial).trusted or (None if medium is None else medium.name)
 
     @cached_property
     def rule(self) -> ScoreRule:
@@ -67,10 +68,21 @@ class Terms:
             return planned, True
         if kind is MeasureKind.YIELD:
             return Measure(kind=kind, margin=MARGIN_YIELD_PCT, unit="%"), False
-        _, points = self.book.trial_said(self.trial)
+        points = self.book.trial_said(self.trial).margin_points
         if kind is MeasureKind.SCORE and points is not None:
             return Measure(kind=kind, margin=points), True
         return Measure(kind=kind, margin=MARGIN_POINTS), False
+
+    def margin_said(self, kind: MeasureKind, photos: Iterable[PhotoNumbers]) -> MarginSaid | None:
+        """When the margin of a trial without a plan was set; `photos` are those that are compared."""
+        said = self.book.trial_said(self.trial)
+        if self.plan is not None or kind is not MeasureKind.SCORE or said.margin_points is None:
+            return None
+        return MarginSaid(
+            set_at=said.margin_set_at,
+            first_sown_at=min((tray.sown_at for tray in self.trays), default=None),
+            first_photo_at=min((photo.taken_at for photo in photos), default=None),
+        )
 
     def day(self, crop: str, trays: Sequence[Tray]) -> tuple[int | None, bool]:
         """The day on which photos are read, and whether it was fixed beforehand."""

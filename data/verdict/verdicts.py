@@ -135,7 +135,14 @@ class _TrialReading(Terms):
         verdict = self._compared(table, measure, so_far, self._camera_sd(numbers, read.method))
         notes = (
             *beforehand(
-                self.versions, measure, verdict, crop=crop, day=day, fixed=fixed, day_fixed=day_fixed
+                self.versions,
+                measure,
+                verdict,
+                crop=crop,
+                day=day,
+                fixed=fixed,
+                day_fixed=day_fixed,
+                margin_said=self.margin_said(kind, read.photos),
             ),
             *read.words(treated),
             *missing_trays(numbers),

@@ -19,6 +19,7 @@ from gui.commands.options import (
     import_options,
     intake_options,
     look_options,
+    margin_options,
     pack_options,
     report_options,
     rescore_options,
@@ -87,6 +88,12 @@ def _verdict(asked: argparse.Namespace) -> int:
         lower_is_better=asked.lower_is_better,
         as_json=asked.json,
     )
+
+
+def _margin(asked: argparse.Namespace) -> int:
+    from gui.commands.margin import set_margin
+
+    return set_margin(asked.book, asked.points, asked.trial)
 
 
 def _wrong_use(command: str, sentence: str) -> int:
@@ -167,6 +174,12 @@ COMMANDS: tuple[Command, ...] = (
     ),
     Command(name="look", about="Say what needs a look today.", options=look_options, run=_look),
     Command(name="verdict", about="Say which medium is as good.", options=verdict_options, run=_verdict),
+    Command(
+        name="margin",
+        about="Set the margin of a trial without a plan.",
+        options=margin_options,
+        run=_margin,
+    ),
     Command(name="tags", about="Print tags and station cards.", options=tags_options, run=_tags),
     Command(name="report", about="Write the report of a trial.", options=report_options, run=_report),
     Command(name="pack", about="Pack a book into one file.", options=pack_options, run=_pack),

@@ -15,6 +15,7 @@ __all__ = [
     "import_options",
     "intake_options",
     "look_options",
+    "margin_options",
     "pack_options",
     "report_options",
     "rescore_options",
@@ -120,6 +121,17 @@ def _margin(text: str) -> float:
         raise argparse.ArgumentTypeError(
             f"a margin is a number of at least 0, written like 1500 or 2.5, not {text!r}"
         ) from None
+
+
+def margin_options(word: argparse.ArgumentParser) -> None:
+    """How much, and of which trial."""
+    word.add_argument(
+        "points", type=_margin, metavar="POINTS", help="how much lower a canopy score still is as good"
+    )
+    _book_option(word)
+    word.add_argument(
+        "--trial", metavar="NAME", help="a trial without a plan; may be left out if it is alone"
+    )
 
 
 def tags_options(word: argparse.ArgumentParser) -> None:

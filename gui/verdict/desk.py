@@ -1,7 +1,7 @@
 """Verdict desk: what the place Verdict asks of the book, off the window's thread.
 
 In    the open book; the name of a trial
-Out   `was_read`, or `trouble`; weights and rounds kept in the book
+Out   `was_read`, or `trouble`; weights and the margin kept in the book
 Not   showing anything (`screen.py`)
 
 Reading runs at most once at a time: what changes meanwhile is read once more when it ends.
@@ -111,6 +111,17 @@ class VerdictDesk(QObject):
             return False
         try:
             self.book.keep_score_rule(trial, score, why)
+        except BookError as error:
+            self.trouble.emit(str(error))
+            return False
+        return True
+
+    def set_margin(self, trial: str, points: float) -> bool:
+        """Keep the margin of a trial without a plan; False with trouble told."""
+        if self.book is None:
+            return False
+        try:
+            self.book.set_margin(trial, points)
         except BookError as error:
             self.trouble.emit(str(error))
             return False

@@ -1,7 +1,7 @@
 """Verdict head: which trial, crop and measure are looked at; the ways to weights and to scoring by eye.
 
 In    a `VerdictState`
-Out   `trial_chosen`, `crop_chosen`, `kind_chosen`, `rule_wanted`
+Out   `trial_chosen`, `crop_chosen`, `kind_chosen`, `rule_wanted`, `margin_wanted`
 Not   what is shown then (`screen.py`)
 """
 
@@ -28,6 +28,7 @@ class VerdictHead(QWidget):
     crop_chosen = Signal(str)
     kind_chosen = Signal(object)  # MeasureKind
     rule_wanted = Signal()
+    margin_wanted = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -56,6 +57,12 @@ class VerdictHead(QWidget):
         self.rule.setToolTip(self.tr("What the canopy score is made of, tried on your own trays"))
         self.rule.clicked.connect(self.rule_wanted)
         row.addWidget(self.rule)
+        self.margin = QPushButton(self.tr("Margin..."), self)
+        self.margin.setToolTip(
+            self.tr("This trial has no plan: say here how much less you would still call as good")
+        )
+        self.margin.clicked.connect(self.margin_wanted)
+        row.addWidget(self.margin)
 
     def _box(self, name: str) -> QComboBox:
         box = QComboBox(self)
@@ -73,6 +80,7 @@ class VerdictHead(QWidget):
             button.setVisible(len(kinds) > 1 and kind in kinds)
             button.setChecked(kind is state.kind)
         self.rule.setVisible(bool(reading.found))
+        self.margin.setVisible(bool(reading.found) and reading.kept is None)
 
     @staticmethod
     def _fill(box: QComboBox, alone: QLabel, names: tuple[str, ...], shown: str) -> None:

@@ -22,13 +22,16 @@ from data.verdict.nexttrial import trays_of_next
 from gui.answer.drawnchart import DrawnChart
 from gui.answer.reading import VerdictReading
 from gui.answer.view import VerdictState, chosen_state
+from gui.controls.asking import show_over
 from gui.controls.choosing import ask_new_file
+from gui.language.spoken import in_figures
 from gui.screen import Screen
 from gui.style.palette import Space
 from gui.verdict.desk import VerdictDesk
 from gui.verdict.eyerounds import EyeRounds
 from gui.verdict.foot import VerdictFoot
 from gui.verdict.head import VerdictHead
+from gui.verdict.marginask import MarginAsk
 from gui.verdict.page import VerdictPage
 from gui.verdict.rulepage import RulePage
 from gui.verdict.verdictempty import VerdictEmpty
@@ -84,6 +87,7 @@ class Verdict(Screen):
         self.head.crop_chosen.connect(self.show_crop)
         self.head.kind_chosen.connect(self.show_kind)
         self.head.rule_wanted.connect(self.open_rule)
+        self.head.margin_wanted.connect(self.ask_margin)
         self.page = VerdictPage(content)
         self.page.save_wanted.connect(self._save_chart)
         self.foot = VerdictFoot(content)
@@ -259,6 +263,21 @@ class Verdict(Screen):
             self._changed()
             words = self.tr("Limits and weights are kept with the plan of {trial}.")
             self.told.emit(words.format(trial=trial))
+
+    @Slot()
+    def ask_margin(self) -> None:
+        """Ask for the margin of a trial without a plan."""
+        ask = MarginAsk(self.state, self)
+        ask.wanted.connect(self._set_margin)
+        show_over(ask)
+
+    @Slot(float)
+    def _set_margin(self, points: float) -> None:
+        trial = self.state.reading.trial
+        if self.desk.set_margin(trial, points):
+            self._changed()
+            words = self.tr("The margin of {trial} is {points} points; its date is kept.")
+            self.told.emit(words.format(trial=trial, points=in_figures(points)))
 
     @Slot()
     def _changed(self) -> None:
