@@ -239,7 +239,7 @@ class _Reading:
         if self.short:
             return
         for words in (
-            *mover_words(one.movers, one.counted),
+            *mover_words(one.movers, one.counted, moldy=one.moldy),
             *camera_words(verdict, one.scale),
             *otherwise_words(one.otherwise, one.scale),
         ):

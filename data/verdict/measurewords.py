@@ -5,7 +5,7 @@ Out   `Sentence`s
 Not   whether two measures agree (`together.py`)
 """
 
-from collections.abc import Sequence
+from collections.abc import Container, Sequence
 from itertools import groupby
 
 from data.desirability import PartName
@@ -28,20 +28,39 @@ def kind_words(kind: MeasureKind) -> Sentence:
             return Sentence("Score by eye")
 
 
-def mover_words(movers: Sequence[Mover], counted: CountedOf | None = None) -> tuple[Sentence, ...]:
-    """For each medium the part that moves its score most."""
+def mover_words(
+    movers: Sequence[Mover], counted: CountedOf | None = None, *, moldy: Container[str] = ()
+) -> tuple[Sentence, ...]:
+    """For each medium the part that moves its score most.
+
+    Parameters
+    ----------
+    moldy : media of whose difference mold is a part that movers do not tell: trays that score nothing for it.
+    """
     found = []
     for medium, group in groupby(movers, key=lambda mover: mover.medium):
         first = next(iter(group))
+        values = {
+            "medium": medium,
+            "part": part_words(first.part, counted),
+            "value": first.value,
+            "trusted": first.trusted_value,
+            "points": first.points + 0.0,
+        }
+        if medium in moldy:
+            found.append(
+                Sentence(
+                    "Apart from mold, for which trays score nothing here, what moves the score of {medium} "
+                    "most is {part}, {value:.1f} against {trusted:.1f} %: worth {points:+.1f} points.",
+                    **values,
+                )
+            )
+            continue
         found.append(
             Sentence(
                 "What moves the score of {medium} most is {part}, {value:.1f} against {trusted:.1f} %: worth "
                 "{points:+.1f} points.",
-                medium=medium,
-                part=part_words(first.part, counted),
-                value=first.value,
-                trusted=first.trusted_value,
-                points=first.points + 0.0,
+                **values,
             )
         )
     return tuple(found)

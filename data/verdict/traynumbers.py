@@ -54,6 +54,11 @@ class TrayNumber:
     still_to_come: bool = False  # its day has not come yet
     seen: bool = False  # scored by an eye that knew its medium
 
+    @property
+    def is_moldy(self) -> bool:
+        """Whether mold is in its number: of a tray without a score it is all there is."""
+        return self.value == 0.0 if self.score is None else self.score.mold_cm2 > 0
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LostToMold:

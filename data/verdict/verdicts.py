@@ -76,6 +76,12 @@ class CropVerdict:
     notes: tuple[Sentence, ...] = field(default_factory=tuple)
 
     @property
+    def moldy(self) -> frozenset[str]:
+        """Media whose difference rests on trays that score nothing for mold, their own or trusted ones."""
+        none = {self.treatments[one.tray.id] for one in self.numbers if one.value == 0.0 and one.is_moldy}
+        return frozenset(self.treatments.values() if self.verdict.trusted in none else none)
+
+    @property
     def apart_words(self) -> tuple[Sentence, ...]:
         """What a difference can come from as well; empty where nothing was apart."""
         words = apart_words(self.apart, planned=self.decides is not None)

@@ -49,7 +49,7 @@ def part_rows(found: "CropVerdict") -> tuple[PartRow, ...]:
 
 def why_words(found: "CropVerdict") -> tuple[str, ...]:
     """What moves the score, and trays lost to mold."""
-    said = (*mover_words(found.movers, found.counted), *lost_words(found.lost))
+    said = (*mover_words(found.movers, found.counted, moldy=found.moldy), *lost_words(found.lost))
     return tuple(spoken(words) for words in said)
 
 

@@ -115,7 +115,7 @@ def _reported(found: "CropVerdict") -> Reported:
     verdict, scale = found.verdict, found.scale
     notes = (
         *found.apart_words,
-        *mover_words(found.movers, found.counted),
+        *mover_words(found.movers, found.counted, moldy=found.moldy),
         *otherwise_words(found.otherwise, scale),
         *lost_words(found.lost),
         *camera_words(verdict, scale),

@@ -7350,6 +7350,10 @@ trusted</source>
             <translation>Das Substrat zweimal messen, im Abstand von zwei Stunden, bei ausgeschalteter Heizmatte: 4 Minuten.</translation>
         </message>
         <message>
+            <source>Wetted from the tap at {tap:.0f} °C in air of {air:.0f} °C it stands at {soon:.0f} °C after {hours:.0f} hours and at {later:.0f} °C after {night:.0f}; what dries off keeps it somewhat colder.</source>
+            <translation>Aus dem Hahn mit {tap:.0f} °C gewässert, in Luft von {air:.0f} °C, steht es nach {hours:.0f} Stunden bei {soon:.0f} °C und nach {night:.0f} bei {later:.0f} °C; was verdunstet, hält es etwas kälter.</translation>
+        </message>
+        <message>
             <source>Read the medium on a heat mat after half a day, and the air: 2 minutes.</source>
             <translation>Das Substrat nach einem halben Tag auf der Heizmatte messen, und die Luft: 2 Minuten.</translation>
         </message>
@@ -7648,6 +7652,10 @@ trusted</source>
         <message>
             <source>Drained; from its water and solids, after de Vries (1963).</source>
             <translation>Abgetropft; aus Wasser und fester Substanz, nach de Vries (1963).</translation>
+        </message>
+        <message>
+            <source>In still air it should follow the shelf in {low:.1f} to {high:.1f} h (if its faces lose {least:.0f} to {most:.0f} W/m²K, from memory); the cooling test measures that.</source>
+            <translation>In ruhender Luft folgt es der Etage wohl in {low:.1f} bis {high:.1f} h (wenn seine Flächen {least:.0f} bis {most:.0f} W/m²K verlieren, aus dem Gedächtnis); die Abkühlprobe misst das.</translation>
         </message>
         <message>
             <source>Weigh it {hours} hours after it drained; let it stand where trays stand.</source>
@@ -8936,6 +8944,10 @@ trusted</source>
         <message>
             <source>Score by eye</source>
             <translation>Note nach Augenmaß</translation>
+        </message>
+        <message>
+            <source>Apart from mold, for which trays score nothing here, what moves the score of {medium} most is {part}, {value:.1f} against {trusted:.1f} %: worth {points:+.1f} points.</source>
+            <translation>Abgesehen von Schimmel, für den Schalen hier null Punkte bekommen, bewegt die Wertung von {medium} am meisten: {part}, {value:.1f} gegen {trusted:.1f} %; das macht {points:+.1f} Punkte.</translation>
         </message>
         <message>
             <source>What moves the score of {medium} most is {part}, {value:.1f} against {trusted:.1f} %: worth {points:+.1f} points.</source>

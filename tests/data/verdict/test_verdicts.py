@@ -18,6 +18,7 @@ from data.logs.oldnotes import read_old_notes
 from data.readings import NewReading, ReadingKind
 from data.trial import Measure, MeasureKind, Plan
 from data.verdict.countedof import CountedOf, counted_words
+from data.verdict.measurewords import mover_words
 from data.verdict.notes import cautions, how_worked_out
 from data.verdict.outcome import Outcome, Why
 from data.verdict.sensitivity import What
@@ -179,6 +180,26 @@ def test_mold_that_was_taken_out_under_a_stack_counts_though_no_photo_shows_it(r
     assert [(one.treatment, one.lost, one.trays) for one in found.lost if one.lost] == [("coir", 1, 4)]
     rack.book.undo()
     assert not any(one.lost for one in rack.verdicts()[0].lost)
+
+
+def test_what_moves_a_score_is_not_said_without_the_mold_that_takes_most_of_it(rack: Rack) -> None:
+    rack.shoot_all(EVEN)
+    tray = rack.tray("coir")
+    rack.book.add_event([tray.id], EventKind.MOLD_OUT, tray.sown_at + timedelta(days=2))
+
+    (found,) = rack.verdicts()
+
+    assert found.moldy == {"coir"}
+    coir, mat = sorted(map(str, mover_words(found.movers, found.counted, moldy=found.moldy)))
+    assert coir.startswith(
+        "Apart from mold, for which trays score nothing here, what moves the score of coir"
+    )
+    assert mat.startswith("What moves the score of fibre mat most")
+    rack.book.undo()
+    assert rack.verdicts()[0].moldy == frozenset()
+    tray = rack.tray("peat mix")
+    rack.book.add_event([tray.id], EventKind.MOLD_OUT, tray.sown_at + timedelta(days=2))
+    assert rack.verdicts()[0].moldy >= {"coir", "fibre mat"}  # held against it
 
 
 def test_a_tray_thrown_away_for_mold_in_german_is_lost_as_one_in_english(rack: Rack) -> None:
