@@ -7,7 +7,8 @@ Not   readings and their test (`medium/benchtest.py`), evaporation (`water.py`)
 C = 1.92 x_m + 2.51 x_o + 4.18 x_w MJ/(m3 K), shares of volume of minerals, organic matter, water: de Vries
 (1963), Thermal properties of soils, in: Physics of Plant Environment (coefficients from memory). By area
 C_A = C x thickness. A medium that is warmer than the air of its shelf falls by T = Ta + (T0 - Ta) exp(-t/tau)
-with tau = C_A/U; U, the loss of both faces, is 8 to 12 W/(m2 K) in still room air (from memory).
+with tau = C_A/U; U, the loss of both faces, is 8 to 12 W/(m2 K) in still room air (from memory). One that is
+colder, just wetted from the tap, rises the same way.
 """
 
 import math
@@ -21,8 +22,8 @@ from data.sentence import Sentence
 from data.statistics.estimate import Estimate
 
 __all__ = [
-    "CAUTION", "Cooling", "areal_capacity", "capacity", "cooling_of", "degree_hours_below",
-    "lift_over_mat", "steady_flux", "temperature_after", "time_constant",
+    "CAUTION", "STILL_AIR", "Cooling", "areal_capacity", "capacity", "cooling_of", "degree_hours_below",
+    "lift_over_mat", "temperature_after", "time_constant",
 ]  # fmt: skip
 
 CAUTION = Sentence(
@@ -33,7 +34,7 @@ CAUTION = Sentence(
 MINERAL, ORGANIC, WATER = 1.92, 2.51, 4.18  # MJ/(m3 K)
 MM = 1e-3
 KJ_PER_MJ = 1e3
-R_VALUE = 0.1761  # m2 K/W of one US R
+STILL_AIR = (8.0, 12.0)  # W/(m2 K) that both faces of a layer lose (from memory)
 THERMOMETER_K = 0.3  # what two readings of a kitchen thermometer differ by (common practice)
 LEAST_ABOVE_K = 1.0  # over the air; below it the thermometer's own error decides
 STEADY_FOR = timedelta(hours=3)
@@ -73,11 +74,6 @@ def time_constant(areal_kj: float, loss_w: float) -> float:
 def temperature_after(start_c: float, air_c: float, hours: float, constant_h: float) -> float:
     """Temperature of a medium after so many hours in air of a steady temperature."""
     return air_c + (start_c - air_c) * math.exp(-hours / constant_h)
-
-
-def steady_flux(kelvin: float, resistance: float, *, us_r: bool = False) -> float:
-    """W/m2 through a layer; resistance in m2 K/W, or as US R-value."""
-    return kelvin / (resistance * R_VALUE if us_r else resistance)
 
 
 # --- a logged or hand-read cooling

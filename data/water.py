@@ -25,13 +25,11 @@ __all__ = [
     "WaterContent",
     "Wetting",
     "dry_weight",
-    "evaporation_watts",
     "water_content",
     "wetting_of",
 ]
 
 LEAST_DRAINED_MIN = 30.0  # minutes of free drainage before "drained" means it
-LATENT_J_PER_G = 2450.0  # heat that evaporation takes (FAO-56, chapter 3)
 RESERVE = 0.3  # of the water it holds: below that a tray is called dry; from memory, a starting value
 WETTED_TIMES = 1.3  # a tray that weighs so many times its first weight was dry before (common practice)
 MOST_TIMES = 8.0  # more than that no wetting does to a whole tray: a slip, or another unit (common practice)
@@ -132,11 +130,6 @@ def _wrong_masses(
     if volume_cm3 is not None and solid_g_cm3 is not None and dry_g / volume_cm3 >= solid_g_cm3:
         return Sentence("So much dry medium does not fit into this volume: one of the numbers is wrong.")
     return None
-
-
-def evaporation_watts(grams_a_day: float) -> float:
-    """Heat in W that evaporating so much water takes from a tray."""
-    return grams_a_day * LATENT_J_PER_G / 86400
 
 
 # --- a test of a medium

@@ -8,11 +8,12 @@ Not   the climate rows (`reading.py` draws them for all media at once), the tabl
 import math
 from collections.abc import Sequence
 from datetime import datetime, timedelta
+from statistics import fmean
 
 from data.breakdown import by_eye, decay_of
 from data.costs import Labour, for_trays, mean_of_trays
 from data.growing.mediumkind import ALIKE, kind_follows, kind_words
-from data.heat import CAUTION, cooling_of, lift_over_mat
+from data.heat import CAUTION, cooling_of, lift_over_mat, temperature_after
 from data.materials.facts import DRY_MASS, MARKS, MediumFacts, factor_cell, mean_cell, usual_tests
 from data.materials.table import Cell, Origin
 from data.materials.watercells import water_cells
@@ -23,6 +24,9 @@ from data.sentence import Sentence
 from data.statistics.estimate import Estimate
 
 __all__ = ["cells_of"]
+
+TAP_C, AIR_C = 10.0, 20.0  # an example: a cold tap, a heated room (common practice)
+SOON_H, NIGHT_H = 3.0, 12.0
 
 
 def cells_of(facts: MediumFacts) -> dict[str, Cell]:
@@ -64,10 +68,25 @@ def _cooling(tests: Sequence[Sequence[Reading]]) -> Cell:
     reasons = [one.reason for one in found if one.hours is None and one.reason is not None]
     gap = Sentence("Read the medium twice, two hours apart, with the heat mat off: 4 minutes.")
     if len(constants) == 1:
-        return Cell.of_estimate(constants[0], 1, "tests", notes=(CAUTION,))
+        return Cell.of_estimate(constants[0], 1, "tests", notes=(_cold_tap(constants[0].value), CAUTION))
     if constants:
-        return mean_cell([one.value for one in constants], "tests", gap, CAUTION)
+        hours = [one.value for one in constants]
+        return mean_cell(hours, "tests", gap, _cold_tap(fmean(hours)), CAUTION)
     return Cell.missing(next(iter(reasons), gap), CAUTION)
+
+
+def _cold_tap(hours: float) -> Sentence:
+    """How long roots stand cold after a watering, by the time constant that was measured."""
+    return Sentence(
+        "Wetted from the tap at {tap:.0f} °C in air of {air:.0f} °C it stands at {soon:.0f} °C after "
+        "{hours:.0f} hours and at {later:.0f} °C after {night:.0f}; what dries off keeps it somewhat colder.",
+        tap=TAP_C,
+        air=AIR_C,
+        soon=temperature_after(TAP_C, AIR_C, SOON_H, hours),
+        later=temperature_after(TAP_C, AIR_C, NIGHT_H, hours),
+        hours=SOON_H,
+        night=NIGHT_H,
+    )
 
 
 def _lift(tests: Sequence[Sequence[Reading]]) -> Cell:

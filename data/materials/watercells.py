@@ -5,7 +5,7 @@ Out   cells of water held, by volume, air, hours until dry, taken up again, heat
 Not   the formulas (`water.py`, `medium/drying.py`, `heat.py`), other cells (`cells.py`)
 """
 
-from data.heat import areal_capacity, capacity
+from data.heat import STILL_AIR, areal_capacity, capacity, time_constant
 from data.materials.facts import DRY_MASS, MediumFacts, factor_estimate, mean_cell, usual_tests
 from data.materials.table import Cell
 from data.medium.benchtest import BenchKind, WettingFound, wetting_found
@@ -152,4 +152,18 @@ def _heat(facts: MediumFacts, held: Cell) -> Cell:
         return Cell.missing(Sentence("Water and solids need more room than there is: look at the thickness."))
     note = Sentence("Drained; from its water and solids, after de Vries (1963).")
     one = Estimate(value=held.value, low=held.low, high=held.high).turned(stored)
-    return Cell.of_estimate(one, held.n, held.of, notes=(note,), sources=(solids.source,))
+    notes = (note, _follows(one.value))
+    return Cell.of_estimate(one, held.n, held.of, notes=notes, sources=(solids.source,))
+
+
+def _follows(areal_kj: float) -> Sentence:
+    """What so much stored heat means for cold roots, before anybody has done the cooling test."""
+    least, most = STILL_AIR
+    return Sentence(
+        "In still air it should follow the shelf in {low:.1f} to {high:.1f} h (if its faces lose {least:.0f} "
+        "to {most:.0f} W/m²K, from memory); the cooling test measures that.",
+        low=time_constant(areal_kj, most),
+        high=time_constant(areal_kj, least),
+        least=least,
+        most=most,
+    )

@@ -1,7 +1,7 @@
-"""Uncertainty budget: a sum of products of inputs with ranges -> its mean, its spread, each input's share.
+"""Uncertainty budget: a sum of products of inputs with ranges -> each input's share of its variance.
 
 In    terms, each a product of named inputs; inputs as (low, most likely, high)
-Out   mean, standard uncertainty, the share of each input in the variance
+Out   the share of each input in the variance
 Not   what the inputs are (`medium/factors.py`), the whole distribution by draws (`footprint.py`)
 
 First order: u2 = sum (dG/dx u(x))2, JCGM 100:2008, 5.1.2. A triangle (l, m, h) has the mean (l + m + h)/3 and
@@ -12,7 +12,7 @@ import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-__all__ = ["Range", "Term", "mean_of", "shares_of_variance", "spread_of"]
+__all__ = ["Range", "Term", "shares_of_variance"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,12 +45,6 @@ class Term:
     below: tuple[str, ...] = ()
 
 
-def mean_of(terms: Sequence[Term], inputs: Mapping[str, Range]) -> float:
-    """G at the means of the inputs."""
-    means = {name: one.mean for name, one in inputs.items()}
-    return sum(_value(term, means) for term in terms)
-
-
 def _value(term: Term, values: Mapping[str, float]) -> float:
     over = math.prod(values[name] for name in term.inputs)
     return term.times * over / math.prod(values[name] for name in term.below)
@@ -70,11 +64,6 @@ def _parts_of_variance(terms: Sequence[Term], inputs: Mapping[str, Range]) -> di
             slope -= term.below.count(name) * _value(term, means) / means[name] if name in term.below else 0
         found[name] = slope * slope * inputs[name].variance
     return found
-
-
-def spread_of(terms: Sequence[Term], inputs: Mapping[str, Range]) -> float:
-    """Standard uncertainty of G, first order."""
-    return math.sqrt(sum(_parts_of_variance(terms, inputs).values()))
 
 
 def shares_of_variance(terms: Sequence[Term], inputs: Mapping[str, Range]) -> dict[str, float]:

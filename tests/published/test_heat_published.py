@@ -4,7 +4,7 @@ from datetime import datetime, timedelta
 
 import pytest
 
-from data.heat import areal_capacity, capacity, cooling_of, steady_flux, temperature_after, time_constant
+from data.heat import areal_capacity, capacity, cooling_of, temperature_after, time_constant
 
 NOON = datetime(2026, 3, 1, 12)
 
@@ -25,13 +25,6 @@ def test_worked_numbers_of_a_mix_and_a_mat(organic, water, thickness, volume, ar
     assert by_area == pytest.approx(area, abs=1e-3)
     assert time_constant(by_area, 10) == pytest.approx(hours, abs=1e-3)
     assert temperature_after(24, 18, 1, time_constant(by_area, 10)) == pytest.approx(after, abs=1e-3)
-
-
-# q = dT/R; recomputed by hand: 6 K over 0.15 m2 K/W, over a tray of 0.129032 m2; US R 0.1761 m2 K/W
-def test_flux_through_a_layer():
-    assert steady_flux(6, 0.15) == pytest.approx(40)
-    assert steady_flux(6, 0.15) * 0.129032 == pytest.approx(5.161, abs=1e-3)
-    assert steady_flux(6, 1, us_r=True) == pytest.approx(6 / 0.1761)
 
 
 def test_the_time_constant_is_found_again_from_its_own_temperatures():

@@ -3,7 +3,7 @@
 import pytest
 
 from data.medium.drying import DryingForm, fit_drying
-from data.water import evaporation_watts, water_content
+from data.water import water_content
 
 # water left in a tray, g over hours; made for this check
 HOURS = [0, 6, 12, 24, 36, 48]
@@ -40,9 +40,3 @@ def test_two_stages_are_found_again():
     assert drying.parameters == pytest.approx((700, 14, 420), rel=1e-4)
     assert drying.threshold_hours == pytest.approx(20, rel=1e-4)
     assert [drying.at(hour) for hour in course] == pytest.approx(list(course.values()), rel=1e-4)
-
-
-# latent heat 2.45 MJ/kg (FAO-56, chapter 3); over the 0.129032 m2 of a tray 22.0 W/m2
-def test_heat_that_evaporation_takes():
-    assert evaporation_watts(100) == pytest.approx(2.836, abs=1e-3)
-    assert evaporation_watts(100) / 0.129032 == pytest.approx(22.0, abs=0.05)

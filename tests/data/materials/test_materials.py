@@ -3,6 +3,7 @@
 from dataclasses import replace
 from datetime import datetime, timedelta
 from pathlib import Path
+from typing import Any
 
 import pytest
 from hypothesis import given
@@ -13,7 +14,9 @@ from data.breakdown import by_eye, decay_of
 from data.costs import Labour, mean_of_trays, minutes_by_kind
 from data.demo import make_demo
 from data.errors import ImpossibleFactor, PhotoGone
-from data.heat import cooling_of, degree_hours_below, lift_over_mat
+from data.heat import CAUTION, cooling_of, degree_hours_below, lift_over_mat
+from data.materials.cells import cells_of
+from data.materials.facts import MediumFacts
 from data.materials.reading import read_materials
 from data.materials.table import ROWS, Cell, Kept, difference_of, standing_of, table_of
 from data.medium.benchtest import (
@@ -123,6 +126,51 @@ def test_a_line_that_crosses_the_floor_counts_for_its_part_below() -> None:
     samples = [(datetime(2026, 3, 8, 22), 19.0), (datetime(2026, 3, 8, 23), 17.0)]
 
     assert degree_hours_below(samples, 18.0)[0] == pytest.approx(0.25)
+
+
+def warmth_of(tests: tuple[tuple[BenchTest, list[Reading]], ...], **facts: Any) -> dict[str, Cell]:
+    return cells_of(MediumFacts(medium="coir", area_cm2=1290.32, tests=tests, **facts))
+
+
+def test_how_long_roots_stand_cold_after_watering_is_told_by_the_cooling_test() -> None:
+    """Newton's law by hand: 6 K fall to 3 K within an hour; of 10 K there are 1.25 left after three."""
+    cooling = replace(TEST, kind=BenchKind.COOLING)
+    air = a_reading("air", 18.0, kind=ReadingKind.AIR_TEMPERATURE)
+    off = a_reading("off", 24.0, kind=ReadingKind.MEDIUM_TEMPERATURE)
+    later = a_reading("cooling", 21.0, 1.0, ReadingKind.MEDIUM_TEMPERATURE)
+
+    (note, caution) = warmth_of(((cooling, [air, off, later]),))["cooling"].notes
+
+    assert note.startswith(
+        "Wetted from the tap at 10 °C in air of 20 °C it stands at 19 °C after 3 hours and at 20 °C after 12;"
+    )
+    assert caution == CAUTION
+
+    both = warmth_of(((cooling, [air, off, later]), (cooling, [air, off, later])))["cooling"]
+    assert note in both.notes
+
+
+def test_before_a_cooling_test_the_stored_heat_says_how_fast_it_should_follow() -> None:
+    """By hand, de Vries (1963): 30 mm, 8 % solids, 60 % water: 81.26 kJ/m2K; 1.88 h at 12 W, 2.82 at 8."""
+    litres = 0.129032 * 30
+    readings = [
+        a_reading("dry", 600), a_reading("soaked", 600 + 700 * litres, 0.1),
+        a_reading("drained", 600 + 600 * litres, 1.0),
+    ]  # fmt: skip
+
+    def exactly(name: str, value: float) -> Factor:
+        return Factor(name=name, value=value, low=value, high=value, unit="", source="scale", medium="coir",
+                      entered_at=NOON)  # fmt: skip
+
+    factors = [
+        exactly("thickness", 30), exactly("dry mass", 80 * litres * 1.5), exactly("solid density", 1.5),
+        exactly("minerals", 0),
+    ]  # fmt: skip
+
+    heat = warmth_of(((TEST, readings),), factors=factors)["heat"]
+
+    assert heat.value == pytest.approx(81.264, abs=0.01)
+    assert "follow the shelf in 1.9 to 2.8 h" in heat.notes[1]
 
 
 @pytest.mark.parametrize(
