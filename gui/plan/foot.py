@@ -5,9 +5,10 @@ Out   `back_wanted`, `also_wanted`, `forward_wanted`
 Not   what they do (`screen.py`), the words (`view.py`)
 """
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
+from gui.controls.bounce import Bounce
 from gui.plan.view import Foot
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
@@ -29,17 +30,33 @@ class PlanFoot(QWidget):
         self.back.setToolTip(self.tr("Step before (Alt+Up)"))
         self.back.clicked.connect(self.back_wanted)
         self.also = QPushButton(self)
-        self.also.clicked.connect(self.also_wanted)
+        self.also.clicked.connect(self._go_beside)
         self.forward = QPushButton(self)
         self.forward.setToolTip(self.tr("Next step (Alt+Right)"))
         set_role(self.forward, "main")
-        self.forward.clicked.connect(self.forward_wanted)
+        self.forward.clicked.connect(self._go_on)
+        self._bounce, self._pressed = Bounce(), ""
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(Space.S)
         row.addWidget(self.missing, 1)
         for button in (self.back, self.also, self.forward):
             row.addWidget(button)
+
+    @Slot()
+    def _go_beside(self) -> None:
+        """The main button becomes wider by it, and may lie under the same finger."""
+        self._bounce.is_one()
+        self._pressed = ""
+        self.also_wanted.emit()
+
+    @Slot()
+    def _go_on(self) -> None:
+        """A finger that bounces must not keep, draw or save what the button has only just come to say."""
+        bounced, before = self._bounce.is_one(), self._pressed
+        self._pressed = self.forward.text()
+        if not bounced or self._pressed == before:
+            self.forward_wanted.emit()
 
     def show_foot(self, foot: Foot) -> None:
         """Show this."""

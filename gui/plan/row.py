@@ -8,6 +8,7 @@ Not   what happens then (`screen.py`)
 from PySide6.QtCore import Signal, SignalInstance, Slot
 from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QWidget
 
+from gui.controls.bounce import Bounce
 from gui.controls.flow import Flow
 from gui.plan.view import KeptPage, PlanState
 from gui.style.palette import set_role
@@ -26,6 +27,7 @@ class PlanRow(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._bounce = Bounce()
         self.title = QLabel(self)
         set_role(self.title, "title")
         self.trials = QComboBox(self)
@@ -43,7 +45,12 @@ class PlanRow(QWidget):
 
     def _button(self, words: str, signal: SignalInstance) -> QPushButton:
         button = QPushButton(words, self)
-        button.clicked.connect(signal)
+
+        def press() -> None:  # "Give up this draft" comes to stand where "Change the plan" was, and back
+            if not self._bounce.is_one():
+                signal.emit()
+
+        button.clicked.connect(press)
         return button
 
     def show_state(self, state: PlanState) -> None:

@@ -37,6 +37,15 @@ def work(qapp: QApplication) -> Iterator[Work]:
 
 
 @pytest.fixture
+def quick_hand(qapp: QApplication) -> Iterator[None]:
+    """A test presses faster than a person: what would be taken for a finger that bounces is none here."""
+    interval = qapp.doubleClickInterval()
+    qapp.setDoubleClickInterval(0)
+    yield
+    qapp.setDoubleClickInterval(interval)
+
+
+@pytest.fixture
 def memory(tmp_path: Path) -> Memory:
     folder = tmp_path / "settings"
     folder.mkdir()

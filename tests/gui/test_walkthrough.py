@@ -106,6 +106,7 @@ def sow_it(plan: Plan, bench: Bench, window: Window, qtbot: QtBot) -> None:
     settle(window, qtbot)
 
 
+@pytest.mark.usefixtures("quick_hand")
 def test_a_first_trial_is_planned_printed_photographed_weighed_and_asked_for_its_verdict(
     window: Window, qtbot: QtBot, tmp_path: Path
 ) -> None:

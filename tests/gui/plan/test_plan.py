@@ -53,7 +53,13 @@ def book(tmp_path: Path, work: Work) -> Iterator[Book]:
 
 
 @pytest.fixture
-def plan(qtbot: QtBot, dressed: QApplication, work: Work, book: Book) -> Plan:
+def wet_hand(plan: Plan) -> None:
+    """A second press within this time was none; ended by `quick_hand`."""
+    QApplication.setDoubleClickInterval(400)
+
+
+@pytest.fixture
+def plan(qtbot: QtBot, dressed: QApplication, work: Work, book: Book, quick_hand: None) -> Plan:
     screen = Plan(work)
     qtbot.addWidget(screen)
     screen.resize(1024, 560)
@@ -144,6 +150,48 @@ def test_the_kind_of_a_planned_medium_is_said_in_its_row_and_taken_back(
     assert book.undo() == "fibre mat described"
     plan.renew()
     qtbot.waitUntil(lambda: kind.currentText() == "not said yet")
+
+
+@pytest.mark.usefixtures("wet_hand")
+def test_a_finger_that_bounces_on_next_does_not_keep_the_plan(plan: Plan, book: Book, qtbot: QtBot) -> None:
+    plan.new_trial()
+    plan.edit_draft(a_draft())
+    plan.go_to_step(Step.BLOCKS)
+    settle(plan, qtbot)
+    for _ in range(2):
+        qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+    settle(plan, qtbot)
+
+    assert plan.state.step == Step.DRAW
+    assert book.plans("Mat") == ()
+
+    qtbot.wait(QApplication.doubleClickInterval())
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+    settle(plan, qtbot)
+    assert len(book.plans("Mat")) == 1
+
+
+@pytest.mark.usefixtures("wet_hand")
+def test_a_finger_that_bounces_on_sow_does_not_sow(plan: Plan, book: Book, qtbot: QtBot) -> None:
+    kept(plan, qtbot)
+    plan.go_to_page(KeptPage.PRINT)
+    qtbot.mouseClick(plan.body.foot.also, Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
+    assert plan.state.page is KeptPage.SOW
+    assert book.trays() == ()
+
+
+@pytest.mark.usefixtures("wet_hand")
+def test_a_double_click_on_change_the_plan_does_not_give_its_draft_up_again(plan: Plan, qtbot: QtBot) -> None:
+    kept(plan, qtbot)
+    row = plan.body.head
+    qtbot.mouseClick(row.change, Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(row.leave, Qt.MouseButton.LeftButton)
+    assert plan.state.draft is not None
+
+    qtbot.wait(QApplication.doubleClickInterval())
+    qtbot.mouseClick(row.leave, Qt.MouseButton.LeftButton)
+    assert plan.state.draft is None
 
 
 def test_sowing_ends_on_the_bench(plan: Plan, book: Book, qtbot: QtBot) -> None:
