@@ -16,6 +16,7 @@ from data.chapters.rejudging import Rejudging
 from data.chapters.sowing import TagOnTray, change_tray, sow
 from data.chapters.typebook import TypeBook
 from data.errors import TagTaken
+from data.events import EventKind
 from data.growing.conditions import Crop, Medium, as_new, from_defaults, like, next_code, sharing
 from data.photos.rootday import facts_of
 from data.records import NewTray, PhotoId, Tray, TrayId
@@ -64,6 +65,9 @@ class TrayBook(TypeBook, Rejudging):
     def edit_tray(self, tray_id: TrayId, **changed: Any) -> None:
         """Put other growing conditions in the place of the old ones, named as the fields of `NewTray`.
 
+        A growing tray that is put on another shelf on a later day than that of its sowing was moved: that is
+        noted with it.
+
         Raises
         ------
         TypeError
@@ -71,7 +75,8 @@ class TrayBook(TypeBook, Rejudging):
         TagTaken
             Where the tag is on another tray that still grows.
         """
-        old = as_new(self.tray(tray_id))
+        tray = self.tray(tray_id)
+        old = as_new(tray)
         new = replace(old, **changed)
 
         def change(recorder: Recorder) -> None:
@@ -80,12 +85,18 @@ class TrayBook(TypeBook, Rejudging):
                     change_tray(db, recorder, tray_id, new, self._position(new))
                 except TagOnTray as error:
                     raise self._tag_taken(new) from error
+            if self._was_moved(tray, new):
+                recorder.insert("event", _move(tray, new.shelf, self.now()))
             for photo in self._rows(queries.PHOTOS_OF_TRAY, tray=tray_id):
                 taken_at = datetime.fromisoformat(photo["taken_at"])
                 now, was = facts_of(new, taken_at), facts_of(old, taken_at)
                 self._judge_kept(recorder, PhotoId(photo["id"]), now, was)
 
         self._change(f"conditions of {old.code}", change)
+
+    def _was_moved(self, tray: Tray, new: NewTray) -> bool:
+        shelves = bool(tray.shelf) and bool(new.shelf) and tray.shelf != new.shelf
+        return shelves and tray.done_at is None and max(tray.sown_at, new.sown_at).date() < self.today()
 
     def share_conditions(
         self, model: NewTray, names: Collection[str], tray_ids: Iterable[TrayId]
@@ -207,3 +218,12 @@ class TrayBook(TypeBook, Rejudging):
         if name is not None and self.medium(name) is None:
             raise KeyError(name)
         self._change(f"trusted medium: {name or 'none'}", change)
+
+
+def _move(tray: Tray, shelf: str, at: datetime) -> dict[str, Any]:
+    return {
+        "tray": tray.id,
+        "kind": str(EventKind.MOVED),
+        "at": time_text(at.replace(microsecond=0)),
+        "note": f"{tray.shelf} → {shelf}",
+    }

@@ -25,18 +25,38 @@ Logged = Sequence[tuple[datetime, float]]
 
 
 def climate_words(
-    temperatures: Logged, humidities: Logged, begin: datetime, end: datetime
+    temperatures: Logged, humidities: Logged, begin: datetime, end: datetime, *, moved: bool = False
 ) -> tuple[Sentence, ...]:
-    """What was logged between two times; empty where that is under twelve hours."""
+    """What was logged between two times; empty where that is under twelve hours.
+
+    Parameters
+    ----------
+    moved : the tray came to its shelf at `begin`, and was sown before.
+    """
     warmth = logged_degree_days(temperatures, BASE_C, begin, end)
     if warmth.mean is None or warmth.total is None or warmth.known < LEAST_H:
         return ()
-    told = Sentence(
-        "Air from sowing on: {mean:.1f} °C on average, {total:.0f} degree days above {base:g} °C; logged for "
-        "{known:.0f} of {whole:.0f} hours.",
-        mean=warmth.mean, total=warmth.total, base=BASE_C,
-        known=warmth.known, whole=warmth.known + warmth.unknown,
-    )  # fmt: skip
+    whole = warmth.known + warmth.unknown
+    values = {
+        "mean": warmth.mean,
+        "total": warmth.total,
+        "base": BASE_C,
+        "known": warmth.known,
+        "whole": whole,
+    }
+    told = (
+        Sentence(
+            "Air since it was moved to this shelf: {mean:.1f} °C on average, {total:.0f} degree days above "
+            "{base:g} °C; logged for {known:.0f} of {whole:.0f} hours.",
+            **values,
+        )
+        if moved
+        else Sentence(
+            "Air from sowing on: {mean:.1f} °C on average, {total:.0f} degree days above {base:g} °C; logged "
+            "for {known:.0f} of {whole:.0f} hours.",
+            **values,
+        )
+    )
     return (told, *_humidity_words(air_samples(temperatures, humidities), begin, end))
 
 

@@ -56,7 +56,7 @@ def material_blocks(book: "Book", trays: Sequence[Tray]) -> Iterator[Block]:
 
 def wrong_blocks(book: "Book", trays: Sequence[Tray], cancel: CancelToken, *, short: bool) -> Iterator[Block]:
     """Trays that were lost and photos that do not count."""
-    words = [*_lost(trays), *_taken_out(book, trays), *_not_counted(book, trays, cancel)]
+    words = [*_lost(trays), *_befell(book, trays), *_not_counted(book, trays, cancel)]
     yield Heading(text=Sentence("What went wrong"))
     if not words:
         yield Paragraph(
@@ -86,19 +86,23 @@ def _lost(trays: Sequence[Tray]) -> Iterator[Sentence]:
             )
 
 
-def _taken_out(book: "Book", trays: Sequence[Tray]) -> Iterator[Sentence]:
-    """Mold that was found and taken out, under a stack for instance, where no photo shows it."""
+def _befell(book: "Book", trays: Sequence[Tray]) -> Iterator[Sentence]:
+    """Mold that was taken out, under a stack for instance, where no photo shows it; moves half way."""
     for tray in trays:
         for event in book.events(tray.id):
+            values = {
+                "code": tray.code,
+                "crop": tray.crop,
+                "medium": tray.medium,
+                "day": _day(event.at),
+                "what": event.note.rstrip(".") or Sentence("nothing else was noted"),
+            }
             if event.kind is EventKind.MOLD_OUT:
                 yield Sentence(
-                    "Mold was taken out of tray {code} ({crop}, {medium}) on {day}: {what}.",
-                    code=tray.code,
-                    crop=tray.crop,
-                    medium=tray.medium,
-                    day=_day(event.at),
-                    what=event.note.rstrip(".") or Sentence("nothing else was noted"),
+                    "Mold was taken out of tray {code} ({crop}, {medium}) on {day}: {what}.", **values
                 )
+            if event.kind is EventKind.MOVED:
+                yield Sentence("Tray {code} ({crop}, {medium}) was moved on {day}: {what}.", **values)
 
 
 def _not_counted(book: "Book", trays: Sequence[Tray], cancel: CancelToken) -> Iterator[Sentence]:

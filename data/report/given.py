@@ -5,8 +5,8 @@ Out   `Given`: of each kind and treatment the mean of its trays, the least and t
 Not   conditions that are said once of a tray (`alike.py`), their words (`conditions.py`)
 
 From sowing to the end of the day that is read, or to the tray's end; where no day is read to now. The air is
-the tray's own or, where nobody noted it of the tray, that of its shelf; the warmth of the medium is its own.
-One number of a logger counts as much as another.
+the tray's own or, where nobody noted it of the tray, that of its shelf from its last move on; the warmth of
+the medium is its own. One number of a logger counts as much as another.
 """
 
 from collections.abc import Mapping, Sequence
@@ -16,6 +16,7 @@ from statistics import fmean
 from typing import TYPE_CHECKING
 
 from data.cancel import CancelToken
+from data.growing.shelved import stands_since
 from data.numbers import TrayId
 from data.readings import ReadingKind
 from data.records import Tray
@@ -103,6 +104,7 @@ class _Reader:
         own = [one.value for one in self.book.readings(tray.id, kind, since=since, until=until)]
         if own or kind not in AIR or not tray.shelf:
             return own
+        since = max(since, stands_since(tray, self.book.events(tray.id)))
         key = (tray.shelf, kind, (since, until))
         if key not in self._of_shelf:
             found = self.book.readings(kind=kind, shelf=tray.shelf, since=since, until=until)

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 
 from data.events import Event, EventId, EventKind
 from data.growing.climate import climate_words
+from data.growing.shelved import stands_since
 from data.readings import AFTER_THE_CUT, Reading, ReadingId, ReadingKind
 from data.records import Tray, TrayId
 from data.sentence import Sentence
@@ -95,9 +96,9 @@ class Notes:
 
 def read_notes(book: "Book", tray: Tray) -> Notes:
     """What was noted of a tray and, where it has none of its own, of the air over its shelf."""
-    own = book.readings(tray.id)
-    readings = own + _of_the_shelf(book, tray, own)
-    events = book.events(tray.id)
+    own, events = book.readings(tray.id), book.events(tray.id)
+    since = stands_since(tray, events)
+    readings = own + _of_the_shelf(book, tray, own, since)
     typed = [one for one in own if one.source == "person"][-MOST_ROWS:]
     rows = [_row_of_reading(one) for one in typed] + [_row_of_event(one, tray) for one in events]
     return Notes(
@@ -106,29 +107,35 @@ def read_notes(book: "Book", tray: Tray) -> Notes:
         marks=_marks(readings, events, tray),
         rows=tuple(sorted(rows, key=lambda row: row.at, reverse=True)),
         dark=_dark(tray),
-        air=_air(readings, tray, book.now()),
+        air=_air(readings, tray, _air_from(own, tray, since), book.now()),
         left_out=len(own) - len(typed),
         unknown=book.unknown_notes(tray.id),
         sown=(tray.sown_at - datetime.combine(tray.sown_at, time.min)) / timedelta(days=1),
     )
 
 
-def _of_the_shelf(book: "Book", tray: Tray, own: Sequence[Reading]) -> tuple[Reading, ...]:
+def _of_the_shelf(book: "Book", tray: Tray, own: Sequence[Reading], since: datetime) -> tuple[Reading, ...]:
     has = {one.kind for one in own}
     found: list[Reading] = []
     for kind in OF_A_SHELF if tray.shelf else ():
         if kind not in has:
             found += book.readings(
-                kind=kind, shelf=tray.shelf, since=tray.sown_at, until=tray.done_at or datetime.max
+                kind=kind, shelf=tray.shelf, since=since, until=tray.done_at or datetime.max
             )
     return tuple(found)
 
 
-def _air(readings: Sequence[Reading], tray: Tray, now: datetime) -> tuple[Sentence, ...]:
+def _air_from(own: Sequence[Reading], tray: Tray, since: datetime) -> datetime:
+    """From when on its air is told: its own logger moves with it, that of a shelf does not."""
+    return tray.sown_at if any(one.kind is OF_A_SHELF[0] for one in own) else since
+
+
+def _air(readings: Sequence[Reading], tray: Tray, since: datetime, now: datetime) -> tuple[Sentence, ...]:
     temperatures, humidities = (
         [(one.taken_at, one.value) for one in readings if one.kind is kind] for kind in OF_A_SHELF
     )
-    return climate_words(temperatures, humidities, tray.sown_at, min(now, tray.done_at or now))
+    until = min(now, tray.done_at or now)
+    return climate_words(temperatures, humidities, since, until, moved=since > tray.sown_at)
 
 
 def _days(at: datetime, tray: Tray) -> float:

@@ -6526,6 +6526,10 @@ trusted</source>
             <translation>In dieser Zeit wurden weder Temperatur noch Feuchte aufgezeichnet.</translation>
         </message>
         <message>
+            <source>Air since it was moved to this shelf: {mean:.1f} °C on average, {total:.0f} degree days above {base:g} °C; logged for {known:.0f} of {whole:.0f} hours.</source>
+            <translation>Luft seit dem Umstellen auf diese Etage: im Mittel {mean:.1f} °C, {total:.0f} Gradtage über {base:g} °C; aufgezeichnet in {known:.0f} von {whole:.0f} Stunden.</translation>
+        </message>
+        <message>
             <source>Air from sowing on: {mean:.1f} °C on average, {total:.0f} degree days above {base:g} °C; logged for {known:.0f} of {whole:.0f} hours.</source>
             <translation>Luft seit der Saat: im Mittel {mean:.1f} °C, {total:.0f} Gradtage über {base:g} °C; aufgezeichnet in {known:.0f} von {whole:.0f} Stunden.</translation>
         </message>
@@ -8290,12 +8294,16 @@ trusted</source>
             <translation>kein Grund notiert</translation>
         </message>
         <message>
+            <source>nothing else was noted</source>
+            <translation>sonst wurde nichts notiert</translation>
+        </message>
+        <message>
             <source>Mold was taken out of tray {code} ({crop}, {medium}) on {day}: {what}.</source>
             <translation>Aus Schale {code} ({crop}, {medium}) wurde am {day} Schimmel entfernt: {what}.</translation>
         </message>
         <message>
-            <source>nothing else was noted</source>
-            <translation>sonst wurde nichts notiert</translation>
+            <source>Tray {code} ({crop}, {medium}) was moved on {day}: {what}.</source>
+            <translation>Schale {code} ({crop}, {medium}) wurde am {day} umgestellt: {what}.</translation>
         </message>
         <message>
             <source>Tray {code}, {when}: a photo does not count, {state}: {reason}.</source>

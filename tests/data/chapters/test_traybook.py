@@ -7,7 +7,9 @@ import pytest
 
 from data.book import Book
 from data.errors import TagTaken
+from data.events import EventKind
 from data.growing.conditions import Crop, Medium, TrayType, as_new, next_code
+from data.growing.shelved import stands_since
 from tests.data.builders import SOWN, a_tray
 
 LATER = SOWN + timedelta(days=10, hours=2)
@@ -123,6 +125,27 @@ def test_a_tray_moved_without_a_place_goes_to_the_end_of_the_shelf(book: Book) -
     tray = book.trays()[0].id
     book.edit_tray(tray, shelf="B", position=None)
     assert (book.tray(tray).shelf, book.tray(tray).position) == ("B", 2)
+
+
+def test_a_tray_put_on_another_shelf_while_it_grows_was_moved_and_on_its_first_day_was_noted_wrongly(
+    book: Book,
+) -> None:
+    tray = book.trays()[0]
+    book.set_setting("today", tray.sown_at.date().isoformat())
+    book.edit_tray(tray.id, shelf="B")
+    assert book.events(tray.id) == ()
+
+    book.set_setting("today", (tray.sown_at + timedelta(days=3)).date().isoformat())
+    book.edit_tray(tray.id, shelf="C", note="nothing else")
+    book.edit_tray(tray.id, note="the shelf stays")
+
+    (move,) = book.events(tray.id)
+    assert (move.kind, move.note, move.at.date()) == (EventKind.MOVED, "B → C", book.today())
+    assert stands_since(book.tray(tray.id), book.events(tray.id)) == move.at
+    book.undo()
+    book.undo()
+    assert (book.tray(tray.id).shelf, book.events(tray.id)) == ("B", ())
+    assert stands_since(book.tray(tray.id), ()) == tray.sown_at
 
 
 def test_a_condition_that_does_not_exist_is_a_mistake(book: Book) -> None:

@@ -15,6 +15,12 @@ def hourly(*values: float) -> list[tuple[datetime, float]]:
     return [(SOWN + timedelta(hours=hour), value) for hour, value in enumerate(values)]
 
 
+def test_of_a_tray_that_was_moved_the_air_is_told_from_then_on() -> None:
+    (told,) = climate_words(hourly(*[17.0] * 24), [], SOWN, SOWN + DAY, moved=True)
+
+    assert told.startswith("Air since it was moved to this shelf: 17.0 °C on average")
+
+
 def test_a_day_and_a_half_of_air_in_words() -> None:
     warm, damp = hourly(*[17.0] * 12, *[25.0] * 12), hourly(*[60.0] * 18, *[95.0] * 6)
 

@@ -227,6 +227,24 @@ def test_a_probe_in_the_medium_is_told_by_medium_and_never_taken_from_the_shelf(
     assert "temperature of the medium" not in words(rack)
 
 
+def test_the_air_of_a_shelf_is_a_trays_from_its_move_on_alone(rack: Rack) -> None:
+    coir = [tray for tray in rack.trays if tray.medium == "coir"]
+    kind = ReadingKind.AIR_TEMPERATURE
+    sown = coir[0].sown_at
+    rack.book.add_readings(
+        [
+            NewReading(kind=kind, value=value, taken_at=sown + timedelta(days=day), shelf="warm")
+            for day, value in ((1, 30.0), (5, 24.0))
+        ]
+    )
+    rack.today((sown + timedelta(days=4)).date().isoformat())
+    for tray in coir:
+        rack.book.edit_tray(tray.id, shelf="warm")
+    rack.today("2026-04-30")
+
+    assert rows(rack, AIR)["temperature of the air, °C"] == ("not noted", "24 (24 to 24)", "not noted")
+
+
 def test_a_feed_that_nobody_gave_is_not_missed(rack: Rack) -> None:
     assert "feed" not in words(rack)  # the plan says: none
 

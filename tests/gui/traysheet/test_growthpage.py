@@ -359,6 +359,18 @@ def test_the_air_over_the_shelf_is_shown_where_the_tray_has_no_logger_of_its_own
     assert notes.rows == ()  # a logger's rows are drawn, not listed
 
 
+def test_what_a_logger_told_of_a_shelf_before_the_tray_came_there_is_not_its_air(rack_book: Book) -> None:
+    tray = rack_book.tray(a1(rack_book))
+    on_shelf = {"kind": ReadingKind.AIR_TEMPERATURE, "tray_id": None, "shelf": "A", "source": "logger"}
+    rack_book.add_readings(
+        [a_weight(rack_book, 21.5, **on_shelf), a_weight(rack_book, 19.0, day=1, **on_shelf)]
+    )
+
+    rack_book.add_event([tray.id], EventKind.MOVED, tray.sown_at + timedelta(days=2), "from the cellar")
+
+    assert [lane.series for lane in read_notes(rack_book, tray).lanes] == [((), ((3.0, 21.5),))]
+
+
 def test_what_the_air_was_like_stands_under_the_curve(
     sheet: TraySheet, rack_book: Book, qtbot: QtBot
 ) -> None:
