@@ -9,7 +9,7 @@ or where it has had none for more than a day.
 """
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
-from datetime import date, timedelta
+from datetime import date, datetime, time, timedelta
 
 from data.look import Look, LookKind, Urgency, day_name
 from data.numbers import TrayId
@@ -20,6 +20,7 @@ from vision.reason import Reason
 __all__ = ["looks_for_missing", "looks_for_unusable"]
 
 NONE_LATELY = Sentence("Soon: its last one is older than yesterday, and most trays have none of today yet.")
+NOON = time(12)
 Photos = Mapping[TrayId, Sequence[DayNumbers]]
 
 
@@ -92,7 +93,10 @@ def _to_confirm(tray: Tray, today: date) -> Look:
 
 
 def is_covered(tray: Tray, today: date) -> bool:
-    """Whether the tray is still in its blackout, when nobody photographs it."""
-    if tray.blackout_to is None or tray.blackout_to.date() <= today:
+    """Whether the tray is still in its blackout, when nobody photographs it.
+
+    One that was sown in the evening is covered until an evening: on that morning's walk, too.
+    """
+    if tray.blackout_to is None or tray.blackout_to <= datetime.combine(today, NOON):
         return False
     return tray.blackout_from is None or tray.blackout_from.date() <= today

@@ -1,7 +1,8 @@
 """The look list: quiet when nothing is wrong, never moved by one bad photo, and clear about what to do."""
 
 from collections.abc import Iterable, Sequence
-from datetime import date, datetime
+from dataclasses import replace
+from datetime import date, datetime, timedelta
 from pathlib import Path
 
 import pytest
@@ -449,6 +450,19 @@ def test_a_tray_in_blackout_is_not_missed() -> None:
     covered = a_kept_tray(4, sown_at=datetime(2026, 3, 7), blackout_to=datetime(2026, 3, 10))
 
     assert found(even_days((1, 2, 3)), trays=[*TRAYS[:3], covered]) == ()
+
+
+@pytest.mark.parametrize(("hour", "missed"), [(9, True), (23, False)])
+def test_a_tray_sown_in_the_evening_is_not_missed_on_the_morning_before_it_is_uncovered(
+    hour: int, missed: bool
+) -> None:
+    """Two covered days from eleven at night on end at eleven at night, long after the walk."""
+    sown = datetime(2026, 3, 6, hour)
+    dark = replace(TRAYS[3], sown_at=sown, blackout_from=sown, blackout_to=sown + timedelta(days=2))
+
+    told = found(even_days((1, 2, 3)), trays=[*TRAYS[:3], dark])
+
+    assert [look.what for look in told] == [LookKind.NO_PHOTO] * missed
 
 
 def test_a_photo_that_probably_shows_the_tray_is_to_be_confirmed() -> None:
