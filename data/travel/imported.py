@@ -37,7 +37,6 @@ __all__ = ["is_export", "read_export"]
 DIGEST = re.compile(r"[0-9a-f]{64}")
 MOST_CELL = 1 << 22  # characters; a drawn plan of a large trial is the longest
 NOT_EXPORTED: Mapping[str, Mapping[str, Any]] = {"photo": {"kept": 0}}  # what the files do not tell
-Cells = tuple[tuple[float | None, ...], ...]
 Row = dict[str, Any]
 Report = Callable[[int, int], None]  # files done, files in all
 
@@ -87,12 +86,12 @@ def _fill(db: "Database", source: Path, cancel: CancelToken, report: Report) -> 
         report(done, len(TABLES))
         if table.later and not (source / f"{table.file}.csv").exists():
             continue
-        rows = list(_rows(source, table))
+        rows = _rows(source, table)
         if table.table == "score":
-            for row in rows:
-                row["cells"] = pack_cells(_cells_of(cells, row["id"], source))
-                of_bed = bed_cells.get(row["id"])
-                row["bed_cells"] = None if of_bed is None else pack_cells(of_bed)
+            rows = (
+                row | {"cells": _cells_of(cells, row["id"], source), "bed_cells": bed_cells.get(row["id"])}
+                for row in rows
+            )
         db.table(table.table).insert_all(rows)
 
 
@@ -194,15 +193,15 @@ MAY_BE_NOTHING = frozenset(
 NEVER_NOTHING = frozenset({("tray", "shelf"), ("tray", "seating")})
 
 
-def _read_cells(source: Path, name: str) -> dict[int, Cells]:
-    """Score -> its 6 x 12 shares; only those of the bed may be missing."""
-    found: dict[int, Cells] = {}
+def _read_cells(source: Path, name: str) -> dict[int, bytes]:
+    """Score -> its 6 x 12 shares, packed as the book keeps them; only those of the bed may be missing."""
+    found: dict[int, bytes] = {}
     headings = {"score_id", *CELL_HEADINGS.values()}
     for line, cells in _read(source, name, headings):
         try:
             shares = {place: _share(cells[heading], name) for place, heading in CELL_HEADINGS.items()}
-            found[int(cells["score_id"])] = tuple(
-                tuple(shares[row, column] for column in range(12)) for row in range(6)
+            found[int(cells["score_id"])] = pack_cells(
+                [[shares[row, column] for column in range(12)] for row in range(6)]
             )
         except ValueError as error:
             raise NotAnExport(source, what=f"{name}.csv, line {line}: {error}") from error
@@ -218,7 +217,7 @@ def _share(text: str, name: str) -> float | None:
     return share
 
 
-def _cells_of(cells: Mapping[int, Cells], score: int, source: Path) -> Cells:
+def _cells_of(cells: Mapping[int, bytes], score: int, source: Path) -> bytes:
     try:
         return cells[score]
     except KeyError:

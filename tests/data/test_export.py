@@ -4,6 +4,7 @@ import csv
 import json
 import shutil
 import tempfile
+import tracemalloc
 from collections.abc import Iterator
 from datetime import timedelta
 from pathlib import Path
@@ -68,6 +69,13 @@ def exported(rack: Rack, tmp_path_factory: pytest.TempPathFactory) -> Path:
 def rows(folder: Path, name: str) -> list[dict[str, str]]:
     with (folder / f"{name}.csv").open(encoding="utf-8", newline="") as file:
         return list(csv.DictReader(file))
+
+
+def write(folder: Path, name: str, rows: list[dict[str, str]]) -> None:
+    with (folder / f"{name}.csv").open("w", encoding="utf-8", newline="") as file:
+        writer = csv.DictWriter(file, list(rows[0]))
+        writer.writeheader()
+        writer.writerows(rows)
 
 
 @pytest.mark.filterwarnings("ignore")
@@ -410,6 +418,25 @@ def test_an_export_comes_into_another_book(exported: Path, rack: Rack, tmp_path:
             tray.code for tray in rack.trays
         ]
         assert book.trays(growing=False)[0].note == '=HYPERLINK("http://example.org")'
+
+
+def test_an_export_of_years_is_never_held_whole(exported: Path, tmp_path: Path) -> None:
+    long = tmp_path / "long"
+    shutil.copytree(exported, long)
+    reasons = json.dumps({"spread": 40_000 * "x"})
+    for name, more in (("scores", {"reasons_json": reasons}), ("cells", {}), ("bed_cells", {})):
+        first = rows(long, name)[0]
+        many = [first | more | {"score_id": str(n)} for n in range(1, 301)]
+        if name == "scores":  # one photo by so many versions of the method
+            many = [row | {"method": f"learned {row['score_id']}"} for row in many]
+        write(long, name, many)
+
+    tracemalloc.start()
+    read_export(long, tmp_path / "book", CancelToken())
+    _, peak = tracemalloc.get_traced_memory()
+    tracemalloc.stop()
+
+    assert peak < 0.5 * (long / "scores.csv").stat().st_size
 
 
 def test_a_folder_of_something_else_is_no_export(tmp_path: Path) -> None:

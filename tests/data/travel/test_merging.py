@@ -1,6 +1,7 @@
 """Two growers' books become one, and nothing in it is overwritten."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import datetime, timedelta
 from pathlib import Path
 
@@ -58,6 +59,16 @@ def test_names_that_stand_in_both_books_are_asked_about(book: Book, other: Book)
     assert SameName(kind="crop", name="broccoli") in asked
     assert SameName(kind="medium", name="coir") in asked
     assert SameName(kind="crop", name="sunflower") not in asked
+
+
+def test_kinds_of_trays_are_asked_about_only_where_their_measures_differ(book: Book, other: Book) -> None:
+    name = book.tray_types()[0].name
+    asked = SameName(kind="tray_type", name=name)
+    assert asked not in same_names(book, other)
+
+    other.set_tray_type(replace(other.tray_type(name), inner_long_mm=500.0))
+
+    assert asked in same_names(book, other)
 
 
 @pytest.mark.parametrize("ours", ["coir", None])
