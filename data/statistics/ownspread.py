@@ -11,7 +11,7 @@ tied to each other, its chance is counted among trials drawn with equal spreads 
 seeded). Several media against the trusted one: each limit at 0.95^(1/k) (Sidak), which is a little careful.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 import numpy as np
@@ -21,7 +21,8 @@ from data.statistics.leastsquares import BlockFit, Design, sums
 from data.statistics.quadrature import Floats
 
 __all__ = [
-    "CLEARLY", "LEAST_TRAYS", "Apart", "own_difference", "pair_apart", "sidak_q", "spreads", "unequal_chance",
+    "CLEARLY", "LEAST_TRAYS", "NO_SPREAD", "Apart", "own_difference", "pair_apart", "sidak_q", "spreads",
+    "unequal_chance",
 ]  # fmt: skip
 
 CLEARLY = 0.01  # chance under equal spreads below which they differ clearly
@@ -29,6 +30,7 @@ LEAST_TRAYS = 5  # of each medium; spreads of fewer cannot be told apart
 DRAWS, LEAST_DRAWS = 999, 199
 MOST_DRAWN = 500_000  # numbers: a book of years is drawn less often
 SEED = 20260311
+NO_SPREAD = 1e-12  # of the numbers' size; below that rounding is all there is
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,15 +46,26 @@ def pair_apart(one: Floats, other: Floats) -> Apart:
     """Mean of `one` minus mean of `other` with each group's own spread."""
     own = np.array([one.var(ddof=1) / len(one), other.var(ddof=1) / len(other)])
     free = np.array([len(one) - 1, len(other) - 1])
+    whole = float(own.sum())
     return Apart(
         difference=float(one.mean() - other.mean()),
-        se=float(np.sqrt(own.sum())),
-        df=float(own.sum() ** 2 / (own**2 / free).sum()),
+        se=whole**0.5,
+        df=float(whole**2 / (own**2 / free).sum()) if whole > 0 else float(free.sum()),
     )
 
 
 def own_difference(design: Design, values: Floats, medium: int, trusted: int) -> Apart | None:
-    """A medium minus another from the blocks that hold both; None where that leaves no spread to be seen."""
+    """A medium minus another from the blocks that hold both; None where too few do.
+
+    Where their numbers do not differ at all the error is 0, not what rounding leaves: nobody can rest on it.
+    """
+    found = _own_difference(design, values, medium, trusted)
+    if found is None or found.se > NO_SPREAD * float(np.abs(values).max()):
+        return found
+    return replace(found, se=0.0)
+
+
+def _own_difference(design: Design, values: Floats, medium: int, trusted: int) -> Apart | None:
     new, old = (design.medium_of == which for which in (medium, trusted))
     if len(design.blocks) == 1:
         return pair_apart(values[new], values[old]) if min(new.sum(), old.sum()) > 1 else None

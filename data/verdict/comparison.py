@@ -19,7 +19,15 @@ import numpy as np
 from data.statistics.dunnett import dunnett_q, near_q
 from data.statistics.further import further_trays
 from data.statistics.leastsquares import design_of
-from data.statistics.ownspread import CLEARLY, Apart, own_difference, sidak_q, spreads, unequal_chance
+from data.statistics.ownspread import (
+    CLEARLY,
+    NO_SPREAD,
+    Apart,
+    own_difference,
+    sidak_q,
+    spreads,
+    unequal_chance,
+)
 from data.statistics.quadrature import Floats
 from data.statistics.splitplot import medium_is_the_shelfs, shelf_means
 from data.statistics.tukey import honest_difference, rank_intervals
@@ -28,7 +36,6 @@ from data.verdict.outcome import ErrorFrom, Outcome, Why, outcome_of
 
 __all__ = ["Asked", "compared"]
 
-NO_SPREAD = 1e-12  # of the numbers' size; below that rounding is all there is
 OF_A_DIFFERENCE = ("difference", "se", "low", "high", "outcome")
 
 
@@ -198,6 +205,12 @@ class _Comparison:
         certain = self.asked.by_shelf or self.asked.own_trays
         return whole if certain or len(whole) == len(found) else {}
 
+    def _no_own(self, index: int) -> Why:
+        """Why a medium has no error of its own."""
+        if self._pair(index, 0) is not None:
+            return Why.NO_SPREAD
+        return Why.ONE_SHELF if self.asked.by_shelf else Why.NO_ERROR
+
     def _pair(self, one: int, other: int) -> Apart | None:
         """Two media from their own trays; one set of shelves says nothing of what belongs to a shelf."""
         if self.asked.by_shelf and len(self.design.blocks) == 1:
@@ -216,7 +229,7 @@ class _Comparison:
                 for j in range(i):
                     pair = self._pair(i, j)
                     wide = np.inf
-                    if pair is not None:
+                    if pair is not None and pair.se > 0:
                         wide = honest_difference(count, pair.df) * math.hypot(pair.se, camera)
                     apart[i, j] = apart[j, i] = wide
         sign = -1.0 if self.asked.lower_is_better else 1.0
@@ -264,10 +277,8 @@ class _Comparison:
         self, index: int, own: dict[int, Apart], q: float | None, why: Why | None
     ) -> tuple[Values, dict[str, Why]]:
         difference = float(self.fit.difference(index, 0))
-        if why is None and self.asked.by_shelf and index not in own:
-            why = Why.ONE_SHELF
-        if why is None and self.asked.own_trays and index not in own:
-            why = Why.NO_ERROR
+        if why is None and index not in own and (self.asked.by_shelf or self.asked.own_trays):
+            why = self._no_own(index)
         if why is not None or q is None:
             lacking = dict.fromkeys(("se", "low", "high", "outcome"), why or Why.NO_ERROR)
             return {"difference": difference}, lacking

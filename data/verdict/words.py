@@ -221,8 +221,8 @@ def why_words(why: Why, medium: str = "", trusted: str = "") -> Sentence:
             return Sentence("No tray is left over to tell chance from difference; grow more blocks.")
         case Why.NO_SPREAD:
             return Sentence(
-                "The trays of a medium do not differ at all, which no real trays do; look whether numbers "
-                "were copied."
+                "The trays of a medium do not differ at all. Real trays do, unless a score can tell no more "
+                "of them: look whether all stand at its limit, or whether numbers were copied."
             )
         case Why.APART:
             return Sentence(

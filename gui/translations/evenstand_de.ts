@@ -6470,6 +6470,10 @@ trusted</source>
             <translation>Schild {tag} ist an {code}, die noch wächst: ein anderes Schild nehmen, oder erst auf dem Blatt von {code} vermerken, dass sie geschnitten oder weggeworfen wurde</translation>
         </message>
         <message>
+            <source>nothing was changed, since what this was about is no longer in the book in {folder}: it was taken back, deleted or scored again meanwhile, here or in another window; look again</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>nothing was kept, since a number cannot be right: {why}</source>
             <translation>nichts wurde behalten, denn eine Zahl kann nicht stimmen: {why}</translation>
         </message>
@@ -9350,8 +9354,8 @@ trusted</source>
             <translation>Keine Schale bleibt übrig, um Zufall von Unterschied zu trennen; mehr Blöcke anbauen.</translation>
         </message>
         <message>
-            <source>The trays of a medium do not differ at all, which no real trays do; look whether numbers were copied.</source>
-            <translation>Die Schalen eines Substrats unterscheiden sich gar nicht, was bei echten Schalen nie vorkommt; nachsehen, ob Zahlen kopiert wurden.</translation>
+            <source>The trays of a medium do not differ at all. Real trays do, unless a score can tell no more of them: look whether all stand at its limit, or whether numbers were copied.</source>
+            <translation>Die Schalen eines Substrats unterscheiden sich gar nicht. Wirkliche Schalen tun das, es sei denn, eine Wertung kann nicht mehr sagen: nachsehen, ob alle an ihrer Grenze stehen oder ob Zahlen abgeschrieben wurden.</translation>
         </message>
         <message>
             <source>{medium} and {trusted} share no block, nor does a chain of other media join them.</source>

@@ -314,6 +314,13 @@ def test_numbers_without_any_spread_are_not_believed() -> None:
     assert verdict.medium("mat").missing["outcome"] is Why.NO_SPREAD
 
 
+def test_trays_that_all_stand_at_the_best_a_score_tells_are_not_called_copied_alone() -> None:
+    verdict = verdict_of(table(peat=(100.0,) * 4, mat=(100.0,) * 4), "peat", 5.0)
+
+    assert verdict.medium("mat").outcome is None
+    assert "look whether all stand at its limit, or whether numbers were copied" in the(verdict)
+
+
 ALONE = [Measured(block="9", medium="mat", value=50.0)]
 FIELDS = ("mean", "rank_low", "rank_high", "difference", "se", "low", "high", "outcome")
 
@@ -362,6 +369,36 @@ def test_a_medium_without_an_error_of_its_own_gets_no_interval_and_says_why() ->
 
     assert line.difference == pytest.approx(70.0 - ((80.0 + 71.0) / 2 + 10.0 / 2))  # its block holds both
     assert (line.low, line.missing["low"]) == (None, Why.NO_ERROR)
+
+
+@pytest.mark.parametrize("asked", [{"by_shelf": True}, {"own_trays": True}])
+def test_a_difference_that_is_the_same_in_each_block_rests_on_no_error_of_rounding(
+    asked: dict[str, bool],
+) -> None:
+    """0.3 in each block, but for the last digit of a computer's numbers: no trays are so alike."""
+    peat = (80.1, 81.3, 82.7, 79.9)
+    rows = table(peat=peat, mat=tuple(one + 0.3 for one in peat), coir=(70.0, 85.0, 80.0, 77.0))
+
+    line = verdict_of(rows, "peat", 5.0, **asked).medium("mat")
+
+    assert line.difference == pytest.approx(0.3)
+    assert (line.outcome, line.missing["outcome"]) == (None, Why.NO_SPREAD)
+    assert (line.rank_low, line.rank_high) == (1, 3)
+
+
+def test_two_media_without_any_spread_of_their_own_are_asked_without_a_word_to_the_terminal() -> None:
+    """Scores by eye come in steps of five; here the warning of a division by nothing would be an error."""
+    rows = [
+        Measured(block="1", medium=medium, value=value)
+        for medium, values in {"peat": (80.0, 80.0), "coir": (80.0, 85.0), "mat": (80.0, 80.0)}.items()
+        for value in values
+    ]
+
+    usual, own = (verdict_of(rows, "peat", 5.0, own_trays=own) for own in (False, True))
+
+    assert usual.medium("mat").outcome is Outcome.NOT_SHOWN
+    assert own.medium("mat").missing["outcome"] is Why.NO_SPREAD
+    assert own.medium("coir").df == pytest.approx(1.0)  # Satterthwaite: coir alone scatters, by 1 df
 
 
 def test_a_margin_of_zero_is_named() -> None:
