@@ -37,7 +37,7 @@ MOMENT = noop("Date", "d MMM yyyy, HH:mm")
 DAY_MOMENT_SHORT = noop("Date", "d MMM, HH:mm")
 DAY_MOMENT = noop("Date", "d MMMM, HH:mm")
 LEAST_LETTERS = 8  # of a template by which it is known again; fewer would fit what a person wrote
-LEAST_OF_KEPT = 4  # of those that stand in a book for certain
+LEAST_OF_KEPT = 3  # of those that stand in a book for certain
 MOST_PARTS = 4096  # sentences remembered
 NUMBER = re.compile(r"[-−+]?\d+\.\d+(?: \S+)?")  # perhaps with its unit
 POINT = re.compile(r"(?<=\d)\.(?=\d)")

@@ -2122,6 +2122,14 @@
             <translation>Kehricht von {what}</translation>
         </message>
         <message>
+            <source>sweepings by eye of {what}</source>
+            <translation>Kehricht nach Augenmaß von {what}</translation>
+        </message>
+        <message>
+            <source>break-down by eye of {what}</source>
+            <translation>Abbau nach Augenmaß von {what}</translation>
+        </message>
+        <message>
             <source>{kind} of {what} changed</source>
             <translation>{kind} von {what} geändert</translation>
         </message>
@@ -2156,6 +2164,54 @@
         <message>
             <source>note: {what}</source>
             <translation>Notiz: {what}</translation>
+        </message>
+        <message>
+            <source>sowed: {what}</source>
+            <translation>gesät: {what}</translation>
+        </message>
+        <message>
+            <source>fed: {what}</source>
+            <translation>gedüngt: {what}</translation>
+        </message>
+        <message>
+            <source>turned: {what}</source>
+            <translation>gedreht: {what}</translation>
+        </message>
+        <message>
+            <source>moved: {what}</source>
+            <translation>umgestellt: {what}</translation>
+        </message>
+        <message>
+            <source>cut: {what}</source>
+            <translation>geschnitten: {what}</translation>
+        </message>
+        <message>
+            <source>wetting test of {medium} begun</source>
+            <translation>Benetzungsprobe von {medium} begonnen</translation>
+        </message>
+        <message>
+            <source>cooling test of {medium} begun</source>
+            <translation>Abkühlprobe von {medium} begonnen</translation>
+        </message>
+        <message>
+            <source>breakdown test of {medium} begun</source>
+            <translation>Abbauprobe von {medium} begonnen</translation>
+        </message>
+        <message>
+            <source>wetting test of {medium} deleted</source>
+            <translation>Benetzungsprobe von {medium} gelöscht</translation>
+        </message>
+        <message>
+            <source>cooling test of {medium} deleted</source>
+            <translation>Abkühlprobe von {medium} gelöscht</translation>
+        </message>
+        <message>
+            <source>breakdown test of {medium} deleted</source>
+            <translation>Abbauprobe von {medium} gelöscht</translation>
+        </message>
+        <message>
+            <source>{count} photos of the heap</source>
+            <translation>{count} Fotos vom Haufen</translation>
         </message>
         <message>
             <source>tray {code} added</source>
@@ -3231,6 +3287,13 @@
         <message>
             <source>Copying photos of the heap</source>
             <translation>Fotos vom Haufen werden kopiert</translation>
+        </message>
+    </context>
+    <context>
+        <name>MaterialDialogs</name>
+        <message>
+            <source>This test was deleted or taken back meanwhile.</source>
+            <translation>Diese Probe wurde inzwischen gelöscht oder rückgängig gemacht.</translation>
         </message>
     </context>
     <context>
@@ -5563,6 +5626,14 @@ trusted</source>
             <translation>violettes Licht: die Pflanzenlampe für das Foto auf Weiß stellen</translation>
         </message>
         <message>
+            <source>faded colours: switch off the camera's filters, wipe its lens and photograph in full colour</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>glare, or something white, hides part of the tray: move the lamp or the phone, or take it away, and photograph again</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>no tray seen: photograph it from above with its whole rim in the picture</source>
             <translation>keine Schale zu sehen: von oben fotografieren, mit dem ganzen Rand im Bild</translation>
         </message>
@@ -6471,7 +6542,7 @@ trusted</source>
         </message>
         <message>
             <source>nothing was changed, since what this was about is no longer in the book in {folder}: it was taken back, deleted or scored again meanwhile, here or in another window; look again</source>
-            <translation type="unfinished" />
+            <translation>nichts wurde geändert, denn worum es ging, steht nicht mehr im Buch in {folder}: es wurde inzwischen rückgängig gemacht, gelöscht oder neu bewertet, hier oder in einem anderen Fenster; bitte neu nachsehen</translation>
         </message>
         <message>
             <source>nothing was kept, since a number cannot be right: {why}</source>

@@ -14,7 +14,10 @@ from PySide6.QtWidgets import QAbstractButton, QApplication, QDialogButtonBox, Q
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
+from data.events import EventKind
 from data.look import LookKind, day_name
+from data.medium.benchtest import BenchKind
+from data.readings import ReadingKind
 from data.sentence import Sentence
 from gui.home import Memory
 from gui.language.language import language_of, speak
@@ -49,6 +52,17 @@ def german(qapp: QApplication, memory: Memory) -> Iterator[QApplication]:
 )
 def test_the_choice_goes_before_the_system(chosen: str, asked_for: list[str], spoken_is: str) -> None:
     assert language_of(chosen, asked_for) == spoken_is
+
+
+@pytest.mark.parametrize(
+    "change",
+    [f"{kind}: A1" for kind in EventKind]
+    + [f"{kind} of A1" for kind in ReadingKind]
+    + [f"{kind} test of coir {done}" for kind in BenchKind for done in ("begun", "deleted")]
+    + ["3 photos of the heap"],
+)
+def test_what_undo_takes_back_is_named_in_german(german: QApplication, change: str) -> None:
+    assert spoken(change) != change
 
 
 def test_texts_outlive_their_file_being_written_anew(tmp_path: Path) -> None:
