@@ -31,6 +31,7 @@ __all__ = [
     "KilledByPhoto",
     "LevelIsFixed",
     "MarginOfPlan",
+    "NoLongerThere",
     "NotABook",
     "PerhapsABook",
     "PhotoGone",
@@ -153,6 +154,17 @@ class TagTaken(BookError):
         "tag {tag} is on {code}, which still grows: "
         "take another tag, or first note on the sheet of {code} that it was cut or thrown away"
     )
+
+
+class NoLongerThere(BookError, KeyError):
+    """What is asked about has left the book since it was shown: taken back, deleted, scored again."""
+
+    says = (
+        "nothing was changed, since what this was about is no longer in the book in {folder}: it was taken "
+        "back, deleted or scored again meanwhile, here or in another window; look again"
+    )
+
+    __str__ = Exception.__str__  # that of KeyError is for programmers
 
 
 class ImpossibleReading(BookError):

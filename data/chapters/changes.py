@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING
 
 from data import queries
 from data.chapters.reader import Reader
-from data.errors import CannotUndo
+from data.errors import CannotUndo, NoLongerThere
 from data.records import Change
 from data.tables import correctionrows, lookrows
 from data.tables.journal import (
@@ -51,10 +51,25 @@ class Changes(Reader):
     _open: _Open | None = None  # read and set inside `writing` only, so by one thread at a time
 
     def _change(self, text: str, change: Callable[[Recorder], None]) -> None:
-        """Do what a person wants, in one transaction with the note how to take it back."""
+        """Do what a person wants, in one transaction with the note how to take it back.
+
+        Raises
+        ------
+        NoLongerThere
+            If a row that it rests on has gone since the person saw it; nothing is changed then.
+        """
+        from sqlite_utils.db import NotFoundError
+
         with self.together():
             assert self._open is not None
-            change(self._open.recorder)
+            try:
+                change(self._open.recorder)
+            except NotFoundError as error:
+                raise NoLongerThere(self.folder) from error
+            except sqlite3.IntegrityError as error:
+                if error.sqlite_errorcode == sqlite3.SQLITE_CONSTRAINT_FOREIGNKEY:
+                    raise NoLongerThere(self.folder) from error
+                raise
             if self._open.text is None and not self._open.recorder.is_empty:
                 self._open.text = text
 

@@ -10,7 +10,7 @@ from datetime import datetime
 from typing import Any
 
 from data.chapters.changes import Changes
-from data.errors import ImpossibleReading
+from data.errors import ImpossibleReading, NoLongerThere
 from data.events import ENDS, Event, EventId, EventKind
 from data.numbers import TrayId
 from data.readings import BenchTestId, KeptLog, NewReading, Reading, ReadingId, ReadingKind, impossible
@@ -59,10 +59,10 @@ class DayBook(Changes):
         return noterows.readings_in(rows)
 
     def reading(self, reading_id: ReadingId) -> Reading:
-        """One reading; raises `KeyError` where there is none of that number."""
+        """One reading; raises `NoLongerThere` where there is none of that number."""
         row = self._row(noterows.READING, reading=reading_id)
         if row is None:
-            raise KeyError(reading_id)
+            raise NoLongerThere(self.folder)
         return noterows.reading_of(row)
 
     def add_readings(self, new: Sequence[NewReading]) -> tuple[ReadingId, ...]:
@@ -256,7 +256,7 @@ class DayBook(Changes):
     def _event_row(self, event_id: EventId) -> Any:
         row = self._row(noterows.EVENT, event=event_id)
         if row is None:
-            raise KeyError(event_id)
+            raise NoLongerThere(self.folder)
         return row
 
 

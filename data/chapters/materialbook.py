@@ -12,7 +12,7 @@ from datetime import datetime
 from pathlib import Path
 
 from data.chapters.traybook import TrayBook
-from data.errors import ImpossibleFactor, PhotoGone, in_words
+from data.errors import ImpossibleFactor, NoLongerThere, PhotoGone, in_words
 from data.growing.conditions import Medium
 from data.medium.benchtest import BenchTest, HeapPhoto, NewBenchTest
 from data.medium.factors import Factor, wrong_factor
@@ -50,10 +50,10 @@ class MaterialBook(TrayBook):
         return tuple(materialrows.bench_test_of(row) for row in self._rows(materialrows.BENCH_TESTS))
 
     def bench_test(self, test_id: BenchTestId) -> BenchTest:
-        """One test; raises `KeyError`."""
+        """One test; raises `NoLongerThere`."""
         row = self._row(materialrows.BENCH_TEST, bench_test=test_id)
         if row is None:
-            raise KeyError(test_id)
+            raise NoLongerThere(self.folder)
         return materialrows.bench_test_of(row)
 
     def test_readings(self) -> dict[BenchTestId, list[Reading]]:

@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING
 
 from data import queries
 from data.chapters.trayreader import GROWTH_DAYS, TrayReader
+from data.errors import NoLongerThere
 from data.photos.originals import digest_of, original_path, picture_paths
 from data.photos.succession import stood_at
 from data.photos.walk import WalkPhoto, proposals_of_day
@@ -129,10 +130,10 @@ class Reader(TrayReader):
         return self._photo_rows(rows)
 
     def photo(self, photo_id: PhotoId) -> PhotoRow:
-        """One photo; raises `KeyError` where there is none of that number."""
+        """One photo; raises `NoLongerThere` where there is none of that number."""
         row = self._row(queries.PHOTO, photo=photo_id)
         if row is None:
-            raise KeyError(photo_id)
+            raise NoLongerThere(self.folder)
         return self._photo_rows([row])[0]
 
     def photos_named(self, photo_ids: Iterable[PhotoId]) -> dict[PhotoId, PhotoRow]:
@@ -195,7 +196,7 @@ class Reader(TrayReader):
         """The code of the tray on which a suspect lies, or "a photo" where it has none yet."""
         row = self._row(queries.SUSPECT, suspect=suspect_id)
         if row is None:
-            raise KeyError(suspect_id)
+            raise NoLongerThere(self.folder)
         return row["code"] or "a photo"
 
     def tray_under_tag(self, tag: int, at: datetime) -> TrayId | None:

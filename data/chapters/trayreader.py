@@ -16,6 +16,7 @@ from data import queries
 from data.chapters.comparable import Comparable, Scorings, comparable
 from data.chapters.store import Store
 from data.entry.search import found
+from data.errors import NoLongerThere
 from data.records import Shelf, Tray, TrayId
 from data.tables.rows import tray_of
 
@@ -38,10 +39,10 @@ class TrayReader(Store):
         return tuple(TrayId(row["id"]) for row in self._rows(queries.TRAY_IDS_GROWING))
 
     def tray(self, tray_id: TrayId) -> Tray:
-        """One tray; raises `KeyError` where there is none of that number."""
+        """One tray; raises `NoLongerThere` where there is none of that number."""
         row = self._row(queries.TRAY, tray=tray_id)
         if row is None:
-            raise KeyError(tray_id)
+            raise NoLongerThere(self.folder)
         return tray_of(row)
 
     def rack(self) -> tuple[Shelf, ...]:

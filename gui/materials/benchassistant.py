@@ -81,6 +81,7 @@ class BenchAssistant(QDialog):
         self.setWindowTitle(titles[kind].format(medium=medium))
         self._build()
         desk.kept.connect(self._show)
+        desk.trouble.connect(self._say)  # behind this dialog nobody sees it
         self.setMinimumWidth(64 * self.fontMetrics().averageCharWidth())
         self._show()
 
@@ -273,16 +274,20 @@ class BenchAssistant(QDialog):
             return
         mark = self.mark.currentData() if self.mark.isVisible() else None
 
+        before = self.test
+
         def change(book: Book) -> None:
-            if self.test is None:
-                self.test = book.bench_test(book.begin_test(self.conditions.new_test(self._medium, at)))
-            readings = [step_reading(self.test, step, value, at)]
+            test = before
+            if test is None:
+                test = book.bench_test(book.begin_test(self.conditions.new_test(self._medium, at)))
+            readings = [step_reading(test, step, value, at)]
             if mark is not None:
                 kind = ReadingKind.BREAKDOWN_EYE
                 readings.append(
-                    NewReading(kind=kind, value=mark, taken_at=at, bench_test=self.test.id, note=step.name)
+                    NewReading(kind=kind, value=mark, taken_at=at, bench_test=test.id, note=step.name)
                 )
             book.add_readings(readings)
+            self.test = test
 
         if self._desk.keep(change):
             self._doubted = None
@@ -291,6 +296,7 @@ class BenchAssistant(QDialog):
             self._say("")
             self.value.setFocus()
 
+    @Slot(str)
     def _say(self, words: str) -> None:
         tell(self.trouble, words)
         self.instead.hide()

@@ -13,6 +13,7 @@ from PySide6.QtCore import QObject, Signal, Slot
 
 from data.cancel import CancelToken
 from data.errors import BookError
+from gui.language.spoken import spoken
 from gui.mishap import trouble_words
 from gui.photo.thumbnails import Thumbnails
 from gui.work import Report, Work
@@ -86,13 +87,14 @@ class MaterialDesk(QObject):
             self.read()
 
     def keep(self, change: "Callable[[Book], object]") -> bool:
-        """Change the book; False where that could not be and trouble was told."""
+        """Change the book, as one step of undo; False where that could not be and trouble was told."""
         if self.book is None:
             return False
         try:
-            change(self.book)
+            with self.book.together():
+                change(self.book)
         except BookError as error:
-            self.trouble.emit(str(error))
+            self.trouble.emit(spoken(error))
             return False
         self.kept.emit()
         return True

@@ -36,6 +36,10 @@ class MaterialDialogs(QObject):
         due = self._reading().due
         under_way = [one.test for one in due if (one.test.kind, one.test.medium) == (kind, medium)]
         test = goes_on or (under_way[0] if under_way else None)
+        if test is not None and test.id not in {one.id for one in book.bench_tests()}:
+            self._desk.trouble.emit(self.tr("This test was deleted or taken back meanwhile."))
+            self._desk.read()
+            return
         BenchAssistant(self._desk, book, kind, medium, test, self.system, self._over).exec()
 
     def numbers(self, medium: str, name: str = "dry mass") -> None:

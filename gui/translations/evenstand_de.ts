@@ -5627,11 +5627,11 @@ trusted</source>
         </message>
         <message>
             <source>faded colours: switch off the camera's filters, wipe its lens and photograph in full colour</source>
-            <translation type="unfinished" />
+            <translation>blasse Farben: Filter der Kamera ausschalten, die Linse abwischen und in voller Farbe fotografieren</translation>
         </message>
         <message>
-            <source>glare, or something white, hides part of the tray: move the lamp or the phone, or take it away, and photograph again</source>
-            <translation type="unfinished" />
+            <source>glare, or something white, hides part of the tray: move the lamp or the phone, or take it away</source>
+            <translation>Spiegelndes Licht oder etwas Weißes verdeckt einen Teil der Schale: Lampe oder Telefon anders halten, oder es wegnehmen</translation>
         </message>
         <message>
             <source>no tray seen: photograph it from above with its whole rim in the picture</source>
@@ -6773,12 +6773,8 @@ trusted</source>
             <translation>Zwei Temperaturen haben dieselbe Zeit: eine davon berichtigen.</translation>
         </message>
         <message>
-            <source>Read the medium twice, an hour or two apart, with the heat mat off.</source>
-            <translation>Das Substrat zweimal messen, im Abstand von ein bis zwei Stunden, bei ausgeschalteter Heizmatte.</translation>
-        </message>
-        <message>
-            <source>Warm it at least 4 K above the air first: so near to it nothing can be told.</source>
-            <translation>Erst mindestens 4 K über die Luft erwärmen: so nah an ihr lässt sich nichts sagen.</translation>
+            <source>Read the medium twice, an hour apart, with the heat mat off.</source>
+            <translation>Das Substrat zweimal messen, im Abstand von einer Stunde bei ausgeschalteter Heizmatte.</translation>
         </message>
         <message>
             <source>It did not cool: was the heat mat still on?</source>
@@ -6787,6 +6783,14 @@ trusted</source>
         <message>
             <source>These temperatures follow no cooling: look at them again.</source>
             <translation>Diese Temperaturen folgen keiner Abkühlung: noch einmal prüfen.</translation>
+        </message>
+        <message>
+            <source>Warm it at least 4 K above the air first: so near to it nothing can be told.</source>
+            <translation>Erst mindestens 4 K über die Luft erwärmen: so nah an ihr lässt sich nichts sagen.</translation>
+        </message>
+        <message>
+            <source>It had fallen to the air's warmth before the second reading, as thin media do: warm it again, and read it after a quarter and half an hour.</source>
+            <translation>Es war vor dem zweiten Messwert schon auf Lufttemperatur gefallen, wie bei dünnen Substraten: noch einmal erwärmen und nach einer Viertel- und einer halben Stunde messen.</translation>
         </message>
         <message>
             <source>Read the air beside the tray as well.</source>
@@ -7425,8 +7429,8 @@ trusted</source>
             <translation>Angeben, ob es eine Matte oder loses Substrat ist: 1 Minute.</translation>
         </message>
         <message>
-            <source>Read the medium twice, two hours apart, with the heat mat off: 4 minutes.</source>
-            <translation>Das Substrat zweimal messen, im Abstand von zwei Stunden, bei ausgeschalteter Heizmatte: 4 Minuten.</translation>
+            <source>Read the medium twice, an hour apart, with the heat mat off: 4 minutes.</source>
+            <translation>Das Substrat zweimal messen, im Abstand von einer Stunde bei ausgeschalteter Heizmatte: 4 Minuten.</translation>
         </message>
         <message>
             <source>Wetted from the tap at {tap:.0f} °C in air of {air:.0f} °C it stands at {soon:.0f} °C after {hours:.0f} hours and at {later:.0f} °C after {night:.0f}; what dries off keeps it somewhat colder.</source>
@@ -7769,8 +7773,8 @@ trusted</source>
             <translation>Die Heizmatte ausschalten, die Schale herunternehmen und das Substrat sofort messen.</translation>
         </message>
         <message>
-            <source>Read the medium again, an hour later; every further reading makes it surer.</source>
-            <translation>Das Substrat eine Stunde später wieder messen; jede weitere Messung macht es sicherer.</translation>
+            <source>Read the medium again, an hour later, a thin mat after a quarter of an hour; every further reading makes it surer.</source>
+            <translation>Das Substrat noch einmal messen, eine Stunde später, eine dünne Matte nach einer Viertelstunde; jeder weitere Messwert macht es sicherer.</translation>
         </message>
         <message>
             <source>Dry a piece of used medium, weigh it in its net bag, and bury or compost it.</source>

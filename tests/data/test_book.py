@@ -446,6 +446,7 @@ def test_every_error_is_a_sentence_that_names_the_folder(book: Book) -> None:
                 what="plan",
                 fixed=0.95,
                 level=0.9,
+                trial="Mat",
             )
         )
         assert "{" not in words

@@ -263,6 +263,62 @@ def test_a_bare_number_is_in_the_units_that_were_chosen(place: Materials, qtbot:
     assert dialog.readings[0].value == pytest.approx(20.0)
 
 
+def test_the_first_number_of_a_test_is_taken_back_with_it_in_one_step(
+    place: Materials, qtbot: QtBot, demo: Book
+) -> None:
+    before = demo.undo_text(), len(demo.bench_tests())
+    dialog = assistant(place, qtbot, BenchKind.COOLING, "coir")
+    dialog.value.setText("20")
+    dialog.keep.click()
+    assert len(dialog.readings) == 1
+
+    assert demo.undo() == "cooling test of coir begun"
+    assert (demo.undo_text(), len(demo.bench_tests())) == before
+
+
+def test_a_test_that_was_deleted_meanwhile_is_told_in_its_dialog(
+    place: Materials, qtbot: QtBot, demo: Book
+) -> None:
+    dialog = assistant(place, qtbot, BenchKind.BREAKDOWN, "coir")
+    assert dialog.test is not None
+    demo.delete_test(dialog.test.id)  # in another window, say
+    for button in (dialog.delete, dialog.keep):
+        dialog.value.setText("812 g")
+        dialog.trouble.setText("")
+        button.click()
+        assert "no longer in the book" in dialog.trouble.text(), button.text()
+        assert dialog.isVisible()
+
+
+def test_the_button_of_a_test_that_has_just_been_deleted_opens_nothing(
+    place: Materials, qtbot: QtBot, demo: Book, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    opened: list[QDialog] = []
+    monkeypatch.setattr(BenchAssistant, "exec", opened.append)
+    (due,) = [
+        one for one in place.reading.due if (one.test.kind, one.test.medium) == (BenchKind.BREAKDOWN, "coir")
+    ]
+    demo.delete_test(due.test.id)
+    with qtbot.waitSignal(place.troubled) as told:
+        place.dialogs.test(due.test.kind, "coir", due.test)
+    assert told.args == ["This test was deleted or taken back meanwhile."]
+    assert opened == []
+
+
+def test_feed_and_its_numbers_are_one_step_of_undo(place: Materials, qtbot: QtBot, demo: Book) -> None:
+    before = demo.undo_text(), demo.factors()
+    dialog = FeedDialog(place.desk, demo, "coir")
+    qtbot.addWidget(dialog)
+    dialog.feed.setText("seaweed")
+    dialog.numbers["feed dilution"].setText("5")
+    dialog.numbers["feed every"].setText("3")
+    dialog._keep()
+    assert len(demo.factors()) > len(before[1])
+
+    assert demo.undo() == "coir described"
+    assert (demo.undo_text(), demo.factors()) == before
+
+
 # --- kind
 
 
