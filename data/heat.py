@@ -36,6 +36,7 @@ MM = 1e-3
 KJ_PER_MJ = 1e3
 STILL_AIR = (8.0, 12.0)  # W/(m2 K) that both faces of a layer lose (from memory)
 THERMOMETER_K = 0.3  # what two readings of a kitchen thermometer differ by (common practice)
+LEAST_WARMED_K = 4.0  # over the air at first (common practice)
 LEAST_ABOVE_K = 1.0  # over the air; below it the thermometer's own error decides
 STEADY_FOR = timedelta(hours=3)
 STEADY_K = 0.5  # spread within it that still counts as steady
@@ -90,15 +91,10 @@ def cooling_of(samples: Sequence[Sample], air_c: float | None) -> Cooling:
     if len({at for at, _ in ordered}) < len(ordered):
         return _untold(len(ordered), Sentence("Two temperatures bear the same time: mend one of them."))
     if len(ordered) < 2:
-        return _untold(
-            len(ordered), Sentence("Read the medium twice, an hour or two apart, with the heat mat off.")
-        )
+        return _untold(len(ordered), Sentence("Read the medium twice, an hour apart, with the heat mat off."))
     above = [(at, c - air_c) for at, c in ordered if c - air_c >= LEAST_ABOVE_K]
     if len(above) < 2:
-        return _untold(
-            len(ordered),
-            Sentence("Warm it at least 4 K above the air first: so near to it nothing can be told."),
-        )
+        return _untold(len(ordered), _too_near(ordered[0][1] - air_c))
     hours = [(at - above[0][0]) / timedelta(hours=1) for at, _ in above]
     kelvin = [k for _, k in above]
     if kelvin[-1] >= kelvin[0]:
@@ -107,6 +103,16 @@ def cooling_of(samples: Sequence[Sample], air_c: float | None) -> Cooling:
     if found is None:
         return _untold(len(ordered), Sentence("These temperatures follow no cooling: look at them again."))
     return Cooling(hours=found, n=len(ordered))
+
+
+def _too_near(first_k: float) -> Sentence:
+    """Why nothing is told where the air's warmth was reached: it began too cold, or was read too late."""
+    if first_k < LEAST_WARMED_K:
+        return Sentence("Warm it at least 4 K above the air first: so near to it nothing can be told.")
+    return Sentence(
+        "It had fallen to the air's warmth before the second reading, as thin media do: warm it again, and "
+        "read it after a quarter and half an hour."
+    )
 
 
 def _two(hours: Sequence[float], kelvin: Sequence[float]) -> Estimate:

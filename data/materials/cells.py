@@ -66,7 +66,7 @@ def _cooling(tests: Sequence[Sequence[Reading]]) -> Cell:
     found = [cooling_of(_cooled(readings), _air(readings)) for readings in tests]
     constants = [one.hours for one in found if one.hours is not None]
     reasons = [one.reason for one in found if one.hours is None and one.reason is not None]
-    gap = Sentence("Read the medium twice, two hours apart, with the heat mat off: 4 minutes.")
+    gap = Sentence("Read the medium twice, an hour apart, with the heat mat off: 4 minutes.")
     if len(constants) == 1:
         return Cell.of_estimate(constants[0], 1, "tests", notes=(_cold_tap(constants[0].value), CAUTION))
     if constants:

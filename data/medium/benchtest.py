@@ -136,7 +136,10 @@ STEPS = {
         ),
         Step(
             name="cooling", kind=M, since="off", after=WARM_FOR, may_repeat=True, enough=3,
-            words=Sentence("Read the medium again, an hour later; every further reading makes it surer."),
+            words=Sentence(
+                "Read the medium again, an hour later, a thin mat after a quarter of an hour; every further "
+                "reading makes it surer."
+            ),
         ),
     ),
     BenchKind.BREAKDOWN: (

@@ -13,7 +13,7 @@ all three hold for the hours after one watering only, and are fitted anew after 
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from enum import StrEnum
 from typing import Any
@@ -183,12 +183,17 @@ def plausible(hours: Sequence[float], water_g: Sequence[float], scatter: float =
 def hours_until(
     hours: Sequence[float], water_g: Sequence[float], left_g: float, scatter: float = SCALE_G
 ) -> Estimate | None:
-    """Hour at which `left_g` of water is left, by the best curve; the interval spans all plausible ones."""
+    """Hour at which `left_g` of water is left, by the best curve; the interval spans all plausible ones.
+
+    A forecast from the steady stage counts with its end as well, as early as the weighings allow it.
+    """
     times = []
     for one in plausible(hours, water_g, scatter):
         enough = one.fit.df > 0 and (one.fit.rss / one.fit.df) ** 0.5 > scatter
         if (found := one.hours_until(left_g, None if enough else scatter)) is not None:
-            times.append(found)
+            times.append(
+                found if one.form is not DryingForm.STEADY else _slowing(one, found, hours, left_g, scatter)
+            )
     if not times:
         return None
     lows = [one.low for one in times if one.low is not None]
@@ -196,6 +201,31 @@ def hours_until(
     if len(lows) < len(times):
         return Estimate(value=times[0].value)
     return Estimate(value=times[0].value, low=min(lows), high=max(highs))
+
+
+def _slowing(
+    steady: Drying, found: Estimate, hours: Sequence[float], left_g: float, scatter: float
+) -> Estimate:
+    """The same hour; its upper end moved out to where it would be if the steady stage ended unnoticed.
+
+    That is between the last two weighings, so late that the last one hardly tells: within two of its scatter.
+    """
+    if found.high is None or left_g <= 0 or found.value <= steady.last or len(set(hours)) < 2:
+        return found
+    begin, rate = steady.parameters
+    before, last = sorted(set(hours))[-2:]
+    hardly = 2 * max(scatter, (steady.fit.rss / max(steady.fit.df, 1)) ** 0.5)
+
+    def noticed(kink: float) -> float:
+        return float(_water(DryingForm.TWO_STAGE, last, begin, rate, begin - rate * kink)) - steady.at(last)
+
+    early, late = before, last
+    if noticed(early) > hardly:
+        for _ in range(40):
+            middle = (early + late) / 2
+            early, late = (middle, late) if noticed(middle) > hardly else (early, middle)
+    slowed = _hours(DryingForm.TWO_STAGE, left_g, begin, rate, begin - rate * early)
+    return replace(found, high=max(found.high, slowed + found.high - found.value))
 
 
 def stretches(weights: Sequence[tuple[datetime, float]]) -> list[list[tuple[datetime, float]]]:

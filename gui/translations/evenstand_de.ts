@@ -2250,6 +2250,10 @@
             <translation>ohne</translation>
         </message>
         <message>
+            <source>weekly</source>
+            <translation>wöchentlich</translation>
+        </message>
+        <message>
             <source>{what} described</source>
             <translation>{what} beschrieben</translation>
         </message>

@@ -95,6 +95,8 @@ def test_a_weighing_that_cannot_be_is_refused(step: int, value: float, hours: fl
         ([(NOON, 24.0), (NOON, 22.0)], 18.0, "same time"),
         ([(NOON, 24.0), (NOON + HOUR, 25.0)], 18.0, "did not cool"),
         ([(NOON, 18.2), (NOON + HOUR, 18.1)], 18.0, "Warm it"),
+        ([(NOON, 21.9), (NOON + HOUR, 18.1)], 18.0, "Warm it at least 4 K"),
+        ([(NOON, 22.0), (NOON + HOUR, 18.9)], 18.0, "read it after a quarter and half an hour"),
         ([(NOON, 24.0), (NOON + HOUR, 22.0)], None, "air"),
     ],
 )

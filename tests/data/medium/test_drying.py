@@ -75,6 +75,29 @@ def test_intervals_hold_as_often_as_they_say():
     assert held >= 88  # 95 of 100, less three standard errors; curves that may hold too make it wider
 
 
+@pytest.mark.parametrize("hours", [(0, 6, 12), (0, 6, 12, 24), (0, 8, 16, 22)])
+def test_a_forecast_from_the_wet_stage_holds_though_the_dry_one_begins_unseen(hours):
+    """700 g, 14 g/h until 420 g are left at 20 h, then falling: 210 g at 20 + 30 ln 2 = 40.79 h.
+
+    Drawn a hundred times with 5 g of scatter. The steady line alone held in 4 of them with four weighings.
+    """
+    truth, held = 20 + 30 * math.log(2), 0
+    course = [700 - 14 * h if h <= 20 else 420 * math.exp(-(h - 20) / 30) for h in hours]
+    for seed in range(100):
+        water = np.array(course) + np.random.default_rng(seed).normal(0, 5, len(hours))
+        found = hours_until(list(hours), list(water), 210)
+        held += found.low <= truth <= found.high
+
+    assert held >= 88  # 95 of 100, less three standard errors
+
+
+def test_what_was_weighed_until_it_was_dry_needs_no_forecast():
+    """Steady to the last weighing, which is drier still: 700 - 10 h are 210 g at 49 h, give or take 1 h."""
+    found = hours_until([0, 10, 20, 30, 40, 52], [700, 600, 500, 400, 300, 180], 210)
+
+    assert (found.low, found.high) == pytest.approx((49, 49), abs=1.5)
+
+
 def test_watering_begins_a_new_stretch():
     weights = weighed((0, 900), (6, 820), (7, 1080), (13, 1000))
 
