@@ -314,6 +314,8 @@ def in_words(folder: Path) -> Iterator[None]:
         kind = DiskFull if code in NO_ROOM else MEANING.get(code & 0xFF)
         if kind is None:
             raise
+        if kind is BookReadOnly and not folder.exists():  # SQLite says the same of what it may not open
+            kind = BookUnreachable
         raise kind(folder) from error
     except OSError as error:
         raise FILE_MEANING.get(error.errno or 0, BookUnreachable)(folder) from error

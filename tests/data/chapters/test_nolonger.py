@@ -1,13 +1,14 @@
 """What another window has taken away is told in words; nothing is half kept, and nothing ends in a fault."""
 
 from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
 from datetime import datetime
 from pathlib import Path
 
 import pytest
 
 from data.book import Book
-from data.errors import BookError, NoLongerThere
+from data.errors import BookError, BookUnreachable, NoLongerThere
 from data.events import EventKind
 from data.medium.benchtest import BenchKind, BenchTestId, NewBenchTest
 from data.readings import NewReading, ReadingKind
@@ -69,3 +70,18 @@ def test_it_is_told_in_words_that_end_in_no_quotes(windows: tuple[Book, Book]) -
         windows[0].bench_test(BenchTestId(7))
     assert str(caught.value).startswith("nothing was changed, since")
     assert "book" in str(caught.value)
+
+
+def test_a_book_whose_drive_was_pulled_out_is_not_said_to_be_read_only(
+    windows: tuple[Book, Book], tmp_path: Path
+) -> None:
+    here, _ = windows
+    here.folder.rename(tmp_path / "away")
+
+    def asked_by_another_thread() -> BaseException | None:
+        with ThreadPoolExecutor(1) as pool:  # which has no connection yet
+            return pool.submit(here.setting, "today").exception()
+
+    assert isinstance(asked_by_another_thread(), BookUnreachable)
+    (tmp_path / "away").rename(here.folder)
+    assert asked_by_another_thread() is None
