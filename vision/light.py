@@ -1,17 +1,18 @@
 """Light: can this photo be used, and what colour was the light.
 
 In    photo and top view, the mean light of the tag's patches where they were seen
-Out   `Light`: exposure, clipped, dark and glaring shares, sharpness, cast, and the reason to refuse, if any;
-      pixels with white balanced
+Out   `Light`: exposure, clipped, dark and glaring shares, sharpness, cast, the reason to refuse, if any, and
+      those to doubt; pixels with white balanced
 Not   what is in the tray (`tissue.py`)
 
-Only what cannot be used is refused: blurred, too dark, burnt out, without colour, purple. A crop may be
+Only what cannot be used is refused: blurred, too dark, burnt out, without colour, purple. What may have moved
+coverage by five points and more is a doubt: the score says so, and not how far off it may be. A crop may be
 purple itself and fill its tray, so the colour of the light is told from what lies around the tray, or from
 the tag's white patch.
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
 import cv2
@@ -19,6 +20,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from vision.cielab import encoded, lab, linear
+from vision.fading import Fading, fading
+from vision.glare import MOST_HIDDEN_PCT, hidden_pct
 from vision.photo import Photo, Pixels, in_srgb
 from vision.reason import Reason
 from vision.sharpness import edge_rise_mm, laplacian_variance, smear
@@ -67,6 +70,7 @@ class Light:
     cast: float | None  # strongest over weakest channel of the patch in linear light, 1 = neutral
     corrected_by: str  # "patch" or "none"
     refusal: Reason | None = None  # why the photo cannot be used
+    doubts: tuple[Reason, ...] = ()  # why coverage may be far off, although it can be used
     reasons: Mapping[str, Reason] = field(default_factory=dict)  # by name of the field that is None
 
 
@@ -76,12 +80,19 @@ def judge_light(photo: Photo, top: TopView, patches: "Patches | None") -> Light:
     tint = (
         surroundings_tint(photo, top) if (white := _neutral(patches)) is None else _tint(np.array([white]))[0]
     )
+    faded = fading(top.pixels, _sample(photo))
     refusals = (
         Reason.GREY if _colourless(top.pixels) else None,
+        Reason.FADED if faded is Fading.LOST else None,
         Reason.PURPLE if tint is not None and tint < PURPLE_TINT else None,
         Reason.BLURRED if _blurred(blur_mm, top) else None,
     )
-    return _light(top.pixels, blur_mm, Reason.NO_EDGE, patches, refusals)
+    doubts = (
+        (Reason.FADED, faded is not Fading.NONE),
+        (Reason.GLARE, hidden_pct(top.pixels) > MOST_HIDDEN_PCT),
+    )
+    light = _light(top.pixels, blur_mm, Reason.NO_EDGE, patches, refusals)
+    return replace(light, doubts=tuple(reason for reason, holds in doubts if holds))
 
 
 def _blurred(blur_mm: float | None, top: TopView) -> bool:
@@ -97,7 +108,8 @@ def judge_pixels(pixels: Pixels) -> Light:
 
     Without surroundings and scale it is never refused as purple or blurred.
     """
-    return _light(pixels, None, Reason.NO_SCALE, None, (Reason.GREY if _colourless(pixels) else None,))
+    light = _light(pixels, None, Reason.NO_SCALE, None, (Reason.GREY if _colourless(pixels) else None,))
+    return light if fading(pixels, None) is Fading.NONE else replace(light, doubts=(Reason.FADED,))
 
 
 def _light(
@@ -176,12 +188,11 @@ def surroundings_tint(photo: Photo, top: TopView) -> float | None:
     without green do to them is far below. Both must be purple: what lies around the tray in the middle, and
     the lightest things of the photo. A brick-red bench alone is no purple light.
     """
-    step = max(1, max(photo.size_stored) // BEYOND_PX)
-    sample = in_srgb(np.ascontiguousarray(photo.pixels[::step, ::step]), photo.profile)
+    sample = _sample(photo)
     light = linear(sample).reshape(-1, 3)
     tint = _tint(light)
     witness = (tint < GREEN_TINT) & (light.max(axis=1) > 0.02) & (sample.reshape(-1, 3).max(axis=1) < CLIPPED)
-    around = witness & (_tray_mask(sample.shape[:2], top, step).ravel() == 0)
+    around = witness & (_tray_mask(sample.shape[:2], top, _step(photo)).ravel() == 0)
     if np.count_nonzero(around) < LEAST_WITNESSES:
         return None
     weakest = light.min(axis=1)
@@ -190,6 +201,16 @@ def surroundings_tint(photo: Photo, top: TopView) -> float | None:
     if np.count_nonzero(lightest) >= LEAST_WITNESSES // 10:
         tints.append(float(np.median(tint[lightest])))
     return max(tints)
+
+
+def _sample(photo: Photo) -> Pixels:
+    """Every so many pixels of the whole photo, in sRGB."""
+    step = _step(photo)
+    return in_srgb(np.ascontiguousarray(photo.pixels[::step, ::step]), photo.profile)
+
+
+def _step(photo: Photo) -> int:
+    return max(1, max(photo.size_stored) // BEYOND_PX)
 
 
 def _tint(light: NDArray[np.floating]) -> NDArray[np.floating]:

@@ -132,8 +132,8 @@ def score_photo(
         method=method_of(tissue),
         seconds=0.0,
         inner_mm=inner_mm,
-        coverage_sd=tissues.coverage_sd,
-        notes=photo.notes + tissues.notes,
+        coverage_sd=None if light.doubts else tissues.coverage_sd,
+        notes=photo.notes + light.doubts + tissues.notes,
     )
     return _timed(Scored(score=explained(score), top=top, labels=tissues.labels), started)
 
@@ -169,8 +169,8 @@ def score_whole(photo: Photo, tissue: Tissue) -> Scored | Refused:
         tilt_deg=None,
         method=method_of(tissue),
         seconds=0.0,
-        coverage_sd=tissues.coverage_sd,
-        notes=photo.notes + doubts + tissues.notes,
+        coverage_sd=None if light.doubts else tissues.coverage_sd,
+        notes=photo.notes + doubts + light.doubts + tissues.notes,
     )
     return _timed(Scored(score=explained(score), top=top, labels=labels), started)
 

@@ -95,7 +95,7 @@ def explained(score: Score) -> Score:
     if score.tag_number is None:
         missing["tag_number"] = Reason.NO_TAG
     if score.coverage_sd is None:
-        missing["coverage_sd"] = Reason.NO_DOUBT
+        missing["coverage_sd"] = next(iter(score.light.doubts), Reason.NO_DOUBT)
     if score.tilt_deg is None:
         missing["tilt_deg"] = Reason.NO_SCALE if score.corners is None else Reason.NO_FOCAL_LENGTH
     if score.corners is None:

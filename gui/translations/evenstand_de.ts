@@ -8169,6 +8169,10 @@ trusted</source>
             <translation>Zwei verschiedene Einstellungen angeben: {what}.</translation>
         </message>
         <message>
+            <source>Watering can vary between bottom, top and both; “{level}” is none of them. How much and how often is noted with each tray as water given.</source>
+            <translation>Die Bewässerung kann sich in von unten, von oben und beides unterscheiden; „{level}“ ist keines davon. Wie viel und wie oft, wird bei jeder Schale als Wassergabe notiert.</translation>
+        </message>
+        <message>
             <source>Say which shelves the trial may use.</source>
             <translation>Angeben, welche Etagen der Versuch nutzen darf.</translation>
         </message>

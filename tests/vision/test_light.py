@@ -173,6 +173,41 @@ def test_a_black_and_white_photo_is_refused_though_it_is_stored_in_colour(handhe
     assert judged(replace(handheld, pixels=np.repeat(grey[:, :, None], 3, axis=2))).refusal is Reason.GREY
 
 
+def sepia(pixels: Pixels, share: float = 1.0) -> Pixels:
+    """The filter of W3C, Filter Effects Module Level 1 (matrix from memory), or a part of it."""
+    full = np.array([[0.393, 0.769, 0.189], [0.349, 0.686, 0.168], [0.272, 0.534, 0.131]])
+    return np.clip(np.rint(pixels @ (full * share + np.eye(3) * (1 - share)).T), 0, 255).astype(np.uint8)
+
+
+@pytest.mark.parametrize("patches", [None, Patches(white=(0.8, 0.75, 0.6), grey=None)])
+def test_a_photo_in_sepia_is_refused_though_nothing_of_it_is_grey(handheld, patches):
+    assert judged(replace(handheld, pixels=sepia(handheld.pixels)), patches).refusal is Reason.FADED
+
+
+def test_colours_that_have_faded_half_way_are_a_doubt_and_no_refusal(handheld):
+    light = judged(replace(handheld, pixels=sepia(handheld.pixels, 0.75)))
+
+    assert (light.refusal, light.doubts) == (None, (Reason.FADED,))
+
+
+def test_a_close_up_in_one_colour_is_doubted_and_not_refused(handheld):
+    light = judge_pixels(sepia(handheld.pixels))
+
+    assert (light.refusal, light.doubts) == (None, (Reason.FADED,))
+
+
+def test_glare_over_part_of_the_tray_is_a_doubt(handheld):
+    pixels = handheld.pixels.copy()
+    veil = np.zeros(pixels.shape[:2], np.float32)
+    cv2.circle(veil, (500, 400), 120, 0.35, -1)
+    shining = replace(handheld, pixels=encoded(linear(pixels) + veil[:, :, None]))
+
+    light = judged(shining)
+
+    assert (light.refusal, light.doubts) == (None, (Reason.GLARE,))
+    assert judged(handheld).doubts == ()
+
+
 def test_a_picture_of_unknown_scale_is_judged_without_blur(handheld):
     light = judge_pixels(handheld.pixels)
 

@@ -48,6 +48,13 @@ def by_hand_held_phone() -> Scored:
     return result
 
 
+class Sure(Painted):
+    """The same, and it says how far coverage may be off."""
+
+    def label(self, top, px_per_mm):
+        return replace(super().label(top, px_per_mm), coverage_sd=1.0)
+
+
 def truth(name: str) -> dict:
     return json.loads((PHOTOS / f"{name}.json").read_text(encoding="utf-8"))
 
@@ -286,3 +293,18 @@ def test_the_station_wins_where_it_is_sure_else_the_surer_of_the_two(monkeypatch
     monkeypatch.setattr(vision.place, "find_frame", lambda _: frame)
 
     assert find_corners(decode_photo(a_picture(), "a.png"), Marks()).found_by is expected
+
+
+def test_where_glare_lies_on_the_tray_the_score_says_so_and_promises_no_accuracy(at_the_station):
+    photo = read_photo(PHOTOS / "station.jpg")
+    corners = at_the_station.score.corners
+    pixels = photo.pixels.copy()
+    middle = np.mean(corners.points, axis=0).astype(int)
+    cv2.circle(pixels, (int(middle[0]), int(middle[1])), 70, (250, 250, 250), -1)
+
+    clear = score_photo(photo, Sure(), corners=corners).score
+    shining = score_photo(replace(photo, pixels=pixels), Sure(), corners=corners).score
+
+    assert (clear.notes, clear.coverage_sd) == ((), 1.0)
+    assert (shining.notes, shining.coverage_sd) == ((Reason.GLARE,), None)
+    assert shining.missing["coverage_sd"] is Reason.GLARE

@@ -1,0 +1,85 @@
+"""A picture whose colours were taken out of it is told from one of things that have little colour."""
+
+from pathlib import Path
+
+import cv2
+import numpy as np
+import pytest
+
+from vision.cielab import encoded, linear
+from vision.fading import Fading, colours_apart, fading
+from vision.photo import Pixels, read_photo
+
+PHOTOS = Path(__file__).parents[1] / "photos"
+LUMINANCE = np.array([0.213, 0.715, 0.072])
+SEPIA = np.array([[0.393, 0.769, 0.189], [0.349, 0.686, 0.168], [0.272, 0.534, 0.131]])
+WOOD = (150, 105, 60)
+
+
+@pytest.fixture(scope="module")
+def photo() -> Pixels:
+    return read_photo(PHOTOS / "handheld.jpg").pixels
+
+
+def saturated(pixels: Pixels, share: float) -> Pixels:
+    """The filter `saturate` of W3C, Filter Effects Module Level 1 (matrix from memory)."""
+    return mixed(pixels, np.eye(3) * share + LUMINANCE * (1 - share))
+
+
+def mixed(pixels: Pixels, matrix: np.ndarray) -> Pixels:
+    return np.clip(np.rint(pixels @ matrix.T), 0, 255).astype(np.uint8)
+
+
+def test_a_photo_keeps_its_colours_apart_and_is_not_faded(photo):
+    assert fading(photo, photo) is Fading.NONE
+
+
+@pytest.mark.parametrize("share", [0.02, 0.1, 0.2])
+def test_a_photo_without_most_of_its_colour_is_lost(photo, share):
+    grey = saturated(photo, share)
+
+    assert fading(grey, grey) is Fading.LOST
+
+
+def test_a_sepia_photo_is_lost_although_it_is_coloured_all_over(photo):
+    """The filter `sepia` of the same module."""
+    brown = mixed(photo, SEPIA)
+
+    assert np.median(np.ptp(brown, axis=2)) > 15
+    assert fading(brown, brown) is Fading.LOST
+
+
+def test_between_the_two_a_photo_is_doubtful(photo):
+    assert fading(saturated(photo, 0.28), photo) is Fading.DOUBTFUL
+
+
+def test_a_grey_tray_on_a_wooden_bench_is_doubtful_and_not_lost(photo):
+    grey = saturated(photo, 0.1)
+    around = cv2.copyMakeBorder(grey, 80, 80, 80, 80, cv2.BORDER_CONSTANT, value=WOOD)
+
+    assert fading(grey, np.asarray(around, np.uint8)) is Fading.DOUBTFUL
+
+
+def test_a_close_up_of_one_colour_is_never_called_lost(photo):
+    assert fading(saturated(photo, 0.1), None) is Fading.DOUBTFUL
+
+
+@pytest.mark.parametrize("stops", [-2, -1])
+def test_colours_lie_as_far_apart_in_less_light(photo, stops):
+    darker = encoded(linear(photo) * 2.0**stops)
+
+    assert colours_apart(darker) == pytest.approx(colours_apart(photo), rel=0.12)
+
+
+def test_one_colour_has_nothing_apart_and_the_dark_tells_nothing():
+    assert colours_apart(np.full((50, 60, 3), (70, 130, 50), np.uint8)) == pytest.approx(0, abs=1e-3)
+    assert colours_apart(np.full((50, 60, 3), 5, np.uint8)) is None
+
+
+def test_two_colours_lie_apart_by_the_difference_of_their_tones():
+    """60,120,40: L* 45.006, a* -35.378, b* 36.853 (scikit-image `rgb2lab`); grey has no tone."""
+    two = np.full((50, 60, 3), 119, np.uint8)
+    two[:, :10] = (60, 120, 40)
+
+    length = float(np.hypot(-35.3777, 36.8525)) * 100 / (45.0064 + 16)
+    assert colours_apart(two) == pytest.approx(length, abs=0.1)
