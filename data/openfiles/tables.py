@@ -232,6 +232,16 @@ TABLES: tuple[OpenTable, ...] = (
         ),
     ),
     OpenTable(
+        table="log_file",
+        file="log_files",
+        about="Files of loggers and scales, so that none is brought in twice",
+        later=True,
+        columns=(
+            row_id("log_file"), text("digest", "SHA-256 of the file"), text("name", "name of the file"),
+            time("added_at", "when it was brought in"), text("read_as", "how its columns were understood"),
+        ),
+    ),
+    OpenTable(
         table="reading",
         file="readings",
         about="Dated numbers from a person, a scale or a logger",
@@ -241,7 +251,7 @@ TABLES: tuple[OpenTable, ...] = (
             text("kind", "what was measured"), number("value", "in the unit beside it"),
             text("unit", "unit of the value"), time("taken_at", "when"),
             text("source", "person, or a logger's file"),
-            NOTE,
+            later(ref("log_file", "the file that brought it")), NOTE,
         ),
     ),
     OpenTable(

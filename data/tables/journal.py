@@ -11,7 +11,7 @@ that book in once more.
 """
 
 import json
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
 from data import queries
@@ -67,11 +67,21 @@ class Recorder:
         rows_told = _told(listed, step)
         self._db.table(table).insert_all(dict(zip(columns, row, strict=True)) for row in rows_told)
 
-    def insert_block(self, table: str, rows: Sequence[Values]) -> None:
-        """Insert rows that have ids, ascending without a gap; taken back by them, and not done again."""
-        if rows:
-            self._images.append({"table": table, "added": [rows[0]["id"], rows[-1]["id"]]})
-            self._db.table(table).insert_all(dict(row) for row in rows)
+    def insert_block(self, table: str, rows: Iterable[Values]) -> None:
+        """Insert rows that have ids, ascending without a gap; taken back by them, and not done again.
+
+        They are asked for as they are inserted, so that a book of years is never held whole.
+        """
+        ids: list[int] = []
+
+        def told() -> Iterator[dict[str, Any]]:
+            for row in rows:
+                ids[1:] = [row["id"]]
+                yield dict(row)
+
+        self._db.table(table).insert_all(told())
+        if ids:
+            self._images.append({"table": table, "added": [ids[0], ids[-1]]})
 
     def update(self, table: str, row_id: int, values: Values) -> None:
         """Set columns of a row."""

@@ -10,7 +10,7 @@ medium and time of sowing, a reading by tray, kind and time. What is known stays
 medium and the note of a reading, where nobody has said them here, are taken as they were said there.
 """
 
-from collections import Counter, defaultdict, deque
+from collections import Counter, defaultdict
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from itertools import chain
 from typing import TYPE_CHECKING, Any
@@ -72,7 +72,7 @@ class _Here:
 
     def __init__(self, table: str, rows: Iterable[Row]) -> None:
         self._table = table
-        self._of: dict[tuple[Any, ...], deque[int]] = defaultdict(deque)
+        self._of: dict[tuple[Any, ...], list[int]] = defaultdict(list)
         self._logged: dict[tuple[Any, ...], int] = {}
         self._stands: dict[int, Place] = {}  # trays only
         self.notes: dict[int, str] = {}  # readings and events only
@@ -171,9 +171,14 @@ class NewRows:
     def _take(self, recorder: Recorder, table: str) -> None:
         refers = {str(key.column): key.other_table for key in self._theirs.table(table).foreign_keys}
         here = _Here(table, self._ours.table(table).rows)
+        self._ids[table], self._fresh[table] = {}, set()
+        recorder.insert_block(table, self._new(recorder, table, here, refers))
+        self.added[table] += len(self._fresh[table])
+
+    def _new(self, recorder: Recorder, table: str, here: _Here, refers: Mapping[str, str]) -> Iterator[Row]:
+        """Their rows that are not known here, one by one, under ids of ours."""
         last_id = last_here = here.last_id
-        ids: dict[int, int] = {}
-        added: dict[int, Row] = {}
+        ids, fresh = self._ids[table], self._fresh[table]
         for number, row in enumerate(self._rows_of(table)):
             if number % ROWS_BETWEEN == 0:
                 self._cancel.check()
@@ -184,18 +189,16 @@ class NewRows:
                 self.known[table] += 1
                 if table == "medium" and known <= last_here:
                     self._take_kind(recorder, known, row["kind"])
-                if table in NOTED and row["note"] and not here.notes[known]:
+                if table in NOTED and row["note"] and here.notes.get(known) == "":
                     recorder.update(table, known, {"note": row["note"]})
             elif self._hangs_on_known(table, row):
                 self.known[table] += 1
             else:
                 last_id += 1
                 ids[row["id"]] = last_id
-                added[row["id"]] = self._settled(table, wanted) | {"id": last_id}
+                fresh.add(row["id"])
                 here.add(wanted, last_id)
-        recorder.insert_block(table, list(added.values()))
-        self._ids[table], self._fresh[table] = ids, set(added)
-        self.added[table] += len(added)
+                yield self._settled(table, wanted) | {"id": last_id}
 
     def _rows_of(self, table: str) -> Iterator[Row]:
         """Their rows; those with a note first, so that each finds its own before one without is taken."""

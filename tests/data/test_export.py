@@ -6,7 +6,7 @@ import shutil
 import tempfile
 import tracemalloc
 from collections.abc import Iterator
-from datetime import timedelta
+from datetime import datetime, timedelta
 from pathlib import Path
 
 import numpy as np
@@ -361,6 +361,29 @@ def test_shelf_life_taste_and_notes_of_words_alone_stand_in_the_files_and_come_b
     with Book.open(read_export(out, tmp_path / "book", CancelToken())) as book:
         assert book.readings(tray) == rack.book.readings(tray)
         assert book.events(tray) == rack.book.events(tray)
+
+
+def test_a_loggers_file_that_came_with_an_export_is_known_again(tmp_path: Path) -> None:
+    begin = datetime(2026, 3, 1)
+    logged = [
+        NewReading(
+            kind=ReadingKind.AIR_TEMPERATURE,
+            value=20.0,
+            taken_at=begin + timedelta(hours=n),
+            shelf="A",
+            source="logger",
+        )
+        for n in range(6)
+    ]
+    with Book.create(tmp_path / "book") as book, Book.create(tmp_path / "mine") as mine:
+        book.keep_log("1" * 64, "march.csv", "{}", logged[:4])
+        exported = export(book, tmp_path / "open", CancelToken())
+        with Book.open(read_export(exported, tmp_path / "theirs", CancelToken())) as theirs:
+            merge(mine, theirs, {}, "theirs", CancelToken())
+
+        assert mine.keep_log("1" * 64, "march.csv", "{}", logged[:4]).same_file
+        assert mine.keep_log("2" * 64, "until april.csv", "{}", logged).added == 2
+        assert len(mine.readings(shelf="A")) == 6
 
 
 def test_what_was_answered_to_the_look_list_stands_in_the_files_and_comes_back(
