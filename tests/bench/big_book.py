@@ -124,7 +124,6 @@ def asked(book: Book) -> dict[str, tuple[Callable[[], object], int]]:
         "one tray: days": (lambda: book.days(tray), 15),
         "one tray: peers": (lambda: book.peers(tray), 15),
         "one tray: readings, events": (lambda: (book.readings(tray), book.events(tray)), 15),
-        "weights of growing trays": (lambda: book.readings_of_growing(ReadingKind.WEIGHT), 9),
         "a logger's fortnight": (lambda: book.readings(shelf="S1", since=NEW), 9),
         "like the last": (lambda: book.like_last("pea", "coir"), 9),
         "rows of Intake": (book.photos, 9),

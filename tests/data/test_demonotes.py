@@ -28,7 +28,9 @@ def test_every_tray_was_weighed_dry_wet_and_then_morning_and_evening(demo: Book)
 
 def test_nothing_was_noted_after_the_morning_that_is_shown(demo: Book) -> None:
     assert max(reading.taken_at for reading in demo.readings()).isoformat() <= "2026-03-11T08:00:00"
-    assert all(event.at.date() <= demo.today() for event in demo.events_of_growing())
+    events = [event for tray in demo.trays() for event in demo.events(tray.id)]
+    assert events
+    assert all(event.at.date() <= demo.today() for event in events)
 
 
 def test_water_given_is_seen_in_the_weight_and_among_the_events(demo: Book) -> None:
