@@ -20,8 +20,8 @@ from typing import Any, NewType
 from data.records import Tray
 
 __all__ = [
-    "CONFIDENCE", "FACTORS", "MEDIUM", "YES_NO", "Block", "CropPlan", "Factor", "KeptPlan", "Measure",
-    "MeasureKind", "Plan", "PlanId", "Question", "Spread", "Treatment", "crossed", "setting_of",
+    "CONFIDENCE", "FACTORS", "MEDIUM", "WATERINGS", "YES_NO", "Block", "CropPlan", "Factor", "KeptPlan",
+    "Measure", "MeasureKind", "Plan", "PlanId", "Question", "Spread", "Treatment", "crossed", "setting_of",
     "treatment_of",
 ]  # fmt: skip
 
@@ -29,6 +29,7 @@ PlanId = NewType("PlanId", int)
 
 MEDIUM = "medium"
 CONFIDENCE = 0.95  # of each side of an interval, for all media together
+WATERINGS = ("bottom", "top", "both")  # the book knows no other
 FACTORS = ("medium", "feed", "watering", "seating", "heat mat", "light", "stacking")
 YES_NO = {"heat mat": ("with heat mat", "without heat mat"), "stacking": ("stacked", "not stacked")}
 

@@ -8,7 +8,7 @@ Not   the choices (`draft.py`), the plan that follows (`draftplan.py`)
 from data.plan.blocks import WhyNoBlocks
 from data.plan.draft import Draft, Step, layout_of, settings_of, size_of, treatments_of
 from data.sentence import Sentence
-from data.trial import Question
+from data.trial import WATERINGS, Question
 
 __all__ = ["lacking"]
 
@@ -52,7 +52,21 @@ def _lacking_treatments(draft: Draft) -> tuple[Sentence, ...]:
         found.append(Sentence("Say what shall close the gap: feed, watering, another seating."))
     if draft.other is not None and len({*draft.other.levels, ""}) < 3:
         found.append(Sentence("Give {what} two different settings.", what=draft.other.name))
-    return tuple(found)
+    return (*found, *_strange_watering(draft))
+
+
+def _strange_watering(draft: Draft) -> tuple[Sentence, ...]:
+    """A tray's watering has names in the book, and no tray could be sown with another one."""
+    said = draft.other.levels if draft.other is not None and draft.other.name == "watering" else ()
+    strange = [level for level in said if level and level not in WATERINGS]
+    return tuple(
+        Sentence(
+            "Watering can vary between bottom, top and both; “{level}” is none of them. How much and how "
+            "often is noted with each tray as water given.",
+            level=level,
+        )
+        for level in strange
+    )
 
 
 def _lacking_blocks(draft: Draft) -> tuple[Sentence, ...]:

@@ -17,6 +17,7 @@ from datetime import date, timedelta
 from enum import Enum, auto
 from fractions import Fraction
 
+from data.medium.feeds import is_plain
 from data.numbers import TrayId
 from data.records import Tray
 from data.trial import Plan
@@ -65,7 +66,7 @@ CONDITIONS: Mapping[str, Callable[[Tray], Value | None]] = {
     "dark": _days_dark,
     "stacking": lambda tray: tray.stacked,
     "watering": lambda tray: tray.watering,
-    "feed": lambda tray: tray.feed,
+    "feed": lambda tray: "none" if tray.feed and is_plain(tray.feed) else tray.feed,
     "heat mat": lambda tray: tray.heat_mat,
     "light": lambda tray: tray.light,
     "shelf": lambda tray: tray.shelf or None,

@@ -72,6 +72,7 @@ KEPT = (
     K("{what} grows again"),
     K("trusted medium: {name}"),
     K("none"),
+    K("weekly"),
     K("{what} described"),
     K("limits of media"),
     K("trays a week"),

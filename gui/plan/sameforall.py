@@ -13,14 +13,13 @@ from collections.abc import Mapping
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QWidget
 
-from data.trial import YES_NO
+from data.trial import WATERINGS, YES_NO
 from gui.controls.flow import Flow
+from gui.language.levels import kept_level, shown_level
 from gui.language.spoken import spoken
 from gui.style.palette import Space
 
 __all__ = ["SameForAll"]
-
-WATERINGS = ("bottom", "top", "both")
 
 
 class SameForAll(QWidget):
@@ -76,8 +75,8 @@ class SameForAll(QWidget):
         """What is said; what varies has no place here."""
         self._same, self._varies = dict(same), varies
         for line, factor in ((self.feed, "feed"), (self.light, "light")):
-            if line.text() != same.get(factor, ""):
-                line.setText(same.get(factor, ""))
+            if kept_level(factor, line.text()) != same.get(factor, ""):
+                line.setText(shown_level(factor, same.get(factor)))
         self.watering.setCurrentIndex(self.watering.findData(same.get("watering")))  # blank: not said
         for box, factor in ((self.stacking, "stacking"), (self.heat_mat, "heat mat")):
             box.setCurrentIndex(max(0, box.findData(same.get(factor, ""))))
@@ -87,11 +86,11 @@ class SameForAll(QWidget):
     @Slot()
     def _edited(self) -> None:
         said = {
-            "feed": self.feed.text().strip(),
+            "feed": kept_level("feed", self.feed.text()),
             "watering": self.watering.currentData(),
             "stacking": self.stacking.currentData(),
             "heat mat": self.heat_mat.currentData(),
-            "light": self.light.text().strip(),
+            "light": kept_level("light", self.light.text()),
         }
         for factor, level in said.items():
             if factor == self._varies:

@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 
 from data.trial import FACTORS, MEDIUM, YES_NO, CropPlan, Factor
 from gui.controls.namefield import NameField
+from gui.language.levels import kept_level, shown_level
 from gui.language.spoken import spoken
 from gui.plan.cautions import caution_words
 from gui.plan.croprow import CropRow
@@ -175,8 +176,8 @@ class TreatmentsPage(PlanPage):
             part.setVisible(other is not None)
         if other is not None:
             for field, text in zip((self.usual, self.new), (*other.levels, "", "")[:2], strict=True):
-                if field.text() != text:
-                    field.setText(text)
+                if kept_level(other.name, field.text()) != text:
+                    field.setText(shown_level(other.name, text))
                 field.setReadOnly(other.name in FIXED)
             self.by_shelf.blockSignals(True)
             self.by_shelf.setChecked(other.by_shelf)
@@ -262,8 +263,9 @@ class TreatmentsPage(PlanPage):
     @Slot()
     def _levels_edited(self) -> None:
         if self._draft is not None and self._draft.other is not None:
-            levels = (self.usual.text().strip(), self.new.text().strip())
-            self.change(other=replace(self._draft.other, levels=levels))
+            other = self._draft.other
+            levels = tuple(kept_level(other.name, field.text()) for field in (self.usual, self.new))
+            self.change(other=replace(other, levels=levels))
 
     @Slot(bool)
     def _by_shelf_set(self, by_shelf: bool) -> None:

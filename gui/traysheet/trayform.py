@@ -8,12 +8,14 @@ Not   keeping it (`conditionspage.py`), what is plausible (`data`)
 
 from collections.abc import Sequence
 from dataclasses import replace
+from datetime import timedelta
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 
 from data.records import NewTray
 from gui.controls.fieldgrid import FieldGrid
+from gui.language.levels import kept_level, shown_level
 from gui.language.spoken import in_figures, spoken
 from gui.notes.moments import MomentEdit, moment_in, show_moment
 from gui.notes.table import number_in
@@ -25,6 +27,7 @@ __all__ = ["TrayForm", "Trouble"]
 
 SEATINGS = ("in the tray", "on an upturned tray")
 WATERINGS = ("top", "bottom", "both")
+FAR = timedelta(days=365)  # a year that is half typed: what is dark stays where it is
 MOST_DIGITS = 4  # of a place on a shelf
 
 
@@ -55,6 +58,7 @@ class TrayForm(FieldGrid):
         self.say_below(self.heat_mat, self.heat_caution)
         self.feed.textChanged.connect(self._caution)
         self.heat_mat.currentIndexChanged.connect(self._caution)
+        self.sown.dateTimeChanged.connect(self._move_dark)
         self._caution()
 
     def _make_fields(self) -> None:
@@ -63,6 +67,7 @@ class TrayForm(FieldGrid):
         for box in (self.crop, self.medium):
             box.setEditable(True)
         self.sown = MomentEdit(self)
+        self._sown_at = moment_in(self.sown)
         self.seed_lot, self.rate, self.soak = (QLineEdit(self) for _ in range(3))
         self.seating = self._choice((self.tr("in the tray"), self.tr("on an upturned tray")), SEATINGS)
         self.stacked, self.heat_mat = self._yes_no(), self._yes_no()
@@ -137,6 +142,15 @@ class TrayForm(FieldGrid):
             label.setText(words)
             label.setVisible(bool(words))
 
+    def _move_dark(self) -> None:
+        """Blackout moves with the sowing, as everywhere, by the clock on the wall over a change of it."""
+        sown = moment_in(self.sown)
+        moved, self._sown_at = sown - self._sown_at, sown
+        if self._filling or not self.dark.isChecked() or abs(moved) > FAR:
+            return
+        for field in (self.dark_from, self.dark_to):
+            show_moment(field, moment_in(field) + moved)
+
     def _fit_dark(self) -> None:
         for field in (self.dark_from, self.dark_to):
             field.setEnabled(self.dark.isChecked())
@@ -164,7 +178,7 @@ class TrayForm(FieldGrid):
             (self.seed_lot, tray.seed_lot),
             (self.rate, _plain(tray.sowing_rate_g)),
             (self.soak, _plain(tray.soak_hours)),
-            (self.feed, tray.feed),
+            (self.feed, shown_level("feed", tray.feed)),
             (self.light, tray.light),
             (self.note, tray.note),
         ):
@@ -231,7 +245,7 @@ class TrayForm(FieldGrid):
             blackout_to=moment_in(self.dark_to, self._tray.blackout_to) if dark else None,
             stacked=self.stacked.currentData(),
             watering=self.watering.currentData(),
-            feed=self.feed.text().strip() or None,
+            feed=self._feed(),
             heat_mat=self.heat_mat.currentData(),
             light=self.light.text().strip() or None,
             note=self.note.text().strip(),
@@ -242,6 +256,12 @@ class TrayForm(FieldGrid):
         if not text.strip():
             raise Trouble(field, words)
         return text.strip()
+
+    def _feed(self) -> str | None:
+        """As the book says it; what nobody has touched stays as it is."""
+        text = self.feed.text().strip()
+        was = None if self._tray is None else self._tray.feed
+        return was if text == shown_level("feed", was) else kept_level("feed", text) or None
 
     def _tag(self) -> int | None:
         text = self.tag.text().strip()

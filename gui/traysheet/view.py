@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 from data.records import Day, GrowthPoint, KeptScore, PhotoId, PhotoState, Said, Tray, TrayId
 from data.watch import MOLD_CAUTION
 from gui.language.age import age_words
+from gui.language.levels import shown_level
 from gui.language.spoken import DAY_YEAR_SHORT, day_words, in_figures, spoken
 from gui.language.words import translate
 from gui.notes.numberwords import NumberLine, numbers_of, quality_of, when
@@ -259,7 +260,7 @@ def _conditions(tray: Tray) -> tuple[tuple[str, str], ...]:
         (T("Dark"), _dark(tray)),
         (T("Stacked"), _yes(tray.stacked)),
         (T("Watering"), spoken(tray.watering or "")),
-        (T("Feed"), tray.feed),
+        (T("Feed"), shown_level("feed", tray.feed)),
         (T("Heat mat"), _yes(tray.heat_mat)),
         (T("Light"), tray.light),
         (T("Done"), None if tray.done_at is None else when(tray.done_at)),

@@ -227,3 +227,22 @@ def test_a_draft_of_a_kept_plan_comes_back_with_its_blocks() -> None:
 @pytest.mark.parametrize("text", [None, "", "[]", "{}", '{"form": 1}', '{"form": 9}', "half of it"])
 def test_text_that_is_no_draft_is_no_draft(text: str | None) -> None:
     assert draft_from(text) is None
+
+
+@pytest.mark.parametrize(
+    ("levels", "refused"), [(("bottom", "top"), 0), (("bottom", "both"), 0), (("bottom", "twice a day"), 1)]
+)
+def test_a_watering_that_no_tray_could_be_sown_with_is_refused_before_the_plan_is_kept(
+    levels: tuple[str, str], refused: int
+) -> None:
+    found = lacking(a_draft(other=Factor(name="watering", levels=levels)), Step.VARIES)
+
+    assert len(found) == refused
+    assert all("“twice a day” is none of them" in one for one in found)
+
+
+def test_a_light_or_a_feed_can_be_said_in_own_words() -> None:
+    for factor in ("light", "feed"):
+        assert (
+            lacking(a_draft(other=Factor(name=factor, levels=("as now", "twice a day"))), Step.VARIES) == ()
+        )

@@ -245,6 +245,13 @@ def test_the_air_of_a_shelf_is_a_trays_from_its_move_on_alone(rack: Rack) -> Non
     assert rows(rack, AIR)["temperature of the air, °C"] == ("not noted", "24 (24 to 24)", "not noted")
 
 
+def test_no_feed_is_no_feed_in_whatever_words(rack: Rack) -> None:
+    for tray, words in zip(rack.trays, ("none", "ohne", "keine", "plain water"), strict=False):
+        rack.book.edit_tray(tray.id, feed=words)
+
+    assert rows(rack, ALIKE)["feed"] == ("none",)
+
+
 def test_a_feed_that_nobody_gave_is_not_missed(rack: Rack) -> None:
     assert "feed" not in words(rack)  # the plan says: none
 

@@ -1,5 +1,7 @@
 """Conditions of a tray, corrected where they stand; and trays that have ended, found again."""
 
+from datetime import datetime, timedelta
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
@@ -7,7 +9,9 @@ from pytestqt.qtbot import QtBot
 
 from data.book import Book
 from data.events import EventKind
+from data.growing.conditions import as_new
 from data.records import Tray, TrayId
+from gui.notes.moments import show_moment
 from gui.trays.newtray import NewTrayDialog
 from gui.traysheet.conditionspage import ConditionsPage
 from gui.traysheet.endedtrays import EndedTrays
@@ -133,6 +137,35 @@ def test_an_unusual_amount_of_seed_is_doubted_and_kept_all_the_same(
     qtbot.mouseClick(page.keep, Qt.MouseButton.LeftButton)
 
     assert a1(rack_book).sowing_rate_g == 180
+
+
+def test_blackout_moves_with_the_sowing_over_the_change_of_clocks(
+    page: ConditionsPage, rack_book: Book
+) -> None:
+    sown = datetime(2026, 3, 27, 11, 20)
+    rack_book.edit_tray(
+        a1(rack_book).id, sown_at=sown, blackout_from=sown, blackout_to=sown + timedelta(days=2)
+    )
+    page.form.show_tray(as_new(a1(rack_book)))
+
+    show_moment(page.form.sown, datetime(2026, 3, 29, 23, 40))
+
+    said = page.form.said()
+    assert said.blackout_from == said.sown_at == datetime(2026, 3, 29, 23, 40)
+    assert said.blackout_to == datetime(2026, 3, 31, 23, 40)
+
+
+def test_no_feed_is_kept_as_the_book_says_it_and_stays_as_it_was_where_nobody_touched_it(
+    page: ConditionsPage, rack_book: Book
+) -> None:
+    rack_book.edit_tray(a1(rack_book).id, feed="ohne")
+    page.form.show_tray(as_new(a1(rack_book)))
+
+    page.form.note.setText("at the door")
+
+    assert page.form.said().feed == "ohne"
+    page.form.feed.setText("keine")
+    assert page.form.said().feed == "none"
 
 
 def test_what_is_usual_fills_only_empty_fields(page: ConditionsPage, rack_book: Book, qtbot: QtBot) -> None:
