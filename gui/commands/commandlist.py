@@ -78,7 +78,9 @@ def _verdict(asked: argparse.Namespace) -> int:
             return _wrong_use(
                 "verdict", "--trusted, --margin and --lower-is-better go with --table; a book has its own."
             )
-        return verdict_of_book(asked.book, as_json=asked.json)
+        return verdict_of_book(asked.book, asked.trial, as_json=asked.json)
+    if asked.trial is not None:
+        return _wrong_use("verdict", "--trial goes with --book; a table holds one trial.")
     if asked.trusted is None or asked.margin is None:
         return _wrong_use("verdict", "--table needs --trusted NAME and --margin M.")
     return verdict_of_table(

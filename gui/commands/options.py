@@ -97,6 +97,7 @@ def verdict_options(word: argparse.ArgumentParser) -> None:
     from_where.add_argument(
         "--table", type=_path, metavar="FILE.csv", help="numbers kept elsewhere: columns block, medium, value"
     )
+    word.add_argument("--trial", metavar="NAME", help="with --book: this trial alone; by default all")
     word.add_argument(
         "--trusted", metavar="NAME", help="with --table: the medium that the others are held against"
     )

@@ -19,7 +19,7 @@ from data.verdict.rechecks import rechecks
 from data.verdict.surewords import camera_words, otherwise_words
 from data.verdict.traywords import lost_words, no_number_words
 from data.verdict.words import Scale, outcome_words, scale_for, sentence, why_words
-from gui.commands.saying import DONE, REFUSED, plain, say
+from gui.commands.saying import DONE, REFUSED, plain, refuse, say
 
 if TYPE_CHECKING:
     from data.verdict.verdicts import CropVerdict
@@ -37,12 +37,14 @@ class Reported:
         verdict: Verdict,
         scale: Scale,
         *,
+        trial: str | None = None,
         crop: str | None = None,
         measure: str = "value",
         notes: Iterable[Sentence] = (),
         extra: dict[str, Any] | None = None,
     ) -> None:
-        self.verdict, self.scale, self.crop, self.measure = verdict, scale, crop, measure
+        self.verdict, self.scale = verdict, scale
+        self.trial, self.crop, self.measure = trial, crop, measure
         self.notes = tuple(notes)
         self.extra = extra or {}
 
@@ -65,10 +67,7 @@ def verdict_of_table(path: Path, trusted: str, margin: float, *, lower_is_better
     try:
         table = read_table(path)
     except TableError as error:
-        say(str(error))
-        if as_json:
-            print("[]")
-        return REFUSED
+        return _nothing(str(error), as_json=as_json)
     trusted = _as_written(trusted, {row.medium for row in (*table.rows, *table.missing)})
     verdict = verdict_of(table.rows, trusted, margin, lower_is_better=lower_is_better)
     scale = scale_for(verdict)
@@ -83,20 +82,21 @@ def verdict_of_table(path: Path, trusted: str, margin: float, *, lower_is_better
     return REFUSED if table.refused or nothing is not None else DONE
 
 
-def verdict_of_book(folder: Path, *, as_json: bool) -> int:
-    """Print the verdicts of a book's trials; 1 where it cannot be read or there is nothing to compare."""
+def verdict_of_book(folder: Path, trial: str | None = None, *, as_json: bool) -> int:
+    """Print the verdicts of one trial of a book, or of all; 1 where it cannot be read or nothing compared."""
     from data.book import Book
     from data.errors import BookError
     from data.verdict.verdicts import verdicts
 
     try:
         with Book.open(folder) as book:
-            found = verdicts(book)
+            names = book.trials()
+            if trial is not None and trial not in names:
+                known = ", ".join(names) or "none"
+                return _nothing(f"this book has no trial called {trial!r}; trials: {known}.", as_json=as_json)
+            found = verdicts(book, trial)
     except BookError as error:
-        say(str(error))
-        if as_json:
-            print("[]")
-        return REFUSED
+        return _nothing(str(error), as_json=as_json)
     print_all([_reported(one) for one in found], as_json=as_json)
     refused = False
     if not found:
@@ -108,6 +108,13 @@ def verdict_of_book(folder: Path, *, as_json: bool) -> int:
             say(f"{one.trial}, {one.crop}, {one.kind}: {nothing}")
             refused = True
     return REFUSED if refused else DONE
+
+
+def _nothing(sentence: str, *, as_json: bool) -> int:
+    """Say why there is no verdict at all; programs get an empty list."""
+    if as_json:
+        print("[]")
+    return refuse(sentence)
 
 
 def _reported(found: "CropVerdict") -> Reported:
@@ -144,7 +151,8 @@ def _reported(found: "CropVerdict") -> Reported:
             for number in found.numbers
         ],
     }
-    return Reported(verdict, scale, crop=found.crop, measure=str(found.kind), notes=notes, extra=extra)
+    about = {"trial": found.trial, "crop": found.crop, "measure": str(found.kind)}
+    return Reported(verdict, scale, **about, notes=notes, extra=extra)
 
 
 def _as_written(name: str, media: Iterable[str]) -> str:
@@ -236,7 +244,7 @@ def lines_of(reported: Reported) -> list[str]:
     verdict, scale = reported.verdict, reported.scale
     rows = [HEADING, *(_row(verdict, line, scale) for line in verdict.media)]
     widths = [max(len(row[column]) for row in rows) for column in range(len(HEADING))]
-    title = reported.measure if reported.crop is None else f"{reported.crop}, {reported.measure}"
+    title = ", ".join(filter(None, (reported.trial, reported.crop, reported.measure)))
     against = f"against {verdict.trusted}, margin {scale.amount(verdict.margin)}"
     return [
         f"{title}: {against if verdict.trusted else 'no medium is named as the trusted one'}",

@@ -8,6 +8,7 @@ import pytest
 
 from data.book import Book
 from gui.command import main
+from tests.data.builders import a_tray
 from tests.data.trialrack import WORSE, Rack
 from tests.published.trialdata import in_blocks
 
@@ -220,6 +221,41 @@ def test_what_differed_unplanned_is_told_in_words_and_by_name(
     assert any("does not vary it: watering, light." in note for note in verdict["notes"])
     main(["verdict", "--book", str(rack.book.folder)])
     assert "does not vary it: watering, light." in capsys.readouterr().out
+
+
+@pytest.fixture
+def two_trials(tmp_path: Path) -> str:
+    rack = Rack(tmp_path)
+    rack.shoot_all(WORSE)
+    rack.book.add_tray(a_tray("Z1", trial="Sunflower in June", crop="sunflower"))
+    rack.book.close()
+    return str(rack.book.folder)
+
+
+def test_each_verdict_of_a_book_names_its_trial(two_trials: str, capsys: pytest.CaptureFixture[str]) -> None:
+    main(["verdict", "--book", two_trials])
+
+    titles = [line for line in capsys.readouterr().out.splitlines() if ", canopy score: " in line]
+    assert len(titles) == 2
+    assert titles[0].startswith("Mat against peat, broccoli, canopy score: against peat mix")
+    assert titles[1].startswith("Sunflower in June, sunflower, canopy score: ")
+
+
+def test_one_trial_of_several_is_asked_for_by_its_name(
+    two_trials: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    code, found, _ = asked(capsys, "--book", two_trials, "--trial", "Mat against peat")
+    assert (code, [one["trial"] for one in found]) == (0, ["Mat against peat"])
+
+    code, found, err = asked(capsys, "--book", two_trials, "--trial", "July")
+    assert (code, found) == (1, [])
+    assert "no trial called 'July'; trials: " in err
+    assert "Sunflower in June" in err
+
+
+def test_a_table_has_no_trial_to_be_named(immer: str, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["verdict", "--table", immer, "--trusted", "M", "--margin", "5", "--trial", "x"]) == 2
+    assert "--trial goes with --book" in capsys.readouterr().err
 
 
 def test_a_book_without_a_trial_is_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
