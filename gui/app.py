@@ -66,7 +66,11 @@ def run(book: Path | None = None, *, demo: bool = False, farm: str | None = None
     show_whole(window)
     start = Start(window)
     QTimer.singleShot(0, start.open_demo if demo else lambda: start.open(book))
-    return int(app.exec())
+    code = int(app.exec())
+    if window.work.only_apart_runs:  # Qt would wait for its threads before the process ends, for ever perhaps
+        logging.shutdown()
+        os._exit(code)
+    return code
 
 
 def show_whole(window: Window) -> None:

@@ -231,6 +231,11 @@ class Work(QObject):
             self._garbage.release()
         return done
 
+    @property
+    def only_apart_runs(self) -> bool:
+        """Whether nothing runs any more but what may never answer."""
+        return self._long.waitForDone(0) and self._quick.waitForDone(0) and not self._apart.waitForDone(0)
+
     @Slot(object, str, object)
     def _end(self, job: Job, how: str, what: object) -> None:
         self._jobs.remove(job)

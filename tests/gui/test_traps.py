@@ -15,6 +15,7 @@ from gui.work import Work
 from tests.gui.rackbook import photograph
 
 ROOT = Path(__file__).resolve().parents[2]
+NEVER_S = 90  # longer than the test waits
 HEAVY = ("cv2", "scipy", "skimage", "pyqtgraph", "pandas", "numpy", "sqlite_utils", "PIL")
 
 
@@ -65,6 +66,37 @@ def test_the_bench_is_there_before_the_other_places() -> None:
         [sys.executable, "-c", asked], cwd=ROOT, capture_output=True, text=True, check=True, timeout=60
     )
     assert done.stdout.strip() == "[]"
+
+
+def test_a_drive_that_never_answers_does_not_keep_the_program_from_ending(
+    rack_book: Book, tmp_path: Path
+) -> None:
+    rack_book.close()
+    asked = f"""
+import time
+from pathlib import Path
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QApplication
+from gui import app
+
+def close():
+    (window,) = [one for one in QApplication.topLevelWidgets() if type(one).__name__ == "Window"]
+    window.work.start(lambda cancel, report: time.sleep({NEVER_S}), apart=True)
+    QTimer.singleShot(200, window.close)
+
+application = QApplication([])
+QTimer.singleShot(1000, close)
+raise SystemExit(app.run(Path({str(rack_book.folder)!r})))
+"""
+    surroundings = os.environ | {"QT_QPA_PLATFORM": "offscreen", "EVENSTAND_HOME": str(tmp_path / "home")}
+    done = subprocess.run(
+        [sys.executable, "-c", asked],
+        cwd=ROOT, env=surroundings, capture_output=True, text=True, timeout=NEVER_S - 10, check=False,
+    )  # fmt: skip
+    assert (
+        done.returncode,
+        done.stderr.replace("This plugin does not support propagateSizeHints()\n", ""),
+    ) == (0, "")
 
 
 def test_the_first_look_list_is_there_before_what_is_typed_and_the_demonstration(
