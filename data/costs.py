@@ -36,13 +36,16 @@ class Mean:
 
 
 def mean_of_trays(values: Sequence[float]) -> Mean | None:
-    """Mean with its 95 % interval of Student's t; None of nothing."""
+    """Mean with its 95 % interval of Student's t; None of nothing.
+
+    Trays that are all alike, as marks and minutes can be, do not tell how sure their mean is: no interval.
+    """
     if not values:
         return None
     if len(values) == 1:
         return Mean(estimate=Estimate(value=values[0]), n=1, sd=None)
     sd = stdev(values)
-    error = sd / len(values) ** 0.5
+    error = sd / len(values) ** 0.5 if sd > 0 else None
     return Mean(estimate=Estimate.of(fmean(values), error, len(values) - 1), n=len(values), sd=sd)
 
 

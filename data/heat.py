@@ -14,7 +14,7 @@ colder, just wetted from the tap, rises the same way.
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import datetime, time, timedelta
+from datetime import date, datetime, time, timedelta
 from itertools import pairwise
 from statistics import fmean
 
@@ -41,6 +41,7 @@ LEAST_ABOVE_K = 1.0  # over the air; below it the thermometer's own error decide
 STEADY_FOR = timedelta(hours=3)
 STEADY_K = 0.5  # spread within it that still counts as steady
 LONGEST_GAP = timedelta(hours=2)  # in a night's log
+LEAST_LOGGED = 0.75  # of a night's hours (common practice)
 
 Sample = tuple[datetime, float]
 
@@ -164,10 +165,12 @@ def degree_hours_below(
 ) -> tuple[float | None, int]:
     """Degree hours below a floor, mean of the nights logged (K h a night), and how many nights.
 
-    Straight lines between readings; a gap of more than two hours counts for nothing.
+    Straight lines between readings; a gap of more than two hours counts for nothing. A night of which too
+    little was logged, as at the ends of a logger's file, is left out: it would look warm.
     """
     ordered = sorted(samples)
-    nights: dict[object, float] = {}
+    nights: dict[date, float] = {}
+    logged: dict[date, float] = {}
     for (at, one), (later, two) in pairwise(ordered):
         middle = at + (later - at) / 2
         if later - at > LONGEST_GAP or not (middle.time() >= begin or middle.time() < end):
@@ -175,9 +178,10 @@ def degree_hours_below(
         night = (middle - timedelta(hours=end.hour)).date()
         hours = (later - at) / timedelta(hours=1)
         nights[night] = nights.get(night, 0.0) + _below(one, two, floor_c) * hours
-    if not nights:
-        return None, 0
-    return fmean(nights.values()), len(nights)
+        logged[night] = logged.get(night, 0.0) + hours
+    length = (24 - begin.hour + end.hour) % 24
+    whole = [cold for night, cold in nights.items() if logged[night] >= LEAST_LOGGED * length]
+    return (fmean(whole), len(whole)) if whole else (None, 0)
 
 
 def _below(one: float, two: float, floor: float) -> float:

@@ -8,7 +8,8 @@ Not   what is reckoned from them (`watercells.py`, `cells.py`), reading the book
 import math
 from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
+from statistics import fmean
 
 from data.costs import Labour, mean_of_trays
 from data.materials.table import Cell, Origin
@@ -20,7 +21,7 @@ from data.statistics.estimate import Estimate
 
 __all__ = [
     "DRY_MASS", "MARKS", "MediumFacts", "factor_cell", "factor_estimate", "mean_cell", "origin_of",
-    "usual_tests",
+    "told_cell", "usual_tests",
 ]  # fmt: skip
 
 MARKS = (1.0, 5.0)
@@ -42,7 +43,7 @@ class MediumFacts:
     factors: Sequence[Factor] = ()  # the grower's own, of all media
     trays_a_week: float = 10.0
     capacities: Sequence[float] = ()  # g, from the trays' own weighings
-    dry_after: Sequence[float] = ()  # h, from the trays' own weighings
+    dry_after: Sequence[Estimate] = ()  # h, from the trays' own weighings
     minutes: Mapping[Labour, Sequence[float]] = field(default_factory=dict)
     cut_quality: Sequence[float] = ()
     shelf_days: Sequence[float] = ()
@@ -95,10 +96,24 @@ def mean_cell(
         return Cell.missing(gap, *notes)
     if mean.n == 1:
         notes = (*notes, Sentence("One of {of}: an interval needs two.", of=of))
+    elif mean.estimate.low is None:
+        notes = (*notes, Sentence("All alike: how sure the mean is cannot be told from that."))
     one, (least, most) = mean.estimate, ends
     low = None if one.low is None else max(one.low, least)
     high = None if one.high is None else min(one.high, most)
     return Cell(value=one.value, low=low, high=high, n=mean.n, of=of, notes=notes)
+
+
+def told_cell(found: Sequence[Estimate], of: str, gap: Sentence, *notes: Sentence) -> Cell:
+    """Mean of estimates; no surer than they are on the average, for what they all rest on may be wrong."""
+    if len(found) == 1:
+        return Cell.of_estimate(found[0], 1, of, notes=notes)
+    cell = mean_cell([one.value for one in found], of, gap, *notes)
+    lows = [one.low for one in found if one.low is not None]
+    highs = [one.high for one in found if one.high is not None]
+    if cell.low is None or cell.high is None or len(lows) < len(found) or len(highs) < len(found):
+        return cell
+    return replace(cell, low=min(cell.low, fmean(lows)), high=max(cell.high, fmean(highs)))
 
 
 def factor_estimate(factor: Factor) -> Estimate:

@@ -19,6 +19,7 @@ from data.medium.drying import hours_until, stretches
 from data.medium.factors import Factor
 from data.readings import Reading, ReadingKind
 from data.records import Tray
+from data.statistics.estimate import Estimate
 from data.water import DryFrom, dry_weight
 
 if TYPE_CHECKING:
@@ -117,9 +118,10 @@ class TrayMaterials:
                 found.setdefault(kind, []).append(minutes)
         return found
 
-    def _water(self, trays: Sequence[Tray]) -> tuple[list[float], list[float]]:
+    def _water(self, trays: Sequence[Tray]) -> tuple[list[float], list[Estimate]]:
         """g held and hours until dry of each tray that tells them."""
-        held, hours = [], []
+        held: list[float] = []
+        hours: list[Estimate] = []
         for tray in trays:
             weights = self._of[ReadingKind.WEIGHT].get(tray.id, [])
             dry = dry_weight(weights, sown_on=tray.sown_at.date())
@@ -140,5 +142,5 @@ class TrayMaterials:
             water = [grams - dry.dry_g for _, grams in told]
             found = hours_until(since, water, dry.grams - dry.dry_g) if min(water) >= 0 else None
             if found is not None and 0 < found.value < MOST_HOURS:
-                hours.append(found.value)
+                hours.append(found)
         return held, hours

@@ -6,7 +6,7 @@ Not   the formulas (`water.py`, `medium/drying.py`, `heat.py`), other cells (`ce
 """
 
 from data.heat import STILL_AIR, areal_capacity, capacity, time_constant
-from data.materials.facts import DRY_MASS, MediumFacts, factor_estimate, mean_cell, usual_tests
+from data.materials.facts import DRY_MASS, MediumFacts, factor_estimate, mean_cell, told_cell, usual_tests
 from data.materials.table import Cell
 from data.medium.benchtest import BenchKind, WettingFound, wetting_found
 from data.sentence import Sentence
@@ -111,15 +111,11 @@ def _over(held: Cell, volume: Estimate) -> Estimate:
 
 def _dry_after(facts: MediumFacts, wettings: Wettings) -> Cell:
     tested = [one.dry_after_h for one in wettings[0] if one.dry_after_h is not None]
-    if len(tested) == 1:
-        note = Sentence("Without a crop; shoots drink and make it shorter.")
-        return Cell.of_estimate(tested[0], 1, "tests", notes=(note, *wettings[1]))
     if tested:
-        return mean_cell([one.value for one in tested], "tests", _DRY_TEST, *wettings[1])
+        note = Sentence("Without a crop; shoots drink and make it shorter.")
+        return told_cell(tested, "tests", _DRY_TEST, note, *wettings[1])
     note = Sentence("From the weighings of trays with a crop, after one watering.")
-    return (
-        mean_cell(facts.dry_after, "trays", _DRY_TEST, note) if facts.dry_after else Cell.missing(_DRY_TEST)
-    )
+    return told_cell(facts.dry_after, "trays", _DRY_TEST, note)
 
 
 _DRY_TEST = Sentence("Do the wetting test and weigh after 6, 12, 24 and 48 hours: 5 minutes in all.")

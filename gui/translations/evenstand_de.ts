@@ -7537,6 +7537,10 @@ trusted</source>
             <translation>Eine von {of}: ein Intervall braucht zwei.</translation>
         </message>
         <message>
+            <source>All alike: how sure the mean is cannot be told from that.</source>
+            <translation>Alle gleich: wie sicher der Mittelwert ist, lässt sich daran nicht ablesen.</translation>
+        </message>
+        <message>
             <source>Peat's own carbon is {peat:.0f} % of it, electricity from the grid {grid:.0f} %.</source>
             <translation>Davon sind {peat:.0f} % der Kohlenstoff des Torfs selbst, {grid:.0f} % Strom aus dem Netz.</translation>
         </message>

@@ -125,9 +125,19 @@ def test_degree_hours_are_counted_at_night_only() -> None:
 
 
 def test_a_line_that_crosses_the_floor_counts_for_its_part_below() -> None:
-    samples = [(datetime(2026, 3, 8, 22), 19.0), (datetime(2026, 3, 8, 23), 17.0)]
+    """From 19 to 17 degrees within an hour it lies below 18 for half of it, half a kelvin deep: 0.25 K h."""
+    night = [(datetime(2026, 3, 8, 20) + n * HOUR, 19.0 if n < 12 else 17.0) for n in range(13)]
 
-    assert degree_hours_below(samples, 18.0)[0] == pytest.approx(0.25)
+    assert degree_hours_below(night, 18.0)[0] == pytest.approx(0.25)
+
+
+def test_a_night_of_which_little_was_logged_does_not_count_as_a_warm_one() -> None:
+    """16 degrees all night, 2 K below for 12 hours; the second night was read out half way."""
+    one = [(datetime(2026, 3, 8, 20) + n * HOUR, 16.0) for n in range(13)]
+    part = [(datetime(2026, 3, 9, 20) + n * HOUR / 2, 16.0) for n in range(12)]
+
+    assert degree_hours_below([*one, *part], 18.0) == (pytest.approx(24.0), 1)
+    assert degree_hours_below(part, 18.0) == (None, 0)
 
 
 def warmth_of(tests: tuple[tuple[BenchTest, list[Reading]], ...], **facts: Any) -> dict[str, Cell]:
@@ -219,6 +229,28 @@ def test_intervals_shrink_with_more_trays_of_the_same_spread(values: list[float]
         return (one.high or 0.0) - (one.low or 0.0)
 
     assert width(many.estimate) <= width(few.estimate)
+
+
+def test_marks_that_are_all_alike_do_not_tell_how_sure_their_mean_is() -> None:
+    """Three marks of 4 are rounded to whole marks: their mean is not known to the last digit."""
+    cell = warmth_of((), cut_quality=(4.0, 4.0, 4.0))["cut quality"]
+
+    assert (cell.value, cell.low, cell.high, cell.n) == (4.0, None, None, 3)
+    assert "All alike" in str(cell.notes[-1])
+
+
+def test_two_tests_that_agree_by_luck_are_no_surer_of_a_forecast_than_each_of_them() -> None:
+    """Student's t of 40 and 41, two tests, is 40.5 -+ 12.71 x 0.5, so 34.1 to 46.9; each says 35 to 70."""
+    each = [Estimate(value=40.0, low=35.0, high=69.0), Estimate(value=41.0, low=35.0, high=71.0)]
+
+    cell = warmth_of((), dry_after=each)["dry after"]
+
+    assert (cell.value, cell.n) == (40.5, 2)
+    assert (cell.low, cell.high) == pytest.approx((34.147, 70.0), abs=1e-3)
+    assert warmth_of((), dry_after=each[:1])["dry after"].high == 69.0
+    assert warmth_of((), dry_after=[Estimate(value=40.0), each[1]])["dry after"].high == pytest.approx(
+        46.853, abs=1e-3
+    )
 
 
 def test_minutes_are_told_apart_by_when_they_were_noted() -> None:
