@@ -4,19 +4,25 @@ In    the folder that a person named: not there yet, or there already (a USB sti
 Out   a place to write in; what was written stands in the folder at the end
 Not   whether that folder may be written into (who asks for it)
 
-The place lies inside a folder that is there: the one around it may be another disk, or be closed to us.
+The place lies inside a folder that is there: the one around it may be another disk, or be closed to us. What
+a program that was killed has left there goes with the next one that is made beside it.
 """
 
+import contextlib
 import os
 import shutil
 import tempfile
+import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
 from data.travelerrors import NotWritable, writing_to
 
-__all__ = ["made_whole"]
+__all__ = ["LEFTOVER_AFTER_S", "made_whole"]
+
+PREFIX, MADE = ".making-", "made"
+LEFTOVER_AFTER_S = 86_400.0  # nothing is written into it for a day: its program was killed
 
 
 @contextmanager
@@ -34,9 +40,10 @@ def made_whole(folder: Path, last: str) -> Iterator[Path]:
     home = folder if there else folder.parent
     with writing_to(home):
         home.mkdir(parents=True, exist_ok=True)
-        place = Path(tempfile.mkdtemp(prefix=".making-", dir=home))
+        _clear_leftovers(home)
+        place = Path(tempfile.mkdtemp(prefix=PREFIX, dir=home))
         try:
-            made = place / "made"  # the place itself lets nobody else in
+            made = place / MADE  # the place itself lets nobody else in
             made.mkdir()
             yield made
             if there:
@@ -45,6 +52,20 @@ def made_whole(folder: Path, last: str) -> Iterator[Path]:
                 os.replace(made, folder)
         finally:
             shutil.rmtree(place, ignore_errors=True)
+
+
+def _clear_leftovers(home: Path) -> None:
+    """Remove places that nobody writes into any more."""
+    limit = time.time() - LEFTOVER_AFTER_S
+    for place in home.glob(f"{PREFIX}*"):
+        with contextlib.suppress(OSError):
+            if [one.name for one in place.iterdir()] == [MADE] and _touched(place) < limit:
+                shutil.rmtree(place, ignore_errors=True)
+
+
+def _touched(place: Path) -> float:
+    """When anything in it was written last, s since the epoch."""
+    return max(path.stat().st_mtime for path in (place, *place.rglob("*")))
 
 
 def _move_in(made: Path, folder: Path, last: str) -> None:

@@ -10,12 +10,14 @@ The cache is left out: it is made again from the originals.
 """
 
 import contextlib
+import glob
 import hashlib
 import json
 import os
 import re
 import sqlite3
 import tempfile
+import time
 import zlib
 from collections.abc import Callable, Iterator
 from pathlib import Path
@@ -29,7 +31,7 @@ from data.chapters.store import FILE
 from data.errors import BookDamaged, BookExists, BookIsNewer, NotABook
 from data.photos.originals import digest_of, original_path, part_of
 from data.travelerrors import NoSuchPack, NotAPack, PackExists, writing_to
-from data.wholefolder import made_whole
+from data.wholefolder import LEFTOVER_AFTER_S, made_whole
 
 __all__ = ["PACK_SUFFIX", "Report", "pack", "pack_path", "pack_size", "unpack"]
 
@@ -111,6 +113,10 @@ def pack_size(folder: Path) -> int:
 @contextlib.contextmanager
 def _replacing(target: Path) -> Iterator[Path]:
     """A place to write beside `target`, which takes its name once it is whole."""
+    for left in target.parent.glob(f".{glob.escape(target.name)}.*.part"):  # by a program that was killed
+        with contextlib.suppress(OSError):
+            if time.time() - left.stat().st_mtime > LEFTOVER_AFTER_S:
+                left.unlink()
     part = part_of(target)
     try:
         yield part

@@ -416,3 +416,25 @@ def test_a_pipe_is_no_pack(tmp_path: Path) -> None:
     with pytest.raises(NotAPack):
         unpack(tmp_path / "theirs.evenstand", tmp_path / "there", CancelToken())
     assert not (tmp_path / "there").exists()
+
+
+def test_what_a_killed_program_left_half_made_goes_with_the_next_one(
+    packed: Path, book: Book, tmp_path: Path
+) -> None:
+    there = tmp_path / "stick"
+    old, new, own = there / ".making-old", there / ".making-new", there / ".making-jam"
+    for folder in (old / "made", new / "made", own / "recipes"):
+        folder.mkdir(parents=True)
+        (folder / "half").write_bytes(b"half")
+    half, other = there / ".mine.evenstand.1-2.part", there / ".yours.evenstand.1-2.part"
+    for file in (half, other):
+        file.write_bytes(b"half")
+    for path in {*there.rglob("*")} - {new / "made" / "half"}:
+        os.utime(path, (1_000_000_000, 1_000_000_000))
+
+    pack(book, there / "mine", CancelToken())
+    unpack(packed, there / "book", CancelToken())
+
+    assert {path.name for path in there.iterdir()} == {
+        "mine.evenstand", "book", new.name, own.name, other.name,
+    }  # fmt: skip
