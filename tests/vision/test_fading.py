@@ -60,6 +60,35 @@ def test_a_grey_tray_on_a_wooden_bench_is_doubtful_and_not_lost(photo):
     assert fading(grey, np.asarray(around, np.uint8)) is Fading.DOUBTFUL
 
 
+@pytest.mark.parametrize("light", [0.35, 0.7, 1.0])
+def test_bare_paper_with_seeds_on_it_has_no_colour_to_lose(light):
+    paper = sown_paper(light)
+
+    assert colours_apart(paper) < 15
+    assert fading(paper, paper) is Fading.NONE
+
+
+def test_leaves_on_paper_in_a_grey_picture_are_lost():
+    rng = np.random.default_rng(1)
+    leaves = sown_paper(0.8)
+    for column, row in rng.integers(0, (1016, 508), (1500, 2)).tolist():
+        cv2.ellipse(
+            leaves, (column, row), (11, 7), rng.uniform(0, 180), 0, 360, [rng.uniform(70, 120)] * 3, -1
+        )
+
+    assert fading(leaves, leaves) is Fading.LOST
+
+
+def sown_paper(light: float) -> Pixels:
+    """A tray with white paper and 2 dark seeds a cm2, as amaranth is sown, in so much light."""
+    rng = np.random.default_rng(0)
+    paper = np.full((508, 1016), 0.6, np.float32) * rng.normal(1, 0.08, (508, 1016))
+    paper = np.repeat(cv2.GaussianBlur(paper, (0, 0), 1.0)[:, :, None], 3, axis=2)
+    for column, row in rng.integers(0, (1016, 508), (2600, 2)).tolist():
+        cv2.circle(paper, (column, row), 1, (0.03, 0.03, 0.03), -1)
+    return encoded(paper * light)
+
+
 def test_a_close_up_of_one_colour_is_never_called_lost(photo):
     assert fading(saturated(photo, 0.1), None) is Fading.DOUBTFUL
 

@@ -49,3 +49,10 @@ def test_a_label_is_hidden_ground_by_its_own_share(top):
 
     share = 100 * 200 * 200 / (top.shape[0] * top.shape[1])
     assert hidden_pct(labelled) == pytest.approx(share, rel=0.1)
+
+
+def test_white_paper_all_over_the_tray_is_no_glare(top):
+    paper = np.full_like(top, 200)
+    paper[::12, ::12] = 40
+
+    assert hidden_pct(paper) < MOST_HIDDEN_PCT
