@@ -2,130 +2,36 @@
 
 In    both books' tables; what names that stand in both mean
 Out   rows added through a `Recorder`; how many were added and known; whose id became which
-Not   files of photos, the whole course (`merging.py`), suspects from day to day (`followed.py`), names and
-      ids within texts (`renamed.py`)
+Not   which rows are known (`knownrows.py`, `twins.py`), files of photos, the whole course (`merging.py`),
+      suspects from day to day (`followed.py`), names and ids within texts (`renamed.py`)
 
-Rows are known again by what makes them one thing in the world: a photo by its bytes, a tray by code, crop,
-medium and time of sowing, a reading by tray, kind and time. What is known stays as it is here; the kind of a
-medium and the note of a reading, where nobody has said them here, are taken as they were said there.
+What is known stays as it is here; the kind of a medium, the note of a reading and the end of a tray, where
+nobody has said them here, are taken as they were said there.
 """
 
-from collections import Counter, defaultdict
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections import Counter
+from collections.abc import Callable, Iterator, Mapping
 from itertools import chain
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from data.cancel import CancelToken
 from data.tables.journal import Recorder
 from data.travel.followed import bring_followed
+from data.travel.knownrows import KEYS, NOTED, KnownRows, Place, Row, key_of
 from data.travel.renamed import renamed_draw, renamed_plan, renamed_round
 from data.travel.samenames import ASKED, Answer, SameName
+from data.travel.twins import twins
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
 
 __all__ = ["STEPS", "NewRows"]
 
-Row = dict[str, Any]
-Place = tuple[int | None, str]  # id of the trial, name of the shelf
 ROWS_BETWEEN = 500  # looks at the cancel token
 
-# What makes a row one thing in the world; tables in an order in which what is referred to comes first.
-KEYS: Mapping[str, tuple[str, ...]] = {
-    "medium": ("name",),
-    "crop": ("name",),
-    "tray_type": ("name",),
-    "seed_lot": ("crop", "name"),
-    "trial": ("name",),
-    "plan": ("trial", "kept_at", "body"),
-    "draw": ("plan", "drawn_at", "seed", "body"),
-    "block": ("trial", "name"),
-    "tray": ("code", "crop", "medium", "sown_at"),
-    "photo": ("digest",),
-    "score": ("photo", "method"),
-    "suspect": ("score", "x_mm", "y_mm", "area_cm2"),
-    "correction": ("photo", "kind", "made_at", "body"),
-    "old_score": ("score", "replaced_at", "body"),
-    "log_file": ("digest",),
-    "bench_test": ("kind", "medium", "place", "begun_at"),
-    "heap_photo": ("bench_test", "digest"),
-    "reading": ("tray", "shelf", "bench_test", "kind", "taken_at", "value"),
-    "event": ("tray", "shelf", "kind", "at"),
-    "eye_round": ("rater", "seed", "begun_at"),
-    "eye_score": ("tray", "rater", "given_at"),
-    "look_answer": ("tray", "what", "answered_on"),
-    "look_entry": ("tray", "what", "since"),
-    "material_factor": ("medium", "name"),
-}
 # What belongs to a photo as it was scored: where the photo is known here, so is its score.
 OF_A_PHOTO = {"score": "photo", "correction": "photo", "suspect": "score", "old_score": "score"}
 STEPS = len(KEYS) + 1  # what suspects are from day to day comes last
-# Two rows alike are two things: trays of one code in old notes, two cuts in one minute. Known one by one.
-SEVERAL = frozenset({"tray", "reading", "event", "eye_score", "bench_test", "look_answer"})
-
-# Two with notes that differ are two things; one without may have been given its note since: they are one.
-NOTED = frozenset({"reading", "event"})
-
-
-class _Here:
-    """The rows of a table in this book, by what makes each one thing in the world."""
-
-    def __init__(self, table: str, rows: Iterable[Row]) -> None:
-        self._table = table
-        self._of: dict[tuple[Any, ...], list[int]] = defaultdict(list)
-        self._logged: dict[tuple[Any, ...], int] = {}
-        self._stands: dict[int, Place] = {}  # trays only
-        self.notes: dict[int, str] = {}  # readings and events only
-        self.last_id = 0
-        for row in rows:
-            self._of[self._key(row)].append(int(row["id"]))
-            if table == "tray":
-                self._stands[int(row["id"])] = (row["trial"], row["shelf"])
-            if table in NOTED:
-                self.notes[int(row["id"])] = row["note"]
-            self._note_logged(row, int(row["id"]))
-            self.last_id = max(self.last_id, int(row["id"]))
-
-    def same(self, row: Row, may_be: Callable[[Place], bool] | None = None) -> int | None:
-        """The id of the row that is the same thing; None where there is none, or it is taken already.
-
-        Of one time a logger says one thing of a place: what stands here is left as it is.
-
-        Parameters
-        ----------
-        may_be : of a tray: whether it can be one that stands in this trial and on this shelf of ours.
-        """
-        if row.get("log_file") is not None and self._place_and_time(row) in self._logged:
-            return self._logged[self._place_and_time(row)]
-        ids: Iterable[int] = self._of.get(self._key(row), ())
-        if self._table in NOTED:
-            ids = self._with_note(ids, row["note"])
-        found = next((one for one in ids if may_be is None or may_be(self._stands[one])), None)
-        if found is not None and self._table in SEVERAL:
-            self._of[self._key(row)].remove(found)
-        return found
-
-    def _with_note(self, ids: Iterable[int], note: str) -> list[int]:
-        """Those that may be meant by a row with this note, the same note first."""
-        fitting = [one for one in ids if self.notes[one] == note or not (note and self.notes[one])]
-        return sorted(fitting, key=lambda one: self.notes[one] != note)
-
-    def add(self, row: Row, row_id: int) -> None:
-        """A row that has come in."""
-        if self._table not in SEVERAL:
-            self._of[self._key(row)].append(row_id)
-        self._note_logged(row, row_id)
-
-    def _key(self, row: Row) -> tuple[Any, ...]:
-        return tuple(row[column] for column in KEYS[self._table])
-
-    def _note_logged(self, row: Row, row_id: int) -> None:
-        if row.get("log_file") is not None:
-            self._logged.setdefault(self._place_and_time(row), row_id)
-
-    @staticmethod
-    def _place_and_time(row: Row) -> tuple[Any, ...]:
-        return row["tray"], row["shelf"], row["kind"], row["taken_at"]
 
 
 class NewRows:
@@ -170,25 +76,33 @@ class NewRows:
 
     def _take(self, recorder: Recorder, table: str) -> None:
         refers = {str(key.column): key.other_table for key in self._theirs.table(table).foreign_keys}
-        here = _Here(table, self._ours.table(table).rows)
+        here = KnownRows(table, self._ours.table(table).rows)
         self._ids[table], self._fresh[table] = {}, set()
         recorder.insert_block(table, self._new(recorder, table, here, refers))
         self.added[table] += len(self._fresh[table])
 
-    def _new(self, recorder: Recorder, table: str, here: _Here, refers: Mapping[str, str]) -> Iterator[Row]:
+    def _new(
+        self, recorder: Recorder, table: str, here: KnownRows, refers: Mapping[str, str]
+    ) -> Iterator[Row]:
         """Their rows that are not known here, one by one, under ids of ours."""
+        renamed = self._renamed(refers) if table == "tray" else {}
         last_id = last_here = here.last_id
         ids, fresh = self._ids[table], self._fresh[table]
         for number, row in enumerate(self._rows_of(table)):
             if number % ROWS_BETWEEN == 0:
                 self._cancel.check()
             wanted = self._translated(table, row, refers)
-            known = here.same(wanted, self._places(row, wanted) if table == "tray" else None)
+            may_be = self._places(row, wanted) if table == "tray" else None
+            known = here.same(wanted, may_be)
+            if known is None and may_be is not None and row["id"] in renamed:
+                known = renamed[row["id"]] if may_be(here.place(renamed[row["id"]])) else None
             if known is not None:
                 ids[row["id"]] = known
                 self.known[table] += 1
                 if table == "medium" and known <= last_here:
                     self._take_kind(recorder, known, row["kind"])
+                if table == "tray" and row["done_at"] is not None:
+                    self._take_end(recorder, known, row)
                 if table in NOTED and row["note"] and here.notes.get(known) == "":
                     recorder.update(table, known, {"note": row["note"]})
             elif self._hangs_on_known(table, row):
@@ -206,6 +120,28 @@ class NewRows:
         if table not in NOTED:
             return iter(rows.rows)
         return chain((row for row in rows.rows if row["note"]), (row for row in rows.rows if not row["note"]))
+
+    def _renamed(self, refers: Mapping[str, str]) -> dict[int, int]:
+        """Their trays that are ours by another code, crop or medium: their id -> ours."""
+        there = {row["id"]: row for row in self._theirs.table("tray").rows}
+        keys = {
+            number: key_of("tray", self._translated("tray", row, refers)) for number, row in there.items()
+        }
+        known_there = set(keys.values())
+        here = {key_of("tray", row): row for row in self._ours.table("tray").rows}
+        return twins(
+            [row for key, row in here.items() if key not in known_there],
+            [there[number] for number, key in keys.items() if key not in here],
+            self._ours.table("photo").rows,
+            self._theirs.table("photo").rows,
+        )
+
+    def _take_end(self, recorder: Recorder, tray: int, row: Row) -> None:
+        """A tray that grows here and was cut or thrown away there grows no more, and its tag is free."""
+        ours = self._ours.table("tray").get(tray)
+        if ours["done_at"] is None:
+            recorder.update("tray", tray, {name: row[name] for name in ("done_at", "ended", "ended_why")})
+            self._tags.discard(ours["tag_number"])
 
     def _take_kind(self, recorder: Recorder, medium: int, kind: str) -> None:
         if kind and not self._ours.table("medium").get(medium)["kind"]:

@@ -191,6 +191,69 @@ def test_the_kind_of_a_medium_is_taken_over_where_nobody_has_said_it_here(
     assert [one.kind for one in book.media_known() if one.name == "coir"] == [here]
 
 
+@pytest.mark.parametrize("end", [EventKind.CUT, EventKind.THROWN_AWAY])
+def test_a_tray_that_was_ended_there_grows_no_more_here_and_its_tag_is_free(
+    book: Book, other: Book, end: EventKind
+) -> None:
+    there = next(tray for tray in other.trays() if tray.code == "A1")
+    other.add_event([there.id], end, AT, "slimy")
+    other.add_tray(a_tray("K8", crop="sunflower", medium="hemp mat", tag_number=10, sown_at=AT))
+
+    result = merged(book, other)
+
+    (ended,) = book.ended_trays()
+    assert (ended.code, ended.ended, ended.ended_why, ended.done_at) == ("A1", str(end), "slimy", AT)
+    assert result.without_tag == ()
+    assert [tray.code for tray in book.trays() if tray.tag_number == 10] == ["K8"]
+    book.undo()
+    assert book.ended_trays() == ()
+
+
+def test_how_a_tray_ended_here_stays_as_it_was_said_here(book: Book, other: Book) -> None:
+    for one, why in ((book, "sold"), (other, "eaten")):
+        one.add_event([one.trays()[0].id], EventKind.CUT, AT, why)
+
+    merged(book, other)
+
+    assert [tray.ended_why for tray in book.ended_trays()] == ["sold"]
+
+
+@pytest.fixture
+def copied(book: Book, phone: Path, tmp_path: Path) -> Iterator[Book]:
+    """The same book on another computer, after A1 was photographed twice and weighed."""
+    for day in (7, 8):
+        bring(book, a_note(phone, f"{day}.jpg", tag=10, taken_at=f"2026-03-0{day}T08:00:00"))
+    weigh(book, "")
+    book.copy_to(tmp_path / "laptop" / "book.sqlite")
+    with Book.open(tmp_path / "laptop") as made:
+        yield made
+
+
+@pytest.mark.parametrize("mended", [{"code": "A9"}, {"medium": "fibre mat"}, {"crop": "kale"}])
+def test_a_tray_whose_code_medium_or_crop_was_mended_there_is_no_second_one(
+    book: Book, copied: Book, mended: dict[str, str]
+) -> None:
+    tray = next(tray for tray in copied.trays() if tray.code == "A1")
+    copied.edit_tray(tray.id, **mended)
+    copied.add_readings([NewReading(kind=ReadingKind.HEIGHT, value=60.0, taken_at=AT, tray_id=tray.id)])
+
+    for _ in range(2):
+        merged(book, copied)
+
+        assert len(book.trays()) == 3
+        assert [one.kind for one in book.readings(tray.id)] == [ReadingKind.WEIGHT, ReadingKind.HEIGHT]
+
+
+def test_photos_that_were_matched_to_another_tray_make_no_twins(book: Book, copied: Book) -> None:
+    first, second = copied.trays()[:2]
+    copied.match(copied.days(first.id)[0].photo_id, second.id)
+    copied.edit_tray(first.id, code="A9")
+
+    merged(book, copied)
+
+    assert sorted(tray.code for tray in book.trays()) == ["A1", "A2", "A3", "A9"]
+
+
 def test_a_tag_that_grows_here_is_left_to_the_tray_here(book: Book, other: Book) -> None:
     result = merged(book, other, medium="coir")  # their A1 is another tray than ours, with the same tag
 
