@@ -1,0 +1,148 @@
+"""Fingers: on a touch screen lists and pages follow the finger, as a hand expects that knows phones.
+
+In    touches of the window that has the focus
+Out   what lies under a finger that moves is rolled; a finger that only touches presses there
+Not   a picture, a brush, a corner, a bar: what moves by itself under a finger gets its touches as they come
+
+Qt hands a touch on as a press of the mouse, and dragging with it rolls nothing: a list moved only by its
+bar of 14 px. So what is pressed is decided when the finger leaves. Nothing rolls on after that: motion only
+shows where something went.
+"""
+
+from dataclasses import dataclass
+from functools import partial
+
+from PySide6.QtCore import QElapsedTimer, QEvent, QObject, QPointF, Qt, QTimer, Slot
+from PySide6.QtGui import QGuiApplication, QMouseEvent, QTouchEvent, QWindow
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QAbstractScrollArea,
+    QAbstractSlider,
+    QApplication,
+    QComboBox,
+    QWidget,
+)
+from shiboken6 import isValid
+
+__all__ = ["Fingers"]
+
+BEGIN, MOVE, END = QEvent.Type.TouchBegin, QEvent.Type.TouchUpdate, QEvent.Type.TouchEnd
+TOUCHES = (BEGIN, MOVE, END, QEvent.Type.TouchCancel)
+LEFT = Qt.MouseButton.LeftButton
+
+
+@dataclass(slots=True)
+class _Touch:
+    """A finger on something that rolls."""
+
+    top: QWidget
+    area: QAbstractScrollArea
+    begun: QPointF
+    last: QPointF
+    rolls: bool = False
+
+
+class Fingers(QObject):
+    """One for the whole program; it watches each window from when it first has the focus."""
+
+    def __init__(self, parent: QObject) -> None:
+        super().__init__(parent)
+        app = QGuiApplication.instance()
+        assert isinstance(app, QGuiApplication)
+        self._touch: _Touch | None = None
+        self._since, self._tapped = QElapsedTimer(), QPointF()
+        app.focusWindowChanged.connect(self._came)
+
+    @Slot(QWindow)
+    def _came(self, window: QWindow | None) -> None:
+        if window is not None:
+            window.installEventFilter(self)  # once more changes nothing
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Take the touches that may roll something."""
+        if event.type() not in TOUCHES or not isinstance(event, QTouchEvent):
+            return False
+        if event.type() == BEGIN:
+            self._touch = _begun(watched, event)
+        touch = self._touch
+        if touch is None or not isValid(touch.area):  # the place may have changed under the finger
+            self._touch = None
+            return False
+        self._follow(touch, event)
+        event.accept()
+        return True
+
+    def _follow(self, touch: _Touch, event: QTouchEvent) -> None:
+        at = event.points()[0].position() if event.points() else touch.last
+        if event.type() == MOVE and len(event.points()) == 1:
+            _roll(touch, at)
+        if event.type() in (END, QEvent.Type.TouchCancel):
+            self._touch = None
+            if event.type() == END and not touch.rolls:  # once Qt is done with the touch: a dialog may open
+                QTimer.singleShot(0, self, partial(self._tap, touch.top, touch.begun))
+
+    def _tap(self, top: QWidget, at: QPointF) -> None:
+        """Press and let go, where the finger lay."""
+        if not isValid(top):
+            return
+        style = QGuiApplication.styleHints()
+        soon = self._since.isValid() and self._since.elapsed() < style.mouseDoubleClickInterval()
+        near = (
+            at - self._tapped
+        ).manhattanLength() < style.mouseDoubleClickDistance() + style.startDragDistance()
+        self._since.start()
+        self._tapped = at
+        press = QEvent.Type.MouseButtonDblClick if soon and near else QEvent.Type.MouseButtonPress
+        under = _under(top, at)
+        for kind, held in ((press, LEFT), (QEvent.Type.MouseButtonRelease, Qt.MouseButton.NoButton)):
+            if not isValid(under):  # a menu that the press opened has been answered meanwhile
+                return
+            there = QPointF(under.mapFrom(top, at))
+            everywhere = QPointF(top.mapToGlobal(at))
+            QApplication.sendEvent(
+                under, QMouseEvent(kind, there, at, everywhere, LEFT, held, Qt.KeyboardModifier.NoModifier)
+            )
+
+
+def _begun(window: QObject, event: QTouchEvent) -> _Touch | None:
+    """The touch, where one finger lies on something that rolls; None: it goes its usual way."""
+    tops = QApplication.topLevelWidgets()
+    top = next((one for one in tops if one.windowHandle() is window), None)
+    if top is None or len(event.points()) != 1 or QApplication.activePopupWidget() is not None:
+        return None
+    at = event.points()[0].position()
+    area = _rolling(_under(top, at), top)
+    return None if area is None else _Touch(top, area, at, at)
+
+
+def _under(top: QWidget, at: QPointF) -> QWidget:
+    return top.childAt(at.toPoint()) or top
+
+
+def _rolling(widget: QWidget | None, top: QWidget) -> QAbstractScrollArea | None:
+    """The nearest area around a widget that has somewhere to roll to."""
+    while widget is not None and widget is not top:
+        if isinstance(widget, QAbstractSlider | QComboBox):  # a list that drops down has a window of its own
+            return None
+        if isinstance(widget, QAbstractScrollArea) and any(
+            bar.maximum() > bar.minimum()
+            for bar in (widget.verticalScrollBar(), widget.horizontalScrollBar())
+        ):
+            return widget
+        widget = widget.parentWidget()
+    return None
+
+
+def _roll(touch: _Touch, at: QPointF) -> None:
+    """Let the area follow, once the finger has gone far enough to mean it."""
+    way = at - touch.begun
+    touch.rolls = touch.rolls or way.manhattanLength() >= QGuiApplication.styleHints().startDragDistance()
+    if not touch.rolls:
+        return
+    area, step = touch.area, at - touch.last
+    touch.last = at
+    if isinstance(area, QAbstractItemView):  # by lines a finger would jump
+        area.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        area.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+    for bar, px in ((area.verticalScrollBar(), step.y()), (area.horizontalScrollBar(), step.x())):
+        bar.setValue(bar.value() - round(px))
