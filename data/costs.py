@@ -50,8 +50,11 @@ def mean_of_trays(values: Sequence[float]) -> Mean | None:
 
 
 def labour_kind(at: datetime, sown_at: datetime, done_at: datetime | None) -> Labour:
-    """What minutes were for, by when they were noted: before the sowing, after the end, or between."""
-    if at <= sown_at + SET_UP_UNTIL:
+    """What minutes were for, by when they were noted: before the sowing, after the end, or between.
+
+    All day of the sowing they are set-up: its hour is often taken for nine, and sown was in the evening.
+    """
+    if at <= sown_at + SET_UP_UNTIL or at.date() <= sown_at.date():
         return Labour.SET_UP
     return Labour.AFTER if done_at is not None and at >= done_at else Labour.CARE
 

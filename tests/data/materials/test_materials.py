@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from data.book import Book
 from data.breakdown import by_eye, decay_of
-from data.costs import Labour, mean_of_trays, minutes_by_kind
+from data.costs import Labour, labour_kind, mean_of_trays, minutes_by_kind
 from data.demo import make_demo
 from data.errors import ImpossibleFactor, PhotoGone
 from data.heat import CAUTION, cooling_of, degree_hours_below, lift_over_mat
@@ -251,6 +251,14 @@ def test_two_tests_that_agree_by_luck_are_no_surer_of_a_forecast_than_each_of_th
     assert warmth_of((), dry_after=[Estimate(value=40.0), each[1]])["dry after"].high == pytest.approx(
         46.853, abs=1e-3
     )
+
+
+def test_minutes_of_the_evening_of_sowing_are_set_up_though_the_hour_of_sowing_was_taken_for_nine() -> None:
+    sown = datetime(2026, 3, 2, 9)
+
+    assert labour_kind(datetime(2026, 3, 2, 22, 30), sown, None) is Labour.SET_UP
+    assert labour_kind(datetime(2026, 3, 3, 0, 30), sown, None) is Labour.CARE
+    assert labour_kind(datetime(2026, 3, 3, 0, 30), datetime(2026, 3, 2, 23, 40), None) is Labour.SET_UP
 
 
 def test_minutes_are_told_apart_by_when_they_were_noted() -> None:
