@@ -17,6 +17,7 @@ from data.chapters.reader import GROWTH_DAYS
 from data.growing.air import AirSample, air_samples
 from data.look import Look
 from data.looklist.answers import BREAK, Answer, AnswerKind
+from data.looklist.ripeness import with_usual_days
 from data.looklist.stackair import SPAN, is_stacked
 from data.numbers import TrayId
 from data.readings import ReadingKind
@@ -52,7 +53,7 @@ class LookBook(Changes):
         since = (day - timedelta(days=GROWTH_DAYS)).isoformat()
         numbers = tuple(numbers_of(row) for row in self._rows(lookrows.NUMBERS, since=since, method=method))
         crops = {
-            row["name"]: crop_of(row)
+            row["name"]: with_usual_days(crop_of(row), self._cut_on(name))
             for name in {tray.crop for tray in trays}
             for row in self._rows(noterows.CROP, name=name)
         }
@@ -72,6 +73,11 @@ class LookBook(Changes):
             answers=self.look_answers(),
             now=now,
         )
+
+    def _cut_on(self, crop: str) -> list[int]:
+        """The days since sowing on which the last trays of a crop were cut."""
+        rows = self._rows(lookrows.CUT, crop=crop)
+        return [(date.fromisoformat(done[:10]) - date.fromisoformat(sown[:10])).days for sown, done in rows]
 
     def _weights(self) -> dict[TrayId, list[tuple[datetime, float]]]:
         found: dict[TrayId, list[tuple[datetime, float]]] = defaultdict(list)

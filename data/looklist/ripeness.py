@@ -1,12 +1,15 @@
 """Ripeness: a tray in its crop's time to cut that gains no more -> a look.
 
-In    the `View` of a tray, what the grower says of the crop
+In    the `View` of a tray, what the grower says of the crop; days on which the last trays of it were cut
 Out   a `Look`: ready to cut; trays that were sown together become one line (`batches.py`)
 Not   a fitted day of cut (`growth.py`): this is about today
 
-Asked only of crops whose days of cutting the grower has set. Limits are common practice.
+Asked only of crops whose days of cutting the grower has set, or shown by at least three trays that were cut:
+then the middle half of the last ones tells them. Limits are common practice.
 """
 
+from collections.abc import Sequence
+from dataclasses import replace
 from datetime import timedelta
 
 from data.growing.conditions import Crop
@@ -14,10 +17,19 @@ from data.look import Look, LookKind, Urgency
 from data.looklist.view import View
 from data.sentence import Sentence
 
-__all__ = ["look_at_ripeness"]
+__all__ = ["look_at_ripeness", "with_usual_days"]
 
+LEAST_CUT = 3  # trays
 FULL = 80.0  # % coverage
 STILL_GAINS = 3.0  # points a day
+
+
+def with_usual_days(crop: Crop, cut_on: Sequence[int]) -> Crop:
+    """The crop with the days since sowing on which its trays are usually cut, where nobody has said them."""
+    if crop.cut_from_day is not None or len(cut_on) < LEAST_CUT:
+        return crop
+    days, quarter = sorted(cut_on), len(cut_on) // 4
+    return replace(crop, cut_from_day=float(days[quarter]), cut_to_day=float(days[-1 - quarter]))
 
 
 def look_at_ripeness(view: View, crop: Crop | None) -> Look | None:
@@ -34,7 +46,7 @@ def look_at_ripeness(view: View, crop: Crop | None) -> Look | None:
         Sentence(
             "{crop} on day {age}, {now:.0f} % coverage; usually cut from day {from_day:.0f} on.", **values
         )
-        if crop.cut_to_day is None
+        if crop.cut_to_day in (None, crop.cut_from_day)
         else Sentence(
             "{crop} on day {age}, {now:.0f} % coverage; usually cut on day {from_day:.0f} to {to_day:.0f}.",
             to_day=crop.cut_to_day, **values,

@@ -21,8 +21,8 @@ from data.records import DayNumbers, EarlierDay
 from data.tables.rows import reason_of
 
 __all__ = [
-    "ANSWERS", "ANSWERS_OF_TRAY", "EARLIER", "FORGET_ENTRIES", "NOTED", "NUMBERS", "OPEN_ENTRIES", "PAST",
-    "SAME_ENTRY", "WATERED", "PastLook", "answer_of", "earlier_day_of", "numbers_of", "past_look_of",
+    "ANSWERS", "ANSWERS_OF_TRAY", "CUT", "EARLIER", "FORGET_ENTRIES", "NOTED", "NUMBERS", "OPEN_ENTRIES",
+    "PAST", "SAME_ENTRY", "WATERED", "PastLook", "answer_of", "earlier_day_of", "numbers_of", "past_look_of",
 ]  # fmt: skip
 
 Row = sqlite3.Row
@@ -63,6 +63,14 @@ EARLIER = f"""
       CROSS JOIN photo p ON p.tray = t.id AND p.taken_at < date(t.sown_at, :days)
       CROSS JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)
      WHERE s.sure = 1 AND s.coverage IS NOT NULL AND p.refusal IS NULL AND p.left_out_at IS NULL
+"""
+CUT = f"""
+    SELECT t.sown_at, t.done_at
+      FROM crop c
+      CROSS JOIN tray t ON t.crop = c.id
+     WHERE c.name = :crop AND t.ended = 'cut'
+     ORDER BY t.sown_at DESC
+     LIMIT {EARLIER_TRAYS}
 """
 # the last day of what was answered: an entry that began after the answer is another one
 ANSWERS = """

@@ -1,7 +1,7 @@
 """Answers to the look list are kept with a way back; what stood on it stays readable, with why it went."""
 
 from collections import defaultdict
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from pathlib import Path
 
 import pytest
@@ -45,6 +45,36 @@ def today(book: Book, day: int) -> None:
 def only(looks: tuple[Look, ...]) -> Look:
     (look,) = looks
     return look
+
+
+# --- ready to cut
+
+
+@pytest.mark.parametrize(
+    ("cut_on", "words"),
+    [
+        ([7, 8, 8], "usually cut on day 7 to 8."),
+        ([2, 7, 7, 7, 20], "usually cut from day 7 on."),
+        ([7, 8], ""),
+        ([9, 9, 10], ""),
+    ],
+)
+def test_a_full_tray_is_ready_to_cut_when_the_last_ones_of_its_crop_were_cut(
+    book: Book, phone: Path, cut_on: list[int], words: str
+) -> None:
+    for number, age in enumerate(cut_on):
+        sown = datetime(2026, 1, 1 + number, 9)
+        tray = book.add_tray(a_tray(f"C{number}", sown_at=sown))
+        book.add_event([tray], EventKind.CUT, sown + timedelta(days=age))
+    for day in (6, 7, 8):
+        for tag in (10, 11, 12):
+            taken = datetime(2026, 3, day, 8, tag).isoformat()
+            bring(book, a_note(phone, f"{day}-{tag}.jpg", tag=tag, taken_at=taken, coverage=96.0))
+
+    ready = [str(look.sentence) for look in look_list(book) if look.what is LookKind.READY]
+
+    assert len(ready) == (1 if words else 0)
+    assert all(sentence.endswith(words) for sentence in ready)
 
 
 # --- answers
