@@ -29,6 +29,7 @@ if TYPE_CHECKING:
 
 __all__ = ["Merged", "merge"]
 
+MERGES_KEPT = 5  # copies of the book as it was before one; each is as large as the book
 Row = dict[str, Any]
 Report = Callable[[int, int], None]  # photos and tables done, all of them
 
@@ -101,7 +102,7 @@ def _check(book: Book, other: Book, answers: Mapping[SameName, Answer], original
 
 @contextmanager
 def _as_it_was(book: Book) -> Iterator[Path]:
-    """A copy of the book as it was before; it goes again where nothing came of the merging."""
+    """A copy of the book as it was before, and the last few; it goes where nothing came of the merging."""
     copy = book.folder / "backups" / f"before-merging-{datetime.now():%Y-%m-%d-%H%M%S}.sqlite"
     book.copy_to(copy)
     try:
@@ -109,6 +110,9 @@ def _as_it_was(book: Book) -> Iterator[Path]:
     except BaseException:
         copy.unlink(missing_ok=True)
         raise
+    others = sorted(set(copy.parent.glob("before-merging-*.sqlite")) - {copy})
+    for old in others[: 1 - MERGES_KEPT]:
+        old.unlink(missing_ok=True)
 
 
 def _kept_photos(theirs: "Database") -> list[Row]:

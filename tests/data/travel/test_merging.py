@@ -540,6 +540,22 @@ def test_the_book_as_it_was_is_kept(book: Book, other: Book, tmp_path: Path) -> 
     assert len(book.trays()) > 3
 
 
+def test_copies_of_the_book_as_it_was_do_not_fill_the_disk(book: Book, other: Book) -> None:
+    backups = book.folder / "backups"
+    backups.mkdir(exist_ok=True)
+    for year in (*range(2018, 2026), 2099):  # a clock was wrong in one of them
+        (backups / f"before-merging-{year}-03-08-080000.sqlite").write_bytes(b"as it was")
+    other_copy = backups / "before-m005_conditions_of_now.sqlite"
+    other_copy.write_bytes(b"of an older program")
+
+    result = merged(book, other)
+
+    kept = sorted(path.name[:19] for path in backups.glob("before-merging-*"))
+    assert kept == [*(f"before-merging-{year}" for year in (2023, 2024, 2025)), result.copy.name[:19],
+                    "before-merging-2099"]  # fmt: skip
+    assert other_copy.exists()
+
+
 # --- suspects from day to day
 
 
