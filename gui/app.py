@@ -20,6 +20,7 @@ from PySide6.QtWidgets import QApplication
 
 from data.cancel import CancelToken
 from gui.controls.fingers import Fingers
+from gui.controls.wheels import Wheels
 from gui.frame.bookdesk import is_demo
 from gui.frame.screens import Screens
 from gui.home import Memory, demo_folder, log_file
@@ -100,6 +101,7 @@ def make_window(app: QApplication, memory: Memory | None = None, *, farm: str | 
     window = Window(work, memory, wardrobe, make_screens(work))
     work.setParent(window)
     Fingers(window)
+    Wheels(window)
     wardrobe.setParent(window)
     window.setWindowIcon(icon("traysheet"))
     app.aboutToQuit.connect(work.close)

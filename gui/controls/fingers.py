@@ -12,17 +12,18 @@ shows where something went.
 from dataclasses import dataclass
 from functools import partial
 
-from PySide6.QtCore import QElapsedTimer, QEvent, QObject, QPointF, Qt, QTimer, Slot
-from PySide6.QtGui import QGuiApplication, QMouseEvent, QTouchEvent, QWindow
+from PySide6.QtCore import QElapsedTimer, QEvent, QObject, QPointF, Qt, QTimer
+from PySide6.QtGui import QGuiApplication, QMouseEvent, QTouchEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QAbstractScrollArea,
     QAbstractSlider,
     QApplication,
-    QComboBox,
     QWidget,
 )
 from shiboken6 import isValid
+
+from gui.controls.eachwindow import EachWindow, part_under, rolling_around, top_of
 
 __all__ = ["Fingers"]
 
@@ -42,21 +43,13 @@ class _Touch:
     rolls: bool = False
 
 
-class Fingers(QObject):
-    """One for the whole program; it watches each window from when it first has the focus."""
+class Fingers(EachWindow):
+    """One for the whole program."""
 
     def __init__(self, parent: QObject) -> None:
         super().__init__(parent)
-        app = QGuiApplication.instance()
-        assert isinstance(app, QGuiApplication)
         self._touch: _Touch | None = None
         self._since, self._tapped = QElapsedTimer(), QPointF()
-        app.focusWindowChanged.connect(self._came)
-
-    @Slot(QWindow)
-    def _came(self, window: QWindow | None) -> None:
-        if window is not None:
-            window.installEventFilter(self)  # once more changes nothing
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Take the touches that may roll something."""
@@ -85,16 +78,11 @@ class Fingers(QObject):
         """Press and let go, where the finger lay."""
         if not isValid(top):
             return
-        style = QGuiApplication.styleHints()
-        soon = self._since.isValid() and self._since.elapsed() < style.mouseDoubleClickInterval()
-        near = (
-            at - self._tapped
-        ).manhattanLength() < style.mouseDoubleClickDistance() + style.startDragDistance()
-        self._since.start()
-        self._tapped = at
-        press = QEvent.Type.MouseButtonDblClick if soon and near else QEvent.Type.MouseButtonPress
-        under = _under(top, at)
-        for kind, held in ((press, LEFT), (QEvent.Type.MouseButtonRelease, Qt.MouseButton.NoButton)):
+        under = part_under(top, at)
+        for kind, held in (
+            (self._press(at), LEFT),
+            (QEvent.Type.MouseButtonRelease, Qt.MouseButton.NoButton),
+        ):
             if not isValid(under):  # a menu that the press opened has been answered meanwhile
                 return
             there = QPointF(under.mapFrom(top, at))
@@ -103,34 +91,25 @@ class Fingers(QObject):
                 under, QMouseEvent(kind, there, at, everywhere, LEFT, held, Qt.KeyboardModifier.NoModifier)
             )
 
+    def _press(self, at: QPointF) -> QEvent.Type:
+        """Which kind of press it is: the second one soon and near is a double click."""
+        style = QGuiApplication.styleHints()
+        soon = self._since.isValid() and self._since.elapsed() < style.mouseDoubleClickInterval()
+        near = (at - self._tapped).manhattanLength() < 2 * style.startDragDistance()
+        self._since.start()
+        self._tapped = at
+        return QEvent.Type.MouseButtonDblClick if soon and near else QEvent.Type.MouseButtonPress
+
 
 def _begun(window: QObject, event: QTouchEvent) -> _Touch | None:
     """The touch, where one finger lies on something that rolls; None: it goes its usual way."""
-    tops = QApplication.topLevelWidgets()
-    top = next((one for one in tops if one.windowHandle() is window), None)
+    top = top_of(window)
     if top is None or len(event.points()) != 1 or QApplication.activePopupWidget() is not None:
         return None
     at = event.points()[0].position()
-    area = _rolling(_under(top, at), top)
+    part = part_under(top, at)
+    area = None if isinstance(part, QAbstractSlider) else rolling_around(part)  # a bar, a handle
     return None if area is None else _Touch(top, area, at, at)
-
-
-def _under(top: QWidget, at: QPointF) -> QWidget:
-    return top.childAt(at.toPoint()) or top
-
-
-def _rolling(widget: QWidget | None, top: QWidget) -> QAbstractScrollArea | None:
-    """The nearest area around a widget that has somewhere to roll to."""
-    while widget is not None and widget is not top:
-        if isinstance(widget, QAbstractSlider | QComboBox):  # a list that drops down has a window of its own
-            return None
-        if isinstance(widget, QAbstractScrollArea) and any(
-            bar.maximum() > bar.minimum()
-            for bar in (widget.verticalScrollBar(), widget.horizontalScrollBar())
-        ):
-            return widget
-        widget = widget.parentWidget()
-    return None
 
 
 def _roll(touch: _Touch, at: QPointF) -> None:

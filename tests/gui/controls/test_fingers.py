@@ -8,6 +8,7 @@ from PySide6.QtGui import QPointingDevice
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
     QApplication,
+    QComboBox,
     QListWidget,
     QPushButton,
     QScrollArea,
@@ -146,6 +147,28 @@ def test_a_handle_within_a_page_is_dragged_as_with_the_mouse(
 
     assert slider.value() > 40
     assert area.verticalScrollBar().value() == 0
+
+
+def test_a_list_that_drops_down_is_opened_by_a_tap_and_rolled_over(
+    top: QWidget, qtbot: QtBot, finger: Drag
+) -> None:
+    area, page = QScrollArea(top), QWidget()
+    page.setFixedSize(380, 2000)
+    field = QComboBox(page)
+    field.addItems(["broccoli", "red radish", "pea"])
+    field.setGeometry(10, 150, 200, 44)
+    area.setWidget(page)
+    area.setGeometry(0, 0, 400, 400)
+    shown(top, qtbot)
+
+    finger(field, QPoint(30, 20), QPoint(30, -80))
+    assert area.verticalScrollBar().value() == pytest.approx(100, abs=2)
+    assert not field.view().isVisible()
+
+    finger(field, QPoint(30, 20), QPoint(30, 20))
+    assert field.view().isVisible()
+    assert field.currentText() == "broccoli"
+    field.hidePopup()
 
 
 def test_what_cannot_roll_gets_its_touches_as_ever(top: QWidget, qtbot: QtBot, finger: Drag) -> None:
