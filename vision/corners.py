@@ -18,6 +18,7 @@ from vision.photo import Photo, Point, quarter_turned, stored_points
 
 __all__ = [
     "ANY_TRAY",
+    "SURE",
     "Corners",
     "CornersFrom",
     "Point",
@@ -27,6 +28,7 @@ __all__ = [
     "plausible",
 ]
 
+SURE = 0.5  # from this confidence on corners may be used unasked
 FLAT_SIN = 0.34  # sine of 20 degrees: a long side steeper than that has no upper side worth the name
 LEAST_SHARE = 0.02  # of the photo's area
 MOST_OUTSIDE = 0.10  # a corner may lie this share of the photo's longer side beyond its edge

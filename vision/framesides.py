@@ -8,12 +8,12 @@ Not   which views are taken, and what follows (`frame.py`)
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import NamedTuple
+from typing import NamedTuple, Protocol
 
 import numpy as np
 from numpy.typing import NDArray
 
-from vision.framefit import Array, Points, Pose, inverse, through
+from vision.framefit import Array, Points, inverse, through
 from vision.framenet import Fineness, SideMaps, side_maps
 from vision.photo import Pixels
 
@@ -21,6 +21,18 @@ __all__ = ["ALIKE", "Looks", "Way", "best_weight", "look_at", "points_of"]
 
 SHARPEST_CELLS = 3 / 8  # no side is trusted better than that at one place
 ALIKE = 10.0  # neighbouring places that err together
+
+
+class Placed(Protocol):
+    """A tray placed in a picture."""
+
+    @property
+    def matrix(self) -> Array:
+        """Homography (3, 3) from mm on the tray (middle, y down) to px."""
+
+    @property
+    def corners(self) -> Array:
+        """(4, 2) px, top left, top right, bottom right, bottom left."""
 
 
 class Way(NamedTuple):
@@ -51,14 +63,14 @@ class Looks:
         ]
 
 
-def look_at(pose: Pose, tones: Sequence[Pixels], ways: Sequence[Way], fineness: Fineness) -> Looks:
+def look_at(pose: Placed, tones: Sequence[Pixels], ways: Sequence[Way], fineness: Fineness) -> Looks:
     """Look where the tray is thought to be; `tones` are the reduced photo in the tones that ways ask for."""
     views = [_view(pose, way, fineness) for way in ways]
     seen = [(tones[way.tone], view) for way, view in zip(ways, views, strict=True)]
     return Looks(ways=ways, views=views, maps=side_maps(seen, fineness), fineness=fineness)
 
 
-def _view(pose: Pose, way: Way, fineness: Fineness) -> Array:
+def _view(pose: Placed, way: Way, fineness: Fineness) -> Array:
     """Homography from view px to the reduced photo: inner area in the middle, a little off where asked."""
     mm = fineness.view_mm_per_px / way.zoom
     width, height = fineness.view_px
@@ -67,7 +79,7 @@ def _view(pose: Pose, way: Way, fineness: Fineness) -> Array:
     return np.asarray(pose.matrix @ to_mm, float)
 
 
-def points_of(looks: Looks, pose: Pose, window_mm: float) -> Points:
+def points_of(looks: Looks, pose: Placed, window_mm: float) -> Points:
     """Where the sides are, place by place, as far as seen within a window around the pose."""
     cell_mm = looks.fineness.cell_mm
     places, sides, weights = [], [], []

@@ -12,17 +12,14 @@ from dataclasses import replace
 from datetime import datetime
 from typing import Protocol
 
-from vision.corners import Corners
+from vision.corners import SURE, Corners
 from vision.frame import find_frame
 from vision.markers import Marks, find_marks
 from vision.photo import Photo, grey
-from vision.station import station_corners
+from vision.rim import LIKE_NOMINAL, rim_corners
 from vision.traytype import TrayType
 
 __all__ = ["SURE", "TrayOf", "find_corners", "marks_and_tray"]
-
-SURE = 0.5  # from this confidence on corners may be used unasked
-LIKE_NOMINAL = 0.03  # how far a tray's shape may be from the nominal one for the frame finder
 
 
 class TrayOf(Protocol):
@@ -64,12 +61,12 @@ def _number(marks: Marks) -> int | None:
 
 
 def find_corners(photo: Photo, marks: Marks, tray: TrayType | None = None) -> Corners | None:
-    """By the station; where too few of its marks are seen to be sure, by the frame if that is surer.
+    """By the station, its rim looked at once more; where that is not sure, by the frame if that is surer.
 
     The frame finder knows trays that are twice as long as wide: of another shape it is not sure.
     """
     tray = tray or TrayType()
-    station = station_corners(marks, photo, tray)
+    station = rim_corners(marks, photo, tray)
     if station is not None and station.confidence >= SURE:
         return station
     frame = find_frame(photo)

@@ -11,7 +11,7 @@ two cards, the focal length of a photo taken straight down) stays at what is usu
 """
 
 import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 import cv2
@@ -52,7 +52,21 @@ class Fit:
     covariance: Array
     values: Array
     aside: tuple[int, ...] = ()  # which of the values are the axis', where that was fitted
+    seen: tuple[Seen, ...] = ()  # the marks that it was fitted to
     rival: Pose | None = None  # another camera that suits the marks better, and yet was not believed
+
+    def covariance_of(self, seen: Callable[[Pose], Array]) -> Array:
+        """Covariance (n, n) of what is seen of any places, (n,) numbers, with such a pose."""
+        base = seen(self.pose)
+        steps = np.sqrt(np.maximum(np.diag(self.covariance), 0)) * 0.1 + 1e-9
+        of_camera = [k for k in range(len(steps)) if k < _TAG or k in self.aside]
+        slopes = []
+        for k in of_camera:
+            values = self.values.copy()
+            values[k] += steps[k]
+            slopes.append((seen(_posed(values, self.pose, self.aside)) - base) / steps[k])
+        slope = np.stack(slopes, axis=-1)
+        return np.asarray(slope @ self.covariance[np.ix_(of_camera, of_camera)] @ slope.T, np.float64)
 
     def spread(self, places_mm: Array) -> float:
         """Standard error of the worst of some places (n, 3) once seen in the photo, in mm at those places.
@@ -61,16 +75,8 @@ class Fit:
         much that none can be reckoned.
         """
         base = self.pose.project(places_mm)
-        steps = np.sqrt(np.maximum(np.diag(self.covariance), 0)) * 0.1 + 1e-9
-        slopes = []
-        of_camera = [k for k in range(len(steps)) if k < _TAG or k in self.aside]
-        for k in of_camera:
-            values = self.values.copy()
-            values[k] += steps[k]
-            slopes.append((_posed(values, self.pose, self.aside).project(places_mm) - base) / steps[k])
-        slope = np.stack(slopes, axis=-1)
-        cov = np.einsum("nik,kl,njl->nij", slope, self.covariance[np.ix_(of_camera, of_camera)], slope)
-        square = np.trace(cov, axis1=1, axis2=2)
+        cov = self.covariance_of(lambda pose: pose.project(places_mm).ravel())
+        square = np.diag(cov).reshape(-1, 2).sum(axis=1)
         if not (square >= 0).all():
             return math.inf
         ring = np.linalg.norm(base - np.roll(base, -1, axis=0), axis=1)
@@ -153,6 +159,7 @@ def fit_pose(
         covariance=np.asarray(np.linalg.inv(told / misfit**2 + np.diag(1 / spread**2)), np.float64),
         values=values,
         aside=aside,
+        seen=tuple(seen),
     )
 
 

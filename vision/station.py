@@ -24,7 +24,7 @@ from vision.pose import Seen, usual_focal
 from vision.posefit import Fit, best_fit
 from vision.traytype import GREY_MM, PATCH_MM, TAG_MARK_MM, WHITE_MM, TrayType, square
 
-__all__ = ["Patches", "TrayType", "patches", "station_corners"]
+__all__ = ["Patches", "TrayType", "corners_of", "fit_station", "patches", "station_corners"]
 
 Linear = tuple[float, float, float]
 
@@ -66,6 +66,11 @@ def station_corners(marks: Marks, photo: Photo, tray: TrayType | None = None) ->
     fit = fit_station(marks, photo.size_stored, photo.focal_35mm, tray)
     if fit is None:
         return None
+    return corners_of(fit, tray)
+
+
+def corners_of(fit: Fit, tray: TrayType) -> Corners:
+    """Corners of the inner area as a fitted camera sees them, with how sure that is."""
     rim = tray.inner_corners()
     return Corners(
         points=as_quad(fit.pose.project(rim)),

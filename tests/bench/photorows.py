@@ -38,12 +38,14 @@ from vision.markers import find_marks
 from vision.methods import best_tissue
 from vision.photo import decode_photo, grey, in_srgb, upright_points
 from vision.picture import encode_jpeg, encode_labels, thumbnail, with_everything
+from vision.rim import rim_corners
 from vision.score import Scored, score_photo
 from vision.stand import find_gaps, measure_stand, morans_i
 from vision.station import patches, station_corners
 from vision.suspects import find_suspects
 from vision.tissue import Label, PlainTissue, canopy
 from vision.topview import make_top_view
+from vision.traytype import TrayType
 
 __all__ = ["photo_rows", "twelve_megapixels", "worker_rows"]
 
@@ -139,6 +141,7 @@ def _stages(scene: Scene) -> Iterator[tuple[str, Work, float, bool]]:
         2.0,
         True,
     )
+    yield "pose, and the rim looked at", lambda: rim_corners(scene.marks, photo, TrayType()), 3.0, True
     yield "frame, where there are no marks", lambda: find_frame(photo), 5.0, True
     yield "top view", lambda: make_top_view(photo, scene.corners), 1.0, False
     yield "linear light", lambda: linear(top), 0.05, False

@@ -84,7 +84,7 @@ def test_a_tray_that_is_not_twice_as_long_as_wide_needs_its_corners_by_hand(monk
     frame = Corners(
         points=((0, 0), (9, 0), (9, 9), (0, 9)), found_by=CornersFrom.FRAME, confidence=0.9, tilt_deg=None
     )
-    monkeypatch.setattr("vision.place.station_corners", lambda *_: None)
+    monkeypatch.setattr("vision.place.rim_corners", lambda *_: None)
     monkeypatch.setattr("vision.place.find_frame", lambda _: frame)
     photo = draw_station().photo()
     marks, _ = marks_and_tray(photo, None)

@@ -289,7 +289,7 @@ def test_a_large_whole_picture_gets_labels_of_its_own_size():
     ids=["sure station", "surer frame", "surer of two unsure", "only the station", "only the frame"],
 )
 def test_the_station_wins_where_it_is_sure_else_the_surer_of_the_two(monkeypatch, station, frame, expected):
-    monkeypatch.setattr(vision.place, "station_corners", lambda *_: station)
+    monkeypatch.setattr(vision.place, "rim_corners", lambda *_: station)
     monkeypatch.setattr(vision.place, "find_frame", lambda _: frame)
 
     assert find_corners(decode_photo(a_picture(), "a.png"), Marks()).found_by is expected

@@ -1,0 +1,131 @@
+"""The rim at a station: a rendered photo cropped, zoomed and told wrong, its truth kept beside it."""
+
+import json
+from dataclasses import replace
+from pathlib import Path
+
+import cv2
+import numpy as np
+import pytest
+
+from vision.corners import Corners
+from vision.markers import Marks, find_marks
+from vision.photo import Photo, grey, read_photo
+from vision.rim import rim_corners
+from vision.station import station_corners
+from vision.traytype import TrayType
+
+PHOTOS = Path(__file__).parent.parent / "photos"
+SURE = 0.5
+TRAY = TrayType()
+
+
+@pytest.fixture(scope="module")
+def station() -> Photo:
+    return read_photo(PHOTOS / "station.jpg")
+
+
+@pytest.fixture(scope="module")
+def marks(station: Photo) -> Marks:
+    return find_marks(grey(station))
+
+
+def worst_mm(corners: Corners, begin: tuple[int, int] = (0, 0)) -> float:
+    """How far the worst corner lies from the truth, in a photo that begins there in the whole one."""
+    true = np.array(json.loads((PHOTOS / "station.json").read_text(encoding="utf-8"))["corners_px"])
+    px_per_mm = np.linalg.norm(true[1] - true[0]) / TRAY.inner_long_mm
+    return float(np.linalg.norm(np.array(corners.points) + begin - true, axis=1).max() / px_per_mm)
+
+
+def cropped(photo: Photo, left: int, top: int, right: int, bottom: int) -> Photo:
+    return replace(photo, pixels=np.ascontiguousarray(photo.pixels[top:bottom, left:right]))
+
+
+def test_where_the_rim_is_seen_where_the_marks_lay_it_the_marks_are_believed(station, marks):
+    assert rim_corners(marks, station, TRAY) == station_corners(marks, station, TRAY)
+
+
+@pytest.mark.parametrize("begin", [(0, 0), (121, 0), (0, 91), (121, 91)])
+def test_a_crop_that_keeps_the_shape_of_a_camera_is_measured_all_the_same(station, begin):
+    """A tenth of both sides cut off towards a corner; its middle was believed: sure, and 8 to 20 mm off."""
+    left, top = begin
+    photo = cropped(station, left, top, left + 1089, top + 816)
+    marks = find_marks(grey(photo))
+
+    believed, held = station_corners(marks, photo, TRAY), rim_corners(marks, photo, TRAY)
+
+    assert believed.confidence > SURE
+    assert worst_mm(believed, begin) > 5.0
+    assert worst_mm(held, begin) < 3.0 or held.confidence < SURE
+
+
+@pytest.mark.parametrize("told", [20.0, 22.0, 31.0, 35.0, 50.0])
+@pytest.mark.parametrize("tag", [True, False], ids=["tag", "no tag"])
+def test_a_false_focal_length_lays_no_sure_corners_aside(station, marks, told, tag):
+    held = rim_corners(marks if tag else replace(marks, tag=None), replace(station, focal_35mm=told), TRAY)
+
+    assert worst_mm(held) < 4.0 or held.confidence < SURE
+
+
+@pytest.mark.parametrize("aside", [(4.0, 0.0), (0.0, -4.0), (-5.0, 5.0)])
+def test_a_tray_set_down_beside_its_place_is_measured_where_it_stands(station, marks, aside):
+    """The marks alone lay its corners as far aside as the tray is, and were sure of it."""
+    shifted = TrayType(cards_off_mm=(aside,) * 4)
+
+    believed, held = station_corners(marks, station, shifted), rim_corners(marks, station, shifted)
+
+    assert worst_mm(believed) > 3.5
+    assert believed.confidence > SURE
+    assert worst_mm(held) < 2.5
+    assert held.confidence > SURE
+
+
+def test_a_rim_that_lies_half_outside_the_photo_is_not_looked_for_beside_its_edge(station, marks):
+    """The edge is easily taken for a side: one photo came out sure and 8 mm off."""
+    true = np.array(json.loads((PHOTOS / "station.json").read_text(encoding="utf-8"))["corners_px"])
+    right = int(true[:, 0].max()) + 8
+    photo = cropped(station, 0, 0, right, station.pixels.shape[0])
+    held = rim_corners(find_marks(grey(photo)), photo, TRAY)
+
+    assert held is None or held.confidence < SURE or worst_mm(held) < 3.0
+
+
+def test_where_marks_and_rim_agree_on_no_place_nobody_is_sure(station, marks):
+    """As a tray that stands askew across its station."""
+    askew = TrayType(cards_off_mm=((12.0, 12.0), (12.0, -12.0), (-12.0, -12.0), (-12.0, 12.0)))
+
+    held = rim_corners(marks, station, askew)
+
+    assert held.confidence < SURE or worst_mm(held) < 4.0
+
+
+def test_of_a_tray_of_another_shape_the_marks_are_believed(station, marks):
+    square = TrayType(outer_long_mm=278, outer_short_mm=278, inner_long_mm=254, inner_short_mm=254)
+    assert rim_corners(marks, station, square) == station_corners(marks, station, square)
+
+
+def test_one_mark_is_no_station(station):
+    assert rim_corners(Marks(), station, TRAY) is None
+
+
+@pytest.mark.parametrize("code", [0, 128, 255])
+def test_where_no_rim_is_seen_at_all_the_marks_are_believed(station, marks, code):
+    blank = replace(station, pixels=np.full_like(station.pixels, code))
+    assert rim_corners(marks, blank, TRAY) == station_corners(marks, station, TRAY)
+
+
+def test_marks_that_contradict_each_other_give_no_error(station, marks):
+    mixed = replace(marks, cards={**marks.cards, 0: marks.cards[2], 1: marks.cards[3]})
+
+    held = rim_corners(mixed, station, TRAY)
+
+    assert held is None or held.confidence < SURE
+
+
+def test_a_small_photo_is_no_error(station):
+    pixels = np.asarray(cv2.resize(station.pixels, (605, 454), interpolation=cv2.INTER_AREA), np.uint8)
+    photo = replace(station, pixels=pixels)
+
+    held = rim_corners(find_marks(grey(photo)), photo, TRAY)
+
+    assert held is None or worst_mm(replace(held, points=tuple((2 * x, 2 * y) for x, y in held.points))) < 4.0
