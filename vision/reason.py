@@ -38,6 +38,7 @@ class Reason(StrEnum):
     TOO_DARK = "too dark: add light, or hold the phone still for a longer exposure"
     TOO_BRIGHT = "burnt out: turn the light down or step out of direct sun"
     PURPLE = "purple light: switch the grow light to white for the photo"
+    COLOURED = "light of one colour, more than the grey patch can set right: photograph in white light"
     FADED = "faded colours: switch off the camera's filters, wipe its lens and photograph in full colour"
     GLARE = "glare, or something white, hides part of the tray: move the lamp or the phone, or take it away"
 

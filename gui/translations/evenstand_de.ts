@@ -5630,6 +5630,10 @@ trusted</source>
             <translation>violettes Licht: die Pflanzenlampe für das Foto auf Weiß stellen</translation>
         </message>
         <message>
+            <source>light of one colour, more than the grey patch can set right: photograph in white light</source>
+            <translation>Licht von einer Farbe, mehr als das graue Feld ausgleichen kann: bei weißem Licht fotografieren</translation>
+        </message>
+        <message>
             <source>faded colours: switch off the camera's filters, wipe its lens and photograph in full colour</source>
             <translation>blasse Farben: Filter der Kamera ausschalten, die Linse abwischen und in voller Farbe fotografieren</translation>
         </message>
@@ -11033,6 +11037,10 @@ trusted</source>
         <message>
             <source>The pictures of this day were made by an older version of the program and cannot be made again.</source>
             <translation>Die Bilder dieses Tages stammen von einer älteren Version des Programms und lassen sich nicht neu machen.</translation>
+        </message>
+        <message>
+            <source>It closed fastest on day {day:.1f}, by {rate:.0f} points a day.</source>
+            <translation>Am schnellsten schloss sie sich an Tag {day:.1f}, um {rate:.0f} Punkte am Tag.</translation>
         </message>
         <message>
             <source>Half of the tray was covered on day {day:.1f}.</source>

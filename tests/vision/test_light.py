@@ -278,6 +278,11 @@ def test_light_that_is_too_coloured_is_not_amplified(handheld):
 
     assert white_balance(handheld.pixels, lamp) is handheld.pixels
     assert judged(handheld, lamp).corrected_by == "none"
+    assert judged(handheld, lamp).doubts == (Reason.COLOURED,)
+
+
+def test_a_warm_lamp_that_the_patch_sets_right_is_no_doubt(handheld):
+    assert judged(handheld, Patches(white=None, grey=(0.3, 0.2, 0.11))).doubts == ()
 
 
 def test_cast_is_the_strongest_over_the_weakest_channel(handheld):
