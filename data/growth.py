@@ -15,7 +15,7 @@ Nonlinear Regression Modeling (from memory).
 """
 
 import math
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from typing import Any
@@ -69,8 +69,7 @@ class GrowthCurve:
 
     def coverage_on(self, day: float) -> Estimate:
         """Coverage in % on a day with the interval of the curve (not of a single photo), within 0 to 100."""
-        error = self.fit.error_of(lambda *free: float(_value(self.curve, day, *self._all(free))), uneven=True)
-        told = Estimate.of(self.at(day), error, self.fit.df)
+        told = self._within(self.at(day), lambda *free: float(_value(self.curve, day, *self._all(free))))
         return told.turned(lambda coverage: min(FULL, max(0.0, coverage)))
 
     def day_of(self, level: float) -> Estimate | None:
@@ -78,19 +77,17 @@ class GrowthCurve:
         if not 0 < level < self.parameters[0]:
             return None
         day = _day(self.curve, level, *self.parameters)
-        error = self.fit.error_of(lambda *free: _day(self.curve, level, *self._all(free)), uneven=True)
-        if error is not None and not math.isfinite(error):
-            error = None
-        return Estimate.of(day, error, self.fit.df)
+        return self._within(day, lambda *free: _day(self.curve, level, *self._all(free)))
+
+    def _within(self, value: float, function: Callable[..., float]) -> Estimate:
+        """A number that follows from the curve, with its interval where the points tell one."""
+        reach = self.fit.reach_of(function)
+        if reach is None or not math.isfinite(reach):
+            return Estimate(value=value)
+        return Estimate(value=value, low=value - reach, high=value + reach)
 
     def _all(self, free: tuple[float, ...]) -> tuple[float, ...]:
         return (FULL, *free) if self.held else free
-
-    @property
-    def upper(self) -> Estimate:
-        """Coverage in % that the curve ends at; without interval where it was held at 100."""
-        error = None if self.held or self.errors is None else self.errors[0]
-        return Estimate.of(self.parameters[0], error, self.fit.df)
 
     @property
     def steepest_day(self) -> float:

@@ -8,12 +8,15 @@ Nonlinear least squares (Levenberg and Marquardt, MINPACK through scipy). The co
 s2 (J'J)^-1 with s2 = residual sum of squares / (points - parameters), as in Bates & Watts (1988) Nonlinear
 Regression Analysis (from memory). Where points scatter more in one part of the curve than in another that is
 too narrow; HC3 of MacKinnon & White (1985) J. Econometrics 29, 305-325 (from memory) takes each residual by
-itself, made larger by its point's own pull on the curve.
+itself, made larger by its point's own pull on the curve. A number that rests on few of the points has few
+degrees of freedom then, by Satterthwaite (1946) Biometrics Bulletin 2, 110-114 (from memory).
 """
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
+
+from data.statistics.estimate import t_quantile
 
 if TYPE_CHECKING:
     import numpy as np
@@ -40,7 +43,7 @@ class Fit:
     spread: tuple[tuple[float, ...], ...] | None  # (J'J)^-1; None where the points do not tell a parameter
     rss: float  # residual sum of squares
     df: int  # points minus parameters
-    uneven: tuple[tuple[float, ...], ...] | None = None  # covariance by HC3; None as `spread`
+    slopes: tuple[tuple[float, ...], ...]  # of each point by each parameter
     residuals: tuple[float, ...]
 
     @property
@@ -57,22 +60,39 @@ class Fit:
             return None
         return tuple(float(row[at]) ** 0.5 for at, row in enumerate(self.covariance))
 
-    def error_of(
-        self, function: Callable[..., float], scatter: float | None = None, *, uneven: bool = False
-    ) -> float | None:
+    def error_of(self, function: Callable[..., float], scatter: float | None = None) -> float | None:
         """Standard error of a function of the parameters, by its slope at the fit (delta method).
 
         `scatter`: standard deviation of a point, where it is known better than the residuals tell it.
-        `uneven`: points may scatter unlike each other; then the larger of both errors.
         """
         if self.spread is None or (scatter is None and self.df <= 0):
             return None
         variance = self.rss / self.df if scatter is None else scatter**2
         slopes = [self._slope(function, at) for at in range(len(self.parameters))]
-        total = variance * _through(slopes, self.spread)
-        if uneven and self.uneven is not None:
-            total = max(total, _through(slopes, self.uneven))
+        total = variance * _through(slopes, self.spread, slopes)
         return float(max(0.0, total) ** 0.5)
+
+    def own_error_of(self, function: Callable[..., float]) -> tuple[float, float] | None:
+        """The same where points may scatter unlike each other (HC3), and its degrees of freedom."""
+        if self.spread is None:
+            return None
+        slopes = [self._slope(function, at) for at in range(len(self.parameters))]
+        weights = [_through(point, self.spread, slopes) for point in self.slopes]
+        pulls = [min(_through(point, self.spread, point), MOST_PULL) for point in self.slopes]
+        shares = [weight**2 for weight in weights]
+        whole = zip(shares, self.residuals, pulls, strict=True)
+        total = sum(share * (off / (1 - pull)) ** 2 for share, off, pull in whole)
+        squares = sum(share**2 for share in shares)
+        rests_on = float(sum(shares) ** 2 / squares) if squares > 0 else 1.0  # points
+        return float(total**0.5), min(rests_on, max(self.df, 1))
+
+    def reach_of(self, function: Callable[..., float]) -> float | None:
+        """Half of the 95 % interval: the wider one of those with one scatter for all points and without."""
+        plain, own = self.error_of(function), self.own_error_of(function)
+        if plain is None or own is None:
+            return None
+        error, df = own
+        return max(t_quantile(self.df) * plain, t_quantile(df) * error)
 
     def _slope(self, function: Callable[..., float], at: int) -> float:
         step = STEP * (abs(self.parameters[at]) or 1.0)
@@ -83,11 +103,11 @@ class Fit:
         return (ends[1] - ends[0]) / (2 * step)
 
 
-def _through(slopes: Sequence[float], matrix: Sequence[Sequence[float]]) -> float:
+def _through(one: Sequence[float], matrix: Sequence[Sequence[float]], other: Sequence[float]) -> float:
     return sum(
-        one * value * other
-        for one, row in zip(slopes, matrix, strict=True)
-        for other, value in zip(slopes, row, strict=True)
+        left * value * right
+        for left, row in zip(one, matrix, strict=True)
+        for right, value in zip(other, row, strict=True)
     )
 
 
@@ -144,31 +164,20 @@ def _slopes(residuals: Callable[["Vector"], "Vector"], parameters: "Vector") -> 
 def _fit(parameters: "Vector", off: "Vector", jacobian: "Vector") -> Fit:
     import numpy as np
 
-    spread = uneven = None
+    spread = None
     scale = np.sqrt((jacobian**2).sum(axis=0))
     if (scale > 0).all():
         square = (jacobian / scale).T @ (jacobian / scale)
         if np.linalg.cond(square) < 1 / FLATTEST:
-            inverse = np.linalg.inv(square) / np.outer(scale, scale)
-            spread, uneven = _rows(inverse), _rows(_each_by_itself(inverse, jacobian, off))
+            spread = _rows(np.linalg.inv(square) / np.outer(scale, scale))
     return Fit(
         parameters=tuple(map(float, parameters)),
         spread=spread,
         rss=float(off @ off),
         df=len(off) - len(parameters),
-        uneven=uneven,
+        slopes=_rows(jacobian),
         residuals=tuple(map(float, -off)),
     )
-
-
-def _each_by_itself(inverse: "Vector", jacobian: "Vector", off: "Vector") -> "Vector":
-    """The covariance by HC3."""
-    import numpy as np
-
-    pull = np.minimum(np.einsum("ij,jk,ik->i", jacobian, inverse, jacobian), MOST_PULL)
-    weighed = jacobian * (off / (1 - pull))[:, None]
-    covariance: Vector = inverse @ (weighed.T @ weighed) @ inverse
-    return covariance
 
 
 def _rows(matrix: "Vector") -> tuple[tuple[float, ...], ...]:

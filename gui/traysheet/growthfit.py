@@ -5,8 +5,8 @@ Out   `Fitted`: points of curve and interval, expected day of cut, sentences
 Not   fitting (`data/growth.py`), reckoning the day (`data/growing/cutday.py`), painting (`growthchart.py`)
 """
 
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import timedelta
 from math import ceil
 from typing import TYPE_CHECKING
@@ -26,7 +26,6 @@ __all__ = ["Fitted", "Points", "fit_tray"]
 Points = tuple[tuple[float, float], ...]  # (days since sowing, %), by day
 
 LINE_POINTS = 60
-FULL = 100.0
 MOST_EARLIER = 40  # trays of the crop that are asked for their day of cut, the newest ones
 
 
@@ -56,7 +55,7 @@ def fit_tray(book: "Book", tray: Tray, points: Points, today: float) -> Fitted:
         words.append(spoken(growth.reasons["curve"]))
     else:
         line, low, high = _with_interval(growth.curve, points[0][0], points[-1][0])
-        words.append(_half_words(growth))
+        words += [_half_words(growth), _fastest_words(growth.curve)]
     found = None
     if tray.done_at is None:
         cut = _expected(book, tray, growth.day_50, today)
@@ -70,28 +69,16 @@ def fit_tray(book: "Book", tray: Tray, points: Points, today: float) -> Fitted:
 
 def _with_interval(curve: "GrowthCurve", first: float, last: float) -> tuple[Points, Points, Points]:
     """The curve and, point by point, where it lies with 95 %."""
-    from data.statistics.estimate import t_quantile
-
     line = curve.line(first, max(last, first + 0.5), LINE_POINTS)
-    if curve.fit.covariance is None or curve.fit.df < 1:
-        return line, (), ()
-    times = t_quantile(curve.fit.df)
-    low, high = [], []
-    for day, value in line:
-        reach = times * (curve.fit.error_of(_value_on(curve, day)) or 0.0)
-        low.append((day, max(0.0, value - reach)))
-        high.append((day, min(FULL, value + reach)))
-    return line, tuple(low), tuple(high)
+    told = [(day, curve.coverage_on(day)) for day, _ in line]
+    low = tuple((day, one.low) for day, one in told if one.low is not None)
+    high = tuple((day, one.high) for day, one in told if one.high is not None)
+    return line, low, high
 
 
-def _value_on(curve: "GrowthCurve", day: float) -> Callable[..., float]:
-    """Coverage on a day as a function of what was fitted."""
-
-    def value(*free: float) -> float:
-        upper, middle, pace = (FULL, *free) if curve.held else free
-        return replace(curve, parameters=(upper, middle, pace)).at(day)
-
-    return value
+def _fastest_words(curve: "GrowthCurve") -> str:
+    words = translate("TraySheet", "It closed fastest on day {day:.1f}, by {rate:.0f} points a day.")
+    return filled(words, day=curve.steepest_day, rate=curve.greatest_rate)
 
 
 def _half_words(growth: "Growth") -> str:

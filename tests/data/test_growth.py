@@ -119,7 +119,6 @@ def test_no_curve_ends_above_a_full_tray():
     told = growth_of(a_tray(range(1, 8), upper=115, middle=5, pace=1.0))
 
     assert told.curve.parameters[0] <= 100
-    assert told.curve.upper.value <= 100
 
 
 def test_a_chart_gets_points_of_the_curve():
@@ -194,7 +193,7 @@ def test_intervals_hold_where_a_closing_stand_is_read_less_surely_than_a_bare_or
         day = growth_of(list(zip(days.tolist(), seen.tolist(), strict=True))).day_50
         held += day.low <= truth <= day.high
 
-    assert held >= 80  # 89 in 100, counted over 400 of them, less three standard errors
+    assert held >= 88  # 95 of 100 (counted over 400 of them too), less three standard errors
 
 
 shapes = st.tuples(st.floats(60, 98), st.floats(3, 6), st.floats(0.4, 1.2))

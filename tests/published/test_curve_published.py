@@ -26,7 +26,27 @@ def test_the_error_of_a_mean_by_hc3_is_that_of_its_closed_form():
     fit = fit_curve(lambda t, mean: mean + 0 * t, [1, 2, 3, 4], [1, 2, 3, 6], [1.0])
 
     assert fit.error_of(lambda mean: mean) ** 2 == pytest.approx(14 / 12)
-    assert fit.error_of(lambda mean: mean, uneven=True) ** 2 == pytest.approx(14 / 9)
+    assert fit.own_error_of(lambda mean: mean)[0] ** 2 == pytest.approx(14 / 9)
+
+
+def test_a_number_that_rests_on_few_points_has_few_degrees_of_freedom():
+    """Two lines that meet nowhere, the first through three points, the second through two.
+
+    By hand: weights t / sum of t2, so (sum t2)^2 / (sum t4) of 1, 2, 3: 196 / 98 = 2 points; 3 df are left.
+    """
+
+    def two_lines(t, one, two):
+        return np.where(t < 10, one * t, two * t)
+
+    fit = fit_curve(two_lines, [1, 2, 3, 11, 12], [1, 2.2, 3.1, 11.3, 12.4], [1.0, 1.0])
+    first, second = fit.own_error_of(lambda one, _two: one), fit.own_error_of(lambda _one, two: two)
+
+    assert fit.df == 3
+    assert first[1] == pytest.approx(2.0)
+    assert second[1] == pytest.approx((11**2 + 12**2) ** 2 / (11**4 + 12**4))
+    assert fit.reach_of(lambda one, _two: one) == pytest.approx(
+        max(3.18245 * fit.errors[0], 4.30265 * first[0]), rel=1e-5
+    )  # Student's t, 97.5 %, of 3 and of 2 df (any table)
 
 
 # mass left in % over days; k, its error and interval recomputed with scipy 1.17.1, curve_fit of one

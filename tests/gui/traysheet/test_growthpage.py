@@ -1,5 +1,6 @@
 """Growth, readings and events of a tray on one time axis: noted, corrected, taken out, all by keyboard."""
 
+from dataclasses import replace
 from datetime import datetime, timedelta
 from pathlib import Path
 
@@ -11,8 +12,10 @@ from pytestqt.qtbot import QtBot
 
 from data.book import Book
 from data.events import EventKind
+from data.growth import growth_of
 from data.readings import NewReading, ReadingKind
 from data.records import TrayId
+from data.statistics.estimate import t_quantile
 from gui.notes.moments import MomentEdit, show_moment
 from gui.notes.table import number_in
 from gui.notes.view import Mark, read_notes
@@ -446,6 +449,30 @@ def test_the_fitted_curve_goes_through_the_days_and_its_interval_holds_them(rack
         for low, value, high in zip(fitted.low, fitted.line, fitted.high, strict=True)
     )
     assert "Half of the tray was covered on day 5." in fitted.words[0]
+
+
+def test_the_drawn_interval_counts_that_a_closing_stand_is_read_less_surely(rack_book: Book) -> None:
+    """Photos of the steep days alone lie 6 points off: the band there is the curve's own, which knows it."""
+    noisy = tuple((float(day), value + 6.0 * ((day == 5) - (day == 4))) for day, value in LOGISTIC)
+    own = growth_of(noisy).curve
+    assert own is not None
+
+    fitted = fit_tray(rack_book, a_kept_tray(1), noisy, 9.0)
+
+    (day, low), (_, high) = (
+        min(ends, key=lambda end: abs(end[0] - 5.0)) for ends in (fitted.low, fitted.high)
+    )
+    error = own.fit.error_of(lambda *free: replace(own, parameters=free).at(day)) or 0.0
+    plain = 2 * t_quantile(own.fit.df) * error
+    assert (low, high) == pytest.approx((own.coverage_on(day).low, own.coverage_on(day).high))
+    assert high - low > 1.2 * plain  # one spread for all days would be too narrow
+
+
+def test_when_and_how_fast_it_closed_is_told(rack_book: Book) -> None:
+    """A logistic of 95 % and 0.6 days rises by 95 / (4 x 0.6), 39.6 points a day, at its middle (by hand)."""
+    fitted = fit_tray(rack_book, a_kept_tray(1), LOGISTIC, 9.0)
+
+    assert fitted.words[1] == "It closed fastest on day 5.0, by 40 points a day."
 
 
 def test_too_few_days_say_so_instead_of_a_curve(rack_book: Book) -> None:
