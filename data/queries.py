@@ -17,7 +17,6 @@ __all__ = [
     "CHANGE_TO_UNDO",
     "CROP_NAMES",
     "DAYS_OF_TRAY",
-    "FIND_TRAYS",
     "FORGET_CARRIED",
     "LAST_ID",
     "LAST_OF_KIND",
@@ -77,14 +76,6 @@ TRAY_IDS_GROWING = "SELECT id FROM tray WHERE done_at IS NULL ORDER BY shelf, po
 TRAYS_ALL = TRAY_COLUMNS + " ORDER BY t.shelf, t.position, t.id"
 TRAY = TRAY_COLUMNS + " WHERE t.id = :tray"
 
-FIND_TRAYS = (
-    TRAY_COLUMNS
-    + """
-     WHERE (:crop IS NULL OR c.name = :crop) AND (:medium IS NULL OR m.name = :medium)
-       AND (:trial IS NULL OR r.name = :trial) AND (:growing = 0 OR t.done_at IS NULL)
-     ORDER BY t.shelf, t.position, t.id
-"""
-)
 TRAYS_ENDED = TRAY_COLUMNS + " WHERE t.done_at IS NOT NULL ORDER BY t.done_at DESC, t.id DESC LIMIT :most"
 LAST_OF_KIND = (
     TRAY_COLUMNS + " WHERE c.name = :crop AND m.name = :medium ORDER BY t.sown_at DESC, t.id DESC LIMIT 1"

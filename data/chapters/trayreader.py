@@ -15,7 +15,6 @@ from datetime import date, timedelta
 from data import queries
 from data.chapters.comparable import Comparable, Scorings, comparable
 from data.chapters.store import Store
-from data.entry.search import found
 from data.errors import NoLongerThere
 from data.records import Shelf, Tray, TrayId
 from data.tables.rows import tray_of
@@ -51,22 +50,6 @@ class TrayReader(Store):
         for tray in self.trays():
             shelves[tray.shelf].append(tray)
         return tuple(Shelf(name=name, trays=tuple(trays)) for name, trays in shelves.items())
-
-    def find_trays(
-        self,
-        text: str = "",
-        *,
-        crop: str | None = None,
-        medium: str | None = None,
-        trial: str | None = None,
-        day: int | None = None,
-        growing: bool = True,
-    ) -> tuple[Tray, ...]:
-        """Trays in rack order that fit the words and all filters; `day` counts from sowing to today."""
-        rows = self._rows(queries.FIND_TRAYS, crop=crop, medium=medium, trial=trial, growing=int(growing))
-        today = self.today()
-        trays = (tray_of(row) for row in rows)
-        return found((tray for tray in trays if day is None or tray.day(today) == day), text)
 
     def crops(self) -> tuple[str, ...]:
         """Names of all crops in the book."""
