@@ -92,7 +92,14 @@ CROPS = {
     "red cabbage": _bands((12, 25, 18), (0, 0), (2, 4), (2, 3), (8, 14), (120, 280)),
     "amaranth": _bands((6, 15, 10), (0, 0), (3, 6), (2, 3), (10, 18), (60, 180)),
 }
-SPELLINGS = {"wheatgrass": "wheat grass", "peas": "pea", "sunflowers": "sunflower", "radishes": "radish"}
+SPELLINGS = {
+    "wheatgrass": "wheat grass", "peas": "pea", "sunflowers": "sunflower", "radishes": "radish",
+    # in German
+    "radieschen": "radish", "rettich": "radish", "brokkoli": "broccoli", "senf": "mustard",
+    "sonnenblume": "sunflower", "sonnenblumen": "sunflower", "erbse": "pea", "erbsen": "pea",
+    "weizengras": "wheat grass", "rotkohl": "red cabbage", "rotkraut": "red cabbage",
+    "blaukraut": "red cabbage", "amarant": "amaranth",
+}  # fmt: skip
 
 # what is usual on a rack, whatever grows there; common practice
 READINGS = {

@@ -32,6 +32,11 @@ LARGE = TrayType(
         ("wheatgrass", "wheat grass"),
         ("red cabbage", "red cabbage"),
         ("Sunflower (black)", "sunflower"),
+        ("Brokkoli", "broccoli"),
+        ("Radieschen, rot", "radish"),
+        ("Erbsen", "pea"),
+        ("Rotkohl", "red cabbage"),
+        ("Weizengras", "wheat grass"),
     ],
 )
 def test_a_crop_is_known_by_its_words(said: str, crop: str) -> None:
