@@ -41,7 +41,7 @@ from data.records import DayNumbers, EarlierDay, SeenSuspect, Tray
 if TYPE_CHECKING:
     from data.chapters.lookbook import LookBook
 
-__all__ = ["MOLD_CAUTION", "Morning", "look_list", "looks", "read_looks", "reasons"]
+__all__ = ["MOLD_CAUTION", "Morning", "looks", "read_looks", "reasons"]
 
 log = logging.getLogger(__name__)
 
@@ -66,13 +66,8 @@ class Morning:
     answers: Sequence[Answer] = ()
 
 
-def look_list(book: "LookBook", today: date | None = None) -> tuple[Look, ...]:
-    """What needs a look in this book now, less what a person has answered; empty where nothing does."""
-    return looks(book.morning(today))
-
-
 def read_looks(book: "LookBook", morning: Morning | None = None) -> tuple[Look, ...]:
-    """The same, and the history of the list brought up to date; for whoever shows it to a person."""
+    """What needs a look in this book now, less what a person has answered; keeps the history of the list."""
     morning = morning or book.morning()
     found = reasons(morning)
     try:
@@ -83,7 +78,7 @@ def read_looks(book: "LookBook", morning: Morning | None = None) -> tuple[Look, 
 
 
 def looks(morning: Morning) -> tuple[Look, ...]:
-    """The same from records alone."""
+    """The same from records alone; nothing is kept."""
     return _listed(morning, unanswered(reasons(morning), morning.answers, morning.today))
 
 

@@ -15,7 +15,7 @@ from time import perf_counter
 from data.book import Book
 from data.readings import ReadingKind
 from data.tables.scorerows import score_row
-from data.watch import look_list
+from data.watch import read_looks
 from tests.data.builders import a_note, a_score, a_tray, score_note
 
 TRAYS, GROWING, DAYS = 5000, 200, 14
@@ -113,7 +113,7 @@ def asked(book: Book) -> dict[str, tuple[Callable[[], object], int]]:
     """What a morning asks, with how many rounds to take the median of."""
     tray = book.trays()[100].id
     return {
-        "look list": (lambda: look_list(book), 9),
+        "look list": (lambda: read_looks(book), 9),
         "tiles of the Bench": (book.tiles, 9),
         "growing trays": (book.trays, 9),
         "one tray: days": (lambda: book.days(tray), 15),

@@ -21,7 +21,7 @@ import numpy as np
 from data.book import Book
 from data.statistics.dunnett import _q_equal, dunnett_q
 from data.verdict import Measured, verdict_of
-from data.watch import look_list
+from data.watch import read_looks
 from tests.bench.big_book import DAYS, GROWING, TRAYS, fill
 from tests.bench.limits import Row, Work, busy, cpu_ms, ratio, seconds
 from tests.data.builders import a_note, score_note
@@ -40,7 +40,7 @@ BYTES_A_PHOTO = """
 def book_rows(folder: Path) -> Iterator[Row]:
     """A book of 5,000 trays on 14 days, 200 of them growing."""
     with tempfile.TemporaryDirectory() as name, _filled(folder, TRAYS) as book:
-        yield Row(stage="look list", value=cpu_ms(lambda: look_list(book), 15), limit=50.0, unit="ms")
+        yield Row(stage="look list", value=cpu_ms(lambda: read_looks(book), 15), limit=50.0, unit="ms")
         tray = book.trays()[0].id
         yield Row(
             stage="tray sheet, days and peers",

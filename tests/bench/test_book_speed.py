@@ -15,7 +15,7 @@ from time import perf_counter
 import pytest
 
 from data.book import Book
-from data.watch import look_list
+from data.watch import read_looks
 from tests.bench.big_book import DAYS, GROWING, TRAYS, fill
 from tests.data.builders import a_note, score_note
 
@@ -51,8 +51,8 @@ def times_as_long(old: Callable[[], object], new: Callable[[], object], rounds: 
 
 
 def test_the_look_list_depends_on_the_trays_that_grow(years: Book, young: Book) -> None:
-    assert len(look_list(years)) == len(look_list(young)) > 0
-    assert times_as_long(lambda: look_list(years), lambda: look_list(young)) < 2
+    assert len(read_looks(years)) == len(read_looks(young)) > 0
+    assert times_as_long(lambda: read_looks(years), lambda: read_looks(young)) < 2
 
 
 def test_the_bench_depends_on_the_trays_that_grow(years: Book, young: Book) -> None:

@@ -12,7 +12,7 @@ from data.book import Book
 from data.chapters.planbook import unsown
 from data.demo import demo_photos, make_demo
 from data.trial import treatment_of
-from data.watch import look_list
+from data.watch import read_looks
 
 CLOCK, FOCAL_35MM, GPS = 36867, 41989, 34853  # EXIF 2.32: DateTimeOriginal, FocalLengthIn35mmFilm, GPS IFD
 
@@ -55,7 +55,7 @@ def test_the_demonstration_stands_still_on_day_nine(demo: Book) -> None:
 
 def test_nothing_is_scored_and_nothing_can_be_taken_back_yet(demo: Book) -> None:
     assert demo.photos() == ()
-    assert [look.code for look in look_list(demo)] == ["C3"]  # by its weights alone: drying out
+    assert [look.code for look in read_looks(demo)] == ["C3"]  # by its weights alone: drying out
     assert demo.undo_text() is None
 
 

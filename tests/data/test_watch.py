@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from data.book import Book
 from data.records import DayNumbers, Look, LookKind, PhotoId, Said, SeenSuspect, Tray, TrayId, Urgency
-from data.watch import MOLD_CAUTION, Morning, look_list, looks
+from data.watch import MOLD_CAUTION, Morning, looks, read_looks
 from tests.data.builders import a_kept_tray, a_note, a_seen_suspect, bring, numbers
 from vision.reason import Reason
 
@@ -504,10 +504,10 @@ def test_the_list_of_a_real_book_is_that_of_its_records(book: Book, phone: Path)
             )
             bring(book, note)
 
-    list_ = look_list(book)
+    list_ = read_looks(book)
 
     assert [(look.code, look.what) for look in list_] == [("A3", LookKind.SUSPECT), ("A1", LookKind.LAGGING)]
-    assert look_list(book, date(2026, 3, 7)) == ()
+    assert read_looks(book, book.morning(date(2026, 3, 7))) == ()
 
 
 @pytest.mark.parametrize("kind", LookKind)

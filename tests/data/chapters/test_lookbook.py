@@ -16,7 +16,7 @@ from data.report.beside import look_blocks
 from data.report.content import Grid
 from data.sentence import Sentence
 from data.tables import lookrows
-from data.watch import look_list, read_looks
+from data.watch import read_looks
 from tests.data.builders import a_note, a_tray, bring
 
 
@@ -71,7 +71,7 @@ def test_a_full_tray_is_ready_to_cut_when_the_last_ones_of_its_crop_were_cut(
             taken = datetime(2026, 3, day, 8, tag).isoformat()
             bring(book, a_note(phone, f"{day}-{tag}.jpg", tag=tag, taken_at=taken, coverage=96.0))
 
-    ready = [str(look.sentence) for look in look_list(book) if look.what is LookKind.READY]
+    ready = [str(look.sentence) for look in read_looks(book) if look.what is LookKind.READY]
 
     assert len(ready) == (1 if words else 0)
     assert all(sentence.endswith(words) for sentence in ready)
@@ -82,22 +82,22 @@ def test_a_full_tray_is_ready_to_cut_when_the_last_ones_of_its_crop_were_cut(
 
 @pytest.mark.parametrize("answer", AnswerKind)
 def test_an_answered_line_leaves_the_list_and_undo_brings_it_back(lagging: Book, answer: AnswerKind) -> None:
-    look = only(look_list(lagging))
+    look = only(read_looks(lagging))
 
     lagging.answer_look(look, answer)
-    assert look_list(lagging) == ()
+    assert read_looks(lagging) == ()
 
     text = lagging.undo()
     assert text in ("A1 seen", "A1 put off until tomorrow")
-    assert only(look_list(lagging)).what is LookKind.LAGGING
+    assert only(read_looks(lagging)).what is LookKind.LAGGING
     lagging.redo()
-    assert look_list(lagging) == ()
+    assert read_looks(lagging) == ()
 
 
 @pytest.mark.parametrize("answer", AnswerKind)
 def test_what_was_said_to_a_line_stands_in_a_report_as_a_sentence(lagging: Book, answer: AnswerKind) -> None:
     read_looks(lagging)
-    lagging.answer_look(only(look_list(lagging)), answer)
+    lagging.answer_look(only(read_looks(lagging)), answer)
 
     (grid,) = [block for block in look_blocks(lagging, "t") if isinstance(block, Grid)]
 
@@ -105,23 +105,23 @@ def test_what_was_said_to_a_line_stands_in_a_report_as_a_sentence(lagging: Book,
 
 
 def test_put_off_until_tomorrow_it_is_back_tomorrow(lagging: Book, phone: Path) -> None:
-    lagging.answer_look(only(look_list(lagging)), "tomorrow")
+    lagging.answer_look(only(read_looks(lagging)), "tomorrow")
     today(lagging, 9)
     photograph(lagging, phone, 9)
 
-    assert only(look_list(lagging)).what is LookKind.LAGGING
+    assert only(read_looks(lagging)).what is LookKind.LAGGING
 
 
 def test_seen_it_stays_away_until_it_gets_worse(lagging: Book, phone: Path) -> None:
-    lagging.answer_look(only(look_list(lagging)), "seen")
+    lagging.answer_look(only(read_looks(lagging)), "seen")
     today(lagging, 9)
     photograph(lagging, phone, 9)
-    assert look_list(lagging) == ()
+    assert read_looks(lagging) == ()
 
     for day in (10, 11):
         today(lagging, day)
         photograph(lagging, phone, day, behind=5.0)
-    assert [look.code for look in look_list(lagging)] == ["A1"]
+    assert [look.code for look in read_looks(lagging)] == ["A1"]
 
 
 @pytest.mark.parametrize("asked_between", [True, False])
@@ -129,7 +129,7 @@ def test_what_comes_back_after_days_is_shown_however_often_one_looks(
     lagging: Book, phone: Path, asked_between: bool
 ) -> None:
     read_looks(lagging)
-    lagging.answer_look(only(look_list(lagging)), "seen")
+    lagging.answer_look(only(read_looks(lagging)), "seen")
     for day in range(9, 14):
         photograph(lagging, phone, day, behind=69.0)
         if asked_between:  # else the program stood still for days
@@ -202,7 +202,7 @@ def test_without_a_photo_nobody_says_that_all_is_well(lagging: Book, phone: Path
 
 def test_an_answer_stands_in_the_history_beside_its_entry(lagging: Book) -> None:
     read_looks(lagging)
-    lagging.answer_look(only(look_list(lagging)), "seen")
+    lagging.answer_look(only(read_looks(lagging)), "seen")
     assert read_looks(lagging) == ()
 
     (past,) = lagging.look_history(trial="t")
@@ -248,13 +248,13 @@ def test_a_dry_tray_is_told_from_the_weights_in_the_book(book: Book) -> None:
         [NewReading(kind=ReadingKind.WEIGHT, value=g, taken_at=at, tray_id=tray) for at, g in weights]
     )
 
-    look = only(look_list(book))
+    look = only(read_looks(book))
 
     assert (look.code, look.what, look.urgency.words) == ("A1", LookKind.DRY, "now")
     assert look.sentence == "530 g on 8 March at 00:00, 20 g under the weight at which it is dry (550 g)."
 
     book.add_event([tray], EventKind.WATERED, datetime(2026, 3, 8, 0, 1))
-    assert look_list(book) == ()
+    assert read_looks(book) == ()
 
 
 def test_a_lone_tray_is_held_against_earlier_trays_of_its_crop(book: Book, phone: Path) -> None:
@@ -270,7 +270,7 @@ def test_a_lone_tray_is_held_against_earlier_trays_of_its_crop(book: Book, phone
         taken = datetime(2026, 4, day, 8).isoformat()
         bring(book, a_note(phone, f"late-{day}.jpg", tag=20, taken_at=taken, coverage=20.0))
 
-    look = only(look_list(book))
+    look = only(read_looks(book))
 
     assert (look.code, look.what) == ("L1", LookKind.LATE)
     assert "earlier trays of broccoli had 70 % at that age" in look.sentence

@@ -421,8 +421,8 @@ def test_reading_a_book_loads_no_picture_library_and_no_table_library(book: Book
     bring(book, a_note(phone, tag=10, suspects=[{}]))
     book.close()
     script = (
-        "import sys, pathlib; from data.book import Book; from data.watch import look_list;import "
-        "data.intake;book = Book.open(pathlib.Path(sys.argv[1])); book.tiles(); look_list(book); "
+        "import sys, pathlib; from data.book import Book; from data.watch import looks;import "
+        "data.intake;book = Book.open(pathlib.Path(sys.argv[1])); book.tiles(); looks(book.morning()); "
         "book.photos();book.days(book.trays()[0].id); book.undo_text(); book.close();heavy = {'numpy', "
         "'cv2', 'PIL', 'scipy', 'skimage', 'sqlite_utils', 'PySide6'};print(sorted(heavy & "
         "set(sys.modules)))"
