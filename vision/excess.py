@@ -57,14 +57,15 @@ class ExcessGreenTissue:
     """Green canopy where excess green is above Otsu's threshold, or above 0.10 where that means nothing."""
 
     name = "excess green"
-    version = "1"
+    version = "2"
 
     def label(self, top: Pixels, px_per_mm: float | None) -> TissueMap:  # noqa: ARG002   needs no scale
         """Labels: green canopy or medium."""
         index = excess_green(top)
-        found = split(np.asarray(cv2.convertScaleAbs(index + 1, alpha=85), np.uint8))
-        least = found.threshold / 85 - 1 if found.separability >= SEPARABLE else FIXED
-        return TissueMap(labels=np.where(index > least, Label.GREEN, Label.MEDIUM).astype(np.uint8))
+        levels = np.asarray(cv2.convertScaleAbs(index + 1, alpha=85), np.uint8)
+        found = split(levels)
+        green = levels > found.threshold if found.separability >= SEPARABLE else index > FIXED
+        return TissueMap(labels=np.where(green, Label.GREEN, Label.MEDIUM).astype(np.uint8))
 
 
 def _weighed(pixels: Pixels, weights: tuple[float, float, float]) -> Plane:

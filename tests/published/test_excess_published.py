@@ -2,8 +2,11 @@
 
 import numpy as np
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
-from vision.excess import excess_green, excess_red, split
+from vision.excess import ExcessGreenTissue, excess_green, excess_red, split
+from vision.tissue import Label
 
 # Woebbecke et al. (1995) Trans. ASAE 38, 259-269: ExG = 2g - r - b of the chromatic coordinates.
 # Meyer & Neto (2008) Comput. Electron. Agric. 63, 282-293: ExR = 1.4 r - g; plant where ExG - ExR > 0.
@@ -50,3 +53,16 @@ def test_known_pictures_split_where_another_library_splits_them(picture, thresho
     data = pytest.importorskip("skimage.data")
 
     assert split(getattr(data, picture)()).threshold == threshold
+
+
+@given(st.integers(40, 120), st.integers(40, 120), st.integers(40, 120))
+def test_pixels_at_the_threshold_belong_to_the_lower_class(red, green, blue):
+    """Otsu (1979): class 0 holds the levels up to and with k. A plain soil is one level, often k itself."""
+    soil = sorted((red, green, blue), reverse=True)
+    picture = np.full((20, 40, 3), soil, np.uint8)
+    picture[:, 20:] = (60, 130, 45)
+
+    labels = ExcessGreenTissue().label(picture, None).labels
+
+    assert (labels[:, :20] == Label.MEDIUM).all()
+    assert (labels[:, 20:] == Label.GREEN).all()
