@@ -21,7 +21,7 @@ from vision.cielab import lab
 from vision.reason import Reason
 from vision.tissue import Label, Labels, Mask, canopy
 
-__all__ = ["Colour", "dark_green_index", "lab", "measure_colour"]
+__all__ = ["Colour", "dark_green_index", "lab", "measure_colour", "no_colour"]
 
 Pixels = NDArray[np.uint8]
 
@@ -68,7 +68,7 @@ def measure_colour(pixels: Pixels, labels: Labels) -> Colour:
         raise ValueError(f"pixels {pixels.shape} and labels {labels.shape} differ in size")
     mask = canopy(labels)
     if not mask.any():
-        return _no_colour()
+        return no_colour(Reason.NO_CANOPY)
     mean, deviation = cv2.meanStdDev(lab(pixels), mask=mask.view(np.uint8))
     lightness, a, b = (float(value) for value in mean[:, 0])
     chroma = math.hypot(a, b)
@@ -118,6 +118,7 @@ def dark_green_index(pixels: Pixels, where: Mask) -> tuple[float, float]:
     return float(index.mean(dtype=np.float64)), float(100.0 * np.mean(clipped != hue))
 
 
-def _no_colour() -> Colour:
+def no_colour(reason: Reason) -> Colour:
+    """All None for one reason."""
     names = ("lightness", "a", "b", "chroma", "hue", "spread", "dark_green", "dark_green_clipped")
-    return Colour(**dict.fromkeys(names), reasons=dict.fromkeys(names, Reason.NO_CANOPY))
+    return Colour(**dict.fromkeys(names), reasons=dict.fromkeys(names, reason))

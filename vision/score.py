@@ -18,7 +18,7 @@ from time import perf_counter
 import cv2
 import numpy as np
 
-from vision.colour import measure_colour
+from vision.colour import Colour, measure_colour, no_colour
 from vision.corners import Corners, by_hand, cut_off
 from vision.light import Light, judge_light, judge_pixels, white_balance
 from vision.markers import Marks
@@ -39,7 +39,7 @@ from vision.scored import Refused, Score, Scored, explained
 from vision.stand import measure_stand
 from vision.station import patches
 from vision.suspects import find_suspects
-from vision.tissue import Tissue
+from vision.tissue import Labels, Tissue
 from vision.topview import TOP_WIDTH, make_top_view, top_scale
 
 __all__ = [
@@ -125,7 +125,7 @@ def score_photo(
         corners_px=_four(upright_points(photo, found.points)),
         light=light,
         stand=stand_of(tissues.labels, inner_mm),
-        colour=measure_colour(top, tissues.labels),
+        colour=_colour(top, tissues.labels, light),
         suspects=suspects_of(find_suspects(top, tissues, scale), inner_mm),
         px_per_mm=view.photo_px_per_mm,
         tilt_deg=view.tilt_deg,
@@ -163,7 +163,7 @@ def score_whole(photo: Photo, tissue: Tissue) -> Scored | Refused:
         corners_px=None,
         light=light,
         stand=measure_stand(labels, None),
-        colour=measure_colour(small, small_labels),
+        colour=_colour(small, small_labels, light),
         suspects=(),
         px_per_mm=None,
         tilt_deg=None,
@@ -199,6 +199,11 @@ def _why_not(photo: Photo, found: Corners, refusal: Reason) -> Reason:
     """Why the light is of no use; what a guess of the tray sees beyond the photo's edge is not dark."""
     dark = refusal is Reason.TOO_DARK and cut_off(found.points, photo.size_stored) > MOST_CUT_OFF
     return _why_no_tray(photo) if dark else refusal
+
+
+def _colour(top: Pixels, labels: Labels, light: Light) -> Colour:
+    """The canopy's colour; of faded colours none is told, for it would pass for a crop that pales."""
+    return no_colour(Reason.FADED) if Reason.FADED in light.doubts else measure_colour(top, labels)
 
 
 def _forgiving(light: Light) -> tuple[Light, tuple[Reason, ...]]:

@@ -308,3 +308,19 @@ def test_where_glare_lies_on_the_tray_the_score_says_so_and_promises_no_accuracy
     assert (clear.notes, clear.coverage_sd) == ((), 1.0)
     assert (shining.notes, shining.coverage_sd) == ((Reason.GLARE,), None)
     assert shining.missing["coverage_sd"] is Reason.GLARE
+
+
+def test_faded_colours_are_no_colour_of_a_canopy(at_the_station):
+    """A third of the saturation: W3C, Filter Effects Module Level 1 (matrix from memory)."""
+    photo = read_photo(PHOTOS / "station.jpg")
+    matrix = np.eye(3) * 0.33 + np.array([0.213, 0.715, 0.072]) * 0.67
+    pixels = np.clip(np.rint(photo.pixels @ matrix.T), 0, 255).astype(np.uint8)
+
+    score = score_photo(
+        replace(photo, pixels=pixels), PlainTissue(), corners=at_the_station.score.corners
+    ).score
+
+    assert score.notes == (Reason.FADED,)
+    assert score.stand.coverage > 0
+    assert score.colour.lightness is None
+    assert {score.missing[name] for name in ("lightness", "chroma", "dark_green")} == {Reason.FADED}
