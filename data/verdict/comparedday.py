@@ -5,7 +5,8 @@ Out   `ComparedDay`: the one version, what canopy is counted as a share of, the 
 Not   which day that is (`terms.py`), the number of a tray (`traynumbers.py`)
 """
 
-from collections.abc import Iterable, Sequence
+from collections import Counter
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from data.chapters.comparable import Scorings, comparable
@@ -40,13 +41,30 @@ class ComparedDay:
         """The same, counted as a share of something else."""
         return replace(self, counted=counted)
 
-    def words(self, trays: Iterable[Tray]) -> tuple[Sentence, ...]:
-        """What canopy is counted as a share of; nothing where nothing is compared."""
+    def words(self, trays: Sequence[Tray]) -> tuple[Sentence, ...]:
+        """What canopy is counted as a share of, and which trays were photographed again that day.
+
+        Nothing where nothing is compared.
+        """
         photos = self.by_tray
         if self.counted is None or not photos:
             return ()
         named = {tray.code: photos[tray.id] for tray in trays if tray.id in photos}
-        return (counted_words(self.counted, named),)
+        return (counted_words(self.counted, named), *self._repeated_words(trays))
+
+    def _repeated_words(self, trays: Sequence[Tray]) -> tuple[Sentence, ...]:
+        """Who takes a photo again until it pleases should not go unseen."""
+        photos = {(photo.tray_id, photo.photo_id) for photo in self.photos if photo.method == self.method}
+        taken = Counter(tray for tray, _ in photos)
+        again = [tray.code for tray in trays if taken[tray.id] > 1]
+        if not again:
+            return ()
+        return (
+            Sentence(
+                "Photographed more than once on the day that is read, and the last photo counts: {trays}.",
+                trays=", ".join(again),
+            ),
+        )
 
 
 def compared_day(photos: Sequence[PhotoNumbers]) -> ComparedDay:

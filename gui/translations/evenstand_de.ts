@@ -8917,6 +8917,10 @@ trusted</source>
             <translation>Das Auge stimmt mit sich überein, aber nicht mit dem Foto; beide sehen also Verschiedenes: erst die Schalen ansehen, bei denen sie am meisten abweichen.</translation>
         </message>
         <message>
+            <source>Photographed more than once on the day that is read, and the last photo counts: {trays}.</source>
+            <translation>An dem Tag, der abgelesen wird, mehr als einmal fotografiert, und das letzte Foto zählt: {trays}.</translation>
+        </message>
+        <message>
             <source>sown on</source>
             <translation>gesät am</translation>
         </message>

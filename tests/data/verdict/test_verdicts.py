@@ -26,7 +26,7 @@ from data.verdict.surewords import otherwise_words
 from data.verdict.together import measures_together
 from data.verdict.verdicts import CropVerdict, verdicts
 from data.verdict.words import sentence, why_words
-from tests.data.builders import SOWN, Patch, a_note, a_tray, score_note
+from tests.data.builders import SOWN, Patch, a_note, a_score, a_tray, score_note
 from tests.data.trialrack import EVEN, NOISE, TRIAL, WORSE, Rack
 
 OF_BED = counted_words(CountedOf.BED, {})  # how canopy was counted, said of every canopy score
@@ -226,6 +226,20 @@ def test_a_tray_that_dried_out_and_was_thrown_away_is_no_mere_missing_photo(
     away = f"Thrown away before it could be read, and so without a number: {tray.code} (dried out)."
     assert any(note.startswith(away) for note in map(str, found.notes)) is said
     assert any(note.startswith("No usable photo") for note in map(str, found.notes)) is not said
+
+
+def test_trays_photographed_again_on_the_day_that_is_read_are_named(rack: Rack) -> None:
+    rack.shoot_all(EVEN)
+    tray = rack.tray("coir")
+    again = "Photographed more than once on the day that is read, and the last photo counts: "
+    assert not any(str(note).startswith(again) for note in rack.verdicts()[0].notes)
+
+    later = tray.sown_at + timedelta(days=9, hours=1)
+    note = a_note(rack.folder, "again.jpg", taken_at=later.isoformat(), tag=tray.tag_number)
+    rack.book.keep(replace(score_note(note), score=a_score(90.0, method="learned 1")), note)
+
+    (found,) = rack.verdicts()
+    assert f"{again}{tray.code}." in map(str, found.notes)
 
 
 def test_yield_comes_from_what_was_weighed_with_a_margin_in_percent(rack: Rack) -> None:
