@@ -98,6 +98,27 @@ def test_what_was_weighed_until_it_was_dry_needs_no_forecast():
     assert (found.low, found.high) == pytest.approx((49, 49), abs=1.5)
 
 
+def test_a_forecast_from_two_weighings_is_as_unsure_as_a_kitchen_scale_of_five_grams():
+    """By hand: 600 and 500 g, ten hours apart: at 40 h the line is off by 5 x root(4^2 + 3^2) g, 2.5 h."""
+    found = hours_until([0, 10], [600, 500], 200)
+
+    assert found.low == pytest.approx(40 - 1.96 * 2.5, abs=0.01)
+
+
+@pytest.mark.parametrize(("gained", "count"), [(19.0, 1), (20.0, 2)])
+def test_what_shoots_and_scales_gain_is_no_watering(gained, count):
+    assert len(stretches(weighed((0, 900), (6, 820), (7, 820 + gained)))) == count
+
+
+def test_two_stages_take_five_weighings():
+    """Three numbers and a bend; 14 g/h until 420 g at 20 h, then falling."""
+    hours = [0, 10, 20, 35, 50]
+    water = [700, 560, 420, 420 * math.exp(-0.5), 420 * math.exp(-1)]
+
+    assert fit_drying(hours, water, DryingForm.TWO_STAGE).threshold_hours == pytest.approx(20, abs=0.1)
+    assert fit_drying(hours[:4], water[:4], DryingForm.TWO_STAGE) is None
+
+
 def test_watering_begins_a_new_stretch():
     weights = weighed((0, 900), (6, 820), (7, 1080), (13, 1000))
 

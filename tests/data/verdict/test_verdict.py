@@ -3,6 +3,7 @@
 import re
 import subprocess
 import sys
+from dataclasses import replace
 
 import pytest
 from hypothesis import given
@@ -149,6 +150,26 @@ def test_a_rank_is_no_surer_than_the_interval(camera_sd: float, wilder: float) -
             assert trusted.rank_low <= line.rank_high
 
 
+def test_ranks_rest_on_the_spread_of_all_media_where_that_gives_the_intervals() -> None:
+    """By hand: mat lies 6 above peat, 6.7 errors from all media with 8 df, 6.0 from the two alone with 2 df.
+
+    Tukey's 95 % point of five media over root 2 is 3.45 with 8 df and 7.69 with 2 (scipy's studentized_range).
+    """
+    noise = ((0, 1, 2), (2, 0, 1), (1, 2, 0), (0, 2, 1), (1, 0, 2))
+    names, levels = ("peat", "coir", "mat", "wood", "felt"), (80.0, 80.2, 86.0, 79.9, 80.1)
+    rows = [
+        Measured(block=str(block), medium=name, value=level + wave[block])
+        for name, level, wave in zip(names, levels, noise, strict=True)
+        for block in range(3)
+    ]
+
+    verdict = verdict_of(rows, "peat", 5.0)
+
+    assert verdict.error_from is ErrorFrom.ALL_MEDIA
+    assert (verdict.medium("mat").rank_low, verdict.medium("mat").rank_high) == (1, 1)
+    assert (verdict.medium("peat").rank_low, verdict.medium("peat").rank_high) == (2, 5)
+
+
 # --- spreads that differ, and settings of whole shelves
 
 
@@ -217,6 +238,19 @@ def test_a_medium_of_whole_shelves_is_compared_between_shelves() -> None:
     assert verdict.error_from is ErrorFrom.SHELVES
     assert verdict.df == 2  # six shelves, not 36 trays
     assert verdict.medium("mat").n == 18
+
+
+def test_a_tray_without_a_noted_shelf_does_not_turn_whole_shelves_into_many_trays() -> None:
+    """Yates (1935): shelves repeat, not the trays on them, whatever one note lacks."""
+    rows = on_shelves(6, {"peat": 80, "mat": 70}, {"peat": 82, "mat": 75}, {"peat": 90, "mat": 78})
+    whole = verdict_of(rows, "peat", 5.0)
+
+    gap = verdict_of([replace(rows[0], shelf=None), *rows[1:]], "peat", 5.0)
+    hardly_any = verdict_of([*rows[:2], *(replace(row, shelf=None) for row in rows[2:])], "peat", 5.0)
+    alone = verdict_of([*rows, Measured(block="4", medium="mat", value=75.0)], "peat", 5.0)
+
+    assert (gap.error_from, gap.df, gap.medium("mat").low) == (whole.error_from, 2, whole.medium("mat").low)
+    assert hardly_any.error_from is alone.error_from is ErrorFrom.ALL_MEDIA
 
 
 def test_one_shelf_a_medium_cannot_be_tested_however_many_trays_stand_on_it() -> None:
@@ -329,6 +363,7 @@ FIELDS = ("mean", "rank_low", "rank_high", "difference", "se", "low", "high", "o
     ("rows", "special", "why_no_q"),
     [
         (table(peat=PEAT, mat=MAT), {}, None),
+        (table(peat=PEAT[:2], mat=MAT[:2]), {}, None),
         (table(peat=PEAT), {}, Why.ONLY_TRUSTED),
         (table(peat=PEAT) + table(peat=MAT), {}, Why.ONLY_TRUSTED),
         (table(mat=MAT, coir=PEAT), {}, Why.NO_TRUSTED),
@@ -347,6 +382,7 @@ def test_what_a_line_does_not_tell_has_a_reason_and_what_it_tells_has_none(
 
     assert verdict.missing.get("q") is why_no_q
     assert (verdict.q is None) is (why_no_q is not None)
+    assert ("df" in verdict.missing, "mse" in verdict.missing) == (verdict.df is None, verdict.mse is None)
     for line in verdict.media:
         assert set(line.missing) == {name for name in FIELDS if getattr(line, name) is None}, line.medium
 
