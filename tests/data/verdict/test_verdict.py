@@ -153,7 +153,7 @@ def test_a_rank_is_no_surer_than_the_interval(camera_sd: float, wilder: float) -
 def test_ranks_rest_on_the_spread_of_all_media_where_that_gives_the_intervals() -> None:
     """By hand: mat lies 6 above peat, 6.7 errors from all media with 8 df, 6.0 from the two alone with 2 df.
 
-    Tukey's 95 % point of five media over root 2 is 3.45 with 8 df and 7.69 with 2 (scipy's studentized_range).
+    Tukey's 95 % point of five media over root 2 is 3.45 with 8 df, 7.69 with 2 (scipy's studentized_range).
     """
     noise = ((0, 1, 2), (2, 0, 1), (1, 2, 0), (0, 2, 1), (1, 0, 2))
     names, levels = ("peat", "coir", "mat", "wood", "felt"), (80.0, 80.2, 86.0, 79.9, 80.1)
