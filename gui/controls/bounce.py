@@ -26,3 +26,7 @@ class Bounce:
         self._since.start()
         self._of = of
         return False
+
+    def done(self) -> None:
+        """What the press did is done only now: one that was waiting meanwhile came at once, too."""
+        self._since.start()

@@ -10,7 +10,6 @@ from dataclasses import replace
 from PySide6.QtCore import QDate, Slot
 from PySide6.QtWidgets import (
     QComboBox,
-    QDateEdit,
     QGridLayout,
     QHBoxLayout,
     QLabel,
@@ -22,9 +21,9 @@ from PySide6.QtWidgets import (
 
 from data.plan.blocks import ShelfPlaces
 from data.plan.draft import layout_of
+from gui.controls.dayfield import DayField
 from gui.controls.numberfield import NumberField
-from gui.language.spoken import DAY, DAY_YEAR, day_words, spoken
-from gui.language.words import translate
+from gui.language.spoken import DAY, day_words, spoken
 from gui.plan.page import PlanPage
 from gui.plan.reading import PLACES
 from gui.plan.view import PlanState
@@ -83,9 +82,7 @@ class BlocksPage(PlanPage):
         column = QVBoxLayout()
         column.setSpacing(Space.S)
         column.addWidget(heading(self.tr("When?"), self.body))
-        self.begins = QDateEdit(self.body)
-        self.begins.setCalendarPopup(True)
-        self.begins.setDisplayFormat(translate("Date", DAY_YEAR))
+        self.begins = DayField(self.body)
         self.begins.setAccessibleName(self.tr("First day of sowing"))
         self.begins.dateChanged.connect(self._begins_set)
         self.every = NumberField(

@@ -49,6 +49,7 @@ class PlanFoot(QWidget):
         self._bounce.is_one()
         self._pressed = ""
         self.also_wanted.emit()
+        self._bounce.done()
 
     @Slot()
     def _go_on(self) -> None:
@@ -57,6 +58,7 @@ class PlanFoot(QWidget):
         self._pressed = self.forward.text()
         if not bounced or self._pressed == before:
             self.forward_wanted.emit()
+            self._bounce.done()
 
     def show_foot(self, foot: Foot) -> None:
         """Show this."""

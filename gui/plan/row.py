@@ -49,6 +49,7 @@ class PlanRow(QWidget):
         def press() -> None:  # "Give up this draft" comes to stand where "Change the plan" was, and back
             if not self._bounce.is_one():
                 signal.emit()
+                self._bounce.done()
 
         button.clicked.connect(press)
         return button

@@ -8,10 +8,10 @@ Not   which tray stands where (`places.py`)
 from datetime import date
 
 from PySide6.QtCore import QDate
-from PySide6.QtWidgets import QDateEdit, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
-from gui.language.spoken import DAY_YEAR, day_words
-from gui.language.words import translate
+from gui.controls.dayfield import DayField
+from gui.language.spoken import day_words
 from gui.plan.reading import TrialReading
 from gui.plan.view import PlanState
 from gui.style.palette import Space
@@ -30,9 +30,7 @@ class SowPage(QWidget):
         self._proposed: tuple[date | None, date | None] = (None, None)
         self.title = heading("", self)
         self.words = wrapped("", self)
-        self.sown_on = QDateEdit(self)
-        self.sown_on.setCalendarPopup(True)
-        self.sown_on.setDisplayFormat(translate("Date", DAY_YEAR))
+        self.sown_on = DayField(self)
         self.sown_on.setAccessibleName(self.tr("Sown on"))
         self._sown_word = QLabel(self.tr("Sown on"), self)
         self._sown_word.setBuddy(self.sown_on)

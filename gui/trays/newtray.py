@@ -17,7 +17,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QDate, Qt, Signal, Slot
 from PySide6.QtWidgets import (
     QComboBox,
-    QDateEdit,
     QDialog,
     QFormLayout,
     QLabel,
@@ -29,12 +28,12 @@ from PySide6.QtWidgets import (
 from data.errors import BookError
 from data.growing.conditions import TrayType, like
 from data.records import NewTray, Tray
+from gui.controls.dayfield import DayField
 from gui.controls.form import fields, fit, lay_out
 from gui.controls.kindfield import KindField
 from gui.controls.numberfield import NumberField
 from gui.controls.telling import tell
-from gui.language.spoken import DAY_YEAR, spoken
-from gui.language.words import translate
+from gui.language.spoken import spoken
 from gui.style.palette import set_role
 from gui.trays.sowingview import codes_words, conditions_words, doubts, several
 from gui.trays.traynames import tag_of
@@ -124,9 +123,8 @@ class NewTrayDialog(QDialog):
         for one in book.tray_types():
             self.kind.addItem(one.name, one.name)
         today = book.today()
-        self.sown = QDateEdit(QDate(today.year, today.month, today.day), self)
-        self.sown.setCalendarPopup(True)
-        self.sown.setDisplayFormat(translate("Date", DAY_YEAR))
+        self.sown = DayField(self)
+        self.sown.setDate(QDate(today.year, today.month, today.day))
         self.shelf = QLineEdit(self)
         self.tag = QLineEdit(self)
         self.tag.setPlaceholderText(self.tr("10 to 586; leave empty without a tag"))

@@ -20,10 +20,9 @@ SEEN_ELSEWHERE = {
     ("moments.py", "translate"), ("printing.py", "QCoreApplication.translate"),
     ("words.py", "qt.QCoreApplication.translate"),
     ("stationsheet.py", "translate"), ("toprow.py", "QCoreApplication.translate"),
-    ("keys.py", "QCoreApplication.translate"), ("view.py", "translate"), ("sow.py", "translate"),
-    ("numberwords.py", "translate"),
-    ("spoken.py", "translate"), ("blocks.py", "translate"), ("places.py", "translate"),
-    ("factors.py", "Sentence"), ("newtray.py", "translate"),
+    ("keys.py", "QCoreApplication.translate"), ("view.py", "translate"), ("dayfield.py", "translate"),
+    ("numberwords.py", "translate"), ("spoken.py", "translate"), ("places.py", "translate"),
+    ("factors.py", "Sentence"),
 }  # fmt: skip
 SAYS = {
     "QAction", "QCheckBox", "QGroupBox", "QLabel", "QPushButton", "QRadioButton", "QToolButton", "addAction",

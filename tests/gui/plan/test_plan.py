@@ -165,7 +165,7 @@ def test_a_finger_that_bounces_on_next_does_not_keep_the_plan(plan: Plan, book: 
     assert plan.state.step == Step.DRAW
     assert book.plans("Mat") == ()
 
-    qtbot.wait(QApplication.doubleClickInterval())
+    qtbot.wait(QApplication.doubleClickInterval() + 100)
     qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
     settle(plan, qtbot)
     assert len(book.plans("Mat")) == 1
@@ -189,7 +189,7 @@ def test_a_double_click_on_change_the_plan_does_not_give_its_draft_up_again(plan
     qtbot.mouseClick(row.leave, Qt.MouseButton.LeftButton)
     assert plan.state.draft is not None
 
-    qtbot.wait(QApplication.doubleClickInterval())
+    qtbot.wait(QApplication.doubleClickInterval() + 100)
     qtbot.mouseClick(row.leave, Qt.MouseButton.LeftButton)
     assert plan.state.draft is None
 
