@@ -55,7 +55,7 @@ class ClockBook(MatchBook):
     def mend_clock(self, photo_ids: Sequence[PhotoId], shift: timedelta) -> tuple[Fate, ...]:
         """Add a shift to the times of some photos, as one undo; those with a tag find their tray anew.
 
-        What the camera said stays readable: `camera_time`.
+        What the camera said is kept beside it.
         """
 
         left = [self._photo_before(photo) for photo in photo_ids]
@@ -94,10 +94,6 @@ class ClockBook(MatchBook):
                 recorder.update("photo", photo, {"clock_at": self._clock_row(photo)["taken_at"]})
 
         self._change(_text(photo_ids, "believed"), change)
-
-    def camera_time(self, photo_id: PhotoId) -> datetime | None:
-        """What the camera's clock said where it was mended or asked about; else None."""
-        return time_of(self._clock_row(photo_id)["clock_at"])
 
     def _clock_row(self, photo_id: PhotoId) -> Any:
         row = self._row(clockrows.CLOCK_OF_PHOTO, photo=photo_id)

@@ -248,11 +248,3 @@ class Store:
         finally:
             for rest in part.parent.glob(f"{part.name}*"):
                 rest.unlink(missing_ok=True)
-
-    def is_whole(self) -> bool:
-        """Whether SQLite finds the whole file in order. Slow: 0.1 s for 50 MB."""
-        try:
-            with self._using() as session:
-                return bool(session.connection.execute(queries.QUICK_CHECK).fetchone()[0] == "ok")
-        except BookDamaged:
-            return False

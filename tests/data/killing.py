@@ -23,6 +23,7 @@ from data.readings import NewReading, ReadingKind
 from data.travel.merging import merge
 from data.travel.samenames import Answer, same_names
 from tests.data.builders import a_note, a_tray, bring, score_note
+from tests.data.contents import is_whole
 from tests.data.oldbooks import BOOKS, counts, restored
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -95,7 +96,7 @@ def _work_intake(folder: Path) -> None:
 
 def _check_intake(folder: Path, lines: Sequence[str]) -> None:
     with Book.open(folder / "book") as book:
-        assert book.is_whole()
+        assert is_whole(book)
         rows = {row.name: row for row in book.photos(most=1000)}
         assert set(lines) - {READY} <= set(rows)
         for name, row in rows.items():
@@ -139,7 +140,7 @@ def _work_log(folder: Path) -> None:
 
 def _check_log(folder: Path, lines: Sequence[str]) -> None:
     with Book.open(folder / "book") as book:
-        assert book.is_whole()
+        assert is_whole(book)
         kept = [n for n in range(8) if book.knows_log(_sha(n))]
         assert {int(line) for line in lines if line != READY} <= set(kept)
         assert len(book.readings()) == LOG_ROWS * len(kept)
@@ -168,7 +169,7 @@ def _work_decisions(folder: Path) -> None:
 
 def _check_decisions(folder: Path, lines: Sequence[str]) -> None:
     with Book.open(folder / "book") as book:
-        assert book.is_whole()
+        assert is_whole(book)
         (tray,) = book.trays(growing=False)
         ends = [event for event in book.events(tray.id) if event.kind is EventKind.CUT]
         assert len(ends) == (0 if tray.ended is None else 1)
@@ -205,7 +206,7 @@ def _work_taking_back(folder: Path) -> None:
 
 def _check_taking_back(folder: Path, lines: Sequence[str]) -> None:
     with Book.open(folder / "book") as book, book.writing() as db:
-        assert book.is_whole()
+        assert is_whole(book)
         whole = book.undo_text() == "book Kim brought in"
         assert not (whole and READY in lines)
         assert counts(db)["reading"] == (8 * LOG_ROWS if whole else 0)
@@ -236,7 +237,7 @@ def _work_migration(folder: Path) -> None:
 def _check_migration(folder: Path, lines: Sequence[str]) -> None:
     del lines
     with Book.open(folder / "book") as book, book.writing() as db:
-        assert book.is_whole()
+        assert is_whole(book)
         assert schema.applied_steps(db.conn) == tuple(step.__name__ for step in schema.STEPS)
         assert counts(db)["reading"] == 20_000
         assert len(book.tiles()) == 3

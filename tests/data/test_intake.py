@@ -18,6 +18,7 @@ from data.intake import found_photos, intake, rescore
 from data.photos.judged import Judged
 from data.records import Known, NeedsCorners, NeedsTray, Refused, Stored
 from tests.data.builders import a_note, score_note
+from tests.data.contents import is_whole
 from vision.reason import Reason
 
 
@@ -178,7 +179,7 @@ def test_cancelling_keeps_what_is_done_and_nothing_half(book: Book, phone: Path,
     with book.writing() as db:
         assert (db.table("photo").count, db.table("score").count) == (1, 1)
     assert len(list((book.folder / "photos").rglob("*.jpg"))) == 1
-    assert book.is_whole()
+    assert is_whole(book)
 
 
 def test_cancel_works_within_a_second_while_a_slow_photo_is_scored(

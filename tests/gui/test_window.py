@@ -27,6 +27,7 @@ from gui.traysheet.screen import TraySheet
 from gui.traysheet.views import View
 from gui.window import Window
 from gui.work import Report, Work
+from tests.data.contents import is_whole
 from tests.gui.rackbook import NotingScreen, a_rack_book, noting_screens, photograph
 
 Maker = Callable[[], Window]
@@ -571,7 +572,7 @@ def test_closing_waits_for_the_work_and_leaves_the_book_whole(
 
     assert ended == ["ended"]
     with Book.open(tmp_path / "rack") as again:
-        assert again.is_whole()
+        assert is_whole(again)
 
 
 def test_the_window_comes_back_as_it_was(make_window: Maker) -> None:

@@ -31,6 +31,7 @@ from data.errors import (
     NotABook,
 )
 from tests.data.builders import a_note, a_tray, bring, score_note
+from tests.data.contents import is_whole
 from tests.data.oldbooks import BOOKS, restored
 from tests.data.smalldisk import small_disk
 
@@ -205,7 +206,7 @@ def test_a_damaged_page_inside_is_told_in_words_when_it_is_met(book: Book) -> No
     with pytest.raises(BookError, match=r"damaged|no trial book"):  # noqa: PT012 (where it is met is open)
         broken = Book.open(book.folder)
         try:
-            assert not broken.is_whole()
+            assert not is_whole(broken)
             broken.trays()
             broken.tiles()
             broken.photos()
@@ -268,7 +269,7 @@ def test_on_a_full_disk_all_that_was_kept_before_stays(tmp_path: Path) -> None:
             (disk / "book" / "cache").rename(tmp_path / "disk" / "gone")
             shutil.rmtree(disk / "gone")
         with Book.open(disk / "book") as again:
-            assert again.is_whole()
+            assert is_whole(again)
             assert len(again.photos()) == kept
             assert all(row.photo is not None and row.photo.stat().st_size > 20_000 for row in again.photos())
             assert list((disk / "book" / "photos").rglob(".*")) == []
@@ -344,7 +345,7 @@ def test_a_crash_at_any_moment_leaves_whole_photos_only(book: Book, phone: Path,
     child.join()
 
     with Book.open(book.folder) as again:
-        assert again.is_whole()
+        assert is_whole(again)
         photos = again.photos(most=1000)
         assert len(photos) > 0
         for row in photos:

@@ -14,6 +14,7 @@ from data.chapters.clockbook import usual_time
 from data.numbers import PhotoId
 from data.photos.clocks import ClockDoubt, ClockFault, ClockPhoto, Grown, clock_doubts
 from tests.data.builders import a_note, a_tray, bring
+from tests.data.contents import camera_time
 
 HOUR = timedelta(hours=1)
 WALK = datetime(2026, 3, 8, 8, 5)  # of the morning; the first sowing was on 1 March
@@ -243,12 +244,12 @@ def test_a_batch_is_mended_in_one_step_finds_its_trays_and_can_be_taken_back(boo
         f"A{n}, matched by its tag, coverage 55 %" for n in (1, 2, 3)
     ]
     assert book.photo(photos[0]).taken_at == datetime(2026, 3, 8, 8, 1)
-    assert book.camera_time(photos[0]) == datetime(2024, 3, 8, 8, 1)
+    assert camera_time(book, photos[0]) == datetime(2024, 3, 8, 8, 1)
     assert book.clock_doubts() == ()
 
     assert book.undo() == "clock of 3 photos mended"
     assert [book.photo(photo).tray_code for photo in photos] == [None] * 3
-    assert book.camera_time(photos[0]) is None
+    assert camera_time(book, photos[0]) is None
     book.redo()
     assert book.photo(photos[2]).tray_code == "A3"
 
@@ -259,7 +260,7 @@ def test_mended_twice_the_first_time_of_the_camera_stays(book: Book, phone: Path
     book.mend_clock(photos, HOUR)
     book.mend_clock(photos, HOUR)
 
-    assert book.camera_time(photos[1]) == datetime(2024, 3, 8, 8, 2)
+    assert camera_time(book, photos[1]) == datetime(2024, 3, 8, 8, 2)
     assert book.photo(photos[1]).taken_at == datetime(2024, 3, 8, 10, 2)
 
 

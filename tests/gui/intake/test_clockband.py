@@ -12,6 +12,7 @@ from data.book import Book
 from gui.intake.screen import Intake
 from gui.notes.moments import show_moment
 from tests.data.builders import a_note, bring
+from tests.data.contents import camera_time
 from tests.gui.intake.asked import a_wrong_walk, codes, opened, press, read
 
 
@@ -52,7 +53,7 @@ def test_a_person_who_knows_the_time_better_types_it_and_the_last_photo_follows(
     assert band.last_after.text() == "7 Mar 2026, 19:32"
     press(qtbot, intake, band.mend)
     assert rack.photo(photos[0]).taken_at == datetime(2026, 3, 7, 19, 30)
-    assert rack.camera_time(photos[0]) == datetime(2024, 3, 8, 8, 1)
+    assert camera_time(rack, photos[0]) == datetime(2024, 3, 8, 8, 1)
 
 
 def test_a_time_after_the_photos_came_in_cannot_be_kept(
