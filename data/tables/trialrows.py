@@ -31,7 +31,7 @@ TRIAL = """
 """
 PHOTO_NUMBERS = """
     SELECT t.id AS tray, p.id AS photo, p.taken_at, s.id AS score, s.method, s.coverage, s.uniformity,
-           s.green, s.pale, s.red, s.bed_share, s.bed_uniformity, s.reasons
+           s.green, s.pale, s.red, s.bed_share, s.bed_uniformity, s.mended, s.reasons
       FROM trial r
       CROSS JOIN tray t ON t.trial = r.id
       CROSS JOIN photo p ON p.tray = t.id
@@ -111,6 +111,7 @@ class PhotoNumbers:
     bed_share: float | None  # % of the growing bed; None also where it was scored before that was measured
     bed_uniformity: float | None
     reasons: Mapping[str, Reason | str]
+    mended: bool = False  # a person painted its canopy
 
     @property
     def coloured(self) -> float | None:
@@ -178,6 +179,7 @@ def photo_numbers_of(row: Row) -> PhotoNumbers:
         bed_share=row["bed_share"],
         bed_uniformity=row["bed_uniformity"],
         reasons={name: reason_of(reason) or "" for name, reason in reasons.items()},
+        mended=bool(row["mended"]),
     )
 
 

@@ -42,7 +42,7 @@ class ComparedDay:
         return replace(self, counted=counted)
 
     def words(self, trays: Sequence[Tray]) -> tuple[Sentence, ...]:
-        """What canopy is counted as a share of, and which trays were photographed again that day.
+        """What canopy is counted as a share of; trays photographed again that day, or mended by hand.
 
         Nothing where nothing is compared.
         """
@@ -50,7 +50,8 @@ class ComparedDay:
         if self.counted is None or not photos:
             return ()
         named = {tray.code: photos[tray.id] for tray in trays if tray.id in photos}
-        return (counted_words(self.counted, named), *self._repeated_words(trays))
+        mended = [code for code, photo in named.items() if photo.mended]
+        return (counted_words(self.counted, named), *self._repeated_words(trays), *_mended_words(mended))
 
     def _repeated_words(self, trays: Sequence[Tray]) -> tuple[Sentence, ...]:
         """Who takes a photo again until it pleases should not go unseen."""
@@ -65,6 +66,19 @@ class ComparedDay:
                 trays=", ".join(again),
             ),
         )
+
+
+def _mended_words(codes: Sequence[str]) -> tuple[Sentence, ...]:
+    """A canopy that a person has painted is no measurement of the camera any more."""
+    if not codes:
+        return ()
+    return (
+        Sentence(
+            "Canopy mended by hand on the photo that counts: {trays}. Who knows the medium may see what was "
+            "hoped for; what was measured is kept.",
+            trays=", ".join(codes),
+        ),
+    )
 
 
 def compared_day(photos: Sequence[PhotoNumbers]) -> ComparedDay:

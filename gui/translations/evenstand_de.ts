@@ -8921,6 +8921,10 @@ trusted</source>
             <translation>An dem Tag, der abgelesen wird, mehr als einmal fotografiert, und das letzte Foto zählt: {trays}.</translation>
         </message>
         <message>
+            <source>Canopy mended by hand on the photo that counts: {trays}. Who knows the medium may see what was hoped for; what was measured is kept.</source>
+            <translation>Bestand auf dem Foto, das zählt, von Hand nachgebessert: {trays}. Wer das Substrat kennt, sieht vielleicht, was erhofft war; das Gemessene ist aufbewahrt.</translation>
+        </message>
+        <message>
             <source>sown on</source>
             <translation>gesät am</translation>
         </message>

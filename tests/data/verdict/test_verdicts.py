@@ -242,6 +242,21 @@ def test_trays_photographed_again_on_the_day_that_is_read_are_named(rack: Rack) 
     assert f"{again}{tray.code}." in map(str, found.notes)
 
 
+def test_trays_whose_canopy_was_painted_by_hand_are_named(rack: Rack) -> None:
+    rack.shoot_all(EVEN)
+    tray = rack.tray("coir")
+    (score,) = [day.score.id for day in rack.book.days(tray.id) if day.score]
+    with rack.book.writing() as db:
+        db.table("score").update(score, {"mended": 1})
+
+    (found,) = rack.verdicts()
+
+    (told,) = [str(note) for note in found.notes if "mended by hand" in note]
+    assert told.startswith(
+        f"Canopy mended by hand on the photo that counts: {tray.code}. Who knows the medium"
+    )
+
+
 def test_yield_comes_from_what_was_weighed_with_a_margin_in_percent(rack: Rack) -> None:
     rack.shoot_all(EVEN)
     rack.book.add_readings(
