@@ -14,7 +14,7 @@ the book names is on the disk. A photo is known by its bytes; bringing it in aga
 
 import contextlib
 from dataclasses import replace
-from datetime import datetime, time, timedelta
+from datetime import datetime, time, timedelta, timezone
 from pathlib import Path
 from typing import Any
 
@@ -123,7 +123,7 @@ class Book(OldBook, PlanBook, MarginBook, MaterialBook, TrialBook, BenchBook, Cl
             "added_at": time_text(datetime.now()),
             "taken_at": time_text(taken_at),
             "taken_from": str(taken_from),
-            "file_at": time_text(changed_at),
+            "file_at": time_text(_by_zone(judged) or changed_at),
             "camera": judged.camera,
             "tag_number": judged.tag_number,
             "tray": tray,
@@ -162,3 +162,17 @@ class Book(OldBook, PlanBook, MarginBook, MaterialBook, TrialBook, BenchBook, Cl
             self._close_anew(recorder, before)
 
         self._change(f"{row.name} left out", change)
+
+
+def _by_zone(judged: Judged) -> datetime | None:
+    """The rack's time of a photo by the zone that its camera notes; None where that is the rack's own.
+
+    It stands in the place of the file's time, which a copy often loses: a camera in another zone is asked
+    about either way (`photos/clocks.py`), for around midnight its photos lie on the wrong day of growing.
+    """
+    if judged.taken_at is None or judged.utc_offset is None:
+        return None
+    with contextlib.suppress(OverflowError, OSError):  # what no clock can say
+        here = judged.taken_at.replace(tzinfo=timezone(judged.utc_offset)).astimezone()
+        return None if here.utcoffset() == judged.utc_offset else here.replace(tzinfo=None)
+    return None

@@ -120,6 +120,7 @@ def score_photo(
         digest=photo.digest,
         taken_at=photo.taken_at,
         camera=photo.camera,
+        utc_offset=photo.utc_offset,
         tag_number=_tag_number(marks),
         corners=found,
         corners_px=_four(upright_points(photo, found.points)),
@@ -158,6 +159,7 @@ def score_whole(photo: Photo, tissue: Tissue) -> Scored | Refused:
         digest=photo.digest,
         taken_at=photo.taken_at,
         camera=photo.camera,
+        utc_offset=photo.utc_offset,
         tag_number=None,
         corners=None,
         corners_px=None,
@@ -236,6 +238,7 @@ def _refused(photo: Photo, reason: Reason, marks: Marks | None) -> Refused:
         tag_number=None if marks is None else _tag_number(marks),
         taken_at=photo.taken_at,
         camera=photo.camera,
+        utc_offset=photo.utc_offset,
     )
 
 

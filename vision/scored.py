@@ -7,7 +7,7 @@ Not   measuring (`score.py`), what of it the book keeps (`data`)
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from vision.colour import Colour
 from vision.corners import Corners, CornersFrom
@@ -44,6 +44,7 @@ class Score:
     inner_mm: tuple[float, float] = (LONG_MM, SHORT_MM)  # long and short side that all mm and cm2 rest on
     coverage_sd: float | None = None  # standard deviation of coverage, points; None where not told
     camera: str | None = None  # maker and model; None where the photo does not say
+    utc_offset: timedelta | None = None  # of the camera's clock, likewise
     notes: tuple[Reason, ...] = ()  # what was found odd about the file or doubtful about the labels
     missing: Mapping[str, Reason] = field(default_factory=dict)  # by name of the number, parts included
 
@@ -83,6 +84,7 @@ class Refused:
     tag_number: int | None = None
     taken_at: datetime | None = None
     camera: str | None = None
+    utc_offset: timedelta | None = None
 
 
 def explained(score: Score) -> Score:

@@ -9,7 +9,7 @@ Imports of the vision room stand inside the function: the window can name a `Jud
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import datetime, timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -38,6 +38,7 @@ class Judged:
     taken_at: datetime | None  # by the camera's clock
     tag_number: int | None
     camera: str | None = None  # maker and model; None where the photo does not say
+    utc_offset: timedelta | None = None  # of the camera's clock, likewise
     score: "Score | None" = None
     refusal: Reason | None = None
     top_view: bytes = b""  # JPEG
@@ -124,6 +125,7 @@ def _judged(result: "Scored | Refused") -> Judged:
             taken_at=result.taken_at,
             tag_number=result.tag_number,
             camera=result.camera,
+            utc_offset=result.utc_offset,
             refusal=result.reason,
         )
     score = result.score
@@ -133,6 +135,7 @@ def _judged(result: "Scored | Refused") -> Judged:
         taken_at=score.taken_at,
         tag_number=score.tag_number,
         camera=score.camera,
+        utc_offset=score.utc_offset,
         score=score,
         top_view=encode_jpeg(result.top),
         labels=encode_labels(result.labels),

@@ -11,7 +11,7 @@ import os
 import time
 from collections.abc import Sequence
 from dataclasses import dataclass, field
-from datetime import datetime
+from datetime import datetime, timedelta
 from pathlib import Path
 from types import SimpleNamespace
 from typing import Any
@@ -219,6 +219,7 @@ def score_note(path: Path, corners: Sequence[tuple[float, float]] | None = None)
     taken_at = None if says["taken_at"] is None else datetime.fromisoformat(says["taken_at"])
     known = {"name": says["name"], "digest": digest, "taken_at": taken_at, "tag_number": says["tag"]}
     known["camera"] = says.get("camera")
+    known["utc_offset"] = timedelta(hours=says["zone"]) if "zone" in says else None
     if says.get("refuse"):
         return Judged(**known, refusal=Reason[says["refuse"]])
     suspects = [Patch(**patch) for patch in says.get("suspects", ())]

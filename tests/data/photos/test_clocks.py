@@ -1,6 +1,8 @@
 """Wrong clocks are noticed for a batch, right ones left alone; mending is one step with a way back."""
 
 import os
+import time as clock
+from collections.abc import Iterator
 from dataclasses import replace
 from datetime import date, datetime, time, timedelta
 from pathlib import Path
@@ -252,6 +254,48 @@ def test_a_batch_is_mended_in_one_step_finds_its_trays_and_can_be_taken_back(boo
     assert camera_time(book, photos[0]) is None
     book.redo()
     assert book.photo(photos[2]).tray_code == "A3"
+
+
+@pytest.fixture
+def at_berlin(monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
+    if not hasattr(clock, "tzset"):
+        pytest.skip("the zone of this system cannot be set")
+    monkeypatch.setenv("TZ", "CET-1CEST,M3.5.0,M10.5.0/3")
+    clock.tzset()
+    yield
+    monkeypatch.undo()
+    clock.tzset()
+
+
+def an_evening_walk(book: Book, phone: Path, zone: float) -> list[PhotoId]:
+    """Half past ten in the evening of 8 March at the rack, by a phone of some zone; its files are copies."""
+    fates = []
+    for n in (1, 2, 3):
+        taken = datetime(2026, 3, 8, 22, 30 + n) + timedelta(hours=zone - 1)
+        fates.append(bring(book, a_note(phone, f"{n}.jpg", tag=9 + n, taken_at=taken.isoformat(), zone=zone)))
+    return [fate.photo_id for fate in fates]
+
+
+@pytest.mark.usefixtures("at_berlin")
+@pytest.mark.parametrize("zone", [3.0, -9.0, 6.5])
+def test_a_phone_in_another_zone_is_asked_about_though_its_files_are_copies(
+    book: Book, phone: Path, zone: float
+) -> None:
+    photos = an_evening_walk(book, phone, zone)
+
+    doubt = only(book.clock_doubts())
+    book.mend_clock(doubt.photo_ids, doubt.shift)
+
+    assert (doubt.fault, doubt.shift) == (ClockFault.ZONE, timedelta(hours=1 - zone))
+    assert book.photo(photos[0]).taken_at == datetime(2026, 3, 8, 22, 31)
+    assert book.clock_doubts() == ()
+
+
+@pytest.mark.usefixtures("at_berlin")
+def test_a_phone_in_the_zone_of_the_rack_is_believed(book: Book, phone: Path) -> None:
+    an_evening_walk(book, phone, 1.0)
+
+    assert book.clock_doubts() == ()
 
 
 def test_mended_twice_the_first_time_of_the_camera_stays(book: Book, phone: Path) -> None:
