@@ -126,7 +126,8 @@ def cell_words(row: Row, medium: str, cell: Cell) -> CellWords:
     value = spoken(cell.text) if cell.value is None else value_words(row, cell.value)
     parts = [part for part in (range_words(row, cell), n_words(cell)) if part]
     below = ", ".join(parts)
-    told = f"{medium}, {spoken(row.words)}: {value} {spoken(row.unit)}, {below}, {origin_words(cell.origin)}"
+    number = f"{value} {spoken(row.unit)}".strip()
+    told = ", ".join([f"{medium}, {spoken(row.words)}: {number}", *parts, origin_words(cell.origin)])
     return CellWords(value=value, below=below, origin=cell.origin, spoken=told)
 
 

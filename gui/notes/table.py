@@ -74,6 +74,8 @@ class NoteModel(QAbstractTableModel):
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Words of a cell."""
+        if not index.isValid():
+            return None
         row = self.rows[index.row()]
         if role == MOMENT:
             return row.at
@@ -104,6 +106,8 @@ class NoteModel(QAbstractTableModel):
     def flags(self, index: Index) -> Qt.ItemFlag:
         """A reading's value, every time and every note can be typed over."""
         flags = super().flags(index)
+        if not index.isValid():
+            return flags
         row = self.rows[index.row()]
         if index.column() in (WHEN, NOTE) or (index.column() == VALUE and row.value is not None):
             flags |= Qt.ItemFlag.ItemIsEditable

@@ -3428,7 +3428,7 @@
             <source>{medium}
 trusted</source>
             <translation>{medium}
-(bewährt)</translation>
+bewährt</translation>
         </message>
     </context>
     <context>
@@ -8801,6 +8801,10 @@ trusted</source>
             <translation>Der Bericht des Versuchs sagt, was jedes davon hatte.</translation>
         </message>
         <message>
+            <source>Something else was drawn for the place of: {trays}. Sown so by a slip it does little harm; a medium that was named otherwise once photos were seen makes an answer worthless.</source>
+            <translation>Für ihren Platz war etwas anderes ausgelost: {trays}. Aus Versehen so gesät, schadet es wenig; ein Substrat, das erst umbenannt wurde, als Fotos schon gesehen waren, macht eine Antwort wertlos.</translation>
+        </message>
+        <message>
             <source>No medium is named as the trusted one: name it on Materials, or plan the trial. Then the others are held against it.</source>
             <translation>Kein Substrat ist als bewährtes benannt: es unter Material benennen oder den Versuch planen. Daran werden die anderen dann gemessen.</translation>
         </message>
@@ -8905,12 +8909,16 @@ trusted</source>
             <translation>Auge und Foto sagen fast dasselbe: beiden ist zu trauen.</translation>
         </message>
         <message>
-            <source>Eye and photo differ, and too few trays were seen twice to say how sure the eye is of itself: trust neither alone.</source>
-            <translation>Auge und Foto weichen voneinander ab, und zu wenige Schalen wurden zweimal gezeigt, um zu sagen, wie sicher das Auge ist: keinem allein trauen.</translation>
-        </message>
-        <message>
             <source>The eye does not agree with itself from one look to the next: trust the photo.</source>
             <translation>Das Auge stimmt von einem Blick zum nächsten nicht mit sich überein: dem Foto trauen.</translation>
+        </message>
+        <message>
+            <source>Whether eye and photo say much the same cannot be told from so few trays: score more before you trust either alone.</source>
+            <translation>Ob Auge und Foto etwa dasselbe sagen, lässt sich an so wenigen Schalen nicht erkennen: mehr werten, bevor einem davon allein zu trauen ist.</translation>
+        </message>
+        <message>
+            <source>Eye and photo differ, and too few trays were seen twice to say how sure the eye is of itself: trust neither alone.</source>
+            <translation>Auge und Foto weichen voneinander ab, und zu wenige Schalen wurden zweimal gezeigt, um zu sagen, wie sicher das Auge ist: keinem allein trauen.</translation>
         </message>
         <message>
             <source>The eye agrees with itself but not with the photo, so the two see different things: look at the trays on which they differ most before you trust either.</source>

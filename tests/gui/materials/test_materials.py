@@ -193,6 +193,15 @@ def test_the_source_of_a_number_is_a_word_as_well_as_a_dot() -> None:
     assert "typed in" in cell_words(row_of("price"), "coir", cell).spoken
 
 
+def test_a_screen_reader_hears_no_gaps_between_commas(place: Materials) -> None:
+    table = place.reading.table
+    told = [
+        cell_words(row, medium, table.cell(row.key, medium)).spoken for row in ROWS for medium in table.media
+    ]
+    assert len(told) > 60
+    assert [words for words in told if ", ," in words or " ," in words or "  " in words] == []
+
+
 def test_what_is_due_is_named_with_a_button(place: Materials) -> None:
     texts = [one.text() for one in place.due.findChildren(QPushButton)]
 
