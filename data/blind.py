@@ -7,9 +7,11 @@ Not   cropping and levelling the pictures (`gui`), keeping a round (`chapters/tr
 
 Names are hidden, the order is drawn, every fifth photo comes again later, so that the eye's own wandering is
 known. "Eye instead of photo" is asked of ICC(2,1) (Shrout & Fleiss 1979): may one stand for the other, number
-for number? 0.75 for "good" is a rule of thumb of the trade. How steady the eye is rests on few trays, so it
-has an interval, from the chi-square of their differences. Limits hold for one more tray: with Student's t and
-1 + 1/n in place of 1.96, which is too narrow for few trays (prediction interval, from memory).
+for number? 0.75 for "good" is a rule of thumb of the trade. It rests on few trays, so it has an interval, by
+Fisher's transformation of an intraclass correlation of pairs (1925, Statistical Methods for Research Workers;
+from memory). How steady the eye is has one from the chi-square of its differences. Limits hold for one more
+tray: with Student's t and 1 + 1/n in place of 1.96, which is too narrow for few trays (prediction interval,
+from memory).
 """
 
 import math
@@ -21,7 +23,7 @@ from typing import TYPE_CHECKING
 from data.numbers import PhotoId, TrayId
 
 if TYPE_CHECKING:
-    from data.statistics.agreement import Icc, Kappa, Limits, RankCorrelation
+    from data.statistics.agreement import Kappa, Limits, RankCorrelation
     from data.statistics.estimate import Estimate
     from data.statistics.quadrature import Floats
 
@@ -30,7 +32,8 @@ __all__ = ["AGAIN_SHARE", "LEAST_APART", "EyeAgreement", "Showing", "agreement_o
 AGAIN_SHARE = 0.2  # of the photos are shown a second time
 LEAST_AGAIN = 3
 LEAST_APART = 4  # other photos between the two times
-DOUBT = 0.1  # chance that the eye is steadier than the interval says, and as much that it is less
+DOUBT = 0.1  # chance that the truth lies above an interval here, and as much that it lies below
+SURE = 1 - 1e-9  # a correlation of 1 has no transformation
 GRADES = 5  # of 20 points each
 LEAST_TRAYS = 5  # below that nothing is said of agreement
 
@@ -70,7 +73,7 @@ class EyeAgreement:
     """What a round says of the eye; None where there are too few trays or no spread."""
 
     trays: int  # scored by eye and by photo
-    with_photo: "Icc | None"  # two_random is ICC(2,1)
+    with_photo: "Estimate | None"  # ICC(2,1); 80 % interval
     limits: "Limits | None"  # eye minus photo
     ranks: "RankCorrelation | None"
     same_grade: int  # trays that both put into the same of five grades
@@ -97,7 +100,7 @@ def agreement_of(
     pairs = np.array([[first[tray], again[tray]] for tray in twice], float)
     return EyeAgreement(
         trays=len(both),
-        with_photo=icc(np.column_stack([eye, by_photo])) if enough else None,
+        with_photo=_alike(icc(np.column_stack([eye, by_photo])).two_random, len(both)) if enough else None,
         limits=_limits(eye, by_photo) if enough else None,
         ranks=spearman(eye, by_photo) if enough else None,
         same_grade=int((_graded(eye) == _graded(by_photo)).sum()),
@@ -106,6 +109,19 @@ def agreement_of(
         steady=_steady(np.array(list(first.values()), float), pairs),
         itself_sd=float(np.sqrt(((pairs[:, 0] - pairs[:, 1]) ** 2).mean() / 2)) if twice else None,
     )
+
+
+def _alike(correlation: float | None, trays: int) -> "Estimate | None":
+    """How alike eye and photo are, with its interval: as unsure as so few trays leave it."""
+    from scipy.special import ndtri
+
+    from data.statistics.estimate import Estimate
+
+    if correlation is None:
+        return None
+    reach = float(ndtri(1 - DOUBT)) / math.sqrt(trays - 1.5)
+    z = math.atanh(min(max(correlation, -SURE), SURE))
+    return Estimate(value=correlation, low=math.tanh(z - reach), high=math.tanh(z + reach))
 
 
 def _graded(scores: "Floats") -> "Floats":

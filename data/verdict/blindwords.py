@@ -18,7 +18,7 @@ GOOD, POOR = 0.75, 0.5
 def eye_words(found: EyeAgreement) -> tuple[Sentence, ...]:
     """What was found, in numbers, then whose numbers to trust."""
     words = []
-    if found.limits is not None and found.with_photo is not None and found.with_photo.two_random is not None:
+    if found.limits is not None and found.with_photo is not None:
         words.append(
             Sentence(
                 "On {trays} trays the eye gave {mean:+.1f} points against the photo, in 95 of 100 trays "
@@ -27,7 +27,7 @@ def eye_words(found: EyeAgreement) -> tuple[Sentence, ...]:
                 mean=found.limits.mean + 0.0,
                 low=found.limits.low,
                 high=found.limits.high,
-                icc=found.with_photo.two_random,
+                icc=found.with_photo.value,
             )
         )
     if found.grades is not None and found.grades.weighted is not None:
@@ -54,20 +54,25 @@ def eye_words(found: EyeAgreement) -> tuple[Sentence, ...]:
 
 
 def whom_to_trust(found: EyeAgreement) -> Sentence:
-    """One sentence on whose numbers to trust."""
-    with_photo = None if found.with_photo is None else found.with_photo.two_random
-    if with_photo is None:
+    """Whose numbers to trust, in one sentence that chance alone says in one round of ten at most."""
+    alike = found.with_photo
+    if alike is None or alike.low is None or alike.high is None:
         return Sentence("Too few trays were scored by eye and by photo to say whose numbers to trust.")
-    if with_photo >= GOOD:
+    if alike.value >= GOOD and alike.low >= POOR:
         return Sentence("Eye and photo say much the same: either may be trusted.")
     low, high = (None, None) if found.steady is None else (found.steady.low, found.steady.high)
-    if low is None or high is None or low < POOR <= high:
+    if high is not None and high < POOR:
+        return Sentence("The eye does not agree with itself from one look to the next: trust the photo.")
+    if alike.high >= GOOD:
+        return Sentence(
+            "Whether eye and photo say much the same cannot be told from so few trays: score more before you "
+            "trust either alone."
+        )
+    if low is None or low < POOR:
         return Sentence(
             "Eye and photo differ, and too few trays were seen twice to say how sure the eye is of itself: "
             "trust neither alone."
         )
-    if high < POOR:
-        return Sentence("The eye does not agree with itself from one look to the next: trust the photo.")
     return Sentence(
         "The eye agrees with itself but not with the photo, so the two see different things: look at the "
         "trays on which they differ most before you trust either."

@@ -9337,6 +9337,10 @@ bewährt</translation>
             <translation>Nicht nach Augenmaß gewertet: {trays}.</translation>
         </message>
         <message>
+            <source>A usable photo of the day that is read was left out by hand: {trays}. The report names the photos.</source>
+            <translation>Ein brauchbares Foto von dem Tag, der abgelesen wird, wurde von Hand weggelassen: {trays}. Der Bericht nennt die Fotos.</translation>
+        </message>
+        <message>
             <source>{trays} got none of the plan's treatments and were left out.</source>
             <translation>{trays} bekamen keine der Varianten des Plans und wurden weggelassen.</translation>
         </message>
