@@ -60,6 +60,10 @@ class TrialBook(Changes):
         """
         return tuple(map(photo_numbers_of, self._rows(trialrows.PHOTO_NUMBERS, trial=trial, day=day)))
 
+    def left_out_on(self, trial: str, day: int) -> frozenset[TrayId]:
+        """Trays of which a person left out a photo of that day since their sowing that could be used."""
+        return frozenset(TrayId(row["tray"]) for row in self._rows(trialrows.LEFT_OUT, trial=trial, day=day))
+
     def suspect_words(self, trial: str) -> tuple[SuspectWord, ...]:
         """All suspects on photos of a trial's trays, and mold that was noted as taken out of them."""
         seen = map(suspect_word_of, self._rows(trialrows.SUSPECTS_OF_TRIAL, trial=trial))

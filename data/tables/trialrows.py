@@ -18,9 +18,9 @@ from data.tables.rows import reason_of
 from vision.reason import Reason
 
 __all__ = [
-    "EYE_ROUNDS", "EYE_SCORES", "EYE_SCORE_AT", "FRESH_MASS", "MOLD_TAKEN_OUT", "PHOTO_NUMBERS",
-    "SUSPECTS_OF_TRIAL", "TRIAL", "EyeGiven", "PhotoNumbers", "SuspectWord", "TrialSaid", "eye_given_of",
-    "masses_of", "photo_numbers_of", "suspect_word_of", "taken_out_of", "trial_said_of",
+    "EYE_ROUNDS", "EYE_SCORES", "EYE_SCORE_AT", "FRESH_MASS", "LEFT_OUT", "MOLD_TAKEN_OUT",
+    "PHOTO_NUMBERS", "SUSPECTS_OF_TRIAL", "TRIAL", "EyeGiven", "PhotoNumbers", "SuspectWord", "TrialSaid",
+    "eye_given_of", "masses_of", "photo_numbers_of", "suspect_word_of", "taken_out_of", "trial_said_of",
 ]  # fmt: skip
 
 TRIAL = """
@@ -39,6 +39,14 @@ PHOTO_NUMBERS = """
      WHERE r.name = :trial AND p.left_out_at IS NULL AND p.refusal IS NULL AND s.sure = 1
        AND (:day IS NULL OR julianday(date(p.taken_at)) - julianday(date(t.sown_at)) = :day)
      ORDER BY p.taken_at, p.id, s.id
+"""
+LEFT_OUT = """
+    SELECT DISTINCT t.id AS tray
+      FROM trial r
+      CROSS JOIN tray t ON t.trial = r.id
+      CROSS JOIN photo p ON p.tray = t.id
+     WHERE r.name = :trial AND p.left_out_at IS NOT NULL AND p.refusal IS NULL AND p.needs_corners = 0
+       AND julianday(date(p.taken_at)) - julianday(date(t.sown_at)) = :day
 """
 SUSPECTS_OF_TRIAL = """
     SELECT t.id AS tray, p.id AS photo, p.taken_at, s.method, u.area_cm2, u.said, u.confidence, u.closed_at

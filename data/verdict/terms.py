@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 
 from data.desirability import USUAL, ScoreRule, kept_rule
 from data.numbers import TrayId
+from data.plan.drawing import Place
 from data.records import Tray
 from data.tables.trialrows import PhotoNumbers
 from data.trial import KeptPlan, Measure, MeasureKind, Plan, treatment_of
@@ -47,6 +48,13 @@ class Terms:
             if name is not None:
                 found[tray.id] = name
         return found
+
+    @cached_property
+    def drawn(self) -> tuple[Place, ...]:
+        """Every place that was ever drawn for a treatment of the plan, the newest last."""
+        known = set() if self.plan is None else {treatment.name for treatment in self.plan.treatments}
+        draws = self.book.draws(self.trial)
+        return tuple(place for kept in draws for place in kept.draw.places if place.treatment in known)
 
     @cached_property
     def trusted(self) -> str | None:

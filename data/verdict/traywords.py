@@ -5,14 +5,14 @@ Out   `Sentence`s; nothing where all trays are in
 Not   why a whole medium has no verdict (`words.py`)
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Container, Mapping, Sequence
 
 from data.numbers import TrayId
 from data.records import Tray
 from data.sentence import Sentence
 from data.verdict.traynumbers import LostToMold, NoNumber, TrayNumber
 
-__all__ = ["lost_words", "missing_trays", "no_number_words", "tray_doubts", "untreated"]
+__all__ = ["left_out_words", "lost_words", "missing_trays", "no_number_words", "tray_doubts", "untreated"]
 
 
 def missing_trays(numbers: Sequence[TrayNumber]) -> tuple[Sentence, ...]:
@@ -57,6 +57,20 @@ def no_number_words(why: NoNumber, trays: str) -> Sentence:
             return Sentence("Not weighed: {trays}.", trays=trays)
         case NoNumber.NOT_LOOKED_AT:
             return Sentence("Not scored by eye: {trays}.", trays=trays)
+
+
+def left_out_words(trays: Sequence[Tray], left_out: Container[TrayId]) -> tuple[Sentence, ...]:
+    """Trays of which a person took a photo of the day out that the program could use."""
+    codes = [tray.code for tray in trays if tray.id in left_out]
+    if not codes:
+        return ()
+    return (
+        Sentence(
+            "A usable photo of the day that is read was left out by hand: {trays}. The report "
+            "names the photos.",
+            trays=", ".join(codes),
+        ),
+    )
 
 
 def untreated(trays: Sequence[Tray], treatments: Mapping[TrayId, str]) -> tuple[Sentence, ...]:

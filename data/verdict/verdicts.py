@@ -23,6 +23,7 @@ from data.tables.trialrows import PhotoNumbers
 from data.trial import Measure, MeasureKind
 from data.verdict import Measured, Verdict, verdict_of
 from data.verdict.apart import apart_between, apart_words, counted_trays, where_told
+from data.verdict.asdrawn import not_as_drawn
 from data.verdict.beforehand import beforehand
 from data.verdict.comparedday import ComparedDay, compared_day
 from data.verdict.countedof import CountedOf
@@ -43,7 +44,7 @@ from data.verdict.traynumbers import (
     thrown_before,
     yield_numbers,
 )
-from data.verdict.traywords import missing_trays, tray_doubts, untreated
+from data.verdict.traywords import left_out_words, missing_trays, tray_doubts, untreated
 from data.verdict.words import Scale, Unit
 
 if TYPE_CHECKING:
@@ -151,8 +152,10 @@ class _TrialReading(Terms):
                 margin_said=self.margin_said(kind, read.photos),
             ),
             *read.words(treated),
+            *left_out_words(treated, self._left_out(day) if score else ()),
             *missing_trays(numbers),
             *untreated(trays, self.treatments),
+            *not_as_drawn(treated, self.treatments, self.drawn),
             *tray_doubts(numbers),
             *half_way(table, self.trusted or ""),
         )
@@ -209,6 +212,9 @@ class _TrialReading(Terms):
             other_area=self._by_other_area(treated, read),
             other_method=self._by_other_method(treated, read),
         )
+
+    def _left_out(self, day: int | None) -> frozenset[TrayId]:
+        return frozenset() if day is None else self.book.left_out_on(self.trial, day)
 
     def _photos_of(self, trays: Sequence[Tray], day: int | None) -> tuple[PhotoNumbers, ...]:
         if day is None:

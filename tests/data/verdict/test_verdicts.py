@@ -257,6 +257,35 @@ def test_trays_whose_canopy_was_painted_by_hand_are_named(rack: Rack) -> None:
     )
 
 
+def test_a_medium_that_was_named_otherwise_than_drawn_is_told(rack: Rack) -> None:
+    rack.shoot_all(EVEN)
+    said = "Something else was drawn for the place of: "
+    assert not any(str(note).startswith(said) for note in rack.verdicts()[0].notes)
+    tray = rack.tray("coir")
+
+    rack.book.edit_tray(tray.id, medium="fibre mat", code="X9")  # still known by its tag
+
+    (found,) = rack.verdicts()
+    (told,) = [str(note) for note in found.notes if str(note).startswith(said)]
+    assert told.startswith(f"{said}X9 (broccoli, coir). Sown so by a slip")
+
+
+def test_a_photo_of_the_day_that_a_person_left_out_is_told_and_one_of_another_day_is_not(rack: Rack) -> None:
+    rack.shoot_all(EVEN)
+    tray, other = rack.tray("fibre mat"), rack.tray("coir")
+    rack.shoot(other, 40.0, day=5)
+    for one, day in ((tray, 9), (other, 5)):
+        for photo in [shown.photo_id for shown in rack.book.days(one.id) if shown.day == day]:
+            rack.book.leave_out(photo)
+
+    (found,) = rack.verdicts()
+
+    said = "A usable photo of the day that is read was left out by hand: "
+    assert [str(note) for note in found.notes if str(note).startswith(said)] == [
+        f"{said}{tray.code}. The report names the photos."
+    ]
+
+
 def test_yield_comes_from_what_was_weighed_with_a_margin_in_percent(rack: Rack) -> None:
     rack.shoot_all(EVEN)
     rack.book.add_readings(
