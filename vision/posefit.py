@@ -55,6 +55,12 @@ class Fit:
     seen: tuple[Seen, ...] = ()  # the marks that it was fitted to
     rival: Pose | None = None  # another camera that suits the marks better, and yet was not believed
 
+    def expected(self, quad_mm: Array) -> Array:
+        """(4, 2) px where the corners of a card (4, 3) on the bench would be seen, drawn inwards by blur."""
+        corners = self.pose.project(quad_mm + np.array([0.0, 0.0, self.values[_BENCH]]))
+        arms = corners - corners.mean(axis=0)
+        return np.asarray(corners - self.values[_SHRINK] * arms / np.linalg.norm(arms, axis=1, keepdims=True))
+
     def covariance_of(self, seen: Callable[[Pose], Array]) -> Array:
         """Covariance (n, n) of what is seen of any places, (n,) numbers, with such a pose."""
         base = seen(self.pose)

@@ -22,6 +22,7 @@ from vision.markers import Marks, as_quad
 from vision.photo import Photo, Pixels, in_srgb
 from vision.pose import Seen, usual_focal
 from vision.posefit import Fit, best_fit
+from vision.stray import without_strays
 from vision.traytype import GREY_MM, PATCH_MM, TAG_MARK_MM, WHITE_MM, TrayType, square
 
 __all__ = ["Patches", "TrayType", "corners_of", "fit_station", "patches", "station_corners"]
@@ -41,6 +42,7 @@ FREE_FITS, FREE_GAIN, FREE_CLEAR, FREE_FAR_BETTER = 1.15, 2.0, 1.25, 4.0
 LIKE_TOLD = (0.75, 1.15)
 PUSHED = 3.0  # misfit from which a card may have been pushed
 PUSHED_GAIN, PUSHED_CLEAR = 3.0, 2.0  # the fit without it must be so much better, also than without another
+STRAYED, STRAY_ROUNDS = 1.3, 3  # misfit from which corners may stray
 PATCH_SHARE = 0.6  # of the patch's side: its edges are blurred
 # Standard deviation by mean of red by green and of blue by green over a patch, noise smoothed: in 14 photos
 # that we learn from up to 0.035; a leaf drawn over a twentieth of a patch gives 0.24, a shadow's edge none.
@@ -97,7 +99,7 @@ def fit_station(marks: Marks, size: tuple[int, int], focal_35mm: float | None, t
         seen.append(Seen(corners=np.array(marks.tag.quad), quad_mm=None))
     if not marks.cards or len(seen) < 2:
         return None
-    fit = best_fit(seen, size, focal_35mm)
+    seen, fit = _best_without_strays(seen, size, focal_35mm)
     if fit is None or fit.misfit <= FREE_GAIN:  # no fit is better than 1
         return fit
     free = _far_fit(seen, size, focal_35mm, fit) if marks.complete else None
@@ -108,6 +110,26 @@ def fit_station(marks: Marks, size: tuple[int, int], focal_35mm: float | None, t
     if free is None or free.misfit >= kept.misfit / FREE_GAIN:
         return kept
     return free if _is_another(free, kept, others) else replace(kept, rival=free.pose)
+
+
+def _best_without_strays(
+    seen: list[Seen], size: tuple[int, int], focal_35mm: float | None
+) -> tuple[list[Seen], Fit | None]:
+    """The marks and their best fit; without corners that stray where those are what it suits badly.
+
+    Of a wrong focal length they take but a part of the misfit.
+    """
+    first = best_fit(seen, size, focal_35mm)
+    if first is None or first.misfit <= STRAYED:
+        return seen, first
+    kept, fit = seen, first
+    for _ in range(STRAY_ROUNDS):
+        mended = without_strays(seen, fit)
+        again = None if mended is None else best_fit(mended, size, focal_35mm, fit.misfit)
+        if mended is None or again is None:
+            break
+        kept, fit = mended, again
+    return (kept, fit) if fit.misfit <= max(STRAYED, first.misfit / 2) else (seen, first)
 
 
 def _far_fit(seen: Sequence[Seen], size: tuple[int, int], focal_35mm: float | None, plain: Fit) -> Fit | None:
