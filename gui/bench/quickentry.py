@@ -27,7 +27,7 @@ from gui.bench.typingon import TypingOn
 from gui.controls.flow import Flow
 from gui.controls.telling import tell
 from gui.language.spoken import spoken
-from gui.notes.unitwords import number_words, scale_words
+from gui.notes.unitwords import counts_words, number_words, scale_words
 from gui.notes.view import event_words, kind_words
 from gui.style.palette import set_role
 from gui.style.words import wrapped
@@ -162,10 +162,11 @@ class QuickLine(QWidget):
 
     @Slot()
     def _another_kind(self) -> None:
-        """A scale says which of its ends is which."""
+        """A scale says which of its ends is which, and a deed what follows of it."""
         self._fit_to_kind()
-        scale = scale_words(self.what) if isinstance(self.what, ReadingKind) else ""
-        self._say(f"{self.kind.currentText()}: {scale}" if scale else "")
+        kind = self.what
+        words = scale_words(kind) if isinstance(kind, ReadingKind) else counts_words(kind)
+        self._say(f"{self.kind.currentText()}: {words}" if words else "")
 
     @Slot()
     def _typing(self) -> None:

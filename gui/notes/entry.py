@@ -19,7 +19,7 @@ from gui.controls.telling import tell
 from gui.language.spoken import spoken
 from gui.notes.moments import MomentEdit, moment_in, show_moment
 from gui.notes.table import number_in
-from gui.notes.unitwords import heed_words, scale_words, unit_words
+from gui.notes.unitwords import counts_words, heed_words, scale_words, unit_words
 from gui.notes.view import event_words, kind_words
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
@@ -141,22 +141,10 @@ class NoteEntry(QWidget):
         """What the ends of a scale mean, where there is one, and what is to be heeded."""
         kind = self.kind
         if not isinstance(kind, ReadingKind):
-            self.say(self._counts(kind), "soft")
+            self.say(counts_words(kind), "soft")
             return
         scale, heed = scale_words(kind) and self._number_words(kind), heed_words(kind)
         self.say(". ".join(filter(None, (scale, heed))), "notice" if heed else "soft")
-
-    def _counts(self, kind: EventKind) -> str:
-        """What a verdict makes of it, where it makes something of it."""
-        if kind is EventKind.THROWN_AWAY:
-            return self.tr("Was it mold? Name it here: the verdict then counts the tray as lost to mold.")
-        if kind is EventKind.UNCOVERED:
-            return self.tr("Its blackout in Conditions ends then.")
-        if kind is EventKind.MOLD_OUT:
-            return self.tr(
-                "The verdict counts it as mold that you found on this tray, with or without a photo."
-            )
-        return ""
 
     @Slot()
     def _add(self) -> None:

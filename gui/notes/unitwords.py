@@ -1,15 +1,16 @@
 """Unit words: how a person reads the unit of a number that was noted, and what the ends of a scale mean.
 
-In    a unit of the book, a kind of reading
-Out   "°C" for "C", "of 5" for a scale; "from 1 (torn, slipped, full of medium) to 5 (clean)"; what to heed
+In    a unit of the book, a kind of reading or event
+Out   "°C" for "C", "of 5" for a scale; "from 1 (torn, slipped ...) to 5 (clean)"; what to heed; what follows
 Not   turning units into each other (`data/entry/units.py`), words for kinds (`view.py`)
 """
 
 from data.entry.units import BARE, UnitSystem, quantity_of
+from data.events import EventKind
 from data.readings import ReadingKind
 from gui.language.words import translate
 
-__all__ = ["heed_words", "number_words", "scale_words", "unit_words"]
+__all__ = ["counts_words", "heed_words", "number_words", "scale_words", "unit_words"]
 
 
 def unit_words(unit: str) -> str:
@@ -38,6 +39,20 @@ def heed_words(kind: ReadingKind) -> str:
             "NoteView",
             "Days from the cut until look or smell is no longer good. How long food may be sold is ruled by "
             "local law.",
+        ),
+    }.get(kind, "")
+
+
+def counts_words(kind: EventKind) -> str:
+    """What follows of noting it, where something does beyond the note."""
+    return {
+        EventKind.THROWN_AWAY: translate(
+            "NoteView", "Was it mold? Name it here: the verdict then counts the tray as lost to mold."
+        ),
+        EventKind.UNCOVERED: translate("NoteView", "Its blackout in Conditions ends then."),
+        EventKind.MOLD_OUT: translate(
+            "NoteView",
+            "The verdict counts it as mold that you found on this tray, with or without a photo.",
         ),
     }.get(kind, "")
 

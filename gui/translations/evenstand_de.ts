@@ -4043,18 +4043,6 @@ bewährt</translation>
             <translation>Eine Zahl in {unit}</translation>
         </message>
         <message>
-            <source>Was it mold? Name it here: the verdict then counts the tray as lost to mold.</source>
-            <translation>War es Schimmel? Dann hier nennen: das Urteil zählt die Schale dann als an Schimmel verloren.</translation>
-        </message>
-        <message>
-            <source>Its blackout in Conditions ends then.</source>
-            <translation>Ihre Dunkelphase unter „Anbau“ endet dann.</translation>
-        </message>
-        <message>
-            <source>The verdict counts it as mold that you found on this tray, with or without a photo.</source>
-            <translation>Das Urteil zählt es als Schimmel, der auf dieser Schale gefunden wurde, mit oder ohne Foto.</translation>
-        </message>
-        <message>
             <source>Say why it was thrown away: it stays in its trial, and the reason counts.</source>
             <translation>Angeben, warum sie weggeworfen wurde: sie bleibt in ihrem Versuch, und der Grund zählt.</translation>
         </message>
@@ -4134,6 +4122,18 @@ bewährt</translation>
         <message>
             <source>Days from the cut until look or smell is no longer good. How long food may be sold is ruled by local law.</source>
             <translation>Tage vom Schnitt, bis Aussehen oder Geruch nicht mehr gut ist. Wie lange Lebensmittel verkauft werden dürfen, regelt örtliches Recht.</translation>
+        </message>
+        <message>
+            <source>Was it mold? Name it here: the verdict then counts the tray as lost to mold.</source>
+            <translation>War es Schimmel? Dann hier nennen: das Urteil zählt die Schale dann als an Schimmel verloren.</translation>
+        </message>
+        <message>
+            <source>Its blackout in Conditions ends then.</source>
+            <translation>Ihre Dunkelphase unter „Anbau“ endet dann.</translation>
+        </message>
+        <message>
+            <source>The verdict counts it as mold that you found on this tray, with or without a photo.</source>
+            <translation>Das Urteil zählt es als Schimmel, der auf dieser Schale gefunden wurde, mit oder ohne Foto.</translation>
         </message>
         <message>
             <source>Weight, g</source>
@@ -5639,7 +5639,7 @@ bewährt</translation>
         </message>
         <message>
             <source>glare, or something white, hides part of the tray: move the lamp or the phone, or take it away</source>
-            <translation>Spiegelndes Licht oder etwas Weißes verdeckt einen Teil der Schale: Lampe oder Telefon anders halten, oder es wegnehmen</translation>
+            <translation>spiegelndes Licht oder etwas Weißes verdeckt einen Teil der Schale: die Lampe oder das Telefon anders halten, oder das Weiße wegnehmen</translation>
         </message>
         <message>
             <source>no tray seen: photograph it from above with its whole rim in the picture</source>

@@ -272,6 +272,24 @@ def test_which_end_of_the_scale_is_good_is_said_before_it_is_typed(morning: Benc
     assert "clean" not in quick.said.text()
 
 
+@pytest.mark.parametrize(
+    ("kind", "said"),
+    [
+        (EventKind.MOLD_OUT, "The verdict counts it as mold"),
+        (EventKind.THROWN_AWAY, "Was it mold? Name it here"),
+        (EventKind.UNCOVERED, "blackout in Conditions ends then"),
+    ],
+)
+def test_what_follows_of_a_deed_is_said_before_it_is_noted(
+    morning: Bench, kind: EventKind, said: str
+) -> None:
+    place = morning.quick.kind.findData(kind)
+    morning.quick.kind.setCurrentIndex(place)
+    morning.quick.kind.activated.emit(place)
+
+    assert said in morning.quick.said.text()
+
+
 def test_a_tray_is_not_thrown_away_without_a_reason(morning: Bench, rack_book: Book) -> None:
     morning.quick.kind.setCurrentIndex(morning.quick.kind.findData(EventKind.THROWN_AWAY))
     typed(morning, "A2")
