@@ -226,7 +226,10 @@ class NoteTable(QTableView):
         """The table has no scroll of its own."""
         super().currentChanged(current, previous)
         if current.isValid() and self.hasFocus():
-            self.looked_at.emit(self.visualRect(current).translated(self.viewport().pos()))
+            self._be_seen(current)
+
+    def _be_seen(self, index: Index) -> None:
+        self.looked_at.emit(self.visualRect(index).translated(self.viewport().pos()))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Delete takes the row out, Enter corrects the cell, or the number where the cell says what it is."""
@@ -235,6 +238,7 @@ class NoteTable(QTableView):
         if index.isValid() and self.state() != QAbstractItemView.State.EditingState:
             row = self._notes.rows[index.row()]
             if key in (Qt.Key.Key_Delete, Qt.Key.Key_Backspace):
+                self._be_seen(index)
                 self.deleted.emit(row)
                 return
             if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_F2):
@@ -242,6 +246,7 @@ class NoteTable(QTableView):
                 if column == VALUE and row.value is None:
                     column = NOTE
                 self.setCurrentIndex(index.siblingAtColumn(column))
+                self._be_seen(index)  # the page may have been rolled since it was chosen
                 self.edit(index.siblingAtColumn(column))
                 return
         if key in (Qt.Key.Key_PageUp, Qt.Key.Key_PageDown, Qt.Key.Key_Space):

@@ -582,6 +582,24 @@ def test_the_page_follows_the_row_that_is_chosen(sheet: TraySheet, rack_book: Bo
     assert page.roll.viewport().rect().contains(seen)
 
 
+def test_a_row_that_is_corrected_is_brought_into_sight_first(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot
+) -> None:
+    rack_book.add_readings([a_weight(rack_book, 900 + n, day=n % 7) for n in range(40)])
+    page = opened(sheet, qtbot)
+    page.table.setFocus()
+    bar = page.roll.verticalScrollBar()
+    qtbot.waitUntil(lambda: bar.maximum() > 40 * page.table.rowHeight(0) / 2)
+    page.table.setCurrentIndex(page.table.model().index(39, 2))
+    bar.setValue(0)
+
+    qtbot.keyClick(page.table, Qt.Key.Key_Return)
+
+    row = page.table.visualRect(page.table.currentIndex())
+    seen = page.table.viewport().mapTo(page.roll.viewport(), row.center())
+    assert page.roll.viewport().rect().contains(seen)
+
+
 def test_kinds_of_a_newer_program_are_counted_and_hide_nothing_else(
     sheet: TraySheet, rack_book: Book, qtbot: QtBot
 ) -> None:
