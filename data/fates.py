@@ -23,13 +23,14 @@ class Stored:
     tray_code: str
     matched_by: str
     coverage: float | None
+    doubts: tuple[Reason, ...] = ()  # why another photo would be better, and how to take it
 
     @property
     def sentence(self) -> str:
         """The fate in words."""
         how = {"tag": "by its tag", "walk": "by the order of the walk", "person": "by you"}[self.matched_by]
         number = "" if self.coverage is None else f", coverage {self.coverage:.0f} %"
-        return f"{self.tray_code}, matched {how}{number}"
+        return "; ".join((f"{self.tray_code}, matched {how}{number}", *self.doubts))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -198,7 +198,7 @@ PHOTO_BY_DIGEST = "SELECT id, name FROM photo WHERE digest = :digest"
 PHOTO_COLUMNS = f"""
     SELECT p.id, p.digest, p.suffix, p.kept, p.name, p.added_at, p.taken_at, p.taken_from, p.tag_number,
            p.tray, t.code, p.matched_by, p.needs_corners, p.refusal, p.left_out_at,
-           s.id AS score, s.method, s.corners, s.coverage, s.mended, {MEND} AS mend
+           s.id AS score, s.method, s.corners, s.coverage, s.notes, s.mended, {MEND} AS mend
       FROM photo p
       LEFT JOIN tray t ON t.id = p.tray
       LEFT JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = p.id)

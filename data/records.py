@@ -266,6 +266,7 @@ class PhotoRow:
     photo: Path | None  # the original; None where nothing of it could be kept
     thumbnail: Path | None
     coverage: float | None
+    doubts: tuple[Reason, ...] = ()  # why another photo would be better; none once a person drew the outline
 
     @property
     def sentence(self) -> str:
@@ -278,7 +279,7 @@ def fate_of(row: PhotoRow) -> Fate:
     if row.state is PhotoState.STORED and row.tray_id is not None and row.tray_code is not None:
         return Stored(
             photo_id=row.id, name=row.name, tray_id=row.tray_id, tray_code=row.tray_code,
-            matched_by=row.matched_by or "person", coverage=row.coverage,
+            matched_by=row.matched_by or "person", coverage=row.coverage, doubts=row.doubts,
         )  # fmt: skip
     if row.state is PhotoState.NEEDS_TRAY:
         return NeedsTray(

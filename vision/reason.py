@@ -5,7 +5,7 @@
 
 from enum import StrEnum
 
-__all__ = ["Reason"]
+__all__ = ["RETAKE", "Reason"]
 
 
 class Reason(StrEnum):
@@ -83,3 +83,7 @@ class Reason(StrEnum):
     NO_EDGE = "no sharp edge to measure on"
     MENDED = "a person has mended the canopy, so how far coverage may be off is not known"
     NO_DOUBT = "how far coverage may be off is told only by the learned model, on a tray of known scale"
+
+
+RETAKE = frozenset({Reason.COLOURED, Reason.FADED, Reason.GLARE})
+"""Notes of a score that another photo, taken as they say, would be free of."""

@@ -34,7 +34,7 @@ from data.records import (
     Tray,
     TrayId,
 )
-from vision.reason import Reason
+from vision.reason import RETAKE, Reason
 
 __all__ = [
     "day_of",
@@ -262,4 +262,10 @@ def photo_row_of(row: Row, proposal: tuple[TrayId, str] | None, folder: Path) ->
         if scored
         else None,
         coverage=row["coverage"],
+        doubts=_doubts(row) if scored and not row["mended"] else (),
     )
+
+
+def _doubts(row: Row) -> tuple[Reason, ...]:
+    notes = (reason_of(note) for note in json.loads(row["notes"]))
+    return tuple(note for note in notes if isinstance(note, Reason) and note in RETAKE)

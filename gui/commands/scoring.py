@@ -82,6 +82,7 @@ def score_all(photos: Sequence[str], wish: Wish, *, json: bool) -> int:
         for done in scored(jobs, wish):
             refused |= _tell_refusal(done)
             stood_in = stood_in or _tell_stand_in(done)
+            _tell_notes(done)
             if json:
                 objects.append(as_object(done.job.photo, done.result))
             else:
@@ -178,6 +179,17 @@ def _tell_stand_in(done: Done) -> bool:
         return False
     say(Reason.PLAIN_ONLY)
     return True
+
+
+def _tell_notes(done: Done) -> None:
+    """Say what is odd about a photo or doubtful about its score; a missing model is said once for all."""
+    from vision.reason import Reason
+    from vision.score import Refused
+
+    if not isinstance(done.result, Refused):
+        for note in done.result.notes:
+            if note is not Reason.PLAIN_ONLY:
+                say(f"{done.job.photo}: {note}")
 
 
 def _tell_refusal(done: Done) -> bool:

@@ -232,6 +232,7 @@ def score_note(path: Path, corners: Sequence[tuple[float, float]] | None = None)
         confidence=confidence,
         found_by=found_by,
     )
+    score.notes = tuple(Reason[note] for note in says.get("notes", ()))
     return Judged(**known, score=score, top_view=b"top", labels=b"labels", thumbnail=b"thumb")
 
 

@@ -27,6 +27,14 @@ def test_a_photo_with_a_tag_finds_its_tray(book: Book, phone: Path) -> None:
     assert fate.sentence == "A2, matched by its tag, coverage 61 %"
 
 
+def test_a_photo_that_had_better_be_taken_again_says_how(book: Book, phone: Path) -> None:
+    fate = bring(book, a_note(phone, tag=11, coverage=61.0, notes=["FADED", "DOUBTFUL"]))
+
+    assert isinstance(fate, Stored)
+    assert fate.sentence == f"A2, matched by its tag, coverage 61 %; {Reason.FADED}"
+    assert book.photo(fate.photo_id).sentence == fate.sentence
+
+
 def test_bringing_a_photo_in_twice_changes_nothing(book: Book, phone: Path) -> None:
     first = bring(book, a_note(phone, tag=10))
 

@@ -196,6 +196,21 @@ def test_that_the_plain_method_stands_in_is_said_once_and_with_every_photo(tmp_p
     assert all(photo["notes"] == [Reason.PLAIN_ONLY] for photo in json.loads(printed.out))
 
 
+def test_what_is_doubtful_about_a_score_is_said_beside_the_table(tmp_path, capsys):
+    picture = cv2.imread(str(ROOT / "tests/photos/top_young.jpg"))
+    pale = np.rint(0.2 * picture + 0.8 * picture.mean(axis=2, keepdims=True)).astype(np.uint8)
+    cv2.imwrite(str(tmp_path / "pale.png"), pale)
+
+    code = main(
+        ["score", "--whole", "--method", "plain", a_crop(tmp_path / "a.png"), str(tmp_path / "pale.png")]
+    )
+
+    printed = capsys.readouterr()
+    assert code == 0
+    assert f"{tmp_path / 'pale.png'}: {Reason.FADED}" in printed.err
+    assert f"{tmp_path / 'a.png'}:" not in printed.err
+
+
 def test_labels_have_the_pictures_own_size_and_its_coverage(tmp_path, capsys):
     main(["score", "--json", "--whole", "--labels", str(tmp_path / "out"), a_crop(tmp_path / "a.png")])
 

@@ -23,7 +23,7 @@ from gui.home import Memory
 from gui.language.language import language_of, speak
 from gui.language.spoken import DAY, DAY_SHORT, MOMENT, day_words, filled, in_figures, spoken
 from gui.language.unbroken import unbroken
-from vision.reason import Reason
+from vision.reason import RETAKE, Reason
 
 
 @pytest.fixture
@@ -139,6 +139,15 @@ def test_what_a_book_kept_as_text_is_known_again(german: QApplication) -> None:
         spoken("No longer seen on 07 March, 1.5 cm² before. Root hairs fade, mold seldom does.")
         == "Seit 7. März nicht mehr zu sehen, vorher 1,5 cm². Wurzelhaare vergehen, Schimmel selten."
     )
+
+
+@pytest.mark.parametrize("doubt", sorted(RETAKE))
+def test_the_fate_of_a_doubtful_photo_is_german_to_its_end(german: QApplication, doubt: Reason) -> None:
+    said = spoken(f"A1, matched by its tag, coverage 61 %; {doubt}")
+
+    assert said.endswith(f"; {spoken(doubt)}")
+    assert str(doubt) not in said
+    assert "matched" not in said
 
 
 def test_reasons_of_a_suspect_are_said_part_by_part(german: QApplication) -> None:
