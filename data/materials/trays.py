@@ -15,7 +15,7 @@ from data.growing.conditions import Medium
 from data.heat import degree_hours_below
 from data.materials.facts import MediumFacts
 from data.medium.benchtest import BenchTest
-from data.medium.drying import hours_until, stretches
+from data.medium.drying import MOST_HOURS, hours_until, stretches
 from data.medium.factors import Factor
 from data.readings import Reading, ReadingKind
 from data.records import Tray
@@ -28,7 +28,6 @@ if TYPE_CHECKING:
 __all__ = ["TrayMaterials"]
 
 FLOOR_C = 18.0  # at night; below it warm crops come up slowly (common practice)
-MOST_HOURS = 240.0
 
 
 class TrayMaterials:

@@ -114,8 +114,11 @@ def _dry_after(facts: MediumFacts, wettings: Wettings) -> Cell:
     if tested:
         note = Sentence("Without a crop; shoots drink and make it shorter.")
         return told_cell(tested, "tests", _DRY_TEST, note, *wettings[1])
-    note = Sentence("From the weighings of trays with a crop, after one watering.")
-    return told_cell(facts.dry_after, "trays", _DRY_TEST, note)
+    if facts.dry_after:
+        note = Sentence("From the weighings of trays with a crop, after one watering.")
+        return told_cell(facts.dry_after, "trays", _DRY_TEST, note)
+    begun = (one.dry_reason for one in wettings[0] if one.dry_reason is not None)
+    return Cell.missing(next(begun, _DRY_TEST), *wettings[1])
 
 
 _DRY_TEST = Sentence("Do the wetting test and weigh after 6, 12, 24 and 48 hours: 5 minutes in all.")

@@ -14,7 +14,7 @@ from datetime import datetime, timedelta
 from enum import StrEnum
 from typing import NewType
 
-from data.medium.drying import hours_until
+from data.medium.drying import MOST_HOURS, hours_until
 from data.readings import BenchTestId, NewReading, Reading, ReadingKind, impossible
 from data.sentence import Sentence
 from data.statistics.estimate import Estimate
@@ -245,5 +245,7 @@ def wetting_found(
     hours = [(one.taken_at - drained.taken_at) / timedelta(hours=1) for one in weighed]
     water = [one.value - dry.value for one in weighed]
     found = hours_until(hours, water, RESERVE * wetting.capacity_g) if min(water) >= 0 else None
-    why = Sentence("It hardly dried: go on weighing it.")
-    return WettingFound(wetting=wetting, dry_after_h=found, dry_reason=why if found is None else None)
+    if found is None or found.value > MOST_HOURS:
+        why = Sentence("It hardly dried: go on weighing it.")
+        return WettingFound(wetting=wetting, dry_after_h=None, dry_reason=why)
+    return WettingFound(wetting=wetting, dry_after_h=found, dry_reason=None)

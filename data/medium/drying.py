@@ -21,11 +21,14 @@ from typing import Any
 from data.statistics.curve import Fit, fit_curve
 from data.statistics.estimate import Estimate
 
-__all__ = ["Drying", "DryingForm", "fit_drying", "hours_until", "plausible", "stretches"]
+__all__ = ["MOST_HOURS", "Drying", "DryingForm", "fit_drying", "hours_until", "plausible", "stretches"]
 
 WATERED_G = 20.0  # a tray that gained that much was watered (common practice; scales and shoots gain less)
 SCALE_G = 5.0  # a kitchen scale and a tray put down twice differ by that (common practice)
 SAME_FIT = 2.0  # difference of Akaike's criterion that tells nothing (Burnham & Anderson 2002, from memory)
+MOST_HOURS = (
+    240.0  # that anything stands without water; a longer time is noise of the scale (common practice)
+)
 LEAST_TWO_STAGE = 5  # points for three parameters and a kink
 
 

@@ -239,6 +239,18 @@ def test_marks_that_are_all_alike_do_not_tell_how_sure_their_mean_is() -> None:
     assert "All alike" in str(cell.notes[-1])
 
 
+def test_a_wetting_test_that_is_begun_is_gone_on_with_not_begun_again() -> None:
+    begun = [a_reading("dry", 640), a_reading("soaked", 2890, 0.3), a_reading("drained", 2540, 1)]
+    covered = [*begun, a_reading("after 6 h", 2541, 7), a_reading("after 12 h", 2540, 13)]
+
+    def gap(*tests: list[Reading]) -> str:
+        return str(warmth_of(tuple((TEST, readings) for readings in tests))["dry after"].gap)
+
+    assert gap() == "Do the wetting test and weigh after 6, 12, 24 and 48 hours: 5 minutes in all."
+    assert gap(begun) == "Weigh it 6, 12, 24 and 48 hours after it drained."
+    assert gap(covered) == "It hardly dried: go on weighing it."  # by one scale's noise alone in 10^8 years
+
+
 def test_two_tests_that_agree_by_luck_are_no_surer_of_a_forecast_than_each_of_them() -> None:
     """Student's t of 40 and 41, two tests, is 40.5 -+ 12.71 x 0.5, so 34.1 to 46.9; each says 35 to 70."""
     each = [Estimate(value=40.0, low=35.0, high=69.0), Estimate(value=41.0, low=35.0, high=71.0)]
