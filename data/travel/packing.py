@@ -159,6 +159,10 @@ def _add(pack_file: ZipFile, path: Path, name: str, how: int, cancel: CancelToke
 def unpack(source: Path, folder: Path, cancel: CancelToken, report: Report = _no_report) -> Path:
     """Make the book of a pack stand in `folder`, which must not hold a book; slow, for a worker.
 
+    Parameters
+    ----------
+    source : the pack; the name that it was packed under will do, without the suffix that every pack gets.
+
     Raises
     ------
     NotAPack
@@ -174,6 +178,8 @@ def unpack(source: Path, folder: Path, cancel: CancelToken, report: Report = _no
     """
     if any(folder.glob(f"{FILE}*")):  # SQLite would take the log of another book for that of this one
         raise BookExists(folder)
+    if not source.exists() and pack_path(source).is_file():
+        source = pack_path(source)
     with made_whole(folder, last=FILE) as beside:
         _take_out(source, beside, cancel, report)
         for place in ("photos", "backups", "cache"):

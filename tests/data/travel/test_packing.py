@@ -418,6 +418,13 @@ def test_a_pipe_is_no_pack(tmp_path: Path) -> None:
     assert not (tmp_path / "there").exists()
 
 
+def test_a_book_is_unpacked_by_the_name_that_it_was_packed_under(packed: Path, tmp_path: Path) -> None:
+    assert packed.name == "mine.evenstand"
+
+    with Book.open(unpack(tmp_path / "mine", tmp_path / "there", CancelToken())) as same:
+        assert len(same.photos()) == 3
+
+
 def test_what_a_killed_program_left_half_made_goes_with_the_next_one(
     packed: Path, book: Book, tmp_path: Path
 ) -> None:
