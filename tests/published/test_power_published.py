@@ -82,6 +82,16 @@ def test_six_trays_a_medium_tell_apart_what_r_says() -> None:
     assert least_margin(design, 1.0, 0.8, level=0.975) == pytest.approx(1.796, abs=2e-3)
 
 
+def test_sixty_trays_of_each_are_the_most_that_a_grower_is_told() -> None:
+    """Just what 60 blocks show with a chance of 0.8, and a little less than that."""
+    design = Design(blocks=60, treatments=2)
+    margin = least_margin(design, 1.0, 0.8)
+
+    assert margin is not None
+    assert blocks_needed(design, 1.0001 * margin, 1.0, 0.8) == 60
+    assert blocks_needed(design, 0.9999 * margin, 1.0, 0.8) is None
+
+
 def test_shelves_are_judged_by_the_spread_of_shelves() -> None:
     """Oats of Yates (1935): 6 blocks, 3 varieties on whole plots of 4 trays each.
 

@@ -465,6 +465,12 @@ def test_what_is_not_shown_comes_with_the_trays_that_would_settle_it() -> None:
     assert any("a chance of 80 %" in words for words in how_worked_out(verdict))
 
 
+def test_what_is_shown_asks_for_no_further_trays() -> None:
+    shown = verdict_of(table(peat=PEAT, mat=(79.0, 90.5, 99.5)), "peat", 5.0).medium("mat")
+
+    assert (shown.outcome, shown.further) == (Outcome.AS_GOOD, None)
+
+
 def test_a_difference_that_lies_at_the_margin_is_not_settled_by_trays() -> None:
     verdict = verdict_of(table(peat=(80.0, 90.0, 100.0), mat=(76.0, 84.0, 95.0)), "peat", 5.0)
 
