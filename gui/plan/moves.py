@@ -13,7 +13,9 @@ from data.trial import MeasureKind, Spread
 from gui.plan.reading import PlanReading
 from gui.plan.view import KeptPage, PlanState
 
-__all__ = ["stepped_back", "stepped_on", "with_first_reading", "with_reading", "with_spreads"]
+__all__ = [
+    "stepped_back", "stepped_on", "with_first_reading", "with_reading", "with_spreads", "without_draft",
+]  # fmt: skip
 
 
 def with_reading(state: PlanState, reading: PlanReading) -> PlanState:
@@ -30,6 +32,17 @@ def with_first_reading(state: PlanState, reading: PlanReading) -> PlanState:
     if state.draft is None and reading.draft is not None:
         state = replace(state, draft=reading.draft, step=Step.QUESTION)
     return with_reading(state, reading)
+
+
+def without_draft(state: PlanState) -> PlanState:
+    """The draft is given up: back to the trial that was shown, changed or copied, else to the last one.
+
+    A draft of before the program was started has no trial that was shown.
+    """
+    draft = state.draft
+    names = (state.shown,) if draft is None else (state.shown, draft.trial.strip(), draft.copied_from)
+    shown = next((name for name in names if state.reading.trial(name) is not None), "")
+    return with_reading(replace(state, draft=None, shown=shown, page=KeptPage.PLAN), state.reading)
 
 
 def with_spreads(state: PlanState, spreads: Mapping[MeasureKind, Spread]) -> PlanState:

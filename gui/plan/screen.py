@@ -23,7 +23,14 @@ from gui.plan.body import PlanBody
 from gui.plan.desk import PlanDesk
 from gui.plan.empty import PlanEmpty
 from gui.plan.keeper import Done, PlanKeeper
-from gui.plan.moves import stepped_back, stepped_on, with_first_reading, with_reading, with_spreads
+from gui.plan.moves import (
+    stepped_back,
+    stepped_on,
+    with_first_reading,
+    with_reading,
+    with_spreads,
+    without_draft,
+)
 from gui.plan.reading import PlanReading
 from gui.plan.saving import SheetSaving
 from gui.plan.view import Chances, KeptPage, PlanState, draft_to_change, draft_to_copy, empty_draft
@@ -261,7 +268,7 @@ class Plan(Screen):
     def leave_draft(self) -> None:
         """Back to the kept plans; the draft is given up."""
         self.desk.keep_draft(None)
-        self.show_state(replace(self.state, draft=None, page=KeptPage.PLAN))
+        self.show_state(without_draft(self.state))
 
     @Slot(str)
     def _show_trial(self, name: str) -> None:

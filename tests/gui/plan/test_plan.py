@@ -295,6 +295,26 @@ def test_an_unfinished_draft_is_there_again_when_the_book_is_opened(
     assert plan.state.is_empty
 
 
+def test_who_gives_up_a_copy_of_before_the_program_was_started_finds_the_trial_it_repeats(
+    plan: Plan, book: Book, qtbot: QtBot
+) -> None:
+    kept(plan, qtbot)
+    book.keep_plan(replace(book.plans("Mat")[-1].plan, trial="Later"))
+    plan.copy_trial()
+    assert plan.state.draft is not None
+    plan.edit_draft(replace(plan.state.draft, margin=6.0))
+    settle(plan, qtbot)
+
+    plan.open_book(None)
+    plan.open_book(book)
+    settle(plan, qtbot)
+    assert plan.state.draft is not None
+    plan.leave_draft()
+
+    assert not plan.state.is_empty
+    assert plan.state.shown == "Mat"
+
+
 def test_the_demonstration_shows_its_plan_as_it_was_kept(
     tmp_path: Path, qtbot: QtBot, dressed: QApplication, work: Work
 ) -> None:
