@@ -40,7 +40,9 @@ class Reason(StrEnum):
     PURPLE = "purple light: switch the grow light to white for the photo"
     COLOURED = "light of one colour, more than the grey patch can set right: photograph in white light"
     FADED = "faded colours: switch off the camera's filters, wipe its lens and photograph in full colour"
-    GLARE = "glare, or something white, hides part of the tray: move the lamp or the phone, or take it away"
+    GLARE = (
+        "glare, or something white, hides part of the tray: look what it is, and move the lamp or the phone"
+    )
 
     # the tray
     NO_TRAY = "no tray seen: photograph it from above with its whole rim in the picture"

@@ -5638,8 +5638,8 @@ bewährt</translation>
             <translation>blasse Farben: Filter der Kamera ausschalten, die Linse abwischen und in voller Farbe fotografieren</translation>
         </message>
         <message>
-            <source>glare, or something white, hides part of the tray: move the lamp or the phone, or take it away</source>
-            <translation>spiegelndes Licht oder etwas Weißes verdeckt einen Teil der Schale: die Lampe oder das Telefon anders halten, oder das Weiße wegnehmen</translation>
+            <source>glare, or something white, hides part of the tray: look what it is, and move the lamp or the phone</source>
+            <translation>spiegelndes Licht oder etwas Weißes verdeckt einen Teil der Schale: nachsehen, was es ist, und die Lampe oder das Telefon anders halten</translation>
         </message>
         <message>
             <source>no tray seen: photograph it from above with its whole rim in the picture</source>
@@ -9119,6 +9119,10 @@ bewährt</translation>
         <message>
             <source>One number a tray; value = block + medium + chance, least squares with fixed blocks (Fisher 1935); means are adjusted as if each medium stood in every block.</source>
             <translation>Eine Zahl je Schale; Wert = Block + Substrat + Zufall, kleinste Quadrate mit festen Blöcken (Fisher 1935); die Mittel sind bereinigt, als stünde jedes Substrat in jedem Block.</translation>
+        </message>
+        <message>
+            <source>That holds for this crop and measure alone: each further one is a question of its own, with its own chance to err. Of many answers let those count that were asked for beforehand.</source>
+            <translation>Das gilt für diese Kultur und dieses Maß allein: jedes weitere ist eine eigene Frage, mit eigener Wahrscheinlichkeit, sich zu irren. Von vielen Antworten sollen die zählen, nach denen vorher gefragt war.</translation>
         </message>
         <message>
             <source>Better: the whole interval lies on the good side of zero. As good: it ends on the good side of the margin. Worse: it lies beyond the margin. Otherwise nothing is shown (Piaggio et al. 2012).</source>
