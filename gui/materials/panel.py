@@ -53,11 +53,14 @@ class MaterialPanel(QScrollArea):
         self.setAccessibleName(self.tr("The chosen cell"))  # arrow keys scroll what is long
         set_role(self, "read")
         self._action, self._medium = "", ""
+        self._cell = ("", "")
 
     def show_cell(self, reading: MaterialReading, key: str, medium: str) -> None:
         """Show one cell."""
         row = row_of(key)
         cell = reading.table.cell(key, medium)
+        focused, rolled = self._focused(), self.verticalScrollBar().value()
+        same, self._cell = (key, medium) == self._cell, (key, medium)
         self._action, self._medium = row.action, medium
         body = QFrame()
         set_role(body, "sheet")
@@ -81,6 +84,18 @@ class MaterialPanel(QScrollArea):
             column.addWidget(button)
         column.addStretch(1)
         self.setWidget(body)
+        if same:
+            self.verticalScrollBar().setValue(rolled)
+        if focused is not None:  # the dialog that it opened has been answered: the hands are there still
+            buttons = body.findChildren(QPushButton)
+            (buttons[focused] if focused < len(buttons) else self).setFocus()
+
+    def _focused(self) -> int | None:
+        """Which button has the focus, or had it when a dialog came over it."""
+        body = self.widget()
+        buttons = [] if body is None else body.findChildren(QPushButton)
+        now = self.window().focusWidget()
+        return next((n for n, button in enumerate(buttons) if button is now), None)
 
     def _buttons(self, row: Row, body: QWidget, *, gap: bool) -> Iterator[QPushButton]:
         """What fills the cell or changes its numbers."""

@@ -177,6 +177,42 @@ def test_a_gap_says_what_to_do_in_the_cell_and_has_a_button(place: Materials) ->
     assert "Type it in..." in [one.text() for one in place.panel.widget().findChildren(QPushButton)]
 
 
+def test_the_focus_stays_at_the_button_of_a_cell_when_the_table_is_read_again(
+    place: Materials, qtbot: QtBot
+) -> None:
+    with qtbot.waitActive(place):
+        place.show()
+    place.table.choose("price", "coir")
+    (button,) = place.panel.findChildren(QPushButton)
+    words = button.text()
+    button.setFocus()
+    with qtbot.waitSignal(place.desk.was_read):
+        place.desk.read()
+    now = QApplication.focusWidget()
+    assert isinstance(now, QPushButton)
+    assert now.text() == words
+    assert place.panel.isAncestorOf(now)
+
+
+def test_the_focus_comes_back_to_it_from_the_dialog_in_which_something_was_kept(
+    place: Materials, qtbot: QtBot, demo: Book
+) -> None:
+    with qtbot.waitActive(place):
+        place.show()
+    place.table.choose("price", "coir")
+    (button,) = place.panel.findChildren(QPushButton)
+    button.setFocus()
+    dialog = FeedDialog(place.desk, demo, "coir", place)
+    dialog.open()
+    qtbot.waitUntil(dialog.isActiveWindow)
+    with qtbot.waitSignal(place.desk.was_read):
+        place.desk.read()
+    dialog.reject()
+    now = place.focusWidget()  # who has it as soon as the window is in front again
+    assert isinstance(now, QPushButton)
+    assert place.panel.isAncestorOf(now)
+
+
 def test_every_cell_speaks_for_itself(place: Materials) -> None:
     table = place.reading.table
     for row in ROWS:
