@@ -84,6 +84,10 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
     if verdict.q is not None:
         told = sum(line.q is not None for line in verdict.compared)
         yield _interval_words(verdict.q, told, own=_own_q(verdict))
+        yield Sentence(
+            "That holds for this crop and measure alone: each further one is a question of its own, with its "
+            "own chance to err. Of many answers let those count that were asked for beforehand."
+        )
     yield Sentence(
         "Better: the whole interval lies on the good side of zero. As good: it ends on the good side of the "
         "margin. Worse: it lies beyond the margin. Otherwise nothing is shown (Piaggio et al. 2012)."

@@ -11579,6 +11579,22 @@ bewährt</translation>
             <translation>Aussaatbogen</translation>
         </message>
         <message>
+            <source>seed lot {lot}</source>
+            <translation>Saatgutpartie {lot}</translation>
+        </message>
+        <message>
+            <source>soaked {hours} h</source>
+            <translation>{hours} h eingeweicht</translation>
+        </message>
+        <message>
+            <source>never covered</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>days covered after sowing: {days}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Bench map</source>
             <translation>Regalplan</translation>
         </message>

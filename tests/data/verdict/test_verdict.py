@@ -212,6 +212,18 @@ def test_of_one_medium_the_interval_is_that_of_students_t_and_says_so() -> None:
         assert "media together" not in told
 
 
+def test_that_a_limit_holds_for_one_crop_and_measure_is_said_beside_it() -> None:
+    """Four crops that are each answered with 95 % err somewhere in 1 - 0.95^4, 19 of 100 trials (by hand)."""
+    compared = verdict_of(table(peat=PEAT, mat=MAT), "peat", 5.0)
+    alone = verdict_of(table(peat=PEAT), "peat", 5.0)
+
+    def told(verdict: Verdict) -> bool:
+        return any("with its own chance to err" in line for line in how_worked_out(verdict))
+
+    assert told(compared)
+    assert not told(alone)
+
+
 def test_spreads_of_few_trays_cannot_be_told_apart() -> None:
     verdict = verdict_of(wild(4), "peat", 5.0)
 
