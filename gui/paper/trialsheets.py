@@ -16,7 +16,7 @@ from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter
 
 from data.plan.drawing import Place
-from data.trial import Plan
+from data.trial import CropPlan, Plan
 from gui.language.spoken import day_words, in_figures, spoken
 from gui.language.words import translate
 from gui.paper.pages import SOFT, Page, Paper, draw_frame, draw_line, in_lines, text_height, write
@@ -51,9 +51,25 @@ def sowing_pages(plan: Plan, places: Sequence[Place], paper: Paper) -> tuple[Pag
     above = plan.words
     if same:
         above += "\n" + translate("TrialSheets", "The same for all trays: {what}.").format(what=same)
+    above += "".join(f"\n{line}" for line in map(_crop_words, plan.crops) if line)
     return table_pages(
         translate("TrialSheets", "Sowing sheet"), columns, rows, paper, note=plan.trial, above=above
     )
+
+
+def _crop_words(crop: CropPlan) -> str:
+    """What is done with a crop beside its amount of seed; empty where the plan says nothing of it."""
+    said = []
+    if crop.seed_lot:
+        said.append(translate("TrialSheets", "seed lot {lot}").format(lot=crop.seed_lot))
+    if crop.soak_hours is not None:
+        said.append(translate("TrialSheets", "soaked {hours} h").format(hours=in_figures(crop.soak_hours)))
+    if crop.blackout_days == 0:
+        said.append(translate("TrialSheets", "never covered"))
+    elif crop.blackout_days is not None:
+        words = translate("TrialSheets", "days covered after sowing: {days}")
+        said.append(words.format(days=in_figures(crop.blackout_days)))
+    return f"{crop.name}: {'; '.join(said)}." if said else ""
 
 
 def _sowing_row(plan: Plan, place: Place) -> tuple[str, ...]:

@@ -11588,11 +11588,11 @@ bewährt</translation>
         </message>
         <message>
             <source>never covered</source>
-            <translation type="unfinished" />
+            <translation>nie abgedeckt</translation>
         </message>
         <message>
             <source>days covered after sowing: {days}</source>
-            <translation type="unfinished" />
+            <translation>Tage abgedeckt nach der Saat: {days}</translation>
         </message>
         <message>
             <source>Bench map</source>

@@ -15,6 +15,7 @@ from pytestqt.qtbot import QtBot
 from data.book import Book
 from data.growing.conditions import TrayType
 from data.plan.drawing import draw_trial
+from data.trial import CropPlan
 from gui.command import main
 from gui.paper.pages import BAR_MM, EDGE_MM, Paper, in_lines, text_width
 from gui.paper.pdf import write_pdf
@@ -252,6 +253,28 @@ def test_sheets_of_a_trial_say_every_tray(tmp_path: Path, qapp: QApplication) ->
     document.close()
     for place in places:
         assert text.count(place.code) >= 3  # sowing sheet, map, readings
+
+
+def test_the_sowing_sheet_says_how_each_crop_is_soaked_and_how_long_covered(
+    tmp_path: Path, qapp: QApplication
+) -> None:
+    crops = (
+        CropPlan(name="pea", read_on_day=9, soak_hours=8.0, blackout_days=3.0, seed_lot="P 7"),
+        CropPlan(name="cress", read_on_day=7, blackout_days=0.0),
+        CropPlan(name="kale", read_on_day=9),
+    )
+    plan = a_plan(blocks=4, crops=crops)
+    printed = Printed(title="t", tags=(), tray_types=(), plan=plan, places=draw_trial(plan, 1).places)
+    path = tmp_path / "sowing.pdf"
+
+    write_pdf(path, pages_for(printed, {SheetKind.SOWING}, Paper.A4), Paper.A4)
+
+    document = pypdfium2.PdfDocument(path)
+    text = " ".join(document[0].get_textpage().get_text_range().split())
+    document.close()
+    assert "pea: seed lot P 7; soaked 8 h; days covered after sowing: 3." in text
+    assert "cress: never covered." in text
+    assert "kale:" not in text
 
 
 @pytest.mark.parametrize("paper", list(Paper))
