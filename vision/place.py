@@ -4,13 +4,16 @@ In    a photo; where the book has several kinds of tray, which of them carries w
 Out   marks, kind of tray, corners of its inner area with how sure they are
 Not   the top view (`topview.py`), numbers (`score.py`)
 
-Corners by hand win over both; the station wins over the frame.
+Corners by hand win over both; the station wins over the frame. Whoever found them, cards that are seen tell
+which side is the far one: a tray photographed from behind is shown as on all other days.
 """
 
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime
 from typing import Protocol
+
+import numpy as np
 
 from vision.corners import SURE, Corners
 from vision.frame import find_frame
@@ -19,7 +22,7 @@ from vision.photo import Photo, grey
 from vision.rim import LIKE_NOMINAL, rim_corners
 from vision.traytype import TrayType
 
-__all__ = ["SURE", "TrayOf", "find_corners", "marks_and_tray"]
+__all__ = ["SURE", "TrayOf", "far_side_first", "find_corners", "marks_and_tray"]
 
 
 class TrayOf(Protocol):
@@ -73,4 +76,20 @@ def find_corners(photo: Photo, marks: Marks, tray: TrayType | None = None) -> Co
     if frame is not None and abs(tray.inner_long_mm / (2 * tray.inner_short_mm) - 1) > LIKE_NOMINAL:
         frame = replace(frame, confidence=min(frame.confidence, 0.9 * SURE))
     found = [corners for corners in (station, frame) if corners is not None]
-    return max(found, key=lambda corners: corners.confidence, default=None)
+    surest = max(found, key=lambda corners: corners.confidence, default=None)
+    return None if surest is None else far_side_first(surest, marks)
+
+
+def far_side_first(corners: Corners, marks: Marks) -> Corners:
+    """The same corners, half a turn on where the station's cards say that the other long side is the far one.
+
+    Without a card the order stays: nothing but the upright photo tells what is above.
+    """
+    if not marks.cards:
+        return corners
+    cards = np.array(list(marks.cards.values()))  # each clockwise from its own far left
+    far = (cards[:, :2].sum(axis=1) - cards[:, 2:].sum(axis=1)).sum(axis=0)
+    first, second, third, fourth = corners.points
+    points = np.array(corners.points)
+    upwards = points[:2].sum(axis=0) - points[2:].sum(axis=0)
+    return corners if far @ upwards >= 0 else replace(corners, points=(third, fourth, first, second))

@@ -33,7 +33,7 @@ from vision.photo import (
     read_photo,
     upright_points,
 )
-from vision.place import SURE, TrayOf, find_corners, marks_and_tray
+from vision.place import SURE, TrayOf, far_side_first, find_corners, marks_and_tray
 from vision.reason import Reason
 from vision.scored import Refused, Score, Scored, explained
 from vision.stand import measure_stand
@@ -101,7 +101,7 @@ def score_photo(
     """
     started = perf_counter()
     marks, tray = marks_and_tray(photo, trays)
-    found = corners or find_corners(photo, marks, tray)
+    found = find_corners(photo, marks, tray) if corners is None else far_side_first(corners, marks)
     if found is None:
         return _refused(photo, _why_no_tray(photo), marks)
     if found.confidence >= SURE and cut_off(found.points, photo.size_stored) > MOST_CUT_OFF:

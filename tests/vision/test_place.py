@@ -6,15 +6,15 @@ from datetime import datetime
 import numpy as np
 import pytest
 
-from vision.corners import Corners, CornersFrom
+from vision.corners import Corners, CornersFrom, by_hand
 from vision.markers import Marks, find_marks
 from vision.ownmm import stand_of, suspects_of
-from vision.place import find_corners, marks_and_tray
+from vision.place import far_side_first, find_corners, marks_and_tray
 from vision.score import Scored, score_photo
 from vision.sharpness import edge_rise_mm
 from vision.station import station_corners
 from vision.suspect import Suspect
-from vision.tissue import Label, TissueMap
+from vision.tissue import Label, PlainTissue, TissueMap
 from vision.topview import make_top_view, top_scale
 from vision.traytype import TrayType
 
@@ -78,6 +78,39 @@ def test_a_photo_without_a_mark_is_searched_once_however_many_kinds_there_are(mo
 
     assert (marks, told) == (Marks(), TrayType())
     assert len(searched) == 1
+
+
+@pytest.mark.parametrize("turned_deg", [3.0, 178.0])
+def test_corners_by_hand_at_a_station_begin_at_the_far_side_from_wherever_it_was_photographed(
+    draw_station, turned_deg
+):
+    """By the upright photo alone the tray came out upside down: sides and suspects changed places."""
+    station = draw_station(turned_deg=turned_deg)
+    photo = station.photo()
+    tinted = replace(photo, pixels=(photo.pixels * (0.9, 1.0, 0.7)).astype(np.uint8))
+
+    result = score_photo(tinted, PlainTissue(), corners=by_hand(station.rim.tolist(), tinted))
+
+    assert isinstance(result, Scored)
+    assert station.worst_mm(result.score.corners.points) < 0.1
+
+
+@pytest.mark.parametrize("turned_deg", [3.0, 178.0])
+def test_a_frame_at_a_station_begins_at_the_far_side_too(monkeypatch, draw_station, turned_deg):
+    station = draw_station(turned_deg=turned_deg)
+    photo = station.photo()
+    frame = replace(by_hand(station.rim.tolist(), photo), found_by=CornersFrom.FRAME)
+    monkeypatch.setattr("vision.place.rim_corners", lambda *_: None)
+    monkeypatch.setattr("vision.place.find_frame", lambda _: frame)
+
+    found = find_corners(photo, find_marks(station.grey), TrayType())
+
+    assert station.worst_mm(found.points) < 0.1
+
+
+def test_without_a_card_the_upright_photo_tells_what_is_above(draw_station):
+    corners = by_hand(draw_station().rim.tolist(), draw_station().photo())
+    assert far_side_first(corners, Marks()) == corners
 
 
 def test_a_tray_that_is_not_twice_as_long_as_wide_needs_its_corners_by_hand(monkeypatch, draw_station):
