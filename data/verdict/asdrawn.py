@@ -21,12 +21,20 @@ __all__ = ["not_as_drawn"]
 def not_as_drawn(
     trays: Sequence[Tray], treatments: Mapping[TrayId, str], places: Sequence[Place]
 ) -> tuple[Sentence, ...]:
-    """Trays whose crop or treatment is none that any drawing of the trial gave to their place."""
+    """Trays whose crop or treatment is not what the newest drawing gave to their place.
+
+    Parameters
+    ----------
+    places : of all drawings, the newest last; what stands on the rack is drawn as it stands.
+    """
+    codes = {(place.block, place.code): place for place in places}
+    tags = {(place.block, place.tag_number): place for place in places}
     told = []
     for tray in trays:
-        mine = [place for place in places if _is_of(place, tray)]
-        if mine and all((one.crop, one.treatment) != (tray.crop, treatments[tray.id]) for one in mine):
-            told.append(f"{tray.code} ({mine[-1].crop}, {mine[-1].treatment})")
+        block = tray.block or ""  # known by its code or, where it was called otherwise since, by its tag
+        drawn = codes.get((block, tray.code)) or tags.get((block, tray.tag_number or 0))
+        if drawn is not None and (drawn.crop, drawn.treatment) != (tray.crop, treatments[tray.id]):
+            told.append(f"{tray.code} ({drawn.crop}, {drawn.treatment})")
     if not told:
         return ()
     return (
@@ -36,9 +44,3 @@ def not_as_drawn(
             trays=", ".join(told),
         ),
     )
-
-
-def _is_of(place: Place, tray: Tray) -> bool:
-    """By its code or, where it was called otherwise since, by its tag."""
-    same = place.code == tray.code or (tray.tag_number is not None and place.tag_number == tray.tag_number)
-    return place.block == tray.block and same

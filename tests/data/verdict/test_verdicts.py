@@ -270,6 +270,17 @@ def test_a_medium_that_was_named_otherwise_than_drawn_is_told(rack: Rack) -> Non
     assert told.startswith(f"{said}X9 (broccoli, coir). Sown so by a slip")
 
 
+def test_of_several_drawings_the_newest_says_what_was_drawn_for_a_place(tmp_path: Path) -> None:
+    rack = Rack(tmp_path)
+    rack.shoot_all(EVEN)
+    rack.book.draw_places(rack.kept, seed=2, why="a lamp was changed")  # all stand: they stay as they are
+
+    (found,) = rack.verdicts()
+
+    assert not any(str(note).startswith("Something else was drawn") for note in found.notes)
+    rack.book.close()
+
+
 def test_a_photo_of_the_day_that_a_person_left_out_is_told_and_one_of_another_day_is_not(rack: Rack) -> None:
     rack.shoot_all(EVEN)
     tray, other = rack.tray("fibre mat"), rack.tray("coir")
