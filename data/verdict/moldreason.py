@@ -16,7 +16,7 @@ MOLD = re.compile(
     r"(?:\b(?P<none>no|not|non|never|without|kein\w*|ohne|nicht|nie)[\s-]+"
     r"(?:(?:signs?\s+of|traces?\s+of|because\s+of|due\s+to|(?:spur|anzeichen|zeichen)\s+von)\s+)?"
     r"(?:(?!und\b|and\b|but\b|aber\b)\w+\s+)?)?"
-    r"(?:\bmou?ld(?!s?-?free|ed\b|ing\b)\w*|\b\w*schimm(?!el-?frei)\w*)"
+    r"(?:\bmou?ld(?!s?-?free|ed\b|ing\b)\w*|\b\w*schimm(?:el(?!-?frei)|l)\w*)"
 )
 FREE = re.compile(r"\b(?:free\s+(?:of|from)|frei\s+von)\s+(?:mou?ld|schimmel)\b")
 

@@ -22,7 +22,7 @@ def test_mold_is_known_in_either_spelling_and_in_german(why: str) -> None:
     [
         "", "too long", "vertrocknet", "no mold", "not mold, dried out", "not because of mold",
         "no sign of mold", "kein Schimmel", "keinen sichtbaren Schimmel", "ohne Schimmel", "schimmelfrei",
-        "keine Spur von Schimmel", "nicht wegen Schimmel", "frei von Schimmel", "mold-free",
+        "keine Spur von Schimmel", "nicht wegen Schimmel", "frei von Schimmel", "mold-free", "schimmerte rot",
     ],
 )  # fmt: skip
 def test_that_there_was_none_is_not_taken_for_mold(why: str) -> None:
