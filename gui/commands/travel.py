@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 from data.book import Book
 from data.cancel import CancelToken
 from data.errors import BookError
+from gui.commands.progress import progress
 from gui.commands.saying import DONE, REFUSED, plain, refuse, say
 
 if TYPE_CHECKING:
@@ -29,18 +30,17 @@ def pack_book(folder: Path, target: Path) -> int:
     """Write the book into one file."""
     from data.travel.packing import pack
 
+    lacking: list[str] = []
     try:
-        with Book.open(folder) as book:
-            written = pack(book, target, CancelToken(), lacks=_say_lacking)
+        with Book.open(folder) as book, progress("files packed") as report:
+            written = pack(book, target, CancelToken(), report, lacks=lacking.append)
     except BookError as error:
         say(str(error))
         return REFUSED
+    for name in lacking:
+        say(f"{name}: the photo itself is missing or damaged in the book; its numbers are packed")
     print(f"{written}: the book and its photos, {written.stat().st_size / 1e6:.0f} MB")
     return DONE
-
-
-def _say_lacking(name: str) -> None:
-    say(f"{name}: the photo itself is missing or damaged in the book; its numbers are packed")
 
 
 def unpack_into(source: Path, folder: Path) -> int:
@@ -48,7 +48,8 @@ def unpack_into(source: Path, folder: Path) -> int:
     from data.travel.packing import unpack
 
     try:
-        unpack(source, folder, CancelToken())
+        with progress("files unpacked") as report:
+            unpack(source, folder, CancelToken(), report)
     except BookError as error:
         say(str(error))
         return REFUSED
@@ -61,8 +62,8 @@ def export_book(folder: Path, target: Path, *, top_views: bool) -> int:
     from data.export import export
 
     try:
-        with Book.open(folder) as book:
-            export(book, target, CancelToken(), top_views=top_views)
+        with Book.open(folder) as book, progress("steps of the export") as report:
+            export(book, target, CancelToken(), report, top_views=top_views)
     except BookError as error:
         say(str(error))
         return REFUSED
@@ -72,21 +73,24 @@ def export_book(folder: Path, target: Path, *, top_views: bool) -> int:
 
 def merge_into(folder: Path, other: Path, apart: Collection[str], *, same: bool, label: str) -> int:
     """Add another grower's book, a pack or an export; names that both have are asked about first."""
-    from data.travel.guestbook import GuestBook
-
     if other.is_file() and other.suffix.lower() in SPREADSHEETS:
         return refuse(f"{other} is a spreadsheet: save its table as CSV, and name that file.")
     if (whole := _whole_of(other)) is not None:
         return refuse(f"{other} is one file of {whole}: name that folder.")
     try:
-        with (
-            Book.open(folder) as book,
-            GuestBook.open(other, book.folder / "cache", CancelToken()) as guest,
-        ):
+        with Book.open(folder) as book, _guest(other, book.folder / "cache") as guest:
             return _merge(book, guest, set(apart), same=same, label=label or guest.name)
     except BookError as error:
         say(str(error))
         return REFUSED
+
+
+def _guest(other: Path, beside: Path) -> "GuestBook":
+    """The other book, opened."""
+    from data.travel.guestbook import GuestBook
+
+    with progress("files of the other book read") as report:
+        return GuestBook.open(other, beside, CancelToken(), report)
 
 
 def keep_notes(folder: Path, source: Path, order: str | None, *, keep: bool) -> int:
@@ -181,7 +185,8 @@ def _merge(book: Book, guest: "GuestBook", apart: set[str], *, same: bool, label
         say("say --same if these mean the same in both, and --apart NAME for each that does not")
         return REFUSED
     answers = {one: Answer.APART if one.name in apart else Answer.SAME for one in asked}
-    merged = merge(book, guest.book, answers, label, CancelToken(), originals_in=guest.originals_in)
+    with progress("photos and tables brought in") as report:
+        merged = merge(book, guest.book, answers, label, CancelToken(), report, guest.originals_in)
     trays, photos = merged.added.get("tray", 0), merged.added.get("photo", 0)
     counted = f"{_counted(trays, 'tray')}, {_counted(photos, 'photo')}"
     print(f"added: {counted}; the book as it was lies in {merged.copy}")

@@ -1,5 +1,6 @@
 """Packing, unpacking and merging from the command line."""
 
+import sys
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -28,6 +29,30 @@ def test_a_book_goes_into_one_file_and_comes_out_elsewhere(
     with Book.open(there) as same:
         assert [row.name for row in same.photos()] == [row.name for row in book.photos()]
     assert str(packed) in capsys.readouterr().out
+
+
+@pytest.mark.parametrize("terminal", [True, False])
+def test_in_a_terminal_long_commands_say_how_far_they_are_and_leave_nothing_there(
+    book: Book,
+    tmp_path: Path,
+    capsys: pytest.CaptureFixture[str],
+    monkeypatch: pytest.MonkeyPatch,
+    terminal: bool,
+) -> None:
+    monkeypatch.setattr(sys.stderr, "isatty", lambda: terminal)
+    pack, there, open_files = (str(tmp_path / name) for name in ("mine.evenstand", "there", "open"))
+
+    for words, told in (
+        (["pack", pack, "--book", str(book.folder)], "files packed: 1 of 1"),
+        (["unpack", pack, there], "files unpacked: "),
+        (["export", open_files, "--book", str(book.folder)], "steps of the export: "),
+        (["import", open_files, "--book", there, "--same"], "files of the other book read: "),
+        (["import", str(book.folder), "--book", there, "--same"], "photos and tables brought in: "),
+    ):
+        assert main(words) == 0
+        err = capsys.readouterr().err
+        assert (f"\r{told}" in err) is terminal
+        assert err.endswith("\r") if terminal else err == ""
 
 
 def test_what_is_no_pack_is_told(book: Book, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
