@@ -19,6 +19,7 @@ from PySide6.QtCore import QObject, QTimer, Slot
 from PySide6.QtWidgets import QApplication
 
 from data.cancel import CancelToken
+from gui.controls.choicename import ChoiceNames
 from gui.controls.fingers import Fingers
 from gui.controls.wheels import Wheels
 from gui.frame.bookdesk import is_demo
@@ -101,6 +102,7 @@ def make_window(app: QApplication, memory: Memory | None = None, *, farm: str | 
     window = Window(work, memory, wardrobe, make_screens(work))
     work.setParent(window)
     Fingers(window)
+    ChoiceNames(window)
     Wheels(window)
     wardrobe.setParent(window)
     window.setWindowIcon(icon("traysheet"))

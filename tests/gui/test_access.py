@@ -26,6 +26,7 @@ from gui.home import Memory
 from gui.materials.limitsdialog import LimitsDialog
 from gui.paper.preview import PagePreview
 from gui.style.palette import RACK_TARGET
+from gui.traysheet.views import View
 from gui.window import Window
 from tests.gui.rackbook import a_rack_book, photograph
 
@@ -82,6 +83,28 @@ def test_everything_that_can_have_the_focus_has_a_name(window: Window, qtbot: Qt
     widgets = [widget for widget in window.findChildren(QWidget) if can_have_focus(widget)]
     assert len(widgets) >= 8
     assert [f"{type(w).__name__} {w.objectName()}" for w in widgets if not name_of(w)] == []
+
+
+@pytest.mark.parametrize("place", PLACES)
+def test_a_list_that_drops_down_says_what_it_is_for(window: Window, qtbot: QtBot, place: str) -> None:
+    """By ear it would else be what is chosen alone: "bottom", not "Watering"."""
+    came_to(window, place, qtbot)
+    if place == "traysheet":
+        window.screens[place].show_view(View.GROWTH)  # type: ignore[attr-defined]
+    untold = []
+    boxes = [one for one in window.screens[place].findChildren(QComboBox) if one.isVisible()]
+    for box in boxes:
+        box.setFocus()
+        told = QAccessible.queryAccessibleInterface(box)
+        labels = [
+            label.text(QAccessible.Text.Name) for label, _ in told.relations(QAccessible.RelationFlag.Label)
+        ]
+        texts = (told.text(QAccessible.Text.Name), told.text(QAccessible.Text.Description), *labels)
+        name = box.accessibleName() or (labels[0] if labels else "")
+        if not name or not any(name in text for text in texts):
+            untold.append(f"{name}: {texts}")
+    assert boxes or place not in ("bench", "traysheet", "plan")
+    assert untold == []
 
 
 @pytest.mark.parametrize("place", PLACES)
