@@ -21,6 +21,7 @@ from PySide6.QtWidgets import QApplication
 from data.cancel import CancelToken
 from gui.controls.choicename import ChoiceNames
 from gui.controls.fingers import Fingers
+from gui.controls.focusinsight import FocusInSight
 from gui.controls.wheels import Wheels
 from gui.frame.bookdesk import is_demo
 from gui.frame.screens import Screens
@@ -101,9 +102,8 @@ def make_window(app: QApplication, memory: Memory | None = None, *, farm: str | 
     work = Work(farm=farm)
     window = Window(work, memory, wardrobe, make_screens(work))
     work.setParent(window)
-    Fingers(window)
-    ChoiceNames(window)
-    Wheels(window)
+    for help_of_hands in (Fingers, Wheels, ChoiceNames, FocusInSight):
+        help_of_hands(window)
     wardrobe.setParent(window)
     window.setWindowIcon(icon("traysheet"))
     app.aboutToQuit.connect(work.close)
