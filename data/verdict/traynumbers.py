@@ -189,12 +189,16 @@ def _without_photo(
 def yield_numbers(
     trays: Sequence[Tray], grams: Mapping[TrayId, float], words: Sequence[SuspectWord], rule: ScoreRule
 ) -> tuple[TrayNumber, ...]:
-    """Fresh mass of each tray, g; a tray lost to mold yields nothing, unless it was to stand apart."""
+    """Fresh mass of each tray, g; a tray lost to mold yields nothing, unless it was to stand apart.
+
+    One that was cut all the same yielded something, though nobody weighed it.
+    """
     areas = mold_areas(words)
     found = []
     for tray in trays:
         value, why = grams.get(tray.id), NoNumber.NOT_WEIGHED
-        if value is None and is_lost(tray, areas) and tray.done_at is not None:
+        gone = tray.done_at is not None and tray.ended != "cut"
+        if value is None and gone and is_lost(tray, areas):
             value, why = (None, NoNumber.APART) if rule.mold is MoldRule.APART else (0.0, why)
         to_come = value is None and tray.done_at is None
         if why is NoNumber.NOT_WEIGHED and tray.ended == "thrown away":

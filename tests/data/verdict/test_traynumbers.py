@@ -110,6 +110,14 @@ def test_a_moldy_tray_that_still_stands_is_no_zero_yet_and_one_thrown_away_is_a_
     assert (gone.value, gone.why_none, gone.still_to_come) == (None, NoNumber.THROWN_AWAY, False)
 
 
+def test_a_tray_that_was_cut_though_mold_was_taken_out_is_not_weighed_and_no_zero() -> None:
+    cut = a_kept_tray(1, done_at=LATER, ended="cut")
+
+    (found,) = yield_numbers([cut], {}, [word(1, 2.0)], ruled(MoldRule.ZERO))
+
+    assert (found.value, found.why_none) == (None, NoNumber.NOT_WEIGHED)
+
+
 def test_where_there_are_blind_scores_by_eye_only_these_count() -> None:
     trays = [a_kept_tray(1), a_kept_tray(2)]
     given = [by_eye(1, 90.0, blind=False), by_eye(1, 60.0, blind=True), by_eye(1, 70.0, blind=True)]
