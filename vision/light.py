@@ -85,9 +85,9 @@ def judge_light(photo: Photo, top: TopView, patches: "Patches | None") -> Light:
     faded = fading(top.pixels, _sample(photo))
     refusals = (
         Reason.GREY if _colourless(top.pixels) else None,
-        Reason.FADED if faded is Fading.LOST else None,
         Reason.PURPLE if tint is not None and tint < PURPLE_TINT else None,
         Reason.BLURRED if _blurred(blur_mm, top) else None,
+        Reason.FADED if faded is Fading.LOST else None,
     )
     light = _light(top.pixels, blur_mm, Reason.NO_EDGE, patches, refusals)
     return replace(light, doubts=_doubts(top, faded, patches))

@@ -192,4 +192,6 @@ def _with_light(
     top = make_top_view(photo, corners, (tray.inner_long_mm, tray.inner_short_mm))
     light = judge_light(photo, top, patches(marks, photo))
     tilt = corners.tilt_deg if check.tilt_deg is None else check.tilt_deg
-    return replace(check, blur_mm=light.blur_mm, refusal=light.refusal, tilt_deg=tilt)
+    # an empty grey tray has no colour to lose
+    refusal = None if light.refusal is Reason.FADED else light.refusal
+    return replace(check, blur_mm=light.blur_mm, refusal=refusal, tilt_deg=tilt)

@@ -1,6 +1,7 @@
 """Which card was moved: stations seen through a camera that is known, with the noise of found corners."""
 
 import math
+from dataclasses import replace
 from pathlib import Path
 
 import cv2
@@ -171,3 +172,16 @@ def test_a_photo_of_a_station_is_checked_whole() -> None:
     assert check.blur_mm is not None
     assert check.refusal is None
     assert check.moved is None
+
+
+def test_an_empty_grey_tray_at_a_grey_station_has_no_colour_to_lose(draw_station) -> None:
+    """Studs keep its ground from being flat; a camera's noise keeps the picture from being quite grey."""
+    station = draw_station()
+    noise = np.random.default_rng(3).normal(0, 3, station.pixels.shape)
+    rows, columns = np.mgrid[: station.pixels.shape[0], : station.pixels.shape[1]]
+    inside = np.zeros(rows.shape, np.uint8)
+    cv2.fillConvexPoly(inside, np.round(station.rim).astype(np.int32), 1)
+    studs = np.where((inside > 0) & ((rows % 14 < 7) == (columns % 14 < 7)), 55.0, 0.0)
+    pixels = np.clip(station.pixels + studs[:, :, None] + noise, 0, 255).astype(np.uint8)
+
+    assert check_photo(replace(station.photo(), pixels=pixels)).refusal is None
