@@ -141,7 +141,7 @@ def _stages(scene: Scene) -> Iterator[tuple[str, Work, float, bool]]:
         2.0,
         True,
     )
-    yield "pose, and the rim looked at", lambda: rim_corners(scene.marks, photo, TrayType()), 3.0, True
+    yield "pose, and the rim looked at", lambda: rim_corners(scene.marks, photo, TrayType()), 2.0, True
     yield "frame, where there are no marks", lambda: find_frame(photo), 5.0, True
     yield "top view", lambda: make_top_view(photo, scene.corners), 1.0, False
     yield "linear light", lambda: linear(top), 0.05, False
