@@ -45,7 +45,8 @@ LOOKS = (COARSE, COARSE, FINE, FINE)  # from where the marks lay it to where it 
 # to be looked at more closely; the sides of the two under most leaves were seen no better than DIM_MM there.
 AGREES = {COARSE: 3.0, FINE: 12.0}
 DIM_MM = {COARSE: 2.25, FINE: 1.6}  # mean error of half a side
-CLEARER = 18.0  # so much less a misfit must a move leave: where marks were over 4 mm off it left 19 less and more
+# So much less a misfit must a move leave: where marks were over 4 mm off it left at least 19 less.
+CLEARER = 18.0
 ONE_SIDE = 2 * CLIPPED**2
 # How far a tray is set down beside its place, to the right and down; the same of its size, for a focal length
 # that is told twice too long draws the marks' own after it; turned.
