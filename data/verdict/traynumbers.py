@@ -9,9 +9,10 @@ of different versions of the method are never mixed (`comparedday.py` says how t
 """
 
 from collections import Counter
-from collections.abc import Collection, Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
+from types import MappingProxyType
 
 from data.desirability import CanopyScore, MoldRule, ScoreRule, score_canopy
 from data.numbers import TrayId
@@ -22,8 +23,9 @@ from data.verdict.countedof import CountedOf, seen_on
 from data.verdict.moldreason import says_mold
 
 __all__ = [
-    "LostToMold", "NoNumber", "TrayNumber", "canopy_numbers", "day_of_most", "eye_numbers", "is_lost",
-    "lost_to_mold", "mold_areas", "thrown_before", "yield_numbers",
+    "LostToMold", "NoNumber", "TrayNumber", "canopy_numbers", "day_of_most", "ended_before", "eye_numbers",
+    "is_lost",
+    "lost_to_mold", "mold_areas", "yield_numbers",
 ]  # fmt: skip
 
 UNKNOWN_AREA_CM2 = 1.0  # of mold whose area was not measured (no scale)
@@ -39,6 +41,7 @@ class NoNumber(StrEnum):
     NO_CANOPY = "its canopy could not be told"
     APART = "lost to mold, and apart as decided beforehand"
     THROWN_AWAY = "thrown away before it could be read"
+    CUT_BEFORE = "cut before the day that is read"
     NOT_WEIGHED = "not weighed"
     NOT_LOOKED_AT = "not scored by eye"
 
@@ -83,16 +86,18 @@ def is_lost(tray: Tray, areas: Mapping[TrayId, float]) -> bool:
     return tray.id in areas or (tray.ended == "thrown away" and says_mold(tray.ended_why))
 
 
-def thrown_before(trays: Sequence[Tray], day: int | None) -> set[TrayId]:
-    """Trays that were thrown away before the day that is read, or on it."""
-    return {
-        tray.id
-        for tray in trays
-        if day is not None
-        and tray.ended == "thrown away"
-        and tray.done_at is not None
-        and tray.day(tray.done_at.date()) <= day
-    }
+def ended_before(trays: Sequence[Tray], day: int | None) -> dict[TrayId, NoNumber]:
+    """Trays that were thrown away before the end of the day that is read, or cut before it began."""
+    found: dict[TrayId, NoNumber] = {}
+    for tray in trays:
+        if day is None or tray.done_at is None:
+            continue
+        ended_on = tray.day(tray.done_at.date())
+        if tray.ended == "thrown away" and ended_on <= day:
+            found[tray.id] = NoNumber.THROWN_AWAY
+        if tray.ended == "cut" and ended_on < day:
+            found[tray.id] = NoNumber.CUT_BEFORE
+    return found
 
 
 def lost_to_mold(
@@ -127,7 +132,7 @@ def canopy_numbers(
     words: Sequence[SuspectWord],
     rule: ScoreRule,
     running: Mapping[TrayId, bool],
-    gone: Collection[TrayId] = (),
+    gone: Mapping[TrayId, NoNumber] = MappingProxyType({}),
 ) -> tuple[TrayNumber, ...]:
     """The canopy score of each tray.
 
@@ -135,7 +140,7 @@ def canopy_numbers(
     ----------
     day : photos of the day that was fixed.
     running : whether a tray's day is still to come.
-    gone : trays that were thrown away before it.
+    gone : trays that were thrown away or cut before it, and which of the two.
     """
     areas = mold_areas(words)
     last = day.by_tray
@@ -151,7 +156,7 @@ def canopy_numbers(
         if photo is None:
             without = _without_photo(tray, rule, areas, tray.id in otherwise, running.get(tray.id, False))
             away = without.why_none is NoNumber.NO_PHOTO and tray.id in gone
-            found.append(replace(without, why_none=NoNumber.THROWN_AWAY) if away else without)
+            found.append(replace(without, why_none=gone[tray.id]) if away else without)
             continue
         seen = seen_on(
             photo,

@@ -53,6 +53,8 @@ def no_number_words(why: NoNumber, trays: str) -> Sentence:
                 "the reason, it looks better here than it is.",
                 trays=trays,
             )
+        case NoNumber.CUT_BEFORE:
+            return Sentence("Cut before the day that is read, and so without a number: {trays}.", trays=trays)
         case NoNumber.NOT_WEIGHED:
             return Sentence("Not weighed: {trays}.", trays=trays)
         case NoNumber.NOT_LOOKED_AT:

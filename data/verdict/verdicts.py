@@ -37,11 +37,11 @@ from data.verdict.traynumbers import (
     LostToMold,
     TrayNumber,
     canopy_numbers,
+    ended_before,
     eye_numbers,
     is_lost,
     lost_to_mold,
     mold_areas,
-    thrown_before,
     yield_numbers,
 )
 from data.verdict.traywords import left_out_words, missing_trays, tray_doubts, untreated
@@ -183,7 +183,7 @@ class _TrialReading(Terms):
     ) -> tuple[TrayNumber, ...] | None:
         """One number a tray; None where a measure beside the score was never taken."""
         if kind is MeasureKind.SCORE:
-            running, gone = self._running(treated, day), thrown_before(treated, day)
+            running, gone = self._running(treated, day), ended_before(treated, day)
             return canopy_numbers(treated, read, self.words, self.rule, running, gone)
         if kind is MeasureKind.YIELD:
             grams = self.book.fresh_masses(self.trial)

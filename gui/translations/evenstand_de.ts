@@ -890,12 +890,20 @@
             <translation>Weder in ihrem Versuch noch im Regal gibt es eine andere Schale.</translation>
         </message>
         <message>
+            <source>Conditions for more trays</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Conditions of {n} trays kept; Ctrl+Z takes it back.</source>
             <translation>Bedingungen von {n} Schalen behalten; Strg+Z nimmt es zurück.</translation>
         </message>
         <message>
             <source>Nothing changed: all have that already.</source>
             <translation>Nichts geändert: alle haben das schon.</translation>
+        </message>
+        <message>
+            <source>Stopped; the conditions of all trays are as they were.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -3990,6 +3998,10 @@ bewährt</translation>
         <message>
             <source>thrown away before it could be read</source>
             <translation>weggeworfen, bevor sie abgelesen werden konnte</translation>
+        </message>
+        <message>
+            <source>cut before the day that is read</source>
+            <translation>geschnitten vor dem Tag, der abgelesen wird</translation>
         </message>
         <message>
             <source>not weighed</source>
@@ -9331,6 +9343,10 @@ bewährt</translation>
         <message>
             <source>Thrown away before it could be read, and so without a number: {trays}. Where the medium was the reason, it looks better here than it is.</source>
             <translation>Weggeworfen, bevor sie abgelesen werden konnten, und deshalb ohne Zahl: {trays}. Wo das Medium der Grund war, steht es hier besser da, als es ist.</translation>
+        </message>
+        <message>
+            <source>Cut before the day that is read, and so without a number: {trays}.</source>
+            <translation>Vor dem Tag, der abgelesen wird, geschnitten und deshalb ohne Zahl: {trays}.</translation>
         </message>
         <message>
             <source>Not weighed: {trays}.</source>

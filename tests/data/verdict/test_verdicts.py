@@ -297,6 +297,18 @@ def test_a_photo_of_the_day_that_a_person_left_out_is_told_and_one_of_another_da
     ]
 
 
+@pytest.mark.parametrize(("day", "said"), [(8, "Cut before the day"), (9, "No usable photo")])
+def test_a_tray_that_was_cut_before_its_day_is_no_mere_missing_photo(rack: Rack, day: int, said: str) -> None:
+    tray = rack.tray("coir")
+    rack.shoot_all(EVEN, leave=[tray.code])
+    rack.book.add_event([tray.id], EventKind.CUT, tray.sown_at + timedelta(days=day))
+
+    (found,) = rack.verdicts()
+
+    (told,) = [str(note) for note in found.notes if tray.code in str(note)]
+    assert told.startswith(said)
+
+
 def test_yield_comes_from_what_was_weighed_with_a_margin_in_percent(rack: Rack) -> None:
     rack.shoot_all(EVEN)
     rack.book.add_readings(
