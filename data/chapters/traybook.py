@@ -21,7 +21,7 @@ from data.growing.conditions import Crop, Medium, as_new, from_defaults, like, n
 from data.photos.rootday import facts_of
 from data.records import NewTray, PhotoId, Tray, TrayId
 from data.tables import noterows
-from data.tables.journal import Recorder
+from data.tables.journal import Recorder, Step
 from data.tables.rows import time_text, tray_of
 
 __all__ = ["TrayBook"]
@@ -99,13 +99,18 @@ class TrayBook(TypeBook, Rejudging):
         return shelves and tray.done_at is None and max(tray.sown_at, new.sown_at).date() < self.today()
 
     def share_conditions(
-        self, model: NewTray, names: Collection[str], tray_ids: Iterable[TrayId]
+        self,
+        model: NewTray,
+        names: Collection[str],
+        tray_ids: Iterable[TrayId],
+        step: Step | None = None,
     ) -> tuple[TrayId, ...]:
         """Give trays some conditions of another one, all as one step of undo; returns those that changed.
 
         Parameters
         ----------
         names : of `growing.conditions.SHARED`; nothing that says which tray it is or where it stands.
+        step : told (done, total) trays; what it raises ends the change, and nothing is kept.
         """
         trays = [self.tray(tray_id) for tray_id in tray_ids]
         shared = {tray.id: (as_new(tray), sharing(as_new(tray), model, names)) for tray in trays}
@@ -113,7 +118,9 @@ class TrayBook(TypeBook, Rejudging):
 
         def change(recorder: Recorder) -> None:
             with self.writing() as db:
-                for tray in (tray for tray in trays if tray.id in new):
+                for done, tray in enumerate(tray for tray in trays if tray.id in new):
+                    if step is not None:
+                        step(done, len(new))
                     change_tray(db, recorder, tray.id, new[tray.id], tray.position)
 
         where = next(iter(new.values())).code if len(new) == 1 else f"{len(new)} trays"

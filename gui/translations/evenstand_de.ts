@@ -891,7 +891,7 @@
         </message>
         <message>
             <source>Conditions for more trays</source>
-            <translation type="unfinished" />
+            <translation>Bedingungen für weitere Schalen</translation>
         </message>
         <message>
             <source>Conditions of {n} trays kept; Ctrl+Z takes it back.</source>
@@ -903,7 +903,7 @@
         </message>
         <message>
             <source>Stopped; the conditions of all trays are as they were.</source>
-            <translation type="unfinished" />
+            <translation>Abgebrochen; die Bedingungen aller Schalen sind, wie sie waren.</translation>
         </message>
     </context>
     <context>

@@ -266,13 +266,18 @@ class ConditionsPage(SheetPage):
     def _give(self, book: "Book", said: NewTray, names: Collection[str], trays: Sequence[TrayId]) -> None:
         """In the background: half a second a thousand trays."""
 
-        def task(_token: CancelToken, _report: Report) -> tuple[frozenset[str], int]:
-            given = frozenset(field for name in names for field in SHARED[name])
-            return given, len(book.share_conditions(said, names, trays))
+        def task(token: CancelToken, report: Report) -> tuple[frozenset[str], int]:
+            def step(done: int, total: int) -> None:
+                token.check()
+                report(done, total)
 
-        job = self.work.start(task)
+            given = frozenset(field for name in names for field in SHARED[name])
+            return given, len(book.share_conditions(said, names, trays, step))
+
+        job = self.work.start(task, self.tr("Conditions for more trays"), whole=True)
         job.finished.connect(self._given)
         job.failed.connect(self._not_given)
+        job.cancelled.connect(self._given_up)
 
     @Slot(object)
     def _given(self, answer: tuple[frozenset[str], int]) -> None:
@@ -285,6 +290,10 @@ class ConditionsPage(SheetPage):
         self.told.emit(words.format(n=trays) if trays else self.tr("Nothing changed: all have that already."))
         self.book_changed.emit()
         self._still_typed = {}
+
+    @Slot()
+    def _given_up(self) -> None:
+        self.told.emit(self.tr("Stopped; the conditions of all trays are as they were."))
 
     @Slot(object)
     def _not_given(self, error: Exception) -> None:

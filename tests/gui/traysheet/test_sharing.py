@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication, QDialog
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
+from data.cancel import Cancelled
 from data.growing.conditions import as_new
 from data.records import Tray
 from data.trial import Factor
@@ -118,6 +119,39 @@ def test_it_says_beforehand_what_would_be_replaced(
     assert "Feed is noted otherwise and replaced: weekly (A2)." in said[0]
     assert trays(rack_book)["A2"].feed == "weekly"
     assert page.changes == {"feed": "none"}
+
+
+def test_cancel_while_many_trays_get_conditions_leaves_each_as_it_was(
+    page: ConditionsPage, work: Work, rack_book: Book, qtbot: QtBot, answer: Answer
+) -> None:
+    before, steps = rack_book.trays(), rack_book.undo_text()
+    page.form.stacked.setCurrentIndex(page.form.stacked.findData(True))
+    answer(lambda dialog: qtbot.mouseClick(choose(dialog, "all").keep, Qt.MouseButton.LeftButton))
+    with qtbot.waitSignal(page.told, timeout=5000) as told:
+        qtbot.mouseClick(page.more, Qt.MouseButton.LeftButton)
+        (job,) = work.shown()
+        assert job.whole
+        job.cancel()
+    assert told.args == ["Stopped; the conditions of all trays are as they were."]
+    assert (rack_book.trays(), rack_book.undo_text()) == (before, steps)
+    assert page.form.stacked.currentData() is True  # what was typed stands there still
+
+
+def test_stopped_half_way_no_tray_has_got_any(rack_book: Book) -> None:
+    before = rack_book.trays()
+    told: list[int] = []
+
+    def step(done: int, total: int) -> None:
+        told.append(total)
+        if done == 2:
+            raise Cancelled
+
+    model = replace(as_new(before[0]), feed="seaweed")
+    with pytest.raises(Cancelled):
+        rack_book.share_conditions(model, {"feed"}, [tray.id for tray in before], step)
+    assert told == [len(before)] * 3
+    assert rack_book.trays() == before
+    assert rack_book.undo_text() is None
 
 
 def test_nothing_ticked_keeps_nothing(page: ConditionsPage, qtbot: QtBot, answer: Answer) -> None:
