@@ -1,7 +1,8 @@
 """Fingers: on a touch screen lists and pages follow the finger, as a hand expects that knows phones.
 
 In    touches of the window that has the focus
-Out   what lies under a finger that moves is rolled; a finger that only touches presses there
+Out   what lies under a finger that moves is rolled; a finger that only touches presses there, and words that
+      have a hint tell it
 Not   a picture, a brush, a corner, a bar: what moves by itself under a finger gets its touches as they come
 
 Qt hands a touch on as a press of the mouse, and dragging with it rolls nothing: a list moved only by its
@@ -19,6 +20,8 @@ from PySide6.QtWidgets import (
     QAbstractScrollArea,
     QAbstractSlider,
     QApplication,
+    QLabel,
+    QToolTip,
     QWidget,
 )
 from shiboken6 import isValid
@@ -79,6 +82,9 @@ class Fingers(EachWindow):
         if not isValid(top):
             return
         under = part_under(top, at)
+        if isinstance(under, QLabel) and under.toolTip():  # a finger cannot hover
+            QToolTip.showText(top.mapToGlobal(at).toPoint(), under.toolTip(), under)
+            return
         for kind, held in (
             (self._press(at), LEFT),
             (QEvent.Type.MouseButtonRelease, Qt.MouseButton.NoButton),

@@ -9,10 +9,12 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
     QApplication,
     QComboBox,
+    QLabel,
     QListWidget,
     QPushButton,
     QScrollArea,
     QSlider,
+    QToolTip,
     QVBoxLayout,
     QWidget,
 )
@@ -169,6 +171,20 @@ def test_a_list_that_drops_down_is_opened_by_a_tap_and_rolled_over(
     assert field.view().isVisible()
     assert field.currentText() == "broccoli"
     field.hidePopup()
+
+
+def test_a_tap_on_words_tells_their_hint(top: QWidget, qtbot: QtBot, finger: Drag) -> None:
+    area, page = QScrollArea(top), QWidget()
+    page.setFixedSize(380, 2000)
+    number = QLabel("Clumping", page)
+    number.setToolTip("Above 0, thick cells lie beside thick ones.")
+    number.setGeometry(10, 10, 200, 44)
+    area.setWidget(page)
+    area.setGeometry(0, 0, 400, 400)
+    shown(top, qtbot)
+    finger(number, QPoint(30, 20), QPoint(30, 20))
+    assert QToolTip.text() == "Above 0, thick cells lie beside thick ones."
+    QToolTip.hideText()
 
 
 def test_what_cannot_roll_gets_its_touches_as_ever(top: QWidget, qtbot: QtBot, finger: Drag) -> None:
