@@ -8846,19 +8846,19 @@ bewährt</translation>
         </message>
         <message>
             <source>A margin of {margin} was set, and nobody knows when: read this verdict with care.</source>
-            <translation>Ein Spielraum von {margin} wurde festgelegt, und niemand weiß, wann: dieses Urteil mit Vorsicht lesen.</translation>
+            <translation>Ein Spielraum ({margin}) wurde festgelegt, und niemand weiß, wann: dieses Urteil mit Vorsicht lesen.</translation>
         </message>
         <message>
             <source>The margin of {margin} was set on {day}, before the first tray was sown.</source>
-            <translation>Der Spielraum von {margin} wurde am {day} festgelegt, vor der Aussaat der ersten Schale.</translation>
+            <translation>Der Spielraum ({margin}) wurde am {day} festgelegt, vor der Aussaat der ersten Schale.</translation>
         </message>
         <message>
             <source>The margin of {margin} was set on {day}, after the first tray was sown, but before any photo that is compared was taken.</source>
-            <translation>Der Spielraum von {margin} wurde am {day} festgelegt, nach der Aussaat der ersten Schale, aber vor jedem Foto, das verglichen wird.</translation>
+            <translation>Der Spielraum ({margin}) wurde am {day} festgelegt, nach der Aussaat der ersten Schale, aber vor jedem Foto, das verglichen wird.</translation>
         </message>
         <message>
             <source>The margin of {margin} was set on {day}, when photos that are compared had been taken already: read this verdict with care.</source>
-            <translation>Der Spielraum von {margin} wurde am {day} festgelegt, als schon Fotos da waren, die verglichen werden: dieses Urteil mit Vorsicht lesen.</translation>
+            <translation>Der Spielraum ({margin}) wurde am {day} festgelegt, als schon Fotos da waren, die verglichen werden: dieses Urteil mit Vorsicht lesen.</translation>
         </message>
         <message>
             <source>The plan was kept on {day}, after the first tray was sown: nothing was fixed before sowing.</source>

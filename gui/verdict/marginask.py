@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QDialog, QLabel, QPushButton, QWidget
 from data.chapters.marginbook import MOST_POINTS
 from data.trial import MeasureKind
 from gui.answer.view import VerdictState
-from gui.controls.form import fields, lay_out
+from gui.controls.form import fields, fit, lay_out
 from gui.controls.numberfield import NumberField
 from gui.style.palette import set_role
 from gui.style.words import wrapped
@@ -55,6 +55,7 @@ class MarginAsk(QDialog):
         self.keep.setDefault(True)
         self.keep.clicked.connect(self._keep)
         lay_out(self, (title, about), form, trouble, (leave, self.keep), 80)
+        fit(self)
 
     @Slot()
     def _keep(self) -> None:

@@ -5,9 +5,12 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
+from gui.answer.reading import VerdictReading
+from gui.answer.view import VerdictState
 from gui.command import main
 from gui.verdict.marginask import MarginAsk
 from gui.verdict.screen import Verdict
@@ -49,6 +52,21 @@ def test_a_trial_without_a_plan_gets_its_margin_before_any_photo(
     assert (
         "3.5 points was set on 27 February 2026, before the first tray was sown." in screen.page.sure.text()
     )
+
+
+@pytest.mark.parametrize("times", [1, 2, 4, 6])
+def test_what_the_margin_means_is_read_whole_however_long_the_name(
+    dressed: QApplication, qtbot: QtBot, times: int
+) -> None:
+    """Wrapped words that need a line more do not ask a dialog for it by themselves."""
+    trial = "Peat mix against coir and fibre mat on shelves " * times
+    ask = MarginAsk(VerdictState(reading=VerdictReading(trial=trial)))
+    qtbot.addWidget(ask)
+    ask.show()
+
+    about = next(one for one in ask.findChildren(QLabel) if one.wordWrap())
+
+    assert about.height() >= about.heightForWidth(about.width())
 
 
 def test_the_margin_of_a_planned_trial_is_not_set_here(rack: Rack, screen: Verdict, qtbot: QtBot) -> None:
