@@ -18,10 +18,15 @@ class Bounce:
         self._since = QElapsedTimer()
         self._of: object = None
 
+    @property
+    def goes_on(self) -> bool:
+        """Whether a press now would be too soon after the last one that counted."""
+        least = QGuiApplication.styleHints().mouseDoubleClickInterval()
+        return self._since.isValid() and self._since.elapsed() < least
+
     def is_one(self, of: object = None) -> bool:
         """Whether this press was no press of its own: too soon after the last one, of the same thing."""
-        least = QGuiApplication.styleHints().mouseDoubleClickInterval()
-        if self._since.isValid() and self._since.elapsed() < least and of == self._of:
+        if self.goes_on and of == self._of:
             return True
         self._since.start()
         self._of = of

@@ -28,6 +28,7 @@ from PySide6.QtWidgets import (
 from data.errors import BookError
 from data.growing.conditions import TrayType, like
 from data.records import NewTray, Tray
+from gui.controls.bounce import Bounce
 from gui.controls.dayfield import DayField
 from gui.controls.form import fields, fit, lay_out
 from gui.controls.kindfield import KindField
@@ -56,6 +57,7 @@ class NewTrayDialog(QDialog):
         super().__init__(parent)
         self._book = book
         self._trays = book.trays()
+        self._bounce = Bounce()
         self.setWindowTitle(self.tr("Add trays"))
         title = QLabel(self.tr("Add trays"), self)
         set_role(title, "title")
@@ -237,6 +239,8 @@ class NewTrayDialog(QDialog):
 
     @Slot()
     def _add(self) -> None:
+        if self._bounce.goes_on:
+            return
         trouble = self._trouble()
         if trouble:
             self._say(trouble, "alarm")
@@ -254,6 +258,7 @@ class NewTrayDialog(QDialog):
             return
         self._next(trays)
         self.added.emit(codes_words(trays))
+        self._bounce.done()  # from here on the button offers the next tray
 
     def _next(self, trays: Sequence[NewTray]) -> None:
         """Ready for the next ones; what has been done stays said."""

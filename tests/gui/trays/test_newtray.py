@@ -44,6 +44,21 @@ def test_several_trays_take_the_next_free_codes_and_tags() -> None:
     assert codes_words(trays) == "A8 to A12, tags 20 to 24"
 
 
+def test_a_finger_that_bounces_on_add_adds_one_tray(
+    dialog: NewTrayDialog, rack_book: Book, qtbot: QtBot
+) -> None:
+    before = len(rack_book.trays())
+    dialog.crop.setCurrentText("pea")
+    dialog.medium.setCurrentText("coir")
+    for _ in range(2):
+        qtbot.mouseClick(dialog.add, Qt.MouseButton.LeftButton)
+    assert len(rack_book.trays()) == before + 1
+
+    qtbot.wait(QApplication.doubleClickInterval() + 100)
+    qtbot.mouseClick(dialog.add, Qt.MouseButton.LeftButton)
+    assert len(rack_book.trays()) == before + 2
+
+
 def test_the_kind_of_a_new_medium_is_asked_beside_it_and_kept(
     dialog: NewTrayDialog, rack_book: Book, qtbot: QtBot
 ) -> None:
