@@ -61,6 +61,7 @@ class Corners:
     )
     lens: tuple[float, float] = (0.0, 0.0)  # r_d = r (1 + k1 r^2 + k2 r^4), r in half diagonals (Brown 1971)
     focal_px: float | None = None
+    axis_px: Point | None = None  # where the camera's axis meets the stored photo; None: in its middle
 
 
 def by_hand(points_upright: Sequence[Point], photo: Photo) -> Corners:

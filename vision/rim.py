@@ -29,7 +29,7 @@ from vision.photo import Photo, Pixels, in_srgb
 from vision.pose import ASIDE_SPREAD, Pose
 from vision.posefit import Fit, fit_pose
 from vision.rimsides import CLIPPED, MOVES, Beside, Laid, seen_beside
-from vision.station import HALF_SURE_MM, confidence, corners_of, fit_station
+from vision.station import HALF_SURE_MM, axis_of, confidence, corners_of, fit_station
 from vision.traytype import TrayType
 
 __all__ = ["LIKE_NOMINAL", "rim_corners"]
@@ -115,6 +115,7 @@ def _settled(told: Corners, plane: Plane | None, rim: "_Rim") -> Corners:
         tilt_deg=plane.pose.tilt_deg,
         lens=plane.pose.lens,
         focal_px=plane.pose.focal_px,
+        axis_px=axis_of(plane.pose),
     )
 
 

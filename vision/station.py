@@ -19,8 +19,8 @@ from vision.cielab import linear
 from vision.corners import Corners, CornersFrom
 from vision.freefit import free_fit
 from vision.markers import Marks, as_quad
-from vision.photo import Photo, Pixels, in_srgb
-from vision.pose import Seen, usual_focal
+from vision.photo import Photo, Pixels, Point, in_srgb
+from vision.pose import Pose, Seen, usual_focal
 from vision.posefit import Fit, best_fit
 from vision.stray import without_strays
 from vision.traytype import GREY_MM, PATCH_MM, TAG_MARK_MM, WHITE_MM, TrayType, square
@@ -81,7 +81,14 @@ def corners_of(fit: Fit, tray: TrayType) -> Corners:
         tilt_deg=fit.pose.tilt_deg,
         lens=fit.pose.lens,
         focal_px=fit.pose.focal_px,
+        axis_px=axis_of(fit.pose),
     )
+
+
+def axis_of(pose: Pose) -> Point | None:
+    """Where a camera's axis meets its photo; None: in its middle."""
+    x, y = (float(part) for part in pose.middle)
+    return None if pose.aside == (0.0, 0.0) else (x, y)
 
 
 def confidence(spread_mm: float) -> float:

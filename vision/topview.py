@@ -70,7 +70,7 @@ def make_top_view(
 
     Raises ValueError where three corners lie on one line.
     """
-    centre, reach = _middle(photo), np.hypot(*photo.size_stored) / 2
+    centre, reach = _middle(photo, corners), np.hypot(*photo.size_stored) / 2
     plane = homography(FRAME, _without_lens(np.array(corners.points, float), corners.lens, centre, reach))
     own = plane @ np.diag([TOP_WIDTH / inner_mm[0], TOP_HEIGHT / inner_mm[1], 1.0])  # from mm on this tray
     scales = [local_scale(own, x, y) for x, y in FRAME / (TOP_WIDTH, TOP_HEIGHT) * inner_mm]
@@ -98,7 +98,10 @@ def tray_quad(top: TopView, times: float = 1.0) -> Matrix:
     return np.asarray(corners[:, :2] / corners[:, 2:], float)
 
 
-def _middle(photo: Photo) -> Matrix:
+def _middle(photo: Photo, corners: Corners) -> Matrix:
+    """Of the lens: of a cropped photo it lies aside."""
+    if corners.axis_px is not None:
+        return np.array(corners.axis_px, float)
     return np.array(photo.size_stored, float) / 2
 
 

@@ -97,6 +97,7 @@ def corners_text(corners: "Corners") -> str:
             "tilt_deg": _number(corners.tilt_deg),
             "lens": [float(term) for term in corners.lens],
             "focal_px": _number(corners.focal_px),
+            **({} if corners.axis_px is None else {"axis_px": [float(part) for part in corners.axis_px]}),
         }
     )
 
@@ -107,12 +108,14 @@ def corners_of(text: str) -> "Corners":
 
     kept = json.loads(text)
     first, second, third, fourth = ((x, y) for x, y in kept["points"])
+    axis = kept.get("axis_px")  # of cropped photos alone
     return Corners(
         points=(first, second, third, fourth),
         found_by=CornersFrom(kept["found_by"]),
         confidence=kept["confidence"],
         tilt_deg=kept["tilt_deg"],
         lens=(kept["lens"][0], kept["lens"][1]),
+        axis_px=None if axis is None else (axis[0], axis[1]),
         focal_px=kept["focal_px"],
     )
 

@@ -184,6 +184,7 @@ def a_score(
             confidence=confidence,
             tilt_deg=3.0,
             lens=(0.0, 0.0),
+            axis_px=None,
             focal_px=None,
         ),
         corners_px=((10.0, 10.0), (1000.5, 12.0), (1001.0, 500.0), (9.0, 498.0)),
