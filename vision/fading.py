@@ -7,7 +7,7 @@ Not   the colour of the light (`light.py`)
 A filter makes colours alike, whichever they are: grey in a grey picture, brown in a sepia one. So it is asked
 how far the most different ones lie from the middle one, in tones (`tones.py`), which stay when the light gets
 less. Of 140 rendered trays in white light three were under 19, all of them white paper before anything had
-come up, and one under 22.4. Faded to a third, where coverage was off by up to 43 points, 47 of 71 were under
+come up, and one under 22.4. Faded to a third, where coverage was off by up to 43 points, 48 of 71 were under
 22; faded to a tenth, grey and sepia ones, up to 97 points off, under 16. Red leaves keep most of their
 colour, and their coverage. Bare paper is told by little contrast in any place (0.07 to 0.14) and few dark
 spots, its seeds (7 to 20 %): canopies in faded photos with so little contrast had 36 % and more.
