@@ -16,7 +16,7 @@ from gui.language.spoken import in_figures
 from gui.style.palette import Space, tokens_now
 from gui.style.tokens import SERIES
 
-__all__ = ["Line", "LineChart", "marker"]
+__all__ = ["Line", "LineChart", "marker", "ring", "take_focus"]
 
 DASHES: tuple[tuple[float, ...], ...] = ((), (5.0, 2.5), (1.5, 2.0), (6.0, 2.0, 1.0, 2.0))
 SHARES = (0.0, 0.2, 0.4, 0.6, 0.8, 1.0)
@@ -45,6 +45,19 @@ def marker(painter: QPainter, at: QPointF, series: int, size: float) -> None:
             painter.drawPolygon(QPolygonF([at + point * size for point in points]))
 
 
+def take_focus(chart: QWidget) -> None:
+    """Let Tab stop at a chart: only there a screen reader tells its content in words."""
+    chart.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+
+
+def ring(painter: QPainter, chart: QWidget) -> None:
+    """Around the chart while it has the focus."""
+    if chart.hasFocus():
+        painter.setPen(QPen(QColor(tokens_now().accent), 2))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawRoundedRect(QRectF(chart.rect()).adjusted(1, 1, -1, -1), 4, 4)
+
+
 class LineChart(QWidget):
     """Shares (0-1) over counts, with a wanted share and a chosen count marked."""
 
@@ -55,6 +68,7 @@ class LineChart(QWidget):
         self._chosen: float | None = None
         self._wanted: float | None = None
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        take_focus(self)
 
     def sizeHint(self) -> QSize:
         """Wide enough for the names of lines."""
@@ -78,6 +92,7 @@ class LineChart(QWidget):
         """Axes, what is wanted and chosen, then the lines with their names."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        ring(painter, self)
         points = [point for line in self._lines for point in line.points]
         if not points:
             return

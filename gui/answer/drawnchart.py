@@ -28,7 +28,7 @@ from PySide6.QtGui import (
 from PySide6.QtSvg import QSvgGenerator
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from gui.charts import DASHES, marker
+from gui.charts import DASHES, marker, ring
 from gui.language.plainhint import plain_hint
 from gui.style.palette import Space, tokens_now
 from gui.style.tokens import LIGHT, SERIES, Tokens
@@ -129,9 +129,7 @@ class DrawnChart(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         area = QRectF(self.rect()).adjusted(Space.XS, Space.XS, -Space.XS, -Space.XS)
         self.draw(Canvas(painter, area, tokens_now(), self.font()))
-        if self.hasFocus():
-            painter.setPen(QPen(QColor(tokens_now().accent), 2))
-            painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), 4, 4)
+        ring(painter, self)
 
     # --- files
 

@@ -16,6 +16,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from gui.charts import ring, take_focus
 from gui.style.palette import Space, tokens_now
 from gui.style.tokens import SERIES, Tokens
 from gui.traysheet.growthfit import Fitted, Points
@@ -40,6 +41,7 @@ class GrowthChart(QWidget):
         self._fitted: Fitted | None = None
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(self.tr("Growth of coverage"))
+        take_focus(self)
 
     def sizeHint(self) -> QSize:
         """Wide and low."""
@@ -113,6 +115,7 @@ class GrowthChart(QWidget):
         """Axes, mates, then the tray on top."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+        ring(painter, self)
         metrics = QFontMetricsF(self.font())
         plot = self._plot(metrics)
         last = self._last_day()

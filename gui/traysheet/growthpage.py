@@ -149,7 +149,7 @@ class GrowthPage(SheetPage):
 
     def stops(self) -> list[QWidget]:
         """What Tab comes by, in reading order."""
-        return [self.table, *self.entry.stops()]
+        return [self.chart, self.table, *self.entry.stops()]
 
     def redress(self) -> None:
         """Rows as high as the letters need."""

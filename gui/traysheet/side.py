@@ -183,4 +183,5 @@ class SheetSide(QFrame):
 
     def stops(self) -> list[QWidget]:
         """What Tab comes by, in reading order; much of it is younger than what follows it."""
-        return [*self.suspects.stops(), *self.numbers.stops(), *self._ends, *self.quality.stops()]
+        numbers, quality = self.numbers.stops(), self.quality.stops()
+        return [*self.suspects.stops(), self.growth, *numbers, *self._ends, *quality]

@@ -19,13 +19,16 @@ from PySide6.QtWidgets import (
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
+from data.plan.draft import Step
 from gui.app import make_window
 from gui.bench.screen import Bench
+from gui.charts import LineChart
 from gui.frame.keysheet import KeySheet
 from gui.home import Memory
 from gui.materials.limitsdialog import LimitsDialog
 from gui.paper.preview import PagePreview
 from gui.style.palette import RACK_TARGET
+from gui.traysheet.growthchart import GrowthChart
 from gui.traysheet.views import View
 from gui.window import Window
 from tests.gui.rackbook import a_rack_book, photograph
@@ -105,6 +108,27 @@ def test_a_list_that_drops_down_says_what_it_is_for(window: Window, qtbot: QtBot
             untold.append(f"{name}: {texts}")
     assert boxes or place not in ("bench", "traysheet", "plan")
     assert untold == []
+
+
+@pytest.mark.parametrize(("place", "count"), [("traysheet", 2), ("plan", 1)])
+def test_tab_stops_at_charts_which_tell_their_content(
+    window: Window, qtbot: QtBot, place: str, count: int
+) -> None:
+    """A screen reader tells the words of a chart only where it can have the focus."""
+    came_to(window, place, qtbot)
+    if place == "traysheet":
+        window.screens[place].show_view(View.GROWTH)  # type: ignore[attr-defined]
+    else:
+        window.screens[place].go_to_step(Step.TRAYS)  # type: ignore[attr-defined]
+    qtbot.waitUntil(lambda: not window.work.jobs(), timeout=10_000)
+    kinds = (GrowthChart, LineChart)
+    charts = [one for one in window.screens[place].findChildren(QWidget) if isinstance(one, kinds)]
+    charts = [one for one in charts if one.isVisible()]
+    assert len(charts) == count
+    for chart in charts:
+        assert can_have_focus(chart), name_of(chart)
+        chart.setFocus()
+        assert focus_changes(chart), name_of(chart)
 
 
 @pytest.mark.parametrize("place", PLACES)
