@@ -9,9 +9,16 @@ from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime
+from typing import TYPE_CHECKING, Any
 
 from data.book import Book
+from data.numbers import TrayId
+from data.records import Tray
 from data.travel.samenames import Answer, SameName, same_names
+from data.travel.twins import twins
+
+if TYPE_CHECKING:
+    from sqlite_utils import Database
 
 __all__ = ["GuestLook", "GuestTray", "look_at_guest"]
 
@@ -27,6 +34,7 @@ class GuestTray:
     medium: str
     sown_at: datetime
     photos: int
+    called_otherwise: bool = False  # a tray of this book by another code, crop or medium, as its photos say
 
     @property
     def thing(self) -> Thing:
@@ -51,18 +59,28 @@ class GuestLook:
         return frozenset(
             tray
             for tray in self.trays
-            if tray.thing in self.ours
-            and answers.get(SameName(kind="crop", name=tray.crop)) is Answer.SAME
-            and answers.get(SameName(kind="medium", name=tray.medium)) is Answer.SAME
+            if tray.called_otherwise
+            or (
+                tray.thing in self.ours
+                and answers.get(SameName(kind="crop", name=tray.crop)) is Answer.SAME
+                and answers.get(SameName(kind="medium", name=tray.medium)) is Answer.SAME
+            )
         )
 
 
 def look_at_guest(book: Book, guest: Book) -> GuestLook:
     """Read what both books have; raises `BookError`. For a worker."""
     ours, theirs = book.trays(growing=False), guest.trays(growing=False)
-    with guest.whole_tables() as db:
+    things = {tray.id: _thing(tray) for tray in ours}, {tray.id: _thing(tray) for tray in theirs}
+    with book.whole_tables() as here, guest.whole_tables() as db:
         photos = Counter(row["tray"] for row in db.table("photo").rows)
         readings = db.table("reading").count
+        called_otherwise = twins(
+            _rows_without(here, things[0], things[1]),
+            _rows_without(db, things[1], things[0]),
+            here.table("photo").rows,
+            db.table("photo").rows,
+        )
     asked = same_names(book, guest)
     return GuestLook(
         trays=tuple(
@@ -72,6 +90,7 @@ def look_at_guest(book: Book, guest: Book) -> GuestLook:
                 medium=tray.medium,
                 sown_at=tray.sown_at,
                 photos=photos[tray.id],
+                called_otherwise=tray.id in called_otherwise,
             )
             for tray in theirs
         ),
@@ -80,8 +99,20 @@ def look_at_guest(book: Book, guest: Book) -> GuestLook:
         asked=asked,
         here=_trays_of(asked, book),
         there=_trays_of(asked, guest),
-        ours=frozenset((tray.code, tray.crop, tray.medium, tray.sown_at) for tray in ours),
+        ours=frozenset(things[0].values()),
     )
+
+
+def _thing(tray: Tray) -> Thing:
+    return tray.code, tray.crop, tray.medium, tray.sown_at
+
+
+def _rows_without(
+    db: "Database", mine: Mapping[TrayId, Thing], others: Mapping[TrayId, Thing]
+) -> list[dict[str, Any]]:
+    """The trays of one book that the other does not know."""
+    known = set(others.values())
+    return [row for row in db.table("tray").rows if mine[row["id"]] not in known]
 
 
 def _trays_of(asked: tuple[SameName, ...], book: Book) -> Mapping[SameName, int]:

@@ -17,6 +17,7 @@ from data.photos.carried import Carried, Patches, carried_name, carried_of, carr
 from data.readings import NewReading, ReadingKind
 from data.records import Fate, PhotoId, SuspectId, TrayId
 from data.travel.followed import translated
+from data.travel.guestlook import look_at_guest
 from data.travel.merging import Merged, merge
 from data.travel.samenames import Answer, SameName, same_names
 from data.trial import Measure, MeasureKind, treatment_of
@@ -236,7 +237,9 @@ def test_a_tray_whose_code_medium_or_crop_was_mended_there_is_no_second_one(
     tray = next(tray for tray in copied.trays() if tray.code == "A1")
     copied.edit_tray(tray.id, **mended)
     copied.add_readings([NewReading(kind=ReadingKind.HEIGHT, value=60.0, taken_at=AT, tray_id=tray.id)])
+    look = look_at_guest(book, copied)
 
+    assert len(look.known(dict.fromkeys(look.asked, Answer.SAME))) == 3
     for _ in range(2):
         merged(book, copied)
 
