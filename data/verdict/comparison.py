@@ -29,10 +29,10 @@ from data.statistics.ownspread import (
     unequal_chance,
 )
 from data.statistics.quadrature import Floats
-from data.statistics.splitplot import Plot, medium_is_the_shelfs, shelf_means
 from data.statistics.tukey import honest_difference, rank_intervals
 from data.verdict import CONFIDENCE, Measured, MediumResult, Verdict
 from data.verdict.outcome import ErrorFrom, Outcome, Why, outcome_of
+from data.verdict.repeats import what_repeats
 
 __all__ = ["Asked", "compared"]
 
@@ -71,38 +71,12 @@ def compared(table: Sequence[Measured], asked: Asked) -> Verdict:
     return _Comparison(asked, table).verdict()
 
 
-def _units(table: Sequence[Measured]) -> tuple[Sequence[Measured], bool]:
-    """The trays, or one number a shelf where each shelf holds one medium."""
-    plots = _plots(table)
-    if not medium_is_the_shelfs(plots):
-        return table, False
-    return [
-        Measured(block=block, shelf=shelf, medium=medium, value=value)
-        for block, shelf, medium, value in shelf_means(plots)
-    ], True
-
-
-def _plots(table: Sequence[Measured]) -> list[Plot]:
-    """The trays with their shelves; none where too few are known.
-
-    A tray of which nobody noted the shelf joins its mates: one gap does not make whole shelves many trays.
-    """
-    noted = [row for row in table if row.shelf is not None]
-    of_mates = {(row.block, row.medium): row.shelf for row in reversed(noted)}
-    if 2 * len(noted) <= len(table) or any((row.block, row.medium) not in of_mates for row in table):
-        return []
-    return [
-        (row.block, row.shelf or of_mates[row.block, row.medium] or "", row.medium, row.value)
-        for row in table
-    ]
-
-
 class _Comparison:
     """One fit and what is read from it."""
 
     def __init__(self, asked: Asked, table: Sequence[Measured]) -> None:
         self.asked, self.table = asked, table
-        units, self.of_shelves = _units(table)
+        units, self.of_shelves = what_repeats(table)
         others = tuple(name for name in dict.fromkeys(row.medium for row in table) if name != asked.trusted)
         names = (asked.trusted, *others)
         self.values = np.array([row.value for row in units])

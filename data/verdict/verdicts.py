@@ -15,7 +15,6 @@ from datetime import date
 from typing import TYPE_CHECKING
 
 from data.cancel import CancelToken
-from data.growing.mediumkind import lies_alike
 from data.numbers import TrayId
 from data.records import Tray
 from data.sentence import Sentence
@@ -25,6 +24,7 @@ from data.verdict import Measured, Verdict, verdict_of
 from data.verdict.apart import apart_between, apart_words, counted_trays, where_told
 from data.verdict.asdrawn import not_as_drawn
 from data.verdict.beforehand import beforehand
+from data.verdict.camerapart import camera_sd, other_height, shift_of_heights
 from data.verdict.comparedday import ComparedDay, compared_day
 from data.verdict.countedof import CountedOf
 from data.verdict.movers import Mover, ScoredTray, movers
@@ -139,7 +139,8 @@ class _TrialReading(Terms):
         measure, fixed = self.measure(kind)
         table = self._table(numbers)
         so_far = self._so_far(treated, numbers, kind)
-        verdict = self._compared(table, measure, so_far, self._camera_sd(numbers, read.method))
+        camera = camera_sd(numbers, read.method, self.rule)
+        verdict = self._compared(table, measure, so_far, camera)
         notes = (
             *beforehand(
                 self.versions,
@@ -207,8 +208,8 @@ class _TrialReading(Terms):
             table,
             by_shelf=self.by_shelf(),
             moldy={tray.code for tray in treated if is_lost(tray, areas)},
-            shift=self._shift(numbers) if read.counted is CountedOf.INNER else 0.0,
-            other_height=self._other_height(treated),
+            shift=shift_of_heights(numbers, self.rule) if read.counted is CountedOf.INNER else 0.0,
+            other_height=other_height(treated, self.treatments, self.trusted, self._kinds()),
             other_area=self._by_other_area(treated, read),
             other_method=self._by_other_method(treated, read),
         )
@@ -268,34 +269,9 @@ class _TrialReading(Terms):
             margin = abs(mean or 0.0) * measure.margin / 100
         return verdict_of(table, trusted, margin, so_far=so_far, camera_sd=camera_sd, by_shelf=by_shelf)
 
-    def _camera_sd(self, numbers: Sequence[TrayNumber], method: str | None) -> float:
-        from data.plan.camerabias import score_sd_between_media
-
-        media = {number.tray.medium for number in numbers}
-        if method is None or len(media) < 2:
-            return 0.0
-        scores = [number.score for number in numbers if number.score is not None]
-        return score_sd_between_media(method, scores, self.rule)
-
-    def _shift(self, numbers: Sequence[TrayNumber]) -> float:
-        """Points by which media at different heights may come out apart in the inner area."""
-        from data.plan.camerabias import score_shift_of_heights
-
-        return score_shift_of_heights([n.score for n in numbers if n.score is not None], self.rule)
-
-    def _other_height(self, trays: Sequence[Tray]) -> set[str]:
-        """Treatments whose canopy may stand at another height than that of the trusted one."""
-        kinds = {name: medium.kind for name in self.book.media() if (medium := self.book.medium(name))}
-        lies = {self.treatments[tray.id]: (tray.medium, tray.seating) for tray in trays}
-        trusted = lies.get(self.trusted or "")
-        if trusted is None:
-            return set()
-
-        def is_alike(medium: str, seating: str) -> bool:
-            alike = medium == trusted[0] or lies_alike(kinds.get(medium, ""), kinds.get(trusted[0], ""))
-            return alike and seating == trusted[1]
-
-        return {name for name, (medium, seating) in lies.items() if not is_alike(medium, seating)}
+    def _kinds(self) -> dict[str, str]:
+        """Kind of each medium of the book."""
+        return {name: medium.kind for name in self.book.media() if (medium := self.book.medium(name))}
 
     def _by_other_method(self, trays: Sequence[Tray], read: ComparedDay) -> list[tuple[str, list[Measured]]]:
         return [(one, self._read_as(trays, read.by_version(one))) for one in read.others[:1]]
