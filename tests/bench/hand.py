@@ -111,7 +111,7 @@ class Hand:
             self._when_it_opens(then)
         spot = QPoint(min(12, button.width() // 2), button.height() // 2)  # on a box, not beside its words
         QTest.mouseClick(button, LEFT, Qt.KeyboardModifier.NoModifier, spot)
-        QApplication.processEvents()
+        QTest.qWait(QApplication.doubleClickInterval() + 50)  # sooner it would be a finger that bounces
 
     def press_beginning(self, words: str) -> None:
         """Press the button whose words begin so."""

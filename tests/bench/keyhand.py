@@ -66,6 +66,7 @@ class KeyHand(Hand):
         self.reach(button)
         if not (isinstance(button, QRadioButton) and button.isChecked()):
             self._type(Qt.Key.Key_Space)
+            QTest.qWait(QApplication.doubleClickInterval() + 50)  # sooner it would be a finger that bounces
 
     def write(self, field: QWidget | str, text: str, within: QWidget | None = None) -> None:
         """Go to a field, type what shall stand there, and Enter."""
