@@ -19,12 +19,12 @@ from PySide6.QtCore import QObject, QTimer, Slot
 from PySide6.QtWidgets import QApplication
 
 from data.cancel import CancelToken
-from gui.controls.choicename import ChoiceNames
-from gui.controls.fingers import Fingers
-from gui.controls.focusinsight import FocusInSight
-from gui.controls.wheels import Wheels
 from gui.frame.bookdesk import is_demo
 from gui.frame.screens import Screens
+from gui.hands.choicename import ChoiceNames
+from gui.hands.fingers import Fingers
+from gui.hands.focusinsight import FocusInSight
+from gui.hands.wheels import Wheels
 from gui.home import Memory, demo_folder, log_file
 from gui.language.language import speak
 from gui.mishap import catch_mishaps, keep_log, trouble_words

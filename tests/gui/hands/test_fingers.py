@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 )
 from pytestqt.qtbot import QtBot
 
-from gui.controls.fingers import Fingers
+from gui.hands.fingers import Fingers
 
 Drag = Callable[[QWidget, QPoint, QPoint], None]
 

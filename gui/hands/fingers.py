@@ -26,7 +26,7 @@ from PySide6.QtWidgets import (
 )
 from shiboken6 import isValid
 
-from gui.controls.eachwindow import EachWindow, part_under, rolling_around, top_of
+from gui.hands.eachwindow import EachWindow, part_under, rolling_around, top_of
 
 __all__ = ["Fingers"]
 

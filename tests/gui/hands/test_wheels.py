@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
 )
 from pytestqt.qtbot import QtBot
 
-from gui.controls.wheels import Wheels
+from gui.hands.wheels import Wheels
 
 
 @pytest.fixture

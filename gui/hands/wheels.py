@@ -12,7 +12,7 @@ from PySide6.QtCore import QEvent, QObject, QPointF
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QAbstractSlider, QAbstractSpinBox, QApplication, QComboBox, QScrollBar, QWidget
 
-from gui.controls.eachwindow import EachWindow, part_under, rolling_around, top_of
+from gui.hands.eachwindow import EachWindow, part_under, rolling_around, top_of
 
 __all__ = ["Wheels"]
 

@@ -5,7 +5,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QPushButton, QScrollArea, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
-from gui.controls.focusinsight import FocusInSight
+from gui.hands.focusinsight import FocusInSight
 
 
 @pytest.fixture
