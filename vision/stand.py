@@ -44,6 +44,7 @@ LEAST_GAP_CM2 = 4.0  # our definition of a gap
 EDGE_BAND_MM = 25.0  # our definition of the edge
 LEAST_CORE_MM = 20.0  # of the middle that it is held against, either way
 MM2_PER_CM2 = 100.0
+OUTLINE_MM = 1.0  # of a young tray the gap is all of the ground: to within a pixel twice as many points
 LITTLE_CANOPY_PCT = 10.0  # common practice: below it, evenness says nothing yet
 
 
@@ -243,10 +244,10 @@ def _edge_deficit(mask: Mask, core: Mask) -> float:
 
 
 def _outline_mm(piece: Mask, box: Sequence[int], px_per_mm: float) -> tuple[tuple[float, float], ...]:
-    """Outer outline through the border pixels' centres, thinned to within a pixel."""
+    """Outer outline through the border pixels' centres, thinned to within 1 mm."""
     left, top, width, height = box[:4]
     inside = np.ascontiguousarray(piece[top : top + height, left : left + width]).view(np.uint8)
     outlines, _ = cv2.findContours(inside, cv2.RETR_EXTERNAL, cv2.CHAIN_APPROX_SIMPLE)
-    thinned = cv2.approxPolyDP(max(outlines, key=len), 1.0, closed=True)[:, 0]
+    thinned = cv2.approxPolyDP(max(outlines, key=len), OUTLINE_MM * px_per_mm, closed=True)[:, 0]
     shifted = (thinned + np.array([left + 0.5, top + 0.5])) / px_per_mm
     return tuple((x, y) for x, y in shifted.tolist())
