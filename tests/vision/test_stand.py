@@ -155,15 +155,15 @@ def test_a_bare_square_is_a_gap_with_its_place_and_size():
     assert set(gap.outline_mm) == {(100.25, 50.25), (100.25, 79.75), (139.75, 79.75), (139.75, 50.25)}
 
 
-def test_the_outline_of_a_gap_leaves_out_notches_of_less_than_a_millimetre():
+def test_the_outline_of_a_gap_leaves_out_notches_of_up_to_a_millimetre():
     canopy = full_tray()
     canopy[100:160, 200:280] = False
-    canopy[100, 200:280:4] = True  # leaf tips, half a millimetre long
+    canopy[100:102, 202:280:4] = True  # leaf tips, a millimetre long
 
     (gap,) = measure_stand(a_tray(canopy)).gaps
 
     assert len(gap.outline_mm) == 4
-    assert gap.area_cm2 == pytest.approx(12.0 - 20 / 400)
+    assert gap.area_cm2 == pytest.approx(12.0 - 40 / 400)
 
 
 def test_until_a_tenth_is_covered_nothing_counts_as_a_gap():
