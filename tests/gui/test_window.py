@@ -233,6 +233,7 @@ def test_a_place_that_is_taken_is_told_in_the_dialog(
     assert window.book is None
 
 
+@pytest.mark.usefixtures("quick_hand")
 def test_trays_are_added_one_after_the_other_and_can_be_taken_back(
     with_book: Window, qtbot: QtBot, answer: Callable[..., None]
 ) -> None:
