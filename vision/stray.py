@@ -22,11 +22,9 @@ __all__ = ["without_strays"]
 
 Array = NDArray[np.float64]
 
+# A corner strays that lies so far from the mean of the other three, and so many times as far as they from it.
 # Chosen on the 24 station photos: with 1.0 and 2.0, or 2.0 and 3.0, the mean is hardly worse.
-LEAST_PX, TIMES = (
-    1.5,
-    2.5,
-)  # a corner strays so far from the mean of the other three, and so many times as far as they
+LEAST_PX, TIMES = 1.5, 2.5
 SHARPEST_PX = 0.3  # what three corners scatter by at least
 
 
