@@ -35,6 +35,7 @@ WALL = 0.1  # of each side: rim and inner wall, shadows with them
 PLACE_PX = 41
 DARKEST = 8.0  # L*; below it tones are noise
 FEWEST = 100  # px that are lighter
+LEAST_SIDE_PX = 20  # of the top view; of a strip that is narrower nothing is told
 MOST_APART = 99.0  # percentile
 
 
@@ -52,6 +53,8 @@ def fading(top: Pixels, photo: Pixels | None) -> Fading:
     Without it nothing is called lost: a close-up of one thing may be of one colour. Of bare paper nothing is
     said.
     """
+    if min(top.shape[:2]) < LEAST_SIDE_PX:
+        return Fading.NONE
     half = np.asarray(cv2.resize(top, None, fx=0.5, fy=0.5, interpolation=cv2.INTER_AREA), np.uint8)
     apart = colours_apart(np.ascontiguousarray(half[::2, ::2]))
     if apart is None or apart >= DOUBTFUL or _is_bare(half):

@@ -105,6 +105,13 @@ def test_one_colour_has_nothing_apart_and_the_dark_tells_nothing():
     assert colours_apart(np.full((50, 60, 3), 5, np.uint8)) is None
 
 
+@pytest.mark.parametrize("size", [(1, 400), (5, 1016), (1016, 9), (20, 1016)])
+def test_a_strip_of_a_picture_is_no_error(size):
+    """A photo of 64 x 12,000 px, reduced to be told why it shows no tray, ended in one."""
+    strip = np.full((*size, 3), (120, 100, 60), np.uint8)
+    assert fading(strip, strip) is Fading.NONE
+
+
 def test_two_colours_lie_apart_by_the_difference_of_their_tones():
     """60,120,40: L* 45.006, a* -35.378, b* 36.853 (scikit-image `rgb2lab`); grey has no tone."""
     two = np.full((50, 60, 3), 119, np.uint8)
