@@ -227,7 +227,7 @@ UNDONE_CHANGES = "SELECT id FROM change WHERE undone = 1"
 FORGET_CARRIED = """
     DELETE FROM setting
      WHERE name GLOB 'carried [0-9]*'
-       AND (NOT EXISTS (SELECT 1 FROM photo p WHERE p.id = CAST(substr(name, 9) AS INTEGER))
+       AND (NOT EXISTS (SELECT 1 FROM photo p WHERE p.id = CAST(substr(setting.name, 9) AS INTEGER))
             OR NOT EXISTS (
                 SELECT 1 FROM photo p
                  WHERE p.id = CASE WHEN json_valid(value) THEN json_extract(value, '$.since') END

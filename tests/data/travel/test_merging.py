@@ -596,6 +596,20 @@ def test_what_a_suspect_was_on_the_day_before_comes_over_and_is_taken_back_with_
     assert contents(book) == before
 
 
+def test_taking_a_merge_back_leaves_what_was_known_of_suspects_here(
+    book: Book, other: Book, phone: Path
+) -> None:
+    book.add_tray(a_tray("K7", tag_number=90))
+    two_days(book, phone)
+    known = carried_settings(book)
+
+    merged(book, other)
+    book.undo()
+
+    assert len(known) == 1
+    assert carried_settings(book) == known
+
+
 def test_what_this_book_knows_of_a_photo_stays_and_what_it_lacks_is_added(
     book: Book, other: Book, phone: Path
 ) -> None:
