@@ -13,12 +13,12 @@ import re
 __all__ = ["says_mold"]
 
 MOLD = re.compile(
-    r"(?:\b(?P<none>no|not|non|never|without|kein\w*|ohne|nicht|nie)[\s-]+"
+    r"(?:\b(?P<none>no|not|non|never|without|kein\w*|ohne|nicht|nie|\w+n['’]t)[\s-]+"
     r"(?:(?:signs?\s+of|traces?\s+of|because\s+of|due\s+to|(?:spur|anzeichen|zeichen)\s+von)\s+)?"
-    r"(?:(?!und\b|and\b|but\b|aber\b)\w+\s+)?)?"
-    r"(?:\bmou?ld(?!s?-?free|ed\b|ing\b)\w*|\b\w*schimm(?:el(?!-?frei)|l)\w*)"
+    r"(?:(?!(?:und|and|but|aber|only|just|nur|doubt|zweifel)\b)\w+\s+)?)?"
+    r"(?:\bmou?ld(?![\s-]?free|ed\b|ing\b)\w*|\b\w*schimm(?:el(?![\s-]?frei)|l)\w*)"
 )
-FREE = re.compile(r"\b(?:free\s+(?:of|from)|frei\s+von)\s+(?:mou?ld|schimmel)\b")
+FREE = re.compile(r"\b(?:free\s+(?:of|from)|frei\s+von)\s+(?:any\s+)?(?:mou?ld|schimmel)\b")
 
 
 def says_mold(why: str) -> bool:
