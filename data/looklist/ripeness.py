@@ -41,25 +41,32 @@ def look_at_ripeness(view: View, crop: Crop | None) -> Look | None:
     if age < crop.cut_from_day or min(before, now) < FULL or now - before >= STILL_GAINS:
         return None
     last = crop.cut_to_day is not None and age >= crop.cut_to_day
-    values = {"crop": view.tray.crop, "age": age, "now": now, "from_day": crop.cut_from_day}
-    sentence = (
-        Sentence(
-            "{crop} on day {age}, {now:.0f} % coverage; usually cut from day {from_day:.0f} on.", **values
-        )
-        if crop.cut_to_day in (None, crop.cut_from_day)
-        else Sentence(
-            "{crop} on day {age}, {now:.0f} % coverage; usually cut on day {from_day:.0f} to {to_day:.0f}.",
-            to_day=crop.cut_to_day, **values,
-        )
-    )  # fmt: skip
     return Look(
         tray_id=view.tray.id,
         code=view.tray.code,
         what=LookKind.READY,
         urgency=Urgency.TODAY if last else Urgency.SOON,
         since=view.tray.sown_at.date() + timedelta(days=int(crop.cut_from_day)),
-        sentence=sentence,
+        sentence=_words(crop, age, now),
         first=Sentence("Cut it, weigh what you cut, and note the cut on the tray's sheet."),
         photo_id=view.now.photo_id,
         trays=(view.tray.id,),
+    )
+
+
+def _words(crop: Crop, age: int, now: float) -> Sentence:
+    """How far it is, and when its crop is usually cut."""
+    values = {"crop": crop.name, "age": age, "now": now, "from_day": crop.cut_from_day}
+    if crop.cut_to_day is None:
+        return Sentence(
+            "{crop} on day {age}, {now:.0f} % coverage; usually cut from day {from_day:.0f} on.", **values
+        )
+    if crop.cut_to_day == crop.cut_from_day:
+        return Sentence(
+            "{crop} on day {age}, {now:.0f} % coverage; usually cut on day {from_day:.0f}.", **values
+        )
+    return Sentence(
+        "{crop} on day {age}, {now:.0f} % coverage; usually cut on day {from_day:.0f} to {to_day:.0f}.",
+        to_day=crop.cut_to_day,
+        **values,
     )

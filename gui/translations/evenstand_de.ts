@@ -7257,16 +7257,20 @@ bewährt</translation>
             <translation>Der Bestand wurde heller, von L* {was:.0f} um den {day} auf {now:.0f}; keine andere Schale sagt, ob sich das Licht geändert hat.</translation>
         </message>
         <message>
+            <source>Cut it, weigh what you cut, and note the cut on the tray's sheet.</source>
+            <translation>Schneiden, den Schnitt wiegen und ihn auf dem Blatt der Schale vermerken.</translation>
+        </message>
+        <message>
             <source>{crop} on day {age}, {now:.0f} % coverage; usually cut from day {from_day:.0f} on.</source>
             <translation>{crop} an Tag {age}, {now:.0f} % Deckung; meist ab Tag {from_day:.0f} geschnitten.</translation>
         </message>
         <message>
-            <source>{crop} on day {age}, {now:.0f} % coverage; usually cut on day {from_day:.0f} to {to_day:.0f}.</source>
-            <translation>{crop} an Tag {age}, {now:.0f} % Deckung; meist an Tag {from_day:.0f} bis {to_day:.0f} geschnitten.</translation>
+            <source>{crop} on day {age}, {now:.0f} % coverage; usually cut on day {from_day:.0f}.</source>
+            <translation>{crop} an Tag {age}, {now:.0f} % Deckung; meist an Tag {from_day:.0f} geschnitten.</translation>
         </message>
         <message>
-            <source>Cut it, weigh what you cut, and note the cut on the tray's sheet.</source>
-            <translation>Schneiden, den Schnitt wiegen und ihn auf dem Blatt der Schale vermerken.</translation>
+            <source>{crop} on day {age}, {now:.0f} % coverage; usually cut on day {from_day:.0f} to {to_day:.0f}.</source>
+            <translation>{crop} an Tag {age}, {now:.0f} % Deckung; meist an Tag {from_day:.0f} bis {to_day:.0f} geschnitten.</translation>
         </message>
         <message>
             <source>Warm and wet for {hot:.0f} of the last {known:.0f} logged hours on shelf {shelf}, while it stands under others.</source>

@@ -54,7 +54,7 @@ def only(looks: tuple[Look, ...]) -> Look:
     ("cut_on", "words"),
     [
         ([7, 8, 8], "usually cut on day 7 to 8."),
-        ([2, 7, 7, 7, 20], "usually cut from day 7 on."),
+        ([2, 7, 7, 7, 20], "usually cut on day 7."),
         ([7, 8], ""),
         ([9, 9, 10], ""),
     ],
