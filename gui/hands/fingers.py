@@ -44,6 +44,7 @@ class _Touch:
     begun: QPointF
     last: QPointF
     rolls: bool = False
+    several: bool = False  # a second finger came: neither rolled nor pressed
 
 
 class Fingers(EachWindow):
@@ -70,11 +71,12 @@ class Fingers(EachWindow):
 
     def _follow(self, touch: _Touch, event: QTouchEvent) -> None:
         at = event.points()[0].position() if event.points() else touch.last
-        if event.type() == MOVE and len(event.points()) == 1:
+        touch.several = touch.several or len(event.points()) > 1
+        if event.type() == MOVE and not touch.several:
             _roll(touch, at)
         if event.type() in (END, QEvent.Type.TouchCancel):
             self._touch = None
-            if event.type() == END and not touch.rolls:  # once Qt is done with the touch: a dialog may open
+            if event.type() == END and not (touch.rolls or touch.several):  # once Qt is done with the touch: a dialog may open
                 QTimer.singleShot(0, self, partial(self._tap, touch.top, touch.begun))
 
     def _tap(self, top: QWidget, at: QPointF) -> None:
@@ -108,9 +110,9 @@ class Fingers(EachWindow):
 
 
 def _begun(window: QObject, event: QTouchEvent) -> _Touch | None:
-    """The touch, where one finger lies on something that rolls; None: it goes its usual way."""
+    """The touch, where a finger lies on something that rolls; None: it goes its usual way."""
     top = top_of(window)
-    if top is None or len(event.points()) != 1 or QApplication.activePopupWidget() is not None:
+    if top is None or not event.points() or QApplication.activePopupWidget() is not None:
         return None
     at = event.points()[0].position()
     part = part_under(top, at)

@@ -96,6 +96,31 @@ def test_a_finger_that_only_touches_presses_what_lies_there(top: QWidget, qtbot:
     assert view.hasFocus()
 
 
+def test_two_fingers_press_nothing_and_do_not_let_the_list_jump(
+    top: QWidget, qtbot: QtBot, screen: QPointingDevice, qapp: QApplication
+) -> None:
+    view = a_list(top)
+    pressed: list[object] = []
+    view.clicked.connect(pressed.append)
+    shown(top, qtbot)
+    window, first, second = top.windowHandle(), QPoint(100, 100), QPoint(200, 300)
+
+    QTest.touchEvent(window, screen).press(0, first).commit()
+    QTest.touchEvent(window, screen).stationary(0).press(1, second).commit()
+    QTest.touchEvent(window, screen).release(0, first).stationary(1).commit()
+    QTest.touchEvent(window, screen).move(1, second - QPoint(0, 40)).commit()
+    QTest.touchEvent(window, screen).release(1, second - QPoint(0, 40)).commit()
+    QTest.touchEvent(window, screen).press(0, first).press(1, second).commit()
+    QTest.touchEvent(window, screen).release(0, first).release(1, second).commit()
+    QTest.touchEvent(window, screen).press(0, first).commit()
+    QTest.touchEvent(window, screen).stationary(0).press(1, second).commit()
+    QTest.touchEvent(window, screen).release(0, first).release(1, second).commit()
+    qapp.processEvents()
+
+    assert pressed == []
+    assert view.verticalScrollBar().value() == 0
+
+
 def test_a_page_follows_from_its_buttons_too_and_a_tap_presses_them(
     top: QWidget, qtbot: QtBot, finger: Drag
 ) -> None:
