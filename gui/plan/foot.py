@@ -54,11 +54,12 @@ class PlanFoot(QWidget):
     @Slot()
     def _go_on(self) -> None:
         """A finger that bounces must not keep, draw or save what the button has only just come to say."""
-        bounced, before = self._bounce.is_one(), self._pressed
-        self._pressed = self.forward.text()
-        if not bounced or self._pressed == before:
-            self.forward_wanted.emit()
-            self._bounce.done()
+        words = self.forward.text()
+        if self._bounce.is_one() and words != self._pressed:
+            return
+        self._pressed = words
+        self.forward_wanted.emit()
+        self._bounce.done()
 
     def show_foot(self, foot: Foot) -> None:
         """Show this."""

@@ -158,7 +158,7 @@ def test_a_finger_that_bounces_on_next_does_not_keep_the_plan(plan: Plan, book: 
     plan.edit_draft(a_draft())
     plan.go_to_step(Step.BLOCKS)
     settle(plan, qtbot)
-    for _ in range(2):
+    for _ in range(3):
         qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
     settle(plan, qtbot)
 
