@@ -12,7 +12,6 @@ import contextlib
 import os
 import shutil
 import tempfile
-import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -40,9 +39,9 @@ def made_whole(folder: Path, last: str) -> Iterator[Path]:
     home = folder if there else folder.parent
     with writing_to(home):
         home.mkdir(parents=True, exist_ok=True)
-        _clear_leftovers(home)
         place = Path(tempfile.mkdtemp(prefix=PREFIX, dir=home))
         try:
+            _clear_leftovers(place)
             made = place / MADE  # the place itself lets nobody else in
             made.mkdir()
             yield made
@@ -54,13 +53,14 @@ def made_whole(folder: Path, last: str) -> Iterator[Path]:
             shutil.rmtree(place, ignore_errors=True)
 
 
-def _clear_leftovers(home: Path) -> None:
-    """Remove places that nobody writes into any more."""
-    limit = time.time() - LEFTOVER_AFTER_S
-    for place in home.glob(f"{PREFIX}*"):
+def _clear_leftovers(own: Path) -> None:
+    """Remove places beside our own that nobody writes into any more, by the clock of the disk itself."""
+    limit = own.stat().st_mtime - LEFTOVER_AFTER_S
+    for place in own.parent.glob(f"{PREFIX}*"):
         with contextlib.suppress(OSError):
             if [one.name for one in place.iterdir()] == [MADE] and _touched(place) < limit:
-                shutil.rmtree(place, ignore_errors=True)
+                gone = place.rename(place.with_name(f"{place.name}-left"))  # who wakes up writes here no more
+                shutil.rmtree(gone, ignore_errors=True)
 
 
 def _touched(place: Path) -> float:

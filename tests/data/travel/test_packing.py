@@ -445,3 +445,28 @@ def test_what_a_killed_program_left_half_made_goes_with_the_next_one(
     assert {path.name for path in there.iterdir()} == {
         "mine.evenstand", "book", new.name, own.name, other.name,
     }  # fmt: skip
+
+
+def test_what_another_program_makes_on_a_disk_whose_clock_is_wrong_is_left_alone(
+    packed: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    there, made = tmp_path / "stick", tempfile.mkdtemp
+    theirs = there / ".making-theirs"
+    (theirs / "made").mkdir(parents=True)
+
+    def made_years_ago(prefix: str, dir: Path) -> str:
+        return years_ago(made(prefix=prefix, dir=dir))
+
+    years_ago(str(theirs / "made"), str(theirs))
+    monkeypatch.setattr(tempfile, "mkdtemp", made_years_ago)
+
+    unpack(packed, there / "book", CancelToken())
+
+    assert (theirs / "made").is_dir()
+
+
+def years_ago(*paths: str) -> str:
+    """Let files look as if they were written long ago; returns the last one."""
+    for path in paths:
+        os.utime(path, (1_000_000_000, 1_000_000_000))
+    return paths[-1]
