@@ -6,10 +6,11 @@ Not   trays that are known by their code, crop, medium and time of sowing (`newr
 
 One grower on two computers mends a code or a medium on one of them; taken for another tray, its weights, its
 harvest and all that was noted would stand here twice. A photo that was matched to another tray meanwhile
-makes no twins: every photo that both have of either tray has to be of the other.
+makes no twins: every photo that both have of either tray has to be of the other, and they have to be at least
+half of what one of both trays has, for a few may lie on wrong trays.
 """
 
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Collection, Iterable, Mapping
 from typing import Any
 
@@ -32,10 +33,12 @@ def twins(
     sown_here = {row["id"]: row["sown_at"] for row in ours}
     sown_there = {row["id"]: row["sown_at"] for row in theirs}
     here = {row["digest"]: row["tray"] for row in our_photos if row["tray"] is not None}
+    own_here, own_there = Counter(here.values()), Counter[int]()
     shared: dict[int, list[int]] = defaultdict(list)  # their tray -> ours, one for each photo
     back: dict[int, set[int]] = defaultdict(set)
     for row in their_photos:
         tray, known = row["tray"], here.get(row["digest"])
+        own_there[tray] += 1
         if tray is not None and known is not None:
             shared[tray].append(known)
             back[known].add(tray)
@@ -46,6 +49,7 @@ def twins(
         and _is_one(known)
         and len(back[known[0]]) == 1
         and sown_here.get(known[0]) == sown_there[tray]
+        and 2 * len(known) >= min(own_here[known[0]], own_there[tray])
     }
 
 

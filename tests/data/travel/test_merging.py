@@ -257,6 +257,20 @@ def test_photos_that_were_matched_to_another_tray_make_no_twins(book: Book, copi
     assert sorted(tray.code for tray in book.trays()) == ["A1", "A2", "A3", "A9"]
 
 
+def test_two_photos_that_lie_on_a_wrong_tray_there_make_no_twins(
+    book: Book, copied: Book, phone: Path
+) -> None:
+    copied.edit_tray(copied.trays()[0].id, code="A9")
+    for one, other_day in ((book, 1), (copied, 2)):  # each has photos of a tray of its own
+        for hour in range(5):
+            taken = f"2026-03-0{3 + other_day}T{10 + hour}:00:00"
+            bring(one, a_note(phone, f"{other_day}-{hour}.jpg", tag=10, taken_at=taken))
+
+    merged(book, copied)
+
+    assert sorted(tray.code for tray in book.trays()) == ["A1", "A2", "A3", "A9"]
+
+
 def test_a_tag_that_grows_here_is_left_to_the_tray_here(book: Book, other: Book) -> None:
     result = merged(book, other, medium="coir")  # their A1 is another tray than ours, with the same tag
 
