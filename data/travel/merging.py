@@ -10,7 +10,7 @@ in one transaction and as one step of undo, after a copy of the book as it was.
 """
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
@@ -112,7 +112,8 @@ def _as_it_was(book: Book) -> Iterator[Path]:
         raise
     others = sorted(set(copy.parent.glob("before-merging-*.sqlite")) - {copy})
     for old in others[: 1 - MERGES_KEPT]:
-        old.unlink(missing_ok=True)
+        with suppress(OSError):  # the book has come in, whether or not an old copy goes
+            old.unlink()
 
 
 def _kept_photos(theirs: "Database") -> list[Row]:

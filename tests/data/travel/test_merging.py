@@ -573,6 +573,14 @@ def test_copies_of_the_book_as_it_was_do_not_fill_the_disk(book: Book, other: Bo
     assert other_copy.exists()
 
 
+def test_an_old_copy_that_cannot_be_removed_does_not_make_a_merge_fail(book: Book, other: Book) -> None:
+    backups = book.folder / "backups"
+    for year in range(2018, 2026):
+        (backups / f"before-merging-{year}-03-08-080000.sqlite").mkdir(parents=True)
+
+    assert merged(book, other).added["tray"] == 1
+
+
 # --- suspects from day to day
 
 
