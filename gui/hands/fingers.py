@@ -76,7 +76,8 @@ class Fingers(EachWindow):
             _roll(touch, at)
         if event.type() in (END, QEvent.Type.TouchCancel):
             self._touch = None
-            if event.type() == END and not (touch.rolls or touch.several):  # once Qt is done with the touch: a dialog may open
+            presses = event.type() == END and not touch.rolls and not touch.several
+            if presses:  # once Qt is done with the touch: a dialog may open
                 QTimer.singleShot(0, self, partial(self._tap, touch.top, touch.begun))
 
     def _tap(self, top: QWidget, at: QPointF) -> None:
