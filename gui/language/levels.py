@@ -10,7 +10,7 @@ A book says "none" and "bottom" in every language, so that trays of one book are
 from data.medium.feeds import is_plain
 from gui.language.spoken import spoken
 
-__all__ = ["NO_FEED", "kept_level", "shown_level"]
+__all__ = ["NO_FEED", "edited_level", "kept_level", "shown_level"]
 
 NO_FEED = "none"
 WORDS = {
@@ -39,3 +39,8 @@ def kept_level(factor: str, text: str) -> str:
         return NO_FEED
     ours = {spoken(level).casefold(): level for level in WORDS[factor]}
     return ours.get(typed.casefold(), typed)
+
+
+def edited_level(factor: str, text: str, was: str | None) -> str | None:
+    """What stands in a field, as the book keeps it; what nobody has touched stays as it was."""
+    return was if text.strip() == shown_level(factor, was) else kept_level(factor, text) or None

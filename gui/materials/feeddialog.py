@@ -13,6 +13,7 @@ from data.medium.factors import KINDS, Factor, chosen
 from data.medium.feeds import ASK_FIRST, COMPARE, feed_caution
 from gui.controls.form import fields, fit, lay_out
 from gui.controls.telling import tell
+from gui.language.levels import NO_FEED, edited_level, shown_level
 from gui.language.spoken import in_figures, spoken
 from gui.materials.desk import MaterialDesk
 from gui.notes.table import number_in
@@ -48,7 +49,8 @@ class FeedDialog(QDialog):
         medium = self._medium
         kept, own = book.medium(medium), book.factors()
         form = fields()
-        self.feed = QLineEdit("" if kept is None else kept.feed or "", self)
+        self._was = None if kept is None else kept.feed
+        self.feed = QLineEdit(shown_level("feed", self._was), self)
         self.feed.setPlaceholderText(self.tr("none, or what it is"))
         form.addRow(self.tr("Feed"), self.feed)
         self.feed.setAccessibleName(self.tr("Feed"))
@@ -75,7 +77,7 @@ class FeedDialog(QDialog):
 
     @Slot()
     def _keep(self) -> None:
-        feed = self.feed.text().strip() or "none"
+        feed = edited_level("feed", self.feed.text(), self._was) or NO_FEED
         factors = []
         for name, field in self.numbers.items():
             if not field.text().strip():

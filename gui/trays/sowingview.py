@@ -12,6 +12,7 @@ from datetime import date, timedelta
 from data.growing.conditions import TrayType, next_code
 from data.growing.croptable import doubts_of_tray
 from data.records import NewTray
+from gui.language.levels import shown_level
 from gui.language.spoken import in_figures, spoken
 from gui.language.words import translate
 from gui.trays.traynames import LAST_TAG
@@ -76,9 +77,9 @@ def conditions_words(tray: NewTray) -> str:
     if tray.watering:
         parts.append(translate("Sowing", "watered: {how}").format(how=spoken(tray.watering)))
     if tray.feed:
-        parts.append(translate("Sowing", "feed: {what}").format(what=spoken(tray.feed)))
+        parts.append(translate("Sowing", "feed: {what}").format(what=shown_level("feed", tray.feed)))
     if tray.light:
-        parts.append(translate("Sowing", "light: {what}").format(what=tray.light))
+        parts.append(translate("Sowing", "light: {what}").format(what=shown_level("light", tray.light)))
     if tray.seed_lot:
         parts.append(translate("Sowing", "seed lot {lot}").format(lot=tray.seed_lot))
     return " · ".join(parts)

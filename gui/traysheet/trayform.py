@@ -15,7 +15,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 
 from data.records import NewTray
 from gui.controls.fieldgrid import FieldGrid
-from gui.language.levels import kept_level, shown_level
+from gui.language.levels import edited_level, shown_level
 from gui.language.spoken import in_figures, spoken
 from gui.notes.moments import MomentEdit, moment_in, show_moment
 from gui.notes.table import number_in
@@ -179,7 +179,7 @@ class TrayForm(FieldGrid):
             (self.rate, _plain(tray.sowing_rate_g)),
             (self.soak, _plain(tray.soak_hours)),
             (self.feed, shown_level("feed", tray.feed)),
-            (self.light, tray.light),
+            (self.light, shown_level("light", tray.light)),
             (self.note, tray.note),
         ):
             field.setText("" if text is None else str(text))
@@ -245,9 +245,9 @@ class TrayForm(FieldGrid):
             blackout_to=moment_in(self.dark_to, self._tray.blackout_to) if dark else None,
             stacked=self.stacked.currentData(),
             watering=self.watering.currentData(),
-            feed=self._feed(),
+            feed=self._level("feed", self.feed),
             heat_mat=self.heat_mat.currentData(),
-            light=self.light.text().strip() or None,
+            light=self._level("light", self.light),
             note=self.note.text().strip(),
         )
 
@@ -257,11 +257,8 @@ class TrayForm(FieldGrid):
             raise Trouble(field, words)
         return text.strip()
 
-    def _feed(self) -> str | None:
-        """As the book says it; what nobody has touched stays as it is."""
-        text = self.feed.text().strip()
-        was = None if self._tray is None else self._tray.feed
-        return was if text == shown_level("feed", was) else kept_level("feed", text) or None
+    def _level(self, factor: str, field: QLineEdit) -> str | None:
+        return edited_level(factor, field.text(), None if self._tray is None else getattr(self._tray, factor))
 
     def _tag(self) -> int | None:
         text = self.tag.text().strip()

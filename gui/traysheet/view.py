@@ -262,7 +262,7 @@ def _conditions(tray: Tray) -> tuple[tuple[str, str], ...]:
         (T("Watering"), spoken(tray.watering or "")),
         (T("Feed"), shown_level("feed", tray.feed)),
         (T("Heat mat"), _yes(tray.heat_mat)),
-        (T("Light"), tray.light),
+        (T("Light"), shown_level("light", tray.light)),
         (T("Done"), None if tray.done_at is None else when(tray.done_at)),
         (T("Place"), _place(tray)),
         (T("Block"), spoken(tray.block or "")),

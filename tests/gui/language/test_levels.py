@@ -5,10 +5,14 @@ from collections.abc import Iterator
 import pytest
 from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
 
 from gui.home import Memory
 from gui.language.language import speak
-from gui.language.levels import kept_level, shown_level
+from gui.language.levels import edited_level, kept_level, shown_level
+from gui.trays.sowingview import conditions_words
+from gui.traysheet.trayform import TrayForm
+from tests.data.builders import a_tray
 
 
 @pytest.fixture
@@ -46,6 +50,28 @@ def test_what_a_person_says_in_own_words_stays_as_it_is(german: None) -> None:
     assert kept_level("feed", "Algen, dünn") == shown_level("feed", "Algen, dünn") == "Algen, dünn"
     assert kept_level("watering", "Nebel") == "Nebel"
     assert (kept_level("feed", " "), shown_level("feed", None)) == ("", "")
+
+
+def test_what_nobody_touched_stays_as_the_book_had_it(german: None) -> None:
+    assert edited_level("feed", "ohne", "water") == "water"
+    assert edited_level("feed", "ohne", "weekly") == "none"
+    assert edited_level("feed", " ", None) is None
+
+
+def test_the_light_of_a_plan_is_read_and_typed_on_a_tray_in_the_same_words(
+    german: None, qtbot: QtBot
+) -> None:
+    """What a plan varies is known again on its trays by the word in the book."""
+    form = TrayForm()
+    qtbot.addWidget(form)
+    tray = a_tray(light="as now")
+    form.show_tray(tray)
+    assert form.light.text() == "wie jetzt"
+    assert "Licht: wie jetzt" in conditions_words(tray)
+    assert form.said().light == "as now"
+
+    form.light.setText("heller")
+    assert form.said().light == "brighter"
 
 
 def test_in_english_the_words_are_those_of_the_book() -> None:

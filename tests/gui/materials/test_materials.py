@@ -462,6 +462,17 @@ def test_a_feed_of_waste_shows_its_caution_while_it_is_typed(
     assert medium.feed == "worm tea"
 
 
+def test_no_feed_is_kept_of_a_medium_as_the_book_says_it(place: Materials, qtbot: QtBot, demo: Book) -> None:
+    for typed in ("No feed", ""):
+        dialog = FeedDialog(place.desk, demo, "coir")
+        qtbot.addWidget(dialog)
+        dialog.feed.setText(typed)
+        dialog._keep()
+        medium = demo.medium("coir")
+        assert medium is not None
+        assert medium.feed == "none"
+
+
 def test_limits_say_who_keeps_them(place: Materials, qtbot: QtBot, demo: Book) -> None:
     with qtbot.waitSignal(place.desk.was_read):
         place.desk.keep(lambda book: book.set_limits({"price": (None, 1.0)}))
