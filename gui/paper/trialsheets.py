@@ -62,7 +62,9 @@ def _crop_words(crop: CropPlan) -> str:
     said = []
     if crop.seed_lot:
         said.append(translate("TrialSheets", "seed lot {lot}").format(lot=crop.seed_lot))
-    if crop.soak_hours is not None:
+    if crop.soak_hours == 0:
+        said.append(translate("TrialSheets", "sown dry"))
+    elif crop.soak_hours is not None:
         said.append(translate("TrialSheets", "soaked {hours} h").format(hours=in_figures(crop.soak_hours)))
     if crop.blackout_days == 0:
         said.append(translate("TrialSheets", "never covered"))

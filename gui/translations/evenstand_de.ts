@@ -2267,7 +2267,7 @@
         </message>
         <message>
             <source>limits of media</source>
-            <translation>Grenzen der Medien</translation>
+            <translation>Grenzen der Substrate</translation>
         </message>
         <message>
             <source>trays a week</source>
@@ -6562,7 +6562,7 @@ bewährt</translation>
         </message>
         <message>
             <source>nothing was changed, since what this was about is no longer in the book in {folder}: it was taken back, deleted or scored again meanwhile, here or in another window; look again</source>
-            <translation>nichts wurde geändert, denn worum es ging, steht nicht mehr im Buch in {folder}: es wurde inzwischen rückgängig gemacht, gelöscht oder neu bewertet, hier oder in einem anderen Fenster; bitte neu nachsehen</translation>
+            <translation>nichts wurde geändert, denn worum es ging, steht nicht mehr im Buch in {folder}: es wurde inzwischen rückgängig gemacht, gelöscht oder neu ausgewertet, hier oder in einem anderen Fenster; bitte neu nachsehen</translation>
         </message>
         <message>
             <source>nothing was kept, since a number cannot be right: {why}</source>
@@ -7458,7 +7458,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Wetted from the tap at {tap:.0f} °C in air of {air:.0f} °C it stands at {soon:.0f} °C after {hours:.0f} hours and at {later:.0f} °C after {night:.0f}; what dries off keeps it somewhat colder.</source>
-            <translation>Aus dem Hahn mit {tap:.0f} °C gewässert, in Luft von {air:.0f} °C, steht es nach {hours:.0f} Stunden bei {soon:.0f} °C und nach {night:.0f} bei {later:.0f} °C; was verdunstet, hält es etwas kälter.</translation>
+            <translation>Aus dem Hahn mit {tap:.0f} °C gegossen, in Luft von {air:.0f} °C, steht es nach {hours:.0f} Stunden bei {soon:.0f} °C und nach {night:.0f} bei {later:.0f} °C; was verdunstet, hält es etwas kälter.</translation>
         </message>
         <message>
             <source>Read the medium on a heat mat after half a day, and the air: 2 minutes.</source>
@@ -8194,7 +8194,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Watering can vary between bottom, top and both; “{level}” is none of them. How much and how often is noted with each tray as water given.</source>
-            <translation>Die Bewässerung kann sich in von unten, von oben und beides unterscheiden; „{level}“ ist keines davon. Wie viel und wie oft, wird bei jeder Schale als Wassergabe notiert.</translation>
+            <translation>Für die Bewässerung gibt es „von unten“, „von oben“ und „beides“; „{level}“ ist nichts davon. Wie viel und wie oft, wird bei jeder Schale als Wassergabe notiert.</translation>
         </message>
         <message>
             <source>Say which shelves the trial may use.</source>
@@ -8390,7 +8390,7 @@ bewährt</translation>
         </message>
         <message>
             <source>No tray was thrown away, no mold was taken out, and no photo of its trays was refused.</source>
-            <translation>Keine Schale wurde weggeworfen, kein Schimmel entfernt und kein Foto der Schalen abgelehnt.</translation>
+            <translation>Keine Schale wurde weggeworfen, kein Schimmel entfernt und kein Foto ihrer Schalen abgewiesen.</translation>
         </message>
         <message>
             <source>What else went wrong is named in the full report: {n}.</source>
@@ -8530,7 +8530,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Told of the trays that have a number, for only these are compared; without one: {codes}.</source>
-            <translation>Gesagt ist das von den Schalen, die eine Zahl haben, denn nur diese werden verglichen; ohne eine: {codes}.</translation>
+            <translation>Das gilt für die Schalen, die eine Zahl haben, denn nur diese werden verglichen; ohne Zahl: {codes}.</translation>
         </message>
         <message>
             <source>{codes} and {n} more</source>
@@ -9346,7 +9346,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Thrown away before it could be read, and so without a number: {trays}. Where the medium was the reason, it looks better here than it is.</source>
-            <translation>Weggeworfen, bevor sie abgelesen werden konnten, und deshalb ohne Zahl: {trays}. Wo das Medium der Grund war, steht es hier besser da, als es ist.</translation>
+            <translation>Weggeworfen, bevor sie abgelesen werden konnten, und deshalb ohne Zahl: {trays}. Wo das Substrat der Grund war, steht es hier besser da, als es ist.</translation>
         </message>
         <message>
             <source>Cut before the day that is read, and so without a number: {trays}.</source>
@@ -9490,7 +9490,7 @@ bewährt</translation>
         </message>
         <message>
             <source>The trays of a medium do not differ at all. Real trays do, unless a score can tell no more of them: look whether all stand at its limit, or whether numbers were copied.</source>
-            <translation>Die Schalen eines Substrats unterscheiden sich gar nicht. Wirkliche Schalen tun das, es sei denn, eine Wertung kann nicht mehr sagen: nachsehen, ob alle an ihrer Grenze stehen oder ob Zahlen abgeschrieben wurden.</translation>
+            <translation>Die Schalen eines Substrats unterscheiden sich gar nicht. Wirkliche Schalen tun das, es sei denn, eine Wertung kann nicht mehr sagen: nachsehen, ob alle an deren Grenze stehen oder ob Zahlen kopiert wurden.</translation>
         </message>
         <message>
             <source>{medium} and {trusted} share no block, nor does a chain of other media join them.</source>
@@ -11601,6 +11601,10 @@ bewährt</translation>
         <message>
             <source>seed lot {lot}</source>
             <translation>Saatgutpartie {lot}</translation>
+        </message>
+        <message>
+            <source>sown dry</source>
+            <translation>trocken gesät</translation>
         </message>
         <message>
             <source>soaked {hours} h</source>

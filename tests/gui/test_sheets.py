@@ -260,7 +260,7 @@ def test_the_sowing_sheet_says_how_each_crop_is_soaked_and_how_long_covered(
 ) -> None:
     crops = (
         CropPlan(name="pea", read_on_day=9, soak_hours=8.0, blackout_days=3.0, seed_lot="P 7"),
-        CropPlan(name="cress", read_on_day=7, blackout_days=0.0),
+        CropPlan(name="cress", read_on_day=7, soak_hours=0.0, blackout_days=0.0),
         CropPlan(name="kale", read_on_day=9),
     )
     plan = a_plan(blocks=4, crops=crops)
@@ -273,7 +273,7 @@ def test_the_sowing_sheet_says_how_each_crop_is_soaked_and_how_long_covered(
     text = " ".join(document[0].get_textpage().get_text_range().split())
     document.close()
     assert "pea: seed lot P 7; soaked 8 h; days covered after sowing: 3." in text
-    assert "cress: never covered." in text
+    assert "cress: sown dry; never covered." in text
     assert "kale:" not in text
 
 
