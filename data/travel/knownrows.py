@@ -64,14 +64,14 @@ class KnownRows:
         self._of: dict[tuple[Any, ...], list[int]] = defaultdict(list)
         self._logged: dict[tuple[Any, ...], int] = {}
         self._stands: dict[int, Place] = {}  # trays only
-        self.notes: dict[int, str] = {}  # readings and events only
+        self._notes: dict[int, str] = {}  # readings and events only
         self.last_id = 0
         for row in rows:
             self._of[self._key(row)].append(int(row["id"]))
             if table == "tray":
                 self._stands[int(row["id"])] = (row["trial"], row["shelf"])
             if table in NOTED:
-                self.notes[int(row["id"])] = row["note"]
+                self._notes[int(row["id"])] = row["note"]
             self._note_logged(row, int(row["id"]))
             self.last_id = max(self.last_id, int(row["id"]))
 
@@ -96,8 +96,8 @@ class KnownRows:
 
     def _with_note(self, ids: Iterable[int], note: str) -> list[int]:
         """Those that may be meant by a row with this note, the same note first."""
-        fitting = [one for one in ids if self.notes[one] == note or not (note and self.notes[one])]
-        return sorted(fitting, key=lambda one: self.notes[one] != note)
+        fitting = [one for one in ids if self._notes[one] == note or not (note and self._notes[one])]
+        return sorted(fitting, key=lambda one: self._notes[one] != note)
 
     def add(self, row: Row, row_id: int) -> None:
         """A row that has come in."""

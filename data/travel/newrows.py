@@ -5,8 +5,8 @@ Out   rows added through a `Recorder`; how many were added and known; whose id b
 Not   which rows are known (`knownrows.py`, `twins.py`), files of photos, the whole course (`merging.py`),
       suspects from day to day (`followed.py`), names and ids within texts (`renamed.py`)
 
-What is known stays as it is here; the kind of a medium, the note of a reading and the end of a tray, where
-nobody has said them here, are taken as they were said there.
+What is known stays as it is here; the kind of a medium, the margin of a trial, the note of a reading and the
+end of a tray, where nobody has said them here, are taken as they were said there.
 """
 
 from collections import Counter
@@ -31,6 +31,15 @@ ROWS_BETWEEN = 500  # looks at the cancel token
 
 # What belongs to a photo as it was scored: where the photo is known here, so is its score.
 OF_A_PHOTO = {"score": "photo", "correction": "photo", "suspect": "score", "old_score": "score"}
+# What is taken over where nobody has said it here; the first of them tells whether anybody has.
+UNSAID = {
+    "medium": ("kind",),
+    "trial": ("margin_points", "margin_set_at"),
+    "tray": ("done_at", "ended", "ended_why"),
+    "reading": ("note",),
+    "event": ("note",),
+}
+NOTHING = (None, "")
 STEPS = len(KEYS) + 1  # what suspects are from day to day comes last
 
 
@@ -86,7 +95,7 @@ class NewRows:
     ) -> Iterator[Row]:
         """Their rows that are not known here, one by one, under ids of ours."""
         renamed = self._renamed(refers) if table == "tray" else {}
-        last_id = last_here = here.last_id
+        last_id = here.last_id
         ids, fresh = self._ids[table], self._fresh[table]
         for number, row in enumerate(self._rows_of(table)):
             if number % ROWS_BETWEEN == 0:
@@ -99,12 +108,8 @@ class NewRows:
             if known is not None:
                 ids[row["id"]] = known
                 self.known[table] += 1
-                if table == "medium" and known <= last_here:
-                    self._take_kind(recorder, known, row["kind"])
-                if table == "tray" and row["done_at"] is not None:
-                    self._take_end(recorder, known, row)
-                if table in NOTED and row["note"] and here.notes.get(known) == "":
-                    recorder.update(table, known, {"note": row["note"]})
+                if known <= here.last_id:
+                    self._take_unsaid(recorder, table, known, row)
             elif self._hangs_on_known(table, row):
                 self.known[table] += 1
             else:
@@ -136,16 +141,16 @@ class NewRows:
             self._theirs.table("photo").rows,
         )
 
-    def _take_end(self, recorder: Recorder, tray: int, row: Row) -> None:
-        """A tray that grows here and was cut or thrown away there grows no more, and its tag is free."""
-        ours = self._ours.table("tray").get(tray)
-        if ours["done_at"] is None:
-            recorder.update("tray", tray, {name: row[name] for name in ("done_at", "ended", "ended_why")})
-            self._tags.discard(ours["tag_number"])
-
-    def _take_kind(self, recorder: Recorder, medium: int, kind: str) -> None:
-        if kind and not self._ours.table("medium").get(medium)["kind"]:
-            recorder.update("medium", medium, {"kind": kind})
+    def _take_unsaid(self, recorder: Recorder, table: str, known: int, row: Row) -> None:
+        """What was said there of a row of ours, and not here; a tray that has ended leaves its tag."""
+        names = UNSAID.get(table, ())
+        if not names or row[names[0]] in NOTHING:
+            return
+        ours = self._ours.table(table).get(known)
+        if ours[names[0]] in NOTHING:
+            recorder.update(table, known, {name: row[name] for name in names})
+            if table == "tray":
+                self._tags.discard(ours["tag_number"])
 
     def _hangs_on_known(self, table: str, row: Row) -> bool:
         parent = OF_A_PHOTO.get(table)

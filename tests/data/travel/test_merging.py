@@ -192,6 +192,26 @@ def test_the_kind_of_a_medium_is_taken_over_where_nobody_has_said_it_here(
     assert [one.kind for one in book.media_known() if one.name == "coir"] == [here]
 
 
+@pytest.mark.parametrize(("here", "then"), [(None, 4.0), (6.0, 6.0)])
+def test_the_margin_of_a_trial_is_taken_over_with_its_day_where_nobody_has_set_one_here(
+    book: Book, other: Book, here: float | None, then: float
+) -> None:
+    if here is not None:
+        book.set_margin("t", here)
+    before = book.trial_said("t")
+    other.set_margin("t", 4.0)
+
+    merged(book, other)
+
+    said = book.trial_said("t")
+    assert (said.margin_points, said.margin_set_at) == (
+        then,
+        (before if here else other.trial_said("t")).margin_set_at,
+    )
+    book.undo()
+    assert book.trial_said("t") == before
+
+
 @pytest.mark.parametrize("end", [EventKind.CUT, EventKind.THROWN_AWAY])
 def test_a_tray_that_was_ended_there_grows_no_more_here_and_its_tag_is_free(
     book: Book, other: Book, end: EventKind
