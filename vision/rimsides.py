@@ -97,7 +97,16 @@ class Beside:
     @property
     def misfit(self) -> float:
         """Sum of squares in errors, none above `CLIPPED`."""
-        return float(np.minimum((self.off_mm / self.error_mm) ** 2, CLIPPED**2).sum())
+        return float(self._misfits().sum())
+
+    @property
+    def misfit_of_others(self) -> float:
+        """The same without the side that adds most to it."""
+        sides = self._misfits().reshape(4, 2).sum(axis=1)
+        return float(sides.sum() - sides.max())
+
+    def _misfits(self) -> Array:
+        return np.asarray(np.minimum((self.off_mm / self.error_mm) ** 2, CLIPPED**2))
 
     def move(self, expected: Array, covariance: Array) -> tuple[Array, Array]:
         """The move that suits best what is seen and what is expected, its covariance; robust."""

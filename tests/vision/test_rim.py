@@ -8,9 +8,11 @@ import cv2
 import numpy as np
 import pytest
 
+from vision.camera import homography
 from vision.corners import Corners
+from vision.framefit import through
 from vision.markers import Marks, find_marks
-from vision.photo import Photo, grey, read_photo
+from vision.photo import Photo, Pixels, grey, read_photo
 from vision.rim import rim_corners
 from vision.station import station_corners
 from vision.traytype import TrayType
@@ -97,6 +99,31 @@ def test_where_marks_and_rim_agree_on_no_place_nobody_is_sure(station, marks):
     held = rim_corners(marks, station, askew)
 
     assert held.confidence < SURE or worst_mm(held) < 4.0
+
+
+@pytest.mark.parametrize("end", [-1, 1], ids=["left", "right"])
+def test_one_side_alone_that_is_seen_aside_moves_nothing_and_is_asked_about(station, marks, end):
+    """As the rim of the next tray, where leaves hide its own: such trays were surely 3 to 5 mm aside."""
+    held = rim_corners(marks, replace(station, pixels=end_moved(station.pixels, 5.0 * end)), TRAY)
+
+    assert worst_mm(held) < 1.5
+    assert held.confidence < SURE
+
+
+def end_moved(pixels: Pixels, by_mm: float) -> Pixels:
+    """The rim of one end, and 20 mm on either side, painted so far outwards along the tray."""
+    true = np.array(json.loads((PHOTOS / "station.json").read_text(encoding="utf-8"))["corners_px"])
+    half = np.array([TRAY.inner_long_mm, TRAY.inner_short_mm]) / 2
+    to_px = homography(half * [(-1, -1), (1, -1), (1, 1), (-1, 1)], true)
+    moved = to_px @ np.array([[1, 0, by_mm], [0, 1, 0], [0, 0, 1.0]]) @ np.linalg.inv(to_px)
+    size = (pixels.shape[1], pixels.shape[0])
+    strip = half * [(1, -1.2), (1, -1.2), (1, 1.2), (1, 1.2)] + np.array(
+        [[-15.0, 0], [40, 0], [40, 0], [-15, 0]]
+    )
+    strip[:, 0] *= np.sign(by_mm)
+    where = np.zeros(pixels.shape[:2], np.uint8)
+    cv2.fillConvexPoly(where, np.round(through(to_px, strip)).astype(np.int32), 1)
+    return np.where(where[:, :, None] > 0, cv2.warpPerspective(pixels, moved, size), pixels)
 
 
 def test_of_a_tray_of_another_shape_the_marks_are_believed(station, marks):
