@@ -43,6 +43,10 @@ class Screen(QWidget):
     def renew(self) -> None:
         """Read again what is shown; the book has changed. Cheap, called often while photos come in."""
 
+    def unkept(self) -> str:
+        """What would be lost if the window closed now, in a sentence; "" where nothing would."""
+        return ""
+
     def arrive(self) -> None:
         """The screen has come to the front: put the focus where the hands expect it."""
 

@@ -74,6 +74,7 @@ class Window(QMainWindow):
         self.guide = Guide(self.screens, lambda: self.place, self)
         self.field_undo = FieldUndo(self)
         self._been: list[str] = []
+        self._told_lost = False  # what would be lost on closing
         self.setMinimumSize(*LEAST_SIZE)
         self.setAcceptDrops(True)
         self.actions_by_name = make_actions(self)
@@ -93,6 +94,7 @@ class Window(QMainWindow):
         self.choices = ViewChoices(self.top.view_menu, self.memory, self.wardrobe, self)
         self.demo_band = DemoBand(self)
         self.trouble, self.done = TroubleBand(self), DoneBand(self)
+        self.trouble.pressed.connect(self._forget_lost)
         self.stack = QStackedWidget(self)
         self.progress = ProgressStrip(self.work, self)
         self.foot = Foot(self)
@@ -268,6 +270,7 @@ class Window(QMainWindow):
     @Slot(str)
     def tell_trouble(self, sentence: str) -> None:
         """Say what went wrong, until it has been read."""
+        self._told_lost = False
         self.trouble.say(spoken(sentence))
         announce(self.trouble, self.trouble.words.text(), urgent=True)
 
@@ -289,8 +292,22 @@ class Window(QMainWindow):
 
     # --- closing
 
+    @Slot()
+    def _forget_lost(self) -> None:
+        self._told_lost = False
+
     def closeEvent(self, event: QCloseEvent) -> None:
-        """Stop the work, wait for it, close the book: nothing is half written."""
+        """Stop the work, wait for it, close the book: nothing is half written.
+
+        Where something would be lost it is said first, and the second time is meant.
+        """
+        lost = " ".join(filter(None, (screen.unkept() for screen in self.screens.made.values())))
+        if lost and not self._told_lost:
+            self.go_to("traysheet")
+            self.tell_trouble(self.tr("{lost} Close the window again to give it up.").format(lost=lost))
+            self._told_lost = True
+            event.ignore()
+            return
         self.memory.geometry = self.saveGeometry()
         self.memory.keep()
         self.work.close()

@@ -194,6 +194,11 @@ class MendDesk(QWidget):
         """Whether something is painted that is not kept."""
         return self.view.canopy is not None and self.view.canopy.is_changed
 
+    @property
+    def strokes_wait(self) -> bool:
+        """Whether something is painted and not kept, on this photo or on one looked at before."""
+        return self.has_strokes or any(mask.is_changed for mask in self._waiting.values())
+
     # --- the brush
 
     @Slot(bool)

@@ -9958,6 +9958,17 @@ bewährt</translation>
         </message>
     </context>
     <context>
+        <name>SheetViews</name>
+        <message>
+            <source>What was painted on a photo is not kept.</source>
+            <translation>Was auf einem Foto gemalt wurde, ist nicht behalten.</translation>
+        </message>
+        <message>
+            <source>Conditions that were typed are not kept.</source>
+            <translation>Getippte Bedingungen sind nicht behalten.</translation>
+        </message>
+    </context>
+    <context>
         <name>SowPage</name>
         <message>
             <source>Sown on</source>
@@ -12216,6 +12227,10 @@ bewährt</translation>
         <message>
             <source>The demonstration</source>
             <translation>Die Vorführung</translation>
+        </message>
+        <message>
+            <source>{lost} Close the window again to give it up.</source>
+            <translation>{lost} Schließen Sie das Fenster noch einmal, um darauf zu verzichten.</translation>
         </message>
     </context>
     <context>

@@ -127,6 +127,11 @@ class ConditionsPage(SheetPage):
         except Trouble:
             return  # half a number is no draft
 
+    @property
+    def is_typed(self) -> bool:
+        """Whether something is typed and not kept, for this tray or for one looked at before."""
+        return self.leave.isEnabled() or bool(self._drafts)
+
     def _fill(self, book: "Book", state: TrayState) -> None:
         try:
             types = [one.name for one in book.tray_types()]

@@ -100,6 +100,10 @@ class TraySheet(Screen):
         self.views.open_book(book)
         super().open_book(book)
 
+    def unkept(self) -> str:
+        """Strokes and conditions."""
+        return self.views.unkept()
+
     def open_tray(self, tray_id: int) -> None:
         """Show the picture of this tray at its newest day that can be used."""
         self.views.go_to(View.PICTURE)

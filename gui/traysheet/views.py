@@ -130,6 +130,14 @@ class SheetViews(QStackedWidget):
         """The page in front."""
         return self.pages[self.view]
 
+    def unkept(self) -> str:
+        """What was painted or typed and not kept, in a sentence; "" where nothing was."""
+        words = (
+            (self.mend.desk.strokes_wait, self.tr("What was painted on a photo is not kept.")),
+            (self.conditions.is_typed, self.tr("Conditions that were typed are not kept.")),
+        )
+        return " ".join(sentence for lost, sentence in words if lost)
+
     def open_book(self, book: "Book | None") -> None:
         """Another book."""
         self._state = None

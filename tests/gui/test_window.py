@@ -576,6 +576,25 @@ def test_closing_waits_for_the_work_and_leaves_the_book_whole(
         assert is_whole(again)
 
 
+def test_closing_says_first_what_would_be_lost_and_is_meant_the_second_time(
+    with_book: Window, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(with_book.screens["traysheet"], "unkept", lambda: "Strokes are not kept.")
+
+    with_book.close()
+
+    assert with_book.isVisible()
+    assert with_book.place == "traysheet"
+    assert with_book.trouble.words.text() == "Strokes are not kept. Close the window again to give it up."
+
+    with_book.trouble.button.click()  # read, and painted on
+    with_book.close()
+    assert with_book.isVisible()
+
+    with_book.close()
+    assert not with_book.isVisible()
+
+
 def test_the_window_comes_back_as_it_was(make_window: Maker) -> None:
     first = make_window()
     first.resize(1024, 733)  # the screen of the tests is small, and a window is fitted into its width

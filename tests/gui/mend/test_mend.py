@@ -158,6 +158,7 @@ def test_strokes_wait_while_another_photo_is_looked_at(desk: MendDesk, qtbot: Qt
 
     desk.show_photo(PhotoId(2), picture, half_covered())
     assert not desk.has_strokes
+    assert desk.strokes_wait
 
     desk.show_photo(PhotoId(1), picture, half_covered())
     assert covered(desk)[250, 700]

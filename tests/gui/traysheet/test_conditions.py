@@ -45,6 +45,25 @@ def page(sheet: TraySheet) -> ConditionsPage:
     return sheet.views.conditions
 
 
+def test_what_is_typed_and_not_kept_is_named_before_the_window_closes(
+    sheet: TraySheet, page: ConditionsPage, rack_book: Book, qtbot: QtBot
+) -> None:
+    assert sheet.unkept() == ""
+
+    page.form.rate.setFocus()
+    qtbot.keyClicks(page.form.rate, "18,5")
+    assert sheet.unkept() == "Conditions that were typed are not kept."
+
+    sheet.open_tray(next(tray for tray in rack_book.trays() if tray.code == "A2").id)
+    sheet.show_view(View.CONDITIONS)
+    assert sheet.unkept() == "Conditions that were typed are not kept."  # it waits for A1 to come back
+
+    sheet.open_tray(a1(rack_book).id)
+    sheet.show_view(View.CONDITIONS)
+    page.leave.click()
+    assert sheet.unkept() == ""
+
+
 def test_what_is_typed_is_kept_by_ctrl_enter_and_undone(
     sheet: TraySheet, page: ConditionsPage, rack_book: Book, qtbot: QtBot
 ) -> None:
