@@ -46,7 +46,6 @@ class PlanFoot(QWidget):
     @Slot()
     def _go_beside(self) -> None:
         """The main button becomes wider by it, and may lie under the same finger."""
-        self._bounce.is_one()
         self._pressed = ""
         self.also_wanted.emit()
         self._bounce.done()
