@@ -4,13 +4,15 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QDialog
 from pytestqt.qtbot import QtBot
 
 import gui.trays.stationsetup
 from data.book import Book
 from data.photos.station import Checked, check_station, plan_of_station
 from data.photos.stationwords import station_sentences
+from gui.app import make_window
+from gui.home import Memory
 from gui.language.spoken import spoken
 from gui.trays.stationdistances import StationDistances
 from gui.trays.stationsetup import StationSetup
@@ -111,14 +113,32 @@ def test_measured_distances_are_kept_and_forgotten_again(setup: StationSetup, ra
 
 
 def test_where_the_cards_lie_can_be_taken_back_from_the_window(
-    setup: StationSetup, rack_book: Book, qtbot: QtBot
+    rack_book: Book,
+    dressed: QApplication,
+    memory: Memory,
+    qtbot: QtBot,
+    answer: Callable[[Callable[[QDialog], None]], None],
 ) -> None:
-    kind = setup.chosen.name
-    with qtbot.waitSignal(setup.changed):
-        setup.keep_places(((3.0, 0.0), (0.0, 0.0), (0.0, 0.0), (0.0, 0.0)))
-    assert spoken(rack_book.undo_text() or "") == f"station cards of {kind}"
-    rack_book.undo()
-    assert rack_book.tray_type(kind).cards_off_mm == ()
+    rack_book.close()
+    window = make_window(dressed, memory)
+    qtbot.addWidget(window)
+    window.show()
+    window.open_folder(rack_book.folder)
+
+    def keep(dialog: QDialog) -> None:
+        assert isinstance(dialog, StationSetup)
+        dialog.keep_places(((3.0, 0.0), (0.0, 0.0), (0.0, 0.0), (0.0, 0.0)))
+
+    answer(keep)
+    window.dialogs.check_station()
+
+    book, undo = window.book, window.actions_by_name["undo"]
+    assert book is not None
+    (kind,) = [one.name for one in book.tray_types() if one.cards_off_mm]
+    assert spoken(book.undo_text() or "") == f"station cards of {kind}"
+    assert undo.isEnabled()
+    undo.trigger()
+    assert book.tray_type(kind).cards_off_mm == ()
 
 
 def test_a_distance_that_cannot_be_is_asked_again(setup: StationSetup, rack_book: Book) -> None:
