@@ -9961,11 +9961,11 @@ bewährt</translation>
         <name>SheetViews</name>
         <message>
             <source>What was painted on a photo is not kept.</source>
-            <translation>Was auf einem Foto gemalt wurde, ist nicht behalten.</translation>
+            <translation>Was auf einem Foto gemalt wurde, ist noch nicht behalten.</translation>
         </message>
         <message>
             <source>Conditions that were typed are not kept.</source>
-            <translation>Getippte Bedingungen sind nicht behalten.</translation>
+            <translation>Eingetippte Bedingungen sind noch nicht behalten.</translation>
         </message>
     </context>
     <context>
@@ -12230,7 +12230,7 @@ bewährt</translation>
         </message>
         <message>
             <source>{lost} Close the window again to give it up.</source>
-            <translation>{lost} Schließen Sie das Fenster noch einmal, um darauf zu verzichten.</translation>
+            <translation>{lost} Das Fenster noch einmal schließen, um es aufzugeben.</translation>
         </message>
     </context>
     <context>
