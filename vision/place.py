@@ -19,7 +19,7 @@ from vision.corners import SURE, Corners
 from vision.frame import find_frame
 from vision.markers import Marks, find_marks
 from vision.photo import Photo, grey
-from vision.rim import LIKE_NOMINAL, rim_corners
+from vision.rim import is_known, rim_corners
 from vision.traytype import TrayType
 
 __all__ = ["SURE", "TrayOf", "far_side_first", "find_corners", "marks_and_tray"]
@@ -73,7 +73,7 @@ def find_corners(photo: Photo, marks: Marks, tray: TrayType | None = None) -> Co
     if station is not None and station.confidence >= SURE:
         return station
     frame = find_frame(photo)
-    if frame is not None and abs(tray.inner_long_mm / (2 * tray.inner_short_mm) - 1) > LIKE_NOMINAL:
+    if frame is not None and not is_known(tray):
         frame = replace(frame, confidence=min(frame.confidence, 0.9 * SURE))
     found = [corners for corners in (station, frame) if corners is not None]
     surest = max(found, key=lambda corners: corners.confidence, default=None)

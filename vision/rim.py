@@ -32,11 +32,11 @@ from vision.rimsides import CLIPPED, MOVES, Beside, Laid, seen_beside
 from vision.station import HALF_SURE_MM, axis_of, confidence, corners_of, fit_station
 from vision.traytype import TrayType
 
-__all__ = ["LIKE_NOMINAL", "rim_corners"]
+__all__ = ["is_known", "rim_corners"]
 
 Array = NDArray[np.float64]
 
-LIKE_NOMINAL = 0.03  # how far a tray's shape may be from the nominal one, which the networks know
+LIKE_NOMINAL = 0.03  # how far a tray's shape may be from the nominal one
 FEWEST_CARDS = 3  # that hold a plane
 WINDOW_MM = {COARSE: 40.0, FINE: 20.0}
 LOOKS = (COARSE, COARSE, FINE, FINE)  # from where the marks lay it to where it is
@@ -68,16 +68,21 @@ class Plane:
     pose: Pose
 
 
+def is_known(tray: TrayType) -> bool:
+    """Whether a tray is about twice as long as wide: the networks have learned from no others."""
+    return abs(tray.inner_long_mm / (2 * tray.inner_short_mm) - 1) <= LIKE_NOMINAL
+
+
 def rim_corners(marks: Marks, photo: Photo, tray: TrayType) -> Corners | None:
     """Corners of the inner area at a station; None with fewer than two marks.
 
-    Of a tray that is not twice as long as wide the networks know nothing: there the marks are believed.
+    Of a tray of another shape the networks know nothing: there the marks are believed.
     """
     fit = fit_station(marks, photo.size_stored, photo.focal_35mm, tray)
     if fit is None:
         return None
     told = corners_of(fit, tray)
-    if abs(tray.inner_long_mm / (2 * tray.inner_short_mm) - 1) > LIKE_NOMINAL:
+    if not is_known(tray):
         return told
     try:
         return _settled(told, fit, tray, _Rim(photo))

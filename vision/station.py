@@ -2,7 +2,8 @@
 
 In    `Marks`, `Photo`, `TrayType`
 Out   `Corners` with a confidence; `Patches`: mean linear light of the tag's white and grey patch
-Not   finding marks (`markers.py`), the fit itself (`pose.py`), white balance (`light.py`)
+Not   finding marks (`markers.py`), the fit itself (`posefit.py`), the rim as it is seen (`rim.py`), white
+      balance (`light.py`)
 
 The cards lie lower than the rim, so a plain homography through them is wrong by centimetres: the camera's
 pose is solved and the rim's corners are projected.
@@ -25,7 +26,17 @@ from vision.posefit import Fit, best_fit
 from vision.stray import without_strays
 from vision.traytype import GREY_MM, PATCH_MM, TAG_MARK_MM, WHITE_MM, TrayType, square
 
-__all__ = ["Patches", "TrayType", "corners_of", "fit_station", "patches", "station_corners"]
+__all__ = [
+    "HALF_SURE_MM",
+    "Patches",
+    "TrayType",
+    "axis_of",
+    "confidence",
+    "corners_of",
+    "fit_station",
+    "patches",
+    "station_corners",
+]
 
 Linear = tuple[float, float, float]
 
