@@ -130,7 +130,7 @@ class ConditionsPage(SheetPage):
     @property
     def is_typed(self) -> bool:
         """Whether something is typed and not kept, for this tray or for one looked at before."""
-        return self.leave.isEnabled() or bool(self._drafts)
+        return (self.state is not None and self.leave.isEnabled()) or bool(self._drafts)
 
     def _fill(self, book: "Book", state: TrayState) -> None:
         try:

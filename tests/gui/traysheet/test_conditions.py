@@ -45,6 +45,23 @@ def page(sheet: TraySheet) -> ConditionsPage:
     return sheet.views.conditions
 
 
+def test_who_only_looked_at_a_tray_is_told_of_nothing_before_the_window_closes(
+    sheet: TraySheet, rack_book: Book
+) -> None:
+    assert sheet.unkept() == ""
+    sheet.open_tray(a1(rack_book).id)
+    assert sheet.unkept() == ""
+
+
+def test_what_was_typed_in_a_book_that_is_closed_is_not_named_in_the_next_one(
+    sheet: TraySheet, page: ConditionsPage, rack_book: Book
+) -> None:
+    page.form.note.setText("at the door")
+    assert sheet.unkept() != ""
+    sheet.open_book(rack_book)
+    assert sheet.unkept() == ""
+
+
 def test_what_is_typed_and_not_kept_is_named_before_the_window_closes(
     sheet: TraySheet, page: ConditionsPage, rack_book: Book, qtbot: QtBot
 ) -> None:
