@@ -213,7 +213,7 @@ def test_a_tray_thrown_away_for_mold_in_german_is_lost_as_one_in_english(rack: R
     assert found.verdict.medium("coir").n == 4
 
 
-@pytest.mark.parametrize(("day", "said"), [(6, True), (12, False)])
+@pytest.mark.parametrize(("day", "said"), [(6, True), (9, True), (12, False)])
 def test_a_tray_that_dried_out_and_was_thrown_away_is_no_mere_missing_photo(
     rack: Rack, day: int, said: bool
 ) -> None:
