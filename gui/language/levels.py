@@ -43,4 +43,4 @@ def kept_level(factor: str, text: str) -> str:
 
 def edited_level(factor: str, text: str, was: str | None) -> str | None:
     """What stands in a field, as the book keeps it; what nobody has touched stays as it was."""
-    return was if text.strip() == shown_level(factor, was) else kept_level(factor, text) or None
+    return was if text.strip() == shown_level(factor, was).strip() else kept_level(factor, text) or None

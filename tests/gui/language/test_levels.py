@@ -56,6 +56,7 @@ def test_what_nobody_touched_stays_as_the_book_had_it(german: None) -> None:
     assert edited_level("feed", "ohne", "water") == "water"
     assert edited_level("feed", "ohne", "weekly") == "none"
     assert edited_level("feed", " ", None) is None
+    assert edited_level("light", "LED", "LED ") == "LED "
 
 
 def test_the_light_of_a_plan_is_read_and_typed_on_a_tray_in_the_same_words(
