@@ -82,7 +82,12 @@ def score_whole_file(path: Path, tissue: Tissue) -> Scored | Refused:
 
 
 def score_photo(
-    photo: Photo, tissue: Tissue, *, corners: Corners | None = None, trays: TrayOf | None = None
+    photo: Photo,
+    tissue: Tissue,
+    *,
+    corners: Corners | None = None,
+    trays: TrayOf | None = None,
+    keep_order: bool = False,
 ) -> Scored | Refused:
     """Everything that can be told of the tray in a photo.
 
@@ -92,6 +97,7 @@ def score_photo(
     tissue : the method that tells tissues apart
     corners : by hand, of the stored photo; None lets them be found
     trays : which kind of tray carries a tag at a time; None: all are nominal
+    keep_order : a canopy was drawn, or numbers are kept, on the top view of these corners: it is not turned
 
     Returns
     -------
@@ -101,7 +107,9 @@ def score_photo(
     """
     started = perf_counter()
     marks, tray = marks_and_tray(photo, trays)
-    found = find_corners(photo, marks, tray) if corners is None else far_side_first(corners, marks)
+    if corners is not None and not keep_order:
+        corners = far_side_first(corners, marks)
+    found = find_corners(photo, marks, tray) if corners is None else corners
     if found is None:
         return _refused(photo, _why_no_tray(photo), marks)
     if found.confidence >= SURE and cut_off(found.points, photo.size_stored) > MOST_CUT_OFF:

@@ -88,20 +88,28 @@ def _digest(path: Path) -> str | None:
 
 
 def score_again(
-    path: Path, corners: "Corners", canopy: bytes | None = None, trays: TraysByTag | None = None
+    path: Path,
+    corners: "Corners",
+    canopy: bytes | None = None,
+    trays: TraysByTag | None = None,
+    *,
+    keep_order: bool = True,
 ) -> Judged:
     """Score a kept photo with the very corners of its score, to make its pictures anew or to mend it.
 
     Parameters
     ----------
     canopy : PNG of the whole canopy as a person has drawn it; None: as it is measured.
+    keep_order : the top view stays the way up that it was, for what is kept lies on it; else the station's
+        cards say which side is the far one.
     """
     from vision.methods import best_tissue
     from vision.photo import PhotoRefused, read_photo
     from vision.score import score_photo
 
     try:
-        result = score_photo(read_photo(path), best_tissue(), corners=corners, trays=trays)
+        photo = read_photo(path)
+        result = score_photo(photo, best_tissue(), corners=corners, trays=trays, keep_order=keep_order)
     except PhotoRefused as refused:
         return Judged(name=path.name, digest=None, taken_at=None, tag_number=None, refusal=refused.reason)
     return _judged(result if canopy is None else _mended(result, canopy))

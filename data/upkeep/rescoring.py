@@ -72,10 +72,11 @@ class Stale:
 def score_kept(again: Again) -> Judged:
     """Score a kept photo by the present version; a top-level function, so that it can travel."""
     if again.corners is not None and (again.by_hand or again.canopy is not None):
-        return score_again(again.path, again.corners, again.canopy, again.trays)
+        drawn = again.canopy is not None
+        return score_again(again.path, again.corners, again.canopy, again.trays, keep_order=drawn)
     judged = score_for_book(again.path, trays=again.trays)
     if again.corners is not None and judged.needs_corners:
-        return score_again(again.path, again.corners, trays=again.trays)
+        return score_again(again.path, again.corners, trays=again.trays, keep_order=False)
     return judged
 
 

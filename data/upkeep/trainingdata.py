@@ -54,7 +54,8 @@ def lesson_of(
     from vision.score import Refused, score_photo
 
     try:
-        result = score_photo(read_photo(path), best_tissue(), corners=corners, trays=trays)
+        photo = read_photo(path)
+        result = score_photo(photo, best_tissue(), corners=corners, trays=trays, keep_order=True)
     except PhotoRefused:
         return None
     if isinstance(result, Refused):

@@ -1,5 +1,6 @@
 """From a real photo to the book: the whole way through the vision room, on photos of the demonstration."""
 
+import json
 import pickle
 from collections.abc import Iterator
 from concurrent.futures import ProcessPoolExecutor
@@ -7,6 +8,7 @@ from dataclasses import fields
 from multiprocessing import get_context
 from pathlib import Path
 
+import numpy as np
 import pytest
 from PIL import ExifTags, Image
 
@@ -14,11 +16,15 @@ from data.book import Book
 from data.cancel import CancelToken
 from data.demo import demo_photos, make_demo
 from data.intake import intake, make_pictures, rescore
-from data.photos.judged import score_for_book
+from data.photos.judged import score_again, score_for_book
 from data.records import KeptScore, PhotoState, Refused, Stored
 from data.tables.rows import COLOUR, LIGHT, STAND
+from data.upkeep.rescoring import Again, score_kept
 from vision.colour import Colour
+from vision.corners import by_hand
 from vision.light import Light
+from vision.mending import encode_mask
+from vision.photo import read_photo
 from vision.reason import Reason
 from vision.stand import Stand
 
@@ -151,3 +157,21 @@ def test_a_file_that_is_gone_is_refused_and_not_remembered(tmp_path: Path) -> No
 
         assert fate == Refused(photo_id=None, name="gone.jpg", reason=Reason.UNREADABLE)
         assert book.photos() == ()
+
+
+FROM_BEHIND = Path(__file__).parents[2] / "photos" / "station.jpg"
+
+
+def test_a_canopy_drawn_on_a_tray_that_was_shown_upside_down_stays_where_it_was_drawn() -> None:
+    """The cards tell the far side of kept corners, too, but what lies on their top view must not turn."""
+    rim = json.loads(FROM_BEHIND.with_suffix(".json").read_text(encoding="utf-8"))["corners_px"]
+    corners = by_hand(rim, read_photo(FROM_BEHIND))
+    left = encode_mask(np.indices((508, 1016))[1] < 508)
+
+    drawn = score_again(FROM_BEHIND, corners, left)
+    again = score_kept(Again(path=FROM_BEHIND, corners=corners, by_hand=True, trays=None, canopy=left))
+    undrawn = score_kept(Again(path=FROM_BEHIND, corners=corners, by_hand=True, trays=None, canopy=None))
+
+    points = [judged.score.corners.points for judged in (drawn, again, undrawn) if judged.score]
+    turned = corners.points[2:] + corners.points[:2]
+    assert points == [corners.points, corners.points, turned]
