@@ -274,6 +274,18 @@ def test_uncovering_ends_the_blackout_then_and_not_as_it_was_planned(book: Book,
     assert book.tray(tray).blackout_to == sown + timedelta(days=2)
 
 
+def test_a_blackout_that_was_said_otherwise_since_stays_where_the_uncovering_is_mended(
+    book: Book, tray: TrayId
+) -> None:
+    sown = book.tray(tray).sown_at
+    (event,) = book.add_event([tray], EventKind.UNCOVERED, sown + timedelta(days=3))
+    book.edit_tray(tray, blackout_to=sown + timedelta(days=2))
+
+    book.change_event(event, at=sown + timedelta(days=4))
+
+    assert book.tray(tray).blackout_to == sown + timedelta(days=2)
+
+
 def test_of_a_tray_whose_cover_nobody_noted_uncovering_says_that_it_was_covered(
     book: Book, tray: TrayId
 ) -> None:

@@ -255,3 +255,13 @@ def test_amount_and_soaking_of_seed_stay_with_their_crop(book: Book) -> None:
 
     assert (book.tray(pea.id).sowing_rate_g, book.tray(pea.id).light) == (280.0, "LED")
     assert (book.tray(broccoli.id).sowing_rate_g, book.tray(broccoli.id).light) == (18.0, "LED")
+
+
+def test_a_tray_that_was_cut_is_moved_no_more(book: Book) -> None:
+    tray = book.trays()[0].id
+    book.set_setting("today", "2026-03-12")
+    book.add_event([tray], EventKind.CUT, datetime(2026, 3, 11, 8))
+
+    book.edit_tray(tray, shelf="Z")
+
+    assert [event.kind for event in book.events(tray)] == [EventKind.CUT]

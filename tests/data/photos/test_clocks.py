@@ -292,6 +292,17 @@ def test_a_phone_in_another_zone_is_asked_about_though_its_files_are_copies(
 
 
 @pytest.mark.usefixtures("at_berlin")
+def test_files_still_tell_that_a_phone_in_the_zone_of_the_rack_runs_wrong(book: Book, phone: Path) -> None:
+    for n in (1, 2, 3):
+        taken = datetime(2026, 3, 8, 22, 30 + n)
+        note = a_note(phone, f"{n}.jpg", tag=9 + n, taken_at=taken.isoformat(), zone=1.0)
+        os.utime(note, (taken.timestamp() + 25 * 60, taken.timestamp() + 25 * 60))
+        bring(book, note)
+
+    assert only(book.clock_doubts()).shift == timedelta(minutes=25)
+
+
+@pytest.mark.usefixtures("at_berlin")
 def test_a_phone_in_the_zone_of_the_rack_is_believed(book: Book, phone: Path) -> None:
     an_evening_walk(book, phone, 1.0)
 

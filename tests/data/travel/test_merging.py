@@ -291,6 +291,21 @@ def test_two_photos_that_lie_on_a_wrong_tray_there_make_no_twins(
     assert sorted(tray.code for tray in book.trays()) == ["A1", "A2", "A3", "A9"]
 
 
+def test_two_of_their_trays_never_become_one_of_ours(book: Book, copied: Book, phone: Path) -> None:
+    for one in (book, copied):
+        for day in (4, 5):
+            bring(one, a_note(phone, f"{day}.jpg", tag=10, taken_at=f"2026-03-0{day}T08:00:00"))
+    first = copied.trays()[0]
+    (second,) = copied.add_trays([a_tray("B9")])
+    copied.edit_tray(first.id, code="A9")
+    for shown in copied.days(first.id)[:2]:
+        copied.match(shown.photo_id, second)
+
+    merged(book, copied)
+
+    assert sorted(tray.code for tray in book.trays()) == ["A1", "A2", "A3", "A9", "B9"]
+
+
 def test_a_tag_that_grows_here_is_left_to_the_tray_here(book: Book, other: Book) -> None:
     result = merged(book, other, medium="coir")  # their A1 is another tray than ours, with the same tag
 

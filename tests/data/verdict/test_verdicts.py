@@ -288,6 +288,10 @@ def test_a_photo_of_the_day_that_a_person_left_out_is_told_and_one_of_another_da
     for one, day in ((tray, 9), (other, 5)):
         for photo in [shown.photo_id for shown in rack.book.days(one.id) if shown.day == day]:
             rack.book.leave_out(photo)
+    blurred = rack.tray("peat mix")
+    note = a_note(rack.folder, "blurred.jpg", tag=blurred.tag_number, refuse="BLURRED",
+                  taken_at=(blurred.sown_at + timedelta(days=9)).isoformat())  # fmt: skip
+    rack.book.leave_out(rack.book.keep(score_note(note), note).photo_id)
 
     (found,) = rack.verdicts()
 
