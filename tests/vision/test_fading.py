@@ -79,6 +79,15 @@ def test_leaves_on_paper_in_a_grey_picture_are_lost():
     assert fading(leaves, leaves) is Fading.LOST
 
 
+def test_a_dense_canopy_with_little_contrast_is_lost_in_a_grey_picture_and_no_paper():
+    """Two fifths of it in shade: of bare paper no more than a fifth is dark."""
+    shade = np.random.default_rng(2).random((127, 254)) < 0.4
+    canopy = np.where(np.kron(shade, np.ones((4, 4))) > 0, 160, 210).astype(np.uint8)
+    grey = np.repeat(canopy[:, :, None], 3, axis=2)
+
+    assert fading(grey, grey) is Fading.LOST
+
+
 def sown_paper(light: float) -> Pixels:
     """A tray with white paper and 2 dark seeds a cm2, as amaranth is sown, in so much light."""
     rng = np.random.default_rng(0)

@@ -51,8 +51,13 @@ def test_a_label_is_hidden_ground_by_its_own_share(top):
     assert hidden_pct(labelled) == pytest.approx(share, rel=0.1)
 
 
-def test_white_paper_all_over_the_tray_is_no_glare(top):
-    paper = np.full_like(top, 200)
-    paper[::12, ::12] = 40
+@pytest.mark.parametrize("code", [150, 200, 235])
+def test_white_paper_all_over_the_tray_is_no_glare(top, code):
+    assert hidden_pct(np.full_like(top, code)) < MOST_HIDDEN_PCT
 
-    assert hidden_pct(paper) < MOST_HIDDEN_PCT
+
+def test_bright_ground_beside_dark_is_no_glare_as_long_as_it_is_far_from_white(top):
+    ground = np.full_like(top, 20)
+    ground[:, :500] = 60
+
+    assert hidden_pct(ground) < 1
