@@ -47,6 +47,14 @@ def seen(marks: Marks) -> list[Seen]:
     return [*cards, Seen(corners=np.array(marks.tag.quad), quad_mm=None)]
 
 
+def test_corners_are_expected_where_they_are_seen_blur_and_all(draw_station):
+    marks = seen(find_marks(draw_station(tilt_deg=9.0).grey))
+    fit = best_fit(marks, (1600, 1200), 26.0)
+
+    for mark in marks[:4]:
+        assert np.abs(fit.expected(mark.quad_mm) - mark.corners).max() < 0.25
+
+
 def test_marks_without_a_stray_corner_are_left_alone(draw_station):
     station = draw_station()
     marks = seen(find_marks(station.grey))
