@@ -8830,7 +8830,7 @@ bewährt</translation>
         </message>
         <message>
             <source>No margin was set before sowing; the usual {margin} was taken.</source>
-            <translation>Vor der Aussaat wurde kein Spielraum festgelegt; der übliche von {margin} wurde genommen.</translation>
+            <translation>Vor der Aussaat wurde kein Spielraum festgelegt; genommen wurde der übliche ({margin}).</translation>
         </message>
         <message>
             <source>The margin of {share:g} % of the mean of {trusted} is {margin:.1f} g in this trial.</source>
