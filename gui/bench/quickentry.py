@@ -24,6 +24,7 @@ from data.records import Tile
 from gui.bench.noted import Noted, what_words, where_words
 from gui.bench.quickline import KINDS, Kind, QuickEntry, figure_words, quick_entry
 from gui.bench.typingon import TypingOn
+from gui.controls.bounce import Bounce
 from gui.controls.flow import Flow
 from gui.controls.telling import tell
 from gui.language.spoken import spoken
@@ -64,7 +65,8 @@ class QuickLine(QWidget):
         self.keep = QPushButton(self.tr("Note it"), self)
         set_role(self.keep, "rack")
         self.keep.setToolTip(self.tr("Keep it in the book (Enter); Ctrl+Z takes it back"))
-        self.keep.clicked.connect(self.note_it)
+        self._bounce = Bounce()  # the answers come to stand where the button was
+        self.keep.clicked.connect(self._bounce.once(self.note_it))
         self.said = wrapped("", self)
         self.typing_on = TypingOn(self)
         self.typing_on.typed.connect(self._type_on)
@@ -105,7 +107,7 @@ class QuickLine(QWidget):
         made = QPushButton(self)
         made.setAutoDefault(True)  # so that Enter of the number pad presses it, too
         set_role(made, "rack")
-        made.clicked.connect(does)
+        made.clicked.connect(self._bounce.once(does))
         self.typing_on.watch(made)
         return made
 

@@ -5,6 +5,8 @@ Out   whether a press came too soon after the one before to be meant
 Not   the letters that answer in a list: who types one twice means it
 """
 
+from collections.abc import Callable
+
 from PySide6.QtCore import QElapsedTimer
 from PySide6.QtGui import QGuiApplication
 
@@ -31,6 +33,16 @@ class Bounce:
         self._since.start()
         self._of = of
         return False
+
+    def once(self, does: Callable[[], object]) -> Callable[[], None]:
+        """What a press does, for a button to be connected to: nothing where it was none of its own."""
+
+        def press() -> None:
+            if not self.is_one():
+                does()
+                self.done()
+
+        return press
 
     def done(self) -> None:
         """What the press did is done only now: one that was waiting meanwhile came at once, too."""

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QVBoxLa
 from data.entry.units import parse, quantity_of
 from data.events import EventKind
 from data.readings import ReadingKind
+from gui.controls.bounce import Bounce
 from gui.controls.flow import Flow
 from gui.controls.telling import tell
 from gui.language.spoken import spoken
@@ -63,7 +64,8 @@ class NoteEntry(QWidget):
         self.note.setMinimumWidth(18 * self.fontMetrics().averageCharWidth())
         self.add = QPushButton(self.tr("Note it"), self)
         self.add.setToolTip(self.tr("Keep it in the book (Enter); Ctrl+Z takes it back"))
-        self.add.clicked.connect(self._add)
+        self._bounce = Bounce()
+        self.add.clicked.connect(self._bounce.once(self._add))
         set_role(self.add, "rack-main")
         for field in (self.what, self.value, self.at, self.note):
             set_role(field, "rack")

@@ -45,13 +45,8 @@ class PlanRow(QWidget):
 
     def _button(self, words: str, signal: SignalInstance) -> QPushButton:
         button = QPushButton(words, self)
-
-        def press() -> None:  # "Give up this draft" comes to stand where "Change the plan" was, and back
-            if not self._bounce.is_one():
-                signal.emit()
-                self._bounce.done()
-
-        button.clicked.connect(press)
+        # "Give up this draft" comes to stand where "Change the plan" was, and back
+        button.clicked.connect(self._bounce.once(signal.emit))
         return button
 
     def show_state(self, state: PlanState) -> None:

@@ -182,6 +182,32 @@ def test_nothing_doubtful_is_kept_before_it_is_answered(qtbot: QtBot, bench: Ben
     assert weights(rack_book)["A1"][1] == pytest.approx(964, abs=1)
 
 
+def test_a_finger_that_bounces_on_note_it_does_not_answer_what_is_asked(
+    qtbot: QtBot, bench: Bench, rack_book: Book
+) -> None:
+    type_line(qtbot, bench, "A1 1120")
+    bench.quick.line.setText("A1 34")
+    qtbot.mouseClick(bench.quick.keep, Qt.MouseButton.LeftButton)
+    assert bench.quick.as_typed.isVisible(), "it stands under the same finger now"
+    qtbot.mouseClick(bench.quick.as_typed, Qt.MouseButton.LeftButton)
+    assert weights(rack_book)["A1"] == [1120.0]
+
+    qtbot.wait(QApplication.doubleClickInterval() + 50)
+    qtbot.mouseClick(bench.quick.as_typed, Qt.MouseButton.LeftButton)
+    assert weights(rack_book)["A1"] == [1120.0, 34.0]
+
+
+def test_a_finger_that_bounces_on_note_it_goes_on_to_no_other_tray(
+    qtbot: QtBot, bench: Bench, rack_book: Book
+) -> None:
+    bench.rack.setCurrentIndex(bench.rack.model().index(0, 0))
+    bench.quick.kind.setCurrentIndex(KINDS.index(EventKind.TURNED))
+    for _ in range(2):
+        qtbot.mouseClick(bench.quick.keep, Qt.MouseButton.LeftButton)
+    turned = [one for tray in rack_book.trays() for one in rack_book.events(tray.id)]
+    assert len(turned) == 1
+
+
 def test_typing_on_takes_the_question_away(qtbot: QtBot, bench: Bench, rack_book: Book) -> None:
     type_line(qtbot, bench, "A1 1120")
     type_line(qtbot, bench, "A1 34")

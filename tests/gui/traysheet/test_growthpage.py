@@ -194,6 +194,16 @@ def test_an_unusual_number_is_kept_and_doubted(sheet: TraySheet, rack_book: Book
     assert "90 g stands against 900 g before" in page.entry.said.text()
 
 
+def test_a_finger_that_bounces_on_note_it_notes_once(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:
+    entry = opened(sheet, qtbot).entry
+    entry.choose(EventKind.TURNED)
+
+    for _ in range(2):
+        qtbot.mouseClick(entry.add, Qt.MouseButton.LeftButton)
+
+    assert [one.kind for one in rack_book.events(a1(rack_book))] == [EventKind.TURNED]
+
+
 def test_an_event_has_a_mark_with_its_words(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:
     page = opened(sheet, qtbot)
     page.entry.choose(EventKind.WATERED)
