@@ -219,7 +219,7 @@ def _card_at(grey: Grey, place: Array) -> Iterator[tuple[int, Reading]]:
 
 def _dark_squares(grey: Grey) -> Iterator[Array]:
     """Places (3, 3) of dark pieces of about square outline: leaves lie over a corner or an edge of them."""
-    times = max(1, round(max(grey.shape) / SEARCH_PX))
+    times = max(1, min(*grey.shape, round(max(grey.shape) / SEARCH_PX)))
     rows, columns = grey.shape[0] // times, grey.shape[1] // times
     small = np.asarray(
         cv2.resize(grey[: rows * times, : columns * times], (columns, rows), interpolation=cv2.INTER_AREA),

@@ -7,7 +7,7 @@ import cv2
 import numpy as np
 import pytest
 
-from vision.markers import CARDS, find_marks
+from vision.markers import CARDS, Marks, find_marks
 from vision.photo import grey, read_photo
 from vision.traytype import TAG_MARK_MM, TrayType, square
 
@@ -125,3 +125,7 @@ def test_marks_of_a_rendered_photo_lie_where_they_were_rendered():
         middle = np.mean(truth["marks_px"][f"station_{number}"], axis=0)
         assert np.linalg.norm(np.mean(marks.cards[number], axis=0) - middle) < 2.0
     assert marks.tag.number == truth["tag_number"]
+
+
+def test_a_strip_longer_than_any_photo_has_no_marks_and_is_no_error():
+    assert find_marks(np.full((64, 65_500), 110, np.uint8)) == Marks()
