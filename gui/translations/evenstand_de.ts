@@ -11874,6 +11874,10 @@ bewährt</translation>
             <source>Plan the next trial: {n} trays of each</source>
             <translation>Nächsten Versuch planen: {n} Schalen von jedem</translation>
         </message>
+        <message>
+            <source>Plan the next trial: {n} trays of each, for {crop}</source>
+            <translation>Nächsten Versuch planen: {n} Schalen von jedem, für {crop}</translation>
+        </message>
     </context>
     <context>
         <name>VerdictHead</name>

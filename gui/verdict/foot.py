@@ -8,6 +8,8 @@ Not   doing it (`screen.py`)
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
+from data.verdict.nexttrial import NextTrial
+from gui.language.spoken import filled
 from gui.style.palette import Space, set_role
 
 __all__ = ["VerdictFoot"]
@@ -46,10 +48,16 @@ class VerdictFoot(QWidget):
         for button in (self.next, self.report, self.by_eye):
             row.addWidget(button)
 
-    def show_may(self, *, score: bool, trays_of_next: int | None) -> None:
-        """Whether there is something to score, and how many trays of each the next trial takes, if any."""
+    def show_may(self, *, score: bool, then: NextTrial | None, crop: str) -> None:
+        """Whether there is something to score, and what the next trial takes, if any.
+
+        Where another crop than the one in front takes so many it is named: the sentence above says another
+        number.
+        """
         self.by_eye.setEnabled(score)
-        self.next.setVisible(trays_of_next is not None)
-        if trays_of_next is not None:
+        self.next.setVisible(then is not None)
+        if then is not None:
             words = self.tr("Plan the next trial: {n} trays of each")
-            self.next.setText(words.format(n=trays_of_next))
+            if then.crop != crop:
+                words = self.tr("Plan the next trial: {n} trays of each, for {crop}")
+            self.next.setText(filled(words, n=then.trays, crop=then.crop))

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 from data.desirability import ScoreRule, rule_text
 from data.errors import BookError
 from data.trial import MeasureKind
-from data.verdict.nexttrial import trays_of_next
+from data.verdict.nexttrial import NextTrial, next_trial
 from gui.answer.drawnchart import DrawnChart
 from gui.answer.reading import VerdictReading
 from gui.answer.view import VerdictState, chosen_state
@@ -191,7 +191,7 @@ class Verdict(Screen):
         else:
             self._whole.setCurrentIndex(PAGE)
         self.rounds.show_state(state)
-        self.foot.show_may(score=self.rounds.may_begin, trays_of_next=self.trays_of_next)
+        self.foot.show_may(score=self.rounds.may_begin, then=self.next_trial, crop=state.crop)
         self.head.show_state(state)
         self.page.show_state(state)
 
@@ -200,16 +200,16 @@ class Verdict(Screen):
         self.place_wanted.emit("plan")
 
     @property
-    def trays_of_next(self) -> int | None:
-        """Trays of each that would probably settle what is not shown; None without a plan to repeat."""
+    def next_trial(self) -> NextTrial | None:
+        """What would probably settle what is not shown; None without a plan to repeat."""
         reading = self.state.reading
-        return None if reading.kept is None else trays_of_next(reading.found)
+        return None if reading.kept is None else next_trial(reading.found)
 
     @Slot()
     def _want_next(self) -> None:
-        trays = self.trays_of_next
-        if trays is not None:
-            self.next_wanted.emit(self.state.reading.trial, trays)
+        then = self.next_trial
+        if then is not None:
+            self.next_wanted.emit(self.state.reading.trial, then.trays)
             self.place_wanted.emit("plan")
 
     @Slot(str)

@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from data.statistics.power import Design, power
-from data.verdict.nexttrial import trays_of_next
+from data.verdict.nexttrial import next_trial
 from data.verdict.outcome import Outcome
 from tests.data.trialrack import EVEN, NOISE, WORSE, Rack
 
@@ -32,14 +32,17 @@ def test_the_next_trial_holds_the_trays_of_this_one_and_the_further_ones(rack: R
     further = [line.further for line in found.verdict.compared if line.further is not None]
     assert further
 
-    assert trays_of_next([found]) == 4 + max(further)
+    then = next_trial([found])
+    assert then is not None
+    assert (then.trays, then.crop) == (4 + max(further), found.crop)
 
 
 def test_so_many_trays_show_it_with_a_chance_of_four_fifths(rack: Rack) -> None:
     shoot_uneven(rack)
     (found,) = rack.verdicts()
-    trays = trays_of_next([found])
-    assert trays is not None
+    then = next_trial([found])
+    assert then is not None
+    trays = then.trays
     (line,) = [line for line in found.verdict.compared if line.further == trays - 4]
     assert line.difference is not None
     assert line.se is not None
@@ -62,14 +65,14 @@ def test_nothing_is_open_once_everything_is_shown(rack: Rack) -> None:
     (found,) = rack.verdicts()
     assert all(line.outcome is not None and line.outcome.is_shown for line in found.verdict.compared)
 
-    assert trays_of_next([found]) is None
+    assert next_trial([found]) is None
 
 
 def test_while_the_trial_runs_no_next_one_is_planned(rack: Rack) -> None:
     shoot_uneven(rack, leave=1)
     rack.today("2026-03-10")
 
-    assert trays_of_next(rack.verdicts()) is None
+    assert next_trial(rack.verdicts()) is None
 
 
 def test_no_number_of_trays_is_promised_where_the_camera_is_what_hides_the_answer(rack: Rack) -> None:
@@ -80,4 +83,4 @@ def test_no_number_of_trays_is_promised_where_the_camera_is_what_hides_the_answe
     assert coir.outcome is Outcome.NOT_SHOWN
 
     assert coir.further is None
-    assert trays_of_next([found]) is None
+    assert next_trial([found]) is None

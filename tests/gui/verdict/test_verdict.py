@@ -384,8 +384,9 @@ def test_what_is_not_shown_leads_to_the_plan_of_the_next_trial(
     for number, tray in enumerate(rack.trays):  # alike, but far apart
         rack.shoot(tray, EVEN[tray.medium] + 8 * NOISE[number % len(NOISE)])
     read(screen, rack.book, qtbot)
-    trays = screen.trays_of_next
-    assert trays is not None
+    then = screen.next_trial
+    assert then is not None
+    trays = then.trays
     assert screen.next.text() == f"Plan the next trial: {trays} trays of each"
     plan = Plan(work)
     qtbot.addWidget(plan)
