@@ -208,7 +208,7 @@ class Changes(Reader):
 
 def _is_just_now(last: sqlite3.Row, name: str) -> bool:
     """Whether the last change set this setting alone, in these seconds: a button that is held down."""
-    apart = datetime.now() - datetime.fromisoformat(last["made_at"])
+    apart = abs(datetime.now() - datetime.fromisoformat(last["made_at"]))  # a clock may have been set back
     images = from_text(last["images"])
     return apart < SAME_SETTING and [(one["table"], one.get("id")) for one in images] == [("setting", name)]
 

@@ -88,6 +88,15 @@ def test_two_decisions_with_time_between_are_two_steps(book: Book, monkeypatch: 
     assert book.trays_a_week() == 11
 
 
+def test_a_clock_that_was_set_back_makes_no_one_step_of_two(book: Book) -> None:
+    book.set_trays_a_week(11)
+    with book.writing() as db:
+        db.execute("UPDATE change SET made_at = '2999-01-01T08:00:00'")
+    book.set_trays_a_week(12)
+    book.undo()
+    assert book.trays_a_week() == 11
+
+
 def test_another_change_between_ends_the_step(book: Book) -> None:
     book.set_trays_a_week(11)
     book.set_limits({"price": (None, 1.2)})
