@@ -44,7 +44,7 @@ LEAST_GAP_CM2 = 4.0  # our definition of a gap
 EDGE_BAND_MM = 25.0  # our definition of the edge
 LEAST_CORE_MM = 20.0  # of the middle that it is held against, either way
 MM2_PER_CM2 = 100.0
-OUTLINE_MM = 1.0  # of a young tray the gap is all of the ground: to within a pixel twice as many points
+OUTLINE_MM = 1.0  # of a young tray the gap is all of the ground: to within a pixel 1.7 times as many points
 LITTLE_CANOPY_PCT = 10.0  # common practice: below it, evenness says nothing yet
 
 
