@@ -53,7 +53,7 @@
         </message>
         <message>
             <source>Bring in a log...</source>
-            <translation>Protokoll einlesen...</translation>
+            <translation>Logger-Datei einlesen...</translation>
         </message>
         <message>
             <source>Bring in old notes...</source>
@@ -132,7 +132,7 @@
         </message>
         <message>
             <source>An older version of the program has scored them, or they lack numbers that it measures now. Scores of two versions are never compared; the old ones are kept beside the new ones.</source>
-            <translation>Eine ältere Fassung des Programms hat sie ausgewertet, oder ihnen fehlen Zahlen, die es jetzt misst. Auswertungen zweier Fassungen werden nie verglichen; die alten bleiben neben den neuen erhalten.</translation>
+            <translation>Eine ältere Version des Programms hat sie ausgewertet, oder ihnen fehlen Zahlen, die es jetzt misst. Auswertungen zweier Versionen werden nie verglichen; die alten bleiben neben den neuen erhalten.</translation>
         </message>
         <message>
             <source>That takes {time} on this machine.</source>
@@ -237,7 +237,7 @@
         </message>
         <message>
             <source>The kind of {medium} is kept; Ctrl+Z takes it back.</source>
-            <translation>Die Art von {medium} ist behalten; Strg+Z nimmt es zurück.</translation>
+            <translation>Die Art von {medium} ist gespeichert; Strg+Z nimmt es zurück.</translation>
         </message>
         <message>
             <source>{shown} of {count} trays</source>
@@ -344,7 +344,7 @@
         </message>
         <message>
             <source>Keep</source>
-            <translation>Behalten</translation>
+            <translation>Speichern</translation>
         </message>
         <message>
             <source>This test is complete.</source>
@@ -480,7 +480,7 @@
         <name>Blind</name>
         <message>
             <source>The picture is lost. Give no score: go on with Next, and it is left out.</source>
-            <translation>Das Bild ist verloren. Keine Note geben: mit „Weiter“ fortfahren, dann wird es weggelassen.</translation>
+            <translation>Das Bild fehlt. Keine Note geben: mit „Weiter“ fortfahren, dann wird es weggelassen.</translation>
         </message>
     </context>
     <context>
@@ -639,7 +639,7 @@
         <name>BookDialogs</name>
         <message>
             <source>Bring in the file of a logger or a scale</source>
-            <translation>Die Datei eines Messgeräts oder einer Waage einlesen</translation>
+            <translation>Die Datei eines Loggers oder einer Waage einlesen</translation>
         </message>
         <message>
             <source>Bring in old notes of trays</source>
@@ -875,15 +875,15 @@
         </message>
         <message>
             <source>Keep</source>
-            <translation>Behalten</translation>
+            <translation>Speichern</translation>
         </message>
         <message>
             <source>Keep these conditions (Ctrl+Enter); Ctrl+Z takes it back</source>
-            <translation>Diese Bedingungen behalten (Strg+Eingabe); Strg+Z nimmt es zurück</translation>
+            <translation>Diese Bedingungen speichern (Strg+Eingabe); Strg+Z nimmt es zurück</translation>
         </message>
         <message>
             <source>Conditions of {code} kept.</source>
-            <translation>Bedingungen von {code} behalten.</translation>
+            <translation>Bedingungen von {code} gespeichert.</translation>
         </message>
         <message>
             <source>There is no other tray in its trial or on the rack.</source>
@@ -895,7 +895,7 @@
         </message>
         <message>
             <source>Conditions of {n} trays kept; Ctrl+Z takes it back.</source>
-            <translation>Bedingungen von {n} Schalen behalten; Strg+Z nimmt es zurück.</translation>
+            <translation>Bedingungen von {n} Schalen gespeichert; Strg+Z nimmt es zurück.</translation>
         </message>
         <message>
             <source>Nothing changed: all have that already.</source>
@@ -1390,7 +1390,7 @@
         </message>
         <message>
             <source>Keep</source>
-            <translation>Behalten</translation>
+            <translation>Speichern</translation>
         </message>
         <message>
             <source>(changed)</source>
@@ -1418,7 +1418,7 @@
         </message>
         <message>
             <source>{value} {unit} is unusual; in another unit it would be {other}. Keep it again if it is right.</source>
-            <translation>{value} {unit} ist ungewöhnlich; in einer anderen Einheit wären es {other}. Noch einmal behalten, wenn es stimmt.</translation>
+            <translation>{value} {unit} ist ungewöhnlich; in einer anderen Einheit wären es {other}. Noch einmal speichern, wenn es stimmt.</translation>
         </message>
     </context>
     <context>
@@ -1460,7 +1460,7 @@
         </message>
         <message>
             <source>Keep</source>
-            <translation>Behalten</translation>
+            <translation>Speichern</translation>
         </message>
         <message>
             <source>none, or what it is</source>
@@ -1562,7 +1562,7 @@
         </message>
         <message>
             <source>Keep</source>
-            <translation>Behalten</translation>
+            <translation>Speichern</translation>
         </message>
         <message>
             <source>... and {n} more</source>
@@ -1670,7 +1670,7 @@
         </message>
         <message>
             <source>{count} of a kind that this program does not know, as of a newer Evenstand: kept, not shown.</source>
-            <translation>{count} von einer Art, die dieses Programm nicht kennt, etwa von einem neueren Evenstand: behalten, nicht gezeigt.</translation>
+            <translation>{count} von einer Art, die dieses Programm nicht kennt, etwa von einem neueren Evenstand: gespeichert, hier aber nicht angezeigt.</translation>
         </message>
         <message>
             <source>{count} readings of loggers are drawn above and not listed here.</source>
@@ -1682,7 +1682,7 @@
         </message>
         <message>
             <source>Kept. {doubt}</source>
-            <translation>Behalten. {doubt}</translation>
+            <translation>Gespeichert. {doubt}</translation>
         </message>
         <message>
             <source>{code} has left the rack; its photos stay in the book.</source>
@@ -1717,7 +1717,7 @@
         </message>
         <message>
             <source>Before anything is added, the book as it is now is copied into its folder backups. Undo takes all of it back, as long as nothing kept later rests on it.</source>
-            <translation>Bevor etwas dazukommt, wird das Buch, wie es jetzt ist, in seinen Ordner backups kopiert. Rückgängig nimmt alles zurück, solange nichts später Behaltenes darauf beruht.</translation>
+            <translation>Bevor etwas dazukommt, wird das Buch, wie es jetzt ist, in seinen Ordner backups kopiert. Rückgängig nimmt alles zurück, solange nichts später Gespeichertes darauf beruht.</translation>
         </message>
         <message>
             <source>Bringing in the book</source>
@@ -1845,7 +1845,7 @@
         </message>
         <message>
             <source>Keep these places</source>
-            <translation>Diese Plätze behalten</translation>
+            <translation>Diese Plätze speichern</translation>
         </message>
         <message>
             <source>Place of {tray}</source>
@@ -1873,7 +1873,7 @@
         </message>
         <message>
             <source>Say how they were drawn: the drawing before is kept beside this one.</source>
-            <translation>Bitte sagen, wie gelost wurde: die vorige Auslosung wird neben dieser behalten.</translation>
+            <translation>Bitte sagen, wie gelost wurde: die vorige Auslosung bleibt neben dieser erhalten.</translation>
         </message>
         <message>
             <source>Every tray has its place.</source>
@@ -2519,7 +2519,7 @@
         </message>
         <message>
             <source>Lift the leaves at the place without touching what is under them: a grey web over stems and hulls speaks for mold, a white fan at each root that lies flat when misted for root hairs. Then say which it is.</source>
-            <translation>Die Blätter an der Stelle anheben, ohne zu berühren, was darunter ist: ein graues Gespinst über Stängeln und Hülsen spricht für Schimmel, ein weißer Fächer an jeder Wurzel, der sich beim Besprühen anlegt, für Wurzelhaare. Dann sagen, was es ist.</translation>
+            <translation>Die Blätter an der Stelle anheben, ohne zu berühren, was darunter ist: ein graues Geflecht über Stängeln und Samenschalen spricht für Schimmel, ein weißer Fächer an jeder Wurzel, der sich beim Besprühen anlegt, für Wurzelhaare. Dann sagen, was es ist.</translation>
         </message>
         <message>
             <source>confidence {number}</source>
@@ -2757,7 +2757,7 @@
         </message>
         <message>
             <source>Keep</source>
-            <translation>Behalten</translation>
+            <translation>Speichern</translation>
         </message>
     </context>
     <context>
@@ -2834,7 +2834,7 @@
         </message>
         <message>
             <source>Keep</source>
-            <translation>Behalten</translation>
+            <translation>Speichern</translation>
         </message>
         <message>
             <source>{row}: type a number, or leave it empty.</source>
@@ -2865,15 +2865,15 @@
         </message>
         <message>
             <source>Rows that are not kept: {n}</source>
-            <translation>Zeilen, die nicht behalten werden: {n}</translation>
+            <translation>Zeilen, die nicht gespeichert werden: {n}</translation>
         </message>
         <message>
             <source>Keeping the readings.</source>
-            <translation>Die Messwerte werden behalten.</translation>
+            <translation>Die Messwerte werden gespeichert.</translation>
         </message>
         <message>
             <source>Keeping the readings: {count}.</source>
-            <translation>Messwerte werden behalten: {count}.</translation>
+            <translation>Messwerte werden gespeichert: {count}.</translation>
         </message>
         <message>
             <source>Reading: {count}.</source>
@@ -2881,7 +2881,7 @@
         </message>
         <message>
             <source>Stopped; nothing of the file was kept.</source>
-            <translation>Angehalten; aus der Datei wurde nichts behalten.</translation>
+            <translation>Angehalten; aus der Datei wurde nichts gespeichert.</translation>
         </message>
         <message>
             <source>{file} cannot be opened, or is too large.</source>
@@ -2889,11 +2889,11 @@
         </message>
         <message>
             <source>This did not work; nothing was kept.</source>
-            <translation>Das ging nicht; nichts wurde behalten.</translation>
+            <translation>Das ging nicht; nichts wurde gespeichert.</translation>
         </message>
         <message>
             <source>Stopping; nothing of the file is kept.</source>
-            <translation>Wird angehalten; aus der Datei wird nichts behalten.</translation>
+            <translation>Wird angehalten; aus der Datei wird nichts gespeichert.</translation>
         </message>
     </context>
     <context>
@@ -2916,7 +2916,7 @@
         </message>
         <message>
             <source>Rows that are not kept, and why</source>
-            <translation>Zeilen, die nicht behalten werden, und warum</translation>
+            <translation>Zeilen, die nicht gespeichert werden, und warum</translation>
         </message>
         <message>
             <source>as the columns say</source>
@@ -2971,7 +2971,7 @@
         </message>
         <message>
             <source>Will be stored</source>
-            <translation>Wird behalten</translation>
+            <translation>Wird gespeichert</translation>
         </message>
         <message>
             <source>What the column {heading} is</source>
@@ -3010,19 +3010,19 @@
         </message>
         <message>
             <source>This very file is in the book already: there is nothing to keep.</source>
-            <translation>Genau diese Datei steht schon im Buch: Es gibt nichts zu behalten.</translation>
+            <translation>Genau diese Datei steht schon im Buch: Es gibt nichts zu speichern.</translation>
         </message>
         <message>
             <source>Answer what is asked above, then the readings can be kept.</source>
-            <translation>Erst beantworten, was oben gefragt ist, dann können die Messwerte behalten werden.</translation>
+            <translation>Erst beantworten, was oben gefragt ist, dann können die Messwerte gespeichert werden.</translation>
         </message>
         <message>
             <source>Readings that will be kept: {count}.</source>
-            <translation>Messwerte, die behalten werden: {count}.</translation>
+            <translation>Messwerte, die gespeichert werden: {count}.</translation>
         </message>
         <message>
             <source>Readings that will be kept: {count}. Known already: {known}.</source>
-            <translation>Messwerte, die behalten werden: {count}. Schon bekannt: {known}.</translation>
+            <translation>Messwerte, die gespeichert werden: {count}. Schon bekannt: {known}.</translation>
         </message>
         <message>
             <source>{code} until {day}</source>
@@ -3291,7 +3291,7 @@
         </message>
         <message>
             <source>Keep</source>
-            <translation>Behalten</translation>
+            <translation>Speichern</translation>
         </message>
     </context>
     <context>
@@ -3763,7 +3763,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Keep this canopy</source>
-            <translation>Behalten</translation>
+            <translation>Speichern</translation>
         </message>
         <message>
             <source>Measure the tray again with this canopy (Ctrl+Enter); Ctrl+Z takes it back</source>
@@ -3806,7 +3806,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Canopy of {code} kept: coverage {coverage:.0f} %, mended by hand.</source>
-            <translation>Bestand von {code} behalten: Deckung {coverage:.0f} %, von Hand nachgebessert.</translation>
+            <translation>Bestand von {code} gespeichert: Deckung {coverage:.0f} %, von Hand nachgebessert.</translation>
         </message>
     </context>
     <context>
@@ -4036,7 +4036,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Keep it in the book (Enter); Ctrl+Z takes it back</source>
-            <translation>Im Buch behalten (Eingabe); Strg+Z nimmt es zurück</translation>
+            <translation>Im Buch speichern (Eingabe); Strg+Z nimmt es zurück</translation>
         </message>
         <message>
             <source>Why?</source>
@@ -4307,7 +4307,7 @@ bewährt</translation>
         </message>
         <message>
             <source>This very file is in the book already: there is nothing to keep.</source>
-            <translation>Genau diese Datei steht schon im Buch: Es gibt nichts zu behalten.</translation>
+            <translation>Genau diese Datei steht schon im Buch: Es gibt nichts zu speichern.</translation>
         </message>
         <message>
             <source>Say over the columns what each of them is.</source>
@@ -4315,11 +4315,11 @@ bewährt</translation>
         </message>
         <message>
             <source>Answer what is asked above, then the trays can be kept.</source>
-            <translation>Die Frage oben beantworten, dann lassen sich die Schalen behalten.</translation>
+            <translation>Die Frage oben beantworten, dann lassen sich die Schalen speichern.</translation>
         </message>
         <message>
             <source>Trays that will be kept: {n}.</source>
-            <translation>Schalen, die behalten werden: {n}.</translation>
+            <translation>Schalen, die gespeichert werden: {n}.</translation>
         </message>
         <message>
             <source>Into the note</source>
@@ -4327,7 +4327,7 @@ bewährt</translation>
         </message>
         <message>
             <source>The first trays as they will be kept:</source>
-            <translation>Die ersten Schalen, wie sie behalten werden:</translation>
+            <translation>Die ersten Schalen, wie sie gespeichert werden:</translation>
         </message>
         <message>
             <source>{crop} on {medium}</source>
@@ -4394,11 +4394,11 @@ bewährt</translation>
         </message>
         <message>
             <source>Keeping the trays.</source>
-            <translation>Die Schalen werden behalten.</translation>
+            <translation>Die Schalen werden gespeichert.</translation>
         </message>
         <message>
             <source>Trays kept: {n}. Undo takes them back.</source>
-            <translation>Schalen behalten: {n}. Rückgängig nimmt sie zurück.</translation>
+            <translation>Schalen gespeichert: {n}. Rückgängig nimmt sie zurück.</translation>
         </message>
         <message>
             <source>{file} cannot be opened, or is too large.</source>
@@ -4406,18 +4406,18 @@ bewährt</translation>
         </message>
         <message>
             <source>This did not work; nothing was kept.</source>
-            <translation>Das ging nicht; nichts wurde behalten.</translation>
+            <translation>Das ging nicht; nichts wurde gespeichert.</translation>
         </message>
     </context>
     <context>
         <name>OldNotesForm</name>
         <message>
             <source>Lines that are not kept, and why</source>
-            <translation>Zeilen, die nicht behalten werden, und warum</translation>
+            <translation>Zeilen, die nicht gespeichert werden, und warum</translation>
         </message>
         <message>
             <source>Lines that are not kept: {n}</source>
-            <translation>Zeilen, die nicht behalten werden: {n}</translation>
+            <translation>Zeilen, die nicht gespeichert werden: {n}</translation>
         </message>
     </context>
     <context>
@@ -4809,7 +4809,7 @@ bewährt</translation>
         </message>
         <message>
             <source>The plan is kept with today's date, then places are drawn by lot within each block: no treatment stands at the window more often than its share. The number that the lot began with is kept, so the drawing can be checked.</source>
-            <translation>Der Plan wird mit dem heutigen Datum behalten, dann werden die Plätze in jedem Block ausgelost: keine Variante steht öfter am Fenster, als ihr zukommt. Die Startzahl wird behalten, damit die Auslosung nachgeprüft werden kann.</translation>
+            <translation>Der Plan wird mit dem heutigen Datum festgehalten, dann werden die Plätze in jedem Block ausgelost: keine Variante steht öfter am Fenster, als ihr zukommt. Die Startzahl wird gespeichert, damit die Auslosung nachgeprüft werden kann.</translation>
         </message>
         <message>
             <source>This trial was kept before. What you changed becomes a new version with its date and your reason; the old one stays, and the verdict tells of both.</source>
@@ -4828,11 +4828,11 @@ bewährt</translation>
         </message>
         <message>
             <source>The kind of {medium} is kept; Ctrl+Z takes it back.</source>
-            <translation>Die Art von {medium} ist behalten; Strg+Z nimmt es zurück.</translation>
+            <translation>Die Art von {medium} ist gespeichert; Strg+Z nimmt es zurück.</translation>
         </message>
         <message>
             <source>Another plan is being made here: keep it or give it up first.</source>
-            <translation>Hier entsteht gerade ein anderer Plan: erst behalten oder aufgeben.</translation>
+            <translation>Hier entsteht gerade ein anderer Plan: erst festhalten oder aufgeben.</translation>
         </message>
         <message>
             <source>A copy of {trial} with {n} trays of each; change in it what you like.</source>
@@ -4873,7 +4873,7 @@ bewährt</translation>
         <name>PlanKeeper</name>
         <message>
             <source>{trial}: the plan is kept, the places are drawn.</source>
-            <translation>{trial}: der Plan ist behalten, die Plätze sind ausgelost.</translation>
+            <translation>{trial}: der Plan ist festgehalten, die Plätze sind ausgelost.</translation>
         </message>
         <message>
             <source>The places are drawn.</source>
@@ -4885,7 +4885,7 @@ bewährt</translation>
         </message>
         <message>
             <source>The places are kept as they were drawn on paper.</source>
-            <translation>Die Plätze sind behalten, wie sie auf Papier ausgelost wurden.</translation>
+            <translation>Die Plätze sind gespeichert, wie sie auf Papier ausgelost wurden.</translation>
         </message>
         <message>
             <source>{n} trays stand on the bench.</source>
@@ -5066,7 +5066,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Keep the plan and draw the places</source>
-            <translation>Plan behalten und Plätze auslosen</translation>
+            <translation>Plan festhalten und Plätze auslosen</translation>
         </message>
         <message>
             <source>Next</source>
@@ -5301,7 +5301,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Keep it in the book (Enter); Ctrl+Z takes it back</source>
-            <translation>Im Buch behalten (Eingabe); Strg+Z nimmt es zurück</translation>
+            <translation>Im Buch speichern (Eingabe); Strg+Z nimmt es zurück</translation>
         </message>
         <message>
             <source>What is noted</source>
@@ -6036,7 +6036,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Why? The reason is kept with the plan.</source>
-            <translation>Warum? Der Grund wird mit dem Plan behalten.</translation>
+            <translation>Warum? Der Grund wird mit dem Plan gespeichert.</translation>
         </message>
         <message>
             <source>Back</source>
@@ -6044,11 +6044,11 @@ bewährt</translation>
         </message>
         <message>
             <source>Back to the verdict; nothing is kept (Esc)</source>
-            <translation>Zurück zum Urteil; nichts wird behalten (Esc)</translation>
+            <translation>Zurück zum Urteil; nichts wird gespeichert (Esc)</translation>
         </message>
         <message>
             <source>Keep</source>
-            <translation>Behalten</translation>
+            <translation>Speichern</translation>
         </message>
         <message>
             <source>Tried on your {crop} trays, day {day}</source>
@@ -6239,7 +6239,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Keep this score and go on (Enter)</source>
-            <translation>Diese Note behalten und weiter (Eingabe)</translation>
+            <translation>Diese Note speichern und weiter (Eingabe)</translation>
         </message>
         <message>
             <source>Picture {place} of {total}</source>
@@ -6542,7 +6542,7 @@ bewährt</translation>
         </message>
         <message>
             <source>the disk that holds {folder} is full; everything kept so far is safe: make room (the folder cache in it may be deleted) and try again</source>
-            <translation>die Platte mit {folder} ist voll; alles bisher Behaltene ist sicher: Platz schaffen (der Ordner cache darin darf gelöscht werden) und noch einmal versuchen</translation>
+            <translation>die Platte mit {folder} ist voll; alles bisher Gespeicherte ist sicher: Platz schaffen (der Ordner cache darin darf gelöscht werden) und noch einmal versuchen</translation>
         </message>
         <message>
             <source>the book in {folder} is damaged and was left as it is: close the program, delete book.sqlite-wal and book.sqlite-shm if they are there, and copy the newest file from its folder backups over book.sqlite; your photos in it are untouched</source>
@@ -6554,7 +6554,7 @@ bewährt</translation>
         </message>
         <message>
             <source>the book in {folder} was closed meanwhile; what was kept in it is safe: open it again</source>
-            <translation>das Buch in {folder} wurde inzwischen geschlossen; was darin behalten wurde, ist sicher: wieder öffnen</translation>
+            <translation>das Buch in {folder} wurde inzwischen geschlossen; was darin gespeichert wurde, ist sicher: wieder öffnen</translation>
         </message>
         <message>
             <source>tag {tag} is on {code}, which still grows: take another tag, or first note on the sheet of {code} that it was cut or thrown away</source>
@@ -6566,19 +6566,19 @@ bewährt</translation>
         </message>
         <message>
             <source>nothing was kept, since a number cannot be right: {why}</source>
-            <translation>nichts wurde behalten, denn eine Zahl kann nicht stimmen: {why}</translation>
+            <translation>nichts wurde gespeichert, denn eine Zahl kann nicht stimmen: {why}</translation>
         </message>
         <message>
             <source>the photograph {folder} cannot be read, and none of those chosen with it were kept: look whether it is still there, then choose them once more</source>
-            <translation>das Foto {folder} kann nicht gelesen werden, und keines der mit ihm gewählten wurde behalten: nachsehen, ob es noch da ist, und sie dann noch einmal wählen</translation>
+            <translation>das Foto {folder} kann nicht gelesen werden, und keines der mit ihm gewählten wurde gespeichert: nachsehen, ob es noch da ist, und sie dann noch einmal wählen</translation>
         </message>
         <message>
             <source>nothing was kept, since a number about a medium cannot be right: {why}</source>
-            <translation>nichts wurde behalten, denn eine Zahl zu einem Substrat kann nicht stimmen: {why}</translation>
+            <translation>nichts wurde gespeichert, denn eine Zahl zu einem Substrat kann nicht stimmen: {why}</translation>
         </message>
         <message>
             <source>"{what}" was kept before, and nothing was changed: say why it is changed, the reason is kept with it</source>
-            <translation>„{what}“ wurde schon festgehalten, und nichts wurde geändert: angeben, warum es geändert wird; der Grund wird mit behalten</translation>
+            <translation>„{what}“ wurde schon festgehalten, und nichts wurde geändert: angeben, warum es geändert wird; der Grund wird mit gespeichert</translation>
         </message>
         <message>
             <source>{trial} has a plan, so its margin was not set here: change it in the plan, with a reason</source>
@@ -6586,7 +6586,7 @@ bewährt</translation>
         </message>
         <message>
             <source>verdicts of this program hold with a confidence of {fixed:.0%}, and a plan with {level:.1%} was not kept: leave its level at {fixed:.2f}</source>
-            <translation>Urteile dieses Programms gelten mit einer Sicherheit von {fixed:.0%}, und ein Plan mit {level:.1%} wurde nicht behalten: die Sicherheit bei {fixed:.2f} lassen</translation>
+            <translation>Urteile dieses Programms gelten mit einer Sicherheit von {fixed:.0%}, und ein Plan mit {level:.1%} wurde nicht festgehalten: die Sicherheit bei {fixed:.2f} lassen</translation>
         </message>
         <message>
             <source>there are not enough free tags (10 to 586) for all trays that stand at the same time: note which trays were cut or thrown away, or plan fewer trays a round</source>
@@ -6594,7 +6594,7 @@ bewährt</translation>
         </message>
         <message>
             <source>"{change}" cannot be taken back, since photos or notes kept later rest on it</source>
-            <translation>„{change}“ lässt sich nicht zurücknehmen, weil später behaltene Fotos oder Notizen darauf beruhen</translation>
+            <translation>„{change}“ lässt sich nicht zurücknehmen, weil später gespeicherte Fotos oder Notizen darauf beruhen</translation>
         </message>
         <message>
             <source>A screening estimate from your inputs: no certified assessment, and not for labels. Medium, ways, tray and the electricity that you enter are in it. Seed, light and heating are not unless you enter them, and often outweigh the medium. Carbon that plant fibre took up and gives back counts as nought; peat's counts.</source>
@@ -6950,11 +6950,11 @@ bewährt</translation>
         </message>
         <message>
             <source>Each time says its zone; it is kept as the rack's clock shows it.</source>
-            <translation>Jede Zeit nennt ihre Zone; behalten wird sie, wie die Uhr am Regal sie zeigt.</translation>
+            <translation>Jede Zeit nennt ihre Zone; gespeichert wird sie, wie die Uhr am Regal sie zeigt.</translation>
         </message>
         <message>
             <source>Times are those of {zone}; they are kept as the rack's clock shows them.</source>
-            <translation>Die Zeiten sind die von {zone}; behalten werden sie, wie die Uhr am Regal sie zeigt.</translation>
+            <translation>Die Zeiten sind die von {zone}; gespeichert werden sie, wie die Uhr am Regal sie zeigt.</translation>
         </message>
         <message>
             <source>Times are taken as the rack's own clock shows them.</source>
@@ -7570,15 +7570,15 @@ bewährt</translation>
         </message>
         <message>
             <source>{medium} gives off {less:.2f} kg CO2e a tray less than {trusted} ({low:.2f} to {high:.2f}).</source>
-            <translation>{medium} stößt je Schale {less:.2f} kg CO2e weniger aus als {trusted} ({low:.2f} bis {high:.2f}).</translation>
+            <translation>{medium} verursacht je Schale {less:.2f} kg CO2e weniger als {trusted} ({low:.2f} bis {high:.2f}).</translation>
         </message>
         <message>
             <source>{medium} gives off {more:.2f} kg CO2e a tray more than {trusted} ({low:.2f} to {high:.2f}).</source>
-            <translation>{medium} stößt je Schale {more:.2f} kg CO2e mehr aus als {trusted} ({low:.2f} bis {high:.2f}).</translation>
+            <translation>{medium} verursacht je Schale {more:.2f} kg CO2e mehr als {trusted} ({low:.2f} bis {high:.2f}).</translation>
         </message>
         <message>
             <source>Whether {medium} gives off less than {trusted} cannot be told: {low:+.2f} to {high:+.2f} kg CO2e a tray.</source>
-            <translation>Ob {medium} weniger ausstößt als {trusted}, ist nicht zu sagen: {low:+.2f} bis {high:+.2f} kg CO2e je Schale.</translation>
+            <translation>Ob {medium} weniger verursacht als {trusted}, ist nicht zu sagen: {low:+.2f} bis {high:+.2f} kg CO2e je Schale.</translation>
         </message>
         <message>
             <source>To know it better, find out “{name}”: {share:.0f} % of what is unsure in it.</source>
@@ -7954,7 +7954,7 @@ bewährt</translation>
         </message>
         <message>
             <source>needling fibre into a mat</source>
-            <translation>Vernadeln von Faser zu einer Matte</translation>
+            <translation>Vernadeln der Faser zu einer Matte</translation>
         </message>
         <message>
             <source>plastic, formed</source>
@@ -8266,7 +8266,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Six trays of each show that a medium is as good only within {least} {unit}. For your margin of {margin} they are too few: the answer would most likely be: not shown.</source>
-            <translation>Sechs Schalen von jedem zeigen nur im Rahmen von {least} {unit}, dass ein Substrat gleich gut ist. Für den Spielraum von {margin} sind es zu wenige: die Antwort wäre höchstwahrscheinlich: nicht gezeigt.</translation>
+            <translation>Sechs Schalen von jedem zeigen nur im Rahmen von {least} {unit}, dass ein Substrat gleich gut ist. Für den Spielraum von {margin} sind es zu wenige: die Antwort wäre höchstwahrscheinlich: nicht belegt.</translation>
         </message>
         <message>
             <source>Six trays of each show that a medium is as good within {least} {unit}: enough for your margin of {margin}.</source>
@@ -8766,11 +8766,11 @@ bewährt</translation>
         </message>
         <message>
             <source>there are files in {folder} already, left as they are: choose an empty folder for the export</source>
-            <translation>in {folder} liegen schon Dateien, sie blieben, wie sie waren: für die Ausgabe einen leeren Ordner wählen</translation>
+            <translation>in {folder} liegen schon Dateien, sie blieben, wie sie waren: für den Export einen leeren Ordner wählen</translation>
         </message>
         <message>
             <source>{folder} is no export that can be brought in, and nothing of it was kept: {what}</source>
-            <translation>{folder} ist keine Ausgabe, die sich einlesen lässt, und nichts davon wurde behalten: {what}</translation>
+            <translation>{folder} ist kein Export, der sich einlesen lässt, und nichts davon wurde gespeichert: {what}</translation>
         </message>
         <message>
             <source>{folder} is no packed book, or it was damaged on its way: nothing was unpacked; have it packed and sent once more</source>
@@ -8842,7 +8842,7 @@ bewährt</translation>
         </message>
         <message>
             <source>The limits and weights of the canopy score that this plan keeps cannot be read; the usual ones were taken. Set them anew beside the verdict.</source>
-            <translation>Die Grenzen und Gewichte der Bestandswertung, die dieser Plan festhält, lassen sich nicht lesen; die üblichen wurden genommen. Setzen Sie sie neben dem Urteil neu.</translation>
+            <translation>Die Grenzen und Gewichte der Bestandswertung, die dieser Plan festhält, lassen sich nicht lesen; die üblichen wurden genommen. Sie lassen sich neben dem Urteil neu setzen.</translation>
         </message>
         <message>
             <source>The plan names a confidence of {level:.1f} %; the intervals here are made for {fixed:.0f} %.</source>
@@ -9114,7 +9114,7 @@ bewährt</translation>
         </message>
         <message>
             <source>The margin is zero: then no medium can be shown to be as good, only better or worse. Set how much less you would still call as good.</source>
-            <translation>Der Spielraum ist null: dann kann kein Substrat als gleich gut gezeigt werden, nur als besser oder schlechter. Angeben, wie viel weniger noch gleich gut heißen soll.</translation>
+            <translation>Der Spielraum ist null: dann kann kein Substrat als gleich gut belegt werden, nur als besser oder schlechter. Angeben, wie viel weniger noch gleich gut heißen soll.</translation>
         </message>
         <message>
             <source>Spreads differ clearly between media, so each difference rests on its own two media's trays, block by block, not on one common spread.</source>
@@ -9142,7 +9142,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Better: the whole interval lies on the good side of zero. As good: it ends on the good side of the margin. Worse: it lies beyond the margin. Otherwise nothing is shown (Piaggio et al. 2012).</source>
-            <translation>Besser: das ganze Intervall liegt auf der guten Seite von null. Gleich gut: es endet auf der guten Seite des Spielraums. Schlechter: es liegt jenseits des Spielraums. Sonst ist nichts gezeigt (Piaggio u. a. 2012).</translation>
+            <translation>Besser: das ganze Intervall liegt auf der guten Seite von null. Gleich gut: es endet auf der guten Seite des Spielraums. Schlechter: es liegt jenseits des Spielraums. Sonst ist nichts belegt (Piaggio u. a. 2012).</translation>
         </message>
         <message>
             <source>Ranks: those that Tukey's 95 % intervals of all pairs leave open (Tukey 1953, Kramer 1956; Mogstad et al. 2024).</source>
@@ -9402,7 +9402,7 @@ bewährt</translation>
         </message>
         <message>
             <source>So far {medium} differs from {trusted} by {difference} (interval {low} to {high}). The trial still runs: nothing is shown before the planned trays are in.</source>
-            <translation>Bisher unterscheidet sich {medium} von {trusted} um {difference} (Intervall {low} bis {high}). Der Versuch läuft noch: gezeigt ist nichts, bevor die geplanten Schalen da sind.</translation>
+            <translation>Bisher unterscheidet sich {medium} von {trusted} um {difference} (Intervall {low} bis {high}). Der Versuch läuft noch: belegt ist nichts, bevor die geplanten Schalen da sind.</translation>
         </message>
         <message>
             <source>{medium} is better than {trusted}: the difference is {difference} (interval {low} to {high}).</source>
@@ -9422,7 +9422,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Not shown: {what}; the difference is {difference} (interval {low} to {high}). {settled}</source>
-            <translation>Nicht gezeigt: {what}; der Unterschied ist {difference} (Intervall {low} bis {high}). {settled}</translation>
+            <translation>Nicht belegt: {what}; der Unterschied ist {difference} (Intervall {low} bis {high}). {settled}</translation>
         </message>
         <message>
             <source>{medium} is surely less good than {trusted}, but the trial cannot tell whether by less than the margin of {margin}</source>
@@ -9490,7 +9490,7 @@ bewährt</translation>
         </message>
         <message>
             <source>The trays of a medium do not differ at all. Real trays do, unless a score can tell no more of them: look whether all stand at its limit, or whether numbers were copied.</source>
-            <translation>Die Schalen eines Substrats unterscheiden sich gar nicht. Wirkliche Schalen tun das, es sei denn, eine Wertung kann nicht mehr sagen: nachsehen, ob alle an deren Grenze stehen oder ob Zahlen kopiert wurden.</translation>
+            <translation>Die Schalen eines Substrats unterscheiden sich gar nicht. Echte Schalen tun das, außer wo die Wertung an ihre Grenze stößt: nachsehen, ob alle dort stehen oder ob Zahlen kopiert wurden.</translation>
         </message>
         <message>
             <source>{medium} and {trusted} share no block, nor does a chain of other media join them.</source>
@@ -9526,7 +9526,7 @@ bewährt</translation>
         </message>
         <message>
             <source>not shown</source>
-            <translation>nicht gezeigt</translation>
+            <translation>nicht belegt</translation>
         </message>
         <message>
             <source>The volume of the medium is not known.</source>
@@ -9621,7 +9621,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Keep for {n} trays</source>
-            <translation>Für {n} Schalen behalten</translation>
+            <translation>Für {n} Schalen speichern</translation>
         </message>
     </context>
     <context>
@@ -9752,7 +9752,7 @@ bewährt</translation>
         </message>
         <message>
             <source>A plan varies this on purpose: {conditions}. Trays that get it here leave the treatment that they were planned for.</source>
-            <translation>Ein Plan variiert dies mit Absicht: {conditions}. Schalen, die es hier bekommen, verlassen die Behandlung, für die sie geplant waren.</translation>
+            <translation>Ein Plan variiert dies mit Absicht: {conditions}. Schalen, die es hier bekommen, verlassen die Variante, für die sie geplant waren.</translation>
         </message>
         <message>
             <source>{values}, {n} other values ({trays} trays)</source>
@@ -9961,11 +9961,11 @@ bewährt</translation>
         <name>SheetViews</name>
         <message>
             <source>What was painted on a photo is not kept.</source>
-            <translation>Was auf einem Foto gemalt wurde, ist noch nicht behalten.</translation>
+            <translation>Was auf einem Foto gemalt wurde, ist noch nicht gespeichert.</translation>
         </message>
         <message>
             <source>Conditions that were typed are not kept.</source>
-            <translation>Eingetippte Bedingungen sind noch nicht behalten.</translation>
+            <translation>Eingetippte Bedingungen sind noch nicht gespeichert.</translation>
         </message>
     </context>
     <context>
@@ -10101,7 +10101,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Keep these distances</source>
-            <translation>Diese Abstände behalten</translation>
+            <translation>Diese Abstände speichern</translation>
         </message>
         <message>
             <source>{one} to {two}</source>
@@ -10222,7 +10222,7 @@ bewährt</translation>
         </message>
         <message>
             <source>The tray type {tray} is too short for a station: below {shortest} mm the cards would lie on each other. Its trays are found by their rim, or by the corners that you drag; tags help all the same.</source>
-            <translation>Der Schalentyp {tray} ist zu kurz für eine Station: unter {shortest} mm lägen die Karten aufeinander. Solche Schalen werden am Rand gefunden oder an den Ecken, die Sie ziehen; Schilder helfen trotzdem.</translation>
+            <translation>Der Schalentyp {tray} ist zu kurz für eine Station: unter {shortest} mm lägen die Karten aufeinander. Solche Schalen werden am Rand gefunden oder an von Hand gezogenen Ecken; Schilder helfen trotzdem.</translation>
         </message>
         <message>
             <source>corner of the rim</source>
@@ -11370,7 +11370,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Keep</source>
-            <translation>Behalten</translation>
+            <translation>Speichern</translation>
         </message>
         <message>
             <source>mm</source>
@@ -11382,11 +11382,11 @@ bewährt</translation>
         </message>
         <message>
             <source>What you had typed for {name} was not kept.</source>
-            <translation>Was für {name} eingegeben war, wurde nicht behalten.</translation>
+            <translation>Was für {name} eingegeben war, wurde nicht gespeichert.</translation>
         </message>
         <message>
             <source>Give the new tray type a name, measure it, and keep it.</source>
-            <translation>Dem neuen Schalentyp einen Namen geben, ihn messen und behalten.</translation>
+            <translation>Dem neuen Schalentyp einen Namen geben, ihn messen und speichern.</translation>
         </message>
         <message>
             <source>{what} must be more than 0 mm.</source>
@@ -11406,7 +11406,7 @@ bewährt</translation>
         </message>
         <message>
             <source>{name} is kept. Photos that come in from now on are measured by it; older scores stay as they are.</source>
-            <translation>{name} ist behalten. Fotos, die ab jetzt kommen, werden danach gemessen; ältere Wertungen bleiben, wie sie sind.</translation>
+            <translation>{name} ist gespeichert. Fotos, die ab jetzt kommen, werden danach gemessen; ältere Wertungen bleiben, wie sie sind.</translation>
         </message>
         <message>
             <source>Give the tray type a name.</source>
@@ -11798,7 +11798,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Limits and weights are kept with the plan of {trial}.</source>
-            <translation>Grenzen und Gewichte sind mit dem Plan von {trial} behalten.</translation>
+            <translation>Grenzen und Gewichte sind mit dem Plan von {trial} gespeichert.</translation>
         </message>
         <message>
             <source>The margin of {trial} is {points} points; its date is kept.</source>
@@ -11833,7 +11833,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Here stands one sentence for each new medium: better than the one you trust, as good within your margin, worse, or not shown, and what would settle it. It takes a trial with at least two trays of each medium, photographed on the same day after sowing.</source>
-            <translation>Hier steht ein Satz zu jedem neuen Substrat: besser als das bewährte, gleich gut im Spielraum, schlechter oder nicht gezeigt, und was es klären würde. Es braucht einen Versuch mit mindestens zwei Schalen jedes Substrats, am selben Tag nach der Aussaat fotografiert.</translation>
+            <translation>Hier steht ein Satz zu jedem neuen Substrat: besser als das bewährte, gleich gut im Spielraum, schlechter oder nicht belegt, und was es klären würde. Es braucht einen Versuch mit mindestens zwei Schalen jedes Substrats, am selben Tag nach der Aussaat fotografiert.</translation>
         </message>
         <message>
             <source>No tray of {trial} is sown yet</source>
@@ -11852,7 +11852,7 @@ bewährt</translation>
         <name>VerdictFoot</name>
         <message>
             <source>A copy of this trial, read by itself: with so many trays of each it would probably settle what is not shown. Where crops take different numbers, that of the crop that takes most</source>
-            <translation>Eine Kopie dieses Versuchs, für sich gelesen: mit so vielen Schalen von jedem würde er wahrscheinlich klären, was nicht gezeigt ist. Wo Kulturen verschieden viele brauchen, die Zahl der Kultur, die am meisten braucht</translation>
+            <translation>Eine Kopie dieses Versuchs, für sich gelesen: mit so vielen Schalen von jedem würde er wahrscheinlich klären, was nicht belegt ist. Wo Kulturen verschieden viele brauchen, die Zahl der Kultur, die am meisten braucht</translation>
         </message>
         <message>
             <source>Report...</source>
@@ -11864,7 +11864,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Score blind by eye</source>
-            <translation>Verdeckt werten</translation>
+            <translation>Blind werten</translation>
         </message>
         <message>
             <source>Score the photos of the day with names hidden, and see whether eye and photo agree</source>
@@ -11982,7 +11982,7 @@ bewährt</translation>
         </message>
         <message>
             <source>There is nothing to compare yet: the photos of day {day} were scored by different versions of the method, and these are never mixed. Let Intake score the photos again.</source>
-            <translation>Noch ist nichts zu vergleichen: die Fotos von Tag {day} wurden von verschiedenen Fassungen des Verfahrens gewertet, und die werden nie vermischt. Die Fotos im Eingang neu werten lassen.</translation>
+            <translation>Noch ist nichts zu vergleichen: die Fotos von Tag {day} wurden mit verschiedenen Versionen der Methode ausgewertet, und die werden nie vermischt. Die Fotos im Eingang neu auswerten lassen.</translation>
         </message>
         <message>
             <source>There is nothing to compare: day {day} has passed without a photo that can be used. If there are photos of another day, name that day in the plan; the verdict says then that it was changed.</source>
@@ -12063,7 +12063,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Light</source>
-            <translation>Licht</translation>
+            <translation>Hell</translation>
         </message>
         <message>
             <source>Dark</source>

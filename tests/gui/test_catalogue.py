@@ -30,6 +30,18 @@ SAYS = {
     "setPlaceholderText", "setStatusTip", "setText", "setTitle", "setToolTip", "setWindowTitle",
 }  # fmt: skip
 NAMES = {"Evenstand"}  # the same in every language
+# said otherwise, or with "Sie", where `words_de.md` has one word and one manner for all texts
+NOT_OUR_GERMAN = re.compile(
+    r"Behandlung|Gespinst|Fassung(en)? (des|der)|[Nn]icht gezeigt|(ist|sind|wird|werden|nicht) behalten|"
+    r"\b(die|[a-z]+en) Sie\b"
+)
+STRESSED = {
+    "must",
+    "muss",
+    "bewährte",
+    "coir",
+    "coir (Kim)",
+}  # words of the help that no part of the window says
 
 
 def fields(text: str) -> Counter[str]:
@@ -152,3 +164,31 @@ def test_every_page_of_help_is_there_in_german(page: str) -> None:
         return headings, rows, sorted(re.findall(r"\]\(([^)]*)\)", text))
 
     assert shape(german) == shape(english)
+
+
+def test_german_keeps_to_one_word_for_a_thing(german: dict[Text, str]) -> None:
+    pages = {
+        page: (ROOT / "gui" / "help" / "de" / f"{page}.md").read_text(encoding="utf-8") for page in ORDER
+    }
+    said = [*german.values(), *pages.values()]
+    assert not [words for words in said if NOT_OUR_GERMAN.search(words)]
+
+
+def test_the_scheme_is_bright_not_a_lamp(german: dict[Text, str]) -> None:
+    """English has one word for both."""
+    assert german[Text("ViewMenu", "Light")] == "Hell"
+    assert german[Text("TrayForm", "Light")] == "Licht"
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+@pytest.mark.parametrize("page", ORDER)
+def test_what_the_help_names_stands_in_the_window(page: str, language: str, german: dict[Text, str]) -> None:
+    folder = ROOT / "gui" / "help" / language
+    titles = {(folder / f"{name}.md").read_text(encoding="utf-8").partition("\n")[0][2:] for name in ORDER}
+    said = [text.source for text in german] if language == "en" else list(german.values())
+    plain = [re.sub(r"&|\{\w+\} ", "", words).casefold() for words in [*said, *titles]]
+    named = re.findall(r"(?<![*\\])\*([^*\n]+?)\*(?!\*)", (folder / f"{page}.md").read_text(encoding="utf-8"))
+    missing = [
+        words for words in named if not any(known.startswith(words.casefold().rstrip(".")) for known in plain)
+    ]
+    assert not set(missing) - STRESSED
