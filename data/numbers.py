@@ -46,7 +46,7 @@ class KeptGap:
     x_mm: float
     y_mm: float
     area_cm2: float
-    outline_mm: Outline = ()
+    outline_mm: Outline = ()  # of earlier scores alone: labels have it
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

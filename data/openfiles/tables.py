@@ -179,7 +179,7 @@ TABLES: tuple[OpenTable, ...] = (
             number("gradient_x", "along the long side", "gradient_x_points_per_100mm"),
             number("gradient_y", "along the short side", "gradient_y_points_per_100mm"),
             number("gap_share", "pieces of at least 4 cm2 without canopy", "gap_share_pct"),
-            json("gaps", "the gaps"),
+            json("gaps", "the gaps: centre x, y in mm, area in cm2; of earlier scores the outline too"),
             number("lightness", "CIELAB L* of the canopy"), number("a", "CIELAB a* of the canopy"),
             number("b", "CIELAB b* of the canopy"), number("chroma", "CIELAB chroma of the canopy"),
             number("hue", "CIELAB hue of the canopy", "hue_deg"),

@@ -20,7 +20,7 @@ if TYPE_CHECKING:
 
     from vision.tissue import Labels
 
-__all__ = ["Layer", "Layers", "Mark", "Shape", "make_layers"]
+__all__ = ["Layer", "Layers", "Mark", "Outlined", "Shape", "make_layers"]
 
 PX_PER_MM = 2.0
 TOP_PX = (1016.0, 508.0)

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 
 from data.records import Day, KeptScore, PhotoId, Pictures, Said
 from gui.language.spoken import spoken
-from gui.photo.layers import Layers, Mark, make_layers
+from gui.photo.layers import Layers, Mark, Outlined, make_layers
 from gui.photo.mips import Mips
 from gui.photo.photoload import load_photo
 from gui.traysheet.view import SuspectLine
@@ -82,10 +82,11 @@ def load_sheet_picture(book: "Book", day: Day, wanted: Wanted) -> SheetPicture:
         return SheetPicture(wanted=wanted, mips=None, layers=Layers(), message=spoken(refused.reason))
     if day.score is None or (wanted.as_photo and way is None):
         return SheetPicture(wanted=wanted, mips=mips, layers=Layers())
+    labels = labels_in(pictures)
     layers = make_layers(
-        labels_in(pictures),
+        labels,
         cells=day.score.cells,
-        gaps=day.score.gaps,
+        gaps=_gaps(day.score, labels),
         marks=wanted.marks,
         homography=way,
         inner_mm=(day.score.inner_long_mm, day.score.inner_short_mm),
@@ -110,6 +111,15 @@ def labels_in(pictures: Pictures | None) -> "Labels | None":
     from vision.picture import decode_labels
 
     return decode_labels(pictures.labels.read_bytes())  # OpenCV cannot open every name on every system
+
+
+def _gaps(score: KeptScore, labels: "Labels | None") -> Sequence[Outlined]:
+    """With the outlines that the labels have; without labels those that earlier programs kept."""
+    if labels is None or not score.gaps:
+        return score.gaps
+    from vision.ownmm import stand_of
+
+    return stand_of(labels, (score.inner_long_mm, score.inner_short_mm)).gaps
 
 
 def _into_photo(score: KeptScore) -> "NDArray[np.float64] | None":

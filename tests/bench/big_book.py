@@ -1,28 +1,33 @@
 """A book after years: 5,000 trays with 14 days each, readings, events, a logger's files, and what it costs.
 
 Run by hand: python -m tests.bench.big_book [FOLDER]. Prints how long everything takes that a morning asks of
-it: the median of some rounds, on the machine at hand, and the size of its file.
+it: the median of some rounds, on the machine at hand, and the size of its file. The scores are those of the
+demonstration's trays, day by day: what stands in a row, and how much room it takes, is as photos have it.
 """
 
 import sys
 import tempfile
 from collections.abc import Callable, Iterator
 from datetime import datetime, timedelta
+from functools import cache
 from pathlib import Path
 from statistics import median
 from time import perf_counter
 
 from data.book import Book
+from data.demo import demo_photos
+from data.photos.judged import score_for_book
 from data.readings import ReadingKind
 from data.tables.scorerows import score_row
 from data.watch import read_looks
-from tests.data.builders import a_note, a_score, a_tray, score_note
+from tests.data.builders import a_note, a_tray, score_note
 from tests.data.contents import is_whole
 
 TRAYS, GROWING, DAYS = 5000, 200, 14
 CROPS, MEDIA = ("broccoli", "red radish", "pea", "sunflower"), ("peat mix", "coir", "wood fibre", "mat")
 OLD, NEW = datetime(2025, 1, 1), datetime(2026, 3, 1)
 TODAY = "2026-03-15"
+SCORED = ("A1", "A2", "A3", "A4", "A5", "A6")  # each medium with each crop, days 2 to 9
 
 
 def fill(book: Book, trays: int = TRAYS) -> None:
@@ -41,13 +46,15 @@ def fill(book: Book, trays: int = TRAYS) -> None:
         )
         for n in range(trays)
     )
-    row = score_row(a_score(55.0), sure=True, made_at=NEW)
+    rows = _score_rows()
     with book.writing() as db:
         db.execute(
             "UPDATE tray SET done_at = '2025-12-31T00:00:00', ended = 'cut' WHERE id <= ?", [trays - GROWING]
         )
         db.table("photo").insert_all(_photos(trays))
-        db.table("score").insert_all(row | {"photo": n} for n in range(1, trays * DAYS + 1))
+        db.table("score").insert_all(
+            rows[n % trays % len(rows)][min(n // trays, 7)] | {"photo": n + 1} for n in range(trays * DAYS)
+        )
         db.table("suspect").insert_all(_suspects(trays))
         db.table("reading").insert_all(_weights(trays))
         db.table("reading").insert_all(_logged())
@@ -58,6 +65,20 @@ def fill(book: Book, trays: int = TRAYS) -> None:
 
 def _sown(n: int, trays: int) -> datetime:
     return NEW if n >= trays - GROWING else OLD + timedelta(days=n // 16)
+
+
+@cache
+def _score_rows() -> list[list[dict[str, object]]]:
+    """Of each of some trays of the demonstration its days, scored as the program does."""
+    photos = sorted(demo_photos())
+    return [
+        [
+            score_row(score_for_book(path).score, sure=True, made_at=NEW)
+            for path in photos
+            if path.name.startswith(tray)
+        ]
+        for tray in SCORED
+    ]
 
 
 def _photos(trays: int) -> Iterator[dict[str, object]]:

@@ -9,7 +9,7 @@ import pytest
 from data.book import Book
 from data.errors import BookError, TagTaken
 from data.photos.judged import Judged
-from data.records import Known, NeedsCorners, NeedsTray, PhotoState, Refused, Said, Stored, TakenFrom, TrayId
+from data.records import KeptGap, Known, NeedsCorners, NeedsTray, PhotoState, Refused, Said, Stored, TakenFrom, TrayId
 from tests.data.builders import NOON, Patch, a_note, a_score, a_tray, bring, score_note
 from vision.reason import Reason
 
@@ -89,7 +89,7 @@ def test_all_numbers_come_back_as_they_were_measured(book: Book, phone: Path) ->
     assert score.reasons["spread"] is Reason.NO_CANOPY
     assert score.corners_px == told.corners_px
     assert [(s.x_mm, s.said) for s in score.suspects] == [(12.5, None)]
-    assert score.gaps[0].outline_mm == ((25.0, 35.0), (35.0, 45.0))
+    assert score.gaps == (KeptGap(x_mm=30.0, y_mm=40.0, area_cm2=5.0),)  # its outline lies in the labels
 
 
 def test_the_original_is_kept_byte_by_byte_under_its_digest(book: Book, phone: Path) -> None:
