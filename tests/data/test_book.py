@@ -9,7 +9,18 @@ import pytest
 from data.book import Book
 from data.errors import BookError, TagTaken
 from data.photos.judged import Judged
-from data.records import KeptGap, Known, NeedsCorners, NeedsTray, PhotoState, Refused, Said, Stored, TakenFrom, TrayId
+from data.records import (
+    KeptGap,
+    Known,
+    NeedsCorners,
+    NeedsTray,
+    PhotoState,
+    Refused,
+    Said,
+    Stored,
+    TakenFrom,
+    TrayId,
+)
 from tests.data.builders import NOON, Patch, a_note, a_score, a_tray, bring, score_note
 from vision.reason import Reason
 

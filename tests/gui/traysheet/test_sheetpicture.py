@@ -33,7 +33,9 @@ def a_day(book: Book, phone: Path) -> Day:
 def test_gaps_are_outlined_where_the_labels_have_them(book: Book, tmp_path: Path, qapp) -> None:
     day = a_day(book, tmp_path)
 
-    (gap,) = load_sheet_picture(book, day, Wanted(photo_id=day.photo_id, as_photo=False, marks=())).layers.gaps
+    wanted = Wanted(photo_id=day.photo_id, as_photo=False, marks=())
+
+    (gap,) = load_sheet_picture(book, day, wanted).layers.gaps
 
     assert gap.bounds.getCoords() == pytest.approx((200, 100, 300, 200), abs=1)
 
