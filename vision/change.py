@@ -1,7 +1,7 @@
 """Change: two scored top views of one tray -> what appeared, what vanished, what became of each suspect.
 
 In    two `Moment`s: labels of the top view, suspects, method; how they lie on each other (`alignment.py`)
-Out   `Change`: shares of the inner area and of each cell, points of coverage, what became of suspects
+Out   `Change`: shares of the inner area and where, points of coverage, what became of suspects
 Not   canopy on canopy (`laid.py`), suspects (`fates.py`), what needs a look (the book's look list)
 
 All is told from labels, so other light or exposure is no change.
@@ -12,13 +12,13 @@ from dataclasses import dataclass, field
 
 from vision.alignment import Alignment
 from vision.fates import SuspectHistory, fates
-from vision.laid import Area, Cells, Laid, areas_of, cells_of
+from vision.laid import Area, Laid, areas_of
 from vision.reason import Reason
 from vision.suspect import Suspect
 from vision.tissue import Labels, canopy
 from vision.topview import LONG_MM, SHORT_MM, TOP_HEIGHT, TOP_WIDTH
 
-__all__ = ["Area", "Cells", "Change", "Moment", "SuspectHistory", "measure_change"]
+__all__ = ["Area", "Change", "Moment", "SuspectHistory", "measure_change"]
 
 LEAST_CANOPY = 2.0  # %: a share of less than that says nothing
 
@@ -48,9 +48,6 @@ class Change:
     """Canopy that is no more, % of the same."""
     lost: float | None
     """Share of the earlier canopy that is gone, %: damping off or wilt, where it is much."""
-    appeared_cells: Cells | None
-    """6 x 12, far side first, % of each cell of the later photo; None for a cell that is not seen twice."""
-    vanished_cells: Cells | None
     suspects: tuple[SuspectHistory, ...]
     """Those of the later photo, in its order, then those that are gone."""
     appeared_areas: tuple[Area, ...] = ()
@@ -105,8 +102,6 @@ def _told(
         appeared=100 * float(laid.appeared.sum()) / seen,
         vanished=100 * float(laid.vanished.sum()) / seen,
         lost=100 * float(laid.vanished.sum()) / float(laid.was.sum()) if enough else None,
-        appeared_cells=cells_of(laid.appeared, laid.seen),
-        vanished_cells=cells_of(laid.vanished, laid.seen),
         suspects=histories,
         appeared_areas=areas_of(laid.appeared, inner_mm),
         vanished_areas=areas_of(laid.vanished, inner_mm),
@@ -118,15 +113,13 @@ def _untold(
     alignment: Alignment, coverage: float | None, histories: tuple[SuspectHistory, ...], reason: Reason
 ) -> Change:
     """No canopy laid on canopy; the reason for each number that is missing."""
-    missing = ["appeared", "vanished", "lost", "appeared_cells", "vanished_cells"]
+    missing = ["appeared", "vanished", "lost"]
     return Change(
         alignment=alignment,
         coverage=coverage,
         appeared=None,
         vanished=None,
         lost=None,
-        appeared_cells=None,
-        vanished_cells=None,
         suspects=histories,
         reasons=dict.fromkeys(missing if coverage is not None else ["coverage", *missing], reason),
     )

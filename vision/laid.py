@@ -1,7 +1,7 @@
 """Laid: the canopy of one day on that of another -> what appeared, what vanished.
 
 In    two canopies of one tray as masks of top views; how they lie on each other (`alignment.py`)
-Out   `Laid`: masks where the later photo has them; shares of cells, patches with their outlines, mm
+Out   `Laid`: masks where the later photo has them; patches with their outlines, mm
 Not   what it means (`change.py`)
 
 A leaf that moved a little has neither vanished nor appeared: canopy within 3 mm counts as the same, and
@@ -15,13 +15,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from vision.alignment import Affine
-from vision.cells import cell_counts
 from vision.tissue import Labels, Mask
 from vision.topview import LONG_MM, PX_PER_MM, SHORT_MM, TOP_HEIGHT, TOP_WIDTH
 
-__all__ = ["Area", "Cells", "Laid", "areas_of", "cells_of"]
-
-Cells = tuple[tuple[float | None, ...], ...]
+__all__ = ["Area", "Laid", "areas_of"]
 
 NEAR_MM = 3.0  # leaves nod and turn by so much in a day: of growing canopy at most 0.3 % then seems lost
 SPECK_MM = 3.0  # narrower changes are borders of leaves
@@ -91,15 +88,6 @@ def _without_specks(mask: Mask) -> Mask:
 def _disc(width_mm: float) -> Labels:
     side = round(width_mm * PX_PER_MM) | 1
     return np.asarray(cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (side, side)), np.uint8)
-
-
-def cells_of(mask: Mask, seen: Mask) -> Cells:
-    """Share of each of 6 x 12 cells, % of what both photos show of it; None where that is nothing."""
-    counts, areas = cell_counts(mask).tolist(), cell_counts(seen).tolist()
-    return tuple(
-        tuple(100 * count / area if area else None for count, area in zip(*row, strict=True))
-        for row in zip(counts, areas, strict=True)
-    )
 
 
 def areas_of(mask: Mask, inner_mm: tuple[float, float] = (LONG_MM, SHORT_MM)) -> tuple[Area, ...]:

@@ -25,12 +25,12 @@ import numpy as np
 from PIL import Image
 
 from tests.bench.limits import ROUNDS, Row, Work, busy, one_peak, ratio, seconds
+from tests.made.excess import excess_green, split
 from tests.vision.profiles import wide_gamut_profile
 from vision.cells import cell_shares
 from vision.cielab import lab, linear
 from vision.colour import measure_colour
 from vision.corners import Corners
-from vision.excess import excess_green, split
 from vision.frame import find_frame
 from vision.learned import LABELS, _run, most_probable
 from vision.light import judge_light, judge_pixels, white_balance

@@ -17,7 +17,7 @@ import cv2
 import numpy as np
 import pytest
 
-from vision.excess import ExcessGreenTissue, excess_green
+from tests.made.excess import ExcessGreenTissue, excess_green
 from vision.methods import METHODS, tissue_named
 from vision.suspect import Suspect
 from vision.suspects import find_suspects

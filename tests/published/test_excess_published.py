@@ -5,7 +5,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from vision.excess import ExcessGreenTissue, excess_green, excess_red, split
+from tests.made.excess import ExcessGreenTissue, excess_green, excess_red, split
 from vision.tissue import Label
 
 # Woebbecke et al. (1995) Trans. ASAE 38, 259-269: ExG = 2g - r - b of the chromatic coordinates.

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from vision.excess import ExcessGreenTissue
+from tests.made.excess import ExcessGreenTissue
 from vision.tissue import Label, Labels, Mask, Pixels, PlainTissue, Tissue, canopy
 
 PHOTOS = Path(__file__).parent.parent / "photos"
