@@ -12,7 +12,7 @@ from itertools import pairwise
 
 from data.desirability import kept_rule
 from data.sentence import Sentence
-from data.trial import CONFIDENCE, KeptPlan, Measure, MeasureKind
+from data.trial import CONFIDENCE, KeptPlan, Measure, MeasureKind, Plan
 from data.verdict import Verdict
 from data.verdict.measurewords import kind_words
 
@@ -55,6 +55,18 @@ def _beforehand(
     fixed: bool,
     day_fixed: bool,
 ) -> Iterator[Sentence]:
+    yield from _trusted(versions, verdict)
+    yield from _margin_taken(measure, verdict, fixed)
+    if measure.kind is MeasureKind.SCORE and day is not None and not day_fixed:
+        yield Sentence(
+            "No day was fixed before sowing; day {day} was taken, on which most trays have a photo.", day=day
+        )
+    if versions:
+        yield from _of_the_plan(versions[-1].plan, measure.kind)
+    yield from _changes(versions, measure.kind)
+
+
+def _trusted(versions: Sequence[KeptPlan], verdict: Verdict) -> Iterator[Sentence]:
     if not verdict.trusted:
         yield Sentence(
             "No medium is named as the trusted one: name it on Materials, or plan the trial. Then the others "
@@ -65,6 +77,9 @@ def _beforehand(
             "No plan was kept before sowing: {trusted} is the one that was named among the media.",
             trusted=verdict.trusted,
         )
+
+
+def _margin_taken(measure: Measure, verdict: Verdict, fixed: bool) -> Iterator[Sentence]:
     if not fixed:
         yield Sentence(
             "No margin was set before sowing; the usual {margin} was taken.",
@@ -77,22 +92,21 @@ def _beforehand(
             trusted=verdict.trusted,
             margin=verdict.margin,
         )
-    if measure.kind is MeasureKind.SCORE and day is not None and not day_fixed:
-        yield Sentence(
-            "No day was fixed before sowing; day {day} was taken, on which most trays have a photo.", day=day
-        )
-    if measure.kind is MeasureKind.SCORE and versions and kept_rule(versions[-1].plan.score) is None:
+
+
+def _of_the_plan(plan: Plan, kind: MeasureKind) -> Iterator[Sentence]:
+    """What it says that cannot be read, or does not count."""
+    if kind is MeasureKind.SCORE and kept_rule(plan.score) is None:
         yield Sentence(
             "The limits and weights of the canopy score that this plan keeps cannot be read; the usual ones "
             "were taken. Set them anew beside the verdict."
         )
-    if versions and versions[-1].plan.level != CONFIDENCE:
+    if plan.level != CONFIDENCE:
         yield Sentence(
             "The plan names a confidence of {level:.1f} %; the intervals here are made for {fixed:.0f} %.",
-            level=100 * versions[-1].plan.level,
+            level=100 * plan.level,
             fixed=100 * CONFIDENCE,
         )
-    yield from _changes(versions, measure.kind)
 
 
 def _said_words(said: MarginSaid, measure: Measure) -> Sentence:
