@@ -18,7 +18,7 @@ from data.chapters.trayreader import GROWTH_DAYS, TrayReader
 from data.errors import NoLongerThere
 from data.photos.originals import digest_of, original_path, picture_paths
 from data.photos.succession import stood_at
-from data.photos.walk import WalkPhoto, proposals_of_day
+from data.photos.walk import proposals_of_day
 from data.records import (
     Day,
     GrowthPoint,
@@ -40,11 +40,10 @@ from data.tables.rows import (
     score_of,
     seen_suspect_of,
     state_of,
-    time_of,
     time_text,
 )
 from data.tables.scorerows import corners_of
-from data.tables.walkrows import rack_tray_of
+from data.tables.walkrows import rack_tray_of, walk_photo_of
 
 if TYPE_CHECKING:
     from vision.corners import Corners
@@ -155,8 +154,8 @@ class Reader(TrayReader):
         for day in days:
             next_day = (date.fromisoformat(day) + timedelta(days=1)).isoformat()
             rows = self._rows(walkrows.PHOTOS_OF_DAY, begin=day, end=next_day)
-            walk = [WalkPhoto(id=row["id"], tray=row["tray"], at=time_of(row["taken_at"])) for row in rows]
-            if all(photo.tray is not None for photo in walk):
+            walk = [walk_photo_of(row) for row in rows]
+            if all(photo.tray is not None or photo.refused for photo in walk):
                 continue
             rack = [rack_tray_of(row) for row in self._rows(walkrows.TRAYS_GROWN_ON, day=day)]
             codes = {tray.id: tray.code for tray in rack}

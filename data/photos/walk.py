@@ -6,8 +6,9 @@ Not   reading tags (`vision`), storing (`book.py`)
 
 A grower photographs shelf by shelf. Between two photos whose trays are known, as many unknown photos as
 there are trays in between are those trays, in order. Where the numbers do not fit, the times are asked: a
-long pause parts two walks of one day, and two photos within seconds show the same tray. Where it still does
-not fit nothing is proposed.
+long pause parts two walks of one day, and two photos within seconds show the same tray. A photo that could
+not be used shows a tray of its own, or was taken again at once: nobody says which. Where it still does not
+fit nothing is proposed.
 """
 
 from collections.abc import Iterable, Mapping, Sequence
@@ -31,6 +32,7 @@ class WalkPhoto:
     id: PhotoId
     tray: TrayId | None  # None where no tag was read
     at: datetime | None = None  # when it was taken
+    refused: bool = False  # too dark, say: it may have its place in the walk, and is proposed for no tray
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -71,6 +73,20 @@ def proposals(walk: Sequence[WalkPhoto], rack: Sequence[TrayId]) -> dict[PhotoId
     walk : the photos of one day, in the order in which they were taken.
     rack : the trays that grew on that day, in the order in which they stand.
     """
+    used = _proposed([photo for photo in walk if not photo.refused], rack)
+    refused = {photo.id for photo in walk if photo.refused}
+    if not refused:
+        return used
+    whole = _proposed(walk, rack)
+    fills = set(rack) <= {*whole.values(), *(photo.tray for photo in walk)}
+    whole = {photo: tray for photo, tray in whole.items() if photo not in refused}
+    doubted = {photo for photo in used.keys() & whole.keys() if used[photo] != whole[photo]}
+    both = used | whole
+    return both if fills else {photo: tray for photo, tray in both.items() if photo not in doubted}
+
+
+def _proposed(walk: Sequence[WalkPhoto], rack: Sequence[TrayId]) -> dict[PhotoId, TrayId]:
+    """The same where every photo of the walk counts."""
     found = _placed(walk, rack)
     for part in _walks(walk):
         for photos in (part, _without_doubles(part)):

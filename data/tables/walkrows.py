@@ -1,7 +1,7 @@
 """Walk rows: questions about which trays stood on a day or carried a tag, by name; values are bound by name.
 
 In    nothing
-Out   SQL as constants; rows as `RackTray`
+Out   SQL as constants; rows as `RackTray` and `WalkPhoto`
 Not   running them (`chapters/reader.py`), which of several stood (`photos/succession.py`), all other
       questions (`queries.py`)
 """
@@ -9,11 +9,18 @@ Not   running them (`chapters/reader.py`), which of several stood (`photos/succe
 import sqlite3
 from datetime import datetime
 
-from data.photos.walk import RackTray
-from data.records import TrayId
+from data.photos.walk import RackTray, WalkPhoto
+from data.records import PhotoId, TrayId
 from data.tables.rows import time_of
 
-__all__ = ["PHOTOS_OF_DAY", "TAGGED_WITHOUT_TRAY", "TRAYS_GROWN_ON", "TRAYS_UNDER_TAG", "rack_tray_of"]
+__all__ = [
+    "PHOTOS_OF_DAY",
+    "TAGGED_WITHOUT_TRAY",
+    "TRAYS_GROWN_ON",
+    "TRAYS_UNDER_TAG",
+    "rack_tray_of",
+    "walk_photo_of",
+]
 
 TRAYS_UNDER_TAG = """
     SELECT id, code, shelf, position, sown_at, done_at
@@ -34,9 +41,9 @@ TRAYS_GROWN_ON = """
      ORDER BY shelf, position, id
 """
 PHOTOS_OF_DAY = """
-    SELECT id, taken_at, tray, matched_by
+    SELECT id, taken_at, tray, refusal IS NOT NULL AS refused
       FROM photo
-     WHERE taken_at >= :begin AND taken_at < :end AND refusal IS NULL AND left_out_at IS NULL
+     WHERE taken_at >= :begin AND taken_at < :end AND kept AND left_out_at IS NULL
      ORDER BY taken_at, name, id
 """
 
@@ -51,3 +58,9 @@ def rack_tray_of(row: sqlite3.Row) -> RackTray:
         sown_at=datetime.fromisoformat(row["sown_at"]),
         done_at=time_of(row["done_at"]),
     )
+
+
+def walk_photo_of(row: sqlite3.Row) -> WalkPhoto:
+    """A photo of the walk."""
+    at, refused = time_of(row["taken_at"]), bool(row["refused"])
+    return WalkPhoto(id=PhotoId(row["id"]), tray=row["tray"], at=at, refused=refused)

@@ -1,6 +1,7 @@
 """The order of the walk proposes trays for photos without a tag, and keeps silent where it does not fit."""
 
 from collections.abc import Iterable
+from dataclasses import replace
 from datetime import datetime, timedelta
 from pathlib import Path
 
@@ -62,6 +63,50 @@ def test_trays_of_another_rack_do_not_disturb() -> None:
 def test_an_empty_walk_and_an_empty_rack_are_nothing() -> None:
     assert proposals([], RACK) == {}
     assert proposals(walk(None), []) == {}
+
+
+# --- photos that could not be used
+
+
+def refused(photos: list[WalkPhoto], *places: int) -> list[WalkPhoto]:
+    """The same walk, some of its photos too dark."""
+    return [replace(photo, refused=n in places) for n, photo in enumerate(photos)]
+
+
+def test_a_photo_that_could_not_be_used_keeps_its_place_in_the_walk() -> None:
+    assert proposals(refused(walk(*[None] * 6), 2), RACK) == {100: 1, 101: 2, 103: 4, 104: 5, 105: 6}
+    assert proposals(refused(walk(1, None, None, None, None, None), 2), RACK) == {
+        101: 2,
+        103: 4,
+        104: 5,
+        105: 6,
+    }
+    assert proposals(refused(walk(1, None, None, None, 5, 6), 2), RACK) == {101: 2, 103: 4}
+
+
+def test_a_photo_that_was_taken_again_at_once_takes_no_place() -> None:
+    assert proposals(refused(walk(*[None] * 7), 2), RACK) == {100: 1, 101: 2, 103: 3, 104: 4, 105: 5, 106: 6}
+    assert proposals(refused(walk(1, None, None, None, 4, 5, 6), 2), RACK) == {101: 2, 103: 3}
+
+
+def test_where_a_walk_ends_early_nobody_says_whether_a_refused_photo_was_taken_again() -> None:
+    assert proposals(refused(walk(1, None, None, None), 2), RACK) == {101: 2}
+    assert proposals(refused(walk(None, None, None, 5), 1), RACK) == {102: 4}
+
+
+def test_in_a_book_the_trays_after_a_photo_that_was_too_dark_are_not_proposed_one_too_early(
+    book: Book, phone: Path
+) -> None:
+    notes = [
+        a_note(
+            phone, f"{n}.jpg", taken_at=f"2026-03-08T08:0{n}:00", **({"refuse": "TOO_DARK"} if n == 1 else {})
+        )
+        for n in range(3)
+    ]
+    photos = [bring(book, note) for note in notes]
+    trays = book.trays()
+
+    assert [book.photo(photo.photo_id).proposal_id for photo in photos] == [trays[0].id, None, trays[2].id]
 
 
 # --- times
