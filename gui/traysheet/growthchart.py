@@ -143,9 +143,8 @@ class GrowthChart(QWidget):
     def _paint_axes(self, painter: QPainter, plot: QRectF, last: float, metrics: QFontMetricsF) -> None:
         tokens = tokens_now()
         painter.setPen(QColor(tokens.soft_ink))
-        painter.drawText(
-            QRectF(0, 0, self.width(), metrics.height()), Qt.AlignmentFlag.AlignLeft, self.tr("Coverage, %")
-        )
+        title = QRectF(plot.left(), 0, self.width() - plot.left(), metrics.height())
+        painter.drawText(title, Qt.AlignmentFlag.AlignLeft, self.tr("Coverage, %"))  # clear of the 100 below
         for share in (0, 50, 100):
             y = plot.bottom() - share / 100 * plot.height()
             painter.setPen(QColor(tokens.line))

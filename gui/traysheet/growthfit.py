@@ -8,6 +8,7 @@ Not   fitting (`data/growth.py`), reckoning the day (`data/growing/cutday.py`), 
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import timedelta
+from functools import lru_cache
 from math import ceil
 from typing import TYPE_CHECKING
 
@@ -27,6 +28,7 @@ Points = tuple[tuple[float, float], ...]  # (days since sowing, %), by day
 
 LINE_POINTS = 60
 MOST_EARLIER = 40  # trays of the crop that are asked for their day of cut, the newest ones
+REMEMBERED = 10 * MOST_EARLIER  # ended trays whose day at half coverage is not fitted again
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -108,22 +110,29 @@ def _expected(book: "Book", tray: Tray, day_50: "Estimate | None", today: float)
 def _earlier(book: "Book", tray: Tray) -> Sequence["EarlierTray"]:
     """Trays of the crop that were cut, with their own day at half coverage where it can be told."""
     from data.growing.cutday import EarlierTray
-    from data.growth import growth_of
 
     cut = [one for one in book.ended_trays() if one.crop == tray.crop and one.ended == "cut"]
     found = []
     for one in cut[:MOST_EARLIER]:
         if one.done_at is None:
             continue
-        points = [
+        points = tuple(
             ((day.taken_at - one.sown_at) / timedelta(days=1), day.score.coverage)
             for day in book.days(one.id)
             if day.state is PhotoState.STORED and day.score is not None and day.score.sure
-        ]
-        half = growth_of(points).day_50
+        )
         day_cut = (one.done_at - one.sown_at) / timedelta(days=1)
-        found.append(EarlierTray(day_cut=day_cut, day_50=None if half is None else half.value))
+        found.append(EarlierTray(day_cut=day_cut, day_50=_half_of(points)))
     return found
+
+
+@lru_cache(maxsize=REMEMBERED)
+def _half_of(points: tuple[tuple[float, float | None], ...]) -> float | None:
+    """Day at half coverage; fitting the earlier trays anew for each tray took a third of a second."""
+    from data.growth import growth_of
+
+    half = growth_of(points).day_50
+    return None if half is None else half.value
 
 
 def _cut_words(cut: "CutDay", tray: Tray) -> str:

@@ -76,12 +76,8 @@ class LayerBar(QWidget):
 
 
 def _swatch(layer: Layer) -> QIcon:
-    """The layer's own line on a dark ground: the button is the legend as well; faint while it is off."""
-
-    def draw(painter: QPainter) -> None:
-        _draw(painter, layer)
-
-    return _switched(draw)
+    """The layer's own line on a dark ground: the button is the legend as well."""
+    return _drawn(lambda painter: _draw(painter, layer))
 
 
 def _photo_icon() -> QIcon:
@@ -91,26 +87,23 @@ def _photo_icon() -> QIcon:
         painter.setPen(QPen(QColor("#FFFFFF"), 1.6))
         painter.drawPolygon(QPolygonF([QPointF(7, 4), QPointF(17, 4.5), QPointF(19, 12), QPointF(3, 12.5)]))
 
-    return _switched(draw)
+    return _drawn(draw)
 
 
-def _switched(draw: Callable[[QPainter], None]) -> QIcon:
-    found = QIcon()
-    for state, opacity in ((QIcon.State.On, 1.0), (QIcon.State.Off, 0.45)):
-        picture = QPixmap(22 * RATIO, 16 * RATIO)
-        picture.setDevicePixelRatio(RATIO)
-        picture.fill(Qt.GlobalColor.transparent)
-        painter = QPainter(picture)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
-        painter.setOpacity(opacity)
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QColor(12, 16, 14))
-        painter.drawRoundedRect(QRectF(0, 0, 22, 16), 3, 3)
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        draw(painter)
-        painter.end()
-        found.addPixmap(picture, QIcon.Mode.Normal, state)
-    return found
+def _drawn(draw: Callable[[QPainter], None]) -> QIcon:
+    """As plain while the layer is off: a faint line would not be seen (WCAG 2.2, 1.4.11)."""
+    picture = QPixmap(22 * RATIO, 16 * RATIO)
+    picture.setDevicePixelRatio(RATIO)
+    picture.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(picture)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(QColor(12, 16, 14))
+    painter.drawRoundedRect(QRectF(0, 0, 22, 16), 3, 3)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    draw(painter)
+    painter.end()
+    return QIcon(picture)
 
 
 def _draw(painter: QPainter, layer: Layer) -> None:

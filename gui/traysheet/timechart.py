@@ -7,7 +7,8 @@ Not   reading the notes (`notes/view.py`), correcting them (`notes/table.py`)
 Each kind has a marker of its own as well as its colour; what was given is bars, striped where it was feed.
 """
 
-from math import ceil
+from itertools import groupby
+from math import ceil, floor, inf
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF, QResizeEvent
@@ -19,9 +20,10 @@ from gui.style.palette import Space, tokens_now
 from gui.style.tokens import SERIES, Tokens
 from gui.traysheet.growthchart import GrowthChart
 
-__all__ = ["TimeChart", "rows_of"]
+__all__ = ["TimeChart", "rows_of", "thinned"]
 
-PLOT_LINES = 8.5  # height of the plot, in lines of text
+PLOT_LINES = 8.5  # least height of the plot, in lines of text
+FLATTEST = 6.0  # width to height of the plot: a flatter one hides how a tray comes on
 LANE_LINES = 2.9
 MOST_MARK_ROWS = 3
 FEW = 80  # points; more are a logger's, and drawn without markers
@@ -42,8 +44,8 @@ class TimeChart(GrowthChart):
     def sizeHint(self) -> QSize:
         """The plot and its lanes."""
         metrics = QFontMetricsF(self.font())
-        high = (PLOT_LINES + 2) * metrics.height() + self._below(metrics)
-        return QSize(480, ceil(high))
+        plot = max(PLOT_LINES * metrics.height(), self._plot(metrics).width() / FLATTEST)
+        return QSize(480, ceil(plot + 2 * metrics.height() + self._below(metrics)))
 
     def minimumSizeHint(self) -> QSize:
         """It may be narrow, but not low."""
@@ -154,7 +156,7 @@ class TimeChart(GrowthChart):
             if bars:
                 self._paint_bars(painter, field, points, number, t)
             else:
-                self._paint_series(painter, points, number, t)
+                self._paint_series(painter, points if len(points) <= FEW else thinned(points), number, t)
 
     def _paint_scale(
         self, painter: QPainter, field: QRectF, low: float, high: float, metrics: QFontMetricsF
@@ -231,7 +233,7 @@ def rows_of(
     taken: tuple[float, float] | None = None,
 ) -> list[tuple[float, float | None, int]]:
     """Place of each mark, where its words begin (None: no room, the table says it), and its row."""
-    ends = [box.left()] * MOST_MARK_ROWS
+    ends = [-inf] * MOST_MARK_ROWS  # a mark on the first day has half of its diamond left of the axis
     if taken is not None:
         ends[0] = box.left() + taken[1] / last * box.width() + Space.XS
     placed: list[tuple[float, float | None, int]] = []
@@ -246,13 +248,25 @@ def rows_of(
         begins: float | None = x + DIAMOND + 3
         if x + DIAMOND + 3 + wide > right:
             begins = x - DIAMOND - 3 - wide
-            if begins < ends[row]:
+            if begins < max(ends[row], box.left()):
                 begins = None
         placed.append((x, begins, row))
-        ends[row] = max(x + DIAMOND, (begins or x) + wide if begins and begins > x else x + DIAMOND) + Space.S
+        ends[row] = Space.S + (x + DIAMOND if begins is None or begins < x else begins + wide)
     return placed
 
 
+def thinned(points: list[QPointF]) -> list[QPointF]:
+    """A logger's line as it looks: of each column of pixels the lowest and the highest point, in order."""
+    kept: list[QPointF] = []
+    for _, within in groupby(points, key=lambda at: floor(at.x())):
+        column = sorted(within, key=QPointF.y)
+        kept += sorted((column[0], column[-1]), key=QPointF.x)
+    return kept
+
+
 def _at(field: QRectF, last: float, day: float, value: float, low: float, high: float) -> QPointF:
+    """Where a reading stands; one from before the sowing at the sowing, as the marks do."""
     share = (value - low) / (high - low) if high > low else 0.5
-    return QPointF(field.left() + day / last * field.width(), field.bottom() - share * field.height())
+    return QPointF(
+        field.left() + max(0.0, day) / last * field.width(), field.bottom() - share * field.height()
+    )

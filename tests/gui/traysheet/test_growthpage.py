@@ -2,29 +2,30 @@
 
 from dataclasses import replace
 from datetime import datetime, timedelta
+from math import sin
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QRectF, Qt
-from PySide6.QtGui import QFont, QFontMetricsF
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetricsF
 from PySide6.QtWidgets import QApplication, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
 from data.events import EventKind
-from data.growth import growth_of
+from data.growth import Growth, growth_of
 from data.readings import NewReading, ReadingKind
 from data.records import TrayId
 from data.statistics.estimate import t_quantile
 from gui.notes.moments import MomentEdit, show_moment
 from gui.notes.table import number_in
-from gui.notes.view import Mark, read_notes
+from gui.notes.view import Lane, Mark, Notes, read_notes
 from gui.style.palette import dress
-from gui.style.tokens import Scheme
+from gui.style.tokens import SERIES, Scheme
 from gui.traysheet.growthfit import fit_tray
 from gui.traysheet.growthpage import GrowthPage
 from gui.traysheet.screen import TraySheet
-from gui.traysheet.timechart import rows_of
+from gui.traysheet.timechart import TimeChart, rows_of, thinned
 from gui.traysheet.views import View
 from gui.work import Work
 from tests.data.builders import SOWN, a_kept_tray, a_tray
@@ -424,6 +425,61 @@ def test_words_that_would_leave_the_chart_stand_left_of_their_mark() -> None:
     assert words_x < x
 
 
+def test_what_was_done_on_the_day_of_sowing_has_its_words() -> None:
+    metrics = QFontMetricsF(QFont())
+    marks = (Mark(day=-0.1, words="set up"), Mark(day=0.0, words="sowed"), Mark(day=2.0, words="uncovered"))
+
+    placed = rows_of(marks, QRectF(40, 0, 600, 80), 10.0, metrics, taken=(0.0, 2.0))
+
+    assert all(words is not None and words > 40 for _, words, _ in placed), placed
+    assert len({row for _, _, row in placed[:2]}) == 2
+    assert all(row for _, _, row in placed[:2])  # not over the bar of the dark days
+
+
+def test_a_reading_from_before_the_sowing_stands_at_the_sowing_and_not_over_the_scale(
+    qtbot: QtBot, dressed: QApplication
+) -> None:
+    chart = TimeChart()
+    qtbot.addWidget(chart)
+    chart.resize(2100, 600)
+    weighed = ((-2.0, 450.0), (0.1, 1500.0), (9.0, 900.0))
+    chart.show_notes(
+        Notes(tray_id=TrayId(1), lanes=(Lane(label="Weight, g", kinds=("weight",), series=(weighed,)),))
+    )
+    left = round(chart._plot(QFontMetricsF(chart.font())).left())
+
+    picture = chart.grab().toImage()
+
+    colour = QColor(SERIES[5])
+    strip = [picture.pixelColor(x, y) for x in range(left - 5) for y in range(picture.height())]
+    assert colour not in strip
+    assert any(picture.pixelColor(left + 1, y) == colour for y in range(picture.height()))
+
+
+def test_a_chart_in_a_wide_window_is_no_flat_strip(qtbot: QtBot, dressed: QApplication) -> None:
+    chart = TimeChart()
+    qtbot.addWidget(chart)
+    heights = []
+    for width in (600, 2100):
+        chart.resize(width, 300)
+        heights.append(chart.sizeHint().height())
+
+    assert heights[1] > 2100 / 7
+    assert heights[1] > heights[0]
+
+
+def test_a_loggers_line_is_painted_once_a_column_and_keeps_its_peaks() -> None:
+    points = [QPointF(n / 40, 20 * sin(n / 30)) for n in range(4000)]
+    points[1234] = QPointF(points[1234].x(), 77.0)
+
+    drawn = thinned(points)
+
+    assert len(drawn) <= 2 * 100
+    assert QPointF(points[1234]) in drawn
+    assert [at.x() for at in drawn] == sorted(at.x() for at in drawn)
+    assert min(at.y() for at in drawn) == min(at.y() for at in points)
+
+
 @pytest.mark.parametrize(
     ("text", "number"),
     [
@@ -522,6 +578,30 @@ def test_photos_of_earlier_trays_that_were_left_out_do_not_hide_how_they_grew(
 
     fitted = fit_tray(rack_book, a_kept_tray(1), LOGISTIC, 6.0)
     assert any("From its own growth and the 3 trays" in words for words in fitted.words), fitted.words
+
+
+def test_the_earlier_trays_of_a_crop_are_fitted_once(
+    rack_book: Book, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    fits: list[object] = []
+
+    def counted(points: object) -> Growth:
+        fits.append(points)
+        return growth_of(points)
+
+    trays = [rack_book.add_tray(a_tray(f"X{n}", tag_number=90 + n)) for n in (1, 2, 3)]
+    for number, code in enumerate(("X1", "X2", "X3")):
+        for day, value in LOGISTIC:
+            at = (SOWN + timedelta(days=day)).isoformat()
+            photograph(rack_book, code, tmp_path, coverage=value * (1 - number / 270), taken_at=at)
+    rack_book.add_event(trays, EventKind.CUT, SOWN + timedelta(days=10))
+    first = fit_tray(rack_book, a_kept_tray(1), LOGISTIC, 6.0)
+    monkeypatch.setattr("data.growth.growth_of", counted)
+
+    again = fit_tray(rack_book, a_kept_tray(1), LOGISTIC, 6.0)
+
+    assert again == first
+    assert fits == [LOGISTIC]
 
 
 def test_a_cut_that_can_only_be_today_is_not_said_to_lie_between_two_days(rack_book: Book) -> None:
