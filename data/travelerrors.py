@@ -20,6 +20,7 @@ __all__ = [
     "NotAnExport",
     "NotWritable",
     "PackExists",
+    "SameBook",
     "writing_to",
 ]
 
@@ -51,6 +52,12 @@ class NoSuchPack(NotAPack):
     """Where the packed book should lie there is nothing."""
 
     says = "there is no file {folder}: look at its name; that of a packed book ends in .evenstand"
+
+
+class SameBook(BookError):
+    """A book would be brought into itself."""
+
+    says = "{folder} is this very book, and nothing was changed: choose another grower's book to bring in"
 
 
 class PackExists(BookError):

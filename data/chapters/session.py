@@ -5,6 +5,7 @@ Out   a `Session` that nobody closes while it is in use; a `Lease` of it for as 
 Not   which session a thread gets, transactions, errors in words (`store.py`)
 """
 
+import os
 import sqlite3
 import threading
 from pathlib import Path
@@ -20,13 +21,27 @@ __all__ = ["Lease", "Session"]
 CLOSE_WAIT_S = 5.0  # for a query of another thread
 
 
+def _how(path: Path) -> str:
+    """How a book is opened; one that may only be read is looked at, and writing is refused by SQLite.
+
+    SQLite keeps a file beside a book in use. Where it may not make one, and nobody has the book open, the
+    book is read as a file that does not change.
+    """
+    if os.access(path, os.W_OK) and os.access(path.parent, os.W_OK):
+        return "mode=rw"
+    return "mode=ro" if path.with_name(f"{path.name}-wal").exists() else "immutable=1"
+
+
 class Session:
     """A connection, and its `sqlite_utils` face once something is written."""
 
     def __init__(self, path: Path, wait_ms: int) -> None:
         # check_same_thread: only so that `close` may close what other threads have opened
         self.connection = sqlite3.connect(
-            f"{path.absolute().as_uri()}?mode=rw", uri=True, isolation_level=None, check_same_thread=False
+            f"{path.absolute().as_uri()}?{_how(path)}",
+            uri=True,
+            isolation_level=None,
+            check_same_thread=False,
         )
         self.connection.row_factory = sqlite3.Row
         # closing a connection under a running query crashes the process (seen)

@@ -225,7 +225,7 @@ class Store:
             target = self.folder / "backups" / f"book-{date.today().isoformat()}.sqlite"
             if not target.exists():
                 self.copy_to(target)
-                clear_leftovers(self.folder)
+                clear_leftovers(self.folder, target.stat().st_mtime)
                 made = sorted(target.parent.glob("book-*.sqlite"), key=lambda path: (path <= target, path))
                 for path in made[:-BACKUPS_KEPT]:  # first those of days to come: some clock was wrong then
                     path.unlink(missing_ok=True)

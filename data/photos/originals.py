@@ -14,7 +14,6 @@ import errno
 import hashlib
 import os
 import threading
-import time
 from collections.abc import Iterator
 from datetime import datetime
 from pathlib import Path
@@ -198,9 +197,12 @@ def put(path: Path, content: bytes) -> None:
             part.unlink(missing_ok=True)
 
 
-def clear_leftovers(folder: Path) -> None:
-    """Remove half copies that a crash has left; those of the last hour may still be at work."""
-    limit = time.time() - LEFTOVER_AFTER_S
+def clear_leftovers(folder: Path, now: float) -> None:
+    """Remove half copies that a crash has left; those of the last hour may still be at work.
+
+    `now` is the time by the clock of the disk itself, s since the epoch.
+    """
+    limit = now - LEFTOVER_AFTER_S
     for part in (*folder.glob("*/*/.*.part"), *folder.glob("backups/.*.part*")):
         with contextlib.suppress(FileNotFoundError):  # another window does the same
             if part.stat().st_mtime < limit:

@@ -5,9 +5,9 @@ Out   a `GuestBook`: the book, open; what was copied or unpacked for it is gone 
 Not   bringing it in (`merging.py`), what is in it (`guestlook.py`), copying a book (`guestcopy.py`)
 """
 
+import contextlib
 import shutil
 import tempfile
-import time
 from collections.abc import Callable
 from pathlib import Path
 from typing import Self
@@ -15,9 +15,11 @@ from typing import Self
 from data.book import Book
 from data.cancel import CancelToken
 from data.chapters.store import FILE
+from data.errors import in_words
 from data.travel.guestcopy import open_copy
 from data.travel.imported import is_export, read_export
 from data.travel.packing import unpack
+from data.travelerrors import SameBook
 
 __all__ = ["GuestBook", "comes_as_book"]
 
@@ -52,18 +54,22 @@ class GuestBook:
         cancel: CancelToken,
         report: Report = lambda _done, _total: None,
     ) -> Self:
-        """Open what `source` holds; a copy of it lies in `beside` meanwhile. Slow, for a worker.
+        """Open what `source` holds; a copy of it lies in `beside`, the cache of the book that it comes into,
+        meanwhile. Slow, for a worker.
 
         Raises
         ------
-        NotAPack, NotAnExport, BookError
+        SameBook, NotAPack, NotAnExport, BookError
             If it holds no book that can be read; nothing is left in `beside`.
         Cancelled
             Likewise.
         """
-        beside.mkdir(parents=True, exist_ok=True)
-        _sweep(beside)
-        place = Path(tempfile.mkdtemp(prefix=PREFIX, dir=beside))
+        if source.resolve() == beside.parent.resolve():  # before its names are asked about one by one
+            raise SameBook(source)
+        with in_words(beside.parent):
+            beside.mkdir(parents=True, exist_ok=True)
+            place = Path(tempfile.mkdtemp(prefix=PREFIX, dir=beside))
+            _sweep(place)
         folder = place / "book"
         try:
             if source.is_dir() and not is_export(source):
@@ -86,8 +92,10 @@ class GuestBook:
         self.close()
 
 
-def _sweep(beside: Path) -> None:
-    """Take away what a killed program has left."""
-    for place in beside.glob(f"{PREFIX}*"):
-        if time.time() - place.stat().st_mtime > LEFTOVER_AFTER_S:
-            shutil.rmtree(place, ignore_errors=True)
+def _sweep(own: Path) -> None:
+    """Take away what a killed program has left beside our own place, by the clock of the disk itself."""
+    limit = own.stat().st_mtime - LEFTOVER_AFTER_S
+    for place in own.parent.glob(f"{PREFIX}*"):
+        with contextlib.suppress(OSError):  # another program does the same
+            if place.stat().st_mtime < limit:
+                shutil.rmtree(place, ignore_errors=True)

@@ -18,11 +18,12 @@ from typing import TYPE_CHECKING, Any
 
 from data.book import Book
 from data.cancel import CancelToken
-from data.errors import BookExists, BookUnreachable, in_words
+from data.errors import BookUnreachable, in_words
 from data.photos.originals import Altered, Gone, copy_original, original_path
 from data.tables.rows import name_text
 from data.travel.newrows import STEPS, NewRows
 from data.travel.samenames import Answer, SameName, same_names
+from data.travelerrors import SameBook
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
@@ -94,7 +95,7 @@ def merge(
 def _check(book: Book, other: Book, answers: Mapping[SameName, Answer], originals_in: Path) -> None:
     """Two books, and an answer to every question."""
     if originals_in.resolve() == book.folder.resolve():
-        raise BookExists(book.folder)
+        raise SameBook(book.folder)
     unanswered = [same.name for same in same_names(book, other) if same not in answers]
     if unanswered:
         raise KeyError(unanswered[0])

@@ -17,7 +17,6 @@ import os
 import re
 import sqlite3
 import tempfile
-import time
 import zlib
 from collections.abc import Callable, Iterator
 from pathlib import Path
@@ -113,12 +112,14 @@ def pack_size(folder: Path) -> int:
 @contextlib.contextmanager
 def _replacing(target: Path) -> Iterator[Path]:
     """A place to write beside `target`, which takes its name once it is whole."""
-    for left in target.parent.glob(f".{glob.escape(target.name)}.*.part"):  # by a program that was killed
-        with contextlib.suppress(OSError):
-            if time.time() - left.stat().st_mtime > LEFTOVER_AFTER_S:
-                left.unlink()
     part = part_of(target)
     try:
+        part.touch()
+        limit = part.stat().st_mtime - LEFTOVER_AFTER_S  # by the clock of the disk itself
+        for left in target.parent.glob(f".{glob.escape(target.name)}.*.part"):  # by a program that was killed
+            with contextlib.suppress(OSError):
+                if left.stat().st_mtime < limit:
+                    left.unlink()
         yield part
         os.replace(part, target)
     finally:

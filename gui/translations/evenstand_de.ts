@@ -3040,12 +3040,16 @@
             <translation>Zuerst: {what}</translation>
         </message>
         <message>
-            <source>Since {day}</source>
-            <translation>Seit {day}</translation>
+            <source>Click or Enter: go to Intake</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Click or Enter: open the tray sheet</source>
             <translation>Klick oder Eingabe: Schalenblatt öffnen</translation>
+        </message>
+        <message>
+            <source>Since {day}</source>
+            <translation>Seit {day}</translation>
         </message>
     </context>
     <context>
@@ -8781,6 +8785,10 @@ bewährt</translation>
             <translation>es gibt keine Datei {folder}: ihren Namen prüfen; der eines gepackten Buches endet auf .evenstand</translation>
         </message>
         <message>
+            <source>{folder} is this very book, and nothing was changed: choose another grower's book to bring in</source>
+            <translation>{folder} ist ebendieses Buch, und nichts wurde geändert: Wählen Sie das Buch eines anderen Betriebs, um es hereinzuholen</translation>
+        </message>
+        <message>
             <source>there is a file {folder} already, left as it is: choose another name for the pack</source>
             <translation>es gibt schon eine Datei {folder}, sie blieb, wie sie ist: einen anderen Namen für das gepackte Buch wählen</translation>
         </message>
@@ -8821,6 +8829,10 @@ bewährt</translation>
             <translation>Für ihren Platz war etwas anderes ausgelost: {trays}. Aus Versehen so gesät, schadet es wenig; ein Substrat, das erst umbenannt wurde, als Fotos schon gesehen waren, macht eine Antwort wertlos.</translation>
         </message>
         <message>
+            <source>No day was fixed before sowing; day {day} was taken, on which most trays have a photo.</source>
+            <translation>Vor der Aussaat wurde kein Tag festgelegt; genommen wurde Tag {day}, von dem die meisten Schalen ein Foto haben.</translation>
+        </message>
+        <message>
             <source>No medium is named as the trusted one: name it on Materials, or plan the trial. Then the others are held against it.</source>
             <translation>Kein Substrat ist als bewährtes benannt: es unter Material benennen oder den Versuch planen. Daran werden die anderen dann gemessen.</translation>
         </message>
@@ -8835,10 +8847,6 @@ bewährt</translation>
         <message>
             <source>The margin of {share:g} % of the mean of {trusted} is {margin:.1f} g in this trial.</source>
             <translation>Der Spielraum von {share:g} % des Mittels von {trusted} ist in diesem Versuch {margin:.1f} g.</translation>
-        </message>
-        <message>
-            <source>No day was fixed before sowing; day {day} was taken, on which most trays have a photo.</source>
-            <translation>Vor der Aussaat wurde kein Tag festgelegt; genommen wurde Tag {day}, von dem die meisten Schalen ein Foto haben.</translation>
         </message>
         <message>
             <source>The limits and weights of the canopy score that this plan keeps cannot be read; the usual ones were taken. Set them anew beside the verdict.</source>

@@ -275,19 +275,31 @@ def test_on_a_full_disk_all_that_was_kept_before_stays(tmp_path: Path) -> None:
             assert list((disk / "book" / "photos").rglob(".*")) == []
 
 
-def test_a_book_on_a_disk_that_may_only_be_read_is_told_in_words(tmp_path: Path) -> None:
+def test_a_book_on_a_disk_that_may_only_be_read_is_looked_at_and_not_changed(tmp_path: Path) -> None:
     with small_disk(tmp_path / "disk", "4m") as disk:
-        Book.create(disk / "book").close()
+        with Book.create(disk / "book") as book:
+            tray = book.add_tray(a_tray("A1"))
         again = ["mount", "-o", "remount,ro", str(disk)]
         if subprocess.run(again, check=False, capture_output=True).returncode:
             pytest.skip("this machine does not allow remounting")
 
-        with pytest.raises(BookReadOnly, match="may only be read"):  # noqa: PT012
-            book = Book.open(disk / "book")
-            try:
-                book.add_tray(a_tray())
-            finally:
-                book.close()
+        with Book.open(disk / "book") as book:
+            assert [one.id for one in book.trays()] == [tray]
+            with pytest.raises(BookReadOnly, match="may only be read"):
+                book.add_tray(a_tray("A2"))
+
+
+def test_a_book_that_may_only_be_read_is_read_beside_one_who_writes(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    with Book.create(tmp_path / "book") as writer:
+        monkeypatch.setattr(os, "access", lambda *_: False)
+        with Book.open(tmp_path / "book") as reader:
+            writer.add_tray(a_tray("A1"))  # so far in the log alone
+
+            assert [one.code for one in reader.trays()] == ["A1"]
+            with pytest.raises(BookReadOnly):
+                reader.add_tray(a_tray("A2"))
 
 
 def test_an_older_book_that_may_only_be_read_is_told_in_words(tmp_path: Path) -> None:

@@ -10,14 +10,14 @@ import pytest
 
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
-from data.errors import BookError, BookExists, BookIsNewer, NotABook, PerhapsABook
+from data.errors import BookError, BookIsNewer, NotABook, PerhapsABook
 from data.export import export
 from data.travel.guestbook import GuestBook, comes_as_book
 from data.travel.guestlook import look_at_guest
 from data.travel.merging import merge
 from data.travel.packing import pack
 from data.travel.samenames import Answer, SameName
-from data.travelerrors import NotAPack
+from data.travelerrors import NotAPack, SameBook
 from tests.data.builders import a_note, a_tray, bring
 from tests.data.oldbooks import BOOKS, restored
 
@@ -113,11 +113,22 @@ def test_photos_come_from_the_folder_of_the_book(
 
 
 def test_the_open_book_cannot_be_brought_into_itself(book: Book, tmp_path: Path) -> None:
+    with pytest.raises(SameBook, match="choose another grower's book"):
+        GuestBook.open(book.folder, book.folder / "cache", CancelToken())
+
     with (
         GuestBook.open(book.folder, tmp_path / "cache", CancelToken()) as guest,
-        pytest.raises(BookExists, match=re.escape(str(book.folder))),
+        pytest.raises(SameBook, match=re.escape(str(book.folder))),
     ):
         merge(book, guest.book, {}, "Kim", CancelToken(), originals_in=guest.originals_in)
+
+
+def test_a_cache_that_may_only_be_read_is_told_in_words(other: Book, tmp_path: Path) -> None:
+    (tmp_path / "mine").mkdir()
+    (tmp_path / "mine" / "cache").write_text("a file where the folder should be")
+
+    with pytest.raises(BookError, match=re.escape(str(tmp_path / "mine"))):
+        GuestBook.open(other.folder, tmp_path / "mine" / "cache", CancelToken())
 
 
 @pytest.mark.parametrize(("error", "text"), [(NotABook, None), (PerhapsABook, "Dear grower, " * 400)])

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
-from data.errors import BookExists, CannotUndo
+from data.errors import CannotUndo
 from data.events import EventKind
 from data.photos.carried import Carried, Patches, carried_name, carried_of, carried_text
 from data.readings import NewReading, ReadingKind
@@ -20,6 +20,7 @@ from data.travel.followed import translated
 from data.travel.guestlook import look_at_guest
 from data.travel.merging import Merged, merge
 from data.travel.samenames import Answer, SameName, same_names
+from data.travelerrors import SameBook
 from data.trial import Measure, MeasureKind, treatment_of
 from data.watch import read_looks
 from tests.data.builders import a_note, a_tray, bring
@@ -894,5 +895,5 @@ def test_an_original_that_is_another_file_by_now_is_named_and_keeps_nothing_else
 
 
 def test_a_book_is_not_merged_with_itself(book: Book) -> None:
-    with Book.open(book.folder) as same, pytest.raises(BookExists):
+    with Book.open(book.folder) as same, pytest.raises(SameBook):
         merge(book, same, {}, "me", CancelToken())

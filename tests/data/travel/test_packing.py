@@ -465,6 +465,24 @@ def test_what_another_program_makes_on_a_disk_whose_clock_is_wrong_is_left_alone
     assert (theirs / "made").is_dir()
 
 
+def test_a_pack_that_another_program_writes_on_a_disk_whose_clock_is_wrong_is_left_alone(
+    book: Book, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    theirs, touch = tmp_path / ".mine.evenstand.1-2.part", Path.touch
+    theirs.write_bytes(b"half")
+    years_ago(str(theirs))
+
+    def touched_years_ago(path: Path) -> None:
+        touch(path)
+        years_ago(str(path))
+
+    monkeypatch.setattr(Path, "touch", touched_years_ago)
+
+    pack(book, tmp_path / "mine", CancelToken())
+
+    assert theirs.exists()
+
+
 def years_ago(*paths: str) -> str:
     """Let files look as if they were written long ago; returns the last one."""
     for path in paths:
