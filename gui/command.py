@@ -1,7 +1,7 @@
 """Command: what is asked for on the command line is done, and how it ends.
 
 In    the words of the command line
-Out   an exit code: 0 done, 1 something was refused (each named on stderr), 2 wrong use, 130 stopped by Ctrl+C
+Out   an exit code, as `saying.py` says what they mean
 Not   which words there are (`commands/commandlist.py`), the work itself
 
 Nothing heavy is imported here, so that `--help` answers at once and no command loads Qt before a window is
@@ -66,6 +66,8 @@ def parser() -> argparse.ArgumentParser:
     whole = argparse.ArgumentParser(
         prog="evenstand",
         description="Score trays of microgreens from photographs and compare growing media fairly.",
+        epilog="Ends with 0 when it is done; 1 where something could not be done or was not used, each named on "
+        "stderr; 2 where words are missing or do not go together; 130 when stopped by Ctrl+C.",
     )
     farm_option(whole)
     whole.set_defaults(run=_open_window, on=None)

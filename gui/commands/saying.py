@@ -9,7 +9,10 @@ import sys
 
 __all__ = ["DONE", "REFUSED", "STOPPED", "WRONG_USE", "plain", "refuse", "say"]
 
-DONE, REFUSED, WRONG_USE, STOPPED = 0, 1, 2, 130
+DONE = 0  # also where the answer is that there is none yet: a trial without numbers, a morning without looks
+REFUSED = 1  # something could not be done or was not used, each named on stderr; the rest is done
+WRONG_USE = 2  # words are missing, or do not go together; nothing was begun
+STOPPED = 130  # by Ctrl+C; what was stored by then stays
 
 
 def say(sentence: str) -> None:

@@ -19,7 +19,7 @@ from traceback import extract_tb
 from typing import TYPE_CHECKING
 
 from data.photos.originals import SUFFIXES
-from gui.commands.saying import say
+from gui.commands.saying import DONE, REFUSED, refuse, say
 from gui.commands.scoresheet import as_json, as_line, as_object, heading, name_width
 
 if TYPE_CHECKING:
@@ -70,8 +70,7 @@ def score_all(photos: Sequence[str], wish: Wish, *, json: bool) -> int:
     try:
         _folders_ready(wish)
     except CannotWrite as error:
-        say(str(error))
-        return 2
+        return refuse(str(error))
     if wish.overlay is not None or wish.labels is not None:
         _tell_renamed(jobs)
     width = name_width([job.photo for job in jobs])
@@ -88,11 +87,10 @@ def score_all(photos: Sequence[str], wish: Wish, *, json: bool) -> int:
             else:
                 print(as_line(done.job.photo, done.result, width), flush=True)
     except CannotWrite as error:
-        say(str(error))
-        return 1
+        return refuse(str(error))
     if json:
         print(as_json(objects))
-    return 1 if refused else 0
+    return REFUSED if refused else DONE
 
 
 def jobs_of(photos: Iterable[str]) -> list[Job]:

@@ -83,7 +83,10 @@ def verdict_of_table(path: Path, trusted: str, margin: float, *, lower_is_better
 
 
 def verdict_of_book(folder: Path, trial: str | None = None, *, as_json: bool) -> int:
-    """Print the verdicts of one trial of a book, or of all; 1 where it cannot be read or nothing compared."""
+    """Print the verdicts of one trial of a book, or of all; 1 where it cannot be read or has no such trial.
+
+    That a trial has no number yet is an answer like others: it stands among the notes.
+    """
     from data.book import Book
     from data.errors import BookError
     from data.verdict.verdicts import verdicts
@@ -98,16 +101,9 @@ def verdict_of_book(folder: Path, trial: str | None = None, *, as_json: bool) ->
     except BookError as error:
         return _nothing(str(error), as_json=as_json)
     print_all([_reported(one) for one in found], as_json=as_json)
-    refused = False
     if not found:
-        say(str(Sentence("This book has no trial with trays, so there is nothing to compare.")))
-        refused = True
-    for one in found:
-        nothing = _nothing_compared(one.verdict)
-        if nothing is not None:
-            say(f"{one.trial}, {one.crop}, {one.kind}: {nothing}")
-            refused = True
-    return REFUSED if refused else DONE
+        return refuse(str(Sentence("This book has no trial with trays, so there is nothing to compare.")))
+    return DONE
 
 
 def _nothing(sentence: str, *, as_json: bool) -> int:

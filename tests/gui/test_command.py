@@ -273,10 +273,10 @@ def test_labels_that_cannot_be_written_end_with_a_sentence_and_nothing_half_writ
     assert [entry.name for entry in (tmp_path / "out").iterdir()] == ["a_labels.png"]
 
 
-def test_a_file_where_the_folder_should_be_is_wrong_use(tmp_path, capsys):
+def test_a_file_where_the_folder_should_be_is_refused(tmp_path, capsys):
     code = main(["score", "--labels", a_text(tmp_path / "out"), "a.jpg"])
 
-    assert code == 2
+    assert code == 1
     assert "no folder can be made" in capsys.readouterr().err
 
 

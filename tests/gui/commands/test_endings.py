@@ -1,0 +1,39 @@
+"""With which code a command ends: scripts and timers go by it."""
+
+from pathlib import Path
+
+import pytest
+
+from gui.command import main
+from tests.data.trialrack import Rack
+
+
+def test_a_trial_that_has_no_number_yet_is_an_answer(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    rack = Rack(tmp_path)
+    rack.book.close()
+
+    ended = main(["verdict", "--book", str(rack.book.folder)])
+
+    told = capsys.readouterr()
+    assert (ended, told.err) == (0, "")
+    assert "There is no number to compare: no tray has one." in told.out
+
+
+def test_a_trial_that_is_not_there_is_refused(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    rack = Rack(tmp_path)
+    rack.book.close()
+
+    assert main(["verdict", "--book", str(rack.book.folder), "--trial", "July"]) == 1
+    assert "no trial called 'July'" in capsys.readouterr().err
+
+
+def test_the_help_says_what_the_codes_mean(capsys: pytest.CaptureFixture[str]) -> None:
+    with pytest.raises(SystemExit) as ended:
+        main(["--help"])
+
+    assert ended.value.code == 0
+    assert "Ends with 0 when it is done; 1 where something could not be done" in " ".join(
+        capsys.readouterr().out.split()
+    )
