@@ -66,8 +66,8 @@ def parser() -> argparse.ArgumentParser:
     whole = argparse.ArgumentParser(
         prog="evenstand",
         description="Score trays of microgreens from photographs and compare growing media fairly.",
-        epilog="Ends with 0 when it is done; 1 where something could not be done or was not used, each named on "
-        "stderr; 2 where words are missing or do not go together; 130 when stopped by Ctrl+C.",
+        epilog="Ends with 0 when it is done; 1 where something could not be done or was not used, each named "
+        "on stderr; 2 where words are missing or do not go together; 130 when stopped by Ctrl+C.",
     )
     farm_option(whole)
     whole.set_defaults(run=_open_window, on=None)
