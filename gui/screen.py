@@ -23,6 +23,7 @@ class Screen(QWidget):
     """One place of the window. A screen never knows its parent and never another screen."""
 
     tray_wanted = Signal(int)  # id of the tray whose sheet shall be opened
+    photo_wanted = Signal(int, int)  # ids of a tray and of the photo that its sheet shall show
     place_wanted = Signal(str)  # name of the place to go to: "bench", "intake", "traysheet"
     told = Signal(str)  # one sentence for the foot of the window
     troubled = Signal(str)  # what stands in the way, on top of the window until it has been read

@@ -140,6 +140,7 @@ class Window(QMainWindow):
         screen.setObjectName(name)
         self.stack.addWidget(screen)
         screen.tray_wanted.connect(self.open_tray)
+        screen.photo_wanted.connect(self.open_tray)
         screen.place_wanted.connect(self.go_to)
         screen.told.connect(self.tell)
         screen.troubled.connect(self.tell_trouble)
@@ -186,9 +187,10 @@ class Window(QMainWindow):
             self.go_to(self._been.pop())
 
     @Slot(int)
-    def open_tray(self, tray_id: int) -> None:
-        """Open the sheet of a tray."""
-        self.screens["traysheet"].open_tray(tray_id)  # type: ignore[attr-defined]
+    @Slot(int, int)
+    def open_tray(self, tray_id: int, photo_id: int | None = None) -> None:
+        """Open the sheet of a tray, at its newest photo or at this one."""
+        self.screens["traysheet"].open_tray(tray_id, photo_id)  # type: ignore[attr-defined]
         self.go_to("traysheet")
 
     def _chosen_tray(self) -> "Tray | None":

@@ -1,7 +1,7 @@
 """Look panel: the head of the Bench: how many trays need a look, the list, the caution that goes with it.
 
 In    `BenchState`
-Out   `tray_chosen` with the tray's id; `fold_wanted`; what is said to a line, and the wish for its history
+Out   `opened` with a `Look`; `fold_wanted`; what is said to a line, and the wish for its history
 Not   the rows (`looks.py`), what needs a look (`data.watch`)
 """
 
@@ -27,7 +27,7 @@ ROOMY_ALONE = 16
 class LookPanel(QWidget):
     """The look list with its title and its note."""
 
-    tray_chosen = Signal(int)
+    opened = Signal(object)  # Look
     fold_wanted = Signal()
     answered = Signal(object, str)  # the look, "seen" or "tomorrow"
     history_wanted = Signal()
@@ -40,7 +40,7 @@ class LookPanel(QWidget):
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         self.looks = LookList(self)
         self.looks.setAccessibleName(self.tr("What needs a look"))
-        self.looks.tray_chosen.connect(self.tray_chosen)
+        self.looks.opened.connect(self.opened)
         self.detail = LookDetail(self)
         self.detail.answered.connect(self.answered)
         self.detail.history_wanted.connect(self.history_wanted)

@@ -1,7 +1,7 @@
 """Looks: the look list on the Bench, most urgent first.
 
 In    `Look`s in their order
-Out   `tray_chosen` with the tray's id, by click or Enter; the line that is chosen, and keys pressed on it
+Out   `opened` with a `Look`, by click or Enter; the line that is chosen, and keys pressed on it
 Not   what needs a look (`data.watch`), the caution that goes with mold (`screen.py` shows it below the list)
 
 Each row: shape, word and colour of its urgency; the tray; what it is; the numbers; what to do first.
@@ -26,7 +26,7 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QKeyEvent, QPainter, QPen, QResizeEvent
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
-from data.records import Look
+from data.records import Look, LookKind
 from gui.language.spoken import DAY, day_words, spoken
 from gui.language.unbroken import unbroken
 from gui.style.marks import draw_mark, kind_words, urgency_colour, urgency_words
@@ -43,6 +43,13 @@ WRAPPED = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop | Qt.TextFlag.T
 def first_words(look: Look) -> str:
     """What to do first."""
     return QCoreApplication.translate("Look", "First: {what}").format(what=spoken(look.first))
+
+
+def opens_words(look: Look) -> str:
+    """Where a click leads."""
+    if look.what is LookKind.UNMATCHED:
+        return QCoreApplication.translate("Look", "Click or Enter: go to Intake")
+    return QCoreApplication.translate("Look", "Click or Enter: open the tray sheet")
 
 
 class LookModel(QAbstractListModel):
@@ -79,8 +86,7 @@ class LookModel(QAbstractListModel):
             case Qt.ItemDataRole.ToolTipRole:
                 since = QCoreApplication.translate("Look", "Since {day}")
                 day = day_words(look.since, DAY)
-                opens = QCoreApplication.translate("Look", "Click or Enter: open the tray sheet")
-                return f"{since.format(day=day)}\n{opens}"
+                return f"{since.format(day=day)}\n{opens_words(look)}"
             case _:
                 return None
 
@@ -123,7 +129,7 @@ class LookPainter(QStyledItemDelegate):
         painter.setPen(QColor(t.ink))
         elide = Qt.TextElideMode.ElideRight
         painter.drawText(code, line, bold_metrics.elidedText(look.code, elide, code.width()))
-        painter.drawText(what, line, bold_metrics.elidedText(kind_words(look.what), elide, what.width()))
+        painter.drawText(what, int(WRAPPED), kind_words(look.what))
         painter.setFont(font)
         painter.drawText(words, int(WRAPPED), unbroken(spoken(look.sentence)))
         sentence, _ = heights(look, words.width(), font)
@@ -170,7 +176,7 @@ def columns(row: QRect, font: QFont) -> Columns:
         return Columns(
             first, second, QRect(x, top, right - x, line), QRect(x, top + line, right - x, bottom - top)
         )
-    third = QRect(x, top, what - Space.S, line)
+    third = QRect(x, top, what - Space.S, 2 * line)  # beside the sentence and what to do first
     return Columns(first, second, third, QRect(x + what, top, right - x - what, bottom - top))
 
 
@@ -187,7 +193,7 @@ def heights(look: Look, width: int, font: QFont) -> tuple[int, int]:
 class LookList(QListView):
     """The list; as high as its rows, up to a limit that the Bench gives."""
 
-    tray_chosen = Signal(int)
+    opened = Signal(object)  # Look
     look_changed = Signal(object)  # the chosen `Look`, or None
     seen_wanted = Signal()  # by key, for the chosen one
     tomorrow_wanted = Signal()
@@ -254,7 +260,7 @@ class LookList(QListView):
     def _choose(self, index: QModelIndex) -> None:
         look = index.data(LOOK)
         if isinstance(look, Look):
-            self.tray_chosen.emit(int(look.tray_id))
+            self.opened.emit(look)
 
 
 def _same(one: Look, other: Look) -> bool:

@@ -1,7 +1,8 @@
 """Bench: the rack as it stands, and above it what needs a look now.
 
 In    the open book
-Out   `tray_wanted` by a click on a look or a tile; `place_wanted` and `trays_wanted` by the buttons
+Out   `tray_wanted` by a click on a tile, `photo_wanted` by one on a look; `place_wanted` and `trays_wanted`
+      by the buttons
 Not   reading the book (`view.py`), what is seen where there are trays (`page.py`)
 """
 
@@ -14,7 +15,7 @@ from PySide6.QtWidgets import QStackedLayout, QWidget
 from data.cancel import CancelToken
 from data.entry.units import UnitSystem
 from data.errors import BookError
-from data.records import Look, Tray
+from data.records import Look, LookKind, Tray
 from gui.bench.lostpictures import LostPictures
 from gui.bench.page import BenchPage
 from gui.bench.view import BenchState, Reading, bench_state, read_bench
@@ -77,7 +78,7 @@ class Bench(Screen):
         self.show_state(self._state)
 
     def _connect(self) -> None:
-        self.panel.tray_chosen.connect(self.tray_wanted)
+        self.panel.opened.connect(self._open)
         self.panel.fold_wanted.connect(self._fold)
         self.panel.answered.connect(self._answer)
         self.panel.history_wanted.connect(self._want_history)
@@ -225,6 +226,16 @@ class Bench(Screen):
     def _noted(self, sentence: str) -> None:
         self.told.emit(sentence)
         self.book_changed.emit()
+
+    @Slot(object)
+    def _open(self, look: Look) -> None:
+        """Go where it can be judged: the photo that shows it, or Intake where that waits."""
+        if look.what is LookKind.UNMATCHED:
+            self.place_wanted.emit("intake")
+        elif look.photo_id is None:
+            self.tray_wanted.emit(int(look.tray_id))
+        else:
+            self.photo_wanted.emit(int(look.tray_id), int(look.photo_id))
 
     @Slot(object, str)
     def _answer(self, look: Look, answer: str) -> None:

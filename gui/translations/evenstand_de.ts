@@ -3041,7 +3041,7 @@
         </message>
         <message>
             <source>Click or Enter: go to Intake</source>
-            <translation type="unfinished" />
+            <translation>Klick oder Eingabe: zum Eingang</translation>
         </message>
         <message>
             <source>Click or Enter: open the tray sheet</source>
@@ -7234,7 +7234,7 @@ bewährt</translation>
         </message>
         <message>
             <source>No tag was read on what is probably today's photo, by the order of the walk.</source>
-            <translation>Auf dem nach der Reihenfolge des Rundgangs wahrscheinlich heutigen Foto wurde kein Schild gelesen.</translation>
+            <translation>Das Foto von heute ist nach der Reihenfolge des Rundgangs wahrscheinlich da, aber ohne gelesenes Schild.</translation>
         </message>
         <message>
             <source>Confirm the photo in Intake, and free the tag from leaves.</source>

@@ -104,14 +104,14 @@ class TraySheet(Screen):
         """Strokes and conditions."""
         return self.views.unkept()
 
-    def open_tray(self, tray_id: int) -> None:
-        """Show the picture of this tray at its newest day that can be used."""
+    def open_tray(self, tray_id: int, photo_id: int | None = None) -> None:
+        """Show the picture of this tray at a photo, else at its newest day that can be used."""
         self.views.go_to(View.PICTURE)
-        self._turn_to(tray_id)
+        self._turn_to(tray_id, photo_id)
 
-    def _turn_to(self, tray_id: int) -> None:
+    def _turn_to(self, tray_id: int, photo_id: int | None = None) -> None:
         """Another tray, looked at in the same way."""
-        self._tray, self._photo = TrayId(tray_id), None
+        self._tray, self._photo = TrayId(tray_id), None if photo_id is None else PhotoId(photo_id)
         self.roll.verticalScrollBar().setValue(0)
         self.renew()
 

@@ -138,8 +138,8 @@ class NotingScreen(Screen):
     def use_units(self, system: UnitSystem) -> None:
         self.units = system
 
-    def open_tray(self, tray_id: int) -> None:
-        self.asked.append(("open", tray_id))
+    def open_tray(self, tray_id: int, photo_id: int | None = None) -> None:
+        self.asked.append(("open", tray_id if photo_id is None else (tray_id, photo_id)))
 
     def bring_in(self, paths: Sequence[Path]) -> None:
         self.asked.append(("bring in", list(paths)))

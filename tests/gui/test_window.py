@@ -119,6 +119,13 @@ def test_a_tray_wanted_on_the_bench_opens_its_sheet(with_book: Window) -> None:
     assert ("open", 2) in with_book.screens["traysheet"].asked
 
 
+def test_a_photo_wanted_on_the_bench_opens_the_sheet_of_its_tray_there(with_book: Window) -> None:
+    with_book.screens["bench"].photo_wanted.emit(2, 7)
+
+    assert with_book.place == "traysheet"
+    assert ("open", (2, 7)) in with_book.screens["traysheet"].asked
+
+
 # --- books
 
 

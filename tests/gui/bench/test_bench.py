@@ -4,13 +4,16 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QPoint, QRect, Qt, QTranslator
+from PySide6.QtGui import QFont, QFontMetrics
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+import gui
 from data.book import Book
 from data.errors import BookLocked
-from data.records import LookKind, Urgency
+from data.records import LookKind, PhotoId, Urgency
+from gui.bench.looks import WRAPPED, columns
 from gui.bench.screen import Bench
 from gui.bench.tilemodel import STANDING, TileModel, caption, tooltip
 from gui.bench.view import BenchState, Reading, bench_state, read_bench
@@ -238,6 +241,39 @@ def test_enter_on_the_look_list_opens_the_tray(bench: Bench, qtbot: QtBot) -> No
         qtbot.keyClick(bench.panel.looks, Qt.Key.Key_Return)
 
     assert wanted.args == [2]
+
+
+def test_a_look_opens_the_photo_that_shows_it_though_a_newer_one_does_not(bench: Bench, qtbot: QtBot) -> None:
+    shown(bench, Reading(tiles=(a_tile(2),), looks=(a_look(2, what=LookKind.SUSPECT, photo_id=PhotoId(7)),)))
+
+    with qtbot.waitSignal(bench.photo_wanted) as wanted:
+        qtbot.keyClick(bench.panel.looks, Qt.Key.Key_Return)
+
+    assert wanted.args == [2, 7]
+
+
+def test_a_photo_to_confirm_leads_to_intake(bench: Bench, qtbot: QtBot) -> None:
+    shown(bench, Reading(tiles=(a_tile(2),), looks=(a_look(2, what=LookKind.UNMATCHED),)))
+
+    with qtbot.waitSignal(bench.place_wanted) as wanted:
+        qtbot.keyClick(bench.panel.looks, Qt.Key.Key_Return)
+
+    assert wanted.args == ["intake"]
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_what_is_wrong_with_a_tray_is_read_to_its_last_letter(bench: Bench, language: str) -> None:
+    words = QTranslator()
+    assert language == "en" or words.load("evenstand_de", str(Path(gui.__file__).parent / "translations"))
+    bold = QFont(bench.font())
+    bold.setBold(True)
+    place = columns(QRect(0, 0, 986, 10), bench.font()).what
+    assert place.width() < 140, "not beside the sentence"
+    for kind in LookKind:
+        told = words.translate("LookKind", str(kind)) or str(kind)
+        needed = QFontMetrics(bold).boundingRect(place, int(WRAPPED), told)
+        assert needed.width() <= place.width(), told
+        assert needed.height() <= place.height(), told
 
 
 def test_words_in_the_filter_narrow_the_rack(bench: Bench, qtbot: QtBot) -> None:

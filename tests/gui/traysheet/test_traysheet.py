@@ -56,6 +56,15 @@ def test_a_tray_opens_at_its_newest_day(sheet: TraySheet, rack_book: Book) -> No
     assert sheet.side.big_words.text() == "coverage on day 7, 8 Mar 2026\ngive or take 3 points"
 
 
+def test_a_tray_opens_at_the_photo_that_is_asked_for(sheet: TraySheet, rack_book: Book) -> None:
+    tray = tray_id(rack_book, "A1")
+    sheet.open_tray(tray, rack_book.days(tray)[0].photo_id)
+    assert sheet.side.big.text() == "30 %"
+
+    sheet.open_tray(tray)
+    assert sheet.side.big.text() == "71 %"
+
+
 def test_left_and_right_go_from_day_to_day(sheet: TraySheet, rack_book: Book, qtbot: QtBot) -> None:
     sheet.open_tray(tray_id(rack_book, "A1"))
 
