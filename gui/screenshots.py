@@ -17,7 +17,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from gui.home import TEXT_SIZES
-from gui.language.language import LANGUAGES
+from gui.language.names import LANGUAGES
 
 if TYPE_CHECKING:
     from gui.verdict.screen import Verdict

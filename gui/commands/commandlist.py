@@ -106,13 +106,20 @@ def _wrong_use(command: str, sentence: str) -> int:
 def _tags(asked: argparse.Namespace) -> int:
     from gui.commands.tags import print_tags
 
-    return print_tags(asked.book, asked.target, asked.paper, asked.trial)
+    return print_tags(asked.book, asked.target, asked.paper, asked.trial, asked.language)
 
 
 def _report(asked: argparse.Namespace) -> int:
     from gui.commands.report import report_on
 
-    return report_on(asked.book, asked.target, asked.trial, short=asked.short, paper=asked.paper)
+    return report_on(
+        asked.book,
+        asked.target,
+        asked.trial,
+        short=asked.short,
+        paper=asked.paper,
+        language=asked.language,
+    )
 
 
 def _pack(asked: argparse.Namespace) -> int:

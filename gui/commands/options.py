@@ -9,6 +9,8 @@ import argparse
 from datetime import time as clock
 from pathlib import Path
 
+from gui.language.names import LANGUAGES
+
 __all__ = [
     "export_options",
     "farm_option",
@@ -145,6 +147,9 @@ def tags_options(word: argparse.ArgumentParser) -> None:
 
 def _paper_option(word: argparse.ArgumentParser) -> None:
     word.add_argument("--paper", choices=("A4", "Letter"), default="A4", help="size of the paper")
+    word.add_argument(
+        "--language", choices=[name for name, _ in LANGUAGES], help="of the pages; by default as the window"
+    )
 
 
 def report_options(word: argparse.ArgumentParser) -> None:

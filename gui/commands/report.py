@@ -1,16 +1,15 @@
 """Report command: the report of a trial as PDF or HTML, without a window.
 
-In    the folder of a book, the file to write, a trial's name, which version, the paper
+In    the folder of a book, the file to write, a trial's name, which version, paper, language
 Out   the file; a line on stdout; refusals on stderr; the exit code
 Not   what stands in it (`data/report/reading.py`), drawing it (`report`)
 """
 
-import os
-import sys
 from pathlib import Path
 
 from data.book import Book
 from data.errors import BookError
+from gui.commands.pages import laying_out
 from gui.commands.saying import DONE, plain, refuse
 
 __all__ = ["report_on"]
@@ -18,7 +17,9 @@ __all__ = ["report_on"]
 KINDS = (".pdf", ".html", ".htm")
 
 
-def report_on(folder: Path, target: Path, trial: str | None, *, short: bool, paper: str) -> int:
+def report_on(
+    folder: Path, target: Path, trial: str | None, *, short: bool, paper: str, language: str | None = None
+) -> int:
     """Write the report; 1 where there is no such trial or it cannot be written."""
     if target.suffix.lower() not in KINDS:
         return refuse(f"{target}: a report is written as OUT.pdf or OUT.html.")
@@ -27,7 +28,8 @@ def report_on(folder: Path, target: Path, trial: str | None, *, short: bool, pap
     except BookError as error:
         return refuse(str(error))
     try:
-        return _write(book, target, trial, short=short, paper=paper)
+        with laying_out(language):
+            return _write(book, target, trial, short=short, paper=paper)
     except BookError as error:
         return refuse(str(error))
     except KeyError:
@@ -42,19 +44,11 @@ def report_on(folder: Path, target: Path, trial: str | None, *, short: bool, pap
 
 def _write(book: Book, target: Path, trial: str | None, *, short: bool, paper: str) -> int:
     from data.report.reading import read_report
-
-    report = read_report(book, trial, short=short)
-    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
-    from PySide6.QtGui import QGuiApplication
-
     from gui.paper.pages import Paper
     from gui.report import is_html, write_report
-    from gui.style.palette import load_fonts
 
-    app = QGuiApplication.instance() or QGuiApplication(sys.argv[:1])
-    load_fonts()
+    report = read_report(book, trial, short=short)
     pages = write_report(target, report, Paper(paper))
     told = "one file for mail" if is_html(target) else f"{pages} page{'s' * (pages != 1)} on {paper}"
     print(plain(f"{target}: report on {report.title}, {told}."))
-    del app
     return DONE

@@ -1,22 +1,21 @@
 """Tags command: tags and station cards of a book as a PDF, without a window.
 
-In    the folder of a book, the file to write, the paper; the name of a trial for all of its sheets
+In    the folder of a book, the file to write, the paper, the language; the name of a trial for all its sheets
 Out   the PDF; a line on stdout; refusals on stderr; the exit code
 Not   what stands on the pages (`sheets.py`)
 """
 
-import os
-import sys
 from pathlib import Path
 
 from data.book import Book
 from data.errors import BookError
+from gui.commands.pages import laying_out
 from gui.commands.saying import DONE, plain, refuse
 
 __all__ = ["print_tags"]
 
 
-def print_tags(folder: Path, target: Path, paper: str, trial: str | None) -> int:
+def print_tags(folder: Path, target: Path, paper: str, trial: str | None, language: str | None = None) -> int:
     """Write the PDF; 1 where there is nothing to print or it cannot be written.
 
     Nothing but a PDF is written over: notes named by mistake would be lost.
@@ -28,7 +27,8 @@ def print_tags(folder: Path, target: Path, paper: str, trial: str | None) -> int
     except BookError as error:
         return refuse(str(error))
     try:
-        return _print(book, target, paper, trial)
+        with laying_out(language):
+            return _print(book, target, paper, trial)
     except BookError as error:
         return refuse(str(error))
     except OSError as error:
@@ -39,14 +39,10 @@ def print_tags(folder: Path, target: Path, paper: str, trial: str | None) -> int
 
 
 def _print(book: Book, target: Path, paper: str, trial: str | None) -> int:
-    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
-    from PySide6.QtGui import QGuiApplication
-
     from gui.paper.pages import Paper
     from gui.paper.pdf import write_pdf
     from gui.sheets import SheetKind, pages_for, printed_of_book, printed_of_trial
 
-    app = QGuiApplication.instance() or QGuiApplication(sys.argv[:1])
     if trial is None:
         printed = printed_of_book(book)
         kinds = {SheetKind.TAGS, SheetKind.STATION}
@@ -64,5 +60,4 @@ def _print(book: Book, target: Path, paper: str, trial: str | None) -> int:
     count = len(printed.tags)
     told = "1 tag" if count == 1 else f"{count} tags"
     print(plain(f"{target}: {told} and station cards on {paper}. Print at 100 % and measure the bar."))
-    del app
     return DONE

@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QMenu, QWidget
 
 from data.entry.units import UnitSystem
 from gui.home import AS_SYSTEM, TEXT_SIZES
-from gui.language.language import LANGUAGES
+from gui.language.names import LANGUAGES
 
 __all__ = ["ViewMenu"]
 

@@ -11,12 +11,11 @@ from pathlib import Path
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QTranslator
 
 from gui.home import Memory
+from gui.language.names import ENGLISH, LANGUAGES
 from gui.language.spoken import speak_in
 
-__all__ = ["LANGUAGES", "language_of", "speak"]
+__all__ = ["language_of", "speak", "speak_chosen"]
 
-ENGLISH = "en"
-LANGUAGES = ((ENGLISH, "English"), ("de", "Deutsch"))  # each by its own name
 FOLDER = Path(__file__).parents[1] / "translations"
 
 _loaded: list[tuple[QTranslator, bytes]] = []  # Qt reads in the bytes for as long as the texts are used
@@ -35,8 +34,13 @@ def language_of(chosen: str, asked_for: Sequence[str]) -> str:
 
 
 def speak(app: QCoreApplication, memory: Memory) -> str:
-    """Load the texts of the language and say its name; what is on screen already stays as it is."""
-    language = language_of(memory.language, QLocale.system().uiLanguages())
+    """Load the texts of the window's language and say its name; what is on screen already stays as it is."""
+    return speak_chosen(app, memory.language)
+
+
+def speak_chosen(app: QCoreApplication, chosen: str) -> str:
+    """The same of the language that is chosen: "system" or the name of one."""
+    language = language_of(chosen, QLocale.system().uiLanguages())
     for old, _ in _loaded:
         app.removeTranslator(old)
     _loaded.clear()
