@@ -22,6 +22,7 @@ from data.cancel import CancelToken
 from gui.frame.bookdesk import is_demo
 from gui.frame.screens import Screens
 from gui.hands.choicename import ChoiceNames
+from gui.hands.enters import Enters
 from gui.hands.fingers import Fingers
 from gui.hands.focusinsight import FocusInSight
 from gui.hands.wheels import Wheels
@@ -102,7 +103,7 @@ def make_window(app: QApplication, memory: Memory | None = None, *, farm: str | 
     work = Work(farm=farm)
     window = Window(work, memory, wardrobe, make_screens(work))
     work.setParent(window)
-    for help_of_hands in (Fingers, Wheels, ChoiceNames, FocusInSight):
+    for help_of_hands in (Fingers, Wheels, Enters, ChoiceNames, FocusInSight):
         help_of_hands(window)
     wardrobe.setParent(window)
     window.setWindowIcon(icon("traysheet"))

@@ -1,0 +1,40 @@
+"""Enters: Enter presses the button that has the focus, as Space does.
+
+In    keys pressed in the window
+Out   Enter on a button is a press of that button, and of nothing around it
+Not   dialogs, where Qt does it; Enter in fields, lists and pictures, which have a meaning of their own
+
+Outside of dialogs Qt hands Enter on a button to whatever lies around it: nothing happened, or what the page
+does on Enter, though the focus stood on Leave.
+"""
+
+from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QApplication, QDialog, QPushButton, QToolButton
+from shiboken6 import isValid
+
+from gui.hands.eachwindow import EachWindow
+
+__all__ = ["Enters"]
+
+ENTERS = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+NONE = Qt.KeyboardModifier.NoModifier
+PLAIN = (NONE, Qt.KeyboardModifier.KeypadModifier)
+
+
+class Enters(EachWindow):
+    """One for the whole program."""
+
+    def eventFilter(self, _watched: QObject, event: QEvent) -> bool:
+        """Turn Enter on a button into Space; held down it presses once."""
+        if event.type() != QEvent.Type.KeyPress or not isinstance(event, QKeyEvent):
+            return False
+        if event.key() not in ENTERS or event.modifiers() not in PLAIN:
+            return False
+        button = QApplication.focusWidget()
+        if not isinstance(button, QPushButton | QToolButton) or isinstance(button.window(), QDialog):
+            return False
+        for kind in (QEvent.Type.KeyPress, QEvent.Type.KeyRelease) if not event.isAutoRepeat() else ():
+            if isValid(button):  # a menu that the press opened has been answered meanwhile
+                QApplication.sendEvent(button, QKeyEvent(kind, Qt.Key.Key_Space, NONE, " "))
+        return True

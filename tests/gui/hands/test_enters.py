@@ -1,0 +1,85 @@
+"""Enter on a button: what it does as Qt delivers it to the window."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QLineEdit, QMenu, QPushButton, QToolButton, QWidget
+from pytestqt.qtbot import QtBot
+
+from gui.hands.enters import Enters
+
+ENTERS = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+
+
+class Page(QWidget):
+    """Does something of its own on Enter, as the page of the corners does."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.used = 0
+        self.pressed: list[str] = []
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        self.used += event.key() in ENTERS
+
+
+@pytest.fixture
+def page(qtbot: QtBot, dressed: QApplication) -> Page:
+    page = Page()
+    Enters(page)
+    page.resize(300, 200)
+    qtbot.addWidget(page)
+    with qtbot.waitActive(page):
+        page.show()
+    return page
+
+
+def shown(part: QWidget) -> None:
+    part.setGeometry(10, 10, 100, 44)
+    part.show()
+    part.setFocus()
+
+
+@pytest.mark.parametrize("key", ENTERS)
+def test_enter_presses_the_button_with_the_focus_and_nothing_around_it(page: Page, key: Qt.Key) -> None:
+    leave = QPushButton("Leave", page)
+    leave.clicked.connect(lambda: page.pressed.append("leave"))
+    shown(leave)
+
+    QTest.keyClick(page.windowHandle(), key)
+
+    assert (page.pressed, page.used) == (["leave"], 0)
+
+
+def test_a_switch_is_turned_by_enter(page: Page) -> None:
+    switch = QPushButton("Gaps", page)
+    switch.setCheckable(True)
+    shown(switch)
+    QTest.keyClick(page.windowHandle(), Qt.Key.Key_Return)
+    assert switch.isChecked()
+
+
+def test_a_menu_drops_down_by_enter(page: Page, qtbot: QtBot) -> None:
+    button, menu = QToolButton(page), QMenu(page)
+    menu.addAction("Pack this book")
+    menu.aboutToShow.connect(lambda: page.pressed.append("menu"))
+    button.setMenu(menu)
+    button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
+    button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+    shown(button)
+    menu.aboutToShow.connect(
+        lambda: qtbot.waitUntil(menu.isVisible) or menu.close(), Qt.ConnectionType.QueuedConnection
+    )
+
+    QTest.keyClick(page.windowHandle(), Qt.Key.Key_Return)
+
+    assert page.pressed == ["menu"]
+
+
+def test_enter_in_a_field_stays_the_pages(page: Page) -> None:
+    shown(QLineEdit(page))
+
+    QTest.keyClick(page.windowHandle(), Qt.Key.Key_Return)
+
+    assert page.used == 1
