@@ -1,7 +1,7 @@
 """Enter on a button: what it does as Qt delivers it to the window."""
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLineEdit, QMenu, QPushButton, QToolButton, QWidget
@@ -20,8 +20,11 @@ class Page(QWidget):
         self.used = 0
         self.pressed: list[str] = []
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        self.used += event.key() in ENTERS
+    def event(self, event: QEvent) -> bool:
+        self.used += (
+            isinstance(event, QKeyEvent) and event.key() in ENTERS and event.type() == event.Type.KeyPress
+        )
+        return super().event(event)
 
 
 @pytest.fixture
