@@ -43,6 +43,10 @@ class Reason(StrEnum):
     GLARE = (
         "glare, or something white, hides part of the tray: look what it is, and move the lamp or the phone"
     )
+    HIDDEN = (
+        "something smooth hides part of the tray, a hand, a tool or a drop on the lens: look what it is, and "
+        "photograph again without it"
+    )
 
     # the tray
     NO_TRAY = "no tray seen: photograph it from above with its whole rim in the picture"
@@ -87,5 +91,5 @@ class Reason(StrEnum):
     NO_DOUBT = "how far coverage may be off is told only by the learned model, on a tray of known scale"
 
 
-RETAKE = frozenset({Reason.COLOURED, Reason.FADED, Reason.GLARE})
+RETAKE = frozenset({Reason.COLOURED, Reason.FADED, Reason.GLARE, Reason.HIDDEN})
 """Notes of a score that another photo, taken as they say, would be free of."""

@@ -36,6 +36,7 @@ from vision.photo import (
 from vision.place import SURE, TrayOf, far_side_first, find_corners, marks_and_tray
 from vision.reason import Reason
 from vision.scored import Refused, Score, Scored, explained
+from vision.smooth import MOST_SMOOTH_PCT, smooth_pct
 from vision.stand import measure_stand
 from vision.station import patches
 from vision.suspects import find_suspects
@@ -123,6 +124,7 @@ def score_photo(
     top = white_balance(view.pixels, white)
     scale = top_scale(*inner_mm)
     tissues = tissue.label(top, scale)
+    light = _with_hidden(light, top, tissues.labels, scale)
     score = Score(
         name=photo.name,
         digest=photo.digest,
@@ -209,6 +211,13 @@ def _why_not(photo: Photo, found: Corners, refusal: Reason) -> Reason:
     """Why the light is of no use; what a guess of the tray sees beyond the photo's edge is not dark."""
     dark = refusal is Reason.TOO_DARK and cut_off(found.points, photo.size_stored) > MOST_CUT_OFF
     return _why_no_tray(photo) if dark else refusal
+
+
+def _with_hidden(light: Light, top: Pixels, labels: Labels, px_per_mm: float) -> Light:
+    """With a doubt where something smooth lies over the tray; what is white and glares is one already."""
+    if Reason.GLARE in light.doubts or smooth_pct(top, labels, px_per_mm) <= MOST_SMOOTH_PCT:
+        return light
+    return replace(light, doubts=(*light.doubts, Reason.HIDDEN))
 
 
 def _colour(top: Pixels, labels: Labels, light: Light) -> Colour:

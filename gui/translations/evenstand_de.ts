@@ -5658,6 +5658,10 @@ bewährt</translation>
             <translation>spiegelndes Licht oder etwas Weißes verdeckt einen Teil der Schale: nachsehen, was es ist, und die Lampe oder das Telefon anders halten</translation>
         </message>
         <message>
+            <source>something smooth hides part of the tray, a hand, a tool or a drop on the lens: look what it is, and photograph again without it</source>
+            <translation>etwas Glattes verdeckt einen Teil der Schale, eine Hand, ein Werkzeug oder ein Tropfen auf der Linse: nachsehen, was es ist, und ohne es noch einmal fotografieren</translation>
+        </message>
+        <message>
             <source>no tray seen: photograph it from above with its whole rim in the picture</source>
             <translation>keine Schale zu sehen: von oben fotografieren, mit dem ganzen Rand im Bild</translation>
         </message>
@@ -9537,44 +9541,20 @@ bewährt</translation>
             <translation>nicht belegt</translation>
         </message>
         <message>
-            <source>The volume of the medium is not known.</source>
-            <translation>Das Volumen des Substrats ist nicht bekannt.</translation>
-        </message>
-        <message>
-            <source>The density of the medium's solids is not known.</source>
-            <translation>Die Dichte der festen Substanz des Substrats ist nicht bekannt.</translation>
-        </message>
-        <message>
-            <source>There is more water than pores: volume or density is wrong.</source>
-            <translation>Es ist mehr Wasser als Poren: Volumen oder Dichte ist falsch.</translation>
-        </message>
-        <message>
-            <source>Masses, volume and density are above zero: one of them is not.</source>
-            <translation>Massen, Volumen und Dichte liegen über null: eine davon nicht.</translation>
+            <source>Weigh it again half an hour after soaking, drained.</source>
+            <translation>Eine halbe Stunde nach dem Einweichen noch einmal wiegen, abgetropft.</translation>
         </message>
         <message>
             <source>Dry it weighs {dry:.0f} g and wet {wet:.0f} g: one of the two is wrong.</source>
             <translation>Trocken wiegt es {dry:.0f} g und nass {wet:.0f} g: eines von beiden ist falsch.</translation>
         </message>
         <message>
-            <source>So much dry medium does not fit into this volume: one of the numbers is wrong.</source>
-            <translation>So viel trockenes Substrat passt nicht in dieses Volumen: eine der Zahlen ist falsch.</translation>
-        </message>
-        <message>
-            <source>Weigh it again half an hour after soaking, drained.</source>
-            <translation>Eine halbe Stunde nach dem Einweichen noch einmal wiegen, abgetropft.</translation>
+            <source>Drained it weighs more than soaked: one of the two is wrong.</source>
+            <translation>Abgetropft wiegt es mehr als eingeweicht: eines von beiden ist falsch.</translation>
         </message>
         <message>
             <source>It drained for {minutes:.0f} minutes only; {least:.0f} are needed.</source>
             <translation>Es tropfte nur {minutes:.0f} Minuten ab; nötig sind {least:.0f}.</translation>
-        </message>
-        <message>
-            <source>It takes two weighings: soaked, and drained.</source>
-            <translation>Es braucht zwei Wägungen: eingeweicht und abgetropft.</translation>
-        </message>
-        <message>
-            <source>Drained it weighs more than soaked: one of the two is wrong.</source>
-            <translation>Abgetropft wiegt es mehr als eingeweicht: eines von beiden ist falsch.</translation>
         </message>
         <message>
             <source>Let it dry, wet it again the same way, drain it and weigh it.</source>

@@ -310,6 +310,19 @@ def test_where_glare_lies_on_the_tray_the_score_says_so_and_promises_no_accuracy
     assert shining.missing["coverage_sd"] is Reason.GLARE
 
 
+def test_where_a_hand_lies_over_the_tray_the_score_says_so_and_promises_no_accuracy(at_the_station):
+    photo = read_photo(PHOTOS / "station.jpg")
+    corners = at_the_station.score.corners
+    pixels = photo.pixels.copy()
+    middle = np.mean(corners.points, axis=0).astype(int)
+    cv2.circle(pixels, (int(middle[0]), int(middle[1])), 70, (150, 105, 85), -1)
+
+    score = score_photo(replace(photo, pixels=pixels), Sure(), corners=corners).score
+
+    assert (score.notes, score.coverage_sd) == ((Reason.HIDDEN,), None)
+    assert score.missing["coverage_sd"] is Reason.HIDDEN
+
+
 def test_faded_colours_are_no_colour_of_a_canopy(at_the_station):
     """A third of the saturation: W3C, Filter Effects Module Level 1 (matrix from memory)."""
     photo = read_photo(PHOTOS / "station.jpg")
