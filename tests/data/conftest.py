@@ -7,15 +7,19 @@ import pytest
 
 from data.book import Book
 from tests.data.builders import a_tray
+from tests.made.books import a_copy
 
 
 @pytest.fixture
 def book(tmp_path: Path) -> Iterator[Book]:
-    with Book.create(tmp_path / "book") as made:
-        made.add_trays(a_tray(f"A{n}", tag_number=9 + n) for n in (1, 2, 3))
-        made.forget_changes()
-        made.set_setting("today", "2026-03-08")
+    with a_copy("three trays", plant_three, tmp_path / "book") as made:
         yield made
+
+
+def plant_three(book: Book) -> None:
+    book.add_trays(a_tray(f"A{n}", tag_number=9 + n) for n in (1, 2, 3))
+    book.forget_changes()
+    book.set_setting("today", "2026-03-08")
 
 
 @pytest.fixture

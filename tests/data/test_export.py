@@ -35,6 +35,7 @@ from data.travelerrors import ExportWouldMix, NotAnExport, NotWritable
 from data.watch import read_looks
 from tests.data.builders import Patch, a_note, a_tray, score_note
 from tests.data.trialrack import Rack
+from tests.made.books import an_empty_book
 from vision.reason import Reason
 
 CAMERA = "Pinhole Box"
@@ -375,7 +376,7 @@ def test_a_loggers_file_that_came_with_an_export_is_known_again(tmp_path: Path) 
         )
         for n in range(6)
     ]
-    with Book.create(tmp_path / "book") as book, Book.create(tmp_path / "mine") as mine:
+    with an_empty_book(tmp_path / "book") as book, an_empty_book(tmp_path / "mine") as mine:
         book.keep_log("1" * 64, "march.csv", "{}", logged[:4])
         exported = export(book, tmp_path / "open", CancelToken())
         with Book.open(read_export(exported, tmp_path / "theirs", CancelToken())) as theirs:
@@ -411,7 +412,7 @@ def test_a_book_from_an_export_has_a_report_though_its_photos_did_not_come(
 
 
 def test_a_tray_that_stands_on_no_shelf_comes_back(tmp_path: Path) -> None:
-    with Book.create(tmp_path / "old") as old:
+    with an_empty_book(tmp_path / "old") as old:
         old.add_tray(a_tray(shelf=""))
         exported = export(old, tmp_path / "export", CancelToken())
 
@@ -420,7 +421,7 @@ def test_a_tray_that_stands_on_no_shelf_comes_back(tmp_path: Path) -> None:
 
 
 def test_what_may_be_nothing_may_be_so_in_the_book(tmp_path: Path) -> None:
-    with Book.create(tmp_path / "book") as book, book.writing() as db:
+    with an_empty_book(tmp_path / "book") as book, book.writing() as db:
         for table in TABLES:
             never = {column.name for column in db.table(table.table).columns if column.notnull}
             texts = {column.name for column in table.columns if column.kind is Kind.TEXT}
@@ -431,7 +432,7 @@ def test_what_may_be_nothing_may_be_so_in_the_book(tmp_path: Path) -> None:
 
 def test_an_export_comes_into_another_book(exported: Path, rack: Rack, tmp_path: Path) -> None:
     with (
-        Book.create(tmp_path / "mine") as book,
+        an_empty_book(tmp_path / "mine") as book,
         Book.open(read_export(exported, tmp_path / "theirs", CancelToken())) as theirs,
     ):
         answers = dict.fromkeys(same_names(book, theirs), Answer.SAME)

@@ -13,6 +13,7 @@ from data.photos.originals import safe_suffix
 from data.tables.rows import unpack_bed_cells, unpack_cells
 from data.tables.scorerows import pack_cells
 from tests.data.builders import a_note, a_tray, score_note
+from tests.made.books import an_empty_book
 
 NASTY = [
     "Robert'); DROP TABLE tray;--", "<img src=x onerror=alert(1)>", "../../etc/passwd", "=1+1", "' OR '1'='1",
@@ -55,7 +56,7 @@ def test_a_file_name_never_becomes_a_path(book: Book, phone: Path, text: str) ->
 @given(code=texts, crop=texts, note=texts)
 def test_any_text_comes_back_as_it_was(shared: Path, code: str, crop: str, note: str) -> None:
     folder = shared / "book"
-    book = Book.open(folder) if folder.exists() else Book.create(folder)
+    book = Book.open(folder) if folder.exists() else an_empty_book(folder)
     with book:
         tray = book.tray(book.add_tray(a_tray(code, crop=crop, note=note)))
 

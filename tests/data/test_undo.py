@@ -16,6 +16,7 @@ from data.records import PhotoId, PhotoState, Said
 from data.watch import read_looks
 from tests.data.builders import a_note, a_tray, bring, score_note
 from tests.data.contents import contents
+from tests.made.books import an_empty_book
 
 CORNERS = [(1.0, 2.0), (900.0, 2.0), (900.0, 480.0), (1.0, 480.0)]
 
@@ -220,7 +221,7 @@ def test_taking_everything_back_is_as_if_nothing_had_been_done(
 ) -> None:
     folder = tmp_path_factory.mktemp("undo")
     path = a_note(folder / "phone", suspects=[{}], found_by="frame", sure=0.2)
-    with Book.create(folder / "book") as book:
+    with an_empty_book(folder / "book") as book:
         book.add_trays([a_tray("A1"), a_tray("A2")])
         photo = bring(book, path).photo_id
         book.forget_changes()

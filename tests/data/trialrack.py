@@ -9,10 +9,11 @@ from typing import Any
 from data.book import Book
 from data.numbers import Said
 from data.records import Tray
-from data.trial import CropPlan
+from data.trial import CropPlan, Plan
 from data.verdict.verdicts import CropVerdict, verdicts
 from tests.data.builders import a_note, a_score, score_note
 from tests.data.plans import a_plan
+from tests.made.books import a_copy
 
 TRIAL = "Mat against peat"
 BEFORE = datetime(2026, 3, 1, 20)
@@ -24,21 +25,24 @@ WORSE = EVEN | {"fibre mat": 60.0}
 NOISE = (0.0, 0.6, -0.4, 0.3, -0.7, 0.2, 0.5, -0.5, 0.1)
 
 
+def sow(book: Book, plan: Plan) -> None:
+    """Keep the plan, draw and sow it; then it is long after."""
+    book.set_setting("today", "2026-03-01")
+    draw = book.draw_places(book.keep_plan(plan, at=BEFORE), seed=1)
+    while book.sow_trial(draw.id):
+        pass
+    book.set_setting("today", "2026-04-30")
+
+
 class Rack:
     """A book with a sown trial of four blocks, and a camera."""
 
     def __init__(self, folder: Path, **plan: Any) -> None:
         self.folder = folder
-        self.book = Book.create(folder / "book")
-        self.book.set_setting("today", "2026-03-01")
         ordinary: dict[str, Any] = {"blocks": 4, "crops": BROCCOLI}
-        shelves = plan.pop("shelves", None)
-        self.plan = a_plan(**(ordinary | plan), **({} if shelves is None else {"shelves": shelves}))
-        self.kept = self.book.keep_plan(self.plan, at=BEFORE)
-        draw = self.book.draw_places(self.kept, seed=1)
-        while self.book.sow_trial(draw.id):
-            pass
-        self.today("2026-04-30")
+        self.plan = a_plan(**(ordinary | plan))
+        self.book = a_copy(("sown", repr(self.plan)), lambda book: sow(book, self.plan), folder / "book")
+        self.kept = self.book.plans()[-1].id
 
     def today(self, day: str) -> None:
         self.book.set_setting("today", day)

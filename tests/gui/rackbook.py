@@ -28,6 +28,7 @@ from gui.bench.rack import Standing
 from gui.frame.screens import Screens
 from gui.screen import Screen
 from tests.data.builders import a_note, a_tray, score_note
+from tests.made.books import a_copy
 from vision.reason import Reason
 
 
@@ -103,15 +104,17 @@ def a_thumbnail() -> bytes:
 
 def a_rack_book(folder: Path, *, per_shelf: Sequence[int] = (2, 1)) -> Book:
     """Shelves A, B, ... with trays A1, A2, B1, ... of broccoli; the day is 8 March 2026."""
-    book = Book.create(folder)
-    book.add_trays(
-        a_tray(f"{shelf}{n}", shelf=shelf, tag_number=10 + 30 * place + n)
-        for place, (shelf, count) in enumerate(zip("ABCDEFGH", per_shelf, strict=False))
-        for n in range(1, count + 1)
-    )
-    book.forget_changes()
-    book.set_setting("today", "2026-03-08")
-    return book
+
+    def plant(book: Book) -> None:
+        book.add_trays(
+            a_tray(f"{shelf}{n}", shelf=shelf, tag_number=10 + 30 * place + n)
+            for place, (shelf, count) in enumerate(zip("ABCDEFGH", per_shelf, strict=False))
+            for n in range(1, count + 1)
+        )
+        book.forget_changes()
+        book.set_setting("today", "2026-03-08")
+
+    return a_copy(("rack", *per_shelf), plant, folder)
 
 
 def photograph(book: Book, code: str, folder: Path, **says: Any) -> PhotoId:

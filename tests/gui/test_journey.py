@@ -13,7 +13,6 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 import vision.score
-from data.book import Book
 from data.demo import demo_photos
 from data.records import NewTray, Said
 from gui.app import make_window
@@ -22,6 +21,7 @@ from gui.intake.screen import Intake
 from gui.intake.view import IntakeRow, Kind
 from gui.traysheet.screen import TraySheet
 from gui.window import Window
+from tests.made.books import an_empty_book
 from vision.suspect import Suspect
 
 SOWN = datetime(2026, 3, 2, 9)
@@ -41,7 +41,7 @@ IN_TIME_MS = 60_000
 def book_folder(tmp_path: Path) -> Path:
     """Three trays of the demonstration's rack, on the day of its newest photos."""
     folder = tmp_path / "book"
-    book = Book.create(folder)
+    book = an_empty_book(folder)
     book.add_trays(
         NewTray(code=code, crop="broccoli", medium="coir", sown_at=SOWN, tag_number=tag, shelf="A", block="1")
         for code, tag in TRAYS.items()

@@ -12,7 +12,6 @@ from PySide6.QtCore import QRectF
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from data.book import Book
 from data.growing.conditions import TrayType
 from data.plan.drawing import draw_trial
 from data.trial import CropPlan
@@ -25,6 +24,7 @@ from gui.trays.tagsdialog import TagsDialog
 from gui.work import Work
 from tests.data.builders import a_tray
 from tests.data.plans import a_plan
+from tests.made.books import an_empty_book
 from vision.markers import find_marks
 from vision.patterns import MODULES, bits
 
@@ -325,7 +325,7 @@ def test_a_folder_that_is_not_there_is_told_and_leaves_nothing(tmp_path: Path, q
 
 
 def test_tags_of_a_book_are_those_that_grow_and_those_that_are_drawn(tmp_path: Path) -> None:
-    with Book.create(tmp_path / "book") as book:
+    with an_empty_book(tmp_path / "book") as book:
         plan_id = book.keep_plan(a_plan(blocks=4))
         draw = book.draw_places(plan_id, seed=1)
         book.sow_trial(draw.id)
@@ -346,7 +346,7 @@ def test_a_mark_has_the_bits_of_its_number(pages: list[Grey]) -> None:
 
 
 def test_the_command_writes_tags_and_cards(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    with Book.create(tmp_path / "book") as book:
+    with an_empty_book(tmp_path / "book") as book:
         book.sow_trial(book.draw_places(book.keep_plan(a_plan()), seed=1).id)
     target = tmp_path / "tags.pdf"
 
@@ -362,7 +362,7 @@ def test_the_command_writes_tags_and_cards(tmp_path: Path, capsys: pytest.Captur
 def test_the_command_says_which_trials_have_places(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    Book.create(tmp_path / "book").close()
+    an_empty_book(tmp_path / "book").close()
 
     assert main(["tags", "--book", str(tmp_path / "book"), "--trial", "x", str(tmp_path / "t.pdf")]) == 1
 
@@ -373,7 +373,7 @@ def test_the_command_says_which_trials_have_places(
 def test_the_command_says_why_a_file_was_not_written(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    Book.create(tmp_path / "book").close()
+    an_empty_book(tmp_path / "book").close()
 
     assert main(["tags", "--book", str(tmp_path / "book"), str(tmp_path / "no" / "t.pdf")]) == 1
 
@@ -391,7 +391,7 @@ def test_tags_are_written_over_nothing_but_a_pdf(tmp_path: Path, capsys: pytest.
 def test_tags_and_cards_are_printed_without_a_trial(
     tmp_path: Path, qtbot: QtBot, dressed: QApplication, work: Work
 ) -> None:
-    with Book.create(tmp_path / "book") as book:
+    with an_empty_book(tmp_path / "book") as book:
         book.add_tray(a_tray("A1", tag_number=10))
         dialog = TagsDialog(book, work)
     qtbot.addWidget(dialog)
@@ -414,7 +414,7 @@ def test_where_nothing_is_chosen_no_file_is_asked_for(
 ) -> None:
     asked: list[object] = []
     monkeypatch.setattr("gui.trays.tagsdialog.ask_new_file", lambda *_: asked.append(1))
-    with Book.create(tmp_path / "book") as book:
+    with an_empty_book(tmp_path / "book") as book:
         dialog = TagsDialog(book, work)
     qtbot.addWidget(dialog)
     for box in dialog.page.kinds.values():

@@ -24,6 +24,7 @@ from gui.traysheet.views import View
 from gui.window import Window
 from gui.work import Work
 from tests.data.builders import a_note, a_tray, score_note
+from tests.made.books import an_empty_book
 
 MARK = "<b>bold</b>"
 TAGS = ("<b>", "<i>", "<u>", "<img")
@@ -32,7 +33,7 @@ TAGS = ("<b>", "<i>", "<u>", "<img")
 @pytest.fixture
 def named_book(tmp_path: Path) -> Iterator[Book]:
     """Everything that a person may name is named in HTML."""
-    with Book.create(tmp_path / "book") as book:
+    with an_empty_book(tmp_path / "book") as book:
         trays = book.add_trays(
             a_tray(
                 f"{MARK}{n}",

@@ -13,6 +13,7 @@ from data.report.reading import read_report
 from data.verdict.verdicts import CropVerdict, verdicts
 from tests.data.builders import a_note, a_tray, score_note
 from tests.data.plans import a_plan
+from tests.made.books import an_empty_book
 
 TRIAL = "Unplanned"
 NOISE = (0.0, 1.5, -1.0, 0.5, 2.0, -0.5)
@@ -21,7 +22,7 @@ NOISE = (0.0, 1.5, -1.0, 0.5, 2.0, -0.5)
 @pytest.fixture
 def book(tmp_path: Path) -> Iterator[Book]:
     """Two media in three blocks, sown on 1 March 2026 at 9."""
-    with Book.create(tmp_path / "book") as made:
+    with an_empty_book(tmp_path / "book") as made:
         made.add_trays(
             a_tray(f"{block}{medium[0]}", medium=medium, block=block, tag_number=10 + n, trial=TRIAL)
             for n, (block, medium) in enumerate((b, m) for b in "123" for m in ("peat", "mat"))

@@ -14,13 +14,14 @@ from data.medium.benchtest import BenchKind, BenchTestId, NewBenchTest
 from data.readings import NewReading, ReadingKind
 from data.records import TrayId
 from tests.data.builders import a_note, a_tray
+from tests.made.books import an_empty_book
 
 AT = datetime(2026, 3, 8, 9)
 
 
 @pytest.fixture(name="windows")
 def two_windows(tmp_path: Path) -> tuple[Book, Book]:
-    return Book.create(tmp_path / "book"), Book.open(tmp_path / "book")
+    return an_empty_book(tmp_path / "book"), Book.open(tmp_path / "book")
 
 
 def weigh(book: Book, tray: TrayId) -> None:

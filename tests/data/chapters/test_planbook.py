@@ -20,13 +20,14 @@ from data.tables import planrows
 from data.trial import CropPlan, Factor, KeptPlan, Measure, MeasureKind, treatment_of
 from tests.data.builders import a_note, a_score, a_tray, score_note
 from tests.data.plans import MEDIA, a_plan
+from tests.made.books import an_empty_book
 
 BEFORE = datetime(2026, 3, 1, 20)
 
 
 @pytest.fixture
 def book(tmp_path: Path) -> Iterator[Book]:
-    with Book.create(tmp_path / "book") as made:
+    with an_empty_book(tmp_path / "book") as made:
         made.set_setting("today", "2026-03-01")
         yield made
 

@@ -8,6 +8,7 @@ import pytest
 from data.book import Book
 from data.chapters import changes
 from tests.data.builders import a_tray
+from tests.made.books import an_empty_book
 
 KIND = "10 x 20 inch"
 OFF = ((1.5, 0.0), (0.0, 0.0), (0.0, -2.0), (0.0, 0.0))
@@ -30,7 +31,7 @@ def set_cards(book: Book) -> None:
 
 @pytest.fixture(name="book")
 def a_book(tmp_path: Path) -> Book:
-    book = Book.create(tmp_path / "book")
+    book = an_empty_book(tmp_path / "book")
     book.add_trays([a_tray("A1", tray_type=KIND)])
     return book
 

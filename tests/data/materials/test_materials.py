@@ -34,6 +34,7 @@ from data.readings import BenchTestId, NewReading, Reading, ReadingId, ReadingKi
 from data.sentence import Sentence
 from data.statistics.estimate import Estimate
 from tests.data.builders import a_tray
+from tests.made.books import an_empty_book
 
 NOON = datetime(2026, 3, 8, 12)
 HOUR = timedelta(hours=1)
@@ -348,7 +349,7 @@ def test_the_demonstration_fills_most_of_the_table_and_each_gap_says_what_to_do(
 
 
 def a_book(tmp_path: Path) -> Book:
-    book = Book.create(tmp_path / "book")
+    book = an_empty_book(tmp_path / "book")
     book.add_tray(a_tray())
     return book
 
@@ -457,7 +458,7 @@ def test_shelf_life_and_taste_of_the_cut_stand_beside_its_quality(tmp_path: Path
 
 
 def test_a_probe_in_the_medium_and_minutes_of_care_stand_beside_the_rest(tmp_path: Path) -> None:
-    with Book.create(tmp_path / "book") as book:
+    with an_empty_book(tmp_path / "book") as book:
         one, other = book.add_trays([a_tray("A1", medium="coir"), a_tray("A2", medium="coir")])
         sown = book.tray(one).sown_at
         assert read_materials(book).table.cell("root warmth", "coir").gap is not None

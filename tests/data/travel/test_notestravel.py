@@ -27,6 +27,7 @@ from data.verdict.verdicts import verdicts
 from data.watch import read_looks
 from tests.data.builders import a_tray
 from tests.data.contents import contents
+from tests.made.books import an_empty_book
 
 AT = datetime(2026, 3, 8, 7, 30)
 WORDS = st.text(st.characters(exclude_categories=("Cs", "Cc")), max_size=40).map(str.strip)
@@ -46,7 +47,7 @@ Noted = Sequence[tuple[ReadingKind | EventKind, float, str]]
 
 @contextmanager
 def a_book(folder: Path, noted: Noted = ()) -> Iterator[Book]:
-    with Book.create(folder) as book:
+    with an_empty_book(folder) as book:
         book.set_setting("today", "2026-03-20")
         (tray,) = book.add_trays([a_tray("A1", crop="broccoli", medium="coir", trial="t")])
         note_all(book, tray, noted)

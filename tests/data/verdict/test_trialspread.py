@@ -12,12 +12,13 @@ from data.verdict.trialspread import learned_spreads
 from tests.data.builders import NOON
 from tests.data.plans import a_plan
 from tests.data.trialrack import EVEN, Rack
+from tests.made.books import an_empty_book
 
 
 @pytest.fixture
 def book(tmp_path: Path) -> Iterator[Book]:
     """Three blocks of two crops on three media, sown; today is after the harvest."""
-    with Book.create(tmp_path / "book") as made:
+    with an_empty_book(tmp_path / "book") as made:
         made.set_setting("today", "2026-03-20")
         made.sow_trial(made.draw_places(made.keep_plan(a_plan()), seed=1).id)
         yield made

@@ -28,6 +28,7 @@ from data.verdict.verdicts import CropVerdict, verdicts
 from data.verdict.words import sentence, why_words
 from tests.data.builders import SOWN, Patch, a_note, a_score, a_tray, score_note
 from tests.data.trialrack import EVEN, NOISE, TRIAL, WORSE, Rack
+from tests.made.books import an_empty_book
 
 OF_BED = counted_words(CountedOf.BED, {})  # how canopy was counted, said of every canopy score
 
@@ -400,7 +401,7 @@ def test_a_second_word_replaces_the_first_and_can_be_taken_back(rack: Rack) -> N
 
 
 def test_without_a_plan_what_is_usual_is_taken_and_said(tmp_path: Path) -> None:
-    with Book.create(tmp_path / "book") as book:
+    with an_empty_book(tmp_path / "book") as book:
         book.add_trays(
             a_tray(f"{block}{medium[0]}", medium=medium, block=block, tag_number=10 + n)
             for n, (block, medium) in enumerate((b, m) for b in "123" for m in ("peat", "mat"))
@@ -443,7 +444,7 @@ def yields_noted(book: Book, media: Sequence[str]) -> None:
 def test_trays_without_a_block_are_said_to_be(
     tmp_path: Path, without: tuple[str, ...], told: str | None
 ) -> None:
-    with Book.create(tmp_path / "book") as book:
+    with an_empty_book(tmp_path / "book") as book:
         yields_noted(book, ("peat", "mat"))
         book.set_trusted("peat")
         for tray in book.trays(growing=False):
@@ -461,7 +462,7 @@ def test_scores_by_eye_of_old_notes_are_said_not_to_be_blind(tmp_path: Path) -> 
     lines = ["tray,trial,block,crop,medium,sown,eye score"]
     for n, (block, medium) in enumerate((b, m) for b in "123" for m in ("peat", "mat")):
         lines.append(f"T{n},old,{block},pea,{medium},2025-03-0{block},{70 + 3 * n}")
-    with Book.create(tmp_path / "book") as book:
+    with an_empty_book(tmp_path / "book") as book:
         book.keep_old_notes(read_old_notes("\n".join(lines).encode()), "old.csv")
         book.set_trusted("peat")
 
@@ -486,7 +487,7 @@ def test_scores_of_a_blind_round_are_not_doubted(rack: Rack) -> None:
 
 @pytest.mark.parametrize("trusted", [None, "wood fibre"])
 def test_without_a_trusted_number_no_margin_of_it_is_told(tmp_path: Path, trusted: str | None) -> None:
-    with Book.create(tmp_path / "book") as book:
+    with an_empty_book(tmp_path / "book") as book:
         yields_noted(book, ("peat", "mat"))
         if trusted is not None:
             book.set_medium(trusted)
@@ -504,7 +505,7 @@ def test_without_a_trusted_number_no_margin_of_it_is_told(tmp_path: Path, truste
 
 
 def test_a_book_without_a_trial_has_no_verdict(tmp_path: Path) -> None:
-    with Book.create(tmp_path / "book") as book:
+    with an_empty_book(tmp_path / "book") as book:
         assert verdicts(book) == ()
 
 

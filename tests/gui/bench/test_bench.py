@@ -19,6 +19,7 @@ from gui.bench.tilemodel import STANDING, TileModel, caption, tooltip
 from gui.bench.view import BenchState, Reading, bench_state, read_bench
 from gui.work import Work
 from tests.gui.rackbook import a_look, a_rack_book, a_thumbnail, a_tile, photograph, standings
+from tests.made.books import an_empty_book
 
 
 @pytest.fixture
@@ -97,7 +98,7 @@ def test_each_row_of_the_list_is_high_enough_for_a_wet_finger(bench: Bench) -> N
 def test_a_book_without_trays_teaches_what_will_stand_here(
     bench: Bench, tmp_path: Path, qtbot: QtBot
 ) -> None:
-    with Book.create(tmp_path / "empty") as book:
+    with an_empty_book(tmp_path / "empty") as book:
         bench.open_book(book)
         qtbot.waitUntil(lambda: not bench._running)
 

@@ -9,6 +9,7 @@ import pytest
 from data.book import Book
 from gui.command import main
 from tests.gui.rackbook import a_rack_book, photograph
+from tests.made.books import an_empty_book
 
 
 @pytest.fixture
@@ -102,7 +103,7 @@ def test_a_name_that_only_one_book_has_is_no_name_to_keep_apart(
 def test_open_files_come_into_another_book(
     book: Book, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    Book.create(tmp_path / "new").close()
+    an_empty_book(tmp_path / "new").close()
 
     assert main(["export", str(tmp_path / "open"), "--book", str(book.folder)]) == 0
     assert main(["import", str(tmp_path / "open"), "--book", str(tmp_path / "new"), "--same"]) == 0

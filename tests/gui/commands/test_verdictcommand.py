@@ -6,10 +6,10 @@ from typing import Any
 
 import pytest
 
-from data.book import Book
 from gui.command import main
 from tests.data.builders import a_tray
 from tests.data.trialrack import WORSE, Rack
+from tests.made.books import an_empty_book
 from tests.published.trialdata import in_blocks
 
 PROMISED = {"trusted", "margin", "lower_is_better", "df", "mse", "q", "so_far", "media", "missing"}
@@ -259,7 +259,7 @@ def test_a_table_has_no_trial_to_be_named(immer: str, capsys: pytest.CaptureFixt
 
 
 def test_a_book_without_a_trial_is_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    Book.create(tmp_path / "book").close()
+    an_empty_book(tmp_path / "book").close()
 
     code, listed, err = asked(capsys, "--book", str(tmp_path / "book"))
 

@@ -21,6 +21,7 @@ from gui.intake.screen import Intake
 from gui.intake.view import Kind
 from gui.work import Work
 from tests.data.builders import a_note, a_tray, bring, score_note
+from tests.made.books import an_empty_book
 
 
 @pytest.fixture(autouse=True)
@@ -64,7 +65,7 @@ def test_a_book_without_trays_says_that_they_come_first(intake: Intake, qtbot: Q
     qtbot.waitUntil(lambda: intake.reading is not None)
     assert intake.empty.no_trays.isHidden()
 
-    with Book.create(tmp_path / "new") as new:
+    with an_empty_book(tmp_path / "new") as new:
         intake.open_book(new)
         qtbot.waitUntil(lambda: intake.reading is not None)
 

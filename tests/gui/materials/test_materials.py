@@ -26,6 +26,7 @@ from gui.materials.view import cell_words, lines_of, row_of
 from gui.style.palette import dress
 from gui.style.tokens import Scheme
 from gui.work import Work
+from tests.made.books import an_empty_book
 
 
 @pytest.fixture
@@ -510,7 +511,7 @@ def test_a_new_book_teaches_what_will_stand_here(
     place = Materials(work)
     qtbot.addWidget(place)
     place.show()
-    with Book.create(tmp_path / "new") as book:
+    with an_empty_book(tmp_path / "new") as book:
         with qtbot.waitSignal(place.desk.was_read):
             place.open_book(book)
         assert place._whole.currentIndex() == 1
@@ -584,7 +585,7 @@ def test_a_medium_is_named_and_tested_without_a_tray_of_seed(
     qtbot.addWidget(place)
     with qtbot.waitActive(place):
         place.show()
-    book = Book.create(tmp_path / "new")
+    book = an_empty_book(tmp_path / "new")
     with qtbot.waitSignal(place.desk.was_read):
         place.open_book(book)
     assert place.first.isVisible()

@@ -22,6 +22,7 @@ from gui.traysheet.screen import TraySheet
 from gui.traysheet.views import View
 from gui.work import Work
 from tests.gui.rackbook import photograph
+from tests.made.books import an_empty_book
 
 PHOTO = Path(__file__).resolve().parents[2] / "photos"
 
@@ -222,7 +223,7 @@ def test_a_frame_of_a_stroke_at_4k_takes_less_than_a_frame_has(desk: MendDesk, q
 @pytest.fixture
 def photographed(tmp_path: Path, work: Work) -> Iterator[Book]:
     """A book with one tray and one real photo of it."""
-    with Book.create(tmp_path / "real") as book:
+    with an_empty_book(tmp_path / "real") as book:
         photo = sorted(PHOTO.glob("*.jpg"))[0]
         book.set_setting("today", "2026-03-08")
         book.add_tray(NewTray(code="A1", crop="broccoli", medium="coir", sown_at=datetime(2026, 3, 1, 9)))

@@ -27,6 +27,7 @@ from gui.report.dialog import ReportDialog
 from gui.sheets import SheetKind
 from gui.work import Work
 from tests.data.builders import a_note, a_score, a_tray, score_note
+from tests.made.books import an_empty_book
 
 
 def a_draft(**special: Any) -> Draft:
@@ -46,7 +47,7 @@ def a_draft(**special: Any) -> Draft:
 
 @pytest.fixture
 def book(tmp_path: Path, work: Work) -> Iterator[Book]:
-    with Book.create(tmp_path / "book") as made:
+    with an_empty_book(tmp_path / "book") as made:
         made.set_setting("today", "2026-03-01")
         yield made
         work.stop_all()
@@ -210,16 +211,57 @@ def test_sowing_ends_on_the_bench(plan: Plan, book: Book, qtbot: QtBot) -> None:
     assert len(book.trays()) == 6
 
 
-def test_keeping_is_undone_by_the_book(plan: Plan, book: Book, qtbot: QtBot) -> None:
+def test_keeping_is_one_step_of_undo_that_brings_the_draft_back(
+    plan: Plan, book: Book, qtbot: QtBot
+) -> None:
     kept(plan, qtbot)
 
-    book.undo()
+    assert book.undo() == "plan of Mat"
+    plan.renew()
+    settle(plan, qtbot)
+    assert (book.plans(), book.undo_text()) == ((), None)
+    assert (plan.state.draft, plan.state.step) == (a_draft(), Step.DRAW)
+
+    book.redo()
+    plan.renew()
+    settle(plan, qtbot)
+    assert (plan.state.draft, plan.state.shown) == (None, "Mat")
+    assert len(book.draws("Mat")) == 1
+
+
+def test_a_change_of_a_plan_that_is_taken_back_is_a_draft_again(
+    plan: Plan, book: Book, qtbot: QtBot
+) -> None:
+    kept(plan, qtbot)
+    plan.change_trial()
+    assert plan.state.draft is not None
+    changed = replace(plan.state.draft, trays=4)
+    plan.edit_draft(changed)
+    plan.go_to_step(Step.DRAW)
+    plan.places.reason.setText("More room than thought")
+    plan.keeper.keep(plan.state, plan.places.why)
+    assert len(book.plans("Mat")) == 2
+
     book.undo()
     plan.renew()
     settle(plan, qtbot)
 
-    assert book.plans() == ()
-    assert plan.state.is_empty
+    assert len(book.plans("Mat")) == 1
+    assert plan.state.draft == changed
+
+
+def test_what_was_read_before_a_plan_was_kept_brings_no_draft_back(
+    plan: Plan, book: Book, qtbot: QtBot
+) -> None:
+    plan.new_trial()
+    plan.edit_draft(a_draft())
+    plan.go_to_step(Step.DRAW)
+    settle(plan, qtbot)
+    plan.desk.read()
+    plan.keeper.keep(plan.state, "")
+    settle(plan, qtbot)
+
+    assert (plan.state.draft, plan.state.shown) == (None, "Mat")
 
 
 def test_places_are_drawn_again_only_with_a_reason(plan: Plan, book: Book, qtbot: QtBot) -> None:

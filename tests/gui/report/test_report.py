@@ -43,6 +43,7 @@ from gui.work import Work
 from tests.data.builders import a_tray
 from tests.data.plans import MEDIA
 from tests.data.trialrack import EVEN, WORSE, Rack
+from tests.made.books import an_empty_book
 
 NASTY = '<script>alert(1)</script> & "friends" ' + "W" * 300
 CROPS = tuple(
@@ -189,7 +190,7 @@ def test_what_went_wrong_is_told(rack: Rack) -> None:
 
 @pytest.mark.parametrize("short", [False, True])
 def test_an_empty_trial_and_an_empty_book_give_sentences(tmp_path: Path, short: bool) -> None:
-    with Rack(tmp_path).book as sown, Book.create(tmp_path / "other") as empty:
+    with Rack(tmp_path).book as sown, an_empty_book(tmp_path / "other") as empty:
         for book, words in ((sown, "no scored photo"), (empty, "no trial")):
             path = tmp_path / "empty.pdf"
             write_report(path, read_report(book, short=short), Paper.A4)

@@ -18,13 +18,14 @@ from tests.data.builders import a_tray
 from tests.data.plans import a_plan
 from tests.data.trialrack import EVEN, Rack
 from tests.gui.verdict.opened import read, settle
+from tests.made.books import an_empty_book
 
 TRIAL = "Unplanned"
 
 
 @pytest.fixture
 def book(tmp_path: Path) -> Iterator[Book]:
-    with Book.create(tmp_path / "book") as made:
+    with an_empty_book(tmp_path / "book") as made:
         for number, medium in enumerate(("peat mix", "coir") * 2):
             made.add_tray(a_tray(code=f"A{number}", medium=medium, trial=TRIAL, tag_number=20 + number))
         made.set_trusted("peat mix")

@@ -8,7 +8,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from data.book import Book
 from data.desirability import USUAL, MoldRule, PartName, Seen, rule_of
 from gui.answer.reading import TraySeen, read_verdict
 from gui.verdict.ruleview import mean_rows, preview_rows, trouble_of
@@ -17,6 +16,7 @@ from gui.work import Work
 from tests.data.builders import a_tray
 from tests.data.trialrack import TRIAL, WORSE, Rack
 from tests.gui.verdict.opened import read, settle
+from tests.made.books import an_empty_book
 
 
 @pytest.fixture
@@ -157,7 +157,7 @@ def test_no_weight_at_all_is_refused() -> None:
 def test_without_a_plan_the_usual_ones_are_only_tried(
     tmp_path: Path, qtbot: QtBot, dressed: QApplication, work: Work
 ) -> None:
-    with Book.create(tmp_path / "book") as book:
+    with an_empty_book(tmp_path / "book") as book:
         for number, medium in enumerate(("peat mix", "coir") * 2):
             book.add_tray(a_tray(code=f"A{number}", medium=medium, trial="Unplanned", tag_number=20 + number))
         made = Verdict(work)

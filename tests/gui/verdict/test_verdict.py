@@ -27,6 +27,7 @@ from gui.verdict.screen import Verdict
 from gui.work import Work
 from tests.data.trialrack import EVEN, NOISE, TRIAL, WORSE, Rack
 from tests.gui.verdict.opened import read, settle
+from tests.made.books import an_empty_book
 
 NUMBER = re.compile(r"[+-]?\d+(?:\.\d+)?")
 
@@ -69,7 +70,7 @@ def test_old_notes_show_the_yield_they_have_and_where_the_trusted_medium_is_name
     lines = ["tray,trial,block,crop,medium,sown,harvest,yield (g)"]
     for n, (block, medium) in enumerate((b, m) for b in "123" for m in ("peat", "coir")):
         lines.append(f"T{n},old,{block},radish,{medium},2025-03-0{block},2025-03-1{block},{250 + 7 * n}")
-    with Book.create(tmp_path / "book") as book:
+    with an_empty_book(tmp_path / "book") as book:
         book.keep_old_notes(read_old_notes("\n".join(lines).encode()), "old.csv")
 
         read(screen, book, qtbot)
@@ -212,7 +213,7 @@ def test_german_words_of_an_answer_break_in_the_smallest_window(
 def test_without_a_trial_the_place_says_what_will_stand_here(
     tmp_path: Path, screen: Verdict, work: Work, qtbot: QtBot
 ) -> None:
-    with Book.create(tmp_path / "empty") as book:
+    with an_empty_book(tmp_path / "empty") as book:
         read(screen, book, qtbot)
         assert "No trial yet" in screen.empty.title.text()
         with qtbot.waitSignal(screen.place_wanted) as wanted:
@@ -368,7 +369,7 @@ def test_another_book_ends_reading_and_its_answer_is_dropped(
     screen.open_book(rack.book)
     screen.arrive()
     assert screen.desk.is_reading
-    with Book.create(tmp_path / "other") as other:
+    with an_empty_book(tmp_path / "other") as other:
         screen.open_book(other)
         screen.arrive()
         settle(screen, qtbot)
