@@ -100,7 +100,7 @@ def agreement_of(
     pairs = np.array([[first[tray], again[tray]] for tray in twice], float)
     return EyeAgreement(
         trays=len(both),
-        with_photo=_alike(icc(np.column_stack([eye, by_photo])).two_random, len(both)) if enough else None,
+        with_photo=_alike(icc(np.column_stack([eye, by_photo])), len(both)) if enough else None,
         limits=_limits(eye, by_photo) if enough else None,
         ranks=spearman(eye, by_photo) if enough else None,
         same_grade=int((_graded(eye) == _graded(by_photo)).sum()),

@@ -1,17 +1,16 @@
 """Water: weights of a tray or of a medium -> how much water it holds, and the weight at which it is dry.
 
 In    masses in g, volume in cm3, density of the solids in g/cm3
-Out   `WaterContent`, `Wetting` (what a wetting test tells), `DryWeight`; what cannot be told is None with a
-      sentence
+Out   shares of water and air, `Wetting` (what a wetting test tells), `DryWeight`; what cannot be told is None
+      with a sentence
 Not   how fast it dries (`medium/drying.py`)
 
-w = (W - D)/D, th = (W - D)/V, bulk density rb = D/V, porosity phi = 1 - rb/rs, air-filled porosity phi - th,
-with water of 1 g/cm3. Holding capacity is th after soaking and free drainage in the tray at its own height: a
+th = (W - D)/V, bulk density rb = D/V, porosity phi = 1 - rb/rs, air-filled porosity phi - th, with water of
+1 g/cm3. Holding capacity is th after soaking and free drainage in the tray at its own height: a
 thin mat drains less than a tall pot, so book values of tall columns do not hold. Definitions as in textbooks
 of soil physics (from memory).
 """
 
-import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
@@ -19,16 +18,9 @@ from enum import StrEnum
 
 from data.sentence import Sentence
 
-__all__ = [
-    "DryFrom",
-    "DryWeight",
-    "WaterContent",
-    "Wetting",
-    "dry_weight",
-    "water_content",
-    "wetting_of",
-]
+__all__ = ["DryFrom", "DryWeight", "Wetting", "air_filled", "dry_weight", "water_by_volume", "wetting_of"]
 
+MOST_DRAINED = 1.02  # times the soaked weight: more is a slip, not the scale (common practice)
 LEAST_DRAINED_MIN = 30.0  # minutes of free drainage before "drained" means it
 RESERVE = 0.3  # of the water it holds: below that a tray is called dry; from memory, a starting value
 WETTED_TIMES = 1.3  # a tray that weighs so many times its first weight was dry before (common practice)
@@ -37,25 +29,10 @@ FULL_WITHIN = timedelta(hours=24)  # of wetting, the greatest weight is that of 
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class WaterContent:
-    """Water in a medium; shares 0-1, `reasons` says by field name why a number is missing."""
-
-    water_g: float | None
-    gravimetric: float | None  # g water a g dry medium
-    volumetric: float | None  # share of the volume
-    bulk_density: float | None  # g/cm3
-    porosity: float | None  # share of the volume
-    air_filled: float | None  # share of the volume
-    reasons: Mapping[str, Sentence]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class Wetting:
     """What a wetting test of a medium tells; masses in g, without the tray."""
 
     capacity_g: float | None  # water it holds after free drainage
-    drained: WaterContent
-    runs_off_g: float | None  # from soaked to drained
     rewetted: float | None  # share of the capacity that it took up again from dry, 0-1
     reasons: Mapping[str, Sentence]
 
@@ -78,58 +55,17 @@ class DryWeight:
     sentence: Sentence
 
 
-# --- one moment
+# --- shares of the volume
 
 
-def water_content(
-    wet_g: float, dry_g: float, volume_cm3: float | None = None, solid_g_cm3: float | None = None
-) -> WaterContent:
-    """Water content from wet and dry mass, and where they are known volume and density of the solids."""
-    names = ("water_g", "gravimetric", "volumetric", "bulk_density", "porosity", "air_filled")
-    wrong = _wrong_masses(wet_g, dry_g, volume_cm3, solid_g_cm3)
-    if wrong is not None:
-        return WaterContent(**dict.fromkeys(names), reasons=dict.fromkeys(names, wrong))
-    reasons: dict[str, Sentence] = {}
-    water = wet_g - dry_g
-    volumetric = bulk = porosity = air = None
-    if volume_cm3 is None:
-        missing = Sentence("The volume of the medium is not known.")
-        reasons |= dict.fromkeys(("volumetric", "bulk_density", "porosity", "air_filled"), missing)
-    else:
-        volumetric, bulk = water / volume_cm3, dry_g / volume_cm3
-        if solid_g_cm3 is None:
-            missing = Sentence("The density of the medium's solids is not known.")
-            reasons |= dict.fromkeys(("porosity", "air_filled"), missing)
-        else:
-            porosity = 1 - bulk / solid_g_cm3
-            air = porosity - volumetric
-    if air is not None and air < 0:
-        reasons["air_filled"] = Sentence("There is more water than pores: volume or density is wrong.")
-        air = None
-    return WaterContent(
-        water_g=water,
-        gravimetric=water / dry_g,
-        volumetric=volumetric,
-        bulk_density=bulk,
-        porosity=porosity,
-        air_filled=air,
-        reasons=reasons,
-    )
+def water_by_volume(water_g: float, volume_cm3: float) -> float:
+    """Share of the medium's volume that is water, 0-1."""
+    return water_g / volume_cm3
 
 
-def _wrong_masses(
-    wet_g: float, dry_g: float, volume_cm3: float | None, solid_g_cm3: float | None
-) -> Sentence | None:
-    given = [one for one in (wet_g, dry_g, volume_cm3, solid_g_cm3) if one is not None]
-    if not all(math.isfinite(one) and one > 0 for one in given):
-        return Sentence("Masses, volume and density are above zero: one of them is not.")
-    if wet_g < dry_g:
-        return Sentence(
-            "Dry it weighs {dry:.0f} g and wet {wet:.0f} g: one of the two is wrong.", dry=dry_g, wet=wet_g
-        )
-    if volume_cm3 is not None and solid_g_cm3 is not None and dry_g / volume_cm3 >= solid_g_cm3:
-        return Sentence("So much dry medium does not fit into this volume: one of the numbers is wrong.")
-    return None
+def air_filled(by_volume: float, dry_g: float, volume_cm3: float, solid_g_cm3: float) -> float:
+    """Share of the volume that is air: its pores less the water in them; below 0 a number is wrong."""
+    return 1 - dry_g / volume_cm3 / solid_g_cm3 - by_volume
 
 
 # --- a test of a medium
@@ -142,44 +78,34 @@ def wetting_of(
     *,
     drained_minutes: float | None = None,
     rewetted_g: float | None = None,
-    volume_cm3: float | None = None,
-    solid_g_cm3: float | None = None,
 ) -> Wetting:
     """What a wetting test tells: dry, soaked, drained, and wetted again after it had dried."""
-    content = water_content(drained_g or math.nan, dry_g, volume_cm3, solid_g_cm3)
-    capacity = _capacity(content, drained_g, drained_minutes)
-    told = {
-        "capacity_g": capacity,
-        "runs_off_g": _runs_off(soaked_g, drained_g),
-        "rewetted": _rewetted(capacity, dry_g, rewetted_g),
-    }
+    capacity = _capacity(dry_g, soaked_g, drained_g, drained_minutes)
+    told = {"capacity_g": capacity, "rewetted": _rewetted(capacity, dry_g, rewetted_g)}
     numbers = {name: None if isinstance(one, Sentence) else one for name, one in told.items()}
     reasons = {name: one for name, one in told.items() if isinstance(one, Sentence)}
-    return Wetting(drained=content, reasons=reasons, **numbers)
+    return Wetting(reasons=reasons, **numbers)
 
 
 def _capacity(
-    content: WaterContent, drained_g: float | None, drained_minutes: float | None
+    dry_g: float, soaked_g: float | None, drained_g: float | None, drained_minutes: float | None
 ) -> float | Sentence:
     if drained_g is None:
         return Sentence("Weigh it again half an hour after soaking, drained.")
-    if content.water_g is None:
-        return content.reasons["water_g"]
+    if drained_g < dry_g:
+        return Sentence(
+            "Dry it weighs {dry:.0f} g and wet {wet:.0f} g: one of the two is wrong.",
+            dry=dry_g, wet=drained_g,
+        )  # fmt: skip
+    if soaked_g is not None and drained_g > MOST_DRAINED * soaked_g:
+        return Sentence("Drained it weighs more than soaked: one of the two is wrong.")
     if drained_minutes is not None and drained_minutes < LEAST_DRAINED_MIN:
         return Sentence(
             "It drained for {minutes:.0f} minutes only; {least:.0f} are needed.",
             minutes=drained_minutes,
             least=LEAST_DRAINED_MIN,
         )
-    return content.water_g
-
-
-def _runs_off(soaked_g: float | None, drained_g: float | None) -> float | Sentence:
-    if soaked_g is None or drained_g is None:
-        return Sentence("It takes two weighings: soaked, and drained.")
-    if drained_g > soaked_g:
-        return Sentence("Drained it weighs more than soaked: one of the two is wrong.")
-    return soaked_g - drained_g
+    return drained_g - dry_g
 
 
 def _rewetted(capacity: float | Sentence, dry_g: float, rewetted_g: float | None) -> float | Sentence:

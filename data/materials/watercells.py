@@ -11,6 +11,7 @@ from data.materials.table import Cell
 from data.medium.benchtest import BenchKind, WettingFound, wetting_found
 from data.sentence import Sentence
 from data.statistics.estimate import Estimate
+from data.water import air_filled, water_by_volume
 
 __all__ = ["water_cells"]
 
@@ -85,7 +86,7 @@ def _volumes(facts: MediumFacts, held: Cell) -> dict[str, Cell]:
         return {"by volume": cell, "air": Cell.missing(DRY_MASS)}
 
     def air(water: float, grams: float, density: float, cm3: float) -> float:
-        return 100 * (1 - grams / cm3 / density) - water
+        return 100 * air_filled(water / 100, grams, cm3, density)
 
     low_dry, high_dry = dry.low or dry.value, dry.high or dry.value
     low = high = None
@@ -103,10 +104,14 @@ def _volumes(facts: MediumFacts, held: Cell) -> dict[str, Cell]:
 
 
 def _over(held: Cell, volume: Estimate) -> Estimate:
-    value = 100 * (held.value or 0.0) / volume.value
+    value = 100 * water_by_volume(held.value or 0.0, volume.value)
     if held.low is None or held.high is None or not volume.low or not volume.high:
         return Estimate(value=value)
-    return Estimate(value=value, low=100 * held.low / volume.high, high=100 * held.high / volume.low)
+    return Estimate(
+        value=value,
+        low=100 * water_by_volume(held.low, volume.high),
+        high=100 * water_by_volume(held.high, volume.low),
+    )
 
 
 def _dry_after(facts: MediumFacts, wettings: Wettings) -> Cell:

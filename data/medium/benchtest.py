@@ -214,9 +214,7 @@ class WettingFound:
     dry_reason: Sentence | None
 
 
-def wetting_found(
-    readings: Sequence[Reading], volume_cm3: float | None = None, solid_g_cm3: float | None = None
-) -> WettingFound | None:
+def wetting_found(readings: Sequence[Reading]) -> WettingFound | None:
     """What the weighings of a wetting test tell so far; None before it was weighed dry."""
 
     def first(name: str) -> Reading | None:
@@ -234,8 +232,6 @@ def wetting_found(
         None if drained is None else drained.value,
         drained_minutes=minutes,
         rewetted_g=None if again is None else again.value,
-        volume_cm3=volume_cm3,
-        solid_g_cm3=solid_g_cm3,
     )
     later = [one for one in readings if one.note.startswith("after ")]
     if drained is None or wetting.capacity_g is None or len(later) < 2:

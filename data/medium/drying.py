@@ -62,14 +62,6 @@ class Drying:
         """Water in g at hour 0."""
         return self.parameters[0]
 
-    @property
-    def threshold_hours(self) -> float | None:
-        """Hour at which the steady stage of two ends; None for the other forms."""
-        if self.form is not DryingForm.TWO_STAGE:
-            return None
-        first, rate, threshold = self.parameters
-        return (first - threshold) / rate
-
     def hours_until(self, water_g: float, scatter: float | None = None) -> Estimate | None:
         """Hour at which so much water is left, with its interval; None where it never comes to that.
 

@@ -1,7 +1,7 @@
 """Agreement: how well two ways of judging the same trays agree.
 
 In    two numbers a tray, or a table of trays x judges
-Out   intraclass correlations, weighted kappa, limits of agreement, rank correlation
+Out   intraclass correlation, weighted kappa, limits of agreement, rank correlation
 Not   drawing a round of scoring by eye (`blind.py`), the words (`verdict/words.py`)
 
 A number that the data do not give (no spread, too few trays) is None.
@@ -16,40 +16,21 @@ from scipy.special import stdtr
 
 from data.statistics.quadrature import Floats
 
-__all__ = [
-    "Icc", "Kappa", "Limits", "RankCorrelation", "icc", "kappa", "limits_of_agreement", "ranks", "spearman",
-]  # fmt: skip
+__all__ = ["Kappa", "Limits", "RankCorrelation", "icc", "kappa", "limits_of_agreement", "ranks", "spearman"]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Icc:
-    """Intraclass correlations of Shrout & Fleiss (1979) Psychological Bulletin 86, 420-428."""
+def icc(table: Floats) -> float | None:
+    """May one judge stand for another, number for number? ICC(2,1) of a full table, trays x judges.
 
-    one_any: float | None  # ICC(1,1): each tray judged by other judges
-    two_random: float | None  # ICC(2,1): may one judge stand for another, number for number?
-    two_fixed: float | None  # ICC(3,1): the same, when a constant shift between judges does not matter
-    mean_any: float | None  # ICC(1,k) ...: of the judges' mean
-    mean_random: float | None
-    mean_fixed: float | None
-
-
-def icc(table: Floats) -> Icc:
-    """All six for a full table, trays x judges; at least two of each."""
+    Shrout & Fleiss (1979) Psychological Bulletin 86, 420-428; at least two trays and two judges.
+    """
     n, k = table.shape
-    grand = table.mean()
-    between = k * ((table.mean(1) - grand) ** 2).sum() / (n - 1)
-    judges = n * ((table.mean(0) - grand) ** 2).sum() / (k - 1)
-    within = ((table - table.mean(1, keepdims=True)) ** 2).sum() / (n * (k - 1))
-    rest = (within * n * (k - 1) - judges * (k - 1)) / ((n - 1) * (k - 1))
-    shift = k * (judges - rest) / n
-    return Icc(
-        one_any=_ratio(between - within, between + (k - 1) * within),
-        two_random=_ratio(between - rest, between + (k - 1) * rest + shift),
-        two_fixed=_ratio(between - rest, between + (k - 1) * rest),
-        mean_any=_ratio(between - within, between),
-        mean_random=_ratio(between - rest, between + shift / k),
-        mean_fixed=_ratio(between - rest, between),
-    )
+    between = k * ((table.mean(1) - table.mean()) ** 2).sum() / (n - 1)
+    judges = n * ((table.mean(0) - table.mean()) ** 2).sum() / (k - 1)
+    within = ((table - table.mean(1, keepdims=True)) ** 2).sum() / (k - 1)
+    rest = (within - judges) / (n - 1)
+    whole = between + (k - 1) * rest + k * (judges - rest) / n
+    return float((between - rest) / whole) if whole > 0 else None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -129,10 +110,6 @@ def ranks(values: Floats) -> Floats:
     _, place, count = np.unique(values, return_inverse=True, return_counts=True)
     last = np.cumsum(count)
     return np.asarray((last - (count - 1) / 2)[place], dtype=float)
-
-
-def _ratio(above: float, below: float) -> float | None:
-    return float(above / below) if below > 0 else None
 
 
 def _left(seen: float, expected: float) -> float | None:

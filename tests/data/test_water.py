@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from data.water import DryFrom, dry_weight, water_content, wetting_of
+from data.water import DryFrom, dry_weight, wetting_of
 
 SOWN = datetime(2026, 3, 2, 9)
 
@@ -16,54 +16,34 @@ def weighed(*hours_grams):
     return [(SOWN + timedelta(hours=h), g) for h, g in hours_grams]
 
 
-def test_without_a_volume_only_the_mass_share_is_told():
-    content = water_content(wet_g=900, dry_g=300)
+def test_a_wetting_test():
+    told = wetting_of(300, 1500, 1200, drained_minutes=40, rewetted_g=1110)
 
-    assert content.gravimetric == 2
-    assert content.volumetric is None
-    assert content.reasons["porosity"] == "The volume of the medium is not known."
-
-
-def test_without_a_density_the_pores_are_not_told_and_it_says_why():
-    content = water_content(wet_g=900, dry_g=300, volume_cm3=2000)
-
-    assert (content.volumetric, content.bulk_density) == (0.3, 0.15)
-    assert (content.porosity, content.air_filled) == (None, None)
-    for name in ("porosity", "air_filled"):
-        assert content.reasons[name] == "The density of the medium's solids is not known."
+    assert told.capacity_g == 900
+    assert told.rewetted == pytest.approx(0.9)
+    assert told.reasons == {}
 
 
 @pytest.mark.parametrize(
-    ("wet", "dry", "volume", "solid", "words"),
+    ("soaked", "drained", "words"),
     [
-        (300, 480, None, None, "Dry it weighs 480 g and wet 300 g: one of the two is wrong."),
-        (300, -5, None, None, "above zero"),
-        (300, 100, 0, None, "above zero"),
-        (float("nan"), 100, None, None, "above zero"),
-        (900, 600, 300, 1.5, "does not fit"),
+        (None, 250, "Dry it weighs 300 g and wet 250 g: one of the two is wrong."),
+        (1200, 1500, "Drained it weighs more than soaked: one of the two is wrong."),
     ],
 )
-def test_masses_that_cannot_be_give_no_number_but_a_sentence(wet, dry, volume, solid, words):
-    content = water_content(wet, dry, volume, solid)
+def test_weighings_that_cannot_be_tell_no_capacity_and_say_which(soaked, drained, words):
+    told = wetting_of(300, soaked, drained, rewetted_g=1110)
 
-    assert content.gravimetric is None
-    assert words in content.reasons["gravimetric"]
-
-
-def test_more_water_than_pores_is_a_wrong_volume():
-    content = water_content(wet_g=3000, dry_g=480, volume_cm3=2600, solid_g_cm3=1.55)
-
-    assert content.air_filled is None
-    assert "more water than pores" in content.reasons["air_filled"]
+    assert (told.capacity_g, told.rewetted) == (None, None)
+    assert told.reasons["capacity_g"] == words
 
 
-def test_a_wetting_test():
-    told = wetting_of(300, 1500, 1200, drained_minutes=40, rewetted_g=1110, volume_cm3=2600)
+def test_what_drains_nothing_off_may_weigh_a_little_more_on_the_scale():
+    assert wetting_of(300, 1200, 1204).capacity_g == 904
 
-    assert told.capacity_g == 900
-    assert told.runs_off_g == 300
-    assert told.rewetted == pytest.approx(0.9)
-    assert told.drained.volumetric == pytest.approx(900 / 2600)
+
+def test_a_medium_that_took_up_less_than_nothing_was_weighed_wrong():
+    assert "one of the two is wrong" in wetting_of(300, 1200, 1100, rewetted_g=290).reasons["rewetted"]
 
 
 def test_a_wetting_test_that_drained_too_short_tells_no_capacity():
@@ -147,16 +127,6 @@ def test_a_medium_that_holds_more_than_the_tray_weighs_is_doubted():
 
 
 masses = st.floats(1, 5000)
-
-
-@settings(deadline=None)
-@given(masses, masses, masses, st.floats(0.5, 3))
-def test_pores_are_shared_by_water_and_air(dry, water, volume, solid):
-    content = water_content(dry + water, dry, volume, solid)
-
-    if content.air_filled is not None:
-        assert content.air_filled + content.volumetric == pytest.approx(content.porosity)
-        assert 0 <= content.air_filled <= content.porosity <= 1
 
 
 @settings(deadline=None)

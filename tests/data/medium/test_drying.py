@@ -42,8 +42,7 @@ def test_a_wet_surface_first_and_a_dry_one_later_are_two_stages():
     best = plausible(hours, water, scatter=2)[0]
 
     assert best.form is DryingForm.TWO_STAGE
-    assert best.parameters[1] == pytest.approx(14, rel=1e-3)
-    assert best.threshold_hours == pytest.approx(20, rel=1e-3)
+    assert best.parameters == pytest.approx((700, 14, 420), rel=1e-3)  # 420 g are left after 20 h
     assert best.at(50) == pytest.approx(420 / math.e, rel=1e-3)
 
 
@@ -115,7 +114,9 @@ def test_two_stages_take_five_weighings():
     hours = [0, 10, 20, 35, 50]
     water = [700, 560, 420, 420 * math.exp(-0.5), 420 * math.exp(-1)]
 
-    assert fit_drying(hours, water, DryingForm.TWO_STAGE).threshold_hours == pytest.approx(20, abs=0.1)
+    assert fit_drying(hours, water, DryingForm.TWO_STAGE).parameters == pytest.approx(
+        (700, 14, 420), rel=5e-3
+    )
     assert fit_drying(hours[:4], water[:4], DryingForm.TWO_STAGE) is None
 
 
