@@ -43,6 +43,7 @@ class PlanDesk(QObject):
         super().__init__(parent)
         self._work = work
         self.book: Book | None = None
+        self._changes = 0  # made here: what was read before one of them is no news
         self._draft: Draft | None = None
         self._reckoning = QTimer(self, singleShot=True, interval=RECKONED_AFTER_MS)
         self._reckoning.timeout.connect(self._reckon)
@@ -58,18 +59,24 @@ class PlanDesk(QObject):
         if book is None:
             return
 
-        def read(_token: CancelToken, _report: Report) -> tuple[object, PlanReading]:
-            return book, read_plans(book)
+        changes = self._changes
+
+        def read(_token: CancelToken, _report: Report) -> tuple[object, int, PlanReading]:
+            return book, changes, read_plans(book)
 
         job = self._work.start(read)
         job.finished.connect(self._was_read)
         job.failed.connect(self._failed)
 
     @Slot(object)
-    def _was_read(self, answer: tuple[object, PlanReading]) -> None:
-        book, reading = answer
-        if book is self.book:
+    def _was_read(self, answer: tuple[object, int, PlanReading]) -> None:
+        book, changes, reading = answer
+        if book is not self.book:
+            return
+        if changes == self._changes:
             self.was_read.emit(reading)
+        else:
+            self.read()
 
     @Slot(object)
     def _failed(self, error: Exception) -> None:
@@ -128,6 +135,7 @@ class PlanDesk(QObject):
         """Write the draft into the book once the fields are quiet, or None at once that there is none."""
         self._unfinished = draft
         if draft is None:
+            self._changes += 1
             self._keeping.stop()
             self._keep_draft()
         else:
@@ -152,9 +160,22 @@ class PlanDesk(QObject):
 
     # --- changing the book: each a few milliseconds
 
-    def keep(self, plan: Plan, why: str) -> PlanReading | None:
-        """Keep a plan and draw its places; the book as it is then, or None with trouble told."""
-        return self._ask(lambda book: book.draw_places(book.keep_plan(plan, why)))
+    def keep(self, draft: Draft, plan: Plan, why: str) -> PlanReading | None:
+        """Keep a plan in place of its draft and draw its places, as one step; None with trouble told.
+
+        The draft is written first, so that Undo brings it back.
+        """
+        self._keeping.stop()
+        self._unfinished = draft
+        self._keep_draft()
+
+        def does(book: "Book") -> None:
+            with book.together():
+                book.draw_places(book.keep_plan(plan, why))
+                before = book.setting(SETTING)
+                book.in_one_step("", lambda recorder: recorder.set(SETTING, "", before))
+
+        return self._ask(does)
 
     def draw(self, plan_id: PlanId, why: str = "") -> PlanReading | None:
         """Draw the places of a kept plan."""
@@ -182,6 +203,7 @@ class PlanDesk(QObject):
     def _ask(self, does: "Callable[[Book], object]") -> PlanReading | None:
         if self.book is None:
             return None
+        self._changes += 1
         try:
             does(self.book)
             return read_plans(self.book)

@@ -39,10 +39,10 @@ class PlanKeeper(QObject):
 
     def keep(self, state: PlanState, why: str) -> None:
         """Keep the draft as a plan, or as its next version, and draw its places."""
-        plan = state.plan
-        if plan is not None:
+        draft, plan = state.draft, state.plan
+        if draft is not None and plan is not None:
             words = self.tr("{trial}: the plan is kept, the places are drawn.").format(trial=plan.trial)
-            self._tell(self._desk.keep(plan, why), plan.trial, words)
+            self._tell(self._desk.keep(draft, plan, why), plan.trial, words)
 
     def draw(self, state: PlanState, why: str = "") -> None:
         """Draw the places of the kept plan, or draw them again."""

@@ -19,12 +19,26 @@ __all__ = [
 
 
 def with_reading(state: PlanState, reading: PlanReading) -> PlanState:
-    """Another reading of the book; what the trays have taught stays, and a trial that is gone is left."""
+    """Another reading of the book; what the trays have taught stays, and a trial that is gone is left.
+
+    A plan that was taken back is a draft again; one that was kept once more is none.
+    """
+    more = _versions(reading) - _versions(state.reading)
     state = replace(state, reading=replace(reading, spreads=state.reading.spreads))
+    if more < 0 and state.draft is None and reading.draft is not None:
+        return replace(state, draft=reading.draft, step=Step.DRAW)
+    if more > 0 and reading.draft is None and state.draft is not None:
+        name = state.draft.trial.strip()
+        if reading.trial(name) is not None:
+            return replace(state, draft=None, shown=name, page=KeptPage.PLACES)
     if state.draft is not None or reading.trial(state.shown) is not None:
         return state
     last = reading.trials[-1].kept.plan.trial if reading.trials else ""
     return replace(state, shown=last, page=KeptPage.PLAN)
+
+
+def _versions(reading: PlanReading) -> int:
+    return sum(len(trial.versions) for trial in reading.trials)
 
 
 def with_first_reading(state: PlanState, reading: PlanReading) -> PlanState:

@@ -82,7 +82,7 @@ def plan_it(plan: Plan, window: Window, qtbot: QtBot) -> None:
     settle(window, qtbot)
     assert plan.pages.currentWidget() is plan.places
     window.resize(1600, 800)
-    assert window.top.undo.text() == "Undo: plan of Mat against peat"  # cut, and seen to be
+    assert window.top.undo.text() == "Undo: plan of Mat against p…"  # cut, and seen to be
     qtbot.mouseClick(plan.forward, LEFT)
     assert plan.state.page is KeptPage.PRINT
 
