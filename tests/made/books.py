@@ -10,8 +10,9 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 
 from data.book import Book
+from data.demo import make_demo
 
-_patterns: dict[Hashable, TemporaryDirectory[str]] = {}
+_patterns: dict[Hashable, Path] = {}
 
 
 def an_empty_book(folder: Path) -> Book:
@@ -19,14 +20,28 @@ def an_empty_book(folder: Path) -> Book:
     return a_copy("empty", None, folder)
 
 
-def a_copy(kind: Hashable, fill: Callable[[Book], object] | None, folder: Path) -> Book:
+def a_demonstration(folder: Path, kind: Hashable = "", fill: Callable[[Book], object] | None = None) -> Book:
+    """As `make_demo(folder)`, its photos still to be scored."""
+    return a_copy(("demonstration", kind), fill, folder, make_demo)
+
+
+def a_copy(
+    kind: Hashable,
+    fill: Callable[[Book], object] | None,
+    folder: Path,
+    make: Callable[[Path], Book] = Book.create,
+) -> Book:
     """A book in `folder` in which `fill` has been done; `kind` says all that it depends on."""
     if kind not in _patterns:
-        made = TemporaryDirectory(prefix="evenstand-pattern-")
-        atexit.register(made.cleanup)
-        with Book.create(Path(made.name) / "book") as book:
-            if fill is not None:
-                fill(book)
-        _patterns[kind] = made
-    shutil.copytree(Path(_patterns[kind].name) / "book", folder)
+        _patterns[kind] = _made(make, fill)
+    shutil.copytree(_patterns[kind], folder)
     return Book.open(folder)
+
+
+def _made(make: Callable[[Path], Book], fill: Callable[[Book], object] | None) -> Path:
+    place = TemporaryDirectory(prefix="evenstand-pattern-")
+    atexit.register(place.cleanup)
+    with make(Path(place.name) / "book") as book:
+        if fill is not None:
+            fill(book)
+    return Path(place.name) / "book"

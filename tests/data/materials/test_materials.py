@@ -12,7 +12,6 @@ from hypothesis import strategies as st
 from data.book import Book
 from data.breakdown import by_eye, decay_of
 from data.costs import Labour, labour_kind, mean_of_trays, minutes_by_kind
-from data.demo import make_demo
 from data.errors import ImpossibleFactor, PhotoGone
 from data.heat import CAUTION, cooling_of, degree_hours_below, lift_over_mat
 from data.materials.cells import cells_of
@@ -34,7 +33,7 @@ from data.readings import BenchTestId, NewReading, Reading, ReadingId, ReadingKi
 from data.sentence import Sentence
 from data.statistics.estimate import Estimate
 from tests.data.builders import a_tray
-from tests.made.books import an_empty_book
+from tests.made.books import a_demonstration, an_empty_book
 
 NOON = datetime(2026, 3, 8, 12)
 HOUR = timedelta(hours=1)
@@ -327,7 +326,7 @@ def test_limits_are_kept_missed_or_cannot_be_told() -> None:
 
 
 def test_the_demonstration_fills_most_of_the_table_and_each_gap_says_what_to_do(tmp_path: Path) -> None:
-    with make_demo(tmp_path / "book") as book:
+    with a_demonstration(tmp_path / "book") as book:
         reading = read_materials(book)
         table = reading.table
 

@@ -14,12 +14,13 @@ from PIL import ExifTags, Image
 
 from data.book import Book
 from data.cancel import CancelToken
-from data.demo import demo_photos, make_demo
+from data.demo import demo_photos
 from data.intake import intake, make_pictures, rescore
 from data.photos.judged import score_again, score_for_book
 from data.records import KeptScore, PhotoState, Refused, Stored
 from data.tables.rows import COLOUR, LIGHT, STAND
 from data.upkeep.rescoring import Again, score_kept
+from tests.made.books import a_demonstration
 from vision.colour import Colour
 from vision.corners import by_hand
 from vision.light import Light
@@ -33,7 +34,7 @@ PHOTO = next(path for path in demo_photos() if path.stem == "A2_day07")
 
 @pytest.fixture(scope="module")
 def demo(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Book]:
-    with make_demo(tmp_path_factory.mktemp("judged") / "demo") as book:
+    with a_demonstration(tmp_path_factory.mktemp("judged") / "demo") as book:
         book.keep(score_for_book(PHOTO), PHOTO)
         yield book
 
@@ -107,7 +108,7 @@ def test_what_scoring_made_can_travel_between_processes(tmp_path: Path) -> None:
     assert pickle.loads(pickle.dumps(judged)) == judged
 
     with (
-        make_demo(tmp_path / "demo") as book,
+        a_demonstration(tmp_path / "demo") as book,
         ProcessPoolExecutor(1, mp_context=get_context("spawn")) as pool,
     ):
         ((_, fate),) = intake([PHOTO], book, pool, CancelToken())
@@ -142,7 +143,7 @@ def test_files_that_are_no_photos_are_remembered_and_known_again(
 ) -> None:
     path = tmp_path / "IMG_9.webp"
     path.write_bytes(content)
-    with make_demo(tmp_path / "demo") as book:
+    with a_demonstration(tmp_path / "demo") as book:
         fate = book.keep(score_for_book(path), path)
 
         assert isinstance(fate, Refused)
@@ -152,7 +153,7 @@ def test_files_that_are_no_photos_are_remembered_and_known_again(
 
 
 def test_a_file_that_is_gone_is_refused_and_not_remembered(tmp_path: Path) -> None:
-    with make_demo(tmp_path / "demo") as book:
+    with a_demonstration(tmp_path / "demo") as book:
         fate = book.keep(score_for_book(tmp_path / "gone.jpg"), tmp_path / "gone.jpg")
 
         assert fate == Refused(photo_id=None, name="gone.jpg", reason=Reason.UNREADABLE)

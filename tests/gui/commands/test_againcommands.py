@@ -7,19 +7,23 @@ import numpy as np
 import pytest
 
 from data.book import Book
-from data.demo import demo_photos, make_demo
+from data.demo import demo_photos
 from data.upkeep import rescoring
 from data.upkeep.mending import mend_canopy
 from gui.command import main
+from tests.made.books import a_demonstration
 
 
 @pytest.fixture
 def folder(tmp_path: Path) -> Path:
     """The demonstration with one photo of A1."""
-    make_demo(tmp_path / "trial").close()
-    photo = next(path for path in demo_photos() if path.stem.startswith("A1"))
-    assert main(["intake", str(photo), "--book", str(tmp_path / "trial")]) == 0
+    a_demonstration(tmp_path / "trial", "one photo", keep_one).close()
     return tmp_path / "trial"
+
+
+def keep_one(book: Book) -> None:
+    photo = next(path for path in demo_photos() if path.stem.startswith("A1"))
+    assert main(["intake", str(photo), "--book", str(book.folder)]) == 0
 
 
 def by_an_older_version(folder: Path) -> None:

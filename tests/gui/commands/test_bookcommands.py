@@ -8,14 +8,15 @@ from pathlib import Path
 import pytest
 
 from data.book import Book
-from data.demo import demo_photos, make_demo
+from data.demo import demo_photos
 from gui.command import main
+from tests.made.books import a_demonstration
 from vision.photo import read_photo
 
 
 @pytest.fixture
 def folder(tmp_path: Path) -> Path:
-    book = make_demo(tmp_path / "trial")
+    book = a_demonstration(tmp_path / "trial")
     book.close()
     return tmp_path / "trial"
 

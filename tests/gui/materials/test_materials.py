@@ -5,33 +5,42 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QDialog, QLabel, QPushButton, QScrollArea, QWidget
+from PySide6.QtWidgets import (
+    QApplication,
+    QDialog,
+    QLabel,
+    QPushButton,
+    QScrollArea,
+    QTableWidget,
+    QTableWidgetItem,
+    QWidget,
+)
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
-from data.demo import make_demo
 from data.entry.units import UnitSystem
 from data.materials.table import ROWS, Cell, Origin
 from data.medium.benchtest import BenchKind
 from gui.app import make_window
 from gui.home import Memory
 from gui.materials.benchassistant import BenchAssistant
+from gui.materials.cellpainter import WORDS, CellPainter
 from gui.materials.factordialog import FactorDialog
 from gui.materials.feeddialog import FeedDialog
 from gui.materials.headings import broken
 from gui.materials.kinddialog import KindDialog
 from gui.materials.limitsdialog import LimitsDialog
 from gui.materials.screen import Materials
-from gui.materials.view import cell_words, lines_of, row_of
-from gui.style.palette import dress
+from gui.materials.view import CellWords, cell_words, lines_of, row_of
+from gui.style.palette import Space, dress
 from gui.style.tokens import Scheme
 from gui.work import Work
-from tests.made.books import an_empty_book
+from tests.made.books import a_demonstration, an_empty_book
 
 
 @pytest.fixture
 def demo(tmp_path: Path, work: Work) -> Iterator[Book]:
-    with make_demo(tmp_path / "demo") as book:
+    with a_demonstration(tmp_path / "demo") as book:
         yield book
         work.stop_all()
 
@@ -613,3 +622,29 @@ def test_a_medium_that_is_known_loses_nothing_when_it_is_named_again(place: Mate
         qtbot.keyClicks(place.head.another.line, "wood fibre")
         qtbot.keyClick(place.head.another.line, Qt.Key.Key_Return)
     assert len(place.book.media_known()) == len(before) + 1
+
+
+@pytest.mark.parametrize("width", [130, 200])
+def test_a_word_alone_in_a_cell_breaks_instead_of_being_cut(
+    qtbot: QtBot, dressed: QApplication, width: int
+) -> None:
+    dress(dressed, Scheme.LIGHT, 150)
+    table = QTableWidget(1, 1)
+    qtbot.addWidget(table)
+    table.setItemDelegate(CellPainter(table))
+    item = QTableWidgetItem()
+    item.setData(WORDS, CellWords(value="loses Substrat", below="", origin=Origin.TYPED, spoken=""))
+    table.setItem(0, 0, item)
+    table.setColumnWidth(0, width)
+    table.setRowHeight(0, 76)
+    table.resize(400, 300)
+
+    picture = table.viewport().grab().toImage()
+
+    ink = [
+        (x, y) for x in range(30, width) for y in range(4, 72) if picture.pixelColor(x, y).lightness() < 128
+    ]
+    assert max(x for x, _ in ink) < width - Space.S
+    lines = (max(y for _, y in ink) - min(y for _, y in ink)) / table.fontMetrics().ascent()
+    assert (lines > 1.5) == (width == 130)
+    dress(dressed, Scheme.LIGHT)
