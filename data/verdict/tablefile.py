@@ -5,7 +5,8 @@ Out   `Table`: a row a tray, what was left out and why, by line
 Not   comparing anything (`verdict`)
 
 A value may have a decimal point or, where columns are not parted by commas or the value is quoted, a decimal
-comma. An empty value, "-" or "NA" is a tray that is missing. What could be read in two ways is not read.
+comma. German headings are Block, Substrat, Wert. An empty value, "-" or "NA" is a tray that is missing. What
+could be read in two ways is not read.
 """
 
 import csv
@@ -18,12 +19,13 @@ from pathlib import Path
 from data.sentence import Sentence
 from data.verdict import Measured
 
-__all__ = ["Table", "TableError", "lone_number", "read_table", "table_of"]
+__all__ = ["MOST_TRAYS", "Table", "TableError", "lone_number", "read_table", "table_of"]
 
 MISSING = frozenset({"", "-", "–", "na", "n/a", "nan", "none", "null", "."})
-NAMES = ("medium", "value", "block")
+NAMES = {"medium": "medium", "value": "value", "block": "block", "substrat": "medium", "wert": "value"}
 DELIMITERS = ";\t,|"
 LARGEST_BYTES = 20_000_000
+MOST_TRAYS = 5000  # the comparison takes the square of it in memory: 300,000 took all of a machine's
 POINT = re.compile(r"[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?")
 COMMA = re.compile(r"[+-]?(\d+,\d*|,\d+)([eE][+-]?\d+)?")
 THOUSANDS = re.compile(r"[+-]?[1-9]\d{0,2},\d{3}")  # 1,234: one or a thousand?
@@ -62,8 +64,12 @@ def read_table(path: Path) -> Table:
         why = error.strerror or str(error)
         raise TableError(Sentence("{file} cannot be read: {why}.", file=name, why=why)) from error
     if len(data) > LARGEST_BYTES:
-        raise TableError(Sentence("{file} is too large to be a table of trays.", file=name))
+        raise _too_large(name)
     return table_of(_text(data, name), name)
+
+
+def _too_large(name: str) -> TableError:
+    return TableError(Sentence("{file} is too large to be a table of trays.", file=name))
 
 
 def _text(data: bytes, name: str) -> str:
@@ -90,6 +96,8 @@ def table_of(text: str, name: str = "the table") -> Table:
     except csv.Error as error:
         raise TableError(Sentence("{file} is no table that can be read.", file=name)) from error
     place = _columns(cells[0][1], name)
+    if len(cells) > MOST_TRAYS + 1:
+        raise _too_large(name)
     return _Lines(cells[1:], place, width=len(cells[0][1])).table()
 
 
@@ -109,11 +117,11 @@ def _delimiter(heading: str) -> str:
 def _columns(heading: list[str], name: str) -> dict[str, int]:
     place: dict[str, int] = {}
     for index, cell in enumerate(heading):
-        word = _plain(cell)
-        if word in NAMES and word in place:
-            raise TableError(Sentence("{file} has two columns named {column}.", file=name, column=word))
-        if word in NAMES:
-            place[word] = index
+        column = NAMES.get(_plain(cell))
+        if column is not None and column in place:
+            raise TableError(Sentence("{file} has two columns named {column}.", file=name, column=column))
+        if column is not None:
+            place[column] = index
     for wanted in ("medium", "value"):
         if wanted not in place:
             raise TableError(

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from data.verdict.tablefile import Table, TableError, read_table, table_of
+from data.verdict.tablefile import MOST_TRAYS, Table, TableError, read_table, table_of
 
 ROWS = [("1", "peat", 80.5), ("1", "mat", 78.0), ("2", "peat", 90.0), ("2", "mat", 85.25)]
 
@@ -142,6 +142,20 @@ def test_no_text_whatever_breaks_the_reading(text: str) -> None:
         except TableError:
             continue
         assert all(row.medium for row in read.rows)
+
+
+def test_more_trays_than_any_trial_has_are_too_large() -> None:
+    """300,000 lines took all memory of a machine."""
+    lines = "".join(f"{n // 2},{'ab'[n % 2]},1\n" for n in range(MOST_TRAYS + 1))
+
+    with pytest.raises(TableError, match="too large"):
+        table_of("block,medium,value\n" + lines)
+
+
+def test_headings_may_be_german() -> None:
+    read = table_of("Block;Substrat;Wert\n1;Torf;80,5\n1;Matte;78\n")
+
+    assert told(read) == [("1", "Torf", 80.5), ("1", "Matte", 78.0)]
 
 
 @pytest.mark.skipif(not Path("/dev/zero").exists(), reason="no such device here")
