@@ -1,8 +1,8 @@
 """Light: can this photo be used, and what colour was the light.
 
 In    photo and top view, the mean light of the tag's patches where they were seen
-Out   `Light`: exposure, clipped, dark and glaring shares, sharpness, cast, the reason to refuse, if any, and
-      those to doubt; pixels with white balanced
+Out   `Light`: exposure, clipped, dark and glaring shares, sharpness, cast, veil, the reason to refuse, if
+      any, and those to doubt; pixels with white balanced
 Not   what is in the tray (`tissue.py`)
 
 Only what cannot be used is refused: blurred, too dark, burnt out, without colour, purple. What may have moved
@@ -26,6 +26,7 @@ from vision.photo import Photo, Pixels, in_srgb
 from vision.reason import Reason
 from vision.sharpness import edge_rise_mm, laplacian_variance, smear
 from vision.topview import TopView, tray_quad
+from vision.veil import MOST_VEIL, veil_of, without_veil
 
 if TYPE_CHECKING:
     from vision.station import Patches
@@ -71,6 +72,7 @@ class Light:
     blur_mm: float | None  # 10-90 % rise of the best edges on the tray
     cast: float | None  # strongest over weakest channel of the patch in linear light, 1 = neutral
     corrected_by: str  # "patch" or "none"
+    veil: float = 0.0  # light that lies over all of the photo, as a share of that of the lightest things, 0-1
     refusal: Reason | None = None  # why the photo cannot be used
     doubts: tuple[Reason, ...] = ()  # why coverage may be far off, although it can be used
     reasons: Mapping[str, Reason] = field(default_factory=dict)  # by name of the field that is None
@@ -82,7 +84,10 @@ def judge_light(photo: Photo, top: TopView, patches: "Patches | None") -> Light:
     tint = (
         surroundings_tint(photo, top) if (white := _neutral(patches)) is None else _tint(np.array([white]))[0]
     )
-    faded = fading(top.pixels, _sample(photo))
+    sample = _sample(photo)
+    veil = veil_of(top.pixels, sample)
+    clear = without_veil(top.pixels, veil)
+    faded = fading(clear, without_veil(sample, veil))
     refusals = (
         Reason.GREY if _colourless(top.pixels) else None,
         Reason.PURPLE if tint is not None and tint < PURPLE_TINT else None,
@@ -90,16 +95,12 @@ def judge_light(photo: Photo, top: TopView, patches: "Patches | None") -> Light:
         Reason.FADED if faded is Fading.LOST else None,
     )
     light = _light(top.pixels, blur_mm, Reason.NO_EDGE, patches, refusals)
-    return replace(light, doubts=_doubts(top, faded, patches))
-
-
-def _doubts(top: TopView, faded: Fading, patches: "Patches | None") -> tuple[Reason, ...]:
     doubts = (
         (Reason.COLOURED, _neutral(patches) is not None and _gains(patches) is None),
-        (Reason.FADED, faded is not Fading.NONE),
-        (Reason.GLARE, hidden_pct(top.pixels) > MOST_HIDDEN_PCT),
+        (Reason.FADED, faded is not Fading.NONE or veil > MOST_VEIL),
+        (Reason.GLARE, hidden_pct(clear) > MOST_HIDDEN_PCT),
     )
-    return tuple(reason for reason, holds in doubts if holds)
+    return replace(light, veil=veil, doubts=tuple(reason for reason, holds in doubts if holds))
 
 
 def _blurred(blur_mm: float | None, top: TopView) -> bool:

@@ -42,6 +42,7 @@ from vision.station import patches
 from vision.suspects import find_suspects
 from vision.tissue import Labels, Tissue
 from vision.topview import TOP_WIDTH, make_top_view, top_scale
+from vision.veil import without_veil
 
 __all__ = [
     "PIPELINE",
@@ -121,7 +122,7 @@ def score_photo(
     light = judge_light(photo, view, white)
     if light.refusal is not None:
         return _refused(photo, _why_not(photo, found, light.refusal), marks)
-    top = white_balance(view.pixels, white)
+    top = without_veil(white_balance(view.pixels, white), light.veil)
     scale = top_scale(*inner_mm)
     tissues = tissue.label(top, scale)
     light = _with_hidden(light, top, tissues.labels, scale)

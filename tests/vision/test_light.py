@@ -208,6 +208,16 @@ def test_glare_over_part_of_the_tray_is_a_doubt(handheld):
     assert judged(handheld).doubts == ()
 
 
+def test_steam_on_the_lens_is_a_doubt_and_its_light_is_told(handheld):
+    steam = encoded(linear(handheld.pixels) * 0.75 + 0.25 * 0.7)
+
+    light = judged(replace(handheld, pixels=steam))
+
+    assert (light.refusal, light.doubts) == (None, (Reason.FADED,))
+    assert light.veil > 0.2
+    assert judged(handheld).veil == 0
+
+
 def test_a_picture_of_unknown_scale_is_judged_without_blur(handheld):
     light = judge_pixels(handheld.pixels)
 

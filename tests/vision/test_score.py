@@ -12,6 +12,7 @@ from PIL import Image
 
 import vision.place
 import vision.score
+from vision.cielab import encoded, linear
 from vision.corners import Corners, CornersFrom
 from vision.markers import Marks
 from vision.photo import Photo, decode_photo, read_photo
@@ -321,6 +322,19 @@ def test_where_a_hand_lies_over_the_tray_the_score_says_so_and_promises_no_accur
 
     assert (score.notes, score.coverage_sd) == ((Reason.HIDDEN,), None)
     assert score.missing["coverage_sd"] is Reason.HIDDEN
+
+
+def test_a_photo_through_a_steamed_lens_has_the_coverage_of_the_clear_one_and_a_note(at_the_station):
+    photo = read_photo(PHOTOS / "station.jpg")
+    corners = at_the_station.score.corners
+    steam = replace(photo, pixels=encoded(linear(photo.pixels) * 0.75 + 0.25 * 0.7))
+
+    clear = score_photo(photo, PlainTissue(), corners=corners).score
+    steamed = score_photo(steam, PlainTissue(), corners=corners).score
+
+    assert steamed.notes == (Reason.FADED,)
+    assert steamed.stand.coverage == pytest.approx(clear.stand.coverage, abs=3)
+    assert steamed.colour.lightness is None
 
 
 def test_faded_colours_are_no_colour_of_a_canopy(at_the_station):

@@ -1,0 +1,89 @@
+"""A veil of light over all of a photo is measured and taken off; a clear photo stays as it is."""
+
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from vision.cielab import encoded, linear
+from vision.learned import LearnedTissue
+from vision.photo import Pixels, read_photo
+from vision.tissue import canopy
+from vision.veil import MOST_VEIL, veil_of, without_veil
+
+PHOTOS = Path(__file__).parents[1] / "photos"
+
+
+@pytest.fixture(scope="module", params=["top_young.jpg", "top_felt.jpg"])
+def top(request: pytest.FixtureRequest) -> Pixels:
+    return read_photo(PHOTOS / request.param).pixels
+
+
+def steamed(pixels: Pixels, share: float, light: float = 0.7) -> Pixels:
+    """So much of the light is the steam's own, the same everywhere (Koschmieder's law at one distance)."""
+    return encoded(linear(pixels) * (1 - share) + share * light)
+
+
+def test_a_clear_photo_has_no_veil_and_stays_as_it_is(top):
+    assert veil_of(top, top) == 0
+    assert without_veil(top, 0.0) is top
+
+
+@pytest.mark.parametrize("share", [0.15, 0.25, 0.4])
+def test_steam_on_the_lens_is_measured_and_taken_off(top, share):
+    """Against the known share of what lies over the lightest twentieth of the tray."""
+    seen = steamed(top, share)
+    lightest = float(np.percentile(linear(seen).max(axis=2), 95))
+
+    veil = veil_of(seen, seen)
+
+    assert veil > MOST_VEIL
+    assert veil == pytest.approx(share * 0.7 / lightest, abs=0.02)
+    lighter = lightest / float(np.percentile(linear(top).max(axis=2), 95))
+    off = np.abs(linear(without_veil(seen, veil)) - np.minimum(linear(top) * lighter, 1))
+    assert float(off.mean()) < 0.008
+
+
+def test_leaves_that_steam_has_made_invisible_to_the_model_are_seen_again(top):
+    """A quarter of the light from steam: 1 and 34 % in place of 50 and 94 %."""
+    learned = LearnedTissue()
+    seen = steamed(top, 0.25)
+    was, steamy, clear = (
+        100 * float(canopy(learned.label(one, 2.0).labels).mean())
+        for one in (top, seen, without_veil(seen, veil_of(seen, seen)))
+    )
+
+    assert steamy < was - 40
+    assert clear == pytest.approx(was, abs=1)
+
+
+def test_with_the_veil_off_the_lightest_things_are_as_light_as_before(top):
+    seen = steamed(top, 0.3)
+
+    clear = without_veil(seen, veil_of(seen, seen))
+
+    was, now = (np.percentile(linear(one).max(axis=2), 95) for one in (seen, clear))
+    assert now == pytest.approx(was, abs=0.01)
+    assert np.percentile(linear(clear).min(axis=2), 1) < 0.01
+
+
+def test_what_is_dark_anywhere_in_the_photo_or_the_tray_shows_that_there_is_no_veil(top):
+    pale = steamed(top, 0.3)
+
+    assert veil_of(pale, top) == veil_of(top, pale) == 0
+
+
+def test_a_veil_begins_without_a_jump(top):
+    shares = np.linspace(0, 0.08, 21)
+    steam = [steamed(np.ascontiguousarray(top[::3, ::3]), share) for share in shares]
+
+    steps = np.diff([veil_of(seen, seen) for seen in steam])
+
+    assert steps.min() > -0.003
+    assert steps.max() < 0.04
+
+
+def test_a_black_picture_has_no_veil():
+    black = np.zeros((100, 100, 3), np.uint8)
+
+    assert veil_of(black, black) == 0
