@@ -36,6 +36,7 @@ __all__ = [
     "PerhapsABook",
     "PhotoGone",
     "ReasonWanted",
+    "StrangeWatering",
     "TagTaken",
     "TagsUsedUp",
     "damage_in",
@@ -200,6 +201,15 @@ class MarginOfPlan(BookError):
     """The margin of a planned trial is its plan's."""
 
     says = "{trial} has a plan, so its margin was not set here: change it in the plan, with a reason"
+
+
+class StrangeWatering(BookError):
+    """A plan of before waters in words of its own, and no tray can be noted so."""
+
+    says = (
+        '{trial} is watered by "{watering}", and a tray can only be noted as watered from the bottom, from '
+        "the top or both: change the plan, and note how much and how often with each tray as water given"
+    )
 
 
 class LevelIsFixed(BookError):

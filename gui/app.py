@@ -204,9 +204,10 @@ class Start(QObject):
     @Slot(object)
     def _made(self, book: "Book") -> None:
         self._making_demo = False
-        if self._window.book is self._book_before:
-            self._window.desk.take(book)
-        else:  # the grower has opened another one meanwhile
+        window = self._window
+        if window.book is self._book_before and window.desk.may_leave():
+            window.desk.take(book)
+        else:  # the grower has opened another one meanwhile, or has something to keep first
             book.close()
 
     @Slot()

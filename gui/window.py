@@ -66,7 +66,7 @@ class Window(QMainWindow):
         self.work, self.memory = work, memory
         self.wardrobe = wardrobe
         self.screens = screens
-        self.desk = BookDesk(work, memory, self)
+        self.desk = BookDesk(work, memory, self._may_leave, self)
         self.dialogs = BookDialogs(self.desk, work, self._chosen_tray, self)
         self.books = OtherBooks(self.desk, self)
         self.travel = Travel(self.desk, work, self)
@@ -74,7 +74,7 @@ class Window(QMainWindow):
         self.guide = Guide(self.screens, lambda: self.place, self)
         self.field_undo = FieldUndo(self)
         self._been: list[str] = []
-        self._told_lost = False  # what would be lost on closing
+        self._told_lost = ""  # the sentence that said what would be lost, until it has been read
         self.setMinimumSize(*LEAST_SIZE)
         self.setAcceptDrops(True)
         self.actions_by_name = make_actions(self)
@@ -272,7 +272,7 @@ class Window(QMainWindow):
     @Slot(str)
     def tell_trouble(self, sentence: str) -> None:
         """Say what went wrong, until it has been read."""
-        self._told_lost = False
+        self._told_lost = ""
         self.trouble.say(spoken(sentence))
         announce(self.trouble, self.trouble.words.text(), urgent=True)
 
@@ -296,18 +296,25 @@ class Window(QMainWindow):
 
     @Slot()
     def _forget_lost(self) -> None:
-        self._told_lost = False
+        self._told_lost = ""
+
+    def _gives_up(self, words: str) -> bool:
+        """Whether nothing would be lost, or it has been said what and is meant now, the second time."""
+        lost = " ".join(filter(None, (screen.unkept() for screen in self.screens.made.values())))
+        sentence = words.format(lost=lost)
+        if not lost or sentence == self._told_lost:
+            return True
+        self.go_to("traysheet")
+        self.tell_trouble(sentence)
+        self._told_lost = sentence
+        return False
+
+    def _may_leave(self) -> bool:
+        return self._gives_up(self.tr("{lost} Open another book once more to give it up."))
 
     def closeEvent(self, event: QCloseEvent) -> None:
-        """Stop the work, wait for it, close the book: nothing is half written.
-
-        Where something would be lost it is said first, and the second time is meant.
-        """
-        lost = " ".join(filter(None, (screen.unkept() for screen in self.screens.made.values())))
-        if lost and not self._told_lost:
-            self.go_to("traysheet")
-            self.tell_trouble(self.tr("{lost} Close the window again to give it up.").format(lost=lost))
-            self._told_lost = True
+        """Stop the work, wait for it, close the book: nothing is half written, and nothing lost unsaid."""
+        if not self._gives_up(self.tr("{lost} Close the window again to give it up.")):
             event.ignore()
             return
         self.memory.geometry = self.saveGeometry()

@@ -5,7 +5,7 @@ Out   the same, kept and handed out; each change can be taken back
 Not   what a reading means (`readings.py`, `water.py`), reading a file (`logs/sheet.py`)
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import datetime
 from typing import Any
 
@@ -16,11 +16,12 @@ from data.numbers import TrayId
 from data.readings import BenchTestId, KeptLog, NewReading, Reading, ReadingId, ReadingKind, impossible
 from data.records import Tray
 from data.tables import noterows
-from data.tables.journal import Recorder, Step
+from data.tables.journal import Recorder, Step, from_text
 from data.tables.rows import name_text, time_text
 
 __all__ = ["DayBook"]
 
+DARK = ("blackout_from", "blackout_to")
 EVER = ("", "9999")  # before and after every time, as text
 
 
@@ -248,16 +249,37 @@ class DayBook(Changes):
         self._change(f"{row['kind']} of {row['code'] or row['shelf']} changed", change)
 
     def delete_event(self, event_id: EventId) -> None:
-        """Take an event out of the book; one that ended its tray: `reopen_tray`."""
+        """Take an event out of the book; one that ended its tray: `reopen_tray`.
+
+        With *uncovered* the blackout is again what it was before that was noted.
+        """
         row = self._event_row(event_id)
-        text = f"{row['kind']} of {row['code'] or row['shelf']} deleted"
-        self._change(text, lambda recorder: recorder.delete("event", event_id))
+
+        def change(recorder: Recorder) -> None:
+            recorder.delete("event", event_id)
+            if row["kind"] == EventKind.UNCOVERED and row["dark_to"] == row["at"]:
+                recorder.update("tray", row["tray"], self._dark_before(event_id, row["tray"]))
+
+        self._change(f"{row['kind']} of {row['code'] or row['shelf']} deleted", change)
+
+    def _dark_before(self, event_id: EventId, tray_id: TrayId) -> dict[str, Any]:
+        """The blackout of a tray as it was before an event was noted; nothing where nobody knows any more."""
+        for row in self._rows(noterows.CHANGES_OF_EVENTS):
+            images = from_text(row["images"])
+            if any(_is(one, "event", event_id) and one["before"] is None for one in images):
+                trays = [one["before"] for one in images if _is(one, "tray", tray_id)]
+                return {name: tray[name] for tray in reversed(trays) for name in DARK if name in tray}
+        return {}
 
     def _event_row(self, event_id: EventId) -> Any:
         row = self._row(noterows.EVENT, event=event_id)
         if row is None:
             raise NoLongerThere(self.folder)
         return row
+
+
+def _is(image: Mapping[str, Any], table: str, row_id: int) -> bool:
+    return (image["table"], image.get("id")) == (table, row_id)
 
 
 def _uncovered(tray: Tray, at: datetime) -> dict[str, Any]:

@@ -6,7 +6,7 @@ Not   the margin of a plan (`planbook.py`), what a verdict says of the date (`ve
 """
 
 from data.chapters.planreader import PlanReader
-from data.errors import MarginOfPlan
+from data.errors import MarginOfPlan, NoLongerThere
 from data.tables import trialrows
 from data.tables.rows import time_text
 
@@ -25,7 +25,7 @@ class MarginBook(PlanReader):
 
         Raises
         ------
-        KeyError
+        NoLongerThere
             If there is no such trial.
         MarginOfPlan
             If the trial has a plan: its margin is changed there, with a reason.
@@ -36,7 +36,7 @@ class MarginBook(PlanReader):
             raise ValueError(f"a margin lies above 0 and up to {MOST_POINTS:g} points; got {points}")
         row = self._row(trialrows.TRIAL, trial=trial)
         if row is None:
-            raise KeyError(trial)
+            raise NoLongerThere(self.folder)
         if self.plans(trial):
             raise MarginOfPlan(self.folder, trial=trial)
         if row["margin_points"] == points:

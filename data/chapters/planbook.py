@@ -15,7 +15,7 @@ from secrets import randbelow
 from typing import Any, TypedDict
 
 from data.chapters.planreader import PlanReader
-from data.errors import LevelIsFixed, ReasonWanted, TagsUsedUp
+from data.errors import LevelIsFixed, NoLongerThere, ReasonWanted, StrangeWatering, TagsUsedUp
 from data.growing.conditions import Crop, Medium, from_defaults
 from data.plan.drawing import Draw, DrawId, Filled, KeptDraw, NoTagsLeft, Place, draw_text, draw_trial, placed
 from data.plan.plantext import plan_text
@@ -24,7 +24,7 @@ from data.records import NewTray, Tray, TrayId
 from data.tables import noterows, planrows
 from data.tables.journal import Recorder
 from data.tables.rows import time_text
-from data.trial import CONFIDENCE, MEDIUM, MeasureKind, Plan, PlanId
+from data.trial import CONFIDENCE, MEDIUM, WATERINGS, MeasureKind, Plan, PlanId
 
 __all__ = ["MORNING", "PlanBook", "unsown"]
 
@@ -83,14 +83,14 @@ class PlanBook(PlanReader):
 
         Raises
         ------
-        KeyError
+        NoLongerThere
             If the trial has no plan.
         ReasonWanted
             If `why` is empty.
         """
         before = self.plans(trial)
         if not before:
-            raise KeyError(trial)
+            raise NoLongerThere(self.folder)
         plan = replace(before[-1].plan, score=dict(score))
         if plan == before[-1].plan:
             return before[-1].id
@@ -235,7 +235,7 @@ class PlanBook(PlanReader):
         return unsown(draws[-1].draw, self.trial_trays(trial)) if draws else ()
 
     def sow_trial(self, draw_id: DrawId, *, sown_at: datetime | None = None) -> tuple[TrayId, ...]:
-        """Add the trays of the next round that is not sown yet, in one step of undo.
+        """Add the trays of the next round not sown yet, in one step of undo; raises `StrangeWatering`.
 
         Parameters
         ----------
@@ -265,12 +265,15 @@ class PlanBook(PlanReader):
     def _draw(self, draw_id: DrawId) -> KeptDraw:
         row = self._row(planrows.TRIAL_OF_DRAW, draw=draw_id)
         if row is None:
-            raise KeyError(draw_id)
+            raise NoLongerThere(self.folder)
         return next(kept for kept in self.draws(row["trial"]) if kept.id == draw_id)
 
     def _new_tray(self, plan: Plan, place: Place, sown_at: datetime) -> NewTray:
         """What the grower has said of crop and medium, over it what the plan says."""
         settings = dict(plan.same) | dict(plan.treatment(place.treatment).settings)
+        watering = settings.get("watering")
+        if watering not in (None, *WATERINGS):  # kept before this was asked
+            raise StrangeWatering(self.folder, trial=plan.trial, watering=watering)
         medium = self.medium(settings[MEDIUM]) or Medium(name=settings[MEDIUM])
         crop = self.crop(place.crop) or Crop(name=place.crop)
         return new_tray(plan, place, sown_at, from_defaults(crop, medium, sown_at, place.code))

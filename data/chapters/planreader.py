@@ -6,6 +6,7 @@ Not   keeping, drawing and sowing (`planbook.py`)
 """
 
 from data.chapters.traybook import TrayBook
+from data.errors import NoLongerThere
 from data.plan.drawing import KeptDraw
 from data.records import Tray
 from data.tables import planrows
@@ -28,11 +29,11 @@ class PlanReader(TrayBook):
         return kept_plans(self._rows(planrows.PLANS, trial=trial))
 
     def plan(self, plan_id: PlanId) -> KeptPlan:
-        """One kept version; raises `KeyError`."""
+        """One kept version; raises `NoLongerThere`."""
         for kept in self.plans():
             if kept.id == plan_id:
                 return kept
-        raise KeyError(plan_id)
+        raise NoLongerThere(self.folder)
 
     def draws(self, trial: str) -> tuple[KeptDraw, ...]:
         """All drawings of a trial, whichever version they belong to, oldest first."""

@@ -17,7 +17,7 @@ from data.readings import Reading, ReadingId, ReadingKind
 from vision.traytype import TrayType
 
 __all__ = [
-    "CROP", "ENDS_OF_TRAY", "EVENT", "EVENTS_OF_TRAY",
+    "CHANGES_OF_EVENTS", "CROP", "ENDS_OF_TRAY", "EVENT", "EVENTS_OF_TRAY",
     "KINDS_OF_TRAY", "LOGGED", "LOGGED_THEN", "LOG_FILE", "MEDIA_ALL", "MEDIUM", "NAMED", "READING",
     "READINGS_ALL", "READINGS_OF_SHELF", "READINGS_OF_TEST", "READINGS_OF_TRAY",
     "TRAY_TYPE", "TRAY_TYPES", "TRUSTED", "crop_of", "event_of", "events_in", "is_known", "medium_of",
@@ -99,6 +99,9 @@ EVENT = """
       FROM event e
       LEFT JOIN tray t ON t.id = e.tray
      WHERE e.id = :event
+"""
+CHANGES_OF_EVENTS = """
+    SELECT images FROM change WHERE undone = 0 AND instr(images, '"event"') ORDER BY id DESC
 """
 KINDS_OF_TRAY = """
     SELECT kind, 'reading' AS noted, count(*) AS rows FROM reading WHERE tray = :tray GROUP BY kind

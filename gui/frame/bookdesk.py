@@ -1,11 +1,12 @@
 """Book desk: which book is open, how another one is opened, and what can be taken back in it.
 
-In    folders; `Work`, which must stop before a book is left; `Memory`, which keeps the recent ones
+In    folders; `Work`, which must stop before a book is left; `Memory`, which keeps the recent ones; whether
+      the open book may be left
 Out   `opened` with the book; `trouble` with a sentence; `new_day`; the text of what was undone
 Not   dialogs and words on the screen (`window.py`), what is kept in a book (`data`)
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -29,9 +30,12 @@ class BookDesk(QObject):
     trouble = Signal(str)  # what stands in the way, and what to do
     new_day = Signal()  # the rack's calendar has gone on while the book lay open
 
-    def __init__(self, work: Work, memory: Memory, parent: QObject | None = None) -> None:
+    def __init__(
+        self, work: Work, memory: Memory, may_leave: Callable[[], bool], parent: QObject | None = None
+    ) -> None:
         super().__init__(parent)
         self._work, self._memory = work, memory
+        self.may_leave = may_leave  # False, with a sentence, where something would be lost
         self.book: Book | None = None
         self._day: date | None = None  # of the open book, when it was asked last
 
@@ -41,6 +45,8 @@ class BookDesk(QObject):
 
         if self.book is not None and self.book.folder.resolve() == folder.resolve():
             return True
+        if not self.may_leave():
+            return False
         try:
             book = Book.open(folder)
         except BookError as error:

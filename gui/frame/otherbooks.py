@@ -31,6 +31,8 @@ class OtherBooks(QObject):
         """Let the grower start a book of their own."""
         from gui.frame.newbook import NewBook
 
+        if not self._desk.may_leave():
+            return
         NewBook(books_folder(), self._make_book, self._over).exec()
 
     def _make_book(self, folder: Path) -> None:

@@ -6593,6 +6593,10 @@ bewährt</translation>
             <translation>{trial} hat einen Plan, darum wurde der Spielraum hier nicht festgelegt: im Plan ändern, mit einer Begründung</translation>
         </message>
         <message>
+            <source>{trial} is watered by "{watering}", and a tray can only be noted as watered from the bottom, from the top or both: change the plan, and note how much and how often with each tray as water given</source>
+            <translation>{trial} wird „{watering}“ bewässert, und eine Schale lässt sich nur als von unten, von oben oder beides bewässert notieren: den Plan ändern, und wie viel und wie oft bei jeder Schale als Wassergabe notieren</translation>
+        </message>
+        <message>
             <source>verdicts of this program hold with a confidence of {fixed:.0%}, and a plan with {level:.1%} was not kept: leave its level at {fixed:.2f}</source>
             <translation>Urteile dieses Programms gelten mit einer Sicherheit von {fixed:.0%}, und ein Plan mit {level:.1%} wurde nicht festgehalten: die Sicherheit bei {fixed:.2f} lassen</translation>
         </message>
@@ -6809,8 +6813,8 @@ bewährt</translation>
             <translation>Es kühlte nicht ab: war die Heizmatte noch an?</translation>
         </message>
         <message>
-            <source>These temperatures follow no cooling: look at them again.</source>
-            <translation>Diese Temperaturen folgen keiner Abkühlung: noch einmal prüfen.</translation>
+            <source>It fell too little, or too unevenly, to tell how fast: read it for longer.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Warm it at least 4 K above the air first: so near to it nothing can be told.</source>
@@ -9129,8 +9133,8 @@ bewährt</translation>
             <translation>Der Spielraum ist null: dann kann kein Substrat als gleich gut belegt werden, nur als besser oder schlechter. Angeben, wie viel weniger noch gleich gut heißen soll.</translation>
         </message>
         <message>
-            <source>Spreads differ clearly between media, so each difference rests on its own two media's trays, block by block, not on one common spread.</source>
-            <translation>Die Streuungen der Substrate unterscheiden sich deutlich, darum beruht jeder Unterschied auf den Schalen seiner beiden Substrate, Block für Block, nicht auf einer gemeinsamen Streuung.</translation>
+            <source>Spreads may differ between media, so each difference rests on its own two media's trays, block by block, not on one common spread.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>A setting belongs to whole shelves, so shelves were compared, not trays: the number of shelves counts.</source>
@@ -9193,8 +9197,16 @@ bewährt</translation>
             <translation>Zu wenige Schalen, um zu sagen, ob manche Substrate mehr streuen als andere; eine Streuung wurde genommen.</translation>
         </message>
         <message>
-            <source>Spreads so unequal come up by chance in {chance:.1f} % of trials with one spread (Levene 1960); below 1 % each medium's own trays are used (Welch 1951; by blocks where there are blocks).</source>
-            <translation>So ungleiche Streuungen kommen durch Zufall in {chance:.1f} % der Versuche mit einer Streuung vor (Levene 1960); unter 1 % gelten die Schalen jedes Substrats für sich (Welch 1951; nach Blöcken, wo es Blöcke gibt).</translation>
+            <source>Spreads so unequal come up by chance in {chance:.1f} % of trials with one spread (Levene 1960); up to {limit:.0f} % each medium's own trays are used (Welch 1951; by blocks where there are blocks).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Should the trusted medium scatter two or three times as much as the others, a lower limit does not hold in 5 of 100 trials but in up to 11; see what the own trays alone say.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Should the trusted medium scatter two or three times as much as the others, unseen by this test, a lower limit does not hold in 5 of 100 trials but in up to 8; see what the own trays alone say.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>no verdict</source>
@@ -12219,6 +12231,10 @@ bewährt</translation>
         <message>
             <source>The demonstration</source>
             <translation>Die Vorführung</translation>
+        </message>
+        <message>
+            <source>{lost} Open another book once more to give it up.</source>
+            <translation>{lost} Noch einmal ein anderes Buch öffnen, um es aufzugeben.</translation>
         </message>
         <message>
             <source>{lost} Close the window again to give it up.</source>

@@ -137,7 +137,8 @@ class Travel(QObject):
     def _unpacked(self, folder: Path) -> tuple[str, Path]:
         if QApplication.activeModalWidget() is not None:  # a dialog about the book that is open now
             return self.tr("Unpacked: {folder}. Open it with Open a book.").format(folder=folder), folder
-        self._desk.open_folder(folder)
+        if not self._desk.open_folder(folder):  # the one that is open has something to keep first
+            return self.tr("Unpacked: {folder}. Open it with Open a book.").format(folder=folder), folder
         return self.tr("Unpacked and opened: {folder}").format(folder=folder), folder
 
     @Slot()

@@ -1,7 +1,7 @@
 """Margin ask: how much lower than the trusted medium a canopy score still counts as good, without a plan.
 
 In    a `VerdictState` of a trial without a plan
-Out   `wanted` with the points
+Out   `wanted` with the trial and the points
 Not   keeping it (`desk.py`), the margin of a plan (`plan/question.py`), what the verdict says of its date
       (`data/verdict/beforehand.py`)
 """
@@ -25,10 +25,11 @@ STEP = 0.5
 class MarginAsk(QDialog):
     """One number."""
 
-    wanted = Signal(float)
+    wanted = Signal(str, float)
 
     def __init__(self, state: VerdictState, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._trial = state.reading.trial
         self.setWindowTitle(self.tr("Margin"))
         title = QLabel(self.tr("How much less would you still call as good?"), self)
         set_role(title, "title")
@@ -59,5 +60,5 @@ class MarginAsk(QDialog):
 
     @Slot()
     def _keep(self) -> None:
-        self.wanted.emit(self.points.value)
+        self.wanted.emit(self._trial, self.points.value)
         self.accept()

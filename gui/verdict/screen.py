@@ -271,9 +271,8 @@ class Verdict(Screen):
         ask.wanted.connect(self._set_margin)
         show_over(ask)
 
-    @Slot(float)
-    def _set_margin(self, points: float) -> None:
-        trial = self.state.reading.trial
+    @Slot(str, float)
+    def _set_margin(self, trial: str, points: float) -> None:
         if self.desk.set_margin(trial, points):
             self._changed()
             words = self.tr("The margin of {trial} is {points} points; its date is kept.")

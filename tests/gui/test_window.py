@@ -602,6 +602,22 @@ def test_closing_says_first_what_would_be_lost_and_is_meant_the_second_time(
     assert not with_book.isVisible()
 
 
+def test_another_book_is_opened_over_what_is_not_kept_only_the_second_time(
+    with_book: Window, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    Book.create(tmp_path / "other").close()
+    opened = with_book.book
+    monkeypatch.setattr(with_book.screens["traysheet"], "unkept", lambda: "Strokes are not kept.")
+
+    with_book.close()
+    assert not with_book.open_folder(tmp_path / "other")
+    assert with_book.book is opened
+    said = "Strokes are not kept. Open another book once more to give it up."
+    assert (with_book.trouble.words.text(), with_book.place) == (said, "traysheet")
+
+    assert with_book.open_folder(tmp_path / "other")
+
+
 def test_the_window_comes_back_as_it_was(make_window: Maker) -> None:
     first = make_window()
     first.resize(1024, 733)  # the screen of the tests is small, and a window is fitted into its width

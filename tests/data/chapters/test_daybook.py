@@ -274,6 +274,33 @@ def test_uncovering_ends_the_blackout_then_and_not_as_it_was_planned(book: Book,
     assert book.tray(tray).blackout_to == sown + timedelta(days=2)
 
 
+def test_without_the_note_uncovered_the_blackout_ends_as_it_was_planned(book: Book, tray: TrayId) -> None:
+    sown = book.tray(tray).sown_at
+    planned = (sown, sown + timedelta(days=2))
+    book.edit_tray(tray, blackout_from=planned[0], blackout_to=planned[1])
+    (event,) = book.add_event([tray], EventKind.UNCOVERED, sown + timedelta(days=4))
+    book.change_event(event, at=sown + timedelta(days=3))
+
+    book.delete_event(event)
+    assert (book.tray(tray).blackout_from, book.tray(tray).blackout_to) == planned
+    book.undo()
+    assert book.tray(tray).blackout_to == sown + timedelta(days=3)
+
+    book.edit_tray(tray, blackout_to=sown + timedelta(days=1))  # said otherwise since
+    book.delete_event(event)
+    assert book.tray(tray).blackout_to == sown + timedelta(days=1)
+
+
+def test_where_nobody_knows_any_more_how_it_was_planned_the_blackout_stays(book: Book, tray: TrayId) -> None:
+    sown = book.tray(tray).sown_at
+    (event,) = book.add_event([tray], EventKind.UNCOVERED, sown + timedelta(days=4))
+    book.forget_changes()
+
+    book.delete_event(event)
+
+    assert book.tray(tray).blackout_to == sown + timedelta(days=4)
+
+
 def test_a_blackout_that_was_said_otherwise_since_stays_where_the_uncovering_is_mended(
     book: Book, tray: TrayId
 ) -> None:

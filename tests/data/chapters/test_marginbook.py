@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from data.book import Book
-from data.errors import MarginOfPlan
+from data.errors import MarginOfPlan, NoLongerThere
 from data.report.content import Paragraph
 from data.report.reading import read_report
 from data.verdict.verdicts import CropVerdict, verdicts
@@ -126,7 +126,7 @@ def test_what_cannot_be_a_margin_is_refused_and_that_of_a_plan_stays_there(book:
     for points in (0.0, -1.0, 100.5, float("nan")):
         with pytest.raises(ValueError, match="margin lies above 0"):
             book.set_margin(TRIAL, points)
-    with pytest.raises(KeyError):
+    with pytest.raises(NoLongerThere, match="no longer in the book"):
         book.set_margin("another", 4.0)
 
     plan = a_plan()

@@ -10,7 +10,7 @@ import pytest
 
 from data.book import Book
 from data.chapters.planbook import unsown
-from data.errors import ReasonWanted, TagsUsedUp, TagTaken
+from data.errors import ReasonWanted, StrangeWatering, TagsUsedUp, TagTaken
 from data.events import EventKind
 from data.openfiles.checklist import checklist
 from data.plan.blocks import ShelfPlaces
@@ -358,3 +358,17 @@ def test_a_block_that_stands_keeps_its_places(book: Book) -> None:
 
     assert second.draw.places[:3] == first.draw.places[:3]
     assert [p.treatment for p in second.draw.places[3:]] == ["fibre mat", "coir", "peat mix"]
+
+
+def test_a_plan_of_before_that_waters_in_its_own_words_says_what_to_change_and_sows_nothing(
+    book: Book,
+) -> None:
+    plan_id = book.keep_plan(a_plan(same={"watering": "twice a day", "feed": "none"}), at=BEFORE)
+    draw = book.draw_places(plan_id, seed=1)
+
+    with pytest.raises(StrangeWatering, match=r'watered by "twice a day".*change the plan'):
+        book.sow_trial(draw.id)
+
+    assert book.trays() == ()
+    changed = book.keep_plan(a_plan(), "Watered from the bottom")
+    assert book.sow_trial(book.draw_places(changed, seed=1).id)

@@ -55,6 +55,22 @@ def test_a_trial_without_a_plan_gets_its_margin_before_any_photo(
     )
 
 
+def test_a_trial_that_vanishes_while_its_margin_is_asked_for_is_said_to_be_gone(
+    book: Book, screen: Verdict, qtbot: QtBot
+) -> None:
+    read(screen, book, qtbot)
+    qtbot.mouseClick(screen.head.margin, Qt.MouseButton.LeftButton)
+    ask = screen.findChild(MarginAsk)
+    assert ask is not None
+    ask._trial = "renamed in another window"
+
+    with qtbot.waitSignal(screen.troubled) as told:
+        qtbot.keyClick(ask.points.field, Qt.Key.Key_Return)
+
+    assert "no longer in the book" in told.args[0]
+    assert book.trial_said(TRIAL).margin_points is None
+
+
 @pytest.mark.parametrize("times", [1, 2, 4, 6])
 def test_what_the_margin_means_is_read_whole_however_long_the_name(
     dressed: QApplication, qtbot: QtBot, times: int
@@ -87,7 +103,7 @@ def test_a_plan_that_came_meanwhile_is_told(book: Book, screen: Verdict, qtbot: 
     book.keep_plan(a_plan(trial=TRIAL))
 
     with qtbot.waitSignal(screen.troubled) as told:
-        ask.wanted.emit(4.0)
+        ask.wanted.emit(TRIAL, 4.0)
 
     assert "change it in the plan" in told.args[0]
 
