@@ -17,7 +17,7 @@ import json
 import subprocess
 import sys
 import xml.etree.ElementTree as ElementTree
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -137,16 +137,16 @@ def _words(node: ast.expr) -> str | None:
     return node.value if isinstance(node, ast.Constant) and isinstance(node.value, str) else None
 
 
-def texts(root: Path = ROOT) -> tuple[Text, ...]:
+def texts(found: Iterable[Found]) -> tuple[Text, ...]:
     """Every text once, context by context."""
-    found = dict.fromkeys(one.text for one in collect(root) if one.text is not None)
-    order = {context: number for number, context in enumerate(sorted({text.context for text in found}))}
-    return tuple(sorted(found, key=lambda text: order[text.context]))
+    once = dict.fromkeys(one.text for one in found if one.text is not None)
+    order = {context: number for number, context in enumerate(sorted({text.context for text in once}))}
+    return tuple(sorted(once, key=lambda text: order[text.context]))
 
 
-def templates(root: Path = ROOT) -> list[list[str]]:
+def templates(wanted: Iterable[Text]) -> list[list[str]]:
     """Context and text of what a book keeps in English: sentences and reasons, the most literal first."""
-    kept = [text for text in texts(root) if text.context in (SENTENCE, KEPT, *WORDS)]
+    kept = [text for text in wanted if text.context in (SENTENCE, KEPT, *WORDS)]
     return [[text.context, text.source] for text in kept]
 
 
@@ -199,7 +199,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     """Bring every catalogue up to date; returns 1 while something is unfinished."""
     words = argparse.ArgumentParser(prog="python -m gui.catalogue", description=__doc__.split("\n", 1)[0])
     words.parse_args(arguments)
-    wanted = texts()
+    wanted = texts(collect())
     unfinished = 0
     for language in LANGUAGES:
         path = FOLDER / f"evenstand_{language}.ts"
@@ -210,7 +210,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
             print(f"{language}: {text.context}: {text.source}")
         print(f"{path.name}: {len(wanted)} texts, {len(left)} unfinished")
         unfinished += len(left)
-    TEMPLATES.write_text(json.dumps(templates(), ensure_ascii=False, indent=0) + "\n", encoding="utf-8")
+    TEMPLATES.write_text(json.dumps(templates(wanted), ensure_ascii=False, indent=0) + "\n", encoding="utf-8")
     return 1 if unfinished else 0
 
 

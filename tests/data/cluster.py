@@ -9,6 +9,8 @@ from pathlib import Path
 
 ROOT = Path(__file__).parents[2]
 WITHIN_S = 40.0
+# what kills a second worker is given up; by default a fourth, and each takes a second to start
+GIVES_UP = {"DASK_DISTRIBUTED__SCHEDULER__ALLOWED_FAILURES": "1"}
 
 
 class Cluster:
@@ -47,7 +49,7 @@ class Cluster:
 def started(what: str, *words: str) -> subprocess.Popen[bytes]:
     return subprocess.Popen(
         [sys.executable, "-m", f"distributed.cli.dask_{what}", *words],
-        env=os.environ | {"PYTHONPATH": str(ROOT), "PYTHONWARNINGS": "ignore"},
+        env=os.environ | {"PYTHONPATH": str(ROOT), "PYTHONWARNINGS": "ignore", **GIVES_UP},
         cwd=ROOT,
         stdout=subprocess.DEVNULL,
         stderr=subprocess.DEVNULL,

@@ -210,7 +210,7 @@ def test_a_tray_sown_later_is_the_same_tray_later(shape, later):
     assert two.day_50.value - one.day_50.value == pytest.approx(later, abs=1e-3)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=30, deadline=None)
 @given(st.lists(st.tuples(st.floats(0, 20), st.floats(0, 100) | st.none()), max_size=15))
 def test_whatever_is_photographed_there_is_a_curve_or_a_sentence(points):
     told = growth_of(points)

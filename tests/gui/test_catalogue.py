@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from gui.catalogue import FOLDER, ROOT, Text, catalogue, collect, release, templates, texts
+from gui.catalogue import FOLDER, ROOT, Found, Text, catalogue, collect, release, templates, texts
 from gui.frame.helpbook import ORDER
 from gui.language.kepttexts import KEPT
 
@@ -49,17 +49,27 @@ def fields(text: str) -> Counter[str]:
 
 
 @pytest.fixture(scope="module")
+def found() -> tuple[Found, ...]:
+    return tuple(collect())
+
+
+@pytest.fixture(scope="module")
+def said(found: tuple[Found, ...]) -> tuple[Text, ...]:
+    return texts(found)
+
+
+@pytest.fixture(scope="module")
 def german() -> dict[Text, str]:
     return catalogue(GERMAN)
 
 
-def test_every_text_is_there_and_translated(german: dict[Text, str]) -> None:
-    missing = [text for text in texts() if not german.get(text)]
+def test_every_text_is_there_and_translated(german: dict[Text, str], said: tuple[Text, ...]) -> None:
+    missing = [text for text in said if not german.get(text)]
     assert not missing, f"run python -m gui.catalogue and fill these in: {missing}"
 
 
-def test_nothing_is_kept_that_is_no_longer_said(german: dict[Text, str]) -> None:
-    assert set(german) == set(texts())
+def test_nothing_is_kept_that_is_no_longer_said(german: dict[Text, str], said: tuple[Text, ...]) -> None:
+    assert set(german) == set(said)
 
 
 def test_a_translation_has_the_fields_of_its_source(german: dict[Text, str]) -> None:
@@ -87,10 +97,10 @@ def test_no_two_keys_of_a_dialog_are_the_same(german: dict[Text, str]) -> None:
     assert all(len(set(keys)) == len(keys) for keys in by_dialog.values()), by_dialog
 
 
-def test_every_text_can_be_found_by_reading_the_source() -> None:
+def test_every_text_can_be_found_by_reading_the_source(found: tuple[Found, ...]) -> None:
     unseen = [
         f"{one.path.name}:{one.line} {one.code}"
-        for one in collect()
+        for one in found
         if one.text is None
         and "painter.translate" not in one.code
         and (one.path.name, one.code.partition("(")[0]) not in SEEN_ELSEWHERE
@@ -126,8 +136,8 @@ def test_no_text_is_filled_in_before_it_is_looked_up() -> None:
     assert not found
 
 
-def test_one_and_many_are_two_texts() -> None:
-    assert not [text for text in texts() if "(s)" in text.source or "%n" in text.source]
+def test_one_and_many_are_two_texts(said: tuple[Text, ...]) -> None:
+    assert not [text for text in said if "(s)" in text.source or "%n" in text.source]
 
 
 def test_words_that_only_a_book_keeps_are_in_the_catalogue(german: dict[Text, str]) -> None:
@@ -137,12 +147,12 @@ def test_words_that_only_a_book_keeps_are_in_the_catalogue(german: dict[Text, st
     assert MOLD_CAUTION in KEPT
 
 
-def test_templates_are_those_of_the_source() -> None:
+def test_templates_are_those_of_the_source(said: tuple[Text, ...]) -> None:
     import json
 
     from gui.language.spoken import TEMPLATES
 
-    assert json.loads(TEMPLATES.read_text(encoding="utf-8")) == templates()
+    assert json.loads(TEMPLATES.read_text(encoding="utf-8")) == templates(said)
 
 
 def test_the_compiled_texts_are_those_of_the_catalogue(tmp_path: Path) -> None:
@@ -170,8 +180,7 @@ def test_german_keeps_to_one_word_for_a_thing(german: dict[Text, str]) -> None:
     pages = {
         page: (ROOT / "gui" / "help" / "de" / f"{page}.md").read_text(encoding="utf-8") for page in ORDER
     }
-    said = [*german.values(), *pages.values()]
-    assert not [words for words in said if NOT_OUR_GERMAN.search(words)]
+    assert not [words for words in (*german.values(), *pages.values()) if NOT_OUR_GERMAN.search(words)]
 
 
 def test_the_scheme_is_bright_not_a_lamp(german: dict[Text, str]) -> None:

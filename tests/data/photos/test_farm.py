@@ -107,7 +107,7 @@ def test_a_killed_worker_loses_nothing_and_a_second_run_repeats_nothing(
 def test_a_photo_that_kills_every_worker_is_refused_and_costs_itself_alone(
     cluster: Cluster, book: Book, phone: Path
 ) -> None:
-    cluster.bring_to(5)
+    cluster.bring_to(3)
     bad, good = a_note(phone, "bad.jpg", tag=10), a_note(phone, "good.jpg", tag=11)
 
     with Farm(cluster.address) as farm:
