@@ -10,9 +10,10 @@ Standard library only. Everything it installs lies in `.venv` beside this file; 
 
 import os
 import shutil
+import signal
 import subprocess
 import sys
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parent
@@ -50,20 +51,32 @@ def main(words: Sequence[str]) -> int:
     except NotReady as lacking:
         print(lacking, file=sys.stderr)
         return 3
-    if testing:
-        return subprocess.call([PYTHON, "-m", "pytest", *words[1:]], cwd=ROOT)
-    wanted = [] if list(words) == ["app"] else list(words)
-    try:
-        return subprocess.call([PYTHON, "-m", "gui", *wanted], env=os.environ | {"PYTHONPATH": str(ROOT)})
     except KeyboardInterrupt:
         return 130
+    if testing:
+        os.chdir(ROOT)
+        return become(["-m", "pytest", *words[1:]], dict(os.environ))
+    wanted = [] if list(words) == ["app"] else list(words)
+    return become(["-m", "gui", *wanted], os.environ | {"PYTHONPATH": str(ROOT)})
+
+
+def become(words: Sequence[str], environment: Mapping[str, str]) -> int:
+    """Let the program take this one's place, so that Ctrl+C and a service's stop reach it and wait for it."""
+    if os.name != "nt":
+        os.execve(PYTHON, [str(PYTHON), *words], environment)
+    signal.signal(signal.SIGINT, lambda *_: None)  # Ctrl+C reaches both: it ends in its own way
+    return subprocess.call([PYTHON, *words], env=environment)
 
 
 def set_up(testing: bool) -> None:
     """Make `.venv` hold exactly what `uv.lock` says, and with `testing` the test tools too."""
     if not PYTHON.exists():
         print("Setting up Evenstand in .venv (once, about 200 MB to download) ...", file=sys.stderr)
-        subprocess.check_call([sys.executable, "-m", "venv", "--clear", "--without-pip", VENV])
+        if subprocess.call([sys.executable, "-m", "venv", "--clear", "--without-pip", VENV]) != 0:
+            raise NotReady(
+                f"No folder .venv could be made in {ROOT} (the lines above say why). Put Evenstand where you "
+                "may write and 1 GB is free, then run the same command again."
+            )
     if not UV.exists():
         fetch_uv()
     environment = {name: value for name, value in os.environ.items() if name != "VIRTUAL_ENV"} | {

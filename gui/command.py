@@ -11,6 +11,7 @@ wanted.
 import argparse
 import errno
 import os
+import signal
 import sys
 from collections.abc import Sequence
 from importlib.util import find_spec
@@ -26,6 +27,8 @@ __all__ = ["main", "parser"]
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run what was asked for; wrong use ends with exit code 2 and the usage on stderr."""
+    if signal.getsignal(signal.SIGINT) is signal.SIG_DFL:
+        signal.signal(signal.SIGINT, signal.default_int_handler)
     stranger = _strange_package()
     if stranger is not None:
         say(stranger)
@@ -42,8 +45,13 @@ def main(arguments: Sequence[str] | None = None) -> int:
         if sys.stdout is not None:
             sys.stdout.flush()  # here and not when Python ends: what cannot be written is told
     except KeyboardInterrupt:
-        say("stopped.")
-        return STOPPED
+        return _stopped()
+    except RuntimeError as error:
+        if not isinstance(
+            error.__cause__, KeyboardInterrupt
+        ):  # so Python tells it of a class just being made
+            raise
+        return _stopped()
     except BrokenPipeError:  # the reader of our output has gone: nothing more to say, and nobody to say it to
         _let_go_of_output()
         return REFUSED
@@ -54,6 +62,11 @@ def main(arguments: Sequence[str] | None = None) -> int:
         say(f"what was printed could not be written: {error.strerror}. What was stored by then stays.")
         return REFUSED
     return ended
+
+
+def _stopped() -> int:
+    say("stopped.")
+    return STOPPED
 
 
 def _let_go_of_output() -> None:

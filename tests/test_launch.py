@@ -1,6 +1,10 @@
 """The two commands of the README, and what they promise a fresh machine."""
 
+import os
 import re
+import signal
+import subprocess
+import sys
 import tomllib
 from pathlib import Path
 
@@ -42,6 +46,41 @@ def test_test_tools_stay_out_of_a_growers_installation() -> None:
     settings = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))
 
     assert settings["tool"]["uv"]["default-groups"] == []
+
+
+@pytest.mark.skipif(os.name == "nt", reason="signals of POSIX")
+def test_ctrl_c_reaches_the_program_which_ends_in_its_own_way() -> None:
+    """`watch` brings in the photo that it is at; it was killed a quarter of a second after Ctrl+C."""
+    slow = """if True:
+        import time
+        try:
+            print(flush=True)
+            time.sleep(20)
+        except KeyboardInterrupt:
+            time.sleep(1)
+            exit(7)
+    """
+    code = """if True:
+        import os, sys, launch
+        launch.PYTHON = sys.executable
+        exit(launch.become(["-c", sys.argv[1]], os.environ))
+    """
+    words = [sys.executable, "-c", code, slow]
+    with subprocess.Popen(words, cwd=ROOT, stdout=subprocess.PIPE, start_new_session=True) as started:
+        assert started.stdout is not None
+        started.stdout.readline()
+        os.killpg(started.pid, signal.SIGINT)  # as a terminal does
+
+        assert started.wait(timeout=20) == 7
+
+
+def test_a_place_that_may_not_be_written_is_told(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    monkeypatch.setattr(launch, "PYTHON", tmp_path / "python")
+    monkeypatch.setattr(launch, "VENV", tmp_path / "file" / "venv")
+    (tmp_path / "file").write_text("no folder")
+
+    with pytest.raises(launch.NotReady, match="where you may write"):
+        launch.set_up(testing=False)
 
 
 def test_a_missing_system_library_is_told_with_the_line_that_brings_it(

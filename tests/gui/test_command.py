@@ -1,8 +1,10 @@
 """The command line as a person uses it: what it prints, what it writes, how it ends."""
 
 import argparse
+import dataclasses
 import json
 import os
+import signal
 import subprocess
 import sys
 from pathlib import Path
@@ -433,3 +435,37 @@ def test_an_empty_name_is_not_the_folder_one_stands_in(
         main(words)
     assert ended.value.code == 2
     assert "this name is empty" in capsys.readouterr().err
+
+
+@pytest.mark.skipif(os.name == "nt", reason="signals of POSIX")
+def test_ctrl_c_while_modules_come_in_ends_without_a_list_of_them():
+    code = """if True:
+        import os, runpy, signal, sys
+        class Finder:
+            def find_spec(self, name, path=None, target=None):
+                if name == "gui.commands.commandlist":
+                    os.kill(os.getpid(), signal.SIGINT)
+        sys.meta_path.insert(0, Finder())
+        sys.argv = ["evenstand", "--help"]
+        runpy.run_module("gui", run_name="__main__")
+    """
+    ended = subprocess.run(
+        [sys.executable, "-c", code], capture_output=True, text=True, timeout=20, check=False
+    )
+
+    assert (ended.returncode, ended.stderr) == (-signal.SIGINT, "")
+
+
+def test_ctrl_c_in_the_middle_of_making_a_class_is_told_as_stopped(monkeypatch, capsys):
+    class Late:
+        def __set_name__(self, owner, name):
+            raise KeyboardInterrupt
+
+    def run(_asked):
+        type("Made", (), {"field": Late()})
+
+    look = next(command for command in COMMANDS if command.name == "look")
+    monkeypatch.setattr("gui.command.COMMANDS", [dataclasses.replace(look, run=run)])
+
+    assert main(["look", "--book", "any"]) == 130
+    assert capsys.readouterr().err == "evenstand: stopped.\n"
