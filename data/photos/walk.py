@@ -12,7 +12,7 @@ fit nothing is proposed.
 """
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from itertools import pairwise
 
@@ -32,7 +32,7 @@ class WalkPhoto:
     id: PhotoId
     tray: TrayId | None  # None where no tag was read
     at: datetime | None = None  # when it was taken
-    refused: bool = False  # too dark, say: it may have its place in the walk, and is proposed for no tray
+    refused: bool = False  # or left out: it may have its place in the walk, and is proposed for no tray
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -77,8 +77,8 @@ def proposals(walk: Sequence[WalkPhoto], rack: Sequence[TrayId]) -> dict[PhotoId
     refused = {photo.id for photo in walk if photo.refused}
     if not refused:
         return used
-    whole = _proposed(walk, rack)
-    fills = set(rack) <= {*whole.values(), *(photo.tray for photo in walk)}
+    whole = _proposed([replace(photo, tray=None) if photo.refused else photo for photo in walk], rack)
+    fills = set(rack) <= {*whole.values(), *(photo.tray for photo in walk if not photo.refused)}
     whole = {photo: tray for photo, tray in whole.items() if photo not in refused}
     doubted = {photo for photo in used.keys() & whole.keys() if used[photo] != whole[photo]}
     both = used | whole

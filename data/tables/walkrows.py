@@ -41,9 +41,9 @@ TRAYS_GROWN_ON = """
      ORDER BY shelf, position, id
 """
 PHOTOS_OF_DAY = """
-    SELECT id, taken_at, tray, refusal IS NOT NULL AS refused
+    SELECT id, taken_at, tray, refusal IS NOT NULL OR left_out_at IS NOT NULL AS refused
       FROM photo
-     WHERE taken_at >= :begin AND taken_at < :end AND kept AND left_out_at IS NULL
+     WHERE taken_at >= :begin AND taken_at < :end AND kept
      ORDER BY taken_at, name, id
 """
 

@@ -89,6 +89,11 @@ def test_a_photo_that_was_taken_again_at_once_takes_no_place() -> None:
     assert proposals(refused(walk(1, None, None, None, 4, 5, 6), 2), RACK) == {101: 2, 103: 3}
 
 
+def test_what_was_read_on_a_photo_that_is_not_used_puts_no_other_one_out_of_its_place() -> None:
+    assert proposals(refused(walk(1, 2, None, 4, 5, 6), 1), RACK) == {102: 3}
+    assert proposals(refused(walk(1, None, None), 0), RACK) == {}  # left out, and taken again at once, or not
+
+
 def test_where_a_walk_ends_early_nobody_says_whether_a_refused_photo_was_taken_again() -> None:
     assert proposals(refused(walk(1, None, None, None), 2), RACK) == {101: 2}
     assert proposals(refused(walk(None, None, None, 5), 1), RACK) == {102: 4}
@@ -107,6 +112,8 @@ def test_in_a_book_the_trays_after_a_photo_that_was_too_dark_are_not_proposed_on
     trays = book.trays()
 
     assert [book.photo(photo.photo_id).proposal_id for photo in photos] == [trays[0].id, None, trays[2].id]
+    book.leave_out(photos[0].photo_id)
+    assert book.photo(photos[2].photo_id).proposal_id == trays[2].id
 
 
 # --- times
