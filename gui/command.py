@@ -27,8 +27,6 @@ __all__ = ["main", "parser"]
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run what was asked for; wrong use ends with exit code 2 and the usage on stderr."""
-    if signal.getsignal(signal.SIGINT) is signal.SIG_DFL:
-        signal.signal(signal.SIGINT, signal.default_int_handler)
     stranger = _strange_package()
     if stranger is not None:
         say(stranger)
@@ -40,6 +38,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
     if asked.on is not None and not asked.scores:
         say("--on goes with what scores photos into a book: the window, intake, watch, rescore and demo.")
         return WRONG_USE
+    if signal.getsignal(signal.SIGINT) is signal.SIG_DFL:
+        signal.signal(signal.SIGINT, signal.default_int_handler)
     try:
         ended = int(asked.run(asked))
         if sys.stdout is not None:
