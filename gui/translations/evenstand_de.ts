@@ -2054,6 +2054,22 @@
             <translation>geglaubt</translation>
         </message>
         <message>
+            <source>mold on {what}</source>
+            <translation>Schimmel auf {what}</translation>
+        </message>
+        <message>
+            <source>not mold on {what}</source>
+            <translation>kein Schimmel auf {what}</translation>
+        </message>
+        <message>
+            <source>suspect open again on {what}</source>
+            <translation>Verdacht auf {what} wieder offen</translation>
+        </message>
+        <message>
+            <source>a photo</source>
+            <translation>einem Foto</translation>
+        </message>
+        <message>
             <source>corners of {what}</source>
             <translation>Ecken von {what}</translation>
         </message>
@@ -2398,6 +2414,14 @@
             <translation>graues Geflecht, {width} mm breit, zwischen Blättern</translation>
         </message>
         <message>
+            <source>white web {width} mm wide</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>grey web {width} mm wide</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>white web {width} mm wide on the bare {medium}</source>
             <translation>weißes Geflecht, {width} mm breit, auf bloßem Substrat ({medium})</translation>
         </message>
@@ -2460,6 +2484,10 @@
         <message>
             <source>beside the tray's wall, so it may be the wall</source>
             <translation>an der Schalenwand, also vielleicht die Wand selbst</translation>
+        </message>
+        <message>
+            <source>in the glare of a lamp, so it may be that</source>
+            <translation>im Spiegellicht einer Lampe, es kann also auch dieses sein</translation>
         </message>
         <message>
             <source>it glitters a little, as wet ground does</source>
@@ -6814,7 +6842,7 @@ bewährt</translation>
         </message>
         <message>
             <source>It fell too little, or too unevenly, to tell how fast: read it for longer.</source>
-            <translation type="unfinished" />
+            <translation>Es fiel zu wenig oder zu ungleichmäßig, um zu sagen, wie schnell: Lesen Sie länger ab.</translation>
         </message>
         <message>
             <source>Warm it at least 4 K above the air first: so near to it nothing can be told.</source>
@@ -9134,7 +9162,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Spreads may differ between media, so each difference rests on its own two media's trays, block by block, not on one common spread.</source>
-            <translation type="unfinished" />
+            <translation>Die Substrate können verschieden streuen, darum beruht jeder Unterschied auf den Schalen seiner beiden Substrate, Block für Block, nicht auf einer gemeinsamen Streuung.</translation>
         </message>
         <message>
             <source>A setting belongs to whole shelves, so shelves were compared, not trays: the number of shelves counts.</source>
@@ -9198,15 +9226,15 @@ bewährt</translation>
         </message>
         <message>
             <source>Spreads so unequal come up by chance in {chance:.1f} % of trials with one spread (Levene 1960); up to {limit:.0f} % each medium's own trays are used (Welch 1951; by blocks where there are blocks).</source>
-            <translation type="unfinished" />
+            <translation>So ungleiche Streuungen kommen durch Zufall in {chance:.1f} % der Versuche mit einer Streuung vor (Levene 1960); bis {limit:.0f} % gelten die Schalen jedes Substrats für sich (Welch 1951; nach Blöcken, wo es Blöcke gibt).</translation>
         </message>
         <message>
             <source>Should the trusted medium scatter two or three times as much as the others, a lower limit does not hold in 5 of 100 trials but in up to 11; see what the own trays alone say.</source>
-            <translation type="unfinished" />
+            <translation>Streut das bewährte Substrat zwei- oder dreimal so stark wie die anderen, so trügt eine untere Grenze nicht in 5 von 100 Versuchen, sondern in bis zu 11; dann nachsehen, was die eigenen Schalen allein sagen.</translation>
         </message>
         <message>
             <source>Should the trusted medium scatter two or three times as much as the others, unseen by this test, a lower limit does not hold in 5 of 100 trials but in up to 8; see what the own trays alone say.</source>
-            <translation type="unfinished" />
+            <translation>Streut das bewährte Substrat zwei- oder dreimal so stark wie die anderen, ohne dass es hier auffällt, so trügt eine untere Grenze nicht in 5 von 100 Versuchen, sondern in bis zu 8; dann nachsehen, was die eigenen Schalen allein sagen.</translation>
         </message>
         <message>
             <source>no verdict</source>

@@ -22,7 +22,6 @@ from data.sentence import Sentence
 from gui.home import Memory
 from gui.language.language import language_of, speak
 from gui.language.spoken import DAY, DAY_SHORT, MOMENT, day_words, filled, in_figures, spoken
-from gui.language.unbroken import unbroken
 from vision.reason import RETAKE, Reason
 
 
@@ -132,6 +131,9 @@ def test_words_of_enumerations_are_said(german: QApplication) -> None:
 def test_what_a_book_kept_as_text_is_known_again(german: QApplication) -> None:
     assert spoken(str(Reason.NO_CANOPY)) == "noch kein Bestand"
     assert spoken("conditions of A1") == "Bedingungen von A1"
+    assert spoken("mold on A1") == "Schimmel auf A1"
+    assert spoken("not mold on A1") == "kein Schimmel auf A1"
+    assert spoken("suspect open again on A1") == "Verdacht auf A1 wieder offen"
     assert spoken("shelf A, part 2") == "Etage A, Teil 2"
     assert spoken("shelf A, shelf B") == "Etage A, Etage B"
     assert spoken("A3, matched by its tag, coverage 61 %") == "A3, zugeordnet durch ihr Schild, Deckung 61 %"
@@ -263,21 +265,6 @@ def test_every_sentence_is_known_again_from_its_text(german: QApplication) -> No
         if spoken(kept) != said:
             wrong.append((kept, spoken(kept)))
     assert not wrong
-
-
-@pytest.mark.parametrize(
-    ("text", "kept"),
-    [
-        ("505 g on 11 March, 271 g under 776 g.", "505_g on 11 March, 271_g under 776_g."),
-        ("Coverage 87 %, 9 points below", "Coverage 87_%, 9_points below"),
-        ("Deckung 99,5 % (1 Punkt)", "Deckung 99,5_% (1_Punkt)"),
-        ("on day 8 green leaves", "on day 8 green leaves"),  # no unit, though it begins like one
-        ("A1 hours", "A1 hours"),
-        ("", ""),
-    ],
-)
-def test_a_number_stays_beside_its_unit(text: str, kept: str) -> None:
-    assert unbroken(text).replace("\u00a0", "_") == kept
 
 
 def test_a_kept_sentence_is_not_taken_for_a_shorter_one_that_begins_like_it(german: QApplication) -> None:
