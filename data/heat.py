@@ -84,7 +84,8 @@ def temperature_after(start_c: float, air_c: float, hours: float, constant_h: fl
 def cooling_of(samples: Sequence[Sample], air_c: float | None) -> Cooling:
     """The time constant from temperatures of the medium after the mat was switched off.
 
-    Two readings give it with the thermometer's error; three and more by least squares.
+    Two readings give it with the thermometer's error; three and more by least squares. An interval that holds
+    no cooling at all tells nothing.
     """
     ordered = sorted(samples)
     if air_c is None:
@@ -100,10 +101,13 @@ def cooling_of(samples: Sequence[Sample], air_c: float | None) -> Cooling:
     kelvin = [k for _, k in above]
     if kelvin[-1] >= kelvin[0]:
         return _untold(len(ordered), Sentence("It did not cool: was the heat mat still on?"))
-    found = _two(hours, kelvin) if len(hours) == 2 else _many(hours, kelvin)
-    if found is None:
-        return _untold(len(ordered), Sentence("These temperatures follow no cooling: look at them again."))
-    return Cooling(hours=found, n=len(ordered))
+    rate = _two(hours, kelvin) if len(hours) == 2 else _many(hours, kelvin)
+    if rate is None or rate.low is None or rate.low <= 0:
+        return _untold(
+            len(ordered),
+            Sentence("It fell too little, or too unevenly, to tell how fast: read it for longer."),
+        )
+    return Cooling(hours=rate.turned(lambda one: 1 / one), n=len(ordered))
 
 
 def _too_near(first_k: float) -> Sentence:
@@ -117,27 +121,26 @@ def _too_near(first_k: float) -> Sentence:
 
 
 def _two(hours: Sequence[float], kelvin: Sequence[float]) -> Estimate:
-    fall = math.log(kelvin[0] / kelvin[1])
-    error = THERMOMETER_K * math.hypot(1 / kelvin[0], 1 / kelvin[1])
-    rate = fall / hours[1]
-    low = hours[1] / (fall + 1.96 * error)
-    high = hours[1] / (fall - 1.96 * error) if fall > 1.96 * error else None
-    if high is None:
-        return Estimate(value=1 / rate)
-    return Estimate(value=1 / rate, low=low, high=high)
+    """The pace, shares an hour."""
+    pace = math.log(kelvin[0] / kelvin[1]) / hours[1]
+    error = THERMOMETER_K * math.hypot(1 / kelvin[0], 1 / kelvin[1]) / hours[1]
+    return Estimate.of(pace, error, math.inf)
 
 
 def _many(hours: Sequence[float], kelvin: Sequence[float]) -> Estimate | None:
+    """The same by least squares; scatter that is surely larger than the thermometer's own counts."""
     import numpy as np
+    from scipy.special import chdtri
 
     from data.statistics.curve import fit_curve
 
-    begin = (kelvin[0], max((hours[-1] - hours[0]) / math.log(kelvin[0] / kelvin[-1]), 1e-3))
-    fit = fit_curve(lambda t, start, tau: start * np.exp(-t / tau), hours, kelvin, begin)
-    if fit is None or fit.parameters[1] <= 0:
+    begin = (kelvin[0], 1 / hours[-1])
+    fit = fit_curve(lambda t, start, pace: start * np.exp(-pace * t), hours, kelvin, begin)
+    if fit is None:
         return None
-    error = fit.error_of(lambda _start, tau: tau)
-    return Estimate.of(fit.parameters[1], error, fit.df)
+    uneven = fit.rss > THERMOMETER_K**2 * float(chdtri(fit.df, 0.05))
+    error = fit.error_of(lambda _start, pace: pace, None if uneven else THERMOMETER_K)
+    return Estimate.of(fit.parameters[1], error, fit.df if uneven else math.inf)
 
 
 def _untold(n: int, why: Sentence) -> Cooling:

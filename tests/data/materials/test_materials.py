@@ -98,6 +98,9 @@ def test_a_weighing_that_cannot_be_is_refused(step: int, value: float, hours: fl
         ([(NOON, 21.9), (NOON + HOUR, 18.1)], 18.0, "Warm it at least 4 K"),
         ([(NOON, 22.0), (NOON + HOUR, 18.9)], 18.0, "read it after a quarter and half an hour"),
         ([(NOON, 24.0), (NOON + HOUR, 22.0)], None, "air"),
+        ([(NOON, 24.0), (NOON + HOUR, 23.7)], 18.0, "fell too little"),
+        # least squares took 58 million hours from this, between -3 and 3 thousand billion
+        ([(NOON + n * HOUR, 18 + k) for n, k in enumerate((5.0, 1.5, 4.9, 4.95))], 18.0, "too unevenly"),
     ],
 )
 def test_what_tells_no_cooling_says_why(
@@ -113,8 +116,14 @@ def test_over_a_mat_only_what_is_steady_counts() -> None:
     rising = [(NOON, 20.0), (NOON + HOUR, 23.0)]
     steady = [(NOON, 24.0), (NOON + HOUR, 24.2)]
 
-    assert lift_over_mat(rising, 18.0)[0] is None
+    assert "still getting warmer" in str(lift_over_mat(rising, 18.0)[1])
     assert lift_over_mat(steady, 18.0)[0] == pytest.approx(6.1)
+    assert lift_over_mat(steady[:1], 18.0)[0] == pytest.approx(6.0)
+    begun = [(NOON - 4 * HOUR, 19.0), (NOON - 3 * HOUR, 23.7), *steady]
+    assert lift_over_mat(begun[::-1], 18.0)[0] == pytest.approx(6.1)  # of the last three hours alone
+    assert lift_over_mat([(NOON, 24.0), (NOON + 3 * HOUR, 24.5)], 18.0)[0] == pytest.approx(6.25)
+    assert "air beside" in str(lift_over_mat(steady, None)[1])
+    assert "half a day" in str(lift_over_mat([], 18.0)[1])
 
 
 def test_degree_hours_are_counted_at_night_only() -> None:
@@ -138,6 +147,24 @@ def test_a_night_of_which_little_was_logged_does_not_count_as_a_warm_one() -> No
 
     assert degree_hours_below([*one, *part], 18.0) == (pytest.approx(24.0), 1)
     assert degree_hours_below(part, 18.0) == (None, 0)
+
+
+def test_a_night_is_from_eight_to_eight_and_a_gap_in_it_counts_for_nothing() -> None:
+    """16 degrees, 2 K below: 12 h; two hours' gap is bridged, three hours' are left out of nine logged."""
+    eight = datetime(2026, 3, 8, 20)
+    night = [(eight + n * HOUR, 16.0) for n in range(-3, 16)]
+    warm = [(at, 16.0 if eight <= at <= eight + 12 * HOUR else 10.0) for at, _ in night]
+
+    assert degree_hours_below(night[::-1], 18.0) == (pytest.approx(24.0), 1)
+    assert degree_hours_below([one for one in night if one[0].hour != 2], 18.0) == (pytest.approx(24.0), 1)
+    assert degree_hours_below([one for one in night if one[0].hour not in (2, 3)], 18.0) == (
+        pytest.approx(18.0), 1,
+    )  # fmt: skip
+    assert degree_hours_below([one for one in night if one[0].hour not in (2, 3, 4)], 18.0) == (None, 0)
+    assert degree_hours_below(warm, 18.0) == (pytest.approx(24.0), 1)
+    assert degree_hours_below([(at, 18.0) for at, _ in night], 18.0) == (0.0, 1)
+    rising = [(at, 17.0 + n % 2 * 2) for n, (at, _) in enumerate(night)]
+    assert degree_hours_below(rising, 18.0) == (pytest.approx(12 * 0.25), 1)
 
 
 def warmth_of(tests: tuple[tuple[BenchTest, list[Reading]], ...], **facts: Any) -> dict[str, Cell]:
