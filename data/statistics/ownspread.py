@@ -1,7 +1,7 @@
 """Own spread: what to do where some media scatter more than others.
 
 In    numbers of trays by medium, with blocks or without
-Out   whether spreads differ clearly; differences with a standard error that rests on the two media alone
+Out   whether spreads may differ; differences with a standard error that rests on the two media alone
 Not   the reading with one common spread (`leastsquares.py`)
 
 In blocks each block's own difference of two media is one number, and a t interval of these is exact whatever
@@ -21,11 +21,10 @@ from data.statistics.leastsquares import BlockFit, Design, sums
 from data.statistics.quadrature import Floats
 
 __all__ = [
-    "CLEARLY", "LEAST_TRAYS", "NO_SPREAD", "Apart", "own_difference", "pair_apart", "sidak_q", "spreads",
+    "LEAST_TRAYS", "NO_SPREAD", "Apart", "own_difference", "pair_apart", "sidak_q", "spreads",
     "unequal_chance",
 ]  # fmt: skip
 
-CLEARLY = 0.01  # chance under equal spreads below which they differ clearly
 LEAST_TRAYS = 5  # of each medium; spreads of fewer cannot be told apart
 DRAWS, LEAST_DRAWS = 999, 199
 MOST_DRAWN = 500_000  # numbers: a book of years is drawn less often

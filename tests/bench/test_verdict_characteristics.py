@@ -16,11 +16,11 @@ import pytest
 
 from data.statistics.dunnett import dunnett_q
 from data.statistics.leastsquares import design_of
-from data.statistics.ownspread import CLEARLY, LEAST_TRAYS, _drawn, _Key, _levene, sidak_q
+from data.statistics.ownspread import LEAST_TRAYS, _drawn, _Key, _levene, sidak_q
 from data.statistics.power import Design as PlannedDesign
 from data.statistics.power import power
 from data.verdict import Measured, verdict_of
-from data.verdict.outcome import Outcome
+from data.verdict.outcome import MAY_DIFFER, Outcome
 
 pytestmark = pytest.mark.sweep
 
@@ -126,12 +126,18 @@ def test_power_is_as_planned(spread):
 
 
 def test_unequal_spreads():
-    """One new medium scatters twice as much. The reading used is the own one where spreads differ clearly."""
-    print("\nspread 1:2, truth at the margin: passes %, pooled / own / as used (own used in % of trials)")
-    for number, (blocks, media, twice) in enumerate(product((3, 6, 10, 14), (3, 5), ("new", "trusted"))):
+    """One medium scatters twice or three times as much; where that may be, its own reading is used.
+
+    `how_worked_out` says of a trusted one that does: up to 8 of 100, 11 where nothing can be asked.
+    """
+    print(
+        "\nunequal spreads, truth at the margin: passes %, pooled / own / as used (own used in % of trials)"
+    )
+    rows = product((3, 4, 5, 6, 10, 14), (3, 5), (2, 3), ("new", "trusted"))
+    for number, (blocks, media, times, wild) in enumerate(rows):
         design = layout(blocks, media, 0)
         spread = np.ones(media)
-        spread[1 if twice == "new" else 0] = 2
+        spread[1 if wild == "new" else 0] = times
         values = drawn(design, [0.0] + [-MARGIN] * (media - 1), seed=3000 + number, spread=spread)
         low, fit = pooled_limits(design, values)
         own = own_limits(design, values)
@@ -140,14 +146,15 @@ def test_unequal_spreads():
             null = np.sort(_drawn(_Key(design)))
             seen = _levene(design, fit.residuals)
             chance = (1 + len(null) - np.searchsorted(null, seen * (1 - 1e-12))) / (1 + len(null))
-            differs = chance <= CLEARLY
+            differs = chance <= MAY_DIFFER
         used = np.where(differs, own, low)
         shares = [100 * float((limit > -MARGIN).any(axis=0).mean()) for limit in (low, own, used)]
         print(
-            f"{blocks:3} blocks {media} media, {twice:7} x 2: "
+            f"{blocks:3} blocks {media} media, {wild:7} x {times}: "
             f"{shares[0]:5.2f} / {shares[1]:5.2f} / {shares[2]:5.2f}  ({100 * differs.mean():.1f})"
         )
         assert shares[1] <= 5 + 100 * NOISE
+        assert shares[2] <= (8 if blocks >= LEAST_TRAYS else 11) + 100 * NOISE
 
 
 def test_equal_spreads_are_seldom_called_unequal():
@@ -156,9 +163,9 @@ def test_equal_spreads_are_seldom_called_unequal():
         fit = design.fit(drawn(design, np.zeros(media), seed=4000 + number))
         null = np.sort(_drawn(_Key(design)))
         seen = _levene(design, fit.residuals)
-        share = float(((1 + len(null) - np.searchsorted(null, seen)) / (1 + len(null)) <= CLEARLY).mean())
+        share = float(((1 + len(null) - np.searchsorted(null, seen)) / (1 + len(null)) <= MAY_DIFFER).mean())
         print(f"\n{blocks} blocks {media} media: equal spreads called unequal in {100 * share:.2f} %")
-        assert share <= CLEARLY + 0.006  # the drawn yardstick has its own error
+        assert share <= MAY_DIFFER + 0.006  # the drawn yardstick has its own error
 
 
 def test_a_running_trial_never_says_shown():
