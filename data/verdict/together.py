@@ -66,9 +66,11 @@ def _contrary_words(values: Mapping[str, Sentence | str], *, planned: bool) -> S
 
 
 def _contrary(one: Outcome | None, other: Outcome | None) -> bool:
-    """Whether one says worse and the other does not."""
+    """Whether one says worse and the other does not, or one lower and the other better."""
     told = {one, other}
-    return Outcome.WORSE in told and bool(told & {Outcome.BETTER, Outcome.AS_GOOD, Outcome.AS_GOOD_LOWER})
+    if Outcome.WORSE in told:
+        return bool(told & {Outcome.BETTER, Outcome.AS_GOOD, Outcome.AS_GOOD_LOWER})
+    return told == {Outcome.BETTER, Outcome.AS_GOOD_LOWER}
 
 
 def _rank_correlation(one: "CropVerdict", other: "CropVerdict") -> tuple[float, int] | None:

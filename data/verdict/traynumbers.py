@@ -223,11 +223,12 @@ def eye_numbers(trays: Sequence[Tray], given: Sequence[EyeGiven]) -> tuple[TrayN
         if one.blind or not blind:
             scores.setdefault(tray_id, []).append(one.value)
     return tuple(
-        TrayNumber(
-            tray=tray,
-            value=sum(scores[tray.id]) / len(scores[tray.id]) if tray.id in scores else None,
-            why_none=None if tray.id in scores else NoNumber.NOT_LOOKED_AT,
-            seen=tray.id in scores and not blind,
-        )
+        TrayNumber(tray=tray, value=sum(scores[tray.id]) / len(scores[tray.id]), seen=not blind)
+        if tray.id in scores
+        else TrayNumber(tray=tray, value=None, why_none=_why_not_looked_at(tray))
         for tray in trays
     )
+
+
+def _why_not_looked_at(tray: Tray) -> NoNumber:
+    return NoNumber.THROWN_AWAY if tray.ended == "thrown away" else NoNumber.NOT_LOOKED_AT

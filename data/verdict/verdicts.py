@@ -35,6 +35,7 @@ from data.verdict.terms import Terms
 from data.verdict.together import measures_together
 from data.verdict.traynumbers import (
     LostToMold,
+    NoNumber,
     TrayNumber,
     canopy_numbers,
     ended_before,
@@ -236,10 +237,10 @@ class _TrialReading(Terms):
         """Whether planned trays are still to come: sown but not read, or not sown yet."""
         if any(number.still_to_come for number in numbers):
             return True
-        if kind is MeasureKind.EYE and self.plan is not None and any(n.value is None for n in numbers):
-            return True
         if self.plan is None:
             return False
+        if kind is MeasureKind.EYE and any(n.why_none is NoNumber.NOT_LOOKED_AT for n in numbers):
+            return True
         sown = dict.fromkeys((treatment.name for treatment in self.plan.treatments), 0)
         for tray in trays:
             sown[self.treatments[tray.id]] += 1

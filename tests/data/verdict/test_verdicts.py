@@ -354,6 +354,31 @@ def test_measures_that_say_different_things_are_named_and_which_decides(rack: Ra
     assert any(one.startswith(words) and "None was named beforehand" in one for one in unplanned)
 
 
+@pytest.mark.parametrize(
+    ("one", "other", "contrary"),
+    [
+        (Outcome.BETTER, Outcome.AS_GOOD_LOWER, True),
+        (Outcome.AS_GOOD_LOWER, Outcome.WORSE, True),
+        (Outcome.BETTER, Outcome.AS_GOOD, False),
+        (Outcome.AS_GOOD, Outcome.AS_GOOD_LOWER, False),
+        (Outcome.WORSE, Outcome.NOT_SHOWN, False),
+    ],
+)
+def test_better_by_one_measure_and_surely_less_good_by_another_is_told(
+    rack: Rack, one: Outcome, other: Outcome, contrary: bool
+) -> None:
+    rack.shoot_all(EVEN)
+    (score,) = rack.verdicts()
+
+    def said(outcome: Outcome, kind: MeasureKind) -> CropVerdict:
+        lines = (replace(line, outcome=outcome) for line in score.verdict.media)
+        return replace(score, kind=kind, verdict=replace(score.verdict, media=tuple(lines)))
+
+    both = said(one, MeasureKind.SCORE), said(other, MeasureKind.YIELD)
+    notes = [*measures_together(both, planned=True), *measures_together(both[::-1], planned=True)]
+    assert sum("say different things of coir" in note for note in notes) == 2 * contrary
+
+
 def test_a_score_by_eye_follows_its_photo_to_another_tray_and_goes_with_one_left_out(rack: Rack) -> None:
     rack.shoot_all(EVEN)
     photos = [(one.tray_id, one.photo_id) for one in rack.book.photo_numbers(TRIAL)]
@@ -385,6 +410,33 @@ def test_a_round_by_eye_is_drawn_kept_and_read(rack: Rack) -> None:
     assert found[MeasureKind.EYE].verdict.trays == 12
     first, again = rack.book.scores_of_round(eye_round)
     assert (len(first), len(again)) == (12, 3)
+
+
+def test_scores_by_eye_are_over_without_a_tray_that_was_thrown_away_and_its_medium_is_doubted(
+    rack: Rack,
+) -> None:
+    gone, waiting = rack.tray("coir"), rack.tray("coir", 1)
+    rack.shoot_all(EVEN, leave=[gone.code])
+    rack.book.add_event([gone.id], EventKind.THROWN_AWAY, gone.sown_at + timedelta(days=4), "all rot")
+    photos = [(one.tray_id, one.photo_id) for one in rack.book.photo_numbers(TRIAL)]
+    eye_round = rack.book.begin_eye_round(TRIAL, "R.", photos, seed=4)
+
+    def eye() -> CropVerdict:
+        (found,) = [found for found in verdicts(rack.book) if found.kind is MeasureKind.EYE]
+        return found
+
+    last = next(one.place for one in eye_round.showings if one.tray_id == waiting.id)
+    for showing in eye_round.showings:
+        if showing.place != last:
+            rack.book.give_eye_score(eye_round, showing.place, 70.0 + showing.place % 5)
+    assert eye().verdict.so_far
+    rack.book.give_eye_score(eye_round, last, 71.0)
+
+    assert not eye().verdict.so_far
+    assert eye().verdict.medium("coir").n == 3
+    assert any(
+        f"without a number: {gone.code} (all rot). Where the medium was the reason" in n for n in eye().notes
+    )
 
 
 def test_a_second_word_replaces_the_first_and_can_be_taken_back(rack: Rack) -> None:
