@@ -18,6 +18,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from vision.cielab import lab
+from vision.glare import hidden
 from vision.moldchance import SEEN, Cells, mold_cells
 from vision.sparkle import dullness, sparkle
 from vision.suspect import MAY_BE_HAIRS, UNKNOWN_WHITE, Suspect, surest_first
@@ -37,11 +38,16 @@ WALL_MM = 20.0  # nearer to the edge than this lies the wall or the medium's tor
 COMMON = 0.25  # of all fuzz: many small patches are hulls of that colour
 WHITE = 75.0  # L*: root hairs and burnt spots are lighter, felt is grey
 LIKE_NOMINAL = 1.25  # times 2 px/mm, either way: cells of another size are not what the table has learned
+ALIKE = 3.0  # L* and tone: nearer to the medium than that nobody sees a difference on a grainy ground
 ACROSS_HULLS = 0.15  # share of the patch and its ring
 
 LIKELY = 0.2  # of a cell
 LEAST_CELLS_CM2 = 0.5
 HALF_SURE_CM2 = 2.1  # of mold expected in a patch, its cells' chances added up
+MOST_GLARE = (
+    0.1  # of the patch and its ring: none of 16 on photos had any, 29 of 39 false ones in made glare more
+)
+IN_GLARE = 0.5  # times the confidence, no less: felt that is bright white on dark ground looks alike
 AT_WALL = 0.5  # times the confidence: a wall between leaves is grey and bare, too
 
 
@@ -60,18 +66,22 @@ def find_suspects(top: Pixels, tissue: TissueMap, px_per_mm: float = PX_PER_MM) 
     like_nominal = 1 / LIKE_NOMINAL < px_per_mm / PX_PER_MM < LIKE_NOMINAL
     if tissue.chances is not None and like_nominal:
         colours = lab(top)
-        return suspects_in(mold_cells(top, tissue, colours), colours, tissue, px_per_mm)
+        return suspects_in(mold_cells(top, tissue, colours), colours, tissue, px_per_mm, _glare(top))
     fuzz = tissue.labels == Label.FUZZ if tissue.fuzz is None else tissue.fuzz > 0.5
     if np.count_nonzero(fuzz) < LEAST_CM2 * 100 * px_per_mm**2:
         return ()
-    scene = _Scene(fuzz=fuzz, labels=tissue.labels, colours=lab(top), px_per_mm=px_per_mm)
+    scene = _Scene(fuzz=fuzz, labels=tissue.labels, colours=lab(top), px_per_mm=px_per_mm, glare=_glare(top))
     return surest_first((_judged(patch) for patch in _patches(scene, LEAST_CM2)), LEAST_OF_PLAIN)
 
 
 def suspects_in(
-    cells: Cells, colours: NDArray[np.float32], tissue: TissueMap, px_per_mm: float = PX_PER_MM
+    cells: Cells,
+    colours: NDArray[np.float32],
+    tissue: TissueMap,
+    px_per_mm: float = PX_PER_MM,
+    glare: Mask | None = None,
 ) -> tuple[Suspect, ...]:
-    """The same from the chances of cells of 4 px; `colours` is CIELAB of the top view."""
+    """The same from the chances of cells of 4 px; `colours` is CIELAB of the top view, `glare` lies on it."""
     likely = (cells.chance > LIKELY) & (cells.bare > SEEN)
     if not likely.any():
         return ()
@@ -81,7 +91,7 @@ def suspects_in(
         cv2.resize(np.where(likely, cells.chance, 0), size, interpolation=cv2.INTER_NEAREST), np.float32
     )
     fuzz = np.asarray((chance > 0) & ~canopy(labels), np.bool_)
-    scene = _Scene(fuzz=fuzz, labels=labels, colours=colours, px_per_mm=px_per_mm, chance=chance)
+    scene = _Scene(fuzz=fuzz, labels=labels, colours=colours, px_per_mm=px_per_mm, glare=glare, chance=chance)
     return surest_first(_believed(patch) for patch in _patches(scene, LEAST_CELLS_CM2))
 
 
@@ -95,6 +105,8 @@ class _Patch:
     width_mm: float
     outline_mm: tuple[tuple[float, float], ...]
     at_wall: bool
+    in_glare: bool
+    """False of what is white itself, as glare is."""
     in_one: float
     """Share of its convex hull: felt spreads in one piece, a chain of hulls does not."""
     of_all: float
@@ -120,6 +132,7 @@ class _Scene:
     labels: Labels
     colours: NDArray[np.float32]
     px_per_mm: float
+    glare: Mask | None
     chance: NDArray[np.float32] | None = None
 
 
@@ -163,6 +176,9 @@ def _measured(scene: _Scene, inside: Mask, in_rows: slice, in_columns: slice) ->
             for column, row in outline.tolist()
         ),
         at_wall=_share(labels[around] == Label.RIM) > MOST_WALL or from_edge < WALL_MM,
+        in_glare=scene.glare is not None
+        and own[0] <= WHITE
+        and _share(scene.glare[in_rows, in_columns][inside | around]) > MOST_GLARE,
         of_all=float(seen.sum()) / float(scene.fuzz.sum()),
         in_one=min(1.0, float(inside.sum()) / max(1.0, hull)),
         among_leaves=_share(canopy(labels[around])) > AMONG_LEAVES,
@@ -175,6 +191,12 @@ def _measured(scene: _Scene, inside: Mask, in_rows: slice, in_columns: slice) ->
         if scene.chance is None
         else float(scene.chance[in_rows, in_columns][seen].sum()) / (100 * px_per_mm**2),
     )
+
+
+def _glare(top: Pixels) -> Mask:
+    """Where the top view lies under a veil of light."""
+    veil = hidden(top).view(np.uint8)
+    return np.asarray(cv2.resize(veil, top.shape[1::-1], interpolation=cv2.INTER_NEAREST) > 0, np.bool_)
 
 
 def _share(held: NDArray[np.bool_]) -> float:
@@ -199,13 +221,14 @@ def _believed(patch: _Patch) -> Suspect:
 
 
 def _told(patch: _Patch, confidence: float) -> Suspect:
-    """With half the confidence for burnt white, which may be root hairs."""
+    """With half the confidence for burnt white, which may be root hairs, and for what lies in glare."""
     white = patch.lightness > WHITE
+    confidence *= (MAY_BE_HAIRS if white else 1.0) * (IN_GLARE if patch.in_glare else 1.0)
     return Suspect(
         x_mm=patch.x_mm,
         y_mm=patch.y_mm,
         area_cm2=patch.area_cm2,
-        confidence=round(confidence * (MAY_BE_HAIRS if white else 1.0), 3),
+        confidence=round(confidence, 3),
         why=_why(patch, white),
         outline_mm=patch.outline_mm,
         white=white,
@@ -218,23 +241,27 @@ def _apart(greyer: float, lighter: float) -> float:
 
 
 def _why(patch: _Patch, white: bool) -> str:
-    where = "on the bare medium"
+    where = "" if patch.greyer is None else " on the bare medium"
     if patch.across_hulls or patch.among_leaves:
-        where = "across hulls" if patch.across_hulls else "between leaves"
-    parts = [f"{'white' if white else 'grey'} web {patch.width_mm:.0f} mm wide {where}"]
+        where = " across hulls" if patch.across_hulls else " between leaves"
+    parts = [f"{'white' if white else 'grey'} web {patch.width_mm:.0f} mm wide{where}"]
     if patch.greyer is None or patch.lighter is None:
         parts.append("no bare medium beside it to compare with")
     else:
-        shade = (
-            "lighter than" if patch.lighter > 3 else "darker than" if patch.lighter < -3 else "as light as"
-        )
-        parts.append(f"{'greyer and ' if patch.greyer > 0 else ''}{shade} the medium around")
+        parts.append(_beside(patch.greyer, patch.lighter))
     parts.append(UNKNOWN_WHITE if white else "not white fans along roots")
     if patch.dull < 1:
         parts.append("it glitters a little, as wet ground does")
     if patch.at_wall:
         parts.append("beside the tray's wall, so it may be the wall")
+    if patch.in_glare:
+        parts.append("in the glare of a lamp, so it may be that")
     return "; ".join(parts)
+
+
+def _beside(greyer: float, lighter: float) -> str:
+    shade = "as light as" if abs(lighter) <= ALIKE else "lighter than" if lighter > 0 else "darker than"
+    return f"{'greyer and ' if greyer > ALIKE else ''}{shade} the medium around"
 
 
 def _tone(colour: NDArray[np.float32]) -> float:

@@ -6,6 +6,7 @@ import cv2
 import numpy as np
 import pytest
 
+from vision.cielab import encoded, linear
 from vision.sparkle import dullness, sparkle
 from vision.suspect import Suspect, TrayFacts, known_better, unknown_again, with_facts
 from vision.suspects import find_suspects
@@ -108,6 +109,29 @@ def test_felt_at_the_wall_is_less_sure_and_says_why():
     assert at_wall.confidence < inside.confidence / 2
     assert "wall" in at_wall.why
     assert "wall" not in inside.why
+
+
+def a_lamp_over(top: Pixels, centre_mm: tuple[float, float]) -> Pixels:
+    """Its reflection, 25 mm to one standard deviation: light added to what lies there."""
+    rows, columns = np.mgrid[:508, :1016]
+    away = np.hypot(columns / 2 - centre_mm[0], rows / 2 - centre_mm[1]) / 25
+    return encoded(linear(top) + (0.2 * np.exp(-(away**2) / 2))[:, :, None])
+
+
+def test_felt_in_the_glare_of_a_lamp_is_half_as_sure_and_says_why():
+    """Glare on a drawn canopy and on bare ground made about one false suspect a photo, up to 0.99 sure."""
+    labels = np.full((508, 1016), Label.MEDIUM, np.uint8)
+    tissue = TissueMap(labels=labels, fuzz=disc((200.0, 120.0), 13.0).astype(np.float32))
+    felt = with_felt(a_medium(), (200.0, 120.0), 13.0)
+
+    (plain,), (far,), (glaring,) = (
+        find_suspects(top, tissue)
+        for top in (felt, a_lamp_over(felt, (400.0, 120.0)), a_lamp_over(felt, (200.0, 120.0)))
+    )
+
+    assert "glare" not in plain.why + far.why
+    assert glaring.why.endswith("in the glare of a lamp, so it may be that")
+    assert 0.3 * plain.confidence < glaring.confidence < 0.6 * plain.confidence
 
 
 def test_wet_ground_that_glitters_is_told_from_dull_felt():
@@ -274,3 +298,17 @@ def test_a_patch_that_fills_the_picture_has_nothing_around_it_and_is_told_all_th
 
     assert suspect.area_cm2 == pytest.approx(50.8 * 25.4)
     assert "no bare medium beside it" in suspect.why
+    assert "on the bare medium" not in suspect.why
+
+
+@pytest.mark.parametrize(("warmer", "greyer"), [(0, False), (40, True)])
+def test_felt_is_called_greyer_only_where_an_eye_would_see_it(warmer, greyer):
+    """Both media are darker than the felt, one as grey, one brown."""
+    top = with_felt(a_medium((62 + warmer, 62, 60 - warmer)), (200.0, 120.0), 13.0)
+    labels = np.full((508, 1016), Label.MEDIUM, np.uint8)
+
+    (suspect,) = find_suspects(
+        top, TissueMap(labels=labels, fuzz=disc((200.0, 120.0), 13.0).astype(np.float32))
+    )
+
+    assert ("greyer" in suspect.why) is greyer
