@@ -302,7 +302,11 @@ class Window(QMainWindow):
         """Whether nothing would be lost, or it has been said what and is meant now, the second time."""
         lost = " ".join(filter(None, (screen.unkept() for screen in self.screens.made.values())))
         sentence = words.format(lost=lost)
-        if not lost or sentence == self._told_lost:
+        if not lost:
+            return True
+        if sentence == self._told_lost:
+            self.trouble.hide()
+            self._told_lost = ""
             return True
         self.go_to("traysheet")
         self.tell_trouble(sentence)

@@ -616,6 +616,7 @@ def test_another_book_is_opened_over_what_is_not_kept_only_the_second_time(
     assert (with_book.trouble.words.text(), with_book.place) == (said, "traysheet")
 
     assert with_book.open_folder(tmp_path / "other")
+    assert with_book.trouble.isHidden()  # what was given up stood in the other book
 
 
 def test_the_window_comes_back_as_it_was(make_window: Maker) -> None:
