@@ -11,7 +11,6 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 from data.records import Look
 from gui.controls.bounce import Bounce
 from gui.language.spoken import spoken
-from gui.language.unbroken import unbroken
 from gui.language.words import translate
 from gui.style.marks import kind_words
 from gui.style.palette import Space, set_role
@@ -78,7 +77,7 @@ class LookDetail(QWidget):
 
     def _show_words(self) -> None:
         lines = [] if self._look is None else _lines(self._look)
-        self.words.setText(unbroken(self._in_brief(lines) if self._brief else "\n".join(lines)))
+        self.words.setText(self._in_brief(lines) if self._brief else "\n".join(lines))
         self.words.setToolTip("\n".join(lines) if self._brief and len(lines) > 1 else "")
 
     def _in_brief(self, lines: list[str]) -> str:

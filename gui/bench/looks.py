@@ -28,9 +28,9 @@ from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOpti
 
 from data.records import Look, LookKind
 from gui.language.spoken import DAY, day_words, spoken
-from gui.language.unbroken import unbroken
 from gui.style.marks import draw_mark, kind_words, urgency_colour, urgency_words
 from gui.style.palette import RACK_TARGET, RADIUS, Space, set_role, tokens_now
+from gui.style.unbroken import unbroken
 
 __all__ = ["LookList", "LookModel"]
 

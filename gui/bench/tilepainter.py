@@ -48,6 +48,8 @@ LEAST_COLUMNS_OF_TEXT = 19  # letters that a tile must have room for beside each
 TICK = 22.0  # px
 MOST_FITTED = 200  # of at most 260 x 130 px: 27 MB
 GROWTH_SHARE = 0.34  # of the tile's width
+LEAST_GROWTH = 24  # px, of the line of growth; less of it tells nothing
+BESIDE_MARK = Space.XS + 1  # px
 
 
 def tile_size(font: QFont) -> TileSize:
@@ -157,9 +159,10 @@ class TilePainter(QStyledItemDelegate):
 
         third = QRect(box.x(), second.bottom() + 1, box.width(), metrics.height())
         growth = QRect(third)
-        growth.setLeft(third.right() - int(third.width() * GROWTH_SHARE) + 1)
-        drawn = draw_growth(painter, QRectF(growth), tile.growth, t)
-        if drawn:
+        room = third.width() - _state_width(standing, metrics) - GAP  # the words go first
+        across = min(int(third.width() * GROWTH_SHARE), room)
+        growth.setLeft(third.right() - across + 1)
+        if across >= LEAST_GROWTH and draw_growth(painter, QRectF(growth), tile.growth, t):
             third.setRight(growth.left() - GAP)
         self._state(painter, third, metrics, standing, t)
 
@@ -176,10 +179,17 @@ class TilePainter(QStyledItemDelegate):
         side = metrics.ascent()
         top = box.y() + (box.height() - side) / 2
         draw_mark(painter, QRectF(box.x(), top, side, side), look.urgency, t)
-        words = box.adjusted(side + Space.XS + 1, 0, 0, 0)
+        words = box.adjusted(side + BESIDE_MARK, 0, 0, 0)
         painter.setPen(QColor(urgency_colour(look.urgency, t)))
         text = metrics.elidedText(kind_words(look.what), Qt.TextElideMode.ElideRight, words.width())
         painter.drawText(words, left, text)
+
+
+def _state_width(standing: Standing, metrics: QFontMetrics) -> int:
+    """What the last line's words take with their mark, px."""
+    if standing.look is None:
+        return metrics.horizontalAdvance(day_words(standing))
+    return metrics.ascent() + BESIDE_MARK + metrics.horizontalAdvance(kind_words(standing.look.what))
 
 
 def draw_growth(painter: QPainter, box: QRectF, growth: Sequence[tuple[int, float]], t: Tokens) -> bool:

@@ -8,13 +8,12 @@ Not   what the lines say
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
 from gui.style.palette import Space, set_role
+from gui.style.words import quotable
 
 __all__ = ["Fold"]
-
-LETTERS = 90  # a line, at most
 
 
 class Fold(QWidget):
@@ -30,28 +29,18 @@ class Fold(QWidget):
         self.button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         set_role(self.button, "quiet")
         self.button.clicked.connect(self._turn)
-        self.lines = QLabel(self)
-        self.lines.setTextFormat(Qt.TextFormat.PlainText)
-        self.lines.setWordWrap(True)
-        self.lines.setTextInteractionFlags(
-            Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
-        )
-        set_role(self.lines, "soft")
+        self.lines = quotable(self, "soft")
         self.lines.hide()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(Space.S)
         column.addWidget(self.button)
-        across = QHBoxLayout()  # a label of limited width asks for too little height in a column
-        across.addWidget(self.lines, 100)
-        across.addStretch(1)
-        column.addLayout(across)
+        column.addWidget(self.lines)
 
     def say(self, lines: Sequence[str]) -> None:
         """Show these when it is open; without any the whole fold goes."""
         self.setVisible(bool(lines))
         self.lines.setText("\n\n".join(lines))
-        self.lines.setMaximumWidth(self.fontMetrics().averageCharWidth() * LETTERS)
 
     @Slot()
     def _turn(self) -> None:

@@ -10,12 +10,11 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWi
 
 from gui.style.icon import icon
 from gui.style.palette import Space, set_role, tokens_now
-from gui.style.words import wrapped
+from gui.style.words import line_width, wrapped
 
 __all__ = ["Teaching"]
 
 ICON = 48  # px
-LETTERS_A_LINE = 75
 
 
 class Teaching(QWidget):
@@ -68,4 +67,4 @@ class Teaching(QWidget):
         """The icon in the new ink, lines as long as they read well."""
         drawn = icon(self._name, tokens_now().accent)
         self._picture.setPixmap(drawn.pixmap(QSize(ICON, ICON), self.devicePixelRatioF()))
-        self.words.setFixedWidth(self.fontMetrics().averageCharWidth() * LETTERS_A_LINE)
+        self.words.setFixedWidth(line_width(self.fontMetrics()))

@@ -22,7 +22,7 @@ class ZoomBar(QWidget):
         super().__init__(parent)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(Space.XS)
+        row.setSpacing(Space.S)
         self._buttons: dict[str, QToolButton] = {}
         for name, words, key, does in (
             ("zoom-in", self.tr("Look closer"), "+", view.zoom_in),

@@ -11,7 +11,7 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QGuiApplication, QResizeEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from data.cancel import CancelToken
 from data.records import Tray
@@ -22,11 +22,11 @@ from gui.intake.view import IntakeRow, Kind
 from gui.language.plainbutton import plain_button
 from gui.language.plainhint import plain_hint
 from gui.language.spoken import spoken
-from gui.language.unbroken import unbroken
 from gui.photo.mips import Mips
 from gui.photo.photoload import load_photo
 from gui.pictures import PictureView
 from gui.style.palette import Space, set_role
+from gui.style.words import quotable
 from gui.work import Report, Work
 
 __all__ = ["PhotoPanel"]
@@ -68,12 +68,7 @@ class PhotoPanel(QFrame):
         """Made in the order in which Tab comes by."""
         self.picture.setAccessibleName(self.tr("The photo"))
         self.picture.setMinimumSize(200, PICTURE_HIGH)
-        self.sentence = QLabel(self.doing)
-        self.sentence.setTextFormat(Qt.TextFormat.PlainText)
-        self.sentence.setWordWrap(True)
-        self.sentence.setTextInteractionFlags(
-            Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
-        )
+        self.sentence = quotable(self.doing)
         self.sentence.setAccessibleName(self.tr("What became of the photo"))
         self.zoom = ZoomBar(self.picture, self.doing)
 
@@ -180,9 +175,7 @@ class PhotoPanel(QFrame):
 
     def _show_words(self, row: IntakeRow | None) -> None:
         self.picture.describe("" if row is None else row.name)
-        self.sentence.setText(
-            self.tr("Choose a row to see its photo.") if row is None else unbroken(row.sentence)
-        )
+        self.sentence.setText(self.tr("Choose a row to see its photo.") if row is None else row.sentence)
 
     def _show_buttons(self, row: IntakeRow | None) -> None:
         kind = None if row is None else row.kind

@@ -27,10 +27,10 @@ from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 from gui.intake.view import IntakeRow, Kind
 from gui.language.plainhint import plain_hint
 from gui.language.spoken import DAY_MOMENT_SHORT, day_words
-from gui.language.unbroken import unbroken
 from gui.photo.thumbnails import Thumbnails
 from gui.style.palette import RACK_TARGET, Space, tokens_now
 from gui.style.tokens import Tokens
+from gui.style.unbroken import unbroken
 
 __all__ = ["FateDelegate", "PhotoDelegate", "PhotoTable"]
 

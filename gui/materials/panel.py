@@ -15,7 +15,7 @@ from data.materials.reading import MaterialReading
 from data.materials.table import Origin, Row
 from data.medium.feeds import ASK_FIRST, COMPARE
 from gui.language.spoken import spoken
-from gui.materials.table import DOT, draw_origin
+from gui.materials.cellpainter import DOT, draw_origin
 from gui.materials.view import origin_words, panel_words, row_of
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped

@@ -2,41 +2,25 @@
 
 In    a `MaterialReading`
 Out   `cell_chosen` with row and medium, by mouse and arrow keys
-Not   the words (`view.py`)
-
-A dot tells where a number came from, by shape as well as colour: full circle measured here, square typed in,
-open circle from literature, open diamond a guess; a gap has none.
+Not   the words (`view.py`), painting a cell (`cellpainter.py`)
 """
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRectF, QSize, Qt, Signal, Slot
-from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPen, QPolygonF, QResizeEvent
-from PySide6.QtWidgets import (
-    QAbstractItemView,
-    QHeaderView,
-    QStyle,
-    QStyledItemDelegate,
-    QStyleOptionViewItem,
-    QTableWidget,
-    QTableWidgetItem,
-    QWidget,
-)
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtGui import QFont, QFontMetrics, QResizeEvent
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableWidget, QTableWidgetItem, QWidget
 
 from data.materials.reading import MaterialReading
-from data.materials.table import Origin
 from gui.language.plainhint import plain_hint
 from gui.language.spoken import spoken
+from gui.materials.cellpainter import WORDS, CellPainter
 from gui.materials.headings import broken
-from gui.materials.view import CellWords, Line, cell_words, lines_of
-from gui.style.palette import Space, tokens_now
+from gui.materials.view import Line, cell_words, lines_of
+from gui.style.palette import Space
 
-__all__ = ["MaterialTable", "draw_origin"]
+__all__ = ["MaterialTable"]
 
-WORDS, IS_HEADING = Qt.ItemDataRole.UserRole, Qt.ItemDataRole.UserRole + 1
-SMALL = 0.88
-DOT = 9.0
 EDGES = 2 * Space.S + Space.XS  # px beside the words of a heading
 HEADS = 0.29  # of the width for the headings of rows, at most
-Index = QModelIndex | QPersistentModelIndex
 
 
 class MaterialTable(QTableWidget):
@@ -55,7 +39,7 @@ class MaterialTable(QTableWidget):
         self.setStyleSheet("QTableCornerButton::section { background: transparent; border: none; }")
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-        self.setItemDelegate(_Painter(self))
+        self.setItemDelegate(CellPainter(self))
         self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
         self.horizontalHeader().setHighlightSections(False)
         self.horizontalHeader().setSectionsClickable(False)
@@ -96,7 +80,6 @@ class MaterialTable(QTableWidget):
                 item = QTableWidgetItem()
                 if line.row is None:
                     item.setFlags(Qt.ItemFlag.NoItemFlags)
-                    item.setData(IS_HEADING, True)
                 else:
                     words = cell_words(line.row, medium, table.cell(line.row.key, medium))
                     item.setData(WORDS, words)
@@ -161,97 +144,3 @@ class MaterialTable(QTableWidget):
         """Go to a cell."""
         number = next(n for n, line in enumerate(self._lines) if line.row is not None and line.row.key == row)
         self.setCurrentCell(number, self._media.index(medium))
-
-
-class _Painter(QStyledItemDelegate):
-    """Value and dot above, range and n below; a gap in one wrapped sentence."""
-
-    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
-        tokens = tokens_now()
-        rect = QRectF(option.rect)
-        painter.save()
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        chosen = bool(option.state & QStyle.StateFlag.State_Selected)
-        painter.fillRect(rect, QColor(tokens.sheet))
-        painter.setPen(QPen(QColor(tokens.line), 1))
-        painter.drawLine(rect.bottomLeft(), rect.bottomRight())
-        words = index.data(WORDS)
-        if isinstance(words, CellWords):
-            self._cell(painter, rect, words, option.font)
-            if chosen:
-                painter.setPen(QPen(QColor(tokens.accent), 2))
-                painter.drawRoundedRect(rect.adjusted(1.5, 1.5, -1.5, -1.5), 5, 5)
-        painter.restore()
-
-    def _cell(self, painter: QPainter, rect: QRectF, words: CellWords, plain: QFont) -> None:
-        tokens = tokens_now()
-        inner = rect.adjusted(Space.S, Space.XS, -Space.S, -Space.XS)
-        small = QFont(plain)
-        small.setPointSizeF(plain.pointSizeF() * SMALL)
-        if words.origin is None:
-            painter.setFont(small)
-            painter.setPen(QColor(tokens.soft_ink))
-            flags = Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextWordWrap
-            metrics = painter.fontMetrics()
-            text = words.below
-            if metrics.boundingRect(inner.toRect(), int(flags), text).height() > inner.height():
-                text = _cut(
-                    text,
-                    lambda t: metrics.boundingRect(inner.toRect(), int(flags), t).height() <= inner.height(),
-                )
-            painter.drawText(inner, int(flags), text)
-            return
-        bold = QFont(plain)
-        bold.setBold(True)
-        painter.setFont(bold)
-        painter.setPen(QColor(tokens.ink))
-        painter.drawText(inner.adjusted(DOT + Space.S, 0, 0, 0), int(Qt.AlignmentFlag.AlignTop), words.value)
-        line = painter.fontMetrics().height()
-        draw_origin(painter, inner.x(), inner.y() + (line - DOT) / 2, words.origin)
-        painter.setFont(small)
-        painter.setPen(QColor(tokens.soft_ink))
-        room = inner.adjusted(DOT + Space.S, line, 0, 0)
-        metrics, below = painter.fontMetrics(), words.below
-        if metrics.horizontalAdvance(below) > room.width():
-            below = below.rpartition(", ")[0] or below  # how many of what: the panel says it, too
-        text = metrics.elidedText(below, Qt.TextElideMode.ElideRight, int(room.width()))
-        painter.drawText(room, int(Qt.AlignmentFlag.AlignTop), text)
-
-    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
-        return QSize(120, 40)
-
-
-def _cut(text: str, fits: object) -> str:
-    """As many words as fit."""
-    words = text.split(" ")
-    while len(words) > 1:
-        words.pop()
-        shorter = " ".join(words) + "…"
-        if fits(shorter):  # type: ignore[operator]
-            return shorter
-    return text
-
-
-def draw_origin(painter: QPainter, x: float, y: float, origin: Origin) -> None:
-    """The dot of a number's source, 9 px."""
-    tokens = tokens_now()
-    box = QRectF(x + 0.5, y + 0.5, DOT - 1, DOT - 1)
-    painter.save()
-    painter.setPen(QPen(QColor(tokens.ink), 1.5))
-    full = QColor(tokens.accent) if origin is Origin.MEASURED else QColor(tokens.calm)
-    painter.setBrush(full if origin in (Origin.MEASURED, Origin.TYPED) else Qt.BrushStyle.NoBrush)
-    if origin is Origin.TYPED:
-        painter.drawRect(box)
-    elif origin is Origin.GUESS:
-        centre = box.center()
-        half = box.width() / 2 + 0.5
-        painter.drawPolygon(
-            QPolygonF([centre + one for one in (_at(0, -half), _at(half, 0), _at(0, half), _at(-half, 0))])
-        )
-    else:
-        painter.drawEllipse(box)
-    painter.restore()
-
-
-def _at(x: float, y: float) -> QPointF:
-    return QPointF(x, y)

@@ -60,7 +60,7 @@ class BlocksPage(PlanPage):
         )
         self._grid = QGridLayout()
         self._grid.setHorizontalSpacing(Space.S)
-        self._grid.setVerticalSpacing(Space.XS)
+        self._grid.setVerticalSpacing(Space.S)
         self._grid.setColumnStretch(4, 1)
         for number, words in enumerate(
             (self.tr("shelf"), self.tr("places for trays"), self.tr("window or draught"))

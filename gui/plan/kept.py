@@ -12,10 +12,9 @@ from gui.plan.page import PlanPage
 from gui.plan.summary import plan_rows, summary_of
 from gui.plan.view import PlanState
 from gui.style.palette import Space, set_role
+from gui.style.words import quotable
 
 __all__ = ["KeptPlanPage"]
-
-LETTERS = 75
 
 
 class KeptPlanPage(PlanPage):
@@ -26,8 +25,7 @@ class KeptPlanPage(PlanPage):
         self._grid = QGridLayout()
         self._grid.setHorizontalSpacing(Space.XL)
         self._grid.setVerticalSpacing(Space.M)
-        self._grid.setColumnStretch(1, 100)
-        self._grid.setColumnStretch(2, 1)
+        self._grid.setColumnStretch(1, 1)
         self.column.addLayout(self._grid)
         self.column.addStretch(1)
         self._labels: list[tuple[QLabel, QLabel]] = []
@@ -56,15 +54,9 @@ class KeptPlanPage(PlanPage):
         return "\n".join(words.text() for _, words in self._labels if not words.isHidden())
 
     def _add_row(self) -> None:
-        label, words = QLabel(self.body), QLabel(self.body)
+        label, words = QLabel(self.body), quotable(self.body)
         set_role(label, "soft")
         label.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
-        words.setTextFormat(Qt.TextFormat.PlainText)
-        words.setWordWrap(True)
-        words.setMaximumWidth(self.fontMetrics().averageCharWidth() * LETTERS)
-        words.setTextInteractionFlags(
-            Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
-        )
         line = len(self._labels)
         self._grid.addWidget(label, line, 0)
         self._grid.addWidget(words, line, 1)

@@ -19,8 +19,6 @@ from gui.style.words import heading, soft, wrapped
 
 __all__ = ["SowPage"]
 
-LETTERS = 75
-
 
 class SowPage(QWidget):
     """One question: when."""
@@ -54,8 +52,6 @@ class SowPage(QWidget):
         column.addLayout(across)
         column.addWidget(self.after)
         column.addStretch(1)
-        for label in (self.words, self.after):
-            label.setMaximumWidth(self.fontMetrics().averageCharWidth() * LETTERS)
 
     @property
     def day(self) -> date:

@@ -31,8 +31,8 @@ from gui.plan.page import PlanPage
 from gui.plan.reading import first_crop
 from gui.plan.sameforall import SameForAll
 from gui.plan.view import PlanState
-from gui.style.palette import Space, set_role
-from gui.style.words import heading, soft
+from gui.style.palette import Space
+from gui.style.words import heading, soft, wrapped
 
 __all__ = ["TreatmentsPage"]
 
@@ -68,7 +68,7 @@ class TreatmentsPage(PlanPage):
         column.addWidget(heading(self.tr("On which crops?"), self.body))
         self._crops = QGridLayout()
         self._crops.setHorizontalSpacing(Space.M)
-        self._crops.setVerticalSpacing(Space.XS)
+        self._crops.setVerticalSpacing(Space.S)
         self._crops.setColumnStretch(0, 1)
         heads = (
             self.tr("crop"), self.tr("read on day"), self.tr("dry seed a tray"), self.tr("blackout, days"),
@@ -144,9 +144,7 @@ class TreatmentsPage(PlanPage):
         self.same.changed.connect(self._same_edited)
         self.feed, self.watering = self.same.feed, self.same.watering
         self.column.addWidget(self.same)
-        self.caution = QLabel(self.body)
-        self.caution.setWordWrap(True)
-        set_role(self.caution, "notice")
+        self.caution = wrapped("", self.body, "notice")
         self.column.addWidget(self.caution)
 
     def _add_row(self, *parts: QWidget) -> None:

@@ -165,7 +165,7 @@ QCalendarWidget QToolButton#qt_calendar_prevmonth, QCalendarWidget QToolButton#q
   background: @arrow_ground@;
 }
 
-QCheckBox, QRadioButton { spacing: 8px; min-height: 24px; }
+QCheckBox, QRadioButton { spacing: 8px; min-height: 32px; }
 QCheckBox::indicator, QRadioButton::indicator { width: 16px; height: 16px; border: 1px solid @soft_ink@; }
 QCheckBox::indicator { border-radius: 4px; background: @sheet@; }
 QRadioButton::indicator { border-radius: 9px; background: @sheet@; }
@@ -187,7 +187,7 @@ QTableView[role="plain"] { border: 1px solid transparent; border-radius: 4px; }
 QTableView[role="plain"]:focus { border-color: @accent@; }
 QHeaderView { background: transparent; border: none; }
 QHeaderView::section {
-  background: @sheet@; color: @soft_ink@; border: none; border-bottom: 1px solid @line@; padding: 6px 8px;
+  background: transparent; color: @soft_ink@; border: none; border-bottom: 1px solid @line@; padding: 6px 8px;
 }
 QTableView { gridline-color: @line@; selection-background-color: @accent@; selection-color: @on_accent@; }
 

@@ -1,24 +1,97 @@
-"""Words: labels of plain sentences, which break their lines where the width ends.
+"""Words: labels of plain sentences, which break their lines where the width ends, or reading would grow hard.
 
 In    the text, the widget they stand on, their role (`gui/style/palette.py`)
 Out   a `QLabel`
 """
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, QSize, Qt
+from PySide6.QtGui import QFontMetrics, QResizeEvent
 from PySide6.QtWidgets import QLabel, QWidget
 
 from gui.style.palette import set_role
+from gui.style.unbroken import UNBREAKING, unbroken
 
-__all__ = ["heading", "soft", "wrapped"]
+__all__ = ["heading", "line_width", "quotable", "soft", "wrapped"]
+
+LETTERS = 75  # a line, at most
+GRACE = 1.25  # so much longer may be what fits one line: two would leave a word or two alone
+SAMPLE = "It was weighed again in the evening, after it had drained for an hour. "  # prose: an x is wider
 
 
-def wrapped(words: str, parent: QWidget, role: str = "") -> QLabel:
+def line_width(metrics: QFontMetrics) -> int:
+    """Width in px of the longest line that reads well."""
+    return round(LETTERS * metrics.horizontalAdvance(SAMPLE) / len(SAMPLE))
+
+
+class Prose(QLabel):
+    """A sentence that takes all the width there is, and no more of it for a line than reads well.
+
+    A greatest width would not do: layouts put what is narrower than its place into the middle.
+    """
+
+    def setText(self, words: str) -> None:
+        """Show this; numbers keep their units beside them."""
+        super().setText(unbroken(words))
+        self._leave_free()
+
+    def text(self) -> str:
+        """As it was set."""
+        return super().text().replace(UNBREAKING, " ")
+
+    def heightForWidth(self, width: int) -> int:
+        """Of its lines, which do not grow with the place."""
+        return super().heightForWidth(min(width, self._longest()) + self._beyond())
+
+    def sizeHint(self) -> QSize:
+        """Without what is left free."""
+        return super().sizeHint() - QSize(self._beyond(), 0)
+
+    def minimumSizeHint(self) -> QSize:
+        """Without what is left free."""
+        return super().minimumSizeHint() - QSize(self._beyond(), 0)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Leave free what lies beyond the longest line."""
+        super().resizeEvent(event)
+        self._leave_free()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Larger letters take a wider line."""
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._leave_free()
+
+    def _longest(self) -> int:
+        metrics = self.fontMetrics()
+        line, whole = line_width(metrics), metrics.horizontalAdvance(super().text())
+        return whole if line < whole <= GRACE * line else line
+
+    def _beyond(self) -> int:
+        return self.contentsMargins().right()
+
+    def _leave_free(self) -> None:
+        beyond = max(0, self.width() - self._longest())
+        if beyond != self._beyond():
+            self.setContentsMargins(0, 0, beyond, 0)
+
+
+def wrapped(words: str, parent: QWidget | None, role: str = "") -> QLabel:
     """A sentence."""
-    label = QLabel(words, parent)
+    label = Prose(parent)
     label.setWordWrap(True)
     label.setTextFormat(Qt.TextFormat.PlainText)  # a name like <b>1 may stand in it
+    label.setText(words)
     if role:
         set_role(label, role)
+    return label
+
+
+def quotable(parent: QWidget | None, role: str = "") -> QLabel:
+    """A sentence to come that can be marked and copied, by mouse and keys."""
+    label = wrapped("", parent, role)
+    label.setTextInteractionFlags(
+        Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
+    )
     return label
 
 

@@ -7,7 +7,7 @@ Not   the parts themselves
 
 from collections.abc import Iterator
 
-from PySide6.QtCore import Qt, Signal, SignalInstance
+from PySide6.QtCore import Signal, SignalInstance
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from gui.controls.flow import Flow
@@ -15,7 +15,7 @@ from gui.language.spoken import DAY_YEAR_SHORT, day_words, spoken
 from gui.notes.numberlist import NumberList
 from gui.notes.numberwords import NumberLine
 from gui.style.palette import Space, set_role
-from gui.style.words import wrapped
+from gui.style.words import quotable, wrapped
 from gui.traysheet.growthchart import GrowthChart
 from gui.traysheet.growthfit import Fitted
 from gui.traysheet.suspectlist import SuspectList
@@ -38,10 +38,7 @@ class SheetSide(QFrame):
         set_role(self, "sheet")
         self.big, self.big_words = QLabel(self), self._words("soft")
         set_role(self.big, "big")
-        self.reason = self._words("notice")
-        self.reason.setTextInteractionFlags(
-            Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
-        )
+        self.reason = quotable(self, "notice")
         self.suspects = SuspectList(self)
         self.numbers, self.conditions, self.quality = NumberList(self), NumberList(self), NumberList(self)
         self._numbers: tuple[NumberLine, ...] = ()

@@ -13,11 +13,10 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from data.verdict.outcome import Outcome
 from gui.answer.view import Answer
-from gui.style.palette import Space, set_role, tokens_now
+from gui.style.palette import Space, tokens_now
+from gui.style.words import quotable
 
 __all__ = ["AnswerList", "AnswerMark"]
-
-LETTERS = 100  # a line, at most
 
 
 class AnswerMark(QWidget):
@@ -100,22 +99,14 @@ class AnswerList(QWidget):
             if number < len(answers):
                 mark.show_answer(answers[number])
                 words.setText(answers[number].words)
-                words.setMaximumWidth(words.fontMetrics().averageCharWidth() * LETTERS)
 
     def _add_row(self) -> None:
         row = QWidget(self)
-        mark, words = AnswerMark(row), QLabel(row)
-        set_role(words, "answer")
-        words.setTextFormat(Qt.TextFormat.PlainText)
-        words.setWordWrap(True)
-        words.setTextInteractionFlags(
-            Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
-        )
+        mark, words = AnswerMark(row), quotable(row, "answer")
         across = QHBoxLayout(row)
         across.setContentsMargins(0, 0, 0, 0)
         across.setSpacing(Space.M)
         across.addWidget(mark, 0, Qt.AlignmentFlag.AlignTop)
-        across.addWidget(words, 100)
-        across.addStretch(1)
+        across.addWidget(words, 1)
         self._column.addWidget(row)
         self._rows.append((row, mark, words))

@@ -8,7 +8,7 @@ Not   which crop is looked at (`head.py`), the words (`answer/view.py`)
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from data.trial import MeasureKind
@@ -36,7 +36,7 @@ from gui.controls.rolling import roll_down
 from gui.controls.sides import Sides
 from gui.language.spoken import spoken
 from gui.style.palette import Space, set_role
-from gui.style.words import wrapped
+from gui.style.words import quotable, wrapped
 from gui.verdict.answerlist import AnswerList
 from gui.verdict.table import VerdictTable
 
@@ -44,8 +44,6 @@ if TYPE_CHECKING:
     from data.verdict.verdicts import CropVerdict
 
 __all__ = ["VerdictPage"]
-
-LETTERS = 75
 
 
 class VerdictPage(QScrollArea):
@@ -156,13 +154,7 @@ class VerdictPage(QScrollArea):
 
     @staticmethod
     def _words(parent: QWidget) -> QLabel:
-        label = QLabel(parent)
-        label.setTextFormat(Qt.TextFormat.PlainText)
-        label.setWordWrap(True)
-        label.setTextInteractionFlags(
-            Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
-        )
-        return label
+        return quotable(parent)
 
     @property
     def charts(self) -> tuple[DrawnChart, ...]:

@@ -1,12 +1,15 @@
-"""Sentences on labels are text, whatever a person has called things."""
+"""Sentences on labels are text, whatever a person has called things, in lines that read well."""
 
 from collections.abc import Callable
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLabel, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
+from gui.style.palette import dress
+from gui.style.tokens import Scheme
+from gui.style.unbroken import unbroken
 from gui.style.words import heading, soft, wrapped
 
 
@@ -21,3 +24,58 @@ def test_a_name_that_looks_like_html_is_shown_as_it_was_typed(
 
     assert label.textFormat() is Qt.TextFormat.PlainText
     assert label.wordWrap()
+
+
+@pytest.mark.parametrize("percent", [100, 150])
+def test_lines_are_no_longer_than_reads_well_however_wide_the_window(
+    qtbot: QtBot, dressed: QApplication, percent: int
+) -> None:
+    dress(dressed, Scheme.LIGHT, percent)
+    page = QWidget()
+    qtbot.addWidget(page)
+    column = QVBoxLayout(page)
+    label = wrapped("A sentence that goes on and on, as they do where much is explained. " * 6, page)
+    column.addWidget(label)
+    column.addStretch(1)
+    with qtbot.waitExposed(page):
+        page.resize(2400, 900)
+        page.show()
+
+    letter = label.fontMetrics().horizontalAdvance(label.text()) / len(label.text())
+    assert label.x() < 50  # where all else begins, not in the middle
+    assert label.contentsRect().width() <= 76 * letter
+    lines = label.height() / label.fontMetrics().lineSpacing()
+    assert lines >= len(label.text()) / 76
+    page.resize(300, 900)
+    QApplication.processEvents()
+    assert label.contentsRect().width() == label.width()  # a narrow page is used to its end
+    dress(dressed, Scheme.LIGHT)
+
+
+@pytest.mark.parametrize(
+    ("text", "kept"),
+    [
+        ("505 g on 11 March, 271 g under 776 g.", "505_g on 11_March, 271_g under 776_g."),
+        ("Coverage 87 %, 9 points below", "Coverage 87_%, 9_points below"),
+        ("Deckung 99,5 % (1 Punkt)", "Deckung 99,5_% (1_Punkt)"),
+        ("on day 8 green leaves", "on day 8 green leaves"),  # no unit, though it begins like one
+        ("A1 hours", "A1 hours"),
+        ("am 11. März 2026 auf Platz 9. Dann", "am 11._März 2026 auf Platz 9. Dann"),
+        ("", ""),
+    ],
+)
+def test_a_number_stays_beside_its_unit_and_a_day_beside_its_month(text: str, kept: str) -> None:
+    assert unbroken(text).replace("\u00a0", "_") == kept
+
+
+def test_a_label_keeps_numbers_together_and_gives_back_what_it_was_given(
+    qtbot: QtBot, dressed: QApplication
+) -> None:
+    parent = QWidget()
+    qtbot.addWidget(parent)
+    words = "With a chance of 80 %, on 11 March."
+
+    label = wrapped(words, parent)
+
+    assert label.text() == words
+    assert QLabel.text(label) == "With a chance of 80\u00a0%, on 11\u00a0March."

@@ -1,0 +1,36 @@
+"""A tile says in whole words what its tray needs; the line of growth takes what is left."""
+
+import pytest
+from PySide6.QtCore import QRect, QRectF
+from PySide6.QtGui import QImage, QPainter, QStandardItem, QStandardItemModel
+from PySide6.QtWidgets import QApplication, QStyleOptionViewItem
+
+from data.records import LookKind
+from gui.bench import tilepainter
+from gui.bench.rack import Standing
+from gui.bench.tilemodel import STANDING
+from gui.bench.tilepainter import TilePainter
+from tests.gui.rackbook import a_look, a_tile
+
+
+@pytest.mark.parametrize(("width", "is_drawn"), [(152, True), (230, True), (124, False)])
+def test_the_line_of_growth_leaves_the_words_their_room(
+    dressed: QApplication, monkeypatch: pytest.MonkeyPatch, width: int, is_drawn: bool
+) -> None:
+    drawn: list[QRectF] = []
+    monkeypatch.setattr(tilepainter, "draw_growth", lambda _painter, box, *_: drawn.append(box) or True)
+    option = QStyleOptionViewItem()
+    option.rect, option.font = QRect(0, 0, width, 180), dressed.font()
+    model = QStandardItemModel()
+    item = QStandardItem()
+    item.setData(Standing(tile=a_tile(), look=a_look(what=LookKind.READY)), STANDING)
+    model.appendRow(item)
+    picture = QImage(width, 180, QImage.Format.Format_RGB32)
+    painter = QPainter(picture)
+
+    TilePainter().paint(painter, option, model.index(0, 0))
+    painter.end()
+
+    words = option.fontMetrics.horizontalAdvance("ready to cut") + option.fontMetrics.ascent()
+    assert bool(drawn) == is_drawn
+    assert all(box.left() > 12 + words for box in drawn)
