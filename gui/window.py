@@ -305,7 +305,7 @@ class Window(QMainWindow):
         if not lost:
             return True
         if sentence == self._told_lost:
-            self.trouble.hide()
+            self.trouble.forget()
             self._told_lost = ""
             return True
         self.go_to("traysheet")
