@@ -2,6 +2,7 @@
 
 In    its name in the book, what it holds, what it is about, its heading where that differs
 Out   `Column`, `OpenTable`; headings of the 72 cells of a top view
+      the columns that several tables have
 Not   which tables and columns there are (`tables.py`), writing a cell (`cells.py`)
 
 Headings carry the unit ("coverage_pct").
@@ -13,6 +14,10 @@ from enum import StrEnum
 
 __all__ = [
     "CELL_HEADINGS",
+    "FEED",
+    "NOTE",
+    "SEATING",
+    "WATERING",
     "Column",
     "Kind",
     "OpenTable",
@@ -131,3 +136,9 @@ def ref(table: str, about: str = "", name: str | None = None) -> Column:
     return Column(
         name=name, heading=f"{name}_id", kind=Kind.INTEGER, about=about or f"the {table}", refers=table
     )
+
+
+NOTE = text("note", "the grower's note")
+SEATING = text("seating", "how a mat sits: in the tray, or on an upturned tray")
+WATERING = text("watering", "top, bottom or both")
+FEED = text("feed", "which feed, how diluted, how often")
