@@ -186,6 +186,21 @@ def test_other_crops_blocks_sowing_days_and_methods_are_no_mates() -> None:
     assert found(newer) == ()
 
 
+@pytest.mark.parametrize(
+    ("block", "shelf", "lags"), [(None, "A", True), (None, "B", False), ("1", "B", True)]
+)
+def test_mates_are_of_the_block_and_of_the_shelf_where_no_block_is_named(
+    block: str | None, shelf: str, lags: bool
+) -> None:
+    trays = [
+        a_kept_tray(1, block=block, shelf="A"),
+        *(a_kept_tray(n, block=block, shelf=shelf) for n in (2, 3, 4)),
+    ]
+    photos = with_tray_one({7: {"coverage": 50.0}, 8: {"coverage": 55.0}})
+
+    assert [look.what for look in found(photos, trays=trays)] == [LookKind.LAGGING] * lags
+
+
 def test_with_one_mate_nothing_is_compared() -> None:
     behind = with_tray_one({6: {"coverage": 25.0}, 7: {"coverage": 30.0}, 8: {"coverage": 35.0}})
 
