@@ -13,7 +13,6 @@ from gui.bench.looks import LookList
 from gui.bench.view import ROWS_AT_FIRST, BenchState
 from gui.controls.telling import tell
 from gui.style.palette import Space, set_role
-from gui.style.words import wrapped
 
 __all__ = ["LookPanel"]
 
@@ -81,7 +80,9 @@ class LookPanel(QWidget):
         set_role(sheet, "sheet")
         self._hairline = QFrame(sheet)
         set_role(self._hairline, "line")
-        self.note = wrapped("", sheet)
+        self.note = QLabel(sheet)  # over the whole width: what it takes in height the rack below lacks
+        self.note.setWordWrap(True)
+        self.note.setTextFormat(Qt.TextFormat.PlainText)
         self.note.setContentsMargins(Space.L, Space.S, Space.L, Space.S)
         column = QVBoxLayout(sheet)
         column.setContentsMargins(1, 1, 1, 1)

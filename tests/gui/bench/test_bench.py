@@ -13,6 +13,7 @@ import gui
 from data.book import Book
 from data.errors import BookLocked
 from data.records import LookKind, PhotoId, Urgency
+from data.watch import MOLD_CAUTION
 from gui.bench.looks import WRAPPED, columns
 from gui.bench.screen import Bench
 from gui.bench.tilemodel import STANDING, TileModel, caption, tooltip
@@ -40,6 +41,16 @@ def shown(bench: Bench, reading: Reading, wanted: str = "") -> BenchState:
 
 
 # --- what it says
+
+
+def test_the_caution_takes_the_width_there_is_for_the_rack_lacks_its_height(bench: Bench) -> None:
+    bench.resize(1366, 700)
+    looks = (a_look(1, what=LookKind.SUSPECT, caution=str(MOLD_CAUTION)),)
+    shown(bench, Reading(tiles=(a_tile(1),), looks=looks))
+
+    note = bench.panel.note
+    assert note.contentsMargins().left() == 16  # as the words above it
+    assert note.height() < 5 * note.fontMetrics().height()
 
 
 def test_trays_that_need_a_look_are_counted_once(bench: Bench) -> None:
