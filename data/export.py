@@ -226,7 +226,8 @@ class _Export:
             self._step()
 
     def _csv(self, name: str, headings: Sequence[str], rows: Iterable[Cells]) -> None:
-        with (self._folder / f"{name}.csv").open("w", encoding="utf-8", newline="") as file:
+        path = self._folder / f"{name}.csv"
+        with writing_to(self._folder.parent.parent), path.open("w", encoding="utf-8", newline="") as file:
             writer = csv.writer(file)
             writer.writerow(headings)
             for number, row in enumerate(rows):

@@ -20,7 +20,16 @@ from typing import TYPE_CHECKING, Any, Self
 
 from data import queries, schema
 from data.chapters.session import Lease, Session
-from data.errors import BookClosed, BookDamaged, BookExists, BookIsNewer, NotABook, damage_in, in_words
+from data.errors import (
+    BookClosed,
+    BookDamaged,
+    BookExists,
+    BookIsNewer,
+    DiskFull,
+    NotABook,
+    damage_in,
+    in_words,
+)
 from data.photos.originals import clear_leftovers, part_of
 
 if TYPE_CHECKING:
@@ -233,8 +242,11 @@ class Store:
 
     def copy_to(self, target: Path) -> None:
         """Copy the database through SQLite's own backup; checked before it gets its name. For a worker."""
-        with in_words(self.folder):
-            self._copy_to(target)
+        try:
+            with in_words(self.folder):
+                self._copy_to(target)
+        except DiskFull as error:
+            raise DiskFull(target.parent) from error
 
     def _copy_to(self, target: Path) -> None:
         target.parent.mkdir(parents=True, exist_ok=True)

@@ -15,7 +15,7 @@ from typing import Self
 from data.book import Book
 from data.cancel import CancelToken
 from data.chapters.store import FILE
-from data.errors import in_words
+from data.errors import DiskFull, in_words
 from data.travel.guestcopy import open_copy
 from data.travel.imported import is_export, read_export
 from data.travel.packing import unpack
@@ -76,8 +76,10 @@ class GuestBook:
                 return cls(open_copy(source, folder, cancel), source, source, place)
             bring = read_export if source.is_dir() else unpack
             return cls(Book.open(bring(source, folder, cancel, report)), source, folder, place)
-        except BaseException:
+        except BaseException as error:
             shutil.rmtree(place, ignore_errors=True)
+            if isinstance(error, DiskFull):  # nobody knows our place on it
+                raise DiskFull(beside.parent) from error
             raise
 
     def close(self) -> None:

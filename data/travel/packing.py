@@ -16,7 +16,6 @@ import json
 import os
 import re
 import sqlite3
-import tempfile
 import zlib
 from collections.abc import Callable, Iterator
 from pathlib import Path
@@ -80,9 +79,7 @@ def pack(
     target = pack_path(target)
     if target.exists():
         raise PackExists(target)
-    with writing_to(target.parent), _replacing(target) as part, tempfile.TemporaryDirectory() as folder:
-        database = Path(folder) / FILE
-        book.copy_to(database)
+    with writing_to(target.parent), _replacing(target) as part, _copied(book, part) as database:
         photos = _originals(book.folder, database)
         listed: dict[str, str] = {}
         with ZipFile(part, "w", ZIP_STORED, allowZip64=True) as pack_file:
@@ -116,7 +113,9 @@ def _replacing(target: Path) -> Iterator[Path]:
     try:
         part.touch()
         limit = part.stat().st_mtime - LEFTOVER_AFTER_S  # by the clock of the disk itself
-        for left in target.parent.glob(f".{glob.escape(target.name)}.*.part"):  # by a program that was killed
+        for left in target.parent.glob(
+            f"*.{glob.escape(target.name)}.*.part"
+        ):  # by a program that was killed
             with contextlib.suppress(OSError):
                 if left.stat().st_mtime < limit:
                     left.unlink()
@@ -124,6 +123,17 @@ def _replacing(target: Path) -> Iterator[Path]:
         os.replace(part, target)
     finally:
         part.unlink(missing_ok=True)
+
+
+@contextlib.contextmanager
+def _copied(book: Book, part: Path) -> Iterator[Path]:
+    """The database as it is now, beside the pack: the system's place for such files may be small."""
+    database = part.with_name(f"{part.name.removesuffix('.part')}.sqlite.part")
+    try:
+        book.copy_to(database)
+        yield database
+    finally:
+        database.unlink(missing_ok=True)
 
 
 def _originals(folder: Path, database: Path) -> list[tuple[Path, str, str]]:

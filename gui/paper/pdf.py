@@ -11,12 +11,13 @@ from contextlib import contextmanager
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QMarginsF
+from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF
 from PySide6.QtGui import QPageSize, QPainter, QPdfWriter
 
+from data.photos.originals import part_of
 from gui.paper.pages import Page, Paper, paint
 
-__all__ = ["print_pages", "whole_file", "write_pdf"]
+__all__ = ["printed", "whole_file", "write_pdf"]
 
 FINE = 1200  # dots an inch: marks are measured by a camera
 MM_PER_INCH = 25.4
@@ -25,7 +26,7 @@ MM_PER_INCH = 25.4
 def write_pdf(path: Path, pages: Sequence[Page], paper: Paper, title: str = "") -> None:
     """The pages as a PDF; raises OSError."""
     with whole_file(path) as part:
-        print_pages(part, (partial(_on_paper, page, paper) for page in pages), paper, title, FINE)
+        part.write_bytes(printed((partial(_on_paper, page, paper) for page in pages), paper, title, FINE))
 
 
 def _on_paper(page: Page, paper: Paper, painter: QPainter) -> None:
@@ -35,7 +36,7 @@ def _on_paper(page: Page, paper: Paper, painter: QPainter) -> None:
 @contextmanager
 def whole_file(path: Path) -> Iterator[Path]:
     """A place beside `path` to write to, moved there at the end; raises OSError where it cannot be."""
-    part = path.with_name(f".{path.name}.part")
+    part = part_of(path)
     part.touch()  # says at once whether the folder may be written
     try:
         yield part
@@ -44,11 +45,17 @@ def whole_file(path: Path) -> Iterator[Path]:
         part.unlink(missing_ok=True)
 
 
-def print_pages(
-    path: Path, pages: Iterable[Callable[[QPainter], None]], paper: Paper, title: str, dots_an_inch: int
-) -> None:
-    """Paint page after page; what asking for the next one raises ends it."""
-    writer = QPdfWriter(str(path))
+def printed(
+    pages: Iterable[Callable[[QPainter], None]], paper: Paper, title: str, dots_an_inch: int
+) -> bytes:
+    """Paint page after page; what asking for the next one raises ends it.
+
+    The file is made in memory: of a disk that fills up Qt says nothing.
+    """
+    made = QByteArray()
+    buffer = QBuffer(made)
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    writer = QPdfWriter(buffer)
     writer.setTitle(title)
     writer.setCreator("Evenstand")
     writer.setResolution(dots_an_inch)
@@ -56,8 +63,6 @@ def print_pages(
     writer.setPageSize(QPageSize(size))
     writer.setPageMargins(QMarginsF(0, 0, 0, 0))
     painter = QPainter(writer)
-    if not painter.isActive():
-        raise OSError(f"{path.parent} cannot be written")
     try:
         for number, page in enumerate(pages):
             if number:
@@ -68,3 +73,4 @@ def print_pages(
             painter.restore()
     finally:
         painter.end()
+    return bytes(made.data())

@@ -17,7 +17,7 @@ from PySide6.QtGui import QColor, QImage, QPainter
 from data.cancel import CancelToken
 from data.report.content import Report
 from gui.paper.pages import Paper
-from gui.paper.pdf import print_pages, whole_file
+from gui.paper.pdf import printed, whole_file
 from gui.paper.pdfmarks import add_marks
 from gui.report.html import as_html
 from gui.report.pages import Sheets, lay_out
@@ -57,8 +57,8 @@ def write_report(
             pages = 1
         else:
             sheets = lay_out(report, paper, stop.check)
-            print_pages(part, _told(sheets, stop, progress), paper, report.title, DOTS_AN_INCH)
-            part.write_bytes(add_marks(part.read_bytes(), sheets.marks()))
+            pdf = printed(_told(sheets, stop, progress), paper, report.title, DOTS_AN_INCH)
+            part.write_bytes(add_marks(pdf, sheets.marks()))
             pages = len(sheets.pages)
         stop.check()
     return pages
