@@ -85,6 +85,7 @@ def show_whole(window: Window) -> None:
     if fits:
         window.show()
     else:
+        window.setMinimumSize(window.minimumSize().boundedTo(free))  # or the main action lies below the screen
         window.showMaximized()
 
 

@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -192,10 +193,12 @@ def test_a_window_that_would_not_fit_the_screen_is_as_large_as_the_screen(start:
     window = start()
     free = window.screen().availableGeometry().size()
     window.resize(free.width() + 200, free.height() + 100)
+    window.setMinimumSize(free.width() - 50, free.height() + 50)  # a screen of 1024 x 600, say
 
     show_whole(window)
 
     assert window.isMaximized()
+    assert window.minimumSize() == QSize(free.width() - 50, free.height())
 
 
 def test_the_bench_comes_first_and_the_other_places_follow_by_themselves(
