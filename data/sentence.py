@@ -29,5 +29,9 @@ class Sentence(str):
         sentence.values = values
         return sentence
 
+    def but(self, **values: Any) -> Self:
+        """The same sentence with other values for these fields."""
+        return type(self)(self.template, **{**self.values, **values})
+
     def __getnewargs_ex__(self) -> tuple[tuple[str], dict[str, Any]]:
         return (self.template,), dict(self.values)

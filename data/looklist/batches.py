@@ -33,13 +33,23 @@ def together(looks: Iterable[Look], trays: Mapping[TrayId, Tray]) -> Iterator[Lo
 
 
 def _one_line(batch: Sequence[Look]) -> Look:
-    first, codes = batch[0], [look.code for look in batch]
+    codes, what = [look.code for look in batch], _of_all([look.sentence for look in batch])
     named = ", ".join(codes[:CODES_NAMED])
     sentence = (
-        Sentence("{codes}: {what}", codes=named, what=first.sentence)
+        Sentence("{codes}: {what}", codes=named, what=what)
         if len(codes) <= CODES_NAMED
         else Sentence(
-            "{codes} and {more} more: {what}", codes=named, more=len(codes) - CODES_NAMED, what=first.sentence
+            "{codes} and {more} more: {what}", codes=named, more=len(codes) - CODES_NAMED, what=what
         )
     )
-    return replace(first, sentence=sentence, trays=tuple(look.tray_id for look in batch))
+    return replace(batch[0], sentence=sentence, trays=tuple(look.tray_id for look in batch))
+
+
+def _of_all(sentences: Sequence[str]) -> str:
+    """The first, with the coverage of all where it names one."""
+    first = sentences[0]
+    if not isinstance(first, Sentence) or "now" not in first.values:
+        return first
+    covered = [one.values["now"] for one in sentences if isinstance(one, Sentence)]
+    least, most = min(covered), max(covered)
+    return first if least == most else first.but(now=Sentence("{least} to {most}", least=least, most=most))

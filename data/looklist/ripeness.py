@@ -56,17 +56,15 @@ def look_at_ripeness(view: View, crop: Crop | None) -> Look | None:
 
 def _words(crop: Crop, age: int, now: float) -> Sentence:
     """How far it is, and when its crop is usually cut."""
-    values = {"crop": crop.name, "age": age, "now": now, "from_day": crop.cut_from_day}
+    values = {"crop": crop.name, "age": age, "now": round(now), "from_day": crop.cut_from_day}
     if crop.cut_to_day is None:
         return Sentence(
-            "{crop} on day {age}, {now:.0f} % coverage; usually cut from day {from_day:.0f} on.", **values
+            "{crop} on day {age}, {now} % coverage; usually cut from day {from_day:.0f} on.", **values
         )
     if crop.cut_to_day == crop.cut_from_day:
-        return Sentence(
-            "{crop} on day {age}, {now:.0f} % coverage; usually cut on day {from_day:.0f}.", **values
-        )
+        return Sentence("{crop} on day {age}, {now} % coverage; usually cut on day {from_day:.0f}.", **values)
     return Sentence(
-        "{crop} on day {age}, {now:.0f} % coverage; usually cut on day {from_day:.0f} to {to_day:.0f}.",
+        "{crop} on day {age}, {now} % coverage; usually cut on day {from_day:.0f} to {to_day:.0f}.",
         to_day=crop.cut_to_day,
         **values,
     )

@@ -7101,6 +7101,10 @@ bewährt</translation>
             <translation>{codes} und {more} weitere: {what}</translation>
         </message>
         <message>
+            <source>{least} to {most}</source>
+            <translation>{least} bis {most}</translation>
+        </message>
+        <message>
             <source>Lift the cover and look at the seed: is it moist, has it split, is the tray colder than its mates?</source>
             <translation>Die Abdeckung anheben und das Saatgut ansehen: ist es feucht, ist es aufgeplatzt, ist die Schale kälter als die anderen?</translation>
         </message>
@@ -7301,16 +7305,16 @@ bewährt</translation>
             <translation>Schneiden, den Schnitt wiegen und ihn auf dem Blatt der Schale vermerken.</translation>
         </message>
         <message>
-            <source>{crop} on day {age}, {now:.0f} % coverage; usually cut from day {from_day:.0f} on.</source>
-            <translation>{crop} an Tag {age}, {now:.0f} % Deckung; meist ab Tag {from_day:.0f} geschnitten.</translation>
+            <source>{crop} on day {age}, {now} % coverage; usually cut from day {from_day:.0f} on.</source>
+            <translation>{crop} an Tag {age}, {now} % Deckung; meist ab Tag {from_day:.0f} geschnitten.</translation>
         </message>
         <message>
-            <source>{crop} on day {age}, {now:.0f} % coverage; usually cut on day {from_day:.0f}.</source>
-            <translation>{crop} an Tag {age}, {now:.0f} % Deckung; meist an Tag {from_day:.0f} geschnitten.</translation>
+            <source>{crop} on day {age}, {now} % coverage; usually cut on day {from_day:.0f}.</source>
+            <translation>{crop} an Tag {age}, {now} % Deckung; meist an Tag {from_day:.0f} geschnitten.</translation>
         </message>
         <message>
-            <source>{crop} on day {age}, {now:.0f} % coverage; usually cut on day {from_day:.0f} to {to_day:.0f}.</source>
-            <translation>{crop} an Tag {age}, {now:.0f} % Deckung; meist an Tag {from_day:.0f} bis {to_day:.0f} geschnitten.</translation>
+            <source>{crop} on day {age}, {now} % coverage; usually cut on day {from_day:.0f} to {to_day:.0f}.</source>
+            <translation>{crop} an Tag {age}, {now} % Deckung; meist an Tag {from_day:.0f} bis {to_day:.0f} geschnitten.</translation>
         </message>
         <message>
             <source>Warm and wet for {hot:.0f} of the last {known:.0f} logged hours on shelf {shelf}, while it stands under others.</source>
@@ -9825,20 +9829,20 @@ bewährt</translation>
     <context>
         <name>SheetEmpty</name>
         <message>
-            <source>Trays that have ended</source>
-            <translation>Beendete Schalen</translation>
-        </message>
-        <message>
-            <source>Find a tray that was cut or thrown away (T)</source>
-            <translation>Eine geschnittene oder weggeworfene Schale suchen (T)</translation>
-        </message>
-        <message>
             <source>Go to the Bench</source>
             <translation>Zum Regal</translation>
         </message>
         <message>
             <source>Go to the Bench (Ctrl+1)</source>
             <translation>Zum Regal (Strg+1)</translation>
+        </message>
+        <message>
+            <source>Trays that have ended</source>
+            <translation>Beendete Schalen</translation>
+        </message>
+        <message>
+            <source>Find a tray that was cut or thrown away (T)</source>
+            <translation>Eine geschnittene oder weggeworfene Schale suchen (T)</translation>
         </message>
         <message>
             <source>Here one tray is shown at a time</source>
