@@ -50,12 +50,12 @@ class Teaching(QWidget):
         column.addStretch(2)
         column.addLayout(across)
         column.addStretch(3)
-        foot = QHBoxLayout()
-        foot.setSpacing(Space.S)
-        foot.addStretch(1)
-        foot.addWidget(self.other)
-        foot.addWidget(self.button)
-        column.addLayout(foot)
+        self.foot = QHBoxLayout()
+        self.foot.setSpacing(Space.S)
+        self.foot.addStretch(1)
+        self.foot.addWidget(self.other)
+        self.foot.addWidget(self.button)
+        column.addLayout(self.foot)
         self.redress()
 
     def teach(self, title: str, words: str) -> None:

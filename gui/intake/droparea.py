@@ -15,11 +15,9 @@ from gui.controls.flow import Flow
 from gui.language.plainbutton import plain_button
 from gui.style.icon import icon
 from gui.style.palette import RADIUS, Space, set_role, tokens_now
-from gui.style.words import wrapped
+from gui.style.words import line_width, wrapped
 
 __all__ = ["DropArea"]
-
-LETTERS_A_LINE = 75
 
 
 class DropArea(QWidget):
@@ -47,6 +45,7 @@ class DropArea(QWidget):
         buttons = Flow()
         for button in (self.files, self.folder, self.watch):
             set_role(button, "rack")
+        for button in (self.folder, self.watch) if large else (self.files, self.folder, self.watch):
             buttons.addWidget(button)
         column = QVBoxLayout(self)
         if large:
@@ -97,7 +96,7 @@ class DropArea(QWidget):
             middle.addWidget(part)
         middle.addSpacing(Space.S)
         middle.addLayout(buttons)
-        column.setContentsMargins(*4 * (2 * Space.XL,))
+        column.setContentsMargins(2 * Space.XL, 2 * Space.XL, Space.XXL, Space.L + Space.M)
         column.addStretch(1)
         across = QHBoxLayout()
         across.addStretch(1)
@@ -105,6 +104,7 @@ class DropArea(QWidget):
         across.addStretch(1)
         column.addLayout(across)
         column.addStretch(2)
+        column.addWidget(self.files, 0, Qt.AlignmentFlag.AlignRight)  # where every main action stands
 
     def show_watched(self, folder: Path | None) -> None:
         """Say which folder is watched, and offer to end it."""
@@ -140,7 +140,7 @@ class DropArea(QWidget):
 
     def _fit(self) -> None:
         if self._large:
-            self._inner.setMaximumWidth(LETTERS_A_LINE * self.fontMetrics().averageCharWidth())
+            self._inner.setMaximumWidth(line_width(self.fontMetrics()))
         else:
             shown = [b.sizeHint().width() for b in (self.files, self.folder, self.watch) if not b.isHidden()]
             wanted = sum(shown) + self.title.sizeHint().width() + 5 * Space.M

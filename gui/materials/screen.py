@@ -76,8 +76,7 @@ class Materials(Screen):
 
     def _make_empty(self) -> QWidget:
         """A wetting test needs no tray of seed: a medium can be named before the first is sown."""
-        page = QWidget(self)
-        self._empty = Teaching("materials", self.tr("Go to the Bench"), page)
+        self._empty = Teaching("materials", self.tr("Go to the Bench"), self)
         self._empty.teach(
             self.tr("No media yet"),
             self.tr(
@@ -86,13 +85,11 @@ class Materials(Screen):
             ),
         )
         self._empty.pressed.connect(self._to_bench)
-        self.first = NameField(self.tr("Name of a medium"), page)
+        self.first = NameField(self.tr("Name of a medium"), self._empty)
         self.first.named.connect(self._medium_named)
-        column = QVBoxLayout(page)
-        column.setContentsMargins(Space.L, 0, Space.L, Space.M)
-        column.addWidget(self._empty, 1)
-        column.addWidget(self.first)
-        return page
+        self._empty.foot.insertWidget(0, self.first, 2)
+        QWidget.setTabOrder(self.first.add, self._empty.button)
+        return self._empty
 
     def _make_content(self) -> QWidget:
         content = QWidget(self)

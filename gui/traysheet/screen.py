@@ -62,11 +62,11 @@ class TraySheet(Screen):
         self.picture, self.bar = body.views.picture.view, body.views.picture.bar
         self.title, self.about, self.roll = body.title, body.about, body.roll
         self.before, self.after = body.before, body.after
-        self.to_bench = self.empty.to_bench
+        self.to_bench = self.empty.button
 
     def _connect(self) -> None:
-        self.empty.bench_wanted.connect(self._want_bench)
-        self.empty.ended_wanted.connect(self.choose_ended)
+        self.empty.pressed.connect(self._want_bench)
+        self.empty.other_pressed.connect(self.choose_ended)
         self.strip.day_chosen.connect(self._choose_day)
         self.before.clicked.connect(self._go_before)
         self.after.clicked.connect(self._go_after)
