@@ -52,4 +52,4 @@ def _of_all(sentences: Sequence[str]) -> str:
         return first
     covered = [one.values["now"] for one in sentences if isinstance(one, Sentence)]
     least, most = min(covered), max(covered)
-    return first if least == most else first.but(now=Sentence("{least} to {most}", least=least, most=most))
+    return first if least == most else first.but(now=f"{least}-{most}")

@@ -5670,8 +5670,8 @@ bewährt</translation>
             <translation>überbelichtet: das Licht verringern oder aus der direkten Sonne gehen</translation>
         </message>
         <message>
-            <source>purple light: switch the grow light to white for the photo</source>
-            <translation>violettes Licht: die Pflanzenlampe für das Foto auf Weiß stellen</translation>
+            <source>purple, red or blue light: switch the grow light to white for the photo</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>light of one colour, more than the grey patch can set right: photograph in white light</source>
@@ -7099,10 +7099,6 @@ bewährt</translation>
         <message>
             <source>{codes} and {more} more: {what}</source>
             <translation>{codes} und {more} weitere: {what}</translation>
-        </message>
-        <message>
-            <source>{least} to {most}</source>
-            <translation>{least} bis {most}</translation>
         </message>
         <message>
             <source>Lift the cover and look at the seed: is it moist, has it split, is the tray colder than its mates?</source>

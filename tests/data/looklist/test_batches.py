@@ -37,7 +37,7 @@ def test_the_line_to_cut_names_the_least_and_the_most_coverage_of_its_trays() ->
     looks = [ready(tray, coverage) for tray, coverage in zip(trays, (97.6, 84.2, 90.0), strict=True)]
 
     assert lines(*looks, trays=trays) == [
-        "A1, A2, A3: broccoli on day 7, 84 to 98 % coverage; usually cut on day 7 to 10."
+        "A1, A2, A3: broccoli on day 7, 84-98 % coverage; usually cut on day 7 to 10."
     ]
 
 
