@@ -51,7 +51,11 @@ PURPLE_TINT = -0.2  # log2 of green over the geometric mean of red and blue; whi
 GREEN_TINT = 0.25  # above: leaves that hang over, and no witness
 AROUND = 1.18  # times the inner area: beyond the rim and most of what hangs over it
 BEYOND_PX = 240  # longer side of the sample of the photo
+LEAST_LIGHT = 0.02  # of a pixel's strongest channel: below it a tint is noise
 LEAST_WITNESSES = 200  # px of that sample
+# Of what is lit around the tray. Purple light leaves at least 0.88 (9 photos), warm light that no camera has set
+# right 0.12 at most (of 10 photos, made so): those few are the reddest things, and were taken for purple light.
+LEAST_WITNESS_SHARE = 0.5
 LIGHTEST_PCT = 97.0
 
 # Common practice: beyond that one channel holds too little to be amplified. Coverage was off by 5 points and
@@ -199,9 +203,12 @@ def surroundings_tint(photo: Photo, top: TopView) -> float | None:
     sample = _sample(photo)
     light = linear(sample).reshape(-1, 3)
     tint = _tint(light)
-    witness = (tint < GREEN_TINT) & (light.max(axis=1) > 0.02) & (sample.reshape(-1, 3).max(axis=1) < CLIPPED)
-    around = witness & (_tray_mask(sample.shape[:2], top, _step(photo)).ravel() == 0)
-    if np.count_nonzero(around) < LEAST_WITNESSES:
+    lit = (light.max(axis=1) > LEAST_LIGHT) & (sample.reshape(-1, 3).max(axis=1) < CLIPPED)
+    witness = lit & (tint < GREEN_TINT)
+    beyond = _tray_mask(sample.shape[:2], top, _step(photo)).ravel() == 0
+    around = witness & beyond
+    seen = int(np.count_nonzero(around))
+    if seen < max(LEAST_WITNESSES, LEAST_WITNESS_SHARE * np.count_nonzero(lit & beyond)):
         return None
     weakest = light.min(axis=1)
     lightest = witness & (weakest >= np.percentile(weakest, LIGHTEST_PCT))

@@ -37,7 +37,7 @@ class Reason(StrEnum):
     BLURRED = "too blurred to tell shoots from medium: hold the phone still, or add light"
     TOO_DARK = "too dark: add light, or hold the phone still for a longer exposure"
     TOO_BRIGHT = "burnt out: turn the light down or step out of direct sun"
-    PURPLE = "purple light: switch the grow light to white for the photo"
+    PURPLE = "purple, red or blue light: switch the grow light to white for the photo"
     COLOURED = "light of one colour, more than the grey patch can set right: photograph in white light"
     FADED = "faded colours: switch off the camera's filters, wipe its lens and photograph in full colour"
     GLARE = (

@@ -5671,7 +5671,7 @@ bewährt</translation>
         </message>
         <message>
             <source>purple, red or blue light: switch the grow light to white for the photo</source>
-            <translation type="unfinished" />
+            <translation>violettes, rotes oder blaues Licht: das Pflanzenlicht für das Foto auf Weiß schalten</translation>
         </message>
         <message>
             <source>light of one colour, more than the grey patch can set right: photograph in white light</source>

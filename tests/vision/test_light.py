@@ -138,6 +138,15 @@ def test_white_light_from_warm_to_cold_is_never_purple(handheld, gains):
     assert judged(lit(handheld, *gains)).refusal is None
 
 
+def test_a_red_cloth_in_warm_light_is_no_purple_light(handheld):
+    """All else around is yellow there, and told nothing: the cloth alone was the witness."""
+    pixels = handheld.pixels.copy()
+    pixels[20:90, 300:900] = (170, 60, 90)
+
+    assert judged(lit(replace(handheld, pixels=pixels), 1.3, 1.0, 0.45)).refusal is None
+    assert judged(lit(replace(handheld, pixels=pixels), 1.0, 0.4, 1.0)).refusal is Reason.PURPLE
+
+
 @pytest.mark.parametrize("leaf", [(190, 40, 90), (150, 90, 160), (120, 20, 60)])
 def test_a_tray_full_of_red_leaves_is_no_purple_light(handheld, leaf):
     assert judged(painted(handheld, leaf)).refusal is None
