@@ -446,7 +446,7 @@ def test_a_tray_that_the_walk_left_out_is_told_once_the_walk_is_on() -> None:
     look = only(found(photos))
 
     assert (look.code, look.what, look.urgency) == ("A4", LookKind.NO_PHOTO, Urgency.SOON)
-    assert look.sentence == "No photo since 7 March."
+    assert (look.sentence, look.since) == ("No photo since 7 March.", TODAY)
 
 
 def test_a_tray_without_a_photo_for_days_is_not_said_to_lack_todays_alone() -> None:
