@@ -31,7 +31,7 @@ from vision.veil import MOST_VEIL, veil_of, without_veil
 if TYPE_CHECKING:
     from vision.station import Patches
 
-__all__ = ["Light", "judge_light", "judge_pixels", "surroundings_tint", "white_balance"]
+__all__ = ["BLACK", "Light", "judge_light", "judge_pixels", "surroundings_tint", "white_balance"]
 
 MOST_BLUR_MM = 2.4  # rise of the best edges; from there on coverage was off by 5 points and more in trials
 MOST_SMEAR = 1.5  # a hand that moved by 3 to 4 mm; from there on coverage was off by up to 38 points
@@ -53,8 +53,8 @@ AROUND = 1.18  # times the inner area: beyond the rim and most of what hangs ove
 BEYOND_PX = 240  # longer side of the sample of the photo
 LEAST_LIGHT = 0.02  # of a pixel's strongest channel: below it a tint is noise
 LEAST_WITNESSES = 200  # px of that sample
-# Of what is lit around the tray. Purple light leaves at least 0.88 (9 photos), warm light that no camera has set
-# right 0.12 at most (of 10 photos, made so): those few are the reddest things, and were taken for purple light.
+# Of what is lit around the tray. Purple light leaves at least 0.88 (9 photos), warm light that no camera has
+# set right at most 0.12 (of 10 photos, made so): the reddest things, which were taken for purple light.
 LEAST_WITNESS_SHARE = 0.5
 LIGHTEST_PCT = 97.0
 

@@ -20,7 +20,7 @@ import numpy as np
 
 from vision.colour import Colour, measure_colour, no_colour
 from vision.corners import Corners, by_hand, cut_off
-from vision.light import Light, judge_light, judge_pixels, white_balance
+from vision.light import BLACK, Light, judge_light, judge_pixels, white_balance
 from vision.markers import Marks
 from vision.ownmm import stand_of, suspects_of
 from vision.photo import (
@@ -205,7 +205,16 @@ def method_of(tissue: Tissue) -> str:
 
 def _why_no_tray(photo: Photo) -> Reason:
     """A photo that is black, burnt out or grey shows no tray either: then that is what has to be mended."""
-    return judge_pixels(preview(photo, TOP_WIDTH)).refusal or Reason.NO_TRAY
+    return judge_pixels(_without_bars(preview(photo, TOP_WIDTH))).refusal or Reason.NO_TRAY
+
+
+def _without_bars(pixels: Pixels) -> Pixels:
+    """Without the black bars of a screenshot, which are no darkness of the photo in it."""
+    brightest = pixels.max(axis=2)
+    rows, columns = (np.flatnonzero(np.percentile(brightest, 90, axis=k) > BLACK) for k in (1, 0))
+    if rows.size == 0 or columns.size == 0:
+        return pixels
+    return np.ascontiguousarray(pixels[rows[0] : rows[-1] + 1, columns[0] : columns[-1] + 1])
 
 
 def _why_not(photo: Photo, found: Corners, refusal: Reason) -> Reason:

@@ -222,6 +222,18 @@ def test_a_picture_without_a_tray_is_refused():
     assert result.reason is Reason.NO_TRAY
 
 
+def test_the_black_bars_of_a_screenshot_are_not_called_darkness(monkeypatch):
+    monkeypatch.setattr(vision.place, "find_frame", lambda _: None)
+    wall = decode_photo(a_picture((600, 800), (120, 100, 80), (130, 112, 90)), "wall.png")
+    screen = np.pad(wall.pixels, ((500, 500), (0, 0), (0, 0)))
+    screen[40:60, 30:110] = 255  # the time
+
+    result = score_photo(replace(wall, pixels=screen), Painted())
+
+    assert isinstance(result, Refused)
+    assert result.reason is Reason.NO_TRAY
+
+
 def test_a_black_picture_is_refused_as_too_dark_and_not_for_its_missing_tray():
     result = score_photo(decode_photo(a_picture((600, 800), (6, 4, 4), (4, 4, 6)), "night.png"), Painted())
 
