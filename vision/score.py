@@ -211,7 +211,7 @@ def _why_no_tray(photo: Photo) -> Reason:
 def _without_bars(pixels: Pixels) -> Pixels:
     """Without the black bars of a screenshot, which are no darkness of the photo in it."""
     brightest = pixels.max(axis=2)
-    rows, columns = (np.flatnonzero(np.percentile(brightest, 90, axis=k) > BLACK) for k in (1, 0))
+    rows, columns = (np.flatnonzero(np.median(brightest, axis=k) > BLACK) for k in (1, 0))
     if rows.size == 0 or columns.size == 0:
         return pixels
     return np.ascontiguousarray(pixels[rows[0] : rows[-1] + 1, columns[0] : columns[-1] + 1])
