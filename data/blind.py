@@ -60,8 +60,8 @@ def draw_round(photos: Sequence[tuple[TrayId, PhotoId]], seed: int) -> tuple[Sho
     count = min(len(early), max(LEAST_AGAIN, round(AGAIN_SHARE * len(order))))
     shown: list[tuple[tuple[TrayId, PhotoId], bool]] = [(photo, False) for photo in order]
     for photo in chance.sample(early, count):
-        first = next(index for index, (one, _) in enumerate(shown) if one == photo)
-        shown.insert(chance.randint(min(first + LEAST_APART + 1, len(shown)), len(shown)), (photo, True))
+        first = shown.index((photo, False))
+        shown.insert(chance.randint(first + LEAST_APART + 1, len(shown)), (photo, True))
     return tuple(
         Showing(place=place, tray_id=tray, photo_id=photo, again=again)
         for place, ((tray, photo), again) in enumerate(shown, 1)

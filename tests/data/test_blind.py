@@ -35,6 +35,22 @@ def test_a_fifth_comes_again() -> None:
     assert sum(one.again for one in draw_round(photos(30), 1)) == 6
 
 
+@pytest.mark.parametrize(("count", "again"), [(4, 0), (5, 1), (6, 2), (7, 3), (14, 3), (18, 4)])
+def test_of_few_photos_three_come_again_where_enough_others_stand_between(count: int, again: int) -> None:
+    assert sum(one.again for one in draw_round(photos(count), 1)) == again
+
+
+def test_no_tray_has_its_own_turn() -> None:
+    """Else who knows the rack knows the medium: the first of 12 stands in each turn about equally often."""
+    places = Counter()
+    for seed in range(600):
+        shown = [one.photo_id for one in draw_round(photos(12), seed) if not one.again]
+        places[shown.index(101)] += 1
+
+    assert set(places) == set(range(12))
+    assert max(places.values()) < 50 + 5 * 7  # 600 / 12 = 50, standard deviation 6.8
+
+
 def test_the_seed_alone_makes_the_order() -> None:
     assert draw_round(photos(20), 5) == draw_round(photos(20)[::-1], 5)
     assert draw_round(photos(20), 5) != draw_round(photos(20), 6)
@@ -66,6 +82,25 @@ def test_of_few_trays_nothing_is_said() -> None:
     found = agreement_of({TrayId(1): 50.0}, {}, {TrayId(1): 60.0})
 
     assert (found.with_photo, found.limits, found.ranks, found.itself_sd) == (None,) * 4
+    four = {TrayId(n): 50.0 + n * n for n in range(4)}
+    found = agreement_of(four, {}, four)
+    assert (found.with_photo, found.limits, found.ranks, found.grades) == (None,) * 4
+
+
+def test_of_trays_that_are_all_alike_no_agreement_is_told() -> None:
+    alike = dict.fromkeys(map(TrayId, range(6)), 70.0)
+
+    assert agreement_of(alike, {}, alike).with_photo is None
+
+
+def test_limits_of_five_trays_are_those_of_student_for_one_more() -> None:
+    """By hand: differences -2 to 2 spread by root 2.5; t(0.975, 4) = 2.7764 (table), root 1.2 = 1.0954."""
+    photo = {TrayId(n): 50.0 + 10 * n for n in range(5)}
+    limits = agreement_of({t: v + t - 2 for t, v in photo.items()}, {}, photo).limits
+
+    assert limits is not None
+    assert limits.high == pytest.approx(2.5**0.5 * 2.7764 * 1.0954, abs=1e-3)
+    assert limits.low == pytest.approx(-limits.high)
 
 
 PHOTO = {TrayId(n): 50.0 + 4 * n for n in range(10)}
