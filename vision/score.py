@@ -210,11 +210,11 @@ def _why_no_tray(photo: Photo) -> Reason:
 
 def _without_bars(pixels: Pixels) -> Pixels:
     """Without the black bars of a screenshot, which are no darkness of the photo in it."""
-    brightest = pixels.max(axis=2)
-    rows, columns = (np.flatnonzero(np.median(brightest, axis=k) > BLACK) for k in (1, 0))
-    if rows.size == 0 or columns.size == 0:
-        return pixels
-    return np.ascontiguousarray(pixels[rows[0] : rows[-1] + 1, columns[0] : columns[-1] + 1])
+    for axis in (0, 1):
+        lit = np.flatnonzero(np.median(pixels.max(axis=2), axis=1 - axis) > BLACK)
+        if lit.size:
+            pixels = np.take(pixels, range(lit[0], lit[-1] + 1), axis=axis)
+    return pixels
 
 
 def _why_not(photo: Photo, found: Corners, refusal: Reason) -> Reason:
