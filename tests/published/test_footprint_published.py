@@ -100,3 +100,43 @@ def test_peat_upstream_lies_by_its_source():
     upstream = DEFAULTS["peat upstream"]
 
     assert upstream.value == pytest.approx((15 + 10 + 4) / 71, abs=0.01)
+
+
+# UK Government GHG Conversion Factors 2025 (read from a public copy): all heavy goods vehicles full, average
+# and half laden; vans up to 3.5 t plug-in hybrid, diesel, petrol; rail; container ships 8000+ TEU, average,
+# up to 999 TEU; primary polypropylene 2577.6 kg a tonne
+@pytest.mark.parametrize(
+    ("name", "published"),
+    [
+        ("truck", (0.07431, 0.10163, 0.12226)),
+        ("van", (0.36985, 0.63130, 0.85537)),
+        ("rail", (None, 0.02779, None)),
+        ("ship", (0.0127, 0.0161, 0.0368)),
+        ("plastic made", (None, 2.5776, None)),
+    ],
+)
+def test_ways_and_plastic_lie_by_their_source(name, published):
+    factor = DEFAULTS[name]
+
+    for ours, theirs in zip((factor.low, factor.value, factor.high), published, strict=True):
+        if theirs is not None:
+            assert ours == pytest.approx(theirs, rel=0.01)
+    assert factor.year == 2025
+
+
+# de Beus & Carus 2019: 0.35 to 0.55 t/t to the factory gate; Singh, Kumar & Mitra 2018: jute 0.566, flax
+# 0.520, kenaf 0.445, sunn hemp 0.423
+def test_plant_fibre_lies_among_the_published_ones():
+    fibre = DEFAULTS["plant fibre made"]
+
+    assert fibre.low == 0.35
+    assert 0.423 <= fibre.value <= 0.566 <= fibre.high
+
+
+def test_what_nobody_could_look_up_is_called_a_guess():
+    guessed = {name for name, factor in DEFAULTS.items() if factor.is_guess}
+
+    assert guessed == {
+        "perlite made", "coir made", "wood fibre made", "needling", "solid density", "minerals", "tray uses",
+    }  # fmt: skip
+    assert DEFAULTS["grid"].value is None  # the grower's own

@@ -69,6 +69,12 @@ def test_two_published_trays_of_other_size_are_usual_there() -> None:
         assert doubts_of_tray(a_tray(crop=crop, sowing_rate_g=grams, soak_hours=None), LARGE) == ()
 
 
+def test_what_growers_sow_on_a_tray_of_ten_by_twenty_inches_is_usual() -> None:
+    """Radish 80 g, sunflower 150 g, pea 200 g, as a grower's page gives them (common practice)."""
+    for crop, grams in (("radish", 80.0), ("sunflower", 150.0), ("pea", 200.0)):
+        assert doubts_of_tray(a_tray(crop=crop, sowing_rate_g=grams, soak_hours=None)) == ()
+
+
 @pytest.mark.parametrize(
     ("crop", "hours", "words"), [("radish", 12.0, "sown dry"), ("pea", 0.0, "8 to 24 h")]
 )
