@@ -7,7 +7,8 @@ Not   what their signals do (`screen.py`)
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
 
 from gui.controls.tabstops import order_stops
 from gui.plan.foot import PlanFoot
@@ -41,13 +42,27 @@ class PlanBody(QWidget):
 
     def show_state(self, state: PlanState, book: "Book | None") -> None:
         """Everything that can be seen follows from the state."""
+        before = self.pages.currentWidget()
         self._state = state
         self.head.show_state(state)
         self.steps.show_state(state)
         self.pages.show_state(state, book)
         self._show_foot()
         order_stops(self._column)  # rows were made as they were needed
+        page = self.pages.currentWidget()
+        if page is not before and page is QApplication.focusWidget():  # that had it has gone with its page
+            (_first_stop(page) or self.foot.forward).setFocus()
 
     def _show_foot(self) -> None:
         """The reason in the field decides whether one may go on."""
         self.foot.show_foot(self._state.foot(self.pages.places.why))
+
+
+def _first_stop(page: QWidget) -> QWidget | None:
+    """Where Tab comes first on a page; None where nothing can be typed or chosen on it."""
+    part = page.nextInFocusChain()
+    while page.isAncestorOf(part):
+        if part.isVisibleTo(page) and part.isEnabled() and part.focusPolicy() & Qt.FocusPolicy.TabFocus:
+            return part
+        part = part.nextInFocusChain()
+    return None

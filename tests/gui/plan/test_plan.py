@@ -218,6 +218,24 @@ def test_sowing_ends_on_the_bench(plan: Plan, book: Book, qtbot: QtBot) -> None:
     assert len(book.trays()) == 6
 
 
+def test_by_keys_alone_each_step_goes_on_from_its_first_field_and_the_last_from_its_button(
+    plan: Plan, qtbot: QtBot
+) -> None:
+    with qtbot.waitActive(plan):
+        plan.activateWindow()
+    plan.new_trial()
+    plan.edit_draft(a_draft())
+    qtbot.waitUntil(plan.question.name.hasFocus)
+    seen = []
+    for _ in range(4):
+        qtbot.keyClick(plan, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
+        seen.append(QApplication.focusWidget())
+
+    pages = (plan.treatments, plan.trays, plan.blocks)
+    assert all(part is not page and page.isAncestorOf(part) for page, part in zip(pages, seen, strict=False))
+    assert seen[-1] is plan.forward
+
+
 def test_keeping_is_one_step_of_undo_that_brings_the_draft_back(plan: Plan, book: Book, qtbot: QtBot) -> None:
     kept(plan, qtbot)
 
