@@ -5,6 +5,7 @@ import shutil
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, datetime, timedelta
+from functools import cache
 from pathlib import Path
 
 import numpy as np
@@ -34,6 +35,12 @@ def medium(seed: int = 1) -> np.ndarray:
     )
 
 
+@cache
+def top_view(turned: bool) -> bytes:
+    top = medium()
+    return encode_jpeg(np.ascontiguousarray(top[::-1, ::-1]) if turned else top)
+
+
 def photo_on(
     book: Book,
     day: int,
@@ -50,9 +57,7 @@ def photo_on(
 
     Of a tray that was put in turned round, leaves and suspects are told as the photo shows them.
     """
-    top, labels = medium(), np.full((508, 1016), Label.MEDIUM, np.uint8)
-    if turned:
-        top = np.ascontiguousarray(top[::-1, ::-1])
+    labels = np.full((508, 1016), Label.MEDIUM, np.uint8)
     for left, upper, right, lower in leaves:
         labels[2 * upper : 2 * lower, 2 * left : 2 * right] = Label.GREEN
     taken_at = datetime(2026, 3, day, hour)
@@ -68,7 +73,7 @@ def photo_on(
         taken_at=taken_at,
         tag_number=tag,
         score=score,
-        top_view=encode_jpeg(top),
+        top_view=top_view(turned),
         labels=encode_labels(labels),
         thumbnail=b"thumb",
     )
