@@ -50,7 +50,9 @@ class PlanBody(QWidget):
         self._show_foot()
         order_stops(self._column)  # rows were made as they were needed
         page = self.pages.currentWidget()
-        if page is not before and page is QApplication.focusWidget():  # that had it has gone with its page
+        if (
+            page is not None and page is not before and page is QApplication.focusWidget()
+        ):  # that had it has gone with its page
             (_first_stop(page) or self.foot.forward).setFocus()
 
     def _show_foot(self) -> None:
@@ -61,7 +63,7 @@ class PlanBody(QWidget):
 def _first_stop(page: QWidget) -> QWidget | None:
     """Where Tab comes first on a page; None where nothing can be typed or chosen on it."""
     part = page.nextInFocusChain()
-    while page.isAncestorOf(part):
+    while part is not None and page.isAncestorOf(part):
         if part.isVisibleTo(page) and part.isEnabled() and part.focusPolicy() & Qt.FocusPolicy.TabFocus:
             return part
         part = part.nextInFocusChain()
