@@ -7,7 +7,8 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QEvent, QPoint, Qt
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -126,6 +127,30 @@ def test_ctrl_z_takes_back_strokes_one_by_one_and_does_them_again(desk: MendDesk
 
     qtbot.keyClick(desk.view, Qt.Key.Key_Z, ctrl | Qt.KeyboardModifier.ShiftModifier)
     assert covered(desk)[250, 700]
+
+
+def takes_over(desk: MendDesk, key: Qt.Key, with_: Qt.KeyboardModifier) -> bool:
+    event = QKeyEvent(QEvent.Type.ShortcutOverride, key, with_)
+    event.ignore()
+    desk.event(event)
+    return event.isAccepted()
+
+
+def test_of_the_windows_keys_strokes_take_only_those_of_undo_and_only_while_there_are_some(
+    desk: MendDesk, qtbot: QtBot
+) -> None:
+    ctrl, shift = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
+    assert not takes_over(desk, Qt.Key.Key_Z, ctrl)
+
+    drag(qtbot, desk, (700, 250))
+    assert takes_over(desk, Qt.Key.Key_Z, ctrl)
+    assert not takes_over(desk, Qt.Key.Key_Z, ctrl | shift)
+    assert not takes_over(desk, Qt.Key.Key_5, ctrl)
+
+    qtbot.keyClick(desk.view, Qt.Key.Key_Z, ctrl)
+    assert not takes_over(desk, Qt.Key.Key_Z, ctrl)
+    assert takes_over(desk, Qt.Key.Key_Z, ctrl | shift)
+    assert not takes_over(desk, Qt.Key.Key_5, ctrl)
 
 
 def test_leaving_it_as_it_was_forgets_the_strokes(desk: MendDesk, qtbot: QtBot) -> None:
