@@ -90,6 +90,7 @@ class LimitsDialog(QDialog):
         keep.setDefault(True)
         keep.clicked.connect(self._keep)
         row = QHBoxLayout()
+        row.setSpacing(Space.S)
         row.addStretch(1)
         row.addWidget(close)
         row.addWidget(keep)

@@ -890,10 +890,6 @@
             <translation>Weder in ihrem Versuch noch im Regal gibt es eine andere Schale.</translation>
         </message>
         <message>
-            <source>Conditions for more trays</source>
-            <translation>Bedingungen für weitere Schalen</translation>
-        </message>
-        <message>
             <source>Conditions of {n} trays kept; Ctrl+Z takes it back.</source>
             <translation>Bedingungen von {n} Schalen gespeichert; Strg+Z nimmt es zurück.</translation>
         </message>
@@ -3846,6 +3842,13 @@ bewährt</translation>
         <message>
             <source>Something in the program went wrong. Your book is as it was after your last step; you may go on. What happened is written down in {file}.</source>
             <translation>Im Programm ist etwas schiefgegangen. Das Buch ist auf dem Stand des letzten Schritts; weitermachen ist möglich. Was geschehen ist, steht in {file}.</translation>
+        </message>
+    </context>
+    <context>
+        <name>MoreTrays</name>
+        <message>
+            <source>Conditions for more trays</source>
+            <translation>Bedingungen für weitere Schalen</translation>
         </message>
     </context>
     <context>

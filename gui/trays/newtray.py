@@ -101,6 +101,9 @@ class NewTrayDialog(QDialog):
             (self.tr("Taken over"), self.taken_over),
         ):
             form.addRow(words, field)
+        beside = form.labelForField(self.taken_over)
+        assert isinstance(beside, QLabel)
+        beside.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)  # as its sentence
         form.setRowVisible(self.kind, self.kind.count() > 2)  # one kind alone is no choice
         return form
 

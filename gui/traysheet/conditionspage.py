@@ -1,12 +1,11 @@
 """Conditions page: how a tray grows, to be corrected where it stands.
 
 In    the tray that is looked at
-Out   other conditions in the book, of this tray or of many at once, one step of undo
-Not   the fields (`trayform.py`), which trays and what would change (`trays/sharing.py`), adding trays
+Out   other conditions in the book, one step of undo
+Not   the fields (`trayform.py`), giving them to more trays (`moretrays.py`), adding trays
       (`trays/newtray.py`)
 """
 
-from collections.abc import Collection, Sequence
 from dataclasses import fields, replace
 from typing import TYPE_CHECKING, Any
 
@@ -14,9 +13,8 @@ from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
-from data.cancel import CancelToken
 from data.errors import BookError
-from data.growing.conditions import SHARED, as_new
+from data.growing.conditions import as_new
 from data.records import NewTray, Tray, TrayId
 from gui.controls.flow import Flow
 from gui.controls.rolling import roll_down
@@ -25,11 +23,11 @@ from gui.language.spoken import spoken
 from gui.mishap import trouble_words
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
-from gui.trays.sharing import Group, groups_of
+from gui.traysheet.moretrays import MoreTrays
 from gui.traysheet.page import SheetPage
 from gui.traysheet.trayform import TrayForm, Trouble
 from gui.traysheet.view import TrayState
-from gui.work import Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -46,6 +44,10 @@ class ConditionsPage(SheetPage):
         super().__init__(work, parent)
         self._drafts: dict[TrayId, tuple[Tray, NewTray]] = {}
         self._still_typed: dict[str, Any] = {}  # while some of it was given to more trays
+        self._others = MoreTrays(work, self)
+        self._others.given.connect(self._given)
+        self._others.failed.connect(self._not_given)
+        self._others.stopped.connect(self._given_up)
         self._make_form()
         self.said = wrapped("", self)
         self._make_buttons()
@@ -240,53 +242,17 @@ class ConditionsPage(SheetPage):
     @Slot()
     def _share(self) -> None:
         """Ask which conditions other trays have alike, and which trays those are."""
-        from gui.trays.sharedialog import ShareDialog
-
         if self.book is None or self.state is None:
             return
-        tray = self.state.tray
         try:
             said, changed = self.form.said(), self.changes.keys()
-            of_trial = () if tray.trial is None else self.book.trial_trays(tray.trial)
-            groups = groups_of(tray, of_trial, self.book.trays())
-            varied = self._varied(self.book, groups)
+            if not self._others.ask(self.book, self.state.tray, said, changed):
+                self._say(self.tr("There is no other tray in its trial or on the rack."), "soft")
         except (Trouble, BookError) as error:
             self._refuse(error)
-            return
-        if not groups:
-            self._say(self.tr("There is no other tray in its trial or on the rack."), "soft")
-            return
-        names = {name for name, its_fields in SHARED.items() if changed & set(its_fields)}
-        dialog = ShareDialog(said, names, groups, varied, self)
-        if dialog.exec():
-            self._give(self.book, said, dialog.names, [one.id for one in dialog.trays])
 
-    @staticmethod
-    def _varied(book: "Book", groups: Sequence[Group]) -> dict[str, frozenset[str]]:
-        """What the plan of each trial varies."""
-        trials = {tray.trial for group in groups for tray in group.trays if tray.trial is not None}
-        plans = {trial: kept[-1].plan for trial in trials if (kept := book.plans(trial))}
-        return {trial: frozenset(factor.name for factor in plan.factors) for trial, plan in plans.items()}
-
-    def _give(self, book: "Book", said: NewTray, names: Collection[str], trays: Sequence[TrayId]) -> None:
-        """In the background: half a second a thousand trays."""
-
-        def task(token: CancelToken, report: Report) -> tuple[frozenset[str], int]:
-            def step(done: int, total: int) -> None:
-                token.check()
-                report(done, total)
-
-            given = frozenset(field for name in names for field in SHARED[name])
-            return given, len(book.share_conditions(said, names, trays, step))
-
-        job = self.work.start(task, self.tr("Conditions for more trays"), whole=True)
-        job.finished.connect(self._given)
-        job.failed.connect(self._not_given)
-        job.cancelled.connect(self._given_up)
-
-    @Slot(object)
-    def _given(self, answer: tuple[frozenset[str], int]) -> None:
-        given, trays = answer
+    @Slot(object, int)
+    def _given(self, given: frozenset[str], trays: int) -> None:
         try:
             self._still_typed = {name: value for name, value in self.changes.items() if name not in given}
         except Trouble:
