@@ -8,7 +8,8 @@ Not   what became of them in words (`between.py`), what a person says (`book.py`
 The photos are laid on each other here, once, while their pictures are at hand; the look list then asks the
 book alone. Root hairs fade within days, mold seldom does. A suspect closes only where both photos are sure
 and scored by the same method, nobody has said anything of it, and its place lies bare: one that leaves have
-grown over may still be there. No decision of a person, so undo leaves it alone; one that comes back is new.
+grown over may still be there, and so may one on a photo with glare, a hand or faded colours. No decision of
+a person, so undo leaves it alone; one that comes back is new.
 """
 
 from collections.abc import Iterator, Mapping
@@ -21,6 +22,7 @@ from data.photos.carried import Carried
 from data.records import KeptScore, PhotoId, SuspectId
 from data.sentence import Sentence
 from vision.history import Became
+from vision.reason import RETAKE
 
 __all__ = ["SuspectsSince", "suspects_since"]
 
@@ -48,18 +50,20 @@ def suspects_since(book: Reader, photo_id: PhotoId) -> SuspectsSince:
     carried: dict[PhotoId, Carried] = {}
     for earlier, later in ((before[-1:], [photo_id]), ([photo_id], after[-1:])):
         was = book.score(earlier[0]) if earlier and later else None
-        courses = None if was is None else _courses(book, was, later[0])
-        if was is not None and courses is not None:
+        if was is None or all(one.closed_at is not None for one in was.suspects):
+            continue  # nearly always there are none at all: then no picture is opened
+        now = book.score(later[0])
+        courses = None if now is None else _courses(book, was, now)
+        if now is None or courses is None:
+            continue
+        carried[later[0]] = _carried(earlier[0], courses)
+        if RETAKE.isdisjoint(now.notes):
             closing |= _closing(was, courses, dict(photos)[later[0]])
-            carried[later[0]] = _carried(earlier[0], courses)
     return SuspectsSince(closing=closing, carried=carried)
 
 
-def _courses(book: Reader, was: KeptScore, later: PhotoId) -> tuple[SuspectBetween, ...] | None:
-    if all(one.closed_at is not None for one in was.suspects):
-        return None  # nearly always there are none at all: then no picture is opened
-    now = book.score(later)
-    if now is None or now.method != was.method or not _asks(was, now):
+def _courses(book: Reader, was: KeptScore, now: KeptScore) -> tuple[SuspectBetween, ...] | None:
+    if now.method != was.method or not _asks(was, now):
         return None
     found = between_kept(book, was, now)
     return None if found is None else found.suspects

@@ -22,6 +22,7 @@ from tests.data.builders import Patch, a_score, a_tray
 from vision.alignment import AS_PLACED, Alignment
 from vision.history import Became
 from vision.picture import encode_jpeg, encode_labels
+from vision.reason import RETAKE, Reason
 from vision.tissue import Label
 
 Box = tuple[int, int, int, int]  # left, top, right, bottom, mm
@@ -52,6 +53,7 @@ def photo_on(
     tag: int | None = 10,
     turned: bool = False,
     inner_mm: tuple[float, float] = (508.0, 254.0),
+    notes: tuple[Reason, ...] = (),
 ) -> PhotoId:
     """A photo of tray A1 (tag 10) at noon of a day in March 2026, kept as intake keeps it.
 
@@ -67,6 +69,7 @@ def photo_on(
     coverage = 100 * float((labels == Label.GREEN).mean())
     score = a_score(coverage, suspects=suspects, confidence=sure, method=method)
     score.inner_mm = inner_mm
+    score.notes = notes
     judged = Judged(
         name=name,
         digest=hashlib.sha256(source.read_bytes()).hexdigest(),
@@ -222,6 +225,17 @@ def test_what_a_person_said_is_never_overruled(book: Book, word: Said) -> None:
 def test_nothing_closes_by_a_photo_that_cannot_be_compared(book: Book, later: dict) -> None:
     first = photo_on(book, 6, suspects=[Patch()])
     photo_on(book, **later)
+
+    assert the_suspect(book, first).is_open
+
+
+@pytest.mark.parametrize("doubt", sorted(RETAKE))
+def test_nothing_closes_by_a_photo_that_hides_part_of_the_tray_or_its_colours(
+    book: Book, doubt: Reason
+) -> None:
+    """Mold under a hand, in glare or without its colour is not gone."""
+    first = photo_on(book, 6, suspects=[Patch()])
+    photo_on(book, 7, notes=(doubt,))
 
     assert the_suspect(book, first).is_open
 
