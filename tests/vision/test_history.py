@@ -28,6 +28,11 @@ def became(earlier, later):
         (4.0, 3.5, Became.EQUAL),
         (4.0, 2.0, Became.SMALLER),
         (1.0, 1.25, Became.EQUAL),
+        (4.0, 4.85, Became.LARGER),
+        (4.0, 4.75, Became.EQUAL),
+        (0.4, 0.71, Became.LARGER),
+        (0.4, 0.69, Became.EQUAL),
+        (0.69, 0.4, Became.EQUAL),
     ],
 )
 def test_a_patch_grows_or_shrinks_by_more_than_the_error_of_an_outline(before, now, expected):
@@ -61,6 +66,11 @@ def test_a_large_patch_reaches_as_far_as_it_is_wide():
 
     assert same_place(Patch(x_mm=285.0), wide)
     assert not same_place(Patch(x_mm=285.0), Patch())
+
+
+@pytest.mark.parametrize(("away_mm", "same"), [(0.0, True), (19.5, True), (20.5, False)])
+def test_small_patches_within_two_centimetres_are_one(away_mm, same):
+    assert same_place(Patch(area_cm2=0.5), Patch(area_cm2=0.5, y_mm=120.0 + away_mm)) is same
 
 
 def test_without_a_place_nothing_is_the_same():
