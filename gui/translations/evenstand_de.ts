@@ -673,6 +673,69 @@
         </message>
     </context>
     <context>
+        <name>BrushTools</name>
+        <message>
+            <source>Brush</source>
+            <translation>Pinsel</translation>
+        </message>
+        <message>
+            <source>Paint canopy where it is (B)</source>
+            <translation>Bestand malen, wo er ist (B)</translation>
+        </message>
+        <message>
+            <source>Eraser</source>
+            <translation>Radierer</translation>
+        </message>
+        <message>
+            <source>Take canopy away where none is (E)</source>
+            <translation>Bestand wegnehmen, wo keiner ist (E)</translation>
+        </message>
+        <message>
+            <source>A smaller brush ([)</source>
+            <translation>Kleinerer Pinsel ([)</translation>
+        </message>
+        <message>
+            <source>Smaller brush</source>
+            <translation>Kleinerer Pinsel</translation>
+        </message>
+        <message>
+            <source>A larger brush (])</source>
+            <translation>Größerer Pinsel (])</translation>
+        </message>
+        <message>
+            <source>Larger brush</source>
+            <translation>Größerer Pinsel</translation>
+        </message>
+        <message>
+            <source>Take the last stroke back (Ctrl+Z)</source>
+            <translation>Letzten Strich zurücknehmen (Strg+Z)</translation>
+        </message>
+        <message>
+            <source>Do it again (Ctrl+Shift+Z)</source>
+            <translation>Noch einmal tun (Strg+Umschalt+Z)</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>Stroke back</source>
+            <translation>Strich zurück</translation>
+        </message>
+        <message>
+            <source>Again</source>
+            <translation>Wieder</translation>
+        </message>
+        <message>
+            <source>Stroke again</source>
+            <translation>Strich wieder</translation>
+        </message>
+        <message>
+            <source>{width:g} mm wide</source>
+            <translation>{width:g} mm breit</translation>
+        </message>
+    </context>
+    <context>
         <name>BrushView</name>
         <message>
             <source>Canopy of the tray, to be mended with the brush</source>
@@ -3726,62 +3789,6 @@ bewährt</translation>
     <context>
         <name>MendDesk</name>
         <message>
-            <source>Brush</source>
-            <translation>Pinsel</translation>
-        </message>
-        <message>
-            <source>Paint canopy where it is (B)</source>
-            <translation>Bestand malen, wo er ist (B)</translation>
-        </message>
-        <message>
-            <source>Eraser</source>
-            <translation>Radierer</translation>
-        </message>
-        <message>
-            <source>Take canopy away where none is (E)</source>
-            <translation>Bestand wegnehmen, wo keiner ist (E)</translation>
-        </message>
-        <message>
-            <source>A smaller brush ([)</source>
-            <translation>Kleinerer Pinsel ([)</translation>
-        </message>
-        <message>
-            <source>Smaller brush</source>
-            <translation>Kleinerer Pinsel</translation>
-        </message>
-        <message>
-            <source>A larger brush (])</source>
-            <translation>Größerer Pinsel (])</translation>
-        </message>
-        <message>
-            <source>Larger brush</source>
-            <translation>Größerer Pinsel</translation>
-        </message>
-        <message>
-            <source>Back</source>
-            <translation>Zurück</translation>
-        </message>
-        <message>
-            <source>Take the last stroke back (Ctrl+Z)</source>
-            <translation>Letzten Strich zurücknehmen (Strg+Z)</translation>
-        </message>
-        <message>
-            <source>Stroke back</source>
-            <translation>Strich zurück</translation>
-        </message>
-        <message>
-            <source>Again</source>
-            <translation>Wieder</translation>
-        </message>
-        <message>
-            <source>Do it again (Ctrl+Shift+Z)</source>
-            <translation>Noch einmal tun (Strg+Umschalt+Z)</translation>
-        </message>
-        <message>
-            <source>Stroke again</source>
-            <translation>Strich wieder</translation>
-        </message>
-        <message>
             <source>Leave as it was</source>
             <translation>Verwerfen</translation>
         </message>
@@ -3796,10 +3803,6 @@ bewährt</translation>
         <message>
             <source>Measure the tray again with this canopy (Ctrl+Enter); Ctrl+Z takes it back</source>
             <translation>Schale mit diesem Bestand neu messen (Strg+Eingabe); Strg+Z nimmt es zurück</translation>
-        </message>
-        <message>
-            <source>{width:g} mm wide</source>
-            <translation>{width:g} mm breit</translation>
         </message>
         <message>
             <source>Measuring the tray again ...</source>
@@ -9438,6 +9441,10 @@ bewährt</translation>
         <message>
             <source>Lost to mold, of the trays sown: {counts}.</source>
             <translation>Durch Schimmel verloren, von den gesäten Schalen: {counts}.</translation>
+        </message>
+        <message>
+            <source>Of mold so few trays tell little, whatever the intervals say: where a medium loses one tray in ten to it, {trays} trays show none in {unseen:.0f} of 100 trials.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>{n} trays of yours</source>

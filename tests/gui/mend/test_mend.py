@@ -77,7 +77,7 @@ def test_the_brush_paints_canopy_and_the_numbers_follow(desk: MendDesk, qtbot: Q
 
 def test_the_eraser_takes_canopy_away(desk: MendDesk, qtbot: QtBot) -> None:
     qtbot.keyClick(desk.view, Qt.Key.Key_E)
-    assert desk.eraser.isChecked()
+    assert desk.tools.eraser.isChecked()
 
     drag(qtbot, desk, (200, 250))
 
@@ -89,12 +89,12 @@ def test_brackets_make_the_brush_smaller_and_larger(desk: MendDesk, qtbot: QtBot
 
     qtbot.keyClick(desk.view, Qt.Key.Key_BracketRight)
     assert desk.view.radius_mm > before
-    assert desk.width_words.text() == f"{2 * desk.view.radius_mm:g} mm wide"
+    assert desk.tools.width_words.text() == f"{2 * desk.view.radius_mm:g} mm wide"
 
     for _ in range(20):
         qtbot.keyClick(desk.view, Qt.Key.Key_BracketLeft)
     assert desk.view.radius_mm == 1
-    assert not desk.smaller.isEnabled()
+    assert not desk.tools.smaller.isEnabled()
 
 
 def test_all_can_be_painted_by_keyboard(desk: MendDesk, qtbot: QtBot) -> None:
@@ -123,7 +123,7 @@ def test_ctrl_z_takes_back_strokes_one_by_one_and_does_them_again(desk: MendDesk
 
     qtbot.keyClick(desk.view, Qt.Key.Key_Z, ctrl)
     assert not desk.has_strokes
-    assert not desk.undo.isEnabled()
+    assert not desk.tools.undo.isEnabled()
 
     qtbot.keyClick(desk.view, Qt.Key.Key_Z, ctrl | Qt.KeyboardModifier.ShiftModifier)
     assert covered(desk)[250, 700]
@@ -275,7 +275,7 @@ def test_a_kept_canopy_changes_the_numbers_says_so_and_goes_back_by_undo(
     desk = sheet.views.mend.desk
     qtbot.waitUntil(lambda: desk.view.canopy is not None, timeout=10_000)
     qtbot.keyClick(desk.view, Qt.Key.Key_E)
-    desk.resize_brush(+8)
+    desk.tools.resize_brush(+8)
     for y in (50, 150, 250, 350, 450):
         drag(qtbot, desk, (10, y), (1000, y))
     assert desk.view.canopy is not None
