@@ -11,7 +11,6 @@ import sqlite3
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import Self
 
 __all__ = [
     "BookClosed",
@@ -24,11 +23,8 @@ __all__ = [
     "BookUnreachable",
     "CannotUndo",
     "DiskFull",
-    "FarmLost",
-    "FarmMissing",
     "ImpossibleFactor",
     "ImpossibleReading",
-    "KilledByPhoto",
     "LevelIsFixed",
     "MarginOfPlan",
     "NoLongerThere",
@@ -228,57 +224,6 @@ class TagsUsedUp(BookError):
         "there are not enough free tags (10 to 586) for all trays that stand at the same time: note which "
         "trays were cut or thrown away, or plan fewer trays a round"
     )
-
-
-class FarmMissing(Exception):
-    """No farm of workers can be used; nothing was begun. `str()` is for the grower."""
-
-    @classmethod
-    def without_extra(cls) -> Self:
-        """`distributed` is not installed."""
-        return cls("scoring on a farm needs one more library: install Evenstand with its extra 'farm'")
-
-    @classmethod
-    def nobody(cls, address: str) -> Self:
-        """No scheduler answers."""
-        return cls(
-            f"nobody answers at {address}: look whether the farm's scheduler runs there, and whether this "
-            "machine reaches it"
-        )
-
-    @classmethod
-    def no_workers(cls, address: str) -> Self:
-        """A scheduler without workers."""
-        return cls(f"the farm at {address} has no workers: start some there, then try again")
-
-    @classmethod
-    def other_version(cls, worker: str, theirs: object) -> Self:
-        """Scores of two versions would be mixed."""
-        if isinstance(theirs, BaseException):
-            return cls(f"the worker {worker} has no Evenstand, or an older one: install this version there")
-        return cls(
-            f"the worker {worker} scores by another version ({theirs}), and scores would be mixed: "
-            "bring that machine or this one up to date"
-        )
-
-
-class FarmLost(Exception):
-    """The farm went away in the middle; what came back before is kept."""
-
-    def __init__(self, address: str) -> None:
-        self.address = address
-        super().__init__(
-            f"the farm at {address} does not answer any more; all photos stored so far are safe: "
-            "run the same again when it is back, and it goes on from there"
-        )
-
-    def __reduce__(self) -> tuple[object, ...]:
-        """Keep the words when the error travels between processes."""
-        return (type(self), (self.address,))
-
-
-class KilledByPhoto(Exception):
-    """One photo took worker after worker with it."""
 
 
 class CannotUndo(BookError):

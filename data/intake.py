@@ -21,7 +21,7 @@ from pathlib import Path
 
 from data.book import Book
 from data.cancel import CancelToken
-from data.errors import FarmLost, KilledByPhoto
+from data.photos.farmerrors import FarmLost, KilledByPhoto
 from data.photos.judged import Judged, score_again, score_for_book
 from data.photos.originals import SUFFIXES, digest_of, put
 from data.records import Fate, PhotoId, Pictures, Refused

@@ -14,7 +14,8 @@ from types import TracebackType
 
 from PySide6.QtCore import QCoreApplication
 
-from data.errors import BookError, FarmLost, FarmMissing, KilledByPhoto
+from data.errors import BookError
+from data.photos.farmerrors import FarmLost, FarmMissing, KilledByPhoto
 from gui.home import log_file
 from gui.language.spoken import spoken
 

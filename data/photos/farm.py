@@ -18,7 +18,7 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import Any
 
-from data.errors import FarmLost, FarmMissing, KilledByPhoto
+from data.photos.farmerrors import FarmLost, FarmMissing, KilledByPhoto
 from data.photos.originals import digest_of
 
 __all__ = ["Farm"]

@@ -23,7 +23,7 @@ from typing import TYPE_CHECKING
 
 from data.book import Book
 from data.cancel import CancelToken
-from data.errors import FarmLost
+from data.photos.farmerrors import FarmLost
 from data.photos.judged import Judged, score_again, score_for_book
 from data.photos.kinds import TraysByTag
 from data.records import PhotoId

@@ -9,7 +9,8 @@ from pathlib import Path
 
 from data.book import Book
 from data.cancel import CancelToken
-from data.errors import BookError, FarmLost, FarmMissing
+from data.errors import BookError
+from data.photos.farmerrors import FarmLost, FarmMissing
 from gui.commands.book import scoring_pool
 from gui.commands.saying import DONE, REFUSED, plain, say
 

@@ -15,7 +15,8 @@ from typing import Any
 
 from data.book import Book
 from data.cancel import CancelToken
-from data.errors import BookError, FarmLost, FarmMissing
+from data.errors import BookError
+from data.photos.farmerrors import FarmLost, FarmMissing
 from data.records import Fate, Known, Look, Refused
 from gui.commands.saying import DONE, REFUSED, plain, say
 

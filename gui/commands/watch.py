@@ -19,8 +19,9 @@ from pathlib import Path
 
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
-from data.errors import BookError, BookLocked, FarmLost, FarmMissing
+from data.errors import BookError, BookLocked
 from data.photos.arrivals import Seen, arrived, look_into
+from data.photos.farmerrors import FarmLost, FarmMissing
 from gui.commands.book import print_looks, scoring_pool, tell
 from gui.commands.saying import DONE, REFUSED, say
 

@@ -15,7 +15,8 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QStackedLayout, QWidget
 
 from data.cancel import CancelToken
-from data.errors import BookError, FarmLost, FarmMissing
+from data.errors import BookError
+from data.photos.farmerrors import FarmLost, FarmMissing
 from data.records import Fate, PhotoId
 from gui.intake.againoffer import AgainOffer
 from gui.intake.bands import Asked

@@ -14,9 +14,9 @@ import pytest
 
 from data.book import Book
 from data.cancel import CancelToken
-from data.errors import FarmLost, FarmMissing
 from data.intake import intake
 from data.photos.farm import Farm
+from data.photos.farmerrors import FarmLost, FarmMissing
 from data.photos.judged import Judged
 from data.records import Fate, Known, NeedsTray, Refused, Stored
 from data.upkeep.rescoring import Again, rescore_all
