@@ -52,6 +52,7 @@ class PlanPages(QStackedWidget):
         self.places.reason.textChanged.connect(self.reason_edited)
         for field in (self.question.name, self.question.own_words):
             field.returnPressed.connect(self.done)
+        self.places.done.connect(self.done)
         for part in (*self.steps, self.places, self.print_page, self.sow, self.kept):
             self.addWidget(part)
 

@@ -27,6 +27,7 @@ class PlacesPage(QWidget):
 
     drawing_wanted = Signal(str)  # reason
     places_entered = Signal(object, str)  # the order on each shelf, how it was drawn
+    done = Signal()  # the reason for a change of the plan is given
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -35,6 +36,7 @@ class PlacesPage(QWidget):
         self.reason = QLineEdit(self)
         self.reason.setAccessibleName(self.tr("Reason"))
         self.reason.textChanged.connect(self._reason_edited)
+        self.reason.returnPressed.connect(self._reason_given)
         self.again = QPushButton(self.tr("Draw again"), self)
         self.again.clicked.connect(self._draw_again)
         self.by_hand = QPushButton(self.tr("Enter places drawn on paper..."), self)
@@ -117,6 +119,14 @@ class PlacesPage(QWidget):
     @Slot()
     def _reason_edited(self) -> None:
         self.again.setEnabled(bool(self.why))
+
+    @Slot()
+    def _reason_given(self) -> None:
+        """Enter does what the reason was asked for."""
+        if self.again.isHidden():
+            self.done.emit()
+        elif self.why:
+            self._draw_again()
 
     @Slot()
     def _enter(self) -> None:

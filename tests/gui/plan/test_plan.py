@@ -271,6 +271,26 @@ def test_a_change_of_a_plan_that_is_taken_back_is_a_draft_again(plan: Plan, book
     assert plan.state.draft == replace(changed, laid=None)  # of which nothing fits any more
 
 
+def test_enter_after_the_reason_does_what_it_was_asked_for(plan: Plan, book: Book, qtbot: QtBot) -> None:
+    kept(plan, qtbot)
+    plan.change_trial()
+    assert plan.state.draft is not None
+    plan.edit_draft(replace(plan.state.draft, margin=8.0))
+    plan.go_to_step(Step.DRAW)
+    qtbot.keyClick(plan.places.reason, Qt.Key.Key_Return)
+    assert len(book.plans("Mat")) == 1, "no reason yet"
+
+    qtbot.keyClicks(plan.places.reason, "Eight are enough")
+    qtbot.keyClick(plan.places.reason, Qt.Key.Key_Return)
+    settle(plan, qtbot)
+    assert [version.why for version in book.plans("Mat")] == ["", "Eight are enough"]
+
+    qtbot.keyClicks(plan.places.reason, "The shelf was moved")
+    qtbot.keyClick(plan.places.reason, Qt.Key.Key_Return)
+    settle(plan, qtbot)
+    assert [draw.why for draw in book.draws("Mat")][-1] == "The shelf was moved"
+
+
 def test_what_was_read_before_a_plan_was_kept_brings_no_draft_back(
     plan: Plan, book: Book, qtbot: QtBot
 ) -> None:
