@@ -205,7 +205,7 @@ class _Reading:
             Sentence(
                 "{trays} of each treatment and crop, in blocks: {blocks}",
                 trays=plan.trays_per_treatment,
-                blocks=", ".join(block.name for block in plan.blocks),
+                blocks="; ".join(block.name for block in plan.blocks),
             ),
         )
 

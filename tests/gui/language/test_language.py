@@ -17,11 +17,16 @@ from data.book import Book
 from data.events import EventKind
 from data.look import LookKind, day_name
 from data.medium.benchtest import BenchKind
+from data.plan.blocks import ShelfPlaces
 from data.readings import ReadingKind
+from data.report.content import Grid
+from data.report.reading import read_report
 from data.sentence import Sentence
 from gui.home import Memory
 from gui.language.language import language_of, speak
 from gui.language.spoken import DAY, DAY_SHORT, MOMENT, day_words, filled, in_figures, spoken
+from tests.data.plans import a_plan
+from tests.made.books import an_empty_book
 from vision.reason import RETAKE, Reason
 
 
@@ -141,6 +146,16 @@ def test_what_a_book_kept_as_text_is_known_again(german: QApplication) -> None:
         spoken("No longer seen on 07 March, 1.5 cm² before. Root hairs fade, mold seldom does.")
         == "Seit 7. März nicht mehr zu sehen, vorher 1,5 cm². Wurzelhaare vergehen, Schimmel selten."
     )
+
+
+def test_a_report_names_every_block_of_its_plan_in_german(german: QApplication, tmp_path: Path) -> None:
+    with an_empty_book(tmp_path / "book") as book:
+        book.draw_places(book.keep_plan(a_plan(shelves=(ShelfPlaces(name="A", places=18),))), seed=1)
+        blocks = read_report(book, "Mat against peat").blocks
+    grid = next(one for one in blocks if isinstance(one, Grid) and one.name == "What was fixed")
+    told = next(spoken(row[1]) for row in grid.rows if row[0] == "Trays")
+
+    assert told.endswith("in Blöcken: Etage A, Teil 1; Etage A, Teil 2; Etage A, Teil 3")
 
 
 @pytest.mark.parametrize("doubt", sorted(RETAKE))
