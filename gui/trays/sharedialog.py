@@ -3,7 +3,7 @@
 In    what the fields of the tray say, which of them were changed, the groups that it belongs to, what the
       plans of their trials vary
 Out   `names` and `trays` as they were chosen, once accepted
-Not   what would change (`sharing.py`), keeping it (`traysheet/moretrays.py`)
+Not   what would change (`sharing.py`), keeping it (`moretrays.py`)
 """
 
 from collections.abc import Collection, Mapping, Sequence

@@ -2,7 +2,7 @@
 
 In    the tray that is looked at
 Out   other conditions in the book, one step of undo
-Not   the fields (`trayform.py`), giving them to more trays (`moretrays.py`), adding trays
+Not   the fields (`trayform.py`), giving them to more trays (`trays/moretrays.py`), adding trays
       (`trays/newtray.py`)
 """
 
@@ -23,7 +23,7 @@ from gui.language.spoken import spoken
 from gui.mishap import trouble_words
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
-from gui.traysheet.moretrays import MoreTrays
+from gui.trays.moretrays import MoreTrays
 from gui.traysheet.page import SheetPage
 from gui.traysheet.trayform import TrayForm, Trouble
 from gui.traysheet.view import TrayState

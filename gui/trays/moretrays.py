@@ -2,7 +2,7 @@
 
 In    a tray, what its fields say, which of them were changed
 Out   the same conditions in the book for the trays that were chosen, one step of undo; `given`
-Not   which trays and what would change (`trays/sharing.py`), the dialog (`trays/sharedialog.py`)
+Not   which trays and what would change (`sharing.py`), the dialog (`sharedialog.py`)
 """
 
 from collections.abc import Collection, Sequence
