@@ -2,7 +2,8 @@
 
 In    the growing trays, those that are chosen on the rack, the book
 Out   readings and events kept; `kept` with a sentence; `next_wanted` so that the next tray is chosen
-Not   what a line means (`quickline.py`), one tray with all its notes (`traysheet/growthpage.py`)
+Not   what a line means (`quickline.py`), its keys (`quickfield.py`), one tray with all its notes
+      (`traysheet/growthpage.py`)
 
 A number that looks like another unit is asked about here, before anything is kept.
 """
@@ -11,9 +12,8 @@ from collections.abc import Callable, Mapping, Sequence
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QObject, Qt, Signal, Slot
-from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtCore import Signal, Slot
+from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from data.entry.units import UnitSystem
 from data.errors import BookError
@@ -22,6 +22,7 @@ from data.numbers import TrayId
 from data.readings import NewReading, Reading, ReadingKind
 from data.records import Tile
 from gui.bench.noted import Noted, what_words, where_words
+from gui.bench.quickfield import QuickField
 from gui.bench.quickline import KINDS, Kind, QuickEntry, figure_words, quick_entry
 from gui.bench.typingon import TypingOn
 from gui.controls.bounce import Bounce
@@ -39,7 +40,6 @@ if TYPE_CHECKING:
 __all__ = ["QuickLine"]
 
 LATELY = timedelta(days=3)  # earlier numbers a new one is held against
-ENTERS = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
 
 
 class QuickLine(QWidget):
@@ -94,13 +94,14 @@ class QuickLine(QWidget):
         made.currentIndexChanged.connect(self._another_kind)
         return made
 
-    def _make_line(self) -> QLineEdit:
-        made = QLineEdit(self)
+    def _make_line(self) -> QuickField:
+        made = QuickField(self)
         made.setAccessibleName(self.tr("Tray and number"))
         set_role(made, "rack")
         made.setMinimumWidth(30 * self.fontMetrics().averageCharWidth())
         made.textChanged.connect(self._typing)
-        made.installEventFilter(self)
+        made.entered.connect(self.note_it)
+        made.stepped.connect(self._step_kind)
         return made
 
     def _make_answer(self, does: Callable[[], None]) -> QPushButton:
@@ -161,6 +162,11 @@ class QuickLine(QWidget):
         else:
             words = self.tr("Tray, and a note if you like")
         self.line.setPlaceholderText(words)
+        self.line.takes_words = isinstance(kind, EventKind)
+
+    @Slot(int)
+    def _step_kind(self, by: int) -> None:
+        self.kind.setCurrentIndex((self.kind.currentIndex() + by) % len(KINDS))
 
     @Slot()
     def _another_kind(self) -> None:
@@ -304,25 +310,6 @@ class QuickLine(QWidget):
         self.instead.hide()
         self.keep.show()
         self._show_target()
-
-    # --- keys
-
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """In the line: Enter notes it, * and / of the number pad go through the kinds."""
-        if watched is self.line and event.type() == QEvent.Type.KeyPress and isinstance(event, QKeyEvent):
-            if event.key() in ENTERS:
-                self.note_it()
-                return True
-            step = {Qt.Key.Key_Asterisk: 1, Qt.Key.Key_Slash: -1}.get(Qt.Key(event.key()))
-            if step is not None and not self._belongs_to_note(event):
-                self.kind.setCurrentIndex((self.kind.currentIndex() + step) % len(KINDS))
-                return True
-        return super().eventFilter(watched, event)
-
-    def _belongs_to_note(self, event: QKeyEvent) -> bool:
-        """Whether a / or * is typed within the words of an event: "A1 1/2 litre"."""
-        from_pad = bool(event.modifiers() & Qt.KeyboardModifier.KeypadModifier)
-        return isinstance(self.what, EventKind) and bool(self.line.text()) and not from_pad
 
     def redress(self) -> None:
         """Words in the language and letters of now."""

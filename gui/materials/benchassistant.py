@@ -2,13 +2,10 @@
 
 In    the desk with its book, the kind of test, the medium; or a test that goes on
 Out   a test begun, readings kept, each with its step; photographs of the heap beside a break-down test
-Not   what a test tells (`data/medium/benchtest.py`), the table
+Not   what a test tells (`data/medium/benchtest.py`), what is said of a step (`benchwords.py`), the table
 """
 
-from collections.abc import Sequence
-from datetime import datetime
-
-from PySide6.QtCore import Qt, Slot
+from PySide6.QtCore import Slot
 from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
@@ -32,7 +29,6 @@ from data.medium.benchtest import (
     Due,
     Step,
     due_of,
-    readings_of_step,
     step_reading,
     steps_of,
     wrong_reading,
@@ -43,11 +39,11 @@ from gui.controls.form import fields, fit
 from gui.controls.rolling import LowRoll
 from gui.controls.telling import tell
 from gui.home import photos_folder
-from gui.language.spoken import DAY, day_words, in_figures, spoken
+from gui.language.spoken import in_figures, spoken
 from gui.materials.benchconditions import BenchConditions
+from gui.materials.benchwords import asked_words, done_words, due_words
 from gui.materials.desk import MaterialDesk
 from gui.materials.heappictures import HeapPictures
-from gui.materials.view import step_words
 from gui.notes.moments import MomentEdit, moment_in, show_moment
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
@@ -161,11 +157,7 @@ class BenchAssistant(QDialog):
         return row
 
     def _label(self, role: str) -> QLabel:
-        label = wrapped("", self)
-        label.setTextFormat(Qt.TextFormat.PlainText)
-        if role:
-            set_role(label, role)
-        return label
+        return wrapped("", self, role)
 
     # --- showing
 
@@ -188,7 +180,7 @@ class BenchAssistant(QDialog):
         self.conditions.setVisible(self.test is None)
         self.delete.setVisible(self.test is not None)
         self.photo.setVisible(self.test is not None and self._kind is BenchKind.BREAKDOWN)
-        self.done_list.setText("\n".join(self._done(step, readings) for step in steps_of(self._kind)))
+        self.done_list.setText("\n".join(done_words(step, readings) for step in steps_of(self._kind)))
         asked = due is not None
         for part in (self.value, self.at, self.value_name, self.keep):
             part.setVisible(asked)
@@ -200,35 +192,11 @@ class BenchAssistant(QDialog):
             self.when.setText(self.tr("The table has its numbers."))
         else:
             self.words.setText(spoken(due.step.words))
-            self.when.setText(self._when(due, now))
-            names = {
-                ReadingKind.WEIGHT: self.tr("Weight, {unit} or with its unit"),
-                ReadingKind.MEDIUM_TEMPERATURE: self.tr("Medium, {unit} or with its unit"),
-                ReadingKind.AIR_TEMPERATURE: self.tr("Air, {unit} or with its unit"),
-            }
-            metric = self._system is UnitSystem.METRIC
-            units = ("g", "°C") if metric else ("oz", "°F")
-            unit = units[0] if due.step.kind is ReadingKind.WEIGHT else units[1]
-            self.value_name.setText(names[due.step.kind].format(unit=unit))
+            self.when.setText(due_words(due, now))
+            self.value_name.setText(asked_words(due.step.kind, self._system))
         show_moment(self.at, now)
         self._show_pictures()
         fit(self)
-
-    def _done(self, step: Step, readings: Sequence[Reading]) -> str:
-        found = [one for one in readings_of_step(readings, step.name) if one.kind is step.kind]
-        if not found:
-            return self.tr("○ {step}").format(step=step_words(step.name))
-        told = ", ".join(f"{in_figures(one.value)} {'°C' if one.unit == 'C' else one.unit}" for one in found)
-        return self.tr("● {step}: {told}").format(step=step_words(step.name), told=told)
-
-    def _when(self, due: Due, now: datetime) -> str:
-        if due.is_now:
-            return self.tr("It is due now.")
-        if due.at.date() == now.date():
-            return self.tr("Due at {at}. Close this: the table reminds you.").format(at=f"{due.at:%H:%M}")
-        return self.tr("Due on {day} at {at}. Close this: the table reminds you.").format(
-            day=day_words(due.at, DAY), at=f"{due.at:%H:%M}"
-        )
 
     def _show_pictures(self) -> None:
         shown = self.test is not None and self._kind is BenchKind.BREAKDOWN

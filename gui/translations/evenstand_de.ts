@@ -355,16 +355,16 @@
             <translation>Die Tabelle hat ihre Zahlen.</translation>
         </message>
         <message>
-            <source>Weight, {unit} or with its unit</source>
-            <translation>Gewicht, {unit} oder mit Einheit</translation>
+            <source>Type a number such as 812 g.</source>
+            <translation>Eine Zahl wie 812 g eingeben.</translation>
         </message>
         <message>
-            <source>Medium, {unit} or with its unit</source>
-            <translation>Substrat, {unit} oder mit Einheit</translation>
+            <source>It was {value}</source>
+            <translation>Es war {value}</translation>
         </message>
         <message>
-            <source>Air, {unit} or with its unit</source>
-            <translation>Luft, {unit} oder mit Einheit</translation>
+            <source>Photos of the heap</source>
+            <translation>Fotos vom Haufen</translation>
         </message>
         <message>
             <source>○ {step}</source>
@@ -387,16 +387,16 @@
             <translation>Fällig am {day} um {at}. Schließen: die Tabelle erinnert daran.</translation>
         </message>
         <message>
-            <source>Type a number such as 812 g.</source>
-            <translation>Eine Zahl wie 812 g eingeben.</translation>
+            <source>Weight, {unit} or with its unit</source>
+            <translation>Gewicht, {unit} oder mit Einheit</translation>
         </message>
         <message>
-            <source>It was {value}</source>
-            <translation>Es war {value}</translation>
+            <source>Medium, {unit} or with its unit</source>
+            <translation>Substrat, {unit} oder mit Einheit</translation>
         </message>
         <message>
-            <source>Photos of the heap</source>
-            <translation>Fotos vom Haufen</translation>
+            <source>Air, {unit} or with its unit</source>
+            <translation>Luft, {unit} oder mit Einheit</translation>
         </message>
     </context>
     <context>
