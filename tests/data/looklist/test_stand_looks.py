@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from datetime import date, datetime, timedelta
+from itertools import product
 
 import pytest
 
@@ -89,6 +90,24 @@ def test_a_side_lacks_what_it_is_thinner_than_the_middle(name: str) -> None:
 
     assert found[name] == pytest.approx(40.0)
     assert max(found, key=lambda place: found[place]) == name
+
+
+@pytest.mark.parametrize(
+    ("name", "rows", "columns"),
+    [
+        ("far left", range(3), range(3)),
+        ("far right", range(3), range(9, 12)),
+        ("near left", range(3, 6), range(3)),
+        ("near right", range(3, 6), range(9, 12)),
+    ],
+)
+def test_each_of_the_nine_cells_of_a_corner_counts_as_much(name: str, rows: range, columns: range) -> None:
+    for row, column in product(range(ROWS), range(COLUMNS)):
+        counts = row in rows and column in columns
+
+        assert lacks(packed(even(**{f"r{row}c{column}": 0.0})))[name] == pytest.approx(
+            10.0 if counts else 0.0
+        )
 
 
 def test_bare_cells_are_those_with_less_than_a_third_of_the_middle_one() -> None:
