@@ -5,8 +5,11 @@ Out   kept versions and drawings, oldest first; trays
 Not   keeping, drawing and sowing (`planbook.py`)
 """
 
+from collections.abc import Iterator
+from contextlib import contextmanager
+
 from data.chapters.traybook import TrayBook
-from data.errors import NoLongerThere
+from data.errors import BookIsNewer, NoLongerThere
 from data.plan.drawing import KeptDraw
 from data.records import Tray
 from data.tables import planrows
@@ -25,8 +28,9 @@ class PlanReader(TrayBook):
         return tuple(row["name"] for row in self._rows(planrows.TRIAL_NAMES))
 
     def plans(self, trial: str | None = None) -> tuple[KeptPlan, ...]:
-        """All versions of a trial's plan, or of all trials, oldest first."""
-        return kept_plans(self._rows(planrows.PLANS, trial=trial))
+        """All versions of a trial's plan, or of all trials, oldest first; raises `BookIsNewer`."""
+        with self._of_a_known_form():
+            return kept_plans(self._rows(planrows.PLANS, trial=trial))
 
     def plan(self, plan_id: PlanId) -> KeptPlan:
         """One kept version; raises `NoLongerThere`."""
@@ -36,8 +40,17 @@ class PlanReader(TrayBook):
         raise NoLongerThere(self.folder)
 
     def draws(self, trial: str) -> tuple[KeptDraw, ...]:
-        """All drawings of a trial, whichever version they belong to, oldest first."""
-        return kept_draws(self._rows(planrows.DRAWS, trial=trial))
+        """All drawings of a trial, whichever version they belong to, oldest first; raises `BookIsNewer`."""
+        with self._of_a_known_form():
+            return kept_draws(self._rows(planrows.DRAWS, trial=trial))
+
+    @contextmanager
+    def _of_a_known_form(self) -> Iterator[None]:
+        """What a newer program has planned in a book of the same tables is not guessed at."""
+        try:
+            yield
+        except (ValueError, KeyError, TypeError) as error:
+            raise BookIsNewer(self.folder) from error
 
     def trial_trays(self, trial: str) -> tuple[Tray, ...]:
         """All trays of a trial, done ones too, in rack order."""
