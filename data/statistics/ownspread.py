@@ -1,7 +1,7 @@
 """Own spread: what to do where some media scatter more than others.
 
 In    numbers of trays by medium, with blocks or without
-Out   whether spreads may differ; differences with a standard error that rests on the two media alone
+Out   whether spreads differ clearly; differences with a standard error that rests on the two media alone
 Not   the reading with one common spread (`leastsquares.py`)
 
 In blocks each block's own difference of two media is one number, and a t interval of these is exact whatever

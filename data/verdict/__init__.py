@@ -7,7 +7,7 @@ Not   the arithmetic (`comparison.py`), the book (`verdicts.py`), words (`words.
 
 The tray is the unit. Blocks are fixed and fitted by least squares; limits are difference -+ q * se with the
 one-sided 95 % q of Dunnett for the number of media compared, so all lower limits hold together. Ranks come
-from Tukey's 95 % intervals of all pairs. Where spreads may differ each medium's own trays give the error;
+from Tukey's 95 % intervals of all pairs. Where spreads differ clearly each medium's own trays give the error;
 where a medium belongs to whole shelves, shelves do. Imports numpy and scipy only when asked for a verdict.
 """
 
@@ -123,7 +123,7 @@ def verdict_of(
     so_far : planned trays are still to come: then nothing is shown, whatever the interval says.
     camera_sd : sd, in the numbers' unit, by which a difference may be off for all trays alike.
     by_shelf : settings of whole shelves are among what is compared; each block is a set of shelves.
-    own_trays : take the error from each medium's own trays, whether spreads may differ or not.
+    own_trays : take the error from each medium's own trays, whether spreads differ clearly or not.
     quick : for asking again and again: no further trays, no test of spreads, q by the mean correlation.
     """
     if not table:

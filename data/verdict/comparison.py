@@ -30,7 +30,7 @@ from data.statistics.ownspread import (
 from data.statistics.quadrature import Floats
 from data.statistics.tukey import honest_difference, rank_intervals
 from data.verdict import CONFIDENCE, Measured, MediumResult, Verdict
-from data.verdict.outcome import MAY_DIFFER, ErrorFrom, Outcome, Why, outcome_of
+from data.verdict.outcome import CLEARLY, ErrorFrom, Outcome, Why, outcome_of
 from data.verdict.repeats import what_repeats
 
 __all__ = ["Asked", "compared"]
@@ -184,7 +184,7 @@ class _Comparison:
         """Differences from each medium's own trays, where they are to be used; else nothing."""
         if not (self.asked.by_shelf or self.asked.own_trays):
             chance = None if self.asked.quick else self._unequal
-            if chance is None or chance > MAY_DIFFER:
+            if chance is None or chance > CLEARLY:
                 return {}
         found = {i: self._pair(i, 0) for i in self._joined}
         whole = {i: apart for i, apart in found.items() if apart is not None and apart.se > 0}

@@ -11,7 +11,7 @@ from data.sentence import Sentence
 from data.statistics.further import WANTED
 from data.verdict import CONFIDENCE, Measured, Verdict
 from data.verdict.halfway import renamed_half_way
-from data.verdict.outcome import MAY_DIFFER, ErrorFrom, Why
+from data.verdict.outcome import CLEARLY, ErrorFrom, Why
 from data.verdict.words import why_words
 
 __all__ = ["cautions", "half_way", "how_worked_out"]
@@ -35,7 +35,7 @@ def _cautions(verdict: Verdict) -> Iterable[Sentence]:
         )
     if verdict.error_from is ErrorFrom.OWN_TRAYS:
         yield Sentence(
-            "Spreads may differ between media, so each difference rests on its own two media's trays, "
+            "Spreads differ clearly between media, so each difference rests on its own two media's trays, "
             "block by block, not on one common spread."
         )
     if verdict.error_from is ErrorFrom.SHELVES:
@@ -98,7 +98,7 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
     )
     yield _spread_words(verdict.unequal_chance)
     if _one_spread_of_many(verdict):
-        yield _unseen_words(verdict.unequal_chance)
+        yield _unseen_words()
     if any(line.enough is not None for line in verdict.compared):
         yield Sentence(
             "How many trays would settle it is reckoned as if difference and spread were really those seen "
@@ -166,7 +166,7 @@ def _spread_words(chance: float | None) -> Sentence:
         "up to {limit:.0f} % each medium's own trays are used (Welch 1951; by blocks where there are "
         "blocks).",
         chance=100 * chance,
-        limit=100 * MAY_DIFFER,
+        limit=100 * CLEARLY,
     )
 
 
@@ -176,14 +176,9 @@ def _one_spread_of_many(verdict: Verdict) -> bool:
     return media > 1 and verdict.error_from is ErrorFrom.ALL_MEDIA
 
 
-def _unseen_words(chance: float | None) -> Sentence:
+def _unseen_words() -> Sentence:
     """What one spread does where there are several; drawn trials, 3 to 14 blocks of 3 and 5 media."""
-    if chance is None:
-        return Sentence(
-            "Should the trusted medium scatter two or three times as much as the others, a lower limit does "
-            "not hold in 5 of 100 trials but in up to 11; see what the own trays alone say."
-        )
     return Sentence(
-        "Should the trusted medium scatter two or three times as much as the others, unseen by this test, a "
-        "lower limit does not hold in 5 of 100 trials but in up to 8; see what the own trays alone say."
+        "Should the trusted medium scatter two or three times as much as the others and this not show, a "
+        "lower limit fails in up to 11 of 100 trials instead of 5: see what the own trays alone say."
     )

@@ -9167,8 +9167,8 @@ bewährt</translation>
             <translation>Der Spielraum ist null: dann kann kein Substrat als gleich gut belegt werden, nur als besser oder schlechter. Angeben, wie viel weniger noch gleich gut heißen soll.</translation>
         </message>
         <message>
-            <source>Spreads may differ between media, so each difference rests on its own two media's trays, block by block, not on one common spread.</source>
-            <translation>Die Substrate können verschieden streuen, darum beruht jeder Unterschied auf den Schalen seiner beiden Substrate, Block für Block, nicht auf einer gemeinsamen Streuung.</translation>
+            <source>Spreads differ clearly between media, so each difference rests on its own two media's trays, block by block, not on one common spread.</source>
+            <translation>Die Streuungen der Substrate unterscheiden sich deutlich, darum beruht jeder Unterschied auf den Schalen seiner beiden Substrate, Block für Block, nicht auf einer gemeinsamen Streuung.</translation>
         </message>
         <message>
             <source>A setting belongs to whole shelves, so shelves were compared, not trays: the number of shelves counts.</source>
@@ -9235,12 +9235,8 @@ bewährt</translation>
             <translation>So ungleiche Streuungen kommen durch Zufall in {chance:.1f} % der Versuche mit einer Streuung vor (Levene 1960); bis {limit:.0f} % gelten die Schalen jedes Substrats für sich (Welch 1951; nach Blöcken, wo es Blöcke gibt).</translation>
         </message>
         <message>
-            <source>Should the trusted medium scatter two or three times as much as the others, a lower limit does not hold in 5 of 100 trials but in up to 11; see what the own trays alone say.</source>
-            <translation>Streut das bewährte Substrat zwei- oder dreimal so stark wie die anderen, so trügt eine untere Grenze nicht in 5 von 100 Versuchen, sondern in bis zu 11; dann nachsehen, was die eigenen Schalen allein sagen.</translation>
-        </message>
-        <message>
-            <source>Should the trusted medium scatter two or three times as much as the others, unseen by this test, a lower limit does not hold in 5 of 100 trials but in up to 8; see what the own trays alone say.</source>
-            <translation>Streut das bewährte Substrat zwei- oder dreimal so stark wie die anderen, ohne dass es hier auffällt, so trügt eine untere Grenze nicht in 5 von 100 Versuchen, sondern in bis zu 8; dann nachsehen, was die eigenen Schalen allein sagen.</translation>
+            <source>Should the trusted medium scatter two or three times as much as the others and this not show, a lower limit fails in up to 11 of 100 trials instead of 5: see what the own trays alone say.</source>
+            <translation>Streut das bewährte Substrat zwei- oder dreimal so stark wie die anderen, ohne dass es auffällt, so trügt eine untere Grenze in bis zu 11 von 100 Versuchen statt in 5: Sehen Sie nach, was die eigenen Schalen allein sagen.</translation>
         </message>
         <message>
             <source>no verdict</source>
@@ -9444,7 +9440,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Of mold so few trays tell little, whatever the intervals say: where a medium loses one tray in ten to it, {trays} trays show none in {unseen:.0f} of 100 trials.</source>
-            <translation type="unfinished" />
+            <translation>Über Schimmel sagen so wenige Schalen wenig, was auch immer die Intervalle sagen: Wo ein Substrat eine von zehn Schalen daran verliert, zeigen {trays} Schalen in {unseen:.0f} von 100 Versuchen keinen.</translation>
         </message>
         <message>
             <source>{n} trays of yours</source>
