@@ -14,6 +14,10 @@ from data.verdict.traynumbers import LostToMold, NoNumber, TrayNumber
 
 __all__ = ["left_out_words", "lost_words", "missing_trays", "no_number_words", "tray_doubts", "untreated"]
 
+# of a medium's trays lost to mold: a third of drawn trials of 4 to 10 blocks call it "as good" all the same
+RARE = 0.1
+UNLIKELY = 0.05
+
 
 def missing_trays(numbers: Sequence[TrayNumber]) -> tuple[Sentence, ...]:
     """Trays that have no number, all of one reason together."""
@@ -120,8 +124,24 @@ def _unblocked(numbers: Sequence[TrayNumber]) -> tuple[Sentence, ...]:
 
 
 def lost_words(lost: Sequence[LostToMold]) -> tuple[Sentence, ...]:
-    """Trays lost to mold, by treatment; empty where none was."""
+    """Trays lost to mold, by treatment, and how little so few trays tell of it."""
     if not any(one.lost for one in lost):
-        return ()
+        return _unseen(lost)
     counts = ", ".join(f"{one.treatment} {one.lost}/{one.trays}" for one in lost)
-    return (Sentence("Lost to mold, of the trays sown: {counts}.", counts=counts),)
+    return (Sentence("Lost to mold, of the trays sown: {counts}.", counts=counts), *_unseen(lost))
+
+
+def _unseen(lost: Sequence[LostToMold]) -> tuple[Sentence, ...]:
+    """What few trays are likely to miss (binomial); empty where they hardly do, or nothing is compared."""
+    trays = min((one.trays for one in lost), default=0)
+    unseen = (1 - RARE) ** trays
+    if len(lost) < 2 or trays < 2 or unseen < UNLIKELY:
+        return ()
+    return (
+        Sentence(
+            "Of mold so few trays tell little, whatever the intervals say: where a medium loses one tray in "
+            "ten to it, {trays} trays show none in {unseen:.0f} of 100 trials.",
+            trays=trays,
+            unseen=100 * unseen,
+        ),
+    )

@@ -24,6 +24,8 @@ from data.verdict.outcome import Outcome, Why
 from data.verdict.sensitivity import What
 from data.verdict.surewords import otherwise_words
 from data.verdict.together import measures_together
+from data.verdict.traynumbers import LostToMold
+from data.verdict.traywords import lost_words
 from data.verdict.verdicts import CropVerdict, verdicts
 from data.verdict.words import sentence, why_words
 from tests.data.builders import SOWN, Patch, a_note, a_score, a_tray, score_note
@@ -139,7 +141,22 @@ def test_confirmed_mold_does_what_the_plan_says(tmp_path: Path, rule: MoldRule, 
     assert line.n == n
     assert line.mean == pytest.approx(mean, abs=3.0)
     assert [(one.treatment, one.lost, one.trays) for one in found.lost if one.lost] == [("coir", 1, 4)]
+    assert lost_words(found.lost) == (
+        "Lost to mold, of the trays sown: coir 1/4, fibre mat 0/4, peat mix 0/4.",
+        "Of mold so few trays tell little, whatever the intervals say: where a medium loses one tray in ten "
+        "to it, 4 trays show none in 66 of 100 trials.",  # 0.9 to the power of 4
+    )
     rack.book.close()
+
+
+@pytest.mark.parametrize(("trays", "told"), [(2, "in 81 of"), (6, "in 53 of"), (29, ""), (1, "")])
+def test_that_few_trays_may_show_no_mold_is_told_before_any_was_lost(trays: int, told: str) -> None:
+    """0.9 to the power of the trays, of the medium with fewest; from 29 on it lies under one in twenty."""
+    lost = [LostToMold(treatment=name, lost=0, trays=n) for name, n in (("peat", 40), ("mat", trays))]
+
+    assert told in "".join(lost_words(lost))
+    assert bool(lost_words(lost)) is bool(told)
+    assert lost_words(lost[1:]) == ()  # of one medium nothing is compared
 
 
 def test_a_tray_thrown_away_for_mold_before_its_day_is_a_result(rack: Rack) -> None:
