@@ -12,8 +12,8 @@ from enum import StrEnum
 
 __all__ = ["CLEARLY", "ErrorFrom", "Outcome", "Why", "outcome_of"]
 
-# the chance under one spread of all media up to which spreads differ clearly: each medium's own trays then give
-# the error. A larger one calls published trials unequal (`immer` of R, 0.04): what one spread can do is said
+# the chance under one spread of all media up to which spreads differ clearly: each medium's own trays then
+# give the error. A larger one calls published trials unequal (`immer` of R, 0.04)
 CLEARLY = 0.01
 
 
