@@ -25,8 +25,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from vision.correlation import MIDDLE_PX, Picture, Places, Shared, contrast, correlated
+from vision.planes import Pixels
 from vision.reason import Reason
-from vision.tissue import Pixels
 from vision.topview import LONG_MM, PX_PER_MM, SHORT_MM, TOP_HEIGHT, TOP_WIDTH
 
 __all__ = ["AS_PLACED", "Affine", "Alignment", "align", "in_own_mm", "moved", "turned_round"]

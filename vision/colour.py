@@ -15,15 +15,13 @@ from dataclasses import dataclass, field
 
 import cv2
 import numpy as np
-from numpy.typing import NDArray
 
 from vision.cielab import lab
+from vision.planes import Pixels
 from vision.reason import Reason
 from vision.tissue import Label, Labels, Mask, canopy
 
-__all__ = ["Colour", "dark_green_index", "lab", "measure_colour", "no_colour"]
-
-Pixels = NDArray[np.uint8]
+__all__ = ["Colour", "dark_green_index", "measure_colour", "no_colour"]
 
 LEAST_CHROMA = 2.0  # common practice: below it a hue is noise
 LEAST_GREEN_SHARE = 0.5  # of the canopy; below it the dark green index would speak of the smaller part

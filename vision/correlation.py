@@ -17,7 +17,7 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
-from vision.tissue import Pixels
+from vision.planes import Pixels
 from vision.topview import PX_PER_MM, TOP_HEIGHT, TOP_WIDTH
 
 __all__ = ["MIDDLE_PX", "Picture", "Places", "Shared", "contrast", "correlated"]

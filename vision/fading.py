@@ -17,13 +17,11 @@ from enum import IntEnum
 
 import cv2
 import numpy as np
-from numpy.typing import NDArray
 
 from vision.cielab import lab
+from vision.planes import Pixels
 
 __all__ = ["Fading", "colours_apart", "fading"]
-
-Pixels = NDArray[np.uint8]
 
 LOST, DOUBTFUL = 15.0, 22.0  # tones of the top view
 LOST_AROUND = 26.0  # of the whole photo; a bench that has more shows that the tray itself is grey

@@ -16,7 +16,7 @@ import cv2
 import numpy as np
 
 from vision.cielab import encoded, linear
-from vision.tissue import Mask, Pixels
+from vision.planes import Mask, Pixels
 
 __all__ = ["MOST_HIDDEN_PCT", "hidden", "hidden_pct"]
 

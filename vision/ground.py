@@ -14,9 +14,10 @@ from dataclasses import dataclass
 import cv2
 import numpy as np
 
-from vision.tones import Mask, Plane, Tones, colourfulness, plane
+from vision.planes import Mask, Plane, mm_from_edge
+from vision.tones import Tones, colourfulness, plane
 
-__all__ = ["Ground", "find_foreign", "find_fuzz", "find_rim", "look_at_ground"]
+__all__ = ["WALL_MM", "Ground", "find_foreign", "find_fuzz", "find_rim", "look_at_ground"]
 
 WALL_MM = 32.0  # widest band of inner wall: media lie up to 55 mm below the rim, seen from 0.5 m above
 GRAIN_MM = 3.5  # window of colour and texture
@@ -69,7 +70,7 @@ def look_at_ground(tones: Tones, bare: Mask, px_per_mm: float) -> Ground:
     lightness = mean(tones.lightness)
     spread = mean(tones.lightness * tones.lightness) - lightness * lightness
     tone = colourfulness(mean(tones.redness), mean(tones.yellowness))
-    from_edge = _from_edge(bare.shape, px_per_mm)
+    from_edge = mm_from_edge(bare.shape, px_per_mm)
     inner = bare & (from_edge > WALL_MM)
     known = np.count_nonzero(inner) > LEAST_KNOWN_CM2 * 100 * px_per_mm**2
     return Ground(
@@ -121,8 +122,3 @@ def find_foreign(tones: Tones, grown: Mask) -> Mask:
 def _median(values: Plane, where: Mask) -> float:
     """Of every eighth pixel: the windows overlap, and sorting all costs as much as all else here."""
     return float(np.median(values[where][::8]))
-
-
-def _from_edge(shape: tuple[int, ...], px_per_mm: float) -> Plane:
-    rows, columns = (plane(np.minimum(np.arange(n) + 0.5, n - 0.5 - np.arange(n)) / px_per_mm) for n in shape)
-    return np.minimum(rows[:, None], columns[None, :])

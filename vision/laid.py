@@ -12,10 +12,9 @@ from dataclasses import dataclass
 
 import cv2
 import numpy as np
-from numpy.typing import NDArray
 
 from vision.alignment import Affine
-from vision.tissue import Labels, Mask
+from vision.planes import Mask, disc, outline_of
 from vision.topview import LONG_MM, PX_PER_MM, SHORT_MM, TOP_HEIGHT, TOP_WIDTH
 
 __all__ = ["Area", "Laid", "areas_of"]
@@ -77,17 +76,12 @@ def _more(these: Mask, others: Mask) -> Mask:
 
 
 def _grown(mask: Mask) -> Mask:
-    return np.asarray(cv2.dilate(mask.astype(np.uint8), _disc(2 * NEAR_MM)) > 0, np.bool_)
+    return np.asarray(cv2.dilate(mask.astype(np.uint8), disc(2 * NEAR_MM, PX_PER_MM)) > 0, np.bool_)
 
 
 def _without_specks(mask: Mask) -> Mask:
-    kept = cv2.morphologyEx(mask.astype(np.uint8), cv2.MORPH_OPEN, _disc(SPECK_MM))
+    kept = cv2.morphologyEx(mask.astype(np.uint8), cv2.MORPH_OPEN, disc(SPECK_MM, PX_PER_MM))
     return np.asarray(kept > 0, np.bool_)
-
-
-def _disc(width_mm: float) -> Labels:
-    side = round(width_mm * PX_PER_MM) | 1
-    return np.asarray(cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (side, side)), np.uint8)
 
 
 def areas_of(mask: Mask, inner_mm: tuple[float, float] = (LONG_MM, SHORT_MM)) -> tuple[Area, ...]:
@@ -99,12 +93,6 @@ def areas_of(mask: Mask, inner_mm: tuple[float, float] = (LONG_MM, SHORT_MM)) ->
     for k in range(1, count):
         if cm2[k] >= LEAST_AREA_CM2:
             x, y = ((middles[k] + 0.5) * mm).tolist()
-            outline = tuple((x, y) for x, y in ((_outline(pieces == k) + 0.5) * mm).tolist())
+            outline = tuple((x, y) for x, y in ((outline_of(pieces == k) + 0.5) * mm).tolist())
             found.append(Area(x_mm=x, y_mm=y, area_cm2=float(cm2[k]), outline_mm=outline))
     return tuple(sorted(found, key=lambda area: -area.area_cm2))
-
-
-def _outline(piece: Mask) -> NDArray[np.int32]:
-    """Corners of the outer border, (n, 2) as (column, row)."""
-    borders, _ = cv2.findContours(piece.astype(np.uint8), cv2.RETR_EXTERNAL, cv2.CHAIN_APPROX_SIMPLE)
-    return np.asarray(cv2.approxPolyDP(max(borders, key=len), 1.5, True)[:, 0, :], np.int32)

@@ -22,8 +22,9 @@ from numpy.typing import NDArray
 from vision.moldchance import require_table
 from vision.network import FOLDER, checked, net_of
 from vision.outline import order
+from vision.planes import Pixels
 from vision.reason import Reason
-from vision.tissue import Label, Labels, Mask, Pixels, PlainTissue, TissueMap, canopy, require_top_view
+from vision.tissue import Label, Labels, Mask, PlainTissue, TissueMap, canopy, require_top_view
 
 __all__ = ["LearnedTissue", "View", "coverage_sd", "labelled", "look", "most_probable"]
 

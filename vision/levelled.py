@@ -15,10 +15,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from vision.cielab import encoded, linear
+from vision.planes import Pixels
 
 __all__ = ["levelled"]
-
-Pixels = NDArray[np.uint8]
 
 MARGIN = 0.03  # of the length on each side: a tag's letters could look in there
 LIGHTEST = 0.02  # share of pixels that tell the white

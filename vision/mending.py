@@ -17,14 +17,13 @@ from numpy.typing import NDArray
 from vision.cielab import lab
 from vision.colour import measure_colour
 from vision.ownmm import stand_of
+from vision.planes import Pixels
 from vision.reason import Reason
 from vision.scored import Score, Scored
 from vision.stand import measure_stand
 from vision.tissue import Label, Labels, Mask, canopy
 
 __all__ = ["Mended", "decode_mask", "encode_mask", "mend", "mend_labels"]
-
-Pixels = NDArray[np.uint8]
 
 NEAR_PX = 20  # canopy within 10 mm is of the same plant or its neighbour: common practice
 GREEN_A = -8.0  # a* below it is green; pale shoots are white to yellow: common practice

@@ -22,8 +22,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from vision.cielab import lab
+from vision.ground import WALL_MM
 from vision.network import FOLDER, checked
-from vision.tissue import Label, Pixels, TissueMap, canopy
+from vision.planes import Pixels, Plane, mm_from_edge
+from vision.tissue import Label, TissueMap, canopy
 
 __all__ = [
     "CELL_MM", "CELL_PX", "Cells", "features", "mold_cells", "names_of_features", "require_table", "together",
@@ -32,13 +34,11 @@ __all__ = [
 MODEL = FOLDER / "mold.json"
 DIGEST = "6afd751ad80bc97f466c28d30ca931b586184eca716f7794fd7596f521812741"
 
-Plane = NDArray[np.float32]
 Planes = dict[str, Plane]
 
 CELL_PX = 4
 CELL_MM = 2.0
 SEEN = 0.08  # a cell with less bare ground says nothing
-WALL_MM = 32.0  # widest band of inner wall
 LEAST_KNOWN = 40  # cells, before the medium's medians are believed
 USUAL = {"light": 3.7, "red": 8.0, "yellow": 18.0, "tone": 20.0, "fine0": -3.5, "fine1": -3.0, "fine2": -3.0,
          "fine3": -3.0, "reds": 4.0, "yellows": 5.0}  # fmt: skip
@@ -150,8 +150,8 @@ def features(top: Pixels, tissue: TissueMap, colours: Plane | None = None) -> Pl
         raise ValueError("the tissue method gives no chances of its labels")
     bare = (~canopy(tissue.labels)).astype(np.float32)
     size = (top.shape[1] // CELL_PX, top.shape[0] // CELL_PX)
-    from_edge = _from_edge(size)
     ground = _Ground(bare, size)
+    from_edge = mm_from_edge(ground.share.shape, 1 / CELL_MM)
     planes = ground.planes(lab(top) if colours is None else colours)
     inner = (from_edge > WALL_MM) & (ground.share > 0.5)
     planes |= _against_medium(planes, inner)
@@ -237,11 +237,6 @@ def _over(plane: Plane, cells: int) -> Plane:
     if cells == 1:
         return plane
     return _plane(cv2.blur(plane, (cells, cells), borderType=cv2.BORDER_REFLECT))
-
-
-def _from_edge(size: tuple[int, int]) -> Plane:
-    columns, rows = (np.minimum(np.arange(n) + 0.5, n - 0.5 - np.arange(n)) * CELL_MM for n in size)
-    return _plane(np.minimum(rows[:, None], columns[None, :]))
 
 
 def _plane(values: NDArray[np.integer | np.floating]) -> Plane:

@@ -14,9 +14,9 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
-__all__ = ["clues", "order"]
+from vision.planes import Plane
 
-Plane = NDArray[np.float32]
+__all__ = ["clues", "order"]
 
 BINS = (16, 24, 24)  # of L*, a*, b*
 BEYOND = 0.5  # % of the pixels at either end of each that share the last bins

@@ -27,6 +27,7 @@ from numpy.typing import NDArray
 from PIL import Image, TiffImagePlugin, UnidentifiedImageError
 
 from vision.exif import camera_notes
+from vision.planes import Pixels
 from vision.profile import from_inks, in_srgb, worth_applying
 from vision.reason import Reason
 
@@ -50,7 +51,6 @@ for _name in ("QT_QPA_PLATFORM_PLUGIN_PATH", "QT_QPA_FONTDIR"):
     if os.environ.get(_name, "").startswith(os.path.dirname(cv2.__file__)):
         del os.environ[_name]
 
-Pixels = NDArray[np.uint8]  # (rows, columns, 3), RGB
 Point = tuple[float, float]
 
 MOST_BYTES = 150_000_000

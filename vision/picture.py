@@ -17,6 +17,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from vision.cells import CELL_COLUMNS, CELL_ROWS, cell_edges
+from vision.planes import Pixels
 from vision.stand import Stand
 from vision.suspect import Suspect
 from vision.tissue import Labels, Mask, canopy
@@ -36,7 +37,6 @@ __all__ = [
     "with_suspects",
 ]
 
-Pixels = NDArray[np.uint8]
 Rgb = tuple[int, int, int]
 
 DARK: Rgb = (12, 16, 14)

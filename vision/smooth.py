@@ -19,7 +19,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from vision.cielab import lab
-from vision.tissue import Label, Labels, Mask, Pixels, canopy
+from vision.ground import WALL_MM
+from vision.planes import Pixels, mm_from_edge
+from vision.tissue import Label, Labels, canopy
 
 __all__ = ["MOST_SMOOTH_PCT", "smooth_pct"]
 
@@ -32,13 +34,13 @@ SMOOTH = 0.025  # contrast, natural logarithm of L* + 16; the smoothest medium, 
 OF_USUAL = 0.4  # of the tray's middle contrast, which blur and a camera's smoothing lower everywhere
 MOST_CONTRAST = 0.5  # of a pixel: single glints
 BARE = 0.7  # of a cell
-WALL_MM = 36.0  # the widest band of inner wall, 32 mm, and a window
+WINDOW_MM = 4.0  # half a window and what the opening takes beside a wall
 
 
 def smooth_pct(top: Pixels, labels: Labels, px_per_mm: float) -> float:
     """Largest smooth piece that is neither canopy nor fuzz, % of the top view."""
     size = (top.shape[1] // CELL_PX, top.shape[0] // CELL_PX)
-    inner = _inner(size, WALL_MM * px_per_mm / CELL_PX)
+    inner = mm_from_edge(size[::-1], px_per_mm / CELL_PX) > WALL_MM + WINDOW_MM
     if not inner.any():
         return 0.0
     contrast = _contrast(top, size)
@@ -58,9 +60,3 @@ def _contrast(top: Pixels, size: tuple[int, int]) -> NDArray[np.float32]:
     return np.asarray(
         cv2.blur(cv2.resize(fine, size, interpolation=cv2.INTER_AREA), (WINDOW, WINDOW)), np.float32
     )
-
-
-def _inner(size: tuple[int, int], cells: float) -> Mask:
-    """Cells farther from every side than so many."""
-    columns, rows = (np.minimum(np.arange(n) + 0.5, n - 0.5 - np.arange(n)) > cells for n in size)
-    return np.asarray(rows[:, None] & columns[None, :], np.bool_)

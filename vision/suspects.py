@@ -20,9 +20,10 @@ from numpy.typing import NDArray
 from vision.cielab import lab
 from vision.glare import hidden
 from vision.moldchance import SEEN, Cells, mold_cells
+from vision.planes import Pixels, disc, outline_of
 from vision.sparkle import dullness, sparkle
 from vision.suspect import MAY_BE_HAIRS, UNKNOWN_WHITE, Suspect, surest_first
-from vision.tissue import Label, Labels, Mask, Pixels, TissueMap, canopy
+from vision.tissue import Label, Labels, Mask, TissueMap, canopy
 from vision.topview import PX_PER_MM
 
 __all__ = ["find_suspects", "suspects_in"]
@@ -137,7 +138,7 @@ class _Scene:
 
 
 def _patches(scene: _Scene, least_cm2: float) -> list[_Patch]:
-    joined = cv2.morphologyEx(scene.fuzz.astype(np.uint8), cv2.MORPH_CLOSE, _disc(JOIN_MM, scene.px_per_mm))
+    joined = cv2.morphologyEx(scene.fuzz.astype(np.uint8), cv2.MORPH_CLOSE, disc(JOIN_MM, scene.px_per_mm))
     count, pieces, boxes, _ = cv2.connectedComponentsWithStats(joined)
     seen = np.bincount(pieces[scene.fuzz], minlength=count)
     margin = round(RING_MM * scene.px_per_mm) + 1
@@ -156,12 +157,12 @@ def _measured(scene: _Scene, inside: Mask, in_rows: slice, in_columns: slice) ->
     px_per_mm = scene.px_per_mm
     labels, colours = scene.labels[in_rows, in_columns], scene.colours[in_rows, in_columns]
     seen = inside & scene.fuzz[in_rows, in_columns]
-    around = (cv2.dilate(inside.astype(np.uint8), _disc(2 * RING_MM, px_per_mm)) > 0) & ~inside
+    around = (cv2.dilate(inside.astype(np.uint8), disc(2 * RING_MM, px_per_mm)) > 0) & ~inside
     ground = around & ((labels == Label.MEDIUM) | (labels == Label.HULL))
     own = colours[seen].mean(axis=0)
     other = colours[ground].mean(axis=0) if ground.sum() > LEAST_GROUND * around.sum() else None
     rows, columns = np.nonzero(seen)
-    outline = _outline(inside)
+    outline = outline_of(inside)
     hull = cv2.contourArea(cv2.convexHull(outline.astype(np.float32)))
     x, y = columns.mean() + in_columns.start + 0.5, rows.mean() + in_rows.start + 0.5
     height, width = scene.labels.shape
@@ -267,15 +268,3 @@ def _beside(greyer: float, lighter: float) -> str:
 def _tone(colour: NDArray[np.float32]) -> float:
     lightness, a, b = (float(part) for part in colour)
     return 100 * float(np.hypot(a, b)) / (lightness + 16)
-
-
-def _outline(inside: Mask) -> NDArray[np.int32]:
-    """Corners of the outer border, (n, 2) as (column, row)."""
-    borders, _ = cv2.findContours(inside.astype(np.uint8), cv2.RETR_EXTERNAL, cv2.CHAIN_APPROX_SIMPLE)
-    longest = max(borders, key=len)
-    return np.asarray(cv2.approxPolyDP(longest, 1.5, True)[:, 0, :], np.int32)
-
-
-def _disc(width_mm: float, px_per_mm: float) -> NDArray[np.uint8]:
-    side = max(1, round(width_mm * px_per_mm) | 1)
-    return np.asarray(cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (side, side)), np.uint8)

@@ -18,12 +18,12 @@ from numpy.typing import NDArray
 
 from vision.ground import find_foreign, find_fuzz, find_rim, look_at_ground
 from vision.leaves import find_leaves
+from vision.planes import Mask, Pixels
 from vision.reason import Reason
-from vision.tones import Mask, tones
+from vision.tones import tones
 
 __all__ = ["Label", "Labels", "Mask", "PlainTissue", "Tissue", "TissueMap", "canopy", "require_top_view"]
 
-Pixels = NDArray[np.uint8]
 Labels = NDArray[np.uint8]
 
 

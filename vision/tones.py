@@ -16,11 +16,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from vision.cielab import lab
+from vision.planes import Mask, Plane
 
 __all__ = ["Mask", "Plane", "Tones", "colourfulness", "plane", "tones"]
-
-Plane = NDArray[np.float32]
-Mask = NDArray[np.bool_]
 
 AROUND_MM = 20.0  # width of "surroundings": a few leaves
 AROUND_SHARE = 1 / 25  # of the longer side, where the scale is not known: the same on a whole tray

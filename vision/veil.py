@@ -22,7 +22,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from vision.cielab import encoded, linear
-from vision.photo import Pixels
+from vision.planes import Pixels
 
 __all__ = ["MOST_VEIL", "veil_of", "without_veil"]
 

@@ -20,7 +20,7 @@ from vision.reason import Reason
 if TYPE_CHECKING:
     from vision.alignment import Affine
     from vision.change import Area, Change, Moment, SuspectHistory
-    from vision.tissue import Pixels
+    from vision.planes import Pixels
 
 __all__ = ["Between", "Outlined", "SuspectBetween", "between", "between_kept", "fate_of_suspect"]
 

@@ -19,9 +19,10 @@ import pytest
 
 from tests.made.excess import ExcessGreenTissue, excess_green
 from vision.methods import METHODS, tissue_named
+from vision.planes import Pixels
 from vision.suspect import Suspect
 from vision.suspects import find_suspects
-from vision.tissue import Label, Labels, Mask, Pixels, Tissue, canopy
+from vision.tissue import Label, Labels, Mask, Tissue, canopy
 
 pytestmark = [pytest.mark.sweep, pytest.mark.timeout(1800)]
 

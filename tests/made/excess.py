@@ -14,7 +14,8 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
-from vision.tissue import Label, Pixels, TissueMap
+from vision.planes import Pixels
+from vision.tissue import Label, TissueMap
 from vision.tones import Plane, plane
 
 __all__ = ["ExcessGreenTissue", "Split", "excess_green", "excess_red", "split"]

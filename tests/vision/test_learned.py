@@ -13,10 +13,11 @@ import vision.learned
 from vision.learned import LearnedTissue, View, coverage_sd, labelled, look, most_probable
 from vision.methods import METHODS, best_tissue, tissue_named
 from vision.network import ModelDamaged
+from vision.planes import Pixels
 from vision.reason import Reason
 from vision.stand import measure_stand
 from vision.suspects import find_suspects
-from vision.tissue import Label, Labels, Mask, Pixels, PlainTissue, TissueMap, canopy
+from vision.tissue import Label, Labels, Mask, PlainTissue, TissueMap, canopy
 
 PHOTOS = Path(__file__).parent.parent / "photos"
 PEAT, GREEN = (52, 42, 34), (84, 140, 60)

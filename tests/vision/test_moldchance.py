@@ -11,7 +11,8 @@ from vision import learned, moldchance
 from vision.learned import LearnedTissue
 from vision.moldchance import Cells, features, mold_cells, names_of_features, together
 from vision.network import FOLDER, ModelDamaged
-from vision.tissue import Label, Pixels, PlainTissue, TissueMap
+from vision.planes import Pixels
+from vision.tissue import Label, PlainTissue, TissueMap
 
 PHOTOS = Path(__file__).parent.parent / "photos"
 

@@ -5,7 +5,8 @@ import numpy as np
 import pytest
 
 from vision.outline import order
-from vision.tissue import Mask, Pixels
+from vision.planes import Pixels
+from vision.tissue import Mask
 
 STRAW, YELLOW, GREEN, RED = (196, 168, 110), (214, 206, 60), (84, 140, 60), (150, 50, 90)
 

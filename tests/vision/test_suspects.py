@@ -7,10 +7,11 @@ import numpy as np
 import pytest
 
 from vision.cielab import encoded, linear
+from vision.planes import Pixels
 from vision.sparkle import dullness, sparkle
 from vision.suspect import Suspect, TrayFacts, known_better, unknown_again, with_facts
 from vision.suspects import find_suspects
-from vision.tissue import Label, Mask, Pixels, PlainTissue, TissueMap
+from vision.tissue import Label, Mask, PlainTissue, TissueMap
 
 PHOTOS = Path(__file__).parent.parent / "photos"
 COIR, HEMP = (94, 68, 48), (150, 126, 90)

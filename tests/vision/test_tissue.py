@@ -9,7 +9,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.made.excess import ExcessGreenTissue
-from vision.tissue import Label, Labels, Mask, Pixels, PlainTissue, Tissue, canopy
+from vision.planes import Pixels
+from vision.tissue import Label, Labels, Mask, PlainTissue, Tissue, canopy
 
 PHOTOS = Path(__file__).parent.parent / "photos"
 
