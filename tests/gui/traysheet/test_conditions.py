@@ -17,7 +17,6 @@ from gui.traysheet.conditionspage import ConditionsPage
 from gui.traysheet.endedtrays import EndedTrays
 from gui.traysheet.screen import TraySheet
 from gui.traysheet.views import View
-from gui.work import Work
 
 CTRL = Qt.KeyboardModifier.ControlModifier
 
@@ -27,14 +26,8 @@ def a1(book: Book) -> Tray:
 
 
 @pytest.fixture
-def sheet(qtbot: QtBot, dressed: QApplication, work: Work, rack_book: Book) -> TraySheet:
+def sheet(sheet: TraySheet, rack_book: Book) -> TraySheet:
     """A1 of the rack book, its conditions in front."""
-    sheet = TraySheet(work)
-    qtbot.addWidget(sheet)
-    sheet.resize(1024, 620)
-    with qtbot.waitActive(sheet):
-        sheet.show()
-    sheet.open_book(rack_book)
     sheet.open_tray(a1(rack_book).id)
     sheet.show_view(View.CONDITIONS)
     return sheet

@@ -27,7 +27,6 @@ from gui.traysheet.growthpage import GrowthPage
 from gui.traysheet.screen import TraySheet
 from gui.traysheet.timechart import TimeChart, rows_of, thinned
 from gui.traysheet.views import View
-from gui.work import Work
 from tests.data.builders import SOWN, a_kept_tray, a_tray
 from tests.gui.rackbook import photograph
 
@@ -39,18 +38,6 @@ def a1(book: Book) -> TrayId:
 def a_weight(book: Book, grams: float = 900.0, day: int = 3, **special: object) -> NewReading:
     ordinary = {"kind": ReadingKind.WEIGHT, "taken_at": SOWN + timedelta(days=day), "tray_id": a1(book)}
     return NewReading(**(ordinary | {"value": grams} | special))
-
-
-@pytest.fixture
-def sheet(qtbot: QtBot, dressed: QApplication, work: Work, rack_book: Book) -> TraySheet:
-    """A1 without photos, its growth in front."""
-    sheet = TraySheet(work)
-    qtbot.addWidget(sheet)
-    sheet.resize(1024, 620)
-    with qtbot.waitActive(sheet):
-        sheet.show()
-    sheet.open_book(rack_book)
-    return sheet
 
 
 def opened(sheet: TraySheet, qtbot: QtBot) -> GrowthPage:

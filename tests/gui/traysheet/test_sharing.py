@@ -6,7 +6,7 @@ from datetime import timedelta
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QDialog
+from PySide6.QtWidgets import QDialog
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
@@ -32,14 +32,8 @@ def trays(book: Book) -> dict[str, Tray]:
 
 
 @pytest.fixture
-def sheet(qtbot: QtBot, dressed: QApplication, work: Work, rack_book: Book) -> TraySheet:
+def sheet(sheet: TraySheet, rack_book: Book) -> TraySheet:
     """A1 of the rack book, its conditions in front."""
-    sheet = TraySheet(work)
-    qtbot.addWidget(sheet)
-    sheet.resize(1024, 620)
-    with qtbot.waitActive(sheet):
-        sheet.show()
-    sheet.open_book(rack_book)
     sheet.open_tray(trays(rack_book)["A1"].id)
     sheet.show_view(View.CONDITIONS)
     return sheet
