@@ -42,7 +42,7 @@ class PlanBody(QWidget):
 
     def show_state(self, state: PlanState, book: "Book | None") -> None:
         """Everything that can be seen follows from the state."""
-        before = self.pages.currentWidget()
+        before, focused = self.pages.currentWidget(), QApplication.focusWidget()
         self._state = state
         self.head.show_state(state)
         self.steps.show_state(state)
@@ -50,9 +50,8 @@ class PlanBody(QWidget):
         self._show_foot()
         order_stops(self._column)  # rows were made as they were needed
         page = self.pages.currentWidget()
-        if (
-            page is not None and page is not before and page is QApplication.focusWidget()
-        ):  # that had it has gone with its page
+        lost = focused is not None and self.isAncestorOf(focused) and not focused.hasFocus()
+        if page is not None and page is not before and lost:  # with its page, or it cannot be pressed yet
             (_first_stop(page) or self.foot.forward).setFocus()
 
     def _show_foot(self) -> None:
@@ -62,9 +61,10 @@ class PlanBody(QWidget):
 
 def _first_stop(page: QWidget) -> QWidget | None:
     """Where Tab comes first on a page; None where nothing can be typed or chosen on it."""
-    part = page.nextInFocusChain()
-    while part is not None and page.isAncestorOf(part):
-        if part.isVisibleTo(page) and part.isEnabled() and part.focusPolicy() & Qt.FocusPolicy.TabFocus:
+    part = page.nextInFocusChain()  # of a page that is no stop itself the others may come first
+    while part is not None and part is not page:
+        stop = part.isEnabled() and bool(part.focusPolicy() & Qt.FocusPolicy.TabFocus)
+        if stop and page.isAncestorOf(part) and part.isVisibleTo(page):
             return part
         part = part.nextInFocusChain()
     return None

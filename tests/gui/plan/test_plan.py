@@ -271,6 +271,23 @@ def test_a_change_of_a_plan_that_is_taken_back_is_a_draft_again(plan: Plan, book
     assert plan.state.draft == replace(changed, laid=None)  # of which nothing fits any more
 
 
+def test_where_a_reason_is_wanted_the_keys_go_on_in_its_field(plan: Plan, book: Book, qtbot: QtBot) -> None:
+    kept(plan, qtbot)
+    with qtbot.waitActive(plan):
+        plan.activateWindow()
+    plan.change_trial()
+    assert plan.state.draft is not None
+    plan.edit_draft(replace(plan.state.draft, margin=8.0))
+    plan.go_to_step(Step.BLOCKS)
+    plan.forward.setFocus()
+    qtbot.waitUntil(plan.forward.hasFocus)
+
+    qtbot.keyClick(plan, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
+
+    assert not plan.forward.isEnabled()
+    assert plan.places.reason.hasFocus()
+
+
 def test_enter_after_the_reason_does_what_it_was_asked_for(plan: Plan, book: Book, qtbot: QtBot) -> None:
     kept(plan, qtbot)
     plan.change_trial()
