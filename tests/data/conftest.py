@@ -1,4 +1,4 @@
-"""A book with three trays, tags 10 to 12."""
+"""A book with three trays, tags 10 to 12; a book with a sown trial."""
 
 from collections.abc import Iterator
 from pathlib import Path
@@ -7,6 +7,7 @@ import pytest
 
 from data.book import Book
 from tests.data.builders import a_tray
+from tests.data.trialrack import Rack
 from tests.made.books import a_copy
 
 
@@ -20,6 +21,13 @@ def plant_three(book: Book) -> None:
     book.add_trays(a_tray(f"A{n}", tag_number=9 + n) for n in (1, 2, 3))
     book.forget_changes()
     book.set_setting("today", "2026-03-08")
+
+
+@pytest.fixture
+def rack(tmp_path: Path) -> Iterator[Rack]:
+    made = Rack(tmp_path)
+    yield made
+    made.book.close()
 
 
 @pytest.fixture

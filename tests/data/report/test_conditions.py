@@ -1,12 +1,9 @@
 """A report tells under which conditions the media were compared, what differed and what nobody noted."""
 
 from collections import Counter
-from collections.abc import Iterator
 from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
-
-import pytest
 
 from data.events import EventKind
 from data.plan.blocks import ShelfPlaces
@@ -22,13 +19,6 @@ from tests.data.trialrack import EVEN, TRIAL, Rack
 
 CROPS = tuple(CropPlan(name=name, read_on_day=9) for name in ("broccoli", "radish"))
 HEADING = "How the trays were grown"
-
-
-@pytest.fixture
-def rack(tmp_path: Path) -> Iterator[Rack]:
-    made = Rack(tmp_path)
-    yield made
-    made.book.close()
 
 
 def section(rack: Rack, *, short: bool = False) -> list[Block]:

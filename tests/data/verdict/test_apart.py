@@ -1,6 +1,5 @@
 """A verdict names what differed between the compared trays though nobody planned it."""
 
-from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
 
@@ -13,11 +12,9 @@ from tests.data.trialrack import EVEN, Rack
 
 
 @pytest.fixture
-def rack(tmp_path: Path) -> Iterator[Rack]:
-    made = Rack(tmp_path)
-    made.shoot_all(EVEN)
-    yield made
-    made.book.close()
+def rack(rack: Rack) -> Rack:
+    rack.shoot_all(EVEN)
+    return rack
 
 
 def water_from_above(rack: Rack, medium: str) -> None:

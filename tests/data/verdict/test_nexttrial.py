@@ -1,23 +1,11 @@
 """Next trial: the trays that a repetition of a trial takes."""
 
-from collections.abc import Iterator
-from pathlib import Path
-
-import pytest
-
 from data.statistics.power import Design, power
 from data.verdict.nexttrial import next_trial
 from data.verdict.outcome import Outcome
 from tests.data.trialrack import EVEN, NOISE, WORSE, Rack
 
 WIDE = 8.0  # times the usual spread: four blocks cannot tell
-
-
-@pytest.fixture
-def rack(tmp_path: Path) -> Iterator[Rack]:
-    made = Rack(tmp_path)
-    yield made
-    made.book.close()
 
 
 def shoot_uneven(rack: Rack, *, leave: int = 0) -> None:

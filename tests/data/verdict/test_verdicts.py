@@ -1,6 +1,6 @@
 """Verdicts of a book: what the plan fixed is what is read, and what is missing is said."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
 from itertools import cycle
@@ -33,13 +33,6 @@ from tests.data.trialrack import EVEN, NOISE, TRIAL, WORSE, Rack
 from tests.made.books import an_empty_book
 
 OF_BED = counted_words(CountedOf.BED, {})  # how canopy was counted, said of every canopy score
-
-
-@pytest.fixture
-def rack(tmp_path: Path) -> Iterator[Rack]:
-    made = Rack(tmp_path)
-    yield made
-    made.book.close()
 
 
 def outcomes(found: CropVerdict) -> dict[str, Outcome | None]:
