@@ -93,6 +93,13 @@ def test_of_trays_that_are_all_alike_no_agreement_is_told() -> None:
     assert agreement_of(alike, {}, alike).with_photo is None
 
 
+def test_an_eye_that_tells_no_tray_from_another_has_no_steadiness() -> None:
+    alike = dict.fromkeys(map(TrayId, range(6)), 70.0)
+
+    assert agreement_of(alike, {TrayId(n): 60.0 + n for n in range(3)}, {}).steady is None
+    assert agreement_of(alike | {TrayId(1): 71.0}, {TrayId(n): 70.0 for n in range(2)}, {}).steady is None
+
+
 def test_limits_of_five_trays_are_those_of_student_for_one_more() -> None:
     """By hand: differences -2 to 2 spread by root 2.5; t(0.975, 4) = 2.7764 (table), root 1.2 = 1.0954."""
     photo = {TrayId(n): 50.0 + 10 * n for n in range(5)}
