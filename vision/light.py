@@ -41,22 +41,23 @@ MOST_DARK_PCT = 10.0  # common practice: 5 to 10 %
 LEAST_LIGHTEST = 15.0  # L* of the lightest tenth; four stops too dark, where coverage was off by 7 points
 MOST_FADED_PCT = 15.0  # two channels at their end; two stops too light, where coverage was off by 10 points
 MOST_LIGHTNESS = 87.0  # mean L*; white paper in good light stays below
-CLIPPED = 254
+CLIPPED = 254  # codes from here on are at their end: JPEG may take one from 255
 BURNT = 250  # all three channels: no tissue has any colour left
-BLACK = 3
+BLACK = 3  # codes up to here are black: JPEG may add as much to 0
 GLARE_SPREAD = 16  # codes between the channels of a clipped pixel that is nearly white
 COLOURLESS = 3  # codes between the channels that compression alone can make
+MOST_COLOURED = 0.001  # share of pixels with more, as a stray of compression may have
 
 PURPLE_TINT = -0.2  # log2 of green over the geometric mean of red and blue; white lights keep it near 0
 GREEN_TINT = 0.25  # above: leaves that hang over, and no witness
 AROUND = 1.18  # times the inner area: beyond the rim and most of what hangs over it
 BEYOND_PX = 240  # longer side of the sample of the photo
 LEAST_LIGHT = 0.02  # of a pixel's strongest channel: below it a tint is noise
-LEAST_WITNESSES = 200  # px of that sample
+LEAST_WITNESSES = 200  # px of that sample, half a percent of it: fewer have no middle worth the name
 # Of what is lit around the tray. Purple light leaves at least 0.88 (9 photos), warm light that no camera has
 # set right at most 0.12 (of 10 photos, made so): the reddest things, which were taken for purple light.
 LEAST_WITNESS_SHARE = 0.5
-LIGHTEST_PCT = 97.0
+LIGHTEST_PCT = 97.0  # of the sample's weakest channels: cards, tags and paper are lighter
 
 # Common practice: beyond that one channel holds too little to be amplified. Coverage was off by 5 points and
 # more in 6 of 33 rendered photos made so coloured.
@@ -181,6 +182,7 @@ def _at_most(channel: NDArray[np.uint8], code: int) -> int:
 
 
 def _percentile(lightness: NDArray[np.float32], share: float) -> float:
+    """L* that so many per cent of the pixels stay under, to a quarter."""
     counts = cv2.calcHist([np.ascontiguousarray(lightness)], [0], None, [400], [0.0, 100.01]).ravel()
     return float(np.searchsorted(np.cumsum(counts), share / 100 * counts.sum()) / 4)
 
@@ -189,7 +191,7 @@ def _colourless(pixels: Pixels) -> bool:
     """True where no pixel worth the name has a colour: a black and white photo saved as RGB."""
     least, _, most = _ordered(pixels)
     spread = cv2.subtract(most, least)
-    return bool(_at_most(np.asarray(spread, np.uint8), COLOURLESS) >= 0.999 * spread.size)
+    return _at_most(np.asarray(spread, np.uint8), COLOURLESS) >= (1 - MOST_COLOURED) * spread.size
 
 
 def surroundings_tint(photo: Photo, top: TopView) -> float | None:
