@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 
 from vision.cielab import encoded, linear
-from vision.glare import MOST_HIDDEN_PCT, hidden_pct
+from vision.glare import MOST_HIDDEN_PCT, hidden, hidden_pct
 from vision.photo import Pixels, read_photo
 
 PHOTOS = Path(__file__).parents[1] / "photos"
@@ -61,3 +61,21 @@ def test_bright_ground_beside_dark_is_no_glare_as_long_as_it_is_far_from_white(t
     ground[:, :500] = 60
 
     assert hidden_pct(ground) < 1
+
+
+@pytest.mark.parametrize(("paper", "glare", "lit"), [(120, 150, False), (120, 180, True), (60, 120, False)])
+def test_glare_is_twice_as_light_as_the_middle_of_the_tray_and_a_fifth_of_white(paper, glare, lit):
+    """Codes 120, 150, 180 are 0.188, 0.305, 0.456 of white in linear light, 60 is 0.045 (IEC 61966-2-1)."""
+    top = np.full((200, 400, 3), paper, np.uint8)
+    top[50:150, 100:200] = glare
+
+    assert hidden_pct(top) == (pytest.approx(12.5, rel=0.05) if lit else 0)
+
+
+@pytest.mark.parametrize(("side_mm", "lit"), [(8, False), (10, True)])
+def test_only_what_is_wider_than_nine_millimetres_is_glare(side_mm, lit):
+    top = np.full((200, 400, 3), 20, np.uint8)
+    top[50 : 50 + 2 * side_mm, 100 : 100 + 2 * side_mm] = 250
+
+    assert (hidden_pct(top) > 0) is lit
+    assert hidden(top)[30, 55] == lit  # half as large as the top view
