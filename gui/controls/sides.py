@@ -69,5 +69,7 @@ class Sides(QWidget):
         enough = all(shares[widget] * room >= need * whole for widget, need in needs.items())
         left = room - sum(needs.values())
         for widget, need in needs.items():
-            share = shares[widget]
-            self._row.setStretchFactor(widget, share if enough else max(0, need + share * left // whole))
+            share, at = shares[widget], self._row.indexOf(widget)
+            stretch = share if enough else max(0, need + share * left // whole)
+            if self._row.stretch(at) != stretch:  # setting it asks for the layout, and that for all of this
+                self._row.setStretch(at, stretch)
