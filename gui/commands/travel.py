@@ -108,7 +108,7 @@ def keep_notes(folder: Path, source: Path, order: str | None, *, keep: bool) -> 
         _show_notes(notes)
         if not keep:
             print("nothing was kept yet: say --keep to put these trays into the book")
-            return DONE
+            return REFUSED if notes.refused else DONE
         with Book.open(folder) as book:
             known = book.knows_log(notes.digest)
             ids = () if known else book.keep_old_notes(notes, source.name)

@@ -37,3 +37,13 @@ def test_the_help_says_what_the_codes_mean(capsys: pytest.CaptureFixture[str]) -
     assert "Ends with 0 when it is done; 1 where something could not be done" in " ".join(
         capsys.readouterr().out.split()
     )
+
+
+def test_old_notes_with_a_line_that_cannot_be_a_tray_end_alike_shown_and_kept(tmp_path: Path) -> None:
+    rack = Rack(tmp_path)
+    rack.book.close()
+    notes = tmp_path / "notes.csv"
+    notes.write_text("crop,medium,sown\npea,coir,2026-03-02\npea,,2026-03-02\n")
+    words = ["import", str(notes), "--book", str(rack.book.folder)]
+
+    assert (main(words), main([*words, "--keep"])) == (1, 1)
