@@ -50,17 +50,11 @@ class Drying:
     form: DryingForm
     parameters: tuple[float, ...]
     fit: Fit
-    first: float  # hours of the first and the last point: beyond the last it is a forecast
-    last: float
+    last: float  # hours of the last point: beyond it this is a forecast
 
     def at(self, hours: float) -> float:
         """Water in g."""
         return float(_water(self.form, hours, *self.parameters))
-
-    @property
-    def start(self) -> float:
-        """Water in g at hour 0."""
-        return self.parameters[0]
 
     def hours_until(self, water_g: float, scatter: float | None = None) -> Estimate | None:
         """Hour at which so much water is left, with its interval; None where it never comes to that.
@@ -86,10 +80,9 @@ def fit_drying(hours: Sequence[float], water_g: Sequence[float], form: DryingFor
     """
     if len(hours) != len(water_g):
         raise ValueError("a mass for each time")
-    parameters = 3 if form is DryingForm.TWO_STAGE else 2
-    least = LEAST_TWO_STAGE if form is DryingForm.TWO_STAGE else parameters
-    span = max(hours, default=0.0) - min(hours, default=0.0)
-    if len(hours) < least or span <= 0 or min(water_g) < 0 or max(water_g) <= 0:
+    if len(hours) < (LEAST_TWO_STAGE if form is DryingForm.TWO_STAGE else 2):
+        return None
+    if min(hours) == max(hours) or min(water_g) < 0 or max(water_g) <= 0:
         return None
     fits = [
         fit
@@ -100,7 +93,7 @@ def fit_drying(hours: Sequence[float], water_g: Sequence[float], form: DryingFor
     if not fits:
         return None
     best = min(fits, key=lambda fit: fit.rss)
-    return Drying(form=form, parameters=best.parameters, fit=best, first=min(hours), last=max(hours))
+    return Drying(form=form, parameters=best.parameters, fit=best, last=max(hours))
 
 
 def _begins(form: DryingForm, hours: Sequence[float], water_g: Sequence[float]) -> list[tuple[float, ...]]:
@@ -205,7 +198,7 @@ def _slowing(
 
     That is between the last two weighings, so late that the last one hardly tells: within two of its scatter.
     """
-    if found.high is None or left_g <= 0 or found.value <= steady.last or len(set(hours)) < 2:
+    if found.high is None or left_g <= 0 or found.value <= steady.last:
         return found
     begin, rate = steady.parameters
     before, last = sorted(set(hours))[-2:]

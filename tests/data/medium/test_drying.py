@@ -109,6 +109,27 @@ def test_what_shoots_and_scales_gain_is_no_watering(gained, count):
     assert len(stretches(weighed((0, 900), (6, 820), (7, 820 + gained)))) == count
 
 
+@pytest.mark.parametrize(
+    ("hours", "water"),
+    [([], []), ([5, 5, 5], [600, 590, 580]), ([0, 10, 20], [100, 40, -5]), ([0, 10, 20], [0, 0, 0])],
+)
+def test_weighings_that_cannot_be_of_one_drying_tell_no_curve(hours, water):
+    assert plausible(hours, water) == []
+    assert hours_until(hours, water, 10) is None
+
+
+def test_weighings_tell_the_same_in_any_order():
+    hours, water = [0, 5, 10, 20, 35, 50], [700, 630, 560, 420, 254.7, 154.5]
+    turned = [(h, w) for h, w in zip(hours, water, strict=True)][::-1]
+
+    in_turn, backwards = hours_until(hours, water, 100), hours_until(*zip(*turned, strict=True), 100)
+
+    assert (backwards.value, backwards.low, backwards.high) == pytest.approx(
+        (in_turn.value, in_turn.low, in_turn.high), rel=1e-5
+    )
+    assert 20 + 30 * math.log(420 / 100) == pytest.approx(in_turn.value, rel=0.01)
+
+
 def test_two_stages_take_five_weighings():
     """Three numbers and a bend; 14 g/h until 420 g at 20 h, then falling."""
     hours = [0, 10, 20, 35, 50]
