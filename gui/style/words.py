@@ -29,9 +29,13 @@ class Prose(QLabel):
     A greatest width would not do: layouts put what is narrower than its place into the middle.
     """
 
+    _most = 0  # px, of a line; 0: to be measured, for layouts ask a hundred times
+    _free = 0  # px beyond it
+
     def setText(self, words: str) -> None:
         """Show this; numbers keep their units beside them."""
         super().setText(unbroken(words))
+        self._most = 0
         self._leave_free()
 
     def text(self) -> str:
@@ -40,15 +44,15 @@ class Prose(QLabel):
 
     def heightForWidth(self, width: int) -> int:
         """Of its lines, which do not grow with the place."""
-        return super().heightForWidth(min(width, self._longest()) + self._beyond())
+        return super().heightForWidth(min(width, self._longest()) + self._free)
 
     def sizeHint(self) -> QSize:
         """Without what is left free."""
-        return super().sizeHint() - QSize(self._beyond(), 0)
+        return super().sizeHint() - QSize(self._free, 0)
 
     def minimumSizeHint(self) -> QSize:
         """Without what is left free."""
-        return super().minimumSizeHint() - QSize(self._beyond(), 0)
+        return super().minimumSizeHint() - QSize(self._free, 0)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Leave free what lies beyond the longest line."""
@@ -59,19 +63,20 @@ class Prose(QLabel):
         """Larger letters take a wider line."""
         super().changeEvent(event)
         if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._most = 0
             self._leave_free()
 
     def _longest(self) -> int:
-        metrics = self.fontMetrics()
-        line, whole = line_width(metrics), metrics.horizontalAdvance(super().text())
-        return whole if line < whole <= GRACE * line else line
-
-    def _beyond(self) -> int:
-        return self.contentsMargins().right()
+        if not self._most:
+            metrics = self.fontMetrics()
+            line, whole = line_width(metrics), metrics.horizontalAdvance(super().text())
+            self._most = whole if line < whole <= GRACE * line else line
+        return self._most
 
     def _leave_free(self) -> None:
         beyond = max(0, self.width() - self._longest())
-        if beyond != self._beyond():
+        if beyond != self._free:
+            self._free = beyond
             self.setContentsMargins(0, 0, beyond, 0)
 
 
