@@ -125,7 +125,7 @@ class Window(QMainWindow):
         self.desk.new_day.connect(self._show_book_words)
         self.desk.trouble.connect(self.tell_trouble)
         self.desk.trouble.connect(self._show_recent)  # a book that is gone is forgotten
-        self.following.turned.connect(self.tell)
+        self.following.turned.connect(self._tell_turned)
         self.following.undo_shown.connect(self.top.show_undo)
         for part in (self.dialogs, self.travel):
             part.changed.connect(self.following.book_changed)
@@ -268,6 +268,13 @@ class Window(QMainWindow):
         """Say something at the foot, for a while."""
         self.foot.tell(sentence)
         announce(self.foot, self.foot.told.text())
+
+    @Slot(str)
+    def _tell_turned(self, sentence: str) -> None:
+        """What was taken back is no longer there to be told of."""
+        if self.done.folder is None:
+            self.done.hide()
+        self.tell(sentence)
 
     @Slot(str)
     def tell_trouble(self, sentence: str) -> None:

@@ -78,6 +78,7 @@ class VerdictDesk(QObject):
             self._read_again()
             if book is not self.book:
                 return
+        self._trial = self._trial or reading.trial  # it stays in front, though a newer one comes in
         self.was_read.emit(reading)
 
     @Slot(object)

@@ -619,6 +619,18 @@ def test_another_book_is_opened_over_what_is_not_kept_only_the_second_time(
     assert with_book.trouble.isHidden()  # what was given up stood in the other book
 
 
+def test_what_was_taken_back_is_no_longer_told_as_added_and_what_was_packed_is(
+    with_book: Window, tmp_path: Path
+) -> None:
+    with_book.travel.made.emit("Added: trays 8. Undo takes it back.", None)
+    with_book.following.turned.emit("Taken back: book pack brought in")
+    assert with_book.done.isHidden()
+
+    with_book.travel.made.emit("Packed.", tmp_path)
+    with_book.following.turned.emit("Taken back: weight of A1")
+    assert not with_book.done.isHidden()
+
+
 def test_the_window_comes_back_as_it_was(make_window: Maker) -> None:
     first = make_window()
     first.resize(1024, 733)  # the screen of the tests is small, and a window is fitted into its width

@@ -25,6 +25,7 @@ from gui.style.tokens import Scheme
 from gui.verdict.page import VerdictPage
 from gui.verdict.screen import Verdict
 from gui.work import Work
+from tests.data.builders import a_tray
 from tests.data.trialrack import EVEN, NOISE, TRIAL, WORSE, Rack
 from tests.gui.verdict.opened import read, settle
 from tests.made.books import an_empty_book
@@ -146,6 +147,20 @@ def test_chances_stand_only_behind_how_this_was_worked_out(rack: Rack, screen: V
     qtbot.mouseClick(screen.page.how.button, Qt.MouseButton.LeftButton)
     assert screen.page.how.lines.isVisible()
     assert "Dunnett 1955" in screen.page.how.lines.text()
+
+
+def test_the_trial_in_front_stays_though_another_book_brings_a_newer_one(
+    rack: Rack, screen: Verdict, qtbot: QtBot
+) -> None:
+    read(screen, rack.book, qtbot)
+    shown = screen.state.reading.trial
+    rack.book.add_tray(a_tray(code="Z1", trial="Theirs", tag_number=500))
+
+    screen.renew()
+    settle(screen, qtbot)
+
+    assert "Theirs" in screen.state.reading.trials
+    assert screen.state.reading.trial == shown
 
 
 def test_a_change_of_the_book_is_read_again(rack: Rack, screen: Verdict, qtbot: QtBot) -> None:
