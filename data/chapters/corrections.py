@@ -18,10 +18,10 @@ from data.chapters.suspectbook import SuspectBook
 from data.photos.judged import Judged
 from data.photos.originals import put
 from data.photos.rootday import judged_again
-from data.records import Fate, KeptScore, PhotoId, PhotoRow, Refused, fate_of
+from data.records import Fate, PhotoId, PhotoRow, Refused, fate_of
 from data.tables import correctionrows
-from data.tables.journal import Recorder, as_text, from_text
-from data.tables.rows import OF_BED, score_of, time_text
+from data.tables.journal import Recorder, as_text
+from data.tables.rows import time_text
 from data.tables.scorerows import score_row, suspect_rows
 from vision.reason import Reason
 
@@ -98,13 +98,6 @@ class Corrections(SuspectBook):
     def drawn_photos(self) -> tuple[PhotoId, ...]:
         """Photos whose newest score rests on a canopy that a person has drawn, oldest first."""
         return tuple(PhotoId(row["photo"]) for row in self._rows(correctionrows.DRAWN_PHOTOS))
-
-    def old_scores(self, photo_id: PhotoId) -> tuple[KeptScore, ...]:
-        """The scores that corrections of a photo have replaced, first one first."""
-        kept = (
-            from_text(row["body"]) for row in self._rows(correctionrows.OLD_SCORES_OF_PHOTO, photo=photo_id)
-        )
-        return tuple(score_of(_of_today(old["score"]), old["suspects"]) for old in kept)
 
     # --- the present version of the method
 
@@ -226,11 +219,6 @@ def _refused(row: PhotoRow, judged: Judged) -> Refused:
 def _is_whole(kept: sqlite3.Row, values: Mapping[str, Any]) -> bool:
     """Whether a kept score has all that a fresh one by the same version has: its kind of tray, the bed."""
     return kept["bed_cells"] is not None and all(kept[side] == values[side] for side in INNER)
-
-
-def _of_today(old: Any) -> Any:
-    """A score as it was kept, with the columns that came later empty."""
-    return dict.fromkeys(OF_BED) | old
 
 
 def _old_score(score: sqlite3.Row, suspects: Iterable[sqlite3.Row], correction: int | None) -> dict[str, Any]:

@@ -207,10 +207,6 @@ class TrayBook(TypeBook, Rejudging):
         row = self._row(noterows.TRUSTED)
         return None if row is None else noterows.medium_of(row)
 
-    def set_crop(self, name: str, **said: Any) -> None:
-        """Say what is usual for a crop, named as the fields of `Crop`; added where it is missing."""
-        self._set_named("crop", name, asdict(replace(self.crop(name) or Crop(name=name), **said)))
-
     def set_medium(self, name: str, **said: Any) -> None:
         """Say what is usual for a medium, named as the fields of `Medium`; added where it is missing."""
         self._set_named("medium", name, asdict(replace(self.medium(name) or Medium(name=name), **said)))

@@ -10,7 +10,6 @@ __all__ = [
     "DRAWN_PHOTOS",
     "NEWER_SCORE",
     "NEWER_SCORE_OF_SUSPECT",
-    "OLD_SCORES_OF_PHOTO",
     "PHOTOS_WITHOUT",
     "SECONDS_TAKEN",
 ]
@@ -29,13 +28,6 @@ DRAWN_PHOTOS = """
       JOIN score s ON s.id = (SELECT max(z.id) FROM score z WHERE z.photo = k.photo)
      WHERE k.kind = 'canopy' AND s.mended = 1
      ORDER BY k.photo
-"""
-OLD_SCORES_OF_PHOTO = """
-    SELECT o.body
-      FROM score s
-      JOIN old_score o ON o.score = s.id
-     WHERE s.photo = :photo
-     ORDER BY o.id
 """
 PHOTOS_WITHOUT = """
     SELECT p.id

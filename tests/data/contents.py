@@ -2,12 +2,15 @@
 
 import sqlite3
 from contextlib import closing
+from dataclasses import asdict, replace
 from datetime import datetime
 from typing import Any
 
 from data.book import Book
-from data.numbers import PhotoId
-from data.tables.rows import time_of
+from data.growing.conditions import Crop
+from data.numbers import KeptScore, PhotoId
+from data.tables.journal import from_text
+from data.tables.rows import OF_BED, score_of, time_of
 
 
 def contents(book: Book) -> dict[str, list[dict[str, Any]]]:
@@ -31,3 +34,19 @@ def camera_time(book: Book, photo: PhotoId) -> datetime | None:
     """What the camera's clock said where it was mended or asked about; else None."""
     (row,) = book._rows("SELECT clock_at FROM photo WHERE id = :photo", photo=photo)
     return time_of(row["clock_at"])
+
+
+def old_scores(book: Book, photo: PhotoId) -> tuple[KeptScore, ...]:
+    """The scores that corrections of a photo have replaced, first one first; the book keeps them for good."""
+    query = (
+        "SELECT o.body FROM score s JOIN old_score o ON o.score = s.id WHERE s.photo = :photo ORDER BY o.id"
+    )
+    kept = [from_text(row["body"]) for row in book._rows(query, photo=photo)]
+    return tuple(score_of(dict.fromkeys(OF_BED) | old["score"], old["suspects"]) for old in kept)
+
+
+def say_of_crop(book: Book, name: str, **said: object) -> None:
+    """What is usual for a crop, as it comes along with another grower's book; nobody types it here."""
+    with book.writing() as db:
+        row = asdict(replace(book.crop(name) or Crop(name=name), **said))  # type: ignore[arg-type]
+        db.table("crop").upsert(row, pk="name")

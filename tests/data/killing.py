@@ -23,7 +23,7 @@ from data.readings import NewReading, ReadingKind
 from data.travel.merging import merge
 from data.travel.samenames import Answer, same_names
 from tests.data.builders import a_note, a_tray, bring, score_note
-from tests.data.contents import is_whole
+from tests.data.contents import is_whole, old_scores
 from tests.data.oldbooks import BOOKS, counts, restored
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -173,14 +173,14 @@ def _check_decisions(folder: Path, lines: Sequence[str]) -> None:
         (tray,) = book.trays(growing=False)
         ends = [event for event in book.events(tray.id) if event.kind is EventKind.CUT]
         assert len(ends) == (0 if tray.ended is None else 1)
-        old = book.old_scores(book.photos()[0].id)
+        old = old_scores(book, book.photos()[0].id)
         assert len([line for line in lines if line != READY]) <= len(old) <= 40
         score = book.score(book.photos()[0].id)
         assert score is not None
         assert len(score.suspects) == 1
         while book.undo() is not None:  # every decision that was kept can be taken back
             pass
-        assert book.old_scores(book.photos()[0].id) == ()
+        assert old_scores(book, book.photos()[0].id) == ()
 
 
 # --- a whole book that came in, taken back

@@ -178,7 +178,7 @@ def test_changes_can_still_be_taken_back_after_closing(book: Book) -> None:
 
 STEPS = [
     "mold", "not", "open", "match", "corners", "canopy", "out", "tray", "done", "weigh", "weigh again", "log",
-    "water", "cut", "grow", "edit", "crop", "trusted", "type",
+    "water", "cut", "grow", "edit", "trusted", "type",
 ]  # fmt: skip
 
 
@@ -206,8 +206,6 @@ def note(book: Book, step: str, n: int, photo: PhotoId, path: Path) -> None:
             book.reopen_tray(tray)
         case "edit":
             book.edit_tray(tray, medium=f"medium {n}", note=step, stacked=n % 2 == 0)
-        case "crop":
-            book.set_crop("broccoli", soak_hours=float(n), stacked=True)
         case "trusted":
             book.set_trusted("coir" if n % 2 else None)
         case "type":

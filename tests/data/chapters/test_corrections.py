@@ -15,7 +15,7 @@ from data.photos.judged import Judged
 from data.records import PhotoId, Refused, Said
 from data.upkeep.mending import mend_canopy
 from tests.data.builders import a_note, a_score, bring, score_note
-from tests.data.contents import contents
+from tests.data.contents import contents, old_scores
 from tests.data.mends import CORNERS, HALF, mend_note
 from vision.mending import decode_mask
 from vision.reason import Reason
@@ -44,7 +44,7 @@ def test_a_mended_canopy_counts_and_the_old_score_is_kept(book: Book, photo: Pho
     assert score is not None
     assert (score.coverage, score.mended, score.sure) == (50.0, True, True)
     assert fate.photo_id == photo
-    assert book.old_scores(photo) == (before,)
+    assert old_scores(book, photo) == (before,)
 
 
 def test_a_score_replaced_before_the_bed_was_measured_can_still_be_read(book: Book, photo: PhotoId) -> None:
@@ -55,7 +55,7 @@ def test_a_score_replaced_before_the_bed_was_measured_can_still_be_read(book: Bo
             body["score"] = {name: v for name, v in body["score"].items() if not name.startswith("bed_")}
             db.table("old_score").update(row["id"], {"body": json.dumps(body)})
 
-    (old,) = book.old_scores(photo)
+    (old,) = old_scores(book, photo)
 
     assert (old.coverage, old.bed_share, old.bed_cells) == (62.0, None, None)
     assert old.reasons["bed_share"] is Reason.BEFORE_BED
@@ -78,7 +78,7 @@ def test_mending_is_taken_back_and_done_again(book: Book, photo: PhotoId) -> Non
 
     assert book.undo() == "canopy of A2"
     assert book.score(photo) == before
-    assert (book.old_scores(photo), book.mended_canopy(photo)) == ((), None)
+    assert (old_scores(book, photo), book.mended_canopy(photo)) == ((), None)
     assert book.redo() == "canopy of A2"
     assert book.score(photo) == mended
 
@@ -96,7 +96,7 @@ def test_each_drawing_has_labels_of_its_own(book: Book, photo: PhotoId) -> None:
     book.undo()
     assert book.pictures(photo).labels == half
     assert coverage(book, photo) == 50.0
-    assert [score.coverage for score in book.old_scores(photo)] == [62.0]
+    assert [score.coverage for score in old_scores(book, photo)] == [62.0]
 
 
 def test_labels_lost_from_the_cache_are_made_again_with_the_drawn_canopy(
@@ -121,8 +121,8 @@ def test_corners_by_hand_keep_the_old_score_and_end_the_mending(book: Book, phot
     score = book.score(photo)
     assert score is not None
     assert (score.coverage, score.mended) == (72.0, False)
-    assert [old.coverage for old in book.old_scores(photo)] == [62.0, 50.0]
-    assert [old.mended for old in book.old_scores(photo)] == [False, True]
+    assert [old.coverage for old in old_scores(book, photo)] == [62.0, 50.0]
+    assert [old.mended for old in old_scores(book, photo)] == [False, True]
     assert book.mended_canopy(photo) is None
     book.undo()
     assert coverage(book, photo) == 50.0
@@ -177,6 +177,6 @@ def test_a_score_by_a_newer_method_is_put_beside_the_old_one(book: Book, photo: 
     score = book.score(photo)
     assert score is not None
     assert (score.method, score.mended, score.suspects) == ("plain 2", True, ())
-    assert book.old_scores(photo) == ()
+    assert old_scores(book, photo) == ()
     book.undo()
     assert coverage(book, photo) == 62.0

@@ -11,6 +11,7 @@ from data.events import EventKind
 from data.growing.conditions import Crop, Medium, TrayType, as_new, next_code
 from data.growing.shelved import stands_since
 from tests.data.builders import SOWN, a_tray
+from tests.data.contents import say_of_crop
 
 LATER = SOWN + timedelta(days=10, hours=2)
 
@@ -68,7 +69,7 @@ def test_codes_of_growing_trays_alone_are_taken(book: Book) -> None:
 
 def test_a_kind_never_sown_has_no_last_but_begins_with_what_was_said_of_it(book: Book) -> None:
     assert book.like_last("pea", "mat") is None
-    book.set_crop("pea", sowing_rate_g=280.0, soak_hours=12.0, blackout_days=4.0, stacked=True)
+    say_of_crop(book, "pea", sowing_rate_g=280.0, soak_hours=12.0, blackout_days=4.0, stacked=True)
     book.set_medium("mat", seating="on an upturned tray", watering="bottom")
 
     new = book.tray_of_kind("pea", "mat", LATER)
@@ -156,15 +157,10 @@ def test_a_condition_that_does_not_exist_is_a_mistake(book: Book) -> None:
 # --- crops, media, tray types
 
 
-def test_what_is_usual_for_a_crop_is_kept_and_taken_back(book: Book) -> None:
+def test_what_is_usual_for_a_crop_is_read(book: Book) -> None:
     assert book.crop("broccoli") == Crop(name="broccoli")
-    book.set_crop("broccoli", soak_hours=0.0, stacked=True, base_c=5.0)
+    say_of_crop(book, "broccoli", soak_hours=0.0, stacked=True, base_c=5.0)
     assert book.crop("broccoli") == Crop(name="broccoli", soak_hours=0.0, stacked=True, base_c=5.0)
-    book.set_crop("broccoli", variety="Early")
-    assert book.crop("broccoli").soak_hours == 0.0
-    book.undo()
-    book.undo()
-    assert book.crop("broccoli") == Crop(name="broccoli")
     assert book.crop("pea") is None
 
 

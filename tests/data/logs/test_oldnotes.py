@@ -13,6 +13,7 @@ from data.logs.oldnotes import OldNotes, read_old_notes
 from data.logs.text import NotALog
 from data.logs.times import DateOrder
 from data.readings import ReadingKind
+from tests.data.contents import say_of_crop
 
 NOTES = """\
 Tray;Crop;Medium;Sown;Harvested;Dry seed (oz);Yield g;Smell;Notes
@@ -208,7 +209,7 @@ def test_a_file_of_too_many_lines_is_refused_and_no_line_is_dropped_in_silence()
 
 
 def test_a_crop_and_a_medium_that_the_book_writes_in_other_letters_are_the_ones_it_has(book: Book) -> None:
-    book.set_crop("Weißkohl")
+    say_of_crop(book, "Weißkohl")
     book.set_medium("Peat Mix")
     text = "crop,medium,sown\nweißkohl,peat mix,2025-04-03\nWEISSKOHL,Kokos weiß,2025-04-03\n"
 

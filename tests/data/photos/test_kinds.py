@@ -19,6 +19,7 @@ from data.photos.kinds import TraysByTag
 from data.records import PhotoId
 from data.upkeep.rescoring import Again, rescore_all, stale_photos
 from tests.data.builders import NOON, SOWN, a_note, a_score, a_tray, bring, score_note
+from tests.data.contents import old_scores
 
 AS_MEASURED = TrayType(
     outer_long_mm=620, outer_short_mm=320, inner_long_mm=580, inner_short_mm=290, rim_height_mm=50
@@ -119,7 +120,7 @@ def test_a_photo_matched_to_a_tray_of_another_kind_is_scored_again_and_the_old_s
     assert score is not None
     assert (score.coverage, score.inner_long_mm, score.method) == (50.0, 580.0, "plain 1")
     assert score.top_px_per_mm == pytest.approx(1016 / 580)
-    assert [old.coverage for old in mixed.old_scores(photo)] == [55.0]
+    assert [old.coverage for old in old_scores(mixed, photo)] == [55.0]
     assert stale_photos(mixed, "plain 1") == ()
 
 

@@ -19,6 +19,7 @@ from data.records import PhotoId, Said
 from data.upkeep.mending import mend_canopy
 from data.upkeep.rescoring import Again, rescore_all, stale_photos
 from tests.data.builders import Patch, a_note, a_score, bring, score_note
+from tests.data.contents import old_scores
 from tests.data.mends import CORNERS, mend_note
 from vision.mending import decode_mask
 from vision.reason import Reason
@@ -104,7 +105,7 @@ def test_a_score_from_before_the_bed_was_measured_is_offered_and_made_whole(
     assert before is not None
     assert (score.bed_share, score.bed_cells) == (before.bed_share, before.bed_cells)
     assert (score.method, score.coverage, score.corners_px) == (OLD, before.coverage, before.corners_px)
-    assert [old.bed_cells for old in book.old_scores(photos[0])] == [None]
+    assert [old.bed_cells for old in old_scores(book, photos[0])] == [None]
     assert [tile.coverage for tile in book.tiles()] == [90.0, 91.0, 92.0]
 
 

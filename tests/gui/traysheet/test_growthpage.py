@@ -28,6 +28,7 @@ from gui.traysheet.screen import TraySheet
 from gui.traysheet.timechart import TimeChart, rows_of, thinned
 from gui.traysheet.views import View
 from tests.data.builders import SOWN, a_kept_tray, a_tray
+from tests.data.contents import say_of_crop
 from tests.gui.rackbook import photograph
 
 
@@ -536,7 +537,7 @@ def test_too_few_days_say_so_instead_of_a_curve(rack_book: Book) -> None:
 
 
 def test_the_day_of_the_cut_is_said_in_words(rack_book: Book) -> None:
-    rack_book.set_crop("broccoli", cut_from_day=9.0, cut_to_day=11.0)
+    say_of_crop(rack_book, "broccoli", cut_from_day=9.0, cut_to_day=11.0)
 
     fitted = fit_tray(rack_book, a_kept_tray(1), LOGISTIC, 9.0)
 
@@ -592,7 +593,7 @@ def test_the_earlier_trays_of_a_crop_are_fitted_once(
 
 
 def test_a_cut_that_can_only_be_today_is_not_said_to_lie_between_two_days(rack_book: Book) -> None:
-    rack_book.set_crop("broccoli", cut_from_day=9.0, cut_to_day=11.0)
+    say_of_crop(rack_book, "broccoli", cut_from_day=9.0, cut_to_day=11.0)
 
     fitted = fit_tray(rack_book, a_kept_tray(1), LOGISTIC, 11.0)
 
