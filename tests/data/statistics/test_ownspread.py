@@ -1,0 +1,107 @@
+"""Own spread: differences from two media's trays alone, and whether spreads differ."""
+
+import numpy as np
+import pytest
+
+from data.statistics.leastsquares import design_of
+from data.statistics.ownspread import (
+    block_means,
+    own_difference,
+    pair_apart,
+    sidak_q,
+    spreads,
+    unequal_chance,
+)
+
+
+def laid(**values):
+    """Design and values of media with a number in each block; None where a tray is missing."""
+    rows = [
+        (str(block), medium, value)
+        for medium, numbers in values.items()
+        for block, value in enumerate(numbers)
+        if value is not None
+    ]
+    blocks, media, numbers = zip(*rows, strict=True)
+    return design_of(blocks, media), np.array(numbers, float)
+
+
+def in_one_block(**values):
+    """The same without blocks."""
+    rows = [(medium, value) for medium, numbers in values.items() for value in numbers]
+    media, numbers = zip(*rows, strict=True)
+    return design_of(["all"] * len(rows), media), np.array(numbers, float)
+
+
+def test_blocks_that_hold_only_one_of_two_media_say_nothing_of_their_difference():
+    """By hand: 2, 4 and 3 in the three blocks with both: mean 3, standard error 1 / root 3."""
+    design, values = laid(peat=(10, 20, 30, 40, None), mat=(12, 24, 33, None, 90))
+
+    apart = own_difference(design, values, 1, 0)
+
+    assert (apart.difference, apart.se, apart.df) == pytest.approx((3.0, 3**-0.5, 2))
+    assert np.isnan(block_means(design, values)[3:].sum(axis=1)).all()
+
+
+@pytest.mark.parametrize("mat", [(12, None, None), (None, None, 33)])
+def test_one_block_with_both_tells_no_difference(mat):
+    assert own_difference(*laid(peat=(10, 20, 30), mat=mat), 1, 0) is None
+
+
+def test_without_blocks_two_trays_of_each_are_needed():
+    assert own_difference(*in_one_block(peat=(10, 12, 14), mat=(20,)), 1, 0) is None
+    apart = own_difference(*in_one_block(peat=(10, 12, 14), mat=(20, 22)), 1, 0)
+    assert (apart.difference, apart.se) == pytest.approx((9.0, (4 / 3 + 2 / 2) ** 0.5))
+
+
+def test_what_differs_by_rounding_alone_has_no_error_at_all():
+    peat = [0.1 * n for n in range(1, 7)]
+    mat = [one + 0.2 for one in peat]
+
+    assert own_difference(*laid(peat=peat, mat=mat), 1, 0).se == 0.0
+    mat[0] += 1e-6
+    assert own_difference(*laid(peat=peat, mat=mat), 1, 0).se > 0
+
+
+def test_trays_of_no_spread_have_the_degrees_of_freedom_of_both():
+    assert pair_apart(np.array([5.0, 5.0, 5.0]), np.array([4.0, 4.0])).df == 3.0
+
+
+# Student's t, one-sided: 0.95 with 5 df 2.0150, 0.975 with 10 df 2.2281 (any table); two media: 0.95^(1/2)
+def test_limits_of_several_media_hold_together():
+    assert sidak_q(1, 5) == pytest.approx(2.0150, abs=1e-4)
+    assert sidak_q(2, 10, confidence=0.975**2) == pytest.approx(2.2281, abs=1e-4)
+    assert sidak_q(2, 10) > sidak_q(1, 10)
+
+
+def test_the_spread_of_each_medium_without_blocks_is_that_of_its_own_trays():
+    design, values = in_one_block(peat=(10, 12, 17), mat=(20, 26, 21, 25))
+
+    assert spreads(design.fit(values)) == pytest.approx(
+        [np.std((10, 12, 17), ddof=1), np.std((20, 26, 21, 25), ddof=1)]
+    )
+
+
+def test_whether_spreads_differ_agrees_with_scipys_levene():
+    """Of three media without blocks; counted among a thousand, so to 0.03. scipy's F is itself near only."""
+    from scipy.stats import levene
+
+    chance = np.random.default_rng(4)
+    for times in (1.0, 1.6, 2.5, 8.0):
+        groups = chance.normal(size=(3, 12)) * np.array([[times], [1.0], [1.0]])
+        design, values = in_one_block(peat=groups[0], mat=groups[1], coir=groups[2])
+
+        told = unequal_chance(design.fit(values))
+
+        assert told == pytest.approx(levene(*groups, center="mean").pvalue, abs=0.03)
+        assert told == unequal_chance(design.fit(7 + 3 * values))  # of no unit
+
+
+def test_of_four_trays_nobody_can_tell_their_spread():
+    noise = np.random.default_rng(4).normal(size=(2, 5))
+
+    for least, told in ((5, True), (4, False)):
+        design, values = in_one_block(peat=noise[0], mat=noise[1][:least])
+        assert (unequal_chance(design.fit(values)) is not None) is told
+    alone, values = in_one_block(peat=noise[0])
+    assert unequal_chance(alone.fit(values)) is None
