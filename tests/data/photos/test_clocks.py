@@ -15,6 +15,7 @@ from data.book import Book
 from data.chapters.clockbook import usual_time
 from data.numbers import PhotoId
 from data.photos.clocks import ClockDoubt, ClockFault, ClockPhoto, Grown, clock_doubts
+from data.photos.clockwords import photos_by
 from tests.data.builders import a_note, a_tray, bring
 from tests.data.contents import camera_time
 
@@ -510,3 +511,16 @@ def test_the_book_keeps_which_camera_took_a_photo_and_asks_by_camera(book: Book,
     doubts = {doubt.camera: set(doubt.photo_ids) for doubt in book.clock_doubts()}
 
     assert doubts == {TIN: set(wrong), None: {reset}}
+
+
+@pytest.mark.parametrize(
+    ("count", "camera", "told"),
+    [
+        (1, None, "1 photo"),
+        (2, None, "2 photos"),
+        (1, "Box 2", "1 photo by Box 2"),
+        (3, "Box 2", "3 photos by Box 2"),
+    ],
+)
+def test_photos_of_a_doubted_clock_are_counted_in_words(count: int, camera: str | None, told: str) -> None:
+    assert photos_by(count, camera) == told

@@ -52,6 +52,16 @@ def test_the_tag_tells_the_kind(mixed: Book) -> None:
     assert kinds(mixed)(None, None) == TrayType()
 
 
+def test_a_tag_holds_from_the_day_of_sowing_to_the_moment_in_which_its_tray_ends(mixed: Book) -> None:
+    large = next(tray for tray in mixed.trays() if tray.code == "B1")
+    mixed.finish_tray(large.id, NOON)
+    begun = SOWN.replace(hour=0, minute=0)
+
+    assert kinds(mixed)(20, begun) == kinds(mixed)(20, NOON) == AS_MEASURED
+    assert kinds(mixed)(20, begun - timedelta(minutes=1)) == TrayType()
+    assert kinds(mixed)(20, NOON + timedelta(minutes=1)) == TrayType()
+
+
 def test_a_tag_that_moved_on_is_asked_at_the_time_of_the_photo(mixed: Book) -> None:
     large = next(tray for tray in mixed.trays() if tray.code == "B1")
     mixed.finish_tray(large.id, NOON)
