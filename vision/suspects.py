@@ -48,7 +48,8 @@ HALF_SURE_CM2 = 2.1  # of mold expected in a patch, its cells' chances added up
 MOST_GLARE = (
     0.1  # of the patch and its ring: none of 16 on photos had any, 29 of 39 false ones in made glare more
 )
-IN_GLARE = 0.5  # times the confidence, no less: felt that is bright white on dark ground looks alike
+# Times the confidence, no less: bright felt looks alike in a photo that is a stop too light (one of five such).
+IN_GLARE = 0.5
 AT_WALL = 0.5  # times the confidence: a wall between leaves is grey and bare, too
 
 

@@ -79,3 +79,11 @@ def test_only_what_is_wider_than_nine_millimetres_is_glare(side_mm, lit):
 
     assert (hidden_pct(top) > 0) is lit
     assert hidden(top)[30, 55] == lit  # half as large as the top view
+
+
+@pytest.mark.parametrize("colour", [(250, 250, 20), (250, 20, 250), (20, 250, 250)])
+def test_bright_colours_are_no_glare_which_is_light_in_every_channel(colour):
+    top = np.full((200, 400, 3), 20, np.uint8)
+    top[50:150, 100:200] = colour
+
+    assert hidden_pct(top) == 0
