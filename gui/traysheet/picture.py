@@ -68,19 +68,20 @@ def marks_of(suspects: Sequence[SuspectLine]) -> tuple[Mark, ...]:
 
 
 def load_sheet_picture(book: "Book", day: Day, wanted: Wanted) -> SheetPicture:
-    """Reads, and makes again what the cache has lost."""
+    """Reads, and makes again what the cache has lost; the photo where the cache cannot keep it."""
     from vision.photo import PhotoRefused
 
     pictures = pictures_of(book, day)
+    as_photo = wanted.as_photo or pictures is None or not pictures.top_view.exists()
     try:
-        if wanted.as_photo or pictures is None:
+        if as_photo or pictures is None:
             mips = load_photo(day.photo)
             way = None if day.score is None else _into_photo(day.score)
         else:
             mips, way = load_photo(pictures.top_view), None
     except PhotoRefused as refused:
         return SheetPicture(wanted=wanted, mips=None, layers=Layers(), message=spoken(refused.reason))
-    if day.score is None or (wanted.as_photo and way is None):
+    if day.score is None or (as_photo and way is None):
         return SheetPicture(wanted=wanted, mips=mips, layers=Layers())
     labels = labels_in(pictures)
     layers = make_layers(

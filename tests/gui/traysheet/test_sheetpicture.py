@@ -1,3 +1,4 @@
+import shutil
 from dataclasses import replace
 from pathlib import Path
 
@@ -5,6 +6,7 @@ import numpy as np
 import pytest
 
 from data.book import Book
+from data.photos.originals import digest_of
 from data.records import Day
 from gui.traysheet.picture import Wanted, load_sheet_picture
 from tests.data.builders import a_note, a_tray, score_note
@@ -48,3 +50,22 @@ def test_a_tray_for_which_no_gap_was_told_shows_none(book: Book, tmp_path: Path,
     layers = load_sheet_picture(book, day, Wanted(photo_id=day.photo_id, as_photo=False, marks=())).layers
 
     assert layers.gaps == ()
+
+
+def test_where_the_cache_cannot_be_kept_the_photo_is_shown(book: Book, tmp_path: Path, qapp) -> None:
+    """A book on a disk that is full, or that may only be read, without its cache."""
+    shutil.rmtree(book.folder / "cache")
+    (book.folder / "cache").write_text("a file where the folder should be")
+    book.add_trays([a_tray("A1", tag_number=10)])
+    photo = tmp_path / "photo.jpg"
+    noise = np.random.default_rng(1).integers(0, 256, (70, 110, 3), np.uint8)
+    photo.write_bytes(encode_jpeg(np.kron(noise, np.ones((10, 10, 1), np.uint8))))
+    judged = replace(score_note(a_note(tmp_path, tag=10)), digest=digest_of(photo), name="photo.jpg")
+    book.keep(judged, photo)
+    (day,) = book.days(book.trays()[0].id)
+
+    shown = load_sheet_picture(book, day, Wanted(photo_id=day.photo_id, as_photo=False, marks=()))
+
+    assert shown.mips is not None, shown.message
+    assert shown.mips.size == (1100, 700)
+    assert shown.layers.cells[0].place.x() < 1016 / 12  # where the tray lies in the photo
