@@ -45,8 +45,8 @@ ACROSS_HULLS = 0.15  # share of the patch and its ring
 LIKELY = 0.2  # of a cell
 LEAST_CELLS_CM2 = 0.5
 HALF_SURE_CM2 = 2.1  # of mold expected in a patch, its cells' chances added up
-# Of the patch and its ring. None of 16 on photos had any, 29 of 39 false ones in made glare had more. Half the
-# confidence, no less: bright felt looks alike where a photo is a stop too light (one of five patches so made).
+# Of the patch and its ring. None of 16 on photos had any, 29 of 39 false ones in made glare had more. Half
+# the confidence, no less: bright felt looks alike in a photo a stop too light (one of five patches so made).
 MOST_GLARE = 0.1
 IN_GLARE = 0.5
 AT_WALL = 0.5  # times the confidence: a wall between leaves is grey and bare, too

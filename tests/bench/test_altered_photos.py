@@ -79,6 +79,11 @@ def glaring(reach: float, peak: float) -> Change:
     return change
 
 
+def steamed(share: float) -> Change:
+    """So much of the light everywhere is the steam's own, which has 0.7 of white."""
+    return lambda pixels, _: encoded(linear(pixels) * (1 - share) + share * 0.7)
+
+
 CHANGES: dict[str, Change | None] = {
     "none": None,
     "faded to a third": faded(0.33),
@@ -90,6 +95,8 @@ CHANGES: dict[str, Change | None] = {
     "cyan": lit(0.63, 1.26, 1.26),
     "orange": lit(1.6, 0.9, 0.4),
     "veil": glaring(0.12, 0.25),
+    "steam": steamed(0.25),
+    "dense steam": steamed(0.45),
     "glare": glaring(0.06, 1.2),
 }
 
