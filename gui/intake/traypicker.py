@@ -25,6 +25,7 @@ from PySide6.QtWidgets import QLineEdit, QListView, QVBoxLayout, QWidget
 from data.records import Tray
 from gui.language.spoken import DAY, day_words
 from gui.style.palette import RACK_TARGET, Space
+from gui.style.words import wrapped
 
 __all__ = ["TrayPicker"]
 
@@ -85,6 +86,12 @@ class TrayPicker(QWidget):
         self.list.setAccessibleName(self.tr("Trays"))
         self.list.setModel(self._found)
         self.list.setUniformItemSizes(True)
+        self.none = wrapped(
+            self.tr("There is no tray to choose. Add it first (Ctrl+T); photos then find it by its tag."),
+            self,
+            "notice",
+        )
+        self.none.hide()
         self.be_low(False)
         self.list.activated.connect(self._activated)
         self.list.clicked.connect(self._activated)
@@ -94,6 +101,7 @@ class TrayPicker(QWidget):
         column.setSpacing(Space.S)
         column.addWidget(self.field)
         column.addWidget(self.list, 1)
+        column.addWidget(self.none)
         self.setFocusProxy(self.field)
 
     def be_low(self, low: bool) -> None:
@@ -108,6 +116,9 @@ class TrayPicker(QWidget):
     def show_trays(self, trays: Sequence[Tray], day: date | None = None) -> None:
         """Offer these; of one that was not sown yet on the day that is meant it is said."""
         self._trays.show(trays, day)
+        self.field.setVisible(bool(trays))
+        self.list.setVisible(bool(trays))
+        self.none.setVisible(not trays)
         self._filter()
 
     def begin(self) -> None:

@@ -10757,6 +10757,10 @@ bewährt</translation>
             <source>Trays</source>
             <translation>Schalen</translation>
         </message>
+        <message>
+            <source>There is no tray to choose. Add it first (Ctrl+T); photos then find it by its tag.</source>
+            <translation>Es ist keine Schale zum Wählen da. Zuerst eine hinzufügen (Strg+T); Fotos finden sie dann an ihrem Schild.</translation>
+        </message>
     </context>
     <context>
         <name>TrayPicture</name>

@@ -1,6 +1,7 @@
 """The photo beside the list: no sentence is cut, and what cannot be shown says so."""
 
 from datetime import datetime
+from pathlib import Path
 
 import pytest
 from PySide6.QtWidgets import QApplication
@@ -44,6 +45,26 @@ def test_in_a_low_window_the_sentence_is_whole_and_a_tray_can_be_seen(
     assert panel.picture.minimumHeight() == 110
     assert panel.picker.list.height() >= 88
     dress(dressed, Scheme.LIGHT)
+
+
+def test_where_there_is_no_tray_to_choose_it_says_what_to_do(
+    qtbot: QtBot, dressed: QApplication, work: Work, rack: Book, tmp_path: Path
+) -> None:
+    panel = PhotoPanel(work)
+    qtbot.addWidget(panel)
+    panel.show()
+    panel.show_row(
+        IntakeRow(
+            key=1, name="walk.jpg", kind=Kind.NEEDS_TRAY, sentence=LONG, photo_id=PhotoId(1),
+            taken_at=datetime(2026, 3, 8, 8), photo=tmp_path / "walk.jpg",
+        )
+    )  # fmt: skip
+    assert panel.picker.none.isVisible()
+    assert not panel.picker.list.isVisible()
+
+    panel.show_trays(rack.trays())
+    assert not panel.picker.none.isVisible()
+    assert panel.picker.list.isVisible()
 
 
 def test_a_file_of_which_nothing_was_kept_says_why_its_place_is_empty(
