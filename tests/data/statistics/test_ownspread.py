@@ -43,6 +43,15 @@ def test_blocks_that_hold_only_one_of_two_media_say_nothing_of_their_difference(
     assert np.isnan(block_means(design, values)[3:].sum(axis=1)).all()
 
 
+def test_trays_of_one_medium_in_a_block_count_by_their_mean_and_two_blocks_are_enough():
+    """By hand: 12 - 10 and (22 + 26) / 2 - 20 are 2 and 4; standard error 1 with one degree of freedom."""
+    design = design_of(["a", "a", "b", "b", "b"], ["peat", "mat", "peat", "mat", "mat"])
+
+    apart = own_difference(design, np.array([10.0, 12.0, 20.0, 22.0, 26.0]), 1, 0)
+
+    assert (apart.difference, apart.se, apart.df) == pytest.approx((3.0, 1.0, 1))
+
+
 @pytest.mark.parametrize("mat", [(12, None, None), (None, None, 33)])
 def test_one_block_with_both_tells_no_difference(mat):
     assert own_difference(*laid(peat=(10, 20, 30), mat=mat), 1, 0) is None
@@ -50,16 +59,18 @@ def test_one_block_with_both_tells_no_difference(mat):
 
 def test_without_blocks_two_trays_of_each_are_needed():
     assert own_difference(*in_one_block(peat=(10, 12, 14), mat=(20,)), 1, 0) is None
+    assert own_difference(*in_one_block(peat=(10, 12, 14), mat=(20,)), 0, 1) is None
     apart = own_difference(*in_one_block(peat=(10, 12, 14), mat=(20, 22)), 1, 0)
     assert (apart.difference, apart.se) == pytest.approx((9.0, (4 / 3 + 2 / 2) ** 0.5))
 
 
-def test_what_differs_by_rounding_alone_has_no_error_at_all():
-    peat = [0.1 * n for n in range(1, 7)]
+@pytest.mark.parametrize("size", [0.0, 1e6, -1e6])
+def test_what_differs_by_rounding_alone_has_no_error_at_all(size):
+    peat = [size + 0.1 * n for n in range(1, 7)]
     mat = [one + 0.2 for one in peat]
 
     assert own_difference(*laid(peat=peat, mat=mat), 1, 0).se == 0.0
-    mat[0] += 1e-6
+    mat[0] += 1e-4
     assert own_difference(*laid(peat=peat, mat=mat), 1, 0).se > 0
 
 

@@ -336,10 +336,19 @@ def test_one_tray_of_each_medium_gives_numbers_and_no_verdict() -> None:
     assert (line.mean, line.difference) == (70.0, pytest.approx(-10.0))
     assert (line.se, line.low, line.high, line.outcome) == (None,) * 4
     assert (verdict.df, verdict.mse, verdict.q) == (None, None, None)
-    assert set(verdict.missing) == {"df", "mse", "q"}
+    assert verdict.missing == dict.fromkeys(("df", "mse", "q"), Why.ONE_TRAY_EACH)
     assert the(verdict).startswith(
         "mat: numbers, no verdict. Its mean is 70.0 points, -10.0 points against peat."
     )
+
+
+def test_two_blocks_of_which_one_holds_a_single_tray_have_none_left_over_for_chance() -> None:
+    """Three trays, two blocks, two media: nothing is left, though there are two trays of peat."""
+    rows = [("1", "peat", 80.0), ("2", "peat", 82.0), ("2", "mat", 79.0)]
+    verdict = verdict_of([Measured(block=b, medium=m, value=v) for b, m, v in rows], "peat", 5.0)
+
+    assert verdict.missing == dict.fromkeys(("df", "mse", "q"), Why.NO_ERROR)
+    assert verdict.medium("mat").difference == pytest.approx(-3.0)
 
 
 def test_a_medium_with_one_tray_among_many_gets_no_outcome() -> None:
