@@ -142,6 +142,7 @@ class PhotoPanel(QFrame):
     def show_parts(self, *, picture: bool, words: bool) -> None:
         """What there is room for."""
         self.picture.setVisible(picture)
+        self.zoom.setVisible(picture)
         self.doing.setVisible(words)
 
     def show_trays(self, trays: Sequence[Tray]) -> None:

@@ -47,6 +47,20 @@ def test_in_a_low_window_the_sentence_is_whole_and_a_tray_can_be_seen(
     dress(dressed, Scheme.LIGHT)
 
 
+def test_no_button_enlarges_a_picture_for_which_there_is_no_room(
+    qtbot: QtBot, dressed: QApplication, work: Work
+) -> None:
+    panel = PhotoPanel(work)
+    qtbot.addWidget(panel)
+    panel.show()
+
+    panel.show_parts(picture=False, words=True)
+    assert not panel.zoom.isVisible()
+
+    panel.show_parts(picture=True, words=True)
+    assert panel.zoom.isVisible()
+
+
 def test_where_there_is_no_tray_to_choose_it_says_what_to_do(
     qtbot: QtBot, dressed: QApplication, work: Work, rack: Book, tmp_path: Path
 ) -> None:
