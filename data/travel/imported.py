@@ -25,6 +25,7 @@ from data.export import PROFILE
 from data.openfiles.cells import plain_text
 from data.openfiles.columns import CELL_HEADINGS, Column, Kind, OpenTable
 from data.openfiles.tables import TABLES
+from data.tables.rows import time_text
 from data.tables.scorerows import pack_cells
 from data.travel.readable import Unreadable, read_all
 from data.travelerrors import NotAnExport
@@ -35,6 +36,7 @@ if TYPE_CHECKING:
 __all__ = ["is_export", "read_export"]
 
 DIGEST = re.compile(r"[0-9a-f]{64}")
+MOST_WHOLE = (1 << 63) - 1  # that SQLite keeps
 MOST_CELL = 1 << 22  # characters; a drawn plan of a large trial is the longest
 NOT_EXPORTED: Mapping[str, Mapping[str, Any]] = {"photo": {"kept": 0}}  # what the files do not tell
 Row = dict[str, Any]
@@ -45,7 +47,7 @@ def is_export(folder: Path) -> bool:
     """Whether a folder holds an export of this program."""
     try:
         described = json.loads((folder / "datapackage.json").read_text(encoding="utf-8"))
-    except (OSError, ValueError):
+    except (OSError, ValueError, RecursionError):
         return False
     return isinstance(described, dict) and described.get("name") == PROFILE
 
@@ -160,6 +162,13 @@ def _number(text: str) -> float:
     return number
 
 
+def _whole(text: str) -> int:
+    number = int(text)
+    if abs(number) > MOST_WHOLE:
+        raise ValueError(f"{text[:30]} is no number of ours")
+    return number
+
+
 def _yes_no(text: str) -> int:
     if text not in ("true", "false"):
         raise ValueError(f"{text!r} is neither true nor false")
@@ -167,17 +176,20 @@ def _yes_no(text: str) -> int:
 
 
 def _time(text: str) -> str:
-    return datetime.fromisoformat(text).replace(tzinfo=None).isoformat(timespec="seconds")
+    return time_text(datetime.fromisoformat(text))
 
 
 def _json(text: str) -> str:
-    json.loads(text)
+    try:
+        json.loads(text)
+    except RecursionError:
+        raise ValueError("lists within lists without end") from None
     return text
 
 
 _READERS: Mapping[Kind, Callable[[str], object]] = {
     Kind.NUMBER: _number,
-    Kind.INTEGER: int,
+    Kind.INTEGER: _whole,
     Kind.YES_NO: _yes_no,
     Kind.TIME: _time,
     Kind.DATE: lambda text: date.fromisoformat(text).isoformat(),
@@ -200,7 +212,7 @@ def _read_cells(source: Path, name: str) -> dict[int, bytes]:
     for line, cells in _read(source, name, headings):
         try:
             shares = {place: _share(cells[heading], name) for place, heading in CELL_HEADINGS.items()}
-            found[int(cells["score_id"])] = pack_cells(
+            found[_whole(cells["score_id"])] = pack_cells(
                 [[shares[row, column] for column in range(12)] for row in range(6)]
             )
         except ValueError as error:

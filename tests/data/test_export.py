@@ -478,6 +478,13 @@ def test_a_folder_of_something_else_is_no_export(tmp_path: Path) -> None:
         ("photos.csv", ",.jpg,", ",/../x,", "no kind of file"),
         ("scores.csv", ",true,", ",perhaps,", "neither true nor false"),
         ("trays.csv", "\n1,", "\n1,extra,", "too many or too few"),
+        (
+            "trays.csv",
+            "\n1,",
+            "\n9223372036854775808,",
+            "trays.csv, line 2, tray_id: 9223372036854775808 is no",
+        ),
+        ("scores.csv", '"[[30.0,', '"' + "[" * 100_000 + "[[30.0,", "lists within lists"),
         ("cells.csv", "score_id", "score", "no column score_id"),
         ("cells.csv", ",60.6,", ",,", "cells.csv, line 3"),
         ("bed_cells.csv", "75.5", "175.5", "bed_cells.csv, line 2: a share is 0 to 100 %"),
