@@ -51,7 +51,6 @@ class Cooling:
     """How fast a medium follows the air; None with a sentence where that cannot be told."""
 
     hours: Estimate | None  # the time constant: after it 63 % of the difference are gone
-    n: int  # readings that it rests on
     reason: Sentence | None = None
 
 
@@ -84,30 +83,27 @@ def temperature_after(start_c: float, air_c: float, hours: float, constant_h: fl
 def cooling_of(samples: Sequence[Sample], air_c: float | None) -> Cooling:
     """The time constant from temperatures of the medium after the mat was switched off.
 
-    Two readings give it with the thermometer's error; three and more by least squares. An interval that holds
-    no cooling at all tells nothing.
+    By least squares, two readings with the thermometer's own error. An interval that holds no cooling at all
+    tells nothing.
     """
     ordered = sorted(samples)
     if air_c is None:
-        return _untold(len(ordered), Sentence("Read the air beside the tray, too: the medium falls to it."))
+        return _untold(Sentence("Read the air beside the tray, too: the medium falls to it."))
     if len({at for at, _ in ordered}) < len(ordered):
-        return _untold(len(ordered), Sentence("Two temperatures bear the same time: mend one of them."))
+        return _untold(Sentence("Two temperatures bear the same time: mend one of them."))
     if len(ordered) < 2:
-        return _untold(len(ordered), Sentence("Read the medium twice, an hour apart, with the heat mat off."))
+        return _untold(Sentence("Read the medium twice, an hour apart, with the heat mat off."))
     above = [(at, c - air_c) for at, c in ordered if c - air_c >= LEAST_ABOVE_K]
     if len(above) < 2:
-        return _untold(len(ordered), _too_near(ordered[0][1] - air_c))
+        return _untold(_too_near(ordered[0][1] - air_c))
     hours = [(at - above[0][0]) / timedelta(hours=1) for at, _ in above]
     kelvin = [k for _, k in above]
     if kelvin[-1] >= kelvin[0]:
-        return _untold(len(ordered), Sentence("It did not cool: was the heat mat still on?"))
-    rate = _two(hours, kelvin) if len(hours) == 2 else _many(hours, kelvin)
+        return _untold(Sentence("It did not cool: was the heat mat still on?"))
+    rate = _pace(hours, kelvin)
     if rate is None or rate.low is None or rate.low <= 0:
-        return _untold(
-            len(ordered),
-            Sentence("It fell too little, or too unevenly, to tell how fast: read it for longer."),
-        )
-    return Cooling(hours=rate.turned(lambda one: 1 / one), n=len(ordered))
+        return _untold(Sentence("It fell too little, or too unevenly, to tell how fast: read it for longer."))
+    return Cooling(hours=rate.turned(lambda one: 1 / one))
 
 
 def _too_near(first_k: float) -> Sentence:
@@ -120,15 +116,8 @@ def _too_near(first_k: float) -> Sentence:
     )
 
 
-def _two(hours: Sequence[float], kelvin: Sequence[float]) -> Estimate:
-    """The pace, shares an hour."""
-    pace = math.log(kelvin[0] / kelvin[1]) / hours[1]
-    error = THERMOMETER_K * math.hypot(1 / kelvin[0], 1 / kelvin[1]) / hours[1]
-    return Estimate.of(pace, error, math.inf)
-
-
-def _many(hours: Sequence[float], kelvin: Sequence[float]) -> Estimate | None:
-    """The same by least squares; scatter that is surely larger than the thermometer's own counts."""
+def _pace(hours: Sequence[float], kelvin: Sequence[float]) -> Estimate | None:
+    """Shares an hour by least squares; scatter that is surely larger than the thermometer's own counts."""
     import numpy as np
     from scipy.special import chdtri
 
@@ -138,13 +127,13 @@ def _many(hours: Sequence[float], kelvin: Sequence[float]) -> Estimate | None:
     fit = fit_curve(lambda t, start, pace: start * np.exp(-pace * t), hours, kelvin, begin)
     if fit is None:
         return None
-    uneven = fit.rss > THERMOMETER_K**2 * float(chdtri(fit.df, 0.05))
+    uneven = fit.df > 0 and fit.rss > THERMOMETER_K**2 * float(chdtri(fit.df, 0.05))
     error = fit.error_of(lambda _start, pace: pace, None if uneven else THERMOMETER_K)
     return Estimate.of(fit.parameters[1], error, fit.df if uneven else math.inf)
 
 
-def _untold(n: int, why: Sentence) -> Cooling:
-    return Cooling(hours=None, n=n, reason=why)
+def _untold(why: Sentence) -> Cooling:
+    return Cooling(hours=None, reason=why)
 
 
 # --- over a mat, and at night
