@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 __all__ = ["Foot"]
 
 TOLD_FOR_MS = 8000
+MOST_OF_NAME = 32  # letters; a longer one would make the window wider than the screen
 
 
 class Foot(QFrame):
@@ -30,6 +31,7 @@ class Foot(QFrame):
         self.told = QLabel(self)
         self.about_book = QLabel(self)
         self.told.setTextFormat(Qt.TextFormat.PlainText)
+        self.told.setWordWrap(True)  # its end says how it is taken back
         set_role(self.about_book, "small")
         row = QHBoxLayout(self)
         row.setContentsMargins(Space.L, Space.XS, Space.L, Space.XS)
@@ -49,5 +51,10 @@ class Foot(QFrame):
         if book is None:
             self.about_book.clear()
             return
-        self.about_book.setText(f"{name} · {day_words(book.today())}")
+        metrics, day = self.about_book.fontMetrics(), day_words(book.today())
+        shown = metrics.elidedText(
+            name, Qt.TextElideMode.ElideMiddle, MOST_OF_NAME * metrics.averageCharWidth()
+        )
+        self.about_book.setText(f"{shown} · {day}")
+        self.about_book.setAccessibleName(f"{name} · {day}")
         self.about_book.setToolTip(str(book.folder))
