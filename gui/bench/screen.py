@@ -191,7 +191,8 @@ class Bench(Screen):
 
     def _show_empty(self) -> None:
         to_sow = self._reading.to_sow
-        self._empty.teach(*empty_words(has_book=self.book is not None, to_sow=to_sow))
+        has_book, ended = self.book is not None, self._reading.ended
+        self._empty.teach(*empty_words(has_book=has_book, to_sow=to_sow, ended=ended))
         self._empty.other.setText(self.tr("Go to the plan") if to_sow else self.tr("Plan a trial"))
         set_role(self._empty.other, "rack-main" if to_sow else "rack")
         set_role(self._empty.button, "rack" if to_sow else "rack-main")

@@ -32,6 +32,7 @@ class Reading:
     tags: Mapping[int, TrayId] = field(default_factory=dict)
     today: date | None = None
     to_sow: int = 0  # trays that are planned and drawn, where none stands on the rack
+    ended: int = 0  # trays that stood on it, where none does
     taken_back: bool = False  # what was done last
     seen_today: frozenset[TrayId] = frozenset()  # also where a photo of another day stands on the tile
     covered: frozenset[TrayId] = frozenset()  # still in the dark, or sown today: nobody photographs them
@@ -110,6 +111,7 @@ def read_bench(book: Book) -> Reading:
         tags={tray.tag_number: tray.id for tray in trays if tray.tag_number is not None},
         today=today,
         to_sow=0 if trays else book.trays_to_sow(),
+        ended=0 if trays else len(book.trays(growing=False)),
         taken_back=book.redo_text() is not None,
         seen_today=frozenset(
             one.tray_id

@@ -40,8 +40,8 @@ def rack_words(state: BenchState) -> str:
     return translate("Bench", "{said}; missing: {codes}").format(said=said, codes=named)
 
 
-def empty_words(*, has_book: bool, to_sow: int = 0) -> tuple[str, str]:
-    """Title and sentence of a Bench without trays; `to_sow` are planned and drawn."""
+def empty_words(*, has_book: bool, to_sow: int = 0, ended: int = 0) -> tuple[str, str]:
+    """Title and sentence of a Bench without trays; `to_sow` are planned and drawn, `ended` stood here."""
     if not has_book:
         return (
             translate("Bench", "No book is open"),
@@ -57,6 +57,16 @@ def empty_words(*, has_book: bool, to_sow: int = 0) -> tuple[str, str]:
                 "Their places are drawn. Once they are sown, say so in Plan on the page Sow: then they stand "
                 "here, and photos find them by their tags.",
             ),
+        )
+    if ended:
+        return (
+            translate("Bench", "No tray grows now"),
+            translate(
+                "Bench",
+                "Trays that have ended stay in the book with all photos and numbers: {n} of them, under "
+                "Ended trays on the Tray sheet. What they tell stands in Verdict. Plan the next trial, or add "
+                "a tray.",
+            ).format(n=ended),
         )
     return (
         translate("Bench", "Here your rack will stand, shelf by shelf"),

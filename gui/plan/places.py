@@ -90,7 +90,7 @@ class PlacesPage(QWidget):
         self.preview.show_pages(pages, Paper.A4)
         self.words.setText(draw_words(trial, draw))
         if trial.waiting == 0:
-            self.history.setText(self.tr("All {n} trays stand on the bench.").format(n=len(draw.draw.places)))
+            self.history.setText(self.tr("All {n} trays are sown.").format(n=len(draw.draw.places)))
         else:
             self.history.setText(
                 self.tr("Sown so far: {sown} of {all} trays. Next: {next} trays.").format(

@@ -69,7 +69,7 @@ class SowPage(QWidget):
             part.setVisible(waits)
         whole = len(trial.draw.draw.places)
         if not waits:
-            self.title.setText(self.tr("All {n} trays stand on the bench").format(n=whole))
+            self.title.setText(self.tr("All {n} trays are sown").format(n=whole))
             self.words.setText(
                 self.tr(
                     "Photograph each of them every day, its tag in the picture, and bring the photos in. "

@@ -284,6 +284,14 @@
             <translation>Ihre Plätze sind ausgelost. Sobald sie gesät sind, es im Plan auf der Seite Säen angeben: dann stehen sie hier, und Fotos finden sie an ihren Schildern.</translation>
         </message>
         <message>
+            <source>No tray grows now</source>
+            <translation>Zurzeit wächst keine Schale</translation>
+        </message>
+        <message>
+            <source>Trays that have ended stay in the book with all photos and numbers: {n} of them, under Ended trays on the Tray sheet. What they tell stands in Verdict. Plan the next trial, or add a tray.</source>
+            <translation>Beendete Schalen bleiben mit allen Fotos und Zahlen im Buch: {n}, unter „Beendete Schalen“ im Schalenblatt. Was sie sagen, steht im Urteil. Den nächsten Versuch planen oder eine Schale hinzufügen.</translation>
+        </message>
+        <message>
             <source>Here your rack will stand, shelf by shelf</source>
             <translation>Hier wird das Regal stehen, Etage für Etage</translation>
         </message>
@@ -2547,6 +2555,10 @@
         <message>
             <source>in the glare of a lamp, so it may be that</source>
             <translation>im Spiegellicht einer Lampe, es kann also auch dieses sein</translation>
+        </message>
+        <message>
+            <source>smooth as a glove, a tool or a drop on the lens, so it may be that</source>
+            <translation>glatt wie ein Handschuh, ein Werkzeug oder ein Tropfen auf der Linse, es kann also auch dies sein</translation>
         </message>
         <message>
             <source>it glitters a little, as wet ground does</source>
@@ -4838,8 +4850,8 @@ bewährt</translation>
             <translation>Warum werden die Plätze neu ausgelost?</translation>
         </message>
         <message>
-            <source>All {n} trays stand on the bench.</source>
-            <translation>Alle {n} Schalen stehen im Regal.</translation>
+            <source>All {n} trays are sown.</source>
+            <translation>Alle {n} Schalen sind gesät.</translation>
         </message>
         <message>
             <source>Sown so far: {sown} of {all} trays. Next: {next} trays.</source>
@@ -10013,8 +10025,8 @@ bewährt</translation>
             <translation>Von da an steht jede Schale im Regal, und ein Foto findet seine Schale am Schild. War es zu früh, nimmt „Rückgängig“ sie wieder heraus.</translation>
         </message>
         <message>
-            <source>All {n} trays stand on the bench</source>
-            <translation>Alle {n} Schalen stehen im Regal</translation>
+            <source>All {n} trays are sown</source>
+            <translation>Alle {n} Schalen sind gesät</translation>
         </message>
         <message>
             <source>Photograph each of them every day, its tag in the picture, and bring the photos in. What needs a look then stands on the Bench.</source>

@@ -12,6 +12,7 @@ from pytestqt.qtbot import QtBot
 import gui
 from data.book import Book
 from data.errors import BookLocked
+from data.events import EventKind
 from data.records import LookKind, PhotoId, Urgency
 from data.watch import MOLD_CAUTION
 from gui.bench.looks import WRAPPED, columns
@@ -262,6 +263,18 @@ def test_a_look_opens_the_photo_that_shows_it_though_a_newer_one_does_not(bench:
         qtbot.keyClick(bench.panel.looks, Qt.Key.Key_Return)
 
     assert wanted.args == [2, 7]
+
+
+def test_once_all_trays_have_ended_it_says_where_they_are_and_not_how_one_begins(
+    bench: Bench, rack_book: Book, work: Work, qtbot: QtBot
+) -> None:
+    trays = [tray.id for tray in rack_book.trays()]
+    rack_book.add_event(trays, EventKind.CUT, rack_book.now())
+    bench.open_book(rack_book)
+    qtbot.waitUntil(lambda: not work.jobs())
+
+    assert bench._empty.title.text() == "No tray grows now"
+    assert f"{len(trays)} of them, under Ended trays" in bench._empty.words.text()
 
 
 def test_a_photo_to_confirm_leads_to_intake(bench: Bench, qtbot: QtBot) -> None:

@@ -210,7 +210,7 @@ def test_sowing_ends_on_the_bench(plan: Plan, book: Book, qtbot: QtBot) -> None:
 
     qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
     assert {tray.sown_at.date() for tray in book.trays()} == {date(2026, 3, 3)}
-    assert plan.sow.title.text() == "All 6 trays stand on the bench"
+    assert plan.sow.title.text() == "All 6 trays are sown"
     with qtbot.waitSignal(plan.place_wanted) as wanted:
         qtbot.mouseClick(plan.forward, Qt.MouseButton.LeftButton)
 
@@ -430,7 +430,7 @@ def test_the_demonstration_shows_its_plan_as_it_was_kept(
         assert "Kept on 28 February 2026, before the first tray was sown." in screen.pages.kept.text
         assert screen.forward.text() == "Next: places"
         screen.go_to_page(KeptPage.PLACES)
-        assert "All 18 trays stand on the bench." in screen.places.history.text()
+        assert "All 18 trays are sown." in screen.places.history.text()
         assert not screen.places.again.isVisibleTo(screen)
         work.stop_all()
 
