@@ -57,6 +57,13 @@ def test_of_trays_on_one_place_the_rack_has_the_one_that_stood() -> None:
     assert [tray.id for tray in rack_at([OLD, NEW, *others], CUT + DAY / 8)] == [2, 4, 5]
 
 
+def test_a_tray_of_another_code_takes_a_place_over_once_the_one_before_has_ended() -> None:
+    next_one = a_kept_tray(2, code="B7", sown_at=NEW.sown_at, position=1)
+
+    assert rack_at([OLD, next_one], CUT - DAY / 24) == (OLD,)
+    assert rack_at([OLD, next_one], CUT + DAY / 24) == (next_one,)
+
+
 # --- in the book
 
 
