@@ -129,10 +129,8 @@ class _Comparison:
 
     def _missing(self, why: Why | None, q: float | None) -> dict[str, Why]:
         missing: dict[str, Why] = {}
-        if self.design.df < 1:
-            missing["df"] = why or Why.NO_ERROR
         if why:
-            missing["mse"] = why
+            missing = dict.fromkeys(("df", "mse") if self.design.df < 1 else ("mse",), why)
         if q is None:
             missing["q"] = self._no_q(why)
         return missing
