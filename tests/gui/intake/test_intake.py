@@ -30,6 +30,13 @@ def notes_for_photos(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(data.intake, "intake", partial(data.intake.intake, score=score_note))
 
 
+@pytest.fixture(autouse=True)
+def impatient(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A watched folder is looked into ten times a second, and files are whole sooner than a phone's."""
+    monkeypatch.setattr("gui.intake.folderwatch.EVERY_MS", 100)
+    monkeypatch.setattr("data.photos.arrivals.QUIET_S", 0.2)
+
+
 @pytest.fixture
 def intake(qtbot: QtBot, dressed: QApplication, work: Work, rack_book: Book) -> Intake:
     """The rack book has trays A1 (tag 11), A2 (12), B1 (41)."""
@@ -284,7 +291,7 @@ def test_a_photo_can_be_given_to_a_tray_that_has_ended_if_it_grew_on_its_day(
     ]
 
 
-def test_a_watched_folder_brings_its_photos_in_once_they_are_whole(
+def test_a_photo_that_arrives_in_a_watched_folder_comes_in_by_itself(
     intake: Intake, qtbot: QtBot, tmp_path: Path
 ) -> None:
     folder = tmp_path / "phone"
