@@ -93,6 +93,23 @@ def test_the_spread_of_each_medium_without_blocks_is_that_of_its_own_trays():
     )
 
 
+def test_the_spread_of_each_medium_in_uneven_blocks_counts_what_the_fit_left_of_its_trays():
+    """Sum of squared residuals over the sum of 1 - h of the hat matrix, by plain least squares."""
+    blocks = ["a", "a", "a", "b", "b", "c", "c", "c", "c"]
+    media = ["peat", "mat", "coir", "peat", "mat", "peat", "mat", "coir", "coir"]
+    values = np.array([3.0, 5.5, 4.0, 2.5, 7.0, 1.0, 4.5, 3.5, 6.0])
+    columns = [[float(b == name) for b in blocks] for name in "abc"]
+    columns += [[float(m == name) for m in media] for name in ("mat", "coir")]
+    x = np.array(columns).T
+    hat = x @ np.linalg.inv(x.T @ x) @ x.T
+    left, free = values - hat @ values, 1 - np.diag(hat)
+    own = [np.array(media) == name for name in ("peat", "mat", "coir")]
+
+    found = spreads(design_of(blocks, media).fit(values))
+
+    assert found == pytest.approx([((left[m] ** 2).sum() / free[m].sum()) ** 0.5 for m in own])
+
+
 def test_whether_spreads_differ_agrees_with_scipys_levene():
     """Of three media without blocks; counted among a thousand, so to 0.03. scipy's F is itself near only."""
     from scipy.stats import levene

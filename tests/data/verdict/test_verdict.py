@@ -448,6 +448,15 @@ def test_a_spread_is_told_of_media_with_two_trays_and_more() -> None:
     assert verdict.medium("coir").spread is None
 
 
+def test_of_trays_that_stand_alone_in_their_blocks_no_spread_is_told() -> None:
+    alone = [Measured(block=f"far {n}", medium="coir", value=70.0 + n) for n in range(2)]
+
+    verdict = verdict_of([*table(peat=PEAT, mat=MAT), *alone], "peat", 5.0)
+
+    assert verdict.medium("coir").n == 2
+    assert verdict.medium("coir").spread is None
+
+
 def test_a_medium_without_an_error_of_its_own_gets_no_interval_and_says_why() -> None:
     rows = table(peat=PEAT, coir=MAT, mat=(70.0, None, None))
 
