@@ -1,7 +1,7 @@
 """Smooth: top view and its labels -> how much of the tray lies under something smooth.
 
 In    top view, uint8 (rows, columns, 3), sRGB; its labels (rows, columns); scale in px/mm
-Out   the largest smooth piece that is neither leaf nor felt, % of the top view
+Out   the largest smooth piece that is neither leaf nor felt, % of the top view; where it is smooth
 Not   light over a part of the tray (`glare.py`) or over all of it (`veil.py`); what the thing is
 
 Seeds, hulls, fibres and grains leave no bare place of a tray without contrast within a millimetre. A hand,
@@ -20,10 +20,10 @@ from numpy.typing import NDArray
 
 from vision.cielab import lab
 from vision.ground import WALL_MM
-from vision.planes import Pixels, mm_from_edge
+from vision.planes import Mask, Pixels, mm_from_edge
 from vision.tissue import Label, Labels, canopy
 
-__all__ = ["MOST_SMOOTH_PCT", "smooth_pct"]
+__all__ = ["MOST_SMOOTH_PCT", "smooth_pct", "smooth_things"]
 
 MOST_SMOOTH_PCT = 1.5
 GRAIN_PX = 2.0  # sd of the blur that contrast is measured against, 1 mm on a nominal tray
@@ -39,22 +39,38 @@ WINDOW_MM = 4.0  # half a window and what the opening takes beside a wall
 
 def smooth_pct(top: Pixels, labels: Labels, px_per_mm: float) -> float:
     """Largest smooth piece that is neither canopy nor fuzz, % of the top view."""
-    size = (top.shape[1] // CELL_PX, top.shape[0] // CELL_PX)
-    inner = mm_from_edge(size[::-1], px_per_mm / CELL_PX) > WALL_MM + WINDOW_MM
+    return _largest_pct(_smooth_cells(top, px_per_mm), labels)
+
+
+def smooth_things(top: Pixels, labels: Labels, px_per_mm: float) -> Mask | None:
+    """Cells of 4 px that are smooth, whatever they were taken for; None where nothing hides the tray."""
+    cells = _smooth_cells(top, px_per_mm)
+    return cells if _largest_pct(cells, labels) > MOST_SMOOTH_PCT else None
+
+
+def _smooth_cells(top: Pixels, px_per_mm: float) -> Mask:
+    """Cells of 4 px, away from the walls, that have next to no contrast."""
+    contrast = _contrast(top)
+    inner = mm_from_edge(contrast.shape, px_per_mm / CELL_PX) > WALL_MM + WINDOW_MM
     if not inner.any():
-        return 0.0
-    contrast = _contrast(top, size)
+        return inner
+    return np.asarray(
+        inner & (contrast < min(SMOOTH, OF_USUAL * float(np.median(contrast[inner])))), np.bool_
+    )
+
+
+def _largest_pct(cells: Mask, labels: Labels) -> float:
     open_ground = (~canopy(labels) & (labels != Label.FUZZ)).astype(np.float32)
-    bare = cv2.resize(open_ground, size, interpolation=cv2.INTER_AREA) > BARE
-    smooth = bare & (contrast < min(SMOOTH, OF_USUAL * float(np.median(contrast[inner]))))
-    around = cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (NARROWEST, NARROWEST))
-    wide = np.asarray(cv2.morphologyEx(smooth.astype(np.uint8), cv2.MORPH_OPEN, around), np.uint8)
-    _, _, boxes, _ = cv2.connectedComponentsWithStats(wide * inner)
-    return 100 * float(boxes[1:, cv2.CC_STAT_AREA].max(initial=0)) / inner.size
+    bare = cv2.resize(open_ground, cells.shape[::-1], interpolation=cv2.INTER_AREA) > BARE
+    narrowest = cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (NARROWEST, NARROWEST))
+    wide = cv2.morphologyEx((cells & bare).astype(np.uint8), cv2.MORPH_OPEN, narrowest)
+    _, _, boxes, _ = cv2.connectedComponentsWithStats(wide)
+    return 100 * float(boxes[1:, cv2.CC_STAT_AREA].max(initial=0)) / cells.size
 
 
-def _contrast(top: Pixels, size: tuple[int, int]) -> NDArray[np.float32]:
+def _contrast(top: Pixels) -> NDArray[np.float32]:
     """Mean difference of each pixel from what is within a millimetre of it, over windows of cells."""
+    size = (top.shape[1] // CELL_PX, top.shape[0] // CELL_PX)
     log = np.log(lab(top)[:, :, 0] + 16)
     fine = np.minimum(np.abs(log - cv2.GaussianBlur(log, (0, 0), GRAIN_PX)), MOST_CONTRAST)
     return np.asarray(

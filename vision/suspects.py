@@ -21,6 +21,7 @@ from vision.cielab import lab
 from vision.glare import hidden
 from vision.moldchance import SEEN, Cells, mold_cells
 from vision.planes import Pixels, disc, outline_of
+from vision.smooth import smooth_things
 from vision.sparkle import dullness, sparkle
 from vision.suspect import MAY_BE_HAIRS, UNKNOWN_WHITE, Suspect, surest_first
 from vision.tissue import Label, Labels, Mask, TissueMap, canopy
@@ -48,6 +49,9 @@ HALF_SURE_CM2 = 2.1  # of mold expected in a patch, its cells' chances added up
 # Of the patch and its ring. None of 16 on photos had any, 29 of 39 false ones in made glare had more. Half
 # the confidence, no less: bright felt looks alike in a photo a stop too light (one of five patches so made).
 MOST_GLARE = 0.1
+MOST_THING = (
+    0.3  # of the patch; true ones had up to 0.03, those on drawn gloves and behind drops 0.27 to 0.85
+)
 IN_GLARE = 0.5
 AT_WALL = 0.5  # times the confidence: a wall between leaves is grey and bare, too
 
@@ -67,11 +71,18 @@ def find_suspects(top: Pixels, tissue: TissueMap, px_per_mm: float = PX_PER_MM) 
     like_nominal = 1 / LIKE_NOMINAL < px_per_mm / PX_PER_MM < LIKE_NOMINAL
     if tissue.chances is not None and like_nominal:
         colours = lab(top)
-        return suspects_in(mold_cells(top, tissue, colours), colours, tissue, px_per_mm, _glare(top))
+        return suspects_in(mold_cells(top, tissue, colours), colours, tissue, px_per_mm, top)
     fuzz = tissue.labels == Label.FUZZ if tissue.fuzz is None else tissue.fuzz > 0.5
     if np.count_nonzero(fuzz) < LEAST_CM2 * 100 * px_per_mm**2:
         return ()
-    scene = _Scene(fuzz=fuzz, labels=tissue.labels, colours=lab(top), px_per_mm=px_per_mm, glare=_glare(top))
+    scene = _Scene(
+        fuzz=fuzz,
+        labels=tissue.labels,
+        colours=lab(top),
+        px_per_mm=px_per_mm,
+        glare=_glare(top),
+        things=_things(top, tissue.labels, px_per_mm),
+    )
     return surest_first((_judged(patch) for patch in _patches(scene, LEAST_CM2)), LEAST_OF_PLAIN)
 
 
@@ -80,9 +91,12 @@ def suspects_in(
     colours: NDArray[np.float32],
     tissue: TissueMap,
     px_per_mm: float = PX_PER_MM,
-    glare: Mask | None = None,
+    top: Pixels | None = None,
 ) -> tuple[Suspect, ...]:
-    """The same from the chances of cells of 4 px; `colours` is CIELAB of the top view, `glare` lies on it."""
+    """The same from the chances of cells of 4 px; `colours` is CIELAB of the top view.
+
+    Glare and things over the tray are only looked for where the top view itself is given.
+    """
     likely = (cells.chance > LIKELY) & (cells.bare > SEEN)
     if not likely.any():
         return ()
@@ -92,7 +106,15 @@ def suspects_in(
         cv2.resize(np.where(likely, cells.chance, 0), size, interpolation=cv2.INTER_NEAREST), np.float32
     )
     fuzz = np.asarray((chance > 0) & ~canopy(labels), np.bool_)
-    scene = _Scene(fuzz=fuzz, labels=labels, colours=colours, px_per_mm=px_per_mm, glare=glare, chance=chance)
+    scene = _Scene(
+        fuzz=fuzz,
+        labels=labels,
+        colours=colours,
+        px_per_mm=px_per_mm,
+        glare=None if top is None else _glare(top),
+        things=None if top is None else _things(top, labels, px_per_mm),
+        chance=chance,
+    )
     return surest_first(_believed(patch) for patch in _patches(scene, LEAST_CELLS_CM2))
 
 
@@ -108,6 +130,7 @@ class _Patch:
     at_wall: bool
     in_glare: bool
     """False of what is white itself, as glare is."""
+    on_thing: bool
     in_one: float
     """Share of its convex hull: felt spreads in one piece, a chain of hulls does not."""
     of_all: float
@@ -134,6 +157,8 @@ class _Scene:
     colours: NDArray[np.float32]
     px_per_mm: float
     glare: Mask | None
+    things: Mask | None
+    """What is smooth, where something smooth hides part of the tray."""
     chance: NDArray[np.float32] | None = None
 
 
@@ -180,6 +205,7 @@ def _measured(scene: _Scene, inside: Mask, in_rows: slice, in_columns: slice) ->
         in_glare=scene.glare is not None
         and own[0] <= WHITE
         and _share(scene.glare[in_rows, in_columns][inside | around]) > MOST_GLARE,
+        on_thing=scene.things is not None and _share(scene.things[in_rows, in_columns][inside]) > MOST_THING,
         of_all=float(seen.sum()) / float(scene.fuzz.sum()),
         in_one=min(1.0, float(inside.sum()) / max(1.0, hull)),
         among_leaves=_share(canopy(labels[around])) > AMONG_LEAVES,
@@ -196,8 +222,17 @@ def _measured(scene: _Scene, inside: Mask, in_rows: slice, in_columns: slice) ->
 
 def _glare(top: Pixels) -> Mask:
     """Where the top view lies under a veil of light."""
-    veil = hidden(top).view(np.uint8)
-    return np.asarray(cv2.resize(veil, top.shape[1::-1], interpolation=cv2.INTER_NEAREST) > 0, np.bool_)
+    return _at_full_size(hidden(top), top.shape)
+
+
+def _things(top: Pixels, labels: Labels, px_per_mm: float) -> Mask | None:
+    things = smooth_things(top, labels, px_per_mm)
+    return None if things is None else _at_full_size(things, top.shape)
+
+
+def _at_full_size(mask: Mask, shape: tuple[int, ...]) -> Mask:
+    large = cv2.resize(mask.view(np.uint8), shape[1::-1], interpolation=cv2.INTER_NEAREST)
+    return np.asarray(large > 0, np.bool_)
 
 
 def _share(held: NDArray[np.bool_]) -> float:
@@ -222,9 +257,9 @@ def _believed(patch: _Patch) -> Suspect:
 
 
 def _told(patch: _Patch, confidence: float) -> Suspect:
-    """With half the confidence for burnt white, which may be root hairs, and for what lies in glare."""
+    """Half as sure of burnt white, which may be root hairs, of what lies in glare, and of smooth things."""
     white = patch.lightness > WHITE
-    confidence *= (MAY_BE_HAIRS if white else 1.0) * (IN_GLARE if patch.in_glare else 1.0)
+    confidence *= (MAY_BE_HAIRS if white else 1.0) * (IN_GLARE if patch.in_glare or patch.on_thing else 1.0)
     return Suspect(
         x_mm=patch.x_mm,
         y_mm=patch.y_mm,
@@ -255,6 +290,8 @@ def _why(patch: _Patch, white: bool) -> str:
         parts.append("it glitters a little, as wet ground does")
     if patch.at_wall:
         parts.append("beside the tray's wall, so it may be the wall")
+    if patch.on_thing:
+        parts.append("smooth as a glove, a tool or a drop on the lens, so it may be that")
     if patch.in_glare:
         parts.append("in the glare of a lamp, so it may be that")
     return "; ".join(parts)

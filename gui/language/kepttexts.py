@@ -132,6 +132,7 @@ KEPT = (
     K("bright white, yet on day {day} root hairs have mostly faded"),
     K("beside the tray's wall, so it may be the wall"),
     K("in the glare of a lamp, so it may be that"),
+    K("smooth as a glove, a tool or a drop on the lens, so it may be that"),
     K("it glitters a little, as wet ground does"),
     # suspects: what became of them
     K("No longer seen on {day}, {was} cm² before. Root hairs fade, mold seldom does."),

@@ -135,6 +135,20 @@ def test_felt_in_the_glare_of_a_lamp_is_half_as_sure_and_says_why():
     assert 0.3 * plain.confidence < glaring.confidence < 0.6 * plain.confidence
 
 
+def test_a_grey_glove_over_the_tray_is_half_as_sure_as_felt_and_says_why():
+    """Where something so smooth and large lies on the tray, what is smooth may be that and no felt."""
+    labels = np.full((508, 1016), Label.MEDIUM, np.uint8)
+    tissue = TissueMap(labels=labels, fuzz=disc((200.0, 120.0), 32.0).astype(np.float32))
+    felt = with_felt(a_medium(), (200.0, 120.0), 32.0)
+    glove = np.where(disc((200.0, 120.0), 32.0)[..., None], np.uint8(112), a_medium())
+
+    (rough,), (smooth,) = find_suspects(felt, tissue), find_suspects(glove, tissue)
+
+    assert "smooth" not in rough.why
+    assert smooth.why.endswith("smooth as a glove, a tool or a drop on the lens, so it may be that")
+    assert smooth.confidence < 0.7 * rough.confidence
+
+
 def test_wet_ground_that_glitters_is_told_from_dull_felt():
     rng = np.random.default_rng(5)
     seen = disc((100.0, 60.0), 20.0)
