@@ -133,11 +133,20 @@ def test_degree_hours_are_counted_at_night_only() -> None:
     assert degree_hours_below([*day, *night], 18.0) == (pytest.approx(24.0), 1)
 
 
-def test_a_line_that_crosses_the_floor_counts_for_its_part_below() -> None:
-    """From 19 to 17 degrees within an hour it lies below 18 for half of it, half a kelvin deep: 0.25 K h."""
-    night = [(datetime(2026, 3, 8, 20) + n * HOUR, 19.0 if n < 12 else 17.0) for n in range(13)]
+@pytest.mark.parametrize(
+    ("before", "after", "below"),
+    [(19.0, 17.0, 0.25), (22.0, 16.0, 1 / 3), (16.0, 22.0, 1 / 3), (17.0, 20.0, 1 / 6), (18.0, 19.0, 0.0)],
+)
+def test_a_line_that_crosses_the_floor_counts_for_its_part_below(
+    before: float, after: float, below: float
+) -> None:
+    """From 22 to 16 degrees within an hour it lies below 18 for a third of it, a kelvin deep: 1/3 K h."""
+    night = [(datetime(2026, 3, 8, 20) + n * HOUR, 18.0) for n in range(13)]
+    night[5] = (night[5][0], before)
+    night[6] = (night[6][0], after)
+    sides = sum(max(18.0 - c, 0.0) / 2 for c in (before, after))  # with the hours before and after it
 
-    assert degree_hours_below(night, 18.0)[0] == pytest.approx(0.25)
+    assert degree_hours_below(night, 18.0)[0] == pytest.approx(sides + below)
 
 
 def test_a_night_of_which_little_was_logged_does_not_count_as_a_warm_one() -> None:
