@@ -85,7 +85,8 @@ def show_whole(window: Window) -> None:
     if fits:
         window.show()
     else:
-        window.setMinimumSize(window.minimumSize().boundedTo(free))  # or the main action lies below the screen
+        # or the main action lies below the screen
+        window.setMinimumSize(window.minimumSize().boundedTo(free))
         window.showMaximized()
 
 

@@ -259,7 +259,8 @@ def _believed(patch: _Patch) -> Suspect:
 def _told(patch: _Patch, confidence: float) -> Suspect:
     """Half as sure of burnt white, which may be root hairs, of what lies in glare, and of smooth things."""
     white = patch.lightness > WHITE
-    confidence *= (MAY_BE_HAIRS if white else 1.0) * (IN_GLARE if patch.in_glare or patch.on_thing else 1.0)
+    smooth = patch.in_glare or patch.on_thing
+    confidence *= (MAY_BE_HAIRS if white else 1.0) * (IN_GLARE if smooth else 1.0)
     return Suspect(
         x_mm=patch.x_mm,
         y_mm=patch.y_mm,
