@@ -11,7 +11,7 @@ date and reason, so that a verdict can say so.
 """
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from datetime import date, datetime
 from enum import StrEnum
 from itertools import product
@@ -187,10 +187,6 @@ class Plan:
     def measure(self, kind: MeasureKind) -> Measure | None:
         """The measure of a kind, if the plan has it."""
         return next((one for one in self.measures if one.kind == kind), None)
-
-    def copied(self, trial: str, **changed: Any) -> "Plan":
-        """A second trial that repeats this one with what is changed; its blocks have to be laid anew."""
-        return replace(self, trial=trial, copied_from=self.trial, **changed)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
