@@ -6,10 +6,11 @@ Not   what happens then (`screen.py`)
 """
 
 from PySide6.QtCore import Signal, SignalInstance, Slot
-from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QComboBox, QPushButton, QWidget
 
 from gui.controls.bounce import Bounce
 from gui.controls.flow import Flow
+from gui.controls.namelabel import NameLabel
 from gui.plan.view import KeptPage, PlanState
 from gui.style.palette import set_role
 
@@ -28,8 +29,7 @@ class PlanRow(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._bounce = Bounce()
-        self.title = QLabel(self)
-        set_role(self.title, "title")
+        self.title = NameLabel(self)
         self.trials = QComboBox(self)
         self.trials.setAccessibleName(self.tr("Trial"))
         self.trials.activated.connect(self._chosen)
@@ -58,11 +58,11 @@ class PlanRow(QWidget):
         self.leave.setVisible(drafting)
         if state.draft is not None:
             name = state.draft.trial.strip()
-            self.title.setText(
+            self.title.show_name(
                 self.tr("Draft: {trial}").format(trial=name) if name else self.tr("A new trial")
             )
             return
-        self.title.setText(self.tr("Trial"))
+        self.title.show_name(self.tr("Trial"))
         names = [trial.kept.plan.trial for trial in state.reading.trials]
         if [self.trials.itemText(number) for number in range(self.trials.count())] != names:
             self.trials.clear()

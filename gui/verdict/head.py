@@ -6,15 +6,15 @@ Not   what is shown then (`screen.py`)
 """
 
 from PySide6.QtCore import QSignalBlocker, Signal, Slot
-from PySide6.QtWidgets import QButtonGroup, QComboBox, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QComboBox, QPushButton, QWidget
 
 from data.trial import MeasureKind
 from data.verdict.measurewords import kind_words
 from gui.answer.view import VerdictState
 from gui.controls.flow import Flow
+from gui.controls.namelabel import NameLabel
 from gui.language.plainhint import plain_hint
 from gui.language.spoken import spoken
-from gui.style.palette import set_role
 
 __all__ = ["VerdictHead"]
 
@@ -35,12 +35,10 @@ class VerdictHead(QWidget):
         row = Flow(self)
         self.trials = self._box(self.tr("Trial"))
         self.trials.activated.connect(self._chose_trial)
-        self.only_trial = QLabel(self)
-        set_role(self.only_trial, "title")
+        self.only_trial = NameLabel(self)
         self.crops = self._box(self.tr("Crop"))
         self.crops.activated.connect(self._chose_crop)
-        self.only_crop = QLabel(self)
-        set_role(self.only_crop, "title")
+        self.only_crop = NameLabel(self)
         for part in (self.trials, self.only_trial, self.crops, self.only_crop):
             row.addWidget(part)
         self.kinds: dict[MeasureKind, QPushButton] = {}
@@ -83,10 +81,10 @@ class VerdictHead(QWidget):
         self.margin.setVisible(bool(reading.found) and reading.kept is None)
 
     @staticmethod
-    def _fill(box: QComboBox, alone: QLabel, names: tuple[str, ...], shown: str) -> None:
+    def _fill(box: QComboBox, alone: NameLabel, names: tuple[str, ...], shown: str) -> None:
         box.setVisible(len(names) > 1)
         alone.setVisible(len(names) == 1)
-        alone.setText(shown)
+        alone.show_name(shown)
         with QSignalBlocker(box):
             if [box.itemText(number) for number in range(box.count())] != list(names):
                 box.clear()

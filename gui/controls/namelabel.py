@@ -1,0 +1,34 @@
+"""Name label: a name that a person typed, as a title; a very long one loses its middle.
+
+In    the words
+Out   a label no wider than a window; the hint and a screen reader say all of it
+Not   lists of names (a combo box cuts by itself)
+"""
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLabel, QWidget
+
+from gui.language.plainhint import plain_hint
+from gui.style.palette import set_role
+
+__all__ = ["NameLabel"]
+
+MOST_LETTERS = 44  # wide ones: some 60 of a name
+
+
+class NameLabel(QLabel):
+    """Uncut it would make the window wider than the screen: a row can break, a name cannot."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        set_role(self, "title")
+
+    def show_name(self, words: str) -> None:
+        """Show it, as much as there is room for."""
+        self.ensurePolished()
+        metrics = self.fontMetrics()
+        room = MOST_LETTERS * metrics.averageCharWidth()
+        shown = metrics.elidedText(words, Qt.TextElideMode.ElideMiddle, room)
+        self.setText(shown)
+        self.setToolTip("" if shown == words else plain_hint(words))
+        self.setAccessibleName(words)
