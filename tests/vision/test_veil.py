@@ -73,6 +73,33 @@ def test_what_is_dark_anywhere_in_the_photo_or_the_tray_shows_that_there_is_no_v
     assert veil_of(pale, top) == veil_of(top, pale) == 0
 
 
+@pytest.mark.parametrize(
+    ("darkest", "left"),
+    [(40, None), (60, None), (64, 0.04873), (70, 0.03876), (90, 0.006), (120, 0.006)],
+)
+def test_of_a_veil_as_much_is_left_as_a_clear_photo_has(darkest, left):
+    """Codes 40, 60, 64, 70, 90, 120 are 0.021, 0.045, 0.051, 0.061, 0.102, 0.188 of white (IEC 61966-2-1).
+
+    Up to 0.05 nothing is taken off, beyond as much less is left as there is more, down to 0.006.
+    """
+    picture = np.full((100, 100, 3), 255, np.uint8)
+    picture[:10] = (255, darkest, 255)
+    seen = float(linear(np.full((1, 1, 3), darkest, np.uint8))[0, 0, 0])
+
+    veil = veil_of(picture, picture)
+
+    assert veil == (0 if left is None else pytest.approx((seen - left) / (1 - left), abs=1e-4))
+
+
+@pytest.mark.parametrize(("columns", "clear"), [(4, True), (1, False)])
+def test_a_hundredth_of_the_picture_has_to_be_dark(columns, clear):
+    """4 and 1 of 250 columns: every second one of them is looked at."""
+    picture = np.full((250, 250, 3), 255, np.uint8)
+    picture[:, :columns] = 0
+
+    assert (veil_of(picture, picture) == 0) is clear
+
+
 def test_a_veil_begins_without_a_jump(top):
     shares = np.linspace(0, 0.08, 21)
     steam = [steamed(np.ascontiguousarray(top[::3, ::3]), share) for share in shares]
