@@ -49,13 +49,13 @@ def found_photos(paths: Iterable[Path]) -> tuple[Path, ...]:
     """Files as given, in their order; in a folder's place the pictures in it and below, sorted by name."""
     found: list[Path] = []
     for path in paths:
-        found.extend(_pictures_below(path) if path.is_dir() else [path])
+        found.extend(_pictures_below(path) if os.path.isdir(path) else [path])
     return tuple(found)
 
 
 def without_pictures(paths: Iterable[Path]) -> tuple[Path, ...]:
     """Those folders in which and below which there is no picture."""
-    return tuple(path for path in paths if path.is_dir() and not _pictures_below(path))
+    return tuple(path for path in paths if os.path.isdir(path) and not _pictures_below(path))
 
 
 def _pictures_below(folder: Path) -> list[Path]:

@@ -20,9 +20,11 @@ from pathlib import Path
 
 from gui.commands.commandlist import COMMANDS
 from gui.commands.options import farm_option
-from gui.commands.saying import REFUSED, STOPPED, WRONG_USE, say
+from gui.commands.saying import REFUSED, STOPPED, WRONG_USE, refuse, say
 
 __all__ = ["main", "parser"]
+
+UNUSABLE = (errno.ENAMETOOLONG, errno.EACCES, errno.EPERM, errno.EROFS)  # a place that a person has named
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -40,6 +42,11 @@ def main(arguments: Sequence[str] | None = None) -> int:
         return WRONG_USE
     if signal.getsignal(signal.SIGINT) is signal.SIG_DFL:
         signal.signal(signal.SIGINT, signal.default_int_handler)
+    return _ended(asked)
+
+
+def _ended(asked: argparse.Namespace) -> int:
+    """Do it; what the world does meanwhile is told in a sentence."""
     try:
         ended = int(asked.run(asked))
         if sys.stdout is not None:
@@ -47,15 +54,16 @@ def main(arguments: Sequence[str] | None = None) -> int:
     except KeyboardInterrupt:
         return _stopped()
     except RuntimeError as error:
-        if not isinstance(
-            error.__cause__, KeyboardInterrupt
-        ):  # so Python tells it of a class just being made
+        # so Python tells it of a class that was just being made
+        if not isinstance(error.__cause__, KeyboardInterrupt):
             raise
         return _stopped()
     except BrokenPipeError:  # the reader of our output has gone: nothing more to say, and nobody to say it to
         _let_go_of_output()
         return REFUSED
     except OSError as error:
+        if error.filename is not None and error.errno in UNUSABLE:
+            return refuse(f"{error.filename} cannot be used: {error.strerror}. Name another place.")
         if error.filename is not None or error.errno not in (errno.ENOSPC, errno.EDQUOT, errno.EIO):
             raise  # of some file, which its command should have told: our mistake
         _let_go_of_output()

@@ -25,6 +25,7 @@ from data.errors import (
     BookDamaged,
     BookExists,
     BookIsNewer,
+    BookUnreachable,
     DiskFull,
     NotABook,
     damage_in,
@@ -83,7 +84,11 @@ class Store:
     @classmethod
     def open(cls, folder: Path, *, wait_ms: int = WAIT_MS) -> Self:
         """The book in `folder`, brought up to date; raises a `BookError` and leaves it as it was."""
-        if not (folder / FILE).is_file():
+        try:
+            there = (folder / FILE).is_file()
+        except OSError as error:  # nobody lets us look, or no disk answers
+            raise BookUnreachable(folder) from error
+        if not there:
             raise NotABook(folder)
         store = cls(folder, wait_ms=wait_ms)
         try:

@@ -230,7 +230,7 @@ def _scored(job: Job, wish: Wish, tissue: "Tissue") -> "Score | Refused":
     from vision.score import Refused, score_file, score_whole_file
 
     path = Path(job.photo)
-    if path.is_dir():
+    if os.path.isdir(path):
         return Refused(name=path.name, digest=None, reason=Reason.NO_PICTURES)
     result = score_whole_file(path, tissue) if wish.whole else score_file(path, tissue)
     if isinstance(result, Refused):

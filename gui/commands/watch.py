@@ -8,6 +8,7 @@ Ctrl+C and the signal with which a service is stopped end it between two photos,
 stored stays. A folder that goes away, or a book that a window is writing, is told once and waited for.
 """
 
+import os
 import signal
 import time
 from collections.abc import Callable, Iterator, Mapping
@@ -33,7 +34,7 @@ STOPPING = (signal.SIGINT, signal.SIGTERM)
 
 def watch_folder(folder: Path, book_folder: Path, at: clock, on: str | None = None) -> int:
     """Bring in what arrives in `folder` until stopped; 1 where the book or the folder cannot be used."""
-    if not folder.is_dir():
+    if not os.path.isdir(folder):
         say(f"there is no folder {folder}: name the one that the phone's photos arrive in")
         return REFUSED
     try:
@@ -101,7 +102,7 @@ class Watch:
     def look(self, token: CancelToken, at: float) -> None:
         """One look: bring in what has arrived whole, print the look list where its hour has come."""
         try:
-            if self._folder.is_dir():
+            if os.path.isdir(self._folder):  # a share that is lost raises in `Path.is_dir`
                 self._bring_in(token, at)
                 self._wait_for("")
             else:

@@ -9,6 +9,7 @@ It looks every 3 s, for a folder on a network may send no notices. A drive whose
 asks it wait, for minutes or for ever: it is asked by a worker apart, and never by the window.
 """
 
+import os
 import time
 from collections.abc import Callable
 from pathlib import Path
@@ -83,7 +84,7 @@ class FolderWatch(QObject):
         folder, seen, is_known = self.folder, self._seen, self.is_known
 
         def look(token: CancelToken, report: Report) -> Look:
-            there = folder.is_dir()
+            there = os.path.isdir(folder)  # a share that is lost raises in `Path.is_dir`
             ready, now = arrived(seen, look_into(folder), time.monotonic())
             report(1, 2)  # it has answered; reading what is new may take longer
             return there, _unknown(ready, is_known, token), now

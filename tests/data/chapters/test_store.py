@@ -1,5 +1,6 @@
 """What the world does to a book, and what the grower is told; the book stays as it was."""
 
+import errno
 import multiprocessing
 import os
 import random
@@ -13,6 +14,7 @@ import time
 from concurrent.futures import ThreadPoolExecutor
 from datetime import date, timedelta
 from pathlib import Path
+from typing import NoReturn
 
 import pytest
 
@@ -27,6 +29,7 @@ from data.errors import (
     BookIsNewer,
     BookLocked,
     BookReadOnly,
+    BookUnreachable,
     DiskFull,
     NotABook,
 )
@@ -322,6 +325,19 @@ def test_an_older_book_that_cannot_be_copied_first_is_told_in_words(tmp_path: Pa
         Book.open(folder)
 
     assert (folder / "book.sqlite").read_bytes() == before
+
+
+def test_a_folder_that_may_not_be_looked_into_is_told_in_words(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def denied(path: object, **_: object) -> NoReturn:
+        raise PermissionError(errno.EACCES, "Permission denied", str(path))
+
+    Book.create(tmp_path / "book").close()
+    monkeypatch.setattr(os, "stat", denied)
+
+    with pytest.raises(BookUnreachable):
+        Book.open(tmp_path / "book")
 
 
 def test_a_folder_that_cannot_be_made_is_told_in_words(tmp_path: Path) -> None:

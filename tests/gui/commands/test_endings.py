@@ -47,3 +47,22 @@ def test_old_notes_with_a_line_that_cannot_be_a_tray_end_alike_shown_and_kept(tm
     words = ["import", str(notes), "--book", str(rack.book.folder)]
 
     assert (main(words), main([*words, "--keep"])) == (1, 1)
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["look --book NAME", "pack NAME --book BOOK", "export NAME --book BOOK", "intake NAME --book BOOK",
+     "import NAME --book BOOK", "unpack NAME x", "watch NAME --book BOOK", "score NAME"],
+)  # fmt: skip
+def test_a_name_that_no_disk_has_is_refused_in_a_sentence(
+    words: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    rack = Rack(tmp_path)
+    rack.book.close()
+    places = {"NAME": "a" * 300, "BOOK": str(rack.book.folder)}
+
+    assert main([places.get(word, word) for word in words.split()]) == 1
+
+    told = capsys.readouterr().err
+    assert told.startswith("evenstand: ")
+    assert "mistake" not in told

@@ -1,5 +1,6 @@
 """A folder watched without a window: what is printed, when, and how it ends."""
 
+import errno
 import os
 import shutil
 import signal
@@ -11,6 +12,7 @@ from concurrent.futures import Executor, ThreadPoolExecutor
 from datetime import datetime
 from datetime import time as clock
 from pathlib import Path
+from typing import NoReturn
 
 import pytest
 
@@ -116,6 +118,23 @@ def test_a_folder_that_goes_away_is_told_once_and_waited_for(
 
     assert told.count("is not there; photos come in again once it is back") == 1
     assert "IMG_1.jpg" in capsys.readouterr().err
+
+
+def test_a_share_that_is_lost_is_waited_for_like_a_folder_that_goes_away(
+    book: Book,
+    pool: Executor,
+    folder: Path,
+    capsys: pytest.CaptureFixture[str],
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    def lost(path: object, **_: object) -> NoReturn:
+        raise OSError(errno.EIO, "Input/output error", str(path))
+
+    watch = Watch(folder, book, pool, 1, clock(7), now=Clock("2026-03-08T12:00:00"))
+    monkeypatch.setattr(os, "stat", lost)
+    watch.look(CancelToken(), at=0.0)
+
+    assert "is not there; photos come in again once it is back" in capsys.readouterr().err
 
 
 def test_a_book_that_a_window_is_writing_is_waited_for_and_no_photo_is_lost(
