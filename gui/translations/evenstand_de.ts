@@ -2482,11 +2482,11 @@
         </message>
         <message>
             <source>white web {width} mm wide</source>
-            <translation type="unfinished" />
+            <translation>weißes Geflecht, {width} mm breit</translation>
         </message>
         <message>
             <source>grey web {width} mm wide</source>
-            <translation type="unfinished" />
+            <translation>graues Geflecht, {width} mm breit</translation>
         </message>
         <message>
             <source>white web {width} mm wide on the bare {medium}</source>
@@ -2554,11 +2554,11 @@
         </message>
         <message>
             <source>in the glare of a lamp, so it may be that</source>
-            <translation>im Spiegellicht einer Lampe, es kann also auch dieses sein</translation>
+            <translation>wo eine Lampe spiegelt, also vielleicht nur das Licht</translation>
         </message>
         <message>
             <source>smooth as a glove, a tool or a drop on the lens, so it may be that</source>
-            <translation>glatt wie ein Handschuh, ein Werkzeug oder ein Tropfen auf der Linse, es kann also auch dies sein</translation>
+            <translation>glatt wie ein Handschuh, ein Werkzeug oder ein Tropfen auf der Linse, also vielleicht so etwas</translation>
         </message>
         <message>
             <source>it glitters a little, as wet ground does</source>
@@ -5689,7 +5689,7 @@ bewährt</translation>
         </message>
         <message>
             <source>purple, red or blue light: switch the grow light to white for the photo</source>
-            <translation>violettes, rotes oder blaues Licht: das Pflanzenlicht für das Foto auf Weiß schalten</translation>
+            <translation>violettes, rotes oder blaues Licht: die Pflanzenlampe für das Foto auf Weiß stellen</translation>
         </message>
         <message>
             <source>light of one colour, more than the grey patch can set right: photograph in white light</source>
@@ -6860,7 +6860,7 @@ bewährt</translation>
         </message>
         <message>
             <source>It fell too little, or too unevenly, to tell how fast: read it for longer.</source>
-            <translation>Es fiel zu wenig oder zu ungleichmäßig, um zu sagen, wie schnell: Lesen Sie länger ab.</translation>
+            <translation>Es fiel zu wenig oder zu ungleichmäßig, um zu sagen, wie schnell: länger ablesen.</translation>
         </message>
         <message>
             <source>Warm it at least 4 K above the air first: so near to it nothing can be told.</source>
@@ -8840,7 +8840,7 @@ bewährt</translation>
         </message>
         <message>
             <source>{folder} is this very book, and nothing was changed: choose another grower's book to bring in</source>
-            <translation>{folder} ist ebendieses Buch, und nichts wurde geändert: Wählen Sie das Buch eines anderen Betriebs, um es hereinzuholen</translation>
+            <translation>{folder} ist ebendieses Buch, und nichts wurde geändert: das Buch eines anderen Anbauers wählen, um es einzulesen</translation>
         </message>
         <message>
             <source>there is a file {folder} already, left as it is: choose another name for the pack</source>
@@ -9248,7 +9248,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Should the trusted medium scatter two or three times as much as the others and this not show, a lower limit fails in up to 11 of 100 trials instead of 5: see what the own trays alone say.</source>
-            <translation>Streut das bewährte Substrat zwei- oder dreimal so stark wie die anderen, ohne dass es auffällt, so trügt eine untere Grenze in bis zu 11 von 100 Versuchen statt in 5: Sehen Sie nach, was die eigenen Schalen allein sagen.</translation>
+            <translation>Streut das bewährte Substrat zwei- oder dreimal so stark wie die anderen, ohne dass es auffällt, so trügt eine untere Grenze in bis zu 11 von 100 Versuchen statt in 5: nachsehen, was die eigenen Schalen allein sagen.</translation>
         </message>
         <message>
             <source>no verdict</source>

@@ -33,7 +33,7 @@ NAMES = {"Evenstand"}  # the same in every language
 # said otherwise, or with "Sie", where `words_de.md` has one word and one manner for all texts
 NOT_OUR_GERMAN = re.compile(
     r"Behandlung|Gespinst|Fassung(en)? (des|der)|[Nn]icht gezeigt|(ist|sind|wird|werden|nicht) behalten|"
-    r"\b(die|[a-z]+en) Sie\b"
+    r"\b(die|\w+en) Sie\b"
 )
 STRESSED = {
     "must",
