@@ -18,6 +18,7 @@ if TYPE_CHECKING:
 
 __all__ = ["Lease", "Session"]
 
+UNCHANGING = "immutable=1"
 CLOSE_WAIT_S = 5.0  # for a query of another thread
 
 
@@ -29,16 +30,29 @@ def _how(path: Path) -> str:
     """
     if os.access(path, os.W_OK) and os.access(path.parent, os.W_OK):
         return "mode=rw"
-    return "mode=ro" if path.with_name(f"{path.name}-wal").exists() else "immutable=1"
+    return "mode=ro" if _log_of(path).exists() else UNCHANGING
+
+
+def _log_of(path: Path) -> Path:
+    return path.with_name(f"{path.name}-wal")
+
+
+def _state(path: Path) -> tuple[int, int, bool]:
+    """By what it is seen that another computer writes into a book that this one may only read."""
+    stat = path.stat()
+    return stat.st_mtime_ns, stat.st_size, _log_of(path).exists()
 
 
 class Session:
     """A connection, and its `sqlite_utils` face once something is written."""
 
     def __init__(self, path: Path, wait_ms: int) -> None:
+        how = _how(path)
+        self._path = path
+        self._taken_for = _state(path) if how == UNCHANGING else None
         # check_same_thread: only so that `close` may close what other threads have opened
         self.connection = sqlite3.connect(
-            f"{path.absolute().as_uri()}?{_how(path)}",
+            f"{path.absolute().as_uri()}?{how}",
             uri=True,
             isolation_level=None,
             check_same_thread=False,
@@ -50,6 +64,11 @@ class Session:
         for statement in queries.ON_CONNECTING:
             self.connection.execute(statement.format(wait_ms=wait_ms))
         self._face: Database | None = None
+
+    @property
+    def is_past(self) -> bool:
+        """Whether a file that was taken for one that does not change has changed: what it says is no use."""
+        return self._taken_for is not None and self._taken_for != _state(self._path)
 
     @property
     def face(self) -> "Database":

@@ -25,6 +25,7 @@ from data.errors import (
     BookDamaged,
     BookExists,
     BookIsNewer,
+    BookLocked,
     BookUnreachable,
     DiskFull,
     NotABook,
@@ -143,11 +144,16 @@ class Store:
             with session.in_use:
                 if session.closed:
                     raise BookClosed(self.folder)
-                yield session
+                try:
+                    yield session
+                except sqlite3.DatabaseError as error:
+                    if session.is_past:  # half of it read before somebody wrote, half after
+                        raise BookLocked(self.folder) from error
+                    raise
 
     def _session(self) -> Session:
         lease: Lease | None = getattr(self._mine, "lease", None)
-        if lease is None:
+        if lease is None or lease.session.is_past:
             lease = self._mine.lease = Lease(self._free_session(), self._free)
         return lease.session
 
@@ -155,8 +161,12 @@ class Store:
         with self._lock:
             if self._closed:
                 raise BookClosed(self.folder)
-            if self._free:
-                return self._free.pop()
+            while self._free:
+                if not (session := self._free.pop()).is_past:
+                    return session
+                if not session.connection.in_transaction:  # else whoever reads all of it is not done
+                    self._all.remove(session)
+                    session.close()
             session = Session(self.folder / FILE, self._wait_ms)
             self._all.append(session)
             return session

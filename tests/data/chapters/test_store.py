@@ -305,6 +305,27 @@ def test_a_book_that_may_only_be_read_is_read_beside_one_who_writes(
                 reader.add_tray(a_tray("A2"))
 
 
+def test_what_another_computer_writes_is_seen_by_one_that_may_only_read(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """It was read as a file that does not change: half of it as it was, and called damaged."""
+    Book.create(tmp_path / "book").close()
+    may_write = [False]
+    monkeypatch.setattr(os, "access", lambda *_: may_write[0])
+    with Book.open(tmp_path / "book") as reader:
+        assert reader.trays() == ()
+
+        may_write[0] = True
+        with Book.open(tmp_path / "book") as writer:
+            writer.add_trays(a_tray(f"A{n}") for n in range(300))
+            may_write[0] = False
+
+            assert len(reader.trays()) == 300
+            writer.add_tray(a_tray("B1"))
+        assert len(reader.trays()) == 301
+        assert len(reader._all) <= 2  # the file is not opened once more for each change
+
+
 def test_an_older_book_that_may_only_be_read_is_told_in_words(tmp_path: Path) -> None:
     with small_disk(tmp_path / "disk", "4m") as disk:
         restored(BOOKS / "v4.sql", disk / "book")
