@@ -185,13 +185,12 @@ def set_power(
     treatments : all of one crop, the trusted one among them.
     shelf_sd : 0 for a treatment that stands on one shelf with the trusted one.
     """
-    from data.statistics.ownspread import sidak_q
-    from data.statistics.tukey import honest_difference
+    from data.statistics.ownspread import pairs_q, sidak_q
 
     df = sets - 1
     if df < 1 or treatments < 2:
         return None
-    limit = honest_difference(treatments, df) if all_pairs else sidak_q(treatments - 1, df)
+    limit = pairs_q(treatments, df) if all_pairs else sidak_q(treatments - 1, df)
     error = hypot(sqrt(2 * (sd**2 + shelf_sd**2) / sets), camera_sd)
     return _passing(df, limit, margin / error, camera_sd / error)
 

@@ -1,6 +1,6 @@
 """Tukey: all pairs of media at once, and the ranks that the data leave open.
 
-In    effects, standard errors of all pairs, degrees of freedom
+In    differences and standard errors of all pairs, degrees of freedom
 Out   the studentized range; for each medium the best and the worst rank that it may have
 Not   differences and standard errors (`leastsquares.py`)
 
@@ -41,19 +41,17 @@ def range_q(groups: int, df: float, confidence: float = CONFIDENCE) -> float:
     return root_above(lambda q: range_chance(q, groups, df) - confidence, 0.0, high)
 
 
-def rank_intervals(effects: Floats, apart: Floats) -> tuple[tuple[int, int], ...]:
-    """Best and worst possible rank of each medium, 1 = highest effect.
+def rank_intervals(above: Floats, apart: Floats) -> tuple[tuple[int, int], ...]:
+    """Best and worst possible rank of each medium, 1 = best.
 
     Parameters
     ----------
-    effects : one number a medium, higher is better.
+    above : matrix of how much better the row's medium is than the column's.
     apart : matrix of how far two must lie apart to be told apart; infinite where they cannot be compared.
     """
-    lead = effects[None, :] - effects[:, None]  # how far the column lies above the row
-    better = (lead > apart).sum(axis=1)
-    worse = (-lead > apart).sum(axis=1)
-    total = len(effects)
-    return tuple((int(1 + b), int(total - w)) for b, w in zip(better, worse, strict=True))
+    surely = above > apart
+    better, worse = surely.sum(axis=0), surely.sum(axis=1)
+    return tuple((int(1 + b), int(len(above) - w)) for b, w in zip(better, worse, strict=True))
 
 
 def honest_difference(groups: int, df: float, confidence: float = CONFIDENCE) -> float:

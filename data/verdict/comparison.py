@@ -23,6 +23,7 @@ from data.statistics.ownspread import (
     NO_SPREAD,
     Apart,
     own_difference,
+    pairs_q,
     sidak_q,
     spreads,
     unequal_chance,
@@ -208,16 +209,18 @@ class _Comparison:
         camera = self.asked.camera_sd  # as in the intervals: a rank is no surer than they are
         errors = np.hypot(np.sqrt(float(self.fit.mse) * self._unit_variance), camera)
         apart = honest_difference(count, self.design.df) * errors
+        above = np.subtract.outer(self.fit.effects, self.fit.effects)
         if own or self.asked.by_shelf:
             for i in range(count):
                 for j in range(i):
                     pair = self._pair(i, j)
                     wide = np.inf
                     if pair is not None and pair.se > 0:
-                        wide = honest_difference(count, pair.df) * math.hypot(pair.se, camera)
+                        wide = pairs_q(count, pair.df) * math.hypot(pair.se, camera)
+                        above[i, j], above[j, i] = pair.difference, -pair.difference
                     apart[i, j] = apart[j, i] = wide
         sign = -1.0 if self.asked.lower_is_better else 1.0
-        return dict(enumerate(rank_intervals(sign * self.fit.effects, apart)))
+        return dict(enumerate(rank_intervals(sign * above, apart)))
 
     # --- one medium
 

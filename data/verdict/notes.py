@@ -92,10 +92,7 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
         "Better: the whole interval lies on the good side of zero. As good: it ends on the good side of the "
         "margin. Worse: it lies beyond the margin. Otherwise nothing is shown (Piaggio et al. 2012)."
     )
-    yield Sentence(
-        "Ranks: those that Tukey's 95 % intervals of all pairs leave open (Tukey 1953, Kramer 1956; Mogstad "
-        "et al. 2024)."
-    )
+    yield _rank_words(own=_own_q(verdict))
     yield _spread_words(verdict.unequal_chance)
     if _one_spread_of_many(verdict):
         yield _unseen_words()
@@ -152,6 +149,19 @@ def _interval_words(q: float, media: int, *, own: bool) -> Sentence:
         "sides at once hold with at least 90 %.",
         q=q,
         media=media,
+    )
+
+
+def _rank_words(*, own: bool) -> Sentence:
+    """`own`: each pair of media has an error of its own."""
+    if own:
+        return Sentence(
+            "Ranks: those that 95 % intervals of all pairs leave open, each pair with an error of its own "
+            "(Sidak 1967; Mogstad et al. 2024)."
+        )
+    return Sentence(
+        "Ranks: those that Tukey's 95 % intervals of all pairs leave open (Tukey 1953, Kramer 1956; Mogstad "
+        "et al. 2024)."
     )
 
 

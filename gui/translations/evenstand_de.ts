@@ -9207,10 +9207,6 @@ bewährt</translation>
             <translation>Besser: das ganze Intervall liegt auf der guten Seite von null. Gleich gut: es endet auf der guten Seite des Spielraums. Schlechter: es liegt jenseits des Spielraums. Sonst ist nichts belegt (Piaggio u. a. 2012).</translation>
         </message>
         <message>
-            <source>Ranks: those that Tukey's 95 % intervals of all pairs leave open (Tukey 1953, Kramer 1956; Mogstad et al. 2024).</source>
-            <translation>Ränge: jene, die Tukeys 95-%-Intervalle aller Paare offen lassen (Tukey 1953, Kramer 1956; Mogstad u. a. 2024).</translation>
-        </message>
-        <message>
             <source>How many trays would settle it is reckoned as if difference and spread were really those seen here, for a chance of {chance:.0f} %, in a trial that is read by itself.</source>
             <translation>Wie viele Schalen es klären würden, ist so gerechnet, als wären Unterschied und Streuung wirklich die hier gesehenen, für eine Aussicht von {chance:.0f} %, in einem Versuch, der für sich gelesen wird.</translation>
         </message>
@@ -9237,6 +9233,14 @@ bewährt</translation>
         <message>
             <source>Interval = difference -+ q x standard error with q = {q:.4f}, one-sided 95 % for all {media} media together (Dunnett 1955): all lower limits hold with 95 %, and so do all upper ones; both sides at once hold with at least 90 %.</source>
             <translation>Intervall = Unterschied -+ q x Standardfehler mit q = {q:.4f}, einseitig 95 % für alle {media} Substrate zusammen (Dunnett 1955): alle unteren Grenzen gelten mit 95 %, alle oberen ebenso; beide Seiten zugleich gelten mit mindestens 90 %.</translation>
+        </message>
+        <message>
+            <source>Ranks: those that 95 % intervals of all pairs leave open, each pair with an error of its own (Sidak 1967; Mogstad et al. 2024).</source>
+            <translation>Ränge: die, welche die 95-%-Intervalle aller Paare offen lassen, jedes Paar mit eigenem Fehler (Sidak 1967; Mogstad u. a. 2024).</translation>
+        </message>
+        <message>
+            <source>Ranks: those that Tukey's 95 % intervals of all pairs leave open (Tukey 1953, Kramer 1956; Mogstad et al. 2024).</source>
+            <translation>Ränge: jene, die Tukeys 95-%-Intervalle aller Paare offen lassen (Tukey 1953, Kramer 1956; Mogstad u. a. 2024).</translation>
         </message>
         <message>
             <source>Too few trays to tell whether some media scatter more than others; one spread was used.</source>

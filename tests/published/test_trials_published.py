@@ -268,7 +268,9 @@ def test_immer_ranks():
     fit = fitted(in_blocks())
     apart = honest_difference(5, 20) * np.sqrt(float(fit.mse) * fit.design.unit_variance())
 
-    found = dict(zip(fit.design.media, rank_intervals(fit.effects, apart), strict=True))
+    found = dict(
+        zip(fit.design.media, rank_intervals(np.subtract.outer(fit.effects, fit.effects), apart), strict=True)
+    )
 
     assert apart[0, 1] == pytest.approx(18.1876, abs=1e-4)
     assert found == {"T": (1, 2), "P": (1, 5), "V": (2, 5), "M": (2, 5), "S": (2, 5)}
@@ -280,7 +282,7 @@ def test_ranks_of_four_independent_means():
     apart = np.full((4, 4), honest_difference(4, math.inf) * math.sqrt(8))
 
     assert honest_difference(4, math.inf) == pytest.approx(2.5690, abs=1e-4)
-    assert rank_intervals(effects, apart) == ((1, 2), (1, 2), (3, 3), (4, 4))
+    assert rank_intervals(np.subtract.outer(effects, effects), apart) == ((1, 2), (1, 2), (3, 3), (4, 4))
 
 
 # a bootstrap is left out on purpose: percentile intervals are too narrow with so few blocks. `immer` T - M by

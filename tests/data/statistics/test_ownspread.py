@@ -8,6 +8,7 @@ from data.statistics.ownspread import (
     block_means,
     own_difference,
     pair_apart,
+    pairs_q,
     sidak_q,
     spreads,
     unequal_chance,
@@ -83,6 +84,12 @@ def test_limits_of_several_media_hold_together():
     assert sidak_q(1, 5) == pytest.approx(2.0150, abs=1e-4)
     assert sidak_q(2, 10, confidence=0.975**2) == pytest.approx(2.2281, abs=1e-4)
     assert sidak_q(2, 10) > sidak_q(1, 10)
+
+
+def test_all_pairs_of_media_hold_together():
+    """Two media: Student's t, two-sided 95 %, 5 df 2.5706; three, known spread: 2.388 (tables of Sidak)."""
+    assert pairs_q(2, 5) == pytest.approx(2.5706, abs=1e-4)
+    assert pairs_q(3, 1e7) == pytest.approx(2.388, abs=1e-3)
 
 
 def test_the_spread_of_each_medium_without_blocks_is_that_of_its_own_trays():

@@ -150,6 +150,21 @@ def test_a_rank_is_no_surer_than_the_interval(camera_sd: float, wilder: float) -
             assert trusted.rank_low <= line.rank_high
 
 
+def test_where_each_pair_has_its_own_error_it_has_its_own_difference_too() -> None:
+    """Mat and peat stand level in their four blocks; only by way of coir, elsewhere, mat would lie above."""
+    noise = (0.1, -0.1, 0.2, -0.2)
+    rows = [(f"a{n}", {"peat": 80.0 + n, "mat": 80.0 + n + e}) for n, e in enumerate(noise)]
+    rows += [(f"b{n}", {"peat": 80.0 + n, "coir": 80.0 + n + e}) for n, e in enumerate(noise)]
+    rows += [(f"c{n}", {"coir": 80.0 + n, "mat": 90.0 + n + e}) for n, e in enumerate(noise)]
+    trays = [Measured(block=b, medium=m, value=v) for b, there in rows for m, v in there.items()]
+
+    verdict = verdict_of(trays, "peat", 5.0, own_trays=True)
+
+    ranks = {line.medium: (line.rank_low, line.rank_high) for line in verdict.media}
+    assert ranks == {"peat": (1, 3), "mat": (1, 2), "coir": (2, 3)}
+    assert any("each pair with an error of its own" in line for line in how_worked_out(verdict))
+
+
 def test_ranks_rest_on_the_spread_of_all_media_where_that_gives_the_intervals() -> None:
     """By hand: mat lies 6 above peat, 6.7 errors from all media with 8 df, 6.0 from the two alone with 2 df.
 
