@@ -109,8 +109,14 @@ def judge_light(photo: Photo, top: TopView, patches: "Patches | None") -> Light:
 
 
 def _blurred(blur_mm: float | None, top: TopView) -> bool:
-    """Out of focus all over, or smeared by a hand that moved."""
-    if blur_mm is None or blur_mm < LEAST_MOVED_MM:
+    """Out of focus all over, or smeared by a hand that moved.
+
+    Without any edge, be it the rim's, a photo is blurred past telling: of 78 rendered ones to learn from each
+    has edges, and blurred by 8 mm (standard deviation) none of 26.
+    """
+    if blur_mm is None:
+        return True
+    if blur_mm < LEAST_MOVED_MM:
         return False
     moved = smear(np.asarray(cv2.cvtColor(top.pixels, cv2.COLOR_RGB2GRAY), np.uint8))
     return blur_mm > MOST_BLUR_MM or (moved is not None and moved > MOST_SMEAR)

@@ -82,6 +82,14 @@ def test_a_blurred_photo_is_refused(handheld):
     assert judged(blurred).refusal is Reason.BLURRED
 
 
+@pytest.mark.parametrize("sigma", [16, 32])
+def test_a_photo_blurred_until_no_edge_is_left_is_refused_too(handheld, sigma):
+    blurred = replace(handheld, pixels=np.asarray(cv2.GaussianBlur(handheld.pixels, (0, 0), sigma), np.uint8))
+
+    assert judged(blurred).blur_mm is None
+    assert judged(blurred).refusal is Reason.BLURRED
+
+
 def moved(pixels: Pixels, length_px: int, way_deg: float) -> Pixels:
     """What a hand that moves makes of a picture: light adds up on its way, before codes are made of it."""
     half = length_px // 2
