@@ -18,7 +18,7 @@ from gui.style.palette import set_role
 
 __all__ = ["RackFilters"]
 
-LETTERS = 11  # that a choice shows at least
+LETTERS, MOST_LETTERS = 11, 30  # that a choice shows; a longer name would push the rack away
 
 
 class RackFilters(QWidget):
@@ -51,7 +51,7 @@ class RackFilters(QWidget):
         made = QComboBox(self)
         made.setAccessibleName(name)
         made.setToolTip(name)
-        made.setMinimumContentsLength(LETTERS)
+        made.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         set_role(made, "rack")
         made.currentIndexChanged.connect(self.changed)
         return made
@@ -85,6 +85,8 @@ class RackFilters(QWidget):
         box.addItem(every, None)
         for word, value in zip(words, values, strict=True):
             box.addItem(word, value)
+        longest = max(len(one) for one in (every, *words))
+        box.setMinimumContentsLength(min(MOST_LETTERS, max(LETTERS, longest)))
         box.setCurrentIndex(1 + values.index(chosen) if chosen in values else 0)
         box.blockSignals(False)
 

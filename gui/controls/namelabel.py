@@ -1,17 +1,18 @@
 """Name label: a name that a person typed, as a title; a very long one loses its middle.
 
 In    the words
-Out   a label no wider than a window; the hint and a screen reader say all of it
+Out   a label no wider than a window; the hint and a screen reader say all of it; `cut_name` for buttons
 Not   lists of names (a combo box cuts by itself)
 """
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QFontMetrics
 from PySide6.QtWidgets import QLabel, QWidget
 
 from gui.language.plainhint import plain_hint
 from gui.style.palette import set_role
 
-__all__ = ["NameLabel"]
+__all__ = ["NameLabel", "cut_name"]
 
 MOST_LETTERS = 44  # wide ones: some 60 of a name
 
@@ -26,9 +27,12 @@ class NameLabel(QLabel):
     def show_name(self, words: str) -> None:
         """Show it, as much as there is room for."""
         self.ensurePolished()
-        metrics = self.fontMetrics()
-        room = MOST_LETTERS * metrics.averageCharWidth()
-        shown = metrics.elidedText(words, Qt.TextElideMode.ElideMiddle, room)
+        shown = cut_name(words, self.fontMetrics(), MOST_LETTERS)
         self.setText(shown)
         self.setToolTip("" if shown == words else plain_hint(words))
         self.setAccessibleName(words)
+
+
+def cut_name(words: str, metrics: QFontMetrics, letters: int) -> str:
+    """The name, without its middle where it is longer than so many wide letters."""
+    return metrics.elidedText(words, Qt.TextElideMode.ElideMiddle, letters * metrics.averageCharWidth())

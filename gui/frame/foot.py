@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, QTimer, Slot
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QWidget
 
+from gui.controls.namelabel import cut_name
 from gui.language.spoken import day_words, spoken
 from gui.style.palette import Space, set_role
 
@@ -51,10 +52,8 @@ class Foot(QFrame):
         if book is None:
             self.about_book.clear()
             return
-        metrics, day = self.about_book.fontMetrics(), day_words(book.today())
-        shown = metrics.elidedText(
-            name, Qt.TextElideMode.ElideMiddle, MOST_OF_NAME * metrics.averageCharWidth()
-        )
+        day = day_words(book.today())
+        shown = cut_name(name, self.about_book.fontMetrics(), MOST_OF_NAME)
         self.about_book.setText(f"{shown} · {day}")
         self.about_book.setAccessibleName(f"{name} · {day}")
         self.about_book.setToolTip(str(book.folder))

@@ -11,12 +11,15 @@ from dataclasses import replace
 from PySide6.QtWidgets import QCheckBox, QWidget
 
 from data.trial import CropPlan
+from gui.controls.namelabel import cut_name
 from gui.controls.numberfield import NumberField
 from gui.language.plainbutton import plain_button
+from gui.language.plainhint import plain_hint
 
 __all__ = ["CropRow"]
 
 MOST_BLACKOUT = 20  # days
+MOST_LETTERS = 18  # of a crop's name
 
 
 class CropRow(QWidget):
@@ -25,7 +28,9 @@ class CropRow(QWidget):
     def __init__(self, crop: CropPlan, changed: Callable[[], None], parent: QWidget) -> None:
         super().__init__(parent)
         self.crop = crop
-        self.taken = QCheckBox(plain_button(crop.name), self)
+        self.taken = QCheckBox(self)
+        self.taken.setText(plain_button(cut_name(crop.name, self.taken.fontMetrics(), MOST_LETTERS)))
+        self.taken.setToolTip(plain_hint(crop.name))
         self.taken.setAccessibleName(crop.name)
         self.day = NumberField(
             self.tr("{crop}, read on day").format(crop=crop.name), least=1, most=60, parent=self

@@ -10,9 +10,13 @@ from collections.abc import Callable
 from PySide6.QtWidgets import QCheckBox, QRadioButton, QWidget
 
 from gui.controls.kindfield import KindField
+from gui.controls.namelabel import cut_name
 from gui.language.plainbutton import plain_button
+from gui.language.plainhint import plain_hint
 
 __all__ = ["MediumRow"]
+
+MOST_LETTERS = 36  # of its name
 
 
 class MediumRow(QWidget):
@@ -27,7 +31,9 @@ class MediumRow(QWidget):
         parent: QWidget,
     ) -> None:
         super().__init__(parent)
-        self.taken, self.trusted = QCheckBox(plain_button(name), self), QRadioButton(self)
+        self.taken, self.trusted = QCheckBox(self), QRadioButton(self)
+        self.taken.setText(plain_button(cut_name(name, self.taken.fontMetrics(), MOST_LETTERS)))
+        self.taken.setToolTip(plain_hint(name))
         self.taken.setAccessibleName(name)
         self.trusted.setAccessibleName(self.tr("{medium} is the one I trust").format(medium=name))
         self.trusted.setAutoExclusive(False)

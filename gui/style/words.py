@@ -15,6 +15,7 @@ __all__ = ["heading", "line_width", "quotable", "soft", "wrapped"]
 
 LETTERS = 75  # a line, at most
 GRACE = 1.25  # so much longer may be what fits one line: two would leave a word or two alone
+ROUNDED = 2  # px that a text may be wider than its letters, rounded, add up to
 SAMPLE = "It was weighed again in the evening, after it had drained for an hour. "  # prose: an x is wider
 
 
@@ -70,7 +71,7 @@ class Prose(QLabel):
         if not self._most:
             metrics = self.fontMetrics()
             line, whole = line_width(metrics), metrics.horizontalAdvance(super().text())
-            self._most = whole if line < whole <= GRACE * line else line
+            self._most = whole + ROUNDED if line < whole <= GRACE * line else line
         return self._most
 
     def _leave_free(self) -> None:

@@ -9,10 +9,14 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
 from data.verdict.nexttrial import NextTrial
+from gui.controls.namelabel import cut_name
+from gui.language.plainbutton import plain_button
 from gui.language.spoken import filled
 from gui.style.palette import Space, set_role
 
 __all__ = ["VerdictFoot"]
+
+MOST_OF_CROP = 16  # letters
 
 
 class VerdictFoot(QWidget):
@@ -60,4 +64,5 @@ class VerdictFoot(QWidget):
             words = self.tr("Plan the next trial: {n} trays of each")
             if then.crop != crop:
                 words = self.tr("Plan the next trial: {n} trays of each, for {crop}")
-            self.next.setText(filled(words, n=then.trays, crop=then.crop))
+            crop = cut_name(then.crop, self.next.fontMetrics(), MOST_OF_CROP)
+            self.next.setText(plain_button(filled(words, n=then.trays, crop=crop)))

@@ -79,3 +79,25 @@ def test_a_label_keeps_numbers_together_and_gives_back_what_it_was_given(
 
     assert label.text() == words
     assert QLabel.text(label) == "With a chance of 80\u00a0%, on 11\u00a0March."
+
+
+@pytest.mark.parametrize("percent", [100, 125, 150])
+@pytest.mark.parametrize(
+    "words",
+    [
+        "31.0 g is far from what it was before; read in oz it would be 879 g. Which one is it?",
+        "CO2e is a screening estimate: no certified assessment. There is no grand total.",
+        "Die Deckung ist hier zweifelhaft: den Umriss mit dem Foto vergleichen, ehe man ihr traut.",
+    ],
+)
+def test_no_line_breaks_for_the_sake_of_a_word(
+    qtbot: QtBot, dressed: QApplication, words: str, percent: int
+) -> None:
+    dress(dressed, Scheme.LIGHT, percent)
+    label = wrapped(words, None)
+    qtbot.addWidget(label)
+    label.resize(1800, 50)
+    label.show()
+
+    assert label.heightForWidth(1800) < 1.5 * label.fontMetrics().lineSpacing()
+    dress(dressed, Scheme.LIGHT)
