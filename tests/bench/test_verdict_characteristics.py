@@ -157,6 +157,27 @@ def test_unequal_spreads():
         assert shares[2] <= 11 + 100 * NOISE
 
 
+def test_ranks_from_own_trays_seldom_tell_equal_media_apart():
+    """Tukey's range and one fit for all told 7 to 10 of 100 apart where trays were missing."""
+    chance = np.random.default_rng(8)
+    print("\nown trays, all media equal: any two told apart %")
+    for blocks, lost, spread in ((8, 0.25, (5, 1, 1, 1)), (6, 0.3, (4, 1, 1)), (6, 0.3, (1, 1, 1, 1))):
+        apart = 0
+        for _ in range(900):
+            rows = [
+                Measured(block=f"b{b}", medium=f"m{m}", value=70 + 3 * level + sd * chance.standard_normal())
+                for b, level in enumerate(chance.standard_normal(blocks))
+                for m, sd in enumerate(spread)
+                if m + b == 0 or chance.random() >= lost
+            ]
+            media = verdict_of(rows, "m0", MARGIN, own_trays=True).media
+            apart += any(
+                (line.rank_low, line.rank_high) not in ((1, len(media)), (None, None)) for line in media
+            )
+        print(f"{blocks:3} blocks, {100 * lost:.0f} % lost, spreads {spread}: {100 * apart / 900:.1f}")
+        assert apart / 900 <= 0.05 + 3 * 0.0073
+
+
 def test_equal_spreads_are_seldom_called_unequal():
     for number, (blocks, media) in enumerate(((6, 3), (14, 5))):
         design = layout(blocks, media, 0)
