@@ -90,3 +90,15 @@ def test_a_photo_that_is_soft_all_over_hides_nothing(tray):
 @pytest.mark.parametrize("size", [(64, 64), (508, 60)])
 def test_a_picture_with_nothing_far_from_its_sides_is_no_error(size):
     assert smooth_pct(np.full((*size, 3), 120, np.uint8), np.full(size, Label.MEDIUM, np.uint8), 2.0) == 0
+
+
+@pytest.mark.parametrize(("grain", "hides"), [(2, True), (9, False)])
+def test_fine_grain_beside_coarse_is_not_smooth(grain, hides):
+    """Contrast of 0.010 and 0.045 where the tray's own is 0.18: less than two fifths of it, both."""
+    rng = np.random.default_rng(1)
+    top = np.clip(110 + rng.normal(0, 35, (508, 1016, 1)), 0, 255)
+    top[150:350, 300:600] = 110 + rng.normal(0, grain, (200, 300, 1))
+
+    labels = np.full((508, 1016), Label.MEDIUM, np.uint8)
+
+    assert (smooth_pct(top.repeat(3, axis=2).astype(np.uint8), labels, 2.0) > MOST_SMOOTH_PCT) is hides

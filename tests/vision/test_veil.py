@@ -114,3 +114,9 @@ def test_a_black_picture_has_no_veil():
     black = np.zeros((100, 100, 3), np.uint8)
 
     assert veil_of(black, black) == 0
+
+
+def test_a_picture_that_is_dark_in_one_channel_has_no_veil():
+    red = np.full((100, 100, 3), (250, 10, 200), np.uint8)
+
+    assert veil_of(red, red) == 0
