@@ -15,7 +15,7 @@ from data.chapters.traybook import TrayBook
 from data.errors import ImpossibleFactor, NoLongerThere, PhotoGone, in_words
 from data.growing.conditions import Medium
 from data.medium.benchtest import BenchTest, HeapPhoto, NewBenchTest
-from data.medium.factors import Factor, wrong_factor
+from data.medium.factors import KINDS, Factor, wrong_factor
 from data.photos.originals import Altered, Gone, copy_original, digest_of, original_path, reading, safe_suffix
 from data.readings import BenchTestId, Reading
 from data.tables import materialrows, noterows
@@ -166,14 +166,15 @@ class MaterialBook(TrayBook):
             else:
                 recorder.update("material_factor", row["id"], values)
 
-        self._change(f"{factor.name} of {factor.medium or 'all media'}", change)
+        what = KINDS[factor.name].about
+        self._change(f"number of {factor.medium or 'all media'}: {what}", change)
 
     def put_back_factor(self, name: str, medium: str | None = None) -> None:
         """Let the default hold again, or nothing where there is none."""
         number = None if medium is None else self._medium_id(medium)
         row = self._row(materialrows.FACTOR, name=name, medium=number)
         if row is not None:
-            text = f"{name} of {medium or 'all media'} put back"
+            text = f"number of {medium or 'all media'} put back: {KINDS[name].about}"
             self._change(text, lambda recorder: recorder.delete("material_factor", row["id"]))
 
     # --- limits, and how much is sown

@@ -2357,6 +2357,18 @@
             <translation>Schalen je Woche</translation>
         </message>
         <message>
+            <source>number of {what}: {about}</source>
+            <translation>Zahl von {what}: {about}</translation>
+        </message>
+        <message>
+            <source>number of {what} put back: {about}</source>
+            <translation>Zahl von {what} zurückgestellt: {about}</translation>
+        </message>
+        <message>
+            <source>all media</source>
+            <translation>allen Substraten</translation>
+        </message>
+        <message>
             <source>station cards of {name}</source>
             <translation>Stationskarten von {name}</translation>
         </message>

@@ -17,6 +17,7 @@ from data.book import Book
 from data.events import EventKind
 from data.look import LookKind, day_name
 from data.medium.benchtest import BenchKind
+from data.medium.factors import KINDS
 from data.plan.blocks import ShelfPlaces
 from data.readings import ReadingKind
 from data.report.content import Grid
@@ -63,10 +64,18 @@ def test_the_choice_goes_before_the_system(chosen: str, asked_for: list[str], sp
     [f"{kind}: A1" for kind in EventKind]
     + [f"{kind} of A1" for kind in ReadingKind]
     + [f"{kind} test of coir {done}" for kind in BenchKind for done in ("begun", "deleted")]
-    + ["3 photos of the heap"],
+    + ["3 photos of the heap"]
+    + [f"number of coir: {kind.about}" for kind in KINDS.values()],
 )
 def test_what_undo_takes_back_is_named_in_german(german: QApplication, change: str) -> None:
     assert spoken(change) != change
+
+
+def test_a_number_of_a_medium_is_german_to_its_end_where_it_is_taken_back(german: QApplication) -> None:
+    assert spoken("number of coir: price of the medium for a tray").startswith("Zahl von coir: ")
+    for kind in KINDS.values():
+        said = spoken(f"number of all media put back: {kind.about}")
+        assert said == f"Zahl von allen Substraten zurückgestellt: {spoken(kind.about)}", said
 
 
 def test_texts_outlive_their_file_being_written_anew(tmp_path: Path) -> None:
