@@ -23,7 +23,7 @@ from data.book import Book
 from data.cancel import CancelToken
 from data.photos.farmerrors import FarmLost, KilledByPhoto
 from data.photos.judged import Judged, score_again, score_for_book
-from data.photos.originals import SUFFIXES, digest_of, put
+from data.photos.originals import SUFFIXES, digest_of, folders_below, put
 from data.records import Fate, PhotoId, Pictures, Refused
 from data.tables.rows import name_text
 from vision.reason import Reason
@@ -61,7 +61,7 @@ def without_pictures(paths: Iterable[Path]) -> tuple[Path, ...]:
 def _pictures_below(folder: Path) -> list[Path]:
     found: list[Path] = []
     for place, inner, names in os.walk(folder):  # does not follow links, so it ends
-        inner[:] = sorted(name for name in inner if not name.startswith("."))
+        inner[:] = folders_below(inner, names)
         pictures = (n for n in sorted(names) if not n.startswith(".") and Path(n).suffix.lower() in SUFFIXES)
         found.extend(Path(place) / name for name in pictures)
     return found

@@ -32,14 +32,13 @@ from data.errors import (
     damage_in,
     in_words,
 )
-from data.photos.originals import clear_leftovers, part_of
+from data.photos.originals import FILE, clear_leftovers, part_of
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
 
 __all__ = ["BACKUPS_KEPT", "FILE", "Store"]
 
-FILE = "book.sqlite"
 WAIT_MS = 5000  # for another writer
 BACKUPS_KEPT = 14
 

@@ -13,7 +13,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
-from data.photos.originals import SUFFIXES
+from data.photos.originals import SUFFIXES, folders_below
 
 __all__ = ["Seen", "arrived", "look_into"]
 
@@ -35,7 +35,7 @@ def look_into(folder: Path) -> dict[Path, tuple[int, float]]:
     """Size and time of change of the pictures in a folder and below; unreadable ones are left out."""
     found: dict[Path, tuple[int, float]] = {}
     for place, inner, names in os.walk(folder):
-        inner[:] = [name for name in inner if not name.startswith(".")]
+        inner[:] = folders_below(inner, names)
         for name in names:
             path = Path(place) / name
             if is_wanted(path):

@@ -14,19 +14,22 @@ import errno
 import hashlib
 import os
 import threading
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from datetime import datetime
 from pathlib import Path
 
 from data.records import Pictures
 
 __all__ = [
+    "FILE",
+    "SUFFIXES",
     "Altered",
     "Gone",
     "clear_leftovers",
     "copy_original",
     "digest_of",
     "file_time",
+    "folders_below",
     "original_path",
     "part_of",
     "picture_paths",
@@ -35,6 +38,7 @@ __all__ = [
     "restore_original",
 ]
 
+FILE = "book.sqlite"  # whoever has it is a book
 SUFFIXES = frozenset({".jpg", ".jpeg", ".png", ".tif", ".tiff", ".webp", ".heic", ".heif"})
 CHUNK = 1 << 20
 LEFTOVER_AFTER_S = 3600.0  # no copy of one photo, nor of the database, takes an hour
@@ -55,6 +59,16 @@ def reading(source: Path) -> Iterator[None]:
         yield
     except OSError as error:
         raise Gone(source) from error
+
+
+def folders_below(inner: Iterable[str], names: Iterable[str]) -> list[str]:
+    """Which folders in a folder may hold photos, by name: nothing hidden, of a book its originals alone.
+
+    Pictures that a book makes of its photos are no photos: brought in they would make others, without end.
+    """
+    if FILE in names:
+        return [name for name in inner if name == "photos"]
+    return sorted(name for name in inner if not name.startswith("."))
 
 
 def digest_of(path: Path) -> str:

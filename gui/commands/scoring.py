@@ -18,7 +18,7 @@ from threading import local
 from traceback import extract_tb
 from typing import TYPE_CHECKING
 
-from data.photos.originals import SUFFIXES
+from data.photos.originals import SUFFIXES, folders_below
 from gui.commands.saying import DONE, REFUSED, refuse, say
 from gui.commands.scoresheet import as_json, as_line, as_object, heading, name_width
 
@@ -133,7 +133,7 @@ def _opened(given: str) -> list[str]:
         return [given]
     found: list[str] = []
     for place, inner, names in os.walk(given):  # does not follow links, so it ends
-        inner[:] = sorted(name for name in inner if not name.startswith("."))
+        inner[:] = folders_below(inner, names)
         found.extend(os.path.join(place, name) for name in sorted(names) if _is_photo(name))
     return found or [given]
 

@@ -469,3 +469,11 @@ def test_ctrl_c_in_the_middle_of_making_a_class_is_told_as_stopped(monkeypatch, 
 
     assert main(["look", "--book", "any"]) == 130
     assert capsys.readouterr().err == "evenstand: stopped.\n"
+
+
+def test_of_a_book_in_a_folder_its_original_photos_alone_are_scored(tmp_path):
+    for name in ("book/book.sqlite", "book/photos/ab/cd.jpg", "book/cache/ab/cd-top.jpg"):
+        (tmp_path / name).parent.mkdir(parents=True, exist_ok=True)
+        (tmp_path / name).write_bytes(b"")
+
+    assert [Path(job.photo).name for job in jobs_of([str(tmp_path)])] == ["cd.jpg"]

@@ -8,6 +8,8 @@ from pathlib import Path
 
 import pytest
 
+from data.intake import found_photos
+from data.photos.arrivals import look_into
 from data.photos.originals import (
     Altered,
     clear_leftovers,
@@ -127,3 +129,15 @@ def test_a_pipe_that_nobody_writes_to_is_refused_at_once(tmp_path: Path) -> None
 
     with pytest.raises(OSError, match="no plain file"):
         digest_of(tmp_path / "pipe.jpg")
+
+
+def test_pictures_that_a_book_made_are_no_photos(tmp_path: Path) -> None:
+    """A folder that also held the book brought in pictures of its cache, which made others, without end."""
+    for name in ("IMG_1.jpg", "mine/photos/ab/cd.jpg", "mine/cache/ab/cd-top.jpg", "mine/backups/x.jpg"):
+        (tmp_path / name).parent.mkdir(parents=True, exist_ok=True)
+        (tmp_path / name).write_bytes(b"x")
+    (tmp_path / "mine" / "book.sqlite").write_bytes(b"")
+    photos = {tmp_path / "IMG_1.jpg", tmp_path / "mine/photos/ab/cd.jpg"}
+
+    assert set(found_photos([tmp_path])) == photos
+    assert set(look_into(tmp_path)) == photos
