@@ -8,7 +8,7 @@ from itertools import pairwise
 
 import numpy as np
 import pytest
-from hypothesis import assume, given, settings
+from hypothesis import assume, example, given, settings
 from hypothesis import strategies as st
 
 from data.growth import Curve, fit_growth, growth_of
@@ -212,6 +212,7 @@ def test_a_tray_sown_later_is_the_same_tray_later(shape, later):
 
 @settings(max_examples=30, deadline=None)
 @given(st.lists(st.tuples(st.floats(0, 20), st.floats(0, 100) | st.none()), max_size=15))
+@example([(0.0, 0.0), (2.0, 4.0), (4.0, 30.0), (6.0, 72.0), (7.0, None), (8.0, 92.0), (10.0, 97.0)])
 def test_whatever_is_photographed_there_is_a_curve_or_a_sentence(points):
     told = growth_of(points)
 

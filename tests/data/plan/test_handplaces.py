@@ -3,7 +3,7 @@
 import random
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from data.plan.blocks import ShelfPlaces
@@ -121,7 +121,8 @@ def test_any_order_of_the_lots_comes_back_as_it_was_drawn(seed: int, blocks: int
         assert stands[seat.block.name, int(text)] == (seat.crop, seat.treatment)
 
 
-@given(st.lists(st.text(max_size=6), min_size=6, max_size=6))
+@given(st.lists(st.text(max_size=6) | st.sampled_from("123"), min_size=6, max_size=6))
+@example(["2", "1", "3", "3", "1", "2"])
 def test_whatever_is_typed_is_taken_whole_or_not_at_all(typed: list[str]) -> None:
     found = read(*typed)
 
