@@ -184,6 +184,11 @@ def test_the_white_patch_decides_where_it_is_seen(handheld):
     assert judged(handheld, purple).refusal is Reason.PURPLE
 
 
+@pytest.mark.parametrize(("tint", "refusal"), [(-0.15, None), (-0.25, Reason.PURPLE)])
+def test_light_is_purple_from_a_fifth_of_a_stop_too_little_green_on(handheld, tint, refusal):
+    assert judged(handheld, Patches(white=(0.5, 0.5 * 2**tint, 0.5), grey=None)).refusal is refusal
+
+
 def test_a_black_and_white_photo_is_refused_though_it_is_stored_in_colour(handheld):
     grey = cv2.cvtColor(handheld.pixels, cv2.COLOR_RGB2GRAY)
 
