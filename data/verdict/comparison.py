@@ -36,6 +36,7 @@ from data.verdict.repeats import what_repeats
 
 __all__ = ["Asked", "compared"]
 
+UNEVEN = 2.0  # times the trays: where the fewer scattered thrice as much, 12 to 17 of 100 limits failed
 OF_A_DIFFERENCE = ("difference", "se", "low", "high", "outcome")
 
 
@@ -183,12 +184,18 @@ class _Comparison:
         """Differences from each medium's own trays, where they are to be used; else nothing."""
         if not (self.asked.by_shelf or self.asked.own_trays):
             chance = None if self.asked.quick else self._unequal
-            if chance is None or chance > CLEARLY:
+            if (chance is None or chance > CLEARLY) and not self._uneven:
                 return {}
         found = {i: self._pair(i, 0) for i in self._joined}
         whole = {i: apart for i, apart in found.items() if apart is not None and apart.se > 0}
         certain = self.asked.by_shelf or self.asked.own_trays
         return whole if certain or len(whole) == len(found) else {}
+
+    @property
+    def _uneven(self) -> bool:
+        """Whether one spread would err badly should spreads differ: few trays of one medium, no blocks."""
+        trays = self.design.counts.sum(axis=0)
+        return len(self.design.blocks) == 1 and bool(trays.max() >= UNEVEN * trays.min())
 
     def _no_own(self, index: int) -> Why:
         """Why a medium has no error of its own."""

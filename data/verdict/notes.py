@@ -33,7 +33,13 @@ def _cautions(verdict: Verdict) -> Iterable[Sentence]:
             "The margin is zero: then no medium can be shown to be as good, only better or worse. Set how "
             "much less you would still call as good."
         )
-    if verdict.error_from is ErrorFrom.OWN_TRAYS:
+    own, chance = verdict.error_from is ErrorFrom.OWN_TRAYS, verdict.unequal_chance
+    if own and (chance is None or chance > CLEARLY):
+        yield Sentence(
+            "Of some media there are twice as many trays as of others, and no blocks, so each difference "
+            "rests on its own two media's trays, not on one common spread (Welch 1951)."
+        )
+    elif own:
         yield Sentence(
             "Spreads differ clearly between media, so each difference rests on its own two media's trays, "
             "block by block, not on one common spread."
@@ -93,7 +99,8 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
         "margin. Worse: it lies beyond the margin. Otherwise nothing is shown (Piaggio et al. 2012)."
     )
     yield _rank_words(own=_own_q(verdict))
-    yield _spread_words(verdict.unequal_chance)
+    if verdict.unequal_chance is not None or verdict.error_from is not ErrorFrom.OWN_TRAYS:
+        yield _spread_words(verdict.unequal_chance)
     if _one_spread_of_many(verdict):
         yield _unseen_words()
     if any(line.enough is not None for line in verdict.compared):

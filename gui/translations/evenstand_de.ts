@@ -9191,6 +9191,10 @@ bewährt</translation>
             <translation>Der Spielraum ist null: dann kann kein Substrat als gleich gut belegt werden, nur als besser oder schlechter. Angeben, wie viel weniger noch gleich gut heißen soll.</translation>
         </message>
         <message>
+            <source>Of some media there are twice as many trays as of others, and no blocks, so each difference rests on its own two media's trays, not on one common spread (Welch 1951).</source>
+            <translation>Von manchen Substraten gibt es doppelt so viele Schalen wie von anderen, und keine Blöcke, darum beruht jeder Unterschied auf den Schalen seiner beiden Substrate, nicht auf einer gemeinsamen Streuung (Welch 1951).</translation>
+        </message>
+        <message>
             <source>Spreads differ clearly between media, so each difference rests on its own two media's trays, block by block, not on one common spread.</source>
             <translation>Die Streuungen der Substrate unterscheiden sich deutlich, darum beruht jeder Unterschied auf den Schalen seiner beiden Substrate, Block für Block, nicht auf einer gemeinsamen Streuung.</translation>
         </message>

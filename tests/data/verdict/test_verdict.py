@@ -274,6 +274,27 @@ def test_own_trays_give_the_error_up_to_a_chance_of_one_in_a_hundred_else_it_is_
     assert ("in up to 11" in " ".join(how_worked_out(verdict))) is (error is ErrorFrom.ALL_MEDIA)
 
 
+@pytest.mark.parametrize(("peat", "own"), [(6, True), (5, False)])
+def test_without_blocks_and_with_twice_the_trays_of_one_medium_each_medium_s_own_trays_count(
+    peat: int, own: bool
+) -> None:
+    """Welch: s2/n of both; one spread failed in 16 of 100 drawn trials where the fewer scattered thrice."""
+    values = {"peat": [80.0 + (n % 3) for n in range(peat)], "mat": [70.0, 78.0, 86.0]}
+    rows = [Measured(block="", medium=m, value=v) for m, there in values.items() for v in there]
+
+    verdict = verdict_of(rows, "peat", 5.0)
+
+    assert verdict.error_from is (ErrorFrom.OWN_TRAYS if own else ErrorFrom.ALL_MEDIA)
+    assert any("twice as many trays" in note for note in cautions(verdict)) is own
+    assert any("one spread was used" in line for line in how_worked_out(verdict)) is not own
+    if own:
+        assert verdict.medium("mat").se == pytest.approx((0.8 / 6 + 64 / 3) ** 0.5)
+    in_blocks = [replace(row, block=str(n)) for n, row in enumerate(rows)]
+    pairs = [replace(row, block=str(n % 3)) for n, row in enumerate(rows)]
+    assert verdict_of(pairs, "peat", 5.0).error_from is ErrorFrom.ALL_MEDIA
+    assert verdict_of(in_blocks, "peat", 5.0).error_from is ErrorFrom.ALL_MEDIA
+
+
 def on_shelves(per_shelf: int, *media_of_blocks: dict[str, float]) -> list[Measured]:
     """Blocks of shelves, each shelf with one medium on several trays."""
     return [
