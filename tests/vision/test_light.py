@@ -329,3 +329,9 @@ def test_a_neutral_patch_leaves_every_colour_as_it_was(handheld):
     balanced = white_balance(handheld.pixels, Patches(white=(0.85, 0.85, 0.85), grey=GREY_CARD))
 
     np.testing.assert_array_equal(balanced, handheld.pixels)
+
+
+@pytest.mark.parametrize(("colour", "refusal"), [((20, 36, 18), Reason.TOO_DARK), ((30, 55, 25), None)])
+def test_a_picture_whose_lightest_tenth_is_nearly_black_is_too_dark(colour, refusal):
+    """L* of 12 and 20, none of it black: what has no light in it has no colour either."""
+    assert judge_pixels(np.full((60, 80, 3), colour, np.uint8)).refusal is refusal
