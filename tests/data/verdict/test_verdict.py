@@ -560,6 +560,34 @@ def test_what_is_not_shown_comes_with_the_trays_that_would_settle_it() -> None:
     assert any("a chance of 80 %" in words for words in how_worked_out(verdict))
 
 
+def test_where_less_is_better_as_many_further_trays_settle_it_as_for_the_mirrored_numbers() -> None:
+    values = {"peat": (80.0, 90.0, 86.0, 83.0), "mat": (76.0, 89.0, 80.0, 81.0)}
+    mirrored = {name: tuple(-one for one in there) for name, there in values.items()}
+
+    usual = verdict_of(table(**values), "peat", 5.0).medium("mat")
+    turned = verdict_of(table(**mirrored), "peat", 5.0, lower_is_better=True).medium("mat")
+
+    assert usual.outcome is Outcome.NOT_SHOWN
+    assert usual.further is not None
+    assert (turned.outcome, turned.further) == (usual.outcome, usual.further)
+
+
+def test_why_a_medium_has_no_rank_is_told() -> None:
+    (alone,) = verdict_of([Measured(block="a", medium="peat", value=v) for v in PEAT], "peat", 5.0).media
+    single = verdict_of(table(peat=(80.0,), mat=(70.0,)), "peat", 5.0).medium("mat")
+
+    assert alone.missing["rank_low"] is Why.ONLY_TRUSTED
+    assert single.missing["rank_high"] is Why.ONE_TRAY_EACH
+
+
+def test_one_trusted_tray_alone_gives_no_medium_an_outcome() -> None:
+    verdict = verdict_of(table(peat=(80.0, None, None, None), mat=MAT, coir=PEAT), "peat", 5.0)
+
+    for line in verdict.compared:
+        assert line.low is not None
+        assert (line.outcome, line.missing["outcome"]) == (None, Why.ONE_TRAY)
+
+
 def test_what_is_shown_asks_for_no_further_trays() -> None:
     shown = verdict_of(table(peat=PEAT, mat=(79.0, 90.5, 99.5)), "peat", 5.0).medium("mat")
 
