@@ -4,7 +4,7 @@ In    the text, the widget they stand on, their role (`gui/style/palette.py`)
 Out   a `QLabel`
 """
 
-from PySide6.QtCore import QEvent, QSize, Qt
+from PySide6.QtCore import QEvent, QSize, Qt, QTimer, Slot
 from PySide6.QtGui import QFontMetrics, QResizeEvent
 from PySide6.QtWidgets import QLabel, QWidget
 
@@ -33,11 +33,17 @@ class Prose(QLabel):
     _most = 0  # px, of a line; 0: to be measured, for layouts ask a hundred times
     _free = 0  # px beyond it
 
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        # never within a pass of the layout that makes it wider: the layout would lose what is asked of it
+        self._freeing = QTimer(self, singleShot=True, interval=0)
+        self._freeing.timeout.connect(self._leave_free)
+
     def setText(self, words: str) -> None:
         """Show this; numbers keep their units beside them."""
         super().setText(unbroken(words))
         self._most = 0
-        self._leave_free()
+        self._freeing.start()
 
     def text(self) -> str:
         """As it was set."""
@@ -58,22 +64,25 @@ class Prose(QLabel):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Leave free what lies beyond the longest line."""
         super().resizeEvent(event)
-        self._leave_free()
+        self._freeing.start()
 
     def changeEvent(self, event: QEvent) -> None:
         """Larger letters take a wider line."""
         super().changeEvent(event)
         if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
             self._most = 0
-            self._leave_free()
+            if hasattr(self, "_freeing"):  # Qt begins before we have
+                self._freeing.start()
 
     def _longest(self) -> int:
         if not self._most:
             metrics = self.fontMetrics()
-            line, whole = line_width(metrics), metrics.horizontalAdvance(super().text())
+            line = line_width(metrics)
+            whole = max(map(metrics.horizontalAdvance, super().text().split("\n")))
             self._most = whole + ROUNDED if line < whole <= GRACE * line else line
         return self._most
 
+    @Slot()
     def _leave_free(self) -> None:
         beyond = max(0, self.width() - self._longest())
         if beyond != self._free:

@@ -4,9 +4,10 @@ from collections.abc import Callable
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QScrollArea, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
+from gui.controls.rolling import roll_down
 from gui.style.palette import dress
 from gui.style.tokens import Scheme
 from gui.style.unbroken import unbroken
@@ -40,6 +41,7 @@ def test_lines_are_no_longer_than_reads_well_however_wide_the_window(
     with qtbot.waitExposed(page):
         page.resize(2400, 900)
         page.show()
+    qtbot.waitUntil(lambda: label.contentsRect().width() < label.width())
 
     letter = label.fontMetrics().horizontalAdvance(label.text()) / len(label.text())
     assert label.x() < 50  # where all else begins, not in the middle
@@ -47,8 +49,7 @@ def test_lines_are_no_longer_than_reads_well_however_wide_the_window(
     lines = label.height() / label.fontMetrics().lineSpacing()
     assert lines >= len(label.text()) / 76
     page.resize(300, 900)
-    QApplication.processEvents()
-    assert label.contentsRect().width() == label.width()  # a narrow page is used to its end
+    qtbot.waitUntil(lambda: label.contentsRect().width() == label.width())  # a narrow page is used to its end
     dress(dressed, Scheme.LIGHT)
 
 
@@ -101,3 +102,29 @@ def test_no_line_breaks_for_the_sake_of_a_word(
 
     assert label.heightForWidth(1800) < 1.5 * label.fontMetrics().lineSpacing()
     dress(dressed, Scheme.LIGHT)
+
+
+def test_a_page_that_rolls_gives_every_sentence_its_lines(qtbot: QtBot, dressed: QApplication) -> None:
+    area = QScrollArea()
+    qtbot.addWidget(area)
+    roll_down(area)
+    page = QWidget()
+    column = QVBoxLayout(page)
+    labels = [wrapped("", page) for _ in range(12)]
+    for label in labels:
+        column.addWidget(label)
+    column.addStretch(1)
+    area.setWidget(page)
+    area.resize(1500, 300)
+    with qtbot.waitExposed(area):
+        area.show()
+
+    for width in (1500, 900, 1600):
+        area.resize(width, 300)
+        for label in labels:
+            label.setText(
+                f"At {width} px a sentence goes on and on, as they do where much is explained. " * 4
+            )
+        qtbot.waitUntil(lambda: all(one.heightForWidth(one.width()) <= one.height() for one in labels))
+        qtbot.wait(20)
+        assert all(one.heightForWidth(one.width()) <= one.height() for one in labels)

@@ -2,7 +2,7 @@
 
 import pytest
 from PySide6.QtGui import QFontMetricsF
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
@@ -33,7 +33,7 @@ def test_a_tray_without_a_photo_has_no_heading_over_nothing(
     side.show_state(read_tray(rack_book, rack_book.trays()[0].id))
     side.show()
 
-    below = side.findChildren(type(side.told))
+    below = side.findChildren(QLabel)
     shown = {label.text() for label in below if label.isVisible()}
     assert {"Growth beside its mates", "How it grows"} <= shown
     assert not {"Numbers of this day", "The photo"} & shown
