@@ -32,7 +32,7 @@ def a_copy(
     make: Callable[[Path], Book] = Book.create,
 ) -> Book:
     """A book in `folder` in which `fill` has been done; `kind` says all that it depends on."""
-    if kind not in _patterns:
+    if kind not in _patterns or not _patterns[kind].is_dir():  # somebody may tidy up meanwhile
         _patterns[kind] = _made(make, fill)
     shutil.copytree(_patterns[kind], folder)
     return Book.open(folder)
