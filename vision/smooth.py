@@ -1,7 +1,7 @@
 """Smooth: top view and its labels -> how much of the tray lies under something smooth.
 
 In    top view, uint8 (rows, columns, 3), sRGB; its labels (rows, columns); scale in px/mm
-Out   the largest smooth piece that is neither leaf nor felt, % of the top view; where it is smooth
+Out   the largest smooth piece that is no leaf, % of the top view; where it is smooth
 Not   light over a part of the tray (`glare.py`) or over all of it (`veil.py`); what the thing is
 
 Seeds, hulls, fibres and grains leave no bare place of a tray without contrast within a millimetre. A hand,
@@ -21,7 +21,7 @@ from numpy.typing import NDArray
 from vision.cielab import lab
 from vision.ground import WALL_MM
 from vision.planes import Mask, Pixels, mm_from_edge
-from vision.tissue import Label, Labels, canopy
+from vision.tissue import Labels, canopy
 
 __all__ = ["MOST_SMOOTH_PCT", "smooth_pct", "smooth_things"]
 
@@ -38,7 +38,7 @@ WINDOW_MM = 4.0  # half a window and what the opening takes beside a wall
 
 
 def smooth_pct(top: Pixels, labels: Labels, px_per_mm: float) -> float:
-    """Largest smooth piece that is neither canopy nor fuzz, % of the top view."""
+    """Largest smooth piece that is no canopy, % of the top view. Felt has grain; a glove may pass for it."""
     return _largest_pct(_smooth_cells(top, px_per_mm), labels)
 
 
@@ -60,7 +60,7 @@ def _smooth_cells(top: Pixels, px_per_mm: float) -> Mask:
 
 
 def _largest_pct(cells: Mask, labels: Labels) -> float:
-    open_ground = (~canopy(labels) & (labels != Label.FUZZ)).astype(np.float32)
+    open_ground = (~canopy(labels)).astype(np.float32)
     bare = cv2.resize(open_ground, cells.shape[::-1], interpolation=cv2.INTER_AREA) > BARE
     narrowest = cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (NARROWEST, NARROWEST))
     wide = cv2.morphologyEx((cells & bare).astype(np.uint8), cv2.MORPH_OPEN, narrowest)
