@@ -14,6 +14,7 @@ from enum import StrEnum
 import cv2
 import numpy as np
 
+from vision.lens import Bend
 from vision.photo import Photo, Point, quarter_turned, stored_points
 
 __all__ = [
@@ -62,6 +63,10 @@ class Corners:
     lens: tuple[float, float] = (0.0, 0.0)  # r_d = r (1 + k1 r^2 + k2 r^4), r in half diagonals (Brown 1971)
     focal_px: float | None = None
     axis_px: Point | None = None  # where the camera's axis meets the stored photo; None: in its middle
+
+    def bend(self, size: tuple[int, int]) -> Bend:
+        """What the lens does to a stored photo of that width and height."""
+        return Bend.of(self.lens, size, self.axis_px)
 
 
 def by_hand(points_upright: Sequence[Point], photo: Photo) -> Corners:

@@ -13,6 +13,7 @@ other way round, cut out from there, does it once more (`refined`).
 """
 
 import math
+from dataclasses import replace
 
 import cv2
 import numpy as np
@@ -23,6 +24,7 @@ from vision.framedoubt import Closer, Finding, confidence, guessed_mm
 from vision.framefit import (
     CORNERS_MM,
     HALF_MM,
+    LENS_SPREAD,
     Array,
     Points,
     Pose,
@@ -130,7 +132,7 @@ def search(small: Pixels, focal_35mm: float | None) -> Finding | None:
 
 def refined(pose: Pose, near: Pixels) -> Closer:
     """The tray in a photo reduced less, fitted again to what is seen there twice as finely."""
-    pose = pose.scaled(near.shape[1] / pose.size[0])
+    pose = replace(pose.scaled(near.shape[1] / pose.size[0]), lens_spread=LENS_SPREAD)
     for way in FINE_WAYS:
         looks = look_at(pose, [near], (way,), FINE)
         for window in FINE_WINDOWS_MM:

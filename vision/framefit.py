@@ -5,21 +5,34 @@ Out   `Pose`: where the tray stands before the camera; corners, focal length, ti
 Not   finding the points (`frame.py`, `framenet.py`)
 
 The tray is a flat rectangle of known size, the camera a pinhole with square pixels looking through the middle
-of the photo, so six numbers and the focal length say all. They are fitted by Gauss-Newton with robust weights
-(Huber 1964; formula from memory) to distances in mm on the tray, with priors where points cannot tell: trays
-are photographed from above, the focal length is that of Exif or a phone's.
+of the photo, so six numbers and the focal length say all but the lens, whose two terms bend the sides by a mm
+or two (`lens.py`); where sides are looked at closely, these are fitted too. It is done by Gauss-Newton with
+robust weights (Huber 1964; formula from memory) to distances in mm on the tray, with priors where points
+cannot tell: trays are photographed from above, the focal length is that of Exif or a phone's, lenses bend
+little.
 """
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import cv2
 import numpy as np
 from numpy.typing import NDArray
 
 from vision.camera import FILM_DIAGONAL_MM, USUAL_FOCAL_35MM
+from vision.lens import Bend
 
-__all__ = ["Array", "Points", "Pose", "distances", "first_pose", "fitted", "inverse", "through"]
+__all__ = [
+    "LENS_SPREAD",
+    "Array",
+    "Points",
+    "Pose",
+    "distances",
+    "first_pose",
+    "fitted",
+    "inverse",
+    "through",
+]
 
 Array = NDArray[np.float64]
 
@@ -29,8 +42,13 @@ CORNERS_MM = HALF_MM * np.array([[-1.0, -1.0], [1.0, -1.0], [1.0, 1.0], [-1.0, 1
 TILT_SPREAD = 0.15  # rad, of each of two axes
 EXIF_SPREAD = 0.03  # of the logarithm of the focal length: the 35 mm figure is a whole number
 UNKNOWN_SPREAD = 0.10
+NO_LENS = (1e-6, 1e-6)
+# Half as much again as in the photos learned from: where sides hide, nobody should be sure of a lens.
+LENS_SPREAD = (0.03, 0.008)
 HUBER = 2.0
-STEPS = (1e-4, 1e-4, 1e-4, 1e-4, 1e-4, 1e-4, 1e-4)
+NUMBERS = 9
+STEP = 1e-4  # of each
+LENS_ROUNDS = 3
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,28 +62,30 @@ class Points:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Pose:
-    """Seven numbers: two tilts and a turn (rad), place (in distances), logs of distance and focal length."""
+    """Two tilts and a turn (rad), place (in distances), logs of distance and focal length, two lens terms."""
 
-    values: Array  # tilt x, tilt y, turn, x / z, y / z, log z (mm), log of the focal length (px)
+    values: Array  # tilt x, tilt y, turn, x / z, y / z, log z (mm), log of the focal length (px), k1, k2
     size: tuple[int, int]
     expected: tuple[float, float]  # log of the focal length and its spread
+    lens_spread: tuple[float, float] = NO_LENS  # of the two terms about none
     covariance: Array | None = None
 
     @property
     def matrix(self) -> Array:
-        """Homography (3, 3) from mm on the tray (middle, y down) to px of the photo."""
+        """Homography (3, 3) from mm on the tray (middle, y down) to px of the photo freed from its lens."""
         return _matrix(self.values, self.size)
 
     @property
     def corners(self) -> Array:
         """(4, 2) px, top left, top right, bottom right, bottom left."""
-        return through(self.matrix, CORNERS_MM)
+        return _bend(self.values, self.size).bent(through(self.matrix, CORNERS_MM))
 
     def scaled(self, times: float) -> "Pose":
         """The same tray in the same photo, reduced less: `times` as many px."""
-        closer = np.array([0, 0, 0, 0, 0, 0, math.log(times)])
+        closer = np.array([0, 0, 0, 0, 0, 0, math.log(times), 0, 0])
         width, height = self.size
-        return Pose(
+        return replace(
+            self,
             values=self.values + closer,
             size=(round(width * times), round(height * times)),
             expected=(self.expected[0] + math.log(times), self.expected[1]),
@@ -82,9 +102,10 @@ class Pose:
         if self.covariance is None:
             return math.inf
         back = inverse(self.matrix)
-        slopes = np.stack(
-            [(through(back, _stepped(self, k).corners) - CORNERS_MM) / STEPS[k] for k in range(7)], -1
-        )
+        stepped = [replace(self, values=self.values + step).corners for step in STEP * np.eye(NUMBERS)]
+        free = _bend(self.values, self.size).freed
+        moved = [through(back, free(corners, LENS_ROUNDS)) - CORNERS_MM for corners in stepped]
+        slopes = np.stack(moved, -1) / STEP
         each = np.einsum("nik,kl,nil->n", slopes, self.covariance, slopes)
         return float(np.sqrt(each.max()))
 
@@ -97,7 +118,8 @@ def first_pose(quad: Array, size: tuple[int, int], focal_35mm: float | None) -> 
     scale = math.hypot(*along) / 2 / (2 * HALF_MM[0])
     middle = (quad.mean(axis=0) - np.array(size) / 2) / focal
     log_focal = math.log(focal)
-    values = np.array([0, 0, math.atan2(along[1], along[0]), *middle, math.log(focal / scale), log_focal])
+    turn = math.atan2(along[1], along[0])
+    values = np.array([0, 0, turn, *middle, math.log(focal / scale), log_focal, 0, 0])
     spread = EXIF_SPREAD if known else UNKNOWN_SPREAD
     return Pose(values=values, size=size, expected=(log_focal, spread))
 
@@ -105,22 +127,20 @@ def first_pose(quad: Array, size: tuple[int, int], focal_35mm: float | None) -> 
 def fitted(pose: Pose, points: Points, rounds: int = 6) -> Pose:
     """The pose that suits the points and the priors best, with the covariance of its numbers."""
     values = pose.values.copy()
-    wanted = np.zeros(7)
+    wanted = np.zeros(NUMBERS)
     wanted[6] = pose.expected[0]
-    firm = np.array([TILT_SPREAD**-2, TILT_SPREAD**-2, 0, 0, 0, 0, pose.expected[1] ** -2])
-    left = np.eye(7)
+    spread = np.array([TILT_SPREAD, TILT_SPREAD, *([np.inf] * 4), pose.expected[1], *pose.lens_spread])
+    firm = spread**-2
+    left = np.eye(NUMBERS)
     for _ in range(rounds):
         off = _distances(values, pose.size, points)
         slopes = np.stack(
-            [
-                (_distances(values + step, pose.size, points) - off) / step[k]
-                for k, step in enumerate(np.diag(STEPS))
-            ],
+            [(_distances(values + step, pose.size, points) - off) / STEP for step in STEP * np.eye(NUMBERS)],
             -1,
         )
         scaled = np.abs(off) * np.sqrt(points.weights)
         weight = points.weights * np.minimum(1.0, HUBER / np.maximum(scaled, 1e-9))
-        left = (slopes * weight[:, None]).T @ slopes + np.diag(firm) + np.eye(7) * 1e-6
+        left = (slopes * weight[:, None]).T @ slopes + np.diag(firm) + np.eye(NUMBERS) * 1e-6
         right = slopes.T @ (weight * off) + firm * (values - wanted)
         step = np.linalg.solve(left, right)
         step[:3] = np.clip(step[:3], -0.2, 0.2)
@@ -129,7 +149,7 @@ def fitted(pose: Pose, points: Points, rounds: int = 6) -> Pose:
         values[:2] = np.clip(values[:2], -0.9, 0.9)
         if np.abs(step).max() < 1e-5:
             break
-    return Pose(values=values, size=pose.size, expected=pose.expected, covariance=inverse(left))
+    return replace(pose, values=values, covariance=inverse(left))
 
 
 def distances(pose: Pose, points: Points) -> Array:
@@ -149,13 +169,14 @@ def inverse(matrix: Array) -> Array:
 
 
 def _distances(values: Array, size: tuple[int, int], points: Points) -> Array:
-    places = through(inverse(_matrix(values, size)), points.places)
+    flat = _bend(values, size).freed(points.places, LENS_ROUNDS)
+    places = through(inverse(_matrix(values, size)), flat)
     off = np.where(points.sides < 2, places[:, 1], places[:, 0])
     return np.asarray(off - np.array([-HALF_MM[1], HALF_MM[1], -HALF_MM[0], HALF_MM[0]])[points.sides])
 
 
 def _matrix(values: Array, size: tuple[int, int]) -> Array:
-    tilt_x, tilt_y, turn, x, y, log_far, log_focal = values
+    tilt_x, tilt_y, turn, x, y, log_far, log_focal = values[:7]
     lean = cv2.Rodrigues(np.array([tilt_x, tilt_y, 0.0]))[0]
     spin = np.array([[math.cos(turn), -math.sin(turn)], [math.sin(turn), math.cos(turn)], [0.0, 0.0]])
     axes = lean @ spin
@@ -165,7 +186,5 @@ def _matrix(values: Array, size: tuple[int, int]) -> Array:
     return np.asarray(camera @ view, float)
 
 
-def _stepped(pose: Pose, k: int) -> Pose:
-    values = pose.values.copy()
-    values[k] += STEPS[k]
-    return Pose(values=values, size=pose.size, expected=pose.expected)
+def _bend(values: Array, size: tuple[int, int]) -> Bend:
+    return Bend.of((float(values[7]), float(values[8])), size)

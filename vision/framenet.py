@@ -34,7 +34,7 @@ __all__ = [
 
 DIGESTS = {
     "frame_place": "650407333b84e72c42e88cd880f7366870bb7dead078f3c91ae2b110c42a8211",
-    "frame_edges": "a204122f9a3e1f6190b9b2e417e30e50413792184c63671c0f9c332d8948b6ca",
+    "frame_edges": "62fc3141116029b4179d7e14760419c9f0bf2afd4c1ac6e8accf154915577ce9",
     "frame_sides": "915023e493fa6893144058fdd1f1cb08b0e02e470c49522c3fb3baa5a279c868",
 }
 PLACE_SIZE = (256, 192)
@@ -49,6 +49,7 @@ class Fineness:
     network: str
     view_px: tuple[int, int]
     longest_px: int  # longer side of the reduced photo that views are cut from
+    as_bent: bool  # whether sides are told as a lens bends them, or straight from corner to corner
 
     @property
     def view_mm_per_px(self) -> float:
@@ -61,8 +62,8 @@ class Fineness:
         return 2 * self.view_mm_per_px
 
 
-COARSE = Fineness(network="frame_sides", view_px=(320, 192), longest_px=640)
-FINE = Fineness(network="frame_edges", view_px=(640, 384), longest_px=1280)
+COARSE = Fineness(network="frame_sides", view_px=(320, 192), longest_px=640, as_bent=False)
+FINE = Fineness(network="frame_edges", view_px=(640, 384), longest_px=1280, as_bent=True)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -19,6 +19,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from vision.camera import USUAL_FOCAL_35MM, focal_from_exif
+from vision.lens import Bend
 
 __all__ = ["ASIDE_SPREAD", "Pose", "Seen", "first_poses", "usual_aside", "usual_focal"]
 
@@ -51,6 +52,12 @@ class Pose:
         return np.array(self.size) / 2 + self.aside
 
     @property
+    def bend(self) -> Bend:
+        """What its lens does to its photo."""
+        x, y = self.middle
+        return Bend.of(self.lens, self.size, (x, y))
+
+    @property
     def tilt_deg(self) -> float:
         """Angle between the optical axis and straight down, 0-180 degrees."""
         return math.degrees(math.acos(float(np.clip(-self.turn[2, 2], -1, 1))))
@@ -59,10 +66,7 @@ class Pose:
         """(n, 3) mm in tray axes -> (n, 2) px in the photo, edge coordinates."""
         seen = places_mm @ self.turn.T + self.shift
         flat = self.focal_px * seen[:, :2] / np.maximum(seen[:, 2:], 1.0)
-        half = math.hypot(*self.size) / 2
-        r2 = (flat**2).sum(1, keepdims=True) / half**2
-        bent = flat * (1 + self.lens[0] * r2 + self.lens[1] * r2**2)
-        return np.asarray(bent + self.middle)
+        return self.bend.bent(flat + self.middle)
 
     def plane(self, height_mm: float) -> Array:
         """Homography (3, 3) from x, y in mm on the level plane at `height_mm` to the photo; without lens."""

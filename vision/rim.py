@@ -99,14 +99,14 @@ def _plane(fit: Fit, tray: TrayType) -> Plane | None:
     if free is None:
         return None
     rim = tray.inner_corners()
-    laid = Laid(free.pose.project(rim))
+    laid = Laid(free.pose.project(rim), free.pose.bend)
     open_moves = free.covariance_of(lambda pose: laid.move_to(Laid(pose.project(rim))))
     return Plane(laid, open_moves + np.diag(OPEN_MM) ** 2, free.pose)
 
 
 def _settled(told: Corners, fit: Fit, tray: TrayType, rim: "_Rim") -> Corners:
     """Corners as told, moved, or as told and unsure."""
-    before = Laid(np.array(told.points))
+    before = Laid(np.array(told.points), told.bend(rim.size))
     sure = told.confidence >= SURE
     if sure and rim.is_at(before):
         return told
@@ -153,6 +153,7 @@ class _Rim:
 
     def __init__(self, photo: Photo) -> None:
         self._photo = photo
+        self.size = photo.size_stored
         self._pictures: dict[Fineness, Pixels] = {}
 
     def is_at(self, laid: Laid) -> bool:
@@ -172,13 +173,12 @@ class _Rim:
 
         None where its rim reaches beyond the photo, whose edge is easily taken for a side.
         """
-        size = self._photo.size_stored
-        if not begin.within(size):
+        if not begin.within(self.size):
             return None
         move, expected = plane.laid.move_to(begin), np.zeros(4)
         for fineness in LOOKS:
             laid = plane.laid.moved(move)
-            if not laid.within(size):
+            if not laid.within(self.size):
                 return None
             seen = self._beside(laid, fineness)
             further, covariance = seen.move(expected - move, plane.covariance)

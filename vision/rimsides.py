@@ -1,6 +1,6 @@
 """Rim sides: an inner area laid into a photo -> how far beside it its sides are seen, and how to move it.
 
-In    four corners in a picture; what the frame networks say of the sides there (`framesides.py`)
+In    four corners in a picture, its lens; what the frame networks say of the sides there (`framesides.py`)
 Out   `Laid`, which moves; `Beside`: distances at two places a side, their errors, the move that suits them
 Not   which move is believed (`rim.py`)
 
@@ -18,6 +18,7 @@ from vision.camera import homography
 from vision.framefit import CORNERS_MM, HALF_MM, Points, inverse, through
 from vision.framenet import Fineness
 from vision.framesides import Way, look_at, points_of
+from vision.lens import Bend
 from vision.photo import Pixels
 
 __all__ = ["CLIPPED", "MOVES", "Beside", "Laid", "seen_beside"]
@@ -56,6 +57,7 @@ class Laid:
     """A tray's inner area laid into a picture."""
 
     corners: Array  # (4, 2) px, clockwise from the top left of the top view
+    bend: Bend | None = None  # None: straight lines are straight
 
     @cached_property
     def matrix(self) -> Array:
@@ -64,12 +66,19 @@ class Laid:
 
     def scaled(self, times: float) -> "Laid":
         """The same in the same picture with so many times as many px."""
-        return Laid(self.corners * times)
+        return Laid(self.corners * times, self.bend.scaled(times) if self.bend else None)
 
     def moved(self, move: Array) -> "Laid":
         """Shifted, grown and turned in its own plane by a move (4,), mm."""
         grown = CORNERS_MM * (1 + move[2] / REACH_MM) + _turned(CORNERS_MM) * (move[3] / REACH_MM)
-        return Laid(through(self.matrix, grown + move[:2]))
+        return Laid(through(self.matrix, grown + move[:2]), self.bend)
+
+    def places_of(self, points: Array) -> Array:
+        """Points (n, 2) px of sides as bent by the lens, mm in the tray, where they are straight."""
+        if self.bend is None:
+            return through(inverse(self.matrix), points)
+        flat = homography(CORNERS_MM, self.bend.freed(self.corners))
+        return through(inverse(flat), self.bend.freed(points))
 
     def beside(self, other: "Laid") -> Array:
         """(8,) how far beside the places here those of another lie, mm."""
@@ -123,6 +132,8 @@ class Beside:
 def seen_beside(laid: Laid, picture: Pixels, fineness: Fineness, window_mm: float) -> Beside:
     """What a network sees of the sides within a window on either side of where they are laid."""
     points = points_of(look_at(laid, [picture], [Way()], fineness), laid, window_mm)
+    if fineness.as_bent:
+        return _by_halves(laid.places_of(points.places), points)
     return _by_halves(through(inverse(laid.matrix), points.places), points)
 
 

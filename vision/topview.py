@@ -16,6 +16,7 @@ import numpy as np
 
 from vision.camera import Matrix, homography, local_scale, tilt_deg
 from vision.corners import Corners
+from vision.lens import Bend
 from vision.photo import Photo, Pixels, in_srgb
 
 __all__ = [
@@ -70,8 +71,8 @@ def make_top_view(
 
     Raises ValueError where three corners lie on one line.
     """
-    centre, reach = _middle(photo, corners), np.hypot(*photo.size_stored) / 2
-    plane = homography(FRAME, _without_lens(np.array(corners.points, float), corners.lens, centre, reach))
+    bend = corners.bend(photo.size_stored)
+    plane = homography(FRAME, bend.freed(np.array(corners.points, float)))
     own = plane @ np.diag([TOP_WIDTH / inner_mm[0], TOP_HEIGHT / inner_mm[1], 1.0])  # from mm on this tray
     scales = [local_scale(own, x, y) for x, y in FRAME / (TOP_WIDTH, TOP_HEIGHT) * inner_mm]
     shrink = float(np.mean([scale[2] for scale in scales])) / top_scale(*inner_mm)
@@ -81,7 +82,7 @@ def make_top_view(
     if corners.lens == (0.0, 0.0):
         top = _averaged(_warped(source, plane, origin, times))
     else:
-        top = _warped_through_lens(source, plane, origin, times, corners.lens, centre, reach)
+        top = _warped_through_lens(source, plane, origin, times, bend)
     tilt = corners.tilt_deg
     return TopView(
         pixels=in_srgb(top, photo.profile),
@@ -96,13 +97,6 @@ def tray_quad(top: TopView, times: float = 1.0) -> Matrix:
     middle = FRAME.mean(axis=0)
     corners = np.column_stack([middle + (FRAME - middle) * times, np.ones(4)]) @ top.homography.T
     return np.asarray(corners[:, :2] / corners[:, 2:], float)
-
-
-def _middle(photo: Photo, corners: Corners) -> Matrix:
-    """Of the lens: of a cropped photo it lies aside."""
-    if corners.axis_px is not None:
-        return np.array(corners.axis_px, float)
-    return np.array(photo.size_stored, float) / 2
 
 
 def _crop(photo: Photo, corners: Corners, shrink: float) -> tuple[tuple[int, int, int, int], int]:
@@ -155,11 +149,10 @@ def _warped_through_lens(
     plane: Matrix,
     origin: tuple[int, int],
     times: int,
-    lens: tuple[float, float],
-    centre: Matrix,
-    reach: float,
+    lens: Bend,
 ) -> Pixels:
     """The top view where the photo is bent by its lens; strip by strip: the sums stay in the cache."""
+    (k1, k2), centre = lens.terms, lens.middle
     x = (np.arange(TOP_WIDTH * FINER) + 0.5) / FINER
     top = np.empty((TOP_HEIGHT, TOP_WIDTH, 3), np.uint8)
     for row in range(0, TOP_HEIGHT, STRIP_ROWS):
@@ -168,22 +161,12 @@ def _warped_through_lens(
         below = plane[2, 0] * x + plane[2, 1] * y + plane[2, 2]
         u = (plane[0, 0] * x + plane[0, 1] * y + plane[0, 2]) / below - centre[0]
         v = (plane[1, 0] * x + plane[1, 1] * y + plane[1, 2]) / below - centre[1]
-        square = (u * u + v * v) / reach**2
-        bend = 1 + lens[0] * square + lens[1] * square * square
+        square = (u * u + v * v) / lens.reach**2
+        bend = 1 + k1 * square + k2 * square * square
         across = ((u * bend + centre[0] - origin[0]) / times - 0.5).astype(np.float32)
         down = ((v * bend + centre[1] - origin[1]) / times - 0.5).astype(np.float32)
         strip[:] = _averaged(np.asarray(cv2.remap(source, across, down, cv2.INTER_LINEAR), np.uint8))
     return top
-
-
-def _without_lens(points: Matrix, lens: tuple[float, float], centre: Matrix, reach: float) -> Matrix:
-    """Where the points would lie without the lens: r_d = r (1 + k1 r^2 + k2 r^4), solved by iteration."""
-    bent = (points - centre) / reach
-    straight = bent
-    for _ in range(20):
-        square = (straight**2).sum(axis=-1, keepdims=True)
-        straight = bent / (1 + lens[0] * square + lens[1] * square**2)
-    return np.asarray(straight * reach + centre, float)
 
 
 def _shift(x: float, y: float) -> Matrix:

@@ -14,7 +14,7 @@ SIZE = (1280, 960)
 def pose(middle: tuple[float, float] = (640.0, 480.0), spread: float = 0.5) -> Pose:
     """A tray seen from straight above at 1.5 px/mm, with a covariance that gives about that spread, mm."""
     seen = first_pose(CORNERS_MM * 1.5 + np.array(middle), SIZE, 27.0)
-    shifts = np.diag([0, 0, 0, 1.0, 1.0, 0, 0]) * (spread * 1.5 / np.exp(seen.values[6])) ** 2 / 2
+    shifts = np.diag([0, 0, 0, 1.0, 1.0, 0, 0, 0, 0]) * (spread * 1.5 / np.exp(seen.values[6])) ** 2 / 2
     return replace(seen, covariance=shifts)
 
 

@@ -102,12 +102,11 @@ def test_where_marks_and_rim_agree_on_no_place_nobody_is_sure(station, marks):
 
 
 @pytest.mark.parametrize("end", [-1, 1], ids=["left", "right"])
-def test_one_side_alone_that_is_seen_aside_moves_nothing_and_is_asked_about(station, marks, end):
+def test_one_side_alone_that_is_seen_aside_moves_nothing(station, marks, end):
     """As the rim of the next tray, where leaves hide its own: such trays were surely 3 to 5 mm aside."""
     held = rim_corners(marks, replace(station, pixels=end_moved(station.pixels, 5.0 * end)), TRAY)
 
     assert worst_mm(held) < 1.5
-    assert held.confidence < SURE
 
 
 def end_moved(pixels: Pixels, by_mm: float) -> Pixels:

@@ -6,7 +6,8 @@ import cv2
 import numpy as np
 import pytest
 
-from vision.framefit import CORNERS_MM
+from vision.framefit import CORNERS_MM, through
+from vision.lens import Bend
 from vision.pose import Pose
 from vision.rimsides import MOVES, Beside, Laid
 from vision.traytype import TrayType
@@ -82,3 +83,18 @@ def test_what_is_not_seen_is_as_expected():
 def test_a_rim_beyond_the_photo_is_told(right_px, inside):
     laid = Laid(camera(0.0).project(RIM) + np.array([right_px * 4, 0.0]))
     assert laid.within(SIZE) is inside
+
+
+def test_sides_that_a_lens_has_bent_lie_straight_in_the_tray():
+    bend = Bend.of((-0.035, 0.004), SIZE)
+    flat = camera(7.0)
+    x = np.linspace(-250.0, 250.0, 11)
+    lower = np.column_stack([x, np.full(11, 127.0)])
+    laid = Laid(bend.bent(flat.project(RIM)), bend)
+    seen = bend.bent(through(Laid(flat.project(RIM)).matrix, lower))
+
+    straight = Laid(laid.corners).places_of(seen)
+
+    assert laid.places_of(seen) == pytest.approx(lower, abs=0.01)
+    assert np.ptp(straight[:, 1]) > 0.8
+    assert laid.scaled(0.25).places_of(seen / 4) == pytest.approx(lower, abs=0.01)

@@ -2,10 +2,11 @@
 
 In    `Scenes`, how wrongly views are placed
 Out   *place*: the whole photo (256 x 192) and where the inner area and the outer rim are, also under leaves;
-      *sides*: a rectified view with the inner area roughly in its middle, its true corners, its visible rim
+      *sides*: a rectified view with the inner area roughly in its middle, its true sides as the photo's lens
+      bends them, its visible rim
 Not   changes of pictures (`frame_pictures.py`), what an error costs (`frame_losses.py`)
 
-Targets are drawn from the true corners, never from what is visible.
+Targets are drawn from the true corners and lens, never from what is visible.
 """
 
 import math
@@ -14,7 +15,7 @@ from dataclasses import dataclass
 import torch
 import torch.nn.functional as tf
 from frame_pictures import recoloured, seen
-from frame_planes import Chance, moved, rectangle, solve, turn
+from frame_planes import Chance, bent, freed, moved, rectangle, solve, turn
 from frame_scenes import Scenes, grounds
 from torch import Tensor
 
@@ -22,6 +23,7 @@ PLACE_SIZE = (256, 192)
 VIEW_MM = (640.0, 384.0)
 INNER_MM = (508.0, 254.0)
 OUTER_MM = (545.0, 278.0)
+SIDE_POINTS = 17
 
 
 @dataclass(frozen=True)
@@ -58,7 +60,7 @@ def whole_views(scenes: Scenes, ids: Tensor, chance: Chance) -> Tensor:
 
 
 def near_views(scenes: Scenes, ids: Tensor, chance: Chance, wrongness: Wrongness) -> tuple[Tensor, Tensor]:
-    """Homographies from the rectified view to the photo, wrongly placed by chance; true corners."""
+    """Homographies from the rectified view to the photo, wrongly placed by chance; true sides."""
     n = len(ids)
     inner = rectangle(INNER_MM, n, chance.device)
     corners = scenes.corners[ids]
@@ -75,8 +77,21 @@ def near_views(scenes: Scenes, ids: Tensor, chance: Chance, wrongness: Wrongness
     px = scenes.fineness.sides[0] / VIEW_MM[0]
     start = (inner + torch.tensor(VIEW_MM, device=chance.device) / 2) * px
     to_mm = solve(start, wrong)
-    true = moved(torch.linalg.inv(to_mm), inner)
-    return to_photo @ to_mm, true
+    matrix = to_photo @ to_mm
+    return matrix, true_sides(scenes, ids, inner, sign, matrix)
+
+
+def true_sides(scenes: Scenes, ids: Tensor, inner: Tensor, sign: Tensor, matrix: Tensor) -> Tensor:
+    """Points (n, 4, k, 2) along top, bottom, left and right side in the view, as the lens bends them."""
+    share = torch.linspace(0, 1, SIDE_POINTS, device=inner.device)[:, None]
+    sides = [
+        inner[:, None, a] + share * (inner[:, b] - inner[:, a])[:, None]
+        for a, b in ((0, 1), (3, 2), (0, 3), (1, 2))
+    ]
+    source, lens = scenes.fineness.source, scenes.lens[ids]
+    flat = solve(inner * sign, freed(scenes.corners[ids], lens, source))
+    photo = bent(moved(flat, torch.cat(sides, 1)), lens, source)
+    return moved(torch.linalg.inv(matrix), photo).unflatten(1, (4, SIDE_POINTS))
 
 
 def drawn(quad: Tensor, size: tuple[int, int]) -> Tensor:
@@ -115,10 +130,10 @@ def place_batch(scenes: Scenes, n: int, chance: Chance) -> tuple[Tensor, Tensor]
 
 
 def sides_batch(scenes: Scenes, n: int, chance: Chance, wrongness: Wrongness = GUESSED) -> tuple[Tensor, ...]:
-    """Rectified pictures 0-255, true corners in them, visible rim, whether it is known, which hold a tray."""
+    """Rectified pictures 0-255, true sides in them, visible rim, whether it is known, which hold a tray."""
     size = scenes.fineness.sides
     ids = chance.pick(scenes.weight, n)
-    matrix, corners = near_views(scenes, ids, chance, wrongness)
+    matrix, sides = near_views(scenes, ids, chance, wrongness)
     picture, rim = seen(scenes, ids, matrix, size, chance)
     empty = max(1, n // 16)
     bare = tf.avg_pool2d(grounds(scenes, empty, size, chance), 2)
@@ -127,4 +142,4 @@ def sides_batch(scenes: Scenes, n: int, chance: Chance, wrongness: Wrongness = G
     known = scenes.known[ids].clone()
     known[:empty] = True
     tray = torch.arange(n, device=chance.device) >= empty
-    return picture * 255, corners, tf.avg_pool2d(rim, 2), known, tray
+    return picture * 255, sides, tf.avg_pool2d(rim, 2), known, tray

@@ -1,7 +1,7 @@
 """Planes seen by cameras, and chance: what pictures of the frame networks are drawn with.
 
 In    points and homographies as tensors, a batch at a time; one seed
-Out   homographies, sampling grids, rectangles; random numbers that one seed decides
+Out   homographies, sampling grids, rectangles, lenses; random numbers that one seed decides
 Not   which views are taken (`frame_batches.py`)
 """
 
@@ -41,6 +41,26 @@ def moved(matrix: Tensor, points: Tensor) -> Tensor:
     ones = torch.ones_like(points[..., :1])
     seen = torch.cat([points, ones], -1).to(matrix.dtype) @ matrix.transpose(1, 2)
     return (seen[..., :2] / seen[..., 2:]).float()
+
+
+def bent(points: Tensor, lens: Tensor, size: tuple[int, int]) -> Tensor:
+    """Points of photos of `size` through a lens (n, 2): r (1 + k1 r2 + k2 r4), r in half diagonals."""
+    middle, square = _from_middle(points, size)
+    return middle * (1 + lens[:, None, :1] * square + lens[:, None, 1:] * square**2) + points - middle
+
+
+def freed(points: Tensor, lens: Tensor, size: tuple[int, int]) -> Tensor:
+    """The way back, by iteration."""
+    found = points
+    for _ in range(8):
+        found = found + points - bent(found, lens, size)
+    return found
+
+
+def _from_middle(points: Tensor, size: tuple[int, int]) -> tuple[Tensor, Tensor]:
+    whole = torch.tensor(size, dtype=points.dtype, device=points.device)
+    middle = points - whole / 2
+    return middle, (middle / (whole.norm() / 2)).square().sum(-1, keepdim=True)
 
 
 def rectangle(size_mm: tuple[float, float], count: int, device: torch.device) -> Tensor:

@@ -62,6 +62,7 @@ class Scenes:
         self.corners = torch.tensor(
             [index[n]["corners"] for n in self.names], dtype=torch.float32, device=device
         )
+        self.lens = torch.tensor([index[n]["lens"] for n in self.names], dtype=torch.float32, device=device)
         own = [cv2.imread(str(path))[..., ::-1] for path in sorted((folder / "backs").glob("*.jpg"))]
         real = torch.from_numpy(np.stack(own).transpose(0, 3, 1, 2).copy()).to(device)
         self.backs = torch.cat([real, real[:24], drawn_grounds(DRAWN_GROUNDS, device, rng)])

@@ -2,10 +2,10 @@
 # requires-python = ">=3.11"
 # dependencies = ["torch>=2.9", "numpy", "opencv-python-headless", "onnx", "onnxscript"]
 # ///
-"""Learn the network that looks for a tray's sides twice as finely, from the coarse one's weights.
+"""Learn the network that looks for a tray's sides twice as finely, as the lens bends them.
 
-In    the folder that `prepare_frame.py --longest 1280` wrote, its photos with classes alone used;
-      `sides_HELD.pt` of `learn_frame.py`
+In    the folder that `prepare_frame.py --longest 1280` wrote, without the demonstration's photos;
+      `sides_HELD.pt` of `learn_frame.py`, or an `edges_HELD.pt` to go on from
 Out   `edges_HELD.pt`, and `edges_HELD.onnx` beside it
 Not   pictures, targets, loss (`frame_batches.py`, `frame_losses.py`); what becomes of it (`vision/frame.py`,
       `refined`)

@@ -1,6 +1,6 @@
 # /// script
 # requires-python = ">=3.11"
-# dependencies = ["numpy", "opencv-python-headless", "pillow"]
+# dependencies = ["numpy", "opencv-python-headless", "pillow", "scipy"]
 # ///
 """Reduce rendered photos and textures to what the frame networks learn from.
 
@@ -12,7 +12,8 @@ Not   learning (`learn_frame.py`)
     prepare_frame.py SOURCE TARGET
     prepare_frame.py SOURCE TARGET --longest 1280 --quality 76       for `learn_edges.py`
 
-Cards of a station are painted out, so that nothing can be learned from them.
+Cards of a station are painted out, so that nothing can be learned from them. The lens is not told of every
+photo, but the corners of two levels, the rim's and the medium's, tell it to the last digit.
 """
 
 import argparse
@@ -23,6 +24,7 @@ from pathlib import Path
 import cv2
 import numpy as np
 from PIL import ExifTags, Image
+from scipy.optimize import least_squares
 
 TEXTURE_SIDE = 512
 MARK_TO_CARD = 1.62  # a card of 72 mm around a mark of 48 mm, with a little margin
@@ -72,8 +74,45 @@ def reduced(truth_path: Path, asked: argparse.Namespace) -> dict[str, dict]:
     corners = (np.array(truth["corners_rim_px"]) * np.array(size) / np.array(photo.shape[1::-1])).round(3)
     with Image.open(truth_path.parent / f"{name}.jpg") as opened:
         focal = opened.getexif().get_ifd(ExifTags.IFD.Exif).get(ExifTags.Base.FocalLengthIn35mmFilm)
-    entry = {"corners": corners.tolist(), "focal_35mm": focal, "sha256": hashlib.sha256(data).hexdigest()}
+    entry = {
+        "corners": corners.tolist(),
+        "lens": lens_of(truth),
+        "focal_35mm": focal,
+        "sha256": hashlib.sha256(data).hexdigest(),
+    }
     return {name: entry}
+
+
+def lens_of(truth: dict) -> list[float]:
+    """k1, k2 of r (1 + k1 r2 + k2 r4), r in half diagonals, that a flat picture goes through (Brown 1971)."""
+    size = np.array(truth["size_px"], float)
+    signs = np.array([[-1.0, -1.0], [1.0, -1.0], [1.0, 1.0], [-1.0, 1.0]])
+    rim, medium = (signs * truth[f"inner_size_{level}_mm"] / 2 for level in ("rim", "medium"))
+    places = np.vstack([np.c_[rim, np.zeros(4)], np.c_[medium, np.full(4, truth["medium_below_rim_mm"])]])
+    wanted = np.vstack([truth["corners_rim_px"], truth["corners_medium_px"]]) - size / 2
+
+    def off(values: np.ndarray) -> np.ndarray:
+        lean, shift, log_far, log_focal, k1, k2 = np.split(values, [3, 5, 6, 7, 8])
+        seen = places @ cv2.Rodrigues(lean)[0].T + np.concatenate([shift, np.exp(log_far)])
+        flat = np.exp(log_focal) * seen[:, :2] / seen[:, 2:]
+        square = (flat**2).sum(1, keepdims=True) / (size**2).sum() * 4
+        return (flat * (1 + k1 * square + k2 * square**2) - wanted).ravel()
+
+    along, far = wanted[1] - wanted[0], truth["camera_height_mm"]
+    scale = np.hypot(*along) / (2 * rim[1, 0])
+    begin = [
+        0,
+        0,
+        np.arctan2(along[1], along[0]),
+        *wanted[:4].mean(0) / scale,
+        np.log(far),
+        np.log(far * scale),
+        0,
+        0,
+    ]
+    steps = [0.01, 0.01, 0.01, 1, 1, 0.01, 0.01, 0.01, 0.01]
+    found = least_squares(off, begin, x_scale=steps, xtol=1e-15, ftol=1e-15, gtol=1e-15, max_nfev=4000)
+    return [float(k) for k in found.x[7:].round(5)]
 
 
 def without_cards(small: np.ndarray, truth: dict, share: float) -> np.ndarray:
