@@ -2,7 +2,8 @@
 
 In    keys pressed in the window
 Out   Enter on a button is a press of that button, and of nothing around it
-Not   dialogs, where Qt does it; Enter in fields, lists and pictures, which have a meaning of their own
+Not   dialogs and menus, where Qt does it; Enter in fields, lists and pictures, which have a meaning of
+      their own
 
 Outside of dialogs Qt hands Enter on a button to whatever lies around it: nothing happened, or what the page
 does on Enter, though the focus stood on Leave.
@@ -30,6 +31,8 @@ class Enters(EachWindow):
         if event.type() != QEvent.Type.KeyPress or not isinstance(event, QKeyEvent):
             return False
         if event.key() not in ENTERS or event.modifiers() not in PLAIN:
+            return False
+        if QApplication.activePopupWidget() is not None:  # it chooses in a menu; the focus need not be there
             return False
         button = QApplication.focusWidget()
         if not isinstance(button, QPushButton | QToolButton) or isinstance(button.window(), QDialog):

@@ -86,3 +86,18 @@ def test_enter_in_a_field_stays_the_pages(page: Page) -> None:
     QTest.keyClick(page.windowHandle(), Qt.Key.Key_Return)
 
     assert page.used == 1
+
+
+def test_enter_in_an_open_menu_chooses_there_though_a_button_has_the_focus(page: Page, qtbot: QtBot) -> None:
+    leave, menu = QPushButton("Leave", page), QMenu(page)
+    leave.clicked.connect(lambda: page.pressed.append("leave"))
+    shown(leave)
+    pack = menu.addAction("Pack this book")
+    pack.triggered.connect(lambda: page.pressed.append("pack"))
+    menu.popup(page.mapToGlobal(page.rect().center()))
+    qtbot.waitUntil(lambda: QApplication.focusWindow() is menu.windowHandle())
+    menu.setActiveAction(pack)  # as the mouse does, which leaves the focus where it is
+
+    QTest.keyClick(menu.windowHandle(), Qt.Key.Key_Return)
+
+    assert page.pressed == ["pack"]
