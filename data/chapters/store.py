@@ -214,8 +214,9 @@ class Store:
 
     def written_elsewhere(self) -> bool:
         """Whether another thread, window or program has written since this thread asked last."""
-        row = self._row(queries.READ_VERSION)
-        before, now = getattr(self._mine, "version", None), None if row is None else int(row[0])
+        with self._using() as session:  # another one where what was taken for unchanging has changed
+            now = (session, int(session.connection.execute(queries.READ_VERSION).fetchone()[0]))
+        before = getattr(self._mine, "version", None)
         self._mine.version = now
         return before is not None and before != now
 

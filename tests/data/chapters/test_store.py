@@ -326,6 +326,25 @@ def test_what_another_computer_writes_is_seen_by_one_that_may_only_read(
         assert len(reader._all) <= 2  # the file is not opened once more for each change
 
 
+def test_that_another_computer_has_written_is_told_where_the_book_may_only_be_read(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Each look at the changed file is a new connection, and those count from the same number."""
+    Book.create(tmp_path / "book").close()
+    may_write = [False]
+    monkeypatch.setattr(os, "access", lambda *_: may_write[0])
+    with Book.open(tmp_path / "book") as reader:
+        assert not reader.written_elsewhere()
+        for code in ("A1", "A2"):
+            may_write[0] = True
+            with Book.open(tmp_path / "book") as writer:
+                writer.add_tray(a_tray(code))
+            may_write[0] = False
+
+            assert reader.written_elsewhere()
+            assert not reader.written_elsewhere()
+
+
 def test_an_older_book_that_may_only_be_read_is_told_in_words(tmp_path: Path) -> None:
     with small_disk(tmp_path / "disk", "4m") as disk:
         restored(BOOKS / "v4.sql", disk / "book")
