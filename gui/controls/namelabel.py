@@ -14,7 +14,7 @@ from gui.style.palette import set_role
 
 __all__ = ["NameLabel", "cut_name"]
 
-MOST_LETTERS = 44  # wide ones: some 60 of a name
+MOST_LETTERS = 60  # wide ones: some 70 of a name, and all that the least window has room for at large letters
 
 
 class NameLabel(QLabel):
@@ -25,7 +25,7 @@ class NameLabel(QLabel):
         set_role(self, "title")
 
     def show_name(self, words: str) -> None:
-        """Show it, as much as there is room for."""
+        """Show it, as much as the least window has room for."""
         self.ensurePolished()
         shown = cut_name(words, self.fontMetrics(), MOST_LETTERS)
         self.setText(shown)

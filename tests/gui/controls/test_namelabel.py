@@ -37,13 +37,16 @@ def test_a_long_name_fits_the_least_window_and_is_told_whole(
     dress(dressed, Scheme.LIGHT)
 
 
-def test_an_ordinary_name_is_shown_as_it_is(qtbot: QtBot, dressed: QApplication) -> None:
+@pytest.mark.parametrize(
+    "name", ["Peat mix against coir and fibre mat", "Entwurf: Peat mix against coir and fibre mat, noch einmal"]
+)
+def test_an_ordinary_name_is_shown_as_it_is(qtbot: QtBot, dressed: QApplication, name: str) -> None:
     label = NameLabel()
     qtbot.addWidget(label)
 
-    label.show_name("Peat mix against coir and fibre mat")
+    label.show_name(name)
 
-    assert (label.text(), label.toolTip()) == ("Peat mix against coir and fibre mat", "")
+    assert (label.text(), label.toolTip()) == (name, "")
 
 
 def test_long_names_in_a_foot_and_in_rows_keep_to_the_least_window(
