@@ -38,7 +38,8 @@ def test_a_long_name_fits_the_least_window_and_is_told_whole(
 
 
 @pytest.mark.parametrize(
-    "name", ["Peat mix against coir and fibre mat", "Entwurf: Peat mix against coir and fibre mat, noch einmal"]
+    "name",
+    ["Peat mix against coir and fibre mat", "Entwurf: Peat mix against coir and fibre mat, noch einmal"],
 )
 def test_an_ordinary_name_is_shown_as_it_is(qtbot: QtBot, dressed: QApplication, name: str) -> None:
     label = NameLabel()
