@@ -13,8 +13,9 @@ technique for atmospheric scattering correction of multispectral data. Remote Se
 
 Of 239 rendered photos in white light the darkest hundredth, of the tray or the photo around, had at most
 0.016 of what the lightest twentieth of the tray has in its strongest channel; six real ones of rooms 0.011
-to 0.023. Close-ups of wheat on flat soil have up to 0.17 without any veil, and taking it off cost up to 25
-points there: so nothing is done where either the tray or the photo around it has its darkness.
+to 0.023. 144 of the 239 are the demonstration's, which so proves nothing of these bars. Close-ups of wheat on
+flat soil have up to 0.17 without any veil, and taking it off cost up to 25 points there: so nothing is done
+where either the tray or the photo around it has its darkness.
 """
 
 import cv2
@@ -42,8 +43,8 @@ def veil_of(top: Pixels, photo: Pixels) -> float:
 
 def without_veil(top: Pixels, share: float) -> Pixels:
     """The top view with the veil's light taken off and the lightest things as light as they were."""
-    if share == 0:
-        return top
+    if not 0 < share < 1:
+        return top  # nothing lies over it, or nothing is left without it: a picture of one colour
     codes = linear(np.repeat(np.arange(256, dtype=np.uint8), 3).reshape(1, 256, 3))
     return np.asarray(cv2.LUT(top, encoded((codes - share * _lightest(top)) / (1 - share))), np.uint8)
 

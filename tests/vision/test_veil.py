@@ -120,3 +120,14 @@ def test_a_picture_that_is_dark_in_one_channel_has_no_veil():
     red = np.full((100, 100, 3), (250, 10, 200), np.uint8)
 
     assert veil_of(red, red) == 0
+
+
+@pytest.mark.parametrize("code", [1, 40, 128, 255])
+def test_of_a_picture_of_one_colour_nothing_is_taken_off(code):
+    """All of it may be veil: then nothing is left without it, and no number is made of that."""
+    flat = np.full((100, 100, 3), code, np.uint8)
+
+    with np.errstate(all="raise"):
+        clear = without_veil(flat, veil_of(flat, flat))
+
+    assert (clear == flat).all()
