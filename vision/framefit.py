@@ -104,7 +104,7 @@ class Pose:
         back = inverse(self.matrix)
         stepped = [replace(self, values=self.values + step).corners for step in STEP * np.eye(NUMBERS)]
         free = _bend(self.values, self.size).freed
-        moved = [through(back, free(corners, LENS_ROUNDS)) - CORNERS_MM for corners in stepped]
+        moved = [through(back, free(corners)) - CORNERS_MM for corners in stepped]
         slopes = np.stack(moved, -1) / STEP
         each = np.einsum("nik,kl,nil->n", slopes, self.covariance, slopes)
         return float(np.sqrt(each.max()))

@@ -50,6 +50,15 @@ def test_a_closer_look_that_sees_badly_takes_the_sureness_back(look):
     assert confidence(finding(), look) < 0.5
 
 
+@pytest.mark.parametrize("lens", [(0.0, 0.0), (-0.05, 0.018), (0.09, 0.0)])
+def test_a_lens_that_is_known_makes_nobody_surer_of_the_corners(lens):
+    """A shift of the tray by 0.5 mm moves its corners by as much, whatever the lens."""
+    straight = pose()
+    bending = replace(straight, values=np.array([*straight.values[:7], *lens]))
+
+    assert bending.spread_mm == pytest.approx(straight.spread_mm, rel=0.001)
+
+
 def test_a_search_that_was_too_unsure_is_not_made_sure_by_a_content_closer_look():
     lost = finding(sight=(0.9, 0.9, 0.1, 0.9), spread_mm=5.0, misfit=1.5)
 
