@@ -12,7 +12,9 @@ Not   pictures and their truth (`frame_batches.py`), losses (`frame_losses.py`),
 *Place* looks at the whole photo (256 x 192) and says where the inner area and the outer rim are, also under
 leaves. *Sides* looks at a rectified view (320 x 192, 0.5 px/mm, the inner area roughly in its middle) and
 gives, for every column, the chance of each row to hold the upper and the lower inner side, and for every row
-the same for left and right. Targets are drawn from the true corners, never from what is visible.
+the same for left and right. Targets are drawn from the true corners and lens, never from what is visible.
+The program's own *sides* was learned before, without lens: one learned anew tells sides as they are bent, and
+`COARSE.as_bent` in `vision/framenet.py` has to say so.
 
     learn_frame.py learn DATA OUT --held 0 --steps 6000     held: 0 choosing set, 1-3 thirds of the rest, all
     learn_frame.py export OUT/place_all.pt frame_place.onnx
