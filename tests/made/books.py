@@ -10,6 +10,7 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 
 from data.book import Book
+from data.chapters.store import FILE
 from data.demo import make_demo
 
 _patterns: dict[Hashable, Path] = {}
@@ -32,10 +33,22 @@ def a_copy(
     make: Callable[[Path], Book] = Book.create,
 ) -> Book:
     """A book in `folder` in which `fill` has been done; `kind` says all that it depends on."""
-    if kind not in _patterns or not _patterns[kind].is_dir():  # somebody may tidy up meanwhile
+    if kind not in _patterns or not _is_copied(_patterns[kind], folder):
         _patterns[kind] = _made(make, fill)
-    shutil.copytree(_patterns[kind], folder)
+        shutil.copytree(_patterns[kind], folder)
     return Book.open(folder)
+
+
+def _is_copied(pattern: Path, folder: Path) -> bool:
+    """Whether all of a pattern was there to be copied: somebody may tidy up before or meanwhile."""
+    try:
+        shutil.copytree(pattern, folder)
+        if all((folder / part).exists() for part in (FILE, "photos", "cache")):
+            return True
+    except (FileNotFoundError, shutil.Error):
+        pass
+    shutil.rmtree(folder, ignore_errors=True)
+    return False
 
 
 def _made(make: Callable[[Path], Book], fill: Callable[[Book], object] | None) -> Path:
