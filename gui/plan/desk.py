@@ -141,6 +141,14 @@ class PlanDesk(QObject):
         else:
             self._keeping.start()
 
+    def follow(self, draft: Draft | None, written: Draft | None) -> None:
+        """Write a draft again where Undo or Redo of a kept plan has put something else in its place."""
+        if draft is None:
+            self._keeping.stop()
+            self._unfinished = None
+        elif draft == self._unfinished != written:
+            self._keeping.start()
+
     def close(self) -> None:
         """Write what is still to be written."""
         if self._keeping.isActive():

@@ -134,6 +134,7 @@ class Plan(Screen):
         read = with_first_reading if self._first else with_reading
         self._first = False
         self.show_state(read(self.state, reading))
+        self.desk.follow(self.state.draft, reading.draft)
         if self._awaited and self.isVisible():
             self._awaited = False
             self.arrive()

@@ -16,6 +16,7 @@ from pytestqt.qtbot import QtBot
 from data.book import Book
 from data.plan.blocks import ShelfPlaces
 from data.plan.draft import Draft, Step
+from data.plan.drafttext import SETTING, draft_text
 from data.trial import CropPlan, Factor, MeasureKind, Question
 from gui.controls.numberfield import NumberField
 from gui.plan import handplaces
@@ -250,6 +251,24 @@ def test_keeping_is_one_step_of_undo_that_brings_the_draft_back(plan: Plan, book
     settle(plan, qtbot)
     assert (plan.state.draft, plan.state.shown) == (None, "Mat")
     assert len(book.draws("Mat")) == 1
+
+
+def test_undo_and_redo_of_a_kept_plan_leave_the_next_draft_in_the_book(
+    plan: Plan, book: Book, qtbot: QtBot
+) -> None:
+    kept(plan, qtbot)
+    plan.new_trial()
+    other = a_draft(trial="Other")
+    plan.edit_draft(other)
+    plan.desk.close()  # the fields are quiet
+
+    for turn in (book.undo, book.redo):
+        assert turn() == "plan of Mat"
+        plan.renew()
+        settle(plan, qtbot)
+        plan.desk.close()
+        assert plan.state.draft == other
+        assert book.setting(SETTING) == draft_text(other)
 
 
 def test_a_change_of_a_plan_that_is_taken_back_is_a_draft_again(plan: Plan, book: Book, qtbot: QtBot) -> None:
