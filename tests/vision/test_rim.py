@@ -8,12 +8,14 @@ import cv2
 import numpy as np
 import pytest
 
+import vision.rim
 from vision.camera import homography
 from vision.corners import Corners
-from vision.framefit import through
+from vision.framefit import HALF_MM, through
 from vision.markers import Marks, find_marks
 from vision.photo import Photo, Pixels, grey, read_photo
-from vision.rim import rim_corners
+from vision.rim import Plane, rim_corners
+from vision.rimsides import REACH_MM, Beside, Laid
 from vision.station import station_corners
 from vision.traytype import TrayType
 
@@ -123,6 +125,36 @@ def end_moved(pixels: Pixels, by_mm: float) -> Pixels:
     where = np.zeros(pixels.shape[:2], np.uint8)
     cv2.fillConvexPoly(where, np.round(through(to_px, strip)).astype(np.int32), 1)
     return np.where(where[:, :, None] > 0, cv2.warpPerspective(pixels, moved, size), pixels)
+
+
+class EndAside:
+    """A rim of which the right end is seen 5 mm outwards, each long side less than that, all 1 mm unsure."""
+
+    def __init__(self, size: tuple[int, int], long_sides_mm: float) -> None:
+        self.size = size
+        self._off = np.array([*[-long_sides_mm] * 2, *[long_sides_mm] * 2, 0.0, 0.0, 5.0, 5.0])
+
+    def is_at(self, laid: Laid) -> bool:  # noqa: ARG002  (as `_Rim` is asked)
+        return False
+
+    def found(self, plane: Plane, begin: Laid) -> tuple[Laid, Beside, np.ndarray]:  # noqa: ARG002
+        after = begin.moved(np.array([2.5, 0.0, 2.5 * REACH_MM / HALF_MM[0], 0.0]))
+        return after, Beside(self._off + after.beside(begin), np.ones(8)), np.eye(4)
+
+
+@pytest.mark.parametrize(
+    ("long_sides_mm", "sure", "moved"), [(0.3, True, False), (0.9, False, False), (1.2, True, True)]
+)
+def test_where_but_one_side_plainly_speaks_against_the_marks_the_person_is_asked(
+    station, marks, monkeypatch, long_sides_mm, sure, moved
+):
+    """The others of it: 4 x 0.3, 0.9 and 1.2 mm squared are 0.4, 3.2 and 5.8 (bar 4.5)."""
+    monkeypatch.setattr(vision.rim, "_Rim", lambda photo: EndAside(photo.size_stored, long_sides_mm))
+
+    held = rim_corners(marks, station, TRAY)
+
+    assert (held.confidence >= SURE) is sure
+    assert (held.points != station_corners(marks, station, TRAY).points) is moved
 
 
 def test_of_a_tray_of_another_shape_the_marks_are_believed(station, marks):
