@@ -2,16 +2,17 @@
 
 In    keys pressed in the window
 Out   Enter on a button is a press of that button, and of nothing around it
-Not   dialogs and menus, where Qt does it; Enter in fields, lists and pictures, which have a meaning of
-      their own
+Not   plain buttons of dialogs, and menus, where Qt does it; Enter in fields, lists and pictures, which have a
+      meaning of their own
 
 Outside of dialogs Qt hands Enter on a button to whatever lies around it: nothing happened, or what the page
-does on Enter, though the focus stood on Leave.
+does on Enter, though the focus stood on Leave. In dialogs it does so with tool buttons: Enter on a fold kept
+the file whose bad lines it was to show.
 """
 
 from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QApplication, QDialog, QPushButton, QToolButton
+from PySide6.QtWidgets import QApplication, QDialog, QPushButton, QToolButton, QWidget
 from shiboken6 import isValid
 
 from gui.hands.eachwindow import EachWindow
@@ -35,9 +36,16 @@ class Enters(EachWindow):
         if QApplication.activePopupWidget() is not None:  # it chooses in a menu; the focus need not be there
             return False
         button = QApplication.focusWidget()
-        if not isinstance(button, QPushButton | QToolButton) or isinstance(button.window(), QDialog):
+        if button is None or not _hands_on(button):
             return False
         for kind in (QEvent.Type.KeyPress, QEvent.Type.KeyRelease) if not event.isAutoRepeat() else ():
             if isValid(button):  # a menu that the press opened has been answered meanwhile
                 QApplication.sendEvent(button, QKeyEvent(kind, Qt.Key.Key_Space, NONE, " "))
         return True
+
+
+def _hands_on(part: QWidget) -> bool:
+    """Whether Enter on it goes to what lies around it."""
+    if isinstance(part, QToolButton):
+        return True
+    return isinstance(part, QPushButton) and not isinstance(part.window(), QDialog)

@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLineEdit, QMenu, QPushButton, QToolButton, QWidget
+from PySide6.QtWidgets import QApplication, QDialog, QLineEdit, QMenu, QPushButton, QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from gui.hands.enters import Enters
@@ -101,3 +101,24 @@ def test_enter_in_an_open_menu_chooses_there_though_a_button_has_the_focus(page:
     QTest.keyClick(menu.windowHandle(), Qt.Key.Key_Return)
 
     assert page.pressed == ["pack"]
+
+
+def test_enter_on_a_fold_in_a_dialog_opens_it_and_does_not_end_the_dialog(
+    qtbot: QtBot, dressed: QApplication
+) -> None:
+    pressed: list[str] = []
+    dialog = QDialog()
+    qtbot.addWidget(dialog)
+    Enters(dialog)
+    keep, fold = QPushButton("Keep", dialog), QToolButton(dialog)
+    keep.setDefault(True)
+    keep.clicked.connect(lambda: pressed.append("keep"))
+    fold.clicked.connect(lambda: pressed.append("fold"))
+    fold.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+    with qtbot.waitActive(dialog):
+        dialog.show()
+    for part in (keep, fold):
+        part.setFocus()
+        QTest.keyClick(dialog.windowHandle(), Qt.Key.Key_Return)
+
+    assert pressed == ["keep", "fold"]
