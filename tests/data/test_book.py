@@ -466,6 +466,7 @@ def test_every_error_is_a_sentence_that_names_the_folder(book: Book) -> None:
                 fixed=0.95,
                 level=0.9,
                 trial="Mat",
+                watering="every morning",
             )
         )
         assert "{" not in words
