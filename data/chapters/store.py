@@ -71,6 +71,7 @@ class Store:
         store = cls(folder)
         try:
             with store._using() as session:
+                session.connection.execute(queries.WRITE_PAGE)  # can be said of an empty file alone
                 session.connection.execute(queries.WRITE_AHEAD)
                 session.connection.execute(queries.WRITE_APPLICATION.format(number=schema.APPLICATION_ID))
             store._migrate()

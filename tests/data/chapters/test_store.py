@@ -197,6 +197,20 @@ def test_a_damaged_book_without_a_backup_is_not_told_to_be_none(book: Book) -> N
     assert path.read_bytes() == before
 
 
+def test_rows_as_long_as_scores_leave_little_of_the_file_empty(book: Book) -> None:
+    """Of a page on which three and no fourth fit a fifth stays empty."""
+
+    def size() -> int:
+        (pages,), (bytes_each,) = (book._row(f"PRAGMA {name}") for name in ("page_count", "page_size"))
+        return pages * bytes_each
+
+    before, long = size(), 1100
+    with book.writing() as db:
+        db.table("trial").insert_all({"name": f"T{n}", "question": "x" * long} for n in range(400))
+
+    assert (size() - before) / 400 < 1.1 * long
+
+
 def test_a_damaged_page_inside_is_told_in_words_when_it_is_met(book: Book) -> None:
     book.add_trays(a_tray(f"B{n}", note="x" * 500) for n in range(200))
     book.close()
