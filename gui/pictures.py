@@ -28,6 +28,7 @@ from gui.photo.layers import Layer, Layers
 from gui.photo.mips import Mips, level_for
 from gui.photo.viewport import Viewport
 from gui.style.palette import Space, tokens_now
+from gui.style.words import line_width
 
 __all__ = ["PictureView"]
 
@@ -267,7 +268,9 @@ class PictureView(QWidget):
 
     def _paint_message(self, painter: QPainter) -> None:
         painter.setPen(QColor(tokens_now().soft_ink))
-        box = QRectF(self.rect()).adjusted(Space.XL, Space.XL, -Space.XL, -Space.XL)
+        room = QRectF(self.rect()).adjusted(Space.XL, Space.XL, -Space.XL, -Space.XL)
+        wide = min(room.width(), line_width(self.fontMetrics()))
+        box = QRectF(room.center().x() - wide / 2, room.y(), wide, room.height())
         painter.drawText(box, Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap, self._message)
 
     # --- the window

@@ -11,7 +11,8 @@ __all__ = ["UNBREAKING", "unbroken"]
 
 UNBREAKING = "\u00a0"  # a space that no line ends at
 UNITS = (
-    "%", "g", "kg", "mm", "cm", "cm²", "ml", "l", "°C", "°F", "oz", "lb", "h", "K", "points?", "Punkte?",
+    "%", "g", "kg", "mm", "cm", "cm²", "ml", "l", "°C", "°F", "oz", "lb", "h", "min", "K",
+    "points?", "Punkte?", "minutes?", "Minuten?",
 )  # fmt: skip
 MONTHS = "Jan|Feb|M[aä]r|Apr|Ma[iy]|Jun|Jul|Aug|Sep|O[ck]t|Nov|De[cz]"  # how they begin, in both languages
 BETWEEN = re.compile(rf"(?<=\d) (?=(?:{'|'.join(UNITS)})(?!\w))|(?:(?<=\d)|(?<=\d\.)) (?={MONTHS})")

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QApplication
 from gui.photo.layers import Layer
 from gui.photo.mips import level_for, make_mips
 from gui.pictures import PictureView
+from gui.style.words import line_width
 
 
 def a_picture(columns: int = 2000, rows: int = 1000) -> np.ndarray:
@@ -119,6 +120,15 @@ def test_without_a_picture_a_sentence_stands_there_and_is_read_out(view):
     assert view.accessibleDescription() == "No photo of this day."
     ground = view.grab().toImage()
     assert len({ground.pixel(x, 200) for x in range(300, 500)}) > 1
+
+
+def test_a_long_sentence_in_place_of_a_picture_breaks_where_lines_grow_hard_to_read(view):
+    view.resize(1600, 400)
+    view.show_picture(None, message="It was scored by an older version of the program. " * 5)
+
+    seen = view.grab().toImage()
+    inked = [x for x in range(20, 1580) if len({seen.pixel(x, y) for y in range(20, 380)}) > 1]
+    assert max(inked) - min(inked) <= line_width(view.fontMetrics())  # 75 letters, of 250
 
 
 def test_a_wide_picture_is_painted_from_its_smaller_level_without_sparkle(qtbot):

@@ -59,6 +59,8 @@ def test_lines_are_no_longer_than_reads_well_however_wide_the_window(
         ("505 g on 11 March, 271 g under 776 g.", "505_g on 11_March, 271_g under 776_g."),
         ("Coverage 87 %, 9 points below", "Coverage 87_%, 9_points below"),
         ("Deckung 99,5 % (1 Punkt)", "Deckung 99,5_% (1_Punkt)"),
+        ("heat mat off: 4 minutes.", "heat mat off: 4_minutes."),
+        ("Heizmatte: 4 Minuten.", "Heizmatte: 4_Minuten."),
         ("on day 8 green leaves", "on day 8 green leaves"),  # no unit, though it begins like one
         ("A1 hours", "A1 hours"),
         ("am 11. März 2026 auf Platz 9. Dann", "am 11._März 2026 auf Platz 9. Dann"),
