@@ -23,7 +23,7 @@ from vision.moldchance import SEEN, Cells, mold_cells
 from vision.planes import Pixels, disc, outline_of
 from vision.smooth import smooth_things
 from vision.sparkle import dullness, sparkle
-from vision.suspect import MAY_BE_HAIRS, UNKNOWN_WHITE, Suspect, surest_first
+from vision.suspect import LEAST_CONFIDENCE, MAY_BE_HAIRS, UNKNOWN_WHITE, Suspect, surest_first
 from vision.tissue import Label, Labels, Mask, TissueMap, canopy
 from vision.topview import PX_PER_MM
 
@@ -246,21 +246,25 @@ def _judged(patch: _Patch) -> Suspect:
     apart = 0.5 if patch.greyer is None or patch.lighter is None else _apart(patch.greyer, patch.lighter)
     spread = min(1.0, max(0.0, (patch.in_one - 0.3) / 0.4))
     rare = min(1.0, patch.of_all / COMMON)
-    return _told(patch, size * apart * spread * rare * (0.4 if patch.at_wall else 1.0))
+    return _told(patch, size * apart * spread * rare * (0.4 if patch.at_wall else 1.0), LEAST_OF_PLAIN)
 
 
 def _believed(patch: _Patch) -> Suspect:
     """By its cells' chances: the more mold is expected, the surer; less at a wall, less where it glitters."""
     expected = patch.expected_cm2 or 0.0
     wall = AT_WALL if patch.at_wall else 1.0
-    return _told(patch, expected / (expected + HALF_SURE_CM2) * wall * patch.dull)
+    return _told(patch, expected / (expected + HALF_SURE_CM2) * wall * patch.dull, LEAST_CONFIDENCE)
 
 
-def _told(patch: _Patch, confidence: float) -> Suspect:
-    """Half as sure of burnt white, which may be root hairs, of what lies in glare, and of smooth things."""
+def _told(patch: _Patch, confidence: float, least: float) -> Suspect:
+    """Half as sure of burnt white, which may be root hairs, of what lies in glare, and of smooth things.
+
+    Glare and things take none off the list that was on it: it would pass for mold that is no longer there.
+    """
     white = patch.lightness > WHITE
-    smooth = patch.in_glare or patch.on_thing
-    confidence *= (MAY_BE_HAIRS if white else 1.0) * (IN_GLARE if smooth else 1.0)
+    confidence *= MAY_BE_HAIRS if white else 1.0
+    if patch.in_glare or patch.on_thing:
+        confidence = max(confidence * IN_GLARE, min(confidence, least))
     return Suspect(
         x_mm=patch.x_mm,
         y_mm=patch.y_mm,

@@ -135,6 +135,19 @@ def test_felt_in_the_glare_of_a_lamp_is_half_as_sure_and_says_why():
     assert 0.3 * plain.confidence < glaring.confidence < 0.6 * plain.confidence
 
 
+def test_a_faint_patch_is_not_taken_off_the_list_by_glare():
+    """It would close itself the next day as no longer seen, although a lamp alone hides it."""
+    labels = np.full((508, 1016), Label.MEDIUM, np.uint8)
+    tissue = TissueMap(labels=labels, fuzz=disc((200.0, 120.0), 13.0).astype(np.float32))
+    felt = with_felt(a_medium((104, 98, 90)), (200.0, 120.0), 13.0)
+
+    (plain,), (glaring,) = (find_suspects(top, tissue) for top in (felt, a_lamp_over(felt, (200.0, 120.0))))
+
+    assert 0.25 < plain.confidence < 0.5
+    assert glaring.confidence == 0.25
+    assert "glare" in glaring.why
+
+
 def test_a_grey_glove_over_the_tray_is_half_as_sure_as_felt_and_says_why():
     """Where something so smooth and large lies on the tray, what is smooth may be that and no felt."""
     labels = np.full((508, 1016), Label.MEDIUM, np.uint8)
