@@ -150,6 +150,8 @@ class Store:
                     if session.is_past:  # half of it read before somebody wrote, half after
                         raise BookLocked(self.folder) from error
                     raise
+                if session.is_past:  # the same, and SQLite has met nothing that does not fit
+                    raise BookLocked(self.folder)
 
     def _session(self) -> Session:
         lease: Lease | None = getattr(self._mine, "lease", None)

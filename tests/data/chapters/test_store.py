@@ -340,6 +340,26 @@ def test_what_another_computer_writes_is_seen_by_one_that_may_only_read(
         assert len(reader._all) <= 2  # the file is not opened once more for each change
 
 
+def test_nothing_is_taken_that_was_read_half_before_another_computer_wrote_and_half_after(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    Book.create(tmp_path / "book").close()
+    may_write = [False]
+    monkeypatch.setattr(os, "access", lambda *_: may_write[0])
+
+    with Book.open(tmp_path / "book") as reader:
+        with pytest.raises(BookLocked), reader.whole_tables() as tables:  # noqa: PT012 (told at its end)
+            assert tables.table("tray").count == 0
+            may_write[0] = True
+            with Book.open(tmp_path / "book") as writer:
+                writer.add_tray(a_tray("A1"))
+            may_write[0] = False
+            assert len(reader.trays()) == 1
+
+        with reader.whole_tables() as tables:
+            assert tables.table("tray").count == 1
+
+
 def test_that_another_computer_has_written_is_told_where_the_book_may_only_be_read(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
