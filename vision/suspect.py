@@ -12,8 +12,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 __all__ = [
-    "LEAST_CONFIDENCE", "MAY_BE_HAIRS", "UNKNOWN_WHITE", "Suspect", "TrayFacts", "known_better", "surest_first",
-    "unknown_again", "with_facts",
+    "LEAST_CONFIDENCE", "MAY_BE_HAIRS", "UNKNOWN_WHITE", "Suspect", "TrayFacts", "known_better",
+    "surest_first", "unknown_again", "with_facts",
 ]  # fmt: skip
 
 LEAST_CONFIDENCE = 0.14  # 2 false ones on 111 trays without mold (`models/mold.md`)

@@ -2,8 +2,8 @@
 
 In    top view, uint8 (rows, columns, 3), sRGB; its `TissueMap`; scale in px/mm
 Out   `Suspect`s: place in mm from the top view's top left corner, area in cm2, confidence, reasons in words
-Not   which pixels are fuzz (`tissue.py`), what day and medium say to it (`suspect.py`), what a person said
-      (the book), what changed since yesterday
+Not   which pixels are fuzz (`tissue.py`), how sure of a patch (`patch.py`), what day and medium say to it
+      (`suspect.py`), what a person said (the book), what changed since yesterday
 
 Where the tissue method tells chances of its labels and the scale is about the nominal one, patches are those
 cells that `moldchance.py` takes for mold; else those that the plain felt rule marks.
@@ -20,10 +20,11 @@ from numpy.typing import NDArray
 from vision.cielab import lab
 from vision.glare import hidden
 from vision.moldchance import SEEN, Cells, mold_cells
+from vision.patch import LEAST_OF_PLAIN, WHITE, Patch, believed, judged
 from vision.planes import Pixels, disc, outline_of
 from vision.smooth import smooth_things
 from vision.sparkle import dullness, sparkle
-from vision.suspect import LEAST_CONFIDENCE, MAY_BE_HAIRS, UNKNOWN_WHITE, Suspect, surest_first
+from vision.suspect import Suspect, surest_first
 from vision.tissue import Label, Labels, Mask, TissueMap, canopy
 from vision.topview import PX_PER_MM
 
@@ -31,29 +32,21 @@ __all__ = ["find_suspects", "suspects_in"]
 
 JOIN_MM = 6.0  # pieces nearer than this, seen between leaves, are one patch
 LEAST_CM2 = 1.0
-LEAST_OF_PLAIN = 0.25  # confidence by the plain rule, which raises more false ones
 RING_MM = 8.0  # the patch is compared with the bare ground so far around it
 LEAST_GROUND = 0.1  # of the ring, before the comparison is made
 MOST_WALL = 0.15  # of the ring: more, and the patch may be the wall
 AMONG_LEAVES = 0.3  # of the ring
 WALL_MM = 20.0  # nearer to the edge than this lies the wall or the medium's torn border
-COMMON = 0.25  # of all fuzz: many small patches are hulls of that colour
-WHITE = 75.0  # L*: root hairs and burnt spots are lighter, felt is grey
 LIKE_NOMINAL = 1.25  # times 2 px/mm, either way: cells of another size are not what the table has learned
-ALIKE = 3.0  # L* and tone: nearer to the medium than that nobody sees a difference on a grainy ground
 ACROSS_HULLS = 0.15  # share of the patch and its ring
 
 LIKELY = 0.2  # of a cell
 LEAST_CELLS_CM2 = 0.5
-HALF_SURE_CM2 = 2.1  # of mold expected in a patch, its cells' chances added up
-# Of the patch and its ring. None of 16 on photos had any, 29 of 39 false ones in made glare had more. Half
-# the confidence, no less: bright felt looks alike in a photo a stop too light (one of five patches so made).
+# Of the patch and its ring. None of 16 on photos had any, 29 of 39 false ones in made glare had more.
 MOST_GLARE = 0.1
 MOST_THING = (
     0.3  # of the patch; true ones had up to 0.03, those on drawn gloves and behind drops 0.27 to 0.85
 )
-IN_GLARE = 0.5
-AT_WALL = 0.5  # times the confidence: a wall between leaves is grey and bare, too
 
 
 def find_suspects(top: Pixels, tissue: TissueMap, px_per_mm: float = PX_PER_MM) -> tuple[Suspect, ...]:
@@ -83,7 +76,7 @@ def find_suspects(top: Pixels, tissue: TissueMap, px_per_mm: float = PX_PER_MM) 
         glare=_glare(top),
         things=_things(top, tissue.labels, px_per_mm),
     )
-    return surest_first((_judged(patch) for patch in _patches(scene, LEAST_CM2)), LEAST_OF_PLAIN)
+    return surest_first((judged(patch) for patch in _patches(scene, LEAST_CM2)), LEAST_OF_PLAIN)
 
 
 def suspects_in(
@@ -115,37 +108,7 @@ def suspects_in(
         things=None if top is None else _things(top, labels, px_per_mm),
         chance=chance,
     )
-    return surest_first(_believed(patch) for patch in _patches(scene, LEAST_CELLS_CM2))
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Patch:
-    """What was measured on one patch."""
-
-    x_mm: float
-    y_mm: float
-    area_cm2: float
-    width_mm: float
-    outline_mm: tuple[tuple[float, float], ...]
-    at_wall: bool
-    in_glare: bool
-    """False of what is white itself, as glare is."""
-    on_thing: bool
-    in_one: float
-    """Share of its convex hull: felt spreads in one piece, a chain of hulls does not."""
-    of_all: float
-    """Share of all fuzz in the top view."""
-    among_leaves: bool
-    greyer: float | None
-    """Tone of the bare ground around less the patch's own (0 is grey); None where no ground is seen."""
-    lighter: float | None
-    """L* of the patch less that of the bare ground around."""
-    lightness: float
-    across_hulls: bool
-    dull: float
-    """1 for a patch that is dull as felt is, less for one that glitters (`sparkle.py`)."""
-    expected_cm2: float | None
-    """Chances of its cells added up; None where only the plain rule has marked it."""
+    return surest_first(believed(patch) for patch in _patches(scene, LEAST_CELLS_CM2))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -162,7 +125,7 @@ class _Scene:
     chance: NDArray[np.float32] | None = None
 
 
-def _patches(scene: _Scene, least_cm2: float) -> list[_Patch]:
+def _patches(scene: _Scene, least_cm2: float) -> list[Patch]:
     joined = cv2.morphologyEx(scene.fuzz.astype(np.uint8), cv2.MORPH_CLOSE, disc(JOIN_MM, scene.px_per_mm))
     count, pieces, boxes, _ = cv2.connectedComponentsWithStats(joined)
     seen = np.bincount(pieces[scene.fuzz], minlength=count)
@@ -177,7 +140,7 @@ def _patches(scene: _Scene, least_cm2: float) -> list[_Patch]:
     return found
 
 
-def _measured(scene: _Scene, inside: Mask, in_rows: slice, in_columns: slice) -> _Patch:
+def _measured(scene: _Scene, inside: Mask, in_rows: slice, in_columns: slice) -> Patch:
     """One patch, `inside` the part of the scene that the slices cut out: its box and a margin."""
     px_per_mm = scene.px_per_mm
     labels, colours = scene.labels[in_rows, in_columns], scene.colours[in_rows, in_columns]
@@ -192,7 +155,7 @@ def _measured(scene: _Scene, inside: Mask, in_rows: slice, in_columns: slice) ->
     x, y = columns.mean() + in_columns.start + 0.5, rows.mean() + in_rows.start + 0.5
     height, width = scene.labels.shape
     from_edge = min(x, y, width - x, height - y) / px_per_mm
-    return _Patch(
+    return Patch(
         x_mm=float(x) / px_per_mm,
         y_mm=float(y) / px_per_mm,
         area_cm2=float(seen.sum()) / (100 * px_per_mm**2),
@@ -238,73 +201,6 @@ def _at_full_size(mask: Mask, shape: tuple[int, ...]) -> Mask:
 def _share(held: NDArray[np.bool_]) -> float:
     """0-1; 0 of nothing, as around a patch that fills the picture."""
     return float(held.mean()) if held.size else 0.0
-
-
-def _judged(patch: _Patch) -> Suspect:
-    """By the plain rule: from size and from how far the patch stands out; less at a wall."""
-    size = patch.area_cm2 / (patch.area_cm2 + 1.0)
-    apart = 0.5 if patch.greyer is None or patch.lighter is None else _apart(patch.greyer, patch.lighter)
-    spread = min(1.0, max(0.0, (patch.in_one - 0.3) / 0.4))
-    rare = min(1.0, patch.of_all / COMMON)
-    return _told(patch, size * apart * spread * rare * (0.4 if patch.at_wall else 1.0), LEAST_OF_PLAIN)
-
-
-def _believed(patch: _Patch) -> Suspect:
-    """By its cells' chances: the more mold is expected, the surer; less at a wall, less where it glitters."""
-    expected = patch.expected_cm2 or 0.0
-    wall = AT_WALL if patch.at_wall else 1.0
-    return _told(patch, expected / (expected + HALF_SURE_CM2) * wall * patch.dull, LEAST_CONFIDENCE)
-
-
-def _told(patch: _Patch, confidence: float, least: float) -> Suspect:
-    """Half as sure of burnt white, which may be root hairs, of what lies in glare, and of smooth things.
-
-    Glare and things take none off the list that was on it: it would pass for mold that is no longer there.
-    """
-    white = patch.lightness > WHITE
-    confidence *= MAY_BE_HAIRS if white else 1.0
-    if patch.in_glare or patch.on_thing:
-        confidence = max(confidence * IN_GLARE, min(confidence, least))
-    return Suspect(
-        x_mm=patch.x_mm,
-        y_mm=patch.y_mm,
-        area_cm2=patch.area_cm2,
-        confidence=round(confidence, 3),
-        why=_why(patch, white),
-        outline_mm=patch.outline_mm,
-        white=white,
-    )
-
-
-def _apart(greyer: float, lighter: float) -> float:
-    """0-1: a tone 20 greyer than the ground, or 20 in L* off, is as far as it goes."""
-    return min(1.0, float(np.hypot(max(0.0, greyer), lighter)) / 20)
-
-
-def _why(patch: _Patch, white: bool) -> str:
-    where = "" if patch.greyer is None else " on the bare medium"
-    if patch.across_hulls or patch.among_leaves:
-        where = " across hulls" if patch.across_hulls else " between leaves"
-    parts = [f"{'white' if white else 'grey'} web {patch.width_mm:.0f} mm wide{where}"]
-    if patch.greyer is None or patch.lighter is None:
-        parts.append("no bare medium beside it to compare with")
-    else:
-        parts.append(_beside(patch.greyer, patch.lighter))
-    parts.append(UNKNOWN_WHITE if white else "not white fans along roots")
-    if patch.dull < 1:
-        parts.append("it glitters a little, as wet ground does")
-    if patch.at_wall:
-        parts.append("beside the tray's wall, so it may be the wall")
-    if patch.on_thing:
-        parts.append("smooth as a glove, a tool or a drop on the lens, so it may be that")
-    if patch.in_glare:
-        parts.append("in the glare of a lamp, so it may be that")
-    return "; ".join(parts)
-
-
-def _beside(greyer: float, lighter: float) -> str:
-    shade = "as light as" if abs(lighter) <= ALIKE else "lighter than" if lighter > 0 else "darker than"
-    return f"{'greyer and ' if greyer > ALIKE else ''}{shade} the medium around"
 
 
 def _tone(colour: NDArray[np.float32]) -> float:
