@@ -28,6 +28,7 @@ from gui.frame.following import Following
 from gui.frame.foot import Foot
 from gui.frame.guide import Guide
 from gui.frame.keys import connect_actions, make_actions
+from gui.frame.leaving import Leaving
 from gui.frame.otherbooks import OtherBooks
 from gui.frame.screens import Screens
 from gui.frame.toprow import TopRow
@@ -66,7 +67,8 @@ class Window(QMainWindow):
         self.work, self.memory = work, memory
         self.wardrobe = wardrobe
         self.screens = screens
-        self.desk = BookDesk(work, memory, self._may_leave, self)
+        self.leaving = Leaving(screens, self)
+        self.desk = BookDesk(work, memory, self.leaving.may_leave, self)
         self.dialogs = BookDialogs(self.desk, work, self._chosen_tray, self)
         self.books = OtherBooks(self.desk, self)
         self.travel = Travel(self.desk, work, self)
@@ -74,7 +76,6 @@ class Window(QMainWindow):
         self.guide = Guide(self.screens, lambda: self.place, self)
         self.field_undo = FieldUndo(self)
         self._been: list[str] = []
-        self._told_lost = ""  # the sentence that said what would be lost, until it has been read
         self.setMinimumSize(*LEAST_SIZE)
         self.setAcceptDrops(True)
         self.actions_by_name = make_actions(self)
@@ -94,7 +95,7 @@ class Window(QMainWindow):
         self.choices = ViewChoices(self.top.view_menu, self.memory, self.wardrobe, self)
         self.demo_band = DemoBand(self)
         self.trouble, self.done = TroubleBand(self), DoneBand(self)
-        self.trouble.pressed.connect(self._forget_lost)
+        self.trouble.pressed.connect(self.leaving.forget)
         self.stack = QStackedWidget(self)
         self.progress = ProgressStrip(self.work, self)
         self.foot = Foot(self)
@@ -121,6 +122,8 @@ class Window(QMainWindow):
         self.choices.told.connect(self.tell)
         self.choices.units_changed.connect(self._use_units)
         self.wardrobe.changed.connect(self._redress)
+        self.leaving.told.connect(self._tell_lost)
+        self.leaving.over.connect(self.trouble.forget)
         self.desk.opened.connect(self._show_book)
         self.desk.new_day.connect(self._show_book_words)
         self.desk.trouble.connect(self.tell_trouble)
@@ -145,6 +148,7 @@ class Window(QMainWindow):
         screen.told.connect(self.tell)
         screen.troubled.connect(self.tell_trouble)
         screen.book_changed.connect(self.following.book_changed)
+        screen.book_changed.connect(self.leaving.look_again)
         if name == "bench":
             screen.trays_wanted.connect(self.dialogs.add_trays)  # type: ignore[attr-defined]
         if name == "materials":
@@ -279,9 +283,14 @@ class Window(QMainWindow):
     @Slot(str)
     def tell_trouble(self, sentence: str) -> None:
         """Say what went wrong, until it has been read."""
-        self._told_lost = ""
+        self.leaving.forget()
         self.trouble.say(spoken(sentence))
         announce(self.trouble, self.trouble.words.text(), urgent=True)
+
+    @Slot(str)
+    def _tell_lost(self, sentence: str) -> None:
+        self.go_to("traysheet")  # where all of it is
+        self.tell_trouble(sentence)
 
     @Slot(str, object)
     def _tell_made(self, sentence: str, folder: Path | None) -> None:
@@ -301,31 +310,9 @@ class Window(QMainWindow):
 
     # --- closing
 
-    @Slot()
-    def _forget_lost(self) -> None:
-        self._told_lost = ""
-
-    def _gives_up(self, words: str) -> bool:
-        """Whether nothing would be lost, or it has been said what and is meant now, the second time."""
-        lost = " ".join(filter(None, (screen.unkept() for screen in self.screens.made.values())))
-        sentence = words.format(lost=lost)
-        if not lost:
-            return True
-        if sentence == self._told_lost:
-            self.trouble.forget()
-            self._told_lost = ""
-            return True
-        self.go_to("traysheet")
-        self.tell_trouble(sentence)
-        self._told_lost = sentence
-        return False
-
-    def _may_leave(self) -> bool:
-        return self._gives_up(self.tr("{lost} Open another book once more to give it up."))
-
     def closeEvent(self, event: QCloseEvent) -> None:
         """Stop the work, wait for it, close the book: nothing is half written, and nothing lost unsaid."""
-        if not self._gives_up(self.tr("{lost} Close the window again to give it up.")):
+        if not self.leaving.may_close():
             event.ignore()
             return
         self.memory.geometry = self.saveGeometry()

@@ -2926,6 +2926,17 @@
         </message>
     </context>
     <context>
+        <name>Leaving</name>
+        <message>
+            <source>{lost} Open another book once more to give it up.</source>
+            <translation>{lost} Noch einmal ein anderes Buch öffnen, um es aufzugeben.</translation>
+        </message>
+        <message>
+            <source>{lost} Close the window again to give it up.</source>
+            <translation>{lost} Das Fenster noch einmal schließen, um es aufzugeben.</translation>
+        </message>
+    </context>
+    <context>
         <name>LimitsDialog</name>
         <message>
             <source>What a medium must keep</source>
@@ -12301,14 +12312,6 @@ bewährt</translation>
         <message>
             <source>The demonstration</source>
             <translation>Die Vorführung</translation>
-        </message>
-        <message>
-            <source>{lost} Open another book once more to give it up.</source>
-            <translation>{lost} Noch einmal ein anderes Buch öffnen, um es aufzugeben.</translation>
-        </message>
-        <message>
-            <source>{lost} Close the window again to give it up.</source>
-            <translation>{lost} Das Fenster noch einmal schließen, um es aufzugeben.</translation>
         </message>
     </context>
     <context>

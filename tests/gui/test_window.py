@@ -619,6 +619,26 @@ def test_another_book_is_opened_over_what_is_not_kept_only_the_second_time(
     assert with_book.trouble.isHidden()  # what was given up stood in the other book
 
 
+def test_what_is_painted_after_the_first_was_kept_is_not_lost_unsaid(
+    with_book: Window, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    sheet, lost = with_book.screens["traysheet"], "Strokes are not kept."
+    monkeypatch.setattr(sheet, "unkept", lambda: lost)
+    with_book.close()
+    sheet.book_changed.emit()  # one photo of two was kept
+    assert not with_book.trouble.isHidden()
+
+    lost = ""
+    sheet.book_changed.emit()
+    assert with_book.trouble.isHidden()
+
+    lost = "Strokes are not kept."
+    with_book.close()
+    assert with_book.isVisible()
+    assert with_book.trouble.words.text() == "Strokes are not kept. Close the window again to give it up."
+    lost = ""  # the window of the test closes at its end
+
+
 def test_what_was_taken_back_is_no_longer_told_as_added_and_what_was_packed_is(
     with_book: Window, tmp_path: Path
 ) -> None:
