@@ -139,39 +139,44 @@ def _light(
     refusals: tuple[Reason | None, ...],
 ) -> Light:
     lightness = lab(pixels)[:, :, 0]
-    total = pixels.shape[0] * pixels.shape[1]
     least, middle, most = _ordered(pixels)
-    dark = 100 * _at_most(most, BLACK) / total
-    burnt = 100 - 100 * _at_most(least, BURNT - 1) / total
-    faded = 100 - 100 * _at_most(middle, CLIPPED - 1) / total
     clipped = most >= CLIPPED
     glare = clipped & (cv2.subtract(most, least) <= GLARE_SPREAD)
-    clipped_pct = 100 * int(np.count_nonzero(clipped)) / total
+    exposure, dark = float(lightness.mean()), _pct(_at_most(most, BLACK), most)
     too_dark = dark > MOST_DARK_PCT or _percentile(lightness, 90) < LEAST_LIGHTEST
-    exposure = float(lightness.mean())
-    too_bright = burnt > MOST_BURNT_PCT or faded > MOST_FADED_PCT or exposure > MOST_LIGHTNESS
     in_order = (
         Reason.TOO_DARK if too_dark else None,
-        Reason.TOO_BRIGHT if too_bright else None,
+        Reason.TOO_BRIGHT if exposure > MOST_LIGHTNESS or _burnt_out(least, middle) else None,
         *refusals,
     )
     neutral = _neutral(patches)
-    cast = None if neutral is None else max(neutral) / min(neutral)
-    reasons = ({} if blur_mm is not None else {"blur_mm": no_blur}) | (
-        {} if cast is not None else {"cast": Reason.NO_PATCH}
+    missing = (
+        ("blur_mm", no_blur if blur_mm is None else None),
+        ("cast", Reason.NO_PATCH if neutral is None else None),
     )
     return Light(
         exposure=exposure,
-        clipped_pct=clipped_pct,
+        clipped_pct=_pct(int(np.count_nonzero(clipped)), most),
         dark_pct=dark,
-        glare_pct=100 * int(np.count_nonzero(glare)) / total,
+        glare_pct=_pct(int(np.count_nonzero(glare)), most),
         sharpness=laplacian_variance(np.asarray(cv2.cvtColor(pixels, cv2.COLOR_RGB2GRAY), np.uint8)),
         blur_mm=blur_mm,
-        cast=cast,
+        cast=None if neutral is None else max(neutral) / min(neutral),
         corrected_by="none" if _gains(patches) is None else "patch",
         refusal=next((reason for reason in in_order if reason is not None), None),
-        reasons=reasons,
+        reasons={name: reason for name, reason in missing if reason is not None},
     )
+
+
+def _burnt_out(least: NDArray[np.uint8], middle: NDArray[np.uint8]) -> bool:
+    """Whether too much of a picture has all its channels, or two of them, at their end."""
+    burnt = 100 - _pct(_at_most(least, BURNT - 1), least)
+    faded = 100 - _pct(_at_most(middle, CLIPPED - 1), middle)
+    return burnt > MOST_BURNT_PCT or faded > MOST_FADED_PCT
+
+
+def _pct(count: int, channel: NDArray[np.uint8]) -> float:
+    return 100 * count / channel.size
 
 
 def _ordered(pixels: Pixels) -> tuple[NDArray[np.uint8], NDArray[np.uint8], NDArray[np.uint8]]:
