@@ -11,7 +11,9 @@ import subprocess
 import sys
 import threading
 import time
+from collections.abc import Callable, Iterator
 from concurrent.futures import ThreadPoolExecutor
+from contextlib import AbstractContextManager, contextmanager
 from datetime import date, timedelta
 from pathlib import Path
 from typing import NoReturn
@@ -319,20 +321,35 @@ def test_a_book_that_may_only_be_read_is_read_beside_one_who_writes(
                 reader.add_tray(a_tray("A2"))
 
 
-def test_what_another_computer_writes_is_seen_by_one_that_may_only_read(
+@pytest.fixture
+def other_computer(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> Callable[[], AbstractContextManager[Book]]:
+    """Opens the book at `tmp_path / "book"` as one who may write; all others may only read it."""
+    Book.create(tmp_path / "book").close()
+    may_write = False
+    monkeypatch.setattr(os, "access", lambda *_: may_write)
+
+    @contextmanager
+    def opened() -> Iterator[Book]:
+        nonlocal may_write
+        may_write = True
+        with Book.open(tmp_path / "book") as writer:
+            may_write = False
+            yield writer
+
+    return opened
+
+
+def test_what_another_computer_writes_is_seen_by_one_that_may_only_read(
+    tmp_path: Path, other_computer: Callable[[], AbstractContextManager[Book]]
 ) -> None:
     """It was read as a file that does not change: half of it as it was, and called damaged."""
-    Book.create(tmp_path / "book").close()
-    may_write = [False]
-    monkeypatch.setattr(os, "access", lambda *_: may_write[0])
     with Book.open(tmp_path / "book") as reader:
         assert reader.trays() == ()
 
-        may_write[0] = True
-        with Book.open(tmp_path / "book") as writer:
+        with other_computer() as writer:
             writer.add_trays(a_tray(f"A{n}") for n in range(300))
-            may_write[0] = False
 
             assert len(reader.trays()) == 300
             writer.add_tray(a_tray("B1"))
@@ -341,19 +358,13 @@ def test_what_another_computer_writes_is_seen_by_one_that_may_only_read(
 
 
 def test_nothing_is_taken_that_was_read_half_before_another_computer_wrote_and_half_after(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    tmp_path: Path, other_computer: Callable[[], AbstractContextManager[Book]]
 ) -> None:
-    Book.create(tmp_path / "book").close()
-    may_write = [False]
-    monkeypatch.setattr(os, "access", lambda *_: may_write[0])
-
     with Book.open(tmp_path / "book") as reader:
         with pytest.raises(BookLocked), reader.whole_tables() as tables:  # noqa: PT012 (told at its end)
             assert tables.table("tray").count == 0
-            may_write[0] = True
-            with Book.open(tmp_path / "book") as writer:
+            with other_computer() as writer:
                 writer.add_tray(a_tray("A1"))
-            may_write[0] = False
             assert len(reader.trays()) == 1
 
         with reader.whole_tables() as tables:
@@ -361,19 +372,14 @@ def test_nothing_is_taken_that_was_read_half_before_another_computer_wrote_and_h
 
 
 def test_that_another_computer_has_written_is_told_where_the_book_may_only_be_read(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    tmp_path: Path, other_computer: Callable[[], AbstractContextManager[Book]]
 ) -> None:
     """Each look at the changed file is a new connection, and those count from the same number."""
-    Book.create(tmp_path / "book").close()
-    may_write = [False]
-    monkeypatch.setattr(os, "access", lambda *_: may_write[0])
     with Book.open(tmp_path / "book") as reader:
         assert not reader.written_elsewhere()
         for code in ("A1", "A2"):
-            may_write[0] = True
-            with Book.open(tmp_path / "book") as writer:
+            with other_computer() as writer:
                 writer.add_tray(a_tray(code))
-            may_write[0] = False
 
             assert reader.written_elsewhere()
             assert not reader.written_elsewhere()
