@@ -63,9 +63,8 @@ def empty_words(*, has_book: bool, to_sow: int = 0, ended: int = 0) -> tuple[str
             translate("Bench", "No tray grows now"),
             translate(
                 "Bench",
-                "Trays that have ended stay in the book with all photos and numbers: {n} of them, under "
-                "Ended trays on the Tray sheet. What they tell stands in Verdict. Plan the next trial, or "
-                "add a tray.",
+                "Trays that have ended stay in the book with all photos and numbers: {n} of them. The Tray "
+                "sheet opens them, what they tell stands in Verdict. Plan the next trial, or add a tray.",
             ).format(n=ended),
         )
     return (

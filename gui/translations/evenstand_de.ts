@@ -288,8 +288,8 @@
             <translation>Zurzeit wächst keine Schale</translation>
         </message>
         <message>
-            <source>Trays that have ended stay in the book with all photos and numbers: {n} of them, under Ended trays on the Tray sheet. What they tell stands in Verdict. Plan the next trial, or add a tray.</source>
-            <translation>Beendete Schalen bleiben mit allen Fotos und Zahlen im Buch: {n}, unter „Beendete Schalen“ im Schalenblatt. Was sie sagen, steht im Urteil. Den nächsten Versuch planen oder eine Schale hinzufügen.</translation>
+            <source>Trays that have ended stay in the book with all photos and numbers: {n} of them. The Tray sheet opens them, what they tell stands in Verdict. Plan the next trial, or add a tray.</source>
+            <translation>Beendete Schalen bleiben mit allen Fotos und Zahlen im Buch: {n}. Das Schalenblatt öffnet sie, was sie sagen, steht im Urteil. Den nächsten Versuch planen oder eine Schale hinzufügen.</translation>
         </message>
         <message>
             <source>Here your rack will stand, shelf by shelf</source>
