@@ -116,7 +116,14 @@ def score_photo(
         return _refused(photo, _why_no_tray(photo), marks)
     if found.confidence >= SURE and cut_off(found.points, photo.size_stored) > MOST_CUT_OFF:
         return _refused(photo, Reason.CUT_OFF, marks)
-    inner_mm = (tray.inner_long_mm, tray.inner_short_mm)
+    scored = _through(photo, found, (tray.inner_long_mm, tray.inner_short_mm), marks, tissue)
+    return _timed(scored, started)
+
+
+def _through(
+    photo: Photo, found: Corners, inner_mm: tuple[float, float], marks: Marks, tissue: Tissue
+) -> Scored | Refused:
+    """The score of what is seen between corners; refused where its light is of no use."""
     view = make_top_view(photo, found, inner_mm)
     white = patches(marks, photo)
     light = judge_light(photo, view, white)
@@ -147,7 +154,7 @@ def score_photo(
         coverage_sd=None if light.doubts else tissues.coverage_sd,
         notes=photo.notes + light.doubts + tissues.notes,
     )
-    return _timed(Scored(score=explained(score), top=top, labels=tissues.labels), started)
+    return Scored(score=explained(score), top=top, labels=tissues.labels)
 
 
 def score_whole(photo: Photo, tissue: Tissue) -> Scored | Refused:
