@@ -92,7 +92,7 @@ def judge_light(photo: Photo, top: TopView, patches: "Patches | None") -> Light:
     sample = _sample(photo)
     veil = veil_of(top.pixels, sample)
     clear = without_veil(top.pixels, veil)
-    faded = fading(clear, without_veil(sample, veil))
+    faded = fading(clear, without_veil(sample, veil, top.pixels))
     refusals = (
         Reason.GREY if _colourless(top.pixels) else None,
         Reason.PURPLE if tint is not None and tint < PURPLE_TINT else None,

@@ -41,12 +41,16 @@ def veil_of(top: Pixels, photo: Pixels) -> float:
     return max(0.0, (seen - left) / (1 - left))
 
 
-def without_veil(top: Pixels, share: float) -> Pixels:
-    """The top view with the veil's light taken off and the lightest things as light as they were."""
+def without_veil(pixels: Pixels, share: float, top: Pixels | None = None) -> Pixels:
+    """Pixels with the veil's light taken off and the lightest things as light as they were.
+
+    The share is of the lightest things in `top`, where it was told there; else of those of the pixels.
+    """
     if not 0 < share < 1:
-        return top  # nothing lies over it, or nothing is left without it: a picture of one colour
+        return pixels  # nothing lies over it, or nothing is left without it: a picture of one colour
     codes = linear(np.repeat(np.arange(256, dtype=np.uint8), 3).reshape(1, 256, 3))
-    return np.asarray(cv2.LUT(top, encoded((codes - share * _lightest(top)) / (1 - share))), np.uint8)
+    light = share * _lightest(pixels if top is None else top)
+    return np.asarray(cv2.LUT(pixels, encoded((codes - light) / (1 - share))), np.uint8)
 
 
 def _darkest(pixels: Pixels) -> float:

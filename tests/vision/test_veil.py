@@ -131,3 +131,15 @@ def test_of_a_picture_of_one_colour_nothing_is_taken_off(code):
         clear = without_veil(flat, veil_of(flat, flat))
 
     assert (clear == flat).all()
+
+
+def test_around_the_tray_the_same_light_is_taken_off_however_light_a_card_there_is():
+    """Of the card's light more would be taken, and what is dark there would have lost all of its colour."""
+    tray, around = np.full((2, 100, 100, 3), (60, 40, 30), np.uint8)
+    tray[:20], around[:20] = 140, 240
+    tray[-10:] = around[-10:] = 5
+    seen, beyond = steamed(tray, 0.2), steamed(around, 0.2)
+
+    clear = linear(without_veil(beyond, veil_of(seen, beyond), seen))[50, 50]
+
+    assert clear / clear[0] == pytest.approx((linear(around)[50, 50] / linear(around)[50, 50, 0]), abs=0.05)
