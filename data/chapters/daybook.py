@@ -263,13 +263,23 @@ class DayBook(Changes):
         self._change(f"{row['kind']} of {row['code'] or row['shelf']} deleted", change)
 
     def _dark_before(self, event_id: EventId, tray_id: TrayId) -> dict[str, Any]:
-        """The blackout of a tray as it was before an event was noted; nothing where nobody knows any more."""
+        """The blackout of a tray as it was before an event was noted; nothing where nobody knows any more.
+
+        Where that rests on another note that is deleted, too, as it was before that one.
+        """
+        found: dict[str, Any] | None = None
         for row in self._rows(noterows.CHANGES_OF_EVENTS):
             images = from_text(row["images"])
-            if any(_is(one, "event", event_id) and one["before"] is None for one in images):
-                trays = [one["before"] for one in images if _is(one, "tray", tray_id)]
-                return {name: tray[name] for tray in reversed(trays) for name in DARK if name in tray}
-        return {}
+            told = [one for one in images if _tells_of(one, tray_id)]
+            moved = next((one for one in images if _is(one, "tray", tray_id)), None)
+            if found is None:
+                if any(one["id"] == event_id and one["before"] is None for one in told):
+                    found = {} if moved is None else _dark_of(moved["before"])
+            elif told and moved and _dark_of(moved["after"]).get("blackout_to") == found.get("blackout_to"):
+                if any(self._row(noterows.EVENT, event=one["id"]) is not None for one in told):
+                    break
+                found |= _dark_of(moved["before"])
+        return found or {}
 
     def _event_row(self, event_id: EventId) -> Any:
         row = self._row(noterows.EVENT, event=event_id)
@@ -280,6 +290,16 @@ class DayBook(Changes):
 
 def _is(image: Mapping[str, Any], table: str, row_id: int) -> bool:
     return (image["table"], image.get("id")) == (table, row_id)
+
+
+def _tells_of(image: Mapping[str, Any], tray_id: TrayId) -> bool:
+    """Whether an event of a tray was noted or changed."""
+    after = image.get("after") if image["table"] == "event" else None
+    return after is not None and after.get("tray", tray_id) == tray_id
+
+
+def _dark_of(values: Mapping[str, Any] | None) -> dict[str, Any]:
+    return {name: values[name] for name in DARK if name in values} if values else {}
 
 
 def _uncovered(tray: Tray, at: datetime) -> dict[str, Any]:

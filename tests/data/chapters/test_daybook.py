@@ -291,6 +291,27 @@ def test_without_the_note_uncovered_the_blackout_ends_as_it_was_planned(book: Bo
     assert book.tray(tray).blackout_to == sown + timedelta(days=1)
 
 
+@pytest.mark.parametrize("beside", [False, True])
+def test_without_two_notes_uncovered_the_blackout_ends_as_planned_whichever_was_deleted_first(
+    book: Book, tray: TrayId, beside: bool
+) -> None:
+    """Where no other tray is noted beside it, the ids of deleted notes are used again."""
+    sown = book.tray(tray).sown_at
+    trays = [tray, *(other.id for other in book.trays()[1:2] if beside)]
+
+    for first, days in ((0, 1), (1, 2)):
+        planned = (sown, sown + timedelta(days=days))
+        book.edit_tray(tray, blackout_from=planned[0], blackout_to=planned[1])
+        one = book.add_event(trays, EventKind.UNCOVERED, sown + timedelta(days=4))[0]
+        book.change_event(one, at=sown + timedelta(days=3))
+        notes = [one, book.add_event(trays, EventKind.UNCOVERED, sown + timedelta(days=5))[0]]
+        book.delete_event(notes[first])
+        assert book.tray(tray).blackout_to == sown + timedelta(days=(5, 3)[first])
+        book.delete_event(notes[1 - first])
+
+        assert (book.tray(tray).blackout_from, book.tray(tray).blackout_to) == planned
+
+
 def test_where_nobody_knows_any_more_how_it_was_planned_the_blackout_stays(book: Book, tray: TrayId) -> None:
     sown = book.tray(tray).sown_at
     (event,) = book.add_event([tray], EventKind.UNCOVERED, sown + timedelta(days=4))
