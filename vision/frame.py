@@ -83,7 +83,7 @@ def find_frame(photo: Photo) -> Corners | None:
     closer = refined(finding.pose, near)
     stretch = np.array([width / near.shape[1], height / near.shape[0]])
     points = [(float(x), float(y)) for x, y in closer.pose.corners * stretch]
-    # Without the lens: one tray tells it to 1 mm or so of bow, no better than none (training/NOTES.md).
+    # Without the lens: told by one tray it is hardly nearer than none (`training/NOTES.md`).
     return Corners(
         points=order_by_upright(points, photo.turns, photo.size_stored),
         found_by=CornersFrom.FRAME,
