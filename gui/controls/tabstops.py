@@ -11,7 +11,7 @@ from itertools import pairwise
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLayout, QScrollArea, QWidget
 
-__all__ = ["order_stops"]
+__all__ = ["order_stops", "stops_of"]
 
 
 def order_stops(layout: QLayout) -> None:
@@ -29,10 +29,11 @@ def _stops(layout: QLayout) -> Iterator[QWidget]:
         if within is not None:
             yield from _stops(within)
         elif widget is not None:
-            yield from _stops_of(widget)
+            yield from stops_of(widget)
 
 
-def _stops_of(widget: QWidget) -> Iterator[QWidget]:
+def stops_of(widget: QWidget) -> Iterator[QWidget]:
+    """Where Tab can stop in a widget, itself first, in the order that its layouts have."""
     # a field with buttons of its own goes as a whole: left behind, it would lead into the field once more
     stops = bool(widget.focusPolicy() & Qt.FocusPolicy.TabFocus)
     if stops:
@@ -40,6 +41,6 @@ def _stops_of(widget: QWidget) -> Iterator[QWidget]:
     if isinstance(widget, QScrollArea):
         inner = widget.widget()
         if inner is not None:
-            yield from _stops_of(inner)
+            yield from stops_of(inner)
     elif not stops and (within := widget.layout()) is not None:
         yield from _stops(within)

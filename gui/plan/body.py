@@ -7,10 +7,9 @@ Not   what their signals do (`screen.py`)
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
 
-from gui.controls.tabstops import order_stops
+from gui.controls.tabstops import order_stops, stops_of
 from gui.plan.foot import PlanFoot
 from gui.plan.pages import PlanPages
 from gui.plan.row import PlanRow, StepRow
@@ -60,11 +59,9 @@ class PlanBody(QWidget):
 
 
 def _first_stop(page: QWidget) -> QWidget | None:
-    """Where Tab comes first on a page; None where nothing can be typed or chosen on it."""
-    part = page.nextInFocusChain()  # of a page that is no stop itself the others may come first
-    while part is not None and part is not page:
-        stop = part.isEnabled() and bool(part.focusPolicy() & Qt.FocusPolicy.TabFocus)
-        if stop and page.isAncestorOf(part) and part.isVisibleTo(page):
-            return part
-        part = part.nextInFocusChain()
-    return None
+    """Where Tab comes first on a page; None where nothing can be typed or chosen on it.
+
+    By the page's layouts: to follow the window's own chain of focus ended now and then in a crash later on.
+    """
+    stops = (part for part in stops_of(page) if part is not page)
+    return next((part for part in stops if part.isEnabled() and part.isVisibleTo(page)), None)
