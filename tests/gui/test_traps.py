@@ -157,14 +157,22 @@ window.close()
     assert done.stdout.strip() == "['A1', 'A2', 'B1'] True False", done.stderr
 
 
-def test_no_text_is_filled_in_before_it_is_translated() -> None:
-    bad = [
+def lines_of_the_window(pattern: str) -> list[str]:
+    return [
         f"{path.name}:{number}"
         for path in sorted((ROOT / "gui").rglob("*.py"))
         for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), start=1)
-        if re.search(r"\b(tr|translate)\(\s*f[\"']", line)
+        if re.search(pattern, line)
     ]
-    assert bad == []
+
+
+def test_no_text_is_filled_in_before_it_is_translated() -> None:
+    assert lines_of_the_window(r"\b(tr|translate)\(\s*f[\"']") == []
+
+
+def test_nobody_follows_the_chain_of_focus() -> None:
+    # PySide6 then took the items of a layout far away for deleted, and the next change of size crashed
+    assert lines_of_the_window(r"\b(next|previous)InFocusChain\b") == []
 
 
 def test_without_a_display_one_sentence_and_exit_2(tmp_path: Path) -> None:
