@@ -274,7 +274,8 @@ def test_once_all_trays_have_ended_it_says_where_they_are_and_not_how_one_begins
     qtbot.waitUntil(lambda: not work.jobs())
 
     assert bench._empty.title.text() == "No tray grows now"
-    assert f"{len(trays)} of them, under Ended trays" in bench._empty.words.text()
+    words = bench._empty.words.text()
+    assert f"{len(trays)} of them. The Tray sheet opens them" in words
 
 
 def test_a_photo_to_confirm_leads_to_intake(bench: Bench, qtbot: QtBot) -> None:
