@@ -20,7 +20,6 @@ from PySide6.QtWidgets import QApplication
 
 from data.cancel import CancelToken
 from gui.frame.bookdesk import is_demo
-from gui.frame.screens import Screens
 from gui.hands.choicename import ChoiceNames
 from gui.hands.enters import Enters
 from gui.hands.fingers import Fingers
@@ -29,7 +28,7 @@ from gui.hands.wheels import Wheels
 from gui.home import Memory, demo_folder, log_file
 from gui.language.language import speak
 from gui.mishap import catch_mishaps, keep_log, trouble_words
-from gui.screen import Screen
+from gui.places import Places
 from gui.style.icon import icon
 from gui.style.wardrobe import Wardrobe
 from gui.window import Window
@@ -38,7 +37,7 @@ from gui.work import Report, Work
 if TYPE_CHECKING:
     from data.book import Book
 
-__all__ = ["Start", "make_screens", "make_window", "run", "show_whole"]
+__all__ = ["Start", "make_window", "run", "show_whole"]
 
 LOOKED_AFTER_MS = 500  # a book's first look list is read and painted by then
 WARMED_AFTER_MS = 1000
@@ -103,7 +102,7 @@ def make_window(app: QApplication, memory: Memory | None = None, *, farm: str | 
     wardrobe = Wardrobe(app, memory)
     wardrobe.wear()
     work = Work(farm=farm)
-    window = Window(work, memory, wardrobe, make_screens(work))
+    window = Window(work, memory, wardrobe, Places(work))
     work.setParent(window)
     for help_of_hands in (Fingers, Wheels, Enters, ChoiceNames, FocusInSight):
         help_of_hands(window)
@@ -111,46 +110,6 @@ def make_window(app: QApplication, memory: Memory | None = None, *, farm: str | 
     window.setWindowIcon(icon("traysheet"))
     app.aboutToQuit.connect(work.close)
     return window
-
-
-def make_screens(work: Work) -> Screens:
-    """The places of the program by name, each with its modules brought in when it is first wanted."""
-
-    def bench() -> Screen:
-        from gui.bench.screen import Bench
-
-        return Bench(work)
-
-    def intake() -> Screen:
-        from gui.intake.screen import Intake
-
-        return Intake(work)
-
-    def traysheet() -> Screen:
-        from gui.traysheet.screen import TraySheet
-
-        return TraySheet(work)
-
-    def plan() -> Screen:
-        from gui.plan.screen import Plan
-
-        return Plan(work)
-
-    def verdict() -> Screen:
-        from gui.verdict.screen import Verdict
-
-        made = Verdict(work)
-        made.next_wanted.connect(lambda *wanted: screens["plan"].repeat_trial(*wanted))  # type: ignore[attr-defined]
-        return made
-
-    def materials() -> Screen:
-        from gui.materials.screen import Materials
-
-        return Materials(work)
-
-    makers = (bench, intake, traysheet, plan, verdict, materials)
-    screens = Screens({maker.__name__: maker for maker in makers})
-    return screens
 
 
 class Start(QObject):
@@ -236,7 +195,7 @@ class Start(QObject):
         have = {row.name for row in book.photos(most=len(photos) + 1)}
         missing = [path for path in photos if path.name not in have]
         if missing:
-            window.screens["intake"].bring_in(missing)  # type: ignore[attr-defined]
+            window.screens.intake.bring_in(missing)
 
     @Slot()
     def _back_up(self) -> None:

@@ -25,6 +25,9 @@ class Screen(QWidget):
     tray_wanted = Signal(int)  # id of the tray whose sheet shall be opened
     photo_wanted = Signal(int, int)  # ids of a tray and of the photo that its sheet shall show
     place_wanted = Signal(str)  # name of the place to go to: "bench", "intake", "traysheet"
+    trays_wanted = Signal()  # trays shall be added
+    log_wanted = Signal()  # the file of a logger shall be brought in
+    next_wanted = Signal(str, int)  # a trial shall be repeated with so many trays of each
     told = Signal(str)  # one sentence for the foot of the window
     troubled = Signal(str)  # what stands in the way, on top of the window until it has been read
     book_changed = Signal()  # something was kept, said or undone: all screens and the undo words follow

@@ -100,10 +100,8 @@ def _take(window: "Window", folder: Path, name: str) -> None:
 
 def _take_rack(window: "Window", folder: Path, end: str) -> None:
     """The rack with its filters, trays chosen, and a number that is asked about."""
-    from gui.bench.screen import Bench
 
-    bench = window.screens["bench"]
-    assert isinstance(bench, Bench)
+    bench = window.screens.bench
     if bench.rack.model().rowCount() == 0:
         return
     bench.head.more.setChecked(True)
@@ -121,20 +119,18 @@ def _take_views(window: "Window", folder: Path, end: str) -> None:
     """Every way to look at a tray."""
     from gui.traysheet.views import View
 
-    sheet = window.screens["traysheet"]
+    sheet = window.screens.traysheet
     for view in View:
-        sheet.show_view(view)  # type: ignore[attr-defined]
+        sheet.show_view(view)
         _take(window, folder, f"traysheet-{view.replace(' ', '-')}-{end}")
-    sheet.show_view(View.PICTURE)  # type: ignore[attr-defined]
+    sheet.show_view(View.PICTURE)
 
 
 def _take_steps(window: "Window", folder: Path, end: str) -> None:
     """Every page of a kept trial, and every step of a draft that copies it."""
-    from gui.plan.screen import Plan
     from gui.plan.view import KeptPage
 
-    plan = window.screens["plan"]
-    assert isinstance(plan, Plan)
+    plan = window.screens.plan
     if plan.state.trial is None:
         return
     for page in (KeptPage.PLACES, KeptPage.PRINT, KeptPage.SOW):
@@ -149,10 +145,8 @@ def _take_steps(window: "Window", folder: Path, end: str) -> None:
 
 def _take_verdict(window: "Window", folder: Path, end: str) -> None:
     """The page further down, and how it was worked out."""
-    from gui.verdict.screen import Verdict
 
-    verdict = window.screens["verdict"]
-    assert isinstance(verdict, Verdict)
+    verdict = window.screens.verdict
     if verdict.state.found is None:
         return
     bar = verdict.page.verticalScrollBar()
@@ -188,10 +182,8 @@ def _take_blind(window: "Window", verdict: "Verdict", folder: Path, end: str) ->
 
 def _take_cells(window: "Window", folder: Path, end: str) -> None:
     """The panel of a cell of the climate and of a gap."""
-    from gui.materials.screen import Materials
 
-    place = window.screens["materials"]
-    assert isinstance(place, Materials)
+    place = window.screens.materials
     media = place.reading.table.media
     for row in ("footprint", "cooling") if len(media) > 1 else ():
         place.table.choose(row, media[1])

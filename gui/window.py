@@ -30,11 +30,11 @@ from gui.frame.guide import Guide
 from gui.frame.keys import connect_actions, make_actions
 from gui.frame.leaving import Leaving
 from gui.frame.otherbooks import OtherBooks
-from gui.frame.screens import Screens
 from gui.frame.toprow import TopRow
 from gui.frame.viewchoices import ViewChoices
 from gui.home import Memory
 from gui.language.spoken import spoken
+from gui.places import Places
 from gui.screen import Screen
 from gui.style.wardrobe import Wardrobe
 from gui.travel.desk import Travel
@@ -60,7 +60,7 @@ class Window(QMainWindow):
         work: Work,
         memory: Memory,
         wardrobe: Wardrobe,
-        screens: Screens,
+        screens: Places,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
@@ -145,14 +145,13 @@ class Window(QMainWindow):
         screen.tray_wanted.connect(self.open_tray)
         screen.photo_wanted.connect(self.open_tray)
         screen.place_wanted.connect(self.go_to)
+        screen.trays_wanted.connect(self.dialogs.add_trays)
+        screen.log_wanted.connect(self.dialogs.bring_in_log)
+        screen.next_wanted.connect(self.repeat_trial)
         screen.told.connect(self.tell)
         screen.troubled.connect(self.tell_trouble)
         screen.book_changed.connect(self.following.book_changed)
         screen.book_changed.connect(self.leaving.look_again)
-        if name == "bench":
-            screen.trays_wanted.connect(self.dialogs.add_trays)  # type: ignore[attr-defined]
-        if name == "materials":
-            screen.log_wanted.connect(self.dialogs.bring_in_log)  # type: ignore[attr-defined]
         screen.use_units(self.memory.units)
         if self.book is not None:
             screen.open_book(self.book)
@@ -194,11 +193,17 @@ class Window(QMainWindow):
     @Slot(int, int)
     def open_tray(self, tray_id: int, photo_id: int | None = None) -> None:
         """Open the sheet of a tray, at its newest photo or at this one."""
-        self.screens["traysheet"].open_tray(tray_id, photo_id)  # type: ignore[attr-defined]
+        self.screens.traysheet.open_tray(tray_id, photo_id)
         self.go_to("traysheet")
 
+    @Slot(str, int)
+    def repeat_trial(self, trial: str, trays: int) -> None:
+        """Plan a trial that repeats this one, with so many trays of each."""
+        self.screens.plan.repeat_trial(trial, trays)
+        self.go_to("plan")
+
     def _chosen_tray(self) -> "Tray | None":
-        return self.screens["bench"].chosen_tray if self.place == "bench" else None  # type: ignore[attr-defined]
+        return self.screens.bench.chosen_tray if self.place == "bench" else None
 
     # --- the book
 
@@ -243,13 +248,13 @@ class Window(QMainWindow):
     def bring_in(self) -> None:
         """Let the grower choose photos."""
         self.go_to("intake")
-        self.screens["intake"].choose_photos()  # type: ignore[attr-defined]
+        self.screens.intake.choose_photos()
 
     def bring_in_files(self, paths: Sequence[Path]) -> None:
         """Hand photos or folders to Intake."""
         if paths and self.book is not None:
             self.go_to("intake")
-            self.screens["intake"].bring_in(paths)  # type: ignore[attr-defined]
+            self.screens.intake.bring_in(paths)
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Files may be dropped anywhere; without a book only another book."""

@@ -8,7 +8,7 @@ Not   reading the book (`view.py`), what is seen where there are trays (`page.py
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QT_TRANSLATE_NOOP, Qt, Signal, Slot
+from PySide6.QtCore import QT_TRANSLATE_NOOP, Qt, Slot
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QStackedLayout, QWidget
 
@@ -36,8 +36,6 @@ __all__ = ["Bench"]
 
 class Bench(Screen):
     """The first place: most of the benefit with one look a day."""
-
-    trays_wanted = Signal()  # the grower wants to add a tray
 
     KEYS = (
         ("Ctrl+F", str(QT_TRANSLATE_NOOP("Bench", "Find a tray, a crop or a medium"))),

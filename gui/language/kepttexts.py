@@ -156,6 +156,8 @@ KEPT = (
     K("as large as on {day} ({area} cm²)"),
     K("not grown for {days} days"),
     K("last seen on {day}, leaves may hide it now"),
+    K("last seen on {day}"),
+    K("the newest photo, which is in doubt, does not tell whether it is gone"),
     K("on an earlier photo of {day}, not on the newest"),
     K(
         "Lift the leaves at the place without touching what is under them: a grey web over stems and hulls "

@@ -8,7 +8,7 @@ Not   the buttons above the table (`head.py`), what is typed in (`dialogs.py`), 
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Signal, Slot
+from PySide6.QtCore import Slot
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
@@ -50,8 +50,6 @@ NOTHING = MaterialReading(table=Table(media=(), trusted=None, cells={}))
 
 class Materials(Screen):
     """The place Materials."""
-
-    log_wanted = Signal()  # the file of a logger shall be brought in
 
     def __init__(self, work: Work, parent: QWidget | None = None) -> None:
         super().__init__(work, parent)

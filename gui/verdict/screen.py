@@ -11,7 +11,7 @@ from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QT_TRANSLATE_NOOP, Qt, Signal, Slot
+from PySide6.QtCore import QT_TRANSLATE_NOOP, Qt, Slot
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
@@ -48,8 +48,6 @@ KINDS = "SVG (*.svg);;PNG (*.png)"
 
 class Verdict(Screen):
     """Sentence, table, charts, why, how sure."""
-
-    next_wanted = Signal(str, int)  # a trial, and the trays of each that its repetition takes
 
     KEYS = (
         ("Alt+Down", str(QT_TRANSLATE_NOOP("Verdict", "Next crop"))),
@@ -210,7 +208,6 @@ class Verdict(Screen):
         then = self.next_trial
         if then is not None:
             self.next_wanted.emit(self.state.reading.trial, then.trays)
-            self.place_wanted.emit("plan")
 
     @Slot(str)
     def show_trial(self, trial: str) -> None:

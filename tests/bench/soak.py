@@ -40,7 +40,6 @@ from data.photos.originals import digest_of
 from data.records import Said
 from gui.app import Start, make_window
 from gui.home import Memory
-from gui.traysheet.screen import TraySheet
 from gui.traysheet.views import View
 from gui.window import Window
 from tests.data.builders import a_tray
@@ -186,8 +185,7 @@ class Grower:
 
     def __init__(self, window: Window, photos: Path, seed: int = 1) -> None:
         self.window, self.photos, self.random = window, photos, random.Random(seed)
-        sheet = window.screens["traysheet"]
-        assert isinstance(sheet, TraySheet)
+        sheet = window.screens.traysheet
         assert window.book is not None
         self.sheet, self.book = sheet, window.book
         self.trays = [tray.id for tray in self.book.trays()]

@@ -1,13 +1,13 @@
 """Builders: a book with a rack in it, tiles and looks; places that only note what is asked of them."""
 
 import dataclasses
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from datetime import date, datetime, timedelta
 from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtCore import QBuffer, QByteArray, QIODevice, Signal
+from PySide6.QtCore import QBuffer, QByteArray, QIODevice
 from PySide6.QtGui import QColor, QImage
 
 from data.book import Book
@@ -27,6 +27,7 @@ from data.records import (
 from gui.bench.rack import Standing
 from gui.frame.screens import Screens
 from gui.screen import Screen
+from gui.work import Work
 from tests.data.builders import a_note, a_tray, score_note
 from tests.made.books import a_copy
 from vision.reason import Reason
@@ -148,18 +149,21 @@ class NotingScreen(Screen):
         self.asked.append(("bring in", list(paths)))
 
 
-class NotingBench(NotingScreen):
-    """The first place, which only notes what is asked of it."""
-
-    trays_wanted = Signal()
-
-
-def noting_screens(work: Any, bench: Callable[[Any], Screen] = NotingBench) -> Screens:
+class NotingPlaces(Screens):
     """Three places that note what is asked of them; the first may be a true one."""
-    return Screens(
-        {
-            "bench": lambda: bench(work),
-            "intake": lambda: NotingScreen(work),
-            "traysheet": lambda: NotingScreen(work),
-        }
-    )
+
+    def __init__(self, work: Work, bench: type[Screen] = NotingScreen) -> None:
+        super().__init__(("bench", "intake", "traysheet"), work)
+        self._bench = bench
+
+    @property
+    def bench(self) -> Screen:
+        return self.once("bench", self._bench)
+
+    @property
+    def intake(self) -> NotingScreen:
+        return self.once("intake", NotingScreen)
+
+    @property
+    def traysheet(self) -> NotingScreen:
+        return self.once("traysheet", NotingScreen)

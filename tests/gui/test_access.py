@@ -93,7 +93,7 @@ def test_a_list_that_drops_down_says_what_it_is_for(window: Window, qtbot: QtBot
     """By ear it would else be what is chosen alone: "bottom", not "Watering"."""
     came_to(window, place, qtbot)
     if place == "traysheet":
-        window.screens[place].show_view(View.GROWTH)  # type: ignore[attr-defined]
+        window.screens.traysheet.show_view(View.GROWTH)
     untold = []
     boxes = [one for one in window.screens[place].findChildren(QComboBox) if one.isVisible()]
     for box in boxes:
@@ -117,9 +117,9 @@ def test_tab_stops_at_charts_which_tell_their_content(
     """A screen reader tells the words of a chart only where it can have the focus."""
     came_to(window, place, qtbot)
     if place == "traysheet":
-        window.screens[place].show_view(View.GROWTH)  # type: ignore[attr-defined]
+        window.screens.traysheet.show_view(View.GROWTH)
     else:
-        window.screens[place].go_to_step(Step.TRAYS)  # type: ignore[attr-defined]
+        window.screens.plan.go_to_step(Step.TRAYS)
     qtbot.waitUntil(lambda: not window.work.jobs(), timeout=10_000)
     kinds = (GrowthChart, LineChart)
     charts = [one for one in window.screens[place].findChildren(QWidget) if isinstance(one, kinds)]

@@ -11,11 +11,9 @@ from pytestqt.qtbot import QtBot
 from data.book import Book
 from data.demo import make_demo
 from gui.app import Start, make_window, show_whole
-from gui.bench.screen import Bench
 from gui.home import Memory, demo_folder
 from gui.intake.screen import Intake
 from gui.plan.screen import Plan
-from gui.verdict.screen import Verdict
 from gui.window import Window
 from tests.data.builders import a_note, bring
 from tests.gui.rackbook import a_rack_book, photograph
@@ -62,8 +60,7 @@ def test_the_first_start_makes_the_demonstration_and_says_so(start: Starter, bro
     assert window.book is not None
     assert window.book.folder == demo_folder()
     assert window.demo_band.isVisible()
-    bench = window.screens["bench"]
-    assert isinstance(bench, Bench)
+    bench = window.screens.bench
     assert bench.rack.model().rowCount() == 18
 
 
@@ -180,8 +177,7 @@ def test_the_backup_of_the_day_waits_until_the_bench_has_been_read(
     start = Start(window)
 
     start.open(tmp_path / "mine")
-    bench = window.screens["bench"]
-    assert isinstance(bench, Bench)
+    bench = window.screens.bench
     qtbot.waitUntil(lambda: bench.rack.model().rowCount() > 0 and not window.work.jobs(), timeout=10_000)
 
     assert not start.looked_after
@@ -224,8 +220,7 @@ def test_a_trial_is_repeated_in_a_plan_that_nobody_has_opened_yet(
     a_rack_book(tmp_path / "mine").close()
     memory.remember_book(tmp_path / "mine")
     window = start()
-    verdict = window.screens["verdict"]
-    assert isinstance(verdict, Verdict)
+    verdict = window.screens.verdict
 
     verdict.next_wanted.emit("Spring", 12)
 

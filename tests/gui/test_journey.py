@@ -106,15 +106,11 @@ def drop(window: Window, path: Path) -> None:
 
 
 def the_intake(window: Window) -> Intake:
-    intake = window.screens["intake"]
-    assert isinstance(intake, Intake)
-    return intake
+    return window.screens.intake
 
 
 def the_sheet(window: Window) -> TraySheet:
-    sheet = window.screens["traysheet"]
-    assert isinstance(sheet, TraySheet)
-    return sheet
+    return window.screens.traysheet
 
 
 def rows(window: Window) -> dict[str, IntakeRow]:

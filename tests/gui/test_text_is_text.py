@@ -12,14 +12,13 @@ from data.book import Book
 from data.events import EventKind
 from data.records import PhotoId, TrayId
 from data.trial import CropPlan
-from gui.app import make_screens
 from gui.home import Memory
 from gui.intake.photopanel import PhotoPanel
 from gui.intake.view import IntakeRow, Kind
+from gui.places import Places
 from gui.plan.croprow import CropRow
 from gui.plan.mediumrow import MediumRow
 from gui.style.wardrobe import Wardrobe
-from gui.traysheet.screen import TraySheet
 from gui.traysheet.views import View
 from gui.window import Window
 from gui.work import Work
@@ -76,7 +75,7 @@ def rich(widget: QWidget) -> Iterator[str]:
 def test_no_place_of_the_window_takes_a_name_for_html(
     qtbot: QtBot, tmp_path: Path, dressed: QApplication, memory: Memory, work: Work, named_book: Book
 ) -> None:
-    window = Window(work, memory, Wardrobe(dressed, memory), make_screens(work))
+    window = Window(work, memory, Wardrobe(dressed, memory), Places(work))
     qtbot.addWidget(window)
     window.show()
     window.desk.take(named_book)
@@ -89,8 +88,7 @@ def test_no_place_of_the_window_takes_a_name_for_html(
     for place in window.screens:
         window.go_to(place)
         settle()
-    sheet = window.screens["traysheet"]
-    assert isinstance(sheet, TraySheet)
+    sheet = window.screens.traysheet
     window.open_tray(named_book.trays()[0].id)
     settle()
     assert MARK in sheet.title.text()

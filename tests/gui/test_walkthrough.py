@@ -17,7 +17,7 @@ from gui.bench.screen import Bench
 from gui.home import Memory
 from gui.plan.screen import Plan
 from gui.plan.view import KeptPage
-from gui.verdict.screen import EMPTY, Verdict
+from gui.verdict.screen import EMPTY
 from gui.window import Window
 from tests.gui.rackbook import photograph
 
@@ -120,8 +120,7 @@ def test_a_first_trial_is_planned_printed_photographed_weighed_and_asked_for_its
     for tray in trays[:2]:
         photograph(book, tray.code, tmp_path)
     go(window, qtbot, Qt.Key.Key_1)
-    bench = window.screens["bench"]
-    assert isinstance(bench, Bench)
+    bench = window.screens.bench
     bench.renew()
     settle(window, qtbot)
     assert bench.rack.model().rowCount() == len(trays)
@@ -130,8 +129,7 @@ def test_a_first_trial_is_planned_printed_photographed_weighed_and_asked_for_its
     assert [reading.value for reading in book.readings(tray_id=trays[0].id)] == [812]
 
     go(window, qtbot, Qt.Key.Key_5)
-    verdict = window.screens["verdict"]
-    assert isinstance(verdict, Verdict)
+    verdict = window.screens.verdict
     settle(window, qtbot)
     assert verdict._whole.currentIndex() != EMPTY
     assert len(verdict.state.reading.crops) == 1
@@ -139,7 +137,6 @@ def test_a_first_trial_is_planned_printed_photographed_weighed_and_asked_for_its
 
     verdict.next_wanted.emit(TRIAL, 12)  # as its button does where nothing is shown
     settle(window, qtbot)
-    plan = window.screens["plan"]
-    assert isinstance(plan, Plan)
+    plan = window.screens.plan
     assert plan.state.draft is not None
     assert (plan.state.draft.copied_from, plan.state.draft.trays) == (TRIAL, 12)

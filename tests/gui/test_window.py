@@ -28,7 +28,7 @@ from gui.traysheet.views import View
 from gui.window import Window
 from gui.work import Report, Work
 from tests.data.contents import is_whole
-from tests.gui.rackbook import NotingScreen, a_rack_book, noting_screens, photograph
+from tests.gui.rackbook import NotingPlaces, a_rack_book, photograph
 
 Maker = Callable[[], Window]
 
@@ -41,7 +41,7 @@ def make_window(qtbot: QtBot, memory: Memory, dressed: QApplication) -> Iterator
         work = Work(scorers=1)
         wardrobe = Wardrobe(dressed, memory)
         wardrobe.wear()
-        window = Window(work, memory, wardrobe, noting_screens(work, Bench))
+        window = Window(work, memory, wardrobe, NotingPlaces(work, Bench))
         wardrobe.setParent(window)
         work.setParent(window)
         qtbot.addWidget(window)
@@ -130,8 +130,7 @@ def test_a_photo_wanted_on_the_bench_opens_the_sheet_of_its_tray_there(with_book
 
 
 def test_without_a_book_the_bench_says_so(window: Window) -> None:
-    bench = window.screens["bench"]
-    assert isinstance(bench, Bench)
+    bench = window.screens.bench
     assert bench._empty.title.text() == "No book is open"
     assert window.windowTitle() == "Evenstand"
 
@@ -272,8 +271,7 @@ def test_trays_are_added_one_after_the_other_and_can_be_taken_back(
 def test_new_trays_are_offered_like_the_one_that_is_chosen_on_the_rack(
     with_book: Window, qtbot: QtBot, answer: Callable[..., None]
 ) -> None:
-    bench = with_book.screens["bench"]
-    assert isinstance(bench, Bench)
+    bench = with_book.screens.bench
     qtbot.waitUntil(lambda: bench.rack.model().rowCount() == 3 and not bench._running)
     bench.rack.setCurrentIndex(bench.rack.model().index(2, 0))
     offered: list[tuple[str, str]] = []
@@ -312,8 +310,7 @@ def test_a_tray_without_a_crop_is_not_added_and_says_why(
 def test_the_units_chosen_in_the_view_menu_hold_on_the_bench_at_once(with_book: Window) -> None:
     with_book.top.view_menu.units_chosen.emit("US")
 
-    bench = with_book.screens["bench"]
-    assert isinstance(bench, Bench)
+    bench = with_book.screens.bench
     assert bench.quick.line.placeholderText() == "Tray and number in oz"
     assert with_book.memory.units == "US"
 
@@ -324,8 +321,7 @@ def test_the_units_chosen_in_the_view_menu_hold_on_the_bench_at_once(with_book: 
 def test_ctrl_z_takes_back_what_was_noted_though_the_focus_is_still_in_the_line(
     with_book: Window, qtbot: QtBot
 ) -> None:
-    bench = with_book.screens["bench"]
-    assert isinstance(bench, Bench)
+    bench = with_book.screens.bench
     qtbot.waitUntil(lambda: bench.rack.model().rowCount() == 3 and not bench._running)
     line = bench.quick.line
     line.setFocus()
@@ -420,8 +416,7 @@ def test_ctrl_z_takes_back_a_name_that_was_kept_and_does_not_type_it_again(
 
 
 def test_a_screen_behind_follows_when_it_comes_to_the_front(with_book: Window, qtbot: QtBot) -> None:
-    sheet = with_book.screens["traysheet"]
-    assert isinstance(sheet, NotingScreen)
+    sheet = with_book.screens.traysheet
     sheet.asked.clear()
 
     with_book.screens["bench"].book_changed.emit()
@@ -440,8 +435,7 @@ def test_a_place_is_made_when_it_is_first_wanted_and_then_has_what_the_others_ha
     with_book.open_tray(3)
 
     assert set(with_book.screens.made) == {"bench", "traysheet"}
-    sheet = with_book.screens["traysheet"]
-    assert isinstance(sheet, NotingScreen)
+    sheet = with_book.screens.traysheet
     assert sheet.book is with_book.book
     assert sheet.units == memory.units == UnitSystem.US
     assert sheet.asked == [("renew", None), ("open", 3)], "read once, and only then asked for a tray"
@@ -455,14 +449,12 @@ def test_a_place_made_after_a_change_does_not_read_the_book_twice(with_book: Win
 
     with_book.go_to("intake")
 
-    intake = with_book.screens["intake"]
-    assert isinstance(intake, NotingScreen)
+    intake = with_book.screens.intake
     assert intake.asked == [("renew", None)]
 
 
 def test_a_window_left_open_over_night_shows_the_new_day(with_book: Window, qtbot: QtBot) -> None:
-    bench = with_book.screens["bench"]
-    assert isinstance(bench, Bench)
+    bench = with_book.screens.bench
     qtbot.waitUntil(lambda: bool(bench._reading.tiles) and not with_book.work.jobs())
     assert "8 March 2026" in with_book.foot.about_book.text()
     book_of(with_book).set_setting("today", "2026-03-09")  # as the calendar of an own book goes on
@@ -663,8 +655,7 @@ def test_photos_that_come_in_from_outside_are_shown(window: Window, qtbot: QtBot
     with a_rack_book(tmp_path / "rack"):
         pass
     window.open_folder(tmp_path / "rack")
-    bench = window.screens["bench"]
-    assert isinstance(bench, Bench)
+    bench = window.screens.bench
     qtbot.waitUntil(lambda: "no photo yet" in bench.head.soft.text())
 
     with Book.open(tmp_path / "rack") as elsewhere:

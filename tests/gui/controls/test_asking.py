@@ -9,7 +9,6 @@ from PySide6.QtWidgets import QApplication, QDialog, QWidget
 from pytestqt.qtbot import QtBot
 
 from gui.app import make_window
-from gui.bench.screen import Bench
 from gui.controls.asking import show_over
 from gui.home import Memory
 from gui.window import Window
@@ -47,8 +46,7 @@ def test_a_dialog_that_tells_by_signals_goes_once_it_is_left(qtbot: QtBot, dress
 def test_what_went_away_opens_once_for_a_double_click_and_leaves_nothing(
     window: Window, qtbot: QtBot
 ) -> None:
-    bench = window.screens["bench"]
-    assert isinstance(bench, Bench)
+    bench = window.screens.bench
 
     for _ in range(2):  # the next click opens it again
         bench.lists.show_history(bench.book)

@@ -13,7 +13,6 @@ from data.book import Book
 from data.records import PhotoId
 from data.upkeep.rescoring import Stale
 from gui.app import make_window
-from gui.bench.screen import Bench
 from gui.controls import telling
 from gui.home import Memory
 from gui.intake.bands import Asked, IntakeBands
@@ -76,8 +75,7 @@ def test_undo_says_by_ear_what_it_took_back(window: Window, heard: Heard) -> Non
 def test_a_number_that_is_asked_about_at_the_bench_is_heard_and_once_it_is_kept_so(
     window: Window, heard: Heard, qtbot: QtBot
 ) -> None:
-    bench = window.screens["bench"]
-    assert isinstance(bench, Bench)
+    bench = window.screens.bench
     bench.quick.line.setText("A1 banana")
     bench.quick.note_it()
     assert [urgent for _, urgent in heard] == [True]

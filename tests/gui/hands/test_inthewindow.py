@@ -58,8 +58,7 @@ def drag(touch: QPointingDevice, part: QWidget, begin: QPoint, way: QPoint) -> N
 
 
 def bench_of(window: Window) -> Bench:
-    bench = window.screens["bench"]
-    assert isinstance(bench, Bench)
+    bench = window.screens.bench
     bench.switch.turn(to_looks=False)
     return bench
 
@@ -67,8 +66,7 @@ def bench_of(window: Window) -> Bench:
 def sheet_of(window: Window, view: View, qtbot: QtBot) -> TraySheet:
     assert window.book is not None
     window.open_tray(next(tray.id for tray in window.book.trays() if tray.code == "A1"))
-    sheet = window.screens["traysheet"]
-    assert isinstance(sheet, TraySheet)
+    sheet = window.screens.traysheet
     sheet.show_view(view)
     at_rest(window, qtbot)
     return sheet

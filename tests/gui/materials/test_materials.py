@@ -559,8 +559,7 @@ def test_the_button_for_a_logger_s_file_asks_for_it(
     window.show()
     assert window.open_folder(demo.folder)
     window.go_to("materials")
-    place = window.screens["materials"]
-    assert isinstance(place, Materials)
+    place = window.screens.materials
     with qtbot.waitSignal(place.desk.was_read, timeout=20_000):
         pass
     place.table.choose("cold nights", "coir")

@@ -13,7 +13,7 @@ from gui.style.wardrobe import Wardrobe
 from gui.travel.guestdialog import GuestDialog
 from gui.window import Window
 from gui.work import Work
-from tests.gui.rackbook import a_rack_book, noting_screens, photograph
+from tests.gui.rackbook import NotingPlaces, a_rack_book, photograph
 from tests.gui.travel.doing import Guest, book_of
 
 
@@ -22,7 +22,7 @@ def window(qtbot: QtBot, memory: Memory, dressed: QApplication, tmp_path: Path) 
     work = Work(scorers=1)
     wardrobe = Wardrobe(dressed, memory)
     wardrobe.wear()
-    made = Window(work, memory, wardrobe, noting_screens(work))
+    made = Window(work, memory, wardrobe, NotingPlaces(work))
     wardrobe.setParent(made)
     work.setParent(made)
     qtbot.addWidget(made)

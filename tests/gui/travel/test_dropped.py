@@ -11,7 +11,7 @@ from gui.style.wardrobe import Wardrobe
 from gui.travel.packways import PackWays
 from gui.window import Window
 from gui.work import Work
-from tests.gui.rackbook import noting_screens
+from tests.gui.rackbook import NotingPlaces
 from tests.gui.travel.doing import Answering, book_of, drop
 
 
@@ -67,7 +67,7 @@ def test_without_a_book_only_what_needs_none_can_be_chosen(
     qtbot: QtBot, memory: Memory, dressed: QApplication
 ) -> None:
     work = Work(scorers=1)
-    window = Window(work, memory, Wardrobe(dressed, memory), noting_screens(work))
+    window = Window(work, memory, Wardrobe(dressed, memory), NotingPlaces(work))
     qtbot.addWidget(window)
 
     enabled = {name for name, action in window.actions_by_name.items() if action.isEnabled()}

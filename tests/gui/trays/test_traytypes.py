@@ -14,7 +14,7 @@ from gui.trays.newtray import NewTrayDialog
 from gui.trays.traytypes import TrayTypes
 from gui.window import Window
 from gui.work import Work
-from tests.gui.rackbook import noting_screens
+from tests.gui.rackbook import NotingPlaces
 
 
 @pytest.fixture
@@ -137,7 +137,7 @@ def test_the_way_there_is_in_the_book_menu(
     answer: Callable[[Callable[[QDialog], None]], None],
 ) -> None:
     work = Work(scorers=1)
-    screens = noting_screens(work, Bench)
+    screens = NotingPlaces(work, Bench)
     window = Window(work, memory, Wardrobe(dressed, memory), screens)
     qtbot.addWidget(window)
     window.show()
