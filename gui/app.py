@@ -66,7 +66,7 @@ def run(book: Path | None = None, *, demo: bool = False, farm: str | None = None
     app.setDesktopFileName("evenstand")
     window = make_window(app, farm=farm)
     keep_log(log_file())
-    catch_mishaps(window.tell_trouble, log_file())
+    catch_mishaps(window.sayings.tell_trouble, log_file())
     show_whole(window)
     start = Start(window)
     QTimer.singleShot(0, start.open_demo if demo else lambda: start.open(book))
@@ -178,7 +178,7 @@ class Start(QObject):
     @Slot(object)
     def _not_made(self, error: Exception) -> None:
         self._making_demo = False
-        self._window.tell_trouble(trouble_words(error))
+        self._window.sayings.tell_trouble(trouble_words(error))
 
     @Slot()
     def _look_after(self) -> None:

@@ -3,8 +3,9 @@
 In    `Work`, `Memory`, `Wardrobe`, the screens by name
 Out   an opened book handed to every screen; what a screen wants is done here
 Not   what the places show (each screen), when they are made (`frame/screens.py`), how they follow the book
-      (`frame/following.py`), what the menus do (`frame/bookdialogs.py`, `frame/otherbooks.py`,
-      `frame/viewchoices.py`), the help (`frame/guide.py`), the first start (`app.py`)
+      (`frame/following.py`), how sentences are said (`frame/sayings.py`), what the menus do
+      (`frame/bookdialogs.py`, `frame/otherbooks.py`, `frame/viewchoices.py`), the help (`frame/guide.py`),
+      the first start (`app.py`)
 """
 
 from collections.abc import Sequence
@@ -18,7 +19,6 @@ from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
 from gui.controls.fieldundo import FieldUndo
 from gui.controls.progress import ProgressStrip
-from gui.controls.telling import announce
 from gui.frame.actions import ACTIONS, PLACES
 from gui.frame.bands import DemoBand, DoneBand, TroubleBand
 from gui.frame.bookdesk import BookDesk, is_demo
@@ -30,10 +30,10 @@ from gui.frame.guide import Guide
 from gui.frame.keys import connect_actions, make_actions
 from gui.frame.leaving import Leaving
 from gui.frame.otherbooks import OtherBooks
+from gui.frame.sayings import Sayings
 from gui.frame.toprow import TopRow
 from gui.frame.viewchoices import ViewChoices
 from gui.home import Memory
-from gui.language.spoken import spoken
 from gui.places import Places
 from gui.screen import Screen
 from gui.style.wardrobe import Wardrobe
@@ -55,18 +55,9 @@ class Window(QMainWindow):
 
     demo_wanted = Signal()
 
-    def __init__(
-        self,
-        work: Work,
-        memory: Memory,
-        wardrobe: Wardrobe,
-        screens: Places,
-        parent: QWidget | None = None,
-    ) -> None:
-        super().__init__(parent)
-        self.work, self.memory = work, memory
-        self.wardrobe = wardrobe
-        self.screens = screens
+    def __init__(self, work: Work, memory: Memory, wardrobe: Wardrobe, screens: Places) -> None:
+        super().__init__()
+        self.work, self.memory, self.wardrobe, self.screens = work, memory, wardrobe, screens
         self.leaving = Leaving(screens, self)
         self.desk = BookDesk(work, memory, self.leaving.may_leave, self)
         self.dialogs = BookDialogs(self.desk, work, self._chosen_tray, self)
@@ -95,10 +86,10 @@ class Window(QMainWindow):
         self.choices = ViewChoices(self.top.view_menu, self.memory, self.wardrobe, self)
         self.demo_band = DemoBand(self)
         self.trouble, self.done = TroubleBand(self), DoneBand(self)
-        self.trouble.pressed.connect(self.leaving.forget)
         self.stack = QStackedWidget(self)
         self.progress = ProgressStrip(self.work, self)
         self.foot = Foot(self)
+        self.sayings = Sayings(self.foot, self.trouble, self.done, self.leaving, self)
         column = QVBoxLayout()
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -119,23 +110,22 @@ class Window(QMainWindow):
         self.top.place_chosen.connect(self.go_to)
         self.top.book_menu.book_chosen.connect(self.books.open_recent)
         self.demo_band.pressed.connect(self.books.new_book)
-        self.choices.told.connect(self.tell)
+        self.choices.told.connect(self.sayings.tell)
         self.choices.units_changed.connect(self._use_units)
         self.wardrobe.changed.connect(self._redress)
         self.leaving.told.connect(self._tell_lost)
-        self.leaving.over.connect(self.trouble.forget)
         self.desk.opened.connect(self._show_book)
         self.desk.new_day.connect(self._show_book_words)
-        self.desk.trouble.connect(self.tell_trouble)
+        self.desk.trouble.connect(self.sayings.tell_trouble)
         self.desk.trouble.connect(self._show_recent)  # a book that is gone is forgotten
-        self.following.turned.connect(self._tell_turned)
+        self.following.turned.connect(self.sayings.tell_turned)
         self.following.undo_shown.connect(self.top.show_undo)
         for part in (self.dialogs, self.travel):
             part.changed.connect(self.following.book_changed)
-            part.told.connect(self.tell)
-            part.troubled.connect(self.tell_trouble)
-        self.books.told.connect(self.tell)
-        self.travel.made.connect(self._tell_made)
+            part.told.connect(self.sayings.tell)
+            part.troubled.connect(self.sayings.tell_trouble)
+        self.books.told.connect(self.sayings.tell)
+        self.travel.made.connect(self.sayings.tell_made)
         self.screens.welcome_with(self._welcome)
 
     def _welcome(self, name: str, screen: Screen) -> None:
@@ -148,8 +138,8 @@ class Window(QMainWindow):
         screen.trays_wanted.connect(self.dialogs.add_trays)
         screen.log_wanted.connect(self.dialogs.bring_in_log)
         screen.next_wanted.connect(self.repeat_trial)
-        screen.told.connect(self.tell)
-        screen.troubled.connect(self.tell_trouble)
+        screen.told.connect(self.sayings.tell)
+        screen.troubled.connect(self.sayings.tell_trouble)
         screen.book_changed.connect(self.following.book_changed)
         screen.book_changed.connect(self.leaving.look_again)
         screen.use_units(self.memory.units)
@@ -273,34 +263,9 @@ class Window(QMainWindow):
     # --- words and looks
 
     @Slot(str)
-    def tell(self, sentence: str) -> None:
-        """Say something at the foot, for a while."""
-        self.foot.tell(sentence)
-        announce(self.foot, self.foot.told.text())
-
-    @Slot(str)
-    def _tell_turned(self, sentence: str) -> None:
-        """What was taken back is no longer there to be told of."""
-        if self.done.folder is None:
-            self.done.hide()
-        self.tell(sentence)
-
-    @Slot(str)
-    def tell_trouble(self, sentence: str) -> None:
-        """Say what went wrong, until it has been read."""
-        self.leaving.forget()
-        self.trouble.say(spoken(sentence))
-        announce(self.trouble, self.trouble.words.text(), urgent=True)
-
-    @Slot(str)
     def _tell_lost(self, sentence: str) -> None:
         self.go_to("traysheet")  # where all of it is
-        self.tell_trouble(sentence)
-
-    @Slot(str, object)
-    def _tell_made(self, sentence: str, folder: Path | None) -> None:
-        self.done.say_made(sentence, folder)
-        announce(self.done, self.done.words.text())
+        self.sayings.tell_trouble(sentence)
 
     @Slot()
     def _use_units(self) -> None:

@@ -95,8 +95,8 @@ def test_no_place_of_the_window_takes_a_name_for_html(
     for view in View:
         sheet.show_view(view)
         settle()
-    window.tell(f"{MARK} was told")
-    window.tell_trouble(f"{MARK} is in trouble")
+    window.sayings.tell(f"{MARK} was told")
+    window.sayings.tell_trouble(f"{MARK} is in trouble")
     settle()
     window.close()
     assert sorted(found) == []

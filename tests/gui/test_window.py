@@ -154,7 +154,7 @@ def test_a_folder_without_a_book_is_told_with_what_to_do(
 
 
 def test_trouble_stays_until_it_has_been_read(window: Window, qtbot: QtBot) -> None:
-    window.tell_trouble("the disk is full")
+    window.sayings.tell_trouble("the disk is full")
     assert window.trouble.words.text() == "The disk is full"
 
     qtbot.mouseClick(window.trouble.button, Qt.MouseButton.LeftButton)
@@ -541,7 +541,7 @@ def test_a_mistake_of_ours_is_told_and_the_window_goes_on(
     window: Window, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:
     monkeypatch.setattr(sys, "excepthook", sys.excepthook)
-    catch_mishaps(window.tell_trouble, tmp_path / "evenstand.log")
+    catch_mishaps(window.sayings.tell_trouble, tmp_path / "evenstand.log")
 
     sys.excepthook(ValueError, ValueError("wrong shape"), None)
 

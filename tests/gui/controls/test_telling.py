@@ -49,12 +49,12 @@ def window(qtbot: QtBot, dressed: QApplication, memory: Memory, tmp_path: Path) 
 
 
 def test_what_the_foot_says_for_a_while_is_heard(window: Window, heard: Heard) -> None:
-    window.tell("A1: weight 812 g. Ctrl+Z takes it back.")
+    window.sayings.tell("A1: weight 812 g. Ctrl+Z takes it back.")
     assert heard == [("A1: weight 812 g. Ctrl+Z takes it back.", False)]
 
 
 def test_what_stands_in_the_way_is_heard_at_once(window: Window, heard: Heard) -> None:
-    window.tell_trouble("the disk is full")
+    window.sayings.tell_trouble("the disk is full")
     assert heard == [("The disk is full", True)]
 
 
