@@ -19,6 +19,7 @@ from vision.photo import Photo, Point, quarter_turned, stored_points
 
 __all__ = [
     "ANY_TRAY",
+    "MOST_CUT_OFF",
     "SURE",
     "Corners",
     "CornersFrom",
@@ -30,6 +31,7 @@ __all__ = [
 ]
 
 SURE = 0.5  # from this confidence on corners may be used unasked
+MOST_CUT_OFF = 0.015  # of the inner area; what is not seen would count as bare. Corners may be 3 mm off
 FLAT_SIN = 0.34  # sine of 20 degrees: a long side steeper than that has no upper side worth the name
 LEAST_SHARE = 0.02  # of the photo's area
 MOST_OUTSIDE = 0.10  # a corner may lie this share of the photo's longer side beyond its edge
@@ -122,7 +124,10 @@ def _is_upper(outwards: np.ndarray) -> bool:
 
 
 def plausible(
-    points: Sequence[Point], size: tuple[int, int], long_to_short: tuple[float, float] = LONG_TO_SHORT
+    points: Sequence[Point],
+    size: tuple[int, int],
+    long_to_short: tuple[float, float] = LONG_TO_SHORT,
+    outside: float = MOST_OUTSIDE,
 ) -> bool:
     """True where four points, in turn around the tray, can be a photo of a tray, of sides 2 to 1 if not said.
 
@@ -131,11 +136,12 @@ def plausible(
     points : of the photo.
     size : width and height of that photo, px.
     long_to_short : least and most that the longer sides may be of the shorter ones.
+    outside : a corner may lie this share of the photo's longer side beyond its edge.
     """
     quad = np.array(points, float)
     if quad.shape != (4, 2) or not np.isfinite(quad).all():
         return False
-    beyond = MOST_OUTSIDE * max(size)
+    beyond = outside * max(size)
     if (quad < -beyond).any() or (quad > np.array(size) + beyond).any():
         return False
     side = np.roll(quad, -1, axis=0) - quad

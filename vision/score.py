@@ -19,7 +19,7 @@ import cv2
 import numpy as np
 
 from vision.colour import Colour, measure_colour, no_colour
-from vision.corners import Corners, by_hand, cut_off
+from vision.corners import MOST_CUT_OFF, Corners, by_hand, cut_off
 from vision.light import BLACK, Light, judge_light, judge_pixels, white_balance
 from vision.markers import Marks
 from vision.ownmm import stand_of, suspects_of
@@ -59,7 +59,6 @@ __all__ = [
 PIPELINE = "8"  # goes up with every change around the tissue method that moves a number
 MOST_USELESS_PCT = 50.0  # black or burnt, of a picture that is a top view already
 LEAST_EXPOSURE = 5.0  # mean L* of such a picture: below it everything is black
-MOST_CUT_OFF = 0.015  # of the inner area; what is not seen would count as bare. Corners may be 3 mm off
 MOST_WHOLE_PX = 4_000_000  # larger pictures of unknown scale are labelled smaller: memory
 
 

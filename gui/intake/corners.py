@@ -14,8 +14,9 @@ from PySide6.QtGui import QColor, QImage, QKeyEvent, QKeySequence, QPainter, QPa
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
 from gui.controls.rolling import roll_down
+from gui.controls.telling import tell
 from gui.controls.zoombar import ZoomBar
-from gui.intake.cornerview import CornerView, Quad
+from gui.intake.cornerview import OUTSIDE, CornerView, Quad
 from gui.photo.mips import Mips, image_of
 from gui.style.palette import RADIUS, Space, set_role, tokens_now
 from gui.style.words import wrapped
@@ -139,10 +140,13 @@ class CornerPage(QWidget):
         how = wrapped(
             self.tr(
                 "Drag each ring so that its cross lies on the inner edge of the tray's rim, at the height of "
-                "the rim. The lens beside your finger shows the place enlarged."
+                "the rim. The lens beside your finger shows the place enlarged. A corner that the photo cuts "
+                "off goes where it would be, beyond the photo's edge."
             ),
             self,
         )
+        self.outside = wrapped("", self, "notice")
+        self.outside.hide()
         caption = wrapped(self.tr("The tray from above, with these corners"), self, "soft")
         right = wrapped(
             self.tr("It is right when the rim is just gone on all four sides and rows run straight."),
@@ -158,7 +162,7 @@ class CornerPage(QWidget):
         read = QVBoxLayout(words)
         read.setContentsMargins(0, 0, Space.S, 0)
         read.setSpacing(Space.M)
-        for part in (self.title, how, caption, self.top_view, right, keys):
+        for part in (self.title, self.outside, how, caption, self.top_view, right, keys):
             read.addWidget(part)
         read.addStretch(1)
         return words
@@ -214,18 +218,31 @@ class CornerPage(QWidget):
 
     @Slot(object)
     def _moved(self, corners: Quad) -> None:
-        from vision.corners import ANY_TRAY, plausible
+        from vision.corners import ANY_TRAY, cut_off, plausible
 
         size = self.photo.mips.size if self.photo.mips else (1, 1)
         self.back.setEnabled(self.photo.can_take_back)
         self.again.setEnabled(self.photo.can_do_again)
-        possible = len(corners) == 4 and plausible(corners, size, ANY_TRAY)
+        possible = len(corners) == 4 and plausible(corners, size, ANY_TRAY, OUTSIDE)
+        self._tell_outside(cut_off(corners, size) if possible else 0.0)
         self.use.setEnabled(possible)
         self.use.setToolTip(
             self.tr("Score the photo with these corners (Enter)")
             if possible
             else self.tr("These four points cannot be a tray: put them on its corners, one after the other")
         )
+
+    def _tell_outside(self, share: float) -> None:
+        """Say beforehand that a photo which lacks part of the tray will not be scored."""
+        from vision.corners import MOST_CUT_OFF
+
+        lacks = share > MOST_CUT_OFF
+        self.outside.setVisible(lacks)
+        words = self.tr(
+            "{share} % of the tray lies outside the photo. It will not be scored, since what is not seen "
+            "would count as bare: photograph the tray again with its whole rim in the picture."
+        )
+        tell(self.outside, words.format(share=max(2, round(100 * share))) if lacks else "", "notice")
 
     @Slot()
     def _use(self) -> None:

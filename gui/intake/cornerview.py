@@ -6,6 +6,8 @@ Not   what the corners are for (`corners.py`)
 
 Tab goes to the next corner, arrows move it by one pixel of the photo, with Shift by ten; Ctrl+Z takes a move
 back, Ctrl+Shift+Z does it again. While a corner is held, a lens beside the finger shows its place enlarged.
+A corner of a tray that the photo cuts off goes beyond the photo's edge: room is shown around the photo once a
+corner lies there, or by one step back from the whole photo.
 """
 
 from collections.abc import Sequence
@@ -37,6 +39,8 @@ LOUPE = 76.0  # radius of the loupe, window pixels
 LOUPE_TIMES = 4.0  # the loupe enlarges what the window shows
 LIGHT, DARK = QColor("#F0E442"), QColor(12, 16, 14, 225)
 MOST_MOVES = 200
+OUTSIDE = 0.25  # of the photo's width: so far beyond its edge a corner may lie
+SPARE = 0.06  # of it: room beyond the outermost corner
 
 
 class CornerView(PictureView):
@@ -57,6 +61,7 @@ class CornerView(PictureView):
         """Begin anew with these."""
         self.corners = tuple((float(x), float(y)) for x, y in corners)
         self.chosen, self._before, self._after = 0, [], []
+        self.fit()
         self._tell()
 
     @property
@@ -74,6 +79,7 @@ class CornerView(PictureView):
         if self._before and self._held is None:
             self._after.append(self.corners)
             self.corners = self._before.pop()
+            self._show_outside()
             self._tell()
 
     def do_again(self) -> None:
@@ -81,15 +87,55 @@ class CornerView(PictureView):
         if self._after and self._held is None:
             self._before.append(self.corners)
             self.corners = self._after.pop()
+            self._show_outside()
             self._tell()
 
     def move_chosen(self, x: float, y: float) -> None:
-        """Put the chosen corner here, px of the photo; it stays in the picture."""
+        """Put the chosen corner here, px of the photo: in it, or `OUTSIDE` of its width beyond its edge."""
         width, height = self.mips.size if self.mips else (1, 1)
+        beyond = self._reach
         corners = list(self.corners)
-        corners[self.chosen] = (min(float(width), max(0.0, x)), min(float(height), max(0.0, y)))
+        corners[self.chosen] = (
+            min(width + beyond, max(-beyond, x)),
+            min(height + beyond, max(-beyond, y)),
+        )
         self.corners = tuple(corners)
         self._tell()
+
+    @property
+    def _reach(self) -> float:
+        """How far beyond the photo's edge a corner may lie, px of the photo."""
+        return OUTSIDE * self.mips.size[0] if self.mips else 0.0
+
+    def _beyond(self, corner: tuple[float, float]) -> float:
+        """How far a corner lies beyond the edge of the photo, px of it; 0 in the photo."""
+        width, height = self.mips.size if self.mips else (1, 1)
+        x, y = corner
+        return max(0.0, -x, x - width, -y, y - height)
+
+    @property
+    def _room(self) -> float:
+        """What has to be seen around the photo, px of it."""
+        furthest = max(map(self._beyond, self.corners), default=0.0)
+        return min(self._reach, furthest + SPARE / OUTSIDE * self._reach) if furthest else 0.0
+
+    def fit(self) -> None:
+        """The whole photo, with room around it only where a corner lies there."""
+        self.view = self.view.with_room(self._room)
+        super().fit()
+
+    def _zoom(self, factor: float, at: QPointF) -> None:
+        """From the whole photo one step back shows the room around it."""
+        if factor < 1 and self.view.is_fitted:
+            self.view = self.view.with_room(self._reach)
+        super()._zoom(factor, at)
+
+    def _show_outside(self) -> None:
+        """Room around the photo as soon as a corner lies there; the chosen corner in sight."""
+        self.view = self.view.with_room(max(self.view.beyond, self._room))
+        x, y = self.view.to_window(*self.corners[self.chosen])
+        inside = QPointF(min(self.width() - REACH, max(REACH, x)), min(self.height() - REACH, max(REACH, y)))
+        self.view = self.view.moved(inside.x() - x, inside.y() - y)
 
     def _remember(self) -> None:
         self._before = [*self._before[-MOST_MOVES:], self.corners]
@@ -97,14 +143,18 @@ class CornerView(PictureView):
 
     def _tell(self) -> None:
         if self.corners:
-            x, y = self.corners[self.chosen]
-            self.describe(
-                self.tr("{corner} at {x} px from the left, {y} px from the top").format(
-                    corner=self.name_of(self.chosen), x=round(x), y=round(y)
-                )
-            )
+            self.describe(self._place_words())
         self.update()
         self.moved.emit(self.corners)
+
+    def _place_words(self) -> str:
+        """Where the chosen corner lies."""
+        if self._beyond(self.corners[self.chosen]):
+            words = self.tr("{corner} at {x} px from the left, {y} px from the top, outside the photo")
+        else:
+            words = self.tr("{corner} at {x} px from the left, {y} px from the top")
+        x, y = self.corners[self.chosen]
+        return words.format(corner=self.name_of(self.chosen), x=round(x), y=round(y))
 
     def name_of(self, corner: int) -> str:
         """The corner's name, counted clockwise."""
@@ -137,6 +187,7 @@ class CornerView(PictureView):
             self._held = None
             if self._before and self._before[-1] == self.corners:
                 self._before.pop()
+            self._show_outside()
             self._tell()
         super().mouseReleaseEvent(event)
 
@@ -188,6 +239,7 @@ class CornerView(PictureView):
             right, down = ARROWS[key]  # of a picture that is pushed: a corner goes the other way
             x, y = self.corners[self.chosen]
             self.move_chosen(x - right * step, y - down * step)
+            self._show_outside()
         else:
             super().keyPressEvent(event)
 
@@ -196,6 +248,7 @@ class CornerView(PictureView):
         following = self.chosen + (1 if forwards else -1)
         if self.corners and 0 <= following <= 3:
             self.chosen = following
+            self._show_outside()
             self._tell()
             return True
         return super().focusNextPrevChild(forwards)

@@ -1,7 +1,7 @@
 """Viewport: which part of a picture a window shows, and how large.
 
 In    size of the picture and of the window in pixels; wishes: fit, look closer at a point, move
-Out   `Viewport`: zoom and place, always such that the picture stays in the window
+Out   `Viewport`: zoom and place, always such that the picture, and the room around it, stays in the window
 Not   painting (`pictures.py`); Qt
 
 Lengths of the window are logical pixels, of the picture its own pixels; zoom is the one divided by the other.
@@ -20,7 +20,8 @@ class Viewport:
 
     picture: tuple[float, float]
     window: tuple[float, float]
-    margin: float = 0.0
+    margin: float = 0.0  # around the picture, window pixels
+    beyond: float = 0.0  # around it, picture pixels: room for what lies outside
     zoom: float = 1.0
     x: float = 0.0
     y: float = 0.0
@@ -28,8 +29,8 @@ class Viewport:
     @property
     def fit_zoom(self) -> float:
         """The zoom at which the whole picture is just seen, never enlarged beyond 4 screen pixels."""
-        across = (self.window[0] - 2 * self.margin) / max(1.0, self.picture[0])
-        down = (self.window[1] - 2 * self.margin) / max(1.0, self.picture[1])
+        across = (self.window[0] - 2 * self.margin) / max(1.0, self.picture[0] + 2 * self.beyond)
+        down = (self.window[1] - 2 * self.margin) / max(1.0, self.picture[1] + 2 * self.beyond)
         return min(4.0, max(0.001, min(across, down)))
 
     @property
@@ -44,6 +45,11 @@ class Viewport:
     def resized(self, width: float, height: float) -> "Viewport":
         """The same place in a window of another size; a fitted picture stays fitted."""
         other = replace(self, window=(width, height))
+        return other.fitted() if self.is_fitted else other._held()
+
+    def with_room(self, beyond: float) -> "Viewport":
+        """So many pixels around the picture can be seen, too; a fitted picture stays fitted."""
+        other = replace(self, beyond=beyond)
         return other.fitted() if self.is_fitted else other._held()
 
     def zoomed(self, factor: float, at_x: float, at_y: float) -> "Viewport":
@@ -85,9 +91,14 @@ class Viewport:
         """No empty border where there is picture left to show."""
         return replace(
             self,
-            x=_held_along(self.x, self.picture[0], self.window[0] / self.zoom, self.margin / self.zoom),
-            y=_held_along(self.y, self.picture[1], self.window[1] / self.zoom, self.margin / self.zoom),
+            x=_held_along(self.x, self.picture[0], self.window[0] / self.zoom, self._round),
+            y=_held_along(self.y, self.picture[1], self.window[1] / self.zoom, self._round),
         )
+
+    @property
+    def _round(self) -> float:
+        """What may be seen around the picture, picture pixels."""
+        return self.beyond + self.margin / self.zoom
 
 
 def _held_along(middle: float, length: float, seen: float, margin: float) -> float:

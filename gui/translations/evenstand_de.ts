@@ -983,8 +983,8 @@
     <context>
         <name>CornerPage</name>
         <message>
-            <source>Drag each ring so that its cross lies on the inner edge of the tray's rim, at the height of the rim. The lens beside your finger shows the place enlarged.</source>
-            <translation>Jeden Ring so ziehen, dass sein Kreuz auf der Innenkante des Schalenrands liegt, in Höhe des Rands. Die Lupe neben dem Finger zeigt die Stelle vergrößert.</translation>
+            <source>Drag each ring so that its cross lies on the inner edge of the tray's rim, at the height of the rim. The lens beside your finger shows the place enlarged. A corner that the photo cuts off goes where it would be, beyond the photo's edge.</source>
+            <translation>Jeden Ring so ziehen, dass sein Kreuz auf der Innenkante des Schalenrands liegt, auf Höhe des Rands. Die Lupe neben dem Finger zeigt die Stelle vergrößert. Eine Ecke, die das Foto abschneidet, gehört dorthin, wo sie läge: jenseits der Fotokante.</translation>
         </message>
         <message>
             <source>The tray from above, with these corners</source>
@@ -1038,12 +1038,20 @@
             <source>These four points cannot be a tray: put them on its corners, one after the other</source>
             <translation>Diese vier Punkte können keine Schale sein: nacheinander auf ihre Ecken setzen</translation>
         </message>
+        <message>
+            <source>{share} % of the tray lies outside the photo. It will not be scored, since what is not seen would count as bare: photograph the tray again with its whole rim in the picture.</source>
+            <translation>{share} % der Schale liegen außerhalb des Fotos. Es wird nicht ausgewertet, denn was nicht zu sehen ist, zählte als kahl: die Schale noch einmal mit ihrem ganzen Rand im Bild fotografieren.</translation>
+        </message>
     </context>
     <context>
         <name>CornerView</name>
         <message>
             <source>Photo with the four corners of the tray</source>
             <translation>Foto mit den vier Ecken der Schale</translation>
+        </message>
+        <message>
+            <source>{corner} at {x} px from the left, {y} px from the top, outside the photo</source>
+            <translation>{corner}: {x} px von links, {y} px von oben, außerhalb des Fotos</translation>
         </message>
         <message>
             <source>{corner} at {x} px from the left, {y} px from the top</source>
@@ -2625,6 +2633,14 @@
             <translation>zuletzt gesehen am {day}, jetzt vielleicht von Blättern verdeckt</translation>
         </message>
         <message>
+            <source>last seen on {day}</source>
+            <translation>zuletzt gesehen am {day}</translation>
+        </message>
+        <message>
+            <source>the newest photo, which is in doubt, does not tell whether it is gone</source>
+            <translation>ob sie weg ist, sagt das neueste Foto nicht, denn es ist zweifelhaft</translation>
+        </message>
+        <message>
             <source>on an earlier photo of {day}, not on the newest</source>
             <translation>auf einem früheren Foto vom {day}, nicht auf dem neuesten</translation>
         </message>
@@ -3325,6 +3341,10 @@
         <message>
             <source>photo not used</source>
             <translation>Foto nicht verwendet</translation>
+        </message>
+        <message>
+            <source>photo in doubt</source>
+            <translation>Foto zweifelhaft</translation>
         </message>
         <message>
             <source>ready to cut</source>
@@ -6530,6 +6550,10 @@ bewährt</translation>
             <translation>Ein anderes Foto wurde verwendet, oder der Tag ist vorbei.</translation>
         </message>
         <message>
+            <source>Another photo was taken, or the day is over.</source>
+            <translation>Ein anderes Foto wurde aufgenommen, oder der Tag ist vorbei.</translation>
+        </message>
+        <message>
             <source>It still gains, or the days of cutting were changed.</source>
             <translation>Sie legt noch zu, oder die Tage des Schnitts wurden geändert.</translation>
         </message>
@@ -7140,6 +7164,18 @@ bewährt</translation>
         <message>
             <source>{codes} and {more} more: {what}</source>
             <translation>{codes} und {more} weitere: {what}</translation>
+        </message>
+        <message>
+            <source>Photograph the tray again; what the list says of it rests on this photo until then.</source>
+            <translation>Die Schale noch einmal fotografieren; bis dahin beruht auf diesem Foto, was die Liste von ihr sagt.</translation>
+        </message>
+        <message>
+            <source>Today's photo cannot be relied on: {why}.</source>
+            <translation>Auf das heutige Foto ist kein Verlass: {why}.</translation>
+        </message>
+        <message>
+            <source>{one}; {other}</source>
+            <translation>{one}; {other}</translation>
         </message>
         <message>
             <source>Lift the cover and look at the seed: is it moist, has it split, is the tray colder than its mates?</source>

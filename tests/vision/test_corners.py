@@ -127,3 +127,10 @@ def test_how_much_of_a_tray_the_photo_does_not_show_is_told(left, share, begin, 
     quad = [(left, 100.0), (left + 400, 100.0), (left + 400, 300.0), (left, 300.0)]
 
     assert cut_off((quad[begin:] + quad[:begin])[::turn], SIZE) == pytest.approx(share, abs=1e-6)
+
+
+def test_how_far_outside_the_photo_a_corner_may_lie_is_said():
+    quad = [(-120.0, 100.0), (380.0, 110.0), (390.0, 310.0), (-110.0, 300.0)]
+
+    assert not plausible(quad, SIZE, ANY_TRAY)
+    assert plausible(quad, SIZE, ANY_TRAY, outside=0.25)

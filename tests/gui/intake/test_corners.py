@@ -187,3 +187,75 @@ def test_the_chosen_corner_is_told_in_words(page: CornerPage, qtbot: QtBot) -> N
     qtbot.keyClick(page.photo, Qt.Key.Key_Tab)
 
     assert page.photo.accessibleDescription() == "Corner 2 of 4 at 612 px from the left, 171 px from the top"
+
+
+def left_of_the_photo(page: CornerPage, qtbot: QtBot, by: int = 100) -> None:
+    """Drag the first corner that many px of the photo beyond its left edge."""
+    zoom = page.photo.view.zoom
+    right = round(-(page.photo.corners[0][0] + by) * zoom)
+    dragged(qtbot, page.photo, 0, right, 0)
+
+
+def test_a_corner_goes_beyond_the_photo_s_edge_and_room_for_it_is_shown(
+    page: CornerPage, qtbot: QtBot
+) -> None:
+    left_of_the_photo(page, qtbot)
+
+    assert page.photo.corners[0][0] == pytest.approx(-100, abs=2)
+    assert page.photo.rect().contains(place(page.photo, 0))
+    assert page.photo.view.to_window(-120, 300)[0] >= 0
+
+
+def test_a_corner_stays_within_a_quarter_of_the_photo_s_width(page: CornerPage) -> None:
+    page.photo.move_chosen(-5000, 9000)
+
+    assert page.photo.corners[0] == (-200, 800)
+
+
+def test_outside_the_photo_keys_undo_and_lens_are_as_inside(page: CornerPage, qtbot: QtBot) -> None:
+    left_of_the_photo(page, qtbot)
+    x, y = page.photo.corners[0]
+
+    qtbot.keyClick(page.photo, Qt.Key.Key_Left, Qt.KeyboardModifier.ShiftModifier)
+    assert page.photo.corners[0] == (x - 10, y)
+    assert "outside the photo" in page.photo.accessibleDescription()
+    qtbot.keyClick(page.photo, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert page.photo.corners[0] == (x, y)
+
+    free = page.photo.grab().toImage()
+    at = place(page.photo, 0)
+    qtbot.mousePress(page.photo, Qt.MouseButton.LeftButton, pos=at)
+    held = page.photo.grab().toImage()
+    qtbot.mouseRelease(page.photo, Qt.MouseButton.LeftButton, pos=at)
+    assert free.pixel(at + QPoint(150, 108)) != held.pixel(at + QPoint(150, 108))
+
+
+def test_a_corner_that_keys_push_out_of_sight_is_followed(page: CornerPage, qtbot: QtBot) -> None:
+    page.photo.look_at(400, 300, 3)
+    for _ in range(12):
+        qtbot.keyClick(page.photo, Qt.Key.Key_Left, Qt.KeyboardModifier.ShiftModifier)
+
+    assert page.photo.rect().contains(place(page.photo, 0))
+
+
+def test_one_step_back_from_the_whole_photo_shows_the_room_around_it(page: CornerPage, qtbot: QtBot) -> None:
+    whole = page.photo.view.zoom
+
+    qtbot.keyClick(page.photo, Qt.Key.Key_Minus)
+    assert page.photo.view.zoom < whole
+    assert page.photo.view.to_window(-200, 300)[0] >= 0
+
+    qtbot.keyClick(page.photo, Qt.Key.Key_0)
+    assert page.photo.view.zoom == whole
+
+
+def test_a_photo_that_lacks_part_of_the_tray_is_said_not_to_be_scored(page: CornerPage, qtbot: QtBot) -> None:
+    assert page.outside.isHidden()
+
+    page.photo.show_corners([(-100, 180), (300, 180), (300, 400), (-100, 400)])
+
+    assert page.outside.text().startswith("25 % of the tray lies outside the photo. It will not be scored")
+    assert page.use.isEnabled()
+
+    page.photo.show_corners(TRAY)
+    assert page.outside.isHidden()

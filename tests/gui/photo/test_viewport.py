@@ -56,3 +56,24 @@ def test_wherever_one_goes_the_window_is_full_and_points_come_back(zoom, x, y, r
     assert far_right >= 800 - 1e-6
     assert bottom >= 600 - 1e-6
     assert view.to_window(*view.to_picture(x, y)) == pytest.approx((x, y), abs=1e-6)
+
+
+def test_room_around_the_picture_makes_the_whole_of_it_smaller_and_is_seen_on_all_sides() -> None:
+    view = Viewport(picture=(800, 600), window=(800, 600)).fitted()
+
+    roomy = view.with_room(200)
+
+    assert roomy.is_fitted
+    assert roomy.zoom < view.zoom
+    assert roomy.to_window(-200, -200)[0] >= 0
+    assert roomy.to_window(1000, 800)[1] <= 600
+    assert roomy.with_room(0) == view
+
+
+def test_from_close_by_the_room_around_the_picture_can_be_pushed_into_sight() -> None:
+    view = Viewport(picture=(800, 600), window=(800, 600)).fitted().zoomed(4, 400, 300)
+
+    far = view.with_room(200).moved(1e6, 0)
+
+    assert far.zoom == view.zoom
+    assert far.to_picture(0, 0)[0] == pytest.approx(-200)
