@@ -2,10 +2,9 @@
 
 In    photos that were scored, and a person's decisions on them
 Out   the same, kept; each decision of a person can be taken back
-Not   trays (`chapters/traybook.py`), readings and events (`chapters/daybook.py`), media
-      (`chapters/materialbook.py`),
-      which tray a photo shows (`chapters/matchbook.py`), undo (`chapters/changes.py`),
-      corrections (`chapters/corrections.py`), questions (`chapters/reader.py`),
+Not   trays (`chapters/traybook.py`), readings (`chapters/readingbook.py`), events (`chapters/eventbook.py`),
+      media (`chapters/materialbook.py`), which tray a photo shows (`chapters/matchbook.py`), undo
+      (`chapters/changes.py`), corrections (`chapters/corrections.py`), questions (`chapters/reader.py`),
       files and transactions (`chapters/store.py`), running many photos (`intake.py`)
 
 A photo and its score are kept in one transaction, after the original has been copied under its digest: what

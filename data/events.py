@@ -2,7 +2,7 @@
 
 In    a kind, a time, a note
 Out   `Event` records; how a tray can end
-Not   keeping them (`chapters/daybook.py`), numbers (`readings.py`)
+Not   keeping them (`chapters/eventbook.py`), numbers (`readings.py`)
 """
 
 from dataclasses import dataclass

@@ -2,7 +2,7 @@
 
 In    what a grower begins, types, photographs
 Out   the same, kept and handed out; each change can be taken back
-Not   readings of a test (`daybook.py`), what they mean (`medium/benchtest.py`), the table
+Not   readings of a test (`readingbook.py`), what they mean (`medium/benchtest.py`), the table
       (`materials/table.py`)
 """
 

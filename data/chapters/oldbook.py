@@ -9,7 +9,8 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
-from data.chapters.daybook import DayBook
+from data.chapters.eventbook import EventBook
+from data.chapters.readingbook import ReadingBook
 from data.chapters.sowing import sow
 from data.chapters.traybook import TrayBook
 from data.readings import ReadingKind
@@ -26,7 +27,7 @@ LONGEST_GROWN = timedelta(days=30)  # a tray sown before that without a day of c
 RATER = "old notes"
 
 
-class OldBook(TrayBook, DayBook):
+class OldBook(TrayBook, ReadingBook, EventBook):
     """Trays of before."""
 
     def keep_old_notes(self, notes: "OldNotes", name: str) -> tuple[TrayId, ...]:

@@ -2,7 +2,8 @@
 
 In    what a grower decides
 Out   the same, kept and handed out; each change can be taken back
-Not   photos (`book.py`), readings and events (`daybook.py`), what is plausible (`growing/croptable.py`)
+Not   photos (`book.py`), readings and events (`readingbook.py`, `eventbook.py`), what is plausible
+      (`growing/croptable.py`)
 """
 
 import sqlite3

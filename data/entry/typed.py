@@ -2,7 +2,7 @@
 
 In    text such as "812 g" or "28.6 oz", the kind of reading, earlier readings of the same tray and kind
 Out   `TypedReading`: the number, or why it is none; the questions, each with the number it offers instead
-Not   keeping it (`chapters/daybook.py`), the shape of numbers and units (`units.py`)
+Not   keeping it (`chapters/readingbook.py`), the shape of numbers and units (`units.py`)
 """
 
 from collections.abc import Sequence

@@ -2,7 +2,7 @@
 
 In    rows of crops, media, tray types, readings and events
 Out   their records; the named SQL that asks for them, beside `queries.py`
-Not   trays, photos and scores (`rows.py`), running queries (`chapters/traybook.py`, `chapters/daybook.py`)
+Not   trays, photos and scores (`rows.py`), running queries (their chapters)
 """
 
 import sqlite3

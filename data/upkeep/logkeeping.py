@@ -2,7 +2,7 @@
 
 In    a sheet, the trays of the book
 Out   `NewReading`s, each of the tray that stood under that code at that time; rows whose tray is not known
-Not   reading the file (`logs/sheet.py`), the transaction and its undo (`chapters/daybook.py`)
+Not   reading the file (`logs/sheet.py`), the transaction and its undo (`chapters/readingbook.py`)
 """
 
 from collections.abc import Iterable, Mapping, Sequence
