@@ -2,7 +2,7 @@
 
 In    a kind, a number in the kind's own unit, a time; of a tray, a shelf or a bench test
 Out   `NewReading` on the way into the book, `Reading` out of it; why a number cannot be
-Not   keeping them (`chapters/readingbook.py`), other units (`entry/units.py`), files of loggers (`logs/sheet.py`)
+Not   keeping them (`chapters/readingbook.py`), other units (`entry/units.py`), files (`logs/sheet.py`)
 
 The book keeps each kind in one unit: a reading in ounces or Fahrenheit is turned on its way in. Scores by eye
 are no readings: they know who gave them, and whether blind.
