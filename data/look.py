@@ -46,6 +46,7 @@ class LookKind(StrEnum):
     UNMATCHED = "photo to confirm"
     NO_PHOTO = "no photo today"
     UNUSABLE = "photo not used"
+    DOUBTED = "photo in doubt"
     READY = "ready to cut"
 
 

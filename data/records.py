@@ -211,6 +211,7 @@ class DayNumbers(NamedTuple):
     corrected: bool = False  # colours set right by a patch, so that days can be compared
     cells: bytes = b""  # packed: `places.cells_in`
     bed_share: float | None = None  # canopy in % of the growing bed, to be held against other media
+    doubts: tuple[Reason, ...] = ()  # why another photo would be better; none once a person drew the outline
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

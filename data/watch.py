@@ -1,7 +1,8 @@
 """Watch: what is known of the growing trays -> what needs a look, most urgent first.
 
 In    trays, the numbers of their photos, suspects, weights, logs, a person's answers, today
-Out   `Look`s, one a tray: what, how soon and why, since when, one sentence with the numbers, what to do first
+Out   `Look`s, one a tray and one for what many share: what, how soon and why, since when, one sentence with
+      the numbers, what to do first
 Not   measuring (`vision`), comparing media (a verdict is no matter of one morning)
 
 A list that cries every day is not read. Nothing is raised on one number alone where the tray's own days or
@@ -23,6 +24,7 @@ from data.growing.conditions import Crop, Medium
 from data.look import Look, LookKind
 from data.looklist.answers import Answer, unanswered
 from data.looklist.batches import together
+from data.looklist.doubted import look_at_doubted, told_of_many
 from data.looklist.emergence import look_at_lag, look_at_patchiness
 from data.looklist.evenness import look_at_evenness
 from data.looklist.missing import looks_for_missing, looks_for_unusable
@@ -103,18 +105,22 @@ def reasons(morning: Morning) -> tuple[Look, ...]:
         )
         found += _at_stand(view, morning)
         found += looks_for_unusable(tray, photos[tray.id], today)
+        if (doubted := look_at_doubted(tray, photos[tray.id], today)) is not None:
+            found.append(doubted)
         found += _noted(tray, morning)
     found += looks_for_missing(sown, photos, today, morning.proposed)
     return tuple(found)
 
 
 def _listed(morning: Morning, found: Iterable[Look]) -> tuple[Look, ...]:
-    """One line a tray, most urgent first."""
+    """One line a tray, most urgent first; what the camera or the light did to many trays once beside."""
+    many, others = told_of_many(tuple(found))
     by_tray: dict[TrayId, list[Look]] = defaultdict(list)
-    for look in found:
+    for look in others:
         by_tray[look.tray_id].append(look)
     trays = {tray.id: tray for tray in morning.trays}
-    lines = together([combined(some) for some in by_tray.values()], trays)
+    each = [*by_tray.values(), *([look] for look in many)]
+    lines = together([combined(some) for some in each], trays)
     place = {tray: n for n, tray in enumerate(trays)}
     order = {kind: n for n, kind in enumerate(LookKind)}
     return tuple(sorted(lines, key=lambda look: (look.urgency, order[look.what], place[look.tray_id])))

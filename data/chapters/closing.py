@@ -8,8 +8,8 @@ Not   what became of them in words (`between.py`), what a person says (`book.py`
 The photos are laid on each other here, once, while their pictures are at hand; the look list then asks the
 book alone. Root hairs fade within days, mold seldom does. A suspect closes only where both photos are sure
 and scored by the same method, nobody has said anything of it, and its place lies bare: one that leaves have
-grown over may still be there, and so may one on a photo with glare, a hand or faded colours. No decision of
-a person, so undo leaves it alone; one that comes back is new.
+grown over may still be there, and so may one on a photo with glare, a hand or faded colours: the next photo
+without doubts closes it. No decision of a person, so undo leaves it alone; one that comes back is new.
 """
 
 from collections.abc import Iterator, Mapping
@@ -46,20 +46,41 @@ def suspects_since(book: Reader, photo_id: PhotoId) -> SuspectsSince:
     before = [photo for photo, day in photos if day < here]
     next_day = min((day for _, day in photos if day > here), default=None)
     after = [photo for photo, day in photos if day == next_day]
+    found = [_told(book, photo_id, later, dict(photos)[later]) for later in after[-1:]]
+    for earlier in reversed(before):
+        found.append(_told(book, earlier, photo_id, here))
+        if not _in_doubt(book.score(earlier)):
+            break  # what a photo in doubt may have hidden is asked of the one before it
+    return _together(found)
+
+
+def _told(book: Reader, earlier: PhotoId, later: PhotoId, day: date) -> SuspectsSince:
+    """What the later of two photos, taken on that day, shows of the suspects of the earlier one."""
+    was = book.score(earlier)
+    if was is None or all(one.closed_at is not None for one in was.suspects):
+        return SuspectsSince()  # nearly always there are none at all: then no picture is opened
+    now = book.score(later)
+    courses = None if now is None else _courses(book, was, now)
+    if courses is None:
+        return SuspectsSince()
+    return SuspectsSince(
+        closing={} if _in_doubt(now) else _closing(was, courses, day),
+        carried={later: _carried(earlier, courses)},
+    )
+
+
+def _together(found: list[SuspectsSince]) -> SuspectsSince:
+    """All of them; of two that are carried to one photo the first, which is the nearer."""
     closing: dict[SuspectId, Sentence] = {}
     carried: dict[PhotoId, Carried] = {}
-    for earlier, later in ((before[-1:], [photo_id]), ([photo_id], after[-1:])):
-        was = book.score(earlier[0]) if earlier and later else None
-        if was is None or all(one.closed_at is not None for one in was.suspects):
-            continue  # nearly always there are none at all: then no picture is opened
-        now = book.score(later[0])
-        courses = None if now is None else _courses(book, was, now)
-        if now is None or courses is None:
-            continue
-        carried[later[0]] = _carried(earlier[0], courses)
-        if RETAKE.isdisjoint(now.notes):
-            closing |= _closing(was, courses, dict(photos)[later[0]])
+    for one in found:
+        closing |= one.closing
+        carried = {**one.carried, **carried}
     return SuspectsSince(closing=closing, carried=carried)
+
+
+def _in_doubt(score: KeptScore | None) -> bool:
+    return score is not None and not RETAKE.isdisjoint(score.notes)
 
 
 def _courses(book: Reader, was: KeptScore, now: KeptScore) -> tuple[SuspectBetween, ...] | None:

@@ -30,6 +30,7 @@ IN_LINE: dict[LookKind, Sentence] = {
     LookKind.UNMATCHED: Sentence("The photo has its tray, or another one was taken."),
     LookKind.NO_PHOTO: Sentence("It was photographed, or the day is over."),
     LookKind.UNUSABLE: Sentence("Another photo was used, or the day is over."),
+    LookKind.DOUBTED: Sentence("Another photo was taken, or the day is over."),
     LookKind.READY: Sentence("It still gains, or the days of cutting were changed."),
     LookKind.MOLD: Sentence("The word mold was taken back."),
 }

@@ -1,7 +1,8 @@
 """Batches: what is the same for many trays of a shelf -> one line of the look list in place of many.
 
 In    lines of the look list, one a tray
-Out   the same, with trays that are merely ready to cut, or merely under the same warm stack, in one line
+Out   the same, with trays that are merely ready to cut, or merely under the same warm stack, or whose photos
+      are in doubt for the same reason, in one line
 Not   lines with other reasons in them: those stay by themselves
 """
 
@@ -22,14 +23,19 @@ def together(looks: Iterable[Look], trays: Mapping[TrayId, Tray]) -> Iterator[Lo
     """One line for all trays of a shelf that were sown together and need the same."""
     batches: dict[tuple[object, ...], list[Look]] = {}
     for look in looks:
-        if look.what not in (LookKind.READY, LookKind.STACK) or look.also:
+        if look.what not in (LookKind.READY, LookKind.STACK, LookKind.DOUBTED) or look.also:
             yield look
             continue
-        tray = trays[look.tray_id]
-        sown = (tray.crop, tray.sown_at.date()) if look.what is LookKind.READY else ()
-        batches.setdefault((look.what, look.urgency, tray.shelf, sown), []).append(look)
+        batches.setdefault((look.what, look.urgency, *_alike(look, trays[look.tray_id])), []).append(look)
     for batch in batches.values():
         yield batch[0] if len(batch) == 1 else _one_line(batch)
+
+
+def _alike(look: Look, tray: Tray) -> tuple[object, ...]:
+    """What trays of one line share; a camera goes from shelf to shelf."""
+    if look.what is LookKind.DOUBTED:
+        return (look.sentence,)
+    return (tray.shelf, tray.crop, tray.sown_at.date()) if look.what is LookKind.READY else (tray.shelf,)
 
 
 def _one_line(batch: Sequence[Look]) -> Look:

@@ -8,9 +8,9 @@ Not   numbers of the stand (`standing.py`), finding suspects (`vision`)
 A suspect is held against the photo of the day before, which was laid on this one when it came in
 (`photos/carried.py`): one that grew is urgent, for mold grows; one that is gone from the newest photo is no
 news, for root hairs fade: it has closed itself (`chapters/closing.py`), and what comes back at its place is
-new. One that is gone from sight and has not closed itself may lie under leaves: it stays on the list until
-a person has looked. Only photos with sure corners, scored by the same version of the method, are compared.
-Limits are common practice.
+new. One that is gone from sight and has not closed itself may lie under leaves, or the photo is in doubt: it
+stays on the list until a person has looked, or a better photo was taken. Only photos with sure corners,
+scored by the same version of the method, are compared. Limits are common practice.
 """
 
 from collections.abc import Iterable, Iterator, Sequence
@@ -31,6 +31,10 @@ SURE_CONFIDENCE = 0.6  # a new patch that is worth a look on the same day
 STILL_DAYS = 2  # a patch that has not grown for so long can wait: mold does not stand still (common practice)
 
 AWAY = "Take the tray away from the others, closed, and note on its sheet that it was thrown away."
+LOOK_THERE = (
+    "Look at the place without touching it: a grey web over stems and hulls speaks for mold, a white fan at "
+    "each root that lies flat when misted for root hairs. Then say which it is."
+)
 MOLD_CAUTION = (
     "A flag is a reason to look, no finding; no flag is no proof that a tray is safe. Do not taste, sell or "
     "give away from a tray with mold. Open it away from others, with gloves and a suitable respirator; keep "
@@ -67,7 +71,7 @@ def looks_at_mold(tray: Tray, seen: Sequence[SeenSuspect], photos: Sequence[DayN
     if wanted:
         yield _possible_mold(tray, wanted, earlier, days, patches)
     elif hidden := _out_of_sight(seen, usable, by_day, patches):
-        yield _unseen_now(tray, hidden, earlier, patches, usable[-1].taken_at.date())
+        yield _unseen_now(tray, hidden, earlier, patches, usable[-1])
 
 
 def _worth_a_look(
@@ -114,13 +118,16 @@ def _out_of_sight(
 
 
 def _days_before(photos: Sequence[DayNumbers], seen: Sequence[SeenSuspect]) -> Days:
-    """Suspects of the last photo of each earlier day, newest day first; an empty list where it has none."""
+    """Suspects of the last photo of each earlier day, newest day first; an empty list where it has none.
+
+    A photo in doubt that shows none tells nothing: as if there had been no photo.
+    """
     newest = photos[-1]
-    last: dict[date, PhotoId] = {
-        photo.taken_at.date(): photo.photo_id
-        for photo in photos
-        if photo.method == newest.method and photo.taken_at.date() < newest.taken_at.date()
-    }
+    last: dict[date, PhotoId] = {}
+    for photo in photos:
+        told = not photo.doubts or any(s.photo_id == photo.photo_id for s in seen)
+        if told and photo.method == newest.method and photo.taken_at.date() < newest.taken_at.date():
+            last[photo.taken_at.date()] = photo.photo_id
     return {
         day: [s for s in seen if s.photo_id == photo] for day, photo in sorted(last.items(), reverse=True)
     }
@@ -181,8 +188,7 @@ def _possible_mold(
         urgency=_urgency(course, surest, still=still, likely=likely),
         since=min((e.taken_at for e in before), default=largest.taken_at).date(),
         sentence="; ".join(words) + ".",
-        first="Look at the place without touching it: a grey web over stems and hulls speaks for mold, a "
-        "white fan at each root that lies flat when misted for root hairs. Then say which it is.",
+        first=LOOK_THERE,
         caution=MOLD_CAUTION,
         photo_id=largest.photo_id,
     )
@@ -193,12 +199,11 @@ def _unseen_now(
     hidden: Sequence[SeenSuspect],
     earlier: Sequence[SeenSuspect],
     patches: Patches,
-    newest: date,
+    newest: DayNumbers,
 ) -> Look:
     last = max(hidden, key=lambda s: s.taken_at)
     day = last.taken_at.date()
-    seen_before = "last seen on {}, leaves may hide it now"
-    where = "on an earlier photo of {}, not on the newest" if day == newest else seen_before
+    where = _where_unseen(day, newest)
     before = _same_before(hidden, earlier, patches)
     return Look(
         tray_id=tray.id,
@@ -213,12 +218,23 @@ def _unseen_now(
                 f"confidence {max(s.confidence for s in hidden):.2f}.",
             )
         ),
-        first="Lift the leaves at the place without touching what is under them: a grey web over stems and "
+        first=LOOK_THERE
+        if newest.doubts
+        else "Lift the leaves at the place without touching what is under them: a grey web over stems and "
         "hulls speaks for mold, a white fan at each root that lies flat when misted for root hairs. Then say "
         "which it is.",
         caution=MOLD_CAUTION,
         photo_id=last.photo_id,
     )
+
+
+def _where_unseen(day: date, newest: DayNumbers) -> str:
+    """Where it was seen last, and why not on the newest photo."""
+    if newest.doubts:
+        return "last seen on {}; the newest photo, which is in doubt, does not tell whether it is gone"
+    if day == newest.taken_at.date():
+        return "on an earlier photo of {}, not on the newest"
+    return "last seen on {}, leaves may hide it now"
 
 
 def _same_before(

@@ -17,7 +17,8 @@ __all__ = ["Days", "Number", "Standing", "by_day"]
 
 
 class Standing(NamedTuple):
-    """The numbers of one day: the median over the usable photos of that day, by one version of the method.
+    """The numbers of one day: the median over its usable photos, by one version of the method; those in doubt
+    count only where there are no others.
 
     A tuple for the same reason as `DayNumbers`.
     """
@@ -48,7 +49,12 @@ def by_day(photos: Iterable[DayNumbers]) -> Days:
     for photo in usable:
         if photo.method == method:
             days.setdefault(photo.taken_at.date(), []).append(photo)
-    return {day: _standing(photos, method or "") for day, photos in sorted(days.items())}
+    return {day: _standing(_trusted(photos), method or "") for day, photos in sorted(days.items())}
+
+
+def _trusted(photos: list[DayNumbers]) -> list[DayNumbers]:
+    """Those of a day that nothing speaks against; all where there are none: a doubtful number is one."""
+    return [photo for photo in photos if not photo.doubts] or photos
 
 
 def _standing(photos: Sequence[DayNumbers], method: str) -> Standing:

@@ -55,6 +55,7 @@ WHY: dict[tuple[LookKind, Urgency], Sentence] = {
     (LookKind.UNEVEN, SOON): Sentence("Soon: it is uneven on two days, and hardly changes."),
     (LookKind.PALING, SOON): Sentence("Soon: colour changes over days, and light or feed takes days to act."),
     (LookKind.UNUSABLE, TODAY): Sentence("Today: a photo can be taken again only today."),
+    (LookKind.DOUBTED, TODAY): Sentence("Today: a photo can be taken again only today."),
     (LookKind.NO_PHOTO, TODAY): Sentence("Today: nobody has looked at it for more than a day."),
     (LookKind.NO_PHOTO, SOON): Sentence("Soon: only today's photo is missing."),
     (LookKind.UNMATCHED, SOON): Sentence("Soon: the photo is there, and only waits for your word."),

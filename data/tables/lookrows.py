@@ -18,7 +18,7 @@ from data.looklist.places import bare_share
 from data.numbers import TrayId
 from data.queries import ASKED_SCORE
 from data.records import DayNumbers, EarlierDay
-from data.tables.rows import reason_of
+from data.tables.rows import doubts_of, reason_of
 
 __all__ = [
     "ANSWERS", "ANSWERS_OF_TRAY", "CUT", "EARLIER", "FORGET_ENTRIES", "NOTED", "NUMBERS", "OPEN_ENTRIES",
@@ -31,7 +31,7 @@ EARLIER_TRAYS = 8
 NUMBERS = f"""
     SELECT t.id AS tray, p.id AS photo, p.taken_at, p.refusal, p.needs_corners,
            s.method, s.sure, s.coverage, s.uniformity, s.edge_deficit, s.gap_share,
-           s.lightness, s.dark_green, s.corrected_by, s.cells, s.bed_share
+           s.lightness, s.dark_green, s.corrected_by, s.cells, s.bed_share, s.notes, s.mended
       FROM tray t
       CROSS JOIN photo p ON p.tray = t.id AND p.taken_at >= :since
       LEFT JOIN score s ON {ASKED_SCORE}
@@ -126,7 +126,7 @@ def numbers_of(row: Row) -> DayNumbers:
     """What the look list asks of one photo; thousands of rows a morning, so by place and not by name."""
     (
         tray, photo, taken_at, refusal, needs_corners, method, sure, coverage, uniformity, edge_deficit,
-        gap_share, lightness, dark_green, corrected_by, cells, bed_share,
+        gap_share, lightness, dark_green, corrected_by, cells, bed_share, notes, mended,
     ) = row  # fmt: skip
     return DayNumbers(
         tray,
@@ -145,6 +145,7 @@ def numbers_of(row: Row) -> DayNumbers:
         corrected_by == "patch",
         cells or b"",
         bed_share,
+        doubts_of(notes, mended),
     )
 
 

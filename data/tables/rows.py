@@ -38,6 +38,7 @@ from vision.reason import RETAKE, Reason
 
 __all__ = [
     "day_of",
+    "doubts_of",
     "name_text",
     "photo_row_of",
     "reason_of",
@@ -262,10 +263,13 @@ def photo_row_of(row: Row, proposal: tuple[TrayId, str] | None, folder: Path) ->
         if scored
         else None,
         coverage=row["coverage"],
-        doubts=_doubts(row) if scored and not row["mended"] else (),
+        doubts=doubts_of(row["notes"], row["mended"]) if scored else (),
     )
 
 
-def _doubts(row: Row) -> tuple[Reason, ...]:
-    notes = (reason_of(note) for note in json.loads(row["notes"]))
+def doubts_of(kept: str | None, mended: int | None) -> tuple[Reason, ...]:
+    """Those of a score's notes, as text, that another photo would be free of; none where it is mended."""
+    if kept is None or kept == "[]" or mended:  # nearly always: thousands are read each morning
+        return ()
+    notes = (reason_of(note) for note in json.loads(kept))
     return tuple(note for note in notes if isinstance(note, Reason) and note in RETAKE)

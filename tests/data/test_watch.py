@@ -529,3 +529,19 @@ def test_the_list_of_a_real_book_is_that_of_its_records(book: Book, phone: Path)
 def test_every_kind_of_look_has_words(kind: LookKind) -> None:
     assert kind.value == kind.value.lower()
     assert len(kind.value) > 3
+
+
+def test_a_real_books_photo_in_doubt_is_to_be_taken_again_until_a_person_draws_its_canopy(
+    book: Book, phone: Path
+) -> None:
+    for tag in (10, 11, 12):
+        note = a_note(phone, f"{tag}.jpg", tag=tag, notes=["DOUBTFUL", "GLARE"] if tag == 11 else [])
+        bring(book, note)
+
+    (look,) = read_looks(book)
+    assert (look.code, look.what) == ("A2", LookKind.DOUBTED)
+    assert look.sentence == f"Today's photo cannot be relied on: {Reason.GLARE}."
+
+    with book.writing() as db:
+        db.execute("UPDATE score SET mended = 1")
+    assert read_looks(book) == ()

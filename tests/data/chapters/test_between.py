@@ -240,6 +240,43 @@ def test_nothing_closes_by_a_photo_that_hides_part_of_the_tray_or_its_colours(
     assert the_suspect(book, first).is_open
 
 
+def test_the_next_photo_without_doubts_closes_what_one_in_doubt_had_to_leave_open(book: Book) -> None:
+    first = photo_on(book, 6, suspects=[Patch()])
+    photo_on(book, 7, notes=(Reason.GLARE,))
+    photo_on(book, 8)
+
+    assert not the_suspect(book, first).is_open
+    assert looks(book) == []
+
+
+def test_a_photo_taken_again_on_the_same_day_closes_it_too(book: Book) -> None:
+    first = photo_on(book, 6, suspects=[Patch()])
+    photo_on(book, 7, hour=8, notes=(Reason.HIDDEN,))
+    photo_on(book, 7, hour=9)
+
+    assert not the_suspect(book, first).is_open
+
+
+def test_nothing_closes_by_looking_back_further_than_a_photo_without_doubts(book: Book) -> None:
+    """On the day between, leaves lay over it: a person has to lift them."""
+    first = photo_on(book, 6, suspects=[PATCH])
+    photo_on(book, 7, leaves=LEAVES)
+    photo_on(book, 8)
+
+    assert the_suspect(book, first).is_open
+
+
+def test_a_patch_that_grew_is_urgent_over_a_day_whose_photo_was_in_doubt(book: Book) -> None:
+    photo_on(book, 6, suspects=[PATCH])
+    photo_on(book, 7, notes=(Reason.FADED,))
+    photo_on(book, 8, suspects=[replace(PATCH, area_cm2=6.0)])
+
+    (look,) = looks(book)
+
+    assert "grown from 3.0 to 6.0 cm² since 6 March" in look.sentence
+    assert look.urgency is Urgency.NOW
+
+
 def test_a_patch_that_comes_back_is_a_new_suspect(book: Book) -> None:
     photo_on(book, 6, suspects=[Patch(confidence=0.4)])
     photo_on(book, 7)
@@ -383,6 +420,20 @@ def test_a_patch_under_leaves_stays_on_the_look_list_and_says_so_until_a_person_
 
     book.say(the_suspect(book, first).id, Said.NOT_MOLD)
     assert looks(book) == []
+
+
+def test_a_patch_that_a_photo_in_doubt_does_not_show_stays_on_the_look_list_and_says_so(book: Book) -> None:
+    photo_on(book, 6, suspects=[PATCH])
+    photo_on(book, 7, notes=(Reason.GLARE,))
+
+    (look,) = looks(book)
+
+    assert look.sentence == (
+        "1 patch that may be mold, the largest 3.0 cm², 10 cm from the left and 5 cm from the far side; last "
+        "seen on 6 March; the newest photo, which is in doubt, does not tell whether it is gone; confidence "
+        "0.50."
+    )
+    assert look.first.startswith("Look at the place without touching it")
 
 
 def test_a_patch_that_was_gone_before_leaves_came_over_its_place_is_not_looked_for(book: Book) -> None:
