@@ -35,14 +35,15 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
+from data.records import LookKind
 from gui.bench.rack import Standing
 from gui.bench.shelves import TileSize
 from gui.bench.tilemodel import STANDING, coverage_words, day_words
-from gui.style.marks import draw_mark, kind_words, urgency_colour
+from gui.style.marks import draw_mark, kind_words, short_kind_words, urgency_colour
 from gui.style.palette import GAP, RADIUS, Space, tokens_now
 from gui.style.tokens import Tokens
 
-__all__ = ["TilePainter", "tile_size"]
+__all__ = ["TilePainter", "kind_within", "tile_size"]
 
 LEAST_COLUMNS_OF_TEXT = 19  # letters that a tile must have room for beside each other
 TICK = 22.0  # px
@@ -181,8 +182,14 @@ class TilePainter(QStyledItemDelegate):
         draw_mark(painter, QRectF(box.x(), top, side, side), look.urgency, t)
         words = box.adjusted(side + BESIDE_MARK, 0, 0, 0)
         painter.setPen(QColor(urgency_colour(look.urgency, t)))
-        text = metrics.elidedText(kind_words(look.what), Qt.TextElideMode.ElideRight, words.width())
-        painter.drawText(words, left, text)
+        painter.drawText(words, left, kind_within(look.what, metrics, words.width()))
+
+
+def kind_within(kind: LookKind, metrics: QFontMetrics, room: int) -> str:
+    """What is wrong: in full, else in short, in so many px."""
+    whole = kind_words(kind)
+    words = whole if metrics.horizontalAdvance(whole) <= room else short_kind_words(kind)
+    return metrics.elidedText(words, Qt.TextElideMode.ElideRight, room)
 
 
 def _state_width(standing: Standing, metrics: QFontMetrics) -> int:

@@ -9,9 +9,19 @@ from PySide6.QtCore import QCoreApplication, QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPen, QPolygonF
 
 from data.records import LookKind, Urgency
+from gui.language.words import noop, translate
 from gui.style.tokens import Tokens
 
-__all__ = ["draw_mark", "kind_words", "urgency_colour", "urgency_words"]
+__all__ = ["draw_mark", "kind_words", "short_kind_words", "urgency_colour", "urgency_words"]
+
+SHORT = {  # for a tile, where the longest languages have no room for more
+    LookKind.SUSPECT: noop("LookKindShort", "mold?"),
+    LookKind.VANISHED: noop("LookKindShort", "vanishes"),
+    LookKind.STACK: noop("LookKindShort", "warm and wet"),
+    LookKind.PATCHY: noop("LookKindShort", "patchy"),
+    LookKind.UNMATCHED: noop("LookKindShort", "confirm photo"),
+    LookKind.UNUSABLE: noop("LookKindShort", "photo unused"),
+}
 
 
 def urgency_colour(urgency: Urgency, tokens: Tokens) -> str:
@@ -33,6 +43,12 @@ def urgency_words(urgency: Urgency) -> str:
 def kind_words(kind: LookKind) -> str:
     """What is wrong, in the reader's language; the words of the book are the source of the translation."""
     return QCoreApplication.translate("LookKind", str(kind))
+
+
+def short_kind_words(kind: LookKind) -> str:
+    """The same in a word or two, where there is no room for all of them."""
+    short = SHORT.get(kind)
+    return kind_words(kind) if short is None else translate("LookKindShort", short)
 
 
 def draw_mark(painter: QPainter, box: QRectF, urgency: Urgency, tokens: Tokens) -> None:

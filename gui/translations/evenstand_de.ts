@@ -3352,6 +3352,33 @@
         </message>
     </context>
     <context>
+        <name>LookKindShort</name>
+        <message>
+            <source>mold?</source>
+            <translation>Schimmel?</translation>
+        </message>
+        <message>
+            <source>vanishes</source>
+            <translation>verschwindet</translation>
+        </message>
+        <message>
+            <source>warm and wet</source>
+            <translation>warm und nass</translation>
+        </message>
+        <message>
+            <source>patchy</source>
+            <translation>fleckig</translation>
+        </message>
+        <message>
+            <source>confirm photo</source>
+            <translation>Foto bestätigen</translation>
+        </message>
+        <message>
+            <source>photo unused</source>
+            <translation>Foto ungenutzt</translation>
+        </message>
+    </context>
+    <context>
         <name>LookPanel</name>
         <message>
             <source>What needs a look</source>

@@ -2,14 +2,19 @@
 
 import pytest
 from PySide6.QtCore import QRect, QRectF
-from PySide6.QtGui import QImage, QPainter, QStandardItem, QStandardItemModel
+from PySide6.QtGui import QFontMetrics, QImage, QPainter, QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QApplication, QStyleOptionViewItem
 
 from data.records import LookKind
 from gui.bench import tilepainter
 from gui.bench.rack import Standing
 from gui.bench.tilemodel import STANDING
-from gui.bench.tilepainter import TilePainter
+from gui.bench.tilepainter import BESIDE_MARK, TilePainter, kind_within, tile_size
+from gui.home import Memory
+from gui.language.language import speak
+from gui.language.names import LANGUAGES
+from gui.style.palette import Space, dress
+from gui.style.tokens import Scheme
 from tests.gui.rackbook import a_look, a_tile
 
 
@@ -34,3 +39,28 @@ def test_the_line_of_growth_leaves_the_words_their_room(
     words = option.fontMetrics.horizontalAdvance("ready to cut") + option.fontMetrics.ascent()
     assert bool(drawn) == is_drawn
     assert all(box.left() > 12 + words for box in drawn)
+
+
+@pytest.mark.parametrize("percent", [100, 150])
+@pytest.mark.parametrize("language", [name for name, _ in LANGUAGES])
+def test_what_is_wrong_is_read_whole_on_the_least_tile(
+    dressed: QApplication, memory: Memory, language: str, percent: int
+) -> None:
+    dress(dressed, Scheme.LIGHT, percent)
+    metrics = QFontMetrics(dressed.font())
+    room = tile_size(dressed.font()).least_width - 2 * Space.M - metrics.ascent() - BESIDE_MARK
+    memory.language = language
+    speak(dressed, memory)
+    said = [kind_within(kind, metrics, room) for kind in LookKind]
+    memory.language = "en"
+    speak(dressed, memory)
+    dress(dressed, Scheme.LIGHT)
+
+    assert [words for words in said if words.endswith("…")] == []
+
+
+def test_where_a_tile_has_room_what_is_wrong_is_said_in_full(dressed: QApplication) -> None:
+    metrics = QFontMetrics(dressed.font())
+
+    assert kind_within(LookKind.SUSPECT, metrics, 300) == "possible mold"
+    assert kind_within(LookKind.SUSPECT, metrics, 60) == "mold?"
