@@ -7,7 +7,7 @@ Not   what is shown (each screen), who is in front (`window.py`)
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
 from data.entry.units import UnitSystem
@@ -59,9 +59,3 @@ class Screen(QWidget):
 
     def use_units(self, system: UnitSystem) -> None:
         """Numbers typed without a unit are in those of this system from now on."""
-
-    def changeEvent(self, event: QEvent) -> None:
-        """Follow a change of scheme."""
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.PaletteChange:
-            self.redress()

@@ -282,6 +282,5 @@ class Intake(Screen):
 
     def redress(self) -> None:
         """Icons and row heights for the new scheme and text size."""
-        if hasattr(self, "_stack"):
-            self.empty.redress()
-            self.list.fit_to_text()
+        self.empty.redress()
+        self.list.fit_to_text()

@@ -166,9 +166,8 @@ class Materials(Screen):
 
     def redress(self) -> None:
         """New ink and letters."""
-        if hasattr(self, "table"):
-            self.table.fit()
-            self._empty.redress()
+        self.table.fit()
+        self._empty.redress()
 
     def use_units(self, system: UnitSystem) -> None:
         """Weights and temperatures of tests are typed in these."""

@@ -297,7 +297,6 @@ class TraySheet(Screen):
 
     def redress(self) -> None:
         """Drawings and sizes for the new scheme and text size."""
-        if hasattr(self, "body"):
-            self.empty.redress()
-            self.body.redress()
-            self.body.fit(self.width(), self.height())
+        self.empty.redress()
+        self.body.redress()
+        self.body.fit(self.width(), self.height())
