@@ -14,7 +14,6 @@ from PySide6.QtCore import QSize, Qt, Slot
 from PySide6.QtWidgets import (
     QApplication,
     QFrame,
-    QLabel,
     QPushButton,
     QScrollArea,
     QSizePolicy,
@@ -26,6 +25,7 @@ from gui.controls.flow import Flow
 from gui.controls.rolling import roll_down
 from gui.controls.telling import announce
 from gui.style.palette import Space, set_role
+from gui.style.words import wrapped
 
 __all__ = ["QuestionBand"]
 
@@ -96,11 +96,7 @@ class QuestionBand(QFrame):
     def __init__(self, role: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         set_role(self, role)
-        self.title, self.words = QLabel(self), QLabel(self)
-        set_role(self.title, "title")
-        for label in (self.title, self.words):
-            label.setWordWrap(True)
-            label.setTextFormat(Qt.TextFormat.PlainText)
+        self.title, self.words = wrapped("", self, "title"), wrapped("", self)
         self.answers = Flow()
         self.matter = Matter(self)
         self.matter.column.addWidget(self.words)

@@ -13,6 +13,7 @@ from data.upkeep.rescoring import Stale
 from gui.controls.progress import count_words
 from gui.controls.questionband import QuestionBand
 from gui.photo.scoringagain import ScoringAgain, minutes_words
+from gui.style.words import line_width
 
 __all__ = ["AgainBand"]
 
@@ -31,6 +32,7 @@ class AgainBand(QuestionBand):
         self.bar = QProgressBar(self)
         self.bar.setTextVisible(False)
         self.bar.setAccessibleName(self.tr("Scoring photos again"))
+        self.bar.setMaximumWidth(line_width(self.fontMetrics()))
         self.add_matter(self.bar)
         self.begin = self.add_answer("", self.begun.emit, main=True)
         self.begin.setToolTip(

@@ -55,6 +55,12 @@ class PhotoRows(QTableView):
         else:
             super().keyPressEvent(event)
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """The photo that is looked at stays in sight."""
+        super().resizeEvent(event)
+        if self.currentIndex().isValid():
+            self.scrollTo(self.currentIndex())
+
 
 class PhotoList(QWidget):
     """Everything of Intake but the empty state and the corners."""

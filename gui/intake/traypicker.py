@@ -24,7 +24,7 @@ from PySide6.QtWidgets import QLineEdit, QListView, QVBoxLayout, QWidget
 
 from data.records import Tray
 from gui.language.spoken import DAY, day_words
-from gui.style.palette import RACK_TARGET, Space
+from gui.style.palette import RACK_TARGET, Space, set_role
 from gui.style.words import wrapped
 
 __all__ = ["TrayPicker"]
@@ -78,6 +78,7 @@ class TrayPicker(QWidget):
         self.field.setPlaceholderText(self.tr("Find a tray, crop or medium"))
         self.field.setAccessibleName(self.tr("Find a tray, crop or medium"))
         self.field.setClearButtonEnabled(True)
+        set_role(self.field, "rack")
         self._trays = _Trays(self)
         self._found = QSortFilterProxyModel(self)
         self._found.setSourceModel(self._trays)
@@ -85,6 +86,7 @@ class TrayPicker(QWidget):
         self.list = QListView(self)
         self.list.setAccessibleName(self.tr("Trays"))
         self.list.setModel(self._found)
+        set_role(self.list, "choices")
         self.list.setUniformItemSizes(True)
         self.none = wrapped(
             self.tr("There is no tray to choose. Add it first (Ctrl+T); photos then find it by its tag."),

@@ -182,6 +182,7 @@ QCheckBox:focus, QRadioButton:focus { color: @accent@; }
 QAbstractItemView { background: @sheet@; border: 1px solid @line@; border-radius: @radius@px; outline: none; }
 QAbstractItemView[role="plain"] { background: transparent; border: none; border-radius: 0; }
 QAbstractItemView[role="rows"] { padding: 3px; }
+QAbstractItemView[role="choices"] { padding: 2px 7px; }
 QAbstractItemView:focus { border-color: @accent@; }
 QTableView[role="plain"] { border: 1px solid transparent; border-radius: 4px; }
 QTableView[role="plain"]:focus { border-color: @accent@; }

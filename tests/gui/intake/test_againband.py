@@ -7,14 +7,18 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 import data.upkeep.rescoring
 from data.book import Book
 from data.photos.judged import Judged
-from data.upkeep.rescoring import Again, give_up, to_offer
+from data.records import PhotoId
+from data.upkeep.rescoring import Again, Stale, give_up, to_offer
+from gui.intake.againband import AgainBand
 from gui.intake.screen import Intake
-from gui.photo.scoringagain import minutes_words
+from gui.photo.scoringagain import ScoringAgain, minutes_words
+from gui.work import Work
 from tests.data.builders import a_note, a_score, bring, score_note
 from tests.gui.intake.asked import opened, press, read
 from vision.network import ModelDamaged
@@ -200,3 +204,16 @@ def test_photos_that_were_tried_in_vain_are_not_offered_again_for_the_same_metho
 )  # fmt: skip
 def test_how_long_it_takes_is_said_as_a_person_would(seconds: float, words: str) -> None:
     assert minutes_words(seconds) == words
+
+
+def test_the_words_of_a_question_break_where_a_line_would_grow_hard_to_read(
+    dressed: QApplication, work: Work, qtbot: QtBot
+) -> None:
+    band = AgainBand(ScoringAgain(work), None)
+    qtbot.addWidget(band)
+    band.show_stale(Stale(photos=(PhotoId(1), PhotoId(2))), 1)
+
+    lines = band.words.heightForWidth(1800) / band.fontMetrics().lineSpacing()
+
+    assert len(band.words.text()) > 150
+    assert lines >= 2

@@ -157,6 +157,27 @@ def test_home_and_end_go_to_the_first_and_the_last_photo(
     assert table.currentIndex().row() == 0
 
 
+def test_the_photo_that_is_looked_at_stays_in_sight_when_the_window_becomes_smaller(
+    intake: Intake, qtbot: QtBot, tmp_path: Path
+) -> None:
+    notes = [
+        a_note(tmp_path / "phone", f"{n}.jpg", tag=11, taken_at=f"2026-03-0{1 + n % 8}T08:{n}0:00")
+        for n in range(6)
+    ]
+    intake.resize(1366, 720)
+    brought(intake, qtbot, *notes)
+    qtbot.keyClick(intake.list.table, Qt.Key.Key_End)
+    before = intake.list.table.visualRect(intake.list.table.currentIndex())
+    assert intake.list.table.viewport().rect().contains(before)
+
+    intake.resize(1024, 480)
+    qtbot.wait(20)
+
+    table = intake.list.table
+    assert table.viewport().rect().contains(table.visualRect(table.currentIndex()))
+    assert table.viewport().height() < before.bottom()
+
+
 def test_enter_on_a_photo_without_tray_asks_for_the_tray(
     intake: Intake, qtbot: QtBot, tmp_path: Path
 ) -> None:
