@@ -2,18 +2,19 @@
 
 In    the growing trays, those that are chosen on the rack, the book
 Out   readings and events kept; `kept` with a sentence; `next_wanted` so that the next tray is chosen
-Not   what a line means (`quickline.py`), its keys (`quickfield.py`), one tray with all its notes
-      (`traysheet/growthpage.py`)
+Not   what a line means (`quickline.py`), its keys (`quickfield.py`), the kinds (`quickkind.py`), one tray
+      with all its notes (`traysheet/growthpage.py`)
 
 A number that looks like another unit is asked about here, before anything is kept.
 """
 
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 
 from data.entry.units import UnitSystem
 from data.errors import BookError
@@ -23,14 +24,13 @@ from data.readings import NewReading, Reading, ReadingKind
 from data.records import Tile
 from gui.bench.noted import Noted, what_words, where_words
 from gui.bench.quickfield import QuickField
-from gui.bench.quickline import KINDS, Kind, QuickEntry, figure_words, quick_entry
+from gui.bench.quickkind import QuickKind
+from gui.bench.quickline import Kind, QuickEntry, figure_words, quick_entry
 from gui.bench.typingon import TypingOn
 from gui.controls.bounce import Bounce
 from gui.controls.flow import Flow
 from gui.controls.telling import tell
 from gui.language.spoken import spoken
-from gui.notes.unitwords import counts_words, number_words, scale_words
-from gui.notes.view import event_words, kind_words
 from gui.style.palette import set_role
 from gui.style.words import wrapped
 
@@ -58,21 +58,24 @@ class QuickLine(QWidget):
         self._open: QuickEntry | None = None  # asked about
         self._noted = Noted()
         self.system = UnitSystem.METRIC
-        self.kind = self._make_kind()
+        self.kind = QuickKind(self)
+        self.kind.currentIndexChanged.connect(self._another_kind)
         self.line = self._make_line()
         self.target = QLabel(self)
         set_role(self.target, "soft")
-        self.keep = QPushButton(self.tr("Note it"), self)
-        set_role(self.keep, "rack")
-        self.keep.setToolTip(self.tr("Keep it in the book (Enter); Ctrl+Z takes it back"))
         self._bounce = Bounce()  # the answers come to stand where the button was
-        self.keep.clicked.connect(self._bounce.once(self.note_it))
+        self.keep = self._make_keep()
         self.said = wrapped("", self)
         self.typing_on = TypingOn(self)
         self.typing_on.typed.connect(self._type_on)
         self.typing_on.left.connect(self._type_again)
         self.as_typed = self._make_answer(self._keep_as_typed)
         self.instead = self._make_answer(self._keep_instead)
+        self._lay_out()
+        self._say("")
+        self._fit_to_kind()
+
+    def _lay_out(self) -> None:
         row = Flow()
         for part in (self.kind, self.line, self.keep, self.as_typed, self.instead, self.target):
             row.addWidget(part)
@@ -80,19 +83,6 @@ class QuickLine(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.said)
         column.addLayout(row)
-        self._say("")
-        self._fit_to_kind()
-
-    def _make_kind(self) -> QComboBox:
-        made = QComboBox(self)
-        made.setAccessibleName(self.tr("What is noted"))
-        set_role(made, "rack")
-        made.setToolTip(self.tr("What is noted; in the line * is the next, / the one before"))
-        for kind in KINDS:
-            words = kind_words(kind) if isinstance(kind, ReadingKind) else event_words(kind)
-            made.addItem(words, kind)
-        made.currentIndexChanged.connect(self._another_kind)
-        return made
 
     def _make_line(self) -> QuickField:
         made = QuickField(self)
@@ -101,7 +91,14 @@ class QuickLine(QWidget):
         made.setMinimumWidth(30 * self.fontMetrics().averageCharWidth())
         made.textChanged.connect(self._typing)
         made.entered.connect(self.note_it)
-        made.stepped.connect(self._step_kind)
+        made.stepped.connect(self.kind.step)
+        return made
+
+    def _make_keep(self) -> QPushButton:
+        made = QPushButton(self.tr("Note it"), self)
+        set_role(made, "rack")
+        made.setToolTip(self.tr("Keep it in the book (Enter); Ctrl+Z takes it back"))
+        made.clicked.connect(self._bounce.once(self.note_it))
         return made
 
     def _make_answer(self, does: Callable[[], None]) -> QPushButton:
@@ -148,33 +145,16 @@ class QuickLine(QWidget):
     @property
     def what(self) -> Kind:
         """What is noted."""
-        return KINDS[max(0, self.kind.currentIndex())]
+        return self.kind.chosen
 
-    @Slot()
     def _fit_to_kind(self) -> None:
-        kind = self.what
-        if isinstance(kind, ReadingKind):
-            words = number_words(kind, self.system)
-        elif kind is EventKind.THROWN_AWAY:
-            words = self.tr("Tray and why")
-        elif kind is EventKind.NOTE:
-            words = self.tr("Tray and what you saw")
-        else:
-            words = self.tr("Tray, and a note if you like")
-        self.line.setPlaceholderText(words)
-        self.line.takes_words = isinstance(kind, EventKind)
-
-    @Slot(int)
-    def _step_kind(self, by: int) -> None:
-        self.kind.setCurrentIndex((self.kind.currentIndex() + by) % len(KINDS))
+        self.line.setPlaceholderText(self.kind.asks_for(self.system))
+        self.line.takes_words = isinstance(self.what, EventKind)
 
     @Slot()
     def _another_kind(self) -> None:
-        """A scale says which of its ends is which, and a deed what follows of it."""
         self._fit_to_kind()
-        kind = self.what
-        words = scale_words(kind) if isinstance(kind, ReadingKind) else counts_words(kind)
-        self._say(f"{self.kind.currentText()}: {words}" if words else "")
+        self._say(self.kind.about())
 
     @Slot()
     def _typing(self) -> None:
@@ -277,12 +257,8 @@ class QuickLine(QWidget):
             if isinstance(entry.kind, EventKind):
                 book.add_event(trays, entry.kind, book.now(), entry.note)
             elif value is not None:
-                book.add_readings(
-                    [
-                        NewReading(kind=entry.kind, value=value, taken_at=book.now(), tray_id=tray)
-                        for tray in trays
-                    ]
-                )
+                new = NewReading(kind=entry.kind, value=value, taken_at=book.now())
+                book.add_readings([replace(new, tray_id=tray) for tray in trays])
         except BookError as error:
             self._say(spoken(error), "alarm")
             return

@@ -5416,6 +5416,10 @@ bewährt</translation>
             <translation>{count} Schalen</translation>
         </message>
         <message>
+            <source>Tray and number</source>
+            <translation>Schale und Zahl</translation>
+        </message>
+        <message>
             <source>Note it</source>
             <translation>Notieren</translation>
         </message>
@@ -5424,36 +5428,12 @@ bewährt</translation>
             <translation>Im Buch speichern (Eingabe); Strg+Z nimmt es zurück</translation>
         </message>
         <message>
-            <source>What is noted</source>
-            <translation>Was notiert wird</translation>
-        </message>
-        <message>
-            <source>What is noted; in the line * is the next, / the one before</source>
-            <translation>Was notiert wird; in der Zeile ist * das nächste, / das vorige</translation>
-        </message>
-        <message>
-            <source>Tray and number</source>
-            <translation>Schale und Zahl</translation>
-        </message>
-        <message>
             <source>for {code}, where no tray is typed</source>
             <translation>für {code}, wenn keine Schale genannt ist</translation>
         </message>
         <message>
             <source>for the {count} chosen trays, where no tray is typed</source>
             <translation>für die {count} gewählten Schalen, wenn keine Schale genannt ist</translation>
-        </message>
-        <message>
-            <source>Tray and why</source>
-            <translation>Schale und Grund</translation>
-        </message>
-        <message>
-            <source>Tray and what you saw</source>
-            <translation>Schale und was zu sehen war</translation>
-        </message>
-        <message>
-            <source>Tray, and a note if you like</source>
-            <translation>Schale, und wenn gewünscht eine Notiz</translation>
         </message>
         <message>
             <source>Keep {number}</source>
@@ -5470,6 +5450,26 @@ bewährt</translation>
         <message>
             <source>{where}: {what}. Ctrl+Z takes it back.</source>
             <translation>{where}: {what}. Strg+Z nimmt es zurück.</translation>
+        </message>
+        <message>
+            <source>What is noted</source>
+            <translation>Was notiert wird</translation>
+        </message>
+        <message>
+            <source>What is noted; in the line * is the next, / the one before</source>
+            <translation>Was notiert wird; in der Zeile ist * das nächste, / das vorige</translation>
+        </message>
+        <message>
+            <source>Tray and why</source>
+            <translation>Schale und Grund</translation>
+        </message>
+        <message>
+            <source>Tray and what you saw</source>
+            <translation>Schale und was zu sehen war</translation>
+        </message>
+        <message>
+            <source>Tray, and a note if you like</source>
+            <translation>Schale, und wenn gewünscht eine Notiz</translation>
         </message>
         <message>
             <source>Type a number behind the tray, for example {example}.</source>
@@ -9265,16 +9265,16 @@ bewährt</translation>
             <translation>Der Spielraum ist null: dann kann kein Substrat als gleich gut belegt werden, nur als besser oder schlechter. Angeben, wie viel weniger noch gleich gut heißen soll.</translation>
         </message>
         <message>
-            <source>Of some media there are twice as many trays as of others, and no blocks, so each difference rests on its own two media's trays, not on one common spread (Welch 1951).</source>
-            <translation>Von manchen Substraten gibt es doppelt so viele Schalen wie von anderen, und keine Blöcke, darum beruht jeder Unterschied auf den Schalen seiner beiden Substrate, nicht auf einer gemeinsamen Streuung (Welch 1951).</translation>
+            <source>A setting belongs to whole shelves, so shelves were compared, not trays: the number of shelves counts.</source>
+            <translation>Eine Einstellung gilt für ganze Etagen, darum wurden Etagen verglichen, nicht Schalen: es zählt die Zahl der Etagen.</translation>
+        </message>
+        <message>
+            <source>Of some media there are twice as many trays as of others, so each difference rests on its own two media's trays, block by block, not on one common spread.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Spreads differ clearly between media, so each difference rests on its own two media's trays, block by block, not on one common spread.</source>
             <translation>Die Streuungen der Substrate unterscheiden sich deutlich, darum beruht jeder Unterschied auf den Schalen seiner beiden Substrate, Block für Block, nicht auf einer gemeinsamen Streuung.</translation>
-        </message>
-        <message>
-            <source>A setting belongs to whole shelves, so shelves were compared, not trays: the number of shelves counts.</source>
-            <translation>Eine Einstellung gilt für ganze Etagen, darum wurden Etagen verglichen, nicht Schalen: es zählt die Zahl der Etagen.</translation>
         </message>
         <message>
             <source>The trusted medium may have been renamed half way: {one} and {other} never stand in one block, and together they stand in every block. They were taken as two.</source>
@@ -9333,16 +9333,20 @@ bewährt</translation>
             <translation>Ränge: jene, die Tukeys 95-%-Intervalle aller Paare offen lassen (Tukey 1953, Kramer 1956; Mogstad u. a. 2024).</translation>
         </message>
         <message>
+            <source>Without blocks each difference rests on its own two media's trays, not on one common spread (Welch 1938, Satterthwaite 1946; of two or three trays beside more, Mickey and Brown 1966). However spreads differed, of 100 drawn trials with two media at most 6 lower limits failed, with eight media 9.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Too few trays to tell whether some media scatter more than others; one spread was used.</source>
             <translation>Zu wenige Schalen, um zu sagen, ob manche Substrate mehr streuen als andere; eine Streuung wurde genommen.</translation>
         </message>
         <message>
-            <source>Spreads so unequal come up by chance in {chance:.1f} % of trials with one spread (Levene 1960); up to {limit:.0f} % each medium's own trays are used (Welch 1951; by blocks where there are blocks).</source>
-            <translation>So ungleiche Streuungen kommen durch Zufall in {chance:.1f} % der Versuche mit einer Streuung vor (Levene 1960); bis {limit:.0f} % gelten die Schalen jedes Substrats für sich (Welch 1951; nach Blöcken, wo es Blöcke gibt).</translation>
+            <source>Spreads so unequal come up by chance in {chance:.1f} % of trials with one spread (Levene 1960); up to {limit:.0f} % each medium's own trays are used, block by block.</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>Should the trusted medium scatter two or three times as much as the others and this not show, a lower limit fails in up to 11 of 100 trials instead of 5: see what the own trays alone say.</source>
-            <translation>Streut das bewährte Substrat zwei- oder dreimal so stark wie die anderen, ohne dass es auffällt, so trügt eine untere Grenze in bis zu 11 von 100 Versuchen statt in 5: nachsehen, was die eigenen Schalen allein sagen.</translation>
+            <source>Should the trusted medium scatter two or three times as much as the others and this not show, a lower limit fails in up to 11 of 100 trials instead of 5, with eight media in up to 15: see what the own trays alone say.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>no verdict</source>
