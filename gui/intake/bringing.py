@@ -1,7 +1,8 @@
 """Bringing: photos on their way into the book, one batch at a time, each with its fate once it has one.
 
 In    files and folders, the open book
-Out   `batch`, which grows; `stepped` with each fate, `told` and `failed` where it ends early
+Out   `batch`, which grows, and names what is missing where it broke off; `stepped` with each fate, `told` and
+      `failed` where it ends early
 Not   which files (`photosource.py`), what is shown of them (`view.py`), scoring (`data.intake`)
 """
 
@@ -108,8 +109,7 @@ class Bringing(QObject):
     def _cancelled(self) -> None:
         if self.sender() is not self._job:
             return
-        self._job, self._queue = None, []
-        self._work_off()
+        self._end()
         self.batch.drop_waiting()
         self.told.emit(
             self.tr("Stopped. What was stored by then stays; bring the rest in whenever you like.")
@@ -118,6 +118,14 @@ class Bringing(QObject):
 
     @Slot(object)
     def _broke_off(self, error: Exception) -> None:
+        """What did not come in stays listed."""
         if self.sender() is self._job:
-            self._cancelled()
+            self.batch.break_off(self._end())
+            self.stepped.emit()
             self.failed.emit(error)
+
+    def _end(self) -> list[Path]:
+        """No job any more; what was to come after it."""
+        queue, self._queue, self._job = self._queue, [], None
+        self._work_off()
+        return queue

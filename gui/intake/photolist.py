@@ -1,7 +1,8 @@
 """Photo list: the page of Intake with a row a photo, the photo looked at beside it, and the next step.
 
 In    `IntakeState`
-Out   what a person wants done with a photo, by the signals of `panel`; `confirm_all_wanted`, `photos_wanted`
+Out   what a person wants done with a photo, by the signals of `panel`; `confirm_all_wanted`, `photos_wanted`,
+      `missing_wanted`
 Not   reading and changing the book (`screen.py`)
 """
 
@@ -67,6 +68,7 @@ class PhotoList(QWidget):
 
     confirm_all_wanted = Signal()
     photos_wanted = Signal()
+    missing_wanted = Signal()
     filter_changed = Signal(bool)
 
     def __init__(
@@ -149,7 +151,7 @@ class PhotoList(QWidget):
     def fit_to_text(self) -> None:
         """Columns and rows as the letters want them."""
         letters = self.table.fontMetrics().averageCharWidth()
-        self.table.setColumnWidth(PHOTO, 108 + 15 * letters)
+        self.table.setColumnWidth(PHOTO, 108 + 18 * letters)
         self.table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         self._make_room()
 
@@ -242,7 +244,10 @@ class PhotoList(QWidget):
         asked = row is not None and row.kind in (Kind.PROPOSED, Kind.NEEDS_CORNERS) and proposals < 2
         asked = asked or self.bands.leads
         set_role(self.next_step, "rack" if asked else "rack-main")  # else two buttons would be the main one
-        if proposals > 1:
+        if missing := len(self._state.missing):
+            self.next_step.setText(self.tr("Bring in what is missing: {n}").format(n=missing))
+            self.next_step.setToolTip(self.tr("Try again with the files that were not brought in"))
+        elif proposals > 1:
             if not self._offers_all:
                 self._bounce.is_one()  # a press that comes now was meant for what stood here before
             self.next_step.setText(self.tr("Confirm all {count} proposals").format(count=proposals))
@@ -255,12 +260,14 @@ class PhotoList(QWidget):
         else:
             self.next_step.setText(self.tr("Choose photos"))
             self.next_step.setToolTip(self.tr("Choose photo files (Ctrl+I)"))
-        self._offers_all = proposals > 1
+        self._offers_all = proposals > 1 and not self._state.missing
         self.drop.files.setVisible(bool(self._state.needing))
 
     @Slot()
     def _do_next(self) -> None:
-        if len(self._state.proposals) > 1:
+        if self._state.missing:
+            self.missing_wanted.emit()
+        elif len(self._state.proposals) > 1:
             if not self._bounce.is_one():
                 self.confirm_all_wanted.emit()
         elif self._state.needing:
@@ -274,6 +281,9 @@ class PhotoList(QWidget):
         kind = None if self._current is None else self._current.kind
         if kind is Kind.NEEDS_TRAY:
             self.panel.picker.setFocus()
+            return
+        if kind is Kind.MISSING:
+            self.missing_wanted.emit()
             return
         buttons = {Kind.PROPOSED: self.panel.confirm, Kind.NEEDS_CORNERS: self.panel.corners}
         button = buttons.get(kind, self.panel.sheet) if kind is not None else self.panel.sheet
@@ -290,5 +300,7 @@ class PhotoList(QWidget):
                 self.panel.picker.setFocus()
             elif row is not None and row.kind is Kind.NEEDS_CORNERS:
                 self.panel.corners.setFocus()
+            elif row is not None and row.kind is Kind.MISSING:
+                self.next_step.setFocus()
             else:
                 self.panel.confirm.setFocus()

@@ -85,6 +85,7 @@ class Intake(Screen):
         self.bringing.failed.connect(self._tell)
         self.bringing.failed.connect(source.watch.offer_again)
         self.list.photos_wanted.connect(source.choose_photos)
+        self.list.missing_wanted.connect(self._bring_missing)
         self.list.confirm_all_wanted.connect(self._confirm_all)
         self.list.filter_changed.connect(self._filter)
         self.list.panel.tray_chosen.connect(self.desk.match)
@@ -126,6 +127,10 @@ class Intake(Screen):
     def _stepped(self) -> None:
         self._refresh()
         self.book_changed.emit()
+
+    @Slot()
+    def _bring_missing(self) -> None:
+        self.bring_in(self._state.missing)
 
     @Slot()
     def _confirm_all(self) -> None:

@@ -41,9 +41,10 @@ class Kind(StrEnum):
     REFUSED = "refused"
     KNOWN = "already in the book"
     LEFT_OUT = "left out"
+    MISSING = "not brought in"  # the work broke off before: the disk was full, say
 
 
-NEEDING = frozenset({Kind.PROPOSED, Kind.NEEDS_TRAY, Kind.NEEDS_CORNERS})
+NEEDING = frozenset({Kind.PROPOSED, Kind.NEEDS_TRAY, Kind.NEEDS_CORNERS, Kind.MISSING})
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -80,6 +81,7 @@ class IntakeState:
     stored: int = 0
     known: int = 0
     refused: int = 0
+    missing: tuple[Path, ...] = ()  # files that were to come in when the work broke off
     only_needing: bool = False
     proposals: tuple[tuple[PhotoId, TrayId], ...] = ()
 
@@ -108,6 +110,8 @@ class IntakeState:
             words.append(translate("Intake", "{count} already in the book").format(count=self.known))
         if self.refused:
             words.append(translate("Intake", "{count} not used").format(count=self.refused))
+        if self.missing:
+            words.append(translate("Intake", "{count} not brought in").format(count=len(self.missing)))
         if self.waiting:
             words.append(translate("Intake", "{count} waiting").format(count=self.waiting))
         return ", ".join(words)
@@ -118,12 +122,19 @@ class Batch:
 
     def __init__(self) -> None:
         self._fates: dict[Path, Fate | None] = {}
+        self._missing: tuple[Path, ...] = ()
+
+    @property
+    def missing(self) -> tuple[Path, ...]:
+        """Files and folders that were to come in when the work broke off."""
+        return self._missing
 
     def add(self, paths: Iterable[Path]) -> None:
         """Files that wait to be scored."""
         for path in paths:
             self._fates.pop(path, None)
             self._fates[path] = None
+        self._missing = tuple(path for path in self._missing if path not in self._fates)
 
     def arrived(self, path: Path, fate: Fate) -> None:
         """The fate of one of them."""
@@ -132,6 +143,12 @@ class Batch:
     def drop_waiting(self) -> None:
         """The work was cancelled: what had no fate by then was not brought in."""
         self._fates = {path: fate for path, fate in self._fates.items() if fate is not None}
+
+    def break_off(self, queue: Iterable[Path]) -> None:
+        """The work ended early: what had no fate by then, and what was to come after it, is missing."""
+        waiting = (path for path, fate in self._fates.items() if fate is None)
+        self._missing = tuple(dict.fromkeys([*self._missing, *waiting, *queue]))
+        self.drop_waiting()
 
     def items(self) -> tuple[tuple[Path, Fate | None], ...]:
         """File and fate."""
@@ -146,7 +163,7 @@ def intake_state(
     only: Collection[PhotoId] | None = None,
     ended: Mapping[TrayId, date] | None = None,
 ) -> IntakeState:
-    """The rows: this session's files in their order, then the other photos of the book, last taken first.
+    """The rows: files that are missing, this session's in their order, other photos, last taken first.
 
     Parameters
     ----------
@@ -158,7 +175,8 @@ def intake_state(
     by_id = {photo.id: _row_of_photo(photo, ended or {}) for photo in by_day}
     items = batch.items()
     here = {fate.photo_id for _, fate in items if fate is not None and not isinstance(fate, Known)}
-    session = [_row_of_file(path, fate, by_id, here) for path, fate in items]
+    session = [_row_of_missing(path) for path in batch.missing]
+    session += [_row_of_file(path, fate, by_id, here) for path, fate in items]
     shown = {row.photo_id for row in session}
     rows = session + [row for photo, row in by_id.items() if photo not in shown]
     kinds = [row.kind for row in rows]
@@ -174,6 +192,7 @@ def intake_state(
         stored=kinds.count(Kind.STORED),
         known=kinds.count(Kind.KNOWN),
         refused=kinds.count(Kind.REFUSED),
+        missing=batch.missing,
         only_needing=only_needing,
         proposals=tuple(
             (row.photo_id, row.proposal_id)
@@ -181,6 +200,11 @@ def intake_state(
             if row.kind is Kind.PROPOSED and row.photo_id is not None and row.proposal_id is not None
         ),
     )
+
+
+def _row_of_missing(path: Path) -> IntakeRow:
+    words = translate("Intake", "not brought in: the work broke off before it was this file's turn")
+    return IntakeRow(key=path, name=path.name, kind=Kind.MISSING, photo=path, sentence=words)
 
 
 def _row_of_file(

@@ -2044,8 +2044,16 @@
             <translation>{count} nicht verwendet</translation>
         </message>
         <message>
+            <source>{count} not brought in</source>
+            <translation>{count} nicht eingelesen</translation>
+        </message>
+        <message>
             <source>{count} waiting</source>
             <translation>{count} warten</translation>
+        </message>
+        <message>
+            <source>not brought in: the work broke off before it was this file's turn</source>
+            <translation>nicht eingelesen: die Arbeit brach ab, bevor diese Datei an der Reihe war</translation>
         </message>
         <message>
             <source>waiting</source>
@@ -4664,6 +4672,14 @@ bewährt</translation>
             <translation>Über der Liste: {question} Die Taste Q führt dorthin.</translation>
         </message>
         <message>
+            <source>Bring in what is missing: {n}</source>
+            <translation>Fehlende einlesen: {n}</translation>
+        </message>
+        <message>
+            <source>Try again with the files that were not brought in</source>
+            <translation>Die nicht eingelesenen Dateien noch einmal versuchen</translation>
+        </message>
+        <message>
             <source>Confirm all {count} proposals</source>
             <translation>Alle {count} Vorschläge bestätigen</translation>
         </message>
@@ -6445,12 +6461,16 @@ bewährt</translation>
             <translation>Noch nicht zu sagen: es ist nicht zu Krümeln zerfallen. In zwei Wochen wieder ansehen.</translation>
         </message>
         <message>
-            <source>The photos were scored by different methods, so their canopy is not compared.</source>
-            <translation>Die Fotos wurden mit verschiedenen Methoden ausgewertet, darum wird ihr Bestand nicht verglichen.</translation>
-        </message>
-        <message>
             <source>The tray stood the other way round; the comparison allows for it.</source>
             <translation>Die Schale stand andersherum; der Vergleich berücksichtigt es.</translation>
+        </message>
+        <message>
+            <source>The earlier photo is in doubt, so what seems to have changed may be that: {why}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The later photo is in doubt, so what seems to have changed may be that: {why}.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Too little stayed in place to lay the photos on each other, so single places are not compared.</source>
@@ -6461,8 +6481,8 @@ bewährt</translation>
             <translation>Blätter haben sich ungleich bewegt: Einzelne Stellen sind auf {error:.0f} mm genau angegeben.</translation>
         </message>
         <message>
-            <source>Canopy grew over {appeared:.0f} % of the tray.</source>
-            <translation>Auf {appeared:.0f} % der Schale kam Bestand hinzu.</translation>
+            <source>Away from the canopy that stood before, by 3 mm and more, {appeared:.0f} % of the tray was newly covered.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Canopy vanished from {vanished:.0f} % of the tray.</source>
@@ -6471,6 +6491,10 @@ bewährt</translation>
         <message>
             <source>The largest place that lost its canopy has {area:.0f} cm², {x:.0f} cm from the left and {y:.0f} cm from the far side.</source>
             <translation>Die größte Stelle, die ihren Bestand verlor, hat {area:.0f} cm², {x:.0f} cm von links und {y:.0f} cm von hinten.</translation>
+        </message>
+        <message>
+            <source>The photos were scored by different methods, so their canopy is not compared.</source>
+            <translation>Die Fotos wurden mit verschiedenen Methoden ausgewertet, darum wird ihr Bestand nicht verglichen.</translation>
         </message>
         <message>
             <source>Coverage stayed within a point.</source>

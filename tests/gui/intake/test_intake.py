@@ -1,6 +1,6 @@
 import os
 from collections.abc import Callable, Iterator
-from datetime import datetime
+from datetime import date, datetime
 from functools import partial
 from pathlib import Path
 from threading import Event, get_ident
@@ -16,9 +16,9 @@ import data.intake
 from data.book import Book
 from data.errors import DiskFull
 from gui.intake.folderwatch import FolderWatch
-from gui.intake.phototable import lines_of
+from gui.intake.phototable import lines_of, taken
 from gui.intake.screen import Intake
-from gui.intake.view import Kind
+from gui.intake.view import IntakeRow, Kind
 from gui.work import Work
 from tests.data.builders import a_note, a_tray, bring, score_note
 from tests.made.books import an_empty_book
@@ -354,6 +354,26 @@ def test_a_full_disk_is_told_until_it_has_been_read(
     assert "is full; everything kept so far is safe" in told.args[0]
 
 
+def test_what_a_full_disk_did_not_take_is_listed_and_brought_in_by_one_press(
+    intake: Intake, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def full(*_: object, **__: object) -> None:
+        raise DiskFull(tmp_path)
+
+    notes = [
+        a_note(tmp_path / "phone", f"{n}.jpg", tag=11, taken_at=f"2026-03-0{n}T08:00:00") for n in (3, 4)
+    ]
+    with monkeypatch.context() as at_first, qtbot.waitSignal(intake.troubled):
+        at_first.setattr(Book, "keep", full)
+        intake.bring_in(notes)
+
+    assert kinds(intake) == {"3.jpg": Kind.MISSING, "4.jpg": Kind.MISSING}
+    assert intake.list.next_step.text() == "Bring in what is missing: 2"
+    intake.list.next_step.click()
+    qtbot.waitUntil(lambda: kinds(intake) == {"3.jpg": Kind.STORED, "4.jpg": Kind.STORED})
+    assert intake.list.next_step.text() == "Choose photos"
+
+
 def test_the_watched_folder_is_remembered_with_the_book(
     intake: Intake, rack_book: Book, tmp_path: Path
 ) -> None:
@@ -504,3 +524,17 @@ def test_a_long_sentence_ends_in_dots_where_there_is_no_room(qapp: QApplication)
     assert " ".join(lines(400)) == words
     assert len(lines(40)) == 2
     assert lines(40)[-1].endswith("…")
+
+
+@pytest.mark.parametrize(
+    ("taken_at", "told"),
+    [
+        (datetime(date.today().year, 3, 8, 7, 40), "8 Mar, 07:40"),
+        (datetime(2001, 1, 1, 0, 16), "1 Jan 2001, 00:16"),
+    ],
+)
+def test_a_photo_of_another_year_says_so(taken_at: datetime, told: str) -> None:
+    """A reset clock is seen by its year; without it "1 Jan" looks like this winter."""
+    row = IntakeRow(key=1, name="p.jpg", kind=Kind.STORED, sentence="", taken_at=taken_at)
+
+    assert taken(row) == told

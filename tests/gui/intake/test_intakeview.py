@@ -200,6 +200,21 @@ def test_what_had_no_fate_when_it_was_cancelled_is_gone_and_the_rest_stays():
     assert [row.name for row in intake_state(batch, []).rows] == ["a.jpg"]
 
 
+def test_what_had_no_fate_when_the_work_broke_off_is_named_until_it_is_brought_in():
+    batch = Batch()
+    batch.add([Path("a.jpg"), Path("b.jpg")])
+    batch.arrived(Path("a.jpg"), Refused(photo_id=None, name="a.jpg", reason=Reason.EMPTY))
+
+    batch.break_off([Path("later")])
+
+    state = intake_state(batch, [])
+    assert [row.name for row in state.rows if row.kind is Kind.MISSING] == ["b.jpg", "later"]
+    assert state.headline == "2 photos need you"
+    assert state.summary.endswith("2 not brought in")
+    batch.add([Path("b.jpg"), Path("later")])
+    assert intake_state(batch, []).missing == ()
+
+
 def test_a_photo_that_is_not_used_shows_itself_where_it_has_no_top_view():
     refused = a_photo(1, state=PhotoState.REFUSED, reason=Reason.BLURRED, coverage=None)
     matched = a_photo(2, thumbnail=Path("/book/cache/2.jpg"))
