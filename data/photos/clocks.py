@@ -7,11 +7,11 @@ Not   mending (`chapters/clockbook.py`), reading EXIF (`vision`), the sentence (
 Times are local times of the rack. What speaks against a clock: files that keep a steady distance from the
 camera's times through the walk (a phone writes the file as it takes the photo; a copy would bring all files
 to one moment); a day before the first sowing of the trays that grew when the photo came in; a time after it
-came in. A photo that fits its tray is from an older day and was brought in late, unless only its year is
-wrong. A steady distance of whole
-quarters of an hour is a time zone or summer time, any other a clock that runs wrong. A camera that was not
-told of the change to summer time differs for a part of the batch only, so photos with the same distance are
-taken together.
+came in. Files that agree with the camera do not speak for it: a camera writes them by its own clock. A photo
+that fits its tray is from an older day and was brought in late, unless only its year is wrong. A steady
+distance of whole quarters of an hour is a time zone or summer time, any other a clock that runs wrong. A
+camera that was not told of the change to summer time differs for a part of the batch only, so photos with the
+same distance are taken together.
 
 Each camera is judged by itself: where two phones bring one batch, the right one says nothing of the wrong
 one. Photos of one walk by one camera share its clock, for nobody sets it on the way: where some of them are
@@ -108,13 +108,14 @@ def _of_one_camera(
     """What is wrong with the clock of one camera; with those of several where they are not named."""
     found: list[ClockDoubt] = []
     groups = _steady(photos)
+    agreed = [photo for group in groups if abs(_steady_shift(group)) < LEAST_OFF for photo in group]
     rest = _without(photos, chain.from_iterable(groups))
     for group in groups:
         shift = _steady_shift(group)
         walk = [p for p in _same_walk(group, rest) if p.taken_at + shift <= p.added_at]
         rest = _without(rest, walk)
         found += _off_by_file(group, walk, shift)
-    return found + (_impossible(rest, first_sown) or _by_night(rest, usual))
+    return found + (_impossible([*rest, *agreed], first_sown) or _by_night(rest, usual))
 
 
 def _runs(
@@ -191,7 +192,7 @@ def _off_by_file(
 
 
 def _impossible(photos: Sequence[ClockPhoto], first_sown: date | None) -> list[ClockDoubt]:
-    """Photos from before the first sowing, or from after they came in, whose files are copies."""
+    """Photos from before the first sowing, or from after they came in, where no file tells the time."""
     before = [p for p in photos if first_sown is not None and p.taken_at.date() < first_sown - DAY]
     after = [p for p in photos if p.taken_at > p.added_at + SLACK]
     found: list[ClockDoubt] = []
@@ -241,7 +242,10 @@ def _known(group: Sequence[ClockPhoto]) -> datetime:
 
 
 def _there(photo: ClockPhoto) -> datetime:
-    return min(photo.added_at, photo.file_at or photo.added_at)
+    """When it was there for certain; a file written by the clock that is doubted says nothing of it."""
+    if photo.file_at is None or abs(_distance(photo)) < LEAST_OFF:
+        return photo.added_at
+    return min(photo.added_at, photo.file_at)
 
 
 def _guess(group: Sequence[ClockPhoto]) -> ClockDoubt:

@@ -6,6 +6,7 @@ Not   which rows there are (`view.py`), what is done with the current one (`scre
 """
 
 from collections.abc import Sequence
+from datetime import date
 from typing import Any
 
 from PySide6.QtCore import (
@@ -26,7 +27,7 @@ from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from gui.intake.view import IntakeRow, Kind
 from gui.language.plainhint import plain_hint
-from gui.language.spoken import DAY_MOMENT_SHORT, day_words
+from gui.language.spoken import DAY_MOMENT_SHORT, MOMENT, day_words
 from gui.photo.thumbnails import Thumbnails
 from gui.style.palette import RACK_TARGET, Space, tokens_now
 from gui.style.tokens import Tokens
@@ -139,8 +140,10 @@ def _same_file(one: IntakeRow, other: IntakeRow) -> bool:
 
 
 def taken(row: IntakeRow) -> str:
-    """When the photo was taken, empty where nobody knows yet."""
-    return "" if row.taken_at is None else day_words(row.taken_at, DAY_MOMENT_SHORT)
+    """When the photo was taken, with the year where it is another one; empty where nobody knows yet."""
+    if row.taken_at is None:
+        return ""
+    return day_words(row.taken_at, DAY_MOMENT_SHORT if row.taken_at.year == date.today().year else MOMENT)
 
 
 class _Delegate(QStyledItemDelegate):

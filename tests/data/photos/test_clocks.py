@@ -140,6 +140,30 @@ def test_a_clock_that_was_reset_is_mended_to_about_the_time_of_coming_in_where_f
     assert "about" in doubt.sentence
 
 
+@pytest.mark.parametrize("days", [365, 787])
+def test_a_camera_that_writes_its_files_by_its_own_wrong_clock_is_doubted(days: int) -> None:
+    """A camera without a network: its card carries files of the time that it believes in."""
+    batch = [
+        replace(photo, file_at=photo.taken_at)
+        for photo in a_batch(shift=-timedelta(days=days, hours=0 if days == 365 else 8))
+    ]
+
+    doubt = only(clock_doubts(batch, SOWN))
+
+    assert doubt.photo_ids == tuple(photo.id for photo in batch)
+    if days == 365:
+        assert (doubt.fault, doubt.first + doubt.shift) == (ClockFault.YEAR, WALK)
+    else:
+        assert doubt.fault is ClockFault.RESET
+        assert WALK <= doubt.first + doubt.shift <= CAME_IN
+
+
+def test_files_that_agree_with_a_walk_in_the_night_keep_it_there() -> None:
+    night = a_batch(begin=WALK - 6 * HOUR)
+
+    assert clock_doubts(night, SOWN, time(8, 0)) == ()
+
+
 def test_photos_from_days_to_come_are_brought_back_by_whole_hours() -> None:
     doubt = only(clock_doubts(a_batch(shift=9 * HOUR, copied=True), SOWN))
 
