@@ -43,9 +43,10 @@ class Change:
     coverage: float | None
     """Later less earlier coverage, points."""
     appeared: float | None
-    """Canopy where there was none, % of the inner area that both photos show."""
+    """Canopy where there was none within 3 mm, % of the inner area that both photos show;
+    while shoots that stand close grow, far less than coverage rises by."""
     vanished: float | None
-    """Canopy that is no more, % of the same."""
+    """Canopy that is no more, nor any within 3 mm, % of the same."""
     lost: float | None
     """Share of the earlier canopy that is gone, %: damping off or wilt, where it is much."""
     suspects: tuple[SuspectHistory, ...]

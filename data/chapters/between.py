@@ -15,7 +15,7 @@ from data.chapters.reader import Reader
 from data.records import KeptScore, PhotoId, SuspectId
 from data.sentence import Sentence
 from vision.history import Became
-from vision.reason import Reason
+from vision.reason import RETAKE, Reason
 
 if TYPE_CHECKING:
     from vision.alignment import Affine
@@ -59,11 +59,11 @@ class Between:
 
     later_id: PhotoId
     sentences: tuple[Sentence, ...]
-    """What is worth telling, coverage first."""
+    """What is worth telling: coverage, then what a person has to know first."""
     coverage: float | None
     """Points, later less earlier."""
     appeared: float | None
-    """% of the inner area that both photos show."""
+    """Canopy 3 mm and more from where it stood, % of the inner area that both photos show."""
     vanished: float | None
     appeared_areas: tuple[Outlined, ...]
     """Of 1 cm2 and more, the largest first."""
@@ -103,7 +103,12 @@ def _told(earlier: KeptScore, later: KeptScore, change: "Change") -> Between:
     suspects = tuple(_suspect(history, earlier, later) for history in change.suspects)
     return Between(
         later_id=later.photo_id,
-        sentences=(*_of_canopy(change), *(suspect.sentence for suspect in suspects)),
+        sentences=(
+            _of_coverage(change.coverage),
+            *_of_doubts(earlier, later),
+            *(suspect.sentence for suspect in suspects),
+            *_of_canopy(change),
+        ),
         coverage=change.coverage,
         appeared=change.appeared,
         vanished=change.vanished,
@@ -121,11 +126,25 @@ def _told(earlier: KeptScore, later: KeptScore, change: "Change") -> Between:
 
 def _of_canopy(change: "Change") -> list[Sentence]:
     if change.coverage is None:
-        return [Sentence("The photos were scored by different methods, so their canopy is not compared.")]
-    told = [_of_coverage(change.coverage)]
+        return []
+    told = []
     if change.alignment.turned:
         told.append(Sentence("The tray stood the other way round; the comparison allows for it."))
     return [*told, *_of_places(change)]
+
+
+def _of_doubts(earlier: KeptScore, later: KeptScore) -> list[Sentence]:
+    """What is doubtful about either photo: it may look like a change."""
+    before = Sentence(
+        "The earlier photo is in doubt, so what seems to have changed may be that: {why}.", why=""
+    )
+    after = Sentence("The later photo is in doubt, so what seems to have changed may be that: {why}.", why="")
+    return [
+        sentence.but(why=note)
+        for sentence, score in ((before, earlier), (after, later))
+        for note in score.notes
+        if note in RETAKE and not score.mended
+    ]
 
 
 def _of_places(change: "Change") -> list[Sentence]:
@@ -146,7 +165,11 @@ def _of_places(change: "Change") -> list[Sentence]:
         )
     if change.appeared >= LEAST_POINTS:
         told.append(
-            Sentence("Canopy grew over {appeared:.0f} % of the tray.", appeared=round(change.appeared, 1))
+            Sentence(
+                "Away from the canopy that stood before, by 3 mm and more, {appeared:.0f} % of the tray was "
+                "newly covered.",
+                appeared=round(change.appeared, 1),
+            )
         )
     if change.vanished >= LEAST_POINTS:
         told.append(
@@ -166,7 +189,9 @@ def _of_places(change: "Change") -> list[Sentence]:
     return told
 
 
-def _of_coverage(points: float) -> Sentence:
+def _of_coverage(points: float | None) -> Sentence:
+    if points is None:
+        return Sentence("The photos were scored by different methods, so their canopy is not compared.")
     if abs(points) < LEAST_POINTS:
         return Sentence("Coverage stayed within a point.")
     if points > 0:

@@ -521,6 +521,10 @@
             <source>Go on: {done} of {total} scored</source>
             <translation>Weiter: {done} von {total} gewertet</translation>
         </message>
+        <message>
+            <source>Photos are being scored. A round holds all photos of the day, so it can begin once they are in.</source>
+            <translation>Fotos werden ausgewertet. Eine Runde enthält alle Fotos des Tages, sie kann also beginnen, sobald sie da sind.</translation>
+        </message>
     </context>
     <context>
         <name>BlindWindow</name>
@@ -6466,11 +6470,11 @@ bewährt</translation>
         </message>
         <message>
             <source>The earlier photo is in doubt, so what seems to have changed may be that: {why}.</source>
-            <translation type="unfinished" />
+            <translation>Das frühere Foto ist zweifelhaft, und was sich geändert zu haben scheint, kann daran liegen: {why}.</translation>
         </message>
         <message>
             <source>The later photo is in doubt, so what seems to have changed may be that: {why}.</source>
-            <translation type="unfinished" />
+            <translation>Das spätere Foto ist zweifelhaft, und was sich geändert zu haben scheint, kann daran liegen: {why}.</translation>
         </message>
         <message>
             <source>Too little stayed in place to lay the photos on each other, so single places are not compared.</source>
@@ -6482,7 +6486,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Away from the canopy that stood before, by 3 mm and more, {appeared:.0f} % of the tray was newly covered.</source>
-            <translation type="unfinished" />
+            <translation>Mindestens 3 mm neben dem bisherigen Bestand sind {appeared:.0f} % der Schale neu bedeckt.</translation>
         </message>
         <message>
             <source>Canopy vanished from {vanished:.0f} % of the tray.</source>
@@ -9329,10 +9333,6 @@ bewährt</translation>
             <translation>Die Standardfehler enthalten {sd:.2f} dafür, dass die Kamera Substrate verschieden sieht, zusätzlich zur Streuung der Schalen selbst (als Quadrate addiert; JCGM 100:2008).</translation>
         </message>
         <message>
-            <source>Error variance {mse:.6g} on {df} degrees of freedom from {trays} trays in one block.</source>
-            <translation>Fehlervarianz {mse:.6g} mit {df} Freiheitsgraden aus {trays} Schalen in einem Block.</translation>
-        </message>
-        <message>
             <source>Error variance {mse:.6g} on {df} degrees of freedom from {trays} trays in {blocks} blocks.</source>
             <translation>Fehlervarianz {mse:.6g} mit {df} Freiheitsgraden aus {trays} Schalen in {blocks} Blöcken.</translation>
         </message>
@@ -9357,7 +9357,7 @@ bewährt</translation>
             <translation>Ränge: jene, die Tukeys 95-%-Intervalle aller Paare offen lassen (Tukey 1953, Kramer 1956; Mogstad u. a. 2024).</translation>
         </message>
         <message>
-            <source>Without blocks each difference rests on its own two media's trays, not on one common spread (Welch 1938, Satterthwaite 1946; of two or three trays beside more, Mickey and Brown 1966). However spreads differed, of 100 drawn trials with two media at most 6 lower limits failed, with eight media 9.</source>
+            <source>Without blocks each difference rests on its own two media's trays, not on one common spread (Welch 1938, Satterthwaite 1946; of two or three trays beside more, Mickey and Brown 1966). Where spreads differ up to five to one, a lower limit fails in up to 6 of 100 drawn trials of two media, in up to 9 of eight.</source>
             <translation type="unfinished" />
         </message>
         <message>

@@ -33,7 +33,7 @@ if TYPE_CHECKING:
 __all__ = ["ComparePage", "other_day"]
 
 TOP_PX = (1016.0, 508.0)
-MOST_SENTENCES = 4  # below the picture; coverage first, then canopy, then suspects
+MOST_SENTENCES = 4  # below the picture; coverage, doubts and suspects, then canopy
 Ids = tuple[PhotoId, PhotoId]
 
 

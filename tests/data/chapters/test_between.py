@@ -397,6 +397,38 @@ def test_a_patch_that_leaves_the_look_list_is_not_said_to_be_gone_where_it_may_s
     assert why in str(past.gone_why)
 
 
+def test_what_is_doubtful_about_either_photo_is_said_before_what_changed(book: Book) -> None:
+    first = photo_on(book, 6, notes=(Reason.DOUBTFUL, Reason.FADED))
+    second = photo_on(book, 7, leaves=[(200, 100, 250, 150)], notes=(Reason.GLARE,))
+
+    assert told(book, first, second).sentences[1:3] == (
+        f"The earlier photo is in doubt, so what seems to have changed may be that: {Reason.FADED}.",
+        f"The later photo is in doubt, so what seems to have changed may be that: {Reason.GLARE}.",
+    )
+
+
+def test_a_patch_that_grew_is_said_before_the_places_that_did(book: Book) -> None:
+    """The screen has room for four sentences."""
+    first = photo_on(book, 6, leaves=[(300, 20, 360, 90)], suspects=[PATCH])
+    second = photo_on(book, 7, leaves=[(200, 100, 250, 150)], suspects=[replace(PATCH, area_cm2=6.0)])
+
+    sentences = told(book, first, second).sentences
+
+    assert sentences[1] == "A patch grew from 3.0 to 6.0 cm². Mold grows: look at it now."
+    assert any("vanished" in one for one in sentences[2:])
+
+
+def test_new_canopy_is_not_said_to_be_all_that_grew(book: Book) -> None:
+    """Shoots in rows 8 mm apart that grow from 3 to 6 mm cover far more, and nothing 3 mm away."""
+    small, large = (
+        [(x, y, x + wide, y + wide) for x in range(40, 460, 8) for y in range(40, 210, 8)] for wide in (3, 6)
+    )
+    sentences = told(book, photo_on(book, 6, leaves=small), photo_on(book, 7, leaves=large)).sentences
+
+    assert sentences[0].startswith("Coverage rose by 2")
+    assert not any("newly covered" in one for one in sentences)
+
+
 LEAVES = [(60, 20, 140, 90)]  # over the place of the patch below
 PATCH = Patch(x_mm=100.0, y_mm=50.0, area_cm2=3.0, confidence=0.5)
 
