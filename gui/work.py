@@ -52,11 +52,13 @@ class Job(QObject):
         whole: bool = False,
         brief: bool = False,
         apart: bool = False,
+        scores: bool = False,
     ) -> None:
         super().__init__(parent)
         self.words = words  # what it does, for the progress strip; empty for what is soon over
         self.apart = apart  # it may never end, so nothing waits for it
         self.whole = whole  # stopped on the way, nothing of it is kept
+        self.scores = scores  # photos get numbers by it
         self.brief = brief  # over in seconds and not to be stopped on the way
         self.token = CancelToken()
         self.told_elsewhere = False  # what is in front shows its progress itself
@@ -160,16 +162,34 @@ class Work(QObject):
                 self._scorers = _threads(self._workers) if self._farm is None else _called_on(self._farm)
             return self._scorers
 
+    @property
+    def is_scoring(self) -> bool:
+        """Whether photos are being scored."""
+        return any(job.scores for job in self._jobs)
+
+    @property
+    def is_reading(self) -> bool:
+        """Whether something is asked of the book that is soon over."""
+        return any(not job.words and not job.apart for job in self._jobs)
+
     def start(
-        self, task: Task, words: str = "", *, whole: bool = False, brief: bool = False, apart: bool = False
+        self,
+        task: Task,
+        words: str = "",
+        *,
+        whole: bool = False,
+        brief: bool = False,
+        apart: bool = False,
+        scores: bool = False,
     ) -> Job:
         """Run `task`; with `words` it is shown in the progress strip and can be cancelled there.
 
         `whole`: it is done wholly or not at all; the strip says so while it is being stopped.
         `brief`: it takes seconds and cannot be stopped; the strip offers no Cancel.
         `apart`: it asks what may never answer; neither other work nor closing waits for it.
+        `scores`: photos get numbers by it.
         """
-        job = Job(task, words, self, whole=whole, brief=brief, apart=apart)
+        job = Job(task, words, self, whole=whole, brief=brief, apart=apart, scores=scores)
         self._jobs.append(job)
         if not self._closed:
             self._garbage.hold()

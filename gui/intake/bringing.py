@@ -72,7 +72,7 @@ class Bringing(QObject):
                 news.append(partial(batch.arrived, path, fate))
                 report(done, len(files))
 
-        job = self._work.start(bring, self.tr("Scoring photos"))
+        job = self._work.start(bring, self.tr("Scoring photos"), scores=True)
         job.progressed.connect(self._progressed)
         job.finished.connect(self._brought)
         job.failed.connect(self._broke_off)

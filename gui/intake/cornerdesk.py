@@ -86,7 +86,7 @@ class CornerDesk(QWidget):
 
             return intake.rescore(book, photo, corners)
 
-        job = self._work.start(rescore, self.tr("Scoring the photo again"), brief=True)
+        job = self._work.start(rescore, self.tr("Scoring the photo again"), brief=True, scores=True)
         job.finished.connect(self.scored)
         job.failed.connect(self.failed)
         self._leave()

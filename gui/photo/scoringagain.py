@@ -43,7 +43,7 @@ class ScoringAgain(QObject):
         def score(token: CancelToken, report: Report) -> tuple[int, int] | None:
             return _score(book, work, token, report)
 
-        self.job = self._work.start(score, self.tr("Scoring photos again"))
+        self.job = self._work.start(score, self.tr("Scoring photos again"), scores=True)
         self.job.progressed.connect(self.changed)
         self.job.finished.connect(self._finished)
         self.job.failed.connect(self._failed)

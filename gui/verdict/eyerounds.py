@@ -39,10 +39,13 @@ class EyeRounds(QObject):
         self.book: Book | None = None
         self.state = VerdictState()
         self.window: BlindWindow | None = None
+        self._start: BlindStart | None = None
+        self._waits = False  # for photos that are being scored, and then for what the book says of them
 
     def show_state(self, state: VerdictState) -> None:
         """The crop that is looked at."""
         self.state = state
+        self._follow()
 
     @property
     def may_begin(self) -> bool:
@@ -57,7 +60,25 @@ class EyeRounds(QObject):
             start = BlindStart(crop, len(reading.photos[crop]), reading.last_round(crop), self._over)
             start.begun.connect(self.begin)
             start.resumed.connect(self.resume)
+            start.finished.connect(self._left)
+            self._start, self._waits = start, False
+            self._work.changed.connect(self._follow)
+            self._follow()
             show_over(start)
+
+    @Slot()
+    def _left(self) -> None:
+        self._start = None
+        self._work.changed.disconnect(self._follow)
+
+    @Slot()
+    def _follow(self) -> None:
+        """No round is drawn before all photos of the day are there."""
+        work = self._work
+        self._waits = work.is_scoring or (self._waits and work.is_reading)
+        if self._start is not None:
+            photos = self.state.reading.photos.get(self.state.crop, ())
+            self._start.show_photos(len(photos), more=self._waits)
 
     @Slot(str)
     def begin(self, rater: str) -> None:

@@ -1,5 +1,7 @@
 """Scoring by eye: no name is seen, every score is kept at once, and one can leave and go on."""
 
+from threading import Event
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel
@@ -193,3 +195,20 @@ def test_scale_and_progress_stand_out_from_the_grey() -> None:
     # WCAG 2.2, 1.4.11: 3 : 1 for what one has to see to use a control
     assert contrast(GROOVE, GREY) >= 3.0
     assert contrast(SOFT, GREY) >= 4.5
+
+
+def test_no_round_begins_while_photos_are_being_scored(screen: Verdict, rack: Rack, qtbot: QtBot) -> None:
+    over = Event()
+    screen.work.start(lambda _token, _report: over.wait(20.0), "Scoring photos", scores=True)
+    qtbot.mouseClick(screen.by_eye, Qt.MouseButton.LeftButton)
+    (start,) = screen.findChildren(BlindStart)
+
+    assert not start.begin.isEnabled()
+    assert start.waits.text().startswith("Photos are being scored.")
+    over.set()
+    qtbot.waitUntil(start.begin.isEnabled)
+    assert start.waits.isHidden()
+
+    start.reject()
+    qtbot.waitUntil(lambda: not screen.findChildren(BlindStart))
+    assert screen.rounds._start is None
