@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtGui import QImage, QPixmap
+from PySide6.QtGui import QImage, QPixmap, QResizeEvent
 from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
@@ -86,25 +86,46 @@ class ReportDialog(QDialog):
 
     def _lacking(self) -> int:
         """By how much the dialog has to be wider for the longest name of a trial to be read whole, px."""
+        return max(0, self._beside_each_other() - 960)
+
+    def _beside_each_other(self) -> int:
+        """How wide the dialog is with the three boxes in one row and the longest name whole, px."""
         wide = self.trial.fontMetrics().horizontalAdvance
         longest = max((wide(self.trial.itemText(at)) for at in range(self.trial.count())), default=0)
         beside = self.version.sizeHint().width() + self.paper.sizeHint().width()
-        return max(0, longest + ROUND_A_NAME + beside - (960 - 2 * Space.XL - 2 * Space.M))
+        return longest + ROUND_A_NAME + beside + 2 * Space.XL + 2 * Space.M
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Where the names of trials have no room beside the rest they have a row of their own."""
+        super().resizeEvent(event)
+        self._place_choices(apart=self._beside_each_other() > self.width())
+
+    def _place_choices(self, *, apart: bool) -> None:
+        if apart == self._apart:
+            return
+        self._apart = apart
+        places = ((0, 0, 2), (2, 0, 1), (2, 1, 1)) if apart else ((0, 0, 1), (0, 1, 1), (0, 2, 1))
+        for (label, box), (row, column, columns) in zip(self._choices, places, strict=True):
+            self._grid.addWidget(label, row, column, 1, columns)
+            self._grid.addWidget(box, row + 1, column, 1, columns)
+        for column, room in enumerate((2, 1, 0) if apart else (3, 2, 1)):
+            self._grid.setColumnStretch(column, room)
 
     @Slot()
     def _show_name(self) -> None:
         self.trial.setToolTip(plain_hint(self.trial.currentText()))
 
     def _lay_out(self) -> None:
-        choices = QGridLayout()
-        choices.setHorizontalSpacing(Space.M)
-        choices.setVerticalSpacing(Space.XS)
-        for at, (box, room) in enumerate(((self.trial, 3), (self.version, 2), (self.paper, 1))):
-            label = QLabel(box.accessibleName(), self)
+        self._grid = QGridLayout()
+        self._grid.setHorizontalSpacing(Space.M)
+        self._grid.setVerticalSpacing(Space.XS)
+        self._choices = [
+            (QLabel(box.accessibleName(), self), box) for box in (self.trial, self.version, self.paper)
+        ]
+        for label, box in self._choices:
             label.setBuddy(box)
-            choices.addWidget(label, 0, at)
-            choices.addWidget(box, 1, at)
-            choices.setColumnStretch(at, room)
+        self._apart: bool | None = None
+        self._place_choices(apart=False)
         self.pages = QScrollArea(self)
         self.pages.setWidgetResizable(True)
         self.pages.setAccessibleName(self.tr("Preview of the pages"))
@@ -114,7 +135,7 @@ class ReportDialog(QDialog):
         column = QVBoxLayout(self)
         column.setContentsMargins(Space.XL, Space.L, Space.XL, Space.L)
         column.setSpacing(Space.M)
-        column.addLayout(choices)
+        column.addLayout(self._grid)
         column.addWidget(self.pages, 1)
         column.addWidget(self.trouble)
         column.addLayout(self._lay_out_foot())

@@ -432,10 +432,18 @@ def test_the_dialog_shows_pages_and_saves(rack: Rack, work: Work, tmp_path: Path
     assert pages_of(tmp_path / "out.pdf") == 2
 
 
+@pytest.mark.parametrize(("wide", "high"), [(1366, 768), (1024, 700)])
 def test_the_name_of_the_trial_is_read_whole_in_large_letters(
-    rack: Rack, work: Work, qtbot: QtBot, qapp: QApplication, monkeypatch: pytest.MonkeyPatch
+    rack: Rack,
+    work: Work,
+    qtbot: QtBot,
+    qapp: QApplication,
+    monkeypatch: pytest.MonkeyPatch,
+    wide: int,
+    high: int,
 ) -> None:
-    monkeypatch.setattr(ReportDialog, "screen", lambda _: SimpleNamespace(availableGeometry=a_laptop))
+    room = SimpleNamespace(availableGeometry=lambda: QRect(0, 0, wide, high))
+    monkeypatch.setattr(ReportDialog, "screen", lambda _: room)
     dress(qapp, Scheme.LIGHT, 150)
     rack.book.keep_plan(replace(rack.plan, trial="Fibre mat and coir against peat, spring"))
     dialog = ReportDialog(rack.book, work)
@@ -443,15 +451,12 @@ def test_the_name_of_the_trial_is_read_whole_in_large_letters(
     dialog.show()
     with qtbot.waitSignal(dialog.desk.looked, timeout=20_000):
         dialog.look()
-    wide = dialog.trial.fontMetrics().horizontalAdvance
+    letters = dialog.trial.fontMetrics().horizontalAdvance
     names = [dialog.trial.itemText(at) for at in range(dialog.trial.count())]
-    assert max(map(wide, names)) < dialog.trial.width() - 40  # its edges and its arrow
+    assert max(map(letters, names)) < dialog.trial.width() - 40  # its edges and its arrow
+    assert dialog.width() <= wide
     assert dialog.trial.toolTip() == dialog.trial.currentText()
     dress(qapp, Scheme.LIGHT)
-
-
-def a_laptop() -> QRect:
-    return QRect(0, 0, 1366, 768)
 
 
 def test_a_folder_that_is_not_there_is_told(rack: Rack, work: Work, tmp_path: Path, qtbot: QtBot) -> None:
