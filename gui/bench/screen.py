@@ -20,13 +20,14 @@ from gui.bench.lostpictures import LostPictures
 from gui.bench.page import BenchPage
 from gui.bench.view import BenchState, Reading, bench_state, read_bench
 from gui.bench.words import empty_words
+from gui.bookreading import BookReading
 from gui.controls.teaching import Teaching
 from gui.mishap import trouble_words
 from gui.photo.thumbnails import Thumbnails
 from gui.screen import Screen
 from gui.style.palette import set_role
 from gui.traysheet.benchlists import BenchLists
-from gui.work import Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -50,7 +51,10 @@ class Bench(Screen):
         super().__init__(work, parent)
         self._reading = Reading()
         self._state = BenchState()
-        self._running = self._stale = self._awaited = False
+        self._awaited = False
+        self.answers = BookReading(work, self)
+        self.answers.came.connect(self._read)
+        self.answers.failed.connect(self._not_read)
         self.thumbnails = Thumbnails(work, self)
         self.lost = LostPictures(work, self.thumbnails, self)
         self.lost.made.connect(self._look_again)
@@ -95,58 +99,32 @@ class Bench(Screen):
         self.thumbnails.clear()
         self.head.clear()
         self._reading, self._state = Reading(), BenchState()
+        self.answers.open(book)
         super().open_book(book)
 
     def renew(self) -> None:
-        """Read the book again in the background; asked again meanwhile, it is read once more."""
-        book = self.book
-        if book is None:
+        """Read the book again in the background."""
+        if self.book is None:
             self._reading = Reading()
             self._refresh()
-            return
-        if self._running:
-            self._stale = True
-            return
-        self._running, self._stale = True, False
-
-        def read(_token: CancelToken, _report: Report) -> "tuple[Book, Reading]":
-            return book, read_bench(book)
-
-        job = self.work.start(read)
-        job.finished.connect(self._read)
-        job.failed.connect(self._not_read)
-        job.cancelled.connect(self._read_no_more)
+        self.answers.ask(_read)
 
     @Slot(object)
-    def _read(self, answer: "tuple[Book, Reading]") -> None:
-        self._running = False
-        book, reading = answer
-        if book is self.book:
-            self._forget_changed_pictures(reading)
-            self._reading = reading
-            self.lost.know(
-                book, {t.thumbnail: t.photo_id for t in reading.tiles if t.thumbnail and t.photo_id}
-            )
-            self._refresh()
-            if reading.taken_back and not self._stale:
-                self.quick.forget()
-            if self._awaited and self.isVisible():
-                self.arrive()
-        if self._stale or book is not self.book:
-            self.renew()
+    def _read(self, reading: Reading) -> None:
+        self._forget_changed_pictures(reading)
+        self._reading = reading
+        assert self.book is not None
+        shown = {tile.thumbnail: tile.photo_id for tile in reading.tiles if tile.thumbnail and tile.photo_id}
+        self.lost.know(self.book, shown)
+        self._refresh()
+        if reading.taken_back and not self.answers.waits:
+            self.quick.forget()
+        if self._awaited and self.isVisible():
+            self.arrive()
 
     @Slot(object)
     def _not_read(self, error: Exception) -> None:
-        self._running = False
         self.panel.say_trouble(trouble_words(error))
-        if self._stale:
-            self.renew()
-
-    @Slot()
-    def _read_no_more(self) -> None:
-        self._running = False
-        if self._stale:
-            self.renew()
 
     def _forget_changed_pictures(self, reading: Reading) -> None:
         """A picture keeps its path when its corners are set anew."""
@@ -283,8 +261,8 @@ class Bench(Screen):
 
     def arrive(self) -> None:
         """Put the focus on what is most urgent, as soon as that is known."""
-        self._awaited = self._running
-        if self._running:
+        self._awaited = self.answers.is_running
+        if self._awaited:
             return
         if self._state.no_trays:
             (self._empty.other if self._reading.to_sow else self._empty.button).setFocus()
@@ -306,3 +284,7 @@ class Bench(Screen):
         """The look list takes its share of the new height."""
         super().resizeEvent(event)
         self.page.fit()
+
+
+def _read(book: "Book", _cancel: CancelToken) -> Reading:
+    return read_bench(book)

@@ -13,6 +13,7 @@ from PySide6.QtCore import QObject, Signal, Slot
 
 from data.cancel import CancelToken
 from data.errors import BookError
+from gui.bookreading import BookReading
 from gui.language.spoken import spoken
 from gui.mishap import trouble_words
 from gui.photo.thumbnails import Thumbnails
@@ -27,7 +28,7 @@ __all__ = ["MaterialDesk"]
 
 
 class MaterialDesk(QObject):
-    """Answers of another book are dropped."""
+    """Reading, and what is kept."""
 
     was_read = Signal(object)  # MaterialReading
     kept = Signal()
@@ -38,53 +39,22 @@ class MaterialDesk(QObject):
         self._work = work
         self.pictures = Thumbnails(work, self)
         self.book: Book | None = None
-        self._reading = self._again = False
+        self._reading = BookReading(work, self)
+        self._reading.came.connect(self.was_read)
+        self._reading.failed.connect(self._failed)
+
+    def open(self, book: "Book | None") -> None:
+        """Another book from now on."""
+        self.book = book
+        self._reading.open(book)
 
     def read(self) -> None:
-        """Read everything; a wish that comes meanwhile is one more reading."""
-        if self.book is None:
-            return
-        if self._reading:
-            self._again = True
-            return
-        self._reading = True
-        book = self.book
-
-        def read(_token: CancelToken, _report: Report) -> "tuple[object, MaterialReading]":
-            from data.materials.reading import read_materials
-
-            return book, read_materials(book)
-
-        job = self._work.start(read)
-        job.finished.connect(self._was_read)
-        job.failed.connect(self._failed)
-        job.cancelled.connect(self._ended)
-
-    @Slot(object)
-    def _was_read(self, answer: "tuple[object, MaterialReading]") -> None:
-        book, reading = answer
-        self._reading = False
-        if book is self.book:
-            self.was_read.emit(reading)
-        else:
-            self._again = True
-        self._once_more()
+        """Read everything."""
+        self._reading.ask(_read)
 
     @Slot(object)
     def _failed(self, error: Exception) -> None:
-        self._reading = False
         self.trouble.emit(trouble_words(error))
-        self._once_more()
-
-    @Slot()
-    def _ended(self) -> None:
-        self._reading = False
-        self._once_more()  # another book may have been opened meanwhile
-
-    def _once_more(self) -> None:
-        if self._again:
-            self._again = False
-            self.read()
 
     def keep(self, change: "Callable[[Book], object]") -> bool:
         """Change the book, as one step of undo; False where that could not be and trouble was told."""
@@ -115,3 +85,9 @@ class MaterialDesk(QObject):
     @Slot(object)
     def _copied(self, _number: object) -> None:
         self.kept.emit()
+
+
+def _read(book: "Book", _cancel: CancelToken) -> "MaterialReading":
+    from data.materials.reading import read_materials
+
+    return read_materials(book)

@@ -141,7 +141,7 @@ class Materials(Screen):
 
     def open_book(self, book: "Book | None") -> None:
         """Another book."""
-        self.desk.book = book
+        self.desk.open(book)
         self.reading = NOTHING
         self._shown = ("", "")
         super().open_book(book)

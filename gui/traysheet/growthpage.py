@@ -13,10 +13,10 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QRect, Signal, Slot
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
-from data.cancel import CancelToken
 from data.errors import BookError
 from data.events import EventKind
 from data.readings import NewReading, ReadingKind
+from gui.bookreading import BookReading
 from gui.controls.rolling import roll_down
 from gui.language.spoken import spoken
 from gui.mishap import trouble_words
@@ -30,7 +30,7 @@ from gui.traysheet.notechanges import change_value, delete, doubt_of, move, reno
 from gui.traysheet.page import SheetPage
 from gui.traysheet.timechart import TimeChart
 from gui.traysheet.view import TrayState
-from gui.work import Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -45,8 +45,9 @@ class GrowthPage(SheetPage):
 
     def __init__(self, work: Work, parent: QWidget | None = None) -> None:
         super().__init__(work, parent)
-        self._reading = False
-        self._again = False
+        self._reading = BookReading(work, self)
+        self._reading.came.connect(self._show_notes)
+        self._reading.failed.connect(self._not_read)
         self._make_roll()
         self.entry = NoteEntry(self)
         self.entry.reading_wanted.connect(self._add_reading)
@@ -87,6 +88,7 @@ class GrowthPage(SheetPage):
     def open_book(self, book: "Book | None") -> None:
         """Nothing of the book before."""
         super().open_book(book)
+        self._reading.open(book)
         self.chart.show_notes(None)
         self.table.show_rows(())
 
@@ -157,26 +159,12 @@ class GrowthPage(SheetPage):
         self.chart.updateGeometry()
 
     def _read(self) -> None:
-        """Ask for the notes; while an answer is on its way, once more after it."""
-        book, state = self.book, self.state
-        if book is None or state is None:
-            return
-        if self._reading:
-            self._again = True
-            return
-        self._reading, tray = True, state.tray
-
-        def read(_token: CancelToken, _report: Report) -> Notes:
-            return read_notes(book, tray)
-
-        job = self.work.start(read)
-        job.finished.connect(self._show_notes)
-        job.failed.connect(self._not_read)
-        job.cancelled.connect(self._stopped)
+        state = self.state
+        if state is not None:
+            self._reading.ask(lambda book, _cancel: read_notes(book, state.tray))
 
     @Slot(object)
     def _show_notes(self, notes: Notes) -> None:
-        self._stopped()
         if self.state is None or notes.tray_id != self.state.tray.id:
             return
         self.chart.show_notes(notes)
@@ -205,15 +193,7 @@ class GrowthPage(SheetPage):
 
     @Slot(object)
     def _not_read(self, error: Exception) -> None:
-        self._stopped()
         self.about_rows.setText(trouble_words(error))
-
-    @Slot()
-    def _stopped(self) -> None:
-        self._reading = False
-        if self._again:
-            self._again = False
-            self._read()
 
     # --- what a person notes
 

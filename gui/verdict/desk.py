@@ -3,8 +3,6 @@
 In    the open book; the name of a trial
 Out   `was_read`, or `trouble`; weights and the margin kept in the book
 Not   showing anything (`screen.py`)
-
-Reading runs at most once at a time: what changes meanwhile is read once more when it ends.
 """
 
 from collections.abc import Mapping
@@ -12,11 +10,11 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, Signal, Slot
 
-from data.cancel import CancelToken
 from data.errors import BookError
 from gui.answer.reading import VerdictReading, read_verdict
+from gui.bookreading import BookReading
 from gui.mishap import trouble_words
-from gui.work import Job, Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -25,84 +23,45 @@ __all__ = ["VerdictDesk"]
 
 
 class VerdictDesk(QObject):
-    """Answers name their book: those of another one are dropped."""
+    """Reading, and what is kept."""
 
     was_read = Signal(object)  # VerdictReading
     trouble = Signal(str)
 
     def __init__(self, work: Work, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._work = work
         self.book: Book | None = None
         self._trial = ""
-        self._job: Job | None = None
-        self._again = False
+        self._reading = BookReading(work, self)
+        self._reading.came.connect(self._was_read)
+        self._reading.failed.connect(self._failed)
 
     @property
     def is_reading(self) -> bool:
         """Whether an answer is on its way."""
-        return self._job is not None
+        return self._reading.is_running
 
-    def close(self) -> None:
-        """Stop reading; the book goes."""
-        self._again = False
-        if self._job is not None:
-            self._job.cancel()
-        self.book = None
+    def open(self, book: "Book | None") -> None:
+        """Another book from now on."""
+        self.book, self._trial = book, ""
+        self._reading.open(book)
 
     def read(self, trial: str = "") -> None:
         """Read a trial, or the same as before."""
-        self._trial = trial or self._trial
-        if self.book is None:
-            return
-        if self._job is not None:
-            self._again = True
-            if trial:
-                self._job.cancel()
-            return
-        book, wanted = self.book, self._trial
-
-        def read(token: CancelToken, _report: Report) -> tuple[object, VerdictReading]:
-            return book, read_verdict(book, wanted, token)
-
-        self._job = self._work.start(read)
-        self._job.finished.connect(self._was_read)
-        self._job.failed.connect(self._failed)
-        self._job.cancelled.connect(self._was_stopped)
+        if trial:
+            self._trial = trial
+            self._reading.stop()
+        wanted = self._trial
+        self._reading.ask(lambda book, cancel: read_verdict(book, wanted, cancel))
 
     @Slot(object)
-    def _was_read(self, answer: tuple[object, VerdictReading]) -> None:
-        self._job = None
-        book, reading = answer
-        if self._again or book is not self.book:
-            self._read_again()
-            if book is not self.book:
-                return
+    def _was_read(self, reading: VerdictReading) -> None:
         self._trial = self._trial or reading.trial  # it stays in front, though a newer one comes in
         self.was_read.emit(reading)
 
     @Slot(object)
     def _failed(self, error: Exception) -> None:
-        self._job = None
         self.trouble.emit(trouble_words(error))
-        self._read_again()
-
-    @Slot()
-    def _was_stopped(self) -> None:
-        self._job = None
-        self._read_again()
-
-    def _read_again(self) -> None:
-        if self._again and self.book is not None:
-            self._again = False
-            self.read()
-
-    def open(self, book: "Book | None") -> None:
-        """Another book from now on."""
-        self.close()
-        self._trial = ""
-        self.book = book
-        self._again = book is not None and self._job is not None
 
     # --- changing the book: a few milliseconds
 

@@ -272,7 +272,7 @@ def test_new_trays_are_offered_like_the_one_that_is_chosen_on_the_rack(
     with_book: Window, qtbot: QtBot, answer: Callable[..., None]
 ) -> None:
     bench = with_book.screens.bench
-    qtbot.waitUntil(lambda: bench.rack.model().rowCount() == 3 and not bench._running)
+    qtbot.waitUntil(lambda: bench.rack.model().rowCount() == 3 and not bench.answers.is_running)
     bench.rack.setCurrentIndex(bench.rack.model().index(2, 0))
     offered: list[tuple[str, str]] = []
 
@@ -322,7 +322,7 @@ def test_ctrl_z_takes_back_what_was_noted_though_the_focus_is_still_in_the_line(
     with_book: Window, qtbot: QtBot
 ) -> None:
     bench = with_book.screens.bench
-    qtbot.waitUntil(lambda: bench.rack.model().rowCount() == 3 and not bench._running)
+    qtbot.waitUntil(lambda: bench.rack.model().rowCount() == 3 and not bench.answers.is_running)
     line = bench.quick.line
     line.setFocus()
     qtbot.keyClicks(line, "A1 812")

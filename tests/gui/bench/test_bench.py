@@ -112,7 +112,7 @@ def test_a_book_without_trays_teaches_what_will_stand_here(
 ) -> None:
     with an_empty_book(tmp_path / "empty") as book:
         bench.open_book(book)
-        qtbot.waitUntil(lambda: not bench._running)
+        qtbot.waitUntil(lambda: not bench.answers.is_running)
 
         assert "your rack will stand" in bench._empty.title.text()
         with qtbot.waitSignal(bench.trays_wanted):
@@ -193,7 +193,7 @@ def test_an_answer_about_another_book_is_dropped(
         bench.open_book(rack_book)
         bench.open_book(other)
 
-        qtbot.waitUntil(lambda: bench.rack.model().rowCount() == 5 and not bench._running)
+        qtbot.waitUntil(lambda: bench.rack.model().rowCount() == 5 and not bench.answers.is_running)
         bench.open_book(None)
 
 

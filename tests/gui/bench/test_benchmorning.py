@@ -43,7 +43,7 @@ def morning(bench: Bench, rack_book: Book, tmp_path: Path, qtbot: QtBot) -> Benc
     photograph(rack_book, "A1", tmp_path, suspects=[patch])
     bench.book_changed.connect(bench.renew)
     bench.open_book(rack_book)
-    qtbot.waitUntil(lambda: bench.rack.model().rowCount() == 3 and not bench._running)
+    qtbot.waitUntil(lambda: bench.rack.model().rowCount() == 3 and not bench.answers.is_running)
     return bench
 
 

@@ -33,7 +33,7 @@ def test_every_list_of_words_has_rows_of_a_finger_s_height(
     qtbot: QtBot, dressed: QApplication, work: Work, book: Book
 ) -> None:
     desk = MaterialDesk(work)
-    desk.book = book
+    desk.open(book)
     dialogs = (TrayTypes(book), FactorDialog(desk, book, "coir", "dry mass"), HelpWindow())
     for dialog in dialogs:
         qtbot.addWidget(dialog)
