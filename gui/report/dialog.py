@@ -47,6 +47,8 @@ ROUND_A_NAME = 60  # px: edges of a box, its arrow
 class ReportDialog(QDialog):
     """What goes into the report above, its pages below."""
 
+    _apart: bool | None = None  # whether trials have a row of their own; None before the first laying out
+
     def __init__(self, book: "Book", work: Work, parent: QWidget | None = None, trial: str = "") -> None:
         super().__init__(parent)
         self.setWindowTitle(self.tr("Report"))
@@ -124,7 +126,6 @@ class ReportDialog(QDialog):
         ]
         for label, box in self._choices:
             label.setBuddy(box)
-        self._apart: bool | None = None
         self._place_choices(apart=False)
         self.pages = QScrollArea(self)
         self.pages.setWidgetResizable(True)

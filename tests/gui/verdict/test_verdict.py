@@ -24,6 +24,7 @@ from gui.style.palette import dress
 from gui.style.tokens import Scheme
 from gui.verdict.page import VerdictPage
 from gui.verdict.screen import Verdict
+from gui.verdict.table import VerdictTable
 from gui.work import Work
 from tests.data.builders import a_tray
 from tests.data.trialrack import EVEN, NOISE, TRIAL, WORSE, Rack
@@ -459,3 +460,24 @@ def test_a_medium_has_one_colour_in_every_chart(rack: Rack, screen: Verdict, qtb
     assert page.blocks._series == {"coir": 1, "fibre mat": 2}  # 0 is the trusted one, without a number
     assert page.growth._series.items() >= page.blocks._series.items()
     assert {line.name: line.series for line in page.ranks._lines} == page.blocks._series
+
+
+def test_headings_of_a_table_stand_over_their_words_and_numbers(dressed: QApplication, qtbot: QtBot) -> None:
+    table = VerdictTable("t", ("Medium", "Mean"), (0,))
+    qtbot.addWidget(table)
+    table.resize(400, 120)
+    table.show()
+    table.show_rows([("HH", "HH")])
+    table.horizontalHeaderItem(0).setText("HH")  # the same letters above and below
+    table.horizontalHeaderItem(1).setText("HH")
+    picture = table.grab().toImage()
+    ground = picture.pixel(200, 60)
+    head = table.horizontalHeader().height()
+
+    def inked(top: int, bottom: int) -> list[int]:
+        rows = range(top + 4, bottom - 4)
+        return [x for x in range(4, 396) if any(picture.pixel(x, y) != ground for y in rows)]
+
+    above, below = inked(0, head), inked(head + 2, head + table.rowHeight(0))
+    assert abs(above[0] - below[0]) <= 1
+    assert abs(above[-1] - below[-1]) <= 1
