@@ -22,7 +22,6 @@ ENDED_SHOWN = 300  # trays that ended last: a photo of their days may still want
 class IntakeReading:
     """One state of the book."""
 
-    book: Book
     photos: tuple[PhotoRow, ...] = ()
     trays: tuple[Tray, ...] = ()  # those that grow, then those that ended of late
     doubts: tuple[ClockDoubt, ...] = ()
@@ -39,7 +38,6 @@ def read_intake(book: Book) -> IntakeReading:
     photos = book.photos()
     proposed = {photo.proposal_id for photo in photos if photo.proposal_id is not None}
     return IntakeReading(
-        book=book,
         photos=photos,
         trays=(*book.trays(), *book.ended_trays(ENDED_SHOWN)),
         doubts=book.clock_doubts(),

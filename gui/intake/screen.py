@@ -18,6 +18,7 @@ from data.cancel import CancelToken
 from data.errors import BookError
 from data.photos.farmerrors import FarmLost, FarmMissing
 from data.records import Fate, PhotoId
+from gui.bookreading import BookReading
 from gui.intake.againoffer import AgainOffer
 from gui.intake.bands import Asked
 from gui.intake.bringing import Bringing
@@ -31,7 +32,7 @@ from gui.intake.view import IntakeState, intake_state
 from gui.language.spoken import spoken
 from gui.photo.thumbnails import Thumbnails
 from gui.screen import Screen
-from gui.work import Job, Report, Work
+from gui.work import Job, Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -51,7 +52,10 @@ class Intake(Screen):
         super().__init__(work, parent)
         self.reading: IntakeReading | None = None
         self._state = IntakeState()
-        self._only_needing = self._reading = self._stale = False
+        self._only_needing = False
+        self.answers = BookReading(work, self)
+        self.answers.came.connect(self._read)
+        self.answers.failed.connect(self._tell)
         self._only: frozenset[PhotoId] | None = None
         self.thumbnails = Thumbnails(work, self)
         self.source = PhotoSource(work, self)
@@ -175,43 +179,21 @@ class Intake(Screen):
         for part in (self.bringing, self.corners, self.desk, self.offer):
             part.open_book(book)
         self.thumbnails.clear()
+        self.answers.open(book)
         super().open_book(book)
         self.source.open_book(book)
 
     def renew(self) -> None:
-        """Read the photos of the book in the background; asked again meanwhile, once more."""
-        book = self.book
-        if book is None:
+        """Read the photos of the book in the background."""
+        if self.book is None:
             self._refresh()
-            return
-        if self._reading:
-            self._stale = True
-            return
-        self._reading, self._stale = True, False
-
-        def read(_token: CancelToken, _report: Report) -> IntakeReading:
-            return read_intake(book)
-
-        job = self.work.start(read)
-        job.finished.connect(self._read)
-        job.failed.connect(self._not_read)
-        job.cancelled.connect(self._not_read)
+        self.answers.ask(_read)
 
     @Slot(object)
     def _read(self, reading: IntakeReading) -> None:
-        self._reading = False
-        if reading.book is self.book:
-            self.reading = reading
-            self.list.panel.show_trays(reading.trays)
-            self._refresh()
-        if self._stale or reading.book is not self.book:
-            self.renew()
-
-    @Slot()
-    def _not_read(self) -> None:
-        self._reading = False
-        if self._stale:  # another book may have been opened meanwhile
-            self.renew()
+        self.reading = reading
+        self.list.panel.show_trays(reading.trays)
+        self._refresh()
 
     @Slot(bool)
     def _filter(self, only_needing: bool) -> None:
@@ -289,3 +271,7 @@ class Intake(Screen):
         """Icons and row heights for the new scheme and text size."""
         self.empty.redress()
         self.list.fit_to_text()
+
+
+def _read(book: "Book", _cancel: CancelToken) -> IntakeReading:
+    return read_intake(book)

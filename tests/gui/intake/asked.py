@@ -21,9 +21,9 @@ def opened(intake: Intake, book: Book, qtbot: QtBot) -> None:
 
 
 def read(intake: Intake, qtbot: QtBot) -> None:
-    qtbot.waitUntil(lambda: not intake._reading and intake.desk._job is None)
+    qtbot.waitUntil(lambda: not intake.answers.is_running and intake.desk._job is None)
     intake.renew()
-    qtbot.waitUntil(lambda: not intake._reading)
+    qtbot.waitUntil(lambda: not intake.answers.is_running)
 
 
 def press(qtbot: QtBot, intake: Intake, button: QPushButton) -> None:

@@ -14,7 +14,7 @@ from pytestqt.qtbot import QtBot
 
 import data.intake
 from data.book import Book
-from data.errors import DiskFull
+from data.errors import BookLocked, DiskFull
 from gui.intake.folderwatch import FolderWatch
 from gui.intake.phototable import lines_of, taken
 from gui.intake.screen import Intake
@@ -46,7 +46,7 @@ def intake(qtbot: QtBot, dressed: QApplication, work: Work, rack_book: Book) -> 
     with qtbot.waitActive(intake):
         intake.show()
     intake.open_book(rack_book)
-    qtbot.waitUntil(lambda: not intake._reading)
+    qtbot.waitUntil(lambda: not intake.answers.is_running)
     return intake
 
 
@@ -58,9 +58,23 @@ def kinds(intake: Intake) -> dict[str, Kind]:
 def brought(intake: Intake, qtbot: QtBot, *paths: Path) -> None:
     job = intake.bring_in(paths)
     assert job is not None
-    qtbot.waitUntil(lambda: not intake.bringing.is_busy and not intake._reading)
+    qtbot.waitUntil(lambda: not intake.bringing.is_busy and not intake.answers.is_running)
     intake.renew()
-    qtbot.waitUntil(lambda: not intake._reading)
+    qtbot.waitUntil(lambda: not intake.answers.is_running)
+
+
+def test_where_the_photos_cannot_be_read_it_is_said_why(
+    intake: Intake, rack_book: Book, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def locked(_book: Book) -> None:
+        raise BookLocked(rack_book.folder)
+
+    monkeypatch.setattr("gui.intake.screen.read_intake", locked)
+
+    with qtbot.waitSignal(intake.troubled) as told:
+        intake.renew()
+
+    assert "is being written by another window" in told.args[0]
 
 
 def test_an_empty_book_teaches_what_will_stand_here(intake: Intake) -> None:
@@ -106,7 +120,7 @@ def test_a_folder_without_pictures_is_told(intake: Intake, qtbot: QtBot, tmp_pat
         intake.bring_in([tmp_path / "empty"])
 
     assert told.args == [f"There is no picture in {tmp_path / 'empty'}."]
-    qtbot.waitUntil(lambda: not intake.bringing.is_busy and not intake._reading)
+    qtbot.waitUntil(lambda: not intake.bringing.is_busy and not intake.answers.is_running)
 
 
 def test_more_photos_wait_until_the_first_are_in(intake: Intake, qtbot: QtBot, tmp_path: Path) -> None:
@@ -237,7 +251,7 @@ def test_the_second_name_of_a_photo_stays_chosen_when_the_list_is_read_again(
     intake.list.table.selectRow(1)
 
     intake.renew()
-    qtbot.waitUntil(lambda: not intake._reading)
+    qtbot.waitUntil(lambda: not intake.answers.is_running)
 
     assert intake.list.table.currentIndex().row() == 1
 
