@@ -5,22 +5,21 @@ Out   a filled triangle (now), an open triangle (today), a ring (soon), each in 
 Not   the list of what is urgent (`data.watch`)
 """
 
-from PySide6.QtCore import QCoreApplication, QPointF, QRectF, Qt
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPen, QPolygonF
 
 from data.records import LookKind, Urgency
-from gui.language.words import noop, translate
 from gui.style.tokens import Tokens
 
 __all__ = ["draw_mark", "kind_words", "short_kind_words", "urgency_colour", "urgency_words"]
 
 SHORT = {  # for a tile, where the longest languages have no room for more
-    LookKind.SUSPECT: noop("LookKindShort", "mold?"),
-    LookKind.VANISHED: noop("LookKindShort", "vanishes"),
-    LookKind.STACK: noop("LookKindShort", "warm and wet"),
-    LookKind.PATCHY: noop("LookKindShort", "patchy"),
-    LookKind.UNMATCHED: noop("LookKindShort", "confirm photo"),
-    LookKind.UNUSABLE: noop("LookKindShort", "photo unused"),
+    LookKind.SUSPECT: str(QT_TRANSLATE_NOOP("LookKindShort", "mold?")),
+    LookKind.VANISHED: str(QT_TRANSLATE_NOOP("LookKindShort", "vanishes")),
+    LookKind.STACK: str(QT_TRANSLATE_NOOP("LookKindShort", "warm and wet")),
+    LookKind.PATCHY: str(QT_TRANSLATE_NOOP("LookKindShort", "patchy")),
+    LookKind.UNMATCHED: str(QT_TRANSLATE_NOOP("LookKindShort", "confirm photo")),
+    LookKind.UNUSABLE: str(QT_TRANSLATE_NOOP("LookKindShort", "photo unused")),
 }
 
 
@@ -48,7 +47,7 @@ def kind_words(kind: LookKind) -> str:
 def short_kind_words(kind: LookKind) -> str:
     """The same in a word or two, where there is no room for all of them."""
     short = SHORT.get(kind)
-    return kind_words(kind) if short is None else translate("LookKindShort", short)
+    return kind_words(kind) if short is None else QCoreApplication.translate("LookKindShort", short)
 
 
 def draw_mark(painter: QPainter, box: QRectF, urgency: Urgency, tokens: Tokens) -> None:

@@ -2217,6 +2217,10 @@
             <translation>Schnittqualität von {what}</translation>
         </message>
         <message>
+            <source>slid at the cut of {what}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>shelf life of {what}</source>
             <translation>Haltbarkeit von {what}</translation>
         </message>
@@ -4240,12 +4244,20 @@ bewährt</translation>
             <translation>von 5</translation>
         </message>
         <message>
+            <source>(1 yes, 0 no)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>days</source>
             <translation>Tage</translation>
         </message>
         <message>
             <source>from 1 (torn, slipped, full of medium) to 5 (clean)</source>
             <translation>von 1 (zerrissen, verrutscht, voll Substrat) bis 5 (sauber)</translation>
+        </message>
+        <message>
+            <source>1 (the medium slid under the blade) or 0 (it held)</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>from 1 (off) to 5 (as it should be)</source>
@@ -4334,6 +4346,10 @@ bewährt</translation>
         <message>
             <source>cut quality</source>
             <translation>Schnittqualität</translation>
+        </message>
+        <message>
+            <source>slid at the cut</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>shelf life</source>
@@ -5677,6 +5693,10 @@ bewährt</translation>
         <message>
             <source>cut quality</source>
             <translation>Schnittqualität</translation>
+        </message>
+        <message>
+            <source>slid at the cut</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>shelf life</source>
@@ -7617,6 +7637,10 @@ bewährt</translation>
             <translation>Strom ist angegeben, aber nicht, was das Netz ausstößt: seine kg CO2e/kWh eingeben.</translation>
         </message>
         <message>
+            <source>Of the trays of which it was noted, 1 or 0; of the others nobody knows.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Type in what the medium for a tray costs: 1 minute.</source>
             <translation>Eingeben, was das Substrat für eine Schale kostet: 1 Minute.</translation>
         </message>
@@ -7697,6 +7721,10 @@ bewährt</translation>
             <translation>Dem Schnitt von 3 Schalen auf ihren Blättern eine Note von 1 bis 5 geben: 2 Minuten.</translation>
         </message>
         <message>
+            <source>Note of every tray at the cut whether the medium slid, 1 or 0: 1 second a tray.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Weigh what is swept up after 3 trays, or give it a mark: 3 minutes.</source>
             <translation>Wiegen, was nach 3 Schalen zusammengekehrt wird, oder eine Note geben: 3 Minuten.</translation>
         </message>
@@ -7755,6 +7783,18 @@ bewährt</translation>
         <message>
             <source>To know it better, find out “{name}”: {share:.0f} % of what is unsure in it.</source>
             <translation>Um es besser zu wissen, „{name}“ herausfinden: {share:.0f} % der Unsicherheit darin.</translation>
+        </message>
+        <message>
+            <source>No tray of this medium grew the same crop, sown on the same day, as one of {trusted}: how far the two differ cannot be told.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Told by {n} trays and {m} of {trusted} that grew the same crop in the same block.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Told by {n} trays and {m} of {trusted} of the same crop, sown on the same day.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Kind of medium</source>
@@ -7851,6 +7891,10 @@ bewährt</translation>
         <message>
             <source>Cut quality</source>
             <translation>Schnittqualität</translation>
+        </message>
+        <message>
+            <source>Slid at the cut</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Cut varies by</source>
@@ -8511,6 +8555,10 @@ bewährt</translation>
         <message>
             <source>days</source>
             <translation>Tage</translation>
+        </message>
+        <message>
+            <source>{kind} can be 1 (yes) or 0 (no); {value:g} was given.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>{kind} can be {low:g} to {high:g}; {value:g} was given.</source>
@@ -9369,7 +9417,7 @@ bewährt</translation>
             <translation type="unfinished" />
         </message>
         <message>
-            <source>Should the trusted medium scatter two or three times as much as the others and this not show, a lower limit fails in up to 11 of 100 trials instead of 5, with eight media in up to 15: see what the own trays alone say.</source>
+            <source>Should the trusted medium, or one with fewer trays, scatter two or three times as much as the others and this not show, a lower limit fails in up to 11 of 100 trials instead of 5, with eight media in up to 15, and in up to 20 where trays of the trusted medium are missing: see what the own trays alone say.</source>
             <translation type="unfinished" />
         </message>
         <message>
