@@ -28,6 +28,7 @@ from data.openfiles.columns import CELL_HEADINGS, Kind, OpenTable
 from data.openfiles.package import CAUTION, described, field, foreign_key, page, resource_of
 from data.openfiles.tables import TABLES
 from data.records import PhotoId
+from data.tables.packed import bed_in
 from data.travelerrors import ExportWouldMix, writing_to
 from data.upkeep.lostviews import make_lost_views
 from data.verdict.verdicts import CropVerdict, verdicts
@@ -43,6 +44,7 @@ DESCRIPTION = "datapackage.json"
 ROWS_BETWEEN = 200  # looks at the cancel token
 Cells = Sequence[object]
 Report = Callable[[int, int], None]  # steps done, steps in all
+Told = Callable[[dict[str, Any]], bytes | None]  # the 72 shares of a row of scores
 
 
 def export(
@@ -112,23 +114,25 @@ class _Export:
         self._step()
 
     def _cells(self, db: "Database") -> None:
-        files = {
+        files: dict[str, tuple[str, str, Told]] = {
             "cells": (
                 "Coverage of the 6 x 12 equal cells of each tray, row 1 at the top of the top view",
                 "canopy share of the cell",
+                lambda row: row["cells"],
             ),
             "bed_cells": (
                 "The same as a share of the growing bed; empty where too little of it shows, no row of "
                 "photographs that were scored before it was measured",
                 "canopy share of the growing bed",
+                lambda row: bed_in(row["cells"], row["bed_cells"]),
             ),
         }
-        for name, (about, what) in files.items():
-            self._cells_file(db, name, about, what)
+        for name, (about, what, told) in files.items():
+            self._cells_file(db, name, about, what, told)
         self._step()
 
-    def _cells_file(self, db: "Database", name: str, about: str, what: str) -> None:
-        kept = ((row["id"], row[name]) for row in db.table("score").rows)
+    def _cells_file(self, db: "Database", name: str, about: str, what: str, told: Told) -> None:
+        kept = ((row["id"], told(row)) for row in db.table("score").rows)
         rows = ([score, *cell_shares(blob)] for score, blob in kept if blob is not None)
         self._csv(name, ["score_id", *CELL_HEADINGS.values()], rows)
         fields = [field("score_id", Kind.INTEGER, "the score")]

@@ -244,9 +244,10 @@ ON_CONNECTING = (
 READ_APPLICATION = "PRAGMA application_id"
 READ_VERSION = "PRAGMA data_version"  # another one after each commit of another connection
 WRITE_APPLICATION = "PRAGMA application_id = {number:d}"
-WRITE_PAGE = "PRAGMA page_size = 8192"  # bytes; a score has 1.1 kB, and of 4096 a fifth stays empty
+WRITE_PAGE = "PRAGMA page_size = 8192"  # bytes; a score has 0.8 kB, and one with many reasons 1.2
 WRITE_AHEAD = "PRAGMA journal_mode = WAL"
 LATE_FOREIGN_KEYS = "PRAGMA defer_foreign_keys = ON"
+GIVE_BACK_ROOM = "VACUUM"
 QUICK_CHECK = "PRAGMA quick_check"
 BEGIN_READING = "BEGIN DEFERRED"
 BEGIN = "BEGIN IMMEDIATE"  # a plain BEGIN that reads and then writes fails as soon as somebody else writes

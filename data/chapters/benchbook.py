@@ -13,6 +13,7 @@ from data.chapters.lookbook import LookBook
 from data.numbers import TrayId
 from data.photos.originals import picture_paths
 from data.records import DayNumbers, Tile, Tray
+from data.tables.packed import corners_in
 from data.tables.rows import time_of
 from data.watch import Morning
 
@@ -43,7 +44,7 @@ class BenchBook(LookBook):
             for one in history
             if one.sure and one.coverage is not None and one.method == newest["method"]
         }
-        photo = newest["photo"]
+        photo, corners = newest["photo"], corners_in(newest["corners"])
         return Tile(
             tray_id=tray.id,
             code=tray.code,
@@ -55,7 +56,7 @@ class BenchBook(LookBook):
             photo_id=photo,
             taken_at=time_of(newest["taken_at"]),
             thumbnail=photo
-            and picture_paths(self.folder, newest["digest"], newest["method"], newest["corners"]).thumbnail,
+            and picture_paths(self.folder, newest["digest"], newest["method"], corners).thumbnail,
             coverage=newest["coverage"] if newest["sure"] else None,
             growth=tuple(sorted(growth.items())),
             mold=mold,

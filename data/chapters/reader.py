@@ -34,6 +34,7 @@ from data.records import (
 )
 from data.tables import colourrows, walkrows
 from data.tables.colourrows import MateColour, mate_colour_of
+from data.tables.packed import corners_in
 from data.tables.rows import (
     day_of,
     photo_row_of,
@@ -179,7 +180,8 @@ class Reader(TrayReader):
         row = self._row(queries.PHOTO, photo=photo_id)
         if row is None or row["score"] is None:
             return None
-        return picture_paths(self.folder, row["digest"], row["method"], row["corners"], row["mend"])
+        corners = corners_in(row["corners"])
+        return picture_paths(self.folder, row["digest"], row["method"], corners, row["mend"])
 
     def score(self, photo_id: PhotoId) -> KeptScore | None:
         """The newest score of a photo."""
@@ -189,7 +191,8 @@ class Reader(TrayReader):
     def corners(self, photo_id: PhotoId) -> "Corners | None":
         """The corners of the newest score, as the vision room knows them (loads numpy)."""
         row = self._row(queries.SCORES_OF_PHOTO, photo=photo_id)
-        return None if row is None or row["corners"] is None else corners_of(row["corners"])
+        text = None if row is None else corners_in(row["corners"])
+        return None if text is None else corners_of(text)
 
     def suspect_code(self, suspect_id: SuspectId) -> str:
         """The code of the tray on which a suspect lies, or "a photo" where it has none yet."""

@@ -115,10 +115,16 @@ class Store:
         if set(known) - set(applied):
             self.copy_to(self.folder / "backups" / f"before-{known[-1]}.sqlite")
             self._migrate()
+            self._give_back_room()
 
     def _migrate(self) -> None:
         with self.writing() as db:
             schema.migrate(db)
+
+    def _give_back_room(self) -> None:
+        """Leave to the disk what a step has emptied; a book that another window reads keeps its size."""
+        with self._using() as session, contextlib.suppress(sqlite3.OperationalError):
+            session.connection.execute(queries.GIVE_BACK_ROOM)
 
     def close(self) -> None:
         """Close all threads' connections, each once its query is done; later use raises `BookClosed`."""

@@ -13,6 +13,7 @@ from array import array
 from collections.abc import Iterator
 
 from data.openfiles.columns import Column, Kind
+from data.tables.packed import corners_in
 from data.tables.rows import NO_CELL
 
 __all__ = ["cell", "cell_shares", "figure", "plain_text", "spreadsheet_safe"]
@@ -33,6 +34,8 @@ def plain_text(text: str) -> str:
 
 def cell(column: Column, value: object) -> object:
     """A value of a column."""
+    if isinstance(value, bytes):  # corners, which the book keeps packed
+        value = corners_in(value)
     if value is None:
         return ""
     if column.kind is Kind.YES_NO:

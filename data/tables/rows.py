@@ -34,6 +34,7 @@ from data.records import (
     Tray,
     TrayId,
 )
+from data.tables.packed import bed_in, corners_in
 from vision.reason import RETAKE, Reason
 
 __all__ = [
@@ -158,7 +159,7 @@ def score_of(row: Row, suspects: Iterable[Row]) -> KeptScore:
         KeptGap(x_mm=x, y_mm=y, area_cm2=area, outline_mm=tuple((p, q) for p, q in outline))
         for x, y, area, outline in json.loads(row["gaps"])
     )
-    bed_cells = unpack_bed_cells(row["bed_cells"])
+    bed_cells = unpack_bed_cells(bed_in(row["cells"], row["bed_cells"]))
     reasons = {name: reason_of(reason) or "" for name, reason in json.loads(row["reasons"]).items()}
     if bed_cells is None:
         reasons |= dict.fromkeys(OF_BED, Reason.BEFORE_BED)
@@ -217,7 +218,7 @@ def day_of(row: Row, score: KeptScore | None, tray: Tray, folder: Path) -> Day:
         photo=original_path(folder, row["digest"], row["suffix"]),
         pictures=None
         if score is None
-        else picture_paths(folder, row["digest"], row["method"], row["corners"], row["mend"]),
+        else picture_paths(folder, row["digest"], row["method"], corners_in(row["corners"]), row["mend"]),
         score=score,
     )
 
@@ -259,7 +260,7 @@ def photo_row_of(row: Row, proposal: tuple[TrayId, str] | None, folder: Path) ->
         proposal_code=proposal and proposal[1],
         reason=_why(row),
         photo=original_path(folder, row["digest"], row["suffix"]) if row["kept"] else None,
-        thumbnail=picture_paths(folder, row["digest"], row["method"], row["corners"]).thumbnail
+        thumbnail=picture_paths(folder, row["digest"], row["method"], corners_in(row["corners"])).thumbnail
         if scored
         else None,
         coverage=row["coverage"],

@@ -5,8 +5,9 @@ Out   dicts for the tables score and suspect; corners as text and back
 Not   the way out of the book (`rows.py`), writing (`book.py`)
 
 The 72 cells are one BLOB of 16-bit numbers, little-endian, 1/100 %, row by row: a third of the size of 72
-rows of a table. The shares of the bed are a second one. Outlines of gaps are left out: the labels in the
-cache have them, and they took two thirds of a book's file.
+rows of a table. The shares of the bed are a second one that tells what differs; corners are a third
+(`packed.py`). Outlines of gaps are left out: the labels in the cache have them, and they took two thirds of a
+book's file.
 """
 
 import json
@@ -16,6 +17,7 @@ from collections.abc import Iterable
 from datetime import datetime
 from typing import TYPE_CHECKING, Any
 
+from data.tables.packed import packed_bed, packed_corners
 from data.tables.rows import CELL_COLUMNS, CELL_ROWS, COLOUR, LIGHT, NO_CELL, STAND, time_text
 from vision.reason import Reason
 
@@ -33,16 +35,17 @@ def score_row(score: "Score", *, sure: bool, made_at: datetime) -> dict[str, Any
     """A score as a row of the table, without its photo."""
     stand, colour, light, corners = score.stand, score.colour, score.light, score.corners
     gaps = [[*(_plain(v) for v in (gap.x_mm, gap.y_mm, gap.area_cm2)), NO_OUTLINE] for gap in stand.gaps]
+    cells = pack_cells(stand.cells)
     reasons = {**score.missing, **stand.reasons, **colour.reasons, **light.reasons}
     return {
         "method": score.method,
         "made_at": time_text(made_at),
         "sure": int(sure),
         "coverage_sd": _number(score.coverage_sd),
-        "cells": pack_cells(stand.cells),
-        "bed_cells": pack_cells(stand.bed_cells),
+        "cells": cells,
+        "bed_cells": packed_bed(cells, pack_cells(stand.bed_cells)),
         "gaps": _text(gaps),
-        "corners": None if corners is None else corners_text(corners),
+        "corners": None if corners is None else packed_corners(corners_text(corners)),
         "corners_from": None if corners is None else str(corners.found_by),
         "frame_confidence": None if corners is None else float(corners.confidence),
         "corners_px": _points_text(score.corners_px),

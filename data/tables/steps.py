@@ -13,6 +13,7 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from data.tables.firststeps import m001_first_tables, m002_doubt_of_coverage
+from data.tables.packingstep import m006_packed_scores
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
@@ -204,4 +205,5 @@ STEPS: tuple[Callable[["Database"], None], ...] = (
     m003_book_and_trial,
     m004_share_of_bed,
     m005_camera_of_photo,
+    m006_packed_scores,
 )

@@ -25,6 +25,7 @@ from data.export import PROFILE
 from data.openfiles.cells import plain_text
 from data.openfiles.columns import CELL_HEADINGS, Column, Kind, OpenTable
 from data.openfiles.tables import TABLES
+from data.tables.packed import packed_bed, packed_corners
 from data.tables.rows import time_text
 from data.tables.scorerows import pack_cells
 from data.travel.readable import Unreadable, read_all
@@ -91,8 +92,7 @@ def _fill(db: "Database", source: Path, cancel: CancelToken, report: Report) -> 
         rows = _rows(source, table)
         if table.table == "score":
             rows = (
-                row | {"cells": _cells_of(cells, row["id"], source), "bed_cells": bed_cells.get(row["id"])}
-                for row in rows
+                _packed(row, _cells_of(cells, row["id"], source), bed_cells.get(row["id"])) for row in rows
             )
         db.table(table.table).insert_all(rows)
 
@@ -227,6 +227,11 @@ def _share(text: str, name: str) -> float | None:
     if not 0.0 <= share <= 100.0:
         raise ValueError("a share is 0 to 100 %")
     return share
+
+
+def _packed(score: Row, cells: bytes, bed: bytes | None) -> Row:
+    corners = packed_corners(score["corners"])
+    return score | {"cells": cells, "bed_cells": packed_bed(cells, bed), "corners": corners}
 
 
 def _cells_of(cells: Mapping[int, bytes], score: int, source: Path) -> bytes:

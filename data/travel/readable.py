@@ -19,6 +19,7 @@ from data.openfiles.tables import TABLES
 from data.plan.drawing import draw_of
 from data.plan.plantext import plan_of
 from data.tables.noterows import event_of, is_known, reading_of
+from data.tables.packed import corners_in
 from data.tables.rows import score_of, suspect_of
 from data.tables.scorerows import corners_of
 
@@ -54,8 +55,9 @@ def read_all(db: "Database", cancel: CancelToken) -> None:
 
 def _score(row: Any) -> None:
     score_of(row, ())
-    if row["corners"] is not None:
-        corners_of(row["corners"])
+    corners = corners_in(row["corners"])
+    if corners is not None:
+        corners_of(corners)
 
 
 def _look(row: Any) -> None:

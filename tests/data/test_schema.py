@@ -1,14 +1,20 @@
 """The tables, and books of every age."""
 
+import json
 import sqlite3
 from collections.abc import Iterator
 from pathlib import Path
+from typing import Any
 
 import pytest
 from sqlite_utils import Database
 
 from data import schema
 from data.book import Book
+from data.photos.originals import picture_paths
+from data.records import PhotoId
+from data.tables.journal import from_text
+from data.tables.packed import bed_in, corners_in
 from tests.data.oldbooks import BOOKS, counts, restored
 from vision.reason import Reason
 
@@ -86,6 +92,87 @@ def test_a_photo_from_before_cameras_were_kept_has_none(tmp_path: Path) -> None:
     for dump, cameras in (("v4", [None, None, None]), ("v5", ["Pinhole Box 2", None, None])):
         with Book.open(restored(BOOKS / f"{dump}.sql", tmp_path / dump)) as book, book.writing() as db:
             assert [row["camera"] for row in db.query("SELECT camera FROM photo ORDER BY id")] == cameras
+
+
+# --- step 6: corners and shares of the bed packed
+
+
+def of_before(folder: Path, query: str) -> list[tuple[Any, ...]]:
+    """What a book says before this program has opened it."""
+    connection = sqlite3.connect(folder / "book.sqlite")
+    rows = connection.execute(query).fetchall()
+    connection.close()
+    return rows
+
+
+def test_packed_corners_and_beds_are_those_that_were_kept_in_full(tmp_path: Path) -> None:
+    folder = restored(BOOKS / "v5.sql", tmp_path / "old")
+    before = of_before(folder, "SELECT id, corners, bed_cells FROM score ORDER BY id")
+
+    with Book.open(folder) as book, book.writing() as db:
+        rows = list(db.query("SELECT id, corners, cells, bed_cells FROM score ORDER BY id"))
+    after = [(row["id"], corners_in(row["corners"]), bed_in(row["cells"], row["bed_cells"])) for row in rows]
+
+    assert after == before
+    assert [bed is None for *_, bed in after] == [True, False]
+    assert all(len(row["corners"]) < 0.7 * len(text) for row, (_, text, _) in zip(rows, before, strict=True))
+
+
+def test_pictures_that_an_older_book_has_made_are_found_again(tmp_path: Path) -> None:
+    folder = restored(BOOKS / "v5.sql", tmp_path / "old")
+    query = "SELECT p.id, p.digest, s.method, s.corners FROM photo p JOIN score s ON s.photo = p.id"
+    before = {row[0]: picture_paths(folder, *row[1:]) for row in of_before(folder, query)}
+
+    with Book.open(folder) as book:
+        assert len(before) == 2
+        assert {photo: book.pictures(PhotoId(photo)) for photo in before} == before
+
+
+def test_what_was_changed_before_the_step_can_be_taken_back_after_it(tmp_path: Path) -> None:
+    folder = restored(BOOKS / "v5.sql", tmp_path / "old")
+    ((now, bed),) = of_before(folder, "SELECT corners, bed_cells FROM score WHERE id = 2")
+    once = now.replace("10.0", "20.5")
+    cells = {"hex": "10270000" * 36}
+    sides = ({"corners": once, "bed_cells": cells}, {"corners": now, "bed_cells": {"hex": bed.hex()}})
+    image = {"table": "score", "id": 2, "before": sides[0], "after": sides[1]}
+    connection = sqlite3.connect(folder / "book.sqlite")
+    with connection:
+        row = ("2026-11-26T08:00:00", "corners of 3.jpg", json.dumps([image]))
+        connection.execute("INSERT INTO change (made_at, text, images) VALUES (?, ?, ?)", row)
+        body = json.dumps({"score": {"id": 2, **sides[0]}, "suspects": []})
+        connection.execute("UPDATE old_score SET body = ?", (body,))
+    connection.close()
+
+    with Book.open(folder) as book:
+        packed = from_text(book._rows("SELECT body FROM old_score")[0]["body"])["score"]
+        assert corners_in(packed["corners"]) == once
+        book.undo()
+        row = book._rows("SELECT corners, cells, bed_cells FROM score WHERE id = 2")[0]
+        assert corners_in(row["corners"]) == corners_in(packed["corners"]) == once
+        assert (bed_in(row["cells"], row["bed_cells"]) or b"").hex() == cells["hex"]
+        book.redo()
+        row = book._rows("SELECT corners, cells, bed_cells FROM score WHERE id = 2")[0]
+        assert (corners_in(row["corners"]), bed_in(row["cells"], row["bed_cells"])) == (now, bed)
+
+
+def test_an_older_book_leaves_the_room_that_it_no_longer_needs_to_the_disk(tmp_path: Path) -> None:
+    folder = restored(BOOKS / "v5.sql", tmp_path / "old")
+    connection = sqlite3.connect(folder / "book.sqlite")
+    columns = ", ".join(row[1] for row in connection.execute("PRAGMA table_info(score)"))
+    asked = columns.replace("id, photo, method", "NULL, 1, 'plain ' || (n + 1)")
+    asked = asked.replace(" corners,", " replace(corners, '.0', '.01234567891'),").replace(" gaps,", " '[]',")
+    with connection:
+        connection.execute(
+            "WITH RECURSIVE more(n) AS (SELECT 1 UNION ALL SELECT n + 1 FROM more WHERE n < 300) "
+            f"INSERT INTO score ({columns}) SELECT {asked} FROM score, more WHERE score.id = 1"
+        )
+    connection.close()
+    before = (folder / "book.sqlite").stat().st_size
+
+    with Book.open(folder) as book:
+        assert book._rows("SELECT count(*) AS n FROM score")[0]["n"] == 302
+        assert book._rows("PRAGMA freelist_count")[0][0] == 0
+    assert (folder / "book.sqlite").stat().st_size < 0.95 * before
 
 
 def test_there_is_a_dump_of_the_newest_version(new: Database) -> None:
