@@ -5,7 +5,7 @@ Out   `was_read`, `was_reckoned`, `has_learned`; the sentence that tells of a ch
 Not   showing anything (`screen.py`)
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from datetime import date
 from typing import TYPE_CHECKING
 
@@ -16,7 +16,8 @@ from data.errors import BookError
 from data.plan.draft import Draft
 from data.plan.drafttext import SETTING, draft_text
 from data.plan.drawing import DrawId, Filled
-from data.trial import Plan, PlanId
+from data.trial import MeasureKind, Plan, PlanId, Spread
+from gui.bookreading import BookReading
 from gui.mishap import trouble_words
 from gui.plan.reading import PlanReading, read_plans
 from gui.plan.view import Chances, chances_of
@@ -32,7 +33,7 @@ KEPT_AFTER_MS = 800
 
 
 class PlanDesk(QObject):
-    """Answers name their question: those of another book or draft are dropped."""
+    """Answers of another book or draft are dropped."""
 
     was_read = Signal(object)  # PlanReading
     was_reckoned = Signal(object, object)  # Draft, Chances or None
@@ -43,6 +44,11 @@ class PlanDesk(QObject):
         super().__init__(parent)
         self._work = work
         self.book: Book | None = None
+        self._plans, self._spreads = BookReading(work, self), BookReading(work, self)
+        self._plans.came.connect(self._was_read)
+        self._spreads.came.connect(self.has_learned)
+        for reading in (self._plans, self._spreads):
+            reading.failed.connect(self._failed)
         self._changes = 0  # made here: what was read before one of them is no news
         self._draft: Draft | None = None
         self._reckoning = QTimer(self, singleShot=True, interval=RECKONED_AFTER_MS)
@@ -55,24 +61,12 @@ class PlanDesk(QObject):
 
     def read(self) -> None:
         """Read the trials."""
-        book = self.book
-        if book is None:
-            return
-
         changes = self._changes
-
-        def read(_token: CancelToken, _report: Report) -> tuple[object, int, PlanReading]:
-            return book, changes, read_plans(book)
-
-        job = self._work.start(read)
-        job.finished.connect(self._was_read)
-        job.failed.connect(self._failed)
+        self._plans.ask(lambda book, _cancel: (changes, read_plans(book)))
 
     @Slot(object)
-    def _was_read(self, answer: tuple[object, int, PlanReading]) -> None:
-        book, changes, reading = answer
-        if book is not self.book:
-            return
+    def _was_read(self, answer: tuple[int, PlanReading]) -> None:
+        changes, reading = answer
         if changes == self._changes:
             self.was_read.emit(reading)
         else:
@@ -110,24 +104,7 @@ class PlanDesk(QObject):
 
     def learn(self) -> None:
         """Ask the grower's own trays how far they lie apart."""
-        book = self.book
-        if book is None:
-            return
-
-        def learn(_token: CancelToken, _report: Report) -> tuple[object, object]:
-            from data.verdict.trialspread import learned_spreads
-
-            return book, learned_spreads(book)
-
-        job = self._work.start(learn)
-        job.finished.connect(self._has_learned)
-        job.failed.connect(self._failed)
-
-    @Slot(object)
-    def _has_learned(self, answer: tuple[object, object]) -> None:
-        book, spreads = answer
-        if book is self.book:
-            self.has_learned.emit(spreads)
+        self._spreads.ask(_spreads)
 
     # --- an unfinished draft
 
@@ -148,6 +125,13 @@ class PlanDesk(QObject):
             self._unfinished = None
         elif draft == self._unfinished != written:
             self._keeping.start()
+
+    def open(self, book: "Book | None") -> None:
+        """Another book from now on."""
+        self.close()
+        self.book = book
+        self._plans.open(book)
+        self._spreads.open(book)
 
     def close(self) -> None:
         """Write what is still to be written."""
@@ -218,3 +202,9 @@ class PlanDesk(QObject):
         except BookError as error:
             self.trouble.emit(str(error))
             return None
+
+
+def _spreads(book: "Book", _cancel: CancelToken) -> "Mapping[MeasureKind, Spread]":
+    from data.verdict.trialspread import learned_spreads
+
+    return learned_spreads(book)

@@ -117,8 +117,7 @@ class Plan(Screen):
     def open_book(self, book: "Book | None") -> None:
         """Another book: its trials, no draft."""
         self.treatments.forget()
-        self.desk.close()
-        self.desk.book = book
+        self.desk.open(book)
         self._first, self._repeated = True, None
         self.show_state(PlanState())
         super().open_book(book)
