@@ -121,6 +121,7 @@ class Start(QObject):
         self._making_demo = False
         self._book_before: Book | None = None  # that lay open when the demonstration was asked for
         window.demo_wanted.connect(self.open_demo)
+        window.desk.none_opened.connect(self.open_demo)
         window.desk.new_day.connect(self._back_up)
         self._looking = QTimer(self, singleShot=True, interval=LOOKED_AFTER_MS)
         self._looking.timeout.connect(self._look_after)

@@ -23,6 +23,7 @@ from data.chapters.session import Lease, Session
 from data.errors import (
     BookClosed,
     BookDamaged,
+    BookError,
     BookExists,
     BookIsNewer,
     BookLocked,
@@ -102,20 +103,35 @@ class Store:
             raise
         return store
 
+    @classmethod
+    def is_of_before(cls, folder: Path) -> bool:
+        """Whether `open` brings the book up to date first, work of seconds; no where it cannot be opened."""
+        store = cls(folder)
+        try:
+            return bool(store._lacking())
+        except BookError:
+            return False
+        finally:
+            store.close()
+
     def _look_at_it(self) -> None:
-        """Refuse what is no book or a newer one; apply the steps that it lacks, after a backup."""
+        """Apply the steps that the book lacks, after a backup."""
+        if self._lacking():
+            self.copy_to(self.folder / "backups" / f"before-{schema.STEPS[-1].__name__}.sqlite")
+            self._migrate()
+            self._give_back_room()
+
+    def _lacking(self) -> set[str]:
+        """Names of the steps that the book lacks; refuses what is no book or a newer one."""
         with self._using() as session:
             number = session.connection.execute(queries.READ_APPLICATION).fetchone()[0]
             if number != schema.APPLICATION_ID:
                 raise NotABook(self.folder)
             applied = schema.applied_steps(session.connection)
-        known = [step.__name__ for step in schema.STEPS]
-        if set(applied) - set(known):
+        known = {step.__name__ for step in schema.STEPS}
+        if set(applied) - known:
             raise BookIsNewer(self.folder)
-        if set(known) - set(applied):
-            self.copy_to(self.folder / "backups" / f"before-{known[-1]}.sqlite")
-            self._migrate()
-            self._give_back_room()
+        return known - set(applied)
 
     def _migrate(self) -> None:
         with self.writing() as db:

@@ -11,11 +11,13 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, Signal, Slot
 
+from data.cancel import CancelToken
 from data.errors import BookError, NotABook, PerhapsABook
 from gui.home import Memory
-from gui.work import Work
+from gui.mishap import trouble_words
+from gui.work import Report, Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -28,6 +30,7 @@ class BookDesk(QObject):
 
     opened = Signal(object)  # the book, handed to every screen before the one before is closed
     trouble = Signal(str)  # what stands in the way, and what to do
+    none_opened = Signal()  # nor lies one open
     new_day = Signal()  # the rack's calendar has gone on while the book lay open
 
     def __init__(
@@ -38,6 +41,7 @@ class BookDesk(QObject):
         self.may_leave = may_leave  # False, with a sentence, where something would be lost
         self.book: Book | None = None
         self._day: date | None = None  # of the open book, when it was asked last
+        self._in_front: Book | None = None  # that lay open when one of before was asked for
 
     def open_folder(self, folder: Path) -> bool:
         """Open the book in a folder; False, with a sentence, if that cannot be."""
@@ -47,6 +51,9 @@ class BookDesk(QObject):
             return True
         if not self.may_leave():
             return False
+        if Book.is_of_before(folder):
+            self._bring_up(folder)
+            return True
         try:
             book = Book.open(folder)
         except BookError as error:
@@ -56,6 +63,31 @@ class BookDesk(QObject):
             return False
         self.take(book)
         return True
+
+    def _bring_up(self, folder: Path) -> None:
+        """Open a book of before in the background: bringing it up to date takes seconds."""
+        from data.book import Book
+
+        def bring_up(_token: CancelToken, _report: Report) -> "Book":
+            return Book.open(folder)
+
+        self._in_front = self.book
+        job = self._work.start(bring_up, self.tr("Bringing the book up to date"), brief=True)
+        job.finished.connect(self._brought_up)
+        job.failed.connect(self._not_brought_up)
+
+    @Slot(object)
+    def _brought_up(self, book: "Book") -> None:
+        if self.book is self._in_front and self.may_leave():
+            self.take(book)
+        else:  # the grower has opened another one meanwhile, or has something to keep first
+            book.close()
+
+    @Slot(object)
+    def _not_brought_up(self, error: Exception) -> None:
+        self.trouble.emit(trouble_words(error))
+        if self.book is None:
+            self.none_opened.emit()
 
     def make(self, folder: Path) -> None:
         """Make a book in a folder and open it; raises `BookError`."""

@@ -648,6 +648,13 @@
         </message>
     </context>
     <context>
+        <name>BookDesk</name>
+        <message>
+            <source>Bringing the book up to date</source>
+            <translation>Das Buch wird auf den neuesten Stand gebracht</translation>
+        </message>
+    </context>
+    <context>
         <name>BookDialogs</name>
         <message>
             <source>Bring in the file of a logger or a scale</source>
@@ -2218,7 +2225,7 @@
         </message>
         <message>
             <source>slid at the cut of {what}</source>
-            <translation type="unfinished" />
+            <translation>Verrutscht beim Schnitt bei {what}</translation>
         </message>
         <message>
             <source>shelf life of {what}</source>
@@ -3743,6 +3750,22 @@ bewährt</translation>
             <translation>Welches mehr hat, ist nicht zu sagen.</translation>
         </message>
         <message>
+            <source>no interval can be had</source>
+            <translation>ein Intervall gibt es nicht</translation>
+        </message>
+        <message>
+            <source>{difference}, {low} to {high}</source>
+            <translation>{difference}, {low} bis {high}</translation>
+        </message>
+        <message>
+            <source>marks</source>
+            <translation>Noten</translation>
+        </message>
+        <message>
+            <source>points</source>
+            <translation>Punkte</translation>
+        </message>
+        <message>
             <source>Sources:</source>
             <translation>Quellen:</translation>
         </message>
@@ -4245,7 +4268,7 @@ bewährt</translation>
         </message>
         <message>
             <source>(1 yes, 0 no)</source>
-            <translation type="unfinished" />
+            <translation>(1 ja, 0 nein)</translation>
         </message>
         <message>
             <source>days</source>
@@ -4257,7 +4280,7 @@ bewährt</translation>
         </message>
         <message>
             <source>1 (the medium slid under the blade) or 0 (it held)</source>
-            <translation type="unfinished" />
+            <translation>1 (das Substrat ist unter der Klinge verrutscht) oder 0 (es hat gehalten)</translation>
         </message>
         <message>
             <source>from 1 (off) to 5 (as it should be)</source>
@@ -4349,7 +4372,7 @@ bewährt</translation>
         </message>
         <message>
             <source>slid at the cut</source>
-            <translation type="unfinished" />
+            <translation>verrutscht beim Schnitt</translation>
         </message>
         <message>
             <source>shelf life</source>
@@ -5696,7 +5719,7 @@ bewährt</translation>
         </message>
         <message>
             <source>slid at the cut</source>
-            <translation type="unfinished" />
+            <translation>verrutscht beim Schnitt</translation>
         </message>
         <message>
             <source>shelf life</source>
@@ -5977,12 +6000,16 @@ bewährt</translation>
             <translation>Rang</translation>
         </message>
         <message>
-            <source>Media as materials</source>
-            <translation>Substrate als Material</translation>
+            <source>Held against {trusted}</source>
+            <translation>Gehalten gegen {trusted}</translation>
         </message>
         <message>
             <source>Property</source>
             <translation>Eigenschaft</translation>
+        </message>
+        <message>
+            <source>Media as materials</source>
+            <translation>Substrate als Material</translation>
         </message>
     </context>
     <context>
@@ -7638,7 +7665,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Of the trays of which it was noted, 1 or 0; of the others nobody knows.</source>
-            <translation type="unfinished" />
+            <translation>Von den Schalen, bei denen es notiert wurde, 1 oder 0; von den anderen weiß es niemand.</translation>
         </message>
         <message>
             <source>Type in what the medium for a tray costs: 1 minute.</source>
@@ -7722,7 +7749,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Note of every tray at the cut whether the medium slid, 1 or 0: 1 second a tray.</source>
-            <translation type="unfinished" />
+            <translation>Beim Schnitt jeder Schale notieren, ob das Substrat verrutscht ist, 1 oder 0: 1 Sekunde je Schale.</translation>
         </message>
         <message>
             <source>Weigh what is swept up after 3 trays, or give it a mark: 3 minutes.</source>
@@ -7761,6 +7788,34 @@ bewährt</translation>
             <translation>Alle gleich: wie sicher der Mittelwert ist, lässt sich daran nicht ablesen.</translation>
         </message>
         <message>
+            <source>marks</source>
+            <translation>Noten</translation>
+        </message>
+        <message>
+            <source>points</source>
+            <translation>Punkte</translation>
+        </message>
+        <message>
+            <source>days</source>
+            <translation>Tage</translation>
+        </message>
+        <message>
+            <source>{what}, {medium}: {beside}</source>
+            <translation>{what}, {medium}: {beside}</translation>
+        </message>
+        <message>
+            <source>{what}: {medium} {difference:+.1f} {unit} against {trusted}; no interval can be had. {beside}</source>
+            <translation>{what}: {medium} {difference:+.1f} {unit} gegenüber {trusted}; ein Intervall gibt es nicht. {beside}</translation>
+        </message>
+        <message>
+            <source>{what}: {medium} {difference:+.1f} {unit} against {trusted}, interval {low:+.1f} to {high:+.1f}: which one has more cannot be told. {beside}</source>
+            <translation>{what}: {medium} {difference:+.1f} {unit} gegenüber {trusted}, Intervall {low:+.1f} bis {high:+.1f}: welches mehr hat, ist nicht zu sagen. {beside}</translation>
+        </message>
+        <message>
+            <source>{what}: {medium} {difference:+.1f} {unit} against {trusted}, interval {low:+.1f} to {high:+.1f}. {beside}</source>
+            <translation>{what}: {medium} {difference:+.1f} {unit} gegenüber {trusted}, Intervall {low:+.1f} bis {high:+.1f}. {beside}</translation>
+        </message>
+        <message>
             <source>Peat's own carbon is {peat:.0f} % of it, electricity from the grid {grid:.0f} %.</source>
             <translation>Davon sind {peat:.0f} % der Kohlenstoff des Torfs selbst, {grid:.0f} % Strom aus dem Netz.</translation>
         </message>
@@ -7786,15 +7841,15 @@ bewährt</translation>
         </message>
         <message>
             <source>No tray of this medium grew the same crop, sown on the same day, as one of {trusted}: how far the two differ cannot be told.</source>
-            <translation type="unfinished" />
+            <translation>Keine Schale dieses Substrats trug dieselbe Kultur, am selben Tag gesät, wie eine mit {trusted}: wie weit die beiden auseinanderliegen, ist nicht zu sagen.</translation>
         </message>
         <message>
             <source>Told by {n} trays and {m} of {trusted} that grew the same crop in the same block.</source>
-            <translation type="unfinished" />
+            <translation>Nach {n} Schalen und {m} mit {trusted}, die dieselbe Kultur im selben Block trugen.</translation>
         </message>
         <message>
             <source>Told by {n} trays and {m} of {trusted} of the same crop, sown on the same day.</source>
-            <translation type="unfinished" />
+            <translation>Nach {n} Schalen und {m} mit {trusted} derselben Kultur, am selben Tag gesät.</translation>
         </message>
         <message>
             <source>Kind of medium</source>
@@ -7894,7 +7949,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Slid at the cut</source>
-            <translation type="unfinished" />
+            <translation>Verrutscht beim Schnitt</translation>
         </message>
         <message>
             <source>Cut varies by</source>
@@ -8553,12 +8608,8 @@ bewährt</translation>
             <translation>keiner angegeben</translation>
         </message>
         <message>
-            <source>days</source>
-            <translation>Tage</translation>
-        </message>
-        <message>
             <source>{kind} can be 1 (yes) or 0 (no); {value:g} was given.</source>
-            <translation type="unfinished" />
+            <translation>{kind} kann 1 (ja) oder 0 (nein) sein; angegeben wurde {value:g}.</translation>
         </message>
         <message>
             <source>{kind} can be {low:g} to {high:g}; {value:g} was given.</source>
@@ -12193,6 +12244,10 @@ bewährt</translation>
             <translation>Anders gelesen, bleibt die Antwort</translation>
         </message>
         <message>
+            <source>What no photo shows</source>
+            <translation>Was kein Foto zeigt</translation>
+        </message>
+        <message>
             <source>How this was worked out</source>
             <translation>Wie das gerechnet wurde</translation>
         </message>
@@ -12219,6 +12274,10 @@ bewährt</translation>
         <message>
             <source>Means of {trays} trays in one block, {unit}</source>
             <translation>Mittel von {trays} Schalen in einem Block, {unit}</translation>
+        </message>
+        <message>
+            <source>Of all crops of the trial. None of this moves the answer above. What is known of the media besides stands in Materials.</source>
+            <translation>Über alle Kulturen des Versuchs. Nichts davon bewegt die Antwort oben. Was man sonst von den Substraten weiß, steht unter Materialien.</translation>
         </message>
     </context>
     <context>

@@ -10,12 +10,14 @@ from pytestqt.qtbot import QtBot
 
 from data.book import Book
 from data.demo import make_demo
+from data.errors import DiskFull
 from gui.app import Start, make_window, show_whole
 from gui.home import Memory, demo_folder
 from gui.intake.screen import Intake
 from gui.plan.screen import Plan
 from gui.window import Window
 from tests.data.builders import a_note, bring
+from tests.data.oldbooks import BOOKS, restored
 from tests.gui.rackbook import a_rack_book, photograph
 
 Starter = Callable[[], Window]
@@ -112,6 +114,71 @@ def test_a_book_opened_while_the_demonstration_is_made_stays_open(
 
     window.open_demo()
     qtbot.waitUntil(lambda: not window.work.jobs(), timeout=20_000)
+    assert window.book.folder == demo_folder()
+    window.close()
+
+
+def test_a_book_of_before_is_brought_up_to_date_behind_the_window(
+    qtbot: QtBot, dressed: QApplication, memory: Memory, tmp_path: Path
+) -> None:
+    folder = restored(BOOKS / "v5.sql", tmp_path / "old")
+    window = make_window(dressed, memory)
+    qtbot.addWidget(window)
+    start = Start(window)
+    start.open(folder)
+
+    assert window.book is None
+    assert [job.words for job in window.work.shown()] == ["Bringing the book up to date"]
+    qtbot.waitUntil(lambda: window.book is not None and not window.work.jobs(), timeout=20_000)
+    assert window.book is not None
+    assert window.book.folder == folder
+    assert len(window.book.tiles()) == 3
+    window.close()
+
+
+def test_a_book_of_before_gives_way_to_one_that_was_opened_meanwhile(
+    qtbot: QtBot, dressed: QApplication, memory: Memory, tmp_path: Path
+) -> None:
+    a_rack_book(tmp_path / "mine").close()
+    window = make_window(dressed, memory)
+    qtbot.addWidget(window)
+    assert window.open_folder(restored(BOOKS / "v5.sql", tmp_path / "old"))
+    assert window.open_folder(tmp_path / "mine")
+    qtbot.waitUntil(lambda: not window.work.jobs(), timeout=20_000)
+
+    assert window.book is not None
+    assert window.book.folder == tmp_path / "mine"
+    window.close()
+
+
+def test_the_demonstration_opens_where_a_book_of_before_cannot_be_brought_up_to_date(
+    qtbot: QtBot,
+    dressed: QApplication,
+    memory: Memory,
+    brought_in: list[str],
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    folder = restored(BOOKS / "v5.sql", tmp_path / "old")
+    window = make_window(dressed, memory)
+    qtbot.addWidget(window)
+    start = Start(window)
+
+    ours = Book._migrate
+
+    def full(book: Book) -> None:
+        if book.folder == folder:
+            raise DiskFull(folder)
+        ours(book)
+
+    monkeypatch.setattr(Book, "_migrate", full)
+    said: list[str] = []
+    window.desk.trouble.connect(said.append)
+    start.open(folder)
+    qtbot.waitUntil(lambda: window.book is not None, timeout=20_000)
+
+    assert said == [str(DiskFull(folder))]
+    assert window.book is not None
     assert window.book.folder == demo_folder()
     window.close()
 
