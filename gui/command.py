@@ -1,7 +1,7 @@
 """Command: what is asked for on the command line is done, and how it ends.
 
 In    the words of the command line
-Out   an exit code, as `saying.py` says what they mean
+Out   an exit code, as `saying.py` says what they mean; what a book or a farm refuses is told here
 Not   which words there are (`commands/commandlist.py`), the work itself
 
 Nothing heavy is imported here, so that `--help` answers at once and no command loads Qt before a window is
@@ -48,7 +48,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
 def _ended(asked: argparse.Namespace) -> int:
     """Do it; what the world does meanwhile is told in a sentence."""
     try:
-        ended = int(asked.run(asked))
+        ended = _done(asked)
         if sys.stdout is not None:
             sys.stdout.flush()  # here and not when Python ends: what cannot be written is told
     except KeyboardInterrupt:
@@ -70,6 +70,17 @@ def _ended(asked: argparse.Namespace) -> int:
         say(f"what was printed could not be written: {error.strerror}. What was stored by then stays.")
         return REFUSED
     return ended
+
+
+def _done(asked: argparse.Namespace) -> int:
+    """Do it; a book that cannot be used and a farm that is lost say themselves what is wrong."""
+    from data.errors import BookError
+    from data.photos.farmerrors import FarmLost, FarmMissing
+
+    try:
+        return int(asked.run(asked))
+    except (BookError, FarmLost, FarmMissing) as error:
+        return refuse(str(error))
 
 
 def _stopped() -> int:

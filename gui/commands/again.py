@@ -9,10 +9,8 @@ from pathlib import Path
 
 from data.book import Book
 from data.cancel import CancelToken
-from data.errors import BookError
-from data.photos.farmerrors import FarmLost, FarmMissing
 from gui.commands.book import scoring_pool
-from gui.commands.saying import DONE, REFUSED, plain, say
+from gui.commands.saying import DONE, REFUSED, plain, refuse, say
 
 __all__ = ["rescore_book", "write_training_of"]
 
@@ -25,25 +23,22 @@ def rescore_book(folder: Path, on: str | None = None, *, growing: bool = False) 
     """
     from data.upkeep.rescoring import learned_method, rescore_all, stale_photos
 
-    try:
-        with Book.open(folder) as book:
-            method = learned_method()
-            if method is None:
-                say("the learned model is missing or damaged, so nothing was scored again: install it anew")
-                return REFUSED
-            photos = stale_photos(book, method, growing=growing)
-            done = 0
-            with scoring_pool(on) as (pool, workers):
-                for photo, again in rescore_all(book, photos, pool, CancelToken(), workers=workers):
-                    done += again
-                    _tell(book, photo, again=again)
-            print(f"{done} of {len(photos)} photos scored again by {method}.")
-            sentence = book.comparable().sentence
-            if sentence is not None:
-                print(plain(sentence))
-    except (BookError, FarmLost, FarmMissing) as error:
-        say(str(error))
-        return REFUSED
+    with Book.open(folder) as book:
+        method = learned_method()
+        if method is None:
+            return refuse(
+                "the learned model is missing or damaged, so nothing was scored again: install it anew"
+            )
+        photos = stale_photos(book, method, growing=growing)
+        done = 0
+        with scoring_pool(on) as (pool, workers):
+            for photo, again in rescore_all(book, photos, pool, CancelToken(), workers=workers):
+                done += again
+                _tell(book, photo, again=again)
+        print(f"{done} of {len(photos)} photos scored again by {method}.")
+        sentence = book.comparable().sentence
+        if sentence is not None:
+            print(plain(sentence))
     return DONE if done == len(photos) else REFUSED
 
 
@@ -64,14 +59,9 @@ def write_training_of(folder: Path, target: Path) -> int:
     try:
         with Book.open(folder) as book:
             told = [written for _, written in write_training(book, target, CancelToken())]
-    except BookError as error:
-        say(str(error))
-        return REFUSED
     except FileExistsError:
-        say(f"{target} is not empty, and was left as it is: name an empty folder.")
-        return REFUSED
+        return refuse(f"{target} is not empty, and was left as it is: name an empty folder.")
     except OSError as error:
-        say(f"{target} cannot be written: {error.strerror}.")
-        return REFUSED
+        return refuse(f"{target} cannot be written: {error.strerror}.")
     print(f"{sum(told)} of {len(told)} drawn photos written to {target}.")
     return DONE if all(told) else REFUSED

@@ -15,8 +15,6 @@ from typing import Any
 
 from data.book import Book
 from data.cancel import CancelToken
-from data.errors import BookError
-from data.photos.farmerrors import FarmLost, FarmMissing
 from data.records import Fate, Known, Look, Refused
 from gui.commands.saying import DONE, REFUSED, plain, say
 
@@ -35,20 +33,16 @@ def intake_into(folder: Path, photos: Sequence[Path], on: str | None = None) -> 
     from vision.reason import Reason
 
     refused, token, brought = False, CancelToken(), set[int]()
-    try:
-        with Book.open(folder) as book, scoring_pool(on) as (pool, workers):
-            for empty in without_pictures(photos):
-                refused = True
-                say(f"{empty} not used: {Reason.NO_PICTURES}")
-            for path, fate in intake(found_photos(photos), book, pool, token, workers=workers):
-                refused |= tell(path, fate)
-                brought |= set() if fate.photo_id is None or isinstance(fate, Known) else {fate.photo_id}
-            for doubt in book.clock_doubts():
-                if brought & set(doubt.photo_ids):
-                    print(plain(f"Look at the clock: {doubt.sentence}"))
-    except (BookError, FarmLost, FarmMissing) as error:
-        say(str(error))
-        return REFUSED
+    with Book.open(folder) as book, scoring_pool(on) as (pool, workers):
+        for empty in without_pictures(photos):
+            refused = True
+            say(f"{empty} not used: {Reason.NO_PICTURES}")
+        for path, fate in intake(found_photos(photos), book, pool, token, workers=workers):
+            refused |= tell(path, fate)
+            brought |= set() if fate.photo_id is None or isinstance(fate, Known) else {fate.photo_id}
+        for doubt in book.clock_doubts():
+            if brought & set(doubt.photo_ids):
+                print(plain(f"Look at the clock: {doubt.sentence}"))
     return REFUSED if refused else DONE
 
 
@@ -75,18 +69,8 @@ def look_at(folder: Path, *, as_json: bool) -> int:
     """Print today's look list, most urgent first."""
     from data.watch import read_looks
 
-    try:
-        book = Book.open(folder)
-    except BookError as error:
-        say(str(error))
-        return REFUSED
-    try:
+    with Book.open(folder) as book:
         today, looks = book.today(), read_looks(book)
-    except BookError as error:
-        say(str(error))
-        return REFUSED
-    finally:
-        book.close()
     if as_json:
         print(json.dumps([_as_object(look) for look in looks], indent=1, ensure_ascii=False))
     else:

@@ -19,13 +19,9 @@ __all__ = ["set_margin"]
 def set_margin(folder: Path, points: float, trial: str | None) -> int:
     """Set it; 1 where the trial is not known, has a plan, or is not named though there are several."""
     from data.book import Book
-    from data.errors import BookError
 
-    try:
-        with Book.open(folder) as book:
-            return _set(book, points, trial)
-    except BookError as error:
-        return refuse(str(error))
+    with Book.open(folder) as book:
+        return _set(book, points, trial)
 
 
 def _set(book: "Book", points: float, trial: str | None) -> int:

@@ -8,9 +8,8 @@ Not   what stands in it (`data/report/reading.py`), drawing it (`report`)
 from pathlib import Path
 
 from data.book import Book
-from data.errors import BookError
 from gui.commands.pages import laying_out
-from gui.commands.saying import DONE, plain, refuse
+from gui.commands.saying import DONE, plain, refuse, refuse_file
 
 __all__ = ["report_on"]
 
@@ -23,23 +22,15 @@ def report_on(
     """Write the report; 1 where there is no such trial or it cannot be written."""
     if target.suffix.lower() not in KINDS:
         return refuse(f"{target}: a report is written as OUT.pdf or OUT.html.")
-    try:
-        book = Book.open(folder)
-    except BookError as error:
-        return refuse(str(error))
-    try:
-        with laying_out(language):
-            return _write(book, target, trial, short=short, paper=paper)
-    except BookError as error:
-        return refuse(str(error))
-    except KeyError:
-        known = ", ".join(book.trials()) or "none"
-        return refuse(f"this book has no trial called {trial!r}; trials: {known}.")
-    except OSError as error:
-        why = error.strerror or str(error)
-        return refuse(f"{target} was not written: {why}. Choose another folder or file name.")
-    finally:
-        book.close()
+    with Book.open(folder) as book:
+        if trial is not None and trial not in book.trials():
+            known = ", ".join(book.trials()) or "none"
+            return refuse(f"this book has no trial called {trial!r}; trials: {known}.")
+        try:
+            with laying_out(language):
+                return _write(book, target, trial, short=short, paper=paper)
+        except OSError as error:
+            return refuse_file(target, error)
 
 
 def _write(book: Book, target: Path, trial: str | None, *, short: bool, paper: str) -> int:

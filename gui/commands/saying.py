@@ -6,8 +6,9 @@ Not   what is printed as a result (each command)
 """
 
 import sys
+from pathlib import Path
 
-__all__ = ["DONE", "REFUSED", "STOPPED", "WRONG_USE", "plain", "refuse", "say"]
+__all__ = ["DONE", "REFUSED", "STOPPED", "WRONG_USE", "plain", "refuse", "refuse_file", "say"]
 
 DONE = 0  # also where the answer is that there is none yet: a trial without numbers, a morning without looks
 REFUSED = 1  # something could not be done or was not used, each named on stderr; the rest is done
@@ -24,6 +25,12 @@ def refuse(sentence: str) -> int:
     """Say why something was not done; the code with which a command then ends."""
     say(sentence)
     return REFUSED
+
+
+def refuse_file(target: Path, error: OSError) -> int:
+    """Say why a file was not written."""
+    why = error.strerror or str(error)
+    return refuse(f"{target} was not written: {why}. Choose another folder or file name.")
 
 
 def plain(text: str) -> str:

@@ -8,9 +8,8 @@ Not   what stands on the pages (`sheets.py`)
 from pathlib import Path
 
 from data.book import Book
-from data.errors import BookError
 from gui.commands.pages import laying_out
-from gui.commands.saying import DONE, plain, refuse
+from gui.commands.saying import DONE, plain, refuse, refuse_file
 
 __all__ = ["print_tags"]
 
@@ -22,20 +21,12 @@ def print_tags(folder: Path, target: Path, paper: str, trial: str | None, langua
     """
     if target.suffix.lower() != ".pdf":
         return refuse(f"{target}: tags are written as OUT.pdf.")
-    try:
-        book = Book.open(folder)
-    except BookError as error:
-        return refuse(str(error))
-    try:
-        with laying_out(language):
-            return _print(book, target, paper, trial)
-    except BookError as error:
-        return refuse(str(error))
-    except OSError as error:
-        why = error.strerror or str(error)
-        return refuse(f"{target} was not written: {why}. Choose another folder or file name.")
-    finally:
-        book.close()
+    with Book.open(folder) as book:
+        try:
+            with laying_out(language):
+                return _print(book, target, paper, trial)
+        except OSError as error:
+            return refuse_file(target, error)
 
 
 def _print(book: Book, target: Path, paper: str, trial: str | None) -> int:

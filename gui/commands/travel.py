@@ -13,7 +13,6 @@ from typing import TYPE_CHECKING
 
 from data.book import Book
 from data.cancel import CancelToken
-from data.errors import BookError
 from gui.commands.progress import progress
 from gui.commands.saying import DONE, REFUSED, plain, refuse, say
 
@@ -31,12 +30,8 @@ def pack_book(folder: Path, target: Path) -> int:
     from data.travel.packing import pack
 
     lacking: list[str] = []
-    try:
-        with Book.open(folder) as book, progress("files packed") as report:
-            written = pack(book, target, CancelToken(), report, lacks=lacking.append)
-    except BookError as error:
-        say(str(error))
-        return REFUSED
+    with Book.open(folder) as book, progress("files packed") as report:
+        written = pack(book, target, CancelToken(), report, lacks=lacking.append)
     for name in lacking:
         say(f"{name}: the photo itself is missing or damaged in the book; its numbers are packed")
     print(f"{written}: the book and its photos, {written.stat().st_size / 1e6:.0f} MB")
@@ -47,12 +42,8 @@ def unpack_into(source: Path, folder: Path) -> int:
     """Make the book of a pack stand in a folder."""
     from data.travel.packing import unpack
 
-    try:
-        with progress("files unpacked") as report:
-            unpack(source, folder, CancelToken(), report)
-    except BookError as error:
-        say(str(error))
-        return REFUSED
+    with progress("files unpacked") as report:
+        unpack(source, folder, CancelToken(), report)
     print(f"{folder}: unpacked; open it with Ctrl+O in the window")
     return DONE
 
@@ -61,12 +52,8 @@ def export_book(folder: Path, target: Path, *, top_views: bool) -> int:
     """Write all numbers of the book as open files."""
     from data.export import export
 
-    try:
-        with Book.open(folder) as book, progress("steps of the export") as report:
-            export(book, target, CancelToken(), report, top_views=top_views)
-    except BookError as error:
-        say(str(error))
-        return REFUSED
+    with Book.open(folder) as book, progress("steps of the export") as report:
+        export(book, target, CancelToken(), report, top_views=top_views)
     print(f"{target}: the book in open files; README.md there says how to read them")
     return DONE
 
@@ -77,12 +64,8 @@ def merge_into(folder: Path, other: Path, apart: Collection[str], *, same: bool,
         return refuse(f"{other} is a spreadsheet: save its table as CSV, and name that file.")
     if (whole := _whole_of(other)) is not None:
         return refuse(f"{other} is one file of {whole}: name that folder.")
-    try:
-        with Book.open(folder) as book, _guest(other, book.folder / "cache") as guest:
-            return _merge(book, guest, set(apart), same=same, label=label or guest.name)
-    except BookError as error:
-        say(str(error))
-        return REFUSED
+    with Book.open(folder) as book, _guest(other, book.folder / "cache") as guest:
+        return _merge(book, guest, set(apart), same=same, label=label or guest.name)
 
 
 def _guest(other: Path, beside: Path) -> "GuestBook":
@@ -101,27 +84,22 @@ def keep_notes(folder: Path, source: Path, order: str | None, *, keep: bool) -> 
 
     try:
         notes = read_old_notes(source.read_bytes(), order=None if order is None else DateOrder[order.upper()])
-        if notes.question is not None:
-            choices = " or ".join(f"--dates {one.name.lower()}" for one in notes.orders)
-            say(f"{notes.question} Say {choices}." if choices else notes.question)
-            return REFUSED
-        _show_notes(notes)
-        if not keep:
-            print("nothing was kept yet: say --keep to put these trays into the book")
-            return REFUSED if notes.refused else DONE
-        with Book.open(folder) as book:
-            known = book.knows_log(notes.digest)
-            ids = () if known else book.keep_old_notes(notes, source.name)
     except NotALog as error:
         say(str(error))
         _say_where_it_belongs(source)
         return REFUSED
-    except BookError as error:
-        say(str(error))
-        return REFUSED
     except OSError as error:
-        say(f"{source} cannot be read: {error.strerror}")
-        return REFUSED
+        return refuse(f"{source} cannot be read: {error.strerror}")
+    if notes.question is not None:
+        choices = " or ".join(f"--dates {one.name.lower()}" for one in notes.orders)
+        return refuse(f"{notes.question} Say {choices}." if choices else notes.question)
+    _show_notes(notes)
+    if not keep:
+        print("nothing was kept yet: say --keep to put these trays into the book")
+        return REFUSED if notes.refused else DONE
+    with Book.open(folder) as book:
+        known = book.knows_log(notes.digest)
+        ids = () if known else book.keep_old_notes(notes, source.name)
     print("these notes are in the book already" if known else f"{_counted(len(ids), 'tray')} added")
     return REFUSED if notes.refused else DONE
 

@@ -20,11 +20,10 @@ from pathlib import Path
 
 from data.book import Book
 from data.cancel import Cancelled, CancelToken
-from data.errors import BookError, BookLocked
+from data.errors import BookLocked
 from data.photos.arrivals import Seen, arrived, look_into
-from data.photos.farmerrors import FarmLost, FarmMissing
 from gui.commands.book import print_looks, scoring_pool, tell
-from gui.commands.saying import DONE, REFUSED, say
+from gui.commands.saying import DONE, refuse, say
 
 __all__ = ["Watch", "watch_folder"]
 
@@ -35,19 +34,10 @@ STOPPING = (signal.SIGINT, signal.SIGTERM)
 def watch_folder(folder: Path, book_folder: Path, at: clock, on: str | None = None) -> int:
     """Bring in what arrives in `folder` until stopped; 1 where the book or the folder cannot be used."""
     if not os.path.isdir(folder):
-        say(f"there is no folder {folder}: name the one that the phone's photos arrive in")
-        return REFUSED
-    try:
-        with (
-            Book.open(book_folder) as book,
-            scoring_pool(on) as (pool, workers),
-            stopped_by_signal() as token,
-        ):
-            print(f"watching {folder}; stop with Ctrl+C", flush=True)
-            Watch(folder, book, pool, workers, at).run(token)
-    except (BookError, FarmMissing, FarmLost) as error:
-        say(str(error))
-        return REFUSED
+        return refuse(f"there is no folder {folder}: name the one that the phone's photos arrive in")
+    with Book.open(book_folder) as book, scoring_pool(on) as (pool, workers), stopped_by_signal() as token:
+        print(f"watching {folder}; stop with Ctrl+C", flush=True)
+        Watch(folder, book, pool, workers, at).run(token)
     return DONE
 
 
