@@ -25,7 +25,7 @@ from vision.glare import MOST_HIDDEN_PCT, hidden_pct
 from vision.photo import Photo, Pixels, in_srgb
 from vision.reason import Reason
 from vision.sharpness import edge_rise_mm, laplacian_variance, smear
-from vision.topview import TopView, tray_quad
+from vision.topview import PX_PER_MM, TopView, tray_quad
 from vision.veil import MOST_VEIL, veil_of, without_veil
 
 if TYPE_CHECKING:
@@ -35,6 +35,8 @@ __all__ = ["BLACK", "Light", "judge_light", "judge_pixels", "surroundings_tint",
 
 MOST_BLUR_MM = 2.4  # rise of the best edges; from there on coverage was off by 5 points and more in trials
 MOST_SMEAR = 1.5  # a hand that moved by 3 to 4 mm; from there on coverage was off by up to 38 points
+# Rise in pixels of the photo: four rendered ones stored smaller, to 240 px, had 0.8 to 1.9 at every size.
+SHARP_PX = 2.0
 LEAST_MOVED_MM = 1.2  # rise of the best edges: where they are sharper each way, nothing has moved
 MOST_BURNT_PCT = 8.0  # common practice: 5 to 10 %
 MOST_DARK_PCT = 10.0  # common practice: 5 to 10 %
@@ -96,7 +98,7 @@ def judge_light(photo: Photo, top: TopView, patches: "Patches | None") -> Light:
     refusals = (
         Reason.GREY if _colourless(top.pixels) else None,
         Reason.PURPLE if tint is not None and tint < PURPLE_TINT else None,
-        Reason.BLURRED if _blurred(blur_mm, top) else None,
+        _why_blurred(blur_mm, top) if _blurred(blur_mm, top) else None,
         Reason.FADED if faded is Fading.LOST else None,
     )
     light = _light(top.pixels, blur_mm, Reason.NO_EDGE, patches, refusals)
@@ -120,6 +122,14 @@ def _blurred(blur_mm: float | None, top: TopView) -> bool:
         return False
     moved = smear(np.asarray(cv2.cvtColor(top.pixels, cv2.COLOR_RGB2GRAY), np.uint8))
     return blur_mm > MOST_BLUR_MM or (moved is not None and moved > MOST_SMEAR)
+
+
+def _why_blurred(blur_mm: float | None, top: TopView) -> Reason:
+    """Out of focus or moved; or as sharp as its pixels allow, of which the tray has too few."""
+    if blur_mm is None or blur_mm <= MOST_BLUR_MM:
+        return Reason.BLURRED
+    rise_px = blur_mm * min(top.photo_px_per_mm, PX_PER_MM)
+    return Reason.TOO_FAR if rise_px < SHARP_PX else Reason.BLURRED
 
 
 def judge_pixels(pixels: Pixels) -> Light:

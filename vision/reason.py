@@ -39,13 +39,16 @@ class Reason(StrEnum):
     TOO_BRIGHT = "burnt out: turn the light down or step out of direct sun"
     PURPLE = "purple, red or blue light: switch the grow light to white for the photo"
     COLOURED = "light of one colour, more than the grey patch can set right: photograph in white light"
-    FADED = "faded colours: switch off the camera's filters, wipe its lens and photograph in full colour"
+    FADED = (
+        "faded colours: switch off the camera's filters, wipe its lens, take off a lid or a dome, and "
+        "photograph in full colour"
+    )
     GLARE = (
         "glare, or something white, hides part of the tray: look what it is, and move the lamp or the phone"
     )
     HIDDEN = (
-        "something smooth hides part of the tray, a hand, a tool or a drop on the lens: look what it is, and "
-        "photograph again without it"
+        "part of the tray is blurred, or something smooth hides it, a hand, a tool or a drop on the lens: "
+        "look what it is, switch portrait mode off, and photograph again without it"
     )
 
     # the tray
@@ -53,6 +56,7 @@ class Reason(StrEnum):
     CUT_OFF = (
         "part of the tray lies outside the picture: photograph it again with its whole rim in the picture"
     )
+    TOO_FAR = "the tray is too small in the picture: go nearer, or send the photo in the phone's full size"
     UNSURE_FRAME = "the tray's rim is not sure: drag the four corners onto the inner edge"
 
     # how far the method can be trusted

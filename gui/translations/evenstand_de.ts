@@ -1541,7 +1541,7 @@
             <translation>Düngung von {medium}</translation>
         </message>
         <message>
-            <source>Cancel</source>
+            <source>Leave</source>
             <translation>Abbrechen</translation>
         </message>
         <message>
@@ -1938,7 +1938,7 @@
             <translation>Platz von {tray}</translation>
         </message>
         <message>
-            <source>Cancel</source>
+            <source>Leave</source>
             <translation>Abbrechen</translation>
         </message>
         <message>
@@ -2902,7 +2902,7 @@
             <translation>Art des Substrats</translation>
         </message>
         <message>
-            <source>Cancel</source>
+            <source>Leave</source>
             <translation>Abbrechen</translation>
         </message>
         <message>
@@ -2982,6 +2982,10 @@
             <translation>Was ein Substrat einhalten muss</translation>
         </message>
         <message>
+            <source>Type a limit where one matters to you: the table then says which media keep all of them. A field left empty asks nothing.</source>
+            <translation>Eine Grenze eintragen, wo sie wichtig ist: Die Tabelle sagt dann, welche Substrate alle einhalten. Ein leeres Feld verlangt nichts.</translation>
+        </message>
+        <message>
             <source>at least</source>
             <translation>mindestens</translation>
         </message>
@@ -2990,7 +2994,7 @@
             <translation>höchstens</translation>
         </message>
         <message>
-            <source>Cancel</source>
+            <source>Leave</source>
             <translation>Abbrechen</translation>
         </message>
         <message>
@@ -5829,16 +5833,16 @@ bewährt</translation>
             <translation>Licht von einer Farbe, mehr als das graue Feld ausgleichen kann: bei weißem Licht fotografieren</translation>
         </message>
         <message>
-            <source>faded colours: switch off the camera's filters, wipe its lens and photograph in full colour</source>
-            <translation>blasse Farben: Filter der Kamera ausschalten, die Linse abwischen und in voller Farbe fotografieren</translation>
+            <source>faded colours: switch off the camera's filters, wipe its lens, take off a lid or a dome, and photograph in full colour</source>
+            <translation>blasse Farben: die Filter der Kamera ausschalten, ihre Linse abwischen, Deckel oder Haube abnehmen und in voller Farbe fotografieren</translation>
         </message>
         <message>
             <source>glare, or something white, hides part of the tray: look what it is, and move the lamp or the phone</source>
             <translation>spiegelndes Licht oder etwas Weißes verdeckt einen Teil der Schale: nachsehen, was es ist, und die Lampe oder das Telefon anders halten</translation>
         </message>
         <message>
-            <source>something smooth hides part of the tray, a hand, a tool or a drop on the lens: look what it is, and photograph again without it</source>
-            <translation>etwas Glattes verdeckt einen Teil der Schale, eine Hand, ein Werkzeug oder ein Tropfen auf der Linse: nachsehen, was es ist, und ohne es noch einmal fotografieren</translation>
+            <source>part of the tray is blurred, or something smooth hides it, a hand, a tool or a drop on the lens: look what it is, switch portrait mode off, and photograph again without it</source>
+            <translation>ein Teil der Schale ist unscharf oder von etwas Glattem verdeckt, einer Hand, einem Werkzeug oder einem Tropfen auf der Linse: nachsehen, was es ist, den Porträtmodus ausschalten und ohne das noch einmal fotografieren</translation>
         </message>
         <message>
             <source>no tray seen: photograph it from above with its whole rim in the picture</source>
@@ -5847,6 +5851,10 @@ bewährt</translation>
         <message>
             <source>part of the tray lies outside the picture: photograph it again with its whole rim in the picture</source>
             <translation>ein Teil der Schale liegt außerhalb des Bildes: noch einmal fotografieren, mit dem ganzen Rand im Bild</translation>
+        </message>
+        <message>
+            <source>the tray is too small in the picture: go nearer, or send the photo in the phone's full size</source>
+            <translation>die Schale ist zu klein im Bild: näher herangehen oder das Foto in voller Größe des Telefons schicken</translation>
         </message>
         <message>
             <source>the tray's rim is not sure: drag the four corners onto the inner edge</source>
@@ -9397,7 +9405,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Of some media there are twice as many trays as of others, so each difference rests on its own two media's trays, block by block, not on one common spread.</source>
-            <translation type="unfinished" />
+            <translation>Von manchen Substraten gibt es doppelt so viele Schalen wie von anderen; darum beruht jeder Unterschied auf den Schalen seiner eigenen zwei Substrate, Block für Block, nicht auf einer gemeinsamen Streuung.</translation>
         </message>
         <message>
             <source>Spreads differ clearly between media, so each difference rests on its own two media's trays, block by block, not on one common spread.</source>
@@ -9457,7 +9465,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Without blocks each difference rests on its own two media's trays, not on one common spread (Welch 1938, Satterthwaite 1946; of two or three trays beside more, Mickey and Brown 1966). Where spreads differ up to five to one, a lower limit fails in up to 6 of 100 drawn trials of two media, in up to 9 of eight.</source>
-            <translation type="unfinished" />
+            <translation>Ohne Blöcke beruht jeder Unterschied auf den Schalen seiner eigenen zwei Substrate, nicht auf einer gemeinsamen Streuung (Welch 1938, Satterthwaite 1946; bei zwei oder drei Schalen neben mehr Mickey und Brown 1966). Wo Streuungen sich bis zu fünf zu eins unterscheiden, trügt eine untere Grenze in bis zu 6 von 100 gezogenen Versuchen mit zwei Substraten, in bis zu 9 mit acht.</translation>
         </message>
         <message>
             <source>Too few trays to tell whether some media scatter more than others; one spread was used.</source>
@@ -9465,11 +9473,11 @@ bewährt</translation>
         </message>
         <message>
             <source>Spreads so unequal come up by chance in {chance:.1f} % of trials with one spread (Levene 1960); up to {limit:.0f} % each medium's own trays are used, block by block.</source>
-            <translation type="unfinished" />
+            <translation>So ungleiche Streuungen kommen durch Zufall in {chance:.1f} % der Versuche mit einer Streuung vor (Levene 1960); bis zu {limit:.0f} % werden die eigenen Schalen jedes Substrats genommen, Block für Block.</translation>
         </message>
         <message>
             <source>Should the trusted medium, or one with fewer trays, scatter two or three times as much as the others and this not show, a lower limit fails in up to 11 of 100 trials instead of 5, with eight media in up to 15, and in up to 20 where trays of the trusted medium are missing: see what the own trays alone say.</source>
-            <translation type="unfinished" />
+            <translation>Sollte das bewährte Substrat oder eines mit weniger Schalen zwei- oder dreimal so stark streuen wie die anderen und sich das nicht zeigen, trügt eine untere Grenze in bis zu 11 von 100 Versuchen statt in 5, bei acht Substraten in bis zu 15, und in bis zu 20, wo Schalen des bewährten Substrats fehlen: nachsehen, was die eigenen Schalen allein sagen.</translation>
         </message>
         <message>
             <source>no verdict</source>
@@ -9883,7 +9891,7 @@ bewährt</translation>
             <translation>&amp;Für</translation>
         </message>
         <message>
-            <source>Cancel</source>
+            <source>Leave</source>
             <translation>Abbrechen</translation>
         </message>
         <message>
@@ -10355,7 +10363,7 @@ bewährt</translation>
             <translation>mm</translation>
         </message>
         <message>
-            <source>Cancel</source>
+            <source>Leave</source>
             <translation>Abbrechen</translation>
         </message>
         <message>
@@ -12277,7 +12285,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Of all crops of the trial. None of this moves the answer above. What is known of the media besides stands in Materials.</source>
-            <translation>Über alle Kulturen des Versuchs. Nichts davon bewegt die Antwort oben. Was man sonst von den Substraten weiß, steht unter Materialien.</translation>
+            <translation>Über alle Kulturen des Versuchs. Nichts davon bewegt die Antwort oben. Was man sonst von den Substraten weiß, steht unter Material.</translation>
         </message>
     </context>
     <context>

@@ -82,6 +82,31 @@ def test_a_blurred_photo_is_refused(handheld):
     assert judged(blurred).refusal is Reason.BLURRED
 
 
+def smaller(photo: Photo, times: float) -> tuple[Photo, Corners]:
+    pixels = cv2.resize(photo.pixels, None, fx=1 / times, fy=1 / times, interpolation=cv2.INTER_AREA)
+    one, two, three, four = ((x / times, y / times) for x, y in RIM)
+    return replace(photo, pixels=np.asarray(pixels, np.uint8)), replace(
+        CORNERS, points=(one, two, three, four)
+    )
+
+
+@pytest.mark.parametrize("times", [4, 6])
+def test_a_sharp_photo_with_too_few_pixels_of_the_tray_is_to_be_taken_nearer_and_not_held_still(
+    handheld, times
+):
+    """Sent small by a messenger, or taken from across the room."""
+    photo, corners = smaller(handheld, times)
+
+    assert judge_light(photo, make_top_view(photo, corners), None).refusal is Reason.TOO_FAR
+
+
+def test_a_small_photo_that_is_blurred_is_refused_as_blurred(handheld):
+    photo, corners = smaller(handheld, 4)
+    blurred = replace(photo, pixels=np.asarray(cv2.GaussianBlur(photo.pixels, (0, 0), 2), np.uint8))
+
+    assert judge_light(blurred, make_top_view(blurred, corners), None).refusal is Reason.BLURRED
+
+
 @pytest.mark.parametrize("sigma", [16, 32])
 def test_a_photo_blurred_until_no_edge_is_left_is_refused_too(handheld, sigma):
     blurred = replace(handheld, pixels=np.asarray(cv2.GaussianBlur(handheld.pixels, (0, 0), sigma), np.uint8))
