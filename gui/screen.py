@@ -5,12 +5,14 @@ Out   values go up by signal (a tray is wanted, a sentence is told, the book has
 Not   what is shown (each screen), who is in front (`window.py`)
 """
 
+from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
 from data.entry.units import UnitSystem
+from data.errors import BookError
 from gui.work import Work
 
 if TYPE_CHECKING:
@@ -46,6 +48,17 @@ class Screen(QWidget):
 
     def renew(self) -> None:
         """Read again what is shown; the book has changed. Cheap, called often while photos come in."""
+
+    def keep(self, change: "Callable[[Book], object]") -> bool:
+        """Change the open book; False where that could not be, and what stands in the way is told."""
+        if self.book is None:
+            return False
+        try:
+            change(self.book)
+        except BookError as error:
+            self.troubled.emit(str(error))
+            return False
+        return True
 
     def unkept(self) -> str:
         """What would be lost if the window closed now, in a sentence; "" where nothing would."""

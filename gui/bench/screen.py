@@ -14,7 +14,6 @@ from PySide6.QtWidgets import QStackedLayout, QWidget
 
 from data.cancel import CancelToken
 from data.entry.units import UnitSystem
-from data.errors import BookError
 from data.records import Look, LookKind, Tray
 from gui.bench.lostpictures import LostPictures
 from gui.bench.page import BenchPage
@@ -216,12 +215,7 @@ class Bench(Screen):
 
     @Slot(object, str)
     def _answer(self, look: Look, answer: str) -> None:
-        if self.book is None:
-            return
-        try:
-            self.book.answer_look(look, answer)
-        except BookError as error:
-            self.troubled.emit(str(error))
+        if not self.keep(lambda book: book.answer_look(look, answer)):
             return
         words = (
             self.tr("{code} is put away until tomorrow. Ctrl+Z takes it back.")
@@ -236,15 +230,10 @@ class Bench(Screen):
         """Which kind a medium is of, where what to do first depends on it."""
         from gui.materials.kinddialog import KindDialog
 
-        if self.book is None:
-            return
         dialog = KindDialog(medium, "", self)
         if not dialog.exec() or not dialog.kind:
             return
-        try:
-            self.book.set_medium(medium, kind=dialog.kind)
-        except BookError as error:
-            self.troubled.emit(str(error))
+        if not self.keep(lambda book: book.set_medium(medium, kind=dialog.kind)):
             return
         self.told.emit(self.tr("The kind of {medium} is kept; Ctrl+Z takes it back.").format(medium=medium))
         self.book_changed.emit()

@@ -206,25 +206,16 @@ class TraySheet(Screen):
 
     @Slot(int, object)
     def _say(self, suspect_id: int, said: Said | None) -> None:
-        if self.book is None:
-            return
-        try:
-            self.book.say(SuspectId(suspect_id), said)
-        except BookError as error:
-            self.troubled.emit(str(error))
+        self.keep(lambda book: book.say(SuspectId(suspect_id), said))
         self._changed()
 
     @Slot()
     def _cut(self) -> None:
         """The tray was harvested."""
-        book, state = self.book, self._state
-        if book is None or state is None:
+        state = self._state
+        if state is None:
             return
-        try:
-            book.add_event([state.tray.id], EventKind.CUT, book.now())
-        except BookError as error:
-            self.troubled.emit(str(error))
-        else:
+        if self.keep(lambda book: book.add_event([state.tray.id], EventKind.CUT, book.now())):
             from data.growing.croptable import doubt_of_cut
 
             words = self.tr("{code} has left the rack; its photos stay in the book.")
@@ -242,14 +233,10 @@ class TraySheet(Screen):
     @Slot()
     def _reopen(self) -> None:
         """The tray grows after all."""
-        book, state = self.book, self._state
-        if book is None or state is None:
-            return
-        try:
-            book.reopen_tray(state.tray.id)
-        except BookError as error:
-            self.troubled.emit(str(error))
-        self._changed()
+        state = self._state
+        if state is not None:
+            self.keep(lambda book: book.reopen_tray(state.tray.id))
+            self._changed()
 
     @Slot()
     def _changed(self) -> None:

@@ -255,7 +255,7 @@ class Verdict(Screen):
     @Slot(object, str)
     def _keep_rule(self, rule: ScoreRule, why: str) -> None:
         trial = self.state.reading.trial
-        if self.desk.keep_rule(trial, rule_text(rule), why):
+        if self.keep(lambda book: book.keep_score_rule(trial, rule_text(rule), why)):
             self._leave_rule()
             self._changed()
             words = self.tr("Limits and weights are kept with the plan of {trial}.")
@@ -270,7 +270,7 @@ class Verdict(Screen):
 
     @Slot(str, float)
     def _set_margin(self, trial: str, points: float) -> None:
-        if self.desk.set_margin(trial, points):
+        if self.keep(lambda book: book.set_margin(trial, points)):
             self._changed()
             words = self.tr("The margin of {trial} is {points} points; its date is kept.")
             self.told.emit(words.format(trial=trial, points=in_figures(points)))
