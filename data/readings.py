@@ -38,6 +38,7 @@ class ReadingKind(StrEnum):
     HEIGHT = "height"  # of the shoots, from the medium
     FRESH_MASS = "fresh mass"  # at the cut
     CUT_QUALITY = "cut quality"  # 1 torn, slipped, full of medium to 5 clean
+    SLID = "slid at the cut"  # 1 where the medium gave way under the blade, 0 where it held
     SHELF_LIFE = "shelf life"  # of what was cut: days until it is no longer good by look and smell
     TASTE = "taste"  # of what was cut: 1 off to 5 as it should be
     LABOUR = "labour"
@@ -52,6 +53,7 @@ class ReadingKind(StrEnum):
 
 
 ON_A_SCALE = "1-5"
+YES_OR_NO = "0-1"
 UNITS = {
     ReadingKind.WEIGHT: "g",
     ReadingKind.MEDIUM_TEMPERATURE: "C",
@@ -62,6 +64,7 @@ UNITS = {
     ReadingKind.HEIGHT: "mm",
     ReadingKind.FRESH_MASS: "g",
     ReadingKind.CUT_QUALITY: ON_A_SCALE,
+    ReadingKind.SLID: YES_OR_NO,
     ReadingKind.SHELF_LIFE: "d",
     ReadingKind.TASTE: ON_A_SCALE,
     ReadingKind.LABOUR: "min",
@@ -82,6 +85,7 @@ LIMITS = {
     ReadingKind.HEIGHT: (0.0, 2_000.0),
     ReadingKind.FRESH_MASS: (0.0, 20_000.0),
     ReadingKind.CUT_QUALITY: (1.0, 5.0),
+    ReadingKind.SLID: (0.0, 1.0),
     ReadingKind.SHELF_LIFE: (0.0, 60.0),
     ReadingKind.TASTE: (1.0, 5.0),
     ReadingKind.LABOUR: (0.0, 1_440.0),
@@ -94,6 +98,8 @@ LIMITS = {
 def impossible(kind: ReadingKind, value: float) -> Sentence | None:
     """Why a number of that kind cannot be, or None where it can; what is merely odd is no matter of this."""
     low, high = LIMITS[kind]
+    if kind.unit == YES_OR_NO and value not in (low, high):
+        return Sentence("{kind} can be 1 (yes) or 0 (no); {value:g} was given.", kind=str(kind), value=value)
     if math.isnan(value) or not low <= value <= high:
         if kind.unit == ON_A_SCALE:
             return Sentence(

@@ -14,7 +14,15 @@ from data.breakdown import by_eye, decay_of
 from data.costs import Labour, for_trays, mean_of_trays
 from data.growing.mediumkind import ALIKE, kind_follows, kind_words
 from data.heat import CAUTION, cooling_of, lift_over_mat, temperature_after
-from data.materials.facts import DRY_MASS, MARKS, MediumFacts, factor_cell, mean_cell, usual_tests
+from data.materials.facts import (
+    DRY_MASS,
+    MARKS,
+    MediumFacts,
+    factor_cell,
+    mean_cell,
+    share_cell,
+    usual_tests,
+)
 from data.materials.table import Cell, Origin
 from data.materials.watercells import water_cells
 from data.medium.benchtest import BenchKind, readings_of_step
@@ -27,6 +35,7 @@ __all__ = ["cells_of"]
 
 TAP_C, AIR_C = 10.0, 20.0  # an example: a cold tap, a heated room (common practice)
 SOON_H, NIGHT_H = 3.0, 12.0
+SLID = Sentence("Of the trays of which it was noted, 1 or 0; of the others nobody knows.")
 
 
 def cells_of(facts: MediumFacts) -> dict[str, Cell]:
@@ -206,6 +215,7 @@ def _work(facts: MediumFacts) -> dict[str, Cell]:
     set_up = Sentence("Note the minutes of setting up on the tray sheet, as labour: 1 minute.")
     clean = Sentence("Note the minutes of cleaning and disposal, as labour, once a tray is done: 1 minute.")
     cut = Sentence("Give the cut of 3 trays a mark from 1 to 5 on their tray sheets: 2 minutes.")
+    slid = Sentence("Note of every tray at the cut whether the medium slid, 1 or 0: 1 second a tray.")
     sweep = Sentence("Weigh what is swept up after 3 trays, or give it a mark: 3 minutes.")
     keeps = Sentence("Note how many days the cut of 3 trays keeps, on their tray sheets: 1 minute a day.")
     taste = Sentence(
@@ -221,6 +231,7 @@ def _work(facts: MediumFacts) -> dict[str, Cell]:
         "care": mean_cell(facts.minutes.get(Labour.CARE, ()), "trays", care),
         "clean-up": mean_cell(facts.minutes.get(Labour.AFTER, ()), "trays", clean),
         "cut quality": mean_cell(facts.cut_quality, "trays", cut, ends=MARKS),
+        "slid": share_cell(facts.slid, slid, SLID),
         "cut quality varies": varies,
         "shelf life": mean_cell(facts.shelf_days, "trays", keeps),
         "taste": mean_cell(facts.taste, "trays", taste, ends=MARKS),

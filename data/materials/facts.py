@@ -18,10 +18,11 @@ from data.medium.factors import Factor, chosen
 from data.readings import Reading
 from data.sentence import Sentence
 from data.statistics.estimate import Estimate
+from data.statistics.share import share_of
 
 __all__ = [
     "DRY_MASS", "MARKS", "MediumFacts", "factor_cell", "factor_estimate", "mean_cell", "origin_of",
-    "told_cell", "usual_tests",
+    "share_cell", "told_cell", "usual_tests",
 ]  # fmt: skip
 
 MARKS = (1.0, 5.0)
@@ -46,6 +47,7 @@ class MediumFacts:
     dry_after: Sequence[Estimate] = ()  # h, from the trays' own weighings
     minutes: Mapping[Labour, Sequence[float]] = field(default_factory=dict)
     cut_quality: Sequence[float] = ()
+    slid: Sequence[float] = ()  # 1 where the medium gave way at a cut of the tray, else 0
     shelf_days: Sequence[float] = ()
     taste: Sequence[float] = ()
     fresh_g: Sequence[float] = ()
@@ -102,6 +104,14 @@ def mean_cell(
     low = None if one.low is None else max(one.low, least)
     high = None if one.high is None else min(one.high, most)
     return Cell(value=one.value, low=low, high=high, n=mean.n, of=of, notes=notes)
+
+
+def share_cell(noted: Sequence[float], gap: Sentence, *notes: Sentence) -> Cell:
+    """Of how many of the trays something is true, %, where 1 is yes and 0 is no."""
+    if not noted:
+        return Cell.missing(gap, *notes)
+    share = share_of(sum(value > 0 for value in noted), len(noted))
+    return Cell.of_estimate(share.turned(lambda part: 100 * part), len(noted), notes=notes)
 
 
 def told_cell(found: Sequence[Estimate], of: str, gap: Sentence, *notes: Sentence) -> Cell:

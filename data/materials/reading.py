@@ -16,6 +16,7 @@ from data.growing.conditions import Medium
 from data.materials.bill import ELECTRICITY, PEAT, Bills, bills_of
 from data.materials.cells import cells_of
 from data.materials.facts import MediumFacts, origin_of
+from data.materials.sidebyside import side_by_side
 from data.materials.table import Cell, Origin, Standing, Table, standing_of, table_of
 from data.materials.trays import TrayMaterials
 from data.medium.benchtest import BenchTest, Due, due_of
@@ -87,7 +88,8 @@ def read_materials(book: "Book") -> MaterialReading:
         cells |= _climate_cells(name, bills, found.get(name), gathered.trays_weighed(name))
     off = () if trusted is None else differences(bills.bills, bills.inputs, trusted)
     paired = {("footprint", one.medium): Estimate(value=one.mean, low=one.low, high=one.high) for one in off}
-    table = table_of(names, trusted, cells, paired)
+    grown = {} if trusted is None else side_by_side(gathered.numbers(), trusted)
+    table = table_of(names, trusted, cells, paired, grown)
     now, limits = book.now(), book.limits()
     return MaterialReading(
         table=table,

@@ -18,8 +18,8 @@ from data.sentence import Sentence
 from data.statistics.estimate import Estimate
 
 __all__ = [
-    "ROWS", "Cell", "Group", "Kept", "Origin", "Row", "Standing", "Table", "difference_of", "standing_of",
-    "table_of",
+    "ROWS", "Beside", "Cell", "Group", "Kept", "Origin", "Row", "Standing", "Table", "difference_of",
+    "standing_of", "table_of",
 ]  # fmt: skip
 
 
@@ -82,6 +82,7 @@ ROWS = (
     Row("care", Group.WORK, Sentence("Watering and care"), "min", "note", 1),
     Row("clean-up", Group.WORK, Sentence("Cleaning, disposal"), "min", "note", 1),
     Row("cut quality", Group.WORK, Sentence("Cut quality"), "1-5", "note", 1),
+    Row("slid", Group.WORK, Sentence("Slid at the cut"), "%", "note"),
     Row("cut quality varies", Group.WORK, Sentence("Cut varies by"), "marks", "note", 1),
     Row("shelf life", Group.WORK, Sentence("Keeps after the cut"), "days", "note", 1),
     Row("taste", Group.WORK, Sentence("Taste"), "1-5", "note", 1),
@@ -106,6 +107,7 @@ class Cell:
     notes: tuple[Sentence, ...] = ()
     sources: tuple[str, ...] = ()
     difference: Estimate | None = None  # from the trusted medium
+    beside: Sentence | None = None  # what the difference rests on, or why there is none
 
     @classmethod
     def of_estimate(
@@ -128,6 +130,14 @@ class Cell:
     def missing(cls, gap: Sentence, *notes: Sentence) -> "Cell":
         """A gap."""
         return cls(gap=gap, notes=notes)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Beside:
+    """How far trays of a medium and of the trusted one lie apart that grew side by side."""
+
+    difference: Estimate | None  # None: none grew so
+    words: Sentence  # what it rests on
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -170,18 +180,26 @@ def table_of(
     trusted: str | None,
     cells: Mapping[tuple[str, str], Cell],
     paired: Mapping[tuple[str, str], Estimate] | None = None,
+    beside: Mapping[tuple[str, str], Beside] | None = None,
 ) -> Table:
-    """The table, with differences from the trusted medium; `paired` ones are known better."""
+    """The table, with differences from the trusted medium.
+
+    Parameters
+    ----------
+    paired : differences that are known better than from the two numbers.
+    beside : those of trays that grew side by side; where there is none, two means tell no difference.
+    """
     ordered = sorted(media, key=lambda name: name != trusted)
-    known = paired or {}
-    filled = {
-        (row, medium): replace(
-            cell, difference=known.get((row, medium), _minus(cell, cells.get((row, trusted or ""))))
-        )
-        if medium != trusted
-        else cell
-        for (row, medium), cell in cells.items()
-    }
+    drawn, grown = paired or {}, beside or {}
+
+    def held(key: tuple[str, str], cell: Cell) -> Cell:
+        if key[1] == trusted:
+            return cell
+        if key in grown:
+            return replace(cell, difference=grown[key].difference, beside=grown[key].words)
+        return replace(cell, difference=drawn.get(key, _minus(cell, cells.get((key[0], trusted or "")))))
+
+    filled = {key: held(key, cell) for key, cell in cells.items()}
     return Table(media=tuple(ordered), trusted=trusted, cells=filled)
 
 

@@ -5,7 +5,7 @@ Out   `MediumFacts` of each medium
 Not   what is reckoned from them (`cells.py`)
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from datetime import datetime, timedelta
 from statistics import fmean
 from typing import TYPE_CHECKING
@@ -27,6 +27,17 @@ if TYPE_CHECKING:
 
 __all__ = ["TrayMaterials"]
 
+# rows of the table that rest on notes of single trays, and what a tray's number is of several notes
+OF_TRAYS: Mapping[str, tuple[ReadingKind, Callable[[Sequence[float]], float]]] = {
+    "cut quality": (ReadingKind.CUT_QUALITY, fmean),
+    "slid": (ReadingKind.SLID, max),
+    "shelf life": (ReadingKind.SHELF_LIFE, fmean),
+    "taste": (ReadingKind.TASTE, fmean),
+    "sweepings": (ReadingKind.SWEEPINGS, sum),
+    "sweepings by eye": (ReadingKind.SWEEPINGS_EYE, fmean),
+    "root warmth": (ReadingKind.MEDIUM_TEMPERATURE, fmean),
+}
+MINUTES = {Labour.SET_UP: "set-up", Labour.CARE: "care", Labour.AFTER: "clean-up"}
 FLOOR_C = 18.0  # at night; below it warm crops come up slowly (common practice)
 
 
@@ -43,7 +54,7 @@ class TrayMaterials:
         kinds = (
             ReadingKind.WEIGHT, ReadingKind.LABOUR, ReadingKind.CUT_QUALITY, ReadingKind.FRESH_MASS,
             ReadingKind.SWEEPINGS, ReadingKind.SWEEPINGS_EYE, ReadingKind.MEDIUM_TEMPERATURE,
-            ReadingKind.SHELF_LIFE, ReadingKind.TASTE,
+            ReadingKind.SHELF_LIFE, ReadingKind.TASTE, ReadingKind.SLID,
         )  # fmt: skip
         self._of: dict[ReadingKind, dict[int, list[tuple[datetime, float]]]] = {}
         for kind in kinds:
@@ -56,6 +67,16 @@ class TrayMaterials:
     def trays_weighed(self, medium: str) -> int:
         """How many trays have a fresh mass."""
         return len(self._sums(medium, ReadingKind.FRESH_MASS))
+
+    def numbers(self) -> Iterator[tuple[str, Tray, float]]:
+        """What was noted of single trays as the rows of the table count it: row, tray, number."""
+        for tray in (one for trays in self._trays.values() for one in trays):
+            for row, (kind, of_tray) in OF_TRAYS.items():
+                if noted := self._of[kind].get(tray.id):
+                    yield row, tray, of_tray([value for _, value in noted])
+            minutes = self._of[ReadingKind.LABOUR].get(tray.id, [])
+            for labour, value in minutes_by_kind(minutes, tray.sown_at, tray.done_at).items():
+                yield MINUTES[labour], tray, value
 
     def _of_trays(self, medium: str, kind: ReadingKind) -> list[list[float]]:
         of_tray = self._of[kind]
@@ -100,6 +121,7 @@ class TrayMaterials:
             dry_after=dry_after,
             minutes=self._minutes(trays),
             cut_quality=self._means(medium.name, ReadingKind.CUT_QUALITY),
+            slid=[max(noted) for noted in self._of_trays(medium.name, ReadingKind.SLID)],
             shelf_days=self._means(medium.name, ReadingKind.SHELF_LIFE),
             taste=self._means(medium.name, ReadingKind.TASTE),
             fresh_g=self._sums(medium.name, ReadingKind.FRESH_MASS),

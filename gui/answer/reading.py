@@ -14,6 +14,7 @@ from data.cancel import CancelToken
 from data.chapters.comparable import comparable
 from data.chapters.trialbook import EyeRound
 from data.desirability import USUAL, ScoreRule, Seen, kept_rule
+from data.materials.noted import noted_words
 from data.numbers import PhotoId, TrayId
 from data.report.mediumgrowth import GrowthLine, growth_by_treatment
 from data.sentence import Sentence
@@ -71,6 +72,7 @@ class VerdictReading:
     rounds: tuple[EyeRoundReading, ...] = ()  # oldest first
     kept: KeptPlan | None = None
     rule: ScoreRule = USUAL
+    noted: tuple[Sentence, ...] = ()  # what no photo shows, medium against the trusted one
 
     @property
     def crops(self) -> tuple[str, ...]:
@@ -118,6 +120,7 @@ def read_verdict(book: "Book", trial: str = "", cancel: CancelToken | None = Non
         rounds=_rounds(book, trial, found),
         kept=plans[-1] if plans else None,
         rule=_rule(plans[-1] if plans else None),
+        noted=noted_words(book, trial),
     )
 
 

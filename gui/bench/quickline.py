@@ -40,6 +40,8 @@ KINDS: tuple[Kind, ...] = (
     EventKind.MOLD_OUT,
     ReadingKind.FRESH_MASS,
     ReadingKind.CUT_QUALITY,
+    ReadingKind.SLID,
+    ReadingKind.SWEEPINGS,
     ReadingKind.LABOUR,
     EventKind.CUT,
     EventKind.THROWN_AWAY,

@@ -7,7 +7,7 @@ Not   the verdict (`data/verdict`), its words (`data/verdict/words.py`), a windo
 
 import json
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -89,6 +89,7 @@ def verdict_of_book(folder: Path, trial: str | None = None, *, as_json: bool) ->
     """
     from data.book import Book
     from data.errors import BookError
+    from data.materials.noted import noted_words
     from data.verdict.verdicts import verdicts
 
     try:
@@ -98,9 +99,12 @@ def verdict_of_book(folder: Path, trial: str | None = None, *, as_json: bool) ->
                 known = ", ".join(names) or "none"
                 return _nothing(f"this book has no trial called {trial!r}; trials: {known}.", as_json=as_json)
             found = verdicts(book, trial)
+            noted = {name: noted_words(book, name) for name in dict.fromkeys(one.trial for one in found)}
     except BookError as error:
         return _nothing(str(error), as_json=as_json)
-    print_all([_reported(one) for one in found], as_json=as_json)
+    print_all([_reported(one, noted[one.trial]) for one in found], as_json=as_json)
+    if not as_json:
+        _print_noted(noted)
     if not found:
         return refuse(str(Sentence("This book has no trial with trays, so there is nothing to compare.")))
     return DONE
@@ -113,7 +117,18 @@ def _nothing(sentence: str, *, as_json: bool) -> int:
     return refuse(sentence)
 
 
-def _reported(found: "CropVerdict") -> Reported:
+def _print_noted(noted: Mapping[str, Sequence[Sentence]]) -> None:
+    """What no photo shows, once for each trial."""
+    for trial, words in noted.items():
+        if words:
+            print(
+                plain(f"\n{trial}, what no photo shows (of all crops; it moves none of the answers above):")
+            )
+        for one in words:
+            print(plain(str(one)))
+
+
+def _reported(found: "CropVerdict", noted: Sequence[Sentence] = ()) -> Reported:
     """A verdict of a book, with what it rests on."""
     verdict, scale = found.verdict, found.scale
     notes = (
@@ -130,6 +145,7 @@ def _reported(found: "CropVerdict") -> Reported:
         "on_day": found.on_day,
         "method": found.method,
         "counted_of": None if found.counted is None else str(found.counted),
+        "noted": [str(words) for words in noted],
         "not_alike": list(found.apart),
         "lost_to_mold": [
             {"medium": one.treatment, "lost": one.lost, "trays": one.trays} for one in found.lost

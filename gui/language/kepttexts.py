@@ -40,6 +40,7 @@ KEPT = (
     K("height of {what}"),
     K("fresh mass of {what}"),
     K("cut quality of {what}"),
+    K("slid at the cut of {what}"),
     K("shelf life of {what}"),
     K("taste of {what}"),
     K("labour of {what}"),

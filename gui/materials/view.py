@@ -20,6 +20,8 @@ __all__ = [
     "CellWords",
     "Line",
     "cell_words",
+    "difference_short",
+    "difference_unit",
     "difference_words",
     "due_words",
     "kept_words",
@@ -134,23 +136,43 @@ def cell_words(row: Row, medium: str, cell: Cell) -> CellWords:
 def difference_words(row: Row, one: Estimate, trusted: str) -> str:
     """Against the trusted medium."""
 
-    def signed(value: float) -> str:
-        return in_figures(value + 0.0, f"+.{row.decimals}f")
-
+    unit = difference_unit(row)
     if one.low is None or one.high is None:
         words = translate("Materials", "{difference} {unit} against {trusted}; no interval can be had.")
-        return words.format(difference=signed(one.value), unit=spoken(row.unit), trusted=trusted)
+        return words.format(difference=_signed(row, one.value), unit=unit, trusted=trusted)
     words = translate("Materials", "{difference} {unit} against {trusted}, interval {low} to {high}.")
     told = words.format(
-        difference=signed(one.value),
-        unit=spoken(row.unit),
+        difference=_signed(row, one.value),
+        unit=unit,
         trusted=trusted,
-        low=signed(one.low),
-        high=signed(one.high),
+        low=_signed(row, one.low),
+        high=_signed(row, one.high),
     )
     if one.low <= 0 <= one.high:
         return told + " " + translate("Materials", "Which one has more cannot be told.")
     return told
+
+
+def difference_short(row: Row, one: Estimate) -> str:
+    """The same in a table under the name of the medium, whose column says against which."""
+    number = f"{_signed(row, one.value)} {difference_unit(row)}".strip()
+    if one.low is None or one.high is None:
+        return number + ", " + translate("Materials", "no interval can be had")
+    words = translate("Materials", "{difference}, {low} to {high}")
+    told = words.format(difference=number, low=_signed(row, one.low), high=_signed(row, one.high))
+    if one.low <= 0 <= one.high:
+        return told + ". " + translate("Materials", "Which one has more cannot be told.")
+    return told + "."
+
+
+def _signed(row: Row, value: float) -> str:
+    return in_figures(value + 0.0, f"+.{row.decimals}f")
+
+
+def difference_unit(row: Row) -> str:
+    """What a difference of two numbers of a row is in: of marks from 1 to 5, marks; of shares, points."""
+    told = {"1-5": translate("Materials", "marks"), "%": translate("Materials", "points")}
+    return told.get(row.unit, spoken(row.unit))
 
 
 def panel_words(table: Table, row: Row, medium: str, reading: MaterialReading) -> list[tuple[str, str]]:
@@ -170,6 +192,8 @@ def panel_words(table: Table, row: Row, medium: str, reading: MaterialReading) -
     told_below = row.key == "footprint" and any(one.medium == medium for one in reading.climate)
     if cell.difference is not None and table.trusted is not None and not told_below:
         found.append(("", difference_words(row, cell.difference, table.trusted)))
+    if cell.beside is not None:
+        found.append(("soft", spoken(cell.beside)))
     if row.key == "footprint":
         for answer in reading.climate:
             if answer.medium == medium:

@@ -15,7 +15,13 @@ __all__ = ["counts_words", "heed_words", "number_words", "scale_words", "unit_wo
 
 def unit_words(unit: str) -> str:
     """A unit as it stands behind a number."""
-    told = {"C": "°C", "F": "°F", "1-5": translate("NoteView", "of 5"), "d": translate("NoteView", "days")}
+    told = {
+        "C": "°C",
+        "F": "°F",
+        "1-5": translate("NoteView", "of 5"),
+        "0-1": translate("NoteView", "(1 yes, 0 no)"),
+        "d": translate("NoteView", "days"),
+    }
     return told.get(unit, unit)
 
 
@@ -23,6 +29,7 @@ def scale_words(kind: ReadingKind) -> str:
     """Which end of a scale is which, or nothing where the kind is measured in a unit."""
     return {
         ReadingKind.CUT_QUALITY: translate("NoteView", "from 1 (torn, slipped, full of medium) to 5 (clean)"),
+        ReadingKind.SLID: translate("NoteView", "1 (the medium slid under the blade) or 0 (it held)"),
         ReadingKind.TASTE: translate("NoteView", "from 1 (off) to 5 (as it should be)"),
         ReadingKind.SWEEPINGS_EYE: translate("NoteView", "from 1 (a wipe) to 5 (a shovel)"),
         ReadingKind.BREAKDOWN_EYE: translate("NoteView", "from 5 (whole) to 1 (gone)"),

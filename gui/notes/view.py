@@ -200,6 +200,7 @@ def kind_words(kind: ReadingKind) -> str:
         ReadingKind.HEIGHT: translate("NoteView", "height of the shoots"),
         ReadingKind.FRESH_MASS: translate("NoteView", "fresh mass at the cut"),
         ReadingKind.CUT_QUALITY: translate("NoteView", "cut quality"),
+        ReadingKind.SLID: translate("NoteView", "slid at the cut"),
         ReadingKind.SHELF_LIFE: translate("NoteView", "shelf life"),
         ReadingKind.TASTE: translate("NoteView", "taste"),
         ReadingKind.LABOUR: translate("NoteView", "labour"),

@@ -8,12 +8,12 @@ Not   drawing it (`pieces.py`, `html.py`)
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from data.materials.table import Table
+from data.materials.table import Cell, Row, Table
 from data.report.content import Grid, Materials, VerdictGrid
 from gui.answer.view import table_rows
 from gui.language.spoken import spoken
 from gui.language.words import translate
-from gui.materials.view import cell_words, lines_of, origin_words
+from gui.materials.view import cell_words, difference_short, lines_of, origin_words
 
 __all__ = ["TextTable", "text_tables"]
 
@@ -37,7 +37,12 @@ def text_tables(block: Grid | VerdictGrid | Materials) -> tuple[TextTable, ...]:
         case VerdictGrid():
             return (_verdict(block),)
         case Materials():
-            return tuple(_materials(block.table, media) for media in _in_parts(block.table))
+            parts = _in_parts(block.table)
+            held = (_held(block.table, media) for media in parts)
+            return (
+                *(_materials(block.table, media) for media in parts),
+                *(table for table in held if table is not None),
+            )
         case _:
             head, rows = tuple(map(spoken, block.head)), tuple(tuple(map(spoken, row)) for row in block.rows)
             return (TextTable(name=spoken(block.name), head=head, rows=rows, wide=block.wide),)
@@ -71,6 +76,32 @@ def _in_parts(table: Table) -> list[Sequence[str]]:
         return [media]
     first, others, step = media[:1], media[1:], MOST_MEDIA - 1
     return [(*first, *others[at : at + step]) for at in range(0, len(others), step)]
+
+
+def _held(table: Table, media: Sequence[str]) -> TextTable | None:
+    """How far the others lie from the trusted medium, as far as anything tells it."""
+    others = [medium for medium in media if medium != table.trusted]
+    rows = []
+    for row in table.rows:
+        told = [_difference(row, table.cell(row.key, medium)) for medium in others]
+        if any(told):
+            rows.append((spoken(row.words), *told))
+    if not rows or table.trusted is None:
+        return None
+    return TextTable(
+        name=translate("Report", "Held against {trusted}").format(trusted=table.trusted),
+        head=(translate("Report", "Property"), *others),
+        rows=tuple(rows),
+        wide=tuple(range(len(others) + 1)),
+    )
+
+
+def _difference(row: Row, cell: Cell) -> str:
+    """A difference, its interval, and what it rests on; empty where there is nothing to say."""
+    rests_on = "" if cell.beside is None else spoken(cell.beside)
+    if cell.difference is None:
+        return rests_on
+    return "\n".join(part for part in (difference_short(row, cell.difference), rests_on) if part)
 
 
 def _materials(table: Table, media: Sequence[str]) -> TextTable:

@@ -134,6 +134,10 @@ class VerdictPage(QScrollArea):
         column.addWidget(self.same)
         column.addStretch(1)
         self.column.addWidget(Sides((self.why_panel, self.sure_panel), (1, 1), self.body))
+        self.noted_panel, column = self._panel(self.tr("What no photo shows"))
+        self.noted = self._words(self.noted_panel)
+        column.addWidget(self.noted)
+        self.column.addWidget(self.noted_panel)
         panel, column = self._panel()
         self.how = Fold(self.tr("How this was worked out"), panel)
         column.addWidget(self.how)
@@ -255,6 +259,7 @@ class VerdictPage(QScrollArea):
         self.sure.setText("\n\n".join(sure))
         self.same.say(same)
         self.sure_panel.setVisible(bool(sure or same))
+        self._show_noted(state)
         self.how.say(how_words(found) if found.verdict.media else ())
         self.how_panel.setVisible(bool(found.verdict.media))
 
@@ -262,3 +267,15 @@ class VerdictPage(QScrollArea):
         """Letters have another size."""
         for table in (self.table, self.parts):
             table.fit()
+
+    def _show_noted(self, state: VerdictState) -> None:
+        noted = [spoken(words) for words in state.reading.noted]
+        if noted:
+            noted.append(
+                self.tr(
+                    "Of all crops of the trial. None of this moves the answer above. What is known of the "
+                    "media besides stands in Materials."
+                )
+            )
+        self.noted.setText("\n\n".join(noted))
+        self.noted_panel.setVisible(bool(noted))

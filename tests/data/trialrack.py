@@ -8,6 +8,7 @@ from typing import Any
 
 from data.book import Book
 from data.numbers import Said
+from data.readings import NewReading, ReadingKind
 from data.records import Tray
 from data.trial import CropPlan, Plan
 from data.verdict.verdicts import CropVerdict, verdicts
@@ -65,6 +66,16 @@ class Rack:
         for number, tray in enumerate(self.trays):
             if tray.code not in leave:
                 self.shoot(tray, coverage[tray.medium] + NOISE[number % len(NOISE)], **score)
+
+    def note_slid(self, share: Mapping[str, int]) -> None:
+        """Note of every tray whether its medium slid: in the first blocks it did, as many as are named."""
+        for medium, slid in share.items():
+            for block, tray in enumerate(one for one in self.trays if one.medium == medium):
+                value = float(block < slid)
+                at = tray.sown_at + timedelta(days=9)
+                self.book.add_readings(
+                    [NewReading(kind=ReadingKind.SLID, value=value, taken_at=at, tray_id=tray.id)]
+                )
 
     def forget_bed(self, *trays: Tray) -> None:
         """As if the photos of these trays had been scored before the share of the bed was measured."""

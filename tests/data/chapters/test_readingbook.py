@@ -34,11 +34,12 @@ def tray(book: Book) -> TrayId:
 
 def test_every_kind_has_one_unit_and_limits_that_let_an_ordinary_number_through() -> None:
     assert set(UNITS) == set(ReadingKind)
-    assert all(impossible(kind, 3.0) is None for kind in ReadingKind)
+    assert all(impossible(kind, 1.0 if kind is ReadingKind.SLID else 3.0) is None for kind in ReadingKind)
 
 
 def test_what_a_number_can_be_is_told_in_the_unit_that_a_person_reads() -> None:
     assert impossible(ReadingKind.CUT_QUALITY, 7.0) == "cut quality can be 1 to 5; 7 was given."
+    assert impossible(ReadingKind.SLID, 0.5) == "slid at the cut can be 1 (yes) or 0 (no); 0.5 was given."
     told = impossible(ReadingKind.MEDIUM_TEMPERATURE, 95.0)
     assert told == "medium temperature can be -30 to 90 °C; 95 was given."
 

@@ -175,7 +175,8 @@ def test_a_unit_of_the_book_names_its_quantity(quantity):
 def test_marks_are_no_quantity():
     marks = {kind for kind in ReadingKind if quantity_of(kind.unit) is None}
     assert marks == {
-        ReadingKind.CUT_QUALITY, ReadingKind.TASTE, ReadingKind.SWEEPINGS_EYE, ReadingKind.BREAKDOWN_EYE,
+        ReadingKind.CUT_QUALITY, ReadingKind.SLID, ReadingKind.TASTE, ReadingKind.SWEEPINGS_EYE,
+        ReadingKind.BREAKDOWN_EYE,
     }  # fmt: skip
 
 

@@ -203,6 +203,24 @@ def test_a_book_gives_the_same_keys_for_each_crop_and_measure(
     assert "fibre mat is worse than peat mix by more than the margin" in capsys.readouterr().out
 
 
+def test_what_no_photo_shows_is_told_once_a_trial_and_as_json(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    rack = Rack(tmp_path)
+    rack.shoot_all(WORSE)
+    rack.note_slid({"peat mix": 0, "fibre mat": 3})
+    rack.book.close()
+
+    _, (verdict,), _ = asked(capsys, "--book", str(rack.book.folder))
+
+    (told,) = verdict["noted"]
+    assert told.startswith("Slid at the cut: fibre mat +75.0 points against peat mix")
+    main(["verdict", "--book", str(rack.book.folder)])
+    out = capsys.readouterr().out
+    assert out.count(told) == 1
+    assert "Mat against peat, what no photo shows" in out
+
+
 def test_what_differed_unplanned_is_told_in_words_and_by_name(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:

@@ -66,6 +66,30 @@ def test_one_sentence_a_new_medium_and_the_table_beside_it(rack: Rack, screen: V
     assert "margin 5.0 points" in screen.page.head.text()
 
 
+def test_what_no_photo_shows_stands_below_with_its_interval(
+    rack: Rack, screen: Verdict, qtbot: QtBot
+) -> None:
+    """3 of 4 mats slid, none of 4 trays of peat: 75 points, by Newcombe (1998) about 8 to 95."""
+    rack.shoot_all(WORSE)
+    rack.note_slid({"peat mix": 0, "fibre mat": 3})
+
+    read(screen, rack.book, qtbot)
+
+    told = screen.page.noted.text()
+    assert "Slid at the cut: fibre mat +75.0 points against peat mix, interval +" in told
+    assert "Told by 4 trays and 4 of peat mix that grew the same crop in the same block." in told
+    assert "None of this moves the answer above." in told
+    assert screen.page.noted_panel.isVisible()
+
+
+def test_where_nothing_was_noted_no_panel_says_so(rack: Rack, screen: Verdict, qtbot: QtBot) -> None:
+    rack.shoot_all(WORSE)
+
+    read(screen, rack.book, qtbot)
+
+    assert not screen.page.noted_panel.isVisible()
+
+
 def test_old_notes_show_the_yield_they_have_and_where_the_trusted_medium_is_named(
     tmp_path: Path, screen: Verdict, work: Work, qtbot: QtBot
 ) -> None:

@@ -1,0 +1,71 @@
+"""Noted: what was noted of the trays of a trial and no photo shows, each medium against the trusted one.
+
+In    a book, the name of a trial
+Out   `Sentence`s: difference, interval, and the trays that tell it, row by row of the table
+Not   the table of all media (`reading.py`), what is compared and decides (`data.verdict`)
+"""
+
+from collections.abc import Iterator, Mapping
+from typing import TYPE_CHECKING
+
+from data.materials.sidebyside import side_by_side
+from data.materials.table import ROWS, Beside, Row
+from data.materials.trays import TrayMaterials
+from data.sentence import Sentence
+
+if TYPE_CHECKING:
+    from data.book import Book
+
+__all__ = ["noted_words"]
+
+UNITS = {"1-5": Sentence("marks"), "%": Sentence("points"), "days": Sentence("days")}  # of a difference
+
+
+def noted_words(book: "Book", trial: str) -> tuple[Sentence, ...]:
+    """What the notes of a trial's trays tell of its media, in the order of the table; nothing of no notes."""
+    trusted = _trusted(book, trial)
+    if trusted is None:
+        return ()
+    numbers = TrayMaterials(book, book.media_known()).numbers()
+    held = side_by_side((one for one in numbers if one[1].trial == trial), trusted)
+    return tuple(_words(held, trusted))
+
+
+def _trusted(book: "Book", trial: str) -> str | None:
+    planned = [kept.plan.trusted_medium for kept in book.plans(trial)]
+    marked = book.trusted()
+    return planned[-1] if planned else None if marked is None else marked.name
+
+
+def _words(held: Mapping[tuple[str, str], Beside], trusted: str) -> Iterator[Sentence]:
+    for row in ROWS:
+        for (key, medium), beside in held.items():
+            if key == row.key:
+                yield _one(row, medium, trusted, beside)
+
+
+def _one(row: Row, medium: str, trusted: str, beside: Beside) -> Sentence:
+    one = beside.difference
+    values: dict[str, object] = {
+        "what": row.words, "medium": medium, "trusted": trusted, "unit": UNITS.get(row.unit, row.unit),
+        "beside": beside.words,
+    }  # fmt: skip
+    if one is None:
+        return Sentence("{what}, {medium}: {beside}", **values)
+    if one.low is None or one.high is None:
+        return Sentence(
+            "{what}: {medium} {difference:+.1f} {unit} against {trusted}; no interval can be had. {beside}",
+            difference=one.value + 0.0, **values,
+        )  # fmt: skip
+    values |= {"difference": one.value + 0.0, "low": one.low, "high": one.high}
+    if one.low <= 0 <= one.high:
+        return Sentence(
+            "{what}: {medium} {difference:+.1f} {unit} against {trusted}, interval {low:+.1f} to "
+            "{high:+.1f}: which one has more cannot be told. {beside}",
+            **values,
+        )
+    return Sentence(
+        "{what}: {medium} {difference:+.1f} {unit} against {trusted}, interval {low:+.1f} to {high:+.1f}. "
+        "{beside}",
+        **values,
+    )
