@@ -66,6 +66,7 @@ class FileForm(QWidget):
     def lay_out(self, dialog: QDialog, parts: Sequence[QWidget], lines: int, most_px: int) -> None:
         """From top to bottom; the dialog opens so many lines high, at most so many px."""
         buttons = QHBoxLayout()
+        buttons.setSpacing(Space.S)
         buttons.addWidget(self.count, 1)
         buttons.addWidget(self.leave)
         buttons.addWidget(self.keep)

@@ -38,6 +38,7 @@ def lay_out(
 ) -> None:
     """From top to bottom; at least `characters` average characters wide; many fields roll on a low screen."""
     row = QHBoxLayout()
+    row.setSpacing(Space.S)
     row.addStretch(1)
     for button in buttons:
         row.addWidget(button)
@@ -68,6 +69,7 @@ def lay_out_ways(
 ) -> None:
     """A dialog that asks nothing but which way: the way out at the left, the usual way last."""
     row = QHBoxLayout()
+    row.setSpacing(Space.S)
     row.addWidget(leave)
     row.addStretch(1)
     for way in ways:

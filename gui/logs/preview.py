@@ -5,7 +5,6 @@ Out   `column_chosen` (number, `ColumnAs`)
 Not   reading the file again (`assistant.py`), the words (`view.py`)
 """
 
-from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QWidget
 
 from data.logs.sheet import LogSheet
@@ -35,9 +34,6 @@ class LogPreview(ColumnTable):
         ]
         choices = [self._choice(sheet, at, head) for at, head in enumerate(heads)]
         self.show_rows([*heads, self.tr("Will be stored")], rows, choices)
-        stored = self.horizontalHeaderItem(width)
-        assert stored is not None
-        stored.setTextAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
 
     def _choice(self, sheet: LogSheet, at: int, head: str) -> QComboBox:
         column = sheet.read_as.columns[at]

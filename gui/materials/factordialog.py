@@ -110,6 +110,7 @@ class FactorDialog(QDialog):
         self.keep.setDefault(True)
         self.keep.clicked.connect(self._keep)
         row = QHBoxLayout()
+        row.setSpacing(Space.S)
         row.addWidget(self.back)
         row.addStretch(1)
         row.addWidget(close)

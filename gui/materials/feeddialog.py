@@ -35,7 +35,7 @@ class FeedDialog(QDialog):
             label.setWordWrap(True)
             set_role(label, role)
         compare.setText(f"{spoken(ASK_FIRST)} {spoken(COMPARE)}")
-        close, keep = QPushButton(self.tr("Cancel"), self), QPushButton(self.tr("Keep"), self)
+        close, keep = QPushButton(self.tr("Leave"), self), QPushButton(self.tr("Keep"), self)
         close.clicked.connect(self.reject)
         set_role(keep, "main")
         keep.setDefault(True)

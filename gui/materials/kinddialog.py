@@ -33,7 +33,7 @@ class KindDialog(QDialog):
             button.setChecked(value == kind)
             self._group.addButton(button)
         self.follows, alike = soft("", self), soft(spoken(ALIKE), self)
-        close, self.keep = QPushButton(self.tr("Cancel"), self), QPushButton(self.tr("Keep"), self)
+        close, self.keep = QPushButton(self.tr("Leave"), self), QPushButton(self.tr("Keep"), self)
         close.clicked.connect(self.reject)
         set_role(self.keep, "main")
         self.keep.setDefault(True)

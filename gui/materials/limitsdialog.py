@@ -48,6 +48,11 @@ class LimitsDialog(QDialog):
         self.trouble = wrapped("", self, "alarm")
         column = QVBoxLayout(self)
         column.setContentsMargins(Space.L, Space.L, Space.L, Space.L)
+        about = self.tr(
+            "Type a limit where one matters to you: the table then says which media keep "
+            "all of them. A field left empty asks nothing."
+        )
+        column.addWidget(wrapped(about, self, "soft"))
         column.addWidget(scroll, 1)
         column.addWidget(self.trouble)
         column.addLayout(self._buttons())
@@ -59,6 +64,7 @@ class LimitsDialog(QDialog):
         """A row of two fields for each row of the table that has a unit."""
         body = QWidget(self)
         grid = QGridLayout(body)
+        grid.setContentsMargins(0, 0, Space.S, 0)
         grid.setHorizontalSpacing(Space.M)
         grid.setVerticalSpacing(Space.S)
         for column, words in enumerate(("", self.tr("at least"), self.tr("at most"))):
@@ -83,7 +89,7 @@ class LimitsDialog(QDialog):
         return field
 
     def _buttons(self) -> QHBoxLayout:
-        close = QPushButton(self.tr("Cancel"), self)
+        close = QPushButton(self.tr("Leave"), self)
         close.clicked.connect(self.reject)
         keep = QPushButton(self.tr("Keep"), self)
         set_role(keep, "main")

@@ -132,12 +132,13 @@ class HandPlacesDialog(QDialog):
         return body
 
     def _make_buttons(self) -> QHBoxLayout:
-        close = QPushButton(self.tr("Cancel"), self)
+        close = QPushButton(self.tr("Leave"), self)
         close.setAutoDefault(False)
         close.clicked.connect(self.reject)
         for button in (self.paste, self.keep):
             button.setAutoDefault(False)  # Enter goes to the next field
         row = QHBoxLayout()
+        row.setSpacing(Space.S)
         row.addStretch(1)
         row.addWidget(close)
         row.addWidget(self.keep)

@@ -183,6 +183,9 @@ QAbstractItemView { background: @sheet@; border: 1px solid @line@; border-radius
 QAbstractItemView[role="plain"] { background: transparent; border: none; border-radius: 0; }
 QAbstractItemView[role="rows"] { padding: 3px; }
 QAbstractItemView[role="choices"] { padding: 2px 7px; }
+QListWidget { padding: 3px; }
+QListWidget::item { padding: 0px 7px; border-radius: 6px; }
+QListWidget::item:selected { background: @accent@; color: @on_accent@; }
 QAbstractItemView:focus { border-color: @accent@; }
 QTableView[role="plain"] { border: 1px solid transparent; border-radius: 4px; }
 QTableView[role="plain"]:focus { border-color: @accent@; }

@@ -83,6 +83,7 @@ class GuestDialog(QDialog):
         self.asked.hide()
         roll = rolling(self, (self.said, self.asked, self.table), Space.L)
         buttons = QHBoxLayout()
+        buttons.setSpacing(Space.S)
         buttons.addWidget(self.count, 1)
         buttons.addWidget(self.leave)
         buttons.addWidget(self.add)

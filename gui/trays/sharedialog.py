@@ -47,7 +47,7 @@ class ShareDialog(QDialog):
         form.addRow(self.tr("&For"), self.group)
         self.effect, self.caution = soft("", self), wrapped("", self, "notice")
         form.addRow(self.effect)
-        leave = QPushButton(self.tr("Cancel"), self)
+        leave = QPushButton(self.tr("Leave"), self)
         leave.clicked.connect(self.reject)
         self.keep = QPushButton(self)
         self.keep.setDefault(True)

@@ -49,7 +49,7 @@ class StationDistances(QDialog):
             field.set(round(2 * mm) / 2)
             self.ways[pair] = field
             form.addRow(name, field)
-        leave = QPushButton(self.tr("Cancel"), self)
+        leave = QPushButton(self.tr("Leave"), self)
         leave.clicked.connect(self.reject)
         self.drawn = QPushButton(self.tr("All as drawn"), self)
         self.drawn.setToolTip(self.tr("Forget what was measured: the cards lie as the drawing shows"))

@@ -121,6 +121,7 @@ class StationSetup(QDialog):
         both.addWidget(self.drawing, 1)
         both.addWidget(words)
         buttons = QHBoxLayout()
+        buttons.setSpacing(Space.S)
         buttons.addWidget(self.measure)
         buttons.addStretch(1)
         buttons.addWidget(self.close_it)

@@ -51,6 +51,7 @@ class TagsDialog(QDialog):
         self.save.setDefault(True)
         self.save.clicked.connect(self._save)
         row = QHBoxLayout()
+        row.setSpacing(Space.S)
         row.addStretch(1)
         row.addWidget(close)
         row.addWidget(self.save)

@@ -95,6 +95,7 @@ class TrayTypes(QDialog):
             "soft",
         )
         buttons = QHBoxLayout()
+        buttons.setSpacing(Space.S)
         buttons.addStretch(1)
         buttons.addWidget(self.close_it)
         buttons.addWidget(self.keep)

@@ -66,6 +66,7 @@ class EndedTrays(QDialog):
         close = QPushButton(self.tr("Close"), self)
         close.clicked.connect(self.reject)
         foot = QHBoxLayout()
+        foot.setSpacing(Space.S)
         foot.addStretch(1)
         foot.addWidget(close)
         foot.addWidget(self.open_it)

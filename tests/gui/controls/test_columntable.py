@@ -64,3 +64,20 @@ def test_large_letters_show_fewer_rows_so_that_the_bar_below_them_is_seen(
         assert sum(not table.isRowHidden(row) for row in range(1, table.rowCount())) == rows
     assert table.height() + 10 * table.fontMetrics().height() <= 640 - 60  # an assistant less its buttons
     dress(qapp, Scheme.LIGHT)
+
+
+def test_a_heading_begins_where_the_cells_below_it_begin(qtbot: QtBot, dressed: QApplication) -> None:
+    table = ColumnTable()
+    qtbot.addWidget(table)
+    table.resize(400, 160)
+    table.show()
+    table.show_rows(["HH"], [["HH"]], [])
+    picture = table.grab().toImage()
+    ground, head = picture.pixel(380, 150), table.horizontalHeader().height()
+
+    def begins(top: int, bottom: int) -> int:
+        rows = range(top + 5, bottom - 5)
+        return next(x for x in range(3, 200) if any(picture.pixel(x, y) != ground for y in rows))
+
+    below = head + table.rowHeight(0)
+    assert abs(begins(2, head) - begins(below + 2, below + table.rowHeight(1))) <= 1
