@@ -15,12 +15,12 @@ from enum import StrEnum
 from types import MappingProxyType
 
 from data.desirability import CanopyScore, MoldRule, ScoreRule, score_canopy
+from data.entry.moldreason import says_mold
 from data.numbers import TrayId
 from data.records import Tray
 from data.tables.trialrows import EyeGiven, PhotoNumbers, SuspectWord
 from data.verdict.comparedday import ComparedDay
 from data.verdict.countedof import CountedOf, seen_on
-from data.verdict.moldreason import says_mold
 
 __all__ = [
     "LostToMold", "NoNumber", "TrayNumber", "canopy_numbers", "day_of_most", "ended_before", "eye_numbers",

@@ -2,7 +2,7 @@
 
 In    what a person typed as the reason, in English or German
 Out   yes or no
-Not   what follows of it (`traynumbers.py`), patches that a person called mold
+Not   what follows of it (`verdict/traynumbers.py`), patches that a person called mold
 
 A reason is free text in the grower's own language, and a verdict counts on it: a medium must not look better
 because its moldy trays were called by another spelling. "No mold" says the opposite.

@@ -2,7 +2,7 @@
 
 import pytest
 
-from data.verdict.moldreason import says_mold
+from data.entry.moldreason import says_mold
 
 
 @pytest.mark.parametrize(
