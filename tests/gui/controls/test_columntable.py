@@ -73,7 +73,7 @@ def test_a_heading_begins_where_the_cells_below_it_begin(qtbot: QtBot, dressed: 
     table.show()
     table.show_rows(["HH"], [["HH"]], [])
     picture = table.grab().toImage()
-    ground, head = picture.pixel(380, 150), table.horizontalHeader().height()
+    ground, head = picture.pixel(380, 8), table.horizontalHeader().height()
 
     def begins(top: int, bottom: int) -> int:
         rows = range(top + 5, bottom - 5)
