@@ -5,7 +5,10 @@ Out   whether spreads differ clearly; differences with a standard error that res
 Not   the reading with one common spread (`leastsquares.py`)
 
 In blocks each block's own difference of two media is one number, and a t interval of these is exact whatever
-the spreads are. Without blocks: each medium's own variance, with Satterthwaite's degrees of freedom.
+the spreads are. Without blocks: each medium's own variance, with the degrees of freedom of Welch (1938) and
+Satterthwaite (1946). These are too many where two or three trays stand against clearly more: then the fewer
+trays' own count, with which a limit never fails too often (Mickey & Brown 1966, Ann. Math. Stat. 37, 639-642;
+all from memory).
 Whether spreads differ is asked of the residuals' sizes (Levene 1960); since residuals of a fit of blocks are
 tied to each other, its chance is counted among trials drawn with equal spreads (Barnard's Monte Carlo test,
 seeded). Several media against the trusted one: each limit at 0.95^(1/k) (Sidak), which is a little careful.
@@ -25,6 +28,7 @@ __all__ = [
     "unequal_chance",
 ]  # fmt: skip
 
+FEW, MANY = 3, 1.5  # trays; times as many: else up to 23 of 100 joint limits of drawn trials failed, not 5
 LEAST_TRAYS = 5  # of each medium; spreads of fewer cannot be told apart
 DRAWS, LEAST_DRAWS = 999, 199
 MOST_DRAWN = 500_000  # numbers: a book of years is drawn less often
@@ -45,12 +49,20 @@ def pair_apart(one: Floats, other: Floats) -> Apart:
     """Mean of `one` minus mean of `other` with each group's own spread."""
     own = np.array([one.var(ddof=1) / len(one), other.var(ddof=1) / len(other)])
     free = np.array([len(one) - 1, len(other) - 1])
-    whole = float(own.sum())
     return Apart(
         difference=float(one.mean() - other.mean()),
-        se=whole**0.5,
-        df=float(whole**2 / (own**2 / free).sum()) if whole > 0 else float(free.sum()),
+        se=float(own.sum()) ** 0.5,
+        df=_free(own, free),
     )
+
+
+def _free(own: Floats, free: Floats) -> float:
+    """Degrees of freedom of the sum of two variances of means."""
+    few, many = sorted(free + 1)
+    if few <= FEW and many >= MANY * few:
+        return float(few - 1)
+    whole = float(own.sum())
+    return float(whole**2 / (own**2 / free).sum()) if whole > 0 else float(free.sum())
 
 
 def own_difference(design: Design, values: Floats, medium: int, trusted: int) -> Apart | None:

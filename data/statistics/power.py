@@ -81,7 +81,7 @@ def _chance(design: Design, distance: float, level: float, known: float) -> floa
     return _passing(design.df, limit, distance, known)
 
 
-def _passing(df: int, limit: float, distance: float, known: float) -> float:
+def _passing(df: float, limit: float, distance: float, known: float) -> float:
     """The chance that a difference lies more than `limit` of its standard errors, as estimated, on this side.
 
     The estimate is hypot(s x the trays' part, the camera's part), s^2 chi-square over its degrees of freedom.
@@ -175,6 +175,7 @@ def set_power(
     *,
     camera_sd: float = 0.0,
     all_pairs: bool = False,
+    free: float = 1.0,
 ) -> float | None:
     """The chance to show it of one treatment where several stand on each shelf, and shelves get a setting.
 
@@ -184,11 +185,13 @@ def set_power(
     ----------
     treatments : all of one crop, the trusted one among them.
     shelf_sd : 0 for a treatment that stands on one shelf with the trusted one.
+    free : degrees of freedom that each set after the first adds; up to 2 where trays stand without sets
+        (Satterthwaite).
     """
     from data.statistics.ownspread import pairs_q, sidak_q
 
-    df = sets - 1
-    if df < 1 or treatments < 2:
+    df = free * (sets - 1)
+    if sets < 2 or treatments < 2:
         return None
     limit = pairs_q(treatments, df) if all_pairs else sidak_q(treatments - 1, df)
     error = hypot(sqrt(2 * (sd**2 + shelf_sd**2) / sets), camera_sd)

@@ -17,26 +17,25 @@ from typing import TypedDict
 import numpy as np
 
 from data.statistics.dunnett import dunnett_q, near_q
-from data.statistics.further import further_trays
 from data.statistics.leastsquares import design_of
 from data.statistics.ownspread import (
     NO_SPREAD,
     Apart,
     own_difference,
-    pairs_q,
     sidak_q,
     spreads,
     unequal_chance,
 )
 from data.statistics.quadrature import Floats
-from data.statistics.tukey import honest_difference, rank_intervals
+from data.statistics.ranks import ranks_of
+from data.statistics.settling import enough_trays, repeats_of
 from data.verdict import CONFIDENCE, Measured, MediumResult, Verdict
 from data.verdict.outcome import CLEARLY, ErrorFrom, Outcome, Why, outcome_of
 from data.verdict.repeats import what_repeats
 
 __all__ = ["Asked", "compared"]
 
-UNEVEN = 2.0  # times the trays: where the fewer scattered thrice as much, 12 to 17 of 100 limits failed
+UNEVEN = 2.0  # times the trays: where the fewer scattered thrice as much, 10 to 18 of 100 limits failed
 OF_A_DIFFERENCE = ("difference", "se", "low", "high", "outcome")
 
 
@@ -93,10 +92,10 @@ class _Comparison:
         error_from = ErrorFrom.ALL_MEDIA
         if self.asked.by_shelf or self.of_shelves:
             error_from = ErrorFrom.SHELVES
-        elif own:
+        elif not why and self._by_own:
             error_from = ErrorFrom.OWN_TRAYS
         q = None if why else self._q()
-        ranks = {} if why or asked.quick else self._ranks(own)
+        ranks = {} if why or asked.quick else self._ranks()
         spread = {} if why or asked.quick else self._spreads()
         lines = [self._line(index, own, q, why, ranks, spread) for index in range(len(design.media))]
         return Verdict(
@@ -111,7 +110,7 @@ class _Comparison:
             blocks=len(design.blocks),
             trays=len(self.table),
             error_from=error_from,
-            unequal_chance=None if why or asked.quick else self._unequal,
+            unequal_chance=None if why else self._unequal,
             camera_sd=asked.camera_sd,
             missing=self._missing(why, q),
         )
@@ -166,7 +165,8 @@ class _Comparison:
 
     @cached_property
     def _unequal(self) -> float | None:
-        return unequal_chance(self.fit)
+        """Asked only where it decides: without blocks own trays give the error whatever spreads are."""
+        return None if self.asked.quick or self._no_blocks else unequal_chance(self.fit)
 
     @cached_property
     def _unit_variance(self) -> Floats:
@@ -180,54 +180,56 @@ class _Comparison:
         """Trays of a medium, or shelves."""
         return self.units[self.design.media[index]]
 
+    @cached_property
+    def _by_own(self) -> bool:
+        """Whether each difference rests on its own two media alone.
+
+        Without blocks always: of many trials one spread would fail too often in some, and a test of spreads
+        beforehand finds these too seldom (Zimmerman 2004, from memory).
+        """
+        if self.asked.by_shelf or self.asked.own_trays or self._no_blocks or self._uneven:
+            return True
+        return self._unequal is not None and self._unequal <= CLEARLY
+
     def _own(self) -> dict[int, Apart]:
         """Differences from each medium's own trays, where they are to be used; else nothing."""
-        if not (self.asked.by_shelf or self.asked.own_trays):
-            chance = None if self.asked.quick else self._unequal
-            if (chance is None or chance > CLEARLY) and not self._uneven:
-                return {}
+        if not self._by_own:
+            return {}
         found = {i: self._pair(i, 0) for i in self._joined}
-        whole = {i: apart for i, apart in found.items() if apart is not None and apart.se > 0}
-        certain = self.asked.by_shelf or self.asked.own_trays
-        return whole if certain or len(whole) == len(found) else {}
+        return {i: apart for i, apart in found.items() if apart is not None and apart.se > 0}
+
+    @property
+    def _no_blocks(self) -> bool:
+        return len(self.design.blocks) == 1
 
     @property
     def _uneven(self) -> bool:
-        """Whether one spread would err badly should spreads differ: few trays of one medium, no blocks."""
+        """Whether one spread would err badly should spreads differ: few trays of a medium beside many."""
         trays = self.design.counts.sum(axis=0)
-        return len(self.design.blocks) == 1 and bool(trays.max() >= UNEVEN * trays.min())
+        several = trays[trays > 1]
+        return bool(len(several) and several.max() >= UNEVEN * several.min())
 
     def _no_own(self, index: int) -> Why:
         """Why a medium has no error of its own."""
         if self._pair(index, 0) is not None:
             return Why.NO_SPREAD
-        return Why.ONE_SHELF if self.asked.by_shelf else Why.NO_ERROR
+        if self.asked.by_shelf or (self.of_shelves and self._one_alone(index)):
+            return Why.ONE_SHELF
+        return Why.ONE_TRAY if self._one_alone(index) else Why.NO_ERROR
+
+    def _one_alone(self, index: int) -> bool:
+        """Whether a medium, or the trusted one, has one tray or shelf only."""
+        return min(self._n(index), self._n(0)) < 2
 
     def _pair(self, one: int, other: int) -> Apart | None:
         """Two media from their own trays; one set of shelves says nothing of what belongs to a shelf."""
-        if self.asked.by_shelf and len(self.design.blocks) == 1:
+        if self.asked.by_shelf and self._no_blocks:
             return None
         return own_difference(self.design, self.values, one, other)
 
-    def _ranks(self, own: dict[int, Apart]) -> dict[int, tuple[int, int]]:
-        count = len(self.design.media)
-        if count < 2:
-            return {}
-        camera = self.asked.camera_sd  # as in the intervals: a rank is no surer than they are
-        errors = np.hypot(np.sqrt(float(self.fit.mse) * self._unit_variance), camera)
-        apart = honest_difference(count, self.design.df) * errors
-        above = np.subtract.outer(self.fit.effects, self.fit.effects)
-        if own or self.asked.by_shelf:
-            for i in range(count):
-                for j in range(i):
-                    pair = self._pair(i, j)
-                    wide = np.inf
-                    if pair is not None and pair.se > 0:
-                        wide = pairs_q(count, pair.df) * math.hypot(pair.se, camera)
-                        above[i, j], above[j, i] = pair.difference, -pair.difference
-                    apart[i, j] = apart[j, i] = wide
-        sign = -1.0 if self.asked.lower_is_better else 1.0
-        return dict(enumerate(rank_intervals(sign * above, apart)))
+    def _ranks(self) -> dict[int, tuple[int, int]]:
+        asked, own = self.asked, self._pair if self._by_own else None
+        return ranks_of(self.fit, asked.camera_sd, lower_is_better=asked.lower_is_better, own=own)
 
     # --- one medium
 
@@ -271,7 +273,7 @@ class _Comparison:
         self, index: int, own: dict[int, Apart], q: float | None, why: Why | None
     ) -> tuple[Values, dict[str, Why]]:
         difference = float(self.fit.difference(index, 0))
-        if why is None and index not in own and (self.asked.by_shelf or self.asked.own_trays):
+        if why is None and index not in own and self._by_own:
             why = self._no_own(index)
         if why is not None or q is None:
             lacking = dict.fromkeys(("se", "low", "high", "outcome"), why or Why.NO_ERROR)
@@ -282,17 +284,17 @@ class _Comparison:
             apart = own[index]
             difference, se, df = apart.difference, apart.se, apart.df
             q = sidak_q(len(own), df, CONFIDENCE)
-        of_trays, se = se, math.hypot(se, self.asked.camera_sd)
+        se = math.hypot(se, self.asked.camera_sd)
         values: Values = {
             "difference": difference, "se": se, "q": q, "df": df,
             "low": difference - q * se, "high": difference + q * se,
         }  # fmt: skip
-        if min(self._n(index), self._n(0)) < 2:
+        if self._one_alone(index):
             return values, {"outcome": Why.ONE_SHELF if self.of_shelves else Why.ONE_TRAY}
-        return values | self._judged(index, difference, q * se, of_trays, own=bool(own)), {}
+        return values | self._judged(index, difference, q * se, own.get(index)), {}
 
-    def _judged(self, index: int, difference: float, half: float, of_trays: float, *, own: bool) -> Values:
-        """`half` of the interval; `of_trays` is its standard error without the camera, `own` of two media."""
+    def _judged(self, index: int, difference: float, half: float, own: Apart | None) -> Values:
+        """`half` of the interval; `own` where it rests on two media alone."""
         asked = self.asked
         if asked.so_far:
             return {"outcome": Outcome.NOT_SHOWN}
@@ -301,9 +303,13 @@ class _Comparison:
         )
         if outcome.is_shown or asked.quick:
             return {"outcome": outcome}
+        return {"outcome": outcome, "further": self._further(index, difference, own)}
+
+    def _further(self, index: int, difference: float, own: Apart | None) -> int | None:
+        """Trays of a medium beyond those there are; at least 1."""
+        asked, names = self.asked, self.design.media
         to_margin = asked.margin + (-difference if asked.lower_is_better else difference)
-        units = self._n(index)
-        sd, camera_sd = of_trays * math.sqrt(units / 2), asked.camera_sd
-        further = further_trays(to_margin, sd, len(self._joined), units, camera_sd, by_block=own)
-        on_each = math.ceil(self.counts[self.design.media[index]] / units)  # 1, or trays on a shelf
-        return {"outcome": outcome, "further": None if further is None else further * on_each}
+        on_shelf = max(self.counts[names[i]] / self._n(i) for i in (index, 0))
+        repeats = repeats_of(self.fit, self.values, index, 0, own)
+        enough = enough_trays(repeats, to_margin, len(self._joined), asked.camera_sd, on_shelf)
+        return None if enough is None else max(1, enough - self.counts[names[index]])

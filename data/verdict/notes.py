@@ -33,21 +33,27 @@ def _cautions(verdict: Verdict) -> Iterable[Sentence]:
             "The margin is zero: then no medium can be shown to be as good, only better or worse. Set how "
             "much less you would still call as good."
         )
-    own, chance = verdict.error_from is ErrorFrom.OWN_TRAYS, verdict.unequal_chance
-    if own and (chance is None or chance > CLEARLY):
-        yield Sentence(
-            "Of some media there are twice as many trays as of others, and no blocks, so each difference "
-            "rests on its own two media's trays, not on one common spread (Welch 1951)."
-        )
-    elif own:
-        yield Sentence(
-            "Spreads differ clearly between media, so each difference rests on its own two media's trays, "
-            "block by block, not on one common spread."
-        )
+    yield from _own_words(verdict)
     if verdict.error_from is ErrorFrom.SHELVES:
         yield Sentence(
             "A setting belongs to whole shelves, so shelves were compared, not trays: the number of shelves "
             "counts."
+        )
+
+
+def _own_words(verdict: Verdict) -> Iterable[Sentence]:
+    """Why differences in blocks rest on two media each; without blocks they always do."""
+    if verdict.error_from is not ErrorFrom.OWN_TRAYS or verdict.blocks == 1:
+        return
+    if verdict.unequal_chance is None or verdict.unequal_chance > CLEARLY:
+        yield Sentence(
+            "Of some media there are twice as many trays as of others, so each difference rests on its own "
+            "two media's trays, block by block, not on one common spread."
+        )
+    else:
+        yield Sentence(
+            "Spreads differ clearly between media, so each difference rests on its own two media's trays, "
+            "block by block, not on one common spread."
         )
 
 
@@ -85,10 +91,10 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
         "One number a tray; value = block + medium + chance, least squares with fixed blocks (Fisher 1935); "
         "means are adjusted as if each medium stood in every block."
     )
-    if verdict.mse is not None and verdict.df is not None and not _own_q(verdict):
+    told = sum(line.q is not None for line in verdict.compared)
+    if told and verdict.mse is not None and verdict.df is not None and not _own_q(verdict):
         yield _error_words(verdict, verdict.mse, verdict.df)
-    if verdict.q is not None:
-        told = sum(line.q is not None for line in verdict.compared)
+    if verdict.q is not None and told:
         yield _interval_words(verdict.q, told, own=_own_q(verdict))
         yield Sentence(
             "That holds for this crop and measure alone: each further one is a question of its own, with its "
@@ -99,10 +105,7 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
         "margin. Worse: it lies beyond the margin. Otherwise nothing is shown (Piaggio et al. 2012)."
     )
     yield _rank_words(own=_own_q(verdict))
-    if verdict.unequal_chance is not None or verdict.error_from is not ErrorFrom.OWN_TRAYS:
-        yield _spread_words(verdict.unequal_chance)
-    if _one_spread_of_many(verdict):
-        yield _unseen_words()
+    yield from _spread_words(verdict)
     if any(line.enough is not None for line in verdict.compared):
         yield Sentence(
             "How many trays would settle it is reckoned as if difference and spread were really those seen "
@@ -118,11 +121,6 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
 
 
 def _error_words(verdict: Verdict, mse: float, df: int) -> Sentence:
-    if verdict.blocks == 1:
-        return Sentence(
-            "Error variance {mse:.6g} on {df} degrees of freedom from {trays} trays in one block.",
-            mse=mse, df=df, trays=verdict.trays,
-        )  # fmt: skip
     return Sentence(
         "Error variance {mse:.6g} on {df} degrees of freedom from {trays} trays in {blocks} blocks.",
         mse=mse, df=df, trays=verdict.trays, blocks=verdict.blocks,
@@ -131,7 +129,8 @@ def _error_words(verdict: Verdict, mse: float, df: int) -> Sentence:
 
 def _own_q(verdict: Verdict) -> bool:
     """Whether each difference has an error and degrees of freedom of its own."""
-    return any(line.q not in (None, verdict.q) for line in verdict.compared)
+    apart = any(line.q not in (None, verdict.q) for line in verdict.compared)
+    return apart or verdict.error_from is ErrorFrom.OWN_TRAYS
 
 
 def _interval_words(q: float, media: int, *, own: bool) -> Sentence:
@@ -172,7 +171,28 @@ def _rank_words(*, own: bool) -> Sentence:
     )
 
 
-def _spread_words(chance: float | None) -> Sentence:
+def _spread_words(verdict: Verdict) -> Iterable[Sentence]:
+    """What is done about spreads that differ, and what that leaves."""
+    own_trays = verdict.error_from is ErrorFrom.OWN_TRAYS
+    if own_trays and verdict.blocks == 1:
+        yield _without_blocks_words()
+    elif not _own_q(verdict) or (own_trays and verdict.unequal_chance is not None):
+        yield _chance_words(verdict.unequal_chance)
+    if _one_spread_of_many(verdict):
+        yield _unseen_words()
+
+
+def _without_blocks_words() -> Sentence:
+    """Drawn trials of 2 to 8 media, 2 to 16 trays of each, spreads up to five to one."""
+    return Sentence(
+        "Without blocks each difference rests on its own two media's trays, not on one common spread (Welch "
+        "1938, Satterthwaite 1946; of two or three trays beside more, Mickey and Brown 1966). Where spreads "
+        "differ up to five to one, a lower limit fails in up to 6 of 100 drawn trials of two media, in up to "
+        "9 of eight."
+    )
+
+
+def _chance_words(chance: float | None) -> Sentence:
     """`chance` of spreads so unequal, 0-1."""
     if chance is None:
         return Sentence(
@@ -180,22 +200,28 @@ def _spread_words(chance: float | None) -> Sentence:
         )
     return Sentence(
         "Spreads so unequal come up by chance in {chance:.1f} % of trials with one spread (Levene 1960); "
-        "up to {limit:.0f} % each medium's own trays are used (Welch 1951; by blocks where there are "
-        "blocks).",
+        "up to {limit:.0f} % each medium's own trays are used, block by block.",
         chance=100 * chance,
         limit=100 * CLEARLY,
     )
 
 
 def _one_spread_of_many(verdict: Verdict) -> bool:
-    """Whether differences of several media rest on one spread of all."""
-    media = sum(line.q is not None for line in verdict.compared)
-    return media > 1 and verdict.error_from is ErrorFrom.ALL_MEDIA
+    """Whether one spread stands for several media, or for two of which blocks hold unlike many trays.
+
+    Two media with a tray of each in a block need none: their differences by block are all there is.
+    """
+    told = sum(line.q is not None for line in verdict.compared)
+    trays = [line.n for line in verdict.media]
+    unlike = bool(trays) and min(trays) < max(trays) > verdict.blocks
+    return verdict.error_from is ErrorFrom.ALL_MEDIA and (told > 1 or (told == 1 and unlike))
 
 
 def _unseen_words() -> Sentence:
-    """What one spread does where there are several; drawn trials, 3 to 14 blocks of 3 and 5 media."""
+    """What one spread does where there are several; drawn trials, 3 to 14 blocks of 2 to 8 media."""
     return Sentence(
-        "Should the trusted medium scatter two or three times as much as the others and this not show, a "
-        "lower limit fails in up to 11 of 100 trials instead of 5: see what the own trays alone say."
+        "Should the trusted medium, or one with fewer trays, scatter two or three times as much as the "
+        "others and this not show, a lower limit fails in up to 11 of 100 trials instead of 5, with eight "
+        "media in up to 15, and in up to 20 where trays of the trusted medium are missing: see what the own "
+        "trays alone say."
     )

@@ -62,7 +62,7 @@ def scale_for(verdict: Verdict, unit: Unit = Unit.NONE) -> Scale:
     if unit is not Unit.NONE:
         return Scale(unit=unit, digits=1)
     errors = [line.se for line in verdict.media if line.se]
-    sizes = errors or [abs(line.mean) / 100 for line in verdict.media if line.mean]
+    sizes = errors or [size for line in verdict.media if (size := abs(line.mean or 0.0) / 100) > 0]
     if not sizes:
         return Scale(unit=unit, digits=1)
     return Scale(unit=unit, digits=min(max(1 - math.floor(math.log10(min(sizes))), 0), MOST_DIGITS))

@@ -5471,6 +5471,14 @@ bewährt</translation>
             <translation>Notiert: {what}</translation>
         </message>
         <message>
+            <source>Not kept, since a question stood open: {what}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Not kept, since a question stood open: {what} and {n} more</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>{what} not kept</source>
             <translation>{what} nicht notiert</translation>
         </message>
@@ -8920,48 +8928,12 @@ bewährt</translation>
             <translation>Kein Foto dieses Versuchs hat eine sichere Deckung.</translation>
         </message>
         <message>
-            <source>No trial yet</source>
-            <translation>Noch kein Versuch</translation>
-        </message>
-        <message>
-            <source>Report of a trial of growing media, made on {day}.</source>
-            <translation>Bericht über einen Versuch mit Substraten, erstellt am {day}.</translation>
-        </message>
-        <message>
-            <source>Answers</source>
-            <translation>Antworten</translation>
-        </message>
-        <message>
-            <source>No tray of this trial is sown yet, so there is nothing to compare.</source>
-            <translation>Noch keine Schale dieses Versuchs ist gesät, also gibt es nichts zu vergleichen.</translation>
-        </message>
-        <message>
             <source>What was asked</source>
             <translation>Was gefragt wurde</translation>
         </message>
         <message>
             <source>This book has no trial. Plan one, and its report will stand here.</source>
             <translation>Dieses Buch hat keinen Versuch. Einen planen, dann steht sein Bericht hier.</translation>
-        </message>
-        <message>
-            <source>The plan was changed later. {when} Version {version}: {why}.</source>
-            <translation>Der Plan wurde später geändert. {when} Version {version}: {why}.</translation>
-        </message>
-        <message>
-            <source>What was fixed</source>
-            <translation>Was festgelegt wurde</translation>
-        </message>
-        <message>
-            <source>Fixed only after sowing</source>
-            <translation>Erst nach der Aussaat festgelegt</translation>
-        </message>
-        <message>
-            <source>Fixed beforehand</source>
-            <translation>Vorher festgelegt</translation>
-        </message>
-        <message>
-            <source>As planned</source>
-            <translation>Wie geplant</translation>
         </message>
         <message>
             <source>No plan was kept for this trial: nothing was fixed beforehand.</source>
@@ -8972,6 +8944,26 @@ bewährt</translation>
             <translation>Für diesen Versuch wurde kein Plan festgehalten. Ein Spielraum wurde festgelegt; die Antworten sagen, wann. Sonst war vorher nichts festgelegt.</translation>
         </message>
         <message>
+            <source>The plan was changed later. {when} Version {version}: {why}.</source>
+            <translation>Der Plan wurde später geändert. {when} Version {version}: {why}.</translation>
+        </message>
+        <message>
+            <source>Fixed only after sowing</source>
+            <translation>Erst nach der Aussaat festgelegt</translation>
+        </message>
+        <message>
+            <source>Fixed beforehand</source>
+            <translation>Vorher festgelegt</translation>
+        </message>
+        <message>
+            <source>What was fixed</source>
+            <translation>Was festgelegt wurde</translation>
+        </message>
+        <message>
+            <source>As planned</source>
+            <translation>Wie geplant</translation>
+        </message>
+        <message>
             <source>Trusted</source>
             <translation>Bewährt</translation>
         </message>
@@ -8980,12 +8972,12 @@ bewährt</translation>
             <translation>Dagegen</translation>
         </message>
         <message>
-            <source>Crop</source>
-            <translation>Kultur</translation>
-        </message>
-        <message>
             <source>{crop}, read on day {day}</source>
             <translation>{crop}, abgelesen an Tag {day}</translation>
+        </message>
+        <message>
+            <source>Crop</source>
+            <translation>Kultur</translation>
         </message>
         <message>
             <source>Measure that decides</source>
@@ -9010,6 +9002,22 @@ bewährt</translation>
         <message>
             <source>{trays} of each treatment and crop, in blocks: {blocks}</source>
             <translation>{trays} je Variante und Kultur, in Blöcken: {blocks}</translation>
+        </message>
+        <message>
+            <source>No trial yet</source>
+            <translation>Noch kein Versuch</translation>
+        </message>
+        <message>
+            <source>Report of a trial of growing media, made on {day}.</source>
+            <translation>Bericht über einen Versuch mit Substraten, erstellt am {day}.</translation>
+        </message>
+        <message>
+            <source>Answers</source>
+            <translation>Antworten</translation>
+        </message>
+        <message>
+            <source>No tray of this trial is sown yet, so there is nothing to compare.</source>
+            <translation>Noch keine Schale dieses Versuchs ist gesät, also gibt es nichts zu vergleichen.</translation>
         </message>
         <message>
             <source>{crop}: {measure} on day {day}</source>
@@ -9224,8 +9232,16 @@ bewährt</translation>
             <translation>Das Auge stimmt mit sich überein, aber nicht mit dem Foto; beide sehen also Verschiedenes: erst die Schalen ansehen, bei denen sie am meisten abweichen.</translation>
         </message>
         <message>
+            <source>Photographed more than once on the day that is read, and the last photo that is not in doubt counts: {trays}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Photographed more than once on the day that is read, and the last photo counts: {trays}.</source>
             <translation>An dem Tag, der abgelesen wird, mehr als einmal fotografiert, und das letzte Foto zählt: {trays}.</translation>
+        </message>
+        <message>
+            <source>In doubt is the photo that counts of {trays}, for glare, something that hides part of the tray, faded colours or coloured light: their coverage may be far off.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Canopy mended by hand on the photo that counts: {trays}. Who knows the medium may see what was hoped for; what was measured is kept.</source>

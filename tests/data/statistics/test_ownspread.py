@@ -75,8 +75,23 @@ def test_what_differs_by_rounding_alone_has_no_error_at_all(size):
     assert own_difference(*laid(peat=peat, mat=mat), 1, 0).se > 0
 
 
+@pytest.mark.parametrize(
+    ("few", "many", "own"), [(2, 2, False), (2, 3, True), (3, 4, False), (3, 5, True), (4, 12, False)]
+)
+def test_two_or_three_trays_beside_clearly_more_have_their_own_degrees_of_freedom(few, many, own):
+    """Mickey & Brown (1966): n - 1 of the fewer never fails too often. Else Welch, by scipy."""
+    from scipy.stats import ttest_ind
+
+    chance = np.random.default_rng(few + many)
+    one, other = chance.normal(size=few), chance.normal(size=many)
+
+    wanted = few - 1 if own else ttest_ind(one, other, equal_var=False).df
+    assert pair_apart(one, other).df == pytest.approx(wanted)
+    assert pair_apart(other, one).df == pytest.approx(wanted)
+
+
 def test_trays_of_no_spread_have_the_degrees_of_freedom_of_both():
-    assert pair_apart(np.array([5.0, 5.0, 5.0]), np.array([4.0, 4.0])).df == 3.0
+    assert pair_apart(np.array([5.0, 5.0, 5.0]), np.array([4.0, 4.0, 4.0, 4.0])).df == 5.0
 
 
 # Student's t, one-sided: 0.95 with 5 df 2.0150, 0.975 with 10 df 2.2281 (any table); two media: 0.95^(1/2)

@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy import stats
 
-from data.verdict import Measured, Verdict, verdict_of
+from data.verdict import Measured, MediumResult, Verdict, verdict_of
 from data.verdict.notes import cautions, how_worked_out
 from data.verdict.outcome import ErrorFrom, Outcome, Why, outcome_of
 from data.verdict.words import Scale, Unit, scale_for, sentence
@@ -246,8 +246,29 @@ def test_spreads_of_few_trays_cannot_be_told_apart() -> None:
     assert verdict.unequal_chance is None
     told = " ".join(how_worked_out(verdict))
     assert "Too few trays" in told
-    assert "a lower limit fails in up to 11 of 100 trials instead of 5" in told
+    assert (
+        "a lower limit fails in up to 11 of 100 trials instead of 5, with eight media in up to 15, and"
+        in told
+    )
     assert "up to 11" not in " ".join(how_worked_out(verdict_of(table(peat=PEAT, mat=MAT), "peat", 5.0)))
+
+
+@pytest.mark.parametrize(("peat", "mat", "said"), [(3, 2, True), (2, 2, False), (1, 1, False)])
+def test_what_one_spread_can_do_is_said_of_two_media_where_blocks_hold_unlike_many(
+    peat: int, mat: int, said: bool
+) -> None:
+    """Three trays and two in a block: 9 to 10 of 100 drawn trials where the fewer scatter thrice as much."""
+    rows = [
+        Measured(block=str(b), medium=m, value=70.0 + 3 * b + (7 * tray + b * b) % 5)
+        for b in range(4)
+        for m, trays in (("peat", peat), ("mat", mat))
+        for tray in range(trays)
+    ]
+
+    verdict = verdict_of(rows[:-1] if (peat, mat) == (1, 1) else rows, "peat", 5.0)
+
+    assert verdict.error_from is ErrorFrom.ALL_MEDIA
+    assert any("a lower limit fails in up to 11" in line for line in how_worked_out(verdict)) is said
 
 
 @pytest.mark.parametrize(
@@ -274,25 +295,69 @@ def test_own_trays_give_the_error_up_to_a_chance_of_one_in_a_hundred_else_it_is_
     assert ("in up to 11" in " ".join(how_worked_out(verdict))) is (error is ErrorFrom.ALL_MEDIA)
 
 
-@pytest.mark.parametrize(("peat", "own"), [(6, True), (5, False)])
-def test_without_blocks_and_with_twice_the_trays_of_one_medium_each_medium_s_own_trays_count(
+def in_no_block(**media: tuple[float, ...]) -> list[Measured]:
+    """Trays of some media of which no block is noted."""
+    return [Measured(block="", medium=m, value=v) for m, there in media.items() for v in there]
+
+
+def test_without_blocks_each_difference_rests_on_its_own_two_media() -> None:
+    """scipy.stats.ttest_ind(mat, peat, equal_var=False) and its confidence_interval(0.9).
+
+    With one spread 7 of 100 drawn trials of four trays each told equal media apart where one scattered thrice
+    as much, and 14 to 18 where there were three trays of it and five or six of the other.
+    """
+    peat, mat = (80.0, 82.0, 81.0, 79.0), (70.0, 78.0, 86.0, 75.0)
+
+    verdict = verdict_of(in_no_block(peat=peat, mat=mat), "peat", 5.0)
+
+    line, welch = verdict.medium("mat"), stats.ttest_ind(mat, peat, equal_var=False)
+    limits = welch.confidence_interval(0.9)  # one-sided 95 % on either side
+    assert verdict.error_from is ErrorFrom.OWN_TRAYS
+    assert (line.df, line.low, line.high) == pytest.approx((welch.df, limits.low, limits.high))
+    assert cautions(verdict) == ()
+    told = " ".join(how_worked_out(verdict))
+    assert "Without blocks each difference rests on its own two media's trays" in told
+    assert "one spread" not in told.replace("not on one common spread", "")
+
+
+def test_of_many_trays_of_one_medium_and_few_of_another_the_few_count() -> None:
+    """Mickey & Brown (1966): n - 1 of the fewer never fails too often; t one-sided 95 % with 2 df is 2.92."""
+    peat, mat = (80.0, 81.0, 82.0, 80.0, 81.0, 82.0), (70.0, 78.0, 86.0)
+
+    line = verdict_of(in_no_block(peat=peat, mat=mat), "peat", 5.0).medium("mat")
+
+    assert line.se == pytest.approx((0.8 / 6 + 64 / 3) ** 0.5)
+    assert (line.df, line.q) == (2, pytest.approx(2.9200, abs=1e-4))
+
+
+@pytest.mark.parametrize(("peat", "own"), [(2, True), (1, False)])
+def test_in_blocks_with_twice_the_trays_of_one_medium_blocks_are_compared_one_by_one(
     peat: int, own: bool
 ) -> None:
-    """Welch: s2/n of both; one spread failed in 16 of 100 drawn trials where the fewer scattered thrice."""
-    values = {"peat": [80.0 + (n % 3) for n in range(peat)], "mat": [70.0, 78.0, 86.0]}
-    rows = [Measured(block="", medium=m, value=v) for m, there in values.items() for v in there]
+    """One spread failed in 12 of 100 drawn trials where the fewer scattered thrice; by blocks it is exact."""
+    rows = [
+        Measured(block=str(b), medium=m, value=value + 3 * b + (5 * tray + b * b) % 3)
+        for b in range(4)
+        for m, value, trays in (("peat", 80.0, peat), ("mat", 70.0 + b % 2, 1))
+        for tray in range(trays)
+    ]
 
     verdict = verdict_of(rows, "peat", 5.0)
 
     assert verdict.error_from is (ErrorFrom.OWN_TRAYS if own else ErrorFrom.ALL_MEDIA)
+    assert verdict.medium("mat").df == 3
     assert any("twice as many trays" in note for note in cautions(verdict)) is own
     assert any("one spread was used" in line for line in how_worked_out(verdict)) is not own
-    if own:
-        assert verdict.medium("mat").se == pytest.approx((0.8 / 6 + 64 / 3) ** 0.5)
-    in_blocks = [replace(row, block=str(n)) for n, row in enumerate(rows)]
-    pairs = [replace(row, block=str(n % 3)) for n, row in enumerate(rows)]
-    assert verdict_of(pairs, "peat", 5.0).error_from is ErrorFrom.ALL_MEDIA
-    assert verdict_of(in_blocks, "peat", 5.0).error_from is ErrorFrom.ALL_MEDIA
+
+
+def test_one_tray_of_a_medium_beside_many_takes_no_sureness_from_the_others() -> None:
+    rows = table(peat=(80.0, 82.0, 84.0), mat=(78.0, 79.5, 82.0), coir=(79.0, 80.0, 83.0))
+
+    verdict = verdict_of([*rows, Measured(block="1", medium="wool", value=60.0)], "peat", 5.0)
+
+    assert verdict.error_from is ErrorFrom.ALL_MEDIA
+    assert verdict.medium("mat").df == 4
+    assert verdict.medium("wool").missing["outcome"] is Why.ONE_TRAY
 
 
 def on_shelves(per_shelf: int, *media_of_blocks: dict[str, float]) -> list[Measured]:
@@ -495,11 +560,14 @@ def test_of_trays_that_stand_alone_in_their_blocks_no_spread_is_told() -> None:
 
 def test_a_medium_without_an_error_of_its_own_gets_no_interval_and_says_why() -> None:
     rows = table(peat=PEAT, coir=MAT, mat=(70.0, None, None))
+    second = Measured(block="1", medium="mat", value=70.0)
 
-    line = verdict_of(rows, "peat", 5.0, own_trays=True).medium("mat")
+    one = verdict_of(rows, "peat", 5.0, own_trays=True).medium("mat")
+    two = verdict_of([*rows, second], "peat", 5.0, own_trays=True).medium("mat")
 
-    assert line.difference == pytest.approx(70.0 - ((80.0 + 71.0) / 2 + 10.0 / 2))  # its block holds both
-    assert (line.low, line.missing["low"]) == (None, Why.NO_ERROR)
+    assert one.difference == pytest.approx(70.0 - ((80.0 + 71.0) / 2 + 10.0 / 2))  # its block holds both
+    assert (one.low, one.missing["low"]) == (None, Why.ONE_TRAY)
+    assert (two.low, two.missing["low"]) == (None, Why.NO_ERROR)
 
 
 @pytest.mark.parametrize("asked", [{"by_shelf": True}, {"own_trays": True}])
@@ -525,11 +593,10 @@ def test_two_media_without_any_spread_of_their_own_are_asked_without_a_word_to_t
         for value in values
     ]
 
-    usual, own = (verdict_of(rows, "peat", 5.0, own_trays=own) for own in (False, True))
+    verdict = verdict_of(rows, "peat", 5.0)
 
-    assert usual.medium("mat").outcome is Outcome.NOT_SHOWN
-    assert own.medium("mat").missing["outcome"] is Why.NO_SPREAD
-    assert own.medium("coir").df == pytest.approx(1.0)  # Satterthwaite: coir alone scatters, by 1 df
+    assert verdict.medium("mat").missing["outcome"] is Why.NO_SPREAD
+    assert verdict.medium("coir").df == pytest.approx(1.0)  # Satterthwaite: coir alone scatters, by 1 df
 
 
 def test_a_margin_of_zero_is_named() -> None:
@@ -710,6 +777,13 @@ def test_settings_of_shelves_and_media_are_compared_set_by_set() -> None:
     assert verdict.medium("peat, warm").difference == pytest.approx(2.5)
 
 
+def settles(line: MediumResult, repeats: int, now: int, compared: int, free: float = 1.0) -> float:
+    """By scipy's noncentral t: the chance of so many repeats of a line that has `now`, for a margin of 2."""
+    df = free * (repeats - 1)
+    limit = stats.t.ppf(0.95 ** (1 / compared), df)
+    return float(stats.nct.sf(limit, df, (2.0 + line.difference) / (line.se * (now / repeats) ** 0.5)))
+
+
 def test_sets_that_would_settle_it_are_counted_as_sets_are_read() -> None:
     """By scipy's noncentral t: as many reach a chance of 0.8 against Sidak's limit, one fewer does not."""
     slips = (0.0, 3.0, -2.0, 1.0, -3.0)
@@ -723,12 +797,57 @@ def test_sets_that_would_settle_it_are_counted_as_sets_are_read() -> None:
     line = verdict_of(rows, "peat, cold", 2.0, by_shelf=True).medium("peat, warm")
     assert line.outcome is Outcome.NOT_SHOWN
 
-    def chance(sets: int) -> float:
-        error = line.se * (len(slips) / sets) ** 0.5
-        limit = stats.t.ppf(0.95 ** (1 / 3), sets - 1)
-        return float(stats.nct.sf(limit, sets - 1, (2.0 + line.difference) / error))
+    now = len(slips)
+    assert settles(line, line.enough, now, 3) >= 0.8 > settles(line, line.enough - 1, now, 3)
 
-    assert chance(len(slips) + line.further) >= 0.8 > chance(len(slips) + line.further - 1)
+
+def test_trays_that_would_settle_it_fill_as_many_shelves_as_it_takes() -> None:
+    """Shelves of two and three trays: a further shelf with three scatters no more than those seen."""
+    slips = (0.0, 1.5, -1.2, 0.8)
+    rows = [
+        Measured(block=str(b), shelf=f"{b}{medium}", medium=medium, value=80 + slip * side + tray - n / 2)
+        for b, slip in enumerate(slips)
+        for medium, side, n in (("peat", 1, 3 - (b == 3)), ("mat", -1, 2 + (b == 0)))
+        for tray in range(n)
+    ]  # fmt: skip
+
+    line = verdict_of(rows, "peat", 2.0).medium("mat")
+
+    assert line.outcome is Outcome.NOT_SHOWN
+    assert line.n == 9  # on four shelves; peat has 11
+    shelves, over = divmod(line.enough, 3)
+    assert over == 0
+    assert settles(line, shelves, 4, 1) >= 0.8 > settles(line, shelves - 1, 4, 1)
+
+
+def test_where_blocks_hold_several_trays_and_count_one_by_one_those_that_settle_it_fill_blocks() -> None:
+    slips = (0.0, 3.0, -2.0, 1.0, -3.0)
+    rows = [
+        Measured(block=str(b), medium=medium, value=80 + slip * side + tray)
+        for b, slip in enumerate(slips)
+        for medium, side in (("peat", 1), ("mat", -1))
+        for tray in range(2)
+    ]
+
+    line = verdict_of(rows, "peat", 2.0, own_trays=True).medium("mat")
+
+    assert line.n == 10
+    blocks, over = divmod(line.enough, 2)
+    assert over == 0
+    assert settles(line, blocks, 5, 1) >= 0.8 > settles(line, blocks - 1, 5, 1)
+
+
+def test_trays_that_would_settle_it_without_blocks_are_counted_as_they_are_read() -> None:
+    """Satterthwaite: variances a and b add (a + b)^2 / (a^2 + b^2) degrees of freedom a tray."""
+    peat, mat = (77.0, 83.0, 80.0, 77.0, 83.0), (79.0, 81.0, 80.0, 79.0, 81.0, 80.0)
+
+    line = verdict_of(in_no_block(peat=peat, mat=mat), "peat", 2.0).medium("mat")
+
+    new, old = stats.tvar(mat), stats.tvar(peat)
+    even = replace(line, se=((new + old) / 5) ** 0.5)  # as with five trays of each
+    free = (new + old) ** 2 / (new**2 + old**2)
+    assert line.outcome is Outcome.NOT_SHOWN
+    assert settles(even, line.enough, 5, 1, free) >= 0.8 > settles(even, line.enough - 1, 5, 1, free)
 
 
 def test_one_set_of_shelves_is_no_test_of_what_belongs_to_the_shelf() -> None:
