@@ -2,7 +2,7 @@
 
 In    a book, the name of a trial, whether the short version is wanted; it is read in a background thread
 Out   `Report`
-Not   drawing (`gui/report`), the words that are always the same (`fixed.py`)
+Not   drawing (`gui/report`), what each part says (`planned.py`, `conditions.py`, ...; `fixed.py`: always)
 
 A trial without trays, photos or plan gives sentences that say so. Nothing of a photo's own notes (place,
 camera) is read: pictures are the top views.
@@ -12,18 +12,17 @@ from collections.abc import Callable, Iterator, Sequence
 from typing import TYPE_CHECKING
 
 from data.cancel import CancelToken
-from data.plan.words import kept_words
 from data.records import Tray
 from data.report.beside import look_blocks, material_blocks, wrong_blocks
 from data.report.conditions import condition_blocks, left_out_words
-from data.report.content import Block, Grid, Heading, IntervalFigure, Paragraph, Report, VerdictGrid
+from data.report.content import Block, Heading, IntervalFigure, Paragraph, Report, VerdictGrid
 from data.report.fixed import CAUTIONS, methods
 from data.report.pictures import growth_blocks, picture_blocks, shown_photos
+from data.report.planned import plan_blocks
 from data.sentence import Sentence
 from data.trial import MeasureKind
 from data.upkeep.lostviews import lost_views, make_lost_views
 from data.verdict.apart import counted_trays
-from data.verdict.conditionwords import all_of, level_words
 from data.verdict.measurewords import kind_words, mover_words
 from data.verdict.notes import cautions, how_worked_out
 from data.verdict.surewords import camera_words, otherwise_words
@@ -68,7 +67,7 @@ def read_report(
     name = trial_for_report(book, trial)
     if name and name not in book.trials():
         raise KeyError(name)
-    reading = _Reading(book, name, short, cancel or CancelToken(), progress)
+    reading = _Reading(book, name, cancel or CancelToken(), progress, short=short)
     return Report(
         title=name or str(Sentence("No trial yet")),
         subtitle=Sentence("Report of a trial of growing media, made on {day}.", day=_day(book.today())),
@@ -82,7 +81,7 @@ class _Reading:
     """One trial on its way into a report."""
 
     def __init__(
-        self, book: "Book", trial: str, short: bool, cancel: CancelToken, progress: Progress
+        self, book: "Book", trial: str, cancel: CancelToken, progress: Progress, *, short: bool
     ) -> None:
         self.book, self.trial, self.short = book, trial, short
         self.cancel, self.progress = cancel, progress
@@ -104,7 +103,7 @@ class _Reading:
 
     def blocks(self) -> Iterator[Block]:
         self._step(0)
-        yield from self._plan()
+        yield from plan_blocks(self.book, self.trial, self.plans)
         if not self.trays:
             yield Heading(text=Sentence("Answers"))
             yield Paragraph(
@@ -130,84 +129,6 @@ class _Reading:
         yield from self._methods()
         yield from self._cautions()
         self._step(STEPS)
-
-    # --- the plan
-
-    def _plan(self) -> Iterator[Block]:
-        yield Heading(text=Sentence("What was asked"))
-        if not self.trial:
-            yield Paragraph(
-                text=Sentence("This book has no trial. Plan one, and its report will stand here.")
-            )
-            return
-        if not self.plans:
-            yield self._no_plan()
-            return
-        first, last = self.plans[0], self.plans[-1]
-        plan = last.plan
-        if plan.words:
-            yield Paragraph(text=plan.words)
-        yield Paragraph(text=kept_words(first))
-        for kept in self.plans[1:]:
-            yield Paragraph(
-                text=Sentence(
-                    "The plan was changed later. {when} Version {version}: {why}.",
-                    when=kept_words(kept),
-                    version=kept.version,
-                    why=kept.why.rstrip(".") or "-",
-                ),
-                role="caution" if kept.after_sowing else "",
-            )
-        yield Grid(
-            name=Sentence("What was fixed"),
-            head=(
-                Sentence("Fixed only after sowing") if last.after_sowing else Sentence("Fixed beforehand"),
-                Sentence("As planned"),
-            ),
-            rows=tuple(self._plan_rows()),
-            wide=(0, 1),
-            spare=1,
-        )
-
-    def _no_plan(self) -> Paragraph:
-        if self.book.trial_said(self.trial).margin_points is None:
-            return Paragraph(text=Sentence("No plan was kept for this trial: nothing was fixed beforehand."))
-        return Paragraph(
-            text=Sentence(
-                "No plan was kept for this trial. A margin was set; the answers say when. Nothing else was "
-                "fixed beforehand."
-            )
-        )
-
-    def _plan_rows(self) -> Iterator[tuple[str, str]]:
-        plan = self.plans[-1].plan
-        yield Sentence("Trusted"), plan.trusted
-        yield Sentence("Against it"), ", ".join(plan.new_treatments)
-        for crop in plan.crops:
-            yield (
-                Sentence("Crop"),
-                Sentence("{crop}, read on day {day}", crop=crop.name, day=crop.read_on_day),
-            )
-        for number, measure in enumerate(plan.measures):
-            yield (
-                Sentence("Measure that decides") if number == 0 else Sentence("Beside it"),
-                Sentence(
-                    "{measure}, margin {margin:g} {unit}",
-                    measure=kind_words(measure.kind),
-                    margin=measure.margin,
-                    unit=measure.unit,
-                ),
-            )
-        if plan.same:
-            yield Sentence("The same for all"), all_of([level_words(*one) for one in plan.same.items()])
-        yield (
-            Sentence("Trays"),
-            Sentence(
-                "{trays} of each treatment and crop, in blocks: {blocks}",
-                trays=plan.trays_per_treatment,
-                blocks="; ".join(block.name for block in plan.blocks),
-            ),
-        )
 
     # --- answers
 
