@@ -6,6 +6,7 @@ Not   keeping them (`quickentry.py`), what a line means (`quickline.py`)
 """
 
 from collections import deque
+from collections.abc import Iterator
 
 from data.entry.units import UnitSystem
 from data.events import EventKind
@@ -16,14 +17,16 @@ from gui.notes.view import event_words
 __all__ = ["Noted", "what_words", "where_words"]
 
 SHOWN = 3
+UNKEPT_SHOWN = 6
 
 
 class Noted:
-    """The last few, as long as none of them is taken back."""
+    """The last few, as long as none of them is taken back; what was not kept, until it is."""
 
     def __init__(self) -> None:
         self._last: deque[str] = deque(maxlen=SHOWN)
         self._asked: QuickEntry | None = None  # until it or another one is kept
+        self._unkept: dict[object, str] = {}
 
     def __bool__(self) -> bool:
         return bool(self._last)
@@ -32,22 +35,52 @@ class Noted:
         """Nothing was noted that could be read back."""
         self._last.clear()
 
+    def begin_anew(self) -> None:
+        """Another book."""
+        self._last.clear()
+        self._asked = None
+        self._unkept.clear()
+
     def ask(self, entry: QuickEntry) -> None:
         """This one is asked about."""
         self._asked = entry
 
     def keep(self, entry: QuickEntry, value: float | None, system: UnitSystem) -> str:
         """This one is kept: the sentence; what was asked about before it, of other trays, was not kept."""
-        if self._asked is not None and self._asked.trays != entry.trays:
-            self._last.append(self.unkept_words(self._asked, system))
+        if self._asked is not None and _of(self._asked) != _of(entry):
+            self._unkept[_of(self._asked)] = _named(self._asked, system)
         self._asked = None
+        self._unkept.pop(_of(entry), None)
         self._last.append(f"{where_words(entry)} {what_words(entry, value, system)}")
-        return translate("QuickLine", "Noted: {what}").format(what=" · ".join(self._last))
+        words = translate("QuickLine", "Noted: {what}").format(what=" · ".join(self._last))
+        return " · ".join([words, *self._not_kept()])
+
+    def _not_kept(self) -> Iterator[str]:
+        """What was asked about and typed over, until it is typed again: nothing may get lost on the way."""
+        if not self._unkept:
+            return
+        shown, more = list(self._unkept.values())[:UNKEPT_SHOWN], len(self._unkept) - UNKEPT_SHOWN
+        words = translate("QuickLine", "Not kept, since a question stood open: {what}")
+        if more > 0:
+            words = translate("QuickLine", "Not kept, since a question stood open: {what} and {n} more")
+        yield words.format(what=", ".join(shown), n=more)
+
+    @property
+    def misses(self) -> bool:
+        """Whether something was not kept that nobody has typed again."""
+        return bool(self._unkept)
 
     def unkept_words(self, entry: QuickEntry, system: UnitSystem) -> str:
         """That one was asked about and not kept."""
-        what = f"{where_words(entry)} {what_words(entry, entry.value, system)}"
-        return translate("QuickLine", "{what} not kept").format(what=what.strip())
+        return translate("QuickLine", "{what} not kept").format(what=_named(entry, system))
+
+
+def _of(entry: QuickEntry) -> object:
+    return entry.kind, tuple(tile.tray_id for tile in entry.trays)
+
+
+def _named(entry: QuickEntry, system: UnitSystem) -> str:
+    return f"{where_words(entry)} {what_words(entry, entry.value, system)}".strip()
 
 
 def where_words(entry: QuickEntry) -> str:

@@ -114,7 +114,7 @@ class QuickLine(QWidget):
     def show_trays(self, book: "Book | None", tiles: Sequence[Tile], tags: Mapping[int, TrayId]) -> None:
         """The trays that can be named from now on."""
         if book is not self._book:
-            self._noted.clear()
+            self._noted.begin_anew()
             self._say("")
         self._book, self._tiles, self._tags = book, tiles, tags
         self.show_chosen()
@@ -193,13 +193,24 @@ class QuickLine(QWidget):
         if not isinstance(kind, ReadingKind) or len(first.trays) != 1:
             return first
         tray = first.trays[0].tray_id
-        earlier = {tray: self._earlier(tray, kind)}
-        return quick_entry(self.line.text(), kind, self._tiles, chosen, self._tags, earlier, self.system)
+        earlier, beside = {tray: self._earlier(tray, kind)}, self._beside(first.trays[0], kind)
+        return quick_entry(
+            self.line.text(), kind, self._tiles, chosen, self._tags, earlier, self.system, beside
+        )
 
     def _earlier(self, tray: TrayId, kind: ReadingKind) -> Sequence[float]:
         assert self._book is not None
         found: Sequence[Reading] = self._book.readings(tray, kind, since=self._book.now() - LATELY)
         return [one.value for one in found]
+
+    def _beside(self, tile: Tile, kind: ReadingKind) -> Sequence[float]:
+        """Numbers of other trays of its crop; a weight is held against the tray's own alone."""
+        if kind is ReadingKind.WEIGHT:
+            return ()
+        assert self._book is not None
+        mates = {one.tray_id for one in self._tiles if one.crop == tile.crop} - {tile.tray_id}
+        found = self._book.readings(kind=kind, since=self._book.now() - LATELY)
+        return [one.value for one in found if one.tray_id in mates]
 
     def _ask(self, entry: QuickEntry) -> None:
         self._open = entry
@@ -271,7 +282,8 @@ class QuickLine(QWidget):
             self.next_wanted.emit()
 
     def _tell(self, entry: QuickEntry, value: float | None) -> None:
-        self._say(self._noted.keep(entry, value, self.system))
+        words = self._noted.keep(entry, value, self.system)
+        self._say(words, "notice" if self._noted.misses else "soft")
         where, what = where_words(entry), what_words(entry, value, self.system)
         self.kept.emit(self.tr("{where}: {what}. Ctrl+Z takes it back.").format(where=where, what=what))
 

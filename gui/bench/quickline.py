@@ -27,6 +27,7 @@ if TYPE_CHECKING:
 __all__ = ["KINDS", "Kind", "QuickEntry", "figure_words", "quick_entry"]
 
 Kind = ReadingKind | EventKind
+ABOUT = 0.25  # beyond the least and the most of a crop's other trays
 # what is noted in the morning, the most usual first
 KINDS: tuple[Kind, ...] = (
     ReadingKind.WEIGHT,
@@ -70,6 +71,7 @@ def quick_entry(
     tags: Mapping[int, TrayId],
     earlier: Mapping[TrayId, Sequence[float]],
     system: UnitSystem = UnitSystem.METRIC,
+    beside: Sequence[float] = (),
 ) -> QuickEntry:
     """Read a line.
 
@@ -79,6 +81,8 @@ def quick_entry(
     chosen : those that are chosen on the rack; a line without a tray is for them.
     tags : number of the tag -> tray.
     earlier : the tray's earlier numbers of this kind, in the book's unit, newest last.
+    beside : numbers of this kind lately kept of other trays of its crop: what is like them is not asked
+        about.
     """
     words = text.split()
     named, rest = _named(words, tiles, tags, numbers=isinstance(kind, ReadingKind))
@@ -98,7 +102,8 @@ def quick_entry(
     typed = read_typed(" ".join(rest), kind, before, system)
     if typed.value is None and typed.doubt is None:
         return QuickEntry(kind=kind, trays=trays, problem=spoken(typed.reason))
-    odd = "" if typed.doubt else _odd(kind, typed.value, trays, before)
+    ordinary = typed.value is not None and _is_like(typed.value, beside)
+    odd = "" if typed.doubt or ordinary else _odd(kind, typed.value, trays, before)
     return QuickEntry(kind=kind, trays=trays, value=typed.value, doubt=typed.doubt, odd=odd)
 
 
@@ -109,6 +114,11 @@ def figure_words(kind: Kind, value: float | None, system: UnitSystem) -> str:
     quantity = quantity_of(kind.unit)
     plain = f"{in_figures(value, '.4g')} {unit_words(kind.unit)}"
     return plain if quantity is None else spoken(say(value, quantity, system))
+
+
+def _is_like(value: float, beside: Sequence[float]) -> bool:
+    """Whether a number lies about where a person has kept others."""
+    return bool(beside) and min(beside) * (1 - ABOUT) <= value <= max(beside) * (1 + ABOUT)
 
 
 def _odd(kind: ReadingKind, value: float | None, trays: Sequence[Tile], before: Sequence[float]) -> str:

@@ -5472,11 +5472,11 @@ bewährt</translation>
         </message>
         <message>
             <source>Not kept, since a question stood open: {what}</source>
-            <translation type="unfinished" />
+            <translation>Nicht gespeichert, weil eine Frage offen blieb: {what}</translation>
         </message>
         <message>
             <source>Not kept, since a question stood open: {what} and {n} more</source>
-            <translation type="unfinished" />
+            <translation>Nicht gespeichert, weil eine Frage offen blieb: {what} und {n} weitere</translation>
         </message>
         <message>
             <source>{what} not kept</source>

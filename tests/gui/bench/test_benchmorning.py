@@ -17,6 +17,7 @@ from data.entry.units import UnitSystem
 from data.events import EventKind
 from data.readings import NewReading, ReadingKind
 from data.records import LookKind, TrayId
+from gui.bench.quickline import KINDS
 from gui.bench.rack import Narrowing
 from gui.bench.screen import Bench
 from gui.bench.view import Reading, bench_state
@@ -247,7 +248,41 @@ def test_who_types_on_without_reading_the_question_loses_no_number_and_answers_n
 
     kept = [(one.tray_id, one.value) for one in rack_book.readings(kind=ReadingKind.WEIGHT)]
     assert kept == [(tray(rack_book, "A1"), 800.0), (tray(rack_book, "A2"), 900.0)]
-    assert quick.said.text() == "Noted: A1 28.4 g not kept · A2 900 g"
+    assert quick.said.text() == "Noted: A2 900 g · Not kept, since a question stood open: A1 28.4 g"
+
+
+def test_what_was_not_kept_stays_named_until_it_is_typed_again(morning: Bench, rack_book: Book) -> None:
+    """A rack is weighed with the eyes on the scale: four numbers later the lost one still stands there."""
+    weigh_a1(rack_book)
+    quick = morning.quick
+    typed(morning, "A1 28.4")
+    for letter in "A2 900":
+        QTest.keyClicks(quick.instead if quick.instead.isVisible() else quick.line, letter)
+    QTest.keyClick(quick.line, Qt.Key.Key_Enter)
+
+    for number in (910, 920, 930, 940):
+        typed(morning, f"A2 {number}")
+    assert quick.said.text().endswith(" · Not kept, since a question stood open: A1 28.4 g")
+
+    typed(morning, "A1 805")
+    assert quick.said.text() == "Noted: A2 930 g · A2 940 g · A1 805 g"
+
+
+def test_a_crop_that_yields_more_than_is_common_is_asked_about_once_and_not_at_every_tray(
+    morning: Bench, rack_book: Book
+) -> None:
+    """Else the heaviest trays alone would be missing, and the medium that grew them would look worse."""
+    quick = morning.quick
+    quick.kind.setCurrentIndex(KINDS.index(ReadingKind.FRESH_MASS))
+
+    typed(morning, "A1 900")
+    assert "is unusual" in quick.said.text()
+    QTest.mouseClick(quick.as_typed, Qt.MouseButton.LeftButton)
+    typed(morning, "A2 980")
+    assert quick.said.text() == "Noted: A1 900 g · A2 980 g"
+
+    typed(morning, "B1 1900")
+    assert "is unusual" in quick.said.text()
 
 
 def test_a_grower_who_thinks_in_ounces_types_them(morning: Bench, rack_book: Book) -> None:
