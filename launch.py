@@ -34,7 +34,7 @@ LIBRARIES = (
 APT_LINE = f"sudo apt install --no-install-recommends python3-venv {LIBRARIES}"
 
 
-class NotReady(Exception):  # noqa: N818  an answer to a person, no fault of ours
+class NotReady(Exception):
     """This machine lacks something; the message is the sentence that says what to do."""
 
 

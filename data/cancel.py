@@ -10,7 +10,7 @@ import threading
 __all__ = ["CancelToken", "Cancelled"]
 
 
-class Cancelled(Exception):  # noqa: N818 (no error: the person wanted it)
+class Cancelled(Exception):
     """The person has cancelled; everything kept so far stays."""
 
 

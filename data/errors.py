@@ -5,7 +5,6 @@ Out   a `BookError` whose text says what is wrong, what was kept and what to do
 Not   our own mistakes: a wrong query or a broken rule of the tables stays loud
 """
 
-# ruff: noqa: N818 (the names say what the book is, not that it is an error)
 import errno
 import sqlite3
 from collections.abc import Iterator

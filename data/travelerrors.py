@@ -5,7 +5,6 @@ Out   a `BookError` whose text says what is wrong, what was kept and what to do
 Not   what happens to a book on its own disk (`errors.py`)
 """
 
-# ruff: noqa: N818 (the names say what the file is, not that it is an error)
 import errno
 from collections.abc import Iterator
 from contextlib import contextmanager

@@ -12,6 +12,8 @@ import logging
 import os
 import shutil
 import sys
+from collections.abc import Iterable
+from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -32,7 +34,7 @@ from gui.places import Places
 from gui.style.icon import icon
 from gui.style.wardrobe import Wardrobe
 from gui.window import Window
-from gui.work import Report, Work
+from gui.work import Report, Task, Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -214,26 +216,25 @@ class Start(QObject):
     def _warm(self) -> None:
         """Load what the other places, the first photo and the first change will need."""
 
-        def load(_token: CancelToken, _report: Report) -> None:
-            import gui.intake.screen
-            import gui.materials.screen
-            import gui.plan.screen
-            import gui.traysheet.screen
-            import gui.verdict.screen  # noqa: F401
-
-        def load_heavy(_token: CancelToken, _report: Report) -> None:
-            import sqlite_utils  # noqa: F401
-
-            import vision.photo  # noqa: F401
-
-        self._window.work.start(load).finished.connect(self._making.start)
-        self._window.work.start(load_heavy)
+        work, places = self._window.work, self._window.screens
+        work.start(_loading(f"gui.{place}.screen" for place in places)).finished.connect(self._making.start)
+        work.start(_loading(("sqlite_utils", "vision.photo")))
 
     @Slot()
     def _make_next(self) -> None:
         """Make one more place in a moment when nothing else is wanted."""
         if not self._window.isVisible() or not self._window.screens.make_next():
             self._making.stop()
+
+
+def _loading(modules: Iterable[str]) -> Task:
+    """A task that imports modules, so that whoever needs them later waits no more."""
+
+    def load(_token: CancelToken, _report: Report) -> None:
+        for name in modules:
+            import_module(name)
+
+    return load
 
 
 def _whole_demo(folder: Path) -> "Book":

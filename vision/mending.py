@@ -15,12 +15,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from vision.cielab import lab
-from vision.colour import measure_colour
+from vision.colour import Colour, measure_colour
 from vision.ownmm import stand_of
 from vision.planes import Pixels
 from vision.reason import Reason
 from vision.scored import Score, Scored
-from vision.stand import measure_stand
+from vision.stand import Stand, measure_stand
 from vision.tissue import Label, Labels, Mask, canopy
 
 __all__ = ["Mended", "decode_mask", "encode_mask", "mend", "mend_labels"]
@@ -97,13 +97,11 @@ def mend(scored: Scored, mask: Mask) -> Scored:
     return replace(scored, labels=labels, score=_with(old, stand=stand, colour=colour))
 
 
-def _with(old: Score, **parts: object) -> Score:
+def _with(old: Score, *, stand: Stand, colour: Colour) -> Score:
     gone = set(old.stand.reasons) | set(old.colour.reasons)
-    score = replace(old, coverage_sd=None, **parts)  # type: ignore[arg-type]
     missing = {name: reason for name, reason in old.missing.items() if name not in gone}
-    missing |= score.stand.reasons
-    missing |= score.colour.reasons
-    return replace(score, missing=missing | {"coverage_sd": Reason.MENDED})
+    missing |= {**stand.reasons, **colour.reasons, "coverage_sd": Reason.MENDED}
+    return replace(old, stand=stand, colour=colour, coverage_sd=None, missing=missing)
 
 
 def encode_mask(mask: Mask) -> bytes:

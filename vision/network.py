@@ -22,7 +22,7 @@ FOLDER = Path(__file__).parent / "models"
 _kept = threading.local()
 
 
-class ModelDamaged(Exception):  # noqa: N818  an answer to the grower, no fault of ours
+class ModelDamaged(Exception):
     """A network's file is missing, or is not the one that belongs to this version."""
 
 

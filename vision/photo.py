@@ -75,7 +75,7 @@ warnings.filterwarnings(
 )  # odd metadata is no news for a grower
 
 
-class PhotoRefused(Exception):  # noqa: N818  an answer to the grower, no fault of ours
+class PhotoRefused(Exception):
     """The file cannot be used as a photo; `reason` says why and what to do, `name` which file."""
 
     def __init__(self, name: str, reason: Reason) -> None:

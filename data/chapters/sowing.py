@@ -23,7 +23,7 @@ SAME = (
 )  # fmt: skip
 
 
-class TagOnTray(Exception):  # noqa: N818 (told to the grower as `TagTaken`)
+class TagOnTray(Exception):
     """The tag is on a tray that still grows."""
 
 

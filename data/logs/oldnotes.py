@@ -7,13 +7,15 @@ Not   bytes to cells (`oldtable.py`), keeping them (`chapters/oldbook.py`), expo
 
 A line needs crop, medium and the day of sowing. A column that is not known goes into the tray's note, with
 its heading, so nothing that was written is lost. Dates that can be read in two ways are asked about, never
-guessed.
+guessed. A table of several media without a column for the trial is one trial, with a block of each day of
+sowing: what was sown on another day had other weather.
 """
 
 import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime, time
+from pathlib import PurePath
 
 from data.entry.units import Quantity, parse
 from data.growing.conditions import next_code
@@ -68,8 +70,13 @@ def read_old_notes(
     *,
     fields: Sequence[Field | None] | None = None,
     order: DateOrder | None = None,
+    name: str = "",
 ) -> OldNotes:
     """Read a file; `fields` and `order` as the grower has said, else as found.
+
+    Parameters
+    ----------
+    name : of the file. A table that compares media and names no trial is a trial called like it.
 
     Raises
     ------
@@ -99,7 +106,23 @@ def read_old_notes(
         return replace(notes, question=_which_order(asked))
     reading = _Reading(table.headings, taken, order)
     trays = tuple(tray for number, cells in rows if (tray := reading.tray(number, cells)) is not None)
-    return replace(notes, trays=trays, refused=tuple(reading.refused))
+    return _as_trial(replace(notes, trays=trays, refused=tuple(reading.refused)), PurePath(name).stem)
+
+
+def _as_trial(notes: OldNotes, name: str) -> OldNotes:
+    """What is compared needs a trial; trays that were sown on one day are taken for one of its blocks."""
+    media: dict[str, set[str]] = {}
+    for tray in notes.trays:
+        media.setdefault(tray.new.crop, set()).add(tray.new.medium)
+    if not name.strip() or Field.TRIAL in notes.fields or all(len(one) < 2 for one in media.values()):
+        return notes
+    in_blocks = Field.BLOCK in notes.fields
+
+    def put(tray: OldTray) -> OldTray:
+        block = tray.new.block if in_blocks else f"{tray.new.sown_at:%Y-%m-%d}"
+        return replace(tray, new=replace(tray.new, trial=name.strip(), block=block))
+
+    return replace(notes, trays=tuple(map(put, notes.trays)))
 
 
 # --- columns
@@ -170,7 +193,7 @@ def _which_order(asked: tuple[str, tuple[date, ...]] | None) -> Sentence:
 # --- lines
 
 
-class _LeftOut(Exception):  # noqa: N818  a fact about a line
+class _LeftOut(Exception):
     """A line that cannot be a tray, and why."""
 
     def __init__(self, why: Sentence) -> None:

@@ -34,7 +34,7 @@ NUMBER = re.compile(r"\s*[<>~]?\s*[+\-−]?\s*(\d[\d.,'’  ]*|[.,]\d+)\s*(?:[^\
 Row = tuple[int, list[str]]  # line in the file, from 1; cells
 
 
-class NotALog(Exception):  # noqa: N818   (it says what the file is)
+class NotALog(Exception):
     """The file holds no table of readings; the text is for the grower."""
 
     def __init__(self, sentence: Sentence) -> None:

@@ -30,7 +30,7 @@ LARGE_PHOTO = "1 GiB"  # a photo on its way to a worker is no mistake to be warn
 Scorer = Callable[[Path], Any]
 
 
-class NotHere(Exception):  # noqa: N818  an answer of a worker, no fault
+class NotHere(Exception):
     """This worker does not see the photo under its path, or sees another one."""
 
 

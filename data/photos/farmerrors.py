@@ -5,7 +5,6 @@ Out   an error whose text says what is wrong, what was kept and what to do
 Not   what happens to a book (`data/errors.py`), the farm itself (`farm.py`)
 """
 
-# ruff: noqa: N818 (the names say what the farm is, not that it is an error)
 from typing import Self
 
 __all__ = ["FarmLost", "FarmMissing", "KilledByPhoto"]

@@ -44,11 +44,11 @@ CHUNK = 1 << 20
 LEFTOVER_AFTER_S = 3600.0  # no copy of one photo, nor of the database, takes an hour
 
 
-class Altered(Exception):  # noqa: N818 (a fact about the file, told as a reason)
+class Altered(Exception):
     """The file is no longer the one that was scored."""
 
 
-class Gone(Exception):  # noqa: N818 (likewise)
+class Gone(Exception):
     """The file can no longer be read, a card pulled out, say: no fault of the book's."""
 
 

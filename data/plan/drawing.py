@@ -39,7 +39,7 @@ LEAST_FOR_MEAN = 3  # places of a treatment; with fewer their mean says little
 FIRST_TAG, LAST_TAG = 10, 586
 
 
-class NoTagsLeft(ValueError):  # noqa: N818 (said to the grower as a sentence)
+class NoTagsLeft(ValueError):
     """More trays stand at the same time than there are tags left between 10 and 586."""
 
 

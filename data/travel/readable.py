@@ -35,7 +35,7 @@ UNKNOWN = (
 ROWS_BETWEEN = 500  # looks at the cancel token
 
 
-class Unreadable(Exception):  # noqa: N818  a fact about a file
+class Unreadable(Exception):
     """A row that cannot be read; the text names file, row and what is wrong."""
 
 

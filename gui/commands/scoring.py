@@ -33,7 +33,7 @@ AHEAD = 2  # photos that wait ready for a worker
 OURS = ("_labels.png", "_overlay.jpg")  # never scored as photos where they lie beside them
 
 
-class CannotWrite(Exception):  # noqa: N818  what the disk said, no fault of ours
+class CannotWrite(Exception):
     """A folder or file for the pictures cannot be written; the message says which and what to do."""
 
 

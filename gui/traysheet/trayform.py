@@ -31,7 +31,7 @@ FAR = timedelta(days=365)  # a year that is half typed: what is dark stays where
 MOST_DIGITS = 4  # of a place on a shelf
 
 
-class Trouble(Exception):  # noqa: N818 (told beside the field)
+class Trouble(Exception):
     """A field cannot be read."""
 
     def __init__(self, field: QWidget, words: str) -> None:

@@ -1,24 +1,20 @@
 """How the light of rendered photos is judged, through their true corners: a table with the worst cases.
 
-EVENSTAND_PHOTOS=FOLDER python tests/bench/test_light_of_photos.py   (photos NAME.jpg with NAME_truth.json)
+EVENSTAND_PHOTOS=FOLDER python -m tests.bench.test_light_of_photos   (photos NAME.jpg with NAME_truth.json)
 """
 
 import json
 import os
-import sys
 import time
 from dataclasses import dataclass
 from pathlib import Path
 
 import pytest
 
-ROOT = Path(__file__).parents[2]
-sys.path.insert(0, str(ROOT))
-
-from vision.corners import Corners, CornersFrom  # noqa: E402
-from vision.light import Light, judge_light, surroundings_tint  # noqa: E402
-from vision.photo import read_photo  # noqa: E402
-from vision.topview import make_top_view  # noqa: E402
+from vision.corners import Corners, CornersFrom
+from vision.light import Light, judge_light, surroundings_tint
+from vision.photo import read_photo
+from vision.topview import make_top_view
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

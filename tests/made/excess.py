@@ -60,7 +60,7 @@ class ExcessGreenTissue:
     name = "excess green"
     version = "2"
 
-    def label(self, top: Pixels, px_per_mm: float | None) -> TissueMap:  # noqa: ARG002   needs no scale
+    def label(self, top: Pixels, px_per_mm: float | None) -> TissueMap:
         """Labels: green canopy or medium."""
         index = excess_green(top)
         levels = np.asarray(cv2.convertScaleAbs(index + 1, alpha=85), np.uint8)

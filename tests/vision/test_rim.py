@@ -134,10 +134,10 @@ class EndAside:
         self.size = size
         self._off = np.array([*[-long_sides_mm] * 2, *[long_sides_mm] * 2, 0.0, 0.0, 5.0, 5.0])
 
-    def is_at(self, laid: Laid) -> bool:  # noqa: ARG002  (as `_Rim` is asked)
+    def is_at(self, laid: Laid) -> bool:
         return False
 
-    def found(self, plane: Plane, begin: Laid) -> tuple[Laid, Beside, np.ndarray]:  # noqa: ARG002
+    def found(self, plane: Plane, begin: Laid) -> tuple[Laid, Beside, np.ndarray]:
         after = begin.moved(np.array([2.5, 0.0, 2.5 * REACH_MM / HALF_MM[0], 0.0]))
         return after, Beside(self._off + after.beside(begin), np.ones(8)), np.eye(4)
 

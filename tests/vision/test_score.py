@@ -30,7 +30,7 @@ class Painted:
     name = "painted"
     version = "7"
 
-    def label(self, top, px_per_mm):  # noqa: ARG002  (the protocol's own signature)
+    def label(self, top, px_per_mm):
         green = (top[..., 1] > top[..., 0]) & (top[..., 1] > top[..., 2])
         return TissueMap(labels=np.where(green, Label.GREEN, Label.MEDIUM).astype(np.uint8))
 

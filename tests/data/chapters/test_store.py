@@ -52,10 +52,15 @@ def rows(path: Path, table: str) -> int:
 # --- transactions
 
 
-def test_what_is_written_together_is_kept_together_or_not_at_all(book: Book) -> None:
-    with pytest.raises(RuntimeError), book.writing() as db:  # noqa: PT012 (both lines are the case)
-        db.table("setting").insert({"name": "one", "value": "1"})
+def write_and_fail(book: Book, name: str) -> None:
+    with book.writing() as db:
+        db.table("setting").insert({"name": name, "value": "1"})
         raise RuntimeError
+
+
+def test_what_is_written_together_is_kept_together_or_not_at_all(book: Book) -> None:
+    with pytest.raises(RuntimeError):
+        write_and_fail(book, "one")
 
     assert book.setting("one") is None
 
@@ -63,9 +68,8 @@ def test_what_is_written_together_is_kept_together_or_not_at_all(book: Book) -> 
 def test_a_block_inside_a_block_can_fail_alone(book: Book) -> None:
     with book.writing() as db:
         db.table("setting").insert({"name": "outer", "value": "1"})
-        with pytest.raises(RuntimeError), book.writing() as inner:  # noqa: PT012
-            inner.table("setting").insert({"name": "inner", "value": "1"})
-            raise RuntimeError
+        with pytest.raises(RuntimeError):
+            write_and_fail(book, "inner")
 
     assert (book.setting("outer"), book.setting("inner")) == ("1", None)
 
@@ -213,6 +217,15 @@ def test_rows_as_long_as_scores_leave_little_of_the_file_empty(book: Book) -> No
     assert (size() - before) / 400 < 1.1 * long
 
 
+def read_all(folder: Path) -> None:
+    with Book.open(folder) as book:
+        assert not is_whole(book)
+        book.trays()
+        book.tiles()
+        book.photos()
+        book.undo_text()
+
+
 def test_a_damaged_page_inside_is_told_in_words_when_it_is_met(book: Book) -> None:
     book.add_trays(a_tray(f"B{n}", note="x" * 500) for n in range(200))
     book.close()
@@ -222,16 +235,8 @@ def test_a_damaged_page_inside_is_told_in_words_when_it_is_met(book: Book) -> No
     content[begin:] = os.urandom(len(content) - begin)
     path.write_bytes(content)
 
-    with pytest.raises(BookError, match=r"damaged|no trial book"):  # noqa: PT012 (where it is met is open)
-        broken = Book.open(book.folder)
-        try:
-            assert not is_whole(broken)
-            broken.trays()
-            broken.tiles()
-            broken.photos()
-            broken.undo_text()
-        finally:
-            broken.close()
+    with pytest.raises(BookError, match=r"damaged|no trial book"):  # where it is met is open
+        read_all(book.folder)
 
 
 def test_a_backup_of_a_damaged_book_does_not_replace_a_good_one(book: Book) -> None:
@@ -245,12 +250,8 @@ def test_a_backup_of_a_damaged_book_does_not_replace_a_good_one(book: Book) -> N
     content[len(content) // 2 // 4096 * 4096 :] = os.urandom(len(content) - len(content) // 2 // 4096 * 4096)
     path.write_bytes(content)
 
-    with pytest.raises(BookDamaged):  # noqa: PT012
-        broken = Book.open(book.folder)
-        try:
-            broken.back_up()
-        finally:
-            broken.close()
+    with Book.open(book.folder) as broken, pytest.raises(BookDamaged):
+        broken.back_up()
 
     assert [p.read_bytes() for p in (book.folder / "backups").iterdir()] == [kept]
 
@@ -274,17 +275,23 @@ def test_a_book_that_another_program_writes_is_told_in_words_and_can_still_be_re
         other.close()
 
 
+def bring_until_full(book: Book, phone: Path) -> int:
+    """How many photos of 20 kB were kept by then."""
+    for n in range(1000):
+        path = a_note(phone, f"{n}.jpg", tag=10, number=n, padding="x" * 20_000)
+        try:
+            bring(book, path)
+        except DiskFull:
+            return n
+    return 1000
+
+
 def test_on_a_full_disk_all_that_was_kept_before_stays(tmp_path: Path) -> None:
     with small_disk(tmp_path / "disk", "2m") as disk:
         with Book.create(disk / "book") as book:
             book.add_tray(a_tray(tag_number=10))
-            kept = 0
-            with pytest.raises(DiskFull, match="make room"):  # noqa: PT012
-                for n in range(1000):
-                    path = a_note(tmp_path / "phone", f"{n}.jpg", tag=10, number=n, padding="x" * 20_000)
-                    bring(book, path)
-                    kept += 1
-            assert kept > 10
+            kept = bring_until_full(book, tmp_path / "phone")
+            assert 10 < kept < 1000
             (disk / "book" / "cache").rename(tmp_path / "disk" / "gone")
             shutil.rmtree(disk / "gone")
         with Book.open(disk / "book") as again:

@@ -1,8 +1,9 @@
 """Two growers' books become one, and nothing in it is overwritten."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from datetime import datetime, timedelta
+from itertools import count
 from pathlib import Path
 
 import pytest
@@ -764,6 +765,16 @@ def test_a_merge_is_taken_back_as_one_step_and_done_again_by_merging_again(
     assert contents(book) == after
 
 
+def stopping_at(step: int) -> Callable[[int, int], None]:
+    steps = count(1)
+
+    def stop(_done: int, _total: int) -> None:
+        if next(steps) == step:
+            raise Cancelled
+
+    return stop
+
+
 def test_taking_a_merge_back_tells_how_far_it_is_and_stopped_it_changes_nothing(
     book: Book, other: Book, phone: Path
 ) -> None:
@@ -781,19 +792,11 @@ def test_taking_a_merge_back_tells_how_far_it_is_and_stopped_it_changes_nothing(
     told: list[tuple[int, int]] = []
 
     for stop_at in range(1, 9):  # moments before, between and within tables
-
-        def stop(done: int, total: int) -> None:
-            told.append((done, total))
-            if len(told) == stop_at:  # noqa: B023 (called within the loop)
-                raise Cancelled
-
-        told.clear()
         with pytest.raises(Cancelled):
-            book.undo(stop)
+            book.undo(stopping_at(stop_at))
         assert contents(book) == after
         assert book.undo_text() == "book Kim brought in"
 
-    told.clear()
     assert book.undo(lambda done, total: told.append((done, total))) == "book Kim brought in"
     assert contents(book) == before
     assert told == sorted(told)

@@ -55,6 +55,6 @@ class _Requests(QObject):
         self.count = 0
         widget.installEventFilter(self)
 
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802 (the name is Qt's)
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         self.count += event.type() == QEvent.Type.LayoutRequest
         return super().eventFilter(watched, event)

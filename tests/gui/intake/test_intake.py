@@ -1,5 +1,5 @@
 import os
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from datetime import date, datetime
 from functools import partial
 from pathlib import Path
@@ -533,7 +533,8 @@ def test_a_long_sentence_ends_in_dots_where_there_is_no_room(qapp: QApplication)
     font = QFont("Noto Sans", 10)
     words = "not used: too blurred to tell shoots from medium: hold the phone still, or add light"
 
-    lines: Callable[[int], list[str]] = lambda height: lines_of(words, font, QSize(200, height))  # noqa: E731
+    def lines(height: int) -> list[str]:
+        return lines_of(words, font, QSize(200, height))
 
     assert " ".join(lines(400)) == words
     assert len(lines(40)) == 2
