@@ -16,7 +16,7 @@ from PySide6.QtGui import QColor, QPen, QPolygonF
 from PySide6.QtWidgets import QWidget
 
 from gui.answer.chartlines import BlockLine
-from gui.answer.drawnchart import Canvas, DrawnChart, spread_labels, ticks
+from gui.answer.drawnchart import Canvas, DrawnChart, spread_labels, tick_words, ticks
 from gui.charts import DASHES
 from gui.language.spoken import in_figures, spoken
 from gui.style.palette import Space
@@ -111,13 +111,14 @@ class BlockChart(DrawnChart):
 
     def _draw_axes(self, canvas: Canvas, plot: _Plot) -> None:
         t, area = canvas.tokens, plot.area
-        for number in ticks(plot.low, plot.high, area.height() / (2.2 * canvas.line_height)):
+        numbers = ticks(plot.low, plot.high, area.height() / (2.2 * canvas.line_height))
+        for number, words in zip(numbers, tick_words(numbers), strict=True):
             y = plot.height_of(number)
             canvas.line(QPointF(area.left(), y), QPointF(area.right(), y), t.line)
             wide = area.left() - canvas.area.left() - Space.S
             box = QRectF(canvas.area.left(), y - canvas.line_height / 2, wide, canvas.line_height)
             right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
-            canvas.text(f"{number:.10g}", box, right, t.soft_ink)
+            canvas.text(words, box, right, t.soft_ink)
         head = QRectF(canvas.area.left(), canvas.area.top(), canvas.area.width(), canvas.line_height)
         words = self.tr("{unit}; bars are means").format(unit=self._unit)
         canvas.text(words, head, Qt.AlignmentFlag.AlignLeft, t.soft_ink)

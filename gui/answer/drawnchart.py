@@ -30,10 +30,11 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from gui.charts import DASHES, marker, ring
 from gui.language.plainhint import plain_hint
+from gui.language.spoken import in_figures
 from gui.style.palette import Space, tokens_now
 from gui.style.tokens import LIGHT, SERIES, Tokens
 
-__all__ = ["Canvas", "DrawnChart", "nice_step", "series_colour", "spread_labels", "ticks"]
+__all__ = ["Canvas", "DrawnChart", "nice_step", "series_colour", "spread_labels", "tick_words", "ticks"]
 
 COLOURS = 6  # of SERIES; the seventh is too light for a white sheet
 PNG_SCALE = 2  # px of the file for one of the window
@@ -216,6 +217,13 @@ def ticks(low: float, high: float, most: float) -> tuple[float, ...]:
     step = nice_step(high - low, most)
     first, last = ceil(low / step - 1e-9), floor(high / step + 1e-9)
     return tuple(number * step + 0.0 for number in range(first, last + 1))
+
+
+def tick_words(numbers: Sequence[float], *, signed: bool = False) -> list[str]:
+    """The numbers of an axis, all with as many decimals as the finest one needs; zero has no sign."""
+    finest = max((len(f"{abs(number):.10g}".partition(".")[2]) for number in numbers), default=0)
+    form = f"{'+' if signed else ''}.{finest}f"
+    return [in_figures(number, form) if number else "0" for number in numbers]
 
 
 def spread_labels(wanted: Sequence[float], apart: float, top: float, bottom: float) -> list[float]:

@@ -12,8 +12,7 @@ from PySide6.QtGui import QBrush, QColor, QPen
 from PySide6.QtWidgets import QWidget
 
 from gui.answer.chartlines import IntervalLine
-from gui.answer.drawnchart import Canvas, DrawnChart, series_colour, ticks
-from gui.language.spoken import in_figures
+from gui.answer.drawnchart import Canvas, DrawnChart, series_colour, tick_words, ticks
 from gui.language.words import translate
 from gui.style.palette import Space
 
@@ -116,11 +115,11 @@ class IntervalDrawing:
         t, foot = canvas.tokens, plot.bottom()
         canvas.line(QPointF(plot.left(), foot), QPointF(plot.right(), foot), t.soft_ink)
         most = plot.width() / (canvas.metrics.horizontalAdvance("-00.0") * 1.7)
-        for number in ticks(low, high, most):
+        numbers = ticks(low, high, most)
+        for number, words in zip(numbers, tick_words(numbers, signed=True), strict=True):
             at = plot.left() + plot.width() * (number - low) / (high - low)
             canvas.line(QPointF(at, foot), QPointF(at, foot + 4), t.soft_ink)
             box = QRectF(at - 50, foot + 5, 100, canvas.line_height)
-            words = in_figures(number, "+.10g") if number else "0"
             canvas.text(words, box, Qt.AlignmentFlag.AlignHCenter, t.soft_ink)
         below = QRectF(plot.left(), foot + 1.5 * canvas.line_height, plot.width(), 1.3 * canvas.line_height)
         worse, better = translate("IntervalChart", "less good"), translate("IntervalChart", "better")

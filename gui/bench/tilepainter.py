@@ -43,7 +43,7 @@ from gui.style.marks import draw_mark, kind_words, short_kind_words, urgency_col
 from gui.style.palette import GAP, RADIUS, Space, tokens_now
 from gui.style.tokens import Tokens
 
-__all__ = ["TilePainter", "kind_within", "tile_size"]
+__all__ = ["TilePainter", "kind_within", "names_within", "tile_size"]
 
 LEAST_COLUMNS_OF_TEXT = 19  # letters that a tile must have room for beside each other
 TICK = 22.0  # px
@@ -51,6 +51,7 @@ MOST_FITTED = 200  # of at most 260 x 130 px: 27 MB
 GROWTH_SHARE = 0.34  # of the tile's width
 LEAST_GROWTH = 24  # px, of the line of growth; less of it tells nothing
 BESIDE_MARK = Space.XS + 1  # px
+BETWEEN = " · "  # crop and medium
 
 
 def tile_size(font: QFont) -> TileSize:
@@ -150,13 +151,12 @@ class TilePainter(QStyledItemDelegate):
         painter.setPen(QColor(t.ink))
         painter.drawText(first, right, number)
         room = first.width() - bold_metrics.horizontalAdvance(number) - GAP
-        painter.drawText(first, left, bold_metrics.elidedText(tile.code, Qt.TextElideMode.ElideRight, room))
+        painter.drawText(first, left, bold_metrics.elidedText(tile.code, Qt.TextElideMode.ElideMiddle, room))
 
         painter.setFont(font)
         second = QRect(box.x(), first.bottom() + 1, box.width(), metrics.height())
         painter.setPen(QColor(t.soft_ink))
-        kinds = f"{tile.crop} · {tile.medium}"
-        painter.drawText(second, left, metrics.elidedText(kinds, Qt.TextElideMode.ElideRight, second.width()))
+        painter.drawText(second, left, names_within(tile.crop, tile.medium, metrics, second.width()))
 
         third = QRect(box.x(), second.bottom() + 1, box.width(), metrics.height())
         growth = QRect(third)
@@ -183,6 +183,17 @@ class TilePainter(QStyledItemDelegate):
         words = box.adjusted(side + BESIDE_MARK, 0, 0, 0)
         painter.setPen(QColor(urgency_colour(look.urgency, t)))
         painter.drawText(words, left, kind_within(look.what, metrics, words.width()))
+
+
+def names_within(crop: str, medium: str, metrics: QFontMetrics, room: int) -> str:
+    """Crop and medium in so many px: where both are long each keeps its half, so that both are told."""
+    wide = metrics.horizontalAdvance
+    left = room - wide(BETWEEN)
+    half = left // 2
+    of_crop = max(half, left - wide(medium))
+    of_medium = max(half, left - wide(crop))
+    end = Qt.TextElideMode.ElideRight
+    return BETWEEN.join((metrics.elidedText(crop, end, of_crop), metrics.elidedText(medium, end, of_medium)))
 
 
 def kind_within(kind: LookKind, metrics: QFontMetrics, room: int) -> str:

@@ -4477,6 +4477,10 @@ bewährt</translation>
             <translation>Substrate, die das Buch noch nicht kennt: {names}.</translation>
         </message>
         <message>
+            <source>No column names a trial: they are kept as the trial {name}, so that Verdict compares them, trays of one crop that were sown on one day side by side.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>{names} and {n} more</source>
             <translation>{names} und {n} weitere</translation>
         </message>
@@ -4495,6 +4499,10 @@ bewährt</translation>
         <message>
             <source>Trays that will be kept: {n}.</source>
             <translation>Schalen, die gespeichert werden: {n}.</translation>
+        </message>
+        <message>
+            <source>Trays that will be kept: {n}; in the book already: {there}.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Into the note</source>
@@ -7352,34 +7360,6 @@ bewährt</translation>
             <translation>In die kahlen Teile sehen: liegt dort Saatgut, ist es feucht, liegt das Substrat flach auf dem Boden? Ungleich gesätes Saatgut ist nicht zu retten; ein trockener Teil kann einmal von oben befeuchtet werden.</translation>
         </message>
         <message>
-            <source>Feel the medium at the edge: where it is dry, wet it slowly from above once.</source>
-            <translation>Das Substrat am Rand befühlen: wo es trocken ist, einmal langsam von oben befeuchten.</translation>
-        </message>
-        <message>
-            <source>Feel the mat at the edge: where it has dried it does not rewet by itself, so wet it from above once.</source>
-            <translation>Die Matte am Rand befühlen: wo sie ausgetrocknet ist, wird sie nicht von selbst wieder nass, also einmal von oben befeuchten.</translation>
-        </message>
-        <message>
-            <source>Feel the medium at the edge: where it has dried and shrunk from the wall, water runs past it, so wet it slowly from above once.</source>
-            <translation>Das Substrat am Rand befühlen: wo es ausgetrocknet und von der Wand weggeschrumpft ist, läuft Wasser daran vorbei, also einmal langsam von oben befeuchten.</translation>
-        </message>
-        <message>
-            <source>The edge is {now:.0f} points thinner than the middle ({before:.0f} on {day}).</source>
-            <translation>Der Rand ist {now:.0f} Punkte dünner als die Mitte (am {day} {before:.0f}).</translation>
-        </message>
-        <message>
-            <source>The edge is {now:.0f} points thinner than the middle ({before:.0f} on {day}); its block mates have {mates:.0f} points.</source>
-            <translation>Der Rand ist {now:.0f} Punkte dünner als die Mitte (am {day} {before:.0f}); die anderen ihres Blocks haben {mates:.0f} Punkte.</translation>
-        </message>
-        <message>
-            <source>{place} is {now:.0f} points thinner than the middle, and was {begun:.0f} on {day}: it grows.</source>
-            <translation>{place} ist {now:.0f} Punkte dünner als die Mitte, am {day} waren es {begun:.0f}: es nimmt zu.</translation>
-        </message>
-        <message>
-            <source>{place} is {now:.0f} points thinner than the middle ({before:.0f} on {day}).</source>
-            <translation>{place} ist {now:.0f} Punkte dünner als die Mitte (am {day} {before:.0f}).</translation>
-        </message>
-        <message>
             <source>The far side</source>
             <translation>Die hintere Seite</translation>
         </message>
@@ -7410,6 +7390,34 @@ bewährt</translation>
         <message>
             <source>The near right corner</source>
             <translation>Die vordere rechte Ecke</translation>
+        </message>
+        <message>
+            <source>Feel the medium at the edge: where it is dry, wet it slowly from above once.</source>
+            <translation>Das Substrat am Rand befühlen: wo es trocken ist, einmal langsam von oben befeuchten.</translation>
+        </message>
+        <message>
+            <source>Feel the mat at the edge: where it has dried it does not rewet by itself, so wet it from above once.</source>
+            <translation>Die Matte am Rand befühlen: wo sie ausgetrocknet ist, wird sie nicht von selbst wieder nass, also einmal von oben befeuchten.</translation>
+        </message>
+        <message>
+            <source>Feel the medium at the edge: where it has dried and shrunk from the wall, water runs past it, so wet it slowly from above once.</source>
+            <translation>Das Substrat am Rand befühlen: wo es ausgetrocknet und von der Wand weggeschrumpft ist, läuft Wasser daran vorbei, also einmal langsam von oben befeuchten.</translation>
+        </message>
+        <message>
+            <source>The edge is {now:.0f} points thinner than the middle ({before:.0f} on {day}).</source>
+            <translation>Der Rand ist {now:.0f} Punkte dünner als die Mitte (am {day} {before:.0f}).</translation>
+        </message>
+        <message>
+            <source>The edge is {now:.0f} points thinner than the middle ({before:.0f} on {day}); its block mates have {mates:.0f} points.</source>
+            <translation>Der Rand ist {now:.0f} Punkte dünner als die Mitte (am {day} {before:.0f}); die anderen ihres Blocks haben {mates:.0f} Punkte.</translation>
+        </message>
+        <message>
+            <source>{place} is {now:.0f} points thinner than the middle, and was {begun:.0f} on {day}: it grows.</source>
+            <translation>{place} ist {now:.0f} Punkte dünner als die Mitte, am {day} waren es {begun:.0f}: es nimmt zu.</translation>
+        </message>
+        <message>
+            <source>{place} is {now:.0f} points thinner than the middle ({before:.0f} on {day}).</source>
+            <translation>{place} ist {now:.0f} Punkte dünner als die Mitte (am {day} {before:.0f}).</translation>
         </message>
         <message>
             <source>Look into the gaps: bare medium, seed that did not sprout, or shoots that fell over.</source>
@@ -12298,6 +12306,10 @@ bewährt</translation>
         <message>
             <source>Means of {trays} trays in one block, {unit}</source>
             <translation>Mittel von {trays} Schalen in einem Block, {unit}</translation>
+        </message>
+        <message>
+            <source>One tray, {unit}</source>
+            <translation>Eine Schale, {unit}</translation>
         </message>
         <message>
             <source>Of all crops of the trial. None of this moves the answer above. What is known of the media besides stands in Materials.</source>

@@ -73,6 +73,8 @@ class VerdictHead(QWidget):
         reading = state.reading
         self._fill(self.trials, self.only_trial, reading.trials, reading.trial)
         self._fill(self.crops, self.only_crop, reading.crops, state.crop)
+        if len(reading.trials) == len(reading.crops) == 1:  # two names beside each other would read as one
+            self.only_trial.show_name(f"{reading.trial}:")
         kinds = reading.kinds(state.crop)
         for kind, button in self.kinds.items():
             button.setVisible(len(kinds) > 1 and kind in kinds)

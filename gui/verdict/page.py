@@ -219,6 +219,8 @@ class VerdictPage(QScrollArea):
         title = self.tr("Means of {trays} trays in {blocks} blocks, {unit}")
         if verdict.blocks == 1:
             title = self.tr("Means of {trays} trays in one block, {unit}")
+        if verdict.trays == 1:
+            title = self.tr("One tray, {unit}")
         self.table_title.setText(title.format(trays=verdict.trays, blocks=verdict.blocks, unit=unit))
         self.table.show_rows(
             [(r.medium, r.trays, r.mean, r.difference, r.interval, r.answer, r.rank) for r in rows]

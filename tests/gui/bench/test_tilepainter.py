@@ -9,7 +9,7 @@ from data.records import LookKind
 from gui.bench import tilepainter
 from gui.bench.rack import Standing
 from gui.bench.tilemodel import STANDING
-from gui.bench.tilepainter import BESIDE_MARK, TilePainter, kind_within, tile_size
+from gui.bench.tilepainter import BESIDE_MARK, TilePainter, kind_within, names_within, tile_size
 from gui.home import Memory
 from gui.language.language import speak
 from gui.language.names import LANGUAGES
@@ -64,3 +64,17 @@ def test_where_a_tile_has_room_what_is_wrong_is_said_in_full(dressed: QApplicati
 
     assert kind_within(LookKind.SUSPECT, metrics, 300) == "possible mold"
     assert kind_within(LookKind.SUSPECT, metrics, 60) == "mold?"
+
+
+def test_of_two_long_names_both_are_told_and_a_short_one_leaves_its_room(dressed: QApplication) -> None:
+    metrics = QFontMetrics(dressed.font())
+    crop, medium = "purple kohlrabi of the second late sowing", "needle-felted hemp and flax mat"
+
+    both = names_within(crop, medium, metrics, 128)
+    assert both.startswith("purple")
+    assert " · needle" in both
+    assert metrics.horizontalAdvance(both) <= 128
+    assert names_within("broccoli", "coir", metrics, 128) == "broccoli · coir"
+    beside = names_within("pea", medium, metrics, 128)
+    assert beside.startswith("pea · needle-felted")
+    assert metrics.horizontalAdvance(beside) <= 128
