@@ -5,6 +5,7 @@ Out   trays that have ended, with their fresh mass, height and score by eye
 Not   reading the notes (`logs/oldnotes.py`)
 """
 
+from collections.abc import Iterator
 from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
@@ -13,8 +14,9 @@ from data.chapters.eventbook import EventBook
 from data.chapters.readingbook import ReadingBook
 from data.chapters.sowing import sow
 from data.chapters.traybook import TrayBook
+from data.logs.oldcolumns import Field
 from data.readings import ReadingKind
-from data.records import TrayId
+from data.records import NewTray, Tray, TrayId
 from data.tables.journal import Recorder
 from data.tables.rows import name_text, time_text
 
@@ -31,13 +33,14 @@ class OldBook(TrayBook, ReadingBook, EventBook):
     """Trays of before."""
 
     def keep_old_notes(self, notes: "OldNotes", name: str) -> tuple[TrayId, ...]:
-        """Keep the trays of a file, all or none; the same file twice adds nothing.
+        """Keep the trays of a file that the book lacks, all or none; the same file twice adds nothing.
 
         Trays come without tags. Codes may stand in the book already: a code is no name for ever. A crop or a
         medium that the book has in other letters, "Broccoli", is that one.
         """
         ids: list[TrayId] = []
-        name = name_text(name)
+        name, there = name_text(name), self.there_already(notes)
+        trays = [old for old in notes.trays if old.line not in there]
         crops, media = ({one.casefold(): one for one in names} for names in (self.crops(), self.media()))
 
         def change(recorder: Recorder) -> None:
@@ -47,7 +50,7 @@ class OldBook(TrayBook, ReadingBook, EventBook):
             recorder.insert(
                 "log_file", {"digest": notes.digest, "name": name, "added_at": at, "read_as": RATER}
             )
-            for place, old in enumerate(notes.trays, start=1):
+            for place, old in enumerate(trays, start=1):
                 new = replace(
                     old.new,
                     crop=crops.get(old.new.crop.casefold(), old.new.crop),
@@ -57,8 +60,39 @@ class OldBook(TrayBook, ReadingBook, EventBook):
                     ids.append(sow(db, recorder, new, place))
                 self._end_and_weigh(recorder, ids[-1], old)
 
-        self._change(f"{len(notes.trays)} trays from {name}", change)
+        if trays:
+            self._change(f"{len(trays)} trays from {name}", change)
         return tuple(ids)
+
+    def there_already(self, notes: "OldNotes") -> frozenset[int]:
+        """Lines whose tray the book has: a table is written on and brought in again, or saved in another way.
+
+        A tray is known by code, crop, medium and day of sowing; where the table has no codes, by its weight,
+        too.
+        """
+        coded = Field.CODE in notes.fields
+        have = {
+            self._known_by(tray, self._fresh_mass(tray.id), coded=coded) for tray in self._old_trays(notes)
+        }
+        return frozenset(
+            old.line
+            for old in notes.trays
+            if (coded or old.fresh_mass_g is not None)
+            and self._known_by(old.new, old.fresh_mass_g, coded=coded) in have
+        )
+
+    def _old_trays(self, notes: "OldNotes") -> Iterator[Tray]:
+        days = {old.new.sown_at.date() for old in notes.trays}
+        return (tray for tray in (*self.trays(), *self.ended_trays()) if tray.sown_at.date() in days)
+
+    def _fresh_mass(self, tray: TrayId) -> float | None:
+        noted = self.readings(tray, ReadingKind.FRESH_MASS)
+        return noted[0].value if noted else None
+
+    @staticmethod
+    def _known_by(tray: "Tray | NewTray", mass: float | None, *, coded: bool) -> tuple[object, ...]:
+        names = (tray.code.casefold(), tray.crop.casefold(), tray.medium.casefold())
+        return (*names, tray.sown_at.date(), None if coded else mass)
 
     def _end_and_weigh(self, recorder: Recorder, tray: TrayId, old: "OldTray") -> None:
         end = old.cut_at

@@ -108,7 +108,9 @@ def _field_of(heading: str) -> Field | None:
         words.pop()
     field = _fields().get(" ".join(words))
     weighed = {"g", "kg", "oz"} & {*re.split(r"[\s()\[\]]+", plain.casefold())}
-    return Field.MASS if field is Field.CUT and weighed else field  # "harvest (g)" is no day
+    if weighed and field is Field.CUT:
+        return Field.MASS  # "harvest (g)" is no day
+    return Field.SEED if weighed and field is Field.CROP else field  # "seed (g)" is no crop
 
 
 @cache

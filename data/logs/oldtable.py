@@ -1,11 +1,13 @@
 """Old table: the bytes of a table that somebody kept -> its columns and lines, whatever they mean.
 
-In    the bytes of a CSV file whose first line names the columns
+In    the bytes of a CSV file of which one of the first lines names the columns
 Out   `OldTable`: delimiter, headings, cells with the line of the file where they begin
 Not   what the columns mean (`oldcolumns.py`), what the lines say (`oldnotes.py`)
 
 Spreadsheets write a note of several lines as one cell in quotes, rows without a word, and some a line "sep=;"
 before all others. Who types a table by hand writes 5" and closes no quote: then each line stands by itself.
+Above the names of the columns a title may stand, and whose table it is: the line that names most columns is
+taken, and what stands above it is left out.
 """
 
 import csv
@@ -21,6 +23,8 @@ __all__ = ["OldTable", "read_old_table"]
 
 LARGEST = 20_000_000  # bytes
 MOST_LINES = 20_000
+TITLES = 8  # filled lines that may stand above the names of the columns
+LEAST_NAMED = 2  # columns that are known in a line of names; "Matte" alone is a medium, too
 TOLD = "sep="  # begins a line that names the delimiter
 
 Row = tuple[int, tuple[str, ...]]  # line in the file, from 1; cells
@@ -56,8 +60,11 @@ def read_old_table(data: bytes) -> OldTable:
     told = _told_delimiter(filled[0]) if len(filled) > 1 else None
     if told is not None:
         lines[lines.index(filled.pop(0))] = ""
-    first = filled[0]
-    delimiter = told or max(DELIMITERS, key=lambda one: (known(_cells(first, one)), first.count(one)))
+    delimiters = DELIMITERS if told is None else (told,)
+    first = _naming_line(filled[: TITLES + 1], delimiters)
+    delimiter = max(delimiters, key=lambda one: (known(_cells(first, one)), first.count(one)))
+    above = lines.index(first)
+    lines[:above] = [""] * above
     head, *rest = _whole_rows(lines, delimiter) or _line_by_line(lines, delimiter)
     return OldTable(
         digest=hashlib.sha256(data).hexdigest(),
@@ -65,6 +72,16 @@ def read_old_table(data: bytes) -> OldTable:
         headings=tuple(cell.strip() for cell in head[1]),
         rows=tuple(rest),
     )
+
+
+def _naming_line(lines: Sequence[str], delimiters: Sequence[str]) -> str:
+    """The line that names most of the columns; where none names two, the first."""
+
+    def named(line: str) -> int:
+        return max(known(_cells(line, one)) for one in delimiters)
+
+    best = max(lines, key=named)
+    return best if named(best) >= LEAST_NAMED else lines[0]
 
 
 def _told_delimiter(line: str) -> str | None:

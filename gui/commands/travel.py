@@ -78,12 +78,14 @@ def _guest(other: Path, beside: Path) -> "GuestBook":
 
 def keep_notes(folder: Path, source: Path, order: str | None, *, keep: bool) -> int:
     """Show how a table of old trays is read, one line a tray; with `keep` put them into the book."""
+    from data.logs.oldcolumns import Field
     from data.logs.oldnotes import read_old_notes
     from data.logs.text import NotALog
     from data.logs.times import DateOrder
 
     try:
-        notes = read_old_notes(source.read_bytes(), order=None if order is None else DateOrder[order.upper()])
+        wanted = None if order is None else DateOrder[order.upper()]
+        notes = read_old_notes(source.read_bytes(), order=wanted, name=source.name)
     except NotALog as error:
         say(str(error))
         _say_where_it_belongs(source)
@@ -94,13 +96,17 @@ def keep_notes(folder: Path, source: Path, order: str | None, *, keep: bool) -> 
         choices = " or ".join(f"--dates {one.name.lower()}" for one in notes.orders)
         return refuse(f"{notes.question} Say {choices}." if choices else notes.question)
     _show_notes(notes)
+    if Field.TRIAL not in notes.fields and notes.trays and (trial := notes.trays[0].new.trial):
+        print(plain(f"No column names a trial: they are the trial {trial}, a block each day of sowing."))
     if not keep:
         print("nothing was kept yet: say --keep to put these trays into the book")
         return REFUSED if notes.refused else DONE
     with Book.open(folder) as book:
         known = book.knows_log(notes.digest)
         ids = () if known else book.keep_old_notes(notes, source.name)
-    print("these notes are in the book already" if known else f"{_counted(len(ids), 'tray')} added")
+    there = len(notes.trays) - len(ids)
+    beside = f", {there} in the book already" if there else ""
+    print("these notes are in the book already" if known else f"{_counted(len(ids), 'tray')} added{beside}")
     return REFUSED if notes.refused else DONE
 
 

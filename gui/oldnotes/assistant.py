@@ -66,7 +66,7 @@ class OldNotesAssistant(QDialog):
                 raise OSError("too large")
             content = path.read_bytes() if data is None else data
             token.check()
-            return content, look_at_notes(book, content, fields, order, asked)
+            return content, look_at_notes(book, content, fields, order, asked, path.name)
 
         self.form.begin(self.tr("Reading {file}.").format(file=path.name))
         self._job = self._work.start(task)

@@ -39,6 +39,7 @@ class NotesLooked:
     trouble: Sentence | None = None  # what stands in the way
     choices: tuple[tuple[DateOrder, date], ...] = ()  # what the day that is asked about may be
     same_file: bool = False
+    there: int = 0  # trays that the book has already
     new_crops: tuple[str, ...] = ()  # that the book does not know yet
     new_media: tuple[str, ...] = ()
 
@@ -46,7 +47,9 @@ class NotesLooked:
     def can_keep(self) -> bool:
         """Whether there is anything to keep, and nothing open."""
         notes = self.notes
-        return notes is not None and notes.question is None and bool(notes.trays) and not self.same_file
+        if notes is None or notes.question is not None or self.same_file:
+            return False
+        return len(notes.trays) > self.there
 
 
 def look_at_notes(
@@ -55,8 +58,9 @@ def look_at_notes(
     fields: tuple[Field | None, ...] | None,
     order: DateOrder | None,
     asked: int,
+    name: str = "",
 ) -> NotesLooked:
-    """Read a file for a book; raises `BookError`."""
+    """Read a file of that name for a book; raises `BookError`."""
     try:
         table = read_old_table(data)
     except NotALog as refused:
@@ -65,7 +69,7 @@ def look_at_notes(
     missing = lacking(taken)
     if missing is not None:
         return NotesLooked(asked=asked, table=table, fields=taken, trouble=missing)
-    notes = read_old_notes(data, fields=taken, order=order)
+    notes = read_old_notes(data, fields=taken, order=order, name=name)
     open_day = asked_days(table, taken, notes.orders) if notes.question is not None else None
     crops, media = ({name.casefold() for name in names} for names in (book.crops(), book.media()))
     return NotesLooked(
@@ -76,6 +80,7 @@ def look_at_notes(
         trouble=notes.question,
         choices=() if open_day is None else tuple(zip(notes.orders, open_day[1], strict=True)),
         same_file=book.knows_log(notes.digest),
+        there=len(book.there_already(notes)),
         new_crops=_new((tray.new.crop for tray in notes.trays), crops),
         new_media=_new((tray.new.medium for tray in notes.trays), media),
     )
@@ -100,6 +105,8 @@ def read_words(looked: NotesLooked) -> str:
             "weighed, by today.",
         )
     ]
+    if looked.notes is not None and Field.TRIAL not in looked.fields and looked.notes.trays[:1]:
+        said += _trial_words(looked.notes.trays[0].new.trial)
     for words, names in (
         (translate("OldNotes", "Crops that the book does not know yet: {names}."), looked.new_crops),
         (translate("OldNotes", "Media that the book does not know yet: {names}."), looked.new_media),
@@ -107,6 +114,18 @@ def read_words(looked: NotesLooked) -> str:
         if names:
             said.append(words.format(names=_listed(names)))
     return "\n".join(said)
+
+
+def _trial_words(trial: str | None) -> list[str]:
+    """What stands in the place of a column that names the trial."""
+    if trial is None:
+        return []
+    words = translate(
+        "OldNotes",
+        "No column names a trial: they are kept as the trial {name}, so that Verdict compares them, trays of "
+        "one crop that were sown on one day side by side.",
+    )
+    return [words.format(name=trial)]
 
 
 def _listed(names: Sequence[str]) -> str:
@@ -125,7 +144,10 @@ def kept_words(looked: NotesLooked) -> str:
         return translate("OldNotes", "Say over the columns what each of them is.")
     if looked.notes.question is not None:
         return translate("OldNotes", "Answer what is asked above, then the trays can be kept.")
-    return translate("OldNotes", "Trays that will be kept: {n}.").format(n=len(looked.notes.trays))
+    words = translate("OldNotes", "Trays that will be kept: {n}.")
+    if looked.there:
+        words = translate("OldNotes", "Trays that will be kept: {n}; in the book already: {there}.")
+    return words.format(n=len(looked.notes.trays) - looked.there, there=looked.there)
 
 
 def order_words(order: DateOrder, day: date) -> str:

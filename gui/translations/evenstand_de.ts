@@ -4478,7 +4478,7 @@ bewährt</translation>
         </message>
         <message>
             <source>No column names a trial: they are kept as the trial {name}, so that Verdict compares them, trays of one crop that were sown on one day side by side.</source>
-            <translation type="unfinished" />
+            <translation>Keine Spalte nennt einen Versuch: sie werden als Versuch {name} gespeichert, damit Urteil sie vergleicht, Schalen einer Kultur vom selben Saattag nebeneinander.</translation>
         </message>
         <message>
             <source>{names} and {n} more</source>
@@ -4502,7 +4502,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Trays that will be kept: {n}; in the book already: {there}.</source>
-            <translation type="unfinished" />
+            <translation>Schalen, die gespeichert werden: {n}; schon im Buch: {there}.</translation>
         </message>
         <message>
             <source>Into the note</source>

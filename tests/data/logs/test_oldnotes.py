@@ -205,6 +205,54 @@ def test_a_file_of_too_many_lines_is_refused_and_no_line_is_dropped_in_silence()
     assert len(read("crop,medium,sown\n" + 20_000 * line).trays) == 20_000
 
 
+def test_a_title_may_stand_above_the_names_of_the_columns() -> None:
+    """As spreadsheets are typed: whose table it is, a line left free, then the names."""
+    title = "Versuche 2025;;;;\n;;;;\nMatte gegen Erde;;;;\n"
+    names = "Schale;Kultur;Substrat;Saatgut (g);gesät am;Frischmasse [g]\n"
+
+    notes = read(title + names + "1;Brokkoli;Matte;18,5;13.4.2025;1.012,5\n")
+
+    (tray,) = notes.trays
+    assert (tray.line, tray.new.crop, tray.new.sowing_rate_g, tray.fresh_mass_g) == (
+        5,
+        "brokkoli",
+        18.5,
+        1012.5,
+    )
+
+
+def test_a_line_that_only_names_a_medium_is_no_line_of_names() -> None:
+    notes = read("crop,medium,sown\nbroccoli,mat,2025-04-03\nseed,mat,2025-04-03\n")
+
+    assert [tray.new.crop for tray in notes.trays] == ["broccoli", "seed"]
+
+
+TWO_DAYS = (
+    "tray,crop,medium,sown,yield\n"
+    "1,pea,mat,2025-04-03,300\n2,pea,mix,2025-04-03,310\n3,pea,mat,2025-04-17,280\n4,pea,mix,2025-04-17,290\n"
+)
+
+
+def test_media_side_by_side_are_a_trial_called_like_the_file_with_days_of_sowing_as_blocks() -> None:
+    notes = read_old_notes(TWO_DAYS.encode(), name="Last year.csv")
+
+    assert [(tray.new.trial, tray.new.block) for tray in notes.trays] == [
+        ("Last year", "2025-04-03"), ("Last year", "2025-04-03"),
+        ("Last year", "2025-04-17"), ("Last year", "2025-04-17"),
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "crop,medium,sown\npea,mat,2025-04-03\n",
+        "crop,medium,sown,trial\npea,mat,2025-04-03,\npea,mix,2025-04-03,\n",
+    ],
+)
+def test_what_compares_nothing_or_names_its_trials_is_made_no_trial(text: str) -> None:
+    assert {tray.new.trial for tray in read_old_notes(text.encode(), name="Last year.csv").trays} == {None}
+
+
 # --- in the book
 
 
@@ -255,3 +303,23 @@ def test_a_tray_that_was_weighed_has_been_cut_though_nobody_wrote_when(book: Boo
     assert book.tray(first).done_at is not None
     assert book.tray(first).done_at.date() == date(2026, 3, 12)
     assert book.tray(second).done_at is None
+
+
+def test_a_table_that_was_written_on_brings_its_new_lines_alone(book: Book) -> None:
+    first = book.keep_old_notes(read_old_notes(TWO_DAYS.encode(), name="2025.csv"), "2025.csv")
+    longer = TWO_DAYS + "5,pea,mat,2025-05-01,305\n"
+
+    more = book.keep_old_notes(read_old_notes(longer.encode("cp1252"), name="2025.csv"), "2025.csv")
+
+    assert (len(first), [book.tray(one).code for one in more]) == (4, ["5"])
+    assert len(book.trial_trays("2025")) == 5
+
+
+def test_without_codes_a_tray_of_another_table_is_not_taken_for_one_that_weighed_something_else(
+    book: Book,
+) -> None:
+    head = "crop,medium,sown,yield\n"
+    book.keep_old_notes(read(head + "pea,mat,2025-04-03,300\n"), "a.csv")
+
+    assert len(book.keep_old_notes(read(head + "pea,mat,2025-04-03,301\n"), "b.csv")) == 1
+    assert book.keep_old_notes(read(head + "pea,mat,2025-04-03,300.0\n"), "c.csv") == ()
