@@ -1,7 +1,8 @@
 """Corner desk: a photo whose corners a person sets: loaded, shown, and scored again with them.
 
 In    the open book, a row of Intake
-Out   the photo scored with these corners and kept, one step of undo; `opened`, `left`, `scored` with its fate
+Out   the photo scored with these corners and kept, one step of undo; `opened`, `left`, `scored` with its
+      fate; corners that were moved and left come back with the photo
 Not   dragging the corners (`corners.py`), scoring (`data.intake`)
 """
 
@@ -38,9 +39,10 @@ class CornerDesk(QWidget):
         self._work = work
         self._book: Book | None = None
         self._asked: PhotoId | None = None
+        self._moved: dict[PhotoId, Quad] = {}  # corners that were not scored with
         self.page = CornerPage(self)
         self.page.decided.connect(self._decided)
-        self.page.left.connect(self._leave)
+        self.page.left.connect(self._put_off)
         inner = QVBoxLayout(self)
         inner.setContentsMargins(Space.L, Space.L, Space.L, Space.M)
         inner.addWidget(self.page)
@@ -53,6 +55,7 @@ class CornerDesk(QWidget):
     def open_book(self, book: "Book | None") -> None:
         """No photo of the book before."""
         self._book, self._asked = book, None
+        self._moved.clear()
 
     @Slot(object)
     def ask(self, row: IntakeRow) -> None:
@@ -74,6 +77,8 @@ class CornerDesk(QWidget):
         if loaded.photo_id == self._asked:
             self.opened.emit()
             self.page.show_photo(loaded.photo_id, loaded.name, loaded.mips, loaded.small, loaded.guess)
+            if loaded.photo_id in self._moved:
+                self.page.photo.put(self._moved[loaded.photo_id])
 
     @Slot(object, object)
     def _decided(self, photo: PhotoId, corners: Quad) -> None:
@@ -87,8 +92,22 @@ class CornerDesk(QWidget):
             return intake.rescore(book, photo, corners)
 
         job = self._work.start(rescore, self.tr("Scoring the photo again"), brief=True, scores=True)
-        job.finished.connect(self.scored)
+        job.finished.connect(self._scored)
         job.failed.connect(self.failed)
+        self._moved[photo] = corners
+        self._leave()
+
+    @Slot(object)
+    def _scored(self, fate: Fate) -> None:
+        if fate.photo_id is not None:
+            self._moved.pop(fate.photo_id, None)
+        self.scored.emit(fate)
+
+    @Slot()
+    def _put_off(self) -> None:
+        """Left by Esc, perhaps by mistake."""
+        if self._asked is not None and self.page.photo.can_take_back:
+            self._moved[self._asked] = self.page.photo.corners
         self._leave()
 
     @Slot()

@@ -64,6 +64,13 @@ class CornerView(PictureView):
         self.fit()
         self._tell()
 
+    def put(self, corners: Sequence[tuple[float, float]]) -> None:
+        """Put all four here, as one move."""
+        self._remember()
+        self.corners = tuple((float(x), float(y)) for x, y in corners)
+        self._show_outside()
+        self._tell()
+
     @property
     def can_take_back(self) -> bool:
         """Whether a corner has been moved."""

@@ -6,9 +6,14 @@ import pytest
 from PySide6.QtCore import QPoint, Qt
 from pytestqt.qtbot import QtBot
 
+from data.book import Book
+from data.records import PhotoId
+from gui.intake.cornerdesk import CornerDesk
 from gui.intake.corners import CornerPage, first_guess, warped
 from gui.intake.cornerview import CornerView
 from gui.photo.mips import make_mips
+from gui.photo.photoload import LoadedPhoto
+from gui.work import Work
 
 TRAY = ((200.0, 180.0), (600.0, 180.0), (640.0, 400.0), (160.0, 400.0))
 
@@ -259,3 +264,31 @@ def test_a_photo_that_lacks_part_of_the_tray_is_said_not_to_be_scored(page: Corn
 
     page.photo.show_corners(TRAY)
     assert page.outside.isHidden()
+
+
+def test_corners_left_by_escape_come_back_with_the_photo(
+    qtbot: QtBot, dressed: object, work: Work, rack_book: Book
+) -> None:
+    desk = CornerDesk(work)
+    qtbot.addWidget(desk)
+    desk.open_book(rack_book)
+    with qtbot.waitActive(desk):
+        desk.show()
+    photo = LoadedPhoto(
+        photo_id=PhotoId(7), name="walk.jpg", mips=make_mips(a_photo()), small=a_photo(), guess=TRAY
+    )
+
+    def asked() -> None:
+        desk._asked = photo.photo_id
+        desk._loaded(photo)
+
+    asked()
+    qtbot.keyClick(desk.page.photo, Qt.Key.Key_Right, Qt.KeyboardModifier.ShiftModifier)
+    moved = desk.page.photo.corners
+    qtbot.keyClick(desk.page.photo, Qt.Key.Key_Escape)
+    assert desk.page.photo.corners == ()
+
+    asked()
+    assert desk.page.photo.corners == moved != TRAY
+    desk.page.photo.take_back()
+    assert desk.page.photo.corners == TRAY
