@@ -8,6 +8,7 @@ Not   what is worth a look (`watch.py` and its neighbours), how soon (`looklist/
 from dataclasses import dataclass
 from datetime import date
 from enum import IntEnum, StrEnum
+from functools import lru_cache
 
 from data.numbers import PhotoId, TrayId
 from data.sentence import Sentence
@@ -82,6 +83,7 @@ MONTHS = (
 )  # fmt: skip
 
 
+@lru_cache(256)  # those of one morning are few
 def day_name(day: date) -> Sentence:
     """ "7 March"."""
     return Sentence("{day} {month}", day=day.day, month=MONTHS[day.month - 1])

@@ -51,7 +51,7 @@ class LookBook(Changes):
         day = now.date()
         trays, method = self.trays(), self.comparable().method
         since = (day - timedelta(days=GROWTH_DAYS)).isoformat()
-        numbers = tuple(numbers_of(row) for row in self._rows(lookrows.NUMBERS, since=since, method=method))
+        numbers = tuple(numbers_of(row) for row in self._tuples(lookrows.NUMBERS, since=since, method=method))
         crops = {
             row["name"]: with_usual_days(crop_of(row), self._cut_on(name))
             for name in {tray.crop for tray in trays}
@@ -81,15 +81,15 @@ class LookBook(Changes):
 
     def _weights(self) -> dict[TrayId, list[tuple[datetime, float]]]:
         found: dict[TrayId, list[tuple[datetime, float]]] = defaultdict(list)
-        for tray, at, grams in self._rows(lookrows.NOTED, kind=str(ReadingKind.WEIGHT)):
+        for tray, at, grams in self._tuples(lookrows.NOTED, kind=str(ReadingKind.WEIGHT)):
             found[tray].append((datetime.fromisoformat(at), grams))
         return found
 
     def _watered(self) -> dict[TrayId, list[datetime]]:
         found: dict[TrayId, list[datetime]] = defaultdict(list)
-        for tray, at, _ in self._rows(lookrows.NOTED, kind=str(ReadingKind.WATER)):
+        for tray, at, _ in self._tuples(lookrows.NOTED, kind=str(ReadingKind.WATER)):
             found[tray].append(datetime.fromisoformat(at))
-        for tray, at in self._rows(lookrows.WATERED):
+        for tray, at in self._tuples(lookrows.WATERED):
             found[tray].append(datetime.fromisoformat(at))
         return found
 

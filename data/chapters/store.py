@@ -200,6 +200,13 @@ class Store:
         with self._using() as session:
             return session.connection.execute(query, values).fetchall()
 
+    def _tuples(self, query: str, **values: Any) -> list[tuple[Any, ...]]:
+        """The same without the names of columns, which is faster: for answers that come in thousands."""
+        with self._using() as session:
+            cursor = session.connection.cursor()
+            cursor.row_factory = None
+            return cursor.execute(query, values).fetchall()
+
     def _row(self, query: str, **values: Any) -> sqlite3.Row | None:
         """The first answer to a named query, if there is one."""
         rows = self._rows(query, **values)

@@ -13,7 +13,7 @@ trays.
 
 from collections.abc import Callable
 from datetime import date, timedelta
-from functools import cache
+from typing import TypeVar
 
 from data.look import Look, LookKind, Urgency, day_name
 from data.looklist.badphoto import has_odd_colour, has_odd_coverage
@@ -24,6 +24,8 @@ from data.looklist.view import View
 from data.sentence import Sentence
 
 __all__ = ["look_at_lag", "look_at_patchiness"]
+
+Told = TypeVar("Told")
 
 SPREADS = 2.0  # on each of two days
 LEAST_LAG = 9.0  # points of coverage, in the middle of two days
@@ -103,14 +105,29 @@ def _change_words(lag: float, before: float, day: date) -> Sentence:
 
 def _behind(view: View) -> tuple[date, ...]:
     """The days on which it was behind: two that make up what is too much twice, or three that nearly do."""
-    share = cache(lambda day: _lag(view, day)[1])
-    odd = cache(lambda day: has_odd_coverage(view, day))
+    share = _once(lambda day: _lag(view, day)[1])
+    odd = _once(lambda day: has_odd_coverage(view, day))
+    newest = view.days[-1]
+    if share(newest) < ONE_OF_THREE[0] and not odd(newest):
+        return ()  # most trays, most days
     for count, (least, most), enough in ((2, ONE_DAY, 2.0), (3, ONE_OF_THREE, THREE_DAYS)):
         run = _run(view, share, odd, least)
         shares = [min(most, share(day)) for day in run[-count:]]
         if len(shares) == count and sum(shares) >= enough:
             return run
     return ()
+
+
+def _once(asked: Callable[[date], Told]) -> Callable[[date], Told]:
+    """What is asked of a day, reckoned once; as `functools.cache`, which takes longer to make than to ask."""
+    known: dict[date, Told] = {}
+
+    def told(day: date) -> Told:
+        if day not in known:
+            known[day] = asked(day)
+        return known[day]
+
+    return told
 
 
 def _run(

@@ -8,7 +8,7 @@ A dry edge makes gaps, and gaps make a stand uneven: what says the same is said 
 practice.
 """
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 
@@ -48,6 +48,16 @@ def look_at_evenness(view: View) -> Look | None:
 
 # --- edge, sides, corners
 
+BEGINNINGS = {  # of a sentence about a place
+    "far": Sentence("The far side"),
+    "near": Sentence("The near side"),
+    "left": Sentence("The left side"),
+    "right": Sentence("The right side"),
+    "far left": Sentence("The far left corner"),
+    "far right": Sentence("The far right corner"),
+    "near left": Sentence("The near left corner"),
+    "near right": Sentence("The near right corner"),
+}
 FIRST_EDGE = Sentence("Feel the medium at the edge: where it is dry, wet it slowly from above once.")
 FIRST_EDGE_OF: dict[str, Sentence] = {  # by kind of medium (common practice)
     MediumKind.MAT: Sentence(
@@ -109,28 +119,31 @@ def _side(view: View) -> Look | None:
     if not view.now.cells:
         return None
     thin = [place for place, points in lacks(view.now.cells).items() if points >= LEAST_EDGE]
-    found = [look for place in thin if (look := _at(view, place)) is not None]
+    own = {day: lacks(one.cells) for day, one in view.mine.items() if one.cells} if thin else {}
+    found = [look for place in thin if (look := _at(view, place, own)) is not None]
     return max(found, key=lambda look: look.size or 0.0, default=None)
 
 
-def _at(view: View, place: str) -> Look | None:
+def _at(view: View, place: str, own: Mapping[date, Mapping[str, float]]) -> Look | None:
+    """Whether one place is thin; `own`: by how much each place of the tray is, by day."""
+
     def lack(one: Standing) -> float | None:
         return lacks(one.cells)[place] if one.cells else None
 
     def thin(day: date) -> bool:
         one = view.mine[day]
-        mine = lack(one)
-        if mine is None or mine < LEAST_EDGE or one.coverage < FULL_ENOUGH:
+        mine = own[day][place] if day in own else 0.0
+        if mine < LEAST_EDGE or one.coverage < FULL_ENOUGH:
             return False
+        if mine >= SURELY_THIN and one.coverage >= UP:
+            return True
         mates = view.mates(day, lack)
-        if mates is None:
-            return one.coverage >= UP
-        return mine >= _beyond(mates) or (mine >= SURELY_THIN and one.coverage >= UP)
+        return one.coverage >= UP if mates is None else mine >= _beyond(mates)
 
     run = view.run(thin)
     if not run:
         return None
-    course = [lack(view.mine[day]) or 0.0 for day in run]
+    course = [own[day][place] for day in run]
     before, now = course[-2:]
     if _closes(before, now):
         return None
@@ -139,31 +152,17 @@ def _at(view: View, place: str) -> Look | None:
     sentence = (
         Sentence(
             "{place} is {now:.0f} points thinner than the middle, and was {begun:.0f} on {day}: it grows.",
-            place=_begin(place), now=now, begun=course[-DAYS_OF_GROWTH:][0], day=day_name(since),
+            place=BEGINNINGS[place], now=now, begun=course[-DAYS_OF_GROWTH:][0], day=day_name(since),
         )
         if grows
         else Sentence(
             "{place} is {now:.0f} points thinner than the middle ({before:.0f} on {day}).",
-            place=_begin(place), now=now, before=before, day=day_name(run[-2]),
+            place=BEGINNINGS[place], now=now, before=before, day=day_name(run[-2]),
         )
     )  # fmt: skip
     return view.look(
         LookKind.EDGE, Urgency.TODAY if grows else Urgency.SOON, run, sentence, _first_at_edge(view), now
     )
-
-
-def _begin(place: str) -> Sentence:
-    """The place as a sentence begins with it."""
-    return {
-        "far": Sentence("The far side"),
-        "near": Sentence("The near side"),
-        "left": Sentence("The left side"),
-        "right": Sentence("The right side"),
-        "far left": Sentence("The far left corner"),
-        "far right": Sentence("The far right corner"),
-        "near left": Sentence("The near left corner"),
-        "near right": Sentence("The near right corner"),
-    }[place]
 
 
 def _beyond(mates: tuple[float, float]) -> float:

@@ -10,6 +10,7 @@ or where it has had none for more than a day.
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from datetime import date, datetime, time, timedelta
+from operator import attrgetter
 
 from data.look import Look, LookKind, Urgency, day_name
 from data.numbers import TrayId
@@ -21,6 +22,7 @@ __all__ = ["looks_for_missing", "looks_for_unusable"]
 
 NONE_LATELY = Sentence("Soon: its last one is older than yesterday, and most trays have none of today yet.")
 NOON = time(12)
+TAKEN_AT = attrgetter("taken_at")  # of every photo of the rack
 Photos = Mapping[TrayId, Sequence[DayNumbers]]
 
 
@@ -53,7 +55,9 @@ def looks_for_missing(
 ) -> Iterator[Look]:
     """Trays that the walk has left out: today where most others have a photo, or before."""
     open_now = [tray for tray in trays if tray.sown_at.date() < today and not is_covered(tray, today)]
-    last = {tray.id: max((p.taken_at.date() for p in photos[tray.id]), default=None) for tray in open_now}
+    last = {
+        tray.id: max(map(TAKEN_AT, photos[tray.id])).date() if photos[tray.id] else None for tray in open_now
+    }
     done = sum(day == today for day in last.values())
     walk_is_on = 2 * done >= len(open_now) and done > 0
     yesterday = today - timedelta(days=1)

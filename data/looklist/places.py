@@ -9,6 +9,8 @@ Light on purpose, no numpy: the look list of a morning asks this of every growin
 
 import struct
 from functools import lru_cache
+from itertools import compress
+from operator import le
 from statistics import median
 
 __all__ = ["COLUMNS", "PLACES", "ROWS", "bare_share", "cells_in", "lacks", "lost_patch"]
@@ -57,13 +59,21 @@ def lost_patch(before: bytes, now: tuple[bytes, bytes], least: float) -> tuple[i
 
     A tray may have been turned round meanwhile: the way round that shows the smaller loss counts.
     """
-    old, best = cells_in(before), tuple(map(max, cells_in(now[0]), cells_in(now[1])))
-    patch = _largest(_lost(old, best, least))
-    return min(patch, _largest(_lost(old[::-1], best, least)), key=len) if patch else ()
+    old, days = cells_in(before), tuple(map(cells_in, now))
+    patch = _largest(_lost(old, days, least))
+    return min(patch, _largest(_lost(old[::-1], days, least)), key=len) if patch else ()
 
 
-def _lost(old: Shares, now: Shares, least: float) -> set[int]:
-    return {n for n, (had, has) in enumerate(zip(old, now, strict=True)) if has <= had - least}
+def _lost(old: Shares, days: tuple[Shares, ...], least: float) -> set[int]:
+    """Cells that lack it on each of the days; on most trays none does on the first."""
+    limits = [had - least for had in old]
+    lost: set[int] | None = None
+    for now in days:
+        here = compress(range(len(old)), map(le, now, limits))
+        lost = set(here) if lost is None else lost.intersection(here)
+        if not lost:
+            break
+    return lost or set()
 
 
 def _largest(cells: set[int]) -> tuple[int, ...]:

@@ -49,7 +49,10 @@ def by_day(photos: Iterable[DayNumbers]) -> Days:
     for photo in usable:
         if photo.method == method:
             days.setdefault(photo.taken_at.date(), []).append(photo)
-    return {day: _standing(_trusted(photos), method or "") for day, photos in sorted(days.items())}
+    return {
+        day: _of_one(some[0], method or "") if len(some) == 1 else _of_several(some, method or "")
+        for day, some in sorted(days.items())
+    }
 
 
 def _trusted(photos: list[DayNumbers]) -> list[DayNumbers]:
@@ -57,23 +60,22 @@ def _trusted(photos: list[DayNumbers]) -> list[DayNumbers]:
     return [photo for photo in photos if not photo.doubts] or photos
 
 
-def _standing(photos: Sequence[DayNumbers], method: str) -> Standing:
-    return _of_one(photos[0], method) if len(photos) == 1 else _of_many(photos, method)
+def _of_several(photos: list[DayNumbers], method: str) -> Standing:
+    trusted = _trusted(photos)
+    return _of_one(trusted[0], method) if len(trusted) == 1 else _of_many(trusted, method)
 
 
 def _of_one(photo: DayNumbers, method: str) -> Standing:
+    (
+        _tray, photo_id, _taken_at, _refusal, _needs_corners, _method, _sure, coverage, uniformity,
+        edge_deficit, gap_share, lightness, dark_green, corrected, cells, bed_share, _doubts,
+    ) = photo  # by place: there are thousands  # fmt: skip
+    if not corrected:
+        lightness = dark_green = None
     return Standing(
-        photo.photo_id,
-        method,
-        photo.coverage or 0.0,
-        photo.uniformity,
-        photo.edge_deficit,
-        photo.gap_share,
-        photo.lightness if photo.corrected else None,
-        photo.dark_green if photo.corrected else None,
-        photo.cells,
-        photo.bed_share,
-    )
+        photo_id, method, coverage or 0.0, uniformity, edge_deficit, gap_share, lightness, dark_green, cells,
+        bed_share,
+    )  # fmt: skip
 
 
 def _of_many(photos: Sequence[DayNumbers], method: str) -> Standing:

@@ -75,6 +75,8 @@ class View:
 
     def mates(self, day: date, number: Number) -> tuple[float, float] | None:
         """Median and spread of what mates on any medium can be asked alike; None where fewer than two can."""
+        if len(self.others) < LEAST_MATES:
+            return None
         method = self.mine[day].method
         values = [
             value

@@ -11,6 +11,7 @@ on the years kept. What comes in thousands is ordered as its index holds it, so 
 import sqlite3
 from dataclasses import dataclass
 from datetime import date, datetime
+from typing import Any
 
 from data.look import LookKind, Urgency
 from data.looklist.answers import Answer, AnswerKind
@@ -122,7 +123,7 @@ class PastLook:
     answered_on: date | None = None
 
 
-def numbers_of(row: Row) -> DayNumbers:
+def numbers_of(row: tuple[Any, ...]) -> DayNumbers:
     """What the look list asks of one photo; thousands of rows a morning, so by place and not by name."""
     (
         tray, photo, taken_at, refusal, needs_corners, method, sure, coverage, uniformity, edge_deficit,
@@ -133,9 +134,9 @@ def numbers_of(row: Row) -> DayNumbers:
         photo,
         datetime.fromisoformat(taken_at),
         None if refusal is None else reason_of(refusal),
-        bool(needs_corners),
+        needs_corners == 1,
         method,
-        bool(sure),
+        sure == 1,
         coverage,
         uniformity,
         edge_deficit,
@@ -145,7 +146,7 @@ def numbers_of(row: Row) -> DayNumbers:
         corrected_by == "patch",
         cells or b"",
         bed_share,
-        doubts_of(notes, mended),
+        () if notes == "[]" else doubts_of(notes, mended),  # nearly always
     )
 
 

@@ -12,6 +12,7 @@ import sys
 from array import array
 from collections.abc import Iterable
 from datetime import datetime
+from functools import lru_cache
 from pathlib import Path
 
 from data.photos.carried import carried_of
@@ -272,5 +273,10 @@ def doubts_of(kept: str | None, mended: int | None) -> tuple[Reason, ...]:
     """Those of a score's notes, as text, that another photo would be free of; none where it is mended."""
     if kept is None or kept == "[]" or mended:  # nearly always: thousands are read each morning
         return ()
+    return _doubts_in(kept)
+
+
+@lru_cache(256)  # the same few are noted again and again
+def _doubts_in(kept: str) -> tuple[Reason, ...]:
     notes = (reason_of(note) for note in json.loads(kept))
     return tuple(note for note in notes if isinstance(note, Reason) and note in RETAKE)
