@@ -15,7 +15,7 @@ from datetime import datetime
 from enum import StrEnum
 from typing import NewType
 
-from vision.reason import Reason
+from vision.reason import RETAKE, Reason
 
 __all__ = [
     "BedCells", "Cells", "KeptGap", "KeptScore", "KeptSuspect", "Outline", "PhotoId", "Said", "ScoreId",
@@ -124,6 +124,12 @@ class KeptScore:
     inner_short_mm: float = 254.0
     mended: bool = False  # a person has drawn its canopy
     coverage_sd: float | None = None  # how far coverage may be off, one standard deviation, points
+
+    @property
+    def doubts(self) -> tuple[Reason, ...]:
+        """Those of its notes that another photo would be free of; none once a person has drawn the canopy."""
+        notes = () if self.mended else self.notes
+        return tuple(note for note in notes if isinstance(note, Reason) and note in RETAKE)
 
     @property
     def top_px_per_mm(self) -> float:

@@ -15,7 +15,7 @@ from data.chapters.reader import Reader
 from data.records import KeptScore, PhotoId, SuspectId
 from data.sentence import Sentence
 from vision.history import Became
-from vision.reason import RETAKE, Reason
+from vision.reason import Reason
 
 if TYPE_CHECKING:
     from vision.alignment import Affine
@@ -142,8 +142,7 @@ def _of_doubts(earlier: KeptScore, later: KeptScore) -> list[Sentence]:
     return [
         sentence.but(why=note)
         for sentence, score in ((before, earlier), (after, later))
-        for note in score.notes
-        if note in RETAKE and not score.mended
+        for note in score.doubts
     ]
 
 

@@ -44,16 +44,20 @@ def growth_by_treatment(
     photos: Iterable[PhotoNumbers],
     method: str | None,
 ) -> tuple[GrowthLine, ...]:
-    """Treatments in the order in which their trays come; the last photo of a tray's day counts."""
+    """Treatments in the order in which their trays come; of a tray's day the last photo counts that is
+    not in doubt.
+    """
     sown = {tray.id: tray for tray in trays if tray.id in treatments}
     told = [photo for photo in photos if photo.tray_id in sown and photo.method == method]
     counted = counted_of(told)
-    seen: dict[tuple[str, int], dict[TrayId, float]] = {}
+    chosen: dict[tuple[TrayId, int], PhotoNumbers] = {}
     for photo in told:
-        tray, share = sown[photo.tray_id], share_of(photo, counted)
-        if share is not None:
-            key = (treatments[tray.id], tray.day(photo.taken_at.date()))
-            seen.setdefault(key, {})[tray.id] = share
+        key = (photo.tray_id, sown[photo.tray_id].day(photo.taken_at.date()))
+        if share_of(photo, counted) is not None and photo.replaces(chosen.get(key)):
+            chosen[key] = photo
+    seen: dict[tuple[str, int], dict[TrayId, float]] = {}
+    for (tray, day), photo in chosen.items():
+        seen.setdefault((treatments[tray], day), {})[tray] = share_of(photo, counted) or 0.0
     names = dict.fromkeys(treatments[tray.id] for tray in sown.values())
     return tuple(
         GrowthLine(

@@ -98,9 +98,11 @@ def _picture(
 
 
 def _day(book: "Book", one: CropVerdict, chosen: Chosen) -> Day | None:
-    """The photo that its number is of: the last one of the day that counts."""
+    """The photo that its number is of: the last one of the day that is not in doubt, else the last one."""
     days = [day for day in book.days(chosen.number.tray.id) if day.day == one.on_day]
-    return next((day for day in reversed(days) if day.pictures is not None and _counts(day)), None)
+    counted = [day for day in reversed(days) if day.pictures is not None and _counts(day)]
+    sure = (day for day in counted if day.score is not None and not day.score.doubts)
+    return next(sure, counted[0] if counted else None)
 
 
 def _counts(day: Day) -> bool:

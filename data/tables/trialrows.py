@@ -14,7 +14,7 @@ from datetime import datetime
 from data.events import EventKind
 from data.numbers import PhotoId, TrayId
 from data.readings import ReadingKind
-from data.tables.rows import reason_of
+from data.tables.rows import doubts_of, reason_of
 from vision.reason import Reason
 
 __all__ = [
@@ -31,7 +31,7 @@ TRIAL = """
 """
 PHOTO_NUMBERS = """
     SELECT t.id AS tray, p.id AS photo, p.taken_at, s.id AS score, s.method, s.coverage, s.uniformity,
-           s.green, s.pale, s.red, s.bed_share, s.bed_uniformity, s.mended, s.reasons
+           s.green, s.pale, s.red, s.bed_share, s.bed_uniformity, s.mended, s.reasons, s.notes
       FROM trial r
       CROSS JOIN tray t ON t.trial = r.id
       CROSS JOIN photo p ON p.tray = t.id
@@ -120,6 +120,14 @@ class PhotoNumbers:
     bed_uniformity: float | None
     reasons: Mapping[str, Reason | str]
     mended: bool = False  # a person painted its canopy
+    doubts: tuple[Reason, ...] = ()  # why another photo would be better; none once a person painted
+
+    def replaces(self, earlier: "PhotoNumbers | None") -> bool:
+        """Whether it gives the tray's number of a day in place of an earlier photo of that day.
+
+        The last one does, unless it is in doubt and the earlier one is not.
+        """
+        return earlier is None or bool(earlier.doubts) or not self.doubts
 
     @property
     def coloured(self) -> float | None:
@@ -188,6 +196,7 @@ def photo_numbers_of(row: Row) -> PhotoNumbers:
         bed_uniformity=row["bed_uniformity"],
         reasons={name: reason_of(reason) or "" for name, reason in reasons.items()},
         mended=bool(row["mended"]),
+        doubts=doubts_of(row["notes"], row["mended"]),
     )
 
 

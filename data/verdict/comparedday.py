@@ -30,8 +30,12 @@ class ComparedDay:
 
     @property
     def by_tray(self) -> dict[TrayId, PhotoNumbers]:
-        """The photo of each tray that gives its number, the last one of the day."""
-        return {photo.tray_id: photo for photo in self.photos if photo.method == self.method}
+        """The photo of each tray that gives its number: the last one of the day that is not in doubt."""
+        chosen: dict[TrayId, PhotoNumbers] = {}
+        for photo in self.photos:
+            if photo.method == self.method and photo.replaces(chosen.get(photo.tray_id)):
+                chosen[photo.tray_id] = photo
+        return chosen
 
     def by_version(self, method: str) -> "ComparedDay":
         """The same photos as another version has scored them."""
@@ -42,7 +46,7 @@ class ComparedDay:
         return replace(self, counted=counted)
 
     def words(self, trays: Sequence[Tray]) -> tuple[Sentence, ...]:
-        """What canopy is counted as a share of; trays photographed again that day, or mended by hand.
+        """What canopy is counted as a share of; trays photographed again that day, in doubt, mended by hand.
 
         Nothing where nothing is compared.
         """
@@ -51,7 +55,13 @@ class ComparedDay:
             return ()
         named = {tray.code: photos[tray.id] for tray in trays if tray.id in photos}
         mended = [code for code, photo in named.items() if photo.mended]
-        return (counted_words(self.counted, named), *self._repeated_words(trays), *_mended_words(mended))
+        doubted = [code for code, photo in named.items() if photo.doubts]
+        return (
+            counted_words(self.counted, named),
+            *self._repeated_words(trays),
+            *_doubted_words(doubted),
+            *_mended_words(mended),
+        )
 
     def _repeated_words(self, trays: Sequence[Tray]) -> tuple[Sentence, ...]:
         """Who takes a photo again until it pleases should not go unseen."""
@@ -60,12 +70,34 @@ class ComparedDay:
         again = [tray.code for tray in trays if taken[tray.id] > 1]
         if not again:
             return ()
+        named = ", ".join(again)
+        if any(photo.doubts for photo in self.photos if taken[photo.tray_id] > 1):
+            return (
+                Sentence(
+                    "Photographed more than once on the day that is read, and the last photo that is not in "
+                    "doubt counts: {trays}.",
+                    trays=named,
+                ),
+            )
         return (
             Sentence(
                 "Photographed more than once on the day that is read, and the last photo counts: {trays}.",
-                trays=", ".join(again),
+                trays=named,
             ),
         )
+
+
+def _doubted_words(codes: Sequence[str]) -> tuple[Sentence, ...]:
+    """A number that the photo itself speaks against is counted, and said."""
+    if not codes:
+        return ()
+    return (
+        Sentence(
+            "In doubt is the photo that counts of {trays}, for glare, something that hides part of the tray, "
+            "faded colours or coloured light: their coverage may be far off.",
+            trays=", ".join(codes),
+        ),
+    )
 
 
 def _mended_words(codes: Sequence[str]) -> tuple[Sentence, ...]:

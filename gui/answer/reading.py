@@ -21,7 +21,7 @@ from data.sentence import Sentence
 from data.tables.trialrows import PhotoNumbers
 from data.trial import KeptPlan, MeasureKind
 from data.verdict.blindwords import eye_words, whom_to_trust
-from data.verdict.comparedday import scorings_of
+from data.verdict.comparedday import ComparedDay, scorings_of
 from data.verdict.countedof import CountedOf, seen_on
 from data.verdict.verdicts import CropVerdict, verdicts
 
@@ -147,16 +147,15 @@ def _method(photos: Sequence[PhotoNumbers]) -> str | None:
 
 
 def _of_day(found: CropVerdict, photos: Sequence[PhotoNumbers]) -> tuple[tuple[TrayId, PhotoId], ...]:
-    """The last photo of each tray on the day that is read."""
+    """The photo of each tray that gives its number on the day that is read."""
     trays = {number.tray.id: number.tray for number in found.numbers}
-    last = {
-        photo.tray_id: photo.photo_id
+    of_day = tuple(
+        photo
         for photo in photos
-        if photo.tray_id in trays
-        and photo.method == found.method
-        and trays[photo.tray_id].day(photo.taken_at.date()) == found.on_day
-    }
-    return tuple(last.items())
+        if photo.tray_id in trays and trays[photo.tray_id].day(photo.taken_at.date()) == found.on_day
+    )
+    counting = ComparedDay(photos=of_day, method=found.method).by_tray
+    return tuple((tray, photo.photo_id) for tray, photo in counting.items())
 
 
 def _seen(found: CropVerdict, photos: Sequence[PhotoNumbers]) -> tuple[TraySeen, ...]:

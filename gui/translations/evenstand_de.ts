@@ -9241,7 +9241,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Photographed more than once on the day that is read, and the last photo that is not in doubt counts: {trays}.</source>
-            <translation type="unfinished" />
+            <translation>An dem Tag, der abgelesen wird, mehr als einmal fotografiert, und das letzte Foto, das nicht zweifelhaft ist, zählt: {trays}.</translation>
         </message>
         <message>
             <source>Photographed more than once on the day that is read, and the last photo counts: {trays}.</source>
@@ -9249,7 +9249,7 @@ bewährt</translation>
         </message>
         <message>
             <source>In doubt is the photo that counts of {trays}, for glare, something that hides part of the tray, faded colours or coloured light: their coverage may be far off.</source>
-            <translation type="unfinished" />
+            <translation>Zweifelhaft ist das Foto, das zählt, bei {trays}, weil Licht spiegelt, etwas einen Teil der Schale verdeckt, Farben blass sind oder das Licht farbig ist: ihre Deckung kann weit danebenliegen.</translation>
         </message>
         <message>
             <source>Canopy mended by hand on the photo that counts: {trays}. Who knows the medium may see what was hoped for; what was measured is kept.</source>
@@ -11405,8 +11405,8 @@ bewährt</translation>
             <translation>Die Hälfte der Schale war an Tag {day:.1f} bedeckt.</translation>
         </message>
         <message>
-            <source>Half of the tray was covered on day {day:.1f} (95 %: {low:.1f} to {high:.1f}).</source>
-            <translation>Die Hälfte der Schale war an Tag {day:.1f} bedeckt (95 %: {low:.1f} bis {high:.1f}).</translation>
+            <source>Half of the tray was covered on day {day:.1f} (about 95 %: {low:.1f} to {high:.1f}).</source>
+            <translation>Die Hälfte der Schale war an Tag {day:.1f} bedeckt (etwa 95 %: {low:.1f} bis {high:.1f}).</translation>
         </message>
         <message>
             <source>Expected cut: day {day} ({date}).</source>

@@ -15,6 +15,7 @@ from data.desirability import MoldRule, PartName, ScoreRule, rule_of, rule_text
 from data.errors import LevelIsFixed, ReasonWanted
 from data.events import EventKind
 from data.logs.oldnotes import read_old_notes
+from data.numbers import PhotoId, TrayId
 from data.readings import NewReading, ReadingKind
 from data.trial import Measure, MeasureKind, Plan
 from data.verdict.countedof import CountedOf, counted_words
@@ -251,6 +252,51 @@ def test_trays_photographed_again_on_the_day_that_is_read_are_named(rack: Rack) 
 
     (found,) = rack.verdicts()
     assert f"{again}{tray.code}." in map(str, found.notes)
+
+
+def in_doubt(rack: Rack, photo: PhotoId) -> None:
+    with rack.book.writing() as db:
+        db.execute('UPDATE score SET notes = \'["DOUBTFUL","GLARE"]\' WHERE photo = ?', [photo])
+
+
+def test_trays_whose_photo_is_in_doubt_are_named(rack: Rack) -> None:
+    rack.shoot_all(EVEN)
+    tray = rack.tray("coir")
+    assert not any("In doubt is the photo" in str(note) for note in rack.verdicts()[0].notes)
+
+    (photo,) = [day.photo_id for day in rack.book.days(tray.id) if day.score]
+    in_doubt(rack, photo)
+
+    (found,) = rack.verdicts()
+    (told,) = [str(note) for note in found.notes if "In doubt is the photo" in note]
+    assert told.startswith(f"In doubt is the photo that counts of {tray.code}, for glare")
+
+
+@pytest.mark.parametrize("doubted", ["first", "last"])
+def test_of_two_photos_of_a_day_the_one_that_is_not_in_doubt_counts(rack: Rack, doubted: str) -> None:
+    rack.shoot_all(EVEN)
+    tray = rack.tray("coir")
+    before = value_of(rack, tray.id)
+    (first,) = [day.photo_id for day in rack.book.days(tray.id) if day.score]
+    later = tray.sown_at + timedelta(days=9, hours=1)
+    note = a_note(rack.folder, "again.jpg", taken_at=later.isoformat(), tag=tray.tag_number)
+    last = rack.book.keep(replace(score_note(note), score=a_score(11.0, method="learned 1")), note).photo_id
+    assert last is not None
+
+    in_doubt(rack, first if doubted == "first" else last)
+
+    told = set(map(str, rack.verdicts()[0].notes))
+    assert (
+        "Photographed more than once on the day that is read, and the last photo that is not in doubt "
+        f"counts: {tray.code}."
+    ) in told
+    assert not any("In doubt is the photo" in one for one in told)
+    assert (value_of(rack, tray.id) == before) is (doubted == "last")
+
+
+def value_of(rack: Rack, tray: TrayId) -> float | None:
+    (value,) = [number.value for number in rack.verdicts()[0].numbers if number.tray.id == tray]
+    return value
 
 
 def test_trays_whose_canopy_was_painted_by_hand_are_named(rack: Rack) -> None:
