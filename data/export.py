@@ -72,7 +72,7 @@ def export(
     with writing_to(folder):
         if folder.is_dir() and any(folder.iterdir()):
             raise ExportWouldMix(folder)
-    with made_whole(folder, last=DESCRIPTION) as place:
+    with made_whole(folder, last=DESCRIPTION, taken=ExportWouldMix) as place:
         _Export(book, place, cancel, report).write(top_views=top_views)
     return folder
 
@@ -179,7 +179,7 @@ class _Export:
             "mse": "mean square of the error", "n": "trays with a number", "mean": "least-squares mean",
             "difference": "from the trusted medium", "se": "standard error of the difference",
             "q": "one-sided 95 % limit factor (Dunnett or Sidak)", "low": "lower limit of the difference",
-            "high": "upper limit of the difference", "rank_low": "best rank it may have (95 % Tukey)",
+            "high": "upper limit of the difference", "rank_low": "best rank it may have (95 %; Tukey, Sidak)",
             "rank_high": "worst rank it may have",
         }  # fmt: skip
         words = {

@@ -12,7 +12,10 @@ The upper level A cannot be above 100 %: where least squares wants more, the cur
 Coverage is read less surely while a stand closes than when it is bare or full, so intervals of a day and of
 the curve take each photo's own distance from it (`statistics/curve.py`). Of 100 drawn courses of 6 to 12
 days 96 to 99 hold the day at half coverage where the scatter is even, 90 to 96 where it rises to 4 points
-there, 86 to 93 where it rises to 8 or lies there alone: two or three photos do not tell their own scatter.
+there, 86 to 93 where it rises to 8 or lies there alone: two or three photos do not tell their own scatter,
+and those that miss are the ones whose photos happen to lie close to the curve. Degrees of freedom that count
+on such scatter (Bell & McCaffrey 2002, from memory) would make every interval twice as wide: so it is called
+"about 95 %".
 Formulas as in Ratkowsky (1983) Nonlinear Regression Modeling (from memory).
 """
 

@@ -6,7 +6,7 @@ Not   which trays are mates (`data`), fitting (`growthfit.py`), lanes below it (
 
 This tray is a thick line with round markers; its mates are thin, each with a dash of its own and its code.
 With a fitted curve the markers are the photos, the line is the curve, and the band with its two dotted edges
-is where the curve lies with 95 %.
+is where the curve lies with about 95 %.
 """
 
 from collections.abc import Sequence

@@ -70,7 +70,7 @@ def fit_tray(book: "Book", tray: Tray, points: Points, today: float) -> Fitted:
 
 
 def _with_interval(curve: "GrowthCurve", first: float, last: float) -> tuple[Points, Points, Points]:
-    """The curve and, point by point, where it lies with 95 %."""
+    """The curve and, point by point, where it lies with about 95 %."""
     line = curve.line(first, max(last, first + 0.5), LINE_POINTS)
     told = [(day, curve.coverage_on(day)) for day, _ in line]
     low = tuple((day, one.low) for day, one in told if one.low is not None)
@@ -92,7 +92,7 @@ def _half_words(growth: "Growth") -> str:
         words = translate("TraySheet", "Half of the tray was covered on day {day:.1f}.")
         return filled(words, day=half.value)
     words = translate(
-        "TraySheet", "Half of the tray was covered on day {day:.1f} (95 %: {low:.1f} to {high:.1f})."
+        "TraySheet", "Half of the tray was covered on day {day:.1f} (about 95 %: {low:.1f} to {high:.1f})."
     )
     return filled(words, day=half.value, low=half.low, high=half.high)
 
