@@ -12,10 +12,11 @@ import contextlib
 import os
 import shutil
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
+from data.errors import BookError
 from data.travelerrors import NotWritable, writing_to
 
 __all__ = ["LEFTOVER_AFTER_S", "made_whole"]
@@ -25,8 +26,12 @@ LEFTOVER_AFTER_S = 86_400.0  # nothing is written into it for a day: its program
 
 
 @contextmanager
-def made_whole(folder: Path, last: str) -> Iterator[Path]:
+def made_whole(folder: Path, last: str, taken: Callable[[Path], BookError]) -> Iterator[Path]:
     """A place for the files of `folder`, of which `last` comes there last: with it all of them are there.
+
+    Parameters
+    ----------
+    taken : what to raise where another program has put its own `last` there meanwhile; that one stays.
 
     Raises
     ------
@@ -45,10 +50,8 @@ def made_whole(folder: Path, last: str) -> Iterator[Path]:
             made = place / MADE  # the place itself lets nobody else in
             made.mkdir()
             yield made
-            if there:
-                _move_in(made, folder, last)
-            else:
-                os.replace(made, folder)
+            if folder.is_dir() or not _put_there(made, folder):
+                _move_in(made, folder, last, taken)
         finally:
             shutil.rmtree(place, ignore_errors=True)
 
@@ -68,8 +71,21 @@ def _touched(place: Path) -> float:
     return max(path.stat().st_mtime for path in (place, *place.rglob("*")))
 
 
-def _move_in(made: Path, folder: Path, last: str) -> None:
+def _put_there(made: Path, folder: Path) -> bool:
+    """Let what was made be `folder`; no where another program has made one of that name meanwhile."""
+    try:
+        os.replace(made, folder)
+    except OSError:
+        if folder.is_dir():
+            return False
+        raise
+    return True
+
+
+def _move_in(made: Path, folder: Path, last: str, taken: Callable[[Path], BookError]) -> None:
     """Move what was made beside what else lies in `folder`."""
+    if (folder / last).exists():
+        raise taken(folder)
     parts = sorted(made.iterdir(), key=lambda path: path.name == last)
     for path in parts:
         target = folder / path.name
@@ -79,5 +95,17 @@ def _move_in(made: Path, folder: Path, last: str) -> None:
         target = folder / path.name
         if target.is_dir():
             shutil.copytree(path, target, dirs_exist_ok=True)
+        elif path.name == last:
+            _move_alone(path, target, taken)
         else:
             os.replace(path, target)
+
+
+def _move_alone(path: Path, target: Path, taken: Callable[[Path], BookError]) -> None:
+    """Move a file to where there is none: of two programs one is the first, and the other is told."""
+    try:
+        os.link(path, target)  # as `os.replace`, and never over another file
+    except FileExistsError as error:
+        raise taken(target.parent) from error
+    except OSError:  # a stick whose files have one name each
+        os.replace(path, target)

@@ -5,8 +5,11 @@ Out   a `Session` that nobody closes while it is in use; a `Lease` of it for as 
 Not   which session a thread gets, transactions, errors in words (`store.py`)
 """
 
+import contextlib
 import os
+import shutil
 import sqlite3
+import tempfile
 import threading
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -22,37 +25,71 @@ UNCHANGING = "immutable=1"
 CLOSE_WAIT_S = 5.0  # for a query of another thread
 
 
-def _how(path: Path) -> str:
-    """How a book is opened; one that may only be read is looked at, and writing is refused by SQLite.
+State = tuple[tuple[int, int] | None, ...]
 
-    SQLite keeps a file beside a book in use. Where it may not make one, and nobody has the book open, the
-    book is read as a file that does not change.
+
+def _way_in(path: Path) -> tuple[Path, str]:
+    """Which file is opened, and how; a book that may only be read is looked at, and SQLite refuses writing.
+
+    SQLite keeps files beside a book in use. Where it may not make them, and nobody has the book open, the
+    book is read as a file that does not change. A log that was left there, by a program that was killed or by
+    a copy of some of the files, holds the newest changes: then it is a copy that is read.
     """
     if os.access(path, os.W_OK) and os.access(path.parent, os.W_OK):
-        return "mode=rw"
-    return "mode=ro" if _log_of(path).exists() else UNCHANGING
+        return path, "mode=rw"
+    log = _beside(path, "wal")
+    if log.exists() and _beside(path, "shm").exists():
+        return path, "mode=ro"
+    if log.exists() and log.stat().st_size:
+        return _copied(path), UNCHANGING
+    return path, UNCHANGING
 
 
-def _log_of(path: Path) -> Path:
-    return path.with_name(f"{path.name}-wal")
+def _beside(path: Path, what: str) -> Path:
+    return path.with_name(f"{path.name}-{what}")
 
 
-def _state(path: Path) -> tuple[int, int, bool]:
+def _state(path: Path) -> State:
     """By what it is seen that another computer writes into a book that this one may only read."""
-    stat = path.stat()
-    return stat.st_mtime_ns, stat.st_size, _log_of(path).exists()
+    return tuple(_touched(one) for one in (path, _beside(path, "wal")))
+
+
+def _touched(path: Path) -> tuple[int, int] | None:
+    try:
+        stat = path.stat()
+    except FileNotFoundError:
+        return None
+    return stat.st_mtime_ns, stat.st_size
+
+
+_copies: dict[tuple[Path, State], tempfile.TemporaryDirectory[str]] = {}
+_copying = threading.Lock()
+
+
+def _copied(path: Path) -> Path:
+    """The book with its log written into it, in a place of our own; one copy for all, until we end."""
+    with _copying:
+        kept = _copies.get((path, _state(path)))
+        if kept is None:
+            kept, state = tempfile.TemporaryDirectory(prefix="evenstand-"), _state(path)
+            for one in (path, _beside(path, "wal")):
+                shutil.copyfile(one, Path(kept.name) / one.name)
+            with contextlib.closing(sqlite3.connect(Path(kept.name) / path.name)) as own:
+                own.execute(queries.READ_APPLICATION).fetchone()  # who closes it last writes the log into it
+            _copies[path, state] = kept
+        return Path(kept.name) / path.name
 
 
 class Session:
     """A connection, and its `sqlite_utils` face once something is written."""
 
     def __init__(self, path: Path, wait_ms: int) -> None:
-        how = _how(path)
+        opened, how = _way_in(path)
         self._path = path
         self._taken_for = _state(path) if how == UNCHANGING else None
         # check_same_thread: only so that `close` may close what other threads have opened
         self.connection = sqlite3.connect(
-            f"{path.absolute().as_uri()}?{how}",
+            f"{opened.absolute().as_uri()}?{how}",
             uri=True,
             isolation_level=None,
             check_same_thread=False,

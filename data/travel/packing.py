@@ -191,7 +191,7 @@ def unpack(source: Path, folder: Path, cancel: CancelToken, report: Report = _no
         raise BookExists(folder)
     if not source.exists() and pack_path(source).is_file():
         source = pack_path(source)
-    with made_whole(folder, last=FILE) as beside:
+    with made_whole(folder, last=FILE, taken=BookExists) as beside:
         _take_out(source, beside, cancel, report)
         for place in ("photos", "backups", "cache"):
             (beside / place).mkdir(exist_ok=True)

@@ -315,6 +315,23 @@ def test_a_book_on_a_disk_that_may_only_be_read_is_looked_at_and_not_changed(tmp
                 book.add_tray(a_tray("A2"))
 
 
+def test_what_stands_in_a_log_alone_is_read_where_nothing_may_be_written_beside_it(tmp_path: Path) -> None:
+    """A stick that was pulled out, or a copy of two of three files: the log is there, its index is not."""
+    with small_disk(tmp_path / "disk", "8m") as disk:
+        with Book.create(tmp_path / "book") as book:
+            book.add_tray(a_tray("A1"))
+            shutil.copytree(tmp_path / "book", disk / "book", ignore=shutil.ignore_patterns("*-shm"))
+        assert (disk / "book" / "book.sqlite-wal").stat().st_size > 0
+        again = ["mount", "-o", "remount,ro", str(disk)]
+        if subprocess.run(again, check=False, capture_output=True).returncode:
+            pytest.skip("this machine does not allow remounting")
+
+        with Book.open(disk / "book") as book:
+            assert [one.code for one in book.trays()] == ["A1"]
+            with pytest.raises(BookReadOnly, match="may only be read"):
+                book.add_tray(a_tray("A2"))
+
+
 def test_a_book_that_may_only_be_read_is_read_beside_one_who_writes(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:

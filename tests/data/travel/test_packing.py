@@ -3,11 +3,13 @@
 import hashlib
 import json
 import os
+import shutil
 import sqlite3
 import tempfile
 from collections.abc import Callable
 from datetime import datetime
 from pathlib import Path
+from typing import Any
 from zipfile import ZipFile
 
 import pytest
@@ -21,7 +23,7 @@ from data.medium.benchtest import BenchKind, NewBenchTest
 from data.records import PhotoId
 from data.travel.packing import pack, unpack
 from data.travelerrors import NoSuchPack, NotAPack, NotWritable, PackExists
-from tests.data.builders import a_note, bring
+from tests.data.builders import a_note, a_tray, bring
 
 Contents = dict[str, bytes]
 
@@ -194,6 +196,51 @@ def test_a_folder_with_other_things_keeps_them(packed: Path, tmp_path: Path) -> 
 
     assert (place / "notes.txt").read_text() == "mine"
     Book.open(place).close()
+
+
+@pytest.mark.parametrize("folder_is_there", [True, False])
+def test_of_two_that_unpack_into_one_folder_the_first_stays_and_the_other_is_told(
+    packed: Path, tmp_path: Path, folder_is_there: bool
+) -> None:
+    """The second begins while the first is still at it: only at the end is there anything to see."""
+    folder = tmp_path / "there"
+    if folder_is_there:
+        folder.mkdir()
+    with Book.create(tmp_path / "other") as other:
+        other.add_tray(a_tray("Z9", tag_number=99))
+        others = pack(other, tmp_path / "others", CancelToken())
+
+    def meanwhile(done: int, _total: int) -> None:
+        if done == 1:
+            unpack(others, folder, CancelToken())
+
+    with pytest.raises(BookExists):
+        unpack(packed, folder, CancelToken(), meanwhile)
+
+    with Book.open(folder) as first:
+        assert [tray.code for tray in first.trays()] == ["Z9"]
+    assert not any(name.startswith("photos/") or ".making-" in name for name in files_below(folder))
+
+
+def test_of_two_at_the_very_end_none_writes_over_the_other(
+    packed: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    folder = tmp_path / "there"
+    folder.mkdir()
+    copied = shutil.copytree
+
+    def just_then(*asked: Any, **how: Any) -> Any:
+        (folder / "book.sqlite").write_bytes(b"of the other")
+        return copied(*asked, **how)
+
+    for place in ("photos", "backups", "cache"):
+        (folder / place).mkdir()
+    monkeypatch.setattr(shutil, "copytree", just_then)
+
+    with pytest.raises(BookExists):
+        unpack(packed, folder, CancelToken())
+
+    assert (folder / "book.sqlite").read_bytes() == b"of the other"
 
 
 def test_where_a_file_has_the_name_of_a_folder_of_a_book_nothing_is_unpacked(
