@@ -35,6 +35,7 @@ class Prose(QLabel):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._heights: dict[int, int] = {}  # by width, px: layouts ask for the same ones hundreds of times
         # never within a pass of the layout that makes it wider: the layout would lose what is asked of it
         self._freeing = QTimer(self, singleShot=True, interval=0)
         self._freeing.timeout.connect(self._leave_free)
@@ -42,7 +43,7 @@ class Prose(QLabel):
     def setText(self, words: str) -> None:
         """Show this; numbers keep their units beside them."""
         super().setText(unbroken(words))
-        self._most = 0
+        self._forget()
         self._freeing.start()
 
     def text(self) -> str:
@@ -51,7 +52,10 @@ class Prose(QLabel):
 
     def heightForWidth(self, width: int) -> int:
         """Of its lines, which do not grow with the place."""
-        return super().heightForWidth(min(width, self._longest()) + self._free)
+        wide = min(width, self._longest()) + self._free
+        if wide not in self._heights:
+            self._heights[wide] = super().heightForWidth(wide)
+        return self._heights[wide]
 
     def sizeHint(self) -> QSize:
         """Without what is left free."""
@@ -69,10 +73,15 @@ class Prose(QLabel):
     def changeEvent(self, event: QEvent) -> None:
         """Larger letters take a wider line."""
         super().changeEvent(event)
-        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
-            self._most = 0
-            if hasattr(self, "_freeing"):  # Qt begins before we have
-                self._freeing.start()
+        changed = event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange)
+        if changed and hasattr(self, "_freeing"):  # Qt begins before we have
+            self._forget()
+            self._freeing.start()
+
+    def _forget(self) -> None:
+        """What was measured no longer holds."""
+        self._most = 0
+        self._heights.clear()
 
     def _longest(self) -> int:
         if not self._most:
@@ -87,6 +96,7 @@ class Prose(QLabel):
         beyond = max(0, self.width() - self._longest())
         if beyond != self._free:
             self._free = beyond
+            self._heights.clear()
             self.setContentsMargins(0, 0, beyond, 0)
 
 

@@ -184,14 +184,14 @@ class Verdict(Screen):
             self._whole.setCurrentIndex(EMPTY)
             self.empty.show_state(state, has_book=self.book is not None)
             return
-        if self._whole.currentIndex() == RULE:
-            self.rule_page.follow(state)
-        else:
-            self._whole.setCurrentIndex(PAGE)
         self.rounds.show_state(state)
         self.foot.show_may(score=self.rounds.may_begin, then=self.next_trial, crop=state.crop)
         self.head.show_state(state)
         self.page.show_state(state)
+        if self._whole.currentIndex() == RULE:
+            self.rule_page.follow(state)
+        else:  # only now: each part that comes or goes on a page in front lays all of it out anew
+            self._whole.setCurrentIndex(PAGE)
 
     @Slot()
     def _go_on(self) -> None:

@@ -4,6 +4,7 @@ from collections.abc import Callable
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QApplication, QLabel, QScrollArea, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -130,3 +131,16 @@ def test_a_page_that_rolls_gives_every_sentence_its_lines(qtbot: QtBot, dressed:
         qtbot.waitUntil(lambda: all(one.heightForWidth(one.width()) <= one.height() for one in labels))
         qtbot.wait(20)
         assert all(one.heightForWidth(one.width()) <= one.height() for one in labels)
+
+
+def test_the_height_of_a_sentence_follows_its_words_and_letters(qtbot: QtBot, dressed: QApplication) -> None:
+    label = wrapped("It was weighed again in the evening, after it had drained for an hour. " * 3, None)
+    qtbot.addWidget(label)
+    whole = label.heightForWidth(300)
+
+    larger = QFont(label.font())
+    larger.setPointSizeF(2 * larger.pointSizeF())
+    label.setFont(larger)
+    assert label.heightForWidth(300) > 2 * whole
+    label.setText("Short.")
+    assert label.heightForWidth(300) < 2 * label.fontMetrics().lineSpacing()
