@@ -7,7 +7,6 @@ Not   how a file is read (`data/logs/sheet.py`), the words (`view.py`), the tabl
 The file is read and kept in the background; an answer that is late (another reading was chosen) is dropped.
 """
 
-from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtCore import Signal, Slot
@@ -26,7 +25,7 @@ from gui.controls.progress import count_words
 from gui.language.plainbutton import plain_button
 from gui.language.spoken import begun, spoken
 from gui.logs.form import LogForm
-from gui.logs.view import Looked, kept_words, look_at_log, read_words, with_place
+from gui.logs.view import Looked, kept_words, look_at_log, read_words
 from gui.work import Job, Report, Work
 
 __all__ = ["LogAssistant"]
@@ -151,15 +150,11 @@ class LogAssistant(QDialog):
         if self.looked is not None and isinstance(self.looked.sheet, LogSheet):
             self._look(self.looked.sheet.read_as.with_column(number, column))
 
-    @Slot(str, object)
-    def _change(self, what: str, value: object) -> None:
-        if self.looked is None or not isinstance(self.looked.sheet, LogSheet):
-            return
-        read_as = self.looked.sheet.read_as
-        changes = {what: value}
-        changed = with_place(read_as, value) if what == "place" else replace(read_as, **changes)  # type: ignore[arg-type]
-        if changed != read_as:
-            self._look(changed)
+    @Slot(object)
+    def _change(self, read_as: ReadAs) -> None:
+        sheet = None if self.looked is None else self.looked.sheet
+        if isinstance(sheet, LogSheet) and read_as != sheet.read_as:
+            self._look(read_as)
 
     # --- keeping
 

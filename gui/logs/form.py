@@ -1,11 +1,13 @@
 """Log form: the parts of the assistant for files of loggers and scales, laid out.
 
 In    a book (its trays and shelves), a `LogSheet`
-Out   `changed` (what, value) when a choice was made by hand; the widgets
+Out   `changed` with how the file shall be read when a choice was made by hand; the widgets
 Not   what a change does (`assistant.py`)
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
+from typing import Any
 
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import (
@@ -22,12 +24,13 @@ from PySide6.QtWidgets import (
 )
 
 from data.book import Book
+from data.logs.readas import ReadAs
 from data.logs.sheet import LogSheet
 from data.logs.times import DateOrder
 from gui.controls.fileform import FileForm
 from gui.language.spoken import begun, spoken
 from gui.logs.preview import LogPreview
-from gui.logs.view import DELIMITERS, delimiter_words, place_of
+from gui.logs.view import DELIMITERS, delimiter_words, place_of, with_place
 from gui.style.palette import Space, set_role
 from gui.style.words import wrapped
 
@@ -37,18 +40,19 @@ __all__ = ["LogForm"]
 class LogForm(FileForm):
     """Everything that is seen of one file."""
 
-    changed = Signal(str, object)
+    changed = Signal(object)  # ReadAs
 
     def __init__(self, book: Book, dialog: QDialog) -> None:
         super().__init__(dialog)
-        self.delimiter = self._combo("delimiter", [(delimiter_words(one), one) for one in DELIMITERS])
-        self.decimal = self._combo("decimal", [(self.tr("point, 20.5"), "."), (self.tr("comma, 20,5"), ",")])
+        self._read: ReadAs | None = None
+        self.delimiter = self._combo([(delimiter_words(one), one) for one in DELIMITERS])
+        self.decimal = self._combo([(self.tr("point, 20.5"), "."), (self.tr("comma, 20,5"), ",")])
         orders = [(begun(spoken(one)), one) for one in DateOrder]
-        self.order = self._combo("date_order", [(self.tr("not known yet"), None), *orders])
+        self.order = self._combo([(self.tr("not known yet"), None), *orders])
         self.zone = QLineEdit(self)
         self.zone.setPlaceholderText(self.tr("the rack's own"))
-        self.zone.editingFinished.connect(self._zone)
-        self.place = self._combo("place", self._places(book))
+        self.zone.editingFinished.connect(self._choose)
+        self.place = self._combo(self._places(book))
         self.preview = LogPreview(self)
         self.questions = QFrame(self)
         set_role(self.questions, "band-notice")
@@ -67,11 +71,10 @@ class LogForm(FileForm):
         places += [(self.tr("tray {code}").format(code=one.code), ("tray", one.code)) for one in trays]
         return places
 
-    def _combo(self, what: str, choices: Sequence[tuple[str, object]]) -> QComboBox:
+    def _combo(self, choices: Sequence[tuple[str, object]]) -> QComboBox:
         combo = QComboBox(self)
         for words, value in choices:
             combo.addItem(words, value)
-        combo.setProperty("what", what)
         combo.activated.connect(self._choose)
         return combo
 
@@ -113,7 +116,7 @@ class LogForm(FileForm):
 
     def show_sheet(self, sheet: LogSheet) -> None:
         """The choices as the file is read now."""
-        read = sheet.read_as
+        self._read = read = sheet.read_as
         values = (
             (self.delimiter, read.delimiter),
             (self.decimal, read.decimal),
@@ -149,17 +152,22 @@ class LogForm(FileForm):
 
     # --- changing
 
-    @Slot(int)
-    def _choose(self, index: int) -> None:
-        combo = self.sender()
-        if isinstance(combo, QComboBox):
-            value = combo.itemData(index)
-            if combo is self.order and value is not None:
-                value = DateOrder(value)
-            if combo is self.place and value is not None:
-                value = tuple(value)
-            self.changed.emit(combo.property("what"), value)
-
     @Slot()
-    def _zone(self) -> None:
-        self.changed.emit("zone", self.zone.text().strip() or None)
+    def _choose(self) -> None:
+        """What is not among the choices stays as it was read."""
+        read = self._read
+        if read is None:
+            return
+        order, place = _chosen(self.order, read.date_order), _chosen(self.place, place_of(read))
+        wanted = replace(
+            read,
+            delimiter=_chosen(self.delimiter, read.delimiter),
+            decimal=_chosen(self.decimal, read.decimal),
+            date_order=None if order is None else DateOrder(order),
+            zone=self.zone.text().strip() or None,
+        )
+        self.changed.emit(with_place(wanted, None if place is None else tuple(place)))
+
+
+def _chosen(combo: QComboBox, otherwise: object) -> Any:
+    return otherwise if combo.currentIndex() < 0 else combo.currentData()

@@ -43,6 +43,11 @@ def settle(qtbot, dialog):
     qtbot.waitUntil(lambda: dialog._job is None, timeout=10_000)
 
 
+def choose(combo, at):
+    combo.setCurrentIndex(at)
+    combo.activated.emit(at)
+
+
 def keep(qtbot, dialog):
     dialog.form.keep.click()
     qtbot.waitUntil(lambda: not dialog.isVisible(), timeout=10_000)
@@ -98,7 +103,7 @@ def test_the_shelf_of_a_file_without_one_is_asked_and_chosen(qtbot, opened, rack
     dialog = opened("when,temp C\n2026-03-14 07:00,20.5\n2026-03-14 07:10,20.6\n")
     assert not dialog.form.keep.isEnabled()
 
-    dialog.place.activated.emit(dialog.place.findText("shelf A"))
+    choose(dialog.place, dialog.place.findText("shelf A"))
     settle(qtbot, dialog)
     keep(qtbot, dialog)
 
@@ -275,8 +280,7 @@ def test_a_logger_of_the_room_is_brought_in_for_each_shelf(qtbot, opened, rack_b
     room = LOGGER.replace(",shelf", "").replace(",A,", ",")
     for shelf in ("shelf A", "shelf Q"):
         dialog = opened(room)
-        dialog.place.setCurrentIndex(dialog.place.findText(shelf))
-        dialog.place.activated.emit(dialog.place.currentIndex())
+        choose(dialog.place, dialog.place.findText(shelf))
         settle(qtbot, dialog)
         assert dialog.form.count.text() == "Readings that will be kept: 6."
         keep(qtbot, dialog)
