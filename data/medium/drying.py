@@ -184,11 +184,17 @@ def hours_until(
             )
     if not times:
         return None
+    times = [one for one in times if _tells(one)] or times
     lows = [one.low for one in times if one.low is not None]
     highs = [one.high for one in times if one.high is not None]
     if len(lows) < len(times):
         return Estimate(value=times[0].value)
     return Estimate(value=times[0].value, low=min(lows), high=max(highs))
+
+
+def _tells(hour: Estimate) -> bool:
+    """Whether a curve tells the hour at all: two stages of which the second was hardly weighed do not."""
+    return hour.low is None or hour.high is None or hour.high - hour.low <= MOST_HOURS
 
 
 def _slowing(
@@ -208,10 +214,9 @@ def _slowing(
         return float(_water(DryingForm.TWO_STAGE, last, begin, rate, begin - rate * kink)) - steady.at(last)
 
     early, late = before, last
-    if noticed(early) > hardly:
-        for _ in range(40):
-            middle = (early + late) / 2
-            early, late = (middle, late) if noticed(middle) > hardly else (early, middle)
+    for _ in range(40):
+        middle = (early + late) / 2
+        early, late = (middle, late) if noticed(middle) > hardly else (early, middle)
     slowed = _hours(DryingForm.TWO_STAGE, left_g, begin, rate, begin - rate * early)
     return replace(found, high=max(found.high, slowed + found.high - found.value))
 

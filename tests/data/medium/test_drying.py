@@ -7,6 +7,7 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from scipy.optimize import brentq, curve_fit
 
 from data.medium.drying import DryingForm, fit_drying, hours_until, plausible, stretches
 
@@ -155,3 +156,97 @@ def test_less_water_left_takes_longer(first, pace, left):
     drying = fit_drying(hours, [first * math.exp(-pace * h) for h in hours], DryingForm.EXPONENTIAL)
 
     assert drying.hours_until(left).value < drying.hours_until(left * 0.9).value
+
+
+# --- which curves are left, and how surely
+
+
+def test_curves_are_left_as_akaikes_criterion_leaves_them():
+    """Steady weighings near a line; the exponential one lies off by rss / scatter^2, and 2 is the limit.
+
+    Burnham & Anderson (2002, from memory). polyfit and curve_fit give the residual sums of squares.
+    """
+    hours, water = [0, 10, 20, 30], [600.0, 500.0, 404.0, 302.0]
+    line = np.polyfit(hours, water, 1, full=True)[1][0]
+    (first, pace), _ = curve_fit(lambda t, m, k: m * np.exp(-k * t), hours, water, (600, 0.02))
+    bent = sum((first * math.exp(-pace * h) - w) ** 2 for h, w in zip(hours, water, strict=True))
+
+    for criterion, left in ((1.8, 2), (2.2, 1)):
+        assert len(plausible(hours, water, scatter=((bent - line) / criterion) ** 0.5)) == left
+
+
+@pytest.mark.parametrize(("uneven", "left"), [(30.0, 2), (20.0, 1)])
+def test_weighings_that_scatter_more_than_the_scale_count_as_they_scatter(uneven, left):
+    """The better curve's own variance, 4 points less 2 parameters, in place of that of a scale of 1 g."""
+    hours, water = [0, 10, 20, 30], [600.0 - uneven, 500.0 + uneven, 400.0 + uneven, 300.0 - uneven]
+    line = np.polyfit(hours, water, 1, full=True)[1][0]
+    (first, pace), _ = curve_fit(lambda t, m, k: m * np.exp(-k * t), hours, water, (600, 0.02))
+    bent = sum((first * math.exp(-pace * h) - w) ** 2 for h, w in zip(hours, water, strict=True))
+
+    assert (bent - line) / 1.0 > 2  # by the scale alone the line is surely the better one
+    assert bool((bent - line) / (line / 2) <= 2) is (left == 2)
+    assert len(plausible(hours, water, scatter=1.0)) == left
+
+
+def test_weighings_on_a_line_are_no_surer_than_the_scale():
+    """By the formula of a straight line: 200 g of 600 - 10 h are left at 40 h; weighings of 5 g each."""
+    hours = np.array([0.0, 10.0, 20.0, 30.0, 35.0])
+
+    steady = fit_drying(hours.tolist(), (600 - 10 * hours).tolist(), DryingForm.STEADY)
+    found = steady.hours_until(200, scatter=5.0)
+
+    error = 0.5 * (1 / 5 + (40 - hours.mean()) ** 2 / ((hours - hours.mean()) ** 2).sum()) ** 0.5
+    assert (found.low, found.high) == pytest.approx((40 - 1.95996 * error, 40 + 1.95996 * error), rel=1e-4)
+    assert hours_until(hours.tolist(), (600 - 10 * hours).tolist(), 200).low == pytest.approx(found.low)
+
+
+def test_without_a_known_scatter_the_weighings_tell_it_themselves():
+    """Student's t with 2 degrees of freedom, 4.3027 (any table), and numpy's own covariance of a line."""
+    hours, water = [0.0, 10.0, 20.0, 30.0], [600.0, 505.0, 398.0, 301.0]
+    (slope, first), covariance = np.polyfit(hours, water, 1, cov=True)
+
+    found = fit_drying(hours, water, DryingForm.STEADY).hours_until(200)
+
+    by = np.array([(first - 200) / slope**2, -1 / slope])  # of the hour by slope and start
+    assert found.value == pytest.approx((200 - first) / slope, rel=1e-5)
+    assert found.high - found.value == pytest.approx(4.3027 * (by @ covariance @ by) ** 0.5, rel=1e-3)
+
+
+def test_a_steady_surface_is_dry_to_the_last_gram_and_a_tray_may_weigh_nothing_more():
+    steady = fit_drying([0, 5, 10], [300, 150, 0], DryingForm.STEADY)
+
+    assert steady.hours_until(0).value == pytest.approx(10)
+    assert steady.hours_until(-30).value == pytest.approx(11)
+    assert fit_drying([0, 5, 10], [300, 100, 33], DryingForm.EXPONENTIAL).hours_until(0) is None
+
+
+def test_a_mass_for_each_time_is_asked_for():
+    with pytest.raises(ValueError, match="a mass for each time"):
+        fit_drying([0, 5, 10], [300, 150], DryingForm.STEADY)
+
+
+@pytest.mark.parametrize(("hours", "last"), [([0, 10, 20, 30, 40], 40), ([0, 5, 10, 15, 40], 40)])
+def test_a_forecast_counts_on_a_wet_stage_that_ended_as_early_as_the_weighings_allow(hours, last):
+    """scipy's brentq: the earliest end that lies within 10 g, two of the scale's 5, of the last weighing.
+
+    So rounded weighings told five million hours: two stages fit a line as well, and tell no second stage.
+    """
+    water = [900.0 - 10 * h for h in hours]
+    before = hours[-2]
+
+    def two_stages(hour, end):
+        left = 900 - 10 * end
+        return 900 - 10 * hour if hour <= end else left * math.exp(-10 / left * (hour - end))
+
+    def unnoticed(end):
+        return two_stages(last, end) - (900 - 10 * last) - 2 * 5.0
+
+    end = before if unnoticed(before) <= 0 else brentq(unnoticed, before, last)
+    left = 900 - 10 * end
+    late = end + left / 10 * math.log(left / 200)
+    steady = fit_drying(hours, water, DryingForm.STEADY).hours_until(200, scatter=5.0)
+
+    found = hours_until(hours, water, 200)
+
+    assert found.value == pytest.approx(70)
+    assert found.high == pytest.approx(late + steady.high - steady.value, rel=1e-4)
