@@ -43,7 +43,7 @@ def repeats_of(fit: BlockFit, values: Floats, medium: int, trusted: int, own: Ap
 
 
 def enough_trays(
-    repeats: Repeats, to_margin: float, compared: int, camera_sd: float, on_shelf: float = 1.0
+    repeats: Repeats, to_margin: float, compared: int, camera_sd: float, on_shelf: float
 ) -> int | None:
     """Trays of each medium.
 
