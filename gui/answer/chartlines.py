@@ -8,7 +8,7 @@ Not   making them (`view.py`), drawing them (`intervals.py`, `ranks.py`, `blocks
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-__all__ = ["BlockLine", "IntervalLine", "RankLine"]
+__all__ = ["BlockLine", "IntervalLine", "Intervals", "RankLine"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -21,6 +21,18 @@ class IntervalLine:
     low: float
     high: float
     words: str  # the same in words
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Intervals:
+    """All new media of one crop and measure, against the margin."""
+
+    lines: tuple[IntervalLine, ...] = ()
+    margin: float = 0.0
+    trusted: str = ""
+    unit: str = ""  # of the numbers
+    so_far: bool = False
+    lower_is_better: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

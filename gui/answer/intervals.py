@@ -1,17 +1,15 @@
 """Interval chart: each medium's difference from the trusted one with its interval, against the margin.
 
-In    `IntervalLine`s, the margin, how numbers are written
+In    `Intervals`
 Out   a drawn chart: rows of media, zero for the trusted medium, the margin hatched
 Not   the numbers (`data/verdict`), the table beside it (`verdict/page.py`)
 """
-
-from collections.abc import Sequence
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QPen
 from PySide6.QtWidgets import QWidget
 
-from gui.answer.chartlines import IntervalLine
+from gui.answer.chartlines import IntervalLine, Intervals
 from gui.answer.drawnchart import Canvas, DrawnChart, series_colour, tick_words, ticks
 from gui.language.words import translate
 from gui.style.palette import Space
@@ -26,36 +24,20 @@ PAD = 0.06  # of the span, beyond the outermost number
 class IntervalDrawing:
     """How one row for each new medium is drawn; it knows no widget, so that a report draws it too."""
 
-    _lines: tuple[IntervalLine, ...] = ()
-    _margin, _trusted, _unit = 0.0, "", ""
-    _so_far = _lower_is_better = False
-
-    def tell(
-        self,
-        lines: Sequence[IntervalLine],
-        *,
-        margin: float,
-        trusted: str,
-        unit: str,
-        so_far: bool,
-        lower_is_better: bool = False,
-    ) -> None:
-        """Draw these from now on, against the margin, in the numbers' unit."""
-        self._lines, self._margin, self._trusted, self._unit = tuple(lines), margin, trusted, unit
-        self._so_far, self._lower_is_better = so_far, lower_is_better
+    told = Intervals()
 
     def lines_high(self) -> float:
         """Two lines of text a medium, and the axis."""
-        return 4.6 + 2.0 * max(1, len(self._lines))
+        return 4.6 + 2.0 * max(1, len(self.told.lines))
 
     @property
     def edge(self) -> float:
         """Where the margin ends."""
-        return self._margin if self._lower_is_better else -self._margin
+        return self.told.margin if self.told.lower_is_better else -self.told.margin
 
     def _limits(self) -> tuple[float, float]:
         numbers = [0.0, self.edge, -self.edge / 2]
-        for line in self._lines:
+        for line in self.told.lines:
             numbers += [line.low, line.high]
         low, high = min(numbers), max(numbers)
         pad = PAD * ((high - low) or 1.0)
@@ -63,9 +45,9 @@ class IntervalDrawing:
 
     def draw(self, canvas: Canvas) -> None:
         """Margin, zero, axis, then a row for each medium."""
-        if not self._lines:
+        if not self.told.lines:
             return
-        names = max(canvas.metrics.horizontalAdvance(line.name) for line in self._lines) + 3 * Space.M
+        names = max(canvas.metrics.horizontalAdvance(line.name) for line in self.told.lines) + 3 * Space.M
         names = min(names, NAMES_SHARE * canvas.area.width())
         plot = canvas.area.adjusted(names, 1.3 * canvas.line_height, -Space.S, -3.0 * canvas.line_height)
         low, high = self._limits()
@@ -75,8 +57,8 @@ class IntervalDrawing:
 
         self._draw_margin(canvas, plot, x(self.edge), x(0.0))
         self._draw_axis(canvas, plot, low, high)
-        row = plot.height() / len(self._lines)
-        for number, line in enumerate(self._lines):
+        row = plot.height() / len(self.told.lines)
+        for number, line in enumerate(self.told.lines):
             y = plot.top() + row * (number + 0.5)
             box = QRectF(
                 canvas.area.left() + 2 * Space.M,
@@ -84,7 +66,7 @@ class IntervalDrawing:
                 names - 2 * Space.M - Space.S,
                 2 * canvas.line_height,
             )
-            canvas.mark(QPointF(canvas.area.left() + Space.S, y), line.series, 4.0, hollow=self._so_far)
+            canvas.mark(QPointF(canvas.area.left() + Space.S, y), line.series, 4.0, hollow=self.told.so_far)
             canvas.text(line.name, box, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft)
             self._draw_interval(canvas, line, y, (x(line.low), x(line.difference), x(line.high)))
 
@@ -105,8 +87,8 @@ class IntervalDrawing:
         right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
         before = QRectF(canvas.area.left(), head, min(edge, zero) - canvas.area.left() + Space.XS, high)
         after = QRectF(max(edge, zero) - Space.XS, head, canvas.area.right() - max(edge, zero), high)
-        margin, trusted = translate("IntervalChart", "margin"), self._trusted
-        if self._lower_is_better:
+        margin, trusted = translate("IntervalChart", "margin"), self.told.trusted
+        if self.told.lower_is_better:
             margin, trusted = trusted, margin
         canvas.text(margin, before, right)
         canvas.text(trusted, after, left)
@@ -123,9 +105,9 @@ class IntervalDrawing:
             canvas.text(words, box, Qt.AlignmentFlag.AlignHCenter, t.soft_ink)
         below = QRectF(plot.left(), foot + 1.5 * canvas.line_height, plot.width(), 1.3 * canvas.line_height)
         worse, better = translate("IntervalChart", "less good"), translate("IntervalChart", "better")
-        if self._lower_is_better:
+        if self.told.lower_is_better:
             worse, better = better, worse
-        ends, unit = (f"\u2190 {worse}", f"{better} \u2192"), self._unit
+        ends, unit = (f"\u2190 {worse}", f"{better} \u2192"), self.told.unit
         widest = max(canvas.metrics.horizontalAdvance(words) for words in ends)
         if 2 * widest + canvas.metrics.horizontalAdvance(unit) + 2 * Space.S > below.width():
             ends, unit = (f"{ends[0]}, {unit}", ends[1]), ""  # no room between them
@@ -139,7 +121,7 @@ class IntervalDrawing:
         low, middle, high = at
         t, painter = canvas.tokens, canvas.painter
         colour = series_colour(line.series)
-        if self._so_far:
+        if self.told.so_far:
             pen = QPen(QColor(t.ink), 2.0, Qt.PenStyle.DashLine)
             painter.setPen(pen)
             painter.drawLine(QPointF(low, y), QPointF(high, y))
@@ -150,7 +132,7 @@ class IntervalDrawing:
             painter.setBrush(Qt.BrushStyle.NoBrush)
         for end in (low, high):
             canvas.line(QPointF(end, y - 7), QPointF(end, y + 7), t.ink, 2.0)
-        canvas.mark(QPointF(middle, y), line.series, 6.5, hollow=self._so_far)
+        canvas.mark(QPointF(middle, y), line.series, 6.5, hollow=self.told.so_far)
 
 
 class IntervalChart(IntervalDrawing, DrawnChart):
@@ -161,20 +143,9 @@ class IntervalChart(IntervalDrawing, DrawnChart):
         self.title = self.tr("Difference from the trusted medium")
         self.setAccessibleName(self.title)
 
-    def show_lines(
-        self,
-        lines: Sequence[IntervalLine],
-        *,
-        margin: float,
-        trusted: str,
-        unit: str,
-        so_far: bool,
-        lower_is_better: bool = False,
-    ) -> None:
-        """Show these against the margin, in the numbers' unit."""
-        self.tell(
-            lines, margin=margin, trusted=trusted, unit=unit, so_far=so_far, lower_is_better=lower_is_better
-        )
-        self.describe("\n".join(line.words for line in lines))
+    def show_intervals(self, told: Intervals) -> None:
+        """Show these from now on."""
+        self.told = told
+        self.describe("\n".join(line.words for line in told.lines))
         self.updateGeometry()
         self.update()

@@ -14,7 +14,7 @@ from data.verdict import MediumResult
 from data.verdict.measurewords import kind_words
 from data.verdict.outcome import Outcome
 from data.verdict.words import Unit, outcome_words, sentence, with_unit
-from gui.answer.chartlines import BlockLine, IntervalLine, RankLine
+from gui.answer.chartlines import BlockLine, IntervalLine, Intervals, RankLine
 from gui.answer.reading import VerdictReading
 from gui.language.spoken import DAY, day_words, spoken
 from gui.language.words import translate
@@ -24,7 +24,7 @@ if TYPE_CHECKING:
 
 __all__ = [
     "Answer", "TableRow", "VerdictState", "answers_of", "block_lines", "chosen_state", "head_words",
-    "interval_lines", "rank_lines", "read_day_words", "series_of", "table_rows",
+    "intervals_of", "rank_lines", "read_day_words", "series_of", "table_rows",
 ]  # fmt: skip
 
 NONE = "\u2013"
@@ -195,11 +195,12 @@ def rank_words(line: MediumResult, media: int) -> str:
 # --- charts
 
 
-def interval_lines(found: "CropVerdict") -> tuple[IntervalLine, ...]:
-    """New media that have an interval."""
+def intervals_of(found: "CropVerdict") -> Intervals:
+    """New media that have an interval, against the margin."""
+    verdict = found.verdict
     rows = {row.medium: row for row in table_rows(found)}
     words = translate("Verdict", "{medium}: {difference}, interval {interval}")
-    return tuple(
+    lines = tuple(
         IntervalLine(
             name=line.medium,
             series=series_of(found, line.medium),
@@ -212,8 +213,16 @@ def interval_lines(found: "CropVerdict") -> tuple[IntervalLine, ...]:
                 interval=rows[line.medium].interval,
             ),
         )
-        for line in found.verdict.compared
+        for line in verdict.compared
         if line.difference is not None and line.low is not None and line.high is not None
+    )
+    return Intervals(
+        lines=lines,
+        margin=verdict.margin,
+        trusted=verdict.trusted,
+        unit=spoken(found.scale.unit),
+        so_far=verdict.so_far,
+        lower_is_better=verdict.lower_is_better,
     )
 
 

@@ -16,7 +16,7 @@ from data.report.content import GrowthFigure, IntervalFigure, PictureRow
 from gui.answer.drawnchart import Canvas
 from gui.answer.intervals import IntervalDrawing
 from gui.answer.media import MediaDrawing, share_words
-from gui.answer.view import interval_lines, series_of
+from gui.answer.view import intervals_of, series_of
 from gui.language.spoken import spoken
 from gui.language.words import translate
 from gui.report.pieces import SMALL, Piece, font_of, laid
@@ -40,14 +40,7 @@ def _drawing(block: Chart) -> IntervalDrawing | MediaDrawing:
     found = block.found
     if isinstance(block, IntervalFigure):
         intervals = IntervalDrawing()
-        intervals.tell(
-            interval_lines(found),
-            margin=found.verdict.margin,
-            trusted=found.verdict.trusted,
-            unit=spoken(found.scale.unit),
-            so_far=found.verdict.so_far,
-            lower_is_better=found.verdict.lower_is_better,
-        )
+        intervals.told = intervals_of(found)
         return intervals
     growth = MediaDrawing()
     names = [line.treatment for line in block.lines]
@@ -58,7 +51,7 @@ def _drawing(block: Chart) -> IntervalDrawing | MediaDrawing:
 def chart_words(block: Chart) -> str:
     """The chart in words, for who cannot see it."""
     if isinstance(block, IntervalFigure):
-        return "; ".join(line.words for line in interval_lines(block.found))
+        return "; ".join(line.words for line in intervals_of(block.found).lines)
     lines = "; ".join(
         f"{line.treatment}: " + ", ".join(f"{point.day}: {point.share:.0f} %" for point in line.points)
         for line in block.lines

@@ -24,7 +24,7 @@ from gui.answer.view import (
     answers_of,
     block_lines,
     head_words,
-    interval_lines,
+    intervals_of,
     rank_lines,
     read_day_words,
     series_of,
@@ -226,10 +226,8 @@ class VerdictPage(QScrollArea):
             [(r.medium, r.trays, r.mean, r.difference, r.interval, r.answer, r.rank) for r in rows]
         )
         self.table_panel.setProperty("wanted", self.table.wanted + 2 * Space.M)
-        intervals, ranks, blocks = interval_lines(found), rank_lines(found), block_lines(found)
-        self.intervals.show_lines(
-            intervals, margin=verdict.margin, trusted=verdict.trusted, unit=unit, so_far=verdict.so_far
-        )
+        intervals, ranks, blocks = intervals_of(found), rank_lines(found), block_lines(found)
+        self.intervals.show_intervals(intervals)
         self.ranks.show_lines(ranks)
         means = {line.medium: line.mean for line in verdict.media if line.mean is not None}
         media = {line.medium: series_of(found, line.medium) for line in verdict.media}
@@ -238,7 +236,7 @@ class VerdictPage(QScrollArea):
         series = {line.treatment: series_of(found, line.treatment) for line in growth}
         grown = growth if found.kind is MeasureKind.SCORE else ()
         self.growth.show_growth(grown, series, found.on_day)
-        shown: Sequence[object] = (intervals, blocks, [line for line in grown if line.points], ranks)
+        shown: Sequence[object] = (intervals.lines, blocks, [line for line in grown if line.points], ranks)
         caption = f"{found.trial}, {found.crop}. {head_words(found)}"
         for chart, lines in zip(self.charts, shown, strict=True):
             chart.caption = caption

@@ -147,7 +147,7 @@ def test_while_the_trial_runs_it_says_so_far_and_nothing_is_shown(
 
     assert all(text.startswith("So far ") for text in screen.page.answers.texts)
     assert {row[5] for row in cells(screen)} == {"trusted", "so far"}
-    assert screen.page.intervals._so_far
+    assert screen.page.intervals.told.so_far
 
 
 def test_yield_has_a_page_of_its_own(rack: Rack, screen: Verdict, qtbot: QtBot) -> None:
@@ -158,7 +158,7 @@ def test_yield_has_a_page_of_its_own(rack: Rack, screen: Verdict, qtbot: QtBot) 
 
     assert "Yield" in screen.page.head.text()
     assert "another measure was named" in screen.page.head.text()
-    assert screen.page.intervals._unit == "g"
+    assert screen.page.intervals.told.unit == "g"
     assert not screen.page.panels[screen.page.growth].isVisible()
 
 
