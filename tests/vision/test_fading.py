@@ -5,6 +5,7 @@ from pathlib import Path
 import cv2
 import numpy as np
 import pytest
+from skimage.color import lab2rgb
 
 from vision.cielab import encoded, linear
 from vision.fading import Fading, colours_apart, fading
@@ -128,3 +129,45 @@ def test_two_colours_lie_apart_by_the_difference_of_their_tones():
 
     length = float(np.hypot(-35.3777, 36.8525)) * 100 / (45.0064 + 16)
     assert colours_apart(two) == pytest.approx(length, abs=0.1)
+
+
+def patches(tone: float, size: tuple[int, int] = (508, 1016)) -> Pixels:
+    """Light and dark grey squares of 8 px with contrast enough for leaves; each tenth row of them has a tone.
+
+    A tone t is 100 a*/(L* + 16), so a* = t (L* + 16)/100 (scikit-image `lab2rgb`).
+    """
+    rows, columns = (np.arange(n) // 8 for n in size)
+    light = np.where((rows[:, None] + columns) % 2 > 0, 60.0, 30.0)
+    toned = np.where(rows[:, None] % 10 == 0, tone * (light + 16) / 100, 0.0)
+    return np.rint(255 * lab2rgb(np.stack([light, toned, 0 * light], axis=2))).astype(np.uint8)
+
+
+@pytest.mark.parametrize(
+    ("tone", "around", "told"),
+    [
+        (14.0, 20.0, Fading.LOST),
+        (14.0, 25.0, Fading.LOST),
+        (14.0, 27.5, Fading.DOUBTFUL),  # the photo has more colour elsewhere
+        (16.0, 20.0, Fading.DOUBTFUL),
+        (21.0, 20.0, Fading.DOUBTFUL),
+        (23.5, 20.0, Fading.NONE),
+    ],
+)
+def test_how_far_tones_lie_apart_says_whether_coverage_is_lost_or_doubtful(tone, around, told):
+    """Limits at 15 and 22 tones of the tray, 26 of all around: as measured, see the module."""
+    assert colours_apart(patches(tone)) == pytest.approx(tone, abs=1.0)
+    assert fading(patches(tone), patches(around)) is told
+
+
+@pytest.mark.parametrize(
+    ("contrast", "spots", "bare"), [(0.06, 0.1, True), (0.17, 0.1, False), (0.06, 0.33, False)]
+)
+def test_paper_is_bare_up_to_little_contrast_and_a_quarter_of_dark_spots(contrast, spots, bare):
+    """Spots of 4 mm, a quarter darker; between them cells of 2 mm that make up the contrast of a place."""
+    rng = np.random.default_rng(4)
+    ground = np.repeat(np.repeat(rng.choice([-1.0, 1.0], (127, 254)), 4, axis=0), 4, axis=1)
+    dark = np.kron(rng.random((63, 127)) < spots, np.ones((8, 8)))
+    light = 90.0 * (1 + contrast * ground[:504, :1016]) * np.where(dark > 0, 0.75, 1.0)
+    grey = np.rint(255 * lab2rgb(np.stack([light - 16, 0 * light, 0 * light], axis=2))).astype(np.uint8)
+
+    assert (fading(grey, grey) is Fading.NONE) is bare

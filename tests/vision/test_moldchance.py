@@ -113,3 +113,47 @@ def test_a_damaged_table_is_said_when_the_method_is_made(monkeypatch: pytest.Mon
             LearnedTissue()
     finally:
         moldchance._table.cache_clear()
+
+
+def a_drawn_answer(top: Pixels) -> TissueMap:
+    """What a network would tell that is always right and always sure."""
+    truth = cv2.imread(str(PHOTOS / "top_felt_labels.png"), cv2.IMREAD_GRAYSCALE)
+    truth = np.ascontiguousarray(truth[: top.shape[0], : top.shape[1]])
+    cells = (top.shape[1] // 4, top.shape[0] // 4)
+    chances = [
+        cv2.resize((truth == label).astype(np.float32), cells, interpolation=cv2.INTER_AREA)
+        for label in Label
+    ]
+    return TissueMap(labels=truth, chances=np.stack(chances))
+
+
+@pytest.mark.parametrize(
+    ("side", "recorded", "chance"),
+    [
+        (None, (-27.721, 40.562, 35.848, -16.772), 8.834e-3),
+        (64, (-11.994, 25.474, 29.849, -17.545), 3.674e-4),  # 36 cells of the medium: too few for its medians
+    ],
+)
+def test_cells_are_judged_by_what_the_table_was_learned_with(
+    side: int | None, recorded: tuple[float, ...], chance: float
+):
+    """Drawn sums of the features' means and spreads, and what the table makes of them, as they were recorded.
+
+    Whoever changes a limit of a feature has to learn another table.
+    """
+    top = np.ascontiguousarray(rendered("top_felt.jpg")[:side, :side])
+    tissue = a_drawn_answer(top)
+    table = json.loads(moldchance.MODEL.read_text())
+    values = np.stack([plane.ravel() for plane in features(top, tissue).values()], axis=1)
+    told = np.stack([values.mean(axis=0) - table["mean"], values.std(axis=0)]) / table["spread"]
+
+    sums = told @ np.random.default_rng(3).standard_normal((2, told.shape[1])).T
+
+    assert sums.ravel() == pytest.approx(recorded, abs=0.02)
+    assert mold_cells(top, tissue).chance.mean() == pytest.approx(chance, rel=3e-3)
+
+
+def test_no_two_opinions_make_it_surer_than_one_in_a_thousand():
+    sure = np.array([1.0, 0.0], np.float32)
+
+    assert together(sure, sure) == pytest.approx([0.999, 0.001], abs=1e-5)
