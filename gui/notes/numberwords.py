@@ -58,7 +58,8 @@ NUMBERS = (
     ("red", T("Red"), "%", 0, T("Share of the inner area that is red canopy.")),
     ("hue", T("Hue"), "°", 0, T("Mean hue angle of the canopy in CIELAB: 90 is yellow, 180 is green.")),
     ("chroma", T("Chroma"), "", 0, T("How colourful the canopy is (CIELAB).")),
-    ("lightness", T("Lightness"), "", 0, T("How light the canopy is (CIELAB L*, 0 black to 100 white).")),
+    ("lightness", T("Lightness"), T("of 100"), 0,
+     T("How light the canopy is (CIELAB L*, 0 black to 100 white).")),
     ("dark_green", T("Dark green index"), "", 2,
      T("From hue, saturation and brightness: higher is darker green.")),
 )  # fmt: skip
@@ -68,7 +69,7 @@ QUALITY = (
      T("Pixels of the photo for each mm of the tray, where it is least.")),
     ("tilt_deg", T("Tilt"), "°", 0, T("How far the camera was from looking straight down.")),
     ("blur_mm", T("Blur"), "mm", 2, T("Width of the softest sharp edge that can be told, on the tray.")),
-    ("exposure", T("Brightness"), "", 0, T("Mean lightness of the top view (CIELAB L*).")),
+    ("exposure", T("Brightness"), T("of 100"), 0, T("Mean lightness of the top view (CIELAB L*).")),
     ("clipped_pct", T("Burnt out"), "%", 1, T("Share of the top view without detail in the lights.")),
     ("dark_pct", T("Black"), "%", 1, T("Share of the top view without detail in the shadows.")),
     ("glare_pct", T("Glare"), "%", 1, T("Share of the top view under shine from wet leaves or lamps.")),

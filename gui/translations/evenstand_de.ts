@@ -97,6 +97,13 @@
         </message>
     </context>
     <context>
+        <name>AfterTheEnd</name>
+        <message>
+            <source>After the cut: minutes of cleaning, days that it keeps, taste, sweepings, what was forgotten. Type the code of the tray first.</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
         <name>AgainBand</name>
         <message>
             <source>Scoring photos again</source>
@@ -3271,6 +3278,14 @@
             <translation>Auf der Blickliste dieses Buchs stand noch nichts.</translation>
         </message>
         <message>
+            <source>Nothing has gone away from the look list yet. Still there: {still}.</source>
+            <translation>Von der Blickliste ist noch nichts verschwunden. Noch da: {still}.</translation>
+        </message>
+        <message>
+            <source>Went away: {gone}. Still there, below: {still}.</source>
+            <translation>Verschwunden: {gone}. Noch da, darunter: {still}.</translation>
+        </message>
+        <message>
             <source>Tray</source>
             <translation>Schale</translation>
         </message>
@@ -5563,6 +5578,10 @@ bewährt</translation>
             <translation>{count} wachsende Schalen heißen {word}: eine im Regal wählen, dann nur die Zahl tippen.</translation>
         </message>
         <message>
+            <source>{count} trays called {word} ended of late: note it on the Tray sheet of the one you mean.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>No growing tray is called {code}.</source>
             <translation>Keine wachsende Schale heißt {code}.</translation>
         </message>
@@ -5955,6 +5974,10 @@ bewährt</translation>
         <message>
             <source>no tag read</source>
             <translation>kein Schild gelesen</translation>
+        </message>
+        <message>
+            <source>more than one tag hangs on this tray: leave only its own there</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>no grey patch seen, so the colour is as the camera gave it</source>
@@ -11223,6 +11246,10 @@ bewährt</translation>
         <message>
             <source>Lightness</source>
             <translation>Helligkeit</translation>
+        </message>
+        <message>
+            <source>of 100</source>
+            <translation>von 100</translation>
         </message>
         <message>
             <source>How light the canopy is (CIELAB L*, 0 black to 100 white).</source>

@@ -14,7 +14,6 @@ from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
     QHeaderView,
-    QLabel,
     QTableWidget,
     QTableWidgetItem,
     QVBoxLayout,
@@ -25,17 +24,19 @@ from data.tables.lookrows import PastLook
 from gui.controls.form import open_within_screen
 from gui.language.spoken import DAY_SHORT, day_words, spoken
 from gui.style.marks import kind_words
-from gui.style.palette import Space, set_role
+from gui.style.palette import Space
+from gui.style.words import wrapped
 
 __all__ = ["LookHistory"]
 
 TRAY = Qt.ItemDataRole.UserRole
 SENTENCES = (4, 5)  # columns that wrap
+TEXT_EDGE = 3  # px that Qt leaves beside the text of a cell, and not beside that of a heading
 MOST_HIGH = 10_000  # px of a row
 
 
 class LookHistory(QDialog):
-    """The table, newest first."""
+    """The table: what went away, newest first, then what is still there."""
 
     tray_chosen = Signal(int)
 
@@ -45,11 +46,10 @@ class LookHistory(QDialog):
         column = QVBoxLayout(self)
         column.setContentsMargins(Space.L, Space.L, Space.L, Space.L)
         column.setSpacing(Space.M)
-        if not past:
-            none = QLabel(self.tr("Nothing has stood on the look list of this book yet."), self)
-            set_role(none, "soft")
-            column.addWidget(none)
-        self.table = self._make_table(past)
+        still = [one for one in past if one.gone_on is None]
+        gone = [one for one in past if one.gone_on is not None]
+        column.addWidget(wrapped(self._told(len(gone), len(still)), self, "soft"))
+        self.table = self._make_table([*gone, *still])
         self.table.setVisible(bool(past))
         column.addWidget(self.table, 1)
         close = QDialogButtonBox(QDialogButtonBox.StandardButton.Close, self)
@@ -57,6 +57,15 @@ class LookHistory(QDialog):
         column.addWidget(close)
         width = self.fontMetrics().averageCharWidth()
         open_within_screen(self, width * 120, self.fontMetrics().height() * 26)
+
+    def _told(self, gone: int, still: int) -> str:
+        if not gone and not still:
+            return self.tr("Nothing has stood on the look list of this book yet.")
+        if not gone:
+            return self.tr("Nothing has gone away from the look list yet. Still there: {still}.").format(
+                still=still
+            )
+        return self.tr("Went away: {gone}. Still there, below: {still}.").format(gone=gone, still=still)
 
     def _make_table(self, past: Sequence[PastLook]) -> QTableWidget:
         heads = (
@@ -67,7 +76,7 @@ class LookHistory(QDialog):
         table.setHorizontalHeaderLabels(heads)
         table.setAccessibleName(self.windowTitle())
         table.setShowGrid(False)
-        table.setStyleSheet(f"QTableView::item {{ padding: {Space.XS}px {Space.S}px; }}")
+        table.setStyleSheet(f"QTableView::item {{ padding: {Space.XS}px {Space.S - TEXT_EDGE}px; }}")
         table.setTabKeyNavigation(False)
         table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)

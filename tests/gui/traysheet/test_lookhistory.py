@@ -1,10 +1,11 @@
 """What stood on the look list: every sentence is read to its end, and a line opens its tray."""
 
+from dataclasses import replace
 from datetime import date
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
 from data.look import LookKind, Urgency
@@ -67,3 +68,12 @@ def test_enter_on_a_line_opens_its_tray(history: LookHistory, qtbot: QtBot) -> N
         qtbot.keyClick(history.table, Qt.Key.Key_Return)
 
     assert chosen.args == [2]
+
+
+def test_what_went_away_stands_above_what_is_still_there(qtbot: QtBot, dressed: QApplication) -> None:
+    gone = replace(a_past_look(2, "It lagged."), gone_on=date(2026, 3, 9), gone_why="it has caught up")
+    made = LookHistory((a_past_look(1, "It lags."), gone, a_past_look(3, "It lags.")))
+    qtbot.addWidget(made)
+
+    assert [made.table.item(row, 0).text() for row in range(3)] == ["A2", "A1", "A3"]
+    assert "Went away: 1. Still there, below: 2." in [label.text() for label in made.findChildren(QLabel)]
