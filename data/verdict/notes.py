@@ -91,11 +91,11 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
         "One number a tray; value = block + medium + chance, least squares with fixed blocks (Fisher 1935); "
         "means are adjusted as if each medium stood in every block."
     )
-    told = sum(line.q is not None for line in verdict.compared)
+    told = [line.q for line in verdict.compared if line.q is not None]
     if told and verdict.mse is not None and verdict.df is not None and not _own_q(verdict):
         yield _error_words(verdict, verdict.mse, verdict.df)
-    if verdict.q is not None and told:
-        yield _interval_words(verdict.q, told, own=_own_q(verdict))
+    if told:
+        yield _interval_words(told[0], len(told), own=_own_q(verdict))
         yield Sentence(
             "That holds for this crop and measure alone: each further one is a question of its own, with its "
             "own chance to err. Of many answers let those count that were asked for beforehand."

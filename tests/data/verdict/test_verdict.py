@@ -316,6 +316,8 @@ def test_without_blocks_each_difference_rests_on_its_own_two_media() -> None:
     assert (line.df, line.low, line.high) == pytest.approx((welch.df, limits.low, limits.high))
     assert cautions(verdict) == ()
     told = " ".join(how_worked_out(verdict))
+    assert f"q = {line.q:.4f}, Student's t" in told
+    assert f"{verdict.q:.4f}" not in told  # that of one spread
     assert "Without blocks each difference rests on its own two media's trays" in told
     assert "one spread" not in told.replace("not on one common spread", "")
 
