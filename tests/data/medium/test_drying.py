@@ -175,6 +175,19 @@ def test_curves_are_left_as_akaikes_criterion_leaves_them():
         assert len(plausible(hours, water, scatter=((bent - line) / criterion) ** 0.5)) == left
 
 
+def test_the_interval_spans_all_curves_that_are_left_and_the_best_one_tells_the_hour():
+    hours, water = [0, 10, 20, 30], [600.0, 500.0, 404.0, 302.0]
+    curves = plausible(hours, water, scatter=20.0)
+    ends = [curve.hours_until(200, scatter=20.0) for curve in curves]
+
+    found = hours_until(hours, water, 200, scatter=20.0)
+
+    assert [curve.form for curve in curves] == [DryingForm.STEADY, DryingForm.EXPONENTIAL]
+    assert found.value == pytest.approx(ends[0].value)
+    assert found.low == pytest.approx(min(end.low for end in ends))
+    assert found.high >= max(end.high for end in ends)
+
+
 @pytest.mark.parametrize(("uneven", "left"), [(30.0, 2), (20.0, 1)])
 def test_weighings_that_scatter_more_than_the_scale_count_as_they_scatter(uneven, left):
     """The better curve's own variance, 4 points less 2 parameters, in place of that of a scale of 1 g."""
