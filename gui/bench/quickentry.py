@@ -55,6 +55,7 @@ class QuickLine(QWidget):
         self._book: Book | None = None
         self._tiles: Sequence[Tile] = ()
         self._tags: Mapping[int, TrayId] = {}
+        self._ended: Sequence[Tile] = ()
         self._open: QuickEntry | None = None  # asked about
         self._noted = Noted()
         self.system = UnitSystem.METRIC
@@ -111,12 +112,18 @@ class QuickLine(QWidget):
 
     # --- what it is about
 
-    def show_trays(self, book: "Book | None", tiles: Sequence[Tile], tags: Mapping[int, TrayId]) -> None:
-        """The trays that can be named from now on."""
+    def show_trays(
+        self,
+        book: "Book | None",
+        tiles: Sequence[Tile],
+        tags: Mapping[int, TrayId],
+        ended: Sequence[Tile] = (),
+    ) -> None:
+        """The trays that can be named from now on; those that ended of late for what follows the cut."""
         if book is not self._book:
             self._noted.begin_anew()
             self._say("")
-        self._book, self._tiles, self._tags = book, tiles, tags
+        self._book, self._tiles, self._tags, self._ended = book, tiles, tags, ended
         self.show_chosen()
 
     def forget(self) -> None:
@@ -189,14 +196,13 @@ class QuickLine(QWidget):
 
     def _read(self) -> QuickEntry:
         chosen, kind = self._chosen(), self.what
-        first = quick_entry(self.line.text(), kind, self._tiles, chosen, self._tags, {}, self.system)
+        text, trays = self.line.text(), (self._tiles, chosen, self._tags)
+        first = quick_entry(text, kind, *trays, {}, self.system, ended=self._ended)
         if not isinstance(kind, ReadingKind) or len(first.trays) != 1:
             return first
         tray = first.trays[0].tray_id
         earlier, beside = {tray: self._earlier(tray, kind)}, self._beside(first.trays[0], kind)
-        return quick_entry(
-            self.line.text(), kind, self._tiles, chosen, self._tags, earlier, self.system, beside
-        )
+        return quick_entry(text, kind, *trays, earlier, self.system, beside, self._ended)
 
     def _earlier(self, tray: TrayId, kind: ReadingKind) -> Sequence[float]:
         assert self._book is not None
@@ -208,7 +214,8 @@ class QuickLine(QWidget):
         if kind is ReadingKind.WEIGHT:
             return ()
         assert self._book is not None
-        mates = {one.tray_id for one in self._tiles if one.crop == tile.crop} - {tile.tray_id}
+        known = (*self._tiles, *self._ended)
+        mates = {one.tray_id for one in known if one.crop == tile.crop} - {tile.tray_id}
         found = self._book.readings(kind=kind, since=self._book.now() - LATELY)
         return [one.value for one in found if one.tray_id in mates]
 

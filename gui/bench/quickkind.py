@@ -13,7 +13,7 @@ from data.events import EventKind
 from data.readings import ReadingKind
 from gui.bench.quickline import KINDS, Kind
 from gui.language.words import translate
-from gui.notes.unitwords import counts_words, number_words, scale_words
+from gui.notes.unitwords import counts_words, heed_words, number_words, scale_words
 from gui.notes.view import event_words, kind_words
 from gui.style.palette import set_role
 
@@ -55,5 +55,8 @@ class QuickKind(QComboBox):
     def about(self) -> str:
         """Which end of a scale is which, or what follows of a deed; "" where there is nothing to say."""
         kind = self.chosen
-        words = scale_words(kind) if isinstance(kind, ReadingKind) else counts_words(kind)
+        if isinstance(kind, ReadingKind):
+            words = " ".join(part for part in (scale_words(kind), heed_words(kind)) if part)
+        else:
+            words = counts_words(kind)
         return f"{self.currentText()}: {words}" if words else ""

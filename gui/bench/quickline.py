@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING
 from data.entry.units import UnitSystem, quantity_of, say
 from data.events import EventKind
 from data.numbers import TrayId
-from data.readings import ReadingKind
+from data.readings import AFTER_THE_CUT, ReadingKind
 from data.records import Tile
 from gui.language.spoken import in_figures, spoken
 from gui.language.words import translate
@@ -27,6 +27,13 @@ if TYPE_CHECKING:
 __all__ = ["KINDS", "Kind", "QuickEntry", "figure_words", "quick_entry"]
 
 Kind = ReadingKind | EventKind
+# what is noted of trays that have ended, too
+AFTER_THE_END: frozenset[Kind] = frozenset(
+    {
+        ReadingKind.FRESH_MASS, ReadingKind.CUT_QUALITY, ReadingKind.SLID, ReadingKind.SWEEPINGS,
+        ReadingKind.LABOUR, EventKind.NOTE, *AFTER_THE_CUT,
+    }
+)  # fmt: skip
 ABOUT = 0.25  # beyond the least and the most of a crop's other trays
 # what is noted in the morning, the most usual first
 KINDS: tuple[Kind, ...] = (
@@ -44,6 +51,8 @@ KINDS: tuple[Kind, ...] = (
     ReadingKind.SLID,
     ReadingKind.SWEEPINGS,
     ReadingKind.LABOUR,
+    ReadingKind.SHELF_LIFE,
+    ReadingKind.TASTE,
     EventKind.CUT,
     EventKind.THROWN_AWAY,
     EventKind.NOTE,
@@ -72,6 +81,7 @@ def quick_entry(
     earlier: Mapping[TrayId, Sequence[float]],
     system: UnitSystem = UnitSystem.METRIC,
     beside: Sequence[float] = (),
+    ended: Sequence[Tile] = (),
 ) -> QuickEntry:
     """Read a line.
 
@@ -83,9 +93,16 @@ def quick_entry(
     earlier : the tray's earlier numbers of this kind, in the book's unit, newest last.
     beside : numbers of this kind lately kept of other trays of its crop: what is like them is not asked
         about.
+    ended : trays that ended of late. What follows the cut is theirs, be the code on the rack again or not;
+        what is noted before and after it is that of a growing tray first.
     """
-    words = text.split()
-    named, rest = _named(words, tiles, tags, numbers=isinstance(kind, ReadingKind))
+    words, numbers = text.split(), isinstance(kind, ReadingKind)
+    named, rest = _named(words, tiles, tags, numbers=numbers)
+    if kind in AFTER_THE_CUT or (kind in AFTER_THE_END and not named):
+        gone, behind = _named(words, ended, {}, numbers=numbers)
+        if len(gone) > 1:
+            return QuickEntry(kind=kind, problem=_several_ended(words[0], gone))
+        named, rest = (gone, behind) if gone else (named, rest)
     if len(named) > 1:
         return QuickEntry(kind=kind, problem=_several(words[0], named))
     trays = named or tuple(chosen)
@@ -156,6 +173,15 @@ def _several(word: str, named: Sequence[Tile]) -> str:
     words = translate(
         "QuickLine",
         "{count} growing trays are called {word}: choose one on the rack, then type the number alone.",
+    )
+    return words.format(count=len(named), word=word)
+
+
+def _several_ended(word: str, named: Sequence[Tile]) -> str:
+    """More than one tray that ended of late answers to that word."""
+    words = translate(
+        "QuickLine",
+        "{count} trays called {word} ended of late: note it on the Tray sheet of the one you mean.",
     )
     return words.format(count=len(named), word=word)
 

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QStackedLayout, QWidget
 from data.cancel import CancelToken
 from data.entry.units import UnitSystem
 from data.records import Look, LookKind, Tray
+from gui.bench.aftertheend import AfterTheEnd
 from gui.bench.lostpictures import LostPictures
 from gui.bench.page import BenchPage
 from gui.bench.view import BenchState, Reading, bench_state, read_bench
@@ -64,6 +65,7 @@ class Bench(Screen):
         self.page = BenchPage(self.thumbnails, self)
         self.panel, self.switch, self.head = self.page.panel, self.page.switch, self.page.head
         self.rack, self.quick, self.bring = self.page.rack, self.page.quick, self.page.bring
+        self.after = AfterTheEnd(self)
         self._connect()
         self._empty = Teaching("bench", self.tr("Add a tray"), self, other=self.tr("Plan a trial"))
         self._empty.other.setToolTip(self.tr("Go to Plan (Ctrl+4)"))
@@ -72,7 +74,7 @@ class Bench(Screen):
         self._empty.pressed.connect(self.trays_wanted)
         self._stack = QStackedLayout(self)
         self._stack.addWidget(self.page)
-        self._stack.addWidget(self._empty)
+        self._stack.addWidget(self.after.below(self._empty))
         QShortcut(QKeySequence("Ctrl+F"), self, self.page.search, context=Qt.ShortcutContext.WindowShortcut)
         QShortcut(QKeySequence("Ctrl+E"), self, self.page.note, context=Qt.ShortcutContext.WindowShortcut)
         QShortcut(QKeySequence("F6"), self, self.page.change_over, context=Qt.ShortcutContext.WindowShortcut)
@@ -87,8 +89,9 @@ class Bench(Screen):
         self.head.changed.connect(self._refresh)
         self.head.ended_wanted.connect(self._want_ended)
         self.rack.tray_chosen.connect(self.tray_wanted)
-        self.quick.kept.connect(self._noted)
-        self.quick.troubled.connect(self.troubled)
+        for line in (self.quick, self.after.line):
+            line.kept.connect(self._noted)
+            line.troubled.connect(self.troubled)
         self.bring.clicked.connect(self._want_intake)
 
     # --- reading
@@ -118,6 +121,7 @@ class Bench(Screen):
         self._refresh()
         if reading.taken_back and not self.answers.waits:
             self.quick.forget()
+            self.after.line.forget()
         if self._awaited and self.isVisible():
             self.arrive()
 
@@ -157,14 +161,15 @@ class Bench(Screen):
         """Show this, whatever was shown before."""
         self._state = state
         empty = state.no_trays
-        self._stack.setCurrentWidget(self._empty if empty else self.page)
+        self._stack.setCurrentIndex(int(empty))
         if empty:
             self._show_empty()
             return
         self.page.show_state(state)
-        self.quick.show_trays(self.book, self._reading.tiles, self._reading.tags)
+        self.quick.show_trays(self.book, self._reading.tiles, self._reading.tags, self._reading.after)
 
     def _show_empty(self) -> None:
+        self.after.show_trays(self.book, self._reading.after)
         to_sow = self._reading.to_sow
         has_book, ended = self.book is not None, self._reading.ended
         self._empty.teach(*empty_words(has_book=has_book, to_sow=to_sow, ended=ended))
@@ -261,11 +266,13 @@ class Bench(Screen):
     def use_units(self, system: UnitSystem) -> None:
         """Of numbers typed without a unit."""
         self.quick.use_units(system)
+        self.after.line.use_units(system)
 
     def redress(self) -> None:
         """Icons, words and line lengths follow."""
         self.page.fit()
         self.quick.redress()
+        self.after.line.redress()
         self._empty.redress()
         self._refresh()
 

@@ -19,6 +19,8 @@ from gui.language.spoken import spoken
 
 __all__ = ["BenchState", "Reading", "bench_state", "read_bench"]
 
+LATELY_D = 30  # days after its end in which a tray can be named at the foot of the Bench
+MOST_ENDED = 200
 ROWS_AT_FIRST = 3  # of the look list; the rest on demand, so that the rack stays in sight
 
 
@@ -33,6 +35,7 @@ class Reading:
     today: date | None = None
     to_sow: int = 0  # trays that are planned and drawn, where none stands on the rack
     ended: int = 0  # trays that stood on it, where none does
+    after: tuple[Tile, ...] = ()  # trays that ended of late: minutes, marks and days to keep follow the cut
     taken_back: bool = False  # what was done last
     seen_today: frozenset[TrayId] = frozenset()  # also where a photo of another day stands on the tile
     covered: frozenset[TrayId] = frozenset()  # still in the dark, or sown today: nobody photographs them
@@ -112,6 +115,7 @@ def read_bench(book: Book) -> Reading:
         today=today,
         to_sow=0 if trays else book.trays_to_sow(),
         ended=0 if trays else len(book.trays(growing=False)),
+        after=_ended_of_late(book, today),
         taken_back=book.redo_text() is not None,
         seen_today=frozenset(
             one.tray_id
@@ -122,6 +126,19 @@ def read_bench(book: Book) -> Reading:
             tray.id for tray in trays if is_covered(tray, today) or tray.sown_at.date() >= today
         ),
     )
+
+
+def _ended_of_late(book: Book, today: date) -> tuple[Tile, ...]:
+    """Last ended first."""
+    return tuple(
+        Tile(
+            tray_id=tray.id, code=tray.code, crop=tray.crop, medium=tray.medium, shelf=tray.shelf,
+            position=tray.position, day=tray.day(today), photo_id=None, taken_at=None, thumbnail=None,
+            coverage=None, growth=(), mold=False,
+        )
+        for tray in book.ended_trays(MOST_ENDED)
+        if tray.done_at is not None and (today - tray.done_at.date()).days <= LATELY_D
+    )  # fmt: skip
 
 
 def bench_state(

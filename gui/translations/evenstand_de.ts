@@ -100,7 +100,7 @@
         <name>AfterTheEnd</name>
         <message>
             <source>After the cut: minutes of cleaning, days that it keeps, taste, sweepings, what was forgotten. Type the code of the tray first.</source>
-            <translation type="unfinished" />
+            <translation>Nach dem Schnitt: Minuten zum Reinigen, Tage der Haltbarkeit, Geschmack, Kehricht, Vergessenes. Zuerst den Code der Schale tippen.</translation>
         </message>
     </context>
     <context>
@@ -566,16 +566,16 @@
             <translation>Schalen, die auf einer Etage stehen und am selben Tag gesät werden, bilden einen Block. Jeder Block enthält jede Variante, damit Licht und Wärme einer Etage keine bevorzugen.</translation>
         </message>
         <message>
-            <source>shelf</source>
+            <source>Shelf</source>
             <translation>Etage</translation>
         </message>
         <message>
-            <source>places for trays</source>
-            <translation>Plätze für Schalen</translation>
+            <source>Places for trays</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>window or draught</source>
-            <translation>Fenster oder Zugluft</translation>
+            <source>Window or draught</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Another shelf</source>
@@ -2477,6 +2477,10 @@
         <message>
             <source>no tag read: choose the tray</source>
             <translation>kein Schild gelesen: die Schale wählen</translation>
+        </message>
+        <message>
+            <source>more than one tag hangs on this tray: choose the tray, and leave only its own tag there</source>
+            <translation>mehr als ein Schild hängt an dieser Schale: die Schale wählen und nur ihr eigenes Schild hängen lassen</translation>
         </message>
         <message>
             <source>tag {number} belongs to no tray that grew at that time: choose the tray</source>
@@ -5132,52 +5136,52 @@ bewährt</translation>
     <context>
         <name>PlanSummary</name>
         <message>
-            <source>kept</source>
-            <translation>festgehalten</translation>
+            <source>Kept</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>versions</source>
-            <translation>Versionen</translation>
+            <source>Versions</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>question</source>
-            <translation>Frage</translation>
+            <source>Question</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>varies</source>
-            <translation>verändert</translation>
+            <source>Varies</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>trusted</source>
-            <translation>bewährt</translation>
+            <source>Trusted</source>
+            <translation>Bewährt</translation>
         </message>
         <message>
-            <source>crops</source>
-            <translation>Kulturen</translation>
+            <source>Crops</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>compared</source>
-            <translation>verglichen</translation>
+            <source>Compared</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>canopy score</source>
+            <source>Canopy score</source>
             <translation>Bestandswertung</translation>
         </message>
         <message>
-            <source>trays</source>
+            <source>Trays</source>
             <translation>Schalen</translation>
         </message>
         <message>
-            <source>the same</source>
-            <translation>gleich</translation>
+            <source>The same</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>takes</source>
-            <translation>braucht</translation>
+            <source>Takes</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>repeats</source>
-            <translation>Wiederholungen</translation>
+            <source>Repeats</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Which of these is best?</source>
@@ -5579,7 +5583,7 @@ bewährt</translation>
         </message>
         <message>
             <source>{count} trays called {word} ended of late: note it on the Tray sheet of the one you mean.</source>
-            <translation type="unfinished" />
+            <translation>{count} Schalen mit dem Code {word} haben kürzlich geendet: auf dem Schalenblatt der gemeinten eintragen.</translation>
         </message>
         <message>
             <source>No growing tray is called {code}.</source>
@@ -5977,7 +5981,7 @@ bewährt</translation>
         </message>
         <message>
             <source>more than one tag hangs on this tray: leave only its own there</source>
-            <translation type="unfinished" />
+            <translation>mehr als ein Schild hängt an dieser Schale: nur ihr eigenes hängen lassen</translation>
         </message>
         <message>
             <source>no grey patch seen, so the colour is as the camera gave it</source>
@@ -11770,8 +11774,8 @@ bewährt</translation>
             <translation>Aus den eigenen Schalen nehmen</translation>
         </message>
         <message>
-            <source>chance to show it; 80 % is usual</source>
-            <translation>Wahrscheinlichkeit, es zu zeigen; 80 % sind üblich</translation>
+            <source>Chance to show it; 80 % is usual</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Chance by number of trays</source>
@@ -11798,12 +11802,12 @@ bewährt</translation>
             <translation>weiter auseinander</translation>
         </message>
         <message>
-            <source>sets of shelves</source>
-            <translation>Sätze von Etagen</translation>
+            <source>Sets of shelves</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>trays of each, on each crop</source>
-            <translation>Schalen von jedem, je Kultur</translation>
+            <source>Trays of each, on each crop</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -11813,20 +11817,20 @@ bewährt</translation>
             <translation>Mit welchen Kulturen?</translation>
         </message>
         <message>
-            <source>crop</source>
+            <source>Crop</source>
             <translation>Kultur</translation>
         </message>
         <message>
-            <source>read on day</source>
-            <translation>abgelesen an Tag</translation>
+            <source>Read on day</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>dry seed a tray</source>
-            <translation>trockenes Saatgut je Schale</translation>
+            <source>Dry seed a tray</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>blackout, days</source>
-            <translation>Dunkelphase, Tage</translation>
+            <source>Blackout, days</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Read on day: so many days after sowing the photos are compared. The day is fixed with the plan. Blackout left open is as with the last tray of its kind; 0 days is never covered.</source>
@@ -11841,16 +11845,16 @@ bewährt</translation>
             <translation>Welche Substrate?</translation>
         </message>
         <message>
-            <source>in the trial</source>
-            <translation>im Versuch</translation>
+            <source>In the trial</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>the one I trust</source>
-            <translation>das bewährte</translation>
+            <source>The one I trust</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>kind</source>
-            <translation>Art</translation>
+            <source>Kind</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Another medium</source>

@@ -266,3 +266,51 @@ def test_without_chosen_trays_the_line_begins_no_empty_row(
     assert not quick.target.isHidden()
     bench.rack.clearSelection()
     assert row.heightForWidth(across) == quick.keep.sizeHint().height()
+
+
+def test_what_follows_the_cut_is_of_the_tray_that_has_ended_and_the_rest_of_the_one_that_grows() -> None:
+    gone, newer = tile(9, "B7"), tile(8, "A1")  # A1 grew there before
+
+    def asked(text: str, kind: ReadingKind) -> tuple[Tile, ...]:
+        return quick_entry(text, kind, (A1, A2), (), TAGS, {}, ended=(gone, newer)).trays
+
+    assert asked("b7 12", ReadingKind.LABOUR) == (gone,)
+    assert asked("A1 9", ReadingKind.SHELF_LIFE) == (newer,)
+    assert asked("A1 4", ReadingKind.LABOUR) == (A1,)
+    assert asked("A2 9", ReadingKind.SHELF_LIFE) == (A2,)
+    assert asked("B7 812", WEIGHT) == ()
+
+
+def test_of_two_trays_of_one_code_that_ended_of_late_none_is_guessed() -> None:
+    ended = (tile(9, "B7"), tile(8, "B7"))
+
+    entry = quick_entry("B7 12", ReadingKind.LABOUR, (A1,), (), TAGS, {}, ended=ended)
+
+    assert entry.trays == ()
+    assert "2 trays called B7 ended of late" in entry.problem
+
+
+def test_minutes_of_cleaning_are_typed_where_no_tray_grows_any_more(
+    qtbot: QtBot, bench: Bench, rack_book: Book
+) -> None:
+    trays = rack_book.trays()
+    rack_book.add_event([one.id for one in trays], EventKind.CUT, rack_book.now())
+    bench.renew()
+    qtbot.waitUntil(lambda: bench.after.isVisible(), timeout=5000)
+    line = bench.after.line
+    assert line.what is ReadingKind.LABOUR
+
+    line.line.setText("A1 3")
+    qtbot.keyClick(line.line, Qt.Key.Key_Return)
+
+    (kept,) = rack_book.readings(kind=ReadingKind.LABOUR)
+    ended = rack_book.tray(kept.tray_id)
+    assert (ended.code, kept.value) == ("A1", 3.0)
+    assert ended.done_at is not None
+    assert kept.taken_at >= ended.done_at
+
+
+def test_the_caution_of_tasting_stands_there_before_anything_is_typed(bench: Bench) -> None:
+    bench.quick.kind.setCurrentIndex(KINDS.index(ReadingKind.TASTE))
+
+    assert "Never taste where mold is or may be" in bench.quick.said.text()
