@@ -17,10 +17,10 @@ Views are 640 x 384 px at 1 px/mm, and wrongly placed only by as much as a tray 
 
 import argparse
 import math
-import time
 from pathlib import Path
 
 import torch
+from course import Course, add_course, begun
 from frame_batches import Wrongness, sides_batch
 from frame_losses import sides_loss
 from frame_network import Net, export, keep
@@ -34,24 +34,23 @@ RATE = 2e-3
 KEPT = 0.997  # of the running mean of the weights, a step
 
 
-def learn(asked: argparse.Namespace) -> Net:
-    """The running mean of the weights when the time is up."""
+def learn(asked: argparse.Namespace, course: Course) -> Net:
+    """The running mean of the weights at the end of the course."""
     device = torch.device("cuda" if torch.cuda.is_available() else "cpu")
     torch.manual_seed(7)
     chance = Chance(device, 4321)
-    begun = torch.load(asked.begin, weights_only=True)
-    scenes = Scenes(asked.data, begun["held"], device, chance.rng, FINE)
+    first = torch.load(asked.begin, weights_only=True)
+    scenes = Scenes(asked.data, first["held"], device, chance.rng, FINE)
     net = Net("sides").to(device, memory_format=torch.channels_last)
-    net.load_state_dict(begun["state"])
+    net.load_state_dict(first["state"])
     mean = torch.optim.swa_utils.AveragedModel(
         net, multi_avg_fn=torch.optim.swa_utils.get_ema_multi_avg_fn(KEPT), use_buffers=True
     )
     best = torch.optim.AdamW(net.parameters(), lr=RATE, weight_decay=1e-3)
-    start, step, spent = time.monotonic(), 0, 0.0
-    while spent < 1:
-        spent = (time.monotonic() - start) / asked.seconds
+    step = 0
+    while (spent := course.done(step)) < 1:
         for group in best.param_groups:
-            group["lr"] = RATE * min(1, (step + 1) / 100) * (0.5 + 0.5 * math.cos(math.pi * min(spent, 1)))
+            group["lr"] = RATE * min(1, (step + 1) / 100) * (0.5 + 0.5 * math.cos(math.pi * spent))
         with torch.no_grad():
             pictures, *truth = sides_batch(scenes, BATCH, chance, FOUND)
         with torch.autocast(device.type, torch.bfloat16, enabled=device.type == "cuda"):
@@ -63,9 +62,9 @@ def learn(asked: argparse.Namespace) -> Net:
         best.step()
         mean.update_parameters(net)
         if step % 100 == 0:
-            print(begun["held"], step, f"{time.monotonic() - start:.0f} s", loss.item(), flush=True)
+            print(first["held"], step, f"{course.lasted:.0f} s", loss.item(), flush=True)
         step += 1
-    print(begun["held"], "steps", step, flush=True)
+    print(first["held"], "steps", step, flush=True)
     return mean.module
 
 
@@ -75,9 +74,9 @@ def main() -> None:
     words.add_argument("data", type=Path)
     words.add_argument("begin", type=Path)
     words.add_argument("out", type=Path)
-    words.add_argument("--seconds", type=float, default=195)
+    add_course(words, 195)
     asked = words.parse_args()
-    net = learn(asked)
+    net = learn(asked, begun(asked))
     asked.out.mkdir(parents=True, exist_ok=True)
     held = torch.load(asked.begin, weights_only=True)["held"]
     kept = asked.out / f"edges_{held}.pt"

@@ -16,18 +16,18 @@ the same for left and right. Targets are drawn from the true corners and lens, n
 The program's own *sides* was learned before, without lens: one learned anew tells sides as they are bent, and
 `COARSE.as_bent` in `vision/framenet.py` has to say so.
 
-    learn_frame.py learn DATA OUT --held 0 --steps 6000     held: 0 choosing set, 1-3 thirds of the rest, all
+    learn_frame.py learn DATA OUT --held 0 --seconds 1330   held: 0 choosing set, 1-3 thirds of the rest, all
     learn_frame.py export OUT/place_all.pt frame_place.onnx
     learn_frame.py alter DATA_1280 altered.npz --parts 0 --times 6
 """
 
 import argparse
 import math
-import time
 from pathlib import Path
 
 import numpy as np
 import torch
+from course import add_course, begun
 from frame_batches import PLACE_SIZE, place_batch, sides_batch
 from frame_losses import place_loss, sides_loss
 from frame_network import CHANNELS, Net, export, keep
@@ -62,7 +62,7 @@ class Learner:
 
     def set_rate(self, step: int, spent: float) -> None:
         """Up over the first steps, then down along a cosine as the share of time is spent."""
-        fall = 0.5 + 0.5 * math.cos(math.pi * min(spent, 1))
+        fall = 0.5 + 0.5 * math.cos(math.pi * spent)
         for group in self.best.param_groups:
             group["lr"] = self.rate * min(1.0, (step + 1) / WARMING_STEPS) * fall
 
@@ -91,22 +91,22 @@ class Learner:
 
 
 def learn(asked: argparse.Namespace) -> None:
-    """Both networks side by side until the steps or the seconds are spent."""
+    """Both networks side by side to the end of the course."""
+    course = begun(asked)
     device = torch.device("cuda" if torch.cuda.is_available() else "cpu")
     torch.manual_seed(7)
     chance = Chance(device, 1234 + sum(map(ord, asked.held)))
     scenes = Scenes(asked.data, asked.held, device, chance.rng)
     learner = Learner(device, asked.rate)
-    start, step, spent = time.monotonic(), 0, 0.0
-    while spent < 1:
-        spent = max(step / asked.steps, (time.monotonic() - start) / asked.seconds)
+    step = 0
+    while (spent := course.done(step)) < 1:
         learner.set_rate(step, spent)
         with torch.no_grad():
             places = place_batch(scenes, asked.batch // 2, chance) if step % 2 == 0 else None
             sides = sides_batch(scenes, asked.batch, chance)
         learner.step(sides, places)
         if step % 200 == 0:
-            print(asked.held, step, f"{time.monotonic() - start:.0f} s", learner.told(), flush=True)
+            print(asked.held, step, f"{course.lasted:.0f} s", learner.told(), flush=True)
         step += 1
     print(asked.held, "steps", step, "photos", len(scenes.names), flush=True)
     asked.out.mkdir(parents=True, exist_ok=True)
@@ -148,8 +148,7 @@ def main() -> None:
     verb.add_argument("data", type=Path)
     verb.add_argument("out", type=Path)
     verb.add_argument("--held", default="all")
-    verb.add_argument("--steps", type=int, default=6000)
-    verb.add_argument("--seconds", type=float, default=math.inf)
+    add_course(verb, 1330)
     verb.add_argument("--batch", type=int, default=32)
     verb.add_argument("--rate", type=float, default=2e-3)
     verb.set_defaults(do=learn)
