@@ -14,7 +14,7 @@ Not   what pictures are made of (`tissue_pack.py`, `tissue_pictures.py`), how th
 
 The network in use was made by the first line (34,414 steps on a GPU of its own); the second keeps a third of
 all trays and of the fields apart. A run that time ends is repeatable in kind; one with --steps in place of
---seconds to the bit.
+--seconds, and without --compile, to the bit (`course.py`).
 """
 
 import argparse
