@@ -276,6 +276,36 @@ def test_immer_ranks():
     assert found == {"T": (1, 2), "P": (1, 5), "V": (2, 5), "M": (2, 5), "S": (2, 5)}
 
 
+# the same, from a verdict; where less is better T, the highest, is surely not among the first three
+@pytest.mark.parametrize(
+    ("lower_is_better", "ranks"),
+    [
+        (False, {"T": (1, 2), "P": (1, 5), "V": (2, 5), "M": (2, 5), "S": (2, 5)}),
+        (True, {"T": (4, 5), "P": (1, 5), "V": (1, 4), "M": (1, 4), "S": (1, 4)}),
+    ],
+)
+def test_immer_ranks_of_a_verdict(lower_is_better, ranks):
+    lines = verdict_on(in_blocks(), "M", 10.0, lower_is_better=lower_is_better).media
+
+    assert {line.medium: (line.rank_low, line.rank_high) for line in lines} == ranks
+
+
+# `PlantGrowth` without blocks: Welch's t of each against ctrl;
+# scipy.stats.ttest_ind(equal_var=False) gives difference, error and degrees of freedom
+def test_plant_growth_as_a_verdict_without_blocks():
+    from scipy import stats
+
+    rows = [("", name, value) for name, group in PLANTS.items() for value in group]
+
+    verdict = verdict_on(rows, "ctrl", 0.5)
+
+    for line in verdict.compared:
+        welch = stats.ttest_ind(PLANTS[line.medium], PLANTS["ctrl"], equal_var=False)
+        assert line.difference / line.se == pytest.approx(welch.statistic)
+        assert line.df == pytest.approx(welch.df)
+        assert line.q == pytest.approx(stats.t.ppf(0.95**0.5, welch.df))  # two media, Sidak
+
+
 # Mogstad, Romano, Shaikh & Wilhelm (2024): pairwise ranks of 80 78 70 60, standard error 2 each, recomputed
 def test_ranks_of_four_independent_means():
     effects = np.array([80.0, 78.0, 70.0, 60.0])
@@ -304,10 +334,11 @@ def test_immer_difference_by_block():
 # --- as good as: non-inferiority, from the verdict itself
 
 
-def verdict_on(rows, trusted, margin):
+def verdict_on(rows, trusted, margin, *, lower_is_better=False):
     from data.verdict import Measured, verdict_of
 
-    return verdict_of([Measured(block=b, medium=m, value=v) for b, m, v in rows], trusted, margin)
+    table = [Measured(block=b, medium=m, value=v) for b, m, v in rows]
+    return verdict_of(table, trusted, margin, lower_is_better=lower_is_better)
 
 
 # Schuirmann (1987), a paired example: ttost_paired of statsmodels, recomputed; each pair is a block
