@@ -61,6 +61,7 @@ FACTORS: dict[Quantity, dict[str, Fraction]] = {
     Quantity.DAYS: {"d": Fraction(1)},
     Quantity.TEMPERATURE: {"C": Fraction(1), "F": Fraction(5, 9)},
 }
+LEAST_WHOLE = 10  # from here on minutes and ml are said whole
 ZERO_F = Fraction(32)  # 0 C in F
 SPELLINGS = {
     "gram": "g", "grams": "g", "gr": "g", "kilo": "kg", "kilos": "kg", "ounce": "oz", "ounces": "oz",
@@ -234,6 +235,11 @@ def say(value: float, quantity: Quantity, system: UnitSystem = UnitSystem.METRIC
     return f"{number.replace('.', decimal)} {shown}"
 
 
+def _tenths(size: float) -> int:
+    """Half a minute of cleaning is not none: a small amount is said with its tenths, where it has any."""
+    return int(size < LEAST_WHOLE and round(size, 1) != round(size))
+
+
 def _spoken(size: float, quantity: Quantity, system: UnitSystem) -> tuple[str, int]:
     """Unit and decimals for an amount of that size in the book's unit."""
     metric = system is UnitSystem.METRIC
@@ -244,7 +250,7 @@ def _spoken(size: float, quantity: Quantity, system: UnitSystem) -> tuple[str, i
             return ("oz", 1) if size < 2268 else ("lb", 2)  # 80 oz
         case Quantity.VOLUME:
             if metric:
-                return ("ml", 0) if size < 1000 else ("l", 2)
+                return ("ml", _tenths(size)) if size < 1000 else ("l", 2)
             return ("fl oz", 1) if size < 946 else ("qt", 2)  # one quart
         case Quantity.LENGTH:
             return ("mm", 0) if metric else ("in", 1)
@@ -253,6 +259,6 @@ def _spoken(size: float, quantity: Quantity, system: UnitSystem) -> tuple[str, i
         case Quantity.SHARE:
             return "%", 0
         case Quantity.TIME:
-            return "min", 0
+            return "min", _tenths(size)
         case Quantity.DAYS:
             return "d", 0 if size == round(size) else 1

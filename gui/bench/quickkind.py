@@ -56,7 +56,7 @@ class QuickKind(QComboBox):
         """Which end of a scale is which, or what follows of a deed; "" where there is nothing to say."""
         kind = self.chosen
         if isinstance(kind, ReadingKind):
-            words = " ".join(part for part in (scale_words(kind), heed_words(kind)) if part)
+            words = ". ".join(part for part in (scale_words(kind), heed_words(kind)) if part)
         else:
             words = counts_words(kind)
         return f"{self.currentText()}: {words}" if words else ""

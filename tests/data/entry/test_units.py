@@ -172,6 +172,11 @@ def test_a_unit_of_the_book_names_its_quantity(quantity):
     assert all(quantity_of(unit) is None for unit in units_of(quantity)[1:])
 
 
+def test_a_small_amount_is_read_back_as_it_was_typed_and_no_half_becomes_none():
+    assert [say(v, Quantity.TIME) for v in (0.5, 3.5, 3.0, 12.4)] == ["0.5 min", "3.5 min", "3 min", "12 min"]
+    assert [say(v, Quantity.VOLUME) for v in (2.5, 250.4)] == ["2.5 ml", "250 ml"]
+
+
 def test_marks_are_no_quantity():
     marks = {kind for kind in ReadingKind if quantity_of(kind.unit) is None}
     assert marks == {
