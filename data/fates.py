@@ -42,12 +42,16 @@ class NeedsTray:
     tag_number: int | None
     proposal_id: TrayId | None
     proposal_code: str | None
+    two_tags: bool = False  # more than one hangs on the tray, so that none names it
 
     @property
     def sentence(self) -> str:
         """The fate in words."""
         if self.proposal_code is not None:
-            return f"probably {self.proposal_code}, by the order of the walk: confirm it or choose the tray"
+            asked = f"probably {self.proposal_code}, by the order of the walk: confirm it or choose the tray"
+            return f"{asked}; {Reason.TWO_TAGS}" if self.two_tags else asked
+        if self.two_tags:
+            return "more than one tag hangs on this tray: choose the tray, and leave only its own tag there"
         if self.tag_number is None:
             return "no tag read: choose the tray"
         return f"tag {self.tag_number} belongs to no tray that grew at that time: choose the tray"

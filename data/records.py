@@ -268,6 +268,7 @@ class PhotoRow:
     thumbnail: Path | None
     coverage: float | None
     doubts: tuple[Reason, ...] = ()  # why another photo would be better; none once a person drew the outline
+    two_tags: bool = False  # more than one hangs on its tray
 
     @property
     def sentence(self) -> str:
@@ -285,7 +286,7 @@ def fate_of(row: PhotoRow) -> Fate:
     if row.state is PhotoState.NEEDS_TRAY:
         return NeedsTray(
             photo_id=row.id, name=row.name, tag_number=row.tag_number,
-            proposal_id=row.proposal_id, proposal_code=row.proposal_code,
+            proposal_id=row.proposal_id, proposal_code=row.proposal_code, two_tags=row.two_tags,
         )  # fmt: skip
     if row.state is PhotoState.NEEDS_CORNERS:
         return NeedsCorners(photo_id=row.id, name=row.name, tray_id=row.tray_id, tray_code=row.tray_code)

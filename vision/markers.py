@@ -10,7 +10,7 @@ the full one. At most two of 36 bits are corrected: a random square is then take
 """
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from itertools import product
 
 import cv2
@@ -58,6 +58,13 @@ class Marks:
 
     cards: Mapping[int, Quad] = field(default_factory=dict)
     tag: Tag | None = None
+    rivals: tuple[int, ...] = ()
+    """Numbers of tags that all hang on this tray's rim: which of them is the tray's own nobody can say."""
+
+    @property
+    def number(self) -> int | None:
+        """The number that names the tray; None where no tag was read, or more than one."""
+        return None if self.tag is None or self.rivals else self.tag.number
 
     @property
     def complete(self) -> bool:
@@ -75,16 +82,16 @@ def find_marks(grey: Grey, tray: TrayType | None = None) -> Marks:
     search = _Search(grey)
     first, *ways = _ladder(max(size))
     search.look(first)
-    marks = _one_station(search.found, size, tray)
+    marks = _one_station(search.found, size, tray, strange=False)
     if not marks.complete and len(marks.cards) >= 2 and marks.tag is not None:
         marks = _with_covered(grey, _with_near(search, ways, marks, tray), size, tray)
     if marks.complete:
         return marks
     for way in ways:
-        if search.is_complete:
+        if search.is_complete and _one_station(search.found, size, tray, strange=False).tag is not None:
             break
         search.look(way)
-    return _with_covered(grey, _one_station(search.found, size, tray), size, tray)
+    return _with_covered(grey, _one_station(search.found, size, tray, strange=True), size, tray)
 
 
 def _with_near(search: "_Search", ways: Sequence[Way], marks: Marks, tray: TrayType) -> Marks:
@@ -95,7 +102,7 @@ def _with_near(search: "_Search", ways: Sequence[Way], marks: Marks, tray: TrayT
         if pose is not None and number not in cards:
             quads = search.look(way, near=pose.project(tray.card_quad(number)))
             cards |= {n: quad for n, quad in quads if n == number}
-    return Marks(cards=cards, tag=marks.tag)
+    return replace(marks, cards=cards)
 
 
 def _with_covered(grey: Grey, marks: Marks, size: tuple[int, int], tray: TrayType) -> Marks:
@@ -116,7 +123,7 @@ def _with_covered(grey: Grey, marks: Marks, size: tuple[int, int], tray: TrayTyp
                 pose = _pose(cards, tag, size, tray) or pose
         if tag is None and (found := covered_tag(grey, pose, tray)) is not None:
             tag = Tag(number=found[0], quad=as_quad(found[1]))
-    return Marks(cards=cards, tag=tag)
+    return replace(marks, cards=cards, tag=tag)
 
 
 def _pose(cards: Mapping[int, Quad], tag: Tag | None, size: tuple[int, int], tray: TrayType) -> Pose | None:
@@ -224,8 +231,13 @@ def as_quad(corners: NDArray[np.float64]) -> Quad:
     return first, second, third, fourth
 
 
-def _one_station(found: Mapping[int, list[Quad]], size: tuple[int, int], tray: TrayType) -> Marks:
-    """One quad a number: of all ways to choose, the one that lies most like a station."""
+def _one_station(
+    found: Mapping[int, list[Quad]], size: tuple[int, int], tray: TrayType, *, strange: bool
+) -> Marks:
+    """One quad a number: of all ways to choose, the one that lies most like a station.
+
+    `strange`: where no tag hangs here as it should, one at the rim is taken that may be a neighbour's.
+    """
     numbers = sorted(number for number in found if number in CARDS)
     ways = [dict(zip(numbers, quads, strict=True)) for quads in product(*(found[n] for n in numbers))][
         :MOST_WAYS
@@ -233,11 +245,20 @@ def _one_station(found: Mapping[int, list[Quad]], size: tuple[int, int], tray: T
     cards = min(ways, key=lambda way: _misfit(way, tray)) if len(ways) > 1 else ways[0]
     tags = [Tag(number=n, quad=quad) for n, quads in found.items() if n in TAGS for quad in quads]
     pose = _first_pose(cards, size, tray)
+    rivals: tuple[int, ...] = ()
     if pose is not None and len(cards) >= 2:
         tags = [tag for tag in tags if _at_the_rim(tag, pose, tray)]
+        own = [tag for tag in tags if _hangs_here(tag, pose)]
+        rivals, tags = _rivals(own), own if own or not strange else tags
     middle = np.array(size) / 2 if pose is None else pose.project(np.zeros((1, 3)))[0]
     tags.sort(key=lambda tag: float(np.linalg.norm(np.mean(tag.quad, axis=0) - middle)))
-    return Marks(cards=cards, tag=tags[0] if tags else None)
+    return Marks(cards=cards, tag=tags[0] if tags else None, rivals=rivals)
+
+
+def _rivals(own: Sequence[Tag]) -> tuple[int, ...]:
+    """Numbers of the tags that hang on this rim, where there are several."""
+    numbers = sorted({tag.number for tag in own})
+    return tuple(numbers) if len(numbers) > 1 else ()
 
 
 def _misfit(cards: Mapping[int, Quad], tray: TrayType) -> float:
@@ -260,6 +281,14 @@ def _at_the_rim(tag: Tag, pose: Pose, tray: TrayType) -> bool:
     rim = tray.outer_short_mm / 2
     near = rim - TAG_SLACK_MM <= y <= rim + TAG_REACH_MM + TAG_SLACK_MM
     return bool(0.8 < side / TAG_MARK_MM < 1.25 and near and x <= tray.outer_long_mm / 2 + TAG_SLACK_MM)
+
+
+def _hangs_here(tag: Tag, pose: Pose) -> bool:
+    """Whether a tag at the rim is upright for who stands beside it; one of a neighbour is upside down."""
+    back = np.linalg.inv(pose.plane(TAG_HEIGHT_MM))
+    first, second, third, fourth = cv2.perspectiveTransform(np.array([tag.quad]), back)[0]
+    upwards = (first + second - third - fourth)[1]
+    return bool(upwards * (first + second + third + fourth)[1] < 0)
 
 
 def _detector(window: int | None, constant: int) -> cv2.aruco.ArucoDetector:

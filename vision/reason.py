@@ -88,6 +88,7 @@ class Reason(StrEnum):
     NOT_GREEN = "mostly pale or red: the dark green index is for green canopy only"
     NO_TIME = "the file does not say when it was taken: set the clock of the camera"
     NO_TAG = "no tag read"
+    TWO_TAGS = "more than one tag hangs on this tray: leave only its own there"
     NO_PATCH = "no grey patch seen, so the colour is as the camera gave it"
     NO_FOCAL_LENGTH = "the camera's focal length is not known and the photo is too straight to tell it"
     NO_EDGE = "no sharp edge to measure on"

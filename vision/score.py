@@ -138,7 +138,7 @@ def _through(
         taken_at=photo.taken_at,
         camera=photo.camera,
         utc_offset=photo.utc_offset,
-        tag_number=_tag_number(marks),
+        tag_number=marks.number,
         corners=found,
         corners_px=_four(upright_points(photo, found.points)),
         light=light,
@@ -151,7 +151,7 @@ def _through(
         seconds=0.0,
         inner_mm=inner_mm,
         coverage_sd=None if light.doubts else tissues.coverage_sd,
-        notes=photo.notes + light.doubts + tissues.notes,
+        notes=photo.notes + light.doubts + tissues.notes + ((Reason.TWO_TAGS,) if marks.rivals else ()),
     )
     return Scored(score=explained(score), top=top, labels=tissues.labels)
 
@@ -268,15 +268,11 @@ def _refused(photo: Photo, reason: Reason, marks: Marks | None) -> Refused:
         name=photo.name,
         digest=photo.digest,
         reason=reason,
-        tag_number=None if marks is None else _tag_number(marks),
+        tag_number=None if marks is None else marks.number,
         taken_at=photo.taken_at,
         camera=photo.camera,
         utc_offset=photo.utc_offset,
     )
-
-
-def _tag_number(marks: Marks) -> int | None:
-    return None if marks.tag is None else marks.tag.number
 
 
 def _four(points: Sequence[Point]) -> tuple[Point, Point, Point, Point]:

@@ -95,7 +95,7 @@ def explained(score: Score) -> Score:
     if score.taken_at is None:
         missing["taken_at"] = Reason.NO_TIME
     if score.tag_number is None:
-        missing["tag_number"] = Reason.NO_TAG
+        missing["tag_number"] = Reason.TWO_TAGS if Reason.TWO_TAGS in score.notes else Reason.NO_TAG
     if score.coverage_sd is None:
         missing["coverage_sd"] = next(iter(score.light.doubts), Reason.NO_DOUBT)
     if score.tilt_deg is None:

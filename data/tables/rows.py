@@ -266,6 +266,7 @@ def photo_row_of(row: Row, proposal: tuple[TrayId, str] | None, folder: Path) ->
         else None,
         coverage=row["coverage"],
         doubts=doubts_of(row["notes"], row["mended"]) if scored else (),
+        two_tags=scored and Reason.TWO_TAGS.name in json.loads(row["notes"]),
     )
 
 

@@ -103,6 +103,7 @@ KEPT = (
     K("{code}, matched by you, coverage {number} %"),
     K("probably {code}, by the order of the walk: confirm it or choose the tray"),
     K("no tag read: choose the tray"),
+    K("more than one tag hangs on this tray: choose the tray, and leave only its own tag there"),
     K("tag {number} belongs to no tray that grew at that time: choose the tray"),
     K("not used: {reason}"),
     K("{code}: not used: {reason}"),

@@ -7895,12 +7895,12 @@ bewährt</translation>
             <translation>Keine Schale dieses Substrats trug dieselbe Kultur, am selben Tag gesät, wie eine mit {trusted}: wie weit die beiden auseinanderliegen, ist nicht zu sagen.</translation>
         </message>
         <message>
-            <source>Told by {n} trays and {m} of {trusted} that grew the same crop in the same block.</source>
-            <translation>Nach {n} Schalen und {m} mit {trusted}, die dieselbe Kultur im selben Block trugen.</translation>
+            <source>Trays side by side, the same crop in the same block: {n}, and {m} of {trusted}.</source>
+            <translation>Schalen nebeneinander, dieselbe Kultur im selben Block: {n}, und {m} mit {trusted}.</translation>
         </message>
         <message>
-            <source>Told by {n} trays and {m} of {trusted} of the same crop, sown on the same day.</source>
-            <translation>Nach {n} Schalen und {m} mit {trusted} derselben Kultur, am selben Tag gesät.</translation>
+            <source>Trays side by side, the same crop sown on the same day: {n}, and {m} of {trusted}.</source>
+            <translation>Schalen nebeneinander, dieselbe Kultur am selben Tag gesät: {n}, und {m} mit {trusted}.</translation>
         </message>
         <message>
             <source>Kind of medium</source>
@@ -9785,6 +9785,10 @@ bewährt</translation>
         <message>
             <source>Held against how trays and camera scatter it lies so near the margin that no reasonable number of further trays would settle it.</source>
             <translation>Gemessen daran, wie Schalen und Kamera streuen, liegt er so nah am Spielraum, dass keine vernünftige Zahl weiterer Schalen es klären würde.</translation>
+        </message>
+        <message>
+            <source>{enough} trays of each medium on {shelves} shelves, {further} trays more than here, would probably settle it.</source>
+            <translation>{enough} Schalen jedes Substrats auf {shelves} Etagen, {further} Schalen mehr als hier, würden es wahrscheinlich klären.</translation>
         </message>
         <message>
             <source>{enough} trays of each medium, 1 more than here, would probably settle it.</source>

@@ -1,5 +1,6 @@
 """What a grower brings in and says is kept, once, and found again."""
 
+from dataclasses import replace
 from datetime import datetime, timedelta
 from pathlib import Path
 from types import SimpleNamespace
@@ -476,3 +477,17 @@ def test_every_error_is_a_sentence_that_names_the_folder(book: Book) -> None:
 def test_the_day_of_a_tray_is_counted_by_the_calendar(book: Book) -> None:
     tray = book.trays()[0]
     assert (tray.day(NOON.date()), tray.day(tray.sown_at.date())) == (7, 0)
+
+
+def test_a_photo_of_a_tray_with_two_tags_asks_which_tray_it_is_and_says_why(book: Book, phone: Path) -> None:
+    two = bring(book, a_note(phone, "two.jpg", tag=None, notes=["TWO_TAGS"]))
+    none = bring(book, a_note(phone, "none.jpg", tag=None, taken_at="2026-03-08T09:00:00"))
+
+    assert isinstance(two, NeedsTray)
+    assert two.sentence == (
+        "more than one tag hangs on this tray: choose the tray, and leave only its own tag there"
+    )
+    assert none.sentence == "no tag read: choose the tray"
+    proposed = replace(two, proposal_code="A2").sentence
+    assert proposed.startswith("probably A2")
+    assert proposed.endswith(f"; {Reason.TWO_TAGS}")

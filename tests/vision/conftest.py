@@ -91,13 +91,17 @@ def _drawn(
     cards: Sequence[int] = (0, 1, 2, 3),
     tag: int | None = 42,
     tag_mm: tuple[float, float] = (-40.0, -201.0),
+    further: Sequence[tuple[int, float, float, bool]] = (),
     leaves: Sequence[tuple[float, float, float, float]] = (),
     pushed: dict[int, tuple[float, float]] | None = None,
     blur_px: float = 0.8,
     tray: TrayType | None = None,
     **camera: float,
 ) -> DrawnStation:
-    """Draw the station; a leaf is (x, y, height, radius) in mm; `camera` as in `_looking_down`."""
+    """Draw the station; a leaf is (x, y, height, radius) in mm, a further tag (number, x, y, upside down).
+
+    `camera` as in `_looking_down`.
+    """
     pose = _looking_down(**camera)
     tray = tray or TrayType()
     wide, high = pose.size
@@ -113,6 +117,9 @@ def _drawn(
         wider = (tray.outer_short_mm - TrayType().outer_short_mm) / 2
         middle = (tag_mm[0] + TAG_MIDDLE_MM[0], tag_mm[1] - wider + TAG_MIDDLE_MM[1])
         _lay(canvas, pose, _tag(tag), middle, TAG_HEIGHT_MM, 4.0)
+    for number, x, y, turned in further:
+        card = _tag(number)[::-1, ::-1] if turned else _tag(number)
+        _lay(canvas, pose, card, (x, y), TAG_HEIGHT_MM, 4.0)
     for x, y, z, radius in leaves:
         around = np.linspace(0, 2 * np.pi, 24)
         ring = np.column_stack([x + radius * np.cos(around), y + 0.8 * radius * np.sin(around)])

@@ -45,6 +45,31 @@ def test_a_station_without_tag_is_given_none(draw_station):
     assert sorted(marks.cards) == [0, 1, 2, 3]
 
 
+@pytest.mark.parametrize("other", [(99, 120.0, -201.0, False), (99, 60.0, 201.0, True)])
+def test_two_tags_on_one_tray_name_none_of_two(draw_station, other):
+    """On the same side, or one on each, upright for who stands there."""
+    marks = find_marks(draw_station(tag=313, further=[other]).grey)
+
+    assert marks.rivals == (99, 313)
+    assert marks.number is None
+    assert marks.tag is not None  # its patches still tell the colour of the light
+
+
+@pytest.mark.parametrize("other", [(99, 60.0, 215.0, False), (99, 60.0, -330.0, False)])
+def test_the_tag_of_a_tray_behind_or_before_is_no_rival(draw_station, other):
+    """Behind stands a tray whose tag reaches over to this one's rim; it is upside down for this tray."""
+    marks = find_marks(draw_station(tag=313, further=[other], distance_mm=1000.0).grey)
+
+    assert marks.rivals == ()
+    assert marks.number == 313
+
+
+def test_the_same_tag_twice_is_one(draw_station):
+    marks = find_marks(draw_station(tag=313, further=[(313, 120.0, -201.0, False)]).grey)
+
+    assert marks.number == 313
+
+
 def test_a_number_below_ten_is_a_card_and_never_a_tag(draw_station):
     assert find_marks(draw_station(tag=9).grey).tag is None
 

@@ -363,3 +363,21 @@ def test_faded_colours_are_no_colour_of_a_canopy(at_the_station):
     assert score.stand.coverage > 0
     assert score.colour.lightness is None
     assert {score.missing[name] for name in ("lightness", "chroma", "dark_green")} == {Reason.FADED}
+
+
+def test_of_two_tags_on_one_tray_none_names_it_and_the_score_says_so(draw_station):
+    station = draw_station(tag=313, further=[(99, 120.0, -201.0, False)])
+    pixels = np.asarray(station.pixels.copy(), np.uint8)
+    rng = np.random.default_rng(3)
+    for x, y in rng.uniform((-220, -100), (220, 100), (700, 2)):
+        centre = station.pose.project(np.array([[x, y, 0.0]]))[0]
+        cv2.circle(pixels, (int(centre[0]), int(centre[1])), 5, (60, int(rng.uniform(90, 190)), 40), -1)
+
+    result = score_photo(
+        decode_photo(cv2.imencode(".png", pixels[:, :, ::-1])[1].tobytes(), "two.png"), PlainTissue()
+    )
+
+    assert isinstance(result, Scored)
+    assert result.score.tag_number is None
+    assert Reason.TWO_TAGS in result.score.notes
+    assert result.score.missing["tag_number"] is Reason.TWO_TAGS
