@@ -36,7 +36,8 @@ class CellPainter(QStyledItemDelegate):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.fillRect(rect, QColor(tokens.sheet))
         painter.setPen(QPen(QColor(tokens.line), 1))
-        painter.drawLine(rect.bottomLeft(), rect.bottomRight())
+        foot = rect.adjusted(0, 0, 0, -0.5)  # on its pixels, as the line beside it
+        painter.drawLine(foot.bottomLeft(), foot.bottomRight())
         words = index.data(WORDS)
         if isinstance(words, CellWords):
             inner = rect.adjusted(Space.S, Space.XS, -Space.S, -Space.XS)

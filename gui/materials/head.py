@@ -41,6 +41,7 @@ class MaterialHead(QWidget):
         set_role(self.name, "title")
         self.tests = QPushButton(self.tr("Test"), self)
         self.tests.setMenu(self._make_menu())
+        self.tests.setProperty("has-menu", True)
         self.numbers = QPushButton(self.tr("Numbers..."), self)
         self.numbers.clicked.connect(self.numbers_wanted)
         self.feed = QPushButton(self.tr("Feed..."), self)

@@ -63,7 +63,7 @@ class BlocksPage(PlanPage):
         self._grid.setVerticalSpacing(Space.S)
         self._grid.setColumnStretch(4, 1)
         for number, words in enumerate(
-            (self.tr("shelf"), self.tr("places for trays"), self.tr("window or draught"))
+            (self.tr("Shelf"), self.tr("Places for trays"), self.tr("Window or draught"))
         ):
             self._grid.addWidget(soft(words, self.body), 0, number)
         column.addLayout(self._grid)

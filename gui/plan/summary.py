@@ -18,10 +18,10 @@ __all__ = ["draw_words", "plan_rows", "summary_of"]
 
 def summary_of(trial: TrialReading) -> tuple[tuple[str, str], ...]:
     """Label and words of everything that was fixed, and when."""
-    rows = [(translate("PlanSummary", "kept"), spoken(kept_words(trial.kept))), *plan_rows(trial.kept.plan)]
+    rows = [(translate("PlanSummary", "Kept"), spoken(kept_words(trial.kept))), *plan_rows(trial.kept.plan)]
     if len(trial.versions) > 1:
         rows.append(
-            (translate("PlanSummary", "versions"), "\n".join(_version_words(one) for one in trial.versions))
+            (translate("PlanSummary", "Versions"), "\n".join(_version_words(one) for one in trial.versions))
         )
     return tuple(rows)
 
@@ -29,22 +29,22 @@ def summary_of(trial: TrialReading) -> tuple[tuple[str, str], ...]:
 def plan_rows(plan: Plan) -> tuple[tuple[str, str], ...]:
     """Label and words of everything that is fixed with a plan."""
     rows = (
-        (translate("PlanSummary", "question"), plan.words or _question(plan.question)),
+        (translate("PlanSummary", "Question"), plan.words or _question(plan.question)),
         (
-            translate("PlanSummary", "varies"),
+            translate("PlanSummary", "Varies"),
             "; ".join(f"{spoken(one.name)}: {', '.join(map(spoken, one.levels))}" for one in plan.factors),
         ),
-        (translate("PlanSummary", "trusted"), plan.trusted),
-        (translate("PlanSummary", "crops"), ", ".join(_crop_words(crop) for crop in plan.crops)),
-        (translate("PlanSummary", "compared"), _measure_words(plan)),
-        (translate("PlanSummary", "canopy score"), _score_words(plan)),
-        (translate("PlanSummary", "trays"), _tray_words(plan)),
+        (translate("PlanSummary", "Trusted"), plan.trusted),
+        (translate("PlanSummary", "Crops"), ", ".join(_crop_words(crop) for crop in plan.crops)),
+        (translate("PlanSummary", "Compared"), _measure_words(plan)),
+        (translate("PlanSummary", "Canopy score"), _score_words(plan)),
+        (translate("PlanSummary", "Trays"), _tray_words(plan)),
         (
-            translate("PlanSummary", "the same"),
+            translate("PlanSummary", "The same"),
             ", ".join(f"{spoken(name)}: {spoken(level)}" for name, level in plan.same.items()),
         ),
-        (translate("PlanSummary", "takes"), " ".join(map(spoken, cost_words(plan)))),
-        (translate("PlanSummary", "repeats"), plan.copied_from),
+        (translate("PlanSummary", "Takes"), " ".join(map(spoken, cost_words(plan)))),
+        (translate("PlanSummary", "Repeats"), plan.copied_from),
     )
     return tuple((label, words) for label, words in rows if words)
 

@@ -37,7 +37,7 @@ class TraysPage(PlanPage):
         self.learn.clicked.connect(self._learn)
         self.sentences = wrapped("", self.body)
         self.spread_words = soft("", self.body)
-        self.chart = LineChart(self.tr("chance to show it; 80 % is usual"), self.body)
+        self.chart = LineChart(self.tr("Chance to show it; 80 % is usual"), self.body)
         self.chart.setAccessibleName(self.tr("Chance by number of trays"))
         across = QHBoxLayout()
         across.setSpacing(Space.XL)
@@ -96,7 +96,7 @@ class TraysPage(PlanPage):
             1.0: self.tr("as assumed"),
             1.4: self.tr("further apart"),
         }
-        across = self.tr("sets of shelves") if chances.of_shelves else self.tr("trays of each, on each crop")
+        across = self.tr("Sets of shelves") if chances.of_shelves else self.tr("Trays of each, on each crop")
         lines = [Line(name=names[times], points=points) for times, points in chances.curves]
         self.chart.show_lines(
             lines, chosen=trays, wanted=WANTED, words=" ".join(chances.sentences), across=across

@@ -71,7 +71,7 @@ class TreatmentsPage(PlanPage):
         self._crops.setVerticalSpacing(Space.S)
         self._crops.setColumnStretch(0, 1)
         heads = (
-            self.tr("crop"), self.tr("read on day"), self.tr("dry seed a tray"), self.tr("blackout, days"),
+            self.tr("Crop"), self.tr("Read on day"), self.tr("Dry seed a tray"), self.tr("Blackout, days"),
         )  # fmt: skip
         for number, words in enumerate(heads):
             self._crops.addWidget(soft(words, self.body), 0, number)
@@ -102,7 +102,7 @@ class TreatmentsPage(PlanPage):
         self._media.setVerticalSpacing(Space.S)
         self._media.setColumnStretch(0, 1)
         for number, words in enumerate(
-            (self.tr("in the trial"), self.tr("the one I trust"), self.tr("kind"))
+            (self.tr("In the trial"), self.tr("The one I trust"), self.tr("Kind"))
         ):
             self._media.addWidget(soft(words, self.body), 0, number)
         column.addLayout(self._media)

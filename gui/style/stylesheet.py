@@ -155,6 +155,11 @@ QComboBox::drop-down, QDateTimeEdit::drop-down { border: none; width: 28px; }
 QComboBox::down-arrow, QDateTimeEdit::down-arrow {
   image: url("@icons@/chevron-@scheme@.svg"); width: 14px; height: 14px;
 }
+QPushButton::menu-indicator {
+  image: url("@icons@/chevron-@scheme@.svg"); width: 14px; height: 14px;
+  subcontrol-origin: padding; subcontrol-position: right center; right: 8px;
+}
+QPushButton[has-menu="true"] { padding-right: 28px; }
 QComboBox { combobox-popup: 0; }
 QComboBox QAbstractItemView {
   background: @raised@; border: 1px solid @edge@; border-radius: 0; padding: 4px;
