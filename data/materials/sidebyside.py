@@ -57,11 +57,11 @@ def _held(pair: Sequence[Noted], medium: str, trusted: str, *, shares: bool) -> 
     values = {"n": own, "m": len(with_mates) - own, "trusted": trusted}
     if mates is _block:
         words = Sentence(
-            "Told by {n} trays and {m} of {trusted} that grew the same crop in the same block.", **values
+            "Trays side by side, the same crop in the same block: {n}, and {m} of {trusted}.", **values
         )
     else:
         words = Sentence(
-            "Told by {n} trays and {m} of {trusted} of the same crop, sown on the same day.", **values
+            "Trays side by side, the same crop sown on the same day: {n}, and {m} of {trusted}.", **values
         )
     difference = _of_shares(with_mates, medium) if shares else _of_means(with_mates, mates, medium, trusted)
     return Beside(difference=difference, words=words)

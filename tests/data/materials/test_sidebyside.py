@@ -48,7 +48,7 @@ def test_a_crop_that_cuts_worse_is_no_fault_of_the_medium_that_grew_more_of_it(b
 
     assert cell.difference is not None
     assert cell.difference.value == pytest.approx(0.25)
-    assert cell.beside == "Told by 2 trays and 2 of mix that grew the same crop in the same block."
+    assert cell.beside == "Trays side by side, the same crop in the same block: 2, and 2 of mix."
 
 
 def test_pairs_in_blocks_give_the_interval_of_the_paired_t(book: Book) -> None:
@@ -88,7 +88,7 @@ def test_one_block_each_is_compared_by_the_day_of_sowing(book: Book) -> None:
     assert cell.difference is not None
     assert cell.difference.value == -2.0
     assert cell.difference.low is not None
-    assert cell.beside == "Told by 2 trays and 2 of mix of the same crop, sown on the same day."
+    assert cell.beside == "Trays side by side, the same crop sown on the same day: 2, and 2 of mix."
 
 
 def test_trays_that_slid_are_counted_and_none_of_eight_is_not_never(book: Book) -> None:
@@ -117,7 +117,7 @@ def test_a_trial_tells_what_was_noted_of_its_own_trays_alone(book: Book) -> None
     (told,) = noted_words(book, "one")
 
     assert told == (
-        "Cut quality: mat -2.3 marks against mix, interval -3.8 to -0.9. Told by 3 trays and 3 of mix that "
-        "grew the same crop in the same block."
+        "Cut quality: mat -2.3 marks against mix, interval -3.8 to -0.9. Trays side by side, the "
+        "same crop in the same block: 3, and 3 of mix."
     )
     assert noted_words(book, "two") == ()

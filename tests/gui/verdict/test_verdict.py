@@ -77,7 +77,7 @@ def test_what_no_photo_shows_stands_below_with_its_interval(
 
     told = screen.page.noted.text()
     assert "Slid at the cut: fibre mat +75.0 points against peat mix, interval +" in told
-    assert "Told by 4 trays and 4 of peat mix that grew the same crop in the same block." in told
+    assert "Trays side by side, the same crop in the same block: 4, and 4 of peat mix." in told
     assert "None of this moves the answer above." in told
     assert screen.page.noted_panel.isVisible()
 
