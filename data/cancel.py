@@ -1,13 +1,20 @@
-"""Cancel: the flag that long work looks at between two photos.
+"""Cancel: the flag that long work looks at between two photos, and how it says how far it is.
 
 In    a press on Cancel, from any thread
-Out   `Cancelled`, raised where the work next asks
+Out   `Cancelled`, raised where the work next asks; `Progress`, called as it gets on
 Not   killing anything: work stops at the next place where the book is whole
 """
 
 import threading
+from collections.abc import Callable
 
-__all__ = ["CancelToken", "Cancelled"]
+__all__ = ["CancelToken", "Cancelled", "Progress", "unwatched"]
+
+Progress = Callable[[int, int], None]  # done, and all there is to do; of whatever the work counts
+
+
+def unwatched(_done: int, _total: int) -> None:
+    """Nobody asks how far it is."""
 
 
 class Cancelled(Exception):
@@ -37,3 +44,12 @@ class CancelToken:
     def wait(self, seconds: float) -> None:
         """Sleep, no longer than until the work is asked to stop."""
         self._flag.wait(seconds)
+
+    def at_each(self, report: Progress) -> Progress:
+        """`report`, and `Cancelled` where the work was asked to stop: for what is one transaction."""
+
+        def step(done: int, total: int) -> None:
+            self.check()
+            report(done, total)
+
+        return step

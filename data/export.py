@@ -21,7 +21,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from data.book import Book
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress, unwatched
 from data.openfiles.cells import cell, cell_shares, figure, spreadsheet_safe
 from data.openfiles.checklist import VERSION, checklist
 from data.openfiles.columns import CELL_HEADINGS, Kind, OpenTable
@@ -43,7 +43,6 @@ PROFILE = "evenstand-export-1"
 DESCRIPTION = "datapackage.json"
 ROWS_BETWEEN = 200  # looks at the cancel token
 Cells = Sequence[object]
-Report = Callable[[int, int], None]  # steps done, steps in all
 Told = Callable[[dict[str, Any]], bytes | None]  # the 72 shares of a row of scores
 
 
@@ -51,7 +50,7 @@ def export(
     book: Book,
     folder: Path,
     cancel: CancelToken,
-    report: Report = lambda _done, _total: None,
+    report: Progress = unwatched,
     *,
     top_views: bool = False,
 ) -> Path:
@@ -80,7 +79,7 @@ def export(
 class _Export:
     """One export on its way."""
 
-    def __init__(self, book: Book, folder: Path, cancel: CancelToken, report: Report) -> None:
+    def __init__(self, book: Book, folder: Path, cancel: CancelToken, report: Progress) -> None:
         self._book, self._folder, self._cancel, self._report = book, folder, cancel, report
         self._resources: list[dict[str, Any]] = []
         self._steps = len(TABLES) + 5
@@ -224,7 +223,7 @@ class _Export:
         for photo in map(PhotoId, photos):
             pictures = self._book.pictures(photo)
             if pictures is not None and not pictures.top_view.is_file():
-                make_lost_views(self._book, [photo], self._cancel, lambda _done, _all: None)
+                make_lost_views(self._book, [photo], self._cancel, unwatched)
             if pictures is not None and pictures.top_view.is_file():
                 shutil.copyfile(pictures.top_view, target / f"photo_{photo}.jpg")
             self._step()

@@ -20,7 +20,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QTimer, Slot
 from PySide6.QtWidgets import QApplication
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from gui.frame.bookdesk import is_demo
 from gui.hands.choicename import ChoiceNames
 from gui.hands.enters import Enters
@@ -34,7 +34,7 @@ from gui.places import Places
 from gui.style.icon import icon
 from gui.style.wardrobe import Wardrobe
 from gui.window import Window
-from gui.work import Report, Task, Work
+from gui.work import Task, Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -156,7 +156,7 @@ class Start(QObject):
             self._window.open_folder(folder)
             return
 
-        def make(_token: CancelToken, _report: Report) -> "Book":
+        def make(_token: CancelToken, _report: Progress) -> "Book":
             return _whole_demo(folder)
 
         self._making_demo, self._book_before = True, self._window.book
@@ -207,7 +207,7 @@ class Start(QObject):
         if book is None or is_demo(book):
             return
 
-        def back_up(_token: CancelToken, _report: Report) -> None:
+        def back_up(_token: CancelToken, _report: Progress) -> None:
             book.back_up()
 
         self._window.work.start(back_up)
@@ -230,7 +230,7 @@ class Start(QObject):
 def _loading(modules: Iterable[str]) -> Task:
     """A task that imports modules, so that whoever needs them later waits no more."""
 
-    def load(_token: CancelToken, _report: Report) -> None:
+    def load(_token: CancelToken, _report: Progress) -> None:
         for name in modules:
             import_module(name)
 

@@ -13,8 +13,8 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal, Slot
 
-from data.cancel import CancelToken
-from gui.work import Job, Report, Work
+from data.cancel import CancelToken, Progress
+from gui.work import Job, Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -69,7 +69,7 @@ class BookReading(QObject):
         if book is None:
             return
 
-        def read(token: CancelToken, _report: Report) -> object:
+        def read(token: CancelToken, _report: Progress) -> object:
             return question(book, token)
 
         self._job = self._work.start(read)

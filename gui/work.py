@@ -19,13 +19,12 @@ from typing import Any
 
 from PySide6.QtCore import QObject, QThreadPool, QTimer, Signal, Slot
 
-from data.cancel import Cancelled, CancelToken
+from data.cancel import Cancelled, CancelToken, Progress
 from gui.garbage import Garbage
 
-__all__ = ["Job", "Report", "Task", "Work"]
+__all__ = ["Job", "Task", "Work"]
 
-Report = Callable[[int, int], None]  # done, total
-Task = Callable[[CancelToken, Report], Any]
+Task = Callable[[CancelToken, Progress], Any]
 
 QUICK_THREADS = 2
 APART_THREADS = 4  # for what may never answer, a drive on a dead network say: nobody waits for these
@@ -81,7 +80,7 @@ class Job(QObject):
         """Ask the work to stop at its next look at the token."""
         self.token.cancel()
 
-    def _run(self, report: Report) -> tuple[str, object]:  # in a pool thread
+    def _run(self, report: Progress) -> tuple[str, object]:  # in a pool thread
         self.begun_at = time.monotonic()
         try:
             self.token.check()

@@ -13,13 +13,13 @@ from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
 from data import queries
+from data.cancel import Progress
 from data.chapters.reader import Reader
 from data.errors import CannotUndo, NoLongerThere
 from data.records import Change
 from data.tables import correctionrows, lookrows
 from data.tables.journal import (
     Recorder,
-    Step,
     apply_images,
     as_text,
     brought_rows,
@@ -123,7 +123,7 @@ class Changes(Reader):
                 return
             self._change(text, lambda recorder: recorder.set(name, value, before))
 
-    def undo(self, step: Step | None = None) -> str | None:
+    def undo(self, step: Progress | None = None) -> str | None:
         """Take back the last change of a person; returns its text, or None where there is none.
 
         Parameters
@@ -148,7 +148,7 @@ class Changes(Reader):
         """Do again what `undo` took back; returns its text, or None where there is nothing."""
         return self._turn(queries.CHANGE_TO_REDO, forward=True)
 
-    def _turn(self, query: str, *, forward: bool, step: Step | None = None) -> str | None:
+    def _turn(self, query: str, *, forward: bool, step: Progress | None = None) -> str | None:
         from sqlite_utils.db import NotFoundError
 
         text: str | None = None

@@ -10,12 +10,13 @@ from collections.abc import Iterable, Sequence
 from datetime import datetime
 from typing import Any
 
+from data.cancel import Progress
 from data.chapters.changes import Changes
 from data.errors import ImpossibleReading, NoLongerThere
 from data.numbers import TrayId
 from data.readings import BenchTestId, KeptLog, NewReading, Reading, ReadingId, ReadingKind, impossible
 from data.tables import noterows
-from data.tables.journal import Recorder, Step
+from data.tables.journal import Recorder
 from data.tables.rows import name_text, time_text
 
 __all__ = ["ReadingBook"]
@@ -138,7 +139,7 @@ class ReadingBook(Changes):
         return self._row(noterows.LOG_FILE, digest=digest) is not None
 
     def keep_log(
-        self, digest: str, name: str, read_as: str, new: Iterable[NewReading], step: Step | None = None
+        self, digest: str, name: str, read_as: str, new: Iterable[NewReading], step: Progress | None = None
     ) -> KeptLog:
         """Keep rows of a logger's or a scale's file, as one step of undo; raises `ImpossibleReading`.
 

@@ -13,6 +13,7 @@ from datetime import datetime
 from typing import Any
 
 from data import queries
+from data.cancel import Progress
 from data.chapters.rejudging import Rejudging
 from data.chapters.sowing import TagOnTray, change_tray, sow
 from data.chapters.typebook import TypeBook
@@ -22,7 +23,7 @@ from data.growing.conditions import Crop, Medium, as_new, from_defaults, like, n
 from data.photos.rootday import facts_of
 from data.records import NewTray, PhotoId, Tray, TrayId
 from data.tables import noterows
-from data.tables.journal import Recorder, Step
+from data.tables.journal import Recorder
 from data.tables.rows import time_text, tray_of
 
 __all__ = ["TrayBook"]
@@ -104,7 +105,7 @@ class TrayBook(TypeBook, Rejudging):
         model: NewTray,
         names: Collection[str],
         tray_ids: Iterable[TrayId],
-        step: Step | None = None,
+        step: Progress | None = None,
     ) -> tuple[TrayId, ...]:
         """Give trays some conditions of another one, all as one step of undo; returns those that changed.
 

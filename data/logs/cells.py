@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 from datetime import UTC, datetime, time, timedelta, tzinfo
 from typing import NamedTuple
 
+from data.cancel import Progress
 from data.entry.units import convert
 from data.logs.clock import Clock, zone_of
 from data.logs.columns import UNITS, Role, unit_in
@@ -21,7 +22,7 @@ from data.logs.text import LogTable
 from data.logs.times import DateOrder, Stamp, date_of, stamp_of
 from data.readings import ReadingKind, impossible
 from data.sentence import Sentence
-from data.tables.journal import TOLD_EVERY, Step
+from data.tables.journal import TOLD_EVERY
 
 __all__ = ["BadRow", "Logged", "RowsRead", "number_in", "read_rows"]
 
@@ -78,7 +79,7 @@ class _Column:
 
 
 def read_rows(
-    table: LogTable, read_as: ReadAs, rack: tzinfo | None = None, step: Step | None = None
+    table: LogTable, read_as: ReadAs, rack: tzinfo | None = None, step: Progress | None = None
 ) -> RowsRead:
     """All readings of a file, in its order; `step` is told (done, total) rows, and what it raises ends it."""
     return _Walk(table, read_as, rack).result(step)
@@ -111,7 +112,7 @@ class _Walk:
         self._noon = False
         self._carries_zone = False
 
-    def result(self, step: Step | None) -> RowsRead:
+    def result(self, step: Progress | None) -> RowsRead:
         rows = self._table.rows
         for number, (line, cells) in enumerate(rows):
             if step is not None and number % TOLD_EVERY == 0:

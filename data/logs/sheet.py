@@ -15,6 +15,7 @@ from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta, tzinfo
 
+from data.cancel import Progress
 from data.logs.cells import BadRow, Logged, RowsRead, read_rows
 from data.logs.clock import zone_in, zone_of
 from data.logs.columns import ColumnAs, Role, propose_columns
@@ -23,7 +24,6 @@ from data.logs.readas import ReadAs
 from data.logs.text import LogTable, NotALog, read_table
 from data.logs.times import DateOrder, likely_orders, possible_orders, stamp_of
 from data.sentence import Sentence
-from data.tables.journal import Step
 
 __all__ = ["LogRefused", "LogSheet", "read_log"]
 
@@ -73,7 +73,7 @@ def read_log(
     trays: Collection[str] = (),
     shelves: Collection[str] = (),
     rack: tzinfo | None = None,
-    step: Step | None = None,
+    step: Progress | None = None,
 ) -> LogSheet | LogRefused:
     """Read a file, by itself or as a person wants it.
 

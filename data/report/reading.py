@@ -8,10 +8,10 @@ A trial without trays, photos or plan gives sentences that say so. Nothing of a 
 camera) is read: pictures are the top views.
 """
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress, unwatched
 from data.records import Tray
 from data.report.beside import look_blocks, material_blocks, wrong_blocks
 from data.report.conditions import condition_blocks, left_out_words
@@ -35,7 +35,6 @@ if TYPE_CHECKING:
 
 __all__ = ["read_report", "trial_for_report"]
 
-Progress = Callable[[int, int], None]
 STEPS = 5
 
 
@@ -53,7 +52,7 @@ def read_report(
     *,
     short: bool = False,
     cancel: CancelToken | None = None,
-    progress: Progress = lambda _done, _all: None,
+    progress: Progress = unwatched,
 ) -> Report:
     """Read everything that stands in the report of a trial.
 

@@ -11,10 +11,11 @@ that book in once more.
 """
 
 import json
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
 from data import queries
+from data.cancel import Progress
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
@@ -22,7 +23,6 @@ if TYPE_CHECKING:
 __all__ = [
     "TOLD_EVERY",
     "Recorder",
-    "Step",
     "apply_images",
     "as_text",
     "brought_rows",
@@ -32,7 +32,6 @@ __all__ = [
 ]
 
 Values = Mapping[str, Any]
-Step = Callable[[int, int], None]  # done, total
 TOLD_EVERY = 1000  # rows
 
 
@@ -50,7 +49,7 @@ class Recorder:
         self._images.append({"table": table, "id": row_id, "before": None, "after": self._row(table, row_id)})
         return row_id
 
-    def insert_many(self, table: str, rows: Sequence[Values], step: Step | None = None) -> None:
+    def insert_many(self, table: str, rows: Sequence[Values], step: Progress | None = None) -> None:
         """Insert many rows of the same columns, kept as one image: a logger's file has thousands.
 
         Parameters
@@ -121,14 +120,14 @@ class Recorder:
         return as_text(self._images)
 
 
-def _told(rows: Sequence[Any], step: Step | None) -> Iterator[Any]:
+def _told(rows: Sequence[Any], step: Progress | None) -> Iterator[Any]:
     for number, row in enumerate(rows):
         if step is not None and number % TOLD_EVERY == 0:
             step(number, len(rows))
         yield row
 
 
-def apply_images(db: "Database", images: str, *, forward: bool, step: Step | None = None) -> None:
+def apply_images(db: "Database", images: str, *, forward: bool, step: Progress | None = None) -> None:
     """Do a change again (`forward`) or take it back, last image first.
 
     Parameters
@@ -158,7 +157,7 @@ def apply_images(db: "Database", images: str, *, forward: bool, step: Step | Non
 class _Blocks:
     """Blocks of rows of a whole book, taken back a piece at a time."""
 
-    def __init__(self, db: "Database", images: Sequence[Values], step: Step | None) -> None:
+    def __init__(self, db: "Database", images: Sequence[Values], step: Progress | None) -> None:
         self._db, self._step = db, step
         blocks = (image["added"] for image in images if "added" in image)
         self._total = sum(last - first + 1 for first, last in blocks)

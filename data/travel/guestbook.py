@@ -8,12 +8,11 @@ Not   bringing it in (`merging.py`), what is in it (`guestlook.py`), copying a b
 import contextlib
 import shutil
 import tempfile
-from collections.abc import Callable
 from pathlib import Path
 from typing import Self
 
 from data.book import Book
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress, unwatched
 from data.chapters.store import FILE
 from data.errors import DiskFull, in_words
 from data.travel.guestcopy import open_copy
@@ -25,7 +24,6 @@ __all__ = ["GuestBook", "comes_as_book"]
 
 PREFIX = "guest-"
 LEFTOVER_AFTER_S = 86_400.0  # nobody looks at a guest for a day: its program was killed
-Report = Callable[[int, int], None]  # steps done, steps in all
 
 
 def comes_as_book(path: Path) -> bool:
@@ -52,7 +50,7 @@ class GuestBook:
         source: Path,
         beside: Path,
         cancel: CancelToken,
-        report: Report = lambda _done, _total: None,
+        report: Progress = unwatched,
     ) -> Self:
         """Open what `source` holds; a copy of it lies in `beside`, the cache of the book that it comes into,
         meanwhile. Slow, for a worker.

@@ -20,7 +20,7 @@ from typing import TYPE_CHECKING, Any
 
 from data import queries
 from data.book import Book
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress, unwatched
 from data.export import PROFILE
 from data.openfiles.cells import plain_text
 from data.openfiles.columns import CELL_HEADINGS, Column, Kind, OpenTable
@@ -41,7 +41,6 @@ MOST_WHOLE = (1 << 63) - 1  # that SQLite keeps
 MOST_CELL = 1 << 22  # characters; a drawn plan of a large trial is the longest
 NOT_EXPORTED: Mapping[str, Mapping[str, Any]] = {"photo": {"kept": 0}}  # what the files do not tell
 Row = dict[str, Any]
-Report = Callable[[int, int], None]  # files done, files in all
 
 
 def is_export(folder: Path) -> bool:
@@ -53,9 +52,7 @@ def is_export(folder: Path) -> bool:
     return isinstance(described, dict) and described.get("name") == PROFILE
 
 
-def read_export(
-    source: Path, folder: Path, cancel: CancelToken, report: Report = lambda _done, _total: None
-) -> Path:
+def read_export(source: Path, folder: Path, cancel: CancelToken, report: Progress = unwatched) -> Path:
     """Make a book in `folder` of the export in `source`; slow, for a worker.
 
     Raises
@@ -79,7 +76,7 @@ def read_export(
     return folder
 
 
-def _fill(db: "Database", source: Path, cancel: CancelToken, report: Report) -> None:
+def _fill(db: "Database", source: Path, cancel: CancelToken, report: Progress) -> None:
     db.execute(queries.LATE_FOREIGN_KEYS)
     db.table("tray_type").delete_where()
     cells = _read_cells(source, "cells")

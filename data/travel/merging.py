@@ -17,7 +17,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from data.book import Book
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress, unwatched
 from data.errors import BookUnreachable, in_words
 from data.photos.originals import Altered, Gone, copy_original, original_path
 from data.tables.rows import name_text
@@ -32,7 +32,6 @@ __all__ = ["Merged", "merge"]
 
 MERGES_KEPT = 5  # copies of the book as it was before one; each is as large as the book
 Row = dict[str, Any]
-Report = Callable[[int, int], None]  # photos and tables done, all of them
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -52,7 +51,7 @@ def merge(
     answers: Mapping[SameName, Answer],
     label: str,
     cancel: CancelToken,
-    report: Report = lambda _done, _total: None,
+    report: Progress = unwatched,
     originals_in: Path | None = None,
 ) -> Merged:
     """Add what `other` holds to `book`; slow, for a worker.

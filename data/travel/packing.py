@@ -24,16 +24,15 @@ from zipfile import ZIP_DEFLATED, ZIP_STORED, BadZipFile, ZipFile, ZipInfo
 
 from data import queries
 from data.book import Book
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress, unwatched
 from data.chapters.store import FILE
 from data.errors import BookDamaged, BookExists, BookIsNewer, NotABook
 from data.photos.originals import digest_of, original_path, part_of
 from data.travelerrors import NoSuchPack, NotAPack, PackExists, writing_to
 from data.wholefolder import LEFTOVER_AFTER_S, made_whole
 
-__all__ = ["PACK_SUFFIX", "Report", "pack", "pack_path", "pack_size", "unpack"]
+__all__ = ["PACK_SUFFIX", "pack", "pack_path", "pack_size", "unpack"]
 
-Report = Callable[[int, int], None]  # files done, files in all
 
 PACK_SUFFIX = ".evenstand"
 LIST = "pack.json"
@@ -45,10 +44,6 @@ DAMAGED = (BadZipFile, zlib.error, NotImplementedError, RuntimeError, EOFError, 
 MOST_LIST_BYTES = 1 << 26  # a list of 300,000 photos
 
 
-def _no_report(_done: int, _total: int) -> None:
-    pass
-
-
 # --- packing
 
 
@@ -56,7 +51,7 @@ def pack(
     book: Book,
     target: Path,
     cancel: CancelToken,
-    report: Report = _no_report,
+    report: Progress = unwatched,
     lacks: Callable[[str], None] = lambda _name: None,
 ) -> Path:
     """Write the book into one file; slow, for a worker.
@@ -167,7 +162,7 @@ def _add(pack_file: ZipFile, path: Path, name: str, how: int, cancel: CancelToke
 # --- unpacking
 
 
-def unpack(source: Path, folder: Path, cancel: CancelToken, report: Report = _no_report) -> Path:
+def unpack(source: Path, folder: Path, cancel: CancelToken, report: Progress = unwatched) -> Path:
     """Make the book of a pack stand in `folder`, which must not hold a book; slow, for a worker.
 
     Parameters
@@ -221,7 +216,7 @@ def _refuse_strange(database: Path, source: Path) -> None:
         raise NotAPack(source)
 
 
-def _take_out(source: Path, folder: Path, cancel: CancelToken, report: Report) -> None:
+def _take_out(source: Path, folder: Path, cancel: CancelToken, report: Progress) -> None:
     if source.exists() and not source.is_file():  # reading a pipe or a device may never end
         raise NotAPack(source)
     try:

@@ -9,13 +9,13 @@ from collections.abc import Iterable, Mapping, Sequence
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
+from data.cancel import Progress
 from data.logs.cells import BadRow, Logged
 from data.logs.sheet import LogSheet
 from data.photos.succession import stood_at
 from data.readings import KeptLog, NewReading
 from data.records import Tray
 from data.sentence import Sentence
-from data.tables.journal import Step
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -26,7 +26,9 @@ SOURCE = "logger"
 BEFORE_SOWING = timedelta(days=1)  # a tray is wetted and weighed before it is sown
 
 
-def keep_sheet(book: "Book", sheet: LogSheet, step: Step | None = None) -> tuple[KeptLog, tuple[BadRow, ...]]:
+def keep_sheet(
+    book: "Book", sheet: LogSheet, step: Progress | None = None
+) -> tuple[KeptLog, tuple[BadRow, ...]]:
     """Keep all readings of a sheet as one step of undo; what could not be placed is returned beside it.
 
     Parameters

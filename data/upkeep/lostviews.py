@@ -5,18 +5,16 @@ Out   the pictures stand in the cache again, as far as the originals are there
 Not   making one (`intake.py`), which are wanted (`report/pictures.py`, `export.py`)
 """
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Iterable, Sequence
 from typing import TYPE_CHECKING
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.records import PhotoId
 
 if TYPE_CHECKING:
     from data.book import Book
 
 __all__ = ["lost_views", "make_lost_views"]
-
-Report = Callable[[int, int], None]  # pictures done, pictures in all
 
 
 def lost_views(book: "Book", photos: Iterable[PhotoId]) -> tuple[PhotoId, ...]:
@@ -27,7 +25,7 @@ def lost_views(book: "Book", photos: Iterable[PhotoId]) -> tuple[PhotoId, ...]:
     )
 
 
-def make_lost_views(book: "Book", lost: Sequence[PhotoId], cancel: CancelToken, report: Report) -> None:
+def make_lost_views(book: "Book", lost: Sequence[PhotoId], cancel: CancelToken, report: Progress) -> None:
     """Make them again; about a second each, for a worker.
 
     What cannot be made, since the original is gone or the book may only be read, stays missing.

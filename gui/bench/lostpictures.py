@@ -12,10 +12,10 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal, Slot
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.records import PhotoId, Pictures
 from gui.photo.thumbnails import Thumbnails
-from gui.work import Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -51,7 +51,7 @@ class LostPictures(QObject):
         self._tried.update(known)
         photos = [self._photos[path] for path in known]
 
-        def make(token: CancelToken, report: Report) -> list[Path]:
+        def make(token: CancelToken, report: Progress) -> list[Path]:
             return _made_again(book, photos, token, report)
 
         job = self._work.start(make, self.tr("Making pictures again"))
@@ -63,7 +63,7 @@ class LostPictures(QObject):
         self.made.emit()
 
 
-def _made_again(book: "Book", photos: Sequence[PhotoId], token: CancelToken, report: Report) -> list[Path]:
+def _made_again(book: "Book", photos: Sequence[PhotoId], token: CancelToken, report: Progress) -> list[Path]:
     """Paths of thumbnails that exist again."""
     from data.intake import make_pictures
 

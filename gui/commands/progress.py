@@ -6,22 +6,23 @@ Not   results and refusals (`saying.py`), progress in the window (`gui/work.py`)
 """
 
 import sys
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from contextlib import contextmanager
 from time import monotonic
 
-__all__ = ["Report", "progress"]
+from data.cancel import Progress, unwatched
 
-Report = Callable[[int, int], None]  # done, in all
+__all__ = ["progress"]
+
 
 EVERY_S = 0.5
 
 
 @contextmanager
-def progress(what: str) -> Iterator[Report]:
+def progress(what: str) -> Iterator[Progress]:
     """What the work is to report to; `what` is said before the numbers."""
     if not sys.stderr.isatty():
-        yield lambda _done, _total: None
+        yield unwatched
         return
     last, longest = -EVERY_S, 0
 

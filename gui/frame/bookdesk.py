@@ -13,11 +13,11 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal, Slot
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.errors import BookError, NotABook, PerhapsABook
 from gui.home import Memory
 from gui.mishap import trouble_words
-from gui.work import Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -68,7 +68,7 @@ class BookDesk(QObject):
         """Open a book of before in the background: bringing it up to date takes seconds."""
         from data.book import Book
 
-        def bring_up(_token: CancelToken, _report: Report) -> "Book":
+        def bring_up(_token: CancelToken, _report: Progress) -> "Book":
             return Book.open(folder)
 
         self._in_front = self.book

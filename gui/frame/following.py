@@ -8,12 +8,12 @@ Not   what a screen reads (each screen), what undo does (`data/chapters/changes.
 
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.errors import BookError
 from gui.frame.bookdesk import BookDesk
 from gui.frame.screens import Screens
 from gui.language.spoken import spoken
-from gui.work import Report, Work
+from gui.work import Work
 
 __all__ = ["Following"]
 
@@ -92,12 +92,8 @@ class Following(QObject):
         book = self._desk.book
         assert book is not None
 
-        def task(cancel: CancelToken, report: Report) -> str | None:
-            def step(done: int, total: int) -> None:
-                cancel.check()
-                report(done, total)
-
-            return book.undo(step)
+        def task(cancel: CancelToken, report: Progress) -> str | None:
+            return book.undo(cancel.at_each(report))
 
         self._taking_back = True
         self.show_undo()

@@ -14,9 +14,9 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal, Slot
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from gui.intake.view import Batch
-from gui.work import Job, Report, Work
+from gui.work import Job, Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -60,7 +60,7 @@ class Bringing(QObject):
             return None
         book, news, batch, work = self._book, self._news, self.batch, self._work
 
-        def bring(token: CancelToken, report: Report) -> None:
+        def bring(token: CancelToken, report: Progress) -> None:
             from data.intake import found_photos, intake, without_pictures
 
             files = found_photos(paths)

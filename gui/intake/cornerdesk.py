@@ -11,14 +11,14 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.records import Fate, PhotoId
 from gui.intake.corners import LONGEST_LIVE, CornerPage
 from gui.intake.cornerview import Quad
 from gui.intake.view import IntakeRow
 from gui.photo.photoload import LoadedPhoto, load_for_corners
 from gui.style.palette import Space
-from gui.work import Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -65,7 +65,7 @@ class CornerDesk(QWidget):
         book, photo, name = self._book, row.photo_id, row.name
         self._asked = photo
 
-        def load(_token: CancelToken, _report: Report) -> LoadedPhoto:
+        def load(_token: CancelToken, _report: Progress) -> LoadedPhoto:
             return load_for_corners(book, photo, name, LONGEST_LIVE)
 
         job = self._work.start(load)
@@ -86,7 +86,7 @@ class CornerDesk(QWidget):
         if book is None:
             return
 
-        def rescore(_token: CancelToken, _report: Report) -> Fate:
+        def rescore(_token: CancelToken, _report: Progress) -> Fate:
             from data import intake
 
             return intake.rescore(book, photo, corners)

@@ -11,10 +11,10 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal, Slot
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.records import PhotoId, TrayId
 from gui.intake.view import IntakeRow
-from gui.work import Job, Report, Work
+from gui.work import Job, Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -75,7 +75,7 @@ class IntakeDesk(QObject):
         if book is None or self._job is not None:
             return
 
-        def task(_token: CancelToken, _report: Report) -> str:
+        def task(_token: CancelToken, _report: Progress) -> str:
             change(book)
             return words
 

@@ -16,9 +16,9 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.photos.arrivals import Seen, arrived, look_into
-from gui.work import Job, Report, Work
+from gui.work import Job, Work
 
 __all__ = ["FolderWatch"]
 
@@ -83,7 +83,7 @@ class FolderWatch(QObject):
             return
         folder, seen, is_known = self.folder, self._seen, self.is_known
 
-        def look(token: CancelToken, report: Report) -> Look:
+        def look(token: CancelToken, report: Progress) -> Look:
             there = os.path.isdir(folder)  # a share that is lost raises in `Path.is_dir`
             ready, now = arrived(seen, look_into(folder), time.monotonic())
             report(1, 2)  # it has answered; reading what is new may take longer

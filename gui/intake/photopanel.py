@@ -13,7 +13,7 @@ from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QGuiApplication, QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.records import Tray
 from gui.controls.flow import Flow
 from gui.controls.zoombar import ZoomBar
@@ -27,7 +27,7 @@ from gui.photo.photoload import load_photo
 from gui.pictures import PictureView
 from gui.style.palette import Space, set_role
 from gui.style.words import quotable
-from gui.work import Report, Work
+from gui.work import Work
 
 __all__ = ["PhotoPanel"]
 
@@ -222,7 +222,7 @@ class PhotoPanel(QFrame):
             if self._held != path:
                 self.picture.show_picture(None, message="")
 
-            def load(_token: CancelToken, _report: Report) -> Loaded:
+            def load(_token: CancelToken, _report: Progress) -> Loaded:
                 return _loaded(path)
 
             self._work.start(load).finished.connect(self._came)

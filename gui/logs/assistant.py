@@ -13,20 +13,19 @@ from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QComboBox, QDialog, QPlainTextEdit, QPushButton, QWidget
 
 from data.book import Book
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.errors import BookError
 from data.logs.columns import ColumnAs
 from data.logs.readas import ReadAs
 from data.logs.sheet import LogRefused, LogSheet
 from data.readings import KeptLog
-from data.tables.journal import Step
 from data.upkeep.logkeeping import keep_sheet
 from gui.controls.progress import count_words
 from gui.language.plainbutton import plain_button
 from gui.language.spoken import begun, spoken
 from gui.logs.form import LogForm
 from gui.logs.view import Looked, kept_words, look_at_log, read_words
-from gui.work import Job, Report, Work
+from gui.work import Job, Work
 
 __all__ = ["LogAssistant"]
 
@@ -72,11 +71,11 @@ class LogAssistant(QDialog):
         self._stop()
         asked, book, path, data = self._asked, self._book, self._path, self._data
 
-        def task(token: CancelToken, report: Report) -> tuple[bytes, Looked]:
+        def task(token: CancelToken, report: Progress) -> tuple[bytes, Looked]:
             if data is None and path.stat().st_size > LARGEST:
                 raise OSError("too large")
             content = path.read_bytes() if data is None else data
-            return content, look_at_log(book, content, path.name, read_as, asked, _step(token, report))
+            return content, look_at_log(book, content, path.name, read_as, asked, token.at_each(report))
 
         self.form.begin(self.tr("Reading {file}.").format(file=path.name))
         self._job = self._work.start(task)
@@ -167,8 +166,8 @@ class LogAssistant(QDialog):
         book, sheet = self._book, looked.sheet
         assert isinstance(sheet, LogSheet)
 
-        def task(token: CancelToken, report: Report) -> KeptLog:
-            return keep_sheet(book, sheet, _step(token, report))[0]  # cancelled within the transaction
+        def task(token: CancelToken, report: Progress) -> KeptLog:
+            return keep_sheet(book, sheet, token.at_each(report))[0]  # cancelled within the transaction
 
         self._keeping = True
         self.form.begin(self.tr("Keeping the readings."))
@@ -241,13 +240,3 @@ class LogAssistant(QDialog):
             return
         self._stop()
         super().done(result)
-
-
-def _step(token: CancelToken, report: Report) -> Step:
-    """Tells how far it is, and ends it where it was cancelled."""
-
-    def step(done: int, total: int) -> None:
-        token.check()
-        report(done, total)
-
-    return step

@@ -10,12 +10,12 @@ from datetime import date
 from itertools import takewhile
 
 from data.book import Book
+from data.cancel import Progress
 from data.logs.cells import BadRow
 from data.logs.columns import UNITS, ColumnAs, Role
 from data.logs.readas import ReadAs
 from data.logs.sheet import LogRefused, LogSheet, read_log
 from data.readings import ReadingKind
-from data.tables.journal import Step
 from data.upkeep.logkeeping import placed
 from gui.language.spoken import DAY, begun, day_words, filled, in_figures, spoken
 from gui.language.words import translate
@@ -51,7 +51,7 @@ class Looked:
 
 
 def look_at_log(
-    book: Book, data: bytes, name: str, read_as: ReadAs | None, asked: int, step: Step | None = None
+    book: Book, data: bytes, name: str, read_as: ReadAs | None, asked: int, step: Progress | None = None
 ) -> Looked:
     """Read a file for a book; raises `BookError`. `step` is told how many rows are read, of how many."""
     trays = book.trays(growing=False)

@@ -11,13 +11,13 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal, Slot
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.errors import BookError
 from gui.bookreading import BookReading
 from gui.language.spoken import spoken
 from gui.mishap import trouble_words
 from gui.photo.thumbnails import Thumbnails
-from gui.work import Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -75,7 +75,7 @@ class MaterialDesk(QObject):
         if book is None or not paths:
             return
 
-        def copy(_token: CancelToken, _report: Report) -> int:
+        def copy(_token: CancelToken, _report: Progress) -> int:
             return book.keep_heap_photos(test, paths, book.now())
 
         job = self._work.start(copy, self.tr("Copying photos of the heap"), brief=True)

@@ -13,14 +13,14 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QDialog, QPushButton, QWidget
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.errors import BookError
 from data.logs.oldcolumns import Field
 from data.logs.times import DateOrder
 from gui.language.spoken import begun, spoken
 from gui.oldnotes.form import OldNotesForm
 from gui.oldnotes.view import NotesLooked, kept_words, look_at_notes, order_words, read_words
-from gui.work import Job, Report, Work
+from gui.work import Job, Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -61,7 +61,7 @@ class OldNotesAssistant(QDialog):
         asked, book, path, data = self._asked, self._book, self._path, self._data
         fields, order = self._fields, self._order
 
-        def task(token: CancelToken, _report: Report) -> tuple[bytes, NotesLooked]:
+        def task(token: CancelToken, _report: Progress) -> tuple[bytes, NotesLooked]:
             if data is None and path.stat().st_size > LARGEST:
                 raise OSError("too large")
             content = path.read_bytes() if data is None else data
@@ -132,7 +132,7 @@ class OldNotesAssistant(QDialog):
             return
         notes = looked.notes
 
-        def task(_token: CancelToken, _report: Report) -> int:
+        def task(_token: CancelToken, _report: Progress) -> int:
             return len(book.keep_old_notes(notes, name))
 
         self._keeping = True

@@ -13,11 +13,11 @@ from collections.abc import Callable
 from PySide6.QtCore import QObject, Signal, Slot
 
 from data.book import Book
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.upkeep.rescoring import Stale, give_up, learned_method, rescore_all, stale_photos, to_offer
 from gui.language.spoken import filled, in_figures
 from gui.language.words import translate
-from gui.work import Job, Report, Work
+from gui.work import Job, Work
 
 __all__ = ["ScoringAgain", "count_stale", "minutes_words", "scoring_again"]
 
@@ -40,7 +40,7 @@ class ScoringAgain(QObject):
             return
         work = self._work
 
-        def score(token: CancelToken, report: Report) -> tuple[int, int] | None:
+        def score(token: CancelToken, report: Progress) -> tuple[int, int] | None:
             return _score(book, work, token, report)
 
         self.job = self._work.start(score, self.tr("Scoring photos again"), scores=True)
@@ -96,10 +96,10 @@ def scoring_again(work: Work) -> ScoringAgain:
     return ScoringAgain(work) if found is None else found
 
 
-def count_stale(book: Book) -> Callable[[CancelToken, Report], tuple[Book, Stale]]:
+def count_stale(book: Book) -> Callable[[CancelToken, Progress], tuple[Book, Stale]]:
     """A task that counts what there is to score again; it loads the model on the first time."""
 
-    def count(_token: CancelToken, _report: Report) -> tuple[Book, Stale]:
+    def count(_token: CancelToken, _report: Progress) -> tuple[Book, Stale]:
         method = learned_method()
         return book, Stale() if method is None else to_offer(book, method)
 
@@ -117,7 +117,7 @@ def minutes_words(seconds: float) -> str:
     return filled(translate("ScoringAgain", "about {n} hours"), n=in_figures(seconds / 3600, ".1f"))
 
 
-def _score(book: Book, work: Work, token: CancelToken, report: Report) -> tuple[int, int] | None:
+def _score(book: Book, work: Work, token: CancelToken, report: Progress) -> tuple[int, int] | None:
     """How many were scored again, of how many; None where there is no learned model to do it."""
     method = learned_method()
     if method is None:

@@ -14,8 +14,8 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
 from PySide6.QtGui import QImage, QImageReader, QPixmap
 
-from data.cancel import CancelToken
-from gui.work import Report, Work
+from data.cancel import CancelToken, Progress
+from gui.work import Work
 
 __all__ = ["Thumbnails"]
 
@@ -80,7 +80,7 @@ class Thumbnails(QObject):
             return
         self._decoding, self._outdated = set(batch), set()
 
-        def decode(token: CancelToken, _: Report) -> list[tuple[Path, QImage]]:
+        def decode(token: CancelToken, _: Progress) -> list[tuple[Path, QImage]]:
             found = []
             for path in batch:
                 token.check()

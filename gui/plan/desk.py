@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.errors import BookError
 from data.plan.draft import Draft
 from data.plan.drafttext import SETTING, draft_text
@@ -21,7 +21,7 @@ from gui.bookreading import BookReading
 from gui.mishap import trouble_words
 from gui.plan.reading import PlanReading, read_plans
 from gui.plan.view import Chances, chances_of
-from gui.work import Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -89,7 +89,7 @@ class PlanDesk(QObject):
         if draft is None:
             return
 
-        def reckon(_token: CancelToken, _report: Report) -> tuple[Draft, Chances | None]:
+        def reckon(_token: CancelToken, _report: Progress) -> tuple[Draft, Chances | None]:
             return draft, chances_of(draft)
 
         job = self._work.start(reckon)

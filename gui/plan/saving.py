@@ -10,11 +10,11 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtWidgets import QWidget
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from gui.controls.choosing import ask_new_file
 from gui.mishap import trouble_words
 from gui.plan.printing import PrintPage
-from gui.work import Report, Work
+from gui.work import Work
 
 __all__ = ["SheetSaving"]
 
@@ -44,7 +44,7 @@ class SheetSaving(QObject):
         """Write what is chosen as a PDF, in the background: a large trial takes seconds."""
         pages, paper, title = self._page.pages(), self._page.chosen_paper, self._page.title
 
-        def write(_token: CancelToken, _report: Report) -> Path:
+        def write(_token: CancelToken, _report: Progress) -> Path:
             from gui.paper.pdf import write_pdf
 
             write_pdf(path, pages, paper, title)

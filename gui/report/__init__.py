@@ -14,7 +14,7 @@ from pathlib import Path
 from PySide6.QtCore import QSizeF
 from PySide6.QtGui import QColor, QImage, QPainter
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress, unwatched
 from data.report.content import Report
 from gui.paper.pages import Paper
 from gui.paper.pdf import printed, whole_file
@@ -25,7 +25,6 @@ from gui.report.pages import Sheets, lay_out
 __all__ = ["is_html", "page_image", "write_report"]
 
 DOTS_AN_INCH = 300
-Progress = Callable[[int, int], None]
 
 
 def is_html(path: Path) -> bool:
@@ -39,7 +38,7 @@ def write_report(
     paper: Paper,
     *,
     cancel: CancelToken | None = None,
-    progress: Progress = lambda _done, _all: None,
+    progress: Progress = unwatched,
 ) -> int:
     """Write the file; returns its pages, 1 for HTML.
 

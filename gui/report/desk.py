@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtGui import QImage
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.errors import BookError
 from data.report.reading import read_report
 from gui.language.spoken import spoken
@@ -65,7 +65,7 @@ class ReportDesk(QObject):
         """Make pictures of the pages."""
         book = self._book
 
-        def task(cancel: CancelToken, progress: Callable[[int, int], None]) -> Looked:
+        def task(cancel: CancelToken, progress: Progress) -> Looked:
             report = read_report(book, wanted.trial, short=wanted.short, cancel=cancel, progress=progress)
             sheets = lay_out(report, wanted.paper, cancel.check)
             pages = []
@@ -80,7 +80,7 @@ class ReportDesk(QObject):
         """Write the file."""
         book = self._book
 
-        def task(cancel: CancelToken, progress: Callable[[int, int], None]) -> Path:
+        def task(cancel: CancelToken, progress: Progress) -> Path:
             report = read_report(book, wanted.trial, short=wanted.short, cancel=cancel, progress=progress)
             write_report(path, report, wanted.paper, cancel=cancel, progress=progress)
             return path

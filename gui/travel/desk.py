@@ -13,13 +13,13 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
 from PySide6.QtWidgets import QApplication, QWidget
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.errors import BookError
 from gui.controls.choosing import ask_pack
 from gui.frame.bookdesk import BookDesk, is_demo
 from gui.home import books_folder, documents_folder
 from gui.language.spoken import spoken
-from gui.work import Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -72,7 +72,7 @@ class Travel(QObject):
     def pack_to(self, book: "Book", target: Path) -> None:
         """Pack a book into a file, in the background."""
 
-        def task(cancel: CancelToken, report: Report) -> tuple[Path, tuple[str, ...]]:
+        def task(cancel: CancelToken, report: Progress) -> tuple[Path, tuple[str, ...]]:
             from data.travel.packing import pack
 
             lacking: list[str] = []
@@ -96,7 +96,7 @@ class Travel(QObject):
     def export_to(self, book: "Book", target: Path, *, top_views: bool) -> None:
         """Write open files into a folder, in the background."""
 
-        def task(cancel: CancelToken, report: Report) -> Path:
+        def task(cancel: CancelToken, report: Progress) -> Path:
             from data.export import export
 
             return export(book, target, cancel, report, top_views=top_views)
@@ -127,7 +127,7 @@ class Travel(QObject):
     def unpack_to(self, source: Path, folder: Path) -> None:
         """Unpack a book into a folder in the background, then open it."""
 
-        def task(cancel: CancelToken, report: Report) -> Path:
+        def task(cancel: CancelToken, report: Progress) -> Path:
             from data.travel.packing import unpack
 
             return unpack(source, folder, cancel, report)

@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.errors import BookError
 from data.travel.guestbook import GuestBook
 from data.travel.guestlook import GuestLook
@@ -35,7 +35,7 @@ from gui.travel.guestopening import GuestOpening, let_go
 from gui.travel.guesttable import GuestTable
 from gui.travel.samenames import SameNames
 from gui.travel.view import added_words, count_words, left_words, what_words
-from gui.work import Job, Report, Work
+from gui.work import Job, Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -160,7 +160,7 @@ class GuestDialog(QDialog):
         answers = {} if self.names is None else dict(self.names.answers)
         label = guest.name if self.names is None else self.names.label_text or guest.name
 
-        def task(cancel: CancelToken, report: Report) -> Merged:
+        def task(cancel: CancelToken, report: Progress) -> Merged:
             return merge(book, guest.book, answers, label, cancel, report, originals_in=guest.originals_in)
 
         self._adding = True

@@ -12,10 +12,10 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal, Slot
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.travel.guestbook import GuestBook
 from data.travel.guestlook import GuestLook, look_at_guest
-from gui.work import Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -34,7 +34,7 @@ class GuestOpening(QObject):
         super().__init__(work)
         self._work, self._left = work, False
 
-        def task(cancel: CancelToken, report: Report) -> tuple[GuestBook, GuestLook]:
+        def task(cancel: CancelToken, report: Progress) -> tuple[GuestBook, GuestLook]:
             guest = GuestBook.open(source, book.folder / "cache", cancel, report)
             try:
                 cancel.check()

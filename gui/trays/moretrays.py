@@ -11,11 +11,11 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtWidgets import QWidget
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.growing.conditions import SHARED
 from data.records import NewTray, Tray, TrayId
 from gui.trays.sharing import Group, groups_of
-from gui.work import Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -52,13 +52,9 @@ class MoreTrays(QObject):
     def _give(self, book: "Book", said: NewTray, names: Collection[str], trays: Sequence[TrayId]) -> None:
         """In the background: half a second a thousand trays."""
 
-        def task(token: CancelToken, report: Report) -> tuple[frozenset[str], int]:
-            def step(done: int, total: int) -> None:
-                token.check()
-                report(done, total)
-
+        def task(token: CancelToken, report: Progress) -> tuple[frozenset[str], int]:
             given = frozenset(field for name in names for field in SHARED[name])
-            return given, len(book.share_conditions(said, names, trays, step))
+            return given, len(book.share_conditions(said, names, trays, token.at_each(report)))
 
         job = self._work.start(task, self.tr("Conditions for more trays"), whole=True)
         job.finished.connect(self._given)

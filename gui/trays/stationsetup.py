@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from data.book import Book
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.errors import BookError
 from data.photos.station import Checked, as_found, check_station, plan_of_station
 from data.photos.stationwords import kept_places
@@ -33,7 +33,7 @@ from gui.language.spoken import in_figures, spoken
 from gui.style.palette import Space, set_role
 from gui.trays.stationdistances import StationDistances
 from gui.trays.stationdrawing import StationDrawing
-from gui.work import Job, Report, Work
+from gui.work import Job, Work
 from vision.photo import PhotoRefused
 from vision.stationcheck import CardPlace, Found
 from vision.traytype import TrayType
@@ -216,7 +216,7 @@ class StationSetup(QDialog):
 
         asked = self._asked
 
-        def task(_token: CancelToken, _report: Report) -> tuple[int, Checked | PhotoRefused]:
+        def task(_token: CancelToken, _report: Progress) -> tuple[int, Checked | PhotoRefused]:
             try:
                 return asked, check_station(photo, kind)
             except PhotoRefused as refusal:

@@ -11,10 +11,10 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtWidgets import QWidget
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from gui.controls.asking import show_over
 from gui.mishap import trouble_words
-from gui.work import Report, Task, Work
+from gui.work import Task, Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -42,7 +42,7 @@ class BenchLists(QObject):
         if book is None:
             return
 
-        def read(_token: CancelToken, _report: Report) -> "tuple[Book, tuple[Tray, ...]]":
+        def read(_token: CancelToken, _report: Progress) -> "tuple[Book, tuple[Tray, ...]]":
             return book, book.ended_trays()
 
         self._begin(read, self._ended)
@@ -82,7 +82,7 @@ class BenchLists(QObject):
         if book is None:
             return
 
-        def read(_token: CancelToken, _report: Report) -> "tuple[Book, tuple[PastLook, ...]]":
+        def read(_token: CancelToken, _report: Progress) -> "tuple[Book, tuple[PastLook, ...]]":
             return book, book.look_history()
 
         self._begin(read, self._history)

@@ -9,11 +9,11 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal, Slot
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.records import PhotoId
 from gui.notes.colourlines import colour_lines, coming_line
 from gui.traysheet.view import TrayState
-from gui.work import Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -47,7 +47,7 @@ class ColourDesk(QObject):
             return
         tray = state.tray.id
 
-        def compare(_token: CancelToken, _report: Report) -> "ColourApart | None":
+        def compare(_token: CancelToken, _report: Progress) -> "ColourApart | None":
             from data.chapters.colourapart import colour_apart
 
             return colour_apart(book, tray, asked)

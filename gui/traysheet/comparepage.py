@@ -11,7 +11,7 @@ from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QVBoxLayout, QWidget
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.records import Day, PhotoId
 from gui.controls.flow import Flow
 from gui.controls.zoombar import ZoomBar
@@ -24,7 +24,7 @@ from gui.traysheet.dayload import Pair, load_pair
 from gui.traysheet.page import SheetPage
 from gui.traysheet.view import TrayState
 from gui.traysheet.wipeview import WipeView
-from gui.work import Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -143,7 +143,7 @@ class ComparePage(SheetPage):
         if earlier.day == later.day:
             self._plates = (f"{earlier.taken_at:%H:%M}", f"{later.taken_at:%H:%M}")
 
-        def load(_token: CancelToken, _report: Report) -> Pair:
+        def load(_token: CancelToken, _report: Progress) -> Pair:
             return load_pair(book, earlier, later)
 
         job = self.work.start(load)
@@ -173,7 +173,7 @@ class ComparePage(SheetPage):
         self.where.setEnabled(False)
         self.change.setText(self.tr("Looking for what grew and what vanished ..."))
 
-        def compare(_token: CancelToken, _report: Report) -> tuple[Ids, "Between | None"]:
+        def compare(_token: CancelToken, _report: Progress) -> tuple[Ids, "Between | None"]:
             from data.chapters.between import between
 
             return ids, between(book, *ids)

@@ -10,11 +10,11 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal, Slot
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.records import Tray
 from gui.traysheet.growthfit import Fitted, Points, fit_tray
 from gui.traysheet.view import TrayState
-from gui.work import Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -53,7 +53,7 @@ class Fitting(QObject):
         tray = state.tray
         now = (book.now() - tray.sown_at) / timedelta(days=1)
 
-        def fit(_token: CancelToken, _report: Report) -> Fitted:
+        def fit(_token: CancelToken, _report: Progress) -> Fitted:
             return fit_tray(book, tray, points, now)
 
         job = self._work.start(fit)

@@ -11,7 +11,7 @@ from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QApplication, QPushButton, QVBoxLayout, QWidget
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.records import Fate, PhotoId, Stored
 from gui.language.spoken import spoken
 from gui.mend.desk import MendDesk
@@ -21,7 +21,7 @@ from gui.style.palette import Space, set_role
 from gui.traysheet.dayload import DayCanopy, load_canopy
 from gui.traysheet.page import SheetPage
 from gui.traysheet.view import TrayState
-from gui.work import Job, Report, Work
+from gui.work import Job, Work
 
 if TYPE_CHECKING:
     import numpy as np
@@ -83,7 +83,7 @@ class MendPage(SheetPage):
             return
         self._asked = question
 
-        def load(_token: CancelToken, _report: Report) -> DayCanopy:
+        def load(_token: CancelToken, _report: Progress) -> DayCanopy:
             return load_canopy(book, day)
 
         job = self.work.start(load)
@@ -158,7 +158,7 @@ class MendPage(SheetPage):
         if book is None or self._keeping is not None:
             return
 
-        def keep(_token: CancelToken, _report: Report) -> Fate:
+        def keep(_token: CancelToken, _report: Progress) -> Fate:
             from data.upkeep.mending import mend_canopy
 
             return mend_canopy(book, PhotoId(photo_id), canopy)

@@ -11,7 +11,7 @@ from PySide6.QtCore import QTimer, Slot
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from gui.controls.flow import Flow
 from gui.controls.zoombar import ZoomBar
 from gui.mishap import trouble_words
@@ -22,7 +22,7 @@ from gui.traysheet.layerbar import LayerBar
 from gui.traysheet.page import SheetPage
 from gui.traysheet.picture import SheetPicture, Wanted, load_sheet_picture, marks_of
 from gui.traysheet.view import TrayState
-from gui.work import Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -114,7 +114,7 @@ class PicturePage(SheetPage):
         if not same_picture and not self._blank.isActive():
             self._blank.start()
 
-        def load(_token: CancelToken, _report: Report) -> SheetPicture:
+        def load(_token: CancelToken, _report: Progress) -> SheetPicture:
             return load_sheet_picture(book, day, wanted)
 
         job = self.work.start(load)

@@ -15,7 +15,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QDialog, QStackedWidget, QVBoxLayout, QWidget
 
 from data.blind import agreement_of
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.errors import BookError
 from data.records import PhotoId, TrayId
 from data.verdict.blindwords import eye_words, whom_to_trust
@@ -25,7 +25,7 @@ from gui.style.palette import Space
 from gui.verdict.blindload import BlindPicture, load_blind
 from gui.verdict.blindpage import SOFT, ResultPage, ScoringPage
 from gui.verdict.blindview import BlindState
-from gui.work import Report, Work
+from gui.work import Work
 
 if TYPE_CHECKING:
     from data.book import Book
@@ -118,7 +118,7 @@ class BlindWindow(QDialog):
         self._awaited.add(photo_id)
         book = self._book
 
-        def load(_token: CancelToken, _report: Report) -> BlindPicture:
+        def load(_token: CancelToken, _report: Progress) -> BlindPicture:
             return load_blind(book, photo_id)
 
         job = self._work.start(load)

@@ -9,9 +9,9 @@ import pytest
 from PySide6.QtCore import QObject
 from pytestqt.qtbot import QtBot
 
-from data.cancel import CancelToken
-from gui.garbage import Garbage
-from gui.work import Report, Work
+from data.cancel import CancelToken, Progress
+from gui.garbage import Garbage, uncleared
+from gui.work import Work
 
 MANY = 200_000  # lists: Python would clear some hundred times
 
@@ -31,7 +31,7 @@ def a_circle() -> QObject:
     return one
 
 
-def make_many(_token: CancelToken, _report: Report) -> int:
+def make_many(_token: CancelToken, _report: Progress) -> int:
     return sum(len([[]]) for _ in range(MANY)) + len([[n] for n in range(MANY)])
 
 
@@ -79,6 +79,23 @@ def test_who_had_switched_it_off_before_finds_it_so(qtbot: QtBot) -> None:
         garbage = Garbage()
         garbage.hold()
         garbage.release()
+        assert not gc.isenabled()
+    finally:
+        gc.enable()
+
+
+def test_nothing_is_cleared_while_the_window_is_made_and_all_is_as_before_then() -> None:
+    with uncleared():
+        circle = weakref.ref(a_circle())
+        assert make_many(CancelToken(), lambda _done, _total: None)
+        assert circle() is not None
+    gc.collect()
+    assert circle() is None
+
+    gc.disable()
+    try:
+        with uncleared():
+            pass
         assert not gc.isenabled()
     finally:
         gc.enable()

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QApplication, QDialog, QLabel, QMenu
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.entry.units import UnitSystem
 from gui.bench.screen import Bench
 from gui.controls.namefield import NameField
@@ -26,7 +26,7 @@ from gui.trays.newtray import NewTrayDialog
 from gui.traysheet.screen import TraySheet
 from gui.traysheet.views import View
 from gui.window import Window
-from gui.work import Report, Work
+from gui.work import Work
 from tests.data.contents import is_whole
 from tests.gui.rackbook import NotingPlaces, a_rack_book, photograph
 
@@ -179,7 +179,7 @@ def test_opening_another_book_stops_the_work_on_the_first(
 ) -> None:
     first = book_of(with_book)
 
-    def for_ever(cancel: CancelToken, report: Report) -> None:
+    def for_ever(cancel: CancelToken, report: Progress) -> None:
         while True:
             cancel.check()
             report(1, 2)
@@ -557,7 +557,7 @@ def test_closing_waits_for_the_work_and_leaves_the_book_whole(
     window.open_folder(tmp_path / "rack")
     ended: list[str] = []
 
-    def for_ever(cancel: CancelToken, report: Report) -> None:
+    def for_ever(cancel: CancelToken, report: Progress) -> None:
         try:
             while True:
                 cancel.check()

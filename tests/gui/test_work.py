@@ -7,9 +7,9 @@ import pytest
 from PySide6.QtCore import QObject, Slot
 from pytestqt.qtbot import QtBot
 
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from gui.controls.progress import ProgressStrip
-from gui.work import Job, Report, Work
+from gui.work import Job, Work
 
 
 class Listener(QObject):
@@ -40,7 +40,7 @@ class Listener(QObject):
         self.threads.add(threading.get_ident())
 
 
-def walk_for_ever(cancel: CancelToken, report: Report) -> None:
+def walk_for_ever(cancel: CancelToken, report: Progress) -> None:
     done = 0
     while True:
         cancel.check()
@@ -68,7 +68,7 @@ def test_even_the_shortest_job_is_heard_of_by_whoever_connects_after_the_start(
 
 
 def test_a_job_that_fails_hands_over_the_error(qtbot: QtBot, work: Work) -> None:
-    def trip(_cancel: CancelToken, _report: Report) -> None:
+    def trip(_cancel: CancelToken, _report: Progress) -> None:
         raise ValueError("no such tray")
 
     listener = Listener(work.start(trip))
@@ -148,7 +148,7 @@ def test_no_thread_begins_after_closing(qtbot: QtBot) -> None:
 def test_the_strip_shows_count_and_cancel_while_work_runs(qtbot: QtBot, work: Work) -> None:
     go_on = threading.Event()
 
-    def score(cancel: CancelToken, report: Report) -> None:
+    def score(cancel: CancelToken, report: Progress) -> None:
         report(34, 144)
         while not go_on.wait(0.01):
             cancel.check()
@@ -184,7 +184,7 @@ def test_the_strip_says_what_stays_of_work_that_is_being_stopped(
 ) -> None:
     stopped = threading.Event()
 
-    def slow_to_stop(cancel: CancelToken, _report: Report) -> None:
+    def slow_to_stop(cancel: CancelToken, _report: Progress) -> None:
         stopped.wait(10)
         cancel.check()
 

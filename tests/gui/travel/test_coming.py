@@ -13,10 +13,9 @@ from PySide6.QtWidgets import QApplication, QDialog
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
-from data.cancel import CancelToken
+from data.cancel import CancelToken, Progress
 from data.export import export
 from data.readings import NewReading, ReadingKind
-from data.tables.journal import Step
 from data.travel.guestlook import GuestLook, GuestTray, look_at_guest
 from data.travel.packing import pack
 from data.travel.samenames import Answer
@@ -87,7 +86,7 @@ def test_taking_a_book_back_shows_how_far_it_is_and_stopped_leaves_all_as_it_was
     qtbot.waitUntil(undo.isEnabled)
     real, far = Book.undo, threading.Event()
 
-    def slow(book: Book, step: Step | None = None) -> str | None:
+    def slow(book: Book, step: Progress | None = None) -> str | None:
         def slowed(done: int, total: int) -> None:
             assert step is not None
             step(done, total)
