@@ -17,7 +17,7 @@ from data.materials.bill import ELECTRICITY, PEAT, Bills, bills_of
 from data.materials.cells import cells_of
 from data.materials.facts import MediumFacts, origin_of
 from data.materials.sidebyside import side_by_side
-from data.materials.table import Cell, Origin, Standing, Table, standing_of, table_of
+from data.materials.table import Beside, Cell, Origin, Standing, Table, standing_of, table_of
 from data.materials.trays import TrayMaterials
 from data.medium.benchtest import BenchTest, Due, due_of
 from data.medium.factors import KINDS, Factor
@@ -88,7 +88,7 @@ def read_materials(book: "Book") -> MaterialReading:
         cells |= _climate_cells(name, bills, found.get(name), gathered.trays_weighed(name))
     off = () if trusted is None else differences(bills.bills, bills.inputs, trusted)
     paired = {("footprint", one.medium): Estimate(value=one.mean, low=one.low, high=one.high) for one in off}
-    grown = {} if trusted is None else side_by_side(gathered.numbers(), trusted)
+    grown = {} if trusted is None else _grown(gathered, names, trusted)
     table = table_of(names, trusted, cells, paired, grown)
     now, limits = book.now(), book.limits()
     return MaterialReading(
@@ -104,6 +104,24 @@ def read_materials(book: "Book") -> MaterialReading:
         trays_a_week=book.trays_a_week(),
         now=now,
     )
+
+
+def _grown(gathered: TrayMaterials, names: Sequence[str], trusted: str) -> Mapping[tuple[str, str], Beside]:
+    """Differences of trays side by side; of kg there is none where the weighed trays are of other crops."""
+    other_crops = Beside(
+        difference=None,
+        words=Sentence(
+            "The weighed trays are of other crops than those of {trusted}: a kg of one is no kg of the "
+            "other.",
+            trusted=trusted,
+        ),
+    )
+    weighed = {name: gathered.crops_weighed(name) for name in names if gathered.crops_weighed(name)}
+    unlike = [name for name, crops in weighed.items() if crops != weighed.get(trusted, crops)]
+    return {
+        **side_by_side(gathered.numbers(), trusted),
+        **{("footprint by kg", name): other_crops for name in unlike},
+    }
 
 
 def _yields(known: Mapping[str, MediumFacts]) -> dict[str, Yield]:

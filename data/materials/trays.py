@@ -78,6 +78,11 @@ class TrayMaterials:
             for labour, value in minutes_by_kind(minutes, tray.sown_at, tray.done_at).items():
                 yield MINUTES[labour], tray, value
 
+    def crops_weighed(self, medium: str) -> frozenset[str]:
+        """Crops of the trays that have a fresh mass."""
+        weighed = self._of[ReadingKind.FRESH_MASS]
+        return frozenset(tray.crop for tray in self._trays[medium] if tray.id in weighed)
+
     def _of_trays(self, medium: str, kind: ReadingKind) -> list[list[float]]:
         of_tray = self._of[kind]
         return [

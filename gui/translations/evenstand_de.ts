@@ -5876,8 +5876,8 @@ bewährt</translation>
             <translation>blasse Farben: die Filter der Kamera ausschalten, ihre Linse abwischen, Deckel oder Haube abnehmen und in voller Farbe fotografieren</translation>
         </message>
         <message>
-            <source>glare, or something white, hides part of the tray: look what it is, and move the lamp or the phone</source>
-            <translation>spiegelndes Licht oder etwas Weißes verdeckt einen Teil der Schale: nachsehen, was es ist, und die Lampe oder das Telefon anders halten</translation>
+            <source>glare, or something white, hides part of the tray: look what it is, switch the flash off, and move the lamp or the phone</source>
+            <translation>spiegelndes Licht oder etwas Weißes verdeckt einen Teil der Schale: nachsehen, was es ist, den Blitz ausschalten und die Lampe oder das Telefon anders halten</translation>
         </message>
         <message>
             <source>part of the tray is blurred, or something smooth hides it, a hand, a tool or a drop on the lens: look what it is, switch portrait mode off, and photograph again without it</source>
@@ -7865,6 +7865,10 @@ bewährt</translation>
         <message>
             <source>{what}: {medium} {difference:+.1f} {unit} against {trusted}, interval {low:+.1f} to {high:+.1f}. {beside}</source>
             <translation>{what}: {medium} {difference:+.1f} {unit} gegenüber {trusted}, Intervall {low:+.1f} bis {high:+.1f}. {beside}</translation>
+        </message>
+        <message>
+            <source>The weighed trays are of other crops than those of {trusted}: a kg of one is no kg of the other.</source>
+            <translation>Gewogen sind Schalen anderer Kulturen als bei {trusted}: ein kg der einen ist kein kg der anderen.</translation>
         </message>
         <message>
             <source>Peat's own carbon is {peat:.0f} % of it, electricity from the grid {grid:.0f} %.</source>

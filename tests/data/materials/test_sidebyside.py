@@ -11,7 +11,7 @@ from data.materials.reading import read_materials
 from data.materials.table import Cell
 from data.readings import NewReading, ReadingKind
 from tests.data.builders import a_tray
-from tests.made.books import an_empty_book
+from tests.made.books import a_demonstration, an_empty_book
 
 SOWN = datetime(2026, 3, 2, 9)
 CUT = SOWN + timedelta(days=9)
@@ -121,3 +121,19 @@ def test_a_trial_tells_what_was_noted_of_its_own_trays_alone(book: Book) -> None
         "same crop in the same block: 3, and 3 of mix."
     )
     assert noted_words(book, "two") == ()
+
+
+def test_a_kg_of_another_crop_is_not_held_against_a_kg(tmp_path: Path) -> None:
+    """The demonstration's mat weighed on another crop than its mix: CO2e a kg of both, and no difference."""
+    with a_demonstration(tmp_path / "demo") as demo:
+        table = read_materials(demo).table
+        assert table.cell("footprint by kg", "coir").difference is not None
+        for tray in (*demo.trays(), *demo.ended_trays()):
+            if tray.medium == "coir":
+                demo.edit_tray(tray.id, crop="pea")
+
+        cell = read_materials(demo).table.cell("footprint by kg", "coir")
+
+        assert cell.value is not None
+        assert cell.difference is None
+        assert "no kg of the other" in str(cell.beside)
