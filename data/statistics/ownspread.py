@@ -24,11 +24,14 @@ from data.statistics.leastsquares import BlockFit, Design, sums
 from data.statistics.quadrature import Floats
 
 __all__ = [
-    "LEAST_TRAYS", "NO_SPREAD", "Apart", "own_difference", "pair_apart", "pairs_q", "sidak_q", "spreads",
-    "unequal_chance",
+    "LEAST_TRAYS", "NO_SPREAD", "UNEVEN", "Apart", "is_uneven", "own_difference", "pair_apart", "pairs_q",
+    "sidak_q", "spreads", "unequal_chance",
 ]  # fmt: skip
 
 FEW, MANY = 3, 1.5  # trays; times as many: else up to 23 of 100 joint limits of drawn trials failed, not 5
+UNEVEN = (
+    2.0  # times the trays, in blocks: one spread, where the fewer scatter thrice, fails in 10 to 18 of 100
+)
 LEAST_TRAYS = 5  # of each medium; spreads of fewer cannot be told apart
 DRAWS, LEAST_DRAWS = 999, 199
 MOST_DRAWN = 500_000  # numbers: a book of years is drawn less often
@@ -131,6 +134,16 @@ def unequal_chance(fit: BlockFit) -> float | None:
     seen = _levene(design, fit.residuals[:, None])[0]
     drawn = _drawn(_Key(design))
     return float((1 + (drawn >= seen * (1 - 1e-12)).sum()) / (1 + len(drawn)))
+
+
+def is_uneven(design: Design) -> bool:
+    """Whether one spread would err badly should spreads differ: few trays of a medium beside many.
+
+    A medium of one tray gets no answer, and takes no sureness from the others'.
+    """
+    trays = design.counts.sum(axis=0)
+    several = trays[trays > 1]
+    return bool(len(several) and several.max() >= UNEVEN * several.min())
 
 
 def _freedom(design: Design) -> Floats:

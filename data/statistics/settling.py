@@ -1,7 +1,7 @@
 """Settling: trays of each medium with which a trial of its own would probably settle what this one could not.
 
 In    the trays or shelves of a trial, how far the difference lies from the margin, the part of the camera
-Out   trays of each medium in all, or None where no reasonable number will do
+Out   trays of each medium in all and their shelves, or None where no reasonable number will do
 Not   the chances (`further.py`), the words (`verdict/words.py`)
 
 What repeats is a tray, a shelf, or, where media are compared block by block, a block. Where shelves or blocks
@@ -17,7 +17,7 @@ from data.statistics.leastsquares import BlockFit
 from data.statistics.ownspread import Apart
 from data.statistics.quadrature import Floats
 
-__all__ = ["Repeats", "enough_trays", "repeats_of"]
+__all__ = ["Enough", "Repeats", "enough_of", "repeats_of"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,10 +42,18 @@ def repeats_of(fit: BlockFit, values: Floats, medium: int, trusted: int, own: Ap
     return Repeats(sd=own.se * math.sqrt(len(shared) / 2), free=1.0, on_each=float(shared.mean(axis=0).max()))
 
 
-def enough_trays(
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Enough:
+    """What would probably settle it, of each medium."""
+
+    trays: int
+    shelves: int  # or trays, where these are what is compared
+
+
+def enough_of(
     repeats: Repeats, to_margin: float, compared: int, camera_sd: float, on_shelf: float
-) -> int | None:
-    """Trays of each medium.
+) -> Enough | None:
+    """Trays of each medium in whole shelves and blocks.
 
     Parameters
     ----------
@@ -53,4 +61,7 @@ def enough_trays(
     on_shelf : trays on a shelf, of the medium with more; 1 where trays are what is compared.
     """
     found = enough_of_each(to_margin, repeats.sd, compared, camera_sd, free=repeats.free)
-    return None if found is None else found * math.ceil(repeats.on_each) * math.ceil(on_shelf)
+    if found is None:
+        return None
+    shelves = found * math.ceil(repeats.on_each)
+    return Enough(trays=shelves * math.ceil(on_shelf), shelves=shelves)

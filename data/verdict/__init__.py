@@ -18,7 +18,7 @@ from dataclasses import dataclass, field
 from data.trial import CONFIDENCE
 from data.verdict.outcome import ErrorFrom, Outcome, Why
 
-__all__ = ["CONFIDENCE", "Measured", "MediumResult", "Verdict", "verdict_of"]
+__all__ = ["CONFIDENCE", "Asked", "Measured", "MediumResult", "Verdict", "verdict_of"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,6 +51,7 @@ class MediumResult:
     rank_high: int | None = None
     spread: float | None = None  # standard deviation of its own trays within blocks
     further: int | None = None  # trays of it, and as many of the others, that would probably settle it
+    shelves: int | None = None  # that hold `enough` trays, where whole shelves are what is compared
     missing: Mapping[str, Why] = field(default_factory=dict)
 
     @property
@@ -103,6 +104,20 @@ class Verdict:
         return tuple(line for line in self.media if line.medium != self.trusted)
 
 
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """The questions of `verdict_of`."""
+
+    trusted: str
+    margin: float
+    lower_is_better: bool
+    so_far: bool
+    camera_sd: float
+    by_shelf: bool
+    own_trays: bool
+    quick: bool
+
+
 def verdict_of(
     table: Sequence[Measured],
     trusted: str,
@@ -141,7 +156,7 @@ def verdict_of(
             trays=0,
             missing=dict.fromkeys(("df", "mse", "q", "media"), Why.NO_NUMBERS),
         )
-    from data.verdict.comparison import Asked, compared
+    from data.verdict.comparison import compared
 
     asked = Asked(trusted, margin, lower_is_better, so_far, camera_sd, by_shelf, own_trays, quick)
     return compared(table, asked)

@@ -10,7 +10,6 @@ Imports numpy and scipy, so it is brought in when a verdict is asked for.
 import math
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property
 from typing import TypedDict
 
@@ -21,6 +20,7 @@ from data.statistics.leastsquares import design_of
 from data.statistics.ownspread import (
     NO_SPREAD,
     Apart,
+    is_uneven,
     own_difference,
     sidak_q,
     spreads,
@@ -28,14 +28,13 @@ from data.statistics.ownspread import (
 )
 from data.statistics.quadrature import Floats
 from data.statistics.ranks import ranks_of
-from data.statistics.settling import enough_trays, repeats_of
-from data.verdict import CONFIDENCE, Measured, MediumResult, Verdict
+from data.statistics.settling import enough_of, repeats_of
+from data.verdict import CONFIDENCE, Asked, Measured, MediumResult, Verdict
 from data.verdict.outcome import CLEARLY, ErrorFrom, Outcome, Why, outcome_of
 from data.verdict.repeats import what_repeats
 
-__all__ = ["Asked", "compared"]
+__all__ = ["compared"]
 
-UNEVEN = 2.0  # times the trays: where the fewer scattered thrice as much, 10 to 18 of 100 limits failed
 OF_A_DIFFERENCE = ("difference", "se", "low", "high", "outcome")
 
 
@@ -50,20 +49,7 @@ class Values(TypedDict, total=False):
     high: float
     outcome: Outcome
     further: int | None
-
-
-@dataclass(frozen=True, slots=True)
-class Asked:
-    """The questions of `verdict_of`."""
-
-    trusted: str
-    margin: float
-    lower_is_better: bool
-    so_far: bool
-    camera_sd: float
-    by_shelf: bool
-    own_trays: bool
-    quick: bool
+    shelves: int | None
 
 
 def compared(table: Sequence[Measured], asked: Asked) -> Verdict:
@@ -187,7 +173,7 @@ class _Comparison:
         Without blocks always: of many trials one spread would fail too often in some, and a test of spreads
         beforehand finds these too seldom (Zimmerman 2004, from memory).
         """
-        if self.asked.by_shelf or self.asked.own_trays or self._no_blocks or self._uneven:
+        if self.asked.by_shelf or self.asked.own_trays or self._no_blocks or is_uneven(self.design):
             return True
         return self._unequal is not None and self._unequal <= CLEARLY
 
@@ -201,13 +187,6 @@ class _Comparison:
     @property
     def _no_blocks(self) -> bool:
         return len(self.design.blocks) == 1
-
-    @property
-    def _uneven(self) -> bool:
-        """Whether one spread would err badly should spreads differ: few trays of a medium beside many."""
-        trays = self.design.counts.sum(axis=0)
-        several = trays[trays > 1]
-        return bool(len(several) and several.max() >= UNEVEN * several.min())
 
     def _no_own(self, index: int) -> Why:
         """Why a medium has no error of its own."""
@@ -303,13 +282,16 @@ class _Comparison:
         )
         if outcome.is_shown or asked.quick:
             return {"outcome": outcome}
-        return {"outcome": outcome, "further": self._further(index, difference, own)}
+        return {"outcome": outcome, **self._further(index, difference, own)}
 
-    def _further(self, index: int, difference: float, own: Apart | None) -> int | None:
-        """Trays of a medium beyond those there are; at least 1."""
+    def _further(self, index: int, difference: float, own: Apart | None) -> Values:
+        """Trays of a medium beyond those there are, at least 1; where shelves count, their number in all."""
         asked, names = self.asked, self.design.media
         to_margin = asked.margin + (-difference if asked.lower_is_better else difference)
         on_shelf = max(self.counts[names[i]] / self._n(i) for i in (index, 0))
         repeats = repeats_of(self.fit, self.values, index, 0, own)
-        enough = enough_trays(repeats, to_margin, len(self._joined), asked.camera_sd, on_shelf)
-        return None if enough is None else max(1, enough - self.counts[names[index]])
+        enough = enough_of(repeats, to_margin, len(self._joined), asked.camera_sd, on_shelf)
+        if enough is None:
+            return {"further": None}
+        shelves = enough.shelves if self.of_shelves else None
+        return {"further": max(1, enough.trays - self.counts[names[index]]), "shelves": shelves}

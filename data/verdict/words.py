@@ -157,6 +157,14 @@ def _what_would_settle_it(line: MediumResult) -> Sentence:
             "Held against how trays and camera scatter it lies so near the margin that no reasonable number "
             "of further trays would settle it."
         )
+    if line.shelves is not None:
+        return Sentence(
+            "{enough} trays of each medium on {shelves} shelves, {further} trays more than here, would "
+            "probably settle it.",
+            enough=line.enough,
+            shelves=line.shelves,
+            further=line.further,
+        )
     if line.further == 1:
         return Sentence(
             "{enough} trays of each medium, 1 more than here, would probably settle it.", enough=line.enough

@@ -17,11 +17,10 @@ from scipy.special import stdtrit
 
 from data.statistics.dunnett import dunnett_q
 from data.statistics.leastsquares import design_of
-from data.statistics.ownspread import LEAST_TRAYS, _drawn, _Key, _levene
+from data.statistics.ownspread import LEAST_TRAYS, UNEVEN, _drawn, _Key, _levene
 from data.statistics.power import Design as PlannedDesign
 from data.statistics.power import power
 from data.verdict import Measured, verdict_of
-from data.verdict.comparison import UNEVEN
 from data.verdict.outcome import CLEARLY, Outcome
 
 pytestmark = pytest.mark.sweep

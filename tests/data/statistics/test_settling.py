@@ -5,7 +5,7 @@ import pytest
 
 from data.statistics.leastsquares import design_of
 from data.statistics.ownspread import own_difference
-from data.statistics.settling import Repeats, enough_trays, repeats_of
+from data.statistics.settling import Enough, Repeats, enough_of, repeats_of
 
 
 def a_trial(*trays):
@@ -50,7 +50,9 @@ def test_block_by_block_a_block_with_both_repeats_and_holds_the_trays_of_the_ful
 def test_whole_trays_fill_whole_shelves_and_blocks():
     repeats = Repeats(sd=1.0, free=1.0)
 
-    once = enough_trays(repeats, 2.0, 1, 0.0, 1.0)
+    once = enough_of(repeats, 2.0, 1, 0.0, 1.0)
+    filled = enough_of(Repeats(sd=1.0, free=1.0, on_each=1.2), 2.0, 1, 0.0, 2.5)
 
-    assert enough_trays(Repeats(sd=1.0, free=1.0, on_each=1.2), 2.0, 1, 0.0, 2.5) == once * 2 * 3
-    assert enough_trays(repeats, 0.0, 1, 0.0, 1.0) is None
+    assert once.trays == once.shelves
+    assert filled == Enough(trays=once.trays * 2 * 3, shelves=once.trays * 2)
+    assert enough_of(repeats, 0.0, 1, 0.0, 1.0) is None

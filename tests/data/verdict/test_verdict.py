@@ -813,13 +813,17 @@ def test_trays_that_would_settle_it_fill_as_many_shelves_as_it_takes() -> None:
         for tray in range(n)
     ]  # fmt: skip
 
-    line = verdict_of(rows, "peat", 2.0).medium("mat")
+    verdict = verdict_of(rows, "peat", 2.0)
 
+    line = verdict.medium("mat")
     assert line.outcome is Outcome.NOT_SHOWN
     assert line.n == 9  # on four shelves; peat has 11
     shelves, over = divmod(line.enough, 3)
     assert over == 0
     assert settles(line, shelves, 4, 1) >= 0.8 > settles(line, shelves - 1, 4, 1)
+    assert f"{line.enough} trays of each medium on {shelves} shelves, {line.enough - 9} trays more" in the(
+        verdict
+    )
 
 
 def test_where_blocks_hold_several_trays_and_count_one_by_one_those_that_settle_it_fill_blocks() -> None:
