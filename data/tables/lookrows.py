@@ -8,9 +8,9 @@ All of them begin at trays that grow, or at some earlier ones of a crop: a morni
 on the years kept. What comes in thousands is ordered as its index holds it, so that nothing is sorted.
 """
 
-import sqlite3
 from dataclasses import dataclass
 from datetime import date, datetime
+from sqlite3 import Row
 from typing import Any
 
 from data.look import LookKind, Urgency
@@ -26,7 +26,6 @@ __all__ = [
     "PAST", "SAME_ENTRY", "WATERED", "PastLook", "answer_of", "earlier_day_of", "numbers_of", "past_look_of",
 ]  # fmt: skip
 
-Row = sqlite3.Row
 EARLIER_TRAYS = 8
 
 NUMBERS = f"""

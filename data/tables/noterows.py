@@ -5,10 +5,10 @@ Out   their records; the named SQL that asks for them, beside `queries.py`
 Not   trays, photos and scores (`rows.py`), running queries (their chapters)
 """
 
-import sqlite3
 from collections.abc import Iterable
 from dataclasses import fields
 from datetime import datetime
+from sqlite3 import Row
 from typing import Any
 
 from data.events import Event, EventId, EventKind
@@ -24,7 +24,6 @@ __all__ = [
     "reading_of", "readings_in", "row_of_type", "tray_type_of",
 ]  # fmt: skip
 
-Row = sqlite3.Row
 READING_KINDS = frozenset(str(kind) for kind in ReadingKind)
 EVENT_KINDS = frozenset(str(kind) for kind in EventKind)
 

@@ -7,13 +7,13 @@ Not   running queries (`chapters/reader.py`), the way into the book (`scorerows.
 
 import json
 import os
-import sqlite3
 import sys
 from array import array
 from collections.abc import Iterable
 from datetime import datetime
 from functools import lru_cache
 from pathlib import Path
+from sqlite3 import Row
 
 from data.photos.carried import carried_of
 from data.photos.originals import original_path, picture_paths
@@ -55,7 +55,6 @@ __all__ = [
     "unpack_cells",
 ]
 
-Row = sqlite3.Row
 
 CELL_ROWS = 6
 CELL_COLUMNS = 12

@@ -6,10 +6,10 @@ Not   running the queries (`chapters/trialbook.py`), choosing a tray's one numbe
 """
 
 import json
-import sqlite3
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import datetime
+from sqlite3 import Row
 
 from data.events import EventKind
 from data.numbers import PhotoId, TrayId
@@ -90,7 +90,6 @@ EYE_ROUNDS = """
      ORDER BY k.id
 """
 EYE_SCORE_AT = "SELECT id FROM eye_score WHERE round = :round AND place = :place"
-Row = sqlite3.Row
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -168,7 +167,7 @@ class EyeGiven:
     place: int | None  # in the order of its round, from 1
 
 
-def trial_said_of(row: sqlite3.Row) -> TrialSaid:
+def trial_said_of(row: Row) -> TrialSaid:
     """What a trial has without a plan."""
     at = row["margin_set_at"]
     return TrialSaid(

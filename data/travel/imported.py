@@ -28,6 +28,7 @@ from data.openfiles.tables import TABLES
 from data.tables.packed import packed_bed, packed_corners
 from data.tables.rows import time_text
 from data.tables.scorerows import pack_cells
+from data.travel.knownrows import Row
 from data.travel.readable import Unreadable, read_all
 from data.travelerrors import NotAnExport
 
@@ -40,7 +41,6 @@ DIGEST = re.compile(r"[0-9a-f]{64}")
 MOST_WHOLE = (1 << 63) - 1  # that SQLite keeps
 MOST_CELL = 1 << 22  # characters; a drawn plan of a large trial is the longest
 NOT_EXPORTED: Mapping[str, Mapping[str, Any]] = {"photo": {"kept": 0}}  # what the files do not tell
-Row = dict[str, Any]
 
 
 def is_export(folder: Path) -> bool:

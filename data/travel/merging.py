@@ -14,13 +14,14 @@ from contextlib import contextmanager, suppress
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from data.book import Book
 from data.cancel import CancelToken, Progress, unwatched
 from data.errors import BookUnreachable, in_words
 from data.photos.originals import Altered, Gone, copy_original, original_path
 from data.tables.rows import name_text
+from data.travel.knownrows import Row
 from data.travel.newrows import STEPS, NewRows
 from data.travel.samenames import Answer, SameName, same_names
 from data.travelerrors import SameBook
@@ -31,7 +32,6 @@ if TYPE_CHECKING:
 __all__ = ["Merged", "merge"]
 
 MERGES_KEPT = 5  # copies of the book as it was before one; each is as large as the book
-Row = dict[str, Any]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
