@@ -20,8 +20,10 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QTimer, Slot
 from PySide6.QtWidgets import QApplication
 
+import gui.unread  # noqa: F401
 from data.cancel import CancelToken, Progress
 from gui.frame.bookdesk import is_demo
+from gui.garbage import uncleared
 from gui.hands.choicename import ChoiceNames
 from gui.hands.enters import Enters
 from gui.hands.fingers import Fingers
@@ -104,7 +106,8 @@ def make_window(app: QApplication, memory: Memory | None = None, *, farm: str | 
     wardrobe = Wardrobe(app, memory)
     wardrobe.wear()
     work = Work(farm=farm)
-    window = Window(work, memory, wardrobe, Places(work))
+    with uncleared():
+        window = Window(work, memory, wardrobe, Places(work))
     work.setParent(window)
     for help_of_hands in (Fingers, Wheels, Enters, ChoiceNames, FocusInSight):
         help_of_hands(window)

@@ -11,13 +11,27 @@ library was loaded in the background.
 """
 
 import gc
+from collections.abc import Iterator
+from contextlib import contextmanager
 
 from PySide6.QtCore import QObject, QTimer, Slot
 
-__all__ = ["Garbage"]
+__all__ = ["Garbage", "uncleared"]
 
 EVERY_MS = 250  # often, so that little has gathered
 WHOLE_EVERY = 2400  # of these, ten minutes: all generations, 85 ms with every screen there
+
+
+@contextmanager
+def uncleared() -> Iterator[None]:
+    """Nothing is cleared meanwhile: what comes in at a start stays, and to look through it takes a while."""
+    enabled = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if enabled:
+            gc.enable()
 
 
 class Garbage(QObject):

@@ -10,17 +10,20 @@ import json
 from collections.abc import Mapping, Sequence
 from datetime import datetime
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from data.chapters.traybook import TrayBook
 from data.errors import ImpossibleFactor, NoLongerThere, PhotoGone, in_words
 from data.growing.conditions import Medium
-from data.medium.benchtest import BenchTest, HeapPhoto, NewBenchTest
-from data.medium.factors import KINDS, Factor, wrong_factor
 from data.photos.originals import Altered, Gone, copy_original, digest_of, original_path, reading, safe_suffix
 from data.readings import BenchTestId, Reading
 from data.tables import materialrows, noterows
 from data.tables.journal import Recorder
 from data.tables.rows import name_text, time_text
+
+if TYPE_CHECKING:
+    from data.medium.benchtest import BenchTest, HeapPhoto, NewBenchTest
+    from data.medium.factors import Factor
 
 __all__ = ["MaterialBook"]
 
@@ -45,11 +48,11 @@ class MaterialBook(TrayBook):
 
     # --- bench tests
 
-    def bench_tests(self) -> tuple[BenchTest, ...]:
+    def bench_tests(self) -> "tuple[BenchTest, ...]":
         """All tests, oldest first."""
         return tuple(materialrows.bench_test_of(row) for row in self._rows(materialrows.BENCH_TESTS))
 
-    def bench_test(self, test_id: BenchTestId) -> BenchTest:
+    def bench_test(self, test_id: BenchTestId) -> "BenchTest":
         """One test; raises `NoLongerThere`."""
         row = self._row(materialrows.BENCH_TEST, bench_test=test_id)
         if row is None:
@@ -64,7 +67,7 @@ class MaterialBook(TrayBook):
                 found.setdefault(one.bench_test, []).append(one)
         return found
 
-    def begin_test(self, new: NewBenchTest) -> BenchTestId:
+    def begin_test(self, new: "NewBenchTest") -> BenchTestId:
         """Begin a test of a medium; raises `KeyError` for a medium that the book has none of."""
         medium = self._medium_id(new.medium)
         kind = None if new.tray_type is None else self._row(noterows.TRAY_TYPE, name=new.tray_type)
@@ -98,7 +101,7 @@ class MaterialBook(TrayBook):
 
     # --- photographs of the heap
 
-    def heap_photos(self, test_id: BenchTestId) -> tuple[HeapPhoto, ...]:
+    def heap_photos(self, test_id: BenchTestId) -> "tuple[HeapPhoto, ...]":
         """Photographs beside a break-down test, oldest first."""
         rows = self._rows(materialrows.HEAP_PHOTOS, bench_test=test_id)
         return tuple(materialrows.heap_photo_of(row) for row in rows)
@@ -137,18 +140,20 @@ class MaterialBook(TrayBook):
             raise PhotoGone(path) from error
         return {"digest": digest, "suffix": suffix, "name": name_text(path.name)}
 
-    def heap_photo_path(self, photo: HeapPhoto) -> Path:
+    def heap_photo_path(self, photo: "HeapPhoto") -> Path:
         """Where its file lies."""
         return original_path(self.folder, photo.digest, photo.suffix)
 
     # --- factors
 
-    def factors(self) -> tuple[Factor, ...]:
+    def factors(self) -> "tuple[Factor, ...]":
         """What the grower has entered; defaults are not among them."""
         return tuple(materialrows.factor_of(row) for row in self._rows(materialrows.FACTORS))
 
-    def set_factor(self, factor: Factor) -> None:
+    def set_factor(self, factor: "Factor") -> None:
         """Keep a factor, in the place of the one before; raises `ImpossibleFactor`."""
+        from data.medium.factors import KINDS, wrong_factor
+
         why = wrong_factor(factor)
         if why is not None:
             raise ImpossibleFactor(self.folder, why=why)
@@ -171,6 +176,8 @@ class MaterialBook(TrayBook):
 
     def put_back_factor(self, name: str, medium: str | None = None) -> None:
         """Let the default hold again, or nothing where there is none."""
+        from data.medium.factors import KINDS
+
         number = None if medium is None else self._medium_id(medium)
         row = self._row(materialrows.FACTOR, name=name, medium=number)
         if row is not None:

@@ -14,7 +14,6 @@ from data.chapters.eventbook import EventBook
 from data.chapters.readingbook import ReadingBook
 from data.chapters.sowing import sow
 from data.chapters.traybook import TrayBook
-from data.logs.oldcolumns import Field
 from data.readings import ReadingKind
 from data.records import NewTray, Tray, TrayId
 from data.tables.journal import Recorder
@@ -70,6 +69,8 @@ class OldBook(TrayBook, ReadingBook, EventBook):
         A tray is known by code, crop, medium and day of sowing; where the table has no codes, by its weight,
         too.
         """
+        from data.logs.oldcolumns import Field
+
         coded = Field.CODE in notes.fields
         have = {
             self._known_by(tray, self._fresh_mass(tray.id), coded=coded) for tray in self._old_trays(notes)

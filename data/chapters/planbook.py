@@ -6,25 +6,26 @@ Not   what is in a plan (`trial.py`), how places are drawn (`plan/drawing.py`), 
 
 Nothing is overwritten: a changed plan is a new version with its reason, a new drawing stands beside the old.
 They are in order of time, so that the one kept last counts where some came with another grower's book.
+What a plan is and how places are drawn comes in with the first of them: the first look list is read without.
 """
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import replace
 from datetime import date, datetime, time
 from secrets import randbelow
-from typing import Any, TypedDict
+from typing import TYPE_CHECKING, Any, TypedDict
 
 from data.chapters.planreader import PlanReader
 from data.errors import LevelIsFixed, NoLongerThere, ReasonWanted, StrangeWatering, TagsUsedUp
 from data.growing.conditions import Crop, Medium, from_defaults
-from data.plan.drawing import Draw, DrawId, Filled, KeptDraw, NoTagsLeft, Place, draw_text, draw_trial, placed
-from data.plan.plantext import plan_text
-from data.plan.sowntray import new_tray
 from data.records import NewTray, Tray, TrayId
 from data.tables import noterows, planrows
 from data.tables.journal import Recorder
 from data.tables.rows import time_text
-from data.trial import CONFIDENCE, MEDIUM, WATERINGS, MeasureKind, Plan, PlanId
+
+if TYPE_CHECKING:
+    from data.plan.drawing import Draw, DrawId, Filled, KeptDraw, Place
+    from data.trial import Plan, PlanId
 
 __all__ = ["MORNING", "PlanBook", "unsown"]
 
@@ -35,7 +36,7 @@ MORNING = time(9)  # when trays are sown, unless somebody says otherwise
 class Taken(TypedDict):
     """What a new drawing has to leave alone."""
 
-    kept: tuple[Place, ...]
+    kept: "tuple[Place, ...]"
     taken_tags: tuple[int, ...]
     taken_codes: tuple[str, ...]
     promised_tags: tuple[int, ...]
@@ -46,7 +47,7 @@ class PlanBook(PlanReader):
 
     # --- plans
 
-    def keep_plan(self, plan: Plan, why: str = "", *, at: datetime | None = None) -> PlanId:
+    def keep_plan(self, plan: "Plan", why: str = "", *, at: datetime | None = None) -> "PlanId":
         """Keep a plan, with the date, as the first version of its trial or as a new one with its reason.
 
         A plan that is the same as the last version is not kept again.
@@ -58,6 +59,9 @@ class PlanBook(PlanReader):
         LevelIsFixed
             If the plan names another confidence than verdicts have.
         """
+        from data.plan.plantext import plan_text
+        from data.trial import CONFIDENCE, PlanId
+
         if plan.level != CONFIDENCE:
             raise LevelIsFixed(self.folder, level=plan.level, fixed=CONFIDENCE)
         before = self.plans(plan.trial)
@@ -76,7 +80,7 @@ class PlanBook(PlanReader):
         self._change(f"plan of {plan.trial}", change)
         return PlanId(ids[0])
 
-    def keep_score_rule(self, trial: str, score: Mapping[str, Any], why: str) -> PlanId:
+    def keep_score_rule(self, trial: str, score: Mapping[str, Any], why: str) -> "PlanId":
         """Keep other limits and weights of the canopy score: a new version of the plan, one step of undo.
 
         The drawing goes along with its own day and reason, since where trays stand does not change by it.
@@ -88,6 +92,10 @@ class PlanBook(PlanReader):
         ReasonWanted
             If `why` is empty.
         """
+        from data.plan.drawing import draw_text
+        from data.plan.plantext import plan_text
+        from data.trial import PlanId
+
         before = self.plans(trial)
         if not before:
             raise NoLongerThere(self.folder)
@@ -112,8 +120,10 @@ class PlanBook(PlanReader):
         self._change(f"limits and weights of {trial}", change)
         return PlanId(ids[0])
 
-    def _trial_of(self, recorder: Recorder, plan: Plan, kept_at: str) -> int:
+    def _trial_of(self, recorder: Recorder, plan: "Plan", kept_at: str) -> int:
         """The trial's row, which follows its newest plan."""
+        from data.trial import MeasureKind
+
         medium = plan.trusted_medium
         trusted = None
         if medium is not None:
@@ -137,8 +147,8 @@ class PlanBook(PlanReader):
     # --- drawings
 
     def draw_places(
-        self, plan_id: PlanId, *, seed: int | None = None, why: str = "", at: datetime | None = None
-    ) -> KeptDraw:
+        self, plan_id: "PlanId", *, seed: int | None = None, why: str = "", at: datetime | None = None
+    ) -> "KeptDraw":
         """Draw the places of a plan by lot and keep them; blocks whose trays are sown stay as they stand.
 
         Raises
@@ -148,16 +158,18 @@ class PlanBook(PlanReader):
         TagsUsedUp
             If more trays stand at the same time than there are free tags.
         """
+        from data.plan.drawing import draw_trial
+
         seed = 1 + randbelow(SEEDS) if seed is None else seed
 
-        def drawn(plan: Plan, taken: Taken) -> Draw:
+        def drawn(plan: "Plan", taken: Taken) -> "Draw":
             return draw_trial(plan, seed, **taken)
 
         return self._keep_drawn(plan_id, drawn, why, at)
 
     def enter_places(
-        self, plan_id: PlanId, filled: Filled, *, why: str = "", at: datetime | None = None
-    ) -> KeptDraw:
+        self, plan_id: "PlanId", filled: "Filled", *, why: str = "", at: datetime | None = None
+    ) -> "KeptDraw":
         """Keep places that were drawn on paper, as `read_places` read them; seed 0 says so for good.
 
         Raises
@@ -165,15 +177,18 @@ class PlanBook(PlanReader):
         ReasonWanted, TagsUsedUp
             As for `draw_places`.
         """
+        from data.plan.drawing import Draw, placed
 
-        def entered(plan: Plan, taken: Taken) -> Draw:
+        def entered(plan: "Plan", taken: Taken) -> Draw:
             return Draw(seed=0, places=placed(plan, filled, **taken))
 
         return self._keep_drawn(plan_id, entered, why, at)
 
     def _keep_drawn(
-        self, plan_id: PlanId, draws: Callable[[Plan, Taken], Draw], why: str, at: datetime | None
-    ) -> KeptDraw:
+        self, plan_id: "PlanId", draws: "Callable[[Plan, Taken], Draw]", why: str, at: datetime | None
+    ) -> "KeptDraw":
+        from data.plan.drawing import NoTagsLeft
+
         kept = self.plan(plan_id)
         before = self.draws(kept.plan.trial)
         if before and before[-1].plan_id != plan_id:  # the new version says why
@@ -199,8 +214,12 @@ class PlanBook(PlanReader):
         self.keep_draw(plan_id, draw, why=why, at=at)
         return self.draws(kept.plan.trial)[-1]
 
-    def keep_draw(self, plan_id: PlanId, draw: Draw, *, why: str = "", at: datetime | None = None) -> None:
+    def keep_draw(
+        self, plan_id: "PlanId", draw: "Draw", *, why: str = "", at: datetime | None = None
+    ) -> None:
         """Keep a drawing; `draw_places` makes one, `enter_places` takes one from paper."""
+        from data.plan.drawing import draw_text
+
         trial = self.plan(plan_id).plan.trial
         values = {
             "plan": plan_id,
@@ -216,7 +235,7 @@ class PlanBook(PlanReader):
 
         self._change(text, change)
 
-    def _standing(self, plan: Plan, before: Sequence[KeptDraw]) -> tuple[Place, ...]:
+    def _standing(self, plan: "Plan", before: "Sequence[KeptDraw]") -> "tuple[Place, ...]":
         """Places of the last drawing in blocks that were sown already."""
         if not before:
             return ()
@@ -229,12 +248,12 @@ class PlanBook(PlanReader):
         """Trays that are drawn and not sown yet, of the newest drawing of every trial."""
         return sum(len(self._waiting(trial)) for trial in self.trials())
 
-    def _waiting(self, trial: str) -> tuple[Place, ...]:
+    def _waiting(self, trial: str) -> "tuple[Place, ...]":
         """Places of a trial's newest drawing that are not sown yet."""
         draws = self.draws(trial)
         return unsown(draws[-1].draw, self.trial_trays(trial)) if draws else ()
 
-    def sow_trial(self, draw_id: DrawId, *, sown_at: datetime | None = None) -> tuple[TrayId, ...]:
+    def sow_trial(self, draw_id: "DrawId", *, sown_at: datetime | None = None) -> tuple[TrayId, ...]:
         """Add the trays of the next round not sown yet, in one step of undo; raises `StrangeWatering`.
 
         Parameters
@@ -253,7 +272,7 @@ class PlanBook(PlanReader):
             if place.round == turn
         )
 
-    def morning_of(self, draw_id: DrawId, day: date) -> datetime:
+    def morning_of(self, draw_id: "DrawId", day: date) -> datetime:
         """When trays of a drawing are taken to be sown on a day of which nobody has said the hour.
 
         Nobody sows by a drawing before it is made: a plan of that very morning is no plan after sowing.
@@ -262,14 +281,17 @@ class PlanBook(PlanReader):
         morning = datetime.combine(day, MORNING)
         return max(morning, drawn_at) if drawn_at.date() == day else morning
 
-    def _draw(self, draw_id: DrawId) -> KeptDraw:
+    def _draw(self, draw_id: "DrawId") -> "KeptDraw":
         row = self._row(planrows.TRIAL_OF_DRAW, draw=draw_id)
         if row is None:
             raise NoLongerThere(self.folder)
         return next(kept for kept in self.draws(row["trial"]) if kept.id == draw_id)
 
-    def _new_tray(self, plan: Plan, place: Place, sown_at: datetime) -> NewTray:
+    def _new_tray(self, plan: "Plan", place: "Place", sown_at: datetime) -> NewTray:
         """What the grower has said of crop and medium, over it what the plan says."""
+        from data.plan.sowntray import new_tray
+        from data.trial import MEDIUM, WATERINGS
+
         settings = dict(plan.same) | dict(plan.treatment(place.treatment).settings)
         watering = settings.get("watering")
         if watering not in (None, *WATERINGS):  # kept before this was asked
@@ -284,7 +306,7 @@ def _last(at: datetime, before: Iterable[datetime]) -> str:
     return time_text(max((at, *before)))
 
 
-def unsown(draw: Draw, trays: Sequence[Tray]) -> tuple[Place, ...]:
+def unsown(draw: "Draw", trays: Sequence[Tray]) -> "tuple[Place, ...]":
     """The places of a drawing that have no tray yet."""
     codes = {(tray.block, tray.code) for tray in trays}
     tags = {(tray.block, tray.tag_number) for tray in trays}  # a tray may have been called otherwise since

@@ -7,15 +7,18 @@ Not   keeping, drawing and sowing (`planbook.py`)
 
 from collections.abc import Iterator
 from contextlib import contextmanager
+from typing import TYPE_CHECKING
 
 from data.chapters.traybook import TrayBook
 from data.errors import BookIsNewer, NoLongerThere
-from data.plan.drawing import KeptDraw
 from data.records import Tray
 from data.tables import planrows
 from data.tables.planrows import kept_draws, kept_plans
 from data.tables.rows import tray_of
-from data.trial import KeptPlan, PlanId
+
+if TYPE_CHECKING:
+    from data.plan.drawing import KeptDraw
+    from data.trial import KeptPlan, PlanId
 
 __all__ = ["PlanReader"]
 
@@ -27,19 +30,19 @@ class PlanReader(TrayBook):
         """Names of all trials, by their first plan or tray."""
         return tuple(row["name"] for row in self._rows(planrows.TRIAL_NAMES))
 
-    def plans(self, trial: str | None = None) -> tuple[KeptPlan, ...]:
+    def plans(self, trial: str | None = None) -> "tuple[KeptPlan, ...]":
         """All versions of a trial's plan, or of all trials, oldest first; raises `BookIsNewer`."""
         with self._of_a_known_form():
             return kept_plans(self._rows(planrows.PLANS, trial=trial))
 
-    def plan(self, plan_id: PlanId) -> KeptPlan:
+    def plan(self, plan_id: "PlanId") -> "KeptPlan":
         """One kept version; raises `NoLongerThere`."""
         for kept in self.plans():
             if kept.id == plan_id:
                 return kept
         raise NoLongerThere(self.folder)
 
-    def draws(self, trial: str) -> tuple[KeptDraw, ...]:
+    def draws(self, trial: str) -> "tuple[KeptDraw, ...]":
         """All drawings of a trial, whichever version they belong to, oldest first; raises `BookIsNewer`."""
         with self._of_a_known_form():
             return kept_draws(self._rows(planrows.DRAWS, trial=trial))

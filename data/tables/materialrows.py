@@ -3,15 +3,20 @@
 In    rows of the book
 Out   `BenchTest`, `Factor`, `HeapPhoto`; the named SQL
 Not   running it (`chapters/materialbook.py`)
+
+What a test and a factor are comes in with the first row of one: the first look list is read without.
 """
 
 import sqlite3
 from datetime import datetime
+from typing import TYPE_CHECKING
 
-from data.medium.benchtest import BenchKind, BenchTest, HeapPhoto, HeapPhotoId
-from data.medium.factors import Factor
 from data.readings import BenchTestId
 from data.tables.rows import time_of
+
+if TYPE_CHECKING:
+    from data.medium.benchtest import BenchTest, HeapPhoto
+    from data.medium.factors import Factor
 
 __all__ = [
     "BENCH_TEST", "BENCH_TESTS", "FACTOR", "FACTORS", "HEAP_PHOTO", "HEAP_PHOTOS", "READINGS_OF_A_TEST",
@@ -46,8 +51,10 @@ HEAP_PHOTO = "SELECT id FROM heap_photo WHERE bench_test = :bench_test AND diges
 Row = sqlite3.Row
 
 
-def bench_test_of(row: Row) -> BenchTest:
+def bench_test_of(row: Row) -> "BenchTest":
     """A test."""
+    from data.medium.benchtest import BenchKind, BenchTest
+
     return BenchTest(
         id=BenchTestId(row["id"]),
         kind=BenchKind(row["kind"]),
@@ -61,8 +68,10 @@ def bench_test_of(row: Row) -> BenchTest:
     )
 
 
-def factor_of(row: Row) -> Factor:
+def factor_of(row: Row) -> "Factor":
     """A factor that a person entered."""
+    from data.medium.factors import Factor
+
     return Factor(
         name=row["name"],
         value=row["value"],
@@ -77,8 +86,10 @@ def factor_of(row: Row) -> Factor:
     )
 
 
-def heap_photo_of(row: Row) -> HeapPhoto:
+def heap_photo_of(row: Row) -> "HeapPhoto":
     """A photograph of a heap."""
+    from data.medium.benchtest import HeapPhoto, HeapPhotoId
+
     return HeapPhoto(
         id=HeapPhotoId(row["id"]),
         bench_test=BenchTestId(row["bench_test"]),

@@ -3,17 +3,21 @@
 In    rows
 Out   `KeptPlan`, `KeptDraw`; SQL as constants, values bound by name
 Not   running the queries (`chapters/planbook.py`)
+
+What a plan and a drawing are comes in with the first row of one: the first look list is read without.
 """
 
 import sqlite3
 from collections.abc import Iterable
 from datetime import datetime
+from typing import TYPE_CHECKING
 
-from data.plan.drawing import DrawId, KeptDraw, draw_of
-from data.plan.plantext import plan_of
 from data.queries import TRAY_COLUMNS
 from data.tables.rows import time_of
-from data.trial import KeptPlan, PlanId
+
+if TYPE_CHECKING:
+    from data.plan.drawing import KeptDraw
+    from data.trial import KeptPlan
 
 __all__ = [
     "DRAWS", "PLANS", "TRAYS_OF_TRIAL", "TRIAL_ID", "TRIAL_NAMES", "TRIAL_OF_DRAW", "kept_draws",
@@ -48,8 +52,11 @@ TRIAL_OF_DRAW = """
 TRAYS_OF_TRIAL = TRAY_COLUMNS + " WHERE r.name = :trial ORDER BY t.shelf, t.position, t.id"
 
 
-def kept_plans(rows: Iterable[sqlite3.Row]) -> tuple[KeptPlan, ...]:
+def kept_plans(rows: Iterable[sqlite3.Row]) -> "tuple[KeptPlan, ...]":
     """Versions are counted from 1 for each trial, oldest first."""
+    from data.plan.plantext import plan_of
+    from data.trial import KeptPlan, PlanId
+
     versions: dict[int, int] = {}
     kept = []
     for row in rows:
@@ -67,8 +74,11 @@ def kept_plans(rows: Iterable[sqlite3.Row]) -> tuple[KeptPlan, ...]:
     return tuple(kept)
 
 
-def kept_draws(rows: Iterable[sqlite3.Row]) -> tuple[KeptDraw, ...]:
+def kept_draws(rows: Iterable[sqlite3.Row]) -> "tuple[KeptDraw, ...]":
     """As the book has them."""
+    from data.plan.drawing import DrawId, KeptDraw, draw_of
+    from data.trial import PlanId
+
     return tuple(
         KeptDraw(
             id=DrawId(row["id"]),

@@ -1,5 +1,6 @@
 """Traps of the window libraries that were met once and must not come back."""
 
+import ast
 import os
 import re
 import subprocess
@@ -38,6 +39,21 @@ def test_the_window_is_there_before_anything_heavy_is_loaded(module: str) -> Non
         [sys.executable, "-c", asked], cwd=ROOT, capture_output=True, text=True, check=True, timeout=60
     )
     assert done.stdout.strip() == "[]"
+
+
+def test_no_source_is_read_because_a_module_comes_in() -> None:
+    # PySide6 looked into each of some 300 for a word that nobody here uses
+    asked = """
+import linecache
+import gui.app, gui.bench.screen, data.book
+print([name for name in linecache.cache if name.endswith(".py")])
+"""
+    done = subprocess.run(
+        [sys.executable, "-c", asked], cwd=ROOT, capture_output=True, text=True, check=True, timeout=60
+    )
+    names = [Path(name).parts[-2:] for name in ast.literal_eval(done.stdout)]
+    assert [part for part in names if part[0] in ("bench", "chapters", "tables", "looklist", "style")] == []
+    assert len(names) < 20
 
 
 def test_the_window_is_there_before_the_book_and_the_dialogs() -> None:
@@ -102,7 +118,11 @@ raise SystemExit(app.run(Path({str(rack_book.folder)!r})))
 def test_the_first_look_list_is_there_before_what_is_typed_and_the_demonstration(
     rack_book: Book, tmp_path: Path
 ) -> None:
-    late = ("data.demo", "data.entry.doubt", "data.entry.typed", "data.verdict", "data.materials")
+    late = (
+        "data.demo", "data.entry.doubt", "data.entry.typed", "data.verdict", "data.materials", "data.trial",
+        "data.plan.drawing", "data.plan.plantext", "data.plan.sowntray", "data.medium.benchtest",
+        "data.medium.factors", "data.logs.oldcolumns",
+    )  # fmt: skip
     rack_book.close()
     asked = f"""
 import sys
