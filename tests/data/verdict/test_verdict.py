@@ -649,6 +649,13 @@ def test_why_a_medium_has_no_rank_is_told() -> None:
     assert single.missing["rank_high"] is Why.ONE_TRAY_EACH
 
 
+def test_the_trusted_medium_is_held_against_nothing_and_says_so() -> None:
+    line = verdict_of(table(peat=PEAT, mat=MAT), "peat", 5.0).medium("peat")
+
+    assert line.difference is None
+    assert {line.missing[name] for name in ("difference", "se", "low", "high", "outcome")} == {Why.IS_TRUSTED}
+
+
 def test_one_trusted_tray_alone_gives_no_medium_an_outcome() -> None:
     verdict = verdict_of(table(peat=(80.0, None, None, None), mat=MAT, coir=PEAT), "peat", 5.0)
 
