@@ -44,7 +44,8 @@ class Reason(StrEnum):
         "photograph in full colour"
     )
     GLARE = (
-        "glare, or something white, hides part of the tray: look what it is, and move the lamp or the phone"
+        "glare, or something white, hides part of the tray: look what it is, switch the flash off, and move "
+        "the lamp or the phone"
     )
     HIDDEN = (
         "part of the tray is blurred, or something smooth hides it, a hand, a tool or a drop on the lens: "

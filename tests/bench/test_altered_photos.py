@@ -84,6 +84,34 @@ def steamed(share: float) -> Change:
     return lambda pixels, _: encoded(linear(pixels) * (1 - share) + share * 0.7)
 
 
+def steamed_at_a_corner(share: float) -> Change:
+    """At the near left one; what lies under it is blurred, too."""
+
+    def change(pixels: Pixels, rim: NDArray[np.float32]) -> Pixels:
+        middle, long = rim[3] + 0.05 * (rim[2] - rim[3]), float(np.linalg.norm(rim[1] - rim[0]))
+        rows, columns = np.mgrid[: pixels.shape[0], : pixels.shape[1]].astype(np.float32)
+        away = np.hypot(columns - middle[0], rows - middle[1]) / (0.3 * long)
+        veil = (share * np.exp(-(away**2) / 2))[:, :, None]
+        clear = linear(pixels)
+        soft = cv2.GaussianBlur(clear, (0, 0), 0.004 * long)
+        return encoded((1 - veil) * ((1 - veil) * clear + veil * soft) + veil * 0.5)
+
+    return change
+
+
+def barred(left: float) -> Change:
+    """Eight shadows of a rack's bars in the sun, which leave so much of the light."""
+
+    def change(pixels: Pixels, rim: NDArray[np.float32]) -> Pixels:
+        along = (rim[1] - rim[0]) / np.linalg.norm(rim[1] - rim[0])
+        rows, columns = np.mgrid[: pixels.shape[0], : pixels.shape[1]].astype(np.float32)
+        across = (columns - rim[0, 0]) * along[0] + (rows - rim[0, 1]) * along[1]
+        shade = (8 * across / np.linalg.norm(rim[1] - rim[0]) % 1 < 0.5).astype(np.float32)
+        return encoded(linear(pixels) * (1.35 - 1.35 * (1 - left) * shade)[:, :, None])
+
+    return change
+
+
 CHANGES: dict[str, Change | None] = {
     "none": None,
     "faded to a third": faded(0.33),
@@ -94,6 +122,9 @@ CHANGES: dict[str, Change | None] = {
     "green": lit(0.8, 1.6, 0.8),
     "cyan": lit(0.63, 1.26, 1.26),
     "orange": lit(1.6, 0.9, 0.4),
+    "blue": lit(0.28, 1.0, 1.9),
+    "bars' shadows": barred(0.15),
+    "steamed corner": steamed_at_a_corner(0.3),
     "veil": glaring(0.12, 0.25),
     "steam": steamed(0.25),
     "dense steam": steamed(0.45),
