@@ -95,7 +95,7 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
     if told and verdict.mse is not None and verdict.df is not None and not _own_q(verdict):
         yield _error_words(verdict, verdict.mse, verdict.df)
     if told:
-        yield _interval_words(told[0], len(told), own=_own_q(verdict))
+        yield _interval_words(verdict, told[0], len(told))
         yield Sentence(
             "That holds for this crop and measure alone: each further one is a question of its own, with its "
             "own chance to err. Of many answers let those count that were asked for beforehand."
@@ -133,7 +133,7 @@ def _own_q(verdict: Verdict) -> bool:
     return apart or verdict.error_from is ErrorFrom.OWN_TRAYS
 
 
-def _interval_words(q: float, media: int, *, own: bool) -> Sentence:
+def _interval_words(verdict: Verdict, q: float, media: int) -> Sentence:
     """`media`: how many have an interval."""
     if media == 1:
         return Sentence(
@@ -141,19 +141,33 @@ def _interval_words(q: float, media: int, *, own: bool) -> Sentence:
             "lower limit holds with 95 %, and so does the upper one; both at once hold with 90 %.",
             q=q,
         )
-    if own:
-        return Sentence(
-            "Interval = difference -+ q x standard error, each difference with an error and degrees of "
-            "freedom of its own; q is Student's t, one-sided at {level:.2f} %, so that for all {media} media "
-            "together the lower limits hold with at least 95 %, and so do the upper ones (Sidak 1967).",
-            level=100 * CONFIDENCE ** (1 / media),
-            media=media,
-        )
+    if _own_q(verdict):
+        return _own_interval_words(media, exact=verdict.blocks > 1)
     return Sentence(
         "Interval = difference -+ q x standard error with q = {q:.4f}, one-sided 95 % for all {media} "
         "media together (Dunnett 1955): all lower limits hold with 95 %, and so do all upper ones; both "
         "sides at once hold with at least 90 %.",
         q=q,
+        media=media,
+    )
+
+
+def _own_interval_words(media: int, *, exact: bool) -> Sentence:
+    """`exact`: block by block, whatever the spreads are."""
+    level = 100 * CONFIDENCE ** (1 / media)
+    if exact:
+        return Sentence(
+            "Interval = difference -+ q x standard error, each difference with an error and degrees of "
+            "freedom of its own; q is Student's t, one-sided at {level:.2f} %, so that for all {media} media "
+            "together the lower limits hold with at least 95 %, and so do the upper ones (Sidak 1967).",
+            level=level,
+            media=media,
+        )
+    return Sentence(
+        "Interval = difference -+ q x standard error, each difference with an error and degrees of freedom "
+        "of its own; q is Student's t, one-sided at {level:.2f} %, so that for all {media} media together "
+        "the lower limits hold with about 95 %, and so do the upper ones (Sidak 1967).",
+        level=level,
         media=media,
     )
 

@@ -2936,28 +2936,28 @@
             <translation>Bestand</translation>
         </message>
         <message>
-            <source>Gaps</source>
-            <translation>Lücken</translation>
-        </message>
-        <message>
-            <source>Cells</source>
-            <translation>Zellen</translation>
-        </message>
-        <message>
-            <source>Suspects</source>
-            <translation>Verdacht</translation>
-        </message>
-        <message>
             <source>Outline of the canopy</source>
             <translation>Umriss des Bestands</translation>
+        </message>
+        <message>
+            <source>Gaps</source>
+            <translation>Lücken</translation>
         </message>
         <message>
             <source>Bare pieces of at least 4 cm², hatched</source>
             <translation>Kahle Stücke von mindestens 4 cm², schraffiert</translation>
         </message>
         <message>
+            <source>Cells</source>
+            <translation>Zellen</translation>
+        </message>
+        <message>
             <source>Coverage of each cell in %</source>
             <translation>Deckung jeder Zelle in %</translation>
+        </message>
+        <message>
+            <source>Suspects</source>
+            <translation>Verdacht</translation>
         </message>
         <message>
             <source>Rings around what may be mold</source>
@@ -4197,10 +4197,6 @@ bewährt</translation>
     <context>
         <name>NoteEntry</name>
         <message>
-            <source>What is noted</source>
-            <translation>Was notiert wird</translation>
-        </message>
-        <message>
             <source>How much</source>
             <translation>Wie viel</translation>
         </message>
@@ -4219,6 +4215,10 @@ bewährt</translation>
         <message>
             <source>Keep it in the book (Enter); Ctrl+Z takes it back</source>
             <translation>Im Buch speichern (Eingabe); Strg+Z nimmt es zurück</translation>
+        </message>
+        <message>
+            <source>What is noted</source>
+            <translation>Was notiert wird</translation>
         </message>
         <message>
             <source>Why?</source>
@@ -7207,6 +7207,10 @@ bewährt</translation>
             <translation>Die Daten werden als {order} gelesen: so folgen die Tage aufeinander, und keiner liegt in der Zukunft.</translation>
         </message>
         <message>
+            <source>Readings go on until {last:%d %B %Y}: is the clock of the logger right?</source>
+            <translation>Die Messwerte gehen bis {last:%d. %B %Y}: geht die Uhr des Loggers richtig?</translation>
+        </message>
+        <message>
             <source>Each time says its zone; it is kept as the rack's clock shows it.</source>
             <translation>Jede Zeit nennt ihre Zone; gespeichert wird sie, wie die Uhr am Regal sie zeigt.</translation>
         </message>
@@ -7229,10 +7233,6 @@ bewährt</translation>
         <message>
             <source>{count} readings lie in the hour that came twice when the clocks were set back.</source>
             <translation>{count} Messwerte liegen in der Stunde, die beim Zurückstellen der Uhren zweimal kam.</translation>
-        </message>
-        <message>
-            <source>Readings go on until {last:%d %B %Y}: is the clock of the logger right?</source>
-            <translation>Die Messwerte gehen bis {last:%d. %B %Y}: geht die Uhr des Loggers richtig?</translation>
         </message>
         <message>
             <source>The file is larger than 200 MB: cut it into parts.</source>
@@ -7713,6 +7713,14 @@ bewährt</translation>
         <message>
             <source>Electricity is entered, but not what your grid gives off: type its kg CO2e/kWh in.</source>
             <translation>Strom ist angegeben, aber nicht, was das Netz ausstößt: seine kg CO2e/kWh eingeben.</translation>
+        </message>
+        <message>
+            <source>Green of the canopy (dark green index x 100; less is paler)</source>
+            <translation>Grün des Bestands (Dunkelgrün-Index x 100; weniger ist blasser)</translation>
+        </message>
+        <message>
+            <source>Lightness of the canopy (L*; more is paler)</source>
+            <translation>Helligkeit des Bestands (L*; mehr ist blasser)</translation>
         </message>
         <message>
             <source>Of the trays of which it was noted, 1 or 0; of the others nobody knows.</source>
@@ -9503,12 +9511,16 @@ bewährt</translation>
             <translation>Intervall = Unterschied -+ q x Standardfehler mit q = {q:.4f}, Students t, einseitig 95 %: die untere Grenze gilt mit 95 %, die obere ebenso; beide zugleich gelten mit 90 %.</translation>
         </message>
         <message>
+            <source>Interval = difference -+ q x standard error with q = {q:.4f}, one-sided 95 % for all {media} media together (Dunnett 1955): all lower limits hold with 95 %, and so do all upper ones; both sides at once hold with at least 90 %.</source>
+            <translation>Intervall = Unterschied -+ q x Standardfehler mit q = {q:.4f}, einseitig 95 % für alle {media} Substrate zusammen (Dunnett 1955): alle unteren Grenzen gelten mit 95 %, alle oberen ebenso; beide Seiten zugleich gelten mit mindestens 90 %.</translation>
+        </message>
+        <message>
             <source>Interval = difference -+ q x standard error, each difference with an error and degrees of freedom of its own; q is Student's t, one-sided at {level:.2f} %, so that for all {media} media together the lower limits hold with at least 95 %, and so do the upper ones (Sidak 1967).</source>
             <translation>Intervall = Unterschied -+ q x Standardfehler, jeder Unterschied mit eigenem Fehler und eigenen Freiheitsgraden; q ist Students t, einseitig bei {level:.2f} %, so dass für alle {media} Substrate zusammen die unteren Grenzen mit mindestens 95 % gelten, ebenso die oberen (Sidak 1967).</translation>
         </message>
         <message>
-            <source>Interval = difference -+ q x standard error with q = {q:.4f}, one-sided 95 % for all {media} media together (Dunnett 1955): all lower limits hold with 95 %, and so do all upper ones; both sides at once hold with at least 90 %.</source>
-            <translation>Intervall = Unterschied -+ q x Standardfehler mit q = {q:.4f}, einseitig 95 % für alle {media} Substrate zusammen (Dunnett 1955): alle unteren Grenzen gelten mit 95 %, alle oberen ebenso; beide Seiten zugleich gelten mit mindestens 90 %.</translation>
+            <source>Interval = difference -+ q x standard error, each difference with an error and degrees of freedom of its own; q is Student's t, one-sided at {level:.2f} %, so that for all {media} media together the lower limits hold with about 95 %, and so do the upper ones (Sidak 1967).</source>
+            <translation>Intervall = Unterschied -+ q x Standardfehler, jeder Unterschied mit eigenem Fehler und eigenen Freiheitsgraden; q ist Students t, einseitig bei {level:.2f} %, so dass für alle {media} Substrate zusammen die unteren Grenzen mit etwa 95 % gelten, ebenso die oberen (Sidak 1967).</translation>
         </message>
         <message>
             <source>Ranks: those that 95 % intervals of all pairs leave open, each pair with an error of its own (Sidak 1967; Mogstad et al. 2024).</source>
@@ -12315,8 +12327,8 @@ bewährt</translation>
             <translation>Anders gelesen, bleibt die Antwort</translation>
         </message>
         <message>
-            <source>What no photo shows</source>
-            <translation>Was kein Foto zeigt</translation>
+            <source>What else tells them apart</source>
+            <translation>Was sie sonst unterscheidet</translation>
         </message>
         <message>
             <source>How this was worked out</source>

@@ -322,6 +322,21 @@ def test_without_blocks_each_difference_rests_on_its_own_two_media() -> None:
     assert "one spread" not in told.replace("not on one common spread", "")
 
 
+def test_without_blocks_limits_of_several_media_are_told_to_hold_about_and_in_blocks_at_least() -> None:
+    """Satterthwaite's degrees of freedom are near only; differences by block are exact, and Sidak careful."""
+    trays = {
+        "peat": (80.0, 82.0, 81.0, 79.0),
+        "mat": (70.0, 78.0, 86.0, 75.0),
+        "coir": (81.0, 80.0, 84.0, 80.0),
+    }
+
+    loose = " ".join(how_worked_out(verdict_of(in_no_block(**trays), "peat", 5.0)))
+    blocks = " ".join(how_worked_out(verdict_of(table(**trays), "peat", 5.0, own_trays=True)))
+
+    assert "lower limits hold with about 95 %" in loose
+    assert "lower limits hold with at least 95 %" in blocks
+
+
 def test_of_many_trays_of_one_medium_and_few_of_another_the_few_count() -> None:
     """Mickey & Brown (1966): n - 1 of the fewer never fails too often; t one-sided 95 % with 2 df is 2.92."""
     peat, mat = (80.0, 81.0, 82.0, 80.0, 81.0, 82.0), (70.0, 78.0, 86.0)
