@@ -43,7 +43,7 @@ def look_at_doubted(tray: Tray, photos: Sequence[DayNumbers], today: date) -> Lo
         what=LookKind.DOUBTED,
         urgency=Urgency.TODAY,
         since=since,
-        sentence=Sentence("Today's photo cannot be relied on: {why}.", why=_words(last.doubts)),
+        sentence=Sentence("Today's photo is in doubt: {why}.", why=_words(last.doubts)),
         first=FIRST,
         photo_id=last.photo_id,
     )

@@ -7323,8 +7323,8 @@ bewährt</translation>
             <translation>Die Schale noch einmal fotografieren; bis dahin beruht auf diesem Foto, was die Liste von ihr sagt.</translation>
         </message>
         <message>
-            <source>Today's photo cannot be relied on: {why}.</source>
-            <translation>Auf das heutige Foto ist kein Verlass: {why}.</translation>
+            <source>Today's photo is in doubt: {why}.</source>
+            <translation>Das heutige Foto ist zweifelhaft: {why}.</translation>
         </message>
         <message>
             <source>{one}; {other}</source>

@@ -540,7 +540,7 @@ def test_a_real_books_photo_in_doubt_is_to_be_taken_again_until_a_person_draws_i
 
     (look,) = read_looks(book)
     assert (look.code, look.what) == ("A2", LookKind.DOUBTED)
-    assert look.sentence == f"Today's photo cannot be relied on: {Reason.GLARE}."
+    assert look.sentence == f"Today's photo is in doubt: {Reason.GLARE}."
 
     with book.writing() as db:
         db.execute("UPDATE score SET mended = 1")

@@ -39,7 +39,7 @@ def test_a_photo_in_doubt_is_to_be_taken_again_today_and_says_why(doubt: Reason)
     (look,) = told(rack({2: (doubt,)}))
 
     assert (look.code, look.what, look.urgency, look.since) == ("A2", LookKind.DOUBTED, Urgency.TODAY, TODAY)
-    assert look.sentence == f"Today's photo cannot be relied on: {doubt}."
+    assert look.sentence == f"Today's photo is in doubt: {doubt}."
     assert look.why_urgent == "Today: a photo can be taken again only today."
     assert look.first.startswith("Photograph the tray again")
 
@@ -68,7 +68,7 @@ def test_what_is_wrong_with_one_lens_is_said_once_for_the_walk() -> None:
     (line,) = told(rack(dict.fromkeys((1, 2, 4), (Reason.FADED,))))
 
     assert line.trays == (TrayId(1), TrayId(2), TrayId(4))
-    assert line.sentence == f"A1, A2, A4: Today's photo cannot be relied on: {Reason.FADED}."
+    assert line.sentence == f"A1, A2, A4: Today's photo is in doubt: {Reason.FADED}."
 
 
 def test_what_else_is_wrong_with_a_tray_keeps_its_own_line_beside_it() -> None:
