@@ -15,6 +15,7 @@ from data.blind import Showing, draw_round
 from data.chapters.changes import Changes
 from data.numbers import PhotoId, TrayId
 from data.tables import trialrows
+from data.tables.colourrows import GREENS_OF_TRIAL, CanopyGreen, canopy_green_of
 from data.tables.journal import Recorder
 from data.tables.rows import time_text
 from data.tables.trialrows import (
@@ -59,6 +60,11 @@ class TrialBook(Changes):
         day : of each tray since its sowing; None gives all days.
         """
         return tuple(map(photo_numbers_of, self._rows(trialrows.PHOTO_NUMBERS, trial=trial, day=day)))
+
+    def canopy_greens(self, trial: str, day: int) -> dict[int, CanopyGreen]:
+        """By score: how green canopies are on that day since sowing, where a patch set the colours right."""
+        rows = self._rows(GREENS_OF_TRIAL, trial=trial, day=day)
+        return {row["score"]: canopy_green_of(row) for row in rows}
 
     def left_out_on(self, trial: str, day: int) -> frozenset[TrayId]:
         """Trays of which a person left out a photo of that day since their sowing that could be used."""

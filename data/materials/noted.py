@@ -1,4 +1,4 @@
-"""Noted: what was noted of the trays of a trial and no photo shows, each medium against the trusted one.
+"""Noted: what else tells the media of a trial apart, each against the trusted one: notes of trays, and green.
 
 In    a book, the name of a trial
 Out   `Sentence`s: difference, interval, and the trays that tell it, row by row of the table
@@ -8,6 +8,7 @@ Not   the table of all media (`reading.py`), what is compared and decides (`data
 from collections.abc import Iterator, Mapping
 from typing import TYPE_CHECKING
 
+from data.materials.canopygreen import GREEN, LIGHTNESS, green_numbers
 from data.materials.sidebyside import side_by_side
 from data.materials.table import ROWS, Beside, Row
 from data.materials.trays import TrayMaterials
@@ -18,7 +19,12 @@ if TYPE_CHECKING:
 
 __all__ = ["noted_words"]
 
-UNITS = {"1-5": Sentence("marks"), "%": Sentence("points"), "days": Sentence("days")}  # of a difference
+UNITS = {
+    "1-5": Sentence("marks"),
+    "%": Sentence("points"),
+    "points": Sentence("points"),
+    "days": Sentence("days"),
+}  # of a difference
 
 
 def noted_words(book: "Book", trial: str) -> tuple[Sentence, ...]:
@@ -27,7 +33,8 @@ def noted_words(book: "Book", trial: str) -> tuple[Sentence, ...]:
     if trusted is None:
         return ()
     numbers = TrayMaterials(book, book.media_known()).numbers()
-    held = side_by_side((one for one in numbers if one[1].trial == trial), trusted)
+    noted = (one for one in numbers if one[1].trial == trial)
+    held = side_by_side((*noted, *green_numbers(book, trial)), trusted)
     return tuple(_words(held, trusted))
 
 
@@ -38,7 +45,7 @@ def _trusted(book: "Book", trial: str) -> str | None:
 
 
 def _words(held: Mapping[tuple[str, str], Beside], trusted: str) -> Iterator[Sentence]:
-    for row in ROWS:
+    for row in (*ROWS, GREEN, LIGHTNESS):
         for (key, medium), beside in held.items():
             if key == row.key:
                 yield _one(row, medium, trusted, beside)

@@ -1,7 +1,7 @@
-"""Colour rows: the canopy colours of a tray's mates, and the one place where those rows become records.
+"""Colour rows: canopy colours of a tray's mates and of a trial, and where those rows become records.
 
 In    rows
-Out   `MateColour`; SQL as constants, values bound by name
+Out   `MateColour`, `CanopyGreen`; SQL as constants, values bound by name
 Not   running the queries (`chapters/reader.py`), how far colours are apart (`chapters/colourapart.py`)
 """
 
@@ -12,7 +12,9 @@ from data.numbers import TrayId
 from data.queries import ASKED_SCORE, MATES
 from vision.colourdifference import CanopyColour
 
-__all__ = ["MATE_COLOURS", "MateColour", "mate_colour_of"]
+__all__ = [
+    "GREENS_OF_TRIAL", "MATE_COLOURS", "CanopyGreen", "MateColour", "canopy_green_of", "mate_colour_of",
+]  # fmt: skip
 
 # block mates of one crop and sowing day on the medium that the tray's trial trusts, else the book, on one day
 MATE_COLOURS = f"""
@@ -27,6 +29,32 @@ MATE_COLOURS = f"""
        AND p.taken_at >= :day AND p.taken_at < date(:day, '+1 day') AND s.sure = 1
      ORDER BY t.shelf, t.position, t.id, p.taken_at, p.id
 """
+
+
+# of photos whose colours were set right by a grey patch: a new lamp is no hunger
+GREENS_OF_TRIAL = """
+    SELECT s.id AS score, s.dark_green, s.lightness
+      FROM trial r
+      CROSS JOIN tray t ON t.trial = r.id
+      CROSS JOIN photo p ON p.tray = t.id
+      CROSS JOIN score s ON s.photo = p.id
+     WHERE r.name = :trial AND p.left_out_at IS NULL AND p.refusal IS NULL AND s.sure = 1
+       AND s.corrected_by = 'patch'
+       AND julianday(date(p.taken_at)) - julianday(date(t.sown_at)) = :day
+"""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CanopyGreen:
+    """How green and how light the canopy of one score is; None where that cannot be had."""
+
+    dark_green: float | None  # index from 0 to 1; red canopies have none
+    lightness: float | None  # L*
+
+
+def canopy_green_of(row: sqlite3.Row) -> CanopyGreen:
+    """Green and lightness of one score."""
+    return CanopyGreen(dark_green=row["dark_green"], lightness=row["lightness"])
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -72,7 +72,7 @@ class VerdictReading:
     rounds: tuple[EyeRoundReading, ...] = ()  # oldest first
     kept: KeptPlan | None = None
     rule: ScoreRule = USUAL
-    noted: tuple[Sentence, ...] = ()  # what no photo shows, medium against the trusted one
+    noted: tuple[Sentence, ...] = ()  # what else tells them apart, medium against the trusted one
 
     @property
     def crops(self) -> tuple[str, ...]:

@@ -118,11 +118,12 @@ def _nothing(sentence: str, *, as_json: bool) -> int:
 
 
 def _print_noted(noted: Mapping[str, Sequence[Sentence]]) -> None:
-    """What no photo shows, once for each trial."""
+    """What else tells the media apart, once for each trial."""
     for trial, words in noted.items():
         if words:
+            print()
             print(
-                plain(f"\n{trial}, what no photo shows (of all crops; it moves none of the answers above):")
+                plain(f"{trial}, what else tells the media apart (of all crops; none of it moves the above):")
             )
         for one in words:
             print(plain(str(one)))

@@ -134,7 +134,7 @@ class VerdictPage(QScrollArea):
         column.addWidget(self.same)
         column.addStretch(1)
         self.column.addWidget(Sides((self.why_panel, self.sure_panel), (1, 1), self.body))
-        self.noted_panel, column = self._panel(self.tr("What no photo shows"))
+        self.noted_panel, column = self._panel(self.tr("What else tells them apart"))
         self.noted = self._words(self.noted_panel)
         column.addWidget(self.noted)
         self.column.addWidget(self.noted_panel)

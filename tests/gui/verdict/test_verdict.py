@@ -66,7 +66,7 @@ def test_one_sentence_a_new_medium_and_the_table_beside_it(rack: Rack, screen: V
     assert "margin 5.0 points" in screen.page.head.text()
 
 
-def test_what_no_photo_shows_stands_below_with_its_interval(
+def test_what_else_tells_media_apart_stands_below_with_its_interval(
     rack: Rack, screen: Verdict, qtbot: QtBot
 ) -> None:
     """3 of 4 mats slid, none of 4 trays of peat: 75 points, by Newcombe (1998) about 8 to 95."""
@@ -83,7 +83,8 @@ def test_what_no_photo_shows_stands_below_with_its_interval(
 
 
 def test_where_nothing_was_noted_no_panel_says_so(rack: Rack, screen: Verdict, qtbot: QtBot) -> None:
-    rack.shoot_all(WORSE)
+    """An open stand tells no green of its canopy, either."""
+    rack.shoot_all(dict.fromkeys(WORSE, 40.0))
 
     read(screen, rack.book, qtbot)
 
