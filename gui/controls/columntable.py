@@ -38,7 +38,6 @@ class ColumnTable(QTableWidget):
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.verticalHeader().hide()
-        self.setStyleSheet("QTableView::item { padding: 0px 5px; }")  # Qt adds 3: under their headings
         left = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
         self.horizontalHeader().setDefaultAlignment(left)
         self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)

@@ -32,6 +32,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from gui.language.direction import own_direction
 from gui.language.plainhint import plain_hint
 from gui.language.spoken import DAY_MOMENT_SHORT, day_words, in_figures
 from gui.notes.moments import MomentEdit, moment_in, show_moment
@@ -83,7 +84,8 @@ class NoteModel(QAbstractTableModel):
             return "" if row.value is None else in_figures(row.value)
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.EditRole):
             value = "" if row.value is None else f"{in_figures(row.value)} {row.unit}"
-            return (day_words(row.at, DAY_MOMENT_SHORT), row.what, value, row.note)[index.column()]
+            note = own_direction(row.note) if role == Qt.ItemDataRole.DisplayRole else row.note
+            return (day_words(row.at, DAY_MOMENT_SHORT), row.what, value, note)[index.column()]
         if role == Qt.ItemDataRole.ToolTipRole and index.column() in (WHEN, NOTE):
             return plain_hint(when(row.at) if index.column() == WHEN else row.note)
         if role == Qt.ItemDataRole.AccessibleTextRole:

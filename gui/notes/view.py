@@ -17,6 +17,7 @@ from data.growing.shelved import stands_since
 from data.readings import AFTER_THE_CUT, Reading, ReadingId, ReadingKind
 from data.records import Tray, TrayId
 from data.sentence import Sentence
+from gui.language.direction import own_direction
 from gui.language.spoken import in_figures
 from gui.language.words import translate
 from gui.notes.unitwords import unit_words
@@ -179,7 +180,8 @@ def _mark_words(one: Event) -> str:
     """What was done; of a note how it begins."""
     if one.kind is not EventKind.NOTE:
         return event_words(one.kind)
-    return one.note if len(one.note) <= MOST_OF_NOTE else f"{one.note[:MOST_OF_NOTE].rstrip()}…"
+    short = len(one.note) <= MOST_OF_NOTE
+    return own_direction(one.note if short else f"{one.note[:MOST_OF_NOTE].rstrip()}…")
 
 
 def reading_words(one: Reading) -> str:

@@ -198,6 +198,7 @@ QHeaderView { background: transparent; border: none; }
 QHeaderView::section {
   background: transparent; color: @soft_ink@; border: none; border-bottom: 1px solid @line@; padding: 6px 8px;
 }
+QTableView::item { padding: 0px 5px; }  /* and 3 px of Qt's own: below their heading */
 QTableView { gridline-color: @line@; selection-background-color: @accent@; selection-color: @on_accent@; }
 
 QMenu { background: @raised@; color: @ink@; border: 1px solid @edge@; padding: 6px; }

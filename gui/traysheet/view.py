@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 from data.records import Day, GrowthPoint, KeptScore, PhotoId, PhotoState, Said, Tray, TrayId
 from data.watch import MOLD_CAUTION
 from gui.language.age import age_words
+from gui.language.direction import own_direction
 from gui.language.levels import shown_level
 from gui.language.spoken import DAY_YEAR_SHORT, day_words, in_figures, spoken
 from gui.language.words import translate
@@ -268,7 +269,7 @@ def _conditions(tray: Tray) -> tuple[tuple[str, str], ...]:
         (T("Block"), spoken(tray.block or "")),
         (T("Tray"), tray.tray_type),
         (T("Tag"), tray.tag_number),
-        (T("Note"), tray.note),
+        (T("Note"), own_direction(tray.note)),
     )
     return tuple((words, str(value)) for words, value in lines if value is not None and value != "")
 

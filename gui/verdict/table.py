@@ -23,7 +23,6 @@ from gui.style.palette import Space, set_role
 __all__ = ["VerdictTable"]
 
 LEAST_LETTERS, MOST_LETTERS = 9, 26  # of the first column, before its names are cut
-TEXT_EDGE = 3  # px that Qt leaves beside the text of a cell, and not beside that of a heading
 ROW_LINES = 1.7  # lines of text that a row is high
 AROUND = 2 * (Space.S + Space.XS)  # what a cell leaves free beside its text, px
 
@@ -47,7 +46,6 @@ class VerdictTable(QTableWidget):
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setTabKeyNavigation(False)
         self.setShowGrid(False)
-        self.setStyleSheet(f"QTableView::item {{ padding: 0px {Space.S - TEXT_EDGE}px; }}")
         self.setWordWrap(True)  # words break where the width is small; numbers have no room to break in
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
