@@ -10,6 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy import stats
 
+from data.statistics.leastsquares import design_of
 from data.verdict import Measured, MediumResult, Verdict, verdict_of
 from data.verdict.notes import cautions, how_worked_out
 from data.verdict.outcome import ErrorFrom, Outcome, Why, outcome_of
@@ -337,6 +338,41 @@ def test_without_blocks_limits_of_several_media_are_told_to_hold_about_and_in_bl
     assert "lower limits hold with at least 95 %" in blocks
 
 
+def test_without_blocks_nobody_asks_whether_spreads_differ() -> None:
+    """Each medium has its own anyway; a test beforehand does harm (Zimmerman 2004, from memory)."""
+    trays = {"peat": (80.0, 82.0, 81.0, 79.0, 80.0), "mat": (60.0, 78.0, 86.0, 75.0, 99.0)}
+
+    assert verdict_of(in_no_block(**trays), "peat", 5.0).unequal_chance is None
+    assert verdict_of(table(**trays), "peat", 5.0).unequal_chance is not None
+
+
+def test_without_a_tray_of_the_trusted_medium_means_are_told_and_no_difference() -> None:
+    verdict = verdict_of(table(mat=MAT, coir=PEAT), "peat", 5.0)
+
+    line = verdict.medium("mat")
+    assert line.mean == pytest.approx(80.0)
+    assert (line.difference, line.missing["difference"]) == (None, Why.NO_TRUSTED)
+    assert "mean" not in line.missing
+
+
+def test_q_knows_which_trays_are_missing_and_a_quick_answer_only_how_many() -> None:
+    """scipy's multivariate t with the correlations of this very trial, 200,000 fixed points."""
+    rows = table(
+        peat=(80.0, 82.0, 81.0, 79.0, 83.0, 80.0), mat=(78.0, 83.0, 80.0, 78.0, 82.0, 81.0),
+        coir=(None, None, 84.0, 80.0, 82.0, 80.0), wool=(79.0, None, None, 81.0, 83.0, 77.0),
+    )  # fmt: skip
+
+    full, quick = (verdict_of(rows, "peat", 5.0, quick=quick) for quick in (False, True))
+
+    assert full.q != quick.q
+    assert quick.q == pytest.approx(full.q, abs=0.02)
+    design = design_of([row.block for row in rows], [row.medium for row in rows])
+    chance = stats.multivariate_t(shape=design.correlation(0, [1, 2, 3]), df=design.df).cdf(
+        [full.q] * 3, maxpts=200_000, random_state=1
+    )
+    assert chance == pytest.approx(0.95, abs=2e-4)
+
+
 def test_of_many_trays_of_one_medium_and_few_of_another_the_few_count() -> None:
     """Mickey & Brown (1966): n - 1 of the fewer never fails too often; t one-sided 95 % with 2 df is 2.92."""
     peat, mat = (80.0, 81.0, 82.0, 80.0, 81.0, 82.0), (70.0, 78.0, 86.0)
@@ -662,6 +698,8 @@ def test_why_a_medium_has_no_rank_is_told() -> None:
 
     assert alone.missing["rank_low"] is Why.ONLY_TRUSTED
     assert single.missing["rank_high"] is Why.ONE_TRAY_EACH
+    loose = verdict_of(in_no_block(peat=(80.0,), mat=(70.0,)), "peat", 5.0).medium("mat")
+    assert single.missing["outcome"] is loose.missing["outcome"] is Why.ONE_TRAY_EACH
 
 
 def test_the_trusted_medium_is_held_against_nothing_and_says_so() -> None:
