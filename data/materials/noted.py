@@ -6,12 +6,15 @@ Not   the table of all media (`reading.py`), what is compared and decides (`data
 """
 
 from collections.abc import Iterator, Mapping
+from datetime import datetime
 from typing import TYPE_CHECKING
 
 from data.materials.canopygreen import GREEN, LIGHTNESS, green_numbers
 from data.materials.sidebyside import side_by_side
 from data.materials.table import ROWS, Beside, Row
-from data.materials.trays import TrayMaterials
+from data.materials.trays import numbers_of
+from data.readings import ReadingKind
+from data.records import Tray
 from data.sentence import Sentence
 
 if TYPE_CHECKING:
@@ -32,10 +35,17 @@ def noted_words(book: "Book", trial: str) -> tuple[Sentence, ...]:
     trusted = _trusted(book, trial)
     if trusted is None:
         return ()
-    numbers = TrayMaterials(book, book.media_known()).numbers()
-    noted = (one for one in numbers if one[1].trial == trial)
-    held = side_by_side((*noted, *green_numbers(book, trial)), trusted)
+    held = side_by_side((*_numbers(book, trial), *green_numbers(book, trial)), trusted)
     return tuple(_words(held, trusted))
+
+
+def _numbers(book: "Book", trial: str) -> Iterator[tuple[str, Tray, float]]:
+    """Of these trays alone: a book of years is not read for one trial."""
+    for tray in book.trial_trays(trial):
+        noted: dict[ReadingKind, list[tuple[datetime, float]]] = {}
+        for one in book.readings(tray.id):
+            noted.setdefault(one.kind, []).append((one.taken_at, one.value))
+        yield from numbers_of(tray, noted)
 
 
 def _trusted(book: "Book", trial: str) -> str | None:

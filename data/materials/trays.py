@@ -25,7 +25,7 @@ from data.water import DryFrom, dry_weight
 if TYPE_CHECKING:
     from data.book import Book
 
-__all__ = ["TrayMaterials"]
+__all__ = ["TrayMaterials", "numbers_of"]
 
 # rows of the table that rest on notes of single trays, and what a tray's number is of several notes
 OF_TRAYS: Mapping[str, tuple[ReadingKind, Callable[[Sequence[float]], float]]] = {
@@ -39,6 +39,18 @@ OF_TRAYS: Mapping[str, tuple[ReadingKind, Callable[[Sequence[float]], float]]] =
 }
 MINUTES = {Labour.SET_UP: "set-up", Labour.CARE: "care", Labour.AFTER: "clean-up"}
 FLOOR_C = 18.0  # at night; below it warm crops come up slowly (common practice)
+
+
+def numbers_of(
+    tray: Tray, noted: Mapping[ReadingKind, Sequence[tuple[datetime, float]]]
+) -> Iterator[tuple[str, Tray, float]]:
+    """What was noted of one tray as the rows of the table count it: row, tray, number."""
+    for row, (kind, of_tray) in OF_TRAYS.items():
+        if values := [value for _, value in noted.get(kind, ())]:
+            yield row, tray, of_tray(values)
+    minutes = minutes_by_kind(noted.get(ReadingKind.LABOUR, ()), tray.sown_at, tray.done_at)
+    for labour, value in minutes.items():
+        yield MINUTES[labour], tray, value
 
 
 class TrayMaterials:
@@ -71,12 +83,7 @@ class TrayMaterials:
     def numbers(self) -> Iterator[tuple[str, Tray, float]]:
         """What was noted of single trays as the rows of the table count it: row, tray, number."""
         for tray in (one for trays in self._trays.values() for one in trays):
-            for row, (kind, of_tray) in OF_TRAYS.items():
-                if noted := self._of[kind].get(tray.id):
-                    yield row, tray, of_tray([value for _, value in noted])
-            minutes = self._of[ReadingKind.LABOUR].get(tray.id, [])
-            for labour, value in minutes_by_kind(minutes, tray.sown_at, tray.done_at).items():
-                yield MINUTES[labour], tray, value
+            yield from numbers_of(tray, {kind: of.get(tray.id, ()) for kind, of in self._of.items()})
 
     def crops_weighed(self, medium: str) -> frozenset[str]:
         """Crops of the trays that have a fresh mass."""
