@@ -123,21 +123,22 @@ class _Comparison:
         return missing
 
     def _no_q(self, why: Why | None) -> Why:
-        if self._trusted is None:
+        if not self._has_trusted:
             return Why.NO_TRUSTED
         if len(self.design.media) == 1:
             return Why.ONLY_TRUSTED
         return why or Why.APART
 
     @property
-    def _trusted(self) -> int | None:
-        return 0 if self.design.media[0] == self.asked.trusted else None
+    def _has_trusted(self) -> bool:
+        """It is the first of the media then."""
+        return self.design.media[0] == self.asked.trusted
 
     @cached_property
     def _joined(self) -> list[int]:
         """The media that shared blocks join with the trusted one."""
         piece = self.design.piece
-        return [] if self._trusted is None else [i for i in range(1, len(piece)) if piece[i] == piece[0]]
+        return [] if not self._has_trusted else [i for i in range(1, len(piece)) if piece[i] == piece[0]]
 
     def _q(self) -> float | None:
         joined = self._joined
@@ -223,7 +224,7 @@ class _Comparison:
     ) -> MediumResult:
         name = self.design.media[index]
         joined = self._joined
-        alone = self._trusted is not None and index != 0 and index not in joined
+        alone = self._has_trusted and index != 0 and index not in joined
         missing: dict[str, Why] = {"mean": Why.APART} if alone else {}
         if index not in ranks:
             missing |= dict.fromkeys(("rank_low", "rank_high"), why or Why.ONLY_TRUSTED)

@@ -225,6 +225,21 @@ def test_without_a_known_scatter_the_weighings_tell_it_themselves():
     assert found.high - found.value == pytest.approx(4.3027 * (by @ covariance @ by) ** 0.5, rel=1e-3)
 
 
+def test_two_stages_were_both_weighed_or_it_is_another_curve():
+    """900 - 10 h with 3 g of scatter: a bend before the first or after the last weighing is none."""
+    hours = [0, 8, 16, 24, 32, 40]
+    for seed in range(15):
+        water = [
+            900 - 10 * h + e for h, e in zip(hours, np.random.default_rng(seed).normal(0, 3, 6), strict=True)
+        ]
+
+        two = fit_drying(hours, water, DryingForm.TWO_STAGE)
+
+        assert two is None or 0 < (two.parameters[0] - two.parameters[2]) / two.parameters[1] < 40
+        found = hours_until(hours, water, 200)
+        assert found.low < 70 < found.high < 240
+
+
 def test_a_steady_surface_is_dry_to_the_last_gram_and_a_tray_may_weigh_nothing_more():
     steady = fit_drying([0, 5, 10], [300, 150, 0], DryingForm.STEADY)
 
