@@ -8,14 +8,14 @@ A dry edge makes gaps, and gaps make a stand uneven: what says the same is said 
 practice.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
 
 from data.growing.mediumkind import MediumKind
 from data.look import Look, LookKind, Urgency, day_name
 from data.looklist.beside import GAPS
-from data.looklist.places import lacks
+from data.looklist.places import as_now, lacks
 from data.looklist.standing import Standing
 from data.looklist.view import View
 from data.sentence import Sentence
@@ -119,20 +119,28 @@ def _side(view: View) -> Look | None:
     if not view.now.cells:
         return None
     thin = [place for place, points in lacks(view.now.cells).items() if points >= LEAST_EDGE]
-    own = {day: lacks(one.cells) for day, one in view.mine.items() if one.cells} if thin else {}
-    found = [look for place in thin if (look := _at(view, place, own)) is not None]
+    found = [look for place in thin if (look := _at(view, place)) is not None]
     return max(found, key=lambda look: look.size or 0.0, default=None)
 
 
-def _at(view: View, place: str, own: Mapping[date, Mapping[str, float]]) -> Look | None:
-    """Whether one place is thin; `own`: by how much each place of the tray is, by day."""
+def _own_lack(view: View, day: date, place: str) -> float:
+    """Points that a place lacked on a day; of a tray that was turned since, what is that place now."""
+    cells = view.mine[day].cells
+    if not cells:
+        return 0.0
+    straight = lacks(cells)[place]
+    return straight if straight >= LEAST_EDGE else lacks(as_now(cells, view.now.cells))[place]
+
+
+def _at(view: View, place: str) -> Look | None:
+    """Whether one place is thin."""
 
     def lack(one: Standing) -> float | None:
         return lacks(one.cells)[place] if one.cells else None
 
     def thin(day: date) -> bool:
         one = view.mine[day]
-        mine = own[day][place] if day in own else 0.0
+        mine = _own_lack(view, day, place)
         if mine < LEAST_EDGE or one.coverage < FULL_ENOUGH:
             return False
         if mine >= SURELY_THIN and one.coverage >= UP:
@@ -143,7 +151,7 @@ def _at(view: View, place: str, own: Mapping[date, Mapping[str, float]]) -> Look
     run = view.run(thin)
     if not run:
         return None
-    course = [own[day][place] for day in run]
+    course = [_own_lack(view, day, place) for day in run]
     before, now = course[-2:]
     if _closes(before, now):
         return None

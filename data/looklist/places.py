@@ -1,7 +1,8 @@
 """Places: the cells of one photo -> how much thinner the sides and corners of the tray are than its middle.
 
 In    the 72 cells of a score, packed as the book keeps them (6 rows of 12, 1/100 %, far side first)
-Out   shares of cells in %; for each side and corner the points that it lacks
+Out   shares of cells in %; for each side and corner the points that it lacks; an earlier day the way round
+      that the tray stands now
 Not   whether that needs a look (`evenness.py`), measuring (`vision.stand`)
 
 Light on purpose, no numpy: the look list of a morning asks this of every growing tray.
@@ -13,7 +14,7 @@ from itertools import compress
 from operator import le
 from statistics import median
 
-__all__ = ["COLUMNS", "PLACES", "ROWS", "bare_share", "cells_in", "lacks", "lost_patch"]
+__all__ = ["COLUMNS", "PLACES", "ROWS", "as_now", "bare_share", "cells_in", "lacks", "lost_patch"]
 
 ROWS, COLUMNS = 6, 12
 Shares = tuple[float, ...]  # of the 72 cells, %
@@ -29,6 +30,7 @@ PLACES: dict[str, tuple[int, ...]] = {
     for side, rows in (("far", (0, 1, 2)), ("near", (3, 4, 5)))
     for end, columns in (("left", (0, 1, 2)), ("right", (9, 10, 11)))
 }
+TURNED = 0.7  # of the difference that there is straight: a tray that stands as it did fits as well either way
 MIDDLE = tuple(row * COLUMNS + column for row in range(1, ROWS - 1) for column in range(1, COLUMNS - 1))
 
 
@@ -44,6 +46,22 @@ def lacks(packed: bytes) -> dict[str, float]:
     cells = cells_in(packed)
     middle = median(cells[n] for n in MIDDLE)
     return {place: middle - sum(cells[n] for n in inside) / len(inside) for place, inside in PLACES.items()}
+
+
+@lru_cache(maxsize=4096)
+def as_now(before: bytes, now: bytes) -> bytes:
+    """The cells of an earlier day, turned round where they clearly fit those of now that way.
+
+    Trays are turned end for end so that all of them gets the light (common practice).
+    """
+    old, new = (_from_mean(cells_in(packed)) for packed in (before, now))
+    straight, turned = (sum(abs(a - b) for a, b in zip(way, new, strict=True)) for way in (old, old[::-1]))
+    return CELL.pack(*CELL.unpack(before)[::-1]) if turned < TURNED * straight else before
+
+
+def _from_mean(cells: Shares) -> Shares:
+    mean = sum(cells) / len(cells)
+    return tuple(value - mean for value in cells)
 
 
 @lru_cache(maxsize=4096)

@@ -10,7 +10,7 @@ are common practice: a cell is 42 mm square, four of them more than a leaf that 
 """
 
 from data.look import Look, LookKind, Urgency, day_name
-from data.looklist.places import COLUMNS, ROWS, lost_patch
+from data.looklist.places import COLUMNS, ROWS, as_now, lost_patch
 from data.looklist.view import View
 from data.sentence import Sentence
 
@@ -64,7 +64,7 @@ def _patch(view: View) -> Look | None:
     seen = [view.mine[day].cells for day in (earlier, before, *newest)]
     if not all(seen) or view.mine[before].coverage < FULL_ENOUGH:
         return None
-    now = (seen[2], seen[3])
+    now = (as_now(seen[2], seen[3]), seen[3])
     patch = set(lost_patch(seen[1], now, LEAST_LOST))
     if len(patch) >= LEAST_CELLS:  # and the day before that had it too
         patch &= set(lost_patch(seen[0], now, LEAST_LOST / 2))

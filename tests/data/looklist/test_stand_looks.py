@@ -8,7 +8,7 @@ import pytest
 
 from data.growing.conditions import Crop, Medium
 from data.look import Look, LookKind, Urgency
-from data.looklist.places import COLUMNS, ROWS, bare_share, lacks, lost_patch
+from data.looklist.places import COLUMNS, ROWS, as_now, bare_share, lacks, lost_patch
 from data.looklist.urgency import combined
 from data.numbers import TrayId
 from data.records import DayNumbers, EarlierDay, Tray
@@ -139,6 +139,44 @@ def test_a_dry_side_is_named_and_one_that_grows_is_for_today(name: str) -> None:
 
     stays = only(told(rack({day: {"cells": side(name, 70.0)} for day in (6, 7, 8)})))
     assert stays.urgency is Urgency.SOON
+
+
+def test_a_thin_side_of_a_tray_that_is_turned_every_day_is_told_where_it_is_now() -> None:
+    """Turned end for end so that all of it gets the light: left and right change places each day."""
+    turned = {7: side("left", 62.0), 8: side("right", 60.0)}
+
+    look = only(told(rack({day: {"cells": cells} for day, cells in turned.items()})))
+
+    assert look.what is LookKind.EDGE
+    assert look.sentence == "The right side is 30 points thinner than the middle (28 on 7 March)."
+
+
+def test_two_sides_that_are_thin_on_one_day_each_are_no_turned_tray() -> None:
+    """The far side one day, a side at its end the next: no turn brings one to where the other is."""
+    cells = {7: side("far", 60.0), 8: side("right", 60.0)}
+
+    assert told(rack({day: {"cells": one} for day, one in cells.items()})) == []
+
+
+def test_an_earlier_day_is_turned_round_only_where_that_fits_clearly_better() -> None:
+    left, right, whole = side("left", 60.0), side("right", 60.0), packed(even())
+
+    assert as_now(left, right) == right
+    assert as_now(left, left) == left
+    assert as_now(whole, right) == whole
+    both = packed(even(90.0, r0c0=20.0, r5c11=20.0))
+    assert as_now(both, both) == both
+
+
+def test_a_patch_that_went_is_told_on_a_tray_that_is_turned_every_day() -> None:
+    hole = packed(even(90.0, **{f"r{r}c{c}": 20.0 for r in (1, 2) for c in (2, 3, 4)}))
+    other = packed(even(90.0, **{f"r{r}c{c}": 20.0 for r in (3, 4) for c in (7, 8, 9)}))
+    whole = packed(even())
+    days = {5: whole, 6: whole, 7: hole, 8: other}
+
+    assert [one.what for one in vanished({day: {"cells": cells} for day, cells in days.items()})] == [
+        LookKind.VANISHED
+    ]
 
 
 def test_one_corner_that_is_far_thinner_than_the_edge_is_named_in_its_place() -> None:
