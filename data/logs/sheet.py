@@ -11,7 +11,7 @@ carries a `ReadAs`, and reading the file again with it gives the new sheet.
 
 import hashlib
 import re
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta, tzinfo
 
@@ -109,7 +109,7 @@ def read_log(
         lines=tuple(line for line, _ in table.rows[:SHOWN]),
         readings=rows.readings,
         bad=rows.bad,
-        notes=_notes(read_as, rows, dates, today),
+        notes=tuple(_notes(read_as, rows, dates, today)),
         questions=questions,
     )
 
@@ -187,39 +187,32 @@ def _dates(table: LogTable, read_as: ReadAs) -> list[tuple[str, str, str]]:
 
 def _notes(
     read_as: ReadAs, rows: RowsRead, dates: Sequence[tuple[str, str, str]], today: date
-) -> tuple[Sentence, ...]:
-    notes = []
+) -> Iterator[Sentence]:
+    """What was taken for granted, so that a person can say otherwise."""
     if read_as.date_order in {DateOrder.DMY, DateOrder.MDY} and len(possible_orders(dates)) > 1:
-        notes.append(
-            Sentence(
-                "Dates are read as {order}: so the days follow each other, and none lies ahead.",
-                order=str(read_as.date_order),
-            )
+        yield Sentence(
+            "Dates are read as {order}: so the days follow each other, and none lies ahead.",
+            order=str(read_as.date_order),
         )
-    if rows.carries_zone:
-        notes.append(Sentence("Each time says its zone; it is kept as the rack's clock shows it."))
-    elif read_as.zone is not None:
-        notes.append(
-            Sentence(
-                "Times are those of {zone}; they are kept as the rack's clock shows them.", zone=read_as.zone
-            )
-        )
-    elif rows.readings:
-        notes.append(Sentence("Times are taken as the rack's own clock shows them."))
-    if rows.noon:
-        notes.append(Sentence("There is no time of day: noon is taken."))
-    if rows.twice == 1:
-        notes.append(Sentence("1 reading lies in the hour that came twice when the clocks were set back."))
-    elif rows.twice:
-        notes.append(
-            Sentence(
-                "{count} readings lie in the hour that came twice when the clocks were set back.",
-                count=rows.twice,
-            )
-        )
+    yield from _clock_notes(read_as.zone, rows)
     last = max((one.at for one in rows.readings), default=None)
     if last is not None and last.date() > today + timedelta(days=1):
-        notes.append(
-            Sentence("Readings go on until {last:%d %B %Y}: is the clock of the logger right?", last=last)
+        yield Sentence("Readings go on until {last:%d %B %Y}: is the clock of the logger right?", last=last)
+
+
+def _clock_notes(zone: str | None, rows: RowsRead) -> Iterator[Sentence]:
+    if rows.carries_zone:
+        yield Sentence("Each time says its zone; it is kept as the rack's clock shows it.")
+    elif zone is not None:
+        yield Sentence("Times are those of {zone}; they are kept as the rack's clock shows them.", zone=zone)
+    elif rows.readings:
+        yield Sentence("Times are taken as the rack's own clock shows them.")
+    if rows.noon:
+        yield Sentence("There is no time of day: noon is taken.")
+    if rows.twice == 1:
+        yield Sentence("1 reading lies in the hour that came twice when the clocks were set back.")
+    elif rows.twice:
+        yield Sentence(
+            "{count} readings lie in the hour that came twice when the clocks were set back.",
+            count=rows.twice,
         )
-    return tuple(notes)

@@ -75,15 +75,15 @@ class MediaDrawing:
             canvas.line(QPointF(x, plot.top()), QPointF(x, plot.bottom()), canvas.tokens.ink, 1.0, dash=2)
         for line in self._lines:
             self._draw_line(canvas, line, [place(p.day, p.share) for p in line.points])
-        ends = [place(line.points[-1].day, line.points[-1].share).y() for line in self._lines]
-        heights = spread_labels(ends, canvas.line_height, plot.top(), plot.bottom())
-        for y, line in zip(heights, self._lines, strict=True):
-            box = QRectF(
-                place(line.points[-1].day, 0).x() + Space.S,
-                y - canvas.line_height / 2,
-                names - Space.S,
-                canvas.line_height,
-            )
+        ends = [place(line.points[-1].day, line.points[-1].share) for line in self._lines]
+        self._draw_names(canvas, plot, ends, names - Space.S)
+
+    def _draw_names(self, canvas: Canvas, plot: QRectF, ends: Sequence[QPointF], width: float) -> None:
+        """Each beside the end of its line, and none over another."""
+        high = canvas.line_height
+        middles = spread_labels([end.y() for end in ends], high, plot.top(), plot.bottom())
+        for line, end, middle in zip(self._lines, ends, middles, strict=True):
+            box = QRectF(end.x() + Space.S, middle - high / 2, width, high)
             canvas.text(line.treatment, box, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
 
     def _draw_axes(self, canvas: Canvas, plot: QRectF, first: int, last: int) -> None:

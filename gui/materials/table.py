@@ -10,6 +10,7 @@ from PySide6.QtGui import QFont, QFontMetrics, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableWidget, QTableWidgetItem, QWidget
 
 from data.materials.reading import MaterialReading
+from data.materials.table import Table
 from gui.language.plainhint import plain_hint
 from gui.language.spoken import spoken
 from gui.materials.cellpainter import WORDS, CellPainter
@@ -73,27 +74,22 @@ class MaterialTable(QTableWidget):
         for at in range(len(self._names)):
             self.setHorizontalHeaderItem(at, QTableWidgetItem())
         for number, line in enumerate(self._lines):
-            head = QTableWidgetItem()
-            if line.row is None:
-                font = QFont(self.font())
-                font.setBold(True)
-                head.setFont(font)
-            self.setVerticalHeaderItem(number, head)
+            self.setVerticalHeaderItem(number, self._head(line))
             for at, medium in enumerate(table.media):
-                item = QTableWidgetItem()
-                if line.row is None:
-                    item.setFlags(Qt.ItemFlag.NoItemFlags)
-                else:
-                    words = cell_words(line.row, medium, table.cell(line.row.key, medium))
-                    item.setData(WORDS, words)
-                    item.setData(Qt.ItemDataRole.AccessibleTextRole, words.spoken)
-                    item.setToolTip(plain_hint(words.spoken))
-                self.setItem(number, at, item)
+                self.setItem(number, at, _item(line, table, medium))
         self.fit()
         if table.media:
             self.setCurrentCell(max(row, 1), min(max(column, 0), len(table.media) - 1))
         self.blockSignals(False)
         self._moved()
+
+    def _head(self, line: Line) -> QTableWidgetItem:
+        head = QTableWidgetItem()
+        if line.row is None:
+            font = QFont(self.font())
+            font.setBold(True)
+            head.setFont(font)
+        return head
 
     def _row_words(self, line: Line) -> str:
         if line.row is None:
@@ -147,3 +143,15 @@ class MaterialTable(QTableWidget):
         """Go to a cell."""
         number = next(n for n, line in enumerate(self._lines) if line.row is not None and line.row.key == row)
         self.setCurrentCell(number, self._media.index(medium))
+
+
+def _item(line: Line, table: Table, medium: str) -> QTableWidgetItem:
+    item = QTableWidgetItem()
+    if line.row is None:
+        item.setFlags(Qt.ItemFlag.NoItemFlags)
+    else:
+        words = cell_words(line.row, medium, table.cell(line.row.key, medium))
+        item.setData(WORDS, words)
+        item.setData(Qt.ItemDataRole.AccessibleTextRole, words.spoken)
+        item.setToolTip(plain_hint(words.spoken))
+    return item

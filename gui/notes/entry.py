@@ -43,15 +43,7 @@ class NoteEntry(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._now = datetime.now()
-        row = Flow()
-        self.what = QComboBox(self)
-        self.what.setAccessibleName(self.tr("What is noted"))
-        for reading in READINGS:
-            self.what.addItem(kind_words(reading), reading)
-        self.what.insertSeparator(self.what.count())
-        for event in EVENTS:
-            self.what.addItem(event_words(event), event)
-        self.what.currentIndexChanged.connect(self._fit_to_kind)
+        self.what = self._make_what()
         self.value = QLineEdit(self)
         self.value.setAccessibleName(self.tr("How much"))
         self.value.setFixedWidth(10 * self.fontMetrics().averageCharWidth() + Space.XL)
@@ -66,19 +58,34 @@ class NoteEntry(QWidget):
         self.add.setToolTip(self.tr("Keep it in the book (Enter); Ctrl+Z takes it back"))
         self._bounce = Bounce()
         self.add.clicked.connect(self._bounce.once(self._add))
+        self.said = wrapped("", self)
+        self.said.hide()
+        self._lay_out()
+        self._fit_to_kind()
+
+    def _make_what(self) -> QComboBox:
+        made = QComboBox(self)
+        made.setAccessibleName(self.tr("What is noted"))
+        for reading in READINGS:
+            made.addItem(kind_words(reading), reading)
+        made.insertSeparator(made.count())
+        for event in EVENTS:
+            made.addItem(event_words(event), event)
+        made.currentIndexChanged.connect(self._fit_to_kind)
+        return made
+
+    def _lay_out(self) -> None:
         set_role(self.add, "rack-main")
         for field in (self.what, self.value, self.at, self.note):
             set_role(field, "rack")
+        row = Flow()
         for part in (self.what, self.value, self.unit, self.at, self.note, self.add):
             row.addWidget(part)
-        self.said = wrapped("", self)
-        self.said.hide()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(Space.XS)
         column.addLayout(row)
         column.addWidget(self.said)
-        self._fit_to_kind()
 
     def stops(self) -> list[QWidget]:
         """What Tab comes by, in reading order."""

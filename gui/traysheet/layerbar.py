@@ -28,40 +28,35 @@ class LayerBar(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.photo = self._make_photo()
+        self.layers = {layer: self._make_layer(layer, number) for number, layer in enumerate(Layer, start=1)}
         row = Flow(self)
-        self.photo = QPushButton(self.tr("Photo"), self)
-        self.photo.setToolTip(
-            self.tr("The photo as it was taken, instead of the view from straight above (V)")
-        )
-        self.photo.setIcon(_photo_icon())
-        self.photo.setCheckable(True)
-        self.photo.toggled.connect(self.photo_wanted)
-        row.addWidget(self.photo)
-        words = {
-            Layer.CANOPY: self.tr("Canopy"),
-            Layer.GAPS: self.tr("Gaps"),
-            Layer.CELLS: self.tr("Cells"),
-            Layer.SUSPECTS: self.tr("Suspects"),
-        }
-        about = {
-            Layer.CANOPY: self.tr("Outline of the canopy"),
-            Layer.GAPS: self.tr("Bare pieces of at least 4 cm², hatched"),
-            Layer.CELLS: self.tr("Coverage of each cell in %"),
-            Layer.SUSPECTS: self.tr("Rings around what may be mold"),
-        }
-        self.layers: dict[Layer, QPushButton] = {}
-        for number, layer in enumerate(Layer, start=1):
-            button = QPushButton(words[layer], self)
-            button.setCheckable(True)
-            button.setIcon(_swatch(layer))
-            button.setToolTip(self.tr("{what} ({key}; Space: all)").format(what=about[layer], key=number))
-            button.setProperty("layer", str(layer))
-            button.clicked.connect(self._clicked)
-            self.layers[layer] = button
-            row.addWidget(button)
         for button in (self.photo, *self.layers.values()):
+            button.setCheckable(True)
             button.setIconSize(QSize(22, 16))
             set_role(button, "switch")
+            row.addWidget(button)
+
+    def _make_photo(self) -> QPushButton:
+        made = QPushButton(self.tr("Photo"), self)
+        made.setToolTip(self.tr("The photo as it was taken, instead of the view from straight above (V)"))
+        made.setIcon(_photo_icon())
+        made.toggled.connect(self.photo_wanted)
+        return made
+
+    def _make_layer(self, layer: Layer, key: int) -> QPushButton:
+        words, about = {
+            Layer.CANOPY: (self.tr("Canopy"), self.tr("Outline of the canopy")),
+            Layer.GAPS: (self.tr("Gaps"), self.tr("Bare pieces of at least 4 cm², hatched")),
+            Layer.CELLS: (self.tr("Cells"), self.tr("Coverage of each cell in %")),
+            Layer.SUSPECTS: (self.tr("Suspects"), self.tr("Rings around what may be mold")),
+        }[layer]
+        made = QPushButton(words, self)
+        made.setIcon(_swatch(layer))
+        made.setToolTip(self.tr("{what} ({key}; Space: all)").format(what=about, key=key))
+        made.setProperty("layer", str(layer))
+        made.clicked.connect(self._clicked)
+        return made
 
     def show_layers(self, shown: frozenset[Layer]) -> None:
         """Press the buttons of these layers."""
