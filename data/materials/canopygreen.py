@@ -29,7 +29,7 @@ GREEN = Row(
     "green",
     Group.FEED,
     Sentence("Green of the canopy (dark green index x 100; less is paler)"),
-    "",
+    "points",
     "note",
     1,
 )

@@ -35,7 +35,7 @@ class AfterTheEnd(QWidget):
         self.line = QuickLine(tuple, self)
         self.line.kind.setCurrentIndex(KINDS.index(ReadingKind.LABOUR))
         column = QVBoxLayout(self)
-        column.setContentsMargins(Space.M, 0, Space.M, Space.M)
+        column.setContentsMargins(Space.L, 0, Space.L, Space.M)
         column.addWidget(wrapped(words, self, "soft"))
         column.addWidget(self.line)
         self.hide()
