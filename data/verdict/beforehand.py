@@ -38,25 +38,10 @@ def beforehand(
     fixed: bool,
     day_fixed: bool,
     margin_said: MarginSaid | None = None,
-) -> tuple[Sentence, ...]:
-    """What was fixed before sowing and what was not; what was changed later of all that decides an answer."""
-    return (
-        *_beforehand(versions, measure, verdict, day, fixed, day_fixed),
-        *(() if margin_said is None else (_said_words(margin_said, measure),)),
-        *_terms_changes(versions, measure.kind, crop),
-    )
-
-
-def _beforehand(
-    versions: Sequence[KeptPlan],
-    measure: Measure,
-    verdict: Verdict,
-    day: int | None,
-    fixed: bool,
-    day_fixed: bool,
 ) -> Iterator[Sentence]:
+    """What was fixed before sowing and what was not; what was changed later of all that decides an answer."""
     yield from _trusted(versions, verdict)
-    yield from _margin_taken(measure, verdict, fixed)
+    yield from _margin_taken(measure, verdict, fixed=fixed)
     if measure.kind is MeasureKind.SCORE and day is not None and not day_fixed:
         yield Sentence(
             "No day was fixed before sowing; day {day} was taken, on which most trays have a photo.", day=day
@@ -64,6 +49,9 @@ def _beforehand(
     if versions:
         yield from _of_the_plan(versions[-1].plan, measure.kind)
     yield from _changes(versions, measure.kind)
+    if margin_said is not None:
+        yield _said_words(margin_said, measure)
+    yield from _terms_changes(versions, measure.kind, crop)
 
 
 def _trusted(versions: Sequence[KeptPlan], verdict: Verdict) -> Iterator[Sentence]:
@@ -79,7 +67,7 @@ def _trusted(versions: Sequence[KeptPlan], verdict: Verdict) -> Iterator[Sentenc
         )
 
 
-def _margin_taken(measure: Measure, verdict: Verdict, fixed: bool) -> Iterator[Sentence]:
+def _margin_taken(measure: Measure, verdict: Verdict, *, fixed: bool) -> Iterator[Sentence]:
     if not fixed:
         yield Sentence(
             "No margin was set before sowing; the usual {margin} was taken.",

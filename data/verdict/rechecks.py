@@ -32,7 +32,7 @@ def rechecks(
     other_height: Container[str] = (),
     other_area: Iterable[tuple[str, Sequence[Measured]]] = (),
     other_method: Iterable[tuple[str, Sequence[Measured]]] = (),
-) -> tuple[Otherwise, ...]:
+) -> Iterator[Otherwise]:
     """Ask again.
 
     Parameters
@@ -43,20 +43,7 @@ def rechecks(
     other_method : the same trays by another version of the method.
     """
     if verdict.so_far or not any(line.outcome for line in verdict.compared):
-        return ()
-    return tuple(_asked(verdict, table, by_shelf, moldy, shift, other_height, other_area, other_method))
-
-
-def _asked(
-    verdict: Verdict,
-    table: Sequence[Measured],
-    by_shelf: bool,
-    moldy: Container[str],
-    shift: float,
-    other_height: Container[str],
-    other_area: Iterable[tuple[str, Sequence[Measured]]],
-    other_method: Iterable[tuple[str, Sequence[Measured]]],
-) -> Iterator[Otherwise]:
+        return
     again = reader_of(verdict, by_shelf=by_shelf)
     if verdict.error_from is ErrorFrom.ALL_MEDIA:
         own = reader_of(verdict, own_trays=True)

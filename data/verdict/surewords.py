@@ -5,7 +5,7 @@ Out   `Sentence`s
 Not   asking (`rechecks.py`), the sentence of a medium (`words.py`)
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping
 
 from data.sentence import Sentence
 from data.verdict import Verdict
@@ -20,7 +20,7 @@ NO_BLOCK = "–"  # of trays of which none is noted
 CAMERA_MATTERS = 0.2  # of the standard error, from which its share is worth a word
 
 
-def otherwise_words(otherwise: Sequence[Otherwise], scale: Scale) -> tuple[Sentence, ...]:
+def otherwise_words(otherwise: Iterable[Otherwise], scale: Scale) -> tuple[Sentence, ...]:
     """One line for each question and medium."""
     return tuple(_otherwise(one, scale) for one in otherwise)
 

@@ -171,7 +171,7 @@ class _Answers(TrialReading):
         """What the same trays say where it is asked otherwise."""
         treated, photos, areas = read.treated, read.photos, mold_areas(self.words)
         inner = photos.counted is CountedOf.INNER
-        return rechecks(
+        asked = rechecks(
             verdict,
             read.table,
             by_shelf=self.by_shelf(),
@@ -181,6 +181,7 @@ class _Answers(TrialReading):
             other_area=self._by_other_area(treated, photos),
             other_method=self._by_other_method(treated, photos),
         )
+        return tuple(asked)
 
     def _compared(self, read: Reading, measure: Measure) -> Verdict:
         trusted, margin = self.trusted or "", measure.margin

@@ -119,6 +119,22 @@ class Patch:
     white: bool = False
 
 
+STAND = {
+    "pale": 5.0, "red": 0.0, "uniformity": 88.0, "low_quarter": 80.0, "variation": 12.0, "clumping": 0.1,
+    "edge_deficit": 3.0, "gradient_x": 0.5, "gradient_y": -0.5, "gap_share": 1.5, "bed_uniformity": 88.0,
+    "gaps": (SimpleNamespace(x_mm=30.0, y_mm=40.0, area_cm2=5.0, outline_mm=((25.0, 35.0), (35.0, 45.0))),),
+    "reasons": {},
+}  # fmt: skip
+COLOUR = {
+    "lightness": 45.0, "a": -20.0, "b": 25.0, "chroma": 32.0, "hue": 128.7, "dark_green": 0.5,
+    "dark_green_clipped": 0.0, "spread": None, "reasons": {"spread": Reason.NO_CANOPY},
+}  # fmt: skip
+LIGHT = {
+    "exposure": 52.0, "clipped_pct": 0.1, "dark_pct": 0.2, "glare_pct": 0.0, "sharpness": 300.0,
+    "blur_mm": 0.6, "cast": None, "reasons": {}, "corrected_by": "patch",
+}  # fmt: skip
+
+
 def a_score(
     coverage: float = 55.0,
     *,
@@ -130,54 +146,17 @@ def a_score(
 ) -> Any:
     """Everything that the vision room tells of one photo, with the names that it uses."""
     cells = tuple(tuple(coverage for _ in range(12)) for _ in range(6))
-    ordinary = {
-        "coverage": coverage,
-        "green": coverage - 5,
-        "pale": 5.0,
-        "red": 0.0,
-        "cells": cells,
-        "uniformity": 88.0,
-        "low_quarter": 80.0,
-        "variation": 12.0,
-        "clumping": 0.1,
-        "edge_deficit": 3.0,
-        "gradient_x": 0.5,
-        "gradient_y": -0.5,
-        "gap_share": 1.5,
-        "bed_share": coverage,  # all of the inner area is bed, where a test says nothing else
-        "bed_uniformity": 88.0,
+    ordinary = STAND | {"coverage": coverage, "green": coverage - 5, "cells": cells}
+    ordinary |= {
+        "bed_share": coverage,
         "bed_cells": cells,
-        "gaps": (
-            SimpleNamespace(x_mm=30.0, y_mm=40.0, area_cm2=5.0, outline_mm=((25.0, 35.0), (35.0, 45.0))),
-        ),
-        "reasons": {},
-    }
+    }  # where a test says nothing else
     return SimpleNamespace(
         coverage_sd=1.5,
         inner_mm=(508.0, 254.0),
         stand=SimpleNamespace(**(ordinary | stand)),
-        colour=SimpleNamespace(
-            lightness=45.0,
-            a=-20.0,
-            b=25.0,
-            chroma=32.0,
-            hue=128.7,
-            dark_green=0.5,
-            dark_green_clipped=0.0,
-            spread=None,
-            reasons={"spread": Reason.NO_CANOPY},
-        ),
-        light=SimpleNamespace(
-            exposure=52.0,
-            clipped_pct=0.1,
-            dark_pct=0.2,
-            glare_pct=0.0,
-            sharpness=300.0,
-            blur_mm=0.6,
-            cast=None,
-            reasons={},
-            corrected_by="patch",
-        ),
+        colour=SimpleNamespace(**COLOUR),
+        light=SimpleNamespace(**LIGHT),
         corners=SimpleNamespace(
             points=((10.0, 10.0), (1000.5, 12.0), (1001.0, 500.0), (9.0, 498.0)),
             found_by=found_by,
