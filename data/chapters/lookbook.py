@@ -9,7 +9,6 @@ import sqlite3
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from datetime import date, datetime, time, timedelta
-from typing import TYPE_CHECKING
 
 from data.chapters.changes import Changes
 from data.chapters.gone import gone_why
@@ -28,9 +27,6 @@ from data.tables.lookrows import PastLook, answer_of, earlier_day_of, numbers_of
 from data.tables.noterows import crop_of, medium_of
 from data.tables.rows import time_text
 from data.watch import Morning
-
-if TYPE_CHECKING:
-    from sqlite_utils import Database
 
 __all__ = ["LookBook"]
 
@@ -172,26 +168,25 @@ class LookBook(Changes):
         gone += [row for key, row in found.items() if key not in rows]
         if not news and not gone:
             return
-        with self.writing() as db:
+        with self._block() as session:
             for row in gone:
                 why = {"gone_on": today, "gone_why": str(gone_why(row, morning))}
-                db.table("look_entry").update(row["id"], why)
+                session.connection.execute(lookrows.ENTRY_GOES, why | {"id": row["id"]})
             for look in news:
-                self._keep_entry(db, look, rows.get((look.tray_id, str(look.what))), today)
+                self._keep_entry(session.connection, look, rows.get((look.tray_id, str(look.what))), today)
 
-    def _keep_entry(self, db: "Database", look: Look, row: sqlite3.Row | None, today: str) -> None:
+    def _keep_entry(self, db: sqlite3.Connection, look: Look, row: sqlite3.Row | None, today: str) -> None:
         """Note one reason, in `row` where that is its open entry."""
-        table = db.table("look_entry")
-        said = {"urgency": int(look.urgency), "sentence": str(look.sentence), "last_on": today}
+        said = {"urgency": int(look.urgency), "sentence": str(look.sentence), "today": today}
         if row is not None:
-            table.update(row["id"], said)
+            db.execute(lookrows.ENTRY_GOES_ON, said | {"id": row["id"]})
             return
         key = {"tray": int(look.tray_id), "what": str(look.what), "since": look.since.isoformat()}
         old = self._row(lookrows.SAME_ENTRY, **key)
         if old is None:
-            table.insert(key | said | {"first_on": today})
+            db.execute(lookrows.NEW_ENTRY, key | said)
         else:
-            table.update(old["id"], said | {"gone_on": None, "gone_why": ""})
+            db.execute(lookrows.ENTRY_GOES_ON, said | {"id": old["id"]})
 
     def look_history(self, tray_id: TrayId | None = None, trial: str | None = None) -> tuple[PastLook, ...]:
         """What stood on the look list, of one tray, of one trial or of all, newest first."""

@@ -4,8 +4,9 @@ In    a folder
 Out   a connection for each thread, `writing()`, backups; the world's errors as `BookError`
 Not   one connection (`session.py`), trays and photos (`reader.py`, `book.py`), tables (`schema.py`)
 
-Reading needs `sqlite3` alone; `sqlite_utils` comes in with the first writing, so that a window can show its
-look list before. One store may be used from many threads: each has its own connection; readers never wait.
+Reading needs `sqlite3` alone, and so does what the first look list of a day writes, its own history;
+`sqlite_utils` comes in with whatever else is written, so that a window can show that list before. One store
+may be used from many threads: each has its own connection; readers never wait.
 """
 
 import contextlib
@@ -215,15 +216,21 @@ class Store:
     @contextmanager
     def writing(self) -> Iterator["Database"]:
         """Everything inside is kept together, or nothing is; blocks may nest."""
+        with self._block() as session:
+            yield session.face
+
+    @contextmanager
+    def _block(self) -> Iterator[Session]:
+        """The same for named statements, which need no `sqlite_utils`."""
         with self._using() as session:
             connection = session.connection
             if connection.in_transaction:
                 with session.face.atomic():
-                    yield session.face
+                    yield session
                 return
             connection.execute(queries.BEGIN)
             try:
-                yield session.face
+                yield session
                 connection.commit()
             except BaseException:
                 if connection.in_transaction:

@@ -22,8 +22,9 @@ from data.records import DayNumbers, EarlierDay
 from data.tables.rows import doubts_of, reason_of
 
 __all__ = [
-    "ANSWERS", "ANSWERS_OF_TRAY", "CUT", "EARLIER", "FORGET_ENTRIES", "NOTED", "NUMBERS", "OPEN_ENTRIES",
-    "PAST", "SAME_ENTRY", "WATERED", "PastLook", "answer_of", "earlier_day_of", "numbers_of", "past_look_of",
+    "ANSWERS", "ANSWERS_OF_TRAY", "CUT", "EARLIER", "ENTRY_GOES", "ENTRY_GOES_ON", "FORGET_ENTRIES",
+    "NEW_ENTRY", "NOTED", "NUMBERS", "OPEN_ENTRIES", "PAST", "SAME_ENTRY", "WATERED", "PastLook", "answer_of",
+    "earlier_day_of", "numbers_of", "past_look_of",
 ]  # fmt: skip
 
 EARLIER_TRAYS = 8
@@ -92,6 +93,16 @@ ENTRY = """
 """
 OPEN_ENTRIES = ENTRY + " WHERE e.gone_on IS NULL"
 SAME_ENTRY = "SELECT id FROM look_entry WHERE tray = :tray AND what = :what AND since = :since"
+NEW_ENTRY = """
+    INSERT INTO look_entry (tray, what, since, urgency, sentence, first_on, last_on)
+    VALUES (:tray, :what, :since, :urgency, :sentence, :today, :today)
+"""
+ENTRY_GOES_ON = """
+    UPDATE look_entry
+       SET urgency = :urgency, sentence = :sentence, last_on = :today, gone_on = NULL, gone_why = ''
+     WHERE id = :id
+"""
+ENTRY_GOES = "UPDATE look_entry SET gone_on = :gone_on, gone_why = :gone_why WHERE id = :id"
 # what the list itself has noted of trays that a person takes back
 FORGET_ENTRIES = "DELETE FROM look_entry WHERE tray BETWEEN :first AND :last"
 PAST = (

@@ -1,5 +1,7 @@
 """Answers to the look list are kept with a way back; what stood on it stays readable, with why it went."""
 
+import subprocess
+import sys
 from collections import defaultdict
 from datetime import date, datetime, timedelta
 from pathlib import Path
@@ -18,6 +20,8 @@ from data.sentence import Sentence
 from data.tables import lookrows
 from data.watch import read_looks
 from tests.data.builders import a_note, a_tray, bring
+
+ROOT = Path(__file__).resolve().parents[3]
 
 
 def photograph(
@@ -221,6 +225,40 @@ def test_what_comes_back_is_opened_again(lagging: Book, phone: Path) -> None:
     read_looks(lagging)
 
     assert [past.gone_on for past in lagging.look_history()] == [None, date(2026, 3, 9)]
+
+
+def test_the_first_list_of_a_day_is_read_and_noted_before_anything_heavy_is_loaded(lagging: Book) -> None:
+    lagging.close()
+    asked = f"""
+import sys
+from pathlib import Path
+from data.book import Book
+from data.watch import read_looks
+book = Book.open(Path({str(lagging.folder)!r}))
+looks = read_looks(book)
+heavy = [name for name in ("sqlite_utils", "numpy", "click") if name in sys.modules]
+print([look.code for look in looks], [past.code for past in book.look_history()], heavy)
+"""
+    done = subprocess.run(
+        [sys.executable, "-c", asked], cwd=ROOT, capture_output=True, text=True, check=True, timeout=60
+    )
+    assert done.stdout.strip() == "['A1'] ['A1'] []"
+
+
+def test_a_list_that_is_read_while_something_is_written_is_kept_or_lost_with_it(lagging: Book) -> None:
+    def read_and_fail() -> None:
+        with lagging.writing():
+            read_looks(lagging)
+            assert len(lagging.look_history()) == 1
+            raise RuntimeError
+
+    with pytest.raises(RuntimeError):
+        read_and_fail()
+    assert lagging.look_history() == ()
+
+    with lagging.writing():
+        read_looks(lagging)
+    assert len(lagging.look_history()) == 1
 
 
 def test_a_book_that_cannot_be_written_still_shows_its_list(
