@@ -139,11 +139,12 @@ def unequal_chance(fit: BlockFit) -> float | None:
 def is_uneven(design: Design) -> bool:
     """Whether one spread would err badly should spreads differ: few trays of a medium beside many.
 
-    A medium of one tray gets no answer, and takes no sureness from the others'.
+    A medium of one tray gets no answer, and takes no sureness from the others'; where there is an error to
+    measure by, at least one medium has more.
     """
     trays = design.counts.sum(axis=0)
     several = trays[trays > 1]
-    return bool(len(several) and several.max() >= UNEVEN * several.min())
+    return bool(several.max() >= UNEVEN * several.min())
 
 
 def _freedom(design: Design) -> Floats:
