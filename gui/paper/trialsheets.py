@@ -163,18 +163,20 @@ def _in_two(text: str, width: float, least: float) -> tuple[list[str], float]:
 def reading_pages(plan: Plan, places: Sequence[Place], paper: Paper) -> tuple[Page, ...]:
     """A blank sheet a block, for what no photo sees."""
     columns = (
-        Column(title=translate("TrialSheets", "tray"), share=15),
+        Column(title=translate("TrialSheets", "tray"), share=12),
         Column(title=translate("TrialSheets", "weight (g)"), share=12),
         Column(title=translate("TrialSheets", "water given (ml)"), share=12),
         Column(title=translate("TrialSheets", "height (mm)"), share=12),
         Column(title=translate("TrialSheets", "fresh mass (g)"), share=12),
+        Column(title=translate("TrialSheets", "cut (1-5)"), share=10),
+        Column(title=translate("TrialSheets", "slid (0/1)"), share=13),
         Column(title=translate("TrialSheets", "eye score (0-100)"), share=12),
-        Column(title=translate("TrialSheets", "what you saw"), share=30),
+        Column(title=translate("TrialSheets", "what you saw"), share=21),
     )
     above = translate("TrialSheets", "Day and time: ____________________     Who: ____________________")
     pages: list[Page] = []
     for block, there in _by_block(places):
-        rows = [(place.code, *[""] * 6) for place in there]
+        rows = [(place.code, *[""] * (len(columns) - 1)) for place in there]
         title = translate("TrialSheets", "Readings, {block}").format(block=spoken(block))
         pages += table_pages(title, columns, rows, paper, note=plan.trial, above=above, least_mm=10.0)
     return tuple(pages)

@@ -12012,6 +12012,14 @@ bewährt</translation>
             <translation>Frischmasse (g)</translation>
         </message>
         <message>
+            <source>cut (1-5)</source>
+            <translation>Schnitt (1-5)</translation>
+        </message>
+        <message>
+            <source>slid (0/1)</source>
+            <translation>verrutscht (0/1)</translation>
+        </message>
+        <message>
             <source>eye score (0-100)</source>
             <translation>Note (0-100)</translation>
         </message>

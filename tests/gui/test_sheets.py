@@ -316,6 +316,7 @@ def test_the_reading_sheet_does_not_tell_the_medium(tmp_path: Path, qapp: QAppli
     text = "".join(page.get_textpage().get_text_range() for page in document)
     document.close()
     assert "A1" in text
+    assert all(words in " ".join(text.split()) for words in ("fresh mass (g)", "cut (1-5)", "slid (0/1)"))
     assert not any(treatment.name in text for treatment in plan.treatments)
 
 
