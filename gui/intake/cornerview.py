@@ -2,7 +2,7 @@
 
 In    a picture; four corners, px of it
 Out   `moved` with all four at every change
-Not   what the corners are for (`corners.py`)
+Not   what the corners are for (`corners.py`), how they are painted (`cornerpaint.py`)
 
 Tab goes to the next corner, arrows move it by one pixel of the photo, with Shift by ten; Ctrl+Z takes a move
 back, Ctrl+Shift+Z does it again. While a corner is held, a lens beside the finger shows its place enlarged.
@@ -12,32 +12,19 @@ corner lies there, or by one step back from the whole photo.
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, Signal
-from PySide6.QtGui import (
-    QColor,
-    QFocusEvent,
-    QKeyEvent,
-    QKeySequence,
-    QMouseEvent,
-    QPainter,
-    QPainterPath,
-    QPen,
-    QPolygonF,
-)
+from PySide6.QtCore import QEvent, QPointF, Qt, Signal
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QKeySequence, QMouseEvent, QPainter
 from PySide6.QtWidgets import QWidget
 
-from gui.photo.mips import Mips, level_for
+from gui.intake.cornerpaint import Quad, loupe_beside, paint_frame, paint_handle, paint_loupe
+from gui.photo.mips import level_for
 from gui.pictures import ARROWS, PictureView
-from gui.style.palette import RACK_TARGET, tokens_now
+from gui.style.palette import RACK_TARGET
 
 __all__ = ["CornerView", "Quad"]
 
-Quad = tuple[tuple[float, float], ...]  # four points (x, y), px of the upright photo
-
 REACH = RACK_TARGET / 2  # window pixels around a corner that take hold of it
-LOUPE = 76.0  # radius of the loupe, window pixels
 LOUPE_TIMES = 4.0  # the loupe enlarges what the window shows
-LIGHT, DARK = QColor("#F0E442"), QColor(12, 16, 14, 225)
 MOST_MOVES = 200
 OUTSIDE = 0.25  # of the photo's width: so far beyond its edge a corner may lie
 SPARE = 0.06  # of it: room beyond the outermost corner
@@ -275,75 +262,12 @@ class CornerView(PictureView):
             return
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
         places = [QPointF(*self.view.to_window(*corner)) for corner in self.corners]
-        self._paint_frame(painter, places)
+        paint_frame(painter, places)
         for number, place in enumerate(places):
-            self._paint_handle(painter, place, number)
+            chosen = number == self.chosen and (self.hasFocus() or self._held is not None)
+            paint_handle(painter, place, REACH - 3, chosen=chosen)
         if self._held is not None and self.mips is not None:
-            self._paint_loupe(painter, self.mips, places[self.chosen])
-
-    def _paint_frame(self, painter: QPainter, places: list[QPointF]) -> None:
-        """The edge, and the lines that cut the tray in halves (in the picture, straight between middles)."""
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        frame = QPolygonF(places)
-        for pen in (QPen(DARK, 4.0), QPen(LIGHT, 2.0)):
-            painter.setPen(pen)
-            painter.drawPolygon(frame)
-        middles = [(places[k] + places[(k + 1) % 4]) / 2 for k in range(4)]
-        for pen in (QPen(DARK, 2.5), QPen(LIGHT, 1.0, Qt.PenStyle.DashLine)):
-            painter.setPen(pen)
-            painter.drawLine(middles[0], middles[2])
-            painter.drawLine(middles[1], middles[3])
-
-    def _paint_handle(self, painter: QPainter, place: QPointF, number: int) -> None:
-        """A ring that leaves the corner itself free, with a cross in it; the chosen one is thicker."""
-        chosen = number == self.chosen and (self.hasFocus() or self._held is not None)
-        painter.setBrush(QColor(255, 255, 255, 40))
-        radius = REACH - 3
-        width = 4.0 if chosen else 2.0
-        for pen in (QPen(DARK, width + 2.5), QPen(LIGHT, width)):
-            painter.setPen(pen)
-            painter.drawEllipse(place, radius, radius)
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-        for pen in (QPen(DARK, 3.0), QPen(LIGHT, 1.0)):
-            painter.setPen(pen)
-            painter.drawLine(place - QPointF(7, 0), place + QPointF(7, 0))
-            painter.drawLine(place - QPointF(0, 7), place + QPointF(0, 7))
-
-    def _paint_loupe(self, painter: QPainter, mips: Mips, place: QPointF) -> None:
-        """What lies under the finger, enlarged, beside the finger and never outside the window."""
-        away = LOUPE + REACH + 10
-        x = place.x() + (away if place.x() < self.width() / 2 else -away)
-        y = place.y() + (away if place.y() < self.height() / 2 else -away)
-        middle = QPointF(
-            min(self.width() - LOUPE - 4, max(LOUPE + 4, x)),
-            min(self.height() - LOUPE - 4, max(LOUPE + 4, y)),
-        )
-        box = QRectF(middle.x() - LOUPE, middle.y() - LOUPE, 2 * LOUPE, 2 * LOUPE)
-        zoom = max(1.0, self.view.zoom * LOUPE_TIMES)
-        image = mips.levels[level_for(zoom * self.devicePixelRatioF(), len(mips.levels))]
-        shrunk = image.width() / mips.size[0]
-        corner_x, corner_y = self.corners[self.chosen]
-        half = LOUPE / zoom
-        source = QRectF(
-            (corner_x - half) * shrunk, (corner_y - half) * shrunk, 2 * half * shrunk, 2 * half * shrunk
-        )
-        painter.save()
-        lens = QPainterPath()
-        lens.addEllipse(box)
-        painter.setClipPath(lens)
-        painter.fillRect(box, QColor(tokens_now().ground))
-        painter.drawImage(box, image, source)
-        self._paint_frame_in_loupe(painter, box.center(), zoom)
-        painter.restore()
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        for pen in (QPen(DARK, 5.0), QPen(QColor("#FFFFFF"), 2.0)):
-            painter.setPen(pen)
-            painter.drawEllipse(box)
-
-    def _paint_frame_in_loupe(self, painter: QPainter, middle: QPointF, zoom: float) -> None:
-        here = QPointF(*self.corners[self.chosen])
-        for other in (self.corners[self.chosen - 1], self.corners[(self.chosen + 1) % 4]):
-            end = middle + (QPointF(*other) - here) * zoom
-            for pen in (QPen(DARK, 3.0), QPen(LIGHT, 1.2)):
-                painter.setPen(pen)
-                painter.drawLine(middle, end)
+            zoom = max(1.0, self.view.zoom * LOUPE_TIMES)
+            level = level_for(zoom * self.devicePixelRatioF(), len(self.mips.levels))
+            middle = loupe_beside(places[self.chosen], self.size(), REACH)
+            paint_loupe(painter, self.mips, level, middle, zoom, self.corners, self.chosen)
