@@ -63,8 +63,7 @@ class _Comparison:
     def __init__(self, asked: Asked, table: Sequence[Measured]) -> None:
         self.asked, self.table = asked, table
         units, self.of_shelves = what_repeats(table)
-        others = tuple(name for name in dict.fromkeys(row.medium for row in table) if name != asked.trusted)
-        names = (asked.trusted, *others)
+        names = (asked.trusted, *(row.medium for row in table))
         self.values = np.array([row.value for row in units])
         self.design = design_of([row.block for row in units], [row.medium for row in units], names)
         self.fit = self.design.fit(self.values)

@@ -6,6 +6,7 @@ import pytest
 from data.statistics.leastsquares import design_of
 from data.statistics.ownspread import (
     block_means,
+    is_uneven,
     own_difference,
     pair_apart,
     pairs_q,
@@ -155,3 +156,13 @@ def test_of_four_trays_nobody_can_tell_their_spread():
         assert (unequal_chance(design.fit(values)) is not None) is told
     alone, values = in_one_block(peat=noise[0])
     assert unequal_chance(alone.fit(values)) is None
+
+
+@pytest.mark.parametrize(
+    ("trays", "uneven"),
+    [((4, 2), True), ((4, 3), False), ((5, 3), False), ((6, 3, 6), True), ((4, 1, 3), False)],
+)
+def test_twice_as_many_trays_of_a_medium_are_uneven_and_one_alone_does_not_count(trays, uneven):
+    media = [f"m{m}" for m, n in enumerate(trays) for _ in range(n)]
+
+    assert is_uneven(design_of(["all"] * len(media), media)) is uneven

@@ -411,6 +411,7 @@ def test_one_tray_of_a_medium_beside_many_takes_no_sureness_from_the_others() ->
     assert verdict.error_from is ErrorFrom.ALL_MEDIA
     assert verdict.medium("mat").df == 4
     assert verdict.medium("wool").missing["outcome"] is Why.ONE_TRAY
+    assert verdict.medium("wool").spread is None
 
 
 def on_shelves(per_shelf: int, *media_of_blocks: dict[str, float]) -> list[Measured]:
