@@ -164,7 +164,7 @@ def test_how_far_tones_lie_apart_says_whether_coverage_is_lost_or_doubtful(tone,
     [(0.13, 0.02, True), (0.16, 0.0, False), (0.05, 0.2, True), (0.05, 0.27, False)],
 )
 def test_paper_is_bare_up_to_little_contrast_and_a_quarter_of_dark_spots(contrast, spots, bare):
-    """Squares of 20 mm that much lighter and darker; spots of 4 mm, a quarter darker. Limits 0.15 and 25 %."""
+    """Squares of 20 mm that much lighter or darker; spots of 4 mm, a quarter darker. Limits 0.15, 25 %."""
     squares = np.kron(np.indices((13, 26)).sum(axis=0) % 2 * 2.0 - 1, np.ones((40, 40)))[:504, :1016]
     dark = np.kron(np.random.default_rng(4).random((63, 127)) < spots, np.ones((8, 8)))
     light = 90.0 * (1 + contrast * squares) * np.where(dark > 0, 0.75, 1.0)
