@@ -20,6 +20,7 @@ from typing import Any
 from data.chapters.benchbook import BenchBook
 from data.chapters.clockbook import ClockBook
 from data.chapters.corrections import Corrections
+from data.chapters.drawbook import DrawBook
 from data.chapters.marginbook import MarginBook
 from data.chapters.materialbook import MaterialBook
 from data.chapters.oldbook import OldBook
@@ -49,7 +50,9 @@ EARLIEST = datetime(2000, 1, 1)  # a camera that says less has lost its clock
 CLOCK_SLACK = timedelta(days=1)  # time zones
 
 
-class Book(OldBook, PlanBook, MarginBook, MaterialBook, TrialBook, BenchBook, ClockBook, Corrections):
+class Book(
+    OldBook, PlanBook, DrawBook, MarginBook, MaterialBook, TrialBook, BenchBook, ClockBook, Corrections
+):
     """A trial book: `Book.create(folder)` or `Book.open(folder)`; use it from any thread, `close` it once."""
 
     # --- photos

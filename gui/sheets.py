@@ -89,7 +89,7 @@ def printed_of_trial(book: "Book", plan: Plan, places: Sequence[Place]) -> Print
 
 def printed_of_book(book: "Book") -> Printed:
     """Tags of all growing trays that have one, then of trays that are drawn and not sown yet."""
-    from data.chapters.planbook import unsown
+    from data.chapters.drawbook import unsown
 
     growing = book.trays()
     tags = {tray.tag_number: tray.code for tray in growing if tray.tag_number is not None}

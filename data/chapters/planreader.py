@@ -2,11 +2,12 @@
 
 In    a book; the name of a trial
 Out   kept versions and drawings, oldest first; trays
-Not   keeping, drawing and sowing (`planbook.py`)
+Not   keeping plans (`planbook.py`), drawing and sowing (`drawbook.py`)
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
+from datetime import datetime
 from typing import TYPE_CHECKING
 
 from data.chapters.traybook import TrayBook
@@ -14,13 +15,13 @@ from data.errors import BookIsNewer, NoLongerThere
 from data.records import Tray
 from data.tables import planrows
 from data.tables.planrows import kept_draws, kept_plans
-from data.tables.rows import tray_of
+from data.tables.rows import time_text, tray_of
 
 if TYPE_CHECKING:
     from data.plan.drawing import KeptDraw
     from data.trial import KeptPlan, PlanId
 
-__all__ = ["PlanReader"]
+__all__ = ["PlanReader", "in_order"]
 
 
 class PlanReader(TrayBook):
@@ -62,3 +63,8 @@ class PlanReader(TrayBook):
     def standing_blocks(self, trial: str) -> tuple[str, ...]:
         """The blocks of a trial whose trays are sown: they stay as they stand."""
         return tuple(sorted({tray.block for tray in self.trial_trays(trial) if tray.block is not None}))
+
+
+def in_order(at: datetime, before: Iterable[datetime]) -> str:
+    """A time after those before: what is kept last counts, also where the clock was set back meanwhile."""
+    return time_text(max((at, *before)))

@@ -2,7 +2,7 @@
 
 In    a plan with its blocks; a seed; codes and tags that are free
 Out   `Place` for every tray: block, shelf, position, crop, treatment, code, tag; text for the book and back
-Not   keeping it (`chapters/planbook.py`), printing it (gui)
+Not   keeping it (`chapters/drawbook.py`), printing it (gui)
 
 Whole drawings are made until one meets the restrictions, so that each allowed one is as likely as any other:
 no treatment and no medium has the shelf's end at the window more often than its share, and the mean place of

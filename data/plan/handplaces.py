@@ -2,7 +2,7 @@
 
 In    a plan, the blocks whose trays stand already, what was typed for each tray: "3"; "B3" on several shelves
 Out   the trays in the order in which they are asked for; the order on each shelf, or `Problem`s in words
-Not   drawing by lot, codes and tags (`drawing.py`), keeping it (`chapters/planbook.py`), the table (`gui`)
+Not   drawing by lot, codes and tags (`drawing.py`), keeping it (`chapters/drawbook.py`), the table (`gui`)
 
 Each place is taken once and each block is complete, or nothing is kept. Whether lots were drawn nobody can
 see from the places; the book says that they were entered by hand.

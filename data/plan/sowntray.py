@@ -2,7 +2,7 @@
 
 In    a plan, a place, when it is sown, what is usual for its crop and medium
 Out   a `NewTray`
-Not   which places wait, keeping it (`chapters/planbook.py`)
+Not   which places wait, keeping it (`chapters/drawbook.py`)
 """
 
 from dataclasses import replace

@@ -2,7 +2,7 @@
 
 In    rows
 Out   `KeptPlan`, `KeptDraw`; SQL as constants, values bound by name
-Not   running the queries (`chapters/planbook.py`)
+Not   running the queries (the chapters)
 
 What a plan and a drawing are comes in with the first row of one: the first look list is read without.
 """

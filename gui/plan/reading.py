@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from datetime import date
 
 from data.book import Book
-from data.chapters.planbook import unsown
+from data.chapters.drawbook import unsown
 from data.plan.blocks import ShelfPlaces
 from data.plan.draft import Draft
 from data.plan.drafttext import SETTING, draft_from

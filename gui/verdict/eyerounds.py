@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtWidgets import QWidget
 
-from data.chapters.planbook import SEEDS
+from data.chapters.drawbook import SEEDS
 from data.errors import BookError
 from data.trial import MeasureKind
 from gui.answer.view import VerdictState

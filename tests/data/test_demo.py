@@ -9,7 +9,7 @@ import pytest
 from PIL import Image
 
 from data.book import Book
-from data.chapters.planbook import unsown
+from data.chapters.drawbook import unsown
 from data.demo import demo_photos, make_demo
 from data.trial import treatment_of
 from data.watch import read_looks

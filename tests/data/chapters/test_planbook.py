@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from data.book import Book
-from data.chapters.planbook import unsown
+from data.chapters.drawbook import unsown
 from data.errors import ReasonWanted, StrangeWatering, TagsUsedUp, TagTaken
 from data.events import EventKind
 from data.openfiles.checklist import checklist
