@@ -194,7 +194,7 @@ def hours_until(
 
 def _tells(hour: Estimate) -> bool:
     """Whether a curve tells the hour at all: two stages of which the second was hardly weighed do not."""
-    return hour.low is None or hour.high is None or hour.high - hour.low <= MOST_HOURS
+    return hour.low is not None and hour.high is not None and hour.high - hour.low <= MOST_HOURS
 
 
 def _slowing(
