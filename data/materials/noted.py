@@ -30,9 +30,14 @@ UNITS = {
 }  # of a difference
 
 
-def noted_words(book: "Book", trial: str) -> tuple[Sentence, ...]:
-    """What the notes of a trial's trays tell of its media, in the order of the table; nothing of no notes."""
-    trusted = _trusted(book, trial)
+def noted_words(book: "Book", trial: str, trusted: str | None = None) -> tuple[Sentence, ...]:
+    """What the notes of a trial's trays tell of its media, in the order of the table; nothing of no notes.
+
+    Parameters
+    ----------
+    trusted : the medium that the others are held against, where no plan says so.
+    """
+    trusted = _trusted(book, trial, trusted)
     if trusted is None:
         return ()
     held = side_by_side((*_numbers(book, trial), *green_numbers(book, trial)), trusted)
@@ -48,10 +53,12 @@ def _numbers(book: "Book", trial: str) -> Iterator[tuple[str, Tray, float]]:
         yield from numbers_of(tray, noted)
 
 
-def _trusted(book: "Book", trial: str) -> str | None:
+def _trusted(book: "Book", trial: str, asked: str | None) -> str | None:
     planned = [kept.plan.trusted_medium for kept in book.plans(trial)]
+    if planned:
+        return planned[-1]
     marked = book.trusted()
-    return planned[-1] if planned else None if marked is None else marked.name
+    return asked or book.trial_said(trial).trusted or (None if marked is None else marked.name)
 
 
 def _words(held: Mapping[tuple[str, str], Beside], trusted: str) -> Iterator[Sentence]:

@@ -33,8 +33,11 @@ MARGIN_YIELD_PCT = 10.0  # of the trusted medium's yield
 class Terms:
     """The terms of one trial."""
 
-    def __init__(self, book: "Book", trial: str, asked_day: int | None) -> None:
+    def __init__(
+        self, book: "Book", trial: str, asked_day: int | None, asked_trusted: str | None = None
+    ) -> None:
         self.book, self.trial, self.asked_day = book, trial, asked_day
+        self.asked_trusted = asked_trusted
         self.trays = book.trial_trays(trial)
         self.versions: tuple[KeptPlan, ...] = book.plans(trial)
         self.plan: Plan | None = self.versions[-1].plan if self.versions else None
@@ -58,9 +61,11 @@ class Terms:
 
     @cached_property
     def trusted(self) -> str | None:
-        """The trusted treatment: of the plan, of the trial, of the book."""
+        """The trusted treatment: of the plan; without one that asked for, of the trial, of the book."""
         if self.plan is not None:
             return self.plan.trusted
+        if self.asked_trusted is not None:
+            return self.asked_trusted
         medium = self.book.trusted()
         return self.book.trial_said(self.trial).trusted or (None if medium is None else medium.name)
 

@@ -48,8 +48,8 @@ class Reading(NamedTuple):
 class TrialReading(Terms):
     """One trial of a book."""
 
-    def __init__(self, book: "Book", trial: str, on_day: int | None) -> None:
-        super().__init__(book, trial, on_day)
+    def __init__(self, book: "Book", trial: str, on_day: int | None, trusted: str | None = None) -> None:
+        super().__init__(book, trial, on_day, trusted)
         self.words = book.suspect_words(trial)
         self._by_day: dict[int, tuple[PhotoNumbers, ...]] = {}
         self.today: date = book.today()

@@ -85,18 +85,23 @@ class CropVerdict:
 
 
 def verdicts(
-    book: "Book", trial: str | None = None, on_day: int | None = None, cancel: CancelToken | None = None
+    book: "Book",
+    trial: str | None = None,
+    on_day: int | None = None,
+    cancel: CancelToken | None = None,
+    trusted: str | None = None,
 ) -> tuple[CropVerdict, ...]:
     """The verdicts of one trial or of all; empty where the book has no trial with trays.
 
     Parameters
     ----------
     on_day : days since sowing on which photos are read, where the plan fixes none.
+    trusted : the medium that the others are held against, where no plan says so.
     cancel : looked at before each crop and measure; raises `Cancelled`.
     """
     names = book.trials() if trial is None else (trial,)
     stop = cancel or CancelToken()
-    return tuple(found for name in names for found in _Answers(book, name, on_day).verdicts(stop))
+    return tuple(found for name in names for found in _Answers(book, name, on_day, trusted).verdicts(stop))
 
 
 class _Answers(TrialReading):

@@ -74,11 +74,10 @@ def _verdict(asked: argparse.Namespace) -> int:
     from gui.commands.verdict import verdict_of_book, verdict_of_table
 
     if asked.table is None:
-        if asked.trusted is not None or asked.margin is not None or asked.lower_is_better:
-            return _wrong_use(
-                "verdict", "--trusted, --margin and --lower-is-better go with --table; a book has its own."
-            )
-        return verdict_of_book(asked.book, asked.trial, as_json=asked.json)
+        if asked.margin is not None or asked.lower_is_better:
+            words = "--margin and --lower-is-better go with --table; a book has its own."
+            return _wrong_use("verdict", words)
+        return verdict_of_book(asked.book, asked.trial, asked.trusted, as_json=asked.json)
     if asked.trial is not None:
         return _wrong_use("verdict", "--trial goes with --book; a table holds one trial.")
     if asked.trusted is None or asked.margin is None:

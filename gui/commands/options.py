@@ -101,7 +101,9 @@ def verdict_options(word: argparse.ArgumentParser) -> None:
     )
     word.add_argument("--trial", metavar="NAME", help="with --book: this trial alone; by default all")
     word.add_argument(
-        "--trusted", metavar="NAME", help="with --table: the medium that the others are held against"
+        "--trusted",
+        metavar="NAME",
+        help="the medium that the others are held against: with --table, or where a book's trial has no plan",
     )
     word.add_argument(
         "--margin",

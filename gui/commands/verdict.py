@@ -22,6 +22,7 @@ from data.verdict.words import Scale, outcome_words, scale_for, sentence, why_wo
 from gui.commands.saying import DONE, REFUSED, plain, refuse, say
 
 if TYPE_CHECKING:
+    from data.book import Book
     from data.verdict.verdicts import CropVerdict
 
 __all__ = ["Reported", "lines_of", "margin_of", "object_of", "verdict_of_book", "verdict_of_table"]
@@ -82,10 +83,13 @@ def verdict_of_table(path: Path, trusted: str, margin: float, *, lower_is_better
     return REFUSED if table.refused or nothing is not None else DONE
 
 
-def verdict_of_book(folder: Path, trial: str | None = None, *, as_json: bool) -> int:
+def verdict_of_book(
+    folder: Path, trial: str | None = None, trusted: str | None = None, *, as_json: bool
+) -> int:
     """Print the verdicts of one trial of a book, or of all; 1 where it cannot be read or has no such trial.
 
-    That a trial has no number yet is an answer like others: it stands among the notes.
+    `trusted` counts for trials without a plan, and for this answer alone. That a trial has no number yet is an
+    answer like others: it stands among the notes.
     """
     from data.book import Book
     from data.errors import BookError
@@ -98,8 +102,14 @@ def verdict_of_book(folder: Path, trial: str | None = None, *, as_json: bool) ->
             if trial is not None and trial not in names:
                 known = ", ".join(names) or "none"
                 return _nothing(f"this book has no trial called {trial!r}; trials: {known}.", as_json=as_json)
-            found = verdicts(book, trial)
-            noted = {name: noted_words(book, name) for name in dict.fromkeys(one.trial for one in found)}
+            if trusted is not None:
+                trusted = _as_written(trusted, book.media())
+                if (why := _cannot_trust(book, trial, trusted)) is not None:
+                    return _nothing(why, as_json=as_json)
+            found = verdicts(book, trial, trusted=trusted)
+            noted = {
+                name: noted_words(book, name, trusted) for name in dict.fromkeys(one.trial for one in found)
+            }
     except BookError as error:
         return _nothing(str(error), as_json=as_json)
     print_all([_reported(one, noted[one.trial]) for one in found], as_json=as_json)
@@ -108,6 +118,16 @@ def verdict_of_book(folder: Path, trial: str | None = None, *, as_json: bool) ->
     if not found:
         return refuse(str(Sentence("This book has no trial with trays, so there is nothing to compare.")))
     return DONE
+
+
+def _cannot_trust(book: "Book", trial: str | None, trusted: str) -> str | None:
+    """Why the others cannot be held against that medium; None where they can."""
+    media = book.media()
+    if trusted not in media:
+        return f"this book has no medium called {trusted!r}; media: {', '.join(media) or 'none'}."
+    if trial is not None and book.plans(trial):
+        return f"the plan of {trial} says which medium is trusted: leave --trusted out."
+    return None
 
 
 def _nothing(sentence: str, *, as_json: bool) -> int:

@@ -8,7 +8,7 @@ import pytest
 
 from gui.command import main
 from tests.data.builders import a_tray
-from tests.data.trialrack import WORSE, Rack
+from tests.data.trialrack import TRIAL, WORSE, Rack
 from tests.made.books import an_empty_book
 from tests.published.trialdata import in_blocks
 
@@ -283,3 +283,38 @@ def test_a_book_without_a_trial_is_told(tmp_path: Path, capsys: pytest.CaptureFi
 
     assert (code, listed) == (1, [])
     assert "no trial" in err
+
+
+def test_a_trial_of_old_notes_is_held_against_the_medium_that_is_named(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    table = tmp_path / "Last year.csv"
+    rows = [f"{n},pea,{m},2025-04-0{d},{v}" for n, (m, d, v) in enumerate(
+        [("Mix", 3, 300), ("mat", 3, 290), ("Mix", 4, 310), ("mat", 4, 305), ("Mix", 5, 320), ("mat", 5, 308)]
+    )]  # fmt: skip
+    table.write_text("\n".join(["tray,crop,medium,sown,yield", *rows]), encoding="utf-8")
+    an_empty_book(tmp_path / "book").close()
+    book = str(tmp_path / "book")
+    assert main(["import", str(table), "--book", book, "--keep"]) == 0
+    capsys.readouterr()
+
+    _, verdicts, _ = asked(capsys, "--book", book, "--trusted", "MIX")
+
+    (of_yield,) = [one for one in verdicts if one["measure"] == "yield"]
+    assert (of_yield["trial"], of_yield["trusted"], of_yield["blocks"]) == ("Last year", "mix", 3)
+    mat = next(one for one in of_yield["media"] if one["medium"] == "mat")
+    assert mat["difference"] == pytest.approx(-9.0)
+    code, found, err = asked(capsys, "--book", book, "--trusted", "wool")
+    assert (code, found) == (1, [])
+    assert "no medium called 'wool'; media: mat, mix." in err
+    assert not asked(capsys, "--book", book)[1][0]["trusted"]  # for that answer alone
+
+
+def test_a_plan_is_not_talked_over(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    rack = Rack(tmp_path)
+    rack.book.close()
+
+    code, _, err = asked(capsys, "--book", str(rack.book.folder), "--trial", TRIAL, "--trusted", "coir")
+
+    assert code == 1
+    assert "says which medium is trusted" in err
