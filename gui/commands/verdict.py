@@ -88,8 +88,8 @@ def verdict_of_book(
 ) -> int:
     """Print the verdicts of one trial of a book, or of all; 1 where it cannot be read or has no such trial.
 
-    `trusted` counts for trials without a plan, and for this answer alone. That a trial has no number yet is an
-    answer like others: it stands among the notes.
+    `trusted` counts for trials without a plan, and for this answer alone. That a trial has no number yet is
+    an answer like others: it stands among the notes.
     """
     from data.book import Book
     from data.errors import BookError
