@@ -10,7 +10,7 @@ Each kind has a marker of its own as well as its colour; what was given is bars,
 from itertools import groupby
 from math import ceil, floor, inf
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer
 from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
@@ -39,6 +39,9 @@ class TimeChart(GrowthChart):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._notes: Notes | None = None
+        # never within a pass of the layout that makes it wider: the layout would lose what is asked of it
+        self._wider = QTimer(self, singleShot=True, interval=0)
+        self._wider.timeout.connect(self.updateGeometry)
         self.setAccessibleName(self.tr("Growth, readings and events over the days"))
 
     def sizeHint(self) -> QSize:
@@ -96,7 +99,7 @@ class TimeChart(GrowthChart):
         """In a narrow chart the words need more rows."""
         super().resizeEvent(event)
         if event.size().width() != event.oldSize().width():
-            self.updateGeometry()
+            self._wider.start()
 
     def _below(self, metrics: QFontMetricsF) -> float:
         lanes = 0 if self._notes is None else len(self._notes.lanes)

@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF
-from PySide6.QtWidgets import QApplication, QLineEdit
+from PySide6.QtWidgets import QApplication, QFrame, QLineEdit, QScrollArea, QVBoxLayout
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
@@ -17,11 +17,13 @@ from data.growth import Growth, growth_of
 from data.readings import NewReading, ReadingKind
 from data.records import TrayId
 from data.statistics.estimate import t_quantile
+from gui.controls.rolling import roll_down
 from gui.notes.moments import MomentEdit, show_moment
 from gui.notes.table import number_in
 from gui.notes.view import Lane, Mark, Notes, read_notes
 from gui.style.palette import dress
 from gui.style.tokens import SERIES, Scheme
+from gui.style.words import wrapped
 from gui.traysheet.growthfit import fit_tray
 from gui.traysheet.growthpage import GrowthPage
 from gui.traysheet.screen import TraySheet
@@ -454,6 +456,29 @@ def test_a_chart_in_a_wide_window_is_no_flat_strip(qtbot: QtBot, dressed: QAppli
 
     assert heights[1] > 2100 / 7
     assert heights[1] > heights[0]
+
+
+def test_a_chart_on_a_page_that_becomes_wider_is_as_high_as_it_asks_for(
+    qtbot: QtBot, dressed: QApplication
+) -> None:
+    page = QScrollArea()
+    qtbot.addWidget(page)
+    roll_down(page)
+    sheet = QFrame(page)
+    inner = QVBoxLayout(sheet)
+    chart = TimeChart(sheet)
+    inner.addWidget(chart)
+    inner.addWidget(wrapped("It was weighed again in the evening. " * 9, sheet))
+    inner.addStretch(1)
+    page.setWidget(sheet)
+    page.resize(700, 400)
+    page.show()
+    qtbot.wait(20)
+
+    page.resize(2100, 1200)
+    qtbot.wait(20)
+
+    assert chart.height() == chart.sizeHint().height() > 2100 / 7
 
 
 def test_a_loggers_line_is_painted_once_a_column_and_keeps_its_peaks() -> None:
