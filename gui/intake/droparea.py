@@ -28,9 +28,11 @@ class DropArea(QWidget):
     watch_wanted = Signal()
     watch_ended = Signal()
 
+    _laid_out = False  # of the class: Qt tells of letters before we have begun
+
     def __init__(self, parent: QWidget | None = None, *, large: bool) -> None:
         super().__init__(parent)
-        self._large, self._laid_out = large, False
+        self._large = large
         self._watched: Path | None = None
         self.title = wrapped(self.tr("Drop photos or a folder anywhere in this window"), self)
         self.words = wrapped("", self, "soft")
@@ -135,7 +137,7 @@ class DropArea(QWidget):
         """The letters may have another size."""
         super().changeEvent(event)
         letters = (QEvent.Type.FontChange, QEvent.Type.StyleChange)
-        if event.type() in letters and getattr(self, "_laid_out", False):  # Qt begins before we have
+        if event.type() in letters and self._laid_out:
             self._fit()
 
     def _fit(self) -> None:

@@ -25,6 +25,8 @@ class PlanPage(QScrollArea):
 
     edited = Signal(object)  # Draft
 
+    _sides: QBoxLayout | None = None  # of the class: events come before the page is made
+
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setFrameShape(QFrame.Shape.NoFrame)
@@ -35,7 +37,6 @@ class PlanPage(QScrollArea):
         self.column.setSpacing(Space.M)
         self.setWidget(self.body)
         self._draft: Draft | None = None
-        self._sides: QBoxLayout | None = None
 
     def put_side_by_side(self, left: QLayout, right: QLayout, shares: tuple[int, int]) -> None:
         """Two halves, one above the other where letters are too large for the width."""
@@ -64,9 +65,8 @@ class PlanPage(QScrollArea):
         return super().eventFilter(watched, event)
 
     def _turn_sides(self) -> None:
-        if getattr(self, "_sides", None) is None:  # events come before the page is made
+        if self._sides is None:
             return
-        assert self._sides is not None
         needed = self._sides.spacing() + Space.L
         for number in range(self._sides.count()):
             half = self._sides.itemAt(number)
