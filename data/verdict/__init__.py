@@ -50,14 +50,10 @@ class MediumResult:
     rank_low: int | None = None  # 1 is best
     rank_high: int | None = None
     spread: float | None = None  # standard deviation of its own trays within blocks
-    further: int | None = None  # trays of it, and as many of the others, that would probably settle it
+    enough: int | None = None  # trays of each medium, in a trial of its own, that would probably settle it
+    further: int | None = None  # how many more than there are of it or of the trusted one, which has fewer
     shelves: int | None = None  # that hold `enough` trays, where whole shelves are what is compared
     missing: Mapping[str, Why] = field(default_factory=dict)
-
-    @property
-    def enough(self) -> int | None:
-        """Trays of each medium with which a trial of its own would probably settle it; None: not reckoned."""
-        return None if self.further is None else self.n + self.further
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -48,6 +48,7 @@ class Values(TypedDict, total=False):
     low: float
     high: float
     outcome: Outcome
+    enough: int | None
     further: int | None
     shelves: int | None
 
@@ -285,13 +286,15 @@ class _Comparison:
         return {"outcome": outcome, **self._further(index, difference, own)}
 
     def _further(self, index: int, difference: float, own: Apart | None) -> Values:
-        """Trays of a medium beyond those there are, at least 1; where shelves count, their number in all."""
+        """Trays of each medium, how many more that is; where shelves count, their number."""
         asked, names = self.asked, self.design.media
         to_margin = asked.margin + (-difference if asked.lower_is_better else difference)
         on_shelf = max(self.counts[names[i]] / self._n(i) for i in (index, 0))
         repeats = repeats_of(self.fit, self.values, index, 0, own)
         enough = enough_of(repeats, to_margin, len(self._joined), asked.camera_sd, on_shelf)
         if enough is None:
-            return {"further": None}
+            return {"enough": None}
+        fewer = min(self.counts[names[i]] for i in (index, 0))
+        trays = max(enough.trays, fewer + 1)
         shelves = enough.shelves if self.of_shelves else None
-        return {"further": max(1, enough.trays - self.counts[names[index]]), "shelves": shelves}
+        return {"enough": trays, "further": trays - fewer, "shelves": shelves}

@@ -261,6 +261,7 @@ def _medium(verdict: Verdict, line: MediumResult, scale: Scale) -> dict[str, Any
         "q": line.q,
         "df": line.df,
         "spread": line.spread,
+        "enough_trays": line.enough,
         "further_trays": line.further,
         "sentence": str(sentence(verdict, line, scale)),
         "missing": {

@@ -693,6 +693,20 @@ def test_where_less_is_better_as_many_further_trays_settle_it_as_for_the_mirrore
     assert (turned.outcome, turned.further) == (usual.outcome, usual.further)
 
 
+def test_where_one_medium_has_many_trays_those_lacking_of_the_other_are_told() -> None:
+    """A trial of its own takes as many of each, however many there were of one."""
+    peat = (80.0, 83.0, 77.0, 80.0)
+    mat = tuple(79.0 + n % 3 for n in range(30))
+
+    verdict = verdict_of(in_no_block(peat=peat, mat=mat), "peat", 2.0)
+
+    line = verdict.medium("mat")
+    assert line.outcome is Outcome.NOT_SHOWN
+    assert 4 < line.enough < 30
+    assert line.further == line.enough - 4
+    assert f"{line.enough} trays of each medium, {line.further} more than here" in the(verdict)
+
+
 def test_why_a_medium_has_no_rank_is_told() -> None:
     (alone,) = verdict_of([Measured(block="a", medium="peat", value=v) for v in PEAT], "peat", 5.0).media
     single = verdict_of(table(peat=(80.0,), mat=(70.0,)), "peat", 5.0).medium("mat")
