@@ -7,11 +7,11 @@ Not   mending (`chapters/clockbook.py`), reading EXIF (`vision`), the sentence (
 Times are local times of the rack. What speaks against a clock: files that keep a steady distance from the
 camera's times through the walk (a phone writes the file as it takes the photo; a copy would bring all files
 to one moment); a day before the first sowing of the trays that grew when the photo came in; a time after it
-came in. Files that agree with the camera do not speak for it: a camera writes them by its own clock. A photo
-that fits its tray is from an older day and was brought in late, unless only its year is wrong. A steady
-distance of whole quarters of an hour is a time zone or summer time, any other a clock that runs wrong. A
-camera that was not told of the change to summer time differs for a part of the batch only, so photos with the
-same distance are taken together.
+came in. Files that agree with a camera that is months off do not speak for it: it writes them by its own
+clock. A photo that fits its tray is from an older day and was brought in late, unless only its year is wrong.
+A steady distance of whole quarters of an hour is a time zone or summer time, any other a clock that runs wrong.
+A camera that was not told of the change to summer time differs for a part of the batch only, so photos with
+the same distance are taken together.
 
 Each camera is judged by itself: where two phones bring one batch, the right one says nothing of the wrong
 one. Photos of one walk by one camera share its clock, for nobody sets it on the way: where some of them are
@@ -41,6 +41,7 @@ QUARTER = timedelta(minutes=15)
 ZONES = timedelta(hours=14)
 SLACK = timedelta(minutes=5)
 DAY = timedelta(days=1)
+FAR = timedelta(days=60)  # before a sowing: nearer than that the day of sowing may be noted wrongly
 LATE = timedelta(days=2)  # after its cut the photos of a tray may still come in
 HOUR = timedelta(hours=1)
 LEAST_WALK = 3  # photos
@@ -115,7 +116,9 @@ def _of_one_camera(
         walk = [p for p in _same_walk(group, rest) if p.taken_at + shift <= p.added_at]
         rest = _without(rest, walk)
         found += _off_by_file(group, walk, shift)
-    return found + (_impossible([*rest, *agreed], first_sown) or _by_night(rest, usual))
+    far = [p for p in agreed if first_sown is None or p.taken_at.date() < first_sown - FAR]
+    ahead = [p for p in agreed if p.taken_at > p.added_at + SLACK]
+    return found + (_impossible([*rest, *far, *ahead], first_sown) or _by_night(rest, usual))
 
 
 def _runs(

@@ -158,6 +158,13 @@ def test_a_camera_that_writes_its_files_by_its_own_wrong_clock_is_doubted(days: 
         assert WALK <= doubt.first + doubt.shift <= CAME_IN
 
 
+def test_a_day_of_sowing_that_was_noted_too_late_is_no_fault_of_the_phone() -> None:
+    week = a_batch(begin=datetime(2026, 2, 22, 8, 5))
+    noted = [replace(photo, added_at=CAME_IN) for photo in week]
+
+    assert clock_doubts(noted, SOWN) == ()
+
+
 def test_files_that_agree_with_a_walk_in_the_night_keep_it_there() -> None:
     night = a_batch(begin=WALK - 6 * HOUR)
 
