@@ -9,9 +9,9 @@ camera's times through the walk (a phone writes the file as it takes the photo; 
 to one moment); a day before the first sowing of the trays that grew when the photo came in; a time after it
 came in. Files that agree with a camera that is months off do not speak for it: it writes them by its own
 clock. A photo that fits its tray is from an older day and was brought in late, unless only its year is wrong.
-A steady distance of whole quarters of an hour is a time zone or summer time, any other a clock that runs wrong.
-A camera that was not told of the change to summer time differs for a part of the batch only, so photos with
-the same distance are taken together.
+A steady distance of whole quarters of an hour is a time zone or summer time, any other a clock that runs
+wrong. A camera that was not told of the change to summer time differs for a part of the batch only, so
+photos with the same distance are taken together.
 
 Each camera is judged by itself: where two phones bring one batch, the right one says nothing of the wrong
 one. Photos of one walk by one camera share its clock, for nobody sets it on the way: where some of them are
