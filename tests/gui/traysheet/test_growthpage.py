@@ -476,9 +476,8 @@ def test_a_chart_on_a_page_that_becomes_wider_is_as_high_as_it_asks_for(
     qtbot.wait(20)
 
     page.resize(2100, 1200)
-    qtbot.wait(20)
 
-    assert chart.height() == chart.sizeHint().height() > 2100 / 7
+    qtbot.waitUntil(lambda: chart.height() == chart.sizeHint().height() > 2100 / 7)
 
 
 def test_a_loggers_line_is_painted_once_a_column_and_keeps_its_peaks() -> None:
