@@ -119,8 +119,11 @@ def _side(view: View) -> Look | None:
     if not view.now.cells:
         return None
     thin = [place for place, points in lacks(view.now.cells).items() if points >= LEAST_EDGE]
-    found = [look for place in thin if (look := _at(view, place)) is not None]
-    return max(found, key=lambda look: look.size or 0.0, default=None)
+    runs = {place: run for place in thin if (run := _thin_at(view, place))}
+    courses = {place: [_own_lack(view, day, place) for day in run] for place, run in runs.items()}
+    stay = [place for place, course in courses.items() if not _closes(*course[-2:])]
+    worst = max(stay, key=lambda place: courses[place][-1], default=None)
+    return None if worst is None else _at(view, worst, runs[worst], courses[worst])
 
 
 def _own_lack(view: View, day: date, place: str) -> float:
@@ -132,8 +135,8 @@ def _own_lack(view: View, day: date, place: str) -> float:
     return straight if straight >= LEAST_EDGE else lacks(as_now(cells, view.now.cells))[place]
 
 
-def _at(view: View, place: str) -> Look | None:
-    """Whether one place is thin."""
+def _thin_at(view: View, place: str) -> tuple[date, ...]:
+    """The newest days on which one place is thin."""
 
     def lack(one: Standing) -> float | None:
         return lacks(one.cells)[place] if one.cells else None
@@ -148,13 +151,12 @@ def _at(view: View, place: str) -> Look | None:
         mates = view.mates(day, lack)
         return one.coverage >= UP if mates is None else mine >= _beyond(mates)
 
-    run = view.run(thin)
-    if not run:
-        return None
-    course = [_own_lack(view, day, place) for day in run]
+    return view.run(thin)
+
+
+def _at(view: View, place: str, run: Sequence[date], course: Sequence[float]) -> Look:
+    """That one place is thin; `course`: by how much on the days of `run`."""
     before, now = course[-2:]
-    if _closes(before, now):
-        return None
     grows = _grows(course)
     since = run[-DAYS_OF_GROWTH:][0]
     sentence = (

@@ -43,8 +43,10 @@ def look_at_colour(view: View) -> Look | None:
 
 def _paler(view: View, days: Sequence[date]) -> Look | None:
     newest = days[-2:]
+    if view.mine[newest[0]].coverage < CLOSED:
+        return None
     before = [day for day in days[:-2] if view.mine[day].coverage >= CLOSED][-DAYS_BEFORE:]
-    if len(before) < 2 or view.mine[newest[0]].coverage < CLOSED:
+    if len(before) < 2:
         return None
     index = _fall(view, before, newest, lambda s: s.dark_green, LEAST_PALER)
     if index is not None:

@@ -35,7 +35,7 @@ def look_at_vanishing(view: View) -> Look | None:
     earlier = [day for day in view.days if day < newest[0]]
     if len(earlier) < 2:
         return None
-    best = sorted(earlier, key=lambda day: view.mine[day].coverage)[-2]
+    best = sorted((view.mine[day].coverage, day) for day in earlier)[-2][1]
     had, now = view.mine[best], view.now
     if had.coverage < FULL_ENOUGH:
         return None
