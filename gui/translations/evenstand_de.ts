@@ -571,11 +571,11 @@
         </message>
         <message>
             <source>Places for trays</source>
-            <translation type="unfinished" />
+            <translation>Plätze für Schalen</translation>
         </message>
         <message>
             <source>Window or draught</source>
-            <translation type="unfinished" />
+            <translation>Fenster oder Zugluft</translation>
         </message>
         <message>
             <source>Another shelf</source>
@@ -5137,19 +5137,19 @@ bewährt</translation>
         <name>PlanSummary</name>
         <message>
             <source>Kept</source>
-            <translation type="unfinished" />
+            <translation>Festgehalten</translation>
         </message>
         <message>
             <source>Versions</source>
-            <translation type="unfinished" />
+            <translation>Versionen</translation>
         </message>
         <message>
             <source>Question</source>
-            <translation type="unfinished" />
+            <translation>Frage</translation>
         </message>
         <message>
             <source>Varies</source>
-            <translation type="unfinished" />
+            <translation>Verändert</translation>
         </message>
         <message>
             <source>Trusted</source>
@@ -5157,11 +5157,11 @@ bewährt</translation>
         </message>
         <message>
             <source>Crops</source>
-            <translation type="unfinished" />
+            <translation>Kulturen</translation>
         </message>
         <message>
             <source>Compared</source>
-            <translation type="unfinished" />
+            <translation>Verglichen</translation>
         </message>
         <message>
             <source>Canopy score</source>
@@ -5173,15 +5173,15 @@ bewährt</translation>
         </message>
         <message>
             <source>The same</source>
-            <translation type="unfinished" />
+            <translation>Gleich</translation>
         </message>
         <message>
             <source>Takes</source>
-            <translation type="unfinished" />
+            <translation>Braucht</translation>
         </message>
         <message>
             <source>Repeats</source>
-            <translation type="unfinished" />
+            <translation>Wiederholungen</translation>
         </message>
         <message>
             <source>Which of these is best?</source>
@@ -11795,7 +11795,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Chance to show it; 80 % is usual</source>
-            <translation type="unfinished" />
+            <translation>Wahrscheinlichkeit, es zu zeigen; 80 % sind üblich</translation>
         </message>
         <message>
             <source>Chance by number of trays</source>
@@ -11823,11 +11823,11 @@ bewährt</translation>
         </message>
         <message>
             <source>Sets of shelves</source>
-            <translation type="unfinished" />
+            <translation>Sätze von Etagen</translation>
         </message>
         <message>
             <source>Trays of each, on each crop</source>
-            <translation type="unfinished" />
+            <translation>Schalen von jedem, je Kultur</translation>
         </message>
     </context>
     <context>
@@ -11842,15 +11842,15 @@ bewährt</translation>
         </message>
         <message>
             <source>Read on day</source>
-            <translation type="unfinished" />
+            <translation>Abgelesen an Tag</translation>
         </message>
         <message>
             <source>Dry seed a tray</source>
-            <translation type="unfinished" />
+            <translation>Trockenes Saatgut je Schale</translation>
         </message>
         <message>
             <source>Blackout, days</source>
-            <translation type="unfinished" />
+            <translation>Dunkelphase, Tage</translation>
         </message>
         <message>
             <source>Read on day: so many days after sowing the photos are compared. The day is fixed with the plan. Blackout left open is as with the last tray of its kind; 0 days is never covered.</source>
@@ -11866,15 +11866,15 @@ bewährt</translation>
         </message>
         <message>
             <source>In the trial</source>
-            <translation type="unfinished" />
+            <translation>Im Versuch</translation>
         </message>
         <message>
             <source>The one I trust</source>
-            <translation type="unfinished" />
+            <translation>Das bewährte</translation>
         </message>
         <message>
             <source>Kind</source>
-            <translation type="unfinished" />
+            <translation>Art</translation>
         </message>
         <message>
             <source>Another medium</source>
