@@ -7,9 +7,9 @@ Not   the arithmetic (`comparison.py`), the book (`verdicts.py`), words (`words.
 
 The tray is the unit. Blocks are fixed and fitted by least squares; limits are difference -+ q * se with the
 one-sided 95 % q of Dunnett for the number of media compared, so all lower limits hold together. Ranks come
-from Tukey's 95 % intervals of all pairs. Where spreads differ clearly, or without blocks numbers of trays do,
-each medium's own trays give the error, and ranks come from Sidak's; where a medium belongs to whole shelves,
-shelves do. Imports numpy and scipy only when asked for a verdict.
+from Tukey's 95 % intervals of all pairs. Without blocks, and where in blocks spreads differ clearly or one
+medium has twice the trays of another, each medium's own trays give the error, and ranks come from Sidak's;
+where a medium belongs to whole shelves, shelves do. Imports numpy and scipy only when asked for a verdict.
 """
 
 from collections.abc import Mapping, Sequence
@@ -71,7 +71,9 @@ class Verdict:
     blocks: int
     trays: int
     error_from: ErrorFrom = ErrorFrom.ALL_MEDIA
-    unequal_chance: float | None = None  # of spreads so unequal if they were one; None: too few trays to tell
+    unequal_chance: float | None = (
+        None  # of spreads so unequal if they were one; None: too few trays, or no blocks
+    )
     camera_sd: float = (
         0.0  # uncertainty of a difference from how the camera sees two media, standard deviation
     )

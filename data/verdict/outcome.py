@@ -36,7 +36,7 @@ class ErrorFrom(StrEnum):
     """Where the error of a difference comes from."""
 
     ALL_MEDIA = "all media together"  # one common spread
-    OWN_TRAYS = "each medium's own trays"  # spreads differ clearly
+    OWN_TRAYS = "each medium's own trays"  # no blocks, uneven trays, or spreads that differ clearly
     SHELVES = "whole shelves"  # a setting belongs to the shelf
 
 
