@@ -24,13 +24,13 @@ def test_with_one_spread_a_tray_repeats_and_scatters_as_all_do():
 
 
 def test_without_blocks_each_tray_adds_satterthwaites_degrees_of_freedom():
-    """Variances 1 and 4 by hand: a mean of 2.5; (1 + 4)^2 / (1^2 + 4^2) = 25/17, of any number of trays."""
-    peat, mat = (1, 2, 3), (10, 12, 14)
-    design, values = a_trial(*(("", "peat", v) for v in peat), *(("", "mat", v) for v in mat))
+    """Variances 4 and 9 by hand: a mean of 6.5; (4 + 9)^2 / (4^2 + 9^2) = 169/97, of any number of trays."""
+    media = {"peat": (1, 3, 5), "mat": (10, 13, 16), "coir": (0, 50, 90, 20)}
+    design, values = a_trial(*(("", name, v) for name, there in media.items() for v in there))
 
     found = repeats_of(design.fit(values), values, 1, 0, own_difference(design, values, 1, 0))
 
-    assert (found.sd, found.free, found.on_each) == pytest.approx((2.5**0.5, 25 / 17, 1.0))
+    assert (found.sd, found.free, found.on_each) == pytest.approx((6.5**0.5, 169 / 97, 1.0))
 
 
 def test_block_by_block_a_block_with_both_repeats_and_holds_the_trays_of_the_fuller():
