@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from data.readings import ReadingKind
 from data.records import Tile
 from gui.bench.quickentry import QuickLine
-from gui.bench.quickline import KINDS
+from gui.bench.quickline import KINDS, Nameable
 from gui.style.palette import Space
 from gui.style.words import wrapped
 
@@ -52,5 +52,5 @@ class AfterTheEnd(QWidget):
 
     def show_trays(self, book: "Book | None", ended: Sequence[Tile]) -> None:
         """The trays that can be named."""
-        self.line.show_trays(book, (), {}, ended)
+        self.line.show_trays(book, Nameable(ended=ended))
         self.setVisible(bool(ended))

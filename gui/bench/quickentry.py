@@ -8,9 +8,8 @@ Not   what a line means (`quickline.py`), its keys (`quickfield.py`), the kinds 
 A number that looks like another unit is asked about here, before anything is kept.
 """
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
-from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal, Slot
@@ -19,13 +18,13 @@ from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 from data.entry.units import UnitSystem
 from data.errors import BookError
 from data.events import EventKind
-from data.numbers import TrayId
-from data.readings import NewReading, Reading, ReadingKind
+from data.readings import NewReading, ReadingKind
 from data.records import Tile
+from gui.bench.lately import Lately, lately_kept
 from gui.bench.noted import Noted, what_words, where_words
 from gui.bench.quickfield import QuickField
 from gui.bench.quickkind import QuickKind
-from gui.bench.quickline import Kind, QuickEntry, figure_words, quick_entry
+from gui.bench.quickline import Kind, Nameable, QuickEntry, figure_words, quick_entry
 from gui.bench.typingon import TypingOn
 from gui.controls.bounce import Bounce
 from gui.controls.flow import Flow
@@ -39,8 +38,6 @@ if TYPE_CHECKING:
 
 __all__ = ["QuickLine"]
 
-LATELY = timedelta(days=3)  # earlier numbers a new one is held against
-
 
 class QuickLine(QWidget):
     """Kind, line, what it is for; below it the question or what was kept."""
@@ -53,9 +50,7 @@ class QuickLine(QWidget):
         super().__init__(parent)
         self._chosen = chosen
         self._book: Book | None = None
-        self._tiles: Sequence[Tile] = ()
-        self._tags: Mapping[int, TrayId] = {}
-        self._ended: Sequence[Tile] = ()
+        self._trays = Nameable()
         self._open: QuickEntry | None = None  # asked about
         self._noted = Noted()
         self.system = UnitSystem.METRIC
@@ -112,18 +107,12 @@ class QuickLine(QWidget):
 
     # --- what it is about
 
-    def show_trays(
-        self,
-        book: "Book | None",
-        tiles: Sequence[Tile],
-        tags: Mapping[int, TrayId],
-        ended: Sequence[Tile] = (),
-    ) -> None:
+    def show_trays(self, book: "Book | None", trays: Nameable) -> None:
         """The trays that can be named from now on; those that ended of late for what follows the cut."""
         if book is not self._book:
             self._noted.begin_anew()
             self._say("")
-        self._book, self._tiles, self._tags, self._ended = book, tiles, tags, ended
+        self._book, self._trays = book, trays
         self.show_chosen()
 
     def forget(self) -> None:
@@ -195,29 +184,13 @@ class QuickLine(QWidget):
             self._keep(entry, entry.value)
 
     def _read(self) -> QuickEntry:
-        chosen, kind = self._chosen(), self.what
-        text, trays = self.line.text(), (self._tiles, chosen, self._tags)
-        first = quick_entry(text, kind, *trays, {}, self.system, ended=self._ended)
-        if not isinstance(kind, ReadingKind) or len(first.trays) != 1:
-            return first
-        tray = first.trays[0].tray_id
-        earlier, beside = {tray: self._earlier(tray, kind)}, self._beside(first.trays[0], kind)
-        return quick_entry(text, kind, *trays, earlier, self.system, beside, self._ended)
+        book, trays = self._book, self._trays
+        assert book is not None
 
-    def _earlier(self, tray: TrayId, kind: ReadingKind) -> Sequence[float]:
-        assert self._book is not None
-        found: Sequence[Reading] = self._book.readings(tray, kind, since=self._book.now() - LATELY)
-        return [one.value for one in found]
+        def lately(tile: Tile, kind: ReadingKind) -> Lately:
+            return lately_kept(book, tile, kind, trays.all)
 
-    def _beside(self, tile: Tile, kind: ReadingKind) -> Sequence[float]:
-        """Numbers of other trays of its crop; a weight is held against the tray's own alone."""
-        if kind is ReadingKind.WEIGHT:
-            return ()
-        assert self._book is not None
-        known = (*self._tiles, *self._ended)
-        mates = {one.tray_id for one in known if one.crop == tile.crop} - {tile.tray_id}
-        found = self._book.readings(kind=kind, since=self._book.now() - LATELY)
-        return [one.value for one in found if one.tray_id in mates]
+        return quick_entry(self.line.text(), self.what, trays, self._chosen(), self.system, lately=lately)
 
     def _ask(self, entry: QuickEntry) -> None:
         self._open = entry

@@ -1,6 +1,6 @@
 """Quick line: what a person types on the Bench -> which trays it is for, and what is to be kept; no Qt.
 
-In    the text of the line, the trays on the rack, those that are chosen there, what kind of thing is noted
+In    the text of the line, the trays that it can name, those that are chosen, what kind of thing is noted
 Out   `QuickEntry`: the trays, the number and how sure it is; or one sentence that says what is missing
 Not   keeping it (`quickentry.py`), reading numbers (`data/entry/typed.py`)
 
@@ -8,8 +8,8 @@ Not   keeping it (`quickentry.py`), reading numbers (`data/entry/typed.py`)
 each Enter the next one, so that a rack can be weighed with a number pad alone.
 """
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from data.entry.units import UnitSystem, quantity_of, say
@@ -17,6 +17,7 @@ from data.events import EventKind
 from data.numbers import TrayId
 from data.readings import AFTER_THE_CUT, ReadingKind
 from data.records import Tile
+from gui.bench.lately import Lately
 from gui.language.spoken import in_figures, spoken
 from gui.language.words import translate
 from gui.notes.unitwords import unit_words
@@ -24,7 +25,7 @@ from gui.notes.unitwords import unit_words
 if TYPE_CHECKING:
     from data.entry.doubt import Doubt
 
-__all__ = ["KINDS", "Kind", "QuickEntry", "figure_words", "quick_entry"]
+__all__ = ["KINDS", "Kind", "Nameable", "QuickEntry", "figure_words", "quick_entry"]
 
 Kind = ReadingKind | EventKind
 # what is noted of trays that have ended, too
@@ -72,55 +73,84 @@ class QuickEntry:
     problem: str = ""
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Nameable:
+    """The trays that a line can name."""
+
+    tiles: Sequence[Tile] = ()  # that grow
+    tags: Mapping[int, TrayId] = field(default_factory=dict)  # number of the tag -> tray
+    ended: Sequence[Tile] = ()  # of late
+
+    @property
+    def all(self) -> tuple[Tile, ...]:
+        """Growing or not."""
+        return (*self.tiles, *self.ended)
+
+
+def _nothing_lately(_tile: Tile, _kind: ReadingKind) -> Lately:
+    return Lately()
+
+
 def quick_entry(
     text: str,
     kind: Kind,
-    tiles: Sequence[Tile],
-    chosen: Sequence[Tile],
-    tags: Mapping[int, TrayId],
-    earlier: Mapping[TrayId, Sequence[float]],
+    trays: Nameable,
+    chosen: Sequence[Tile] = (),
     system: UnitSystem = UnitSystem.METRIC,
-    beside: Sequence[float] = (),
-    ended: Sequence[Tile] = (),
+    *,
+    lately: Callable[[Tile, ReadingKind], Lately] = _nothing_lately,
 ) -> QuickEntry:
     """Read a line.
 
     Parameters
     ----------
-    tiles : the growing trays.
     chosen : those that are chosen on the rack; a line without a tray is for them.
-    tags : number of the tag -> tray.
-    earlier : the tray's earlier numbers of this kind, in the book's unit, newest last.
-    beside : numbers of this kind lately kept of other trays of its crop: what is like them is not asked
-        about.
-    ended : trays that ended of late. What follows the cut is theirs, be the code on the rack again or not;
-        what is noted before and after it is that of a growing tray first.
+    lately : the numbers that one for a single tray is held against.
     """
-    words, numbers = text.split(), isinstance(kind, ReadingKind)
-    named, rest = _named(words, tiles, tags, numbers=numbers)
-    if kind in AFTER_THE_CUT or (kind in AFTER_THE_END and not named):
-        gone, behind = _named(words, ended, {}, numbers=numbers)
-        if len(gone) > 1:
-            return QuickEntry(kind=kind, problem=_several_ended(words[0], gone))
-        named, rest = (gone, behind) if gone else (named, rest)
-    if len(named) > 1:
-        return QuickEntry(kind=kind, problem=_several(words[0], named))
-    trays = named or tuple(chosen)
-    if not trays:
+    words = text.split()
+    named, rest, problem = _named_for(kind, words, trays)
+    if problem:
+        return QuickEntry(kind=kind, problem=problem)
+    found = named or tuple(chosen)
+    if not found:
         return QuickEntry(kind=kind, problem=_no_tray(words))
     if isinstance(kind, EventKind):
-        return _done(kind, trays, " ".join(rest))
+        return _done(kind, found, " ".join(rest))
     if not rest:
         words_of = translate("QuickLine", "Type a number behind the tray, for example {example}.")
-        return QuickEntry(kind=kind, trays=trays, problem=words_of.format(example=f"{trays[0].code} 812"))
+        return QuickEntry(kind=kind, trays=found, problem=words_of.format(example=f"{found[0].code} 812"))
+    kept = lately(found[0], kind) if len(found) == 1 else Lately()
+    return _measured(kind, found, " ".join(rest), system, kept)
+
+
+def _named_for(
+    kind: Kind, words: Sequence[str], trays: Nameable
+) -> tuple[tuple[Tile, ...], Sequence[str], str]:
+    """Which tray is named, what is typed behind it, and what stands in the way.
+
+    What follows the cut is of a tray that ended of late, be its code on the rack again or not; what is noted
+    before and after it is of a growing tray first.
+    """
+    numbers = isinstance(kind, ReadingKind)
+    named, rest = _named(words, trays.tiles, trays.tags, numbers=numbers)
+    if kind in AFTER_THE_CUT or (kind in AFTER_THE_END and not named):
+        gone, behind = _named(words, trays.ended, {}, numbers=numbers)
+        if len(gone) > 1:
+            return (), (), _several_ended(words[0], gone)
+        named, rest = (gone, behind) if gone else (named, rest)
+    return named, rest, _several(words[0], named) if len(named) > 1 else ""
+
+
+def _measured(
+    kind: ReadingKind, trays: tuple[Tile, ...], text: str, system: UnitSystem, lately: Lately
+) -> QuickEntry:
     from data.entry.typed import read_typed
 
-    before = earlier.get(trays[0].tray_id, ()) if len(trays) == 1 else ()
-    typed = read_typed(" ".join(rest), kind, before, system)
+    typed = read_typed(text, kind, lately.own, system)
     if typed.value is None and typed.doubt is None:
         return QuickEntry(kind=kind, trays=trays, problem=spoken(typed.reason))
-    ordinary = typed.value is not None and _is_like(typed.value, beside)
-    odd = "" if typed.doubt or ordinary else _odd(kind, typed.value, trays, before)
+    ordinary = typed.value is not None and _is_like(typed.value, lately.beside)
+    odd = "" if typed.doubt or ordinary else _odd(kind, typed.value, trays, lately.own)
     return QuickEntry(kind=kind, trays=trays, value=typed.value, doubt=typed.doubt, odd=odd)
 
 

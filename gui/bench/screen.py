@@ -18,6 +18,7 @@ from data.records import Look, LookKind, Tray
 from gui.bench.aftertheend import AfterTheEnd
 from gui.bench.lostpictures import LostPictures
 from gui.bench.page import BenchPage
+from gui.bench.quickline import Nameable
 from gui.bench.view import BenchState, Reading, bench_state, read_bench
 from gui.bench.words import empty_words
 from gui.bookreading import BookReading
@@ -166,7 +167,8 @@ class Bench(Screen):
             self._show_empty()
             return
         self.page.show_state(state)
-        self.quick.show_trays(self.book, self._reading.tiles, self._reading.tags, self._reading.after)
+        read = self._reading
+        self.quick.show_trays(self.book, Nameable(tiles=read.tiles, tags=read.tags, ended=read.after))
 
     def _show_empty(self) -> None:
         self.after.show_trays(self.book, self._reading.after)

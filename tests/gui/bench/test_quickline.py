@@ -13,7 +13,8 @@ from data.events import EventKind
 from data.numbers import TrayId
 from data.readings import ReadingKind
 from data.records import Tile
-from gui.bench.quickline import KINDS, quick_entry
+from gui.bench.lately import Lately
+from gui.bench.quickline import KINDS, Nameable, quick_entry
 from gui.bench.screen import Bench
 from gui.controls.flow import Flow
 from gui.work import Work
@@ -32,8 +33,11 @@ def tile(number: int, code: str) -> Tile:
 A1, A2 = tile(1, "A1"), tile(2, "A2")
 
 
-def read(text: str, kind=WEIGHT, chosen=(), earlier=None, system=UnitSystem.METRIC):
-    return quick_entry(text, kind, (A1, A2), chosen, TAGS, earlier or {}, system)
+RACK = Nameable(tiles=(A1, A2), tags=TAGS)
+
+
+def read(text: str, kind=WEIGHT, chosen=(), earlier=(), system=UnitSystem.METRIC):
+    return quick_entry(text, kind, RACK, chosen, system, lately=lambda *_: Lately(own=earlier))
 
 
 @pytest.mark.parametrize("text", ["A2 798", "a2 798 g", "A2 0.798 kg", "12 798"])
@@ -71,24 +75,24 @@ def test_what_is_missing_is_said(text: str, said: str) -> None:
 
 def test_a_code_that_two_growing_trays_carry_is_not_guessed_at() -> None:
     twin = replace(A2, code="a1")
-    entry = quick_entry("A1 812", WEIGHT, [A1, twin], (), {}, {})
+    entry = quick_entry("A1 812", WEIGHT, Nameable(tiles=[A1, twin]))
 
     assert entry.problem.startswith("2 growing trays are called A1: choose one on the rack")
-    chosen = quick_entry("812", WEIGHT, [A1, twin], (twin,), {}, {})
+    chosen = quick_entry("812", WEIGHT, Nameable(tiles=[A1, twin]), (twin,))
     assert (chosen.trays, chosen.value) == ((twin,), 812)
 
 
 def test_a_number_that_is_the_code_of_one_tray_and_the_tag_of_another_is_not_guessed_at() -> None:
     twelve = replace(A1, code="12")
 
-    entry = quick_entry("12 812", WEIGHT, [twelve, A2], (), {12: A2.tray_id}, {})
+    entry = quick_entry("12 812", WEIGHT, Nameable(tiles=[twelve, A2], tags={12: A2.tray_id}))
     assert entry.problem.startswith("12 is the code of one tray and the tag of another")
-    own = quick_entry("12 812", WEIGHT, [twelve, A2], (), {12: twelve.tray_id}, {})
+    own = quick_entry("12 812", WEIGHT, Nameable(tiles=[twelve, A2], tags={12: twelve.tray_id}))
     assert own.trays == (twelve,)
 
 
 def test_a_number_that_looks_like_another_unit_is_asked_about() -> None:
-    entry = read("A1 34", earlier={A1.tray_id: [1180.0, 1120.0]})
+    entry = read("A1 34", earlier=[1180.0, 1120.0])
 
     assert entry.doubt is not None
     assert entry.doubt.instead == pytest.approx(964, abs=1)
@@ -272,7 +276,7 @@ def test_what_follows_the_cut_is_of_the_tray_that_has_ended_and_the_rest_of_the_
     gone, newer = tile(9, "B7"), tile(8, "A1")  # A1 grew there before
 
     def asked(text: str, kind: ReadingKind) -> tuple[Tile, ...]:
-        return quick_entry(text, kind, (A1, A2), (), TAGS, {}, ended=(gone, newer)).trays
+        return quick_entry(text, kind, replace(RACK, ended=(gone, newer))).trays
 
     assert asked("b7 12", ReadingKind.LABOUR) == (gone,)
     assert asked("A1 9", ReadingKind.SHELF_LIFE) == (newer,)
@@ -284,7 +288,7 @@ def test_what_follows_the_cut_is_of_the_tray_that_has_ended_and_the_rest_of_the_
 def test_of_two_trays_of_one_code_that_ended_of_late_none_is_guessed() -> None:
     ended = (tile(9, "B7"), tile(8, "B7"))
 
-    entry = quick_entry("B7 12", ReadingKind.LABOUR, (A1,), (), TAGS, {}, ended=ended)
+    entry = quick_entry("B7 12", ReadingKind.LABOUR, replace(RACK, ended=ended))
 
     assert entry.trays == ()
     assert "2 trays called B7 ended of late" in entry.problem
