@@ -37,6 +37,7 @@ class Bringing(QObject):
         self._book: Book | None = None
         self._news: deque[Callable[[], None]] = deque()  # filled by the worker, worked off here
         self._queue: list[Path] = []
+        self._given: list[Path] = []  # files and folders in which photos are still being looked for
         self._job: Job | None = None
         self.batch = Batch()
 
@@ -47,7 +48,7 @@ class Bringing(QObject):
 
     def open_book(self, book: "Book | None") -> None:
         """Another book: another batch."""
-        self._book, self._job, self._queue = book, None, []
+        self._book, self._job, self._queue, self._given = book, None, [], []
         self._news.clear()
         self.batch = Batch()
 
@@ -59,12 +60,14 @@ class Bringing(QObject):
             self._queue.extend(paths)
             return None
         book, news, batch, work = self._book, self._news, self.batch, self._work
+        self._given = list(paths)
+        batch.asked_again(paths)
 
         def bring(token: CancelToken, report: Progress) -> None:
             from data.intake import found_photos, intake, without_pictures
 
             files = found_photos(paths)
-            news.append(partial(batch.add, files))
+            news.append(partial(self._found, files))
             news.append(partial(self._tell_empty, without_pictures(paths)))
             report(0, len(files))
             scorers = work.scorers  # here: a farm is called on the first time
@@ -79,6 +82,10 @@ class Bringing(QObject):
         job.cancelled.connect(self._cancelled)
         self._job = job
         return job
+
+    def _found(self, files: Sequence[Path]) -> None:
+        self._given = []
+        self.batch.add(files)
 
     def _tell_empty(self, folders: Sequence[Path]) -> None:
         if folders:
@@ -126,6 +133,7 @@ class Bringing(QObject):
 
     def _end(self) -> list[Path]:
         """No job any more; what was to come after it."""
-        queue, self._queue, self._job = self._queue, [], None
         self._work_off()
-        return queue
+        later = [*self._given, *self._queue]
+        self._given, self._queue, self._job = [], [], None
+        return later

@@ -129,6 +129,10 @@ class Batch:
         """Files and folders that were to come in when the work broke off."""
         return self._missing
 
+    def asked_again(self, paths: Collection[Path]) -> None:
+        """These are no longer missing: they are on their way."""
+        self._missing = tuple(path for path in self._missing if path not in paths)
+
     def add(self, paths: Iterable[Path]) -> None:
         """Files that wait to be scored."""
         for path in paths:

@@ -388,6 +388,22 @@ def test_what_a_full_disk_did_not_take_is_listed_and_brought_in_by_one_press(
     assert intake.list.next_step.text() == "Choose photos"
 
 
+def test_a_folder_that_could_not_be_looked_into_is_listed_too(
+    intake: Intake, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def silent(_paths: object) -> list[Path]:
+        raise OSError(5, "the card does not answer")
+
+    folder = a_note(tmp_path / "card", "1.jpg", tag=11).parent
+    with monkeypatch.context() as at_first:
+        at_first.setattr(data.intake, "found_photos", silent)
+        intake.bring_in([folder])
+        qtbot.waitUntil(lambda: kinds(intake) == {"card": Kind.MISSING})
+
+    intake.list.next_step.click()
+    qtbot.waitUntil(lambda: kinds(intake) == {"1.jpg": Kind.STORED})
+
+
 def test_the_watched_folder_is_remembered_with_the_book(
     intake: Intake, rack_book: Book, tmp_path: Path
 ) -> None:
