@@ -245,7 +245,7 @@ def coverage_sd(chance: NDArray[np.float32], apart: float) -> float:
     From how unsure the pixels are, and from how far the plain method is `apart`, points. A pixel of chance p
     adds p (1 - p); were pixels independent, the root of the sum would do, but neighbours err together, so the
     sd goes with the mean itself. The three factors were fitted to errors on trays not learned from
-    (`models/tissue.md` says how well it holds); a second view at half scale made it no better.
+    (`models/tissue.md` says how well it holds); no second view that can be afforded made it better.
     """
     unsure = 100 * float((chance * (1 - chance)).mean())
     return float(np.linalg.norm((LEAST_SD, SD_PER_UNSURE * unsure, SD_PER_APART * apart)))
