@@ -18,8 +18,8 @@ from data.numbers import TrayId
 from data.sentence import Sentence
 
 __all__ = [
-    "AFTER_THE_CUT", "SAID", "BenchTestId", "KeptLog", "NewReading", "Reading", "ReadingId", "ReadingKind",
-    "impossible",
+    "AFTER_THE_CUT", "SAID", "YES_OR_NO", "BenchTestId", "KeptLog", "NewReading", "Reading", "ReadingId",
+    "ReadingKind", "impossible",
 ]  # fmt: skip
 
 ReadingId = NewType("ReadingId", int)

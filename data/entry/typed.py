@@ -10,11 +10,12 @@ from dataclasses import dataclass
 
 from data.entry.doubt import Doubt, doubt
 from data.entry.units import Quantity, UnitSystem, parse, quantity_of, say
-from data.readings import ReadingKind, impossible
+from data.readings import YES_OR_NO, ReadingKind, impossible
 from data.sentence import Sentence
 
 __all__ = ["TypedReading", "read_typed"]
 
+SAID_SO = dict.fromkeys(("yes", "y", "ja", "j"), "1") | dict.fromkeys(("no", "n", "nein"), "0")
 # where a first reading of a tray is held against; common practice, wide: a tray of 10 x 20 inch, a rack
 USUAL = {
     ReadingKind.WEIGHT: (200.0, 5000.0),
@@ -45,6 +46,8 @@ def read_typed(
 ) -> TypedReading:
     """Read what a person typed for one reading; `earlier` numbers in the book's unit, newest last."""
     quantity = quantity_of(kind.unit)
+    if kind.unit == YES_OR_NO:
+        text = SAID_SO.get(text.strip().casefold(), text)
     typed = parse(text, quantity or Quantity.SHARE, system, decimal)  # a mark is a bare number
     if typed.value is None:
         return TypedReading(value=None, reason=typed.reason, doubt=None)

@@ -74,3 +74,12 @@ def test_any_text_gives_a_possible_number_or_a_reason(text, kind, earlier):
 
     assert (typed.value is None) == (typed.reason is not None)
     assert typed.value is None or (math.isfinite(typed.value) and impossible(kind, typed.value) is None)
+
+
+@pytest.mark.parametrize(("text", "value"), [("ja", 1.0), ("No", 0.0), ("1", 1.0), ("0", 0.0), ("2", None)])
+def test_what_is_yes_or_no_is_typed_as_either_or_as_a_figure(text: str, value: float | None) -> None:
+    assert read_typed(text, ReadingKind.SLID).value == value
+
+
+def test_a_mark_is_no_yes() -> None:
+    assert read_typed("ja", ReadingKind.CUT_QUALITY).value is None
