@@ -25,6 +25,7 @@ from vision.glare import MOST_HIDDEN_PCT, hidden_pct
 from vision.photo import Photo, Pixels, in_srgb
 from vision.reason import Reason
 from vision.sharpness import edge_rise_mm, laplacian_variance, smear
+from vision.softness import MOST_SOFT_PCT, soft_pct
 from vision.topview import PX_PER_MM, TopView, tray_quad
 from vision.veil import MOST_VEIL, veil_of, without_veil
 
@@ -106,6 +107,7 @@ def judge_light(photo: Photo, top: TopView, patches: "Patches | None") -> Light:
         (Reason.COLOURED, _neutral(patches) is not None and _gains(patches) is None),
         (Reason.FADED, faded is not Fading.NONE or veil > MOST_VEIL),
         (Reason.GLARE, hidden_pct(clear) > MOST_HIDDEN_PCT),
+        (Reason.HIDDEN, soft_pct(top.pixels) > MOST_SOFT_PCT),
     )
     return replace(light, veil=veil, doubts=tuple(reason for reason, holds in doubts if holds))
 

@@ -231,7 +231,8 @@ def _why_not(photo: Photo, found: Corners, refusal: Reason) -> Reason:
 
 def _with_hidden(light: Light, top: Pixels, labels: Labels, px_per_mm: float) -> Light:
     """With a doubt where something smooth lies over the tray; what is white and glares is one already."""
-    if Reason.GLARE in light.doubts or smooth_pct(top, labels, px_per_mm) <= MOST_SMOOTH_PCT:
+    told = {Reason.GLARE, Reason.HIDDEN} & set(light.doubts)
+    if told or smooth_pct(top, labels, px_per_mm) <= MOST_SMOOTH_PCT:
         return light
     return replace(light, doubts=(*light.doubts, Reason.HIDDEN))
 
