@@ -1,53 +1,32 @@
-"""Verdict command: the table and the sentences of a verdict on the command line.
+"""Verdict command: verdicts on the command line, of a book or of numbers that were kept elsewhere.
 
 In    a book, or a table in a file with the trusted medium and the margin
 Out   a table and sentences, or one JSON list, on stdout; what was refused on stderr; the exit code
-Not   the verdict (`data/verdict`), its words (`data/verdict/words.py`), a window
+Not   the verdict (`data/verdict`), what it looks like in a terminal (`verdictsheet.py`), a window
 """
 
-import json
 import math
 from collections.abc import Iterable, Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from data.sentence import Sentence
-from data.verdict import MediumResult, Verdict
+from data.verdict import Verdict
 from data.verdict.measurewords import mover_words
-from data.verdict.notes import cautions, half_way, how_worked_out
+from data.verdict.notes import half_way
 from data.verdict.rechecks import rechecks
 from data.verdict.surewords import camera_words, otherwise_words
 from data.verdict.traywords import lost_words, no_number_words
-from data.verdict.words import Scale, outcome_words, scale_for, sentence, why_words
+from data.verdict.words import scale_for, why_words
 from gui.commands.saying import DONE, REFUSED, plain, refuse, say
+from gui.commands.verdictsheet import Reported, print_all
 
 if TYPE_CHECKING:
     from data.book import Book
+    from data.verdict.traynumbers import TrayNumber
     from data.verdict.verdicts import CropVerdict
 
-__all__ = ["Reported", "lines_of", "margin_of", "object_of", "verdict_of_book", "verdict_of_table"]
-
-NUMBERS = ("mean", "difference", "se", "low", "high", "q", "df", "spread")
-
-
-class Reported:
-    """One verdict with what stands beside it."""
-
-    def __init__(
-        self,
-        verdict: Verdict,
-        scale: Scale,
-        *,
-        trial: str | None = None,
-        crop: str | None = None,
-        measure: str = "value",
-        notes: Iterable[Sentence] = (),
-        extra: dict[str, Any] | None = None,
-    ) -> None:
-        self.verdict, self.scale = verdict, scale
-        self.trial, self.crop, self.measure = trial, crop, measure
-        self.notes = tuple(notes)
-        self.extra = extra or {}
+__all__ = ["margin_of", "verdict_of_book", "verdict_of_table"]
 
 
 def margin_of(text: str) -> float:
@@ -73,7 +52,8 @@ def verdict_of_table(path: Path, trusted: str, margin: float, *, lower_is_better
     verdict = verdict_of(table.rows, trusted, margin, lower_is_better=lower_is_better)
     scale = scale_for(verdict)
     notes = (*otherwise_words(rechecks(verdict, table.rows), scale), *table.notes)
-    reported = Reported(verdict, scale, notes=(*notes, *half_way(table.rows, trusted)))
+    notes = (*notes, *half_way(table.rows, trusted))
+    reported = Reported(verdict=verdict, scale=scale, notes=notes)
     for refused in table.refused:
         say(f"{path.name}, {refused}")
     print_all((reported,), as_json=as_json)
@@ -171,21 +151,28 @@ def _reported(found: "CropVerdict", noted: Sequence[Sentence] = ()) -> Reported:
         "lost_to_mold": [
             {"medium": one.treatment, "lost": one.lost, "trays": one.trays} for one in found.lost
         ],
-        "numbers": [
-            {
-                "tray": number.tray.code,
-                "block": number.tray.block,
-                "medium": found.treatments[number.tray.id],
-                "value": number.value,
-                "why_none": None
-                if number.why_none is None
-                else str(no_number_words(number.why_none, number.tray.code)),
-            }
-            for number in found.numbers
-        ],
+        "numbers": [_number(found, number) for number in found.numbers],
     }
-    about = {"trial": found.trial, "crop": found.crop, "measure": str(found.kind)}
-    return Reported(verdict, scale, **about, notes=notes, extra=extra)
+    return Reported(
+        verdict=verdict,
+        scale=scale,
+        trial=found.trial,
+        crop=found.crop,
+        measure=str(found.kind),
+        notes=notes,
+        extra=extra,
+    )
+
+
+def _number(found: "CropVerdict", number: "TrayNumber") -> dict[str, Any]:
+    why = number.why_none
+    return {
+        "tray": number.tray.code,
+        "block": number.tray.block,
+        "medium": found.treatments[number.tray.id],
+        "value": number.value,
+        "why_none": None if why is None else str(no_number_words(why, number.tray.code)),
+    }
 
 
 def _as_written(name: str, media: Iterable[str]) -> str:
@@ -202,118 +189,3 @@ def _nothing_compared(verdict: Verdict) -> Sentence | None:
     if why is None:
         why = next(iter(verdict.compared[0].missing.values()))
     return why_words(why, trusted=verdict.trusted)
-
-
-# --- printing
-
-
-def print_all(reported: Sequence[Reported], *, as_json: bool) -> None:
-    """One JSON list, or a table with sentences for each."""
-    if as_json:
-        print(json.dumps([object_of(one) for one in reported], indent=1, ensure_ascii=False, allow_nan=False))
-        return
-    for number, one in enumerate(reported):
-        if number:
-            print()
-        for line in lines_of(one):
-            print(plain(line))
-
-
-def object_of(reported: Reported) -> dict[str, Any]:
-    """One verdict as plain values with every promised key."""
-    verdict, scale = reported.verdict, reported.scale
-    missing = {name: str(why_words(why, trusted=verdict.trusted)) for name, why in verdict.missing.items()}
-    return {
-        "crop": reported.crop,
-        "measure": reported.measure,
-        "unit": str(scale.unit),
-        "trusted": verdict.trusted,
-        "margin": verdict.told_margin,
-        "lower_is_better": verdict.lower_is_better,
-        "df": verdict.df,
-        "mse": verdict.mse,
-        "q": verdict.q,
-        "so_far": verdict.so_far,
-        "blocks": verdict.blocks,
-        "trays": verdict.trays,
-        "error_from": str(verdict.error_from),
-        "camera_sd": verdict.camera_sd,
-        "media": [_medium(verdict, line, scale) for line in verdict.media],
-        "missing": missing,
-        "notes": [str(note) for note in (*reported.notes, *cautions(verdict))],
-        "how": [str(line) for line in how_worked_out(verdict)],
-        **reported.extra,
-    }
-
-
-def _medium(verdict: Verdict, line: MediumResult, scale: Scale) -> dict[str, Any]:
-    return {
-        "medium": line.medium,
-        "n": line.n,
-        "mean": line.mean,
-        "difference": line.difference,
-        "se": line.se,
-        "low": line.low,
-        "high": line.high,
-        "outcome": None if line.outcome is None else str(line.outcome),
-        "rank_low": line.rank_low,
-        "rank_high": line.rank_high,
-        "q": line.q,
-        "df": line.df,
-        "spread": line.spread,
-        "enough_trays": line.enough,
-        "further_trays": line.further,
-        "sentence": str(sentence(verdict, line, scale)),
-        "missing": {
-            name: str(why_words(why, line.medium, verdict.trusted)) for name, why in line.missing.items()
-        },
-    }
-
-
-HEADING = ("medium", "n", "mean", "difference", "se", "low", "high", "outcome", "rank")
-
-
-def lines_of(reported: Reported) -> list[str]:
-    """Heading, table, sentences and notes."""
-    verdict, scale = reported.verdict, reported.scale
-    rows = [HEADING, *(_row(verdict, line, scale) for line in verdict.media)]
-    widths = [max(len(row[column]) for row in rows) for column in range(len(HEADING))]
-    title = ", ".join(filter(None, (reported.trial, reported.crop, reported.measure)))
-    against = f"against {verdict.trusted}, margin {scale.amount(verdict.margin)}"
-    return [
-        f"{title}: {against if verdict.trusted else 'no medium is named as the trusted one'}",
-        *("  ".join(_cell(row, widths, column) for column in range(len(HEADING))).rstrip() for row in rows),
-        *(str(sentence(verdict, line, scale)) for line in verdict.compared),
-        *(str(note) for note in (*reported.notes, *cautions(verdict))),
-    ]
-
-
-def _cell(row: Sequence[str], widths: Sequence[int], column: int) -> str:
-    left = HEADING[column] in ("medium", "outcome")
-    return row[column].ljust(widths[column]) if left else row[column].rjust(widths[column])
-
-
-def _row(verdict: Verdict, line: MediumResult, scale: Scale) -> tuple[str, ...]:
-    def written(value: float | None, *, sign: bool = False) -> str:
-        return "-" if value is None else scale.number(value, sign=sign)
-
-    if line.medium == verdict.trusted:
-        outcome = "trusted"
-    elif line.outcome is None:
-        outcome = "-"
-    else:
-        outcome = str(outcome_words(line.outcome, so_far=verdict.so_far))
-    rank = "-" if line.rank_low is None else f"{line.rank_low}-{line.rank_high}"
-    if line.rank_low is not None and line.rank_low == line.rank_high:
-        rank = str(line.rank_low)
-    return (
-        line.medium,
-        str(line.n),
-        written(line.mean),
-        written(line.difference, sign=True),
-        written(line.se),
-        written(line.low, sign=True),
-        written(line.high, sign=True),
-        outcome,
-        rank,
-    )
