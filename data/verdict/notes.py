@@ -105,7 +105,8 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
         "margin. Worse: it lies beyond the margin. Otherwise nothing is shown (Piaggio et al. 2012)."
     )
     yield _rank_words(own=_own_q(verdict))
-    yield from _spread_words(verdict)
+    if told:
+        yield from _spread_words(verdict)
     if any(line.enough is not None for line in verdict.compared):
         yield Sentence(
             "How many trays would settle it is reckoned as if difference and spread were really those seen "

@@ -720,6 +720,12 @@ def test_why_a_medium_has_no_rank_is_told() -> None:
     assert single.missing["outcome"] is loose.missing["outcome"] is Why.ONE_TRAY_EACH
 
 
+def test_of_spreads_nothing_is_said_where_nothing_is_compared() -> None:
+    alone = verdict_of(in_no_block(peat=(80.0,), mat=(70.0,)), "peat", 5.0)
+
+    assert not any("spread was used" in line or "Without blocks" in line for line in how_worked_out(alone))
+
+
 def test_the_trusted_medium_is_held_against_nothing_and_says_so() -> None:
     line = verdict_of(table(peat=PEAT, mat=MAT), "peat", 5.0).medium("peat")
 
