@@ -395,7 +395,7 @@ def test_what_the_air_was_like_stands_under_the_curve(
     assert page.air.isVisible()
 
 
-def test_marks_that_lie_close_together_stand_in_rows() -> None:
+def test_marks_that_lie_close_together_stand_in_rows(qapp: QApplication) -> None:
     metrics = QFontMetricsF(QFont())
     marks = tuple(Mark(day=3 + k / 100, words="watered") for k in range(3))
 
@@ -404,7 +404,7 @@ def test_marks_that_lie_close_together_stand_in_rows() -> None:
     assert [row for _, _, row in placed] == [0, 1, 2]
 
 
-def test_words_that_would_leave_the_chart_stand_left_of_their_mark() -> None:
+def test_words_that_would_leave_the_chart_stand_left_of_their_mark(qapp: QApplication) -> None:
     metrics = QFontMetricsF(QFont())
 
     ((x, words_x, _),) = rows_of(
@@ -415,7 +415,7 @@ def test_words_that_would_leave_the_chart_stand_left_of_their_mark() -> None:
     assert words_x < x
 
 
-def test_what_was_done_on_the_day_of_sowing_has_its_words() -> None:
+def test_what_was_done_on_the_day_of_sowing_has_its_words(qapp: QApplication) -> None:
     metrics = QFontMetricsF(QFont())
     marks = (Mark(day=-0.1, words="set up"), Mark(day=0.0, words="sowed"), Mark(day=2.0, words="uncovered"))
 
