@@ -81,8 +81,8 @@ class GrowthChart(QWidget):
 
     # --- where things lie
 
-    def _below(self, metrics: QFontMetricsF) -> float:
-        """Room between the plot and the words of the axis, px."""
+    def _below(self, metrics: QFontMetricsF, width: float | None = None) -> float:
+        """Room between the plot and the words of the axis, px; `width`: of a chart so wide."""
         return 0.0
 
     def _repeats_days(self) -> bool:
@@ -90,14 +90,18 @@ class GrowthChart(QWidget):
         return False
 
     def _plot(self, metrics: QFontMetricsF) -> QRectF:
-        longest = max((metrics.horizontalAdvance(curve.code) for curve in self._curves), default=0.0)
-        codes = min(longest * 1.1, MOST_FOR_CODES * self.width())  # one of them is bold
         return QRectF(self.rect()).adjusted(
             self._left(metrics),
             metrics.height() + Space.XS,
-            -(max(codes, metrics.horizontalAdvance("00" + self.tr("day"))) + Space.M),
+            -self._right(metrics, self.width()),
             -(metrics.height() + Space.XS + self._below(metrics)),
         )
+
+    def _right(self, metrics: QFontMetricsF, width: float) -> float:
+        """Room for the codes beside the plot of a chart of this width, px."""
+        longest = max((metrics.horizontalAdvance(curve.code) for curve in self._curves), default=0.0)
+        codes = min(longest * 1.1, MOST_FOR_CODES * width)  # one of them is bold
+        return max(codes, metrics.horizontalAdvance("00" + self.tr("day"))) + Space.M
 
     def _left(self, metrics: QFontMetricsF) -> float:
         return metrics.horizontalAdvance("100") + Space.S

@@ -7,18 +7,21 @@ Not   reading the notes (`notes/view.py`), correcting them (`notes/table.py`)
 Each kind has a marker of its own as well as its colour; what was given is bars, striped where it was feed.
 """
 
+from collections.abc import Sequence
 from itertools import groupby
 from math import ceil, floor, inf
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer
-from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF, QResizeEvent
-from PySide6.QtWidgets import QWidget
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from gui.language.spoken import filled, in_figures
 from gui.notes.view import Lane, Mark, Notes
 from gui.style.palette import Space, tokens_now
 from gui.style.tokens import SERIES, Tokens
 from gui.traysheet.growthchart import GrowthChart
+from gui.traysheet.growthfit import Fitted
+from gui.traysheet.view import Curve
 
 __all__ = ["TimeChart", "rows_of", "thinned"]
 
@@ -39,20 +42,36 @@ class TimeChart(GrowthChart):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._notes: Notes | None = None
-        # never within a pass of the layout that makes it wider: the layout would lose what is asked of it
-        self._wider = QTimer(self, singleShot=True, interval=0)
-        self._wider.timeout.connect(self.updateGeometry)
+        policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Minimum)
+        policy.setHeightForWidth(True)
+        self.setSizePolicy(policy)
         self.setAccessibleName(self.tr("Growth, readings and events over the days"))
 
-    def sizeHint(self) -> QSize:
-        """The plot and its lanes."""
+    def heightForWidth(self, width: int) -> int:
+        """The plot and its lanes; a narrow chart needs more rows for words, a wide one a higher plot."""
         metrics = QFontMetricsF(self.font())
-        plot = max(PLOT_LINES * metrics.height(), self._plot(metrics).width() / FLATTEST)
-        return QSize(480, ceil(plot + 2 * metrics.height() + self._below(metrics)))
+        wide = width - self._left(metrics) - self._right(metrics, width)
+        plot = max(PLOT_LINES * metrics.height(), wide / FLATTEST)
+        return ceil(plot + 2 * metrics.height() + self._below(metrics, width))
+
+    def sizeHint(self) -> QSize:
+        """Never lower; how high for its width the layout asks for above."""
+        metrics = QFontMetricsF(self.font())
+        return QSize(480, ceil((PLOT_LINES + 2) * metrics.height()))
 
     def minimumSizeHint(self) -> QSize:
         """It may be narrow, but not low."""
         return QSize(260, self.sizeHint().height())
+
+    def show_curves(self, curves: Sequence[Curve], day: float | None) -> None:
+        """Show these; longer codes and later days leave less room."""
+        super().show_curves(curves, day)
+        self.updateGeometry()
+
+    def show_fit(self, fitted: Fitted) -> None:
+        """Draw the curve; the day of the cut may be the last one."""
+        super().show_fit(fitted)
+        self.updateGeometry()
 
     def show_notes(self, notes: Notes | None) -> None:
         """Show these below the curve."""
@@ -85,26 +104,23 @@ class TimeChart(GrowthChart):
     def _lane_high(self, metrics: QFontMetricsF) -> float:
         return LANE_LINES * metrics.height()
 
-    def _marks_high(self, metrics: QFontMetricsF) -> float:
+    def _marks_high(self, metrics: QFontMetricsF, width: float | None = None) -> float:
         if self._notes is None or not (self._notes.marks or self._notes.dark):
             return 0.0
-        box = QRectF(0, 0, max(200.0, self.width() - self._left(metrics) - 60), 1)
+        wide = self.width() if width is None else width
+        left, right = self._left(metrics), self._right(metrics, wide)
+        box = QRectF(left, 0, max(200.0, wide - left - right), 1)
         placed = rows_of(self._notes.marks, box, self._last_day(), metrics, taken=self._notes.dark)
         return (1.6 + max((row for _, _, row in placed), default=0)) * metrics.height()
 
     def _repeats_days(self) -> bool:
         return self._notes is not None and len(self._notes.lanes) > 1
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """In a narrow chart the words need more rows."""
-        super().resizeEvent(event)
-        if event.size().width() != event.oldSize().width():
-            self._wider.start()
-
-    def _below(self, metrics: QFontMetricsF) -> float:
+    def _below(self, metrics: QFontMetricsF, width: float | None = None) -> float:
         lanes = 0 if self._notes is None else len(self._notes.lanes)
-        gap = metrics.height() + Space.S if lanes or self._marks_high(metrics) else 0
-        return gap + lanes * self._lane_high(metrics) + self._marks_high(metrics)
+        marks = self._marks_high(metrics, width)
+        gap = metrics.height() + Space.S if lanes or marks else 0
+        return gap + lanes * self._lane_high(metrics) + marks
 
     def _left(self, metrics: QFontMetricsF) -> float:
         return metrics.horizontalAdvance("1000") + BESIDE_MARKS + 1

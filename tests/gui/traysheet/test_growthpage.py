@@ -28,6 +28,7 @@ from gui.traysheet.growthfit import fit_tray
 from gui.traysheet.growthpage import GrowthPage
 from gui.traysheet.screen import TraySheet
 from gui.traysheet.timechart import TimeChart, rows_of, thinned
+from gui.traysheet.view import Curve
 from gui.traysheet.views import View
 from tests.data.builders import SOWN, a_kept_tray, a_tray
 from tests.data.contents import say_of_crop
@@ -449,16 +450,12 @@ def test_a_reading_from_before_the_sowing_stands_at_the_sowing_and_not_over_the_
 def test_a_chart_in_a_wide_window_is_no_flat_strip(qtbot: QtBot, dressed: QApplication) -> None:
     chart = TimeChart()
     qtbot.addWidget(chart)
-    heights = []
-    for width in (600, 2100):
-        chart.resize(width, 300)
-        heights.append(chart.sizeHint().height())
 
-    assert heights[1] > 2100 / 7
-    assert heights[1] > heights[0]
+    assert chart.heightForWidth(2100) > 2100 / 7
+    assert chart.heightForWidth(2100) > chart.heightForWidth(600)
 
 
-def test_a_chart_on_a_page_that_becomes_wider_is_as_high_as_it_asks_for(
+def test_a_chart_on_a_page_that_becomes_wider_is_as_high_as_it_asks_for_at_once(
     qtbot: QtBot, dressed: QApplication
 ) -> None:
     page = QScrollArea()
@@ -475,9 +472,29 @@ def test_a_chart_on_a_page_that_becomes_wider_is_as_high_as_it_asks_for(
     page.show()
     qtbot.wait(20)
 
-    page.resize(2100, 1200)
+    page.resize(2100, 1200)  # no turn of the event loop: a second pass of the layout may never come
 
-    qtbot.waitUntil(lambda: chart.height() == chart.sizeHint().height() > 2100 / 7)
+    assert chart.height() == chart.heightForWidth(chart.width()) > 2100 / 7
+
+
+def test_a_chart_whose_codes_leave_less_room_asks_for_its_height_anew(
+    qtbot: QtBot, dressed: QApplication
+) -> None:
+    page = QFrame()
+    qtbot.addWidget(page)
+    chart = TimeChart(page)
+    inner = QVBoxLayout(page)
+    inner.addWidget(chart)
+    inner.addStretch(1)
+    page.resize(2100, 1200)
+    points = ((2.0, 4.0), (7.0, 80.0))
+    chart.show_curves([Curve(tray_id=TrayId(1), code="A1", medium="coir", points=points)], 2.0)
+    page.show()
+    before = chart.height()
+
+    chart.show_curves([Curve(tray_id=TrayId(1), code="NORTH-" * 30, medium="coir", points=points)], 2.0)
+
+    qtbot.waitUntil(lambda: chart.height() == chart.heightForWidth(chart.width()) < before)
 
 
 def test_a_loggers_line_is_painted_once_a_column_and_keeps_its_peaks() -> None:
