@@ -11,8 +11,8 @@ from collections.abc import Iterable, Sequence
 from datetime import date, datetime, time, timedelta
 
 from data.chapters.changes import Changes
-from data.chapters.gone import gone_why
 from data.chapters.reader import GROWTH_DAYS
+from data.gone import gone_why
 from data.growing.air import AirSample, air_samples
 from data.look import Look
 from data.looklist.answers import BREAK, Answer, AnswerKind

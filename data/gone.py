@@ -2,7 +2,7 @@
 
 In    the entry of the history; the `Morning`
 Out   a `Sentence`
-Not   keeping it (`lookbook.py`)
+Not   keeping it (`chapters/lookbook.py`)
 """
 
 import sqlite3
