@@ -3,9 +3,9 @@
 In    photos that were scored, and a person's decisions on them
 Out   the same, kept; each decision of a person can be taken back
 Not   trays (`chapters/traybook.py`), readings (`chapters/readingbook.py`), events (`chapters/eventbook.py`),
-      media (`chapters/materialbook.py`), which tray a photo shows (`chapters/matchbook.py`), undo
-      (`chapters/changes.py`), corrections (`chapters/corrections.py`), questions (`chapters/reader.py`),
-      files and transactions (`chapters/store.py`), running many photos (`intake.py`)
+      media (`chapters/materialbook.py`), which tray a photo shows (`chapters/matchbook.py`), two that were
+      swapped (`chapters/swapbook.py`), undo (`chapters/changes.py`), corrections (`chapters/corrections.py`),
+      questions (`chapters/reader.py`), files and transactions (`chapters/store.py`), many photos (`intake.py`)
 
 A photo and its score are kept in one transaction, after the original has been copied under its digest: what
 the book names is on the disk. A photo is known by its bytes; bringing it in again does nothing.
@@ -25,6 +25,7 @@ from data.chapters.marginbook import MarginBook
 from data.chapters.materialbook import MaterialBook
 from data.chapters.oldbook import OldBook
 from data.chapters.planbook import PlanBook
+from data.chapters.swapbook import SwapBook
 from data.chapters.trialbook import TrialBook
 from data.errors import in_words
 from data.photos.judged import Judged
@@ -51,7 +52,16 @@ CLOCK_SLACK = timedelta(days=1)  # time zones
 
 
 class Book(
-    OldBook, PlanBook, DrawBook, MarginBook, MaterialBook, TrialBook, BenchBook, ClockBook, Corrections
+    OldBook,
+    PlanBook,
+    DrawBook,
+    MarginBook,
+    MaterialBook,
+    TrialBook,
+    BenchBook,
+    ClockBook,
+    SwapBook,
+    Corrections,
 ):
     """A trial book: `Book.create(folder)` or `Book.open(folder)`; use it from any thread, `close` it once."""
 

@@ -5,7 +5,7 @@ Out   the match kept, one step of undo; suspects judged by the day and the mediu
 Not   proposals (`photos/walk.py`), tags (`book.py`), clocks (`clockbook.py`)
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from datetime import datetime
 from typing import TYPE_CHECKING
 
@@ -30,8 +30,14 @@ class MatchBook(SuspectBook):
 
     def match_all(self, trays: Mapping[PhotoId, TrayId]) -> tuple[Fate, ...]:
         """Say which trays several photos show, as one step of undo (the proposals of a walk, say)."""
-        rows = self.photos_named(trays)
         codes = [self.tray(tray).code for tray in trays.values()]
+        self._change(_text(codes), self._matching(trays))
+        now = self.photos_named(trays)
+        return tuple(fate_of(now[photo]) for photo in trays)
+
+    def _matching(self, trays: Mapping[PhotoId, TrayId]) -> Callable[[Recorder], None]:
+        """The change that gives photos to their trays, from what the book says before it."""
+        rows = self.photos_named(trays)
         left = [self._photo_before(photo) for photo, tray in trays.items() if rows[photo].tray_id != tray]
 
         def change(recorder: Recorder) -> None:
@@ -46,9 +52,7 @@ class MatchBook(SuspectBook):
             for photo in trays:
                 self._close_by_match(recorder, photo)
 
-        self._change(_text(codes), change)
-        now = self.photos_named(trays)
-        return tuple(fate_of(now[photo]) for photo in trays)
+        return change
 
     def match_by_tag(self) -> int:
         """Match photos that came in before their trays did, by their tags; how many, as one step of undo."""

@@ -16,6 +16,7 @@ KEPT = (
     # changes, as undo names them
     K("photo matched to {code}"),
     K("{count} photos matched"),
+    K("{code} and {other} swapped"),
     K("{what} left out"),
     K("clock of 1 photo {how}"),
     K("clock of {count} photos {how}"),

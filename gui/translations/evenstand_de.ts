@@ -2135,6 +2135,10 @@
             <translation>{count} Fotos zugeordnet</translation>
         </message>
         <message>
+            <source>{code} and {other} swapped</source>
+            <translation>{code} und {other} getauscht</translation>
+        </message>
+        <message>
             <source>{what} left out</source>
             <translation>{what} weggelassen</translation>
         </message>
@@ -10240,6 +10244,18 @@ bewährt</translation>
             <translation>Bedingungen ändern</translation>
         </message>
         <message>
+            <source>Swapped</source>
+            <translation>Vertauscht</translation>
+        </message>
+        <message>
+            <source>It stood in another tray's place or carried its tag: photos and notes change over</source>
+            <translation>Sie stand am Platz einer anderen Schale oder trug deren Schild: Fotos und Notizen wechseln hinüber</translation>
+        </message>
+        <message>
+            <source>Swapped with another tray</source>
+            <translation>Mit einer anderen Schale vertauscht</translation>
+        </message>
+        <message>
             <source>Cut</source>
             <translation>Schnitt</translation>
         </message>
@@ -10682,6 +10698,73 @@ bewährt</translation>
         <message>
             <source>No flag is no proof that a tray is safe.</source>
             <translation>Kein Hinweis ist kein Beweis, dass eine Schale unbedenklich ist.</translation>
+        </message>
+    </context>
+    <context>
+        <name>SwapDialog</name>
+        <message>
+            <source>Two trays swapped</source>
+            <translation>Zwei vertauschte Schalen</translation>
+        </message>
+        <message>
+            <source>Leave</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Swap them back</source>
+            <translation>Zurücktauschen</translation>
+        </message>
+        <message>
+            <source>The other tray</source>
+            <translation>Die andere Schale</translation>
+        </message>
+        <message>
+            <source>Since</source>
+            <translation>Seit</translation>
+        </message>
+        <message>
+            <source>Wrong are</source>
+            <translation>Falsch sind</translation>
+        </message>
+        <message>
+            <source>{code} was taken for another tray</source>
+            <translation>{code} wurde für eine andere Schale gehalten</translation>
+        </message>
+        <message>
+            <source>Where two trays stood in each other's places, or carried each other's tags, what belongs to one was kept with the other. From the day that you choose it changes over, both ways.</source>
+            <translation>Standen zwei Schalen am Platz der jeweils anderen oder trugen sie deren Schild, so wurde bei der einen gespeichert, was zur anderen gehört. Vom gewählten Tag an wechselt es hinüber, in beide Richtungen.</translation>
+        </message>
+        <message>
+            <source>Choose the tray</source>
+            <translation>Schale wählen</translation>
+        </message>
+        <message>
+            <source>{code}   {crop} on {medium}</source>
+            <translation>{code}   {crop} auf {medium}</translation>
+        </message>
+        <message>
+            <source>the photos alone: notes were kept with the right tray</source>
+            <translation>nur die Fotos: Notizen stehen bei der richtigen Schale</translation>
+        </message>
+        <message>
+            <source>photos and notes, and how the trays ended</source>
+            <translation>Fotos und Notizen, und wie die Schalen endeten</translation>
+        </message>
+        <message>
+            <source>{code} and {other} have changed over; Ctrl+Z takes it back.</source>
+            <translation>{code} und {other} sind getauscht; Strg+Z nimmt es zurück.</translation>
+        </message>
+        <message>
+            <source>Choose the other tray, and what was kept with the wrong one.</source>
+            <translation>Die andere Schale wählen, und was bei der falschen gespeichert wurde.</translation>
+        </message>
+        <message>
+            <source>Nothing was kept with either of them since that day.</source>
+            <translation>Seit diesem Tag wurde bei keiner der beiden etwas gespeichert.</translation>
+        </message>
+        <message>
+            <source>Change over: photos {photos}, notes {notes}. Sowing, uncovering and moves stay. If the trays still stand wrong or carry each other's tags, put that right before the next photos; Undo takes this back.</source>
+            <translation>Es wechseln hinüber: Fotos {photos}, Notizen {notes}. Aussaat, Aufdecken und Umstellen bleiben. Stehen die Schalen noch falsch oder tragen sie noch das Schild der anderen, das vor den nächsten Fotos in Ordnung bringen; Rückgängig nimmt dies zurück.</translation>
         </message>
     </context>
     <context>

@@ -85,6 +85,7 @@ class TraySheet(Screen):
         side.throw_wanted.connect(self._throw_away)
         side.reopen_wanted.connect(self._reopen)
         side.change_wanted.connect(self._want_conditions)
+        side.swap_wanted.connect(self._swap)
         side.ended_wanted.connect(self.choose_ended)
         self._ended.tray_chosen.connect(self._open_ended)
         self._ended.troubled.connect(self.troubled)
@@ -237,6 +238,19 @@ class TraySheet(Screen):
         if state is not None:
             self.keep(lambda book: book.reopen_tray(state.tray.id))
             self._changed()
+
+    @Slot()
+    def _swap(self) -> None:
+        """It was taken for another tray since some day."""
+        from gui.traysheet.swapdialog import SwapDialog
+
+        state, book = self._state, self.book
+        if state is not None and book is not None:
+            day = book.today() if state.day is None else state.day.taken_at.date()
+            dialog = SwapDialog(book, state.tray, day, self)
+            if dialog.exec() and self.keep(dialog.keep):
+                self.told.emit(dialog.done_words)
+                self._changed()
 
     @Slot()
     def _changed(self) -> None:

@@ -31,6 +31,7 @@ class SheetSide(QFrame):
     throw_wanted = Signal()
     reopen_wanted = Signal()
     change_wanted = Signal()  # of the conditions
+    swap_wanted = Signal()  # it was taken for another tray
     ended_wanted = Signal()  # the list of trays that have ended
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -52,9 +53,15 @@ class SheetSide(QFrame):
         self._lay_out()
 
     def _make_ends(self) -> None:
-        """The buttons below the conditions: correct them, end the tray, take that back."""
+        """The buttons below the conditions: correct them, end the tray, take that back; a mistaken tray."""
         self.change = self._button(self.tr("Change"), self.tr("Correct how it grows (C)"), self.change_wanted)
         self.change.setAccessibleName(self.tr("Change the conditions"))
+        self.swap = self._button(
+            self.tr("Swapped"),
+            self.tr("It stood in another tray's place or carried its tag: photos and notes change over"),
+            self.swap_wanted,
+        )
+        self.swap.setAccessibleName(self.tr("Swapped with another tray"))
         self.cut = self._button(
             self.tr("Cut"),
             self.tr("It was cut: the tray leaves the rack, its photos stay (Ctrl+Z takes it back)"),
@@ -75,7 +82,7 @@ class SheetSide(QFrame):
             self.tr("Find a tray that was cut or thrown away (T)"),
             self.ended_wanted,
         )
-        self._ends = (self.change, self.cut, self.throw, self.reopen, self.ended)
+        self._ends = (self.change, self.swap, self.cut, self.throw, self.reopen, self.ended)
 
     def _lay_out(self) -> None:
         top = QHBoxLayout()

@@ -1,19 +1,22 @@
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QApplication, QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QDialog, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
 from data.records import Said, TrayId
 from gui.photo.layers import SUSPECTS, Layer
 from gui.traysheet.screen import TraySheet
+from gui.traysheet.swapdialog import SwapDialog
 from gui.traysheet.views import View
 from gui.work import Work
 from tests.gui.rackbook import photograph
 
+Answer = Callable[[Callable[[QDialog], None]], None]
 MOLDY = {"suspects": [{"x_mm": 100.0, "y_mm": 50.0, "area_cm2": 6.0, "confidence": 0.7}]}
 
 
@@ -296,3 +299,38 @@ def test_a_tray_that_was_cut_leaves_the_rack_and_comes_back_by_undo(
     assert rack_book.undo() == "cut: A1"
     sheet.renew()
     assert not sheet.side.cut.isHidden()
+
+
+def test_trays_that_were_swapped_change_over_from_a_day_on(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot, answer: Answer
+) -> None:
+    sheet.open_tray(tray_id(rack_book, "A1"))
+
+    def swap(dialog: QDialog) -> None:
+        assert isinstance(dialog, SwapDialog)
+        assert not dialog.swap.isEnabled()
+        dialog.which.setCurrentText("A2   broccoli on coir")
+        assert not dialog.swap.isEnabled()  # what was kept wrong has to be said, too
+        dialog.photos_alone.click()
+        assert dialog.told.text().startswith("Change over: photos 2, notes 0.")
+        qtbot.mouseClick(dialog.swap, Qt.MouseButton.LeftButton)
+
+    answer(swap)
+    with qtbot.waitSignal(sheet.told) as told:
+        qtbot.mouseClick(sheet.side.swap, Qt.MouseButton.LeftButton)
+
+    assert told.args == ["A1 and A2 have changed over; Ctrl+Z takes it back."]
+    assert sheet.side.big.text() == "60 %"
+    assert rack_book.undo_text() == "A1 and A2 swapped"
+
+
+def test_leaving_the_question_about_swapped_trays_changes_nothing(
+    sheet: TraySheet, rack_book: Book, qtbot: QtBot, answer: Answer
+) -> None:
+    sheet.open_tray(tray_id(rack_book, "A1"))
+    answer(lambda dialog: dialog.reject())
+
+    qtbot.mouseClick(sheet.side.swap, Qt.MouseButton.LeftButton)
+
+    assert rack_book.undo_text() is None
+    assert sheet.side.big.text() == "71 %"
