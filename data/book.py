@@ -5,7 +5,7 @@ Out   the same, kept; each decision of a person can be taken back
 Not   trays (`chapters/traybook.py`), readings (`chapters/readingbook.py`), events (`chapters/eventbook.py`),
       media (`chapters/materialbook.py`), which tray a photo shows (`chapters/matchbook.py`), two that were
       swapped (`chapters/swapbook.py`), undo (`chapters/changes.py`), corrections (`chapters/corrections.py`),
-      questions (`chapters/reader.py`), files and transactions (`chapters/store.py`), many photos (`intake.py`)
+      questions (`chapters/reader.py`), files and transactions (`chapters/store.py`), intake (`intake.py`)
 
 A photo and its score are kept in one transaction, after the original has been copied under its digest: what
 the book names is on the disk. A photo is known by its bytes; bringing it in again does nothing.
