@@ -27,7 +27,7 @@ from gui.mishap import trouble_words
 from gui.photo.thumbnails import Thumbnails
 from gui.screen import Screen
 from gui.style.palette import set_role
-from gui.traysheet.benchlists import BenchLists
+from gui.traysheet.past.benchlists import BenchLists
 from gui.work import Work
 
 if TYPE_CHECKING:

@@ -17,11 +17,11 @@ from data.records import PhotoId, Said, SuspectId, TrayId
 from gui.photo.thumbnails import Thumbnails
 from gui.screen import Screen
 from gui.style.palette import set_role
-from gui.traysheet.benchlists import BenchLists
 from gui.traysheet.body import SheetBody
 from gui.traysheet.empty import SheetEmpty
 from gui.traysheet.fitting import Fitting
 from gui.traysheet.keys import SHEET_KEYS
+from gui.traysheet.past.benchlists import BenchLists
 from gui.traysheet.view import TrayState, read_tray
 from gui.traysheet.views import KEYS as VIEW_KEYS
 from gui.traysheet.views import WITH_DAYS, View

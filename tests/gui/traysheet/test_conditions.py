@@ -14,7 +14,7 @@ from data.records import Tray, TrayId
 from gui.notes.moments import show_moment
 from gui.trays.newtray import NewTrayDialog
 from gui.traysheet.conditionspage import ConditionsPage
-from gui.traysheet.endedtrays import EndedTrays
+from gui.traysheet.past.endedtrays import EndedTrays
 from gui.traysheet.screen import TraySheet
 from gui.traysheet.views import View
 

@@ -11,7 +11,7 @@ from pytestqt.qtbot import QtBot
 from data.look import LookKind, Urgency
 from data.numbers import TrayId
 from data.tables.lookrows import PastLook
-from gui.traysheet.lookhistory import LookHistory
+from gui.traysheet.past.lookhistory import LookHistory
 
 SENTENCE = "The far right corner is 94 points thinner than the middle, and was 90 on 8 March: it grows. " * 3
 

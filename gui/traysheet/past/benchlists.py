@@ -67,7 +67,7 @@ class BenchLists(QObject):
 
     @Slot(object)
     def _ended(self, answer: "tuple[Book, tuple[Tray, ...]]") -> None:
-        from gui.traysheet.endedtrays import EndedTrays
+        from gui.traysheet.past.endedtrays import EndedTrays
 
         book, trays = answer
         dialog = EndedTrays(trays, self._over) if book is self._book else None
@@ -89,7 +89,7 @@ class BenchLists(QObject):
 
     @Slot(object)
     def _history(self, answer: "tuple[Book, tuple[PastLook, ...]]") -> None:
-        from gui.traysheet.lookhistory import LookHistory
+        from gui.traysheet.past.lookhistory import LookHistory
 
         book, past = answer
         if book is not self._book:

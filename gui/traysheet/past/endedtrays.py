@@ -2,7 +2,7 @@
 
 In    the trays that grow no more, last ended first
 Out   the id of the one that is to be opened
-Not   their sheet (`screen.py`)
+Not   their sheet (`traysheet/screen.py`)
 """
 
 from collections.abc import Sequence
