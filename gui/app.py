@@ -124,7 +124,6 @@ class Start(QObject):
         super().__init__(window)
         self._window = window
         self._making_demo = False
-        self._book_before: Book | None = None  # that lay open when the demonstration was asked for
         window.demo_wanted.connect(self.open_demo)
         window.desk.none_opened.connect(self.open_demo)
         window.desk.new_day.connect(self._back_up)
@@ -152,17 +151,18 @@ class Start(QObject):
     @Slot()
     def open_demo(self) -> None:
         """Open the demonstration; make it first where it is not there."""
-        if self._making_demo:
-            return
         folder = demo_folder()
-        if (folder / "book.sqlite").exists():
+        if not self._making_demo and (folder / "book.sqlite").exists():
             self._window.open_folder(folder)
+            return
+        self._window.desk.expect(folder)
+        if self._making_demo:
             return
 
         def make(_token: CancelToken, _report: Progress) -> "Book":
             return _whole_demo(folder)
 
-        self._making_demo, self._book_before = True, self._window.book
+        self._making_demo = True
         job = self._window.work.start(make, self.tr("Making the demonstration"), brief=True)
         job.finished.connect(self._made)
         job.failed.connect(self._not_made)
@@ -171,11 +171,7 @@ class Start(QObject):
     @Slot(object)
     def _made(self, book: "Book") -> None:
         self._making_demo = False
-        window = self._window
-        if window.book is self._book_before and window.desk.may_leave():
-            window.desk.take(book)
-        else:  # the grower has opened another one meanwhile, or has something to keep first
-            book.close()
+        self._window.desk.take_expected(book)
 
     @Slot()
     def _made_no_more(self) -> None:

@@ -11,7 +11,8 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Signal, Slot
+from PySide6.QtCore import QObject, QTimer, Signal, Slot
+from PySide6.QtWidgets import QApplication
 
 from data.cancel import CancelToken, Progress
 from data.errors import BookError, NotABook, PerhapsABook
@@ -23,6 +24,8 @@ if TYPE_CHECKING:
     from data.book import Book
 
 __all__ = ["BookDesk", "is_demo"]
+
+LOOKED_EVERY_MS = 200  # whether a dialog is closed at last
 
 
 class BookDesk(QObject):
@@ -41,7 +44,10 @@ class BookDesk(QObject):
         self.may_leave = may_leave  # False, with a sentence, where something would be lost
         self.book: Book | None = None
         self._day: date | None = None  # of the open book, when it was asked last
-        self._in_front: Book | None = None  # that lay open when one of before was asked for
+        self._expected: Path | None = None  # folder of the book asked for last that is still being made ready
+        self._ready: list[Book] = []  # made ready, not yet laid open
+        self._waiting = QTimer(self, singleShot=True, interval=LOOKED_EVERY_MS)
+        self._waiting.timeout.connect(self._take_ready)
 
     def open_folder(self, folder: Path) -> bool:
         """Open the book in a folder; False, with a sentence, if that cannot be."""
@@ -71,17 +77,32 @@ class BookDesk(QObject):
         def bring_up(_token: CancelToken, _report: Progress) -> "Book":
             return Book.open(folder)
 
-        self._in_front = self.book
+        self.expect(folder)
         job = self._work.start(bring_up, self.tr("Bringing the book up to date"), brief=True)
-        job.finished.connect(self._brought_up)
+        job.finished.connect(self.take_expected)
         job.failed.connect(self._not_brought_up)
 
+    def expect(self, folder: Path) -> None:
+        """A book is made ready in this folder, to be laid open unless another one is wanted meanwhile."""
+        self._expected = folder
+
     @Slot(object)
-    def _brought_up(self, book: "Book") -> None:
-        if self.book is self._in_front and self.may_leave():
-            self.take(book)
-        else:  # the grower has opened another one meanwhile, or has something to keep first
-            book.close()
+    def take_expected(self, book: "Book") -> None:
+        """Lay open a book that is ready now, as soon as no dialog about the open one is in the way."""
+        self._ready.append(book)
+        self._take_ready()
+
+    @Slot()
+    def _take_ready(self) -> None:
+        if QApplication.activeModalWidget() is not None:
+            self._waiting.start()
+            return
+        ready, self._ready = self._ready, []
+        for book in ready:
+            if book.folder == self._expected and self.may_leave():
+                self.take(book)
+            else:  # the grower has opened another one meanwhile, or has something to keep first
+                book.close()
 
     @Slot(object)
     def _not_brought_up(self, error: Exception) -> None:
@@ -100,7 +121,7 @@ class BookDesk(QObject):
         before = self.book
         if before is not None:
             self._work.stop_all()
-        self.book, self._day = book, None
+        self.book, self._day, self._expected = book, None, None
         self.has_news()  # from here on
         self._memory.remember_book(book.folder)
         self.opened.emit(book)
@@ -162,6 +183,9 @@ class BookDesk(QObject):
 
     def close(self) -> None:
         """Close the book; whoever calls has stopped the work."""
+        self._expected = None
+        while self._ready:
+            self._ready.pop().close()
         if self.book is not None:
             self.book.close()
             self.book = None

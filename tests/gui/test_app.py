@@ -1,11 +1,12 @@
 """App: what opens at a start, the first and any later one."""
 
+import threading
 from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QSize
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QDialog
 from pytestqt.qtbot import QtBot
 
 from data.book import Book
@@ -148,6 +149,52 @@ def test_a_book_of_before_gives_way_to_one_that_was_opened_meanwhile(
 
     assert window.book is not None
     assert window.book.folder == tmp_path / "mine"
+    window.close()
+
+
+def test_of_two_books_of_before_the_one_asked_for_last_opens(
+    qtbot: QtBot, dressed: QApplication, memory: Memory, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    first, second = (restored(BOOKS / "v5.sql", tmp_path / name) for name in ("first", "second"))
+    window = make_window(dressed, memory)
+    qtbot.addWidget(window)
+    first_is_ready, ours = threading.Event(), Book.open
+
+    def in_turn(folder: Path) -> Book:
+        assert folder == first or first_is_ready.wait(10)
+        return ours(folder)
+
+    monkeypatch.setattr(Book, "open", in_turn)
+    assert window.open_folder(first)
+    assert window.open_folder(second)
+    qtbot.waitUntil(lambda: len(window.work.jobs()) == 1, timeout=20_000)
+    first_is_ready.set()
+    qtbot.waitUntil(lambda: not window.work.jobs(), timeout=20_000)
+
+    assert window.book is not None
+    assert window.book.folder == tmp_path / "second"
+    window.close()
+
+
+def test_a_book_that_is_ready_waits_for_the_dialog_about_the_one_that_is_open(
+    qtbot: QtBot, dressed: QApplication, memory: Memory, tmp_path: Path
+) -> None:
+    a_rack_book(tmp_path / "mine").close()
+    window = make_window(dressed, memory)
+    qtbot.addWidget(window)
+    window.open_folder(tmp_path / "mine")
+    mine = window.book
+    assert mine is not None
+    dialog = QDialog(window)
+    dialog.open()
+    assert window.open_folder(restored(BOOKS / "v5.sql", tmp_path / "old"))
+    qtbot.waitUntil(lambda: not window.work.jobs(), timeout=20_000)
+    assert window.book is mine
+    mine.set_setting("noted in the dialog", "yes")  # raises where the book is closed
+
+    dialog.reject()
+
+    qtbot.waitUntil(lambda: window.book is not None and window.book.folder == tmp_path / "old")
     window.close()
 
 
