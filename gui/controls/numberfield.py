@@ -121,7 +121,7 @@ class NumberField(QWidget):
         if self._unsaid and not self.field.text().strip():
             return None
         try:
-            wanted = float(self.field.text().replace(",", "."))
+            wanted = float(self.field.text().replace(",", ".").replace("−", "-"))
         except ValueError:
             return self.said
         return wanted if wanted == wanted else self.said  # not a number is no number

@@ -1,7 +1,7 @@
 """Spoken: sentences and words of `data` and `vision`, numbers and days, in the language of the window; no Qt.
 
 In    a `Sentence`, a `Reason` or another word; English text that a book has kept; numbers, days
-Out   the same as a person reads it in the window; in English nothing changes
+Out   the same as a person reads it in the window; in English only the minus of a number changes
 Not   texts of the window itself (`tr`), files and the command line: those stay English
 
 A sentence that was kept as text has lost its template; it is found again among all that the catalogue has.
@@ -41,6 +41,8 @@ LEAST_OF_KEPT = 3  # of those that stand in a book for certain
 MOST_PARTS = 4096  # sentences remembered
 NUMBER = re.compile(r"[-−+]?\d+\.\d+(?: \S+)?")  # perhaps with its unit
 POINT = re.compile(r"(?<=\d)\.(?=\d)")
+HYPHEN = re.compile(r"(?<![\w.,])-(?=\d)")  # for a minus; not that of "1e-05"
+BELOW_ZERO = re.compile(r"-\d+(?:\.\d+)?(?: \S+)?")  # written already, perhaps with its unit
 FIELD = re.compile(r"\{(\w+)[^{}]*\}")
 WRITTEN_AS_NUMBER = re.compile(r"\{\w+:[^{}%]*[dfg]\}")
 FIGURES = r"[-−+]?\d+(?:\.\d+)?(?:e[-+]?\d+)?"
@@ -69,8 +71,8 @@ def is_english() -> bool:
 
 def spoken(text: object) -> str:
     """A sentence or word in the language of the window; what nobody has translated stays as it is."""
-    if _language == "en":
-        return str(text)
+    if _language == "en" and not (isinstance(text, Sentence) and HYPHEN.search(text)):
+        return with_minus(str(text)) if BELOW_ZERO.fullmatch(str(text)) else str(text)
     if isinstance(text, Sentence):
         return _FILLER.vformat(translate(SENTENCE, text.template), (), text.values)
     if isinstance(text, Enum):
@@ -85,15 +87,20 @@ def begun(text: str) -> str:
 
 def filled(template: str, **values: Any) -> str:
     """A translated template with its values: numbers and days as the language writes them."""
-    return template.format(**values) if _language == "en" else _FILLER.vformat(template, (), values)
+    return _FILLER.vformat(template, (), values)
 
 
 def in_figures(value: float | None, form: str = "g") -> str:
-    """A number with the decimal mark of the language, a dash where there is none; `form` as in `format`."""
+    """A number with minus and decimal mark; a dash where there is none; `form` as in `format`."""
     if value is None:
         return "–"
-    text = format(value, form)
+    text = with_minus(format(value, form))
     return text if _language == "en" else POINT.sub(_point(), text)
+
+
+def with_minus(number: str) -> str:
+    """A written number with a minus as long as its plus, where Python writes a hyphen."""
+    return HYPHEN.sub("−", number)
 
 
 def day_words(day: date, form: str = DAY_YEAR) -> str:
@@ -130,6 +137,8 @@ class _Filler(Formatter):
         """One value."""
         if isinstance(value, bool):
             return str(value)
+        if _language == "en":
+            return _in_english(value, form)
         if isinstance(value, date) and form:
             for python, qt in LETTERS.items():
                 form = form.replace(python, qt)
@@ -138,15 +147,23 @@ class _Filler(Formatter):
             return format(spoken(value), form)
         if isinstance(value, str):
             return format(_recalled(value), form)
-        text = format(value, form)
+        text = with_minus(format(value, form))
         return POINT.sub(_point(), text) if isinstance(value, float) or "." in form else text
 
 
 _FILLER = _Filler()
 
 
+def _in_english(value: object, form: str) -> str:
+    """A value as the source writes it, but for the minus of a number."""
+    text = format(spoken(value) if isinstance(value, Sentence) else value, form)
+    return with_minus(text) if not isinstance(value, str) or BELOW_ZERO.fullmatch(text) else text
+
+
 def _value(text: str) -> str:
     """A value that is text: a number, a day, a word of ours, or what a person has written."""
+    if BELOW_ZERO.fullmatch(text):
+        text = with_minus(text)
     if NUMBER.fullmatch(text):
         return POINT.sub(_point(), text)
     day = KEPT_DAY.fullmatch(text)

@@ -107,7 +107,6 @@ def _line(score: KeptScore, name: str, label: str, unit: str, decimals: int, how
         why = spoken(reason) if reason else translate("TraySheet", "not told by this photo")
         return NumberLine(name=name, label=words, value=DASH, how=why, missing=True)
     text = in_figures(round(value, decimals) + 0.0, f".{decimals}f")  # never "-0"
-    text = text.replace("-", "−")
     gap = "" if unit in ("", "°") else " "
     return NumberLine(
         name=name,

@@ -184,9 +184,8 @@ class TimeChart(GrowthChart):
         ends = ((high, field.top()), (low, field.bottom())) if high > low else ((high, field.center().y()),)
         for value, y in ends:
             box = QRectF(0, y - metrics.height() / 2, field.left() - BESIDE_MARKS, metrics.height())
-            painter.drawText(
-                box, right, f"{value:.0f}" if abs(value) >= 10 or value == 0 else in_figures(value, ".1f")
-            )
+            form = ".0f" if abs(value) >= 10 or value == 0 else ".1f"
+            painter.drawText(box, right, in_figures(value, form))
 
     def _paint_series(self, painter: QPainter, points: list[QPointF], number: int, t: Tokens) -> None:
         colour, marker = MARKERS[number]

@@ -9,7 +9,7 @@ from gui.language.language import speak_chosen
 
 def test_all_numbers_of_an_axis_have_as_many_decimals() -> None:
     assert tick_words(ticks(45.68, 45.87, 4)) == ["45.70", "45.75", "45.80", "45.85"]
-    assert tick_words((-20.0, 0.0, 20.0), signed=True) == ["-20", "0", "+20"]
+    assert tick_words((-20.0, 0.0, 20.0), signed=True) == ["−20", "0", "+20"]
 
 
 def test_an_axis_is_written_with_the_decimal_mark_of_the_language(qapp: QApplication) -> None:

@@ -195,7 +195,7 @@ def test_what_a_person_has_written_stays_as_it_is(german: QApplication) -> None:
 def test_numbers_and_days_are_written_as_in_german(german: QApplication) -> None:
     at = datetime(2026, 3, 7, 9, 5)
     assert in_figures(0.5) == "0,5"
-    assert in_figures(-1234.56, ".1f") == "-1234,6"
+    assert in_figures(-1234.56, ".1f") == "−1234,6"
     assert filled("{day:.1f} von {n}", day=2.25, n=3) == "2,2 von 3"
     assert filled("{day:%d. %B %Y}, {day:%H:%M}", day=at) == "7. März 2026, 09:05"
     assert day_words(date(2026, 3, 7)) == "7. März 2026"
@@ -214,6 +214,36 @@ def test_english_stays_as_it_is_written(qapp: QApplication) -> None:
     assert in_figures(0.5) == "0.5"
     assert day_words(at, MOMENT) == "7 Mar 2026, 09:05"
     assert filled("{day:.1f}", day=2.25) == "2.2"
+
+
+def below_zero() -> Sentence:
+    points = Sentence("{number} points", number="-6.5")
+    return Sentence("{a:+.1f}, {b}, {c}, {d}, {e:.0e}", a=-9.7, b=points, c="-3", d="-4.0 °C", e=0.00002)
+
+
+def test_a_number_below_zero_has_a_minus_and_no_hyphen_wherever_it_is_shown(qapp: QApplication) -> None:
+    assert spoken(below_zero()) == "−9.7, −6.5 points, −3, −4.0 °C, 2e-05"
+    assert (in_figures(-9.7, "+.1f"), filled("{x:.1f}", x=-0.5), spoken("-4.0 °C")) == (
+        "−9.7",
+        "−0.5",
+        "−4.0 °C",
+    )
+    assert below_zero().startswith("-9.7, -6.5 points")  # as files and the command line have it
+
+
+def test_a_number_below_zero_has_a_minus_in_german_too(german: QApplication) -> None:
+    assert spoken(below_zero()) == "−9,7, −6,5 Punkte, −3, −4,0 °C, 2e-05"
+    assert (in_figures(-9.7, "+.1f"), filled("{x:.1f}", x=-0.5), spoken("-4.0 °C")) == (
+        "−9,7",
+        "−0,5",
+        "−4,0 °C",
+    )
+
+
+def test_hyphens_of_names_spans_and_dates_stay(qapp: QApplication) -> None:
+    said = Sentence("{name}: {span}, {day}, {x:.0f}", name="mix -2 b", span="97-98 %", day="2026-03-07", x=-1)
+
+    assert spoken(said) == "mix -2 b: 97-98 %, 2026-03-07, −1"
 
 
 def test_a_german_number_can_be_typed(german: QApplication, qtbot: object) -> None:

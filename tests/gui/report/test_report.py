@@ -31,6 +31,7 @@ from data.trial import CropPlan
 from data.verdict.words import sentence
 from gui.answer.view import table_rows
 from gui.command import main
+from gui.language.spoken import spoken
 from gui.paper.pages import Paper
 from gui.paper.pdfmarks import add_marks
 from gui.report import write_report
@@ -116,7 +117,7 @@ def test_the_pdf_has_every_sentence_and_every_number_of_the_table(rack: Rack, tm
     text = squeezed(words_of(path))
     for found in rack.verdicts():
         for line in found.verdict.media:
-            assert squeezed(sentence(found.verdict, line, found.scale)) in text
+            assert squeezed(spoken(sentence(found.verdict, line, found.scale))) in text
         for row in table_rows(found):
             for cell in (row.medium, row.trays, row.mean, row.difference, row.interval, row.answer, row.rank):
                 assert squeezed(cell) in text

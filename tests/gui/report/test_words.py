@@ -37,7 +37,7 @@ def test_a_second_table_holds_the_others_against_the_trusted_medium() -> None:
 
     assert held.name == "Held against mix"
     assert held.head == ("Property", "mat")
-    assert held.rows[0] == ("Cut quality", "-1.5 marks, -2.0 to -1.0.\nTold by 8.")
+    assert held.rows[0] == ("Cut quality", "−1.5 marks, −2.0 to −1.0.\nTold by 8.")
     assert held.rows[1][1].endswith("Which one has more cannot be told.")
 
 
