@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 from data.verdict.outcome import Outcome
 from gui.answer.view import Answer
 from gui.style.palette import Space, tokens_now
-from gui.style.words import quotable
+from gui.style.words import line_width, quotable
 
 __all__ = ["AnswerList", "AnswerMark"]
 
@@ -89,6 +89,14 @@ class AnswerList(QWidget):
     def texts(self) -> tuple[str, ...]:
         """The sentences that are shown."""
         return tuple(words.text() for row, _, words in self._rows if not row.isHidden())
+
+    @property
+    def wanted(self) -> int:
+        """Width of a mark and a whole line of a sentence, px; 0 where there is none."""
+        if not self._rows:
+            return 0
+        _, mark, words = self._rows[0]
+        return mark.sizeHint().width() + Space.M + line_width(words.fontMetrics())
 
     def show_answers(self, answers: Sequence[Answer]) -> None:
         """Show these."""

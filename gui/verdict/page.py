@@ -75,9 +75,23 @@ class VerdictPage(QScrollArea):
         set_role(self.care, "notice")
         for part in (self.head, self.answers, self.care, self.nothing):
             column.addWidget(part)
-        self.column.addWidget(panel)
+        column.addStretch(1)
+        self.answer_panel = panel
 
     def _make_charts(self) -> None:
+        """The chart of intervals beside the sentences where these keep their whole lines, then the table."""
+        self.intervals, self.ranks = IntervalChart(), RankChart()
+        self.blocks, self.growth = BlockChart(), MediaChart()
+        self.panels = {chart: ChartPanel(chart, self.body) for chart in self.charts}
+        for chart_panel in self.panels.values():
+            chart_panel.save_wanted.connect(self.save_wanted)
+        self._make_table()
+        first, ranks, *below = (self.panels[chart] for chart in self.charts)
+        self.column.addWidget(Sides((self.answer_panel, first), (1, 1), self.body))
+        self.column.addWidget(Sides((self.table_panel, ranks), (6, 5), self.body))
+        self.column.addWidget(Sides(below, (1, 1), self.body))
+
+    def _make_table(self) -> None:
         panel, column = self._panel()
         self.table = VerdictTable(
             self.tr("Media"),
@@ -99,15 +113,6 @@ class VerdictPage(QScrollArea):
         column.addWidget(self.table)
         column.addStretch(1)
         self.table_panel = panel
-        self.intervals, self.blocks = IntervalChart(), BlockChart()
-        self.growth, self.ranks = MediaChart(), RankChart()
-        self.panels = {chart: ChartPanel(chart, self.body) for chart in self.charts}
-        for chart_panel in self.panels.values():
-            chart_panel.save_wanted.connect(self.save_wanted)
-        above = Sides((panel, self.panels[self.intervals]), (6, 5), self.body)
-        below = Sides([self.panels[chart] for chart in self.charts[1:]], (1, 1, 1), self.body)
-        self.column.addWidget(above)
-        self.column.addWidget(below)
 
     def _make_reasons(self) -> None:
         self.why_panel, column = self._panel(self.tr("What moves it"))
@@ -163,7 +168,7 @@ class VerdictPage(QScrollArea):
     @property
     def charts(self) -> tuple[DrawnChart, ...]:
         """All charts, in reading order."""
-        return (self.intervals, self.blocks, self.growth, self.ranks)
+        return (self.intervals, self.ranks, self.blocks, self.growth)
 
     # --- showing
 
@@ -179,6 +184,7 @@ class VerdictPage(QScrollArea):
     def _show_answer(self, found: "CropVerdict") -> None:
         self.head.setText(head_words(found))
         self.answers.show_answers(answers_of(found))
+        self._keep_lines()
         care = care_words(found)
         self.care.setText(care)
         self.care.setVisible(bool(care))
@@ -236,7 +242,7 @@ class VerdictPage(QScrollArea):
         series = {line.treatment: series_of(found, line.treatment) for line in growth}
         grown = growth if found.kind is MeasureKind.SCORE else ()
         self.growth.show_growth(grown, series, found.on_day)
-        shown: Sequence[object] = (intervals.lines, blocks, [line for line in grown if line.points], ranks)
+        shown: Sequence[object] = (intervals.lines, ranks, blocks, [line for line in grown if line.points])
         caption = f"{found.trial}, {found.crop}. {head_words(found)}"
         for chart, lines in zip(self.charts, shown, strict=True):
             chart.caption = caption
@@ -267,6 +273,11 @@ class VerdictPage(QScrollArea):
         """Letters have another size."""
         for table in (self.table, self.parts):
             table.fit()
+        self._keep_lines()
+
+    def _keep_lines(self) -> None:
+        """No chart beside the sentences where it would break their lines sooner than reading asks for."""
+        self.answer_panel.setProperty("wanted", self.answers.wanted + 2 * Space.M)
 
     def _show_noted(self, state: VerdictState) -> None:
         noted = [spoken(words) for words in state.reading.noted]

@@ -31,7 +31,7 @@ from tests.data.trialrack import EVEN, NOISE, TRIAL, WORSE, Rack
 from tests.gui.verdict.opened import read, settle
 from tests.made.books import an_empty_book
 
-NUMBER = re.compile(r"[+-]?\d+(?:\.\d+)?")
+NUMBER = re.compile(r"[+−]?\d+(?:\.\d+)?")
 
 
 def cells(screen: Verdict) -> list[list[str]]:
@@ -338,6 +338,19 @@ def test_one_tray_of_each_medium_gives_numbers_and_no_verdict(
 
 
 # --- charts
+
+
+@pytest.mark.parametrize(("width", "beside"), [(1366, True), (1024, False)])
+def test_the_intervals_stand_beside_the_sentences_where_these_keep_their_lines(
+    rack: Rack, screen: Verdict, qtbot: QtBot, width: int, beside: bool
+) -> None:
+    rack.shoot_all(WORSE)
+    screen.resize(width, 768)
+    read(screen, rack.book, qtbot)
+    answer, chart = screen.page.answer_panel, screen.page.panels[screen.page.intervals]
+
+    qtbot.waitUntil(lambda: (chart.y() == answer.y()) == beside and chart.x() + chart.y() > 0)
+    assert answer.width() >= screen.page.answers.wanted > 0
 
 
 def test_charts_say_their_content_in_words_and_take_the_focus(
