@@ -140,6 +140,11 @@ class Plan(Screen):
         if self._repeated is not None:
             self._begin_repeated(*self._repeated)
 
+    def unkept(self) -> str:
+        """Nothing: what was typed a moment ago is written into the book now."""
+        self.desk.close()
+        return super().unkept()
+
     def arrive(self) -> None:
         """The focus to where one goes on."""
         if self._stale:

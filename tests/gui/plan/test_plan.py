@@ -271,6 +271,15 @@ def test_undo_and_redo_of_a_kept_plan_leave_the_next_draft_in_the_book(
         assert book.setting(SETTING) == draft_text(other)
 
 
+def test_a_draft_typed_just_before_the_window_closes_is_in_the_book(plan: Plan, book: Book) -> None:
+    plan.edit_draft(a_draft(trial="Other"))
+    assert book.setting(SETTING) != draft_text(a_draft(trial="Other"))
+
+    assert plan.unkept() == ""
+
+    assert book.setting(SETTING) == draft_text(a_draft(trial="Other"))
+
+
 def test_a_change_of_a_plan_that_is_taken_back_is_a_draft_again(plan: Plan, book: Book, qtbot: QtBot) -> None:
     kept(plan, qtbot)
     plan.change_trial()
