@@ -31,7 +31,7 @@ from data.readings import Reading, ReadingKind
 from data.sentence import Sentence
 from data.statistics.estimate import Estimate
 
-__all__ = ["cells_of"]
+__all__ = ["cells_of", "weekly_cells"]
 
 TAP_C, AIR_C = 10.0, 20.0  # an example: a cold tap, a heated room (common practice)
 SOON_H, NIGHT_H = 3.0, 12.0
@@ -48,7 +48,7 @@ def cells_of(facts: MediumFacts) -> dict[str, Cell]:
         "root warmth": _root_warmth(facts),
         **_after_use(facts),
         "price": factor_cell(facts, "price", Sentence("Type in what the medium for a tray costs: 1 minute.")),
-        **_weekly(facts),
+        **weekly_cells(facts),
         **_work(facts),
         "feed": _feed(facts),
     }
@@ -190,7 +190,8 @@ def _seen_by_eye(readings: Sequence[Reading]) -> list[Sentence]:
 # --- money, room, work
 
 
-def _weekly(facts: MediumFacts) -> dict[str, Cell]:
+def weekly_cells(facts: MediumFacts) -> dict[str, Cell]:
+    """Room and mass a week, by the factors alone."""
     trays = facts.trays_a_week
 
     def weekly(one: Estimate) -> Estimate:

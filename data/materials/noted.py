@@ -1,7 +1,8 @@
-"""Noted: what else tells the media of a trial apart, each against the trusted one: notes of trays, and green.
+"""Noted: what else tells the media of a trial apart, each against the trusted one.
 
 In    a book, the name of a trial
-Out   `Sentence`s: difference, interval, and the trays that tell it, row by row of the table
+Out   `Sentence`s: difference, interval, and what tells it, row by row of the table: notes, weights and logs
+      of trays, how green they are, room and what is carried; the climate last
 Not   the table of all media (`reading.py`), what is compared and decides (`data.verdict`)
 """
 
@@ -10,9 +11,10 @@ from datetime import datetime
 from typing import TYPE_CHECKING
 
 from data.materials.canopygreen import GREEN, LIGHTNESS, green_numbers
+from data.materials.entered import climate_words, entered_beside
 from data.materials.sidebyside import side_by_side
 from data.materials.table import ROWS, Beside, Row
-from data.materials.trays import numbers_of
+from data.materials.trays import numbers_of, reckoned_of
 from data.readings import ReadingKind
 from data.records import Tray
 from data.sentence import Sentence
@@ -31,7 +33,7 @@ UNITS = {
 
 
 def noted_words(book: "Book", trial: str, trusted: str | None = None) -> tuple[Sentence, ...]:
-    """What the notes of a trial's trays tell of its media, in the order of the table; nothing of no notes.
+    """What is known of a trial's media beside its answers, in the order of the table; empty where nothing is.
 
     Parameters
     ----------
@@ -40,8 +42,12 @@ def noted_words(book: "Book", trial: str, trusted: str | None = None) -> tuple[S
     trusted = _trusted(book, trial, trusted)
     if trusted is None:
         return ()
-    held = side_by_side((*_numbers(book, trial), *green_numbers(book, trial)), trusted)
-    return tuple(_words(held, trusted))
+    media = tuple(dict.fromkeys(tray.medium for tray in book.trial_trays(trial)))
+    held = {
+        **side_by_side((*_numbers(book, trial), *green_numbers(book, trial)), trusted),
+        **entered_beside(book, media, trusted),
+    }
+    return *_words(held, trusted), *climate_words(book, media, trusted)
 
 
 def _numbers(book: "Book", trial: str) -> Iterator[tuple[str, Tray, float]]:
@@ -51,6 +57,7 @@ def _numbers(book: "Book", trial: str) -> Iterator[tuple[str, Tray, float]]:
         for one in book.readings(tray.id):
             noted.setdefault(one.kind, []).append((one.taken_at, one.value))
         yield from numbers_of(tray, noted)
+        yield from reckoned_of(tray, noted)
 
 
 def _trusted(book: "Book", trial: str, asked: str | None) -> str | None:

@@ -28,7 +28,7 @@ from data.statistics.estimate import Estimate
 if TYPE_CHECKING:
     from data.book import Book
 
-__all__ = ["ClimateAnswer", "DueTest", "MaterialReading", "read_materials"]
+__all__ = ["ClimateAnswer", "DueTest", "MaterialReading", "climate_sentence", "read_materials"]
 
 WORST = (Origin.GUESS, Origin.DEFAULT, Origin.TYPED)
 ONE_TRAY = Sentence("One of {of}: an interval needs two.", of="trays")
@@ -216,23 +216,26 @@ def _parts(found: Footprint, bills: Bills) -> tuple[Sentence, ...]:
     return tuple(said)
 
 
-def _answer(one: Difference, trusted: str, bills: Bills) -> ClimateAnswer:
+def climate_sentence(one: Difference, trusted: str) -> Sentence:
+    """One medium against the trusted one."""
     if one.high < 0:
-        sentence = Sentence(
+        return Sentence(
             "{medium} gives off {less:.2f} kg CO2e a tray less than {trusted} ({low:.2f} to {high:.2f}).",
             medium=one.medium, trusted=trusted, less=-one.mean, low=-one.high, high=-one.low,
         )  # fmt: skip
-    elif one.low > 0:
-        sentence = Sentence(
+    if one.low > 0:
+        return Sentence(
             "{medium} gives off {more:.2f} kg CO2e a tray more than {trusted} ({low:.2f} to {high:.2f}).",
             medium=one.medium, trusted=trusted, more=one.mean, low=one.low, high=one.high,
         )  # fmt: skip
-    else:
-        sentence = Sentence(
-            "Whether {medium} gives off less than {trusted} cannot be told: {low:+.2f} to {high:+.2f} kg "
-            "CO2e a tray.",
-            medium=one.medium, trusted=trusted, low=one.low, high=one.high,
-        )  # fmt: skip
+    return Sentence(
+        "Whether {medium} gives off less than {trusted} cannot be told: {low:+.2f} to {high:+.2f} kg "
+        "CO2e a tray.",
+        medium=one.medium, trusted=trusted, low=one.low, high=one.high,
+    )  # fmt: skip
+
+
+def _answer(one: Difference, trusted: str, bills: Bills) -> ClimateAnswer:
     settles = None
     if one.settles is not None:
         settles = Sentence(
@@ -240,4 +243,4 @@ def _answer(one: Difference, trusted: str, bills: Bills) -> ClimateAnswer:
             name=_about(bills, one.settles),
             share=100 * one.settles_share,
         )
-    return ClimateAnswer(medium=one.medium, sentence=sentence, settles=settles)
+    return ClimateAnswer(medium=one.medium, sentence=climate_sentence(one, trusted), settles=settles)

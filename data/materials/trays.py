@@ -25,7 +25,7 @@ from data.water import DryFrom, dry_weight
 if TYPE_CHECKING:
     from data.book import Book
 
-__all__ = ["TrayMaterials", "numbers_of"]
+__all__ = ["TrayMaterials", "numbers_of", "reckoned_of"]
 
 # rows of the table that rest on notes of single trays, and what a tray's number is of several notes
 OF_TRAYS: Mapping[str, tuple[ReadingKind, Callable[[Sequence[float]], float]]] = {
@@ -51,6 +51,16 @@ def numbers_of(
     minutes = minutes_by_kind(noted.get(ReadingKind.LABOUR, ()), tray.sown_at, tray.done_at)
     for labour, value in minutes.items():
         yield MINUTES[labour], tray, value
+
+
+def reckoned_of(
+    tray: Tray, noted: Mapping[ReadingKind, Sequence[tuple[datetime, float]]]
+) -> Iterator[tuple[str, Tray, float]]:
+    """What weights and logs of one tray come to: row, tray, number; the table has tests of these, too."""
+    held, hours = _water_of(tray, noted.get(ReadingKind.WEIGHT, ()))
+    cold, _ = degree_hours_below(noted.get(ReadingKind.MEDIUM_TEMPERATURE, ()), FLOOR_C)
+    found = {"capacity": held, "dry after": None if hours is None else hours.value, "cold nights": cold}
+    yield from ((row, tray, value) for row, value in found.items() if value is not None)
 
 
 class TrayMaterials:
@@ -153,27 +163,24 @@ class TrayMaterials:
 
     def _water(self, trays: Sequence[Tray]) -> tuple[list[float], list[Estimate]]:
         """g held and hours until dry of each tray that tells them."""
-        held: list[float] = []
-        hours: list[Estimate] = []
-        for tray in trays:
-            weights = self._of[ReadingKind.WEIGHT].get(tray.id, [])
-            dry = dry_weight(weights, sown_on=tray.sown_at.date())
-            if (
-                dry.rests_on is not DryFrom.OWN
-                or dry.full_g is None
-                or dry.dry_g is None
-                or dry.grams is None
-            ):
-                continue
-            held.append(dry.full_g - dry.dry_g)
-            open_from = tray.blackout_to or tray.sown_at  # under cover little dries
-            dried = stretches([one for one in weights if one[0] >= open_from])
-            told = next((one for one in dried if len(one) >= 3), None)
-            if told is None:
-                continue
-            since = [(at - told[0][0]) / timedelta(hours=1) for at, _ in told]
-            water = [grams - dry.dry_g for _, grams in told]
-            found = hours_until(since, water, dry.grams - dry.dry_g) if min(water) >= 0 else None
-            if found is not None and 0 < found.value < MOST_HOURS:
-                hours.append(found)
-        return held, hours
+        weights = self._of[ReadingKind.WEIGHT]
+        told = [_water_of(tray, weights.get(tray.id, [])) for tray in trays]
+        held = [grams for grams, _ in told if grams is not None]
+        return held, [hours for _, hours in told if hours is not None]
+
+
+def _water_of(tray: Tray, weights: Sequence[tuple[datetime, float]]) -> tuple[float | None, Estimate | None]:
+    """g held and hours until dry, as the weighings of one tray tell them."""
+    dry = dry_weight(weights, sown_on=tray.sown_at.date())
+    if dry.rests_on is not DryFrom.OWN or dry.full_g is None or dry.dry_g is None or dry.grams is None:
+        return None, None
+    held = dry.full_g - dry.dry_g
+    open_from = tray.blackout_to or tray.sown_at  # under cover little dries
+    dried = stretches([one for one in weights if one[0] >= open_from])
+    told = next((one for one in dried if len(one) >= 3), None)
+    if told is None:
+        return held, None
+    since = [(at - told[0][0]) / timedelta(hours=1) for at, _ in told]
+    water = [grams - dry.dry_g for _, grams in told]
+    found = hours_until(since, water, dry.grams - dry.dry_g) if min(water) >= 0 else None
+    return held, found if found is not None and 0 < found.value < MOST_HOURS else None

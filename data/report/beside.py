@@ -18,7 +18,7 @@ from data.sentence import Sentence
 if TYPE_CHECKING:
     from data.book import Book
 
-__all__ = ["look_blocks", "material_blocks", "wrong_blocks"]
+__all__ = ["apart_blocks", "look_blocks", "material_blocks", "wrong_blocks"]
 
 MOST_LOOKS = 60  # rows of the look list's history
 MOST_WRONG = 6  # in short
@@ -52,6 +52,18 @@ def material_blocks(book: "Book", trays: Sequence[Tray]) -> Iterator[Block]:
                 n=left_out,
             )
         )
+
+
+def apart_blocks(book: "Book", trial: str) -> Iterator[Block]:
+    """What else tells the media of this trial apart, as Verdict says it."""
+    from data.materials.noted import noted_words
+
+    words = noted_words(book, trial)
+    if not words:
+        return
+    yield Heading(text=Sentence("What else tells them apart"))
+    yield Paragraph(text=Sentence("Of all crops of the trial. None of this moves the answers."))
+    yield from (Paragraph(text=one) for one in words)
 
 
 def wrong_blocks(book: "Book", trays: Sequence[Tray], cancel: CancelToken, *, short: bool) -> Iterator[Block]:

@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from data.cancel import CancelToken, Progress, unwatched
 from data.records import Tray
-from data.report.beside import look_blocks, material_blocks, wrong_blocks
+from data.report.beside import apart_blocks, look_blocks, material_blocks, wrong_blocks
 from data.report.conditions import condition_blocks, left_out_words
 from data.report.content import Block, Heading, IntervalFigure, Paragraph, Report, VerdictGrid
 from data.report.fixed import CAUTIONS, methods
@@ -119,6 +119,7 @@ class _Reading:
         self._step(2)
         yield from growth_blocks(self._scored(), self.book.photo_numbers(self.trial))
         if not self.short:
+            yield from apart_blocks(self.book, self.trial)
             yield from material_blocks(self.book, self.trays)
         self._step(3)
         yield from wrong_blocks(self.book, self.trays, self.cancel, short=self.short)

@@ -6651,106 +6651,6 @@ bewährt</translation>
             <translation>{left_out} von {photos} Fotos wurden mit einer anderen Version der Methode ausgewertet und fehlen in diesem Vergleich: neu auswerten, um sie aufzunehmen.</translation>
         </message>
         <message>
-            <source>The newest photo shows no open patch there any more.</source>
-            <translation>Das neueste Foto zeigt dort keine offene Stelle mehr.</translation>
-        </message>
-        <message>
-            <source>The canopy is back to what it was.</source>
-            <translation>Der Bestand ist wieder, wie er war.</translation>
-        </message>
-        <message>
-            <source>It was watered, or the newest weight is above what it wants.</source>
-            <translation>Sie wurde gegossen, oder das neueste Gewicht liegt über dem nötigen.</translation>
-        </message>
-        <message>
-            <source>The air is drier, or the stack was opened.</source>
-            <translation>Die Luft ist trockener, oder der Stapel wurde geöffnet.</translation>
-        </message>
-        <message>
-            <source>It has come up, in line with the others.</source>
-            <translation>Sie ist aufgelaufen, wie die anderen.</translation>
-        </message>
-        <message>
-            <source>It is in line with its block mates again.</source>
-            <translation>Sie ist wieder gleichauf mit den anderen ihres Blocks.</translation>
-        </message>
-        <message>
-            <source>The edge has closed, or is in line with that of its block mates.</source>
-            <translation>Der Rand hat sich geschlossen oder ist wie bei den anderen ihres Blocks.</translation>
-        </message>
-        <message>
-            <source>The bare parts have come up.</source>
-            <translation>Die kahlen Teile sind aufgelaufen.</translation>
-        </message>
-        <message>
-            <source>The gaps have closed, or are in line with those of its block mates.</source>
-            <translation>Die Lücken haben sich geschlossen oder sind wie bei den anderen ihres Blocks.</translation>
-        </message>
-        <message>
-            <source>It is as even as its block mates.</source>
-            <translation>Sie ist so gleichmäßig wie die anderen ihres Blocks.</translation>
-        </message>
-        <message>
-            <source>The colour is back.</source>
-            <translation>Die Farbe ist wieder da.</translation>
-        </message>
-        <message>
-            <source>The photo has its tray, or another one was taken.</source>
-            <translation>Das Foto hat seine Schale, oder ein anderes wurde gemacht.</translation>
-        </message>
-        <message>
-            <source>It was photographed, or the day is over.</source>
-            <translation>Sie wurde fotografiert, oder der Tag ist vorbei.</translation>
-        </message>
-        <message>
-            <source>Another photo was used, or the day is over.</source>
-            <translation>Ein anderes Foto wurde verwendet, oder der Tag ist vorbei.</translation>
-        </message>
-        <message>
-            <source>Another photo was taken, or the day is over.</source>
-            <translation>Ein anderes Foto wurde aufgenommen, oder der Tag ist vorbei.</translation>
-        </message>
-        <message>
-            <source>It still gains, or the days of cutting were changed.</source>
-            <translation>Sie legt noch zu, oder die Tage des Schnitts wurden geändert.</translation>
-        </message>
-        <message>
-            <source>The word mold was taken back.</source>
-            <translation>Die Angabe „Schimmel“ wurde zurückgenommen.</translation>
-        </message>
-        <message>
-            <source>What the newest photo shows there is faint and has not grown; the tray sheet shows it.</source>
-            <translation>Was das neueste Foto dort zeigt, ist schwach und nicht gewachsen; das Schalenblatt zeigt es.</translation>
-        </message>
-        <message>
-            <source>The newest photo does not show the patch, nor that it is gone: look under the leaves there.</source>
-            <translation>Das neueste Foto zeigt die Stelle nicht, aber auch nicht, dass sie weg ist: dort unter den Blättern nachsehen.</translation>
-        </message>
-        <message>
-            <source>The tray was cut.</source>
-            <translation>Die Schale wurde geschnitten.</translation>
-        </message>
-        <message>
-            <source>The tray was thrown away.</source>
-            <translation>Die Schale wurde weggeworfen.</translation>
-        </message>
-        <message>
-            <source>The tray was marked as done.</source>
-            <translation>Die Schale wurde als beendet vermerkt.</translation>
-        </message>
-        <message>
-            <source>You said mold.</source>
-            <translation>Als Schimmel bestätigt.</translation>
-        </message>
-        <message>
-            <source>You said not mold.</source>
-            <translation>Als kein Schimmel angegeben.</translation>
-        </message>
-        <message>
-            <source>No photo of today or yesterday says how it stands now.</source>
-            <translation>Kein Foto von heute oder gestern sagt, wie es jetzt steht.</translation>
-        </message>
-        <message>
             <source>{given} is far from what is usual; read in {meant} it would be {instead}. Which one is it?</source>
             <translation>{given} liegt weit vom Üblichen; in {meant} gelesen wären es {instead}. Was stimmt?</translation>
         </message>
@@ -6869,6 +6769,106 @@ bewährt</translation>
         <message>
             <source>The yield is zero: nothing can be reckoned by the kg of cut.</source>
             <translation>Der Ertrag ist null: je kg Schnitt lässt sich nichts rechnen.</translation>
+        </message>
+        <message>
+            <source>The newest photo shows no open patch there any more.</source>
+            <translation>Das neueste Foto zeigt dort keine offene Stelle mehr.</translation>
+        </message>
+        <message>
+            <source>The canopy is back to what it was.</source>
+            <translation>Der Bestand ist wieder, wie er war.</translation>
+        </message>
+        <message>
+            <source>It was watered, or the newest weight is above what it wants.</source>
+            <translation>Sie wurde gegossen, oder das neueste Gewicht liegt über dem nötigen.</translation>
+        </message>
+        <message>
+            <source>The air is drier, or the stack was opened.</source>
+            <translation>Die Luft ist trockener, oder der Stapel wurde geöffnet.</translation>
+        </message>
+        <message>
+            <source>It has come up, in line with the others.</source>
+            <translation>Sie ist aufgelaufen, wie die anderen.</translation>
+        </message>
+        <message>
+            <source>It is in line with its block mates again.</source>
+            <translation>Sie ist wieder gleichauf mit den anderen ihres Blocks.</translation>
+        </message>
+        <message>
+            <source>The edge has closed, or is in line with that of its block mates.</source>
+            <translation>Der Rand hat sich geschlossen oder ist wie bei den anderen ihres Blocks.</translation>
+        </message>
+        <message>
+            <source>The bare parts have come up.</source>
+            <translation>Die kahlen Teile sind aufgelaufen.</translation>
+        </message>
+        <message>
+            <source>The gaps have closed, or are in line with those of its block mates.</source>
+            <translation>Die Lücken haben sich geschlossen oder sind wie bei den anderen ihres Blocks.</translation>
+        </message>
+        <message>
+            <source>It is as even as its block mates.</source>
+            <translation>Sie ist so gleichmäßig wie die anderen ihres Blocks.</translation>
+        </message>
+        <message>
+            <source>The colour is back.</source>
+            <translation>Die Farbe ist wieder da.</translation>
+        </message>
+        <message>
+            <source>The photo has its tray, or another one was taken.</source>
+            <translation>Das Foto hat seine Schale, oder ein anderes wurde gemacht.</translation>
+        </message>
+        <message>
+            <source>It was photographed, or the day is over.</source>
+            <translation>Sie wurde fotografiert, oder der Tag ist vorbei.</translation>
+        </message>
+        <message>
+            <source>Another photo was used, or the day is over.</source>
+            <translation>Ein anderes Foto wurde verwendet, oder der Tag ist vorbei.</translation>
+        </message>
+        <message>
+            <source>Another photo was taken, or the day is over.</source>
+            <translation>Ein anderes Foto wurde aufgenommen, oder der Tag ist vorbei.</translation>
+        </message>
+        <message>
+            <source>It still gains, or the days of cutting were changed.</source>
+            <translation>Sie legt noch zu, oder die Tage des Schnitts wurden geändert.</translation>
+        </message>
+        <message>
+            <source>The word mold was taken back.</source>
+            <translation>Die Angabe „Schimmel“ wurde zurückgenommen.</translation>
+        </message>
+        <message>
+            <source>What the newest photo shows there is faint and has not grown; the tray sheet shows it.</source>
+            <translation>Was das neueste Foto dort zeigt, ist schwach und nicht gewachsen; das Schalenblatt zeigt es.</translation>
+        </message>
+        <message>
+            <source>The newest photo does not show the patch, nor that it is gone: look under the leaves there.</source>
+            <translation>Das neueste Foto zeigt die Stelle nicht, aber auch nicht, dass sie weg ist: dort unter den Blättern nachsehen.</translation>
+        </message>
+        <message>
+            <source>The tray was cut.</source>
+            <translation>Die Schale wurde geschnitten.</translation>
+        </message>
+        <message>
+            <source>The tray was thrown away.</source>
+            <translation>Die Schale wurde weggeworfen.</translation>
+        </message>
+        <message>
+            <source>The tray was marked as done.</source>
+            <translation>Die Schale wurde als beendet vermerkt.</translation>
+        </message>
+        <message>
+            <source>You said mold.</source>
+            <translation>Als Schimmel bestätigt.</translation>
+        </message>
+        <message>
+            <source>You said not mold.</source>
+            <translation>Als kein Schimmel angegeben.</translation>
+        </message>
+        <message>
+            <source>No photo of today or yesterday says how it stands now.</source>
+            <translation>Kein Foto von heute oder gestern sagt, wie es jetzt steht.</translation>
         </message>
         <message>
             <source>Leaves were likely wet for {wet:.0f} of {known:.0f} logged hours.</source>
@@ -7839,6 +7839,10 @@ bewährt</translation>
             <translation>{about}: {value:g} {unit}. {source}</translation>
         </message>
         <message>
+            <source>From what is known of one tray of each, for {trays:g} trays a week.</source>
+            <translation>Nach dem, was von je einer Schale bekannt ist, bei {trays:g} Schalen die Woche.</translation>
+        </message>
+        <message>
             <source>Weigh the dry medium of one tray, and type it in: 2 minutes.</source>
             <translation>Das trockene Substrat einer Schale wiegen und eingeben: 2 Minuten.</translation>
         </message>
@@ -8723,6 +8727,14 @@ bewährt</translation>
             <translation>Eigenschaften, von denen bei keinem dieser Substrate etwas bekannt ist, sind hier weggelassen: {n}. Was sie füllt, steht unter Material.</translation>
         </message>
         <message>
+            <source>What else tells them apart</source>
+            <translation>Was sie sonst unterscheidet</translation>
+        </message>
+        <message>
+            <source>Of all crops of the trial. None of this moves the answers.</source>
+            <translation>Über alle Kulturen des Versuchs. Nichts davon bewegt die Antworten.</translation>
+        </message>
+        <message>
             <source>What went wrong</source>
             <translation>Was schiefging</translation>
         </message>
@@ -9283,8 +9295,8 @@ bewährt</translation>
             <translation>Das Auge stimmt mit sich überein, aber nicht mit dem Foto; beide sehen also Verschiedenes: erst die Schalen ansehen, bei denen sie am meisten abweichen.</translation>
         </message>
         <message>
-            <source>Photographed more than once on the day that is read, and the last photo that is not in doubt counts: {trays}.</source>
-            <translation>An dem Tag, der abgelesen wird, mehr als einmal fotografiert, und das letzte Foto, das nicht zweifelhaft ist, zählt: {trays}.</translation>
+            <source>Photographed more than once on the day that is read, and the last photo counts, one in doubt only where there is no other: {trays}.</source>
+            <translation>Mehr als einmal fotografiert an dem Tag, der gelesen wird; es zählt das letzte Foto, ein zweifelhaftes nur, wo es kein anderes gibt: {trays}.</translation>
         </message>
         <message>
             <source>Photographed more than once on the day that is read, and the last photo counts: {trays}.</source>
@@ -9509,6 +9521,10 @@ bewährt</translation>
         <message>
             <source>Error variance {mse:.6g} on {df} degrees of freedom from {trays} trays in {blocks} blocks.</source>
             <translation>Fehlervarianz {mse:.6g} mit {df} Freiheitsgraden aus {trays} Schalen in {blocks} Blöcken.</translation>
+        </message>
+        <message>
+            <source>Interval = difference -+ q x standard error with q = {q:.4f}, Student's t, one-sided 95 %: the lower limit holds with about 95 %, and so does the upper one; both at once hold with about 90 %.</source>
+            <translation>Intervall = Unterschied -+ q x Standardfehler mit q = {q:.4f}, Students t, einseitig 95 %: Die untere Grenze gilt mit etwa 95 %, die obere ebenso; beide zugleich mit etwa 90 %.</translation>
         </message>
         <message>
             <source>Interval = difference -+ q x standard error with q = {q:.4f}, Student's t, one-sided 95 %: the lower limit holds with 95 %, and so does the upper one; both at once hold with 90 %.</source>
@@ -9863,8 +9879,8 @@ bewährt</translation>
             <translation>Keine Schale bleibt übrig, um Zufall von Unterschied zu trennen; mehr Blöcke anbauen.</translation>
         </message>
         <message>
-            <source>The trays of a medium do not differ at all. Real trays do, unless a score can tell no more of them: look whether all stand at its limit, or whether numbers were copied.</source>
-            <translation>Die Schalen eines Substrats unterscheiden sich gar nicht. Echte Schalen tun das, außer wo die Wertung an ihre Grenze stößt: nachsehen, ob alle dort stehen oder ob Zahlen kopiert wurden.</translation>
+            <source>The trays of a medium do not differ at all, or two media lie equally far apart in every block. Real trays are not so alike, unless a score can tell no more of them: look whether all stand at its limit, or whether numbers were copied.</source>
+            <translation>Die Schalen eines Substrats unterscheiden sich überhaupt nicht, oder zwei Substrate liegen in jedem Block gleich weit auseinander. So gleich sind echte Schalen nicht, es sei denn, eine Wertung kann nicht mehr unterscheiden: nachsehen, ob alle an deren Grenze stehen oder ob Zahlen abgeschrieben wurden.</translation>
         </message>
         <message>
             <source>{medium} and {trusted} share no block, nor does a chain of other media join them.</source>
