@@ -32,7 +32,7 @@ class Following(QObject):
         self._desk, self._work, self._screens = desk, work, screens
         self._stale: set[str] = set()
         self._in_front = ""
-        self._taking_back = False  # a whole book, in the background
+        self._taking_back = False  # a whole book out of the open one, in the background
         self._renewing = QTimer(self, singleShot=True, interval=RENEWED_EVERY_MS)
         self._renewing.timeout.connect(self._renew_if_stale)
         self._looking = QTimer(self, interval=LOOKED_EVERY_MS)
@@ -40,8 +40,9 @@ class Following(QObject):
         self._looking.start()
 
     def show_book(self) -> None:
-        """Another book lies open; every screen has been given it."""
+        """Another book lies open; every screen has been given it. Nothing is told of what was on its way."""
         self._stale.clear()
+        self._taking_back = False
         self.show_undo()
 
     def bring_to_front(self, name: str) -> None:
@@ -104,6 +105,8 @@ class Following(QObject):
 
     @Slot(object)
     def _undone(self, text: str | None) -> None:
+        if not self._taking_back:
+            return
         if text is None:  # something was noted before its turn came
             self._undo_stopped()
             return
@@ -112,6 +115,8 @@ class Following(QObject):
 
     @Slot(object)
     def _not_undone(self, error: Exception) -> None:
+        if not self._taking_back:
+            return
         words = self.tr("This could not be taken back; the book is as it was.")
         self._taking_back = False
         self._desk.trouble.emit(spoken(error) if isinstance(error, BookError) else words)
@@ -119,6 +124,8 @@ class Following(QObject):
 
     @Slot()
     def _undo_stopped(self) -> None:
+        if not self._taking_back:
+            return
         self._taking_back = False
         self.turned.emit(self.tr("Nothing was taken back; the book is as it was."))
         self.show_undo()

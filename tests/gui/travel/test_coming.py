@@ -77,6 +77,34 @@ def test_a_book_that_came_in_is_taken_back_by_undo_in_the_background(
     assert len(book_of(window).trays()) == 3
 
 
+def test_of_a_book_on_its_way_back_nothing_is_told_in_another_book(
+    guest: Guest, other: Path, window: Window, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    bring_all(guest, other, qtbot)
+    window.following.book_changed()
+    undo, begun = window.actions_by_name["undo"], threading.Event()
+    qtbot.waitUntil(undo.isEnabled)
+
+    def slow(_book: Book, step: Progress) -> str | None:
+        begun.set()
+        while True:
+            step(1, 2)
+            time.sleep(0.01)
+
+    monkeypatch.setattr(Book, "undo", slow)
+    undo.trigger()
+    qtbot.waitUntil(begun.is_set, timeout=10_000)
+    Book.create(tmp_path / "third").close()
+    said: list[str] = []
+    window.following.turned.connect(said.append)
+
+    window.open_folder(tmp_path / "third")
+    qtbot.waitUntil(lambda: not window.work.jobs(), timeout=10_000)
+
+    assert book_of(window).folder == tmp_path / "third"
+    assert said == []
+
+
 def test_taking_a_book_back_shows_how_far_it_is_and_stopped_leaves_all_as_it_was(
     guest: Guest, other: Path, window: Window, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
 ) -> None:
