@@ -55,7 +55,7 @@ def _held(pair: Sequence[Noted], medium: str, trusted: str, *, shares: bool) -> 
         return Beside(difference=None, words=words)
     own = sum(tray.medium == medium for tray, _ in with_mates)
     values = {"n": own, "m": len(with_mates) - own, "trusted": trusted}
-    if mates is _block:
+    if mates is _block and all(tray.block for tray, _ in with_mates):
         words = Sentence(
             "Trays side by side, the same crop in the same block: {n}, and {m} of {trusted}.", **values
         )

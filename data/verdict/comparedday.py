@@ -74,8 +74,8 @@ class ComparedDay:
         if any(photo.doubts for photo in self.photos if taken[photo.tray_id] > 1):
             return (
                 Sentence(
-                    "Photographed more than once on the day that is read, and the last photo that is not in "
-                    "doubt counts: {trays}.",
+                    "Photographed more than once on the day that is read, and the last photo counts, one in "
+                    "doubt only where there is no other: {trays}.",
                     trays=named,
                 ),
             )

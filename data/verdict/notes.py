@@ -43,7 +43,8 @@ def _cautions(verdict: Verdict) -> Iterable[Sentence]:
 
 def _own_words(verdict: Verdict) -> Iterable[Sentence]:
     """Why differences in blocks rest on two media each; without blocks they always do."""
-    if verdict.error_from is not ErrorFrom.OWN_TRAYS or verdict.blocks == 1:
+    told = any(line.q is not None for line in verdict.compared)
+    if verdict.error_from is not ErrorFrom.OWN_TRAYS or verdict.blocks == 1 or not told:
         return
     if verdict.unequal_chance is None or verdict.unequal_chance > CLEARLY:
         yield Sentence(
@@ -104,7 +105,8 @@ def _how(verdict: Verdict) -> Iterable[Sentence]:
         "Better: the whole interval lies on the good side of zero. As good: it ends on the good side of the "
         "margin. Worse: it lies beyond the margin. Otherwise nothing is shown (Piaggio et al. 2012)."
     )
-    yield _rank_words(own=_own_q(verdict))
+    if any(line.rank_low is not None for line in verdict.media):
+        yield _rank_words(own=_own_q(verdict))
     if told:
         yield from _spread_words(verdict)
     if any(line.enough is not None for line in verdict.compared):
@@ -136,6 +138,13 @@ def _own_q(verdict: Verdict) -> bool:
 
 def _interval_words(verdict: Verdict, q: float, media: int) -> Sentence:
     """`media`: how many have an interval."""
+    if media == 1 and verdict.blocks == 1:
+        return Sentence(
+            "Interval = difference -+ q x standard error with q = {q:.4f}, Student's t, one-sided 95 %: the "
+            "lower limit holds with about 95 %, and so does the upper one; both at once hold with about 90 "
+            "%.",
+            q=q,
+        )
     if media == 1:
         return Sentence(
             "Interval = difference -+ q x standard error with q = {q:.4f}, Student's t, one-sided 95 %: the "

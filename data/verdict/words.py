@@ -229,8 +229,9 @@ def why_words(why: Why, medium: str = "", trusted: str = "") -> Sentence:
             return Sentence("No tray is left over to tell chance from difference; grow more blocks.")
         case Why.NO_SPREAD:
             return Sentence(
-                "The trays of a medium do not differ at all. Real trays do, unless a score can tell no more "
-                "of them: look whether all stand at its limit, or whether numbers were copied."
+                "The trays of a medium do not differ at all, or two media lie equally far apart in every "
+                "block. Real trays are not so alike, unless a score can tell no more of them: look whether "
+                "all stand at its limit, or whether numbers were copied."
             )
         case Why.APART:
             return Sentence(

@@ -9296,7 +9296,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Photographed more than once on the day that is read, and the last photo counts, one in doubt only where there is no other: {trays}.</source>
-            <translation>Mehr als einmal fotografiert an dem Tag, der gelesen wird; es zählt das letzte Foto, ein zweifelhaftes nur, wo es kein anderes gibt: {trays}.</translation>
+            <translation>An dem Tag, der abgelesen wird, mehr als einmal fotografiert, und das letzte Foto zählt, ein zweifelhaftes nur, wo es kein anderes gibt: {trays}.</translation>
         </message>
         <message>
             <source>Photographed more than once on the day that is read, and the last photo counts: {trays}.</source>
@@ -9524,7 +9524,7 @@ bewährt</translation>
         </message>
         <message>
             <source>Interval = difference -+ q x standard error with q = {q:.4f}, Student's t, one-sided 95 %: the lower limit holds with about 95 %, and so does the upper one; both at once hold with about 90 %.</source>
-            <translation>Intervall = Unterschied -+ q x Standardfehler mit q = {q:.4f}, Students t, einseitig 95 %: Die untere Grenze gilt mit etwa 95 %, die obere ebenso; beide zugleich mit etwa 90 %.</translation>
+            <translation>Intervall = Unterschied -+ q x Standardfehler mit q = {q:.4f}, Students t, einseitig 95 %: die untere Grenze gilt mit etwa 95 %, die obere ebenso; beide zugleich gelten mit etwa 90 %.</translation>
         </message>
         <message>
             <source>Interval = difference -+ q x standard error with q = {q:.4f}, Student's t, one-sided 95 %: the lower limit holds with 95 %, and so does the upper one; both at once hold with 90 %.</source>
@@ -9880,7 +9880,7 @@ bewährt</translation>
         </message>
         <message>
             <source>The trays of a medium do not differ at all, or two media lie equally far apart in every block. Real trays are not so alike, unless a score can tell no more of them: look whether all stand at its limit, or whether numbers were copied.</source>
-            <translation>Die Schalen eines Substrats unterscheiden sich überhaupt nicht, oder zwei Substrate liegen in jedem Block gleich weit auseinander. So gleich sind echte Schalen nicht, es sei denn, eine Wertung kann nicht mehr unterscheiden: nachsehen, ob alle an deren Grenze stehen oder ob Zahlen abgeschrieben wurden.</translation>
+            <translation>Die Schalen eines Substrats unterscheiden sich gar nicht, oder zwei Substrate liegen in jedem Block gleich weit auseinander. So gleich sind echte Schalen nicht, außer wo die Wertung an ihre Grenze stößt: nachsehen, ob alle dort stehen oder ob Zahlen kopiert wurden.</translation>
         </message>
         <message>
             <source>{medium} and {trusted} share no block, nor does a chain of other media join them.</source>

@@ -91,6 +91,19 @@ def test_one_block_each_is_compared_by_the_day_of_sowing(book: Book) -> None:
     assert cell.beside == "Trays side by side, the same crop sown on the same day: 2, and 2 of mix."
 
 
+@pytest.mark.parametrize("blocks", [("", "", ""), ("a", "", "")])
+def test_trays_of_which_no_block_is_noted_are_not_said_to_share_one(
+    book: Book, blocks: tuple[str, ...]
+) -> None:
+    """Both media on each place: a block, or trays of one day without any."""
+    rows = [("mix", "pea", b, v) for b, v in zip(blocks, (5.0, 4.0, 5.0), strict=True)]
+    rows += [("mat", "pea", b, v) for b, v in zip(blocks, (2.0, 2.0, 3.0), strict=True)]
+
+    assert noted(book, rows).beside == (
+        "Trays side by side, the same crop sown on the same day: 3, and 3 of mix."
+    )
+
+
 def test_trays_that_slid_are_counted_and_none_of_eight_is_not_never(book: Book) -> None:
     """3 of 8 and 0 of 8, by Wilson (1927): 13.7 to 69.4 %, 0 to 32.4 % (his formula, worked by hand).
 

@@ -228,6 +228,18 @@ def test_of_one_medium_the_interval_is_that_of_students_t_and_says_so() -> None:
         assert "media together" not in told
 
 
+def test_without_blocks_a_limit_of_one_medium_is_told_to_hold_about() -> None:
+    """Welch's limits fail in up to 6 of 100 drawn trials: it is said there, and 95 % plainly in blocks."""
+    rows = in_no_block(peat=(80.0, 83.0, 77.0), mat=(79.0, 76.0, 81.0))
+
+    loose, blocks = (
+        " ".join(how_worked_out(verdict_of(one, "peat", 5.0))) for one in (rows, table(peat=PEAT, mat=MAT))
+    )
+
+    assert "lower limit holds with about 95 %" in loose
+    assert "lower limit holds with 95 %" in blocks
+
+
 def test_that_a_limit_holds_for_one_crop_and_measure_is_said_beside_it() -> None:
     """Four crops that are each answered with 95 % err somewhere in 1 - 0.95^4, 19 of 100 trials (by hand)."""
     compared = verdict_of(table(peat=PEAT, mat=MAT), "peat", 5.0)
@@ -718,6 +730,30 @@ def test_why_a_medium_has_no_rank_is_told() -> None:
     assert single.missing["rank_high"] is Why.ONE_TRAY_EACH
     loose = verdict_of(in_no_block(peat=(80.0,), mat=(70.0,)), "peat", 5.0).medium("mat")
     assert single.missing["outcome"] is loose.missing["outcome"] is Why.ONE_TRAY_EACH
+
+
+def test_of_ranks_nothing_is_said_where_no_medium_has_one() -> None:
+    single = verdict_of(table(peat=(80.0,), mat=(70.0,)), "peat", 5.0)
+
+    assert not any("Ranks:" in line for line in how_worked_out(single))
+    assert any(
+        "Ranks:" in line for line in how_worked_out(verdict_of(table(peat=PEAT, mat=MAT), "peat", 5.0))
+    )
+
+
+def test_media_equally_far_apart_in_every_block_are_told_so_and_rest_on_nothing() -> None:
+    """Peat has twice the trays: blocks would be compared one by one, if their differences were not all 1."""
+    rows = [
+        Measured(block=block, medium=medium, value=value)
+        for block, there in (("a", (80.0, 82.0, 82.0)), ("b", (84.0, 88.0, 87.0)))
+        for medium, value in zip(("peat", "peat", "mat"), there, strict=True)
+    ]
+
+    verdict = verdict_of(rows, "peat", 5.0)
+
+    assert verdict.medium("mat").missing["outcome"] is Why.NO_SPREAD
+    assert "or two media lie equally far apart in every block" in the(verdict)
+    assert not any("each difference rests on" in str(line) for line in cautions(verdict))
 
 
 def test_of_spreads_nothing_is_said_where_nothing_is_compared() -> None:

@@ -287,8 +287,8 @@ def test_of_two_photos_of_a_day_the_one_that_is_not_in_doubt_counts(rack: Rack, 
 
     told = set(map(str, rack.verdicts()[0].notes))
     assert (
-        "Photographed more than once on the day that is read, and the last photo that is not in doubt "
-        f"counts: {tray.code}."
+        "Photographed more than once on the day that is read, and the last photo counts, one in doubt only "
+        f"where there is no other: {tray.code}."
     ) in told
     assert not any("In doubt is the photo" in one for one in told)
     assert (value_of(rack, tray.id) == before) is (doubted == "last")
