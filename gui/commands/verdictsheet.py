@@ -54,7 +54,7 @@ def _object(reported: Reported) -> dict[str, Any]:
         "crop": reported.crop,
         "measure": reported.measure,
         "unit": str(scale.unit),
-        "trusted": verdict.trusted,
+        "trusted": verdict.trusted or None,  # nobody named one
         "margin": verdict.told_margin,
         "lower_is_better": verdict.lower_is_better,
         "df": verdict.df,

@@ -9,8 +9,9 @@ import pytest
 
 from data.book import Book
 from data.demo import demo_photos
+from data.records import PhotoState
 from gui.command import main
-from tests.made.books import a_demonstration
+from tests.made.books import a_demonstration, an_empty_book
 from vision.photo import read_photo
 
 
@@ -44,6 +45,20 @@ def test_a_photo_brought_in_twice_is_known(folder: Path, capsys: pytest.CaptureF
 
     assert code == 0
     assert "already in the book" in capsys.readouterr().out
+
+
+def test_a_photo_that_waits_for_its_tray_is_kept_and_not_refused(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    an_empty_book(tmp_path / "empty").close()
+
+    code = main(["intake", *photos_of("A1", 1), "--book", str(tmp_path / "empty")])
+
+    told = capsys.readouterr()
+    assert (code, told.err) == (0, "")
+    assert "choose the tray" in told.out
+    with Book.open(tmp_path / "empty") as book:
+        assert [one.state for one in book.photos()] == [PhotoState.NEEDS_TRAY]
 
 
 def test_a_folder_without_pictures_is_named(

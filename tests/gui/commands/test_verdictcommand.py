@@ -307,7 +307,8 @@ def test_a_trial_of_old_notes_is_held_against_the_medium_that_is_named(
     code, found, err = asked(capsys, "--book", book, "--trusted", "wool")
     assert (code, found) == (1, [])
     assert "no medium called 'wool'; media: mat, mix." in err
-    assert not asked(capsys, "--book", book)[1][0]["trusted"]  # for that answer alone
+    of_nobody = asked(capsys, "--book", book)[1][0]  # it was named for that answer alone
+    assert of_nobody["trusted"] is None
 
 
 def test_a_plan_is_not_talked_over(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
