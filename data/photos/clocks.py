@@ -116,9 +116,13 @@ def _of_one_camera(
         walk = [p for p in _same_walk(group, rest) if p.taken_at + shift <= p.added_at]
         rest = _without(rest, walk)
         found += _off_by_file(group, walk, shift)
-    far = [p for p in agreed if first_sown is None or p.taken_at.date() < first_sown - FAR]
-    ahead = [p for p in agreed if p.taken_at > p.added_at + SLACK]
-    return found + (_impossible([*rest, *far, *ahead], first_sown) or _by_night(rest, usual))
+    unlikely = [p for p in agreed if _is_far(p, first_sown) or p.taken_at > p.added_at + SLACK]
+    return found + (_impossible([*rest, *unlikely], first_sown) or _by_night(rest, usual))
+
+
+def _is_far(photo: ClockPhoto, first_sown: date | None) -> bool:
+    """Whether it may be from long before any tray; where none grew, nobody knows."""
+    return first_sown is None or photo.taken_at.date() < first_sown - FAR
 
 
 def _runs(

@@ -8,7 +8,7 @@ from datetime import date, datetime, time, timedelta
 from pathlib import Path
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from data.book import Book
@@ -236,13 +236,18 @@ def test_two_batches_are_judged_by_themselves() -> None:
 @given(
     shift=st.timedeltas(timedelta(days=-9000), timedelta(days=3000)),
     copied=st.booleans(),
+    own=st.booleans(),
+    sown=st.sampled_from([SOWN, ()]),
     n=st.integers(1, 12),
 )
+@example(shift=3 * HOUR, copied=False, own=True, sown=(), n=4)
 def test_whatever_the_clock_says_a_doubt_names_photos_once_and_mends_them_to_before_they_came_in(
-    shift: timedelta, copied: bool, n: int
+    shift: timedelta, copied: bool, own: bool, sown: tuple[Grown, ...], n: int
 ) -> None:
     batch = a_batch(shift=shift, copied=copied, n=n)
-    doubts = clock_doubts(batch, SOWN)
+    if own:  # the camera writes its files by its own clock
+        batch = [replace(photo, file_at=photo.taken_at) for photo in batch]
+    doubts = clock_doubts(batch, sown)
 
     named = [photo for doubt in doubts for photo in doubt.photo_ids]
     assert len(named) == len(set(named))
