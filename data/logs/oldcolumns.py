@@ -61,8 +61,8 @@ WORDS: Mapping[Field, str] = {
     Field.SOAK: "soak, soaked, einweichstunden, einweichen, einweichzeit, eingeweicht, quellzeit",
     Field.FEED: "nutrient, fertiliser, fertilizer, duenger, duengung, naehrloesung",
     Field.MASS: (
-        "yield, harvest weight, fresh weight, weight, frischmasse, frischgewicht, ertrag, erntegewicht, "
-        "erntemenge, gewicht"
+        "yield, harvest weight, fresh weight, fresh, cut weight, weight, frischmasse, frischgewicht, frisch, "
+        "ertrag, erntegewicht, erntemasse, erntemenge, schnittmasse, gewicht"
     ),
     Field.HEIGHT: "shoot height, hoehe, wuchshoehe, sprosshoehe",
     Field.EYE: "score, quality, rating, note nach augenmass, bewertung, punkte, qualitaet",

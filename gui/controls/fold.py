@@ -7,8 +7,8 @@ Not   what the lines say
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Qt, Slot
-from PySide6.QtWidgets import QSizePolicy, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, QTimer, Slot
+from PySide6.QtWidgets import QScrollArea, QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
 from gui.style.palette import Space, set_role
 from gui.style.words import quotable
@@ -45,6 +45,18 @@ class Fold(QWidget):
     @Slot()
     def _turn(self) -> None:
         self.open_up(self.lines.isHidden())
+        if self.lines.isVisible():
+            QTimer.singleShot(0, self, self._roll_there)  # they have no height yet
+
+    @Slot()
+    def _roll_there(self) -> None:
+        """At the lower end of what rolls they would open out of sight."""
+        around = self.parentWidget()
+        while around is not None and not isinstance(around, QScrollArea):
+            around = around.parentWidget()
+        if around is not None:
+            around.ensureWidgetVisible(self.lines, 0, Space.S)
+            around.ensureWidgetVisible(self.button, 0, Space.S)
 
     def open_up(self, is_open: bool) -> None:
         """Show or hide the lines."""

@@ -54,8 +54,10 @@ def test_german_headings_are_known_with_umlauts_or_without() -> None:
     )  # fmt: skip
 
 
-@pytest.mark.parametrize("heading", ["Harvest (g)", "harvest g", "Ernte [g]"])
-def test_a_harvest_in_grams_is_no_day(heading: str) -> None:
+@pytest.mark.parametrize(
+    "heading", ["Harvest (g)", "harvest g", "Ernte [g]", "Fresh g", "fresh (g)", "Cut weight", "Erntemasse"]
+)
+def test_a_harvest_in_grams_is_no_day_and_no_note(heading: str) -> None:
     (tray,) = read(f"crop;medium;sown;{heading}\npea;coir;2025-04-03;300\n").trays
 
     assert (tray.cut_at, tray.fresh_mass_g) == (None, 300)
