@@ -97,7 +97,8 @@ def keep_notes(folder: Path, source: Path, order: str | None, *, keep: bool) -> 
         return refuse(f"{notes.question} Say {choices}." if choices else notes.question)
     _show_notes(notes)
     if Field.TRIAL not in notes.fields and notes.trays and (trial := notes.trays[0].new.trial):
-        print(plain(f"No column names a trial: they are the trial {trial}, a block each day of sowing."))
+        blocks = "blocks as written" if Field.BLOCK in notes.fields else "a block each day of sowing"
+        print(plain(f"No column names a trial: they are the trial {trial}, {blocks}."))
     if not keep:
         print("nothing was kept yet: say --keep to put these trays into the book")
         return REFUSED if notes.refused else DONE

@@ -138,6 +138,20 @@ def test_old_notes_are_shown_first_and_kept_when_told(
     assert len(book.trays(growing=False)) == before + 1
 
 
+@pytest.mark.parametrize(
+    ("block", "told"), [("", "a block each day of sowing."), (",block", "blocks as written.")]
+)
+def test_it_is_told_what_becomes_of_media_side_by_side_without_a_trial(
+    book: Book, tmp_path: Path, capsys: pytest.CaptureFixture[str], block: str, told: str
+) -> None:
+    notes = tmp_path / "spring.csv"
+    notes.write_text(f"crop,medium,sown{block}\npea,coir,2025-04-13,left\npea,mat,2025-04-13,left\n")
+
+    assert main(["import", str(notes), "--book", str(book.folder)]) == 0
+
+    assert f"they are the trial spring, {told}" in capsys.readouterr().out
+
+
 def test_dates_of_old_notes_that_could_be_two_are_asked_about(
     book: Book, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
