@@ -12,7 +12,11 @@ from pathlib import Path
 import pytest
 
 ROOT = Path(__file__).resolve().parent.parent
-RUN = {"execute", "executemany", "executescript", "query", "rows_where", "delete_where", "_rows", "_row"}
+RUN = {"execute", "executemany", "executescript", "query", "rows_where", "delete_where"} | {
+    "_rows",
+    "_row",
+    "_tuples",
+}
 KEEP_SQL = ("queries", "schema")
 
 BUILDERS = {
@@ -21,10 +25,12 @@ BUILDERS = {
         "__init__",
     ): "the pragmas of `queries.ON_CONNECTING`, filled with a whole number",
     ("data/chapters/store.py", "_rows"): "runs what it is given: its callers are looked at here",
+    ("data/chapters/store.py", "_tuples"): "runs what it is given: its callers are looked at here",
     ("data/chapters/store.py", "_row"): "hands on to `_rows`: its callers are looked at here",
     ("data/tables/firststeps.py", "m001_first_tables"): "statements of the same module",
     ("data/tables/steps.py", "m003_book_and_trial"): "statements of the same module",
     ("data/tables/steps.py", "m004_share_of_bed"): "statements of the same module",
+    ("data/tables/packingstep.py", "m006_packed_scores"): "statements of the same module",
     ("data/chapters/trayreader.py", "trays"): "one of two constants",
     ("data/chapters/trayreader.py", "comparable"): "two of four constants",
     ("data/chapters/changes.py", "_turn"): "one of two constants",

@@ -64,7 +64,7 @@ class TrialReading(Terms):
         numbers = self._numbers(kind, treated, photos, day)
         if numbers is None:
             return None
-        return Reading(crop, kind, trays, treated, day, day_fixed, photos, numbers, self.table(numbers))
+        return Reading(crop, kind, trays, treated, day, day_fixed, photos, numbers, self.tabled(numbers))
 
     def _numbers(
         self, kind: MeasureKind, treated: Sequence[Tray], photos: ComparedDay, day: int | None
@@ -114,7 +114,7 @@ class TrialReading(Terms):
             return frozenset()
         return self.book.left_out_on(self.trial, read.day)
 
-    def table(self, numbers: Sequence[TrayNumber]) -> list[Measured]:
+    def tabled(self, numbers: Sequence[TrayNumber]) -> list[Measured]:
         """What is compared: trays that have a value."""
         return [
             Measured(

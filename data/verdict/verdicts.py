@@ -217,7 +217,7 @@ class _Answers(TrialReading):
         return [("", self._read_as(trays, read.counted_as(CountedOf.INNER)))]
 
     def _read_as(self, trays: Sequence[Tray], read: ComparedDay) -> list[Measured]:
-        return self.table(canopy_numbers(trays, read, self.words, self.rule, {}))
+        return self.tabled(canopy_numbers(trays, read, self.words, self.rule, {}))
 
     def _movers(self, numbers: Sequence[TrayNumber]) -> tuple[Mover, ...]:
         trays = [
