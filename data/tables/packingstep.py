@@ -7,6 +7,7 @@ Not   the packed forms (`packed.py`); the order of all steps (`steps.py`)
 This step has left the house: it is never edited.
 """
 
+import contextlib
 import json
 from typing import TYPE_CHECKING, Any
 
@@ -48,17 +49,27 @@ def m006_packed_scores(db: "Database") -> None:
 
 
 def images_packed(text: str) -> str:
-    """The images of a change, those of scores packed."""
-    images = json.loads(text)
+    """The images of a change, those of scores packed; what cannot be read stays, and keeps no book shut."""
+    with contextlib.suppress(ValueError, TypeError, KeyError, AttributeError):
+        return _images_packed(json.loads(text))
+    return text
+
+
+def body_packed(text: str) -> str:
+    """A score as it was before a person mended it, packed; likewise."""
+    with contextlib.suppress(ValueError, TypeError, KeyError, AttributeError):
+        return _body_packed(json.loads(text))
+    return text
+
+
+def _images_packed(images: list[dict[str, Any]]) -> str:
     for image in images:
         if image.get("table") == "score":
             image |= {side: _packed(image[side]) for side in ("before", "after") if side in image}
     return json.dumps(images)
 
 
-def body_packed(text: str) -> str:
-    """A score as it was before a person mended it, packed."""
-    body = json.loads(text)
+def _body_packed(body: dict[str, Any]) -> str:
     return json.dumps(body | {"score": _packed(body["score"])} if "score" in body else body)
 
 

@@ -155,6 +155,22 @@ def test_what_was_changed_before_the_step_can_be_taken_back_after_it(tmp_path: P
         assert (corners_in(row["corners"]), bed_in(row["cells"], row["bed_cells"])) == (now, bed)
 
 
+@pytest.mark.parametrize("text", ['no list of a "score"', '[{"table": "score", "before": 5}]', '["score"]'])
+def test_a_change_that_nobody_can_read_keeps_no_older_book_shut(tmp_path: Path, text: str) -> None:
+    folder = restored(BOOKS / "v5.sql", tmp_path / "old")
+    connection = sqlite3.connect(folder / "book.sqlite")
+    with connection:
+        row = ("2026-11-26T08:00:00", "corners of 3.jpg", text)
+        connection.execute("INSERT INTO change (made_at, text, images) VALUES (?, ?, ?)", row)
+        connection.execute("UPDATE old_score SET body = ?", (text,))
+    connection.close()
+
+    with Book.open(folder) as book:
+        assert book._rows("SELECT images FROM change ORDER BY id DESC")[0]["images"] == text
+        assert book._rows("SELECT body FROM old_score")[0]["body"] == text
+        assert book._rows("SELECT count(*) AS n FROM score WHERE typeof(corners) = 'blob'")[0]["n"] == 2
+
+
 def test_an_older_book_leaves_the_room_that_it_no_longer_needs_to_the_disk(tmp_path: Path) -> None:
     folder = restored(BOOKS / "v5.sql", tmp_path / "old")
     connection = sqlite3.connect(folder / "book.sqlite")
