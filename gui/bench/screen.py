@@ -53,6 +53,7 @@ class Bench(Screen):
         self._reading = Reading()
         self._state = BenchState()
         self._awaited = False
+        self._trouble = ""  # why the book could not be read
         self.answers = BookReading(work, self)
         self.answers.came.connect(self._read)
         self.answers.failed.connect(self._not_read)
@@ -101,7 +102,7 @@ class Bench(Screen):
         """Show this book's rack."""
         self.thumbnails.clear()
         self.head.clear()
-        self._reading, self._state = Reading(), BenchState()
+        self._reading, self._state, self._trouble = Reading(), BenchState(), ""
         self.answers.open(book)
         super().open_book(book)
 
@@ -115,7 +116,7 @@ class Bench(Screen):
     @Slot(object)
     def _read(self, reading: Reading) -> None:
         self._forget_changed_pictures(reading)
-        self._reading = reading
+        self._reading, self._trouble = reading, ""
         assert self.book is not None
         shown = {tile.thumbnail: tile.photo_id for tile in reading.tiles if tile.thumbnail and tile.photo_id}
         self.lost.know(self.book, shown)
@@ -128,7 +129,9 @@ class Bench(Screen):
 
     @Slot(object)
     def _not_read(self, error: Exception) -> None:
-        self.panel.say_trouble(trouble_words(error))
+        """Nothing of the book before stays, and no "nothing needs a look" takes the place of the alarm."""
+        self._trouble = trouble_words(error)
+        self._refresh()
 
     def _forget_changed_pictures(self, reading: Reading) -> None:
         """A picture keeps its path when its corners are set anew."""
@@ -161,12 +164,16 @@ class Bench(Screen):
     def show_state(self, state: BenchState) -> None:
         """Show this, whatever was shown before."""
         self._state = state
-        empty = state.no_trays
+        empty = state.no_trays and not self._trouble
         self._stack.setCurrentIndex(int(empty))
         if empty:
             self._show_empty()
             return
         self.page.show_state(state)
+        if self._trouble:
+            self.panel.say_trouble(self._trouble)
+            if state.no_trays:  # none that was read
+                self.head.soft.clear()
         read = self._reading
         self.quick.show_trays(self.book, Nameable(tiles=read.tiles, tags=read.tags, ended=read.after))
 
@@ -260,7 +267,7 @@ class Bench(Screen):
         self._awaited = self.answers.is_running
         if self._awaited:
             return
-        if self._state.no_trays:
+        if self._stack.currentIndex():
             (self._empty.other if self._reading.to_sow else self._empty.button).setFocus()
         else:
             self.page.take_focus()

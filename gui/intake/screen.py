@@ -180,13 +180,12 @@ class Intake(Screen):
             part.open_book(book)
         self.thumbnails.clear()
         self.answers.open(book)
+        self._refresh()
         super().open_book(book)
         self.source.open_book(book)
 
     def renew(self) -> None:
         """Read the photos of the book in the background."""
-        if self.book is None:
-            self._refresh()
         self.answers.ask(_read)
 
     @Slot(object)

@@ -144,6 +144,7 @@ class Materials(Screen):
         self.desk.open(book)
         self.reading = NOTHING
         self._shown = ("", "")
+        self._show()
         super().open_book(book)
 
     def renew(self) -> None:
@@ -151,8 +152,6 @@ class Materials(Screen):
         self._stale = True
         if self.isVisible():
             self._read()
-        elif self.book is None:
-            self._show()
 
     def _read(self) -> None:
         if self._stale and self.book is not None:

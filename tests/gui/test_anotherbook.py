@@ -10,13 +10,14 @@ from pytestqt.qtbot import QtBot
 from data.book import Book
 from data.errors import BookLocked
 from gui.bench.screen import Bench
+from gui.bookreading import BookReading
 from gui.home import log_file
 from gui.intake.screen import Intake
 from gui.materials.screen import Materials
 from gui.mishap import trouble_words
 from gui.screen import Screen
 from gui.work import Work
-from tests.gui.rackbook import a_rack_book
+from tests.gui.rackbook import a_rack_book, photograph
 
 Book2 = tuple[Book, Book]
 
@@ -72,6 +73,62 @@ def test_a_reading_that_was_stopped_is_done_again_of_the_new_book(
 
     assert place.book is two
     assert shows(place) == wanted
+
+
+@pytest.mark.parametrize(
+    ("make", "nothing"),
+    [
+        (Bench, lambda bench: bench.rack.model().rowCount() == 0),
+        (Intake, lambda intake: not intake._state.total),
+        (Materials, lambda materials: materials._whole.currentIndex() == 1),
+    ],
+)
+def test_nothing_of_the_book_before_stays_where_the_new_one_cannot_be_read(
+    two_books: Book2,
+    work: Work,
+    dressed: QApplication,
+    qtbot: QtBot,
+    monkeypatch: pytest.MonkeyPatch,
+    tmp_path: Path,
+    make: Callable[[Work], Screen],
+    nothing: Callable[[Screen], bool],
+) -> None:
+    one, two = two_books
+    photograph(one, "A1", tmp_path)
+    place = make(work)
+    qtbot.addWidget(place)
+    place.show()
+    place.open_book(one)
+    qtbot.waitUntil(lambda: not work.jobs() and not nothing(place), timeout=20_000)
+    monkeypatch.setattr(BookReading, "ask", lambda reading, _question: reading.failed.emit(KeyError("tray")))
+
+    place.open_book(two)
+
+    assert nothing(place)
+
+
+def test_an_alarm_on_the_look_list_outlasts_photos_that_come_in(
+    two_books: Book2, work: Work, dressed: QApplication, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    bench = Bench(work)
+    qtbot.addWidget(bench)
+    bench.show()
+    with monkeypatch.context() as broken:
+        broken.setattr(BookReading, "ask", lambda reading, _question: reading.failed.emit(KeyError("tray")))
+        bench.open_book(two_books[0])
+    assert bench.panel.note.isVisible()
+    alarm = bench.panel.note.text()
+    assert alarm == trouble_words(KeyError("tray"))
+    assert bench.head.soft.text() == "", "nobody knows how many trays there are"
+
+    work.start(lambda _token, _report: None, "Scoring photos")
+    qtbot.waitUntil(lambda: not work.jobs())
+    assert bench.panel.note.text() == alarm
+
+    bench.renew()
+    qtbot.waitUntil(lambda: not work.jobs())
+    assert bench.panel.note.text() != alarm
+    assert bench.rack.model().rowCount() > 0
 
 
 def test_what_is_no_fault_of_the_book_is_not_read_out_of_the_program(tmp_path: Path) -> None:
