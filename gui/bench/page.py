@@ -26,6 +26,7 @@ __all__ = ["BenchPage"]
 
 LINES_FOR_BOTH, LINES_FOR_FILTERS = 33, 5  # of text that look list and rack need beside each other
 LINES_WITHOUT_LOOKS = 9  # that a list without a line does not need
+LINES_TO_SPARE = 35  # from which a whole row of tiles is left beside more space above the rack's head
 LINES_IF_WIDE, WIDE = 28, 70  # fewer where a window so many lines wide breaks no sentence
 
 
@@ -87,10 +88,13 @@ class BenchPage(QWidget):
     def _is_tight(self, room: QSize) -> bool:
         """Whether there is room for one of the two only."""
         line = self._bench.fontMetrics().height()
-        lines = LINES_IF_WIDE if room.width() >= WIDE * line else LINES_FOR_BOTH
+        return self._is_low(room, LINES_IF_WIDE if room.width() >= WIDE * line else LINES_FOR_BOTH)
+
+    def _is_low(self, room: QSize, lines: int) -> bool:
+        """Whether it is less high than so many lines, and those of the filters where they are open."""
         lines += LINES_FOR_FILTERS if self.head.more.isChecked() else 0
         lines -= 0 if self._state.looks else LINES_WITHOUT_LOOKS
-        return room.height() < lines * line
+        return room.height() < lines * self._bench.fontMetrics().height()
 
     @Slot()
     def fit(self) -> None:
@@ -104,6 +108,8 @@ class BenchPage(QWidget):
         self.rack.setVisible(rack)
         self.head.setVisible(rack)
         self.head.title.setVisible(not tight)
+        roomy = not tight and not self._is_low(room, LINES_TO_SPARE)
+        self.head.setContentsMargins(0, Space.S if roomy else 0, 0, 0)  # clear of the look list above it
         if not tight:
             self.panel.fit(room.height())
         elif looks:
