@@ -36,6 +36,7 @@ from gui.work import Work
 __all__ = ["PhotoList"]
 
 LIST, PANEL = 3, 2  # shares of the width
+NAME_LETTERS, MOST_FOR_NAMES = 18, 0.47  # of a photo's name; of the list's width
 
 
 class PhotoRows(QTableView):
@@ -56,9 +57,16 @@ class PhotoRows(QTableView):
         else:
             super().keyPressEvent(event)
 
+    def share_width(self) -> None:
+        """A name of a usual length is whole, unless the sentence beside it would get less than half."""
+        letters = self.fontMetrics().averageCharWidth()
+        name = min(108 + NAME_LETTERS * letters, round(MOST_FOR_NAMES * self.viewport().width()))
+        self.setColumnWidth(PHOTO, name)
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         """The photo that is looked at stays in sight."""
         super().resizeEvent(event)
+        self.share_width()
         if self.currentIndex().isValid():
             self.scrollTo(self.currentIndex())
 
@@ -150,8 +158,7 @@ class PhotoList(QWidget):
 
     def fit_to_text(self) -> None:
         """Columns and rows as the letters want them."""
-        letters = self.table.fontMetrics().averageCharWidth()
-        self.table.setColumnWidth(PHOTO, 108 + 18 * letters)
+        self.table.share_width()
         self.table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         self._make_room()
 

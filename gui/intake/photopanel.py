@@ -9,9 +9,9 @@ from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import Signal, Slot
 from PySide6.QtGui import QGuiApplication, QResizeEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QPushButton, QVBoxLayout, QWidget
 
 from data.cancel import CancelToken, Progress
 from data.records import Tray
@@ -58,6 +58,7 @@ class PhotoPanel(QFrame):
         self.doing = QWidget(self)  # words and buttons
         self._make_head()
         self._make_buttons()
+        self.zoom = ZoomBar(self.picture, self.doing)
         self.picker = TrayPicker(self.doing)
         self.picker.chosen.connect(self._picked)
         self.picker.left.connect(self._show_picking)
@@ -70,7 +71,6 @@ class PhotoPanel(QFrame):
         self.picture.setMinimumSize(200, PICTURE_HIGH)
         self.sentence = quotable(self.doing)
         self.sentence.setAccessibleName(self.tr("What became of the photo"))
-        self.zoom = ZoomBar(self.picture, self.doing)
 
     def _make_buttons(self) -> None:
         self.confirm = self._button(self._confirmed, "rack-main")
@@ -91,14 +91,11 @@ class PhotoPanel(QFrame):
         buttons = Flow()
         for button in (self.confirm, self.corners, self.sheet, self.other, self.copy, self.leave):
             buttons.addWidget(button)
-        head = QHBoxLayout()
-        head.setSpacing(Space.S)
-        head.addWidget(self.sentence, 1)
-        head.addWidget(self.zoom, 0, Qt.AlignmentFlag.AlignTop)
+        buttons.addWidget(self.zoom)  # not beside the sentence: more lines of that would lower the picture
         below = QVBoxLayout(self.doing)
         below.setContentsMargins(0, 0, 0, 0)
         below.setSpacing(Space.S)
-        below.addLayout(head)
+        below.addWidget(self.sentence)
         below.addLayout(buttons)
         below.addWidget(self.picker, 1)
         self._column = QVBoxLayout(self)

@@ -16,12 +16,14 @@ import data.intake
 from data.book import Book
 from data.errors import BookLocked, DiskFull
 from gui.intake.folderwatch import FolderWatch
-from gui.intake.phototable import lines_of, taken
+from gui.intake.phototable import FATE, PHOTO, lines_of, taken
 from gui.intake.screen import Intake
 from gui.intake.view import IntakeRow, Kind
 from gui.work import Work
 from tests.data.builders import a_note, a_tray, bring, score_note
 from tests.made.books import an_empty_book
+
+UNSURE = "B1: der Schalenrand ist unsicher: die vier Ecken auf die Innenkante ziehen"
 
 
 @pytest.fixture(autouse=True)
@@ -555,6 +557,18 @@ def test_a_long_sentence_ends_in_dots_where_there_is_no_room(qapp: QApplication)
     assert " ".join(lines(400)) == words
     assert len(lines(40)) == 2
     assert lines(40)[-1].endswith("…")
+
+
+def test_with_large_letters_in_the_least_window_the_sentence_has_more_room_than_the_name(
+    intake: Intake, qtbot: QtBot, tmp_path: Path, large_letters: None
+) -> None:
+    intake.resize(1024, 569)
+    brought(intake, qtbot, a_note(tmp_path, "untagged.jpg"))
+    table = intake.list.table
+
+    qtbot.waitUntil(lambda: table.columnWidth(FATE) > table.columnWidth(PHOTO))
+    room = QSize(table.columnWidth(FATE) - 38, table.rowHeight(0) - 4)  # beside the mark
+    assert " ".join(lines_of(UNSURE, table.font(), room)) == UNSURE
 
 
 @pytest.mark.parametrize(

@@ -17,6 +17,8 @@ from gui.work import Work
 
 LONG = "Schild 21 gehört zu keiner Schale, die damals wuchs: die Schale wählen"
 
+UNSURE = "B1: der Schalenrand ist unsicher: die vier Ecken auf die Innenkante ziehen"
+
 
 @pytest.mark.parametrize("percent", [100, 150])
 def test_in_a_low_window_the_sentence_is_whole_and_a_tray_can_be_seen(
@@ -44,6 +46,27 @@ def test_in_a_low_window_the_sentence_is_whole_and_a_tray_can_be_seen(
     qtbot.wait(50)
     assert panel.picture.minimumHeight() == 110
     assert panel.picker.list.height() >= 88
+    dress(dressed, Scheme.LIGHT)
+
+
+def test_with_large_letters_in_the_least_window_sentence_and_photo_are_seen(
+    qtbot: QtBot, dressed: QApplication, work: Work, rack: Book, tmp_path: Path
+) -> None:
+    dress(dressed, Scheme.LIGHT, 150)
+    panel = PhotoPanel(work)
+    qtbot.addWidget(panel)
+    panel.resize(392, 347)  # what Intake leaves it in a window of 1024 x 700
+    panel.show()
+    panel.show_row(
+        IntakeRow(
+            key=1, name="walk.jpg", kind=Kind.NEEDS_CORNERS, sentence=UNSURE, photo_id=PhotoId(1),
+            photo=tmp_path / "walk.jpg", tray_id=TrayId(1), tray_code="B1",
+        )
+    )  # fmt: skip
+    qtbot.wait(50)
+
+    assert panel.sentence.height() >= panel.sentence.heightForWidth(panel.sentence.width())
+    assert panel.picture.height() >= 130
     dress(dressed, Scheme.LIGHT)
 
 
