@@ -5,7 +5,7 @@ Out   question, name, words, measure, margin
 Not   what varies (`treatments.py`)
 """
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import QSize, Qt, Slot
 from PySide6.QtWidgets import (
     QAbstractButton,
     QButtonGroup,
@@ -25,9 +25,17 @@ from gui.controls.numberfield import NumberField
 from gui.plan.page import PlanPage
 from gui.plan.view import PlanState
 from gui.style.palette import Space
-from gui.style.words import heading, soft
+from gui.style.words import heading, line_width, soft
 
 __all__ = ["QuestionPage"]
+
+
+class TextLine(QLineEdit):
+    """A title or a sentence: no wider than a line that reads well, and narrower where the window is."""
+
+    def sizeHint(self) -> QSize:
+        """A whole line."""
+        return QSize(line_width(self.fontMetrics()), super().sizeHint().height())
 
 
 class QuestionPage(PlanPage):
@@ -55,10 +63,10 @@ class QuestionPage(PlanPage):
         grid = QGridLayout()
         grid.setHorizontalSpacing(Space.L)
         grid.setVerticalSpacing(Space.S)
-        self.name = QLineEdit(self.body)
+        self.name = TextLine(self.body)
         self.name.setPlaceholderText(self.tr("for example: Fibre mat in spring"))
         self.name.textEdited.connect(self._named)
-        self.own_words = QLineEdit(self.body)
+        self.own_words = TextLine(self.body)
         self.own_words.setPlaceholderText(self.tr("for example: Can I leave peat without losing quality?"))
         self.own_words.textEdited.connect(self._worded)
         rows = ((self.tr("Name of the trial"), self.name), (self.tr("In your own words"), self.own_words))
@@ -67,7 +75,8 @@ class QuestionPage(PlanPage):
             label.setBuddy(field)
             field.setAccessibleName(words)
             grid.addWidget(label, row, 0)
-            grid.addWidget(field, row, 1)
+            grid.addWidget(field, row, 1, Qt.AlignmentFlag.AlignLeft)
+        grid.setColumnStretch(1, 1)
         self.column.addLayout(grid)
 
     def _make_measure(self) -> QVBoxLayout:
@@ -93,7 +102,7 @@ class QuestionPage(PlanPage):
             self.mold.addItem(words, str(rule))
         self.mold.activated.connect(self._mold_chosen)
         column.addWidget(self.mold_word)
-        column.addWidget(self.mold)
+        column.addWidget(self.mold, 0, Qt.AlignmentFlag.AlignLeft)
         column.addStretch(1)
         return column
 

@@ -25,6 +25,7 @@ from gui.plan.screen import Plan
 from gui.plan.view import KeptPage, PlanState, chances_of
 from gui.report.dialog import ReportDialog
 from gui.sheets import SheetKind
+from gui.style.words import line_width
 from gui.work import Work
 from tests.data.builders import a_note, a_score, a_tray, score_note
 from tests.made.books import a_demonstration, an_empty_book
@@ -96,6 +97,19 @@ def test_an_empty_book_is_taught_what_stands_here(plan: Plan) -> None:
     assert plan._empty.isVisible()
     assert plan._empty.title.text() == "No trial is planned yet"
     assert plan._empty.button.text() == "Plan a trial"
+
+
+def test_the_name_of_a_trial_is_no_wider_in_a_wide_window_than_a_line_that_reads_well(
+    plan: Plan, qtbot: QtBot
+) -> None:
+    plan.new_trial()
+    field = plan.question.name
+    plan.resize(2560, 1440)
+    qtbot.waitUntil(lambda: field.width() == line_width(field.fontMetrics()))
+
+    plan.resize(480, 700)
+
+    qtbot.waitUntil(lambda: field.geometry().right() < plan.question.viewport().width())
 
 
 def test_a_beginner_is_led_from_question_to_places(plan: Plan, book: Book, qtbot: QtBot) -> None:
