@@ -6,7 +6,7 @@ Not   asking for the measures (`traytypes.py`), the station (`stationdrawing.py`
 """
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from data.growing.conditions import TrayType
@@ -16,6 +16,7 @@ from gui.style.palette import tokens_now
 __all__ = ["TrayDrawing", "draw_measure"]
 
 TICK = 4.0
+BESIDE = 0.6  # of a line of text, from the tray to a measure beside it
 
 
 class TrayDrawing(QWidget):
@@ -51,7 +52,7 @@ class TrayDrawing(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         letter = float(self.fontMetrics().height())
-        side = letter * 2.6  # beside the tray: the numbers across
+        side = letter * BESIDE + self._widest_number(kind) + 2 * TICK
         deep = kind.outer_short_mm + kind.rim_height_mm
         mm = min(
             (self.width() - 2 * side) / kind.outer_long_mm,
@@ -71,12 +72,17 @@ class TrayDrawing(QWidget):
         self._draw_lengths(painter, kind, outer, inner)
         self._draw_side(painter, kind, mm, outer)
 
+    def _widest_number(self, kind: TrayType) -> float:
+        """px of the numbers that stand beside the tray."""
+        numbers = (kind.outer_short_mm, kind.inner_short_mm, kind.rim_height_mm)
+        return max(QFontMetricsF(self.font()).horizontalAdvance(in_figures(one)) for one in numbers)
+
     def _draw_lengths(self, painter: QPainter, kind: TrayType, outer: QRectF, inner: QRectF) -> None:
         """Outer lengths above and to the left, inner ones below and to the right."""
         t = tokens_now()
         letter = float(self.fontMetrics().height())
         soft, ink = QColor(t.soft_ink), QColor(t.ink)
-        above, beside = letter * 0.5, letter * 0.6
+        above, beside = letter * 0.5, letter * BESIDE
         draw_measure(
             painter, outer.topLeft() - QPointF(0, above), outer.topRight() - QPointF(0, above),
             in_figures(kind.outer_long_mm), ink,
@@ -112,7 +118,7 @@ class TrayDrawing(QWidget):
         )  # fmt: skip
         painter.setPen(QPen(QColor(t.line), 1.0))
         painter.drawLine(QPointF(above.left() - letter * 2, bench + 1), QPointF(above.right(), bench + 1))
-        aside = above.left() - letter * 0.6
+        aside = above.left() - letter * BESIDE
         draw_measure(
             painter, QPointF(aside, bench), QPointF(aside, rim), in_figures(kind.rim_height_mm), QColor(t.ink)
         )

@@ -108,7 +108,8 @@ class TrayTypes(QDialog):
             column.addWidget(part)
         column.addLayout(buttons)
         self.setMinimumWidth(letter * 83)
-        self.resize(min(letter * 112, 1000), self.sizeHint().height())
+        room = max(1000, self.screen().availableGeometry().width() - 2 * Space.XXL)  # large letters leave
+        self.resize(min(letter * 112, room), self.sizeHint().height())  # the drawing what 1000 do not
 
     def _middle(self) -> QHBoxLayout:
         """All kinds, the measures of one, and its drawing."""

@@ -3,12 +3,16 @@
 from collections.abc import Callable
 
 import pytest
+from PySide6.QtCore import QRect
 from PySide6.QtWidgets import QApplication, QDialog
+from pytestqt.qtbot import QtBot
 
 from data.book import Book
 from data.growing.conditions import TrayType
 from gui.bench.screen import Bench
 from gui.home import Memory
+from gui.style.palette import dress
+from gui.style.tokens import Scheme
 from gui.style.wardrobe import Wardrobe
 from gui.trays.newtray import NewTrayDialog
 from gui.trays.traytypes import TrayTypes
@@ -51,6 +55,24 @@ def test_a_new_kind_is_kept_and_can_be_taken_back(dialog: TrayTypes, rack_book: 
     assert "Half tray is kept" in dialog.said.text()
     rack_book.undo()
     assert "Half tray" not in kept_names(rack_book)
+
+
+def test_the_drawing_of_a_tray_is_no_stamp_with_large_letters(
+    dressed: QApplication, rack_book: Book, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    class Wide:
+        def availableGeometry(self) -> QRect:
+            return QRect(0, 0, 1366, 728)
+
+    monkeypatch.setattr(TrayTypes, "screen", lambda _dialog: Wide())
+    dress(dressed, Scheme.LIGHT, 150)
+    made = TrayTypes(rack_book)
+    qtbot.addWidget(made)
+    made.show()
+
+    assert made.width() < 1366
+    assert made.drawing.width() > 400
+    dress(dressed, Scheme.LIGHT)
 
 
 def test_the_measures_of_a_known_kind_are_changed(dialog: TrayTypes, rack_book: Book) -> None:
