@@ -3,9 +3,9 @@
 import pytest
 
 from data.verdict import Measured, verdict_of
-from data.verdict.outcome import Outcome
+from data.verdict.outcome import ErrorFrom, Outcome
 from data.verdict.rechecks import rechecks
-from data.verdict.sensitivity import Otherwise, What
+from data.verdict.sensitivity import Otherwise, What, reader_of
 from data.verdict.surewords import otherwise_words
 from data.verdict.words import Scale, Unit
 
@@ -55,6 +55,23 @@ def test_media_that_share_one_block_have_no_answer_from_their_own_trays() -> Non
         "coir: with the spread of its own and the trusted trays alone the answer would be: no verdict."
     )
     assert words(found[What.OWN_TRAYS, "mat"]).endswith("the answer stays.")
+
+
+def test_where_own_trays_give_the_error_they_do_so_in_each_question_and_are_none_themselves() -> None:
+    """Peat scatters some thirty times as much: asked again with a block less that is not asked anew."""
+    rows = [
+        Measured(block=str(n), medium=medium, value=80.0 + times * CHANCE[(n + shift) % len(CHANCE)])
+        for n in range(9)
+        for medium, times, shift in (("peat", 10.0, 0), ("mat", 0.3, 3), ("coir", 0.3, 7))
+    ]
+    verdict = verdict_of(rows, "peat", 5.0)
+    assert verdict.error_from is ErrorFrom.OWN_TRAYS
+
+    again = reader_of(verdict)(rows)
+
+    assert again.error_from is ErrorFrom.OWN_TRAYS
+    assert again.medium("mat").low == pytest.approx(verdict.medium("mat").low)
+    assert {one.what for one in rechecks(verdict, rows)} == {What.ANY_BLOCK}
 
 
 @pytest.mark.parametrize(

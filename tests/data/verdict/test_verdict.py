@@ -272,7 +272,7 @@ def test_what_one_spread_can_do_is_said_of_two_media_where_blocks_hold_unlike_ma
 ) -> None:
     """Three trays and two in a block: 9 to 10 of 100 drawn trials where the fewer scatter thrice as much."""
     rows = [
-        Measured(block=str(b), medium=m, value=70.0 + 3 * b + (7 * tray + b * b) % 5)
+        Measured(block=str(b), medium=m, value=70.0 + 3 * b + (7 * tray + len(m) * b * b) % 5)
         for b in range(4)
         for m, trays in (("peat", peat), ("mat", mat))
         for tray in range(trays)
@@ -280,6 +280,7 @@ def test_what_one_spread_can_do_is_said_of_two_media_where_blocks_hold_unlike_ma
 
     verdict = verdict_of(rows[:-1] if (peat, mat) == (1, 1) else rows, "peat", 5.0)
 
+    assert verdict.medium("mat").low is not None
     assert verdict.error_from is ErrorFrom.ALL_MEDIA
     assert any("a lower limit fails in up to 11" in line for line in how_worked_out(verdict)) is said
 
@@ -720,6 +721,15 @@ def test_where_one_medium_has_many_trays_those_lacking_of_the_other_are_told() -
     assert 4 < line.enough < 30
     assert line.further == line.enough - 4
     assert f"{line.enough} trays of each medium, {line.further} more than here" in the(verdict)
+
+
+def test_what_was_too_little_here_is_not_said_to_be_enough() -> None:
+    """Two trays beside three go by t with 1 df; two beside two would be surer, but two are what there was."""
+    peat, mat = (80.0, 82.0), (80.0, 81.0, 82.0)
+
+    verdict = verdict_of(in_no_block(peat=peat, mat=mat), "peat", 7.0)
+
+    assert "3 trays of each medium, 1 more than here, would probably settle it." in the(verdict)
 
 
 def test_why_a_medium_has_no_rank_is_told() -> None:
