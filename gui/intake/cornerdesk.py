@@ -56,6 +56,7 @@ class CornerDesk(QWidget):
         """No photo of the book before."""
         self._book, self._asked = book, None
         self._moved.clear()
+        self.page.clear()
 
     @Slot(object)
     def ask(self, row: IntakeRow) -> None:

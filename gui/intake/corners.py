@@ -212,8 +212,7 @@ class CornerPage(QWidget):
 
     def clear(self) -> None:
         """Let go of the photo's memory."""
-        self.photo.show_picture(None)
-        self.photo.corners = ()
+        self.photo.clear()
         self.top_view.show_photo(None, 1)
 
     @Slot(object)

@@ -51,6 +51,12 @@ class CornerView(PictureView):
         self.fit()
         self._tell()
 
+    def clear(self) -> None:
+        """No photo, no corners; a finger that still holds one holds nothing any more."""
+        self.corners, self._held = (), None
+        self._before, self._after = [], []
+        self.show_picture(None)
+
     def put(self, corners: Sequence[tuple[float, float]]) -> None:
         """Put all four here, as one move."""
         self._remember()

@@ -292,3 +292,19 @@ def test_corners_left_by_escape_come_back_with_the_photo(
     assert desk.page.photo.corners == moved != TRAY
     desk.page.photo.take_back()
     assert desk.page.photo.corners == TRAY
+
+    desk.open_book(None)
+    assert desk.page.photo.mips is None, "the photo of a book that was left is held in memory"
+
+
+def test_a_photo_that_is_left_while_a_corner_is_held_lets_go_of_it(page: CornerPage, qtbot: QtBot) -> None:
+    page.left.connect(page.clear)
+    start = place(page.photo, 0)
+    qtbot.mousePress(page.photo, Qt.MouseButton.LeftButton, pos=start)
+
+    qtbot.keyClick(page.photo, Qt.Key.Key_Escape)
+    qtbot.mouseMove(page.photo, start + QPoint(20, 20))
+    qtbot.mouseRelease(page.photo, Qt.MouseButton.LeftButton, pos=start + QPoint(20, 20))
+
+    assert page.photo.corners == ()
+    assert not page.photo.can_take_back
