@@ -1,7 +1,7 @@
 """Factor dialog: the numbers about a medium that are typed in, each with range, source, year and who.
 
 In    the desk with its book, the medium, the factor to begin with
-Out   factors kept, or put back to their defaults
+Out   factors kept, or put back to their defaults; what was typed and not kept is not lost in silence
 Not   what they are for (`data/footprint.py`, `data/costs.py`)
 """
 
@@ -36,6 +36,7 @@ __all__ = ["FactorDialog"]
 
 FAR_OFF = (28.349523125, 1000.0)  # ounces for grams, kilograms for grams
 NEAR = 2.5
+YEAR_DIGITS = 4
 MOST_WIDE, MOST_HIGH = 1000, 660  # px: it fits the least window
 
 
@@ -48,6 +49,10 @@ class FactorDialog(QDialog):
         super().__init__(parent)
         self._desk, self._book, self._medium = desk, book, medium
         self._doubted: float | None = None
+        self._shown_of = ""  # the factor that stands there
+        self._shown: tuple[str, ...] = ()  # its fields as they came
+        self._drafts: dict[str, tuple[str, ...]] = {}  # typed and not kept, by factor
+        self._warned_of: dict[str, tuple[str, ...]] = {}
         self.setWindowTitle(self.tr("Numbers about {medium}").format(medium=medium))
         self._build()
         self._fill()
@@ -87,6 +92,7 @@ class FactorDialog(QDialog):
     def _make_fields(self) -> QFormLayout:
         self.value, self.low, self.high = QLineEdit(self), QLineEdit(self), QLineEdit(self)
         self.source, self.year, self.who = QLineEdit(self), QLineEdit(self), QLineEdit(self)
+        self._fields = (self.value, self.low, self.high, self.source, self.year, self.who)
         form = fields()
         for words, field in (
             (self.tr("Most likely"), self.value),
@@ -157,11 +163,40 @@ class FactorDialog(QDialog):
                 self.list.setCurrentRow(number)
         self._show()
 
+    @property
+    def _typed(self) -> tuple[str, ...]:
+        return tuple(field.text() for field in self._fields)
+
+    def _remember(self) -> None:
+        """What was typed and not kept is there again when the person comes back to it."""
+        if self._shown_of and self._typed != self._shown:
+            self._drafts[self._shown_of] = self._typed
+        else:
+            self._drafts.pop(self._shown_of, None)
+
+    def _settled(self, name: str) -> None:
+        """Nothing that was typed of it is open any more."""
+        self._drafts.pop(name, None)
+        self._shown_of = ""
+        self._fill()
+
+    def done(self, result: int) -> None:
+        """Leave, unless numbers that were typed would be lost: that is said once."""
+        self._remember()
+        if self._drafts and self._drafts != self._warned_of:
+            self._warned_of = dict(self._drafts)
+            names = ", ".join(spoken(KINDS[name].about) for name in self._drafts)
+            words = self.tr("Typed and not kept yet: {names}. Keep it, or close once more to let it go.")
+            tell(self.trouble, words.format(names=names))
+            return
+        super().done(result)
+
     @Slot()
     def _show(self) -> None:
         name = self.name
         if not name:
             return
+        self._remember()
         kind, now = KINDS[name], self._now(name)
         self._doubted = None
         self.trouble.clear()
@@ -176,9 +211,17 @@ class FactorDialog(QDialog):
         self.source.setText(shown.source)
         self.year.setText("" if shown.year is None else str(shown.year))
         self.who.setText(shown.who)
+        self._shown_of, self._shown = name, self._typed
+        self._show_draft(name)
         for field in (self.source, self.who):
             field.setCursorPosition(0)
         self.back.setEnabled(now is not None and not now.is_default)
+
+    def _show_draft(self, name: str) -> None:
+        if name in self._drafts:
+            for field, words in zip(self._fields, self._drafts[name], strict=True):
+                field.setText(words)
+            tell(self.trouble, self.tr("Typed, and not kept yet."))
 
     def _standing(self, now: Factor | None, first: Factor | None) -> str:
         """Where the number stands: nobody's, a default, or changed from `first`."""
@@ -197,8 +240,11 @@ class FactorDialog(QDialog):
 
     @Slot()
     def _keep(self) -> None:
-        name = self.name
+        name, year = self.name, self.year.text().strip()
         kind = KINDS[name]
+        if year and not (year.isdecimal() and len(year) == YEAR_DIGITS):
+            tell(self.trouble, self.tr("Type the year in four digits, or leave it empty."))
+            return
         factor = Factor(
             name=name,
             value=number_in(self.value.text()),
@@ -206,7 +252,7 @@ class FactorDialog(QDialog):
             high=number_in(self.high.text()),
             unit=kind.unit,
             source=self.source.text().strip(),
-            year=int(self.year.text()) if self.year.text().strip().isdigit() else None,
+            year=int(year) if year else None,
             medium=self._medium_of(name),
             who=self.who.text().strip(),
             entered_at=self._book.now(),
@@ -219,7 +265,7 @@ class FactorDialog(QDialog):
             self._doubted = factor.value
             return
         if self._desk.keep(lambda book: book.set_factor(replace(factor))):
-            self._fill()
+            self._settled(name)
 
     def _is_far_off(self, factor: Factor) -> bool:
         """Ask about a number that fits another unit better."""
@@ -245,4 +291,4 @@ class FactorDialog(QDialog):
         name = self.name
         medium = self._medium_of(name)
         if self._desk.keep(lambda book: book.put_back_factor(name, medium)):
-            self._fill()
+            self._settled(name)

@@ -1490,8 +1490,16 @@
             <translation>(geändert)</translation>
         </message>
         <message>
+            <source>Typed and not kept yet: {names}. Keep it, or close once more to let it go.</source>
+            <translation>Getippt und noch nicht gespeichert: {names}. Speichern, oder noch einmal schließen, um es zu verwerfen.</translation>
+        </message>
+        <message>
             <source>It is the same for all media.</source>
             <translation>Gilt für alle Substrate gleich.</translation>
+        </message>
+        <message>
+            <source>Typed, and not kept yet.</source>
+            <translation>Getippt, noch nicht gespeichert.</translation>
         </message>
         <message>
             <source>Nobody has said it yet.</source>
@@ -1508,6 +1516,10 @@
         <message>
             <source>Typed in.</source>
             <translation>Eingegeben.</translation>
+        </message>
+        <message>
+            <source>Type the year in four digits, or leave it empty.</source>
+            <translation>Das Jahr mit vier Ziffern tippen oder leer lassen.</translation>
         </message>
         <message>
             <source>{value} {unit} is unusual; in another unit it would be {other}. Keep it again if it is right.</source>

@@ -457,6 +457,51 @@ def test_grams_typed_for_kilograms_are_asked_about(place: Materials, qtbot: QtBo
     assert all(one.value != 0.3 for one in demo.factors() if one.name == "dry mass")
 
 
+def test_a_year_that_is_none_is_asked_about_and_the_one_that_stood_there_stays(
+    place: Materials, qtbot: QtBot, demo: Book
+) -> None:
+    dialog = FactorDialog(place.desk, demo, "coir", "dry mass")
+    qtbot.addWidget(dialog)
+    dialog.year.setText("about 2026")
+    dialog.keep.click()
+
+    assert "four digits" in dialog.trouble.text()
+    assert [one.year for one in demo.factors() if (one.name, one.medium) == ("dry mass", "coir")] == [2026]
+
+
+def test_what_was_typed_and_not_kept_is_there_again_and_named_before_the_dialog_closes(
+    place: Materials, qtbot: QtBot, demo: Book
+) -> None:
+    dialog = FactorDialog(place.desk, demo, "coir", "dry mass")
+    qtbot.addWidget(dialog)
+    dialog.show()
+    dialog.value.setText("311")
+    dialog.list.setCurrentRow(dialog.list.currentRow() + 1)
+    assert dialog.value.text() != "311"
+    dialog.list.setCurrentRow(dialog.list.currentRow() - 1)
+    assert (dialog.value.text(), dialog.trouble.text()) == ("311", "Typed, and not kept yet.")
+
+    dialog.reject()
+    assert dialog.isVisible()
+    assert dialog.trouble.text().startswith("Typed and not kept yet: dry mass of the medium in a tray.")
+    dialog.reject()
+    assert not dialog.isVisible()
+
+
+def test_after_keeping_the_dialog_closes_at_once(place: Materials, qtbot: QtBot, demo: Book) -> None:
+    dialog = FactorDialog(place.desk, demo, "coir", "dry mass")
+    qtbot.addWidget(dialog)
+    dialog.show()
+    dialog.source.setText("own scale, 9 trays")
+    dialog.keep.click()
+
+    dialog.reject()
+
+    assert not dialog.isVisible()
+    kept = [one.source for one in demo.factors() if (one.name, one.medium) == ("dry mass", "coir")]
+    assert kept == ["own scale, 9 trays"]
+
+
 def test_a_feed_of_waste_shows_its_caution_while_it_is_typed(
     place: Materials, qtbot: QtBot, demo: Book
 ) -> None:
