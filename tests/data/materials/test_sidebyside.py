@@ -91,6 +91,18 @@ def test_one_block_each_is_compared_by_the_day_of_sowing(book: Book) -> None:
     assert cell.beside == "Trays side by side, the same crop sown on the same day: 2, and 2 of mix."
 
 
+def test_one_pair_in_a_block_leaves_no_error_so_the_day_of_sowing_tells(book: Book) -> None:
+    """Means 4.5 and 2.5; each two scatter by 0.5 squared, t(2) 4.303: -2 -+ 3.043 (any table of t)."""
+    rows = [("mix", "pea", "a", 5.0), ("mat", "pea", "a", 3.0)]
+    rows += [("mix", "pea", "b", 4.0), ("mat", "pea", "c", 2.0)]
+
+    cell = noted(book, rows)
+
+    assert cell.beside == "Trays side by side, the same crop sown on the same day: 2, and 2 of mix."
+    assert cell.difference is not None
+    assert (cell.difference.low, cell.difference.high) == pytest.approx((-5.043, 1.043), abs=1e-3)
+
+
 @pytest.mark.parametrize("blocks", [("", "", ""), ("a", "", "")])
 def test_trays_of_which_no_block_is_noted_are_not_said_to_share_one(
     book: Book, blocks: tuple[str, ...]
