@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import Any
 
 from data.book import Book
-from data.numbers import Said
+from data.numbers import PhotoId, Said
 from data.readings import NewReading, ReadingKind
 from data.records import Tray
 from data.trial import CropPlan, Plan
@@ -84,6 +84,11 @@ class Rack:
         with self.book.writing() as db:
             for score in scores:
                 db.table("score").update(score, unknown)
+
+    def doubt(self, photo: PhotoId) -> None:
+        """As if it had been scored through glare."""
+        with self.book.writing() as db:
+            db.execute('UPDATE score SET notes = \'["DOUBTFUL","GLARE"]\' WHERE photo = ?', [photo])
 
     def say_mold(self, tray: Tray) -> None:
         for day in self.book.days(tray.id):

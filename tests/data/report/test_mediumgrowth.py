@@ -29,6 +29,23 @@ def test_each_day_is_the_mean_of_the_trays_that_were_photographed(tmp_path: Path
     rack.book.close()
 
 
+@pytest.mark.parametrize(("doubted", "share"), [(0, 40.0), (1, 10.0)])
+def test_of_two_photos_of_a_day_the_one_that_is_not_in_doubt_is_drawn(
+    tmp_path: Path, doubted: int, share: float
+) -> None:
+    rack = Rack(tmp_path)
+    tray = rack.tray("coir")
+    rack.shoot(tray, 10.0, day=4)
+    rack.shoot(tray, 40.0, day=4, method="learned 1")  # of another name, so another photo
+    rack.doubt([day.photo_id for day in rack.book.days(tray.id)][doubted])
+
+    treatments = {tray.id: tray.medium for tray in rack.trays}
+    found = growth_by_treatment(rack.trays, treatments, rack.book.photo_numbers(TRIAL), "learned 1")
+
+    assert [point.share for line in found for point in line.points] == [pytest.approx(share)]
+    rack.book.close()
+
+
 def test_media_at_different_heights_are_drawn_by_the_bed_where_all_photos_know_it(tmp_path: Path) -> None:
     rack = Rack(tmp_path)
     peat, mat = rack.tray("peat mix"), rack.tray("fibre mat")

@@ -15,7 +15,7 @@ from data.desirability import MoldRule, PartName, ScoreRule, rule_of, rule_text
 from data.errors import LevelIsFixed, ReasonWanted
 from data.events import EventKind
 from data.logs.oldnotes import read_old_notes
-from data.numbers import PhotoId, TrayId
+from data.numbers import TrayId
 from data.readings import NewReading, ReadingKind
 from data.trial import Measure, MeasureKind, Plan
 from data.verdict.countedof import CountedOf, counted_words
@@ -254,18 +254,13 @@ def test_trays_photographed_again_on_the_day_that_is_read_are_named(rack: Rack) 
     assert f"{again}{tray.code}." in map(str, found.notes)
 
 
-def in_doubt(rack: Rack, photo: PhotoId) -> None:
-    with rack.book.writing() as db:
-        db.execute('UPDATE score SET notes = \'["DOUBTFUL","GLARE"]\' WHERE photo = ?', [photo])
-
-
 def test_trays_whose_photo_is_in_doubt_are_named(rack: Rack) -> None:
     rack.shoot_all(EVEN)
     tray = rack.tray("coir")
     assert not any("In doubt is the photo" in str(note) for note in rack.verdicts()[0].notes)
 
     (photo,) = [day.photo_id for day in rack.book.days(tray.id) if day.score]
-    in_doubt(rack, photo)
+    rack.doubt(photo)
 
     (found,) = rack.verdicts()
     (told,) = [str(note) for note in found.notes if "In doubt is the photo" in note]
@@ -283,7 +278,7 @@ def test_of_two_photos_of_a_day_the_one_that_is_not_in_doubt_counts(rack: Rack, 
     last = rack.book.keep(replace(score_note(note), score=a_score(11.0, method="learned 1")), note).photo_id
     assert last is not None
 
-    in_doubt(rack, first if doubted == "first" else last)
+    rack.doubt(first if doubted == "first" else last)
 
     told = set(map(str, rack.verdicts()[0].notes))
     assert (

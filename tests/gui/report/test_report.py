@@ -164,13 +164,17 @@ def test_the_rule_by_which_pictures_were_chosen_is_said_and_kept(rack: Rack) -> 
     assert sum(isinstance(block, PictureRow) for block in report.blocks) == len(MEDIA.levels)
 
 
-def test_a_picture_is_of_the_photo_whose_score_stands_below_it(rack: Rack) -> None:
+@pytest.mark.parametrize("doubted", [False, True])
+def test_a_picture_is_of_the_photo_whose_score_stands_below_it(rack: Rack, doubted: bool) -> None:
     counted = {day.pictures.top_view for tray in rack.trays for day in rack.book.days(tray.id)}
     for tray in rack.trays:
         before = {day.photo_id for day in rack.book.days(tray.id)}
         rack.shoot(tray, 20.0, method="learned 1")
         (later,) = {day.photo_id for day in rack.book.days(tray.id)} - before
-        rack.book.leave_out(later)
+        if doubted:
+            rack.doubt(later)
+        else:
+            rack.book.leave_out(later)
 
     report = read_report(rack.book)
 
