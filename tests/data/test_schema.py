@@ -1,6 +1,7 @@
 """The tables, and books of every age."""
 
 import json
+import shutil
 import sqlite3
 from collections.abc import Iterator
 from pathlib import Path
@@ -11,11 +12,13 @@ from sqlite_utils import Database
 
 from data import schema
 from data.book import Book
+from data.errors import DiskFull
 from data.photos.originals import picture_paths
 from data.records import PhotoId
 from data.tables.journal import from_text
 from data.tables.packed import bed_in, corners_in
 from tests.data.oldbooks import BOOKS, counts, restored
+from tests.data.smalldisk import small_disk
 from vision.reason import Reason
 
 
@@ -153,6 +156,35 @@ def test_what_was_changed_before_the_step_can_be_taken_back_after_it(tmp_path: P
         book.redo()
         row = book._rows("SELECT corners, cells, bed_cells FROM score WHERE id = 2")[0]
         assert (corners_in(row["corners"]), bed_in(row["cells"], row["bed_cells"])) == (now, bed)
+
+
+def test_a_program_of_before_that_still_has_the_book_open_can_keep_no_score_as_it_did(tmp_path: Path) -> None:
+    """It would be read as packed numbers, which it is not."""
+    folder = restored(BOOKS / "v5.sql", tmp_path / "old")
+    before = sqlite3.connect(folder / "book.sqlite")
+    ((corners,),) = before.execute("SELECT corners FROM score WHERE id = 1").fetchall()
+
+    Book.open(folder).close()
+
+    with pytest.raises(sqlite3.IntegrityError, match=r"score\.corners"):
+        before.execute("UPDATE score SET corners = ? WHERE id = 1", (corners,))
+    before.close()
+
+
+@pytest.mark.parametrize("copies", [1, 2])  # for which there is room: full at the backup, full at the step
+def test_an_older_book_on_a_full_disk_stays_as_it_was(tmp_path: Path, copies: int) -> None:
+    made = restored(BOOKS / "v5.sql", tmp_path / "old")
+    room = copies * (made / "book.sqlite").stat().st_size + 8192
+    with small_disk(tmp_path / "disk", str(room)) as disk:
+        folder = shutil.copytree(made, disk / "old")
+
+        with pytest.raises(DiskFull):
+            Book.open(folder)
+
+        assert len([*(folder / "backups").iterdir()]) == copies - 1
+        query = "SELECT * FROM score"
+        assert of_before(folder, query) == of_before(made, query)
+        assert of_before(folder, "SELECT max(name) FROM _sqlite_migrations") == [("m005_camera_of_photo",)]
 
 
 @pytest.mark.parametrize("text", ['no list of a "score"', '[{"table": "score", "before": 5}]', '["score"]'])
