@@ -11,7 +11,6 @@ wanted.
 import argparse
 import errno
 import os
-import signal
 import sys
 from collections.abc import Sequence
 from importlib.util import find_spec
@@ -19,6 +18,7 @@ from io import TextIOWrapper
 from pathlib import Path
 
 from gui.commands.commandlist import COMMANDS
+from gui.commands.interrupting import interrupting
 from gui.commands.options import farm_option
 from gui.commands.saying import REFUSED, STOPPED, WRONG_USE, refuse, say
 
@@ -40,9 +40,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
     if asked.on is not None and not asked.scores:
         say("--on goes with what scores photos into a book: the window, intake, watch, rescore and demo.")
         return WRONG_USE
-    if signal.getsignal(signal.SIGINT) is signal.SIG_DFL:
-        signal.signal(signal.SIGINT, signal.default_int_handler)
-    return _ended(asked)
+    with interrupting():
+        return _ended(asked)
 
 
 def _ended(asked: argparse.Namespace) -> int:
