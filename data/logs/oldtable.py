@@ -6,8 +6,8 @@ Not   what the columns mean (`oldcolumns.py`), what the lines say (`oldnotes.py`
 
 Spreadsheets write a note of several lines as one cell in quotes, rows without a word, and some a line "sep=;"
 before all others. Who types a table by hand writes 5" and closes no quote: then each line stands by itself.
-Above the names of the columns a title may stand, and whose table it is: the line that names most columns is
-taken, and what stands above it is left out.
+Above the names of the columns a title may stand, and whose table it is: the first line that names crop,
+medium and day of sowing is taken, else that which names most columns, and what stands above is left out.
 """
 
 import csv
@@ -15,7 +15,7 @@ import hashlib
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from data.logs.oldcolumns import known
+from data.logs.oldcolumns import fields_of, known, lacking
 from data.logs.text import DELIMITERS, NotALog, decoded
 from data.sentence import Sentence
 
@@ -75,13 +75,20 @@ def read_old_table(data: bytes) -> OldTable:
 
 
 def _naming_line(lines: Sequence[str], delimiters: Sequence[str]) -> str:
-    """The line that names most of the columns; where none names two, the first."""
+    """The first line that names all that a tray needs, lest trays stand above it; else that which names most.
 
-    def named(line: str) -> int:
-        return max(known(_cells(line, one)) for one in delimiters)
+    Where none names two columns, the first.
+    """
 
-    best = max(lines, key=named)
-    return best if named(best) >= LEAST_NAMED else lines[0]
+    def named(line: str) -> tuple[bool, int]:
+        """Whether nothing is lacking, and how many are known."""
+        return max(
+            (lacking(fields_of(cells)) is None, known(cells))
+            for cells in (_cells(line, one) for one in delimiters)
+        )
+
+    best = next((line for line in lines if named(line)[0]), None) or max(lines, key=named)
+    return best if named(best)[1] >= LEAST_NAMED else lines[0]
 
 
 def _told_delimiter(line: str) -> str | None:

@@ -223,6 +223,15 @@ def test_a_title_may_stand_above_the_names_of_the_columns() -> None:
     )
 
 
+def test_trays_above_a_second_table_with_more_columns_are_not_taken_for_a_title() -> None:
+    first = "crop,medium,sown\npea,mat,2025-04-03\npea,coir,2025-04-03\n\n"
+
+    notes = read(first + "crop,medium,sown,yield\nradish,mat,2025-05-03,300\n")
+
+    assert [(tray.line, tray.new.crop) for tray in notes.trays] == [(2, "pea"), (3, "pea"), (6, "radish")]
+    assert [str(refused) for refused in notes.refused] == ["Line 5: “sown” is no day; it was left out."]
+
+
 def test_a_line_that_only_names_a_medium_is_no_line_of_names() -> None:
     notes = read("crop,medium,sown\nbroccoli,mat,2025-04-03\nseed,mat,2025-04-03\n")
 
