@@ -62,8 +62,9 @@ def test_lines_are_no_longer_than_reads_well_however_wide_the_window(
         ("Deckung 99,5 % (1 Punkt)", "Deckung 99,5_% (1_Punkt)"),
         ("heat mat off: 4 minutes.", "heat mat off: 4_minutes."),
         ("Heizmatte: 4 Minuten.", "Heizmatte: 4_Minuten."),
-        ("on day 8 green leaves", "on day 8 green leaves"),  # no unit, though it begins like one
+        ("on day 8 green leaves", "on day_8 green leaves"),  # no unit, though it begins like one
         ("A1 hours", "A1 hours"),
+        ("abgelesen an Tag 9), 2 trays a day 9", "abgelesen an Tag_9), 2 trays a day_9"),
         ("am 11. März 2026 auf Platz 9. Dann", "am 11._März 2026 auf Platz 9. Dann"),
         ("", ""),
     ],
