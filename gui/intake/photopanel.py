@@ -98,6 +98,7 @@ class PhotoPanel(QFrame):
         below.addWidget(self.sentence)
         below.addLayout(buttons)
         below.addWidget(self.picker, 1)
+        below.addStretch(0)  # without list and picture the words stay at the top
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(Space.M, Space.M, Space.M, Space.M)
         self._column.setSpacing(Space.S)
