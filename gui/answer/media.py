@@ -24,6 +24,7 @@ __all__ = ["MediaChart", "MediaDrawing", "share_words"]
 
 SHARES = (0, 25, 50, 75, 100)
 NAMES_SHARE = 0.34
+MARK = 4.0  # px, radius
 
 
 def share_words(lines: Sequence[GrowthLine]) -> str:
@@ -93,8 +94,8 @@ class MediaDrawing:
         for share in SHARES:
             y = plot.bottom() - plot.height() * share / 100
             canvas.line(QPointF(plot.left(), y), QPointF(plot.right(), y), t.line)
-            box = QRectF(canvas.area.left(), y - canvas.line_height / 2, plot.left() - canvas.area.left() - 6,
-                         canvas.line_height)  # fmt: skip
+            room = plot.left() - canvas.area.left() - MARK - Space.XS  # beside a marker on the first day
+            box = QRectF(canvas.area.left(), y - canvas.line_height / 2, room, canvas.line_height)
             right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
             canvas.text(str(share), box, right, t.soft_ink)
         most = plot.width() / (2.4 * canvas.metrics.horizontalAdvance("00"))
@@ -119,7 +120,7 @@ class MediaDrawing:
         canvas.painter.setPen(pen)
         canvas.painter.drawPolyline(QPolygonF(list(points)))
         for point in points:
-            canvas.mark(point, series, 4.0)
+            canvas.mark(point, series, MARK)
 
 
 class MediaChart(MediaDrawing, DrawnChart):
