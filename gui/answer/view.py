@@ -74,18 +74,23 @@ def head_words(found: "CropVerdict") -> str:
     if found.on_day is not None:
         words = translate("Verdict", "{measure} on day {day}")
         measure = words.format(measure=measure, day=found.on_day)
-    verdict = found.verdict
-    words = translate("Verdict", "{measure}, against {trusted}, margin {margin}")
-    said = words.format(
-        measure=measure, trusted=verdict.trusted, margin=spoken(found.scale.amount(verdict.margin))
-    )
-    if not verdict.trusted:
-        said = translate("Verdict", "{measure}; no medium is named as the trusted one").format(
-            measure=measure
-        )
+    said = _against_words(found, measure)
     if found.decides is False:
         said += translate("Verdict", "; another measure was named as the one that decides")
     return said
+
+
+def _against_words(found: "CropVerdict", measure: str) -> str:
+    """A share of the mean of a trusted medium without a number is no margin."""
+    verdict = found.verdict
+    margin = "" if verdict.told_margin is None else spoken(found.scale.amount(verdict.told_margin))
+    if not verdict.trusted:
+        words = translate("Verdict", "{measure}; no medium is named as the trusted one")
+    elif not margin:
+        words = translate("Verdict", "{measure}, against {trusted}")
+    else:
+        words = translate("Verdict", "{measure}, against {trusted}, margin {margin}")
+    return words.format(measure=measure, trusted=verdict.trusted, margin=margin)
 
 
 def read_day_words(found: "CropVerdict") -> str:

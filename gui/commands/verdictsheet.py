@@ -103,7 +103,9 @@ def _lines(reported: Reported) -> list[str]:
     rows = [HEADING, *(_row(verdict, line, scale) for line in verdict.media)]
     widths = [max(len(row[column]) for row in rows) for column in range(len(HEADING))]
     title = ", ".join(filter(None, (reported.trial, reported.crop, reported.measure)))
-    against = f"against {verdict.trusted}, margin {scale.amount(verdict.margin)}"
+    against = f"against {verdict.trusted}"
+    if verdict.told_margin is not None:
+        against += f", margin {scale.amount(verdict.told_margin)}"
     return [
         f"{title}: {against if verdict.trusted else 'no medium is named as the trusted one'}",
         *("  ".join(_cell(row, widths, column) for column in range(len(HEADING))).rstrip() for row in rows),

@@ -12202,16 +12202,20 @@ bewährt</translation>
             <translation>{measure} an Tag {day}</translation>
         </message>
         <message>
-            <source>{measure}, against {trusted}, margin {margin}</source>
-            <translation>{measure}, gegen {trusted}, Spielraum {margin}</translation>
+            <source>; another measure was named as the one that decides</source>
+            <translation>; als entscheidend war ein anderes Maß genannt</translation>
         </message>
         <message>
             <source>{measure}; no medium is named as the trusted one</source>
             <translation>{measure}; kein Substrat ist als bewährtes benannt</translation>
         </message>
         <message>
-            <source>; another measure was named as the one that decides</source>
-            <translation>; als entscheidend war ein anderes Maß genannt</translation>
+            <source>{measure}, against {trusted}</source>
+            <translation>{measure}, gegen {trusted}</translation>
+        </message>
+        <message>
+            <source>{measure}, against {trusted}, margin {margin}</source>
+            <translation>{measure}, gegen {trusted}, Spielraum {margin}</translation>
         </message>
         <message>
             <source>{low} to {high}</source>

@@ -6,6 +6,7 @@ from typing import Any
 
 import pytest
 
+from data.readings import NewReading, ReadingKind
 from gui.command import main
 from tests.data.builders import a_tray
 from tests.data.trialrack import TRIAL, WORSE, Rack
@@ -53,6 +54,22 @@ def test_a_table_gives_every_promised_key(immer: str, capsys: pytest.CaptureFixt
     }  # fmt: skip
     assert (media["T"]["rank_low"], media["T"]["rank_high"]) == (1, 2)
     assert all(media["M"][key] is None for key in ("difference", "se", "low", "high", "outcome"))
+
+
+def test_a_share_of_a_mean_that_nobody_weighed_is_no_margin(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    rack = Rack(tmp_path)
+    tray = rack.tray("coir")
+    weighed = NewReading(kind=ReadingKind.FRESH_MASS, value=90.0, taken_at=tray.sown_at, tray_id=tray.id)
+    rack.book.add_readings([weighed])
+    rack.book.close()
+
+    assert main(["verdict", "--book", str(rack.book.folder)]) == 0
+
+    out = capsys.readouterr().out
+    assert ", yield: against peat mix\n" in out
+    assert "margin 0.0" not in out
 
 
 def test_sentences_stand_below_the_table(immer: str, capsys: pytest.CaptureFixture[str]) -> None:

@@ -138,6 +138,20 @@ def test_every_number_of_a_sentence_is_one_of_the_table(rack: Rack) -> None:
             assert row.difference in told
 
 
+def test_no_margin_is_told_that_is_a_share_of_a_mean_that_nobody_weighed(rack: Rack) -> None:
+    """10 % of the yield of peat mix: of no tray of it there is one."""
+    tray = rack.tray("coir")
+    at = tray.sown_at + timedelta(days=10)
+    rack.book.add_readings(
+        [NewReading(kind=ReadingKind.FRESH_MASS, value=90.0, taken_at=at, tray_id=tray.id)]
+    )
+
+    (mass,) = [one for one in verdicts(rack.book) if one.kind is MeasureKind.YIELD]
+
+    assert "against peat mix" in head_words(mass)
+    assert "margin" not in head_words(mass)
+
+
 def test_while_the_trial_runs_it_says_so_far_and_nothing_is_shown(
     rack: Rack, screen: Verdict, qtbot: QtBot
 ) -> None:
