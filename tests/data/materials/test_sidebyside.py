@@ -18,13 +18,18 @@ CUT = SOWN + timedelta(days=9)
 
 
 def noted(
-    book: Book, rows: list[tuple[str, str, str, float]], kind: ReadingKind = ReadingKind.CUT_QUALITY
+    book: Book,
+    rows: list[tuple[str, str, str, float]],
+    kind: ReadingKind = ReadingKind.CUT_QUALITY,
+    *,
+    mat_later: timedelta = timedelta(0),
 ) -> Cell:
     """Trays by medium, crop, block and number; the cell of the mat."""
     for place, (medium, crop, block, value) in enumerate(rows):
+        sown = SOWN + (mat_later if medium == "mat" else timedelta(0))
         tray = book.add_tray(
             a_tray(
-                f"T{place}", tag_number=None, medium=medium, crop=crop, sown_at=SOWN, trial="one", block=block
+                f"T{place}", tag_number=None, medium=medium, crop=crop, sown_at=sown, trial="one", block=block
             )
         )
         book.add_readings([NewReading(kind=kind, value=value, taken_at=CUT, tray_id=tray)])
@@ -73,6 +78,16 @@ def test_media_that_never_grew_side_by_side_are_not_told_apart(book: Book) -> No
     assert cell.difference is None
     assert cell.beside is not None
     assert "cannot be told" in cell.beside
+
+
+@pytest.mark.parametrize(("days", "told"), [(0, True), (7, False)])
+def test_a_block_of_another_week_is_another_block_though_it_has_the_name(
+    book: Book, days: int, told: bool
+) -> None:
+    rows = [("mix", "pea", b, v) for b, v in zip("abc", (5.0, 4.0, 5.0), strict=True)]
+    rows += [("mat", "pea", b, v) for b, v in zip("abc", (2.0, 2.0, 3.0), strict=True)]
+
+    assert (noted(book, rows, mat_later=timedelta(days=days)).difference is not None) is told
 
 
 def test_one_block_each_is_compared_by_the_day_of_sowing(book: Book) -> None:
