@@ -83,12 +83,13 @@ def _one(row: Row, medium: str, trusted: str, beside: Beside) -> Sentence:
     }  # fmt: skip
     if one is None:
         return Sentence("{what}, {medium}: {beside}", **values)
+    values["difference"] = round(one.value, 1) + 0.0  # no -0.0
     if one.low is None or one.high is None:
         return Sentence(
             "{what}: {medium} {difference:+.1f} {unit} against {trusted}; no interval can be had. {beside}",
-            difference=one.value + 0.0, **values,
-        )  # fmt: skip
-    values |= {"difference": one.value + 0.0, "low": one.low, "high": one.high}
+            **values,
+        )
+    values |= {"low": one.low, "high": one.high}
     if one.low <= 0 <= one.high:
         return Sentence(
             "{what}: {medium} {difference:+.1f} {unit} against {trusted}, interval {low:+.1f} to "

@@ -49,6 +49,17 @@ def log_nights(rack: Rack, tray: Tray, degrees: float) -> None:
     read(rack, tray, ReadingKind.MEDIUM_TEMPERATURE, {first + n * HOUR: degrees for n in range(15)})
 
 
+def test_a_difference_that_rounds_to_nothing_has_no_sign_of_less(rack: Rack) -> None:
+    for block, less in ((0, 0.03), (1, 0.05)):
+        for medium, mark in (("fibre mat", 4.0 - less), ("peat mix", 4.0)):
+            tray = rack.tray(medium, block)
+            read(rack, tray, ReadingKind.CUT_QUALITY, {tray.sown_at + timedelta(days=9): mark})
+
+    (mat,) = told(rack, "Cut quality")
+
+    assert "fibre mat +0.0 marks against peat mix" in mat
+
+
 def test_cold_roots_are_told_by_logged_trays_side_by_side(rack: Rack) -> None:
     """12 h from 20:00 to 8:00 at 16 and at 17 degrees are 24 and 12 K h below 18: 12 apart, by hand."""
     for block, more in ((0, 0.0), (1, 0.1)):
