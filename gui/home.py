@@ -6,6 +6,7 @@ Not   what stands in a book (`data`)
 """
 
 import os
+from contextlib import suppress
 from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QSettings, QStandardPaths
@@ -53,13 +54,21 @@ def books_folder() -> Path:
 def documents_folder() -> Path:
     """Where a packed book or an export is proposed, and looked for first."""
     documents = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
-    return Path(documents) if documents and Path(documents).is_dir() else Path.home()
+    return _folder_or_home(documents)
 
 
 def photos_folder() -> Path:
     """Where a person's photos are looked for first."""
     pictures = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.PicturesLocation)
-    return Path(pictures) if pictures and Path(pictures).is_dir() else Path.home()
+    return _folder_or_home(pictures)
+
+
+def _folder_or_home(name: str) -> Path:
+    """A folder of the system; the person's own where it is not there, or lies where nobody answers."""
+    with suppress(OSError):
+        if name and Path(name).is_dir():
+            return Path(name)
+    return Path.home()
 
 
 def demo_folder() -> Path:

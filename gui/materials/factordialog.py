@@ -55,6 +55,7 @@ class FactorDialog(QDialog):
         self._warned_of: dict[str, tuple[str, ...]] = {}
         self.setWindowTitle(self.tr("Numbers about {medium}").format(medium=medium))
         self._build()
+        desk.trouble.connect(self._say)  # behind this dialog nobody sees it
         self._fill()
         self._choose(begin)
         letter = self.fontMetrics().averageCharWidth()
@@ -285,6 +286,10 @@ class FactorDialog(QDialog):
                     tell(self.trouble, words)
                     return True
         return False
+
+    @Slot(str)
+    def _say(self, words: str) -> None:
+        tell(self.trouble, words)
 
     @Slot()
     def _put_back(self) -> None:

@@ -42,6 +42,7 @@ class FeedDialog(QDialog):
         keep.clicked.connect(self._keep)
         lay_out(self, [compare, self.caution], form, self.trouble, [close, keep], 64)
         self.feed.textChanged.connect(self._warn)
+        desk.trouble.connect(self._say)  # behind this dialog nobody sees it
         self._warn()
 
     def _form(self, book: Book) -> QFormLayout:
@@ -73,6 +74,11 @@ class FeedDialog(QDialog):
         caution = feed_caution(self.feed.text())
         self.caution.setText("" if caution is None or caution == ASK_FIRST else spoken(caution))
         self.caution.setVisible(bool(self.caution.text()))
+        fit(self)
+
+    @Slot(str)
+    def _say(self, words: str) -> None:
+        tell(self.trouble, words)
         fit(self)
 
     @Slot()

@@ -1,5 +1,6 @@
 """Home: what is remembered, and that nonsense in the settings harms nothing."""
 
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -7,13 +8,26 @@ from PySide6.QtCore import QByteArray
 
 from data.entry.units import UnitSystem
 from gui.controls.choosing import safe_name
-from gui.home import Memory, demo_folder, home_folder
+from gui.home import Memory, demo_folder, documents_folder, home_folder, photos_folder
 
 
 def test_everything_lies_under_the_home_that_was_set(home: Path) -> None:
     assert home_folder() == home
     assert demo_folder().parent == home
     assert home.is_dir()
+
+
+@pytest.mark.parametrize("folder", [photos_folder, documents_folder])
+@pytest.mark.parametrize("trouble", [PermissionError(13, "not yours"), OSError(112, "host is down")])
+def test_a_folder_of_the_system_that_cannot_be_looked_at_stops_no_place_of_the_window(
+    folder: Callable[[], Path], trouble: OSError, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def look(_path: Path) -> bool:
+        raise trouble
+
+    monkeypatch.setattr(Path, "is_dir", look)
+
+    assert folder() == Path.home()
 
 
 def test_the_last_book_is_remembered_from_one_start_to_the_next(tmp_path: Path) -> None:

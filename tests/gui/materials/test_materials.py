@@ -19,6 +19,7 @@ from pytestqt.qtbot import QtBot
 
 from data.book import Book
 from data.entry.units import UnitSystem
+from data.errors import BookReadOnly
 from data.materials.table import ROWS, Cell, Origin
 from data.medium.benchtest import BenchKind
 from gui.app import make_window
@@ -486,6 +487,28 @@ def test_what_was_typed_and_not_kept_is_there_again_and_named_before_the_dialog_
     assert dialog.trouble.text().startswith("Typed and not kept yet: dry mass of the medium in a tray.")
     dialog.reject()
     assert not dialog.isVisible()
+
+
+@pytest.mark.parametrize("kind", ["number", "feed"])
+def test_a_book_that_cannot_be_written_is_told_in_the_dialog_and_not_behind_it(
+    place: Materials, qtbot: QtBot, demo: Book, kind: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def read_only(*_what: object, **_said: object) -> None:
+        raise BookReadOnly(demo.folder)
+
+    dialog = (
+        FactorDialog(place.desk, demo, "coir", "dry mass")
+        if kind == "number"
+        else FeedDialog(place.desk, demo, "coir")
+    )
+    qtbot.addWidget(dialog)
+    dialog.show()
+    for name in ("set_factor", "set_medium"):
+        monkeypatch.setattr(demo, name, read_only)
+    next(one for one in dialog.findChildren(QPushButton) if one.text() == "Keep").click()
+
+    assert "may only be read" in dialog.trouble.text()
+    assert dialog.isVisible()
 
 
 def test_after_keeping_the_dialog_closes_at_once(place: Materials, qtbot: QtBot, demo: Book) -> None:
