@@ -16,6 +16,7 @@ from data.chapters.sowing import sow
 from data.chapters.traybook import TrayBook
 from data.readings import ReadingKind
 from data.records import NewTray, Tray, TrayId
+from data.tables import trialrows
 from data.tables.journal import Recorder
 from data.tables.rows import name_text, time_text
 
@@ -66,34 +67,27 @@ class OldBook(TrayBook, ReadingBook, EventBook):
     def there_already(self, notes: "OldNotes") -> frozenset[int]:
         """Lines whose tray the book has: a table is written on and brought in again, or saved in another way.
 
-        A tray is known by code, crop, medium and day of sowing; where the table has no codes, by its weight,
-        too.
+        A tray is known by code, crop, medium and day of sowing; where the table has no codes, by all that is
+        told of it, too.
         """
         from data.logs.oldcolumns import Field
 
         coded = Field.CODE in notes.fields
-        have = {
-            self._known_by(tray, self._fresh_mass(tray.id), coded=coded) for tray in self._old_trays(notes)
-        }
+        have = {(_known_by(tray), None if coded else self._told_of(tray)) for tray in self._old_trays(notes)}
         return frozenset(
-            old.line
-            for old in notes.trays
-            if (coded or old.fresh_mass_g is not None)
-            and self._known_by(old.new, old.fresh_mass_g, coded=coded) in have
+            old.line for old in notes.trays if (_known_by(old.new), None if coded else _told_in(old)) in have
         )
 
     def _old_trays(self, notes: "OldNotes") -> Iterator[Tray]:
         days = {old.new.sown_at.date() for old in notes.trays}
         return (tray for tray in (*self.trays(), *self.ended_trays()) if tray.sown_at.date() in days)
 
-    def _fresh_mass(self, tray: TrayId) -> float | None:
-        noted = self.readings(tray, ReadingKind.FRESH_MASS)
-        return noted[0].value if noted else None
-
-    @staticmethod
-    def _known_by(tray: "Tray | NewTray", mass: float | None, *, coded: bool) -> tuple[object, ...]:
-        names = (tray.code.casefold(), tray.crop.casefold(), tray.medium.casefold())
-        return (*names, tray.sown_at.date(), None if coded else mass)
+    def _told_of(self, tray: Tray) -> tuple[object, ...]:
+        """What the book has of a tray, in the order of `_told_in`."""
+        noted = [self.readings(tray.id, kind) for kind in (ReadingKind.FRESH_MASS, ReadingKind.HEIGHT)]
+        given = self._row(trialrows.EYE_SCORE_BY, tray=tray.id, rater=RATER)
+        numbers = (some[0].value if some else None for some in noted)
+        return (*numbers, None if given is None else given["value"], tray.note)
 
     def _end_and_weigh(self, recorder: Recorder, tray: TrayId, old: "OldTray") -> None:
         end = old.cut_at
@@ -111,3 +105,12 @@ class OldBook(TrayBook, ReadingBook, EventBook):
         if old.eye_score is not None:
             given = {"tray": tray, "rater": RATER, "value": old.eye_score, "blind": 0, "given_at": at}
             recorder.insert("eye_score", given)
+
+
+def _known_by(tray: "Tray | NewTray") -> tuple[object, ...]:
+    return tray.code.casefold(), tray.crop.casefold(), tray.medium.casefold(), tray.sown_at.date()
+
+
+def _told_in(old: "OldTray") -> tuple[object, ...]:
+    """What a line says of its tray beside crop, medium and day."""
+    return old.fresh_mass_g, old.height_mm, old.eye_score, old.new.note

@@ -18,7 +18,7 @@ from data.tables.rows import doubts_of, reason_of
 from vision.reason import Reason
 
 __all__ = [
-    "EYE_ROUNDS", "EYE_SCORES", "EYE_SCORE_AT", "FRESH_MASS", "LEFT_OUT", "MOLD_TAKEN_OUT",
+    "EYE_ROUNDS", "EYE_SCORES", "EYE_SCORE_AT", "EYE_SCORE_BY", "FRESH_MASS", "LEFT_OUT", "MOLD_TAKEN_OUT",
     "PHOTO_NUMBERS", "SUSPECTS_OF_TRIAL", "TRIAL", "EyeGiven", "PhotoNumbers", "SuspectWord", "TrialSaid",
     "eye_given_of", "masses_of", "photo_numbers_of", "suspect_word_of", "taken_out_of", "trial_said_of",
 ]  # fmt: skip
@@ -89,6 +89,7 @@ EYE_ROUNDS = """
      WHERE r.name = :trial
      ORDER BY k.id
 """
+EYE_SCORE_BY = "SELECT value FROM eye_score WHERE tray = :tray AND rater = :rater ORDER BY id LIMIT 1"
 EYE_SCORE_AT = "SELECT id FROM eye_score WHERE round = :round AND place = :place"
 
 

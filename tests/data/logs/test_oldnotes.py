@@ -334,3 +334,15 @@ def test_without_codes_a_tray_of_another_table_is_not_taken_for_one_that_weighed
 
     assert len(book.keep_old_notes(read(head + "pea,mat,2025-04-03,301\n"), "b.csv")) == 1
     assert book.keep_old_notes(read(head + "pea,mat,2025-04-03,300.0\n"), "c.csv") == ()
+
+
+def test_without_codes_and_weights_a_table_that_was_written_on_brings_its_new_lines_alone(book: Book) -> None:
+    lines = ("80,", ",fine", ",")
+    text = "crop,medium,sown,score,notes\n" + "".join(f"pea,mat,2025-04-03,{line}\n" for line in lines)
+    book.keep_old_notes(read(text), "a.csv")
+
+    more = book.keep_old_notes(read(text + "pea,mat,2025-04-10,70,\n"), "a.csv")
+    others = text.replace("80", "81").replace("fine", "poor")
+
+    assert [book.tray(one).sown_at.day for one in more] == [10]
+    assert [book.tray(one).note for one in book.keep_old_notes(read(others), "b.csv")] == ["", "poor"]
