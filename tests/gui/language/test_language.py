@@ -23,6 +23,7 @@ from data.readings import ReadingKind
 from data.report.content import Grid
 from data.report.reading import read_report
 from data.sentence import Sentence
+from gui.controls.numberfield import NumberField
 from gui.home import Memory
 from gui.language.language import language_of, speak
 from gui.language.spoken import DAY, DAY_SHORT, MOMENT, day_words, filled, in_figures, spoken
@@ -247,14 +248,25 @@ def test_hyphens_of_names_spans_and_dates_stay(qapp: QApplication) -> None:
 
 
 def test_a_german_number_can_be_typed(german: QApplication, qtbot: object) -> None:
-    from gui.controls.numberfield import NumberField
-
     field = NumberField("Spielraum", most=100.0)
     field.set(1.5)
     assert field.field.text() == "1,5"
     field.field.setText("2,5")
     field.field.editingFinished.emit()
     assert field.value == 2.5
+
+
+@pytest.mark.parametrize("typed", ["-4", "−4"])
+def test_a_number_below_zero_is_shown_with_a_minus_and_typed_with_either(
+    qapp: QApplication, qtbot: QtBot, typed: str
+) -> None:
+    field = NumberField("Zero", least=-10, most=10)
+    qtbot.addWidget(field)
+    field.set(-3)
+    assert field.field.text() == "−3"
+    field.field.setText(typed)
+    field.field.editingFinished.emit()
+    assert field.value == -4
 
 
 def test_loading_the_language_takes_no_time_to_speak_of(german: QApplication, memory: Memory) -> None:
