@@ -222,8 +222,9 @@ class Start(QObject):
     @Slot()
     def _make_next(self) -> None:
         """Make one more place in a moment when nothing else is wanted."""
-        if not self._window.isVisible() or not self._window.screens.make_next():
-            self._making.stop()
+        self._making.stop()  # one that cannot be made is told of once, not ten times a second
+        if self._window.isVisible() and self._window.screens.make_next():
+            self._making.start()
 
 
 def _loading(modules: Iterable[str]) -> Task:

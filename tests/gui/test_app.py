@@ -339,3 +339,27 @@ def test_a_trial_is_repeated_in_a_plan_that_nobody_has_opened_yet(
     verdict.next_wanted.emit("Spring", 12)
 
     assert asked == [("Spring", 12)]
+
+
+def test_a_place_that_cannot_be_made_beforehand_is_told_of_once(
+    qtbot: QtBot, dressed: QApplication, memory: Memory, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Ten times a second its mishap would fill the log."""
+    window = make_window(dressed, memory)
+    qtbot.addWidget(window)
+    tried: list[int] = []
+
+    def make_next() -> bool:
+        tried.append(1)
+        raise OSError(112, "host is down")
+
+    monkeypatch.setattr(window.screens, "make_next", make_next)
+    start = Start(window)
+    window.show()
+    with qtbot.captureExceptions() as caught:
+        start._making.start()
+        qtbot.waitUntil(lambda: bool(tried))
+        qtbot.wait(3 * start._making.interval())
+
+    assert (len(tried), len(caught)) == (1, 1)
+    window.close()
