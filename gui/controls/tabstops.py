@@ -7,11 +7,14 @@ Not   which of them can have the focus (each widget)
 
 from collections.abc import Iterator
 from itertools import pairwise
+from operator import itemgetter
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLayout, QScrollArea, QWidget
 
 __all__ = ["order_stops", "stops_of"]
+
+DIRECT = Qt.FindChildOption.FindDirectChildrenOnly
 
 
 def order_stops(layout: QLayout) -> None:
@@ -21,15 +24,21 @@ def order_stops(layout: QLayout) -> None:
 
 
 def _stops(layout: QLayout) -> Iterator[QWidget]:
-    for number in range(layout.count()):
-        item = layout.itemAt(number)
-        if item is None:
-            continue
-        within, widget = item.layout(), item.widget()
-        if within is not None:
-            yield from _stops(within)
-        elif widget is not None:
-            yield from stops_of(widget)
+    for part in _parts(layout):
+        yield from _stops(part) if isinstance(part, QLayout) else stops_of(part)
+
+
+def _parts(layout: QLayout) -> list[QWidget | QLayout]:
+    """Its widgets and the layouts within, in their order.
+
+    Not by `itemAt`: what that gives outlives its widget in Python, and whatever Qt makes next in the same
+    place of the memory is then taken for it (seen: a window that was a `QWidgetItem`).
+    """
+    around = layout.parentWidget()
+    widgets = () if around is None else around.findChildren(QWidget, options=DIRECT)
+    placed: list[tuple[int, QWidget | QLayout]] = [(layout.indexOf(one), one) for one in widgets]
+    placed += [(layout.indexOf(one), one) for one in layout.children() if isinstance(one, QLayout)]
+    return [part for number, part in sorted(placed, key=itemgetter(0)) if number >= 0]
 
 
 def stops_of(widget: QWidget) -> Iterator[QWidget]:

@@ -9,8 +9,10 @@ from PySide6.QtWidgets import (
     QScrollArea,
     QVBoxLayout,
     QWidget,
+    QWidgetItem,
 )
 from pytestqt.qtbot import QtBot
+from shiboken6 import Shiboken
 
 from gui.controls.tabstops import order_stops
 
@@ -50,3 +52,24 @@ def test_tab_goes_from_above_to_below_through_halves_groups_and_what_rolls(
         reached.append(now.text())
         qtbot.keyClick(now, Qt.Key.Key_Tab)
     assert reached == ["1", "2", "3", "4", "5", "6"]
+
+
+def test_ordering_leaves_nothing_in_python_that_outlives_a_widget(
+    qtbot: QtBot, dressed: QApplication
+) -> None:
+    page = QWidget()
+    qtbot.addWidget(page)
+    column, row = QVBoxLayout(page), QHBoxLayout()
+    column.addWidget(QPushButton("1", page))
+    column.addLayout(row)
+    row.addWidget(QPushButton("2", page))
+    before = items()
+
+    order_stops(column)
+
+    assert items() == before
+
+
+def items() -> int:
+    """Wrappers of layout items that Python keeps; Qt does not tell it when one of them is gone."""
+    return sum(type(one) is QWidgetItem for one in Shiboken.getAllValidWrappers())
