@@ -10,6 +10,7 @@ from collections.abc import Iterator, Mapping
 from datetime import datetime
 from typing import TYPE_CHECKING
 
+from data.cancel import CancelToken
 from data.materials.canopygreen import GREEN, LIGHTNESS, green_numbers
 from data.materials.entered import climate_words, entered_beside
 from data.materials.sidebyside import side_by_side
@@ -32,27 +33,37 @@ UNITS = {
 }  # of a difference
 
 
-def noted_words(book: "Book", trial: str, trusted: str | None = None) -> tuple[Sentence, ...]:
+def noted_words(
+    book: "Book", trial: str, trusted: str | None = None, cancel: CancelToken | None = None
+) -> tuple[Sentence, ...]:
     """What is known of a trial's media beside its answers, in the order of the table; empty where nothing is.
 
     Parameters
     ----------
     trusted : the medium that the others are held against, where no plan says so.
+
+    Raises
+    ------
+    Cancelled
+        If it was asked to stop.
     """
     trusted = _trusted(book, trial, trusted)
     if trusted is None:
         return ()
     media = tuple(dict.fromkeys(tray.medium for tray in book.trial_trays(trial)))
     held = {
-        **side_by_side((*_numbers(book, trial), *green_numbers(book, trial)), trusted),
+        **side_by_side(
+            (*_numbers(book, trial, cancel or CancelToken()), *green_numbers(book, trial)), trusted
+        ),
         **entered_beside(book, media, trusted),
     }
     return *_words(held, trusted), *climate_words(book, media, trusted)
 
 
-def _numbers(book: "Book", trial: str) -> Iterator[tuple[str, Tray, float]]:
+def _numbers(book: "Book", trial: str, cancel: CancelToken) -> Iterator[tuple[str, Tray, float]]:
     """Of these trays alone: a book of years is not read for one trial."""
     for tray in book.trial_trays(trial):
+        cancel.check()
         noted: dict[ReadingKind, list[tuple[datetime, float]]] = {}
         for one in book.readings(tray.id):
             noted.setdefault(one.kind, []).append((one.taken_at, one.value))

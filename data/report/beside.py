@@ -54,11 +54,11 @@ def material_blocks(book: "Book", trays: Sequence[Tray]) -> Iterator[Block]:
         )
 
 
-def apart_blocks(book: "Book", trial: str) -> Iterator[Block]:
+def apart_blocks(book: "Book", trial: str, cancel: CancelToken) -> Iterator[Block]:
     """What else tells the media of this trial apart, as Verdict says it."""
     from data.materials.noted import noted_words
 
-    words = noted_words(book, trial)
+    words = noted_words(book, trial, cancel=cancel)
     if not words:
         return
     yield Heading(text=Sentence("What else tells them apart"))

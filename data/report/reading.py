@@ -119,7 +119,7 @@ class _Reading:
         self._step(2)
         yield from growth_blocks(self._scored(), self.book.photo_numbers(self.trial))
         if not self.short:
-            yield from apart_blocks(self.book, self.trial)
+            yield from apart_blocks(self.book, self.trial, self.cancel)
             yield from material_blocks(self.book, self.trays)
         self._step(3)
         yield from wrong_blocks(self.book, self.trays, self.cancel, short=self.short)

@@ -120,7 +120,7 @@ def read_verdict(book: "Book", trial: str = "", cancel: CancelToken | None = Non
         rounds=_rounds(book, trial, found),
         kept=plans[-1] if plans else None,
         rule=_rule(plans[-1] if plans else None),
-        noted=noted_words(book, trial),
+        noted=noted_words(book, trial, cancel=stop),
     )
 
 

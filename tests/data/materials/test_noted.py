@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from data.cancel import Cancelled, CancelToken
 from data.materials.noted import noted_words
 from data.medium.factors import Factor
 from data.readings import NewReading, ReadingKind
@@ -113,7 +114,7 @@ def test_room_and_climate_are_told_where_both_have_a_number(rack: Rack) -> None:
 
 
 def test_the_report_has_the_same_list_green_among_it(rack: Rack) -> None:
-    assert list(apart_blocks(rack.book, TRIAL)) == []
+    assert list(apart_blocks(rack.book, TRIAL, CancelToken())) == []
     rack.shoot_all({"peat mix": 80.0, "coir": 80.0, "fibre mat": 80.0})
     with rack.book.writing() as db:
         for number, tray in enumerate(rack.trays):
@@ -130,3 +131,11 @@ def test_the_report_has_the_same_list_green_among_it(rack: Rack) -> None:
     at = told.index("What else tells them apart")
     assert told[at + 2 : at + 2 + len(words)] == words
     assert "What else tells them apart" not in read_report(rack.book, TRIAL, short=True).texts()
+
+
+def test_who_leaves_the_trial_does_not_wait_for_the_list(rack: Rack) -> None:
+    left = CancelToken()
+    left.cancel()
+
+    with pytest.raises(Cancelled):
+        noted_words(rack.book, TRIAL, cancel=left)
