@@ -35,7 +35,7 @@ from data.verdict.repeats import what_repeats
 
 __all__ = ["compared"]
 
-OF_A_DIFFERENCE = ("difference", "se", "low", "high", "outcome")
+OF_A_DIFFERENCE = ("difference", "se", "q", "df", "low", "high", "outcome")
 
 
 class Values(TypedDict, total=False):
@@ -256,7 +256,7 @@ class _Comparison:
         if why is None and index not in own and self._by_own:
             why = self._no_own(index)
         if why is not None or q is None:
-            lacking = dict.fromkeys(("se", "low", "high", "outcome"), why or Why.NO_ERROR)
+            lacking = dict.fromkeys(OF_A_DIFFERENCE[1:], why or Why.NO_ERROR)
             return {"difference": difference}, lacking
         se = math.sqrt(float(self.fit.mse) * float(self._unit_variance[index, 0]))
         df: float = self.design.df

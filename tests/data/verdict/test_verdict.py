@@ -577,7 +577,7 @@ def test_trays_that_all_stand_at_the_best_a_score_tells_are_not_called_copied_al
 
 
 ALONE = [Measured(block="9", medium="mat", value=50.0)]
-FIELDS = ("mean", "rank_low", "rank_high", "difference", "se", "low", "high", "outcome")
+FIELDS = ("mean", "rank_low", "rank_high", "difference", "se", "q", "df", "low", "high", "outcome")
 
 
 @pytest.mark.parametrize(

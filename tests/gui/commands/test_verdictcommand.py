@@ -53,7 +53,8 @@ def test_a_table_gives_every_promised_key(immer: str, capsys: pytest.CaptureFixt
         "M": None, "S": "not_shown", "V": "as_good", "T": "better", "P": "as_good",
     }  # fmt: skip
     assert (media["T"]["rank_low"], media["T"]["rank_high"]) == (1, 2)
-    assert all(media["M"][key] is None for key in ("difference", "se", "low", "high", "outcome"))
+    of_a_difference = ("difference", "se", "q", "df", "low", "high", "outcome")
+    assert all(media["M"][key] is None and media["M"]["missing"][key] for key in of_a_difference)
 
 
 def test_a_share_of_a_mean_that_nobody_weighed_is_no_margin(
