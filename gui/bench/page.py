@@ -40,6 +40,8 @@ class BenchPage(QWidget):
         self.switch = BenchSwitch(self)
         self.switch.hide()
         self.panel = LookPanel(self)
+        self._air = QWidget(self)  # between the look list and the head of the rack
+        self._air.setFixedHeight(Space.XS)
         self.head = RackHead(self)
         self.rack = RackView(thumbnails, self)
         self.rack.setAccessibleName(self.tr("The rack"))
@@ -60,7 +62,7 @@ class BenchPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(Space.L, Space.S, Space.L, Space.M)
         column.setSpacing(Space.XS)  # rows that are 44 px high have air of their own
-        for part in (self.switch, self.panel, self.head):
+        for part in (self.switch, self.panel, self._air, self.head):
             column.addWidget(part)
         column.addWidget(self.rack, 1)
         column.addStretch(0)
@@ -108,8 +110,7 @@ class BenchPage(QWidget):
         self.rack.setVisible(rack)
         self.head.setVisible(rack)
         self.head.title.setVisible(not tight)
-        roomy = not tight and not self._is_low(room, LINES_TO_SPARE)
-        self.head.setContentsMargins(0, Space.S if roomy else 0, 0, 0)  # clear of the look list above it
+        self._air.setVisible(not tight and not self._is_low(room, LINES_TO_SPARE))
         if not tight:
             self.panel.fit(room.height())
         elif looks:

@@ -62,15 +62,17 @@ def test_trays_that_need_a_look_are_counted_once(bench: Bench) -> None:
 
 @pytest.mark.parametrize(("height", "clear"), [(640, True), (607, False)])
 def test_the_head_of_the_rack_stands_clear_of_the_look_list_where_there_is_room(
-    bench: Bench, height: int, clear: bool
+    bench: Bench, qtbot: QtBot, height: int, clear: bool
 ) -> None:
     bench.resize(1366, height)
     shown(bench, Reading(tiles=(a_tile(1),), looks=(a_look(1),)))
     bench.show()
 
-    search = bench.head.search
-    above = bench.panel.mapTo(bench, bench.panel.rect().bottomLeft()).y() + 1
-    assert (search.mapTo(bench, search.rect().topLeft()).y() - above >= 12) is clear
+    def between() -> int:
+        above = bench.panel.mapTo(bench, bench.panel.rect().bottomLeft()).y() + 1
+        return bench.head.search.mapTo(bench, bench.head.search.rect().topLeft()).y() - above
+
+    qtbot.waitUntil(lambda: (between() >= 12) is clear)
 
 
 def test_when_nothing_is_wrong_it_does_not_say_that_all_is_safe(bench: Bench) -> None:
