@@ -56,9 +56,9 @@ def material_blocks(book: "Book", trays: Sequence[Tray]) -> Iterator[Block]:
 
 def apart_blocks(book: "Book", trial: str, cancel: CancelToken) -> Iterator[Block]:
     """What else tells the media of this trial apart, as Verdict says it."""
-    from data.materials.noted import noted_words
+    from data.materials.noted import read_noted
 
-    words = noted_words(book, trial, cancel=cancel)
+    words = read_noted(book, trial, cancel=cancel).words
     if not words:
         return
     yield Heading(text=Sentence("What else tells them apart"))

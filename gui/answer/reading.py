@@ -14,7 +14,7 @@ from data.cancel import CancelToken
 from data.chapters.comparable import comparable
 from data.chapters.trialbook import EyeRound
 from data.desirability import USUAL, ScoreRule, Seen, kept_rule
-from data.materials.noted import noted_words
+from data.materials.noted import Noted, read_noted
 from data.numbers import PhotoId, TrayId
 from data.report.mediumgrowth import GrowthLine, growth_by_treatment
 from data.sentence import Sentence
@@ -56,6 +56,9 @@ class TraySeen:
     seen: Seen
 
 
+NOTHING_NOTED = Noted()
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class VerdictReading:
     """What was read at one moment."""
@@ -72,7 +75,7 @@ class VerdictReading:
     rounds: tuple[EyeRoundReading, ...] = ()  # oldest first
     kept: KeptPlan | None = None
     rule: ScoreRule = USUAL
-    noted: tuple[Sentence, ...] = ()  # what else tells them apart, medium against the trusted one
+    noted: Noted = NOTHING_NOTED  # what else tells them apart, medium against the trusted one
 
     @property
     def crops(self) -> tuple[str, ...]:
@@ -120,7 +123,7 @@ def read_verdict(book: "Book", trial: str = "", cancel: CancelToken | None = Non
         rounds=_rounds(book, trial, found),
         kept=plans[-1] if plans else None,
         rule=_rule(plans[-1] if plans else None),
-        noted=noted_words(book, trial, cancel=stop),
+        noted=read_noted(book, trial, cancel=stop),
     )
 
 

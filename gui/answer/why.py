@@ -1,7 +1,7 @@
 """Verdict why: what moves the score, how sure the answer is, how it was worked out, as text, no Qt.
 
-In    a `CropVerdict`
-Out   rows of the parts of the score; sentences
+In    a `CropVerdict`; what else tells its media apart
+Out   rows of the parts of the score and of that; sentences
 Not   the answer and its table (`view.py`), widgets (`verdict/page.py`)
 """
 
@@ -17,9 +17,19 @@ from gui.language.spoken import in_figures, spoken
 from gui.language.words import translate
 
 if TYPE_CHECKING:
+    from data.materials.noted import Apart
     from data.verdict.verdicts import CropVerdict
 
-__all__ = ["PartRow", "care_words", "how_words", "part_rows", "same_otherwise", "sure_words", "why_words"]
+__all__ = [
+    "PartRow",
+    "apart_row",
+    "care_words",
+    "how_words",
+    "part_rows",
+    "same_otherwise",
+    "sure_words",
+    "why_words",
+]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -45,6 +55,20 @@ def part_rows(found: "CropVerdict") -> tuple[PartRow, ...]:
         )
         for mover in found.movers
     )
+
+
+def apart_row(one: "Apart") -> tuple[str, str, str, str, str]:
+    """Medium, what is told of it, difference, interval, what tells it; a dash where there is no number."""
+    told = spoken(one.beside.words)
+    if one.cannot_be_told:
+        told = f"{translate('Verdict', 'Which one has more cannot be told.')} {told}"
+    difference = interval = "–"
+    if one.difference is not None:
+        difference = f"{in_figures(one.difference, '+.1f')} {spoken(one.unit)}"
+    if one.interval is not None:
+        low, high = (in_figures(limit + 0.0, "+.1f") for limit in one.interval)
+        interval = translate("Verdict", "{low} to {high}").format(low=low, high=high)
+    return one.medium, spoken(one.row.words), difference, interval, told
 
 
 def why_words(found: "CropVerdict") -> tuple[str, ...]:

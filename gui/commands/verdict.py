@@ -73,7 +73,7 @@ def verdict_of_book(
     """
     from data.book import Book
     from data.errors import BookError
-    from data.materials.noted import noted_words
+    from data.materials.noted import read_noted
     from data.verdict.verdicts import verdicts
 
     try:
@@ -88,7 +88,8 @@ def verdict_of_book(
                     return _nothing(why, as_json=as_json)
             found = verdicts(book, trial, trusted=trusted)
             noted = {
-                name: noted_words(book, name, trusted) for name in dict.fromkeys(one.trial for one in found)
+                name: read_noted(book, name, trusted).words
+                for name in dict.fromkeys(one.trial for one in found)
             }
     except BookError as error:
         return _nothing(str(error), as_json=as_json)

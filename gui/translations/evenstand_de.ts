@@ -12250,6 +12250,10 @@ bewährt</translation>
             <translation>kein Block</translation>
         </message>
         <message>
+            <source>Which one has more cannot be told.</source>
+            <translation>Welches mehr hat, ist nicht zu sagen.</translation>
+        </message>
+        <message>
             <source>Read with care, for this was not alike either: {conditions}.</source>
             <translation>Mit Vorsicht zu lesen, denn auch dies war nicht gleich: {conditions}.</translation>
         </message>
@@ -12454,6 +12458,14 @@ bewährt</translation>
             <translation>Was sie sonst unterscheidet</translation>
         </message>
         <message>
+            <source>What</source>
+            <translation>Was</translation>
+        </message>
+        <message>
+            <source>What tells it</source>
+            <translation>Woher man es weiß</translation>
+        </message>
+        <message>
             <source>How this was worked out</source>
             <translation>Wie das gerechnet wurde</translation>
         </message>
@@ -12486,8 +12498,8 @@ bewährt</translation>
             <translation>Eine Schale, {unit}</translation>
         </message>
         <message>
-            <source>Of all crops of the trial. None of this moves the answer above. What is known of the media besides stands in Materials.</source>
-            <translation>Über alle Kulturen des Versuchs. Nichts davon bewegt die Antwort oben. Was man sonst von den Substraten weiß, steht unter Material.</translation>
+            <source>Differences are from the trusted medium, over all crops of the trial. None of this moves the answer above. What is known of the media besides stands in Materials.</source>
+            <translation>Unterschiede zum bewährten Substrat, über alle Kulturen des Versuchs. Nichts davon ändert die Antwort oben. Was man sonst über die Substrate weiß, steht unter Material.</translation>
         </message>
     </context>
     <context>

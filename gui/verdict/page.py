@@ -30,7 +30,7 @@ from gui.answer.view import (
     series_of,
     table_rows,
 )
-from gui.answer.why import care_words, how_words, part_rows, same_otherwise, sure_words, why_words
+from gui.answer.why import apart_row, care_words, how_words, part_rows, same_otherwise, sure_words, why_words
 from gui.controls.fold import Fold
 from gui.controls.rolling import roll_down
 from gui.controls.sides import Sides
@@ -140,7 +140,20 @@ class VerdictPage(QScrollArea):
         column.addStretch(1)
         self.column.addWidget(Sides((self.why_panel, self.sure_panel), (1, 1), self.body))
         self.noted_panel, column = self._panel(self.tr("What else tells them apart"))
+        self.apart = VerdictTable(
+            self.tr("What else tells them apart"),
+            (
+                self.tr("Medium"),
+                self.tr("What"),
+                self.tr("Difference"),
+                self.tr("Interval"),
+                self.tr("What tells it"),
+            ),
+            texts=(0, 1, 4),
+            parent=self.noted_panel,
+        )
         self.noted = self._words(self.noted_panel)
+        column.addWidget(self.apart)
         column.addWidget(self.noted)
         self.column.addWidget(self.noted_panel)
         panel, column = self._panel()
@@ -271,7 +284,7 @@ class VerdictPage(QScrollArea):
 
     def fit(self) -> None:
         """Letters have another size."""
-        for table in (self.table, self.parts):
+        for table in (self.table, self.parts, self.apart):
             table.fit()
         self._keep_lines()
 
@@ -280,13 +293,16 @@ class VerdictPage(QScrollArea):
         self.answer_panel.setProperty("wanted", self.answers.wanted + 2 * Space.M)
 
     def _show_noted(self, state: VerdictState) -> None:
-        noted = [spoken(words) for words in state.reading.noted]
-        if noted:
-            noted.append(
+        noted = state.reading.noted
+        said = [spoken(words) for words in noted.climate]
+        if noted.words:
+            said.append(
                 self.tr(
-                    "Of all crops of the trial. None of this moves the answer above. What is known of the "
-                    "media besides stands in Materials."
+                    "Differences are from the trusted medium, over all crops of the trial. None of this "
+                    "moves the answer above. What is known of the media besides stands in Materials."
                 )
             )
-        self.noted.setText("\n\n".join(noted))
-        self.noted_panel.setVisible(bool(noted))
+        self.apart.show_rows([apart_row(one) for one in noted.apart])
+        self.apart.setVisible(bool(noted.apart))
+        self.noted.setText("\n\n".join(said))
+        self.noted_panel.setVisible(bool(said))

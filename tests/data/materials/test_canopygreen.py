@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 
 from data.materials.canopygreen import green_numbers
-from data.materials.noted import noted_words
+from data.materials.noted import read_noted
 from tests.data.trialrack import EVEN, TRIAL, Rack
 
 
@@ -32,7 +32,7 @@ def rack(tmp_path: Path) -> Rack:
 def test_a_paler_medium_is_told_beside_the_verdict(rack: Rack) -> None:
     coloured(rack, {"peat mix": 0.60, "coir": 0.60, "fibre mat": 0.50})
 
-    told = [words for words in noted_words(rack.book, TRIAL) if words.startswith("Green of the canopy")]
+    told = [words for words in read_noted(rack.book, TRIAL).words if words.startswith("Green of the canopy")]
 
     (mat,) = [words for words in told if "fibre mat" in words]
     assert "fibre mat -10.0 points against peat mix" in mat

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from data.cancel import Cancelled, CancelToken
-from data.materials.noted import noted_words
+from data.materials.noted import read_noted
 from data.medium.factors import Factor
 from data.readings import NewReading, ReadingKind
 from data.records import Tray
@@ -42,7 +42,7 @@ def enter(rack: Rack, name: str, medium: str, value: float, unit: str) -> None:
 
 
 def told(rack: Rack, begin: str) -> list[str]:
-    return [str(one) for one in noted_words(rack.book, TRIAL) if one.startswith(begin)]
+    return [str(one) for one in read_noted(rack.book, TRIAL).words if one.startswith(begin)]
 
 
 def log_nights(rack: Rack, tray: Tray, degrees: float) -> None:
@@ -125,7 +125,7 @@ def test_the_report_has_the_same_list_green_among_it(rack: Rack) -> None:
 
     whole = read_report(rack.book, TRIAL)
 
-    words = [str(one) for one in noted_words(rack.book, TRIAL)]
+    words = [str(one) for one in read_noted(rack.book, TRIAL).words]
     assert any(one.startswith("Green of the canopy") for one in words)
     told = [str(block.text) for block in whole.blocks if isinstance(block, (Heading, Paragraph))]
     at = told.index("What else tells them apart")
@@ -138,4 +138,4 @@ def test_who_leaves_the_trial_does_not_wait_for_the_list(rack: Rack) -> None:
     left.cancel()
 
     with pytest.raises(Cancelled):
-        noted_words(rack.book, TRIAL, cancel=left)
+        read_noted(rack.book, TRIAL, cancel=left)

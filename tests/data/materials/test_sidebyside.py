@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from data.book import Book
-from data.materials.noted import noted_words
+from data.materials.noted import read_noted
 from data.materials.reading import read_materials
 from data.materials.table import Cell
 from data.readings import NewReading, ReadingKind
@@ -154,13 +154,13 @@ def test_a_trial_tells_what_was_noted_of_its_own_trays_alone(book: Book) -> None
     noted(book, rows)
     book.add_tray(a_tray("U1", tag_number=None, medium="mat", crop="pea", sown_at=SOWN, trial="two"))
 
-    (told,) = noted_words(book, "one")
+    (told,) = read_noted(book, "one").words
 
     assert told == (
         "Cut quality: mat -2.3 marks against mix, interval -3.8 to -0.9. Trays side by side, the "
         "same crop in the same block: 3, and 3 of mix."
     )
-    assert noted_words(book, "two") == ()
+    assert read_noted(book, "two").words == ()
 
 
 def test_a_kg_of_another_crop_is_not_held_against_a_kg(tmp_path: Path) -> None:

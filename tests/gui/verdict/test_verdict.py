@@ -75,10 +75,12 @@ def test_what_else_tells_media_apart_stands_below_with_its_interval(
 
     read(screen, rack.book, qtbot)
 
-    told = screen.page.noted.text()
-    assert "Slid at the cut: fibre mat +75.0 points against peat mix, interval +" in told
-    assert "Trays side by side, the same crop in the same block: 4, and 4 of peat mix." in told
-    assert "None of this moves the answer above." in told
+    table = screen.page.apart
+    slid = [[table.item(row, c).text() for c in range(5)] for row in range(table.rowCount())]
+    assert slid[0][:3] == ["fibre mat", "Slid at the cut", "+75.0 points"]
+    assert slid[0][3].startswith("+8")
+    assert slid[0][4] == "Trays side by side, the same crop in the same block: 4, and 4 of peat mix."
+    assert "None of this moves the answer above." in screen.page.noted.text()
     assert screen.page.noted_panel.isVisible()
 
 
