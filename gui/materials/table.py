@@ -56,6 +56,8 @@ class MaterialTable(QTableWidget):
         self._media: tuple[str, ...] = ()
         self._names: tuple[str, ...] = ()
         self.setRowCount(len(self._lines))
+        for number in range(len(self._lines)):
+            self.setVerticalHeaderItem(number, QTableWidgetItem())
 
     def show_reading(self, reading: MaterialReading) -> None:
         """Show it; the same cell stays chosen, wherever its medium stands now."""
@@ -72,24 +74,25 @@ class MaterialTable(QTableWidget):
             trusted.format(medium=name) if name == table.trusted else name for name in table.media
         )
         for at in range(len(self._names)):
-            self.setHorizontalHeaderItem(at, QTableWidgetItem())
+            if self.horizontalHeaderItem(at) is None:
+                self.setHorizontalHeaderItem(at, QTableWidgetItem())
         for number, line in enumerate(self._lines):
-            self.setVerticalHeaderItem(number, self._head(line))
             for at, medium in enumerate(table.media):
-                self.setItem(number, at, _item(line, table, medium))
+                _tell(self._cell(number, at), line, table, medium)
         self.fit()
         if table.media:
             self.setCurrentCell(max(row, 1), min(max(column, 0), len(table.media) - 1))
         self.blockSignals(False)
         self._moved()
 
-    def _head(self, line: Line) -> QTableWidgetItem:
-        head = QTableWidgetItem()
-        if line.row is None:
-            font = QFont(self.font())
-            font.setBold(True)
-            head.setFont(font)
-        return head
+    def _cell(self, number: int, at: int) -> QTableWidgetItem:
+        """The one that is there already: replacing cells has crashed under hands that click meanwhile."""
+        kept = self.item(number, at)
+        if kept is not None:
+            return kept
+        made = QTableWidgetItem()
+        self.setItem(number, at, made)
+        return made
 
     def _row_words(self, line: Line) -> str:
         if line.row is None:
@@ -125,6 +128,8 @@ class MaterialTable(QTableWidget):
             head = self.verticalHeaderItem(number)
             if head is not None:
                 head.setText(text)
+                if one.row is None:
+                    head.setFont(bold)
         return wide
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -145,13 +150,11 @@ class MaterialTable(QTableWidget):
         self.setCurrentCell(number, self._media.index(medium))
 
 
-def _item(line: Line, table: Table, medium: str) -> QTableWidgetItem:
-    item = QTableWidgetItem()
+def _tell(cell: QTableWidgetItem, line: Line, table: Table, medium: str) -> None:
     if line.row is None:
-        item.setFlags(Qt.ItemFlag.NoItemFlags)
-    else:
-        words = cell_words(line.row, medium, table.cell(line.row.key, medium))
-        item.setData(WORDS, words)
-        item.setData(Qt.ItemDataRole.AccessibleTextRole, words.spoken)
-        item.setToolTip(plain_hint(words.spoken))
-    return item
+        cell.setFlags(Qt.ItemFlag.NoItemFlags)
+        return
+    words = cell_words(line.row, medium, table.cell(line.row.key, medium))
+    cell.setData(WORDS, words)
+    cell.setData(Qt.ItemDataRole.AccessibleTextRole, words.spoken)
+    cell.setToolTip(plain_hint(words.spoken))
