@@ -417,19 +417,24 @@ def test_a_folder_that_cannot_be_written_is_told(
 
 
 def test_reading_never_holds_the_window_up(rack: Rack, screen: Verdict, qtbot: QtBot) -> None:
+    """What reading does to the window it does each time; a pause of the whole machine comes once."""
     rack.shoot_all(WORSE)
     read(screen, rack.book, qtbot)  # numpy and scipy are there
+
+    assert min(longest_wait(screen, qtbot) for _ in range(3)) < 100  # ms; 6 to 11 on a quiet machine
+
+
+def longest_wait(screen: Verdict, qtbot: QtBot) -> int:
+    """The longest time between two turns of the window's loop while a verdict is read, ms."""
     clock, gaps = QElapsedTimer(), []
     clock.start()
     beat = QTimer(interval=1)
     beat.timeout.connect(lambda: gaps.append(clock.restart()))
     beat.start()
-
     screen.renew()
     settle(screen, qtbot)
-
     beat.stop()
-    assert max(gaps) < 200  # ms; 50 on a quiet machine
+    return max(gaps)
 
 
 def test_another_book_ends_reading_and_its_answer_is_dropped(
